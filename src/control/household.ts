@@ -1,0 +1,71 @@
+import type { LocalClock } from '../units/local-clock.ts';
+
+/**
+ * What people set, do and are, by the wall clock. All of it is plain data; `control/day.ts` lays it
+ * out on the control step, one day at a time.
+ */
+export interface Household {
+  readonly clock: LocalClock;
+  readonly people: readonly Person[];
+  readonly activities: readonly Activity[];
+  /** One per room, in the order of `Home.rooms`: thermostat setting [°C]; -Infinity is off. */
+  readonly setpoints: readonly WeekLine[];
+  /** One per opening: share of its full area that stands open. [-] */
+  readonly openings: readonly WeekLine[];
+  /** One per doorway: 1 open, 0 shut. [-] */
+  readonly doorways: readonly WeekLine[];
+}
+
+/** A value by the clock: `base`, except during spells; where spells overlap the later in the list wins. */
+export interface WeekLine {
+  readonly base: number;
+  readonly spells: readonly (Spell & { readonly value: number })[];
+}
+
+/** A stretch of local time that comes back on certain days of the week. */
+export interface Spell {
+  /** Bit d is set for the days on which it starts, Monday = bit 0. */
+  readonly days: number;
+  /** Start, minutes after local midnight. [min] */
+  readonly from: number;
+  /** End, minutes after the midnight before its start; beyond 1440 it runs into the next day. [min] */
+  readonly to: number;
+}
+
+export interface Person {
+  readonly name: string;
+  /** Where this person is; nowhere listed means out. Spells of one person do not overlap. */
+  readonly stays: readonly (Spell & {
+    readonly room: number;
+    readonly asleep: boolean;
+  })[];
+  readonly awake: BodyOutput;
+  readonly asleep: BodyOutput;
+}
+
+/** What one body gives to a room. */
+export interface BodyOutput {
+  /** Heat that can be felt, apart from vapour. [W] */
+  readonly sensible: number;
+  /** Breath and skin. [kg/s] */
+  readonly vapour: number;
+  /** By species, in the order of `Home.species`. [species unit m3/s] */
+  readonly species: readonly number[];
+}
+
+/** Cooking, showers, drying laundry, a fridge: anything that gives heat, water or a species by the clock. */
+export interface Activity {
+  readonly name: string;
+  readonly room: number;
+  readonly when: readonly Spell[];
+  /** While it lasts: heat to the room. [W] */
+  readonly heat: number;
+  /** Of that heat, electricity bought for it. [W] */
+  readonly electricity: number;
+  /** Vapour that arrives as vapour (steam, breath of a pan). [kg/s] */
+  readonly vapour: number;
+  /** Water that evaporates in the room and takes its heat from it (laundry, plants, wet towels). [kg/s] */
+  readonly drying: number;
+  /** By species, in the order of `Home.species`. [species unit m3/s] */
+  readonly species: readonly number[];
+}

@@ -1,0 +1,78 @@
+/**
+ * Where every joule, gram of water and amount of species went, room by room and month by month.
+ *
+ * A term is positive when it adds to the room. `[month * rooms + room]` in every array; months are
+ * counted from the period's first calendar month (UTC).
+ */
+export interface Ledger {
+  /** Calendar month (0 to 11) of each row. */
+  readonly months: readonly number[];
+  readonly rooms: number;
+  /** [J] */
+  readonly energy: Readonly<Record<EnergyTerm, Float64Array>>;
+  /** [kg] */
+  readonly water: Readonly<Record<WaterTerm, Float64Array>>;
+  /** Per species: [unit m3] */
+  readonly species: readonly Readonly<Record<SpeciesTerm, Float64Array>>[];
+  /** What is stored at the end minus at the start, per room. */
+  readonly stored: {
+    readonly energy: Float64Array;
+    readonly water: Float64Array;
+    readonly species: readonly Float64Array[];
+  };
+  /** |what was booked - what was stored| over throughput, over the whole run. [-] */
+  readonly residual: {
+    readonly energy: number;
+    readonly water: number;
+    readonly air: number;
+    /** Per species. */
+    readonly species: readonly number[];
+  };
+}
+
+export type EnergyTerm = (typeof ENERGY_TERMS)[number];
+export type WaterTerm = (typeof WATER_TERMS)[number];
+export type SpeciesTerm = (typeof SPECIES_TERMS)[number];
+
+/** `phaseChange` is heat freed (condensing, sorption) or taken (evaporation) in the room itself. */
+export const ENERGY_TERMS = [
+  'heating',
+  'people',
+  'things',
+  'sun',
+  'walls',
+  'floors',
+  'roofs',
+  'partitions',
+  'panes',
+  'leakage',
+  'openings',
+  'fans',
+  'doorways',
+  'devices',
+  'phaseChange',
+] as const;
+
+/** `drying` evaporates in the room; `buffer` and `film` are inner stores, so they are in `stored`. */
+export const WATER_TERMS = [
+  'people',
+  'things',
+  'drying',
+  'leakage',
+  'openings',
+  'fans',
+  'doorways',
+  'devices',
+  'runoff',
+] as const;
+
+export const SPECIES_TERMS = [
+  'people',
+  'things',
+  'leakage',
+  'openings',
+  'fans',
+  'doorways',
+  'devices',
+  'deposition',
+] as const;

@@ -1,0 +1,29 @@
+import type { Household } from '../control/household.ts';
+import type { Home } from '../home/home.ts';
+import type { Remark } from '../home/remarks.ts';
+import type { Weather } from '../weather/weather.ts';
+import type { Ledger } from './ledger.ts';
+
+/** What a run needs. */
+export interface RunInput {
+  readonly home: Home;
+  readonly household: Household;
+  readonly weather: Weather;
+  /** Control step: a whole number of them makes an hour. [s] */
+  readonly dt: number;
+  /** Start of the reported period, on the hour. [s UTC] */
+  readonly start: number;
+  /** Length of the reported period. [h] */
+  readonly hours: number;
+  /** Days simulated before the start, so that walls and furnishings have forgotten the first guess. */
+  readonly leadInDays: number;
+}
+
+/** What a run leaves besides what its observers kept. */
+export interface Run {
+  readonly start: number;
+  readonly hours: number;
+  readonly dt: number;
+  readonly ledger: Ledger;
+  readonly notices: readonly Remark[];
+}

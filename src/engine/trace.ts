@@ -1,0 +1,59 @@
+/**
+ * What a run hands to whoever watches it, one stretch of control steps (a day) at a time.
+ *
+ * Arrays are laid out step by step, rooms side by side: value of room i in step s of the stretch is
+ * at `[s * rooms + i]`. Values are means over the step. The arrays are reused for the next stretch:
+ * copy what you keep.
+ */
+export interface TraceStretch {
+  /** Number of the first step since the period's start. */
+  readonly firstStep: number;
+  /** Control steps in this stretch. */
+  readonly steps: number;
+  readonly rooms: number;
+  /** Control step. [s] */
+  readonly dt: number;
+  /** Instant at which the first step begins. [s UTC] */
+  readonly start: number;
+
+  /** Per step and room. */
+  readonly room: {
+    /** [°C] */
+    readonly airTemperature: Float64Array;
+    /** Mean of air and area-weighted inner surface temperature. [°C] */
+    readonly operativeTemperature: Float64Array;
+    /** [kg/kg] */
+    readonly humidityRatio: Float64Array;
+    /** [%] */
+    readonly relativeHumidity: Float64Array;
+    /** Vapour pressure. [Pa] */
+    readonly vapourPressure: Float64Array;
+    /** From emitters. [W] */
+    readonly heating: Float64Array;
+    /** People in the room; a fraction when for part of the step. [-] */
+    readonly occupants: Float64Array;
+    /** Largest open share among the room's openings. [-] */
+    readonly windowOpen: Float64Array;
+    /** Net condensation on panes, negative while a film dries. [kg/s] */
+    readonly condensation: Float64Array;
+    /** Concentrations, one array per species in the order of `Home.species`. */
+    readonly species: readonly Float64Array[];
+  };
+
+  /** Per step, the whole home. */
+  readonly home: {
+    /** [°C] */
+    readonly outdoorTemperature: Float64Array;
+    /** [Pa] */
+    readonly outdoorVapourPressure: Float64Array;
+    /** Leakage. [m3/s] */
+    readonly infiltration: Float64Array;
+    /** Fuel drawn for heat, one array per heat source in the order of `Home.sources`. [W] */
+    readonly sourceFuel: readonly Float64Array[];
+    /** Electricity of appliances and devices. [W] */
+    readonly electricity: Float64Array;
+  };
+}
+
+/** Somebody who watches a run. Called once per stretch, in order of time. */
+export type Observer = (stretch: TraceStretch) => void;

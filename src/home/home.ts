@@ -1,0 +1,206 @@
+/**
+ * One home as data in SI units: what the engine steps and the measures read.
+ *
+ * Rooms are referred to by their index in `rooms`. Nothing here knows time, files or the words of
+ * a scenario; whatever a householder did not know has been filled in before a Home is made.
+ */
+export interface Home {
+  readonly site: Site;
+  readonly rooms: readonly Room[];
+  readonly elements: readonly Element[];
+  readonly panes: readonly Pane[];
+  readonly openings: readonly Opening[];
+  readonly doorways: readonly Doorway[];
+  readonly leakage: Leakage;
+  readonly emitters: readonly Emitter[];
+  readonly sources: readonly HeatSource[];
+  readonly species: readonly Species[];
+}
+
+export interface Site {
+  /** North positive. [deg] */
+  readonly latitude: number;
+  /** East positive. [deg] */
+  readonly longitude: number;
+  /** Above sea level. [m] */
+  readonly elevation: number;
+  /** Reflectance of the ground around the home. [-] */
+  readonly albedo: number;
+}
+
+export interface Room {
+  readonly name: string;
+  /** [m2] */
+  readonly floorArea: number;
+  /** Air volume. [m3] */
+  readonly volume: number;
+  /** Heat capacity of air and what warms with it, as a multiple of the air's own. [-] */
+  readonly furnishingFactor: number;
+  /** Internal mass (furniture, light partitions): heat capacity [J/K] and area that exchanges [m2]. */
+  readonly mass: { readonly capacity: number; readonly area: number };
+  /** Moisture held by furnishings and surfaces at one relative humidity. */
+  readonly buffer: {
+    /** Water taken up from 0 to 100 % relative humidity. [kg] */
+    readonly capacity: number;
+    /** Exchange with the air. [kg/(s Pa)] */
+    readonly conductance: number;
+  };
+  /** Surface temperature factor of the coldest spot: (surface - outdoors)/(room - outdoors). [-] */
+  readonly coldSpotFactor: number;
+  /** Loss of each species by deposition, in the order of `Home.species`. [1/s] */
+  readonly deposition: readonly number[];
+  /** Of the solar gain through this room's panes: to the air at once; the rest warms surfaces. [-] */
+  readonly sunToAir: number;
+}
+
+/** A wall, floor or roof: a chain of resistances and capacities from a room to a far side. */
+export interface Element {
+  readonly name: string;
+  readonly room: number;
+  readonly kind: 'wall' | 'floor' | 'roof' | 'partition';
+  /** [m2] */
+  readonly area: number;
+  readonly chain: Chain;
+  readonly far: FarSide;
+}
+
+/**
+ * Nodes from the room outwards. `resistance` has one number more than `capacity`: the first is the
+ * inner surface resistance, the last the far surface resistance.
+ */
+export interface Chain {
+  /** [m2 K/W] */
+  readonly resistance: readonly number[];
+  /** [J/(m2 K)] */
+  readonly capacity: readonly number[];
+}
+
+export type FarSide =
+  | {
+      readonly to: 'outdoors';
+      /** Where the outer face looks, clockwise from north. [deg] */
+      readonly azimuth: number;
+      /** From the horizontal: 0 faces up, 90 is upright. [deg] */
+      readonly tilt: number;
+      /** Of sunshine. [-] */
+      readonly absorptance: number;
+    }
+  | {
+      readonly to: 'ground' /** How much of the year's swing arrives. [-] */;
+      readonly damping: number;
+    }
+  | { readonly to: 'neighbour' /** [°C] */; readonly temperature: number }
+  | { readonly to: 'nothing' }
+  | { readonly to: 'room'; readonly room: number };
+
+export interface Pane {
+  readonly name: string;
+  readonly room: number;
+  /** Glass and frame together. [m2] */
+  readonly area: number;
+  /** Glass and frame together. [W/(m2 K)] */
+  readonly uValue: number;
+  /** Share of sunshine on the glass that ends as heat indoors, at normal incidence. [-] */
+  readonly gValue: number;
+  /** Share of the area that is frame. [-] */
+  readonly frameShare: number;
+  /** Share of sunshine that gets past trees, reveals, neighbours and curtains. [-] */
+  readonly unshaded: number;
+  readonly azimuth: number;
+  readonly tilt: number;
+}
+
+/** What can stand open to the outdoors. */
+export interface Opening {
+  readonly name: string;
+  readonly room: number;
+  /** Fully open. [m2] */
+  readonly area: number;
+  /** Height of the opening itself. [m] */
+  readonly height: number;
+  readonly azimuth: number;
+}
+
+export interface Doorway {
+  readonly name: string;
+  readonly rooms: readonly [number, number];
+  /** [m] */
+  readonly width: number;
+  /** [m] */
+  readonly height: number;
+  /** Least exchange each way when open, for people passing and draughts. [m3/s] */
+  readonly mixing: number;
+  /** Exchange each way when shut, under and around the leaf. [m3/s] */
+  readonly shut: number;
+}
+
+/**
+ * Air that leaks through the home's shell. Shares say how much of it enters each room; they add to 1.
+ * Background vents are already in the area.
+ */
+export interface Leakage {
+  readonly how:
+    | { readonly by: 'rate' /** Whole-home, all hours alike. [m3/s] */; readonly flow: number }
+    | {
+        readonly by: 'area';
+        /** Effective leakage area at 4 Pa. [m2] */
+        readonly area: number;
+        /** Of the ASHRAE basic model, (L/s)2/(cm4 K). */
+        readonly stack: number;
+        /** Of the ASHRAE basic model, (L/s)2/(cm4 (m/s)2). */
+        readonly wind: number;
+      };
+  readonly share: readonly number[];
+  /** As a blower door would find it, where known or implied; for the second opinion. [1/h] */
+  readonly ach50: number | null;
+}
+
+export interface Emitter {
+  readonly name: string;
+  readonly room: number;
+  /** Index in `Home.sources`. */
+  readonly source: number;
+  /** Output at the rated excess temperature. [W] */
+  readonly ratedPower: number;
+  /** Mean water minus room temperature at which the power is rated; 0 for outputs that do not depend on it. [K] */
+  readonly ratedExcess: number;
+  /** Of output on excess temperature. [-] */
+  readonly exponent: number;
+  /** Share of the output that warms surfaces rather than air. [-] */
+  readonly radiantShare: number;
+  /** First-order lag of the output behind the valve; 0 is none. [s] */
+  readonly lag: number;
+}
+
+export type Fuel = 'gas' | 'oil' | 'lpg' | 'wood' | 'electricity' | 'district heat';
+
+export interface HeatSource {
+  readonly name: string;
+  readonly fuel: Fuel;
+  /** Mean water temperature in the emitters; NaN where there is no water. [°C] */
+  readonly waterTemperature: number;
+  /** All its emitters together can draw this much. [W] */
+  readonly power: number;
+  readonly conversion:
+    | {
+        readonly by: 'efficiency' /** useful over fuel (gross), [-] */;
+        readonly efficiency: number;
+      }
+    | {
+        readonly by: 'cop';
+        /** Outdoor temperatures, ascending [°C], and the COP at each [-]; straight between, level beyond. */
+        readonly outdoor: readonly number[];
+        readonly cop: readonly number[];
+      };
+}
+
+/** Something carried by the air, or falling out of it. */
+export interface Species {
+  readonly name: string;
+  /** Of a concentration c: "ppm" (sources in ppm m3/s) or "µg/m3" (sources in µg/s). */
+  readonly unit: 'ppm' | 'µg/m3';
+  /** Outdoors where the weather does not say. */
+  readonly outdoor: number;
+  /** Share that survives the way in through leaks. [-] */
+  readonly penetration: number;
+}

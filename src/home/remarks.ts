@@ -1,0 +1,16 @@
+/** A value that nobody gave. Low and high are null where a range has no meaning (a name, a choice). */
+export interface Assumed {
+  /** Where it would stand in the scenario, as an RFC 6901 pointer. */
+  readonly path: string;
+  readonly value: number | string;
+  readonly low: number | null;
+  readonly high: number | null;
+  /** Who says so: a source, or "common practice". */
+  readonly source: string;
+}
+
+/** A sentence for the person, with an id that stays the same when the words change. */
+export interface Remark {
+  readonly id: string;
+  readonly text: string;
+}

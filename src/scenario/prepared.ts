@@ -1,0 +1,41 @@
+import type { Household } from '../control/household.ts';
+import type { RoomBands } from '../home/bands.ts';
+import type { Home } from '../home/home.ts';
+import type { Prices } from '../home/prices.ts';
+import type { Assumed, Remark } from '../home/remarks.ts';
+
+/** One plan of a scenario with every choice made: what a run needs besides the weather. */
+export interface PreparedPlan {
+  /** The scenario's title. */
+  readonly scenario: string;
+  /** The plan's name. */
+  readonly plan: string;
+  /** What it asks, in one sentence; empty where the scenario does not say. */
+  readonly says: string;
+  readonly home: Home;
+  readonly household: Household;
+  /** One per room. */
+  readonly bands: readonly RoomBands[];
+  /** One per room: class of material for the mould index at the cold spot. */
+  readonly mouldClasses: readonly MouldClass[];
+  readonly prices: Prices;
+  /** Things bought for this plan. */
+  readonly buys: readonly {
+    readonly what: string;
+    readonly price: number;
+    readonly lastsYears: number;
+  }[];
+  /** Discount rate for money in later years. [1/year] */
+  readonly discountRate: number;
+  readonly period: {
+    /** First and last local day of the simulated period, "MM-DD"; null for the whole weather file. */
+    readonly from: string | null;
+    readonly to: string | null;
+  };
+  /** Control step. [s] */
+  readonly dt: number;
+  readonly assumed: readonly Assumed[];
+  readonly cautions: readonly Remark[];
+}
+
+export type MouldClass = 'very sensitive' | 'sensitive' | 'medium resistant' | 'resistant';

@@ -1,0 +1,43 @@
+/**
+ * The known name that a mistyped one most likely meant, or null when none is near.
+ *
+ * Near: at most a third of the letters (and at least one) inserted, dropped, changed or swapped.
+ * Case, spaces, hyphens and underscores do not count.
+ */
+export function nearestName(typed: string, known: Iterable<string>): string | null {
+  const wanted = plain(typed);
+  let best: string | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const name of known) {
+    const candidate = plain(name);
+    const allowed = Math.max(1, Math.floor(Math.max(wanted.length, candidate.length) / 3));
+    const distance = editDistance(wanted, candidate);
+    if (distance <= allowed && distance < least) {
+      best = name;
+      least = distance;
+    }
+  }
+  return best;
+}
+
+/** Least number of insertions, deletions, changes and swaps of neighbours that turn a into b. */
+function editDistance(a: string, b: string): number {
+  let before: number[] = [];
+  let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const current = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = a[i - 1] === b[j - 1] ? 0 : 1;
+      let cost = Math.min(previous[j]! + 1, current[j - 1]! + 1, previous[j - 1]! + change);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
+        cost = Math.min(cost, before[j - 2]! + 1);
+      }
+      current.push(cost);
+    }
+    before = previous;
+    previous = current;
+  }
+  return previous[b.length]!;
+}
+
+const plain = (text: string): string => text.toLowerCase().replaceAll(/[\s_-]/g, '');

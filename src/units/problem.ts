@@ -1,0 +1,40 @@
+/**
+ * One thing wrong with what a person wrote: where, what was expected, what came.
+ *
+ * Readers never stop at the first: they collect problems and hand them all back.
+ */
+export interface Problem {
+  /** As the person named it. */
+  readonly file: string;
+  /** Counted from 1; 0 where there is no place in the text (a whole file, a command-line value). */
+  readonly line: number;
+  readonly column: number;
+  /** In words of the file: "home.rooms.living.floor area", "row 17, column temperature". */
+  readonly where: string;
+  /** End of the sentence "expected ...". */
+  readonly expected: string;
+  /** End of the sentence "got ...". */
+  readonly got: string;
+  /** A next step in words, such as the nearest known name; empty for none. */
+  readonly hint: string;
+}
+
+/** `file:line:column: where: expected ..., got ... (hint)` */
+export function problemText(problem: Problem): string {
+  const { file, line, column, where, expected, got, hint } = problem;
+  const place = line > 0 ? `${file}:${line}:${column}` : file;
+  const middle = where === '' ? '' : `${where}: `;
+  const end = hint === '' ? '' : ` (${hint})`;
+  return `${place}: ${middle}expected ${expected}, got ${got}${end}`;
+}
+
+/** Thrown across layers when a person's input cannot be used; carries every problem found. */
+export class InputProblems extends Error {
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super(problems.map(problemText).join('\n'));
+    this.name = 'InputProblems';
+    this.problems = problems;
+  }
+}

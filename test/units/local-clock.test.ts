@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { localDay, toLocal, toUtc, weekday } from '../../src/units/local-clock.ts';
+
+// One hour ahead of UTC in winter, two in summer; jumps at 01:00 UTC. Invented dates.
+const SPRING = Date.UTC(2023, 2, 26, 1) / 1000;
+const AUTUMN = Date.UTC(2023, 9, 29, 1) / 1000;
+const CLOCK = { from: [0, SPRING, AUTUMN], offset: [3600, 7200, 3600] };
+
+test('local time undoes UTC on both sides of a jump', () => {
+  for (let hour = -5; hour < 5; hour++) {
+    const utc = SPRING + hour * 3600;
+    expect(toUtc(CLOCK, toLocal(CLOCK, utc))).toBe(utc);
+  }
+});
+
+test('a reading that daylight saving skips means the jump itself', () => {
+  const skipped = Date.UTC(2023, 2, 26, 2, 30) / 1000;
+  expect(toUtc(CLOCK, skipped)).toBe(SPRING);
+});
+
+test('a reading that daylight saving repeats means the first of the two', () => {
+  const repeated = Date.UTC(2023, 9, 29, 2, 30) / 1000;
+  expect(toUtc(CLOCK, repeated)).toBe(AUTUMN - 1800);
+});
+
+test('days of the week start on Monday', () => {
+  expect(weekday(localDay(Date.UTC(2026, 10, 23) / 1000))).toBe(0);
+  expect(weekday(localDay(Date.UTC(2026, 10, 29) / 1000))).toBe(6);
+  expect(weekday(-4)).toBe(6);
+});

@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+import { ValidationPage } from './test/reference/validation-page.ts';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    testTimeout: 60_000,
+    reporters: ['default', new ValidationPage()],
+  },
+});
