@@ -1,0 +1,58 @@
+import { requireWithin } from '../units/require-within.ts';
+import { chainUValue } from './chain.ts';
+import type { Home } from './home.ts';
+
+/** What the home loses per kelvin between its rooms and outdoors, by way out. [W/K] */
+export interface HeatLoss {
+  /** Walls, roofs and floors to outdoor air. */
+  readonly elements: number;
+  readonly panes: number;
+  /** Reduced, because the ground is not as cold as the air when it matters. */
+  readonly ground: number;
+  readonly air: number;
+  /** The four above. */
+  readonly total: number;
+  /** To neighbours of a given temperature; not in the total, because it does not follow the weather. */
+  readonly neighbours: number;
+}
+
+/**
+ * Heat-loss coefficient of the whole home. [W/K]
+ *
+ * @param home
+ * @param airFlow  outdoor air through the home [m3/s]
+ */
+export function heatLossCoefficient(home: Home, airFlow = 0): number {
+  return heatLoss(home, airFlow).total;
+}
+
+/**
+ * The same by way out.
+ *
+ * Elements between rooms and to nothing do not count. A floor counts with the U-value of its chain
+ * (soil included), less what the ground's mildness saves over a heating season.
+ */
+export function heatLoss(home: Home, airFlow = 0): HeatLoss {
+  requireWithin(airFlow, [0, 100], 'heatLoss: air flow', 'm3/s');
+  let elements = 0;
+  let ground = 0;
+  let neighbours = 0;
+  for (const { area, chain, far } of home.elements) {
+    const loss = far.to === 'nothing' || far.to === 'room' ? 0 : area * chainUValue(chain);
+    if (far.to === 'outdoors') elements += loss;
+    if (far.to === 'ground') ground += loss * (1 - MILDNESS * (1 - far.damping));
+    if (far.to === 'neighbour') neighbours += loss;
+  }
+  const panes = home.panes.reduce((sum, pane) => sum + pane.area * pane.uValue, 0);
+  const air = airFlow * AIR_HEAT_CAPACITY;
+  return { elements, panes, ground, air, total: elements + panes + ground + air, neighbours };
+}
+
+/** Of a cubic metre of air, 1200 J/K or a third of a watt-hour: the handbooks' figure. [J/(m3 K)] */
+export const AIR_HEAT_CAPACITY = 1200;
+
+/**
+ * How much milder the year's mean is than the heating season, as a share of what rooms are warmer
+ * than outdoors then: (10 - 6)/(19 - 6) in a temperate place. Common practice. [-]
+ */
+const MILDNESS = 0.3;
