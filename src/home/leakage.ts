@@ -1,4 +1,4 @@
-import { leakageAreaFromAch50 } from '../physics/airflow/leakage-area.ts';
+import { leakageAreaFromAch50 } from '../physics/airflow/blower-door.ts';
 import { leakageCoefficients } from '../physics/airflow/leakage-coefficients.ts';
 import { requireWithin } from '../units/require-within.ts';
 import type { Leakage } from './home.ts';

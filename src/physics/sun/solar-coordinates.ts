@@ -1,0 +1,64 @@
+import { DEGREE, turn } from './angles.ts';
+
+/**
+ * Angle of the sun north of the celestial equator. [deg]
+ *
+ * @param utc  seconds since 1970-01-01 UTC, good for 1950 to 2100
+ * Accurate to about 0.01°.
+ * Source: Meeus 1998, Astronomical Algorithms, 2nd ed., chapter 25, low accuracy (from memory).
+ */
+export function solarDeclination(utc: number): number {
+  const t = centuries(utc);
+  return Math.asin(Math.sin(obliquity(t)) * Math.sin(apparentLongitude(t))) / DEGREE;
+}
+
+/**
+ * True solar time less mean solar time: how far a sundial is ahead of a clock. [min]
+ *
+ * @param utc  seconds since 1970-01-01 UTC
+ * Accurate to about 3 s.
+ * Source: Meeus 1998, equation 28.1, with the sun of chapter 25 (from memory).
+ */
+export function equationOfTime(utc: number): number {
+  const t = centuries(utc);
+  const meanLongitude = 280.4664567 + 36_000.76982779 * t + 0.0003032 * t * t;
+  const nutation = -0.00478 * Math.sin(node(t)) * Math.cos(obliquity(t));
+  const minutes = 4 * turn(meanLongitude - 0.0057183 - rightAscension(t) + nutation);
+  return minutes > 720 ? minutes - 1440 : minutes;
+}
+
+/** [deg] */
+function rightAscension(t: number): number {
+  const longitude = apparentLongitude(t);
+  const y = Math.cos(obliquity(t)) * Math.sin(longitude);
+  return Math.atan2(y, Math.cos(longitude)) / DEGREE;
+}
+
+/** Of the sun, as seen: aberration and the larger part of nutation included. [rad] */
+function apparentLongitude(t: number): number {
+  const mean = 280.46646 + 36_000.76983 * t + 0.0003032 * t * t;
+  const anomaly = (357.52911 + 35_999.05029 * t - 0.0001537 * t * t) * DEGREE;
+  const centre =
+    (1.914602 - 0.004817 * t - 0.000014 * t * t) * Math.sin(anomaly) +
+    (0.019993 - 0.000101 * t) * Math.sin(2 * anomaly) +
+    0.000289 * Math.sin(3 * anomaly);
+  return (mean + centre - 0.00569 - 0.00478 * Math.sin(node(t))) * DEGREE;
+}
+
+/** Tilt of the earth's axis. [rad] */
+function obliquity(t: number): number {
+  return (23.4392911 - 0.0130042 * t + 0.00256 * Math.cos(node(t))) * DEGREE;
+}
+
+/** Of the moon's orbit; turns nutation. [rad] */
+function node(t: number): number {
+  return (125.04 - 1934.136 * t) * DEGREE;
+}
+
+/** Of 36525 days since noon of 2000-01-01, dynamical time. */
+function centuries(utc: number): number {
+  return (utc + DELTA_T - J2000) / (36_525 * 86_400);
+}
+
+const J2000 = 946_728_000; // [s UTC]
+const DELTA_T = 69; // dynamical less universal time in the 2020s; a minute's error is 0.0007° [s]
