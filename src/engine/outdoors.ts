@@ -1,0 +1,91 @@
+import type { Weather } from '../weather/weather.ts';
+
+/**
+ * The weather as a run needs it: means over control steps, for one stretch at a time.
+ *
+ * Columns that hold at an instant are interpolated and averaged over the step; columns that hold
+ * over an interval are averaged by overlap. A periodic year repeats; before the start of any other
+ * file its first days stand in, so that a lead-in has something to run on.
+ */
+export interface Outdoors {
+  /** [°C] */
+  readonly temperature: Float64Array;
+  /** [kg/kg] */
+  readonly humidityRatio: Float64Array;
+  /** [m/s] */
+  readonly windSpeed: Float64Array;
+  /** Number of the weather interval whose sun falls in the step. */
+  readonly interval: Int32Array;
+  /** By species, where the weather has it; undefined where it has not. */
+  readonly species: readonly (Float64Array | undefined)[];
+}
+
+/** Room for one stretch of at most `steps` steps. */
+export function createOutdoors(
+  weather: Weather,
+  species: readonly string[],
+  steps: number,
+): Outdoors {
+  return {
+    temperature: new Float64Array(steps),
+    humidityRatio: new Float64Array(steps),
+    windSpeed: new Float64Array(steps),
+    interval: new Int32Array(steps),
+    species: species.map((name) =>
+      weather.species[name] === undefined ? undefined : new Float64Array(steps),
+    ),
+  };
+}
+
+/**
+ * Fill one stretch.
+ *
+ * @param start  instant at which the first step begins [s UTC]
+ * @param dt     control step [s]
+ * @param shift  added to every instant before the weather is looked up, for lead-ins [s]
+ */
+export function layOutOutdoors(
+  out: Outdoors,
+  weather: Weather,
+  species: readonly string[],
+  start: number,
+  dt: number,
+  steps: number,
+  shift: number,
+): void {
+  const samples = Math.max(1, Math.ceil(dt / weather.step));
+  for (let s = 0; s < steps; s++) {
+    let temperature = 0;
+    let humidity = 0;
+    let wind = 0;
+    for (let q = 0; q < samples; q++) {
+      const at = start + shift + (s + (q + 0.5) / samples) * dt;
+      const place = (at - weather.start) / weather.step;
+      const k = Math.floor(place);
+      const part = place - k;
+      const a = indexOf(weather, k);
+      const b = indexOf(weather, k + 1);
+      temperature += weather.temperature[a]! * (1 - part) + weather.temperature[b]! * part;
+      humidity += weather.humidityRatio[a]! * (1 - part) + weather.humidityRatio[b]! * part;
+      wind += weather.windSpeed[a]! * (1 - part) + weather.windSpeed[b]! * part;
+      if (q === samples >> 1) out.interval[s] = a;
+      for (let i = 0; i < species.length; i++) {
+        const column = out.species[i];
+        if (column === undefined) continue;
+        const level = weather.species[species[i]!]![a]! / samples;
+        column[s] = q === 0 ? level : column[s]! + level;
+      }
+    }
+    out.temperature[s] = temperature / samples;
+    out.humidityRatio[s] = humidity / samples;
+    out.windSpeed[s] = wind / samples;
+  }
+}
+
+/** Number of the value that stands for interval k, which may lie before or after the file. */
+function indexOf(weather: Weather, k: number): number {
+  const n = weather.count;
+  if (k >= 0 && k < n) return k;
+  if (weather.periodic) return ((k % n) + n) % n;
+  return k < 0 ? 0 : n - 1;
+}

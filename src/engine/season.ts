@@ -1,0 +1,50 @@
+import type { Weather } from '../weather/weather.ts';
+
+/** The outdoor year as one wave: its mean, half its swing, and the day on which it is coldest. */
+export interface Season {
+  /** [°C] */
+  readonly mean: number;
+  /** [K] */
+  readonly amplitude: number;
+  /** Day of the year, 1 to 366. */
+  readonly coldest: number;
+}
+
+/**
+ * Fit the year's wave to the outdoor temperature. A file that covers less than most of a year has
+ * no season of its own: its mean stands for the year and the swing is nil.
+ */
+export function seasonOf(weather: Weather): Season {
+  const { count, step, start, temperature } = weather;
+  let sum = 0;
+  let cosine = 0;
+  let sine = 0;
+  const first = dayInYear(start);
+  for (let k = 0; k < count; k++) {
+    const angle = (2 * Math.PI * (first + (k * step) / DAY)) / YEAR;
+    const t = temperature[k]!;
+    sum += t;
+    cosine += t * Math.cos(angle);
+    sine += t * Math.sin(angle);
+  }
+  const mean = sum / count;
+  if (count * step < MOST_OF_A_YEAR * YEAR * DAY) return { mean, amplitude: 0, coldest: 1 };
+  const a = (2 * cosine) / count;
+  const b = (2 * sine) / count;
+  const warmest = (Math.atan2(b, a) / (2 * Math.PI)) * YEAR;
+  return {
+    mean,
+    amplitude: Math.hypot(a, b),
+    coldest: (((warmest + YEAR / 2) % YEAR) + YEAR) % YEAR,
+  };
+}
+
+/** Days since the year began, 1 at its first midnight. */
+export function dayInYear(utc: number): number {
+  const year = new Date(utc * 1000).getUTCFullYear();
+  return (utc - Date.UTC(year, 0, 1) / 1000) / DAY + 1;
+}
+
+const DAY = 86_400;
+const YEAR = 365.25;
+const MOST_OF_A_YEAR = 0.9;
