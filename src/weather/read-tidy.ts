@@ -1,0 +1,168 @@
+import { nearestName } from '../units/nearest-name.ts';
+import type { Problem } from '../units/problem.ts';
+import { placeWith } from './place-with.ts';
+import { QUANTITY_NAMES, type Quantity } from './quantity.ts';
+import type { RawSeries } from './raw-series.ts';
+import { readRows, type WantedColumn, wantedColumn } from './read-rows.ts';
+import { cellProblem, splitCells, type TextTable } from './text-table.ts';
+import { timeReader } from './time-format.ts';
+import type { WeatherOptions } from './weather-options.ts';
+
+/**
+ * The project's own layout: `# key: value` lines, a header, one row a step.
+ *
+ * Times are ISO 8601 with their zone. Columns are named as `QUANTITIES` names them and carry its units;
+ * temperature, humidity, wind and pressure hold at the stamp, the rest are means of the step it begins.
+ */
+export function readTidy(
+  table: TextTable,
+  options: WeatherOptions,
+  problems: Problem[],
+): RawSeries | null {
+  const said = new Map<string, Said>();
+  let head = 0;
+  while (table.lines[head]?.startsWith('#')) readKey(table, head++, said, problems);
+  const names = splitCells(table.lines[head] ?? '', ',').map((name) => name.trim());
+  const wanted = wantedOf(table, head, names, options, problems);
+  const iso = timeReader('iso')!;
+  const timeCell = names.indexOf('time');
+  if (timeCell < 0) {
+    const at = { line: Math.min(head + 1, table.lines.length), cell: 0 };
+    const got = head < table.lines.length ? `"${names.join(',')}"` : 'nothing';
+    const expected = 'a header with the column "time"';
+    problems.push(cellProblem(table, at, { where: 'header', expected, got }));
+    return null;
+  }
+  const rows = readRows(
+    table,
+    {
+      from: head + 1,
+      to: table.lines.length,
+      cells: names.length,
+      time: (cells) => {
+        const reading = iso.read(cells[timeCell]!.trim());
+        if (reading === null) return iso.expected;
+        return reading.ahead === null ? ZONE : reading.clock - reading.ahead;
+      },
+      timeCell,
+      timeCells: timeCell + 1,
+      timeName: 'time',
+      wanted,
+      decimalComma: false,
+      missing: [],
+    },
+    problems,
+  );
+  const number = (key: string) => numberSaid(table, said.get(key), key, problems);
+  const own = {
+    title: said.get('title')?.text ?? '',
+    latitude: number('latitude'),
+    longitude: number('longitude'),
+    elevation: number('elevation'),
+  };
+  return {
+    ...rows,
+    table,
+    place: placeWith(own, options),
+    typical: yes(table, said.get('typical'), problems),
+    stamps: { interval: 'beginning', spotDelay: 0, airIsMean: false },
+    pressureAtSeaLevel: false,
+  };
+}
+
+/** A `# key: value` line and where it stands. */
+interface Said {
+  readonly text: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+function readKey(table: TextTable, k: number, said: Map<string, Said>, problems: Problem[]) {
+  const line = table.lines[k]!;
+  const found = /^#\s*([^:]+?)\s*:\s*/.exec(line);
+  if (found === null) return;
+  const key = found[1]!.toLowerCase();
+  const here = {
+    text: line.slice(found[0].length).trim(),
+    line: k + 1,
+    column: found[0].length + 1,
+  };
+  if (said.has(key) && KEYS.includes(key)) {
+    const first = `a single "${key}", already in line ${said.get(key)!.line}`;
+    problems.push(saidProblem(table, here, key, first, `"${here.text}" too`));
+  }
+  const near = KEYS.includes(key) ? null : nearestName(key, KEYS);
+  if (near !== null) {
+    problems.push({
+      ...saidProblem(table, here, key, `one of ${KEYS.join(', ')}`, `"${key}"`),
+      column: line.indexOf(found[1]!) + 1,
+      hint: `did you mean "${near}"?`,
+    });
+  }
+  said.set(key, here);
+}
+
+function wantedOf(
+  table: TextTable,
+  head: number,
+  names: readonly string[],
+  options: WeatherOptions,
+  problems: Problem[],
+): WantedColumn[] {
+  const wanted: WantedColumn[] = [];
+  const seen = new Set<string>();
+  names.forEach((name, cell) => {
+    const known = name === 'time' || (QUANTITY_NAMES as readonly string[]).includes(name);
+    const at = { line: head + 1, cell };
+    if (seen.has(name)) {
+      const got = `"${name}" a second time`;
+      problems.push(cellProblem(table, at, { where: 'header', expected: 'each column once', got }));
+    } else if (!known) {
+      const near = nearestName(name, QUANTITY_NAMES);
+      const hint = near === null ? COLUMNS_HINT : `did you mean "${near}"?`;
+      const expected = 'a column of the tidy layout';
+      problems.push(cellProblem(table, at, { where: 'header', expected, got: `"${name}"`, hint }));
+    } else if (name !== 'time' && !options.leaveOut?.includes(name as Quantity)) {
+      wanted.push(wantedColumn(name as Quantity, cell, name));
+    }
+    seen.add(name);
+  });
+  return wanted;
+}
+
+function numberSaid(
+  table: TextTable,
+  said: Said | undefined,
+  key: string,
+  problems: Problem[],
+): number {
+  if (said === undefined) return Number.NaN;
+  const value = said.text === '' ? Number.NaN : Number(said.text);
+  if (!Number.isFinite(value)) {
+    problems.push(saidProblem(table, said, key, 'a number', `"${said.text}"`));
+  }
+  return value;
+}
+
+function yes(table: TextTable, said: Said | undefined, problems: Problem[]): boolean {
+  const text = said?.text.toLowerCase() ?? 'false';
+  if (text !== 'true' && text !== 'false') {
+    problems.push(saidProblem(table, said!, 'typical', 'true or false', `"${said!.text}"`));
+  }
+  return text === 'true';
+}
+
+function saidProblem(
+  table: TextTable,
+  said: Said,
+  where: string,
+  expected: string,
+  got: string,
+): Problem {
+  const { line, column } = said;
+  return { file: table.file, line, column, where, expected, got, hint: '' };
+}
+
+const KEYS: readonly string[] = ['title', 'latitude', 'longitude', 'elevation', 'typical'];
+const ZONE = 'a time with its zone, such as 2023-01-31T05:00Z or 2023-01-31T05:00+01:00';
+const COLUMNS_HINT = `known are time, ${QUANTITY_NAMES.join(', ')}`;
