@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import {
+  DIFFUSE_INCIDENCE_MODIFIER,
+  incidenceModifier,
+} from '../../../src/physics/sun/incidence-modifier.ts';
+import { compareBand } from '../../reference/compare.ts';
+
+test('clear double glazing at 60° and in even light', () => {
+  const row = { topic: 'Sun', unit: '-', mark: 'common practice' } as const;
+  compareBand({
+    ...row,
+    what: 'share of head-on gain at 60°, double glazing',
+    source: 'tables of angular solar gain of clear double glazing',
+    low: 0.84,
+    high: 0.9,
+    got: incidenceModifier(0.5),
+    because: 'glass of different thickness and coating',
+  });
+  compareBand({
+    ...row,
+    what: 'share of head-on gain in even light, double glazing',
+    source: 'the factor 0.9 of quasi-steady methods for light at all angles (ISO 13790)',
+    low: 0.84,
+    high: 0.92,
+    got: DIFFUSE_INCIDENCE_MODIFIER,
+    because: 'the convention is rounded to a tenth',
+  });
+});
+
+test('all head-on, nothing at grazing, falling between', () => {
+  expect(incidenceModifier(1)).toBe(1);
+  expect(incidenceModifier(0)).toBe(0);
+  expect(incidenceModifier(-0.3)).toBe(0);
+  expect(incidenceModifier(1e-6)).toBeLessThan(1e-4);
+  for (let c = 0.05; c < 1; c += 0.05) {
+    expect(incidenceModifier(c)).toBeLessThanOrEqual(incidenceModifier(c + 0.05));
+  }
+});

@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { refraction } from '../../../src/physics/sun/refraction.ts';
+import { compare } from '../../reference/compare.ts';
+
+test('the horizon is lifted by half a degree', () => {
+  compare({
+    topic: 'Sun',
+    what: 'refraction at the horizon (true elevation -0.575°, apparent 0°)',
+    unit: '°',
+    source: 'standard refraction at the horizon, 34 to 35 minutes of arc',
+    mark: 'from memory',
+    expected: 34.5 / 60,
+    got: refraction(-34.5 / 60),
+    tolerance: { absolute: 0.5 / 60 },
+    because: 'conventions lie within half a minute',
+  });
+});
+
+test('less and less towards the zenith, none out of sight', () => {
+  expect(refraction(45)).toBeCloseTo(1 / 60, 2);
+  expect(refraction(90)).toBeLessThan(1e-4);
+  expect(refraction(-2)).toBe(0);
+  expect(() => refraction(Number.NaN)).toThrow(RangeError);
+});
