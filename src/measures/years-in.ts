@@ -1,0 +1,11 @@
+/**
+ * How many years of bills a period stands for: 1 for a calendar year of 365 or 366 days, otherwise
+ * its length over the mean calendar year.
+ *
+ * @param hours  length of the period [h]
+ */
+export function yearsIn(hours: number): number {
+  return hours === 8760 || hours === 8784 ? 1 : hours / HOURS_PER_YEAR;
+}
+
+const HOURS_PER_YEAR = 8766;

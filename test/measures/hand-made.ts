@@ -1,0 +1,258 @@
+import type { EnergyTerm, Ledger, SpeciesTerm, WaterTerm } from '../../src/engine/ledger.ts';
+import type { Run } from '../../src/engine/run.ts';
+import type { TraceStretch } from '../../src/engine/trace.ts';
+import type { RoomBands } from '../../src/home/bands.ts';
+import type { Home, Room } from '../../src/home/home.ts';
+import { createMeasures } from '../../src/measures/create-measures.ts';
+import type { MeasuresSetup } from '../../src/measures/measures-setup.ts';
+import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
+import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
+import { UTC_CLOCK } from '../../src/units/local-clock.ts';
+import type { Weather } from '../../src/weather/weather.ts';
+
+/** Monday 2 January 2023, midnight UTC. [s UTC] */
+export const START = Date.UTC(2023, 0, 2) / 1000;
+
+/** What one step of a hand-made trace holds; what is left out is fine, empty and dry. */
+export interface Moment {
+  air?: number;
+  operative?: number;
+  humidity?: number;
+  heating?: number;
+  occupants?: number;
+  windowOpen?: number;
+  condensation?: number;
+  species?: readonly number[];
+  outdoor?: number;
+  outdoorVapour?: number;
+  infiltration?: number;
+  fuel?: readonly number[];
+  electricity?: number;
+}
+
+export function room(name: string, over: Partial<Room> = {}): Room {
+  return {
+    name,
+    floorArea: 12,
+    volume: 30,
+    furnishingFactor: 5,
+    mass: { capacity: 1e6, area: 20 },
+    buffer: { capacity: 1, conductance: 1e-8 },
+    coldSpotFactor: 0.7,
+    deposition: [],
+    sunToAir: 0.1,
+    ...over,
+  };
+}
+
+export function home(over: Partial<Home> = {}): Home {
+  return {
+    site: { latitude: 54, longitude: -2, elevation: 0, albedo: 0.2 },
+    rooms: [room('den')],
+    elements: [],
+    panes: [],
+    openings: [],
+    doorways: [],
+    leakage: { how: { by: 'rate', flow: 0.01 }, share: [1], ach50: null },
+    emitters: [],
+    sources: [],
+    species: [],
+    ...over,
+  };
+}
+
+export const BANDS: RoomBands = {
+  temperature: { low: 18, high: 26, reason: 'test' },
+  humidity: { low: 40, high: 60, reason: 'test' },
+  species: {},
+};
+
+export const WEATHER: Weather = {
+  title: 'none',
+  latitude: 54,
+  longitude: -2,
+  elevation: 0,
+  start: START,
+  step: 3600,
+  count: 2,
+  periodic: true,
+  temperature: Float64Array.of(5, 5),
+  humidityRatio: Float64Array.of(0.004, 0.004),
+  pressure: Float64Array.of(101_325, 101_325),
+  windSpeed: Float64Array.of(3, 5),
+  windDirection: Float64Array.of(0, 0),
+  directNormal: Float64Array.of(0, 0),
+  diffuseHorizontal: Float64Array.of(0, 0),
+  sun: 'measured',
+  species: {},
+  notes: [],
+};
+
+export function setup(over: Partial<MeasuresSetup> = {}): MeasuresSetup {
+  const own = over.home ?? home();
+  return {
+    scenario: 'Hand-made',
+    plan: 'as-lived',
+    home: own,
+    bands: own.rooms.map(() => BANDS),
+    mouldClasses: own.rooms.map(() => 'very sensitive' as const),
+    prices: { currency: 'GBP', fuels: {} },
+    weather: WEATHER,
+    clock: UTC_CLOCK,
+    period: { start: START, hours: 24 },
+    buys: [],
+    discountRate: 0,
+    assumed: [],
+    cautions: [],
+    ...over,
+  };
+}
+
+/** A trace cut into stretches of so many steps, the last as long as what is left. */
+export function* stretches(
+  own: Home,
+  start: number,
+  dt: number,
+  steps: number,
+  cuts: readonly number[],
+  at: (step: number, room: number) => Moment,
+): Generator<TraceStretch> {
+  let firstStep = 0;
+  for (let k = 0; firstStep < steps; k++) {
+    const length = Math.min(cuts[k % cuts.length]!, steps - firstStep);
+    yield stretch(own, start, dt, firstStep, length, at);
+    firstStep += length;
+  }
+}
+
+function stretch(
+  own: Home,
+  start: number,
+  dt: number,
+  firstStep: number,
+  steps: number,
+  at: (step: number, room: number) => Moment,
+): TraceStretch {
+  const rooms = own.rooms.length;
+  const perRoom = (of: (m: Moment) => number): Float64Array =>
+    Float64Array.from({ length: steps * rooms }, (_, n) =>
+      of(at(firstStep + Math.floor(n / rooms), n % rooms)),
+    );
+  const perStep = (of: (m: Moment) => number): Float64Array =>
+    Float64Array.from({ length: steps }, (_, s) => of(at(firstStep + s, 0)));
+  const air = (m: Moment): number => m.air ?? 20;
+  const humidity = (m: Moment): number => m.humidity ?? 50;
+  return {
+    firstStep,
+    steps,
+    rooms,
+    dt,
+    start: start + firstStep * dt,
+    room: {
+      airTemperature: perRoom(air),
+      operativeTemperature: perRoom((m) => m.operative ?? air(m)),
+      humidityRatio: perRoom(() => 0.007),
+      relativeHumidity: perRoom(humidity),
+      vapourPressure: perRoom((m) => (humidity(m) / 100) * saturationPressure(air(m))),
+      heating: perRoom((m) => m.heating ?? 0),
+      occupants: perRoom((m) => m.occupants ?? 0),
+      windowOpen: perRoom((m) => m.windowOpen ?? 0),
+      condensation: perRoom((m) => m.condensation ?? 0),
+      species: own.species.map((_, k) => perRoom((m) => m.species?.[k] ?? 0)),
+    },
+    home: {
+      outdoorTemperature: perStep((m) => m.outdoor ?? 20),
+      outdoorVapourPressure: perStep((m) => m.outdoorVapour ?? 600),
+      infiltration: perStep((m) => m.infiltration ?? 0),
+      sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
+      electricity: perStep((m) => m.electricity ?? 0),
+    },
+  };
+}
+
+/** Ledger amounts for the first room in the first month; everything else is 0. */
+export interface LedgerEntries {
+  energy?: Partial<Record<EnergyTerm, number>>;
+  water?: Partial<Record<WaterTerm, number>>;
+  residual?: Partial<Ledger['residual']>;
+}
+
+export function ledger(
+  rooms: number,
+  months: readonly number[],
+  entries: LedgerEntries = {},
+): Ledger {
+  const column = (value = 0): Float64Array => {
+    const values = new Float64Array(rooms * months.length);
+    values[0] = value;
+    return values;
+  };
+  const all = <Term extends string>(
+    terms: readonly Term[],
+    values: Partial<Record<Term, number>> = {},
+  ): Record<Term, Float64Array> =>
+    Object.fromEntries(terms.map((term) => [term, column(values[term])])) as never;
+  return {
+    months,
+    rooms,
+    energy: all(ENERGY, entries.energy),
+    water: all(WATER, entries.water),
+    species: [] as Record<SpeciesTerm, Float64Array>[],
+    stored: { energy: new Float64Array(rooms), water: new Float64Array(rooms), species: [] },
+    residual: { energy: 0, water: 0, air: 0, species: [], ...entries.residual },
+  };
+}
+
+export function run(own: MeasuresSetup, dt: number, entries: LedgerEntries = {}): Run {
+  const { start, hours } = own.period;
+  const months = [new Date(start * 1000).getUTCMonth()];
+  const books = ledger(own.home.rooms.length, months, entries);
+  return { start, hours, dt, ledger: books, notices: [] };
+}
+
+/** Measures of a trace over the setup's period, handed over in stretches of a day. */
+export function measure(
+  own: MeasuresSetup,
+  at: (step: number, room: number) => Moment,
+  {
+    dt = 600,
+    cuts = [86_400 / dt],
+    entries = {},
+  }: { dt?: number; cuts?: readonly number[]; entries?: LedgerEntries } = {},
+): PlanMeasures {
+  const measures = createMeasures(own);
+  const steps = (own.period.hours * 3600) / dt;
+  for (const part of stretches(own.home, own.period.start, dt, steps, cuts, at)) {
+    measures.observe(part);
+  }
+  return measures.finish(run(own, dt, entries));
+}
+
+const ENERGY: readonly EnergyTerm[] = [
+  'heating',
+  'people',
+  'things',
+  'sun',
+  'walls',
+  'floors',
+  'roofs',
+  'partitions',
+  'panes',
+  'leakage',
+  'openings',
+  'fans',
+  'doorways',
+  'devices',
+  'phaseChange',
+];
+const WATER: readonly WaterTerm[] = [
+  'people',
+  'things',
+  'drying',
+  'leakage',
+  'openings',
+  'fans',
+  'doorways',
+  'devices',
+  'runoff',
+];
