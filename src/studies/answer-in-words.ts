@@ -1,0 +1,110 @@
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { figureText } from '../units/figure-text.ts';
+import { type Comparison, roomHours } from './compare.ts';
+
+/**
+ * The comparison in two or three sentences, made from its figures alone: which plan costs least,
+ * which keeps the rooms in their bands longest, and what each gives up for it.
+ *
+ * Hours outside are room-hours: too cold or too warm while somebody is in the room, too damp or too
+ * dry at any time, because damp does its work in empty rooms too. Plans whose printed figures are
+ * the same count as equal.
+ */
+export function answerInWords({ baseline, plans }: Comparison): string {
+  const [first, ...others] = plans;
+  if (first === undefined) return '';
+  if (others.length === 0) {
+    return (
+      `Only ${first.plan} was run: it costs ${costText(first)} a year and leaves its rooms ` +
+      `outside their bands for ${hoursText(outside(first))}.`
+    );
+  }
+  const cheapest = least(plans, cost);
+  const kindest = least(plans, outside);
+  const cheap = cheapest[0]!;
+  // Among equally kind plans the dear ones give money away for nothing.
+  const kind = least(kindest, cost)[0]!;
+  if (cheapest.some((plan) => kindest.includes(plan))) {
+    const both = cheapest.filter((plan) => kindest.includes(plan));
+    return (
+      `${costSentence(cheapest, plans, baseline)} ${names(both)} ` +
+      `${both.length > 1 ? 'also keep' : 'also keeps'} the rooms in their bands longest ` +
+      `(${hoursText(outside(kind))} outside), so nothing is given up for the money.`
+    );
+  }
+  return (
+    `${costSentence(cheapest, plans, baseline)} ${names(kindest)} ` +
+    `${kindest.length > 1 ? 'keep' : 'keeps'} the rooms in their bands longest ` +
+    `(${hoursText(outside(kind))} outside, against ${hoursText(outside(cheap))}) and gives up ` +
+    `${money(cost(kind) - cost(cheap), kind)} a year for it. ` +
+    `${cheap.plan} gives up, compared with ${kind.plan}: ${givenUp(cheap, kind)}.`
+  );
+}
+
+function costSentence(
+  cheapest: readonly PlanMeasures[],
+  plans: readonly PlanMeasures[],
+  baseline: string,
+): string {
+  const cheap = cheapest[0]!;
+  if (cheapest.length === plans.length) {
+    return `All plans cost the same, ${costText(cheap)} a year.`;
+  }
+  const base = plans.find(({ plan }) => plan === baseline)!;
+  const saved = cheapest.includes(base)
+    ? ''
+    : `, ${money(cost(base) - cost(cheap), cheap)} less than ${baseline}`;
+  return (
+    `${names(cheapest)} ${cheapest.length > 1 ? 'cost' : 'costs'} least, ` +
+    `${costText(cheap)} a year${saved}.`
+  );
+}
+
+/** The kinds of hours in which one plan is worse than another, worst first. */
+function givenUp(worse: PlanMeasures, better: PlanMeasures): string {
+  const kinds = KINDS.map(({ words, hours }) => ({ words, more: hours(worse) - hours(better) }))
+    .filter(({ more }) => Math.round(more) > 0)
+    .sort((a, b) => b.more - a.more)
+    .map(({ words, more }) => `${figureText(more, 0)} more room-hours ${words}`);
+  return kinds.length > 0 ? kinds.join(', ') : 'less than a room-hour of any kind';
+}
+
+/** All plans whose printed figure is the least. */
+function least(
+  plans: readonly PlanMeasures[],
+  figure: (plan: PlanMeasures) => number,
+): readonly PlanMeasures[] {
+  const lowest = Math.min(...plans.map((plan) => Math.round(figure(plan))));
+  return plans.filter((plan) => Math.round(figure(plan)) === lowest);
+}
+
+function names(plans: readonly PlanMeasures[]): string {
+  const all = plans.map(({ plan }) => plan);
+  return all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+}
+
+const KINDS = [
+  {
+    words: 'too cold with somebody there',
+    hours: (p: PlanMeasures) => roomHours(p, 'outside_band_occupied_hours', 'temperature_low'),
+  },
+  {
+    words: 'too warm with somebody there',
+    hours: (p: PlanMeasures) => roomHours(p, 'outside_band_occupied_hours', 'temperature_high'),
+  },
+  {
+    words: 'too damp',
+    hours: (p: PlanMeasures) => roomHours(p, 'outside_band_hours', 'humidity_high'),
+  },
+  {
+    words: 'too dry',
+    hours: (p: PlanMeasures) => roomHours(p, 'outside_band_hours', 'humidity_low'),
+  },
+];
+
+const outside = (plan: PlanMeasures): number => KINDS.reduce((sum, k) => sum + k.hours(plan), 0);
+const cost = (plan: PlanMeasures): number => plan.money.total_per_year;
+const money = (sum: number, plan: PlanMeasures): string =>
+  `${figureText(sum, 0)} ${plan.money.currency}`;
+const costText = (plan: PlanMeasures): string => money(cost(plan), plan);
+const hoursText = (hours: number): string => `${figureText(hours, 0)} room-hours`;

@@ -1,0 +1,88 @@
+import type { BandHours, PlanMeasures, RoomMeasures } from '../../src/measures/plan-measures.ts';
+
+/** Figures of a plan made by hand: a year of two rooms, nothing outside any band. */
+export function somePlan(
+  plan: string,
+  figures: {
+    energy?: number;
+    owning?: number;
+    useful?: number;
+    hours?: number;
+    den?: RoomFigures;
+    bath?: RoomFigures;
+  } = {},
+): PlanMeasures {
+  const { energy = 1000, owning = 0, useful = 9000, hours = 8760 } = figures;
+  const perYear = hours === 8760 ? energy : (energy * 8766) / hours;
+  return {
+    scenario: 'Hand-made terrace',
+    plan,
+    period: { from: '2023-01-01T00:00:00Z', to: '2024-01-01T00:00:00Z', hours },
+    heating: { useful_kwh: useful, delivered_kwh: { gas: useful / 0.9 } },
+    devices: { electricity_kwh: 1500, by_device: {} },
+    money: {
+      currency: 'GBP',
+      energy,
+      by_fuel: { gas: energy - 400, electricity: 400 },
+      owning_per_year: owning,
+      total_per_year: perYear + owning,
+    },
+    carbon_kg: 2000,
+    rooms: { den: someRoom(figures.den), bath: someRoom(figures.bath) },
+    alerts: { fired: 0, someone_home: 0, acted_on: 0, per_week: 0, by_rule: {} },
+    balance: {
+      energy_residual: 1e-14,
+      water_residual: 2e-14,
+      air_residual: 0,
+      pollutant_residual: 0,
+    },
+    second_opinion: {
+      heat_loss_coefficient_w_per_k: 200,
+      degree_days_k_d: 2000,
+      degree_day_heating_kwh: 9600,
+      difference_pct: 6.7,
+      infiltration_ach_mean: 0.5,
+      ach50_over_20: 0.55,
+      vapour_excess_g_per_m3: 3.2,
+      humidity_class: 2,
+    },
+    assumed: [],
+    cautions: [],
+    notices: [],
+  };
+}
+
+export interface RoomFigures {
+  outside?: Partial<BandHours>;
+  occupied?: Partial<BandHours>;
+  over?: Partial<RoomMeasures>;
+}
+
+function someRoom({ outside, occupied, over }: RoomFigures = {}): RoomMeasures {
+  return {
+    heating_kwh: 4500,
+    mean_temperature_c: 19.5,
+    mean_relative_humidity_pct: 52,
+    outside_band_hours: { ...NONE, ...outside },
+    outside_band_occupied_hours: { ...NONE, ...occupied },
+    degree_hours_below: 0,
+    degree_hours_above: 0,
+    cold_spot_hours_above_80_pct: 0,
+    mould_index_peak: 0,
+    mould_index_end: 0,
+    condensation_hours: 0,
+    condensation_kg: 0,
+    window_open_hours: 0,
+    ...over,
+  };
+}
+
+const NONE: BandHours = {
+  temperature_low: 0,
+  temperature_high: 0,
+  humidity_low: 0,
+  humidity_high: 0,
+  co2_high: 0,
+  tvoc_high: 0,
+  pm25_high: 0,
+};
