@@ -1,0 +1,66 @@
+import { readdir } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { nearestName } from '../units/nearest-name.ts';
+import { InputProblems } from '../units/problem.ts';
+
+/**
+ * What the system said about a path, in words.
+ *
+ * @param error  as node threw it
+ * @param path   as the person wrote it
+ * @returns InputProblems to throw, or the error itself where it is not about the path
+ */
+export async function fileTrouble(
+  error: unknown,
+  path: string,
+  wish: 'read' | 'write',
+): Promise<unknown> {
+  const code = (error as NodeJS.ErrnoException)?.code ?? '';
+  const got = GOT[wish][code];
+  if (got === undefined) return error;
+  const hint = code === 'ENOENT' ? await nearby(path, wish) : '';
+  return refused(path, EXPECTED[wish], got, hint);
+}
+
+/** InputProblems about a file as a whole. */
+export function refused(file: string, expected: string, got: string, hint = ''): InputProblems {
+  return new InputProblems([{ file, line: 0, column: 0, where: '', expected, got, hint }]);
+}
+
+/** A next step for a path that is not there: a similar name in its folder, or the missing folder. */
+async function nearby(path: string, wish: 'read' | 'write'): Promise<string> {
+  const folder = dirname(path);
+  if (wish === 'write') return `make the folder ${folder} first`;
+  try {
+    const name = nearestName(basename(path), (await readdir(folder)).sort());
+    return name === null ? '' : `did you mean ${join(folder, name)}?`;
+  } catch {
+    return `there is no folder ${folder} either`;
+  }
+}
+
+const EXPECTED = { read: 'a file to read', write: 'a file that can be written' };
+
+const GOT: Record<'read' | 'write', Record<string, string>> = {
+  read: {
+    ENOENT: 'nothing of that name',
+    ENOTDIR: 'nothing of that name',
+    EISDIR: 'a folder',
+    EACCES: 'one that you may not read',
+    EPERM: 'one that you may not read',
+    ENAMETOOLONG: 'a name that is too long',
+    ELOOP: 'links that lead in a circle',
+  },
+  write: {
+    ENOENT: 'a path whose folder does not exist',
+    ENOTDIR: 'a path that leads through a file',
+    EISDIR: 'a folder',
+    EACCES: 'a place where you may not write',
+    EPERM: 'a place where you may not write',
+    EROFS: 'a disk that can only be read',
+    ENOSPC: 'a full disk',
+    EDQUOT: 'a full disk',
+    ENAMETOOLONG: 'a name that is too long',
+    ELOOP: 'links that lead in a circle',
+  },
+};

@@ -1,0 +1,32 @@
+import { InvalidArgumentError, Option } from 'commander';
+
+/** `--set /pointer=value`, as often as wished, kept as typed. */
+export function setOption(): Option {
+  return new Option('--set <pointer=value>', 'change one value of the scenario (repeatable)')
+    .argParser((words: string, before: readonly string[]) => [...before, setting(words)])
+    .default([], 'nothing');
+}
+
+/** `--json`. */
+export function jsonOption(): Option {
+  return new Option('--json', 'print the figures as JSON');
+}
+
+/** A comma-separated list of names. */
+export function names(text: string): string[] {
+  const list = text.split(',').map((name) => name.trim());
+  if (list.every((name) => name !== '') && new Set(list).size === list.length) return list;
+  throw new InvalidArgumentError('Give different names with commas between, such as a,b.');
+}
+
+/** A whole number of 0 or more. */
+export function wholeNumber(text: string): number {
+  const number = Number(text);
+  if (/^\d+$/.test(text) && Number.isSafeInteger(number)) return number;
+  throw new InvalidArgumentError('Give a whole number of 0 or more.');
+}
+
+function setting(words: string): string {
+  if (/^\/[^=]+=/.test(words)) return words;
+  throw new InvalidArgumentError('Give a place and a value, such as /heating/setpoint=19.');
+}

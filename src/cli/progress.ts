@@ -1,0 +1,52 @@
+import type { Observer } from '../engine/trace.ts';
+import type { Io } from './io.ts';
+
+/** How far a number of runs has come. */
+export interface Progress {
+  /** Watches the run that is going on. */
+  readonly observe: Observer;
+  /** One run is over. */
+  next(): void;
+  /** Take the bar away. */
+  stop(): void;
+}
+
+/**
+ * A bar on standard error where that is a terminal, silence where it is not.
+ *
+ * @param hours  length of each run to come [h]
+ * @param name   what is counted, e.g. "plans"
+ */
+export async function startProgress(
+  io: Io,
+  hours: readonly number[],
+  name: string,
+): Promise<Progress> {
+  if (io.terminal === null) return SILENT;
+  const { default: cliProgress } = await import('cli-progress');
+  const bar = new cliProgress.SingleBar({
+    stream: io.terminal,
+    format: `{bar} {percentage} %  {done} of ${hours.length} ${name} done`,
+    barCompleteChar: '#',
+    barIncompleteChar: '.',
+    clearOnComplete: true,
+    linewrap: true, // leaves the terminal as it is, should the program be ended meanwhile
+  });
+  const total = hours.reduce((sum, h) => sum + h, 0);
+  let done = 0;
+  let before = 0;
+  bar.start(total, 0, { done });
+  return {
+    observe: ({ firstStep, steps, dt }) => {
+      bar.update(before + ((firstStep + steps) * dt) / 3600, { done });
+    },
+    next: () => {
+      before += hours[done] ?? 0;
+      done++;
+      bar.update(before, { done });
+    },
+    stop: () => bar.stop(),
+  };
+}
+
+const SILENT: Progress = { observe: () => {}, next: () => {}, stop: () => {} };

@@ -1,0 +1,109 @@
+import type { Observer, TraceStretch } from '../engine/trace.ts';
+import { type LocalClock, offsetAt } from '../units/local-clock.ts';
+
+/** What the columns are called by, and how hours are told. */
+export interface TraceCsvSetup {
+  /** In the order of the home. */
+  readonly rooms: readonly string[];
+  readonly species: readonly { readonly name: string; readonly unit: 'ppm' | 'µg/m3' }[];
+  readonly sources: readonly string[];
+  readonly clock: LocalClock;
+}
+
+/**
+ * Keeps the hourly means of a run and writes them as CSV: one row an hour, one header line with
+ * the unit in every name. The columns are described in docs/quantities.md.
+ */
+export function createTraceCsv(setup: TraceCsvSetup): { observe: Observer; text(): string } {
+  const columns = columnsOf(setup);
+  const lines = [['time_utc', 'time_local', ...columns.map((c) => c.name)].map(quoted).join(',')];
+  const sums = new Float64Array(columns.length);
+  let filled = 0;
+
+  function observe(stretch: TraceStretch): void {
+    const perHour = Math.round(HOUR / stretch.dt);
+    for (let s = 0; s < stretch.steps; s++) {
+      columns.forEach((column, c) => {
+        sums[c]! += column.at(stretch, s);
+      });
+      filled++;
+      if (filled < perHour) continue;
+      const begin = stretch.start + (s + 1) * stretch.dt - HOUR;
+      const means = columns.map((column, c) => (sums[c]! / perHour).toFixed(column.decimals));
+      lines.push([isoUtc(begin), isoLocal(begin, setup.clock), ...means.map(unsigned)].join(','));
+      sums.fill(0);
+      filled = 0;
+    }
+  }
+
+  return { observe, text: () => `${lines.join('\n')}\n` };
+}
+
+interface Column {
+  readonly name: string;
+  readonly decimals: number;
+  at(stretch: TraceStretch, step: number): number;
+}
+
+function columnsOf({ rooms, sources, species }: TraceCsvSetup): Column[] {
+  const home: Column[] = [
+    column('outdoor_temperature_c', 2, (t, s) => t.home.outdoorTemperature[s]!),
+    column('outdoor_vapour_pressure_pa', 1, (t, s) => t.home.outdoorVapourPressure[s]!),
+    column('infiltration_m3_per_h', 2, (t, s) => t.home.infiltration[s]! * HOUR),
+    column('electricity_w', 1, (t, s) => t.home.electricity[s]!),
+    ...sources.map((name, k) => column(`${name}.fuel_w`, 1, (t, s) => t.home.sourceFuel[k]![s]!)),
+  ];
+  return [...home, ...rooms.flatMap((name, i) => roomColumns(name, i, species))];
+}
+
+function roomColumns(name: string, i: number, species: TraceCsvSetup['species']): Column[] {
+  const of = (
+    what: string,
+    decimals: number,
+    array: (r: TraceStretch['room']) => Float64Array,
+    factor = 1,
+  ) => column(`${name}.${what}`, decimals, (t, s) => array(t.room)[s * t.rooms + i]! * factor);
+  return [
+    of('air_temperature_c', 2, (r) => r.airTemperature),
+    of('operative_temperature_c', 2, (r) => r.operativeTemperature),
+    of('relative_humidity_pct', 1, (r) => r.relativeHumidity),
+    of('humidity_ratio_g_per_kg', 3, (r) => r.humidityRatio, 1000),
+    of('vapour_pressure_pa', 1, (r) => r.vapourPressure),
+    of('heating_w', 1, (r) => r.heating),
+    of('occupants', 2, (r) => r.occupants),
+    of('window_open_share', 3, (r) => r.windowOpen),
+    of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * HOUR),
+    ...species.map((each, k) =>
+      of(`${each.name.toLowerCase()}_${UNIT_NAMES[each.unit]}`, 1, (r) => r.species[k]!),
+    ),
+  ];
+}
+
+function column(name: string, decimals: number, at: Column['at']): Column {
+  return { name, decimals, at };
+}
+
+/** 2023-01-31T23:00:00Z */
+function isoUtc(utc: number): string {
+  return new Date(utc * 1000).toISOString().replace('.000', '');
+}
+
+/** 2023-07-31T23:00:00+01:00 */
+function isoLocal(utc: number, clock: LocalClock): string {
+  const offset = offsetAt(clock, utc);
+  const minutes = Math.round(Math.abs(offset) / 60);
+  const two = (n: number) => String(n).padStart(2, '0');
+  const zone = `${offset < 0 ? '-' : '+'}${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
+  return isoUtc(utc + offset).replace('Z', zone);
+}
+
+/** A field of RFC 4180: quoted where it holds a comma, a quote or a line break. */
+function quoted(field: string): string {
+  return /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field;
+}
+
+/** A rounded-off "-0.00" without its sign. */
+const unsigned = (text: string): string => (/^-0\.?0*$/.test(text) ? text.slice(1) : text);
+
+const HOUR = 3600;
+const UNIT_NAMES = { ppm: 'ppm', 'µg/m3': 'ug_per_m3' };

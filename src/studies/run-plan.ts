@@ -1,0 +1,36 @@
+import type { Run } from '../engine/run.ts';
+import { simulate } from '../engine/simulate.ts';
+import type { Observer } from '../engine/trace.ts';
+import { createMeasures } from '../measures/create-measures.ts';
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+import type { PreparedPlan } from '../scenario/prepared.ts';
+import type { Weather } from '../weather/weather.ts';
+
+/** One plan in one stretch of weather. */
+export interface PlanRequest {
+  readonly plan: PreparedPlan;
+  readonly weather: Weather;
+  /** First instant, on the hour [s UTC], and length [h]. */
+  readonly period: { readonly start: number; readonly hours: number };
+}
+
+/** What came of it. */
+export interface PlanOutcome {
+  readonly measures: PlanMeasures;
+  readonly run: Run;
+}
+
+/** Simulate one plan and make its figures. Whoever else wants to see the run may watch it. */
+export function runPlan(request: PlanRequest, watchers: readonly Observer[] = []): PlanOutcome {
+  const { plan, weather, period } = request;
+  const { home, household, dt } = plan;
+  const measures = createMeasures({ ...plan, clock: household.clock, weather, period });
+  const run = simulate({ home, household, weather, dt, ...period, leadInDays: LEAD_IN_DAYS }, [
+    measures.observe,
+    ...watchers,
+  ]);
+  return { measures: measures.finish(run), run };
+}
+
+/** After this long a home of heavy walls has forgotten 99 % of the temperatures it began with. [day] */
+const LEAD_IN_DAYS = 30;

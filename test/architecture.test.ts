@@ -1,0 +1,269 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
+import { join, posix } from 'node:path';
+import ts from 'typescript';
+import { describe, expect, test } from 'vitest';
+
+// Each folder of src/ and the folders it may import from; docs/architecture.md gives the reasons.
+// "type x" allows only imports of types from x.
+const MAY_IMPORT: Record<string, readonly string[]> = {
+  units: [],
+  physics: ['units'],
+  weather: ['units', 'physics'],
+  home: ['units', 'physics', 'type weather'],
+  control: ['units', 'physics', 'type home', 'type weather'],
+  'engine/numerics': ['units'],
+  engine: ['units', 'physics', 'engine/numerics', 'home', 'control', 'weather'],
+  measures: ['units', 'physics', 'type engine', 'type home', 'type weather'],
+  scenario: ['units', 'weather', 'home', 'control', 'type engine'],
+  studies: [
+    ...['units', 'scenario', 'engine', 'measures'],
+    ...['type physics', 'type weather', 'type home', 'type control'],
+  ],
+  report: ['units', 'measures', 'type engine', 'type scenario', 'type studies'],
+  cli: [
+    'units',
+    'physics',
+    'weather',
+    'home',
+    'control',
+    'engine',
+    'measures',
+    'scenario',
+    'studies',
+    'report',
+  ],
+};
+
+// Libraries, each in the one folder that knows what it is for.
+const MAY_USE: Record<string, readonly string[]> = {
+  weather: ['csv-parse', 'yaml'],
+  scenario: ['yaml', 'zod', 'temporal-polyfill'],
+  report: ['cli-table3'],
+  cli: ['commander', 'cli-progress', 'zod'],
+};
+
+const sources = filesUnder('src').map((file) => ({
+  file,
+  folder: folderOf(file),
+  ast: parse(file),
+}));
+
+describe('imports go only the stated way', () => {
+  test.each(sources.filter((s) => s.folder !== ''))('$file', ({ file, folder, ast }) => {
+    for (const { target, typeOnly } of importsOf(ast)) {
+      if (!target.startsWith('.')) continue;
+      const other = folderOf(posix.join(posix.dirname(file), target));
+      if (other === folder) continue;
+      const may = MAY_IMPORT[folder] ?? [];
+      const allowed = may.includes(other) || (typeOnly && may.includes(`type ${other}`));
+      expect(allowed, `${file} imports ${typeOnly ? 'types of ' : ''}${other}`).toBe(true);
+    }
+  });
+
+  test('every folder of src has a rule', () => {
+    const folders = [...new Set(sources.map((s) => s.folder))].filter((f) => f !== '').sort();
+    expect(folders.filter((f) => MAY_IMPORT[f] === undefined)).toEqual([]);
+  });
+});
+
+describe('only cli knows the machine it runs on', () => {
+  test.each(sources.filter((s) => s.folder !== 'cli'))('$file', ({ folder, ast }) => {
+    const libraries = importsOf(ast)
+      .map((i) => i.target)
+      .filter((t) => !t.startsWith('.'))
+      .map((t) => (isBuiltin(t) ? t : t.split('/')[0]!));
+    const known = MAY_USE[folder] ?? [];
+    expect(libraries.filter((l) => !known.includes(l))).toEqual([]);
+    expect(machineUses(ast)).toEqual([]);
+  });
+
+  test('in cli only bin.ts touches the process', () => {
+    const touching = sources
+      .filter((s) => s.folder === 'cli' && machineUses(s.ast).includes('process'))
+      .map((s) => s.file);
+    expect(touching).toEqual(['src/cli/bin.ts']);
+  });
+
+  test('the check sees what it is for', () => {
+    const planted = ts.createSourceFile(
+      'planted.ts',
+      `import fs from 'node:fs';
+       import { type A } from '../x/a.ts';
+       export type { B } from '../x/b.ts';
+       export { c } from '../x/c.ts';
+       const d = await import('../x/d.ts');
+       type E = import('../x/e.ts').E;
+       Date.now(); new Date(); new Date(5); Date(); Math.random(); process.exit(); crypto.randomUUID();
+       setTimeout(() => o.process, 1); const { random } = Math; Temporal.Now.instant();`,
+      ts.ScriptTarget.ES2023,
+      true,
+    );
+    expect(importsOf(planted)).toEqual([
+      { target: 'node:fs', typeOnly: false },
+      { target: '../x/a.ts', typeOnly: true },
+      { target: '../x/b.ts', typeOnly: true },
+      { target: '../x/c.ts', typeOnly: false },
+      { target: '../x/d.ts', typeOnly: false },
+      { target: '../x/e.ts', typeOnly: true },
+    ]);
+    expect(machineUses(planted)).toEqual([
+      ...['Date.now', 'new Date()', 'Date()', 'Math.random', 'process', 'crypto'],
+      ...['setTimeout', 'Math.random', 'Temporal.Now'],
+    ]);
+  });
+});
+
+describe('docs/architecture.md', () => {
+  test('names exactly the folders that exist', () => {
+    const page = readFileSync('docs/architecture.md', 'utf8');
+    const named = [...page.matchAll(/^\s*- `([^`]+)\/`/gm)].map((m) => m[1]!).sort();
+    expect(named).toEqual(foldersThatCount());
+  });
+
+  test('states the import rules that this test holds', () => {
+    const page = readFileSync('docs/architecture.md', 'utf8');
+    const rows = [...page.matchAll(/^\| `([\w/]+)` \| ([^|]*) \|/gm)];
+    const stated = Object.fromEntries(
+      rows.map((m) => [m[1]!, m[2] === 'nothing' ? [] : m[2]!.split(', ').sort()]),
+    );
+    const held = Object.fromEntries(
+      Object.entries(MAY_IMPORT).map(([folder, may]) => [
+        folder,
+        may.map((m) => m.replace('type ', 'types of ')).sort(),
+      ]),
+    );
+    expect(stated).toEqual(held);
+  });
+});
+
+test('no page, code or test speaks of how or where it was made', () => {
+  const files = ['src', 'test', 'docs', 'scenarios', 'weather', 'reports', '.ci'].flatMap(filesIn);
+  const roots = ['README.md', 'DEVELOPERS.md', 'package.json'];
+  const found = [...files, ...roots]
+    .filter((file) => file !== 'test/architecture.test.ts' && !file.startsWith('docs/validation'))
+    .flatMap((file) =>
+      readFileSync(file, 'utf8')
+        .split('\n')
+        .flatMap((line, k) => (NOT_HERE.test(line) ? [`${file}:${k + 1}: ${line.trim()}`] : [])),
+    );
+  expect(found).toEqual([]);
+});
+
+// Places and papers outside the repository, and numbers of tasks.
+const NOT_HERE =
+  /\.\.\/shared|\/work\/(?:main|shared)|\/tmp\/(?:brief|bash)|seed document|issues? #?\d|\bthis session\b|(?:checks|needs|style|design|kernel|toolchain)\.md\b/i;
+
+/** Static, dynamic and type-position imports, and re-exports, in the order of the text. */
+function importsOf(ast: ts.SourceFile): { target: string; typeOnly: boolean }[] {
+  const found: { target: string; typeOnly: boolean }[] = [];
+  const note = (target: ts.Node | undefined, typeOnly: boolean) => {
+    if (target !== undefined && ts.isStringLiteral(target))
+      found.push({ target: target.text, typeOnly });
+  };
+  walk(ast, (node) => {
+    if (ts.isImportDeclaration(node)) note(node.moduleSpecifier, onlyTypes(node.importClause));
+    if (ts.isExportDeclaration(node)) note(node.moduleSpecifier, exportsOnlyTypes(node));
+    if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument))
+      note(node.argument.literal, true);
+    if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
+      note(node.arguments[0], false);
+    }
+  });
+  return found;
+}
+
+function onlyTypes(clause: ts.ImportClause | undefined): boolean {
+  if (clause === undefined) return false;
+  if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
+  const named = clause.namedBindings;
+  if (clause.name !== undefined || named === undefined || !ts.isNamedImports(named)) return false;
+  return named.elements.every((e) => e.isTypeOnly);
+}
+
+function exportsOnlyTypes(node: ts.ExportDeclaration): boolean {
+  if (node.isTypeOnly) return true;
+  const clause = node.exportClause;
+  return (
+    clause !== undefined && ts.isNamedExports(clause) && clause.elements.every((e) => e.isTypeOnly)
+  );
+}
+
+/** Uses of the process, the clock, timers and unseeded chance. */
+function machineUses(ast: ts.SourceFile): string[] {
+  const found: string[] = [];
+  walk(ast, (node) => {
+    if (ts.isPropertyAccessExpression(node) && ts.isIdentifier(node.expression)) {
+      const name = `${node.expression.text}.${node.name.text}`;
+      if (['Date.now', 'Math.random', 'Temporal.Now'].includes(name)) found.push(name);
+    }
+    if (ts.isNewExpression(node) && isNamed(node.expression, 'Date') && !node.arguments?.length) {
+      found.push('new Date()');
+    }
+    if (ts.isCallExpression(node) && isNamed(node.expression, 'Date')) found.push('Date()');
+    if (ts.isBindingElement(node) && isNamed(node.propertyName ?? node.name, 'random')) {
+      found.push('Math.random');
+    }
+    if (ts.isIdentifier(node) && GLOBALS.has(node.text) && standsAlone(node)) found.push(node.text);
+  });
+  return found;
+}
+
+const isNamed = (node: ts.Node, name: string): boolean =>
+  ts.isIdentifier(node) && node.text === name;
+
+/** Not the name of a property, a declared thing or a type member. */
+function standsAlone(node: ts.Identifier): boolean {
+  const p = node.parent;
+  if (ts.isPropertyAccessExpression(p)) return p.expression === node;
+  if (ts.isPropertyAssignment(p)) return p.initializer === node;
+  return !(ts.isPropertySignature(p) || ts.isMethodSignature(p) || ts.isMethodDeclaration(p));
+}
+
+const GLOBALS = new Set([
+  ...['process', 'Buffer', 'require', '__dirname', '__filename', 'global', 'console', 'crypto'],
+  ...['performance', 'setTimeout', 'setInterval', 'setImmediate', 'queueMicrotask', 'fetch'],
+]);
+
+function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
+  visit(node);
+  ts.forEachChild(node, (child) => walk(child, visit));
+}
+
+function parse(file: string): ts.SourceFile {
+  return ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2023, true);
+}
+
+/** "engine/numerics" for that folder, otherwise the first folder under src/; '' for src/ itself. */
+function folderOf(file: string): string {
+  const [, first = '', second = ''] = file.split('/');
+  if (file.split('/').length <= 2) return '';
+  return first === 'engine' && second === 'numerics' ? 'engine/numerics' : first;
+}
+
+function filesUnder(folder: string): string[] {
+  return filesIn(folder).filter((file) => file.endsWith('.ts'));
+}
+
+function filesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => posix.join(entry.parentPath, entry.name))
+    .filter((file) => !/^reports\/(?!README)/.test(file))
+    .sort();
+}
+
+/** Every folder of the repository with something kept in it, except what is made or fetched. */
+function foldersThatCount(): string[] {
+  const roots = readdirSync('.', { withFileTypes: true })
+    .filter(
+      (e) => e.isDirectory() && !['.git', 'node_modules', 'dist', 'coverage'].includes(e.name),
+    )
+    .map((e) => e.name);
+  const files = roots.flatMap((root) => filesIn(root));
+  const folders = files.flatMap((file) => {
+    const parts = file.split('/').slice(0, -1);
+    return parts.map((_, k) => join(...parts.slice(0, k + 1)));
+  });
+  return [...new Set(folders)].sort();
+}

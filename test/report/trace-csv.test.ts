@@ -1,0 +1,102 @@
+import { expect, test } from 'vitest';
+import type { TraceStretch } from '../../src/engine/trace.ts';
+import { createTraceCsv } from '../../src/report/trace-csv.ts';
+
+const JAN_1 = Date.UTC(2023, 0, 1) / 1000;
+const BERLIN_WINTER = { from: [0], offset: [3600] };
+
+/** A stretch in which every figure of room i in step s is s + 10 i,  */
+function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceStretch {
+  const perRoom = Float64Array.from(
+    { length: steps * rooms },
+    (_, k) => Math.floor(k / rooms) + 10 * (k % rooms),
+  );
+  const perStep = Float64Array.from({ length: steps }, (_, s) => s);
+  return {
+    firstStep,
+    steps,
+    rooms,
+    dt,
+    start: JAN_1 + firstStep * dt,
+    room: {
+      airTemperature: perRoom,
+      operativeTemperature: perRoom,
+      humidityRatio: perRoom.map((x) => x / 1000),
+      relativeHumidity: perRoom,
+      vapourPressure: perRoom,
+      heating: perRoom,
+      occupants: perRoom,
+      windowOpen: perRoom,
+      condensation: perRoom.map((x) => -x * 1e-9),
+      species: [perRoom],
+    },
+    home: {
+      outdoorTemperature: perStep,
+      outdoorVapourPressure: perStep,
+      infiltration: perStep.map((x) => x / 3600),
+      sourceFuel: [perStep],
+      electricity: perStep,
+    },
+  };
+}
+
+const setup = {
+  rooms: ['hall', 'bed, small'],
+  species: [{ name: 'CO2', unit: 'ppm' as const }],
+  sources: ['boiler'],
+  clock: BERLIN_WINTER,
+};
+
+test('one row an hour, each the mean of its steps', () => {
+  const csv = createTraceCsv(setup);
+  csv.observe(stretch(4, 2));
+  const [header, first, second, ...rest] = csv.text().split('\n');
+  expect(rest).toEqual(['']);
+  expect(header).toMatch(
+    /^time_utc,time_local,outdoor_temperature_c,outdoor_vapour_pressure_pa,infiltration_m3_per_h,electricity_w,boiler\.fuel_w,hall\.air_temperature_c,/,
+  );
+  expect(header).toContain('"bed, small.co2_ppm"');
+  expect(first).toBe(
+    '2023-01-01T00:00:00Z,2023-01-01T01:00:00+01:00,' +
+      '0.50,0.5,0.50,0.5,0.5,' +
+      '0.50,0.50,0.5,0.500,0.5,0.5,0.50,0.500,0.00,0.5,' +
+      '10.50,10.50,10.5,10.500,10.5,10.5,10.50,10.500,-0.04,10.5',
+  );
+  expect(second).toMatch(/^2023-01-01T01:00:00Z,2023-01-01T02:00:00\+01:00,2.50,/);
+});
+
+test('an hour may be cut by the end of a stretch', () => {
+  const whole = createTraceCsv(setup);
+  whole.observe(stretch(2, 2));
+  const cut = createTraceCsv(setup);
+  const [a, b] = [stretch(1, 2), stretch(2, 2)];
+  cut.observe(a);
+  const second = { ...b, steps: 1, firstStep: 1, start: JAN_1 + 1800 };
+  const tail = (x: Float64Array, from: number) => x.slice(from);
+  cut.observe({
+    ...second,
+    room: {
+      ...(Object.fromEntries(
+        Object.entries(b.room).map(([k, v]) => [
+          k,
+          v instanceof Float64Array ? tail(v, 2) : v.map((x: Float64Array) => tail(x, 2)),
+        ]),
+      ) as unknown as TraceStretch['room']),
+    },
+    home: {
+      ...(Object.fromEntries(
+        Object.entries(b.home).map(([k, v]) => [
+          k,
+          v instanceof Float64Array ? tail(v, 1) : v.map((x: Float64Array) => tail(x, 1)),
+        ]),
+      ) as unknown as TraceStretch['home']),
+    },
+  });
+  expect(cut.text()).toBe(whole.text());
+});
+
+test('local time west of Greenwich and with a half hour', () => {
+  const csv = createTraceCsv({ ...setup, clock: { from: [0], offset: [-12600] } });
+  csv.observe(stretch(2, 2));
+  expect(csv.text()).toContain('\n2023-01-01T00:00:00Z,2022-12-31T20:30:00-03:30,');
+});
