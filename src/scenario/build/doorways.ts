@@ -1,0 +1,57 @@
+import type { WeekLine } from '../../control/household.ts';
+import type { Doorway } from '../../home/home.ts';
+import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { DOORWAY } from '../presets/leakage.ts';
+import { COMMON } from '../presets/preset.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+export interface DoorwayPlan {
+  readonly doorway: Doorway;
+  /** 1 open, 0 shut. */
+  readonly open: WeekLine;
+}
+
+/** The doorways given, or one from every room to the hall (the first room where there is none). */
+export function doorwayPlans(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  fill: Fill,
+): DoorwayPlan[] {
+  const hub = plans.find(({ use }) => use === 'hall') ?? plans[0]!;
+  const others = plans.filter((plan) => plan !== hub);
+  const given: NonNullable<ScenarioData['home']['doorways']> =
+    data.home.doorways ?? others.map(({ name }) => ({ between: [name, hub.name] }));
+  if (data.home.doorways === undefined && others.length > 0) {
+    fill.word(['home', 'doorways'], undefined, `every room opens to ${hub.name}`, COMMON);
+  }
+  return given.map((doorway, k) => {
+    const [a, b] = doorway.between.map((name) => plans.find((plan) => plan.name === name)!) as [
+      RoomPlan,
+      RoomPlan,
+    ];
+    const sleeping = a.use === 'bedroom' || b.use === 'bedroom';
+    const number = (key: 'width' | 'height' | 'mixing' | 'shut') =>
+      doorway[key] ?? fill.number(['home', 'doors', key], data.home.doors?.[key], DOORWAY[key]);
+    const words = sleeping ? 'shut from 22:00 to 07:00' : 'always';
+    if (doorway.open === undefined && data.home.doorways !== undefined) {
+      fill.word(['home', 'doorways', k, 'open'], undefined, words, COMMON);
+    }
+    const nights = [spellOf(EVERY_DAY, 22 * 60, 7 * 60)];
+    return {
+      doorway: {
+        name: `${a.name} - ${b.name}`,
+        rooms: [a.index, b.index],
+        width: number('width'),
+        height: number('height'),
+        mixing: number('mixing') / 3600,
+        shut: number('shut') / 3600,
+      },
+      open:
+        doorway.open !== undefined
+          ? { base: 0, spells: doorway.open.map((spell) => ({ ...spell, value: 1 })) }
+          : { base: 1, spells: sleeping ? nights.map((spell) => ({ ...spell, value: 0 })) : [] },
+    };
+  });
+}

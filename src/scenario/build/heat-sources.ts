@@ -1,0 +1,100 @@
+import type { Emitter, Fuel, HeatSource } from '../../home/home.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import {
+  BOILER_EFFICIENCY,
+  COP,
+  DISTRICT_EFFICIENCY,
+  ELECTRIC_HEATER,
+  HEATER_LAG,
+  HEATER_RADIANT,
+  RADIATOR,
+  RADIATOR_EXCESS,
+  RADIATOR_EXPONENT,
+  RADIATOR_LAG,
+  RADIATOR_RADIANT,
+  SOURCE_POWER,
+  WATER,
+} from '../presets/heating.ts';
+import { COMMON } from '../presets/preset.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+export interface HeatPlant {
+  readonly emitters: readonly Emitter[];
+  readonly sources: readonly HeatSource[];
+}
+
+/** The heat source and an emitter in every room that is heated. */
+export function heatPlant(data: ScenarioData, plans: readonly RoomPlan[], fill: Fill): HeatPlant {
+  const heating = data.heating ?? {};
+  const kind = fill.word(['heating', 'source'], heating.source, 'boiler', COMMON);
+  if (kind === 'none') return { emitters: [], sources: [] };
+  const emitters = plans.flatMap((plan) => emitter(data, plan, kind === 'direct electric', fill));
+  if (emitters.length === 0) return { emitters, sources: [] };
+  const rated = emitters.reduce((sum, { ratedPower }) => sum + ratedPower, 0);
+  const dry = kind === 'direct electric';
+  const source: HeatSource = {
+    name: kind,
+    fuel: fuelOf(kind, data, fill),
+    waterTemperature: dry
+      ? Number.NaN
+      : fill.number(['heating', 'water temperature'], heating['water temperature'], WATER[kind]),
+    power: dry
+      ? (heating.power ?? rated)
+      : fill.number(['heating', 'power'], heating.power, SOURCE_POWER[kind]),
+    conversion: conversion(kind, data, fill),
+  };
+  return { emitters, sources: [source] };
+}
+
+type Kind = 'boiler' | 'direct electric' | 'heat pump' | 'district heat';
+
+function fuelOf(kind: Kind, data: ScenarioData, fill: Fill): Fuel {
+  if (kind === 'district heat') return 'district heat';
+  if (kind !== 'boiler') return 'electricity';
+  return fill.word(['heating', 'fuel'], data.heating?.fuel, 'gas', COMMON);
+}
+
+function conversion(kind: Kind, data: ScenarioData, fill: Fill): HeatSource['conversion'] {
+  const { efficiency, cop } = data.heating ?? {};
+  const at = ['heating', 'efficiency'];
+  if (kind === 'direct electric') return { by: 'efficiency', efficiency: efficiency ?? 1 };
+  if (kind === 'boiler') {
+    return { by: 'efficiency', efficiency: fill.number(at, efficiency, BOILER_EFFICIENCY) };
+  }
+  if (kind === 'district heat') {
+    return { by: 'efficiency', efficiency: fill.number(at, efficiency, DISTRICT_EFFICIENCY) };
+  }
+  if (typeof cop === 'number') return { by: 'cop', outdoor: [0], cop: [cop] };
+  const points = cop ?? COP.points;
+  if (cop === undefined) fill.number(['heating', 'cop'], undefined, COP);
+  return {
+    by: 'cop',
+    outdoor: points.map(({ outdoor }) => outdoor),
+    cop: points.map((point) => point.cop),
+  };
+}
+
+function emitter(data: ScenarioData, plan: RoomPlan, dry: boolean, fill: Fill): Emitter[] {
+  const given = plan.data.emitter;
+  if (given === 'none' || (given === undefined && plan.use === 'storage')) return [];
+  const own = given ?? {};
+  const all = data.heating?.emitters ?? {};
+  const common = <K extends keyof typeof all>(key: K, preset: Parameters<Fill['number']>[2]) =>
+    fill.number(['heating', 'emitters', key], all[key], preset);
+  const perArea = () => common('power per area', dry ? ELECTRIC_HEATER : RADIATOR);
+  const excess = dry ? (own.excess ?? 0) : (own.excess ?? common('excess', RADIATOR_EXCESS));
+  return [
+    {
+      name: `${plan.name} ${dry ? 'heater' : 'radiator'}`,
+      room: plan.index,
+      source: 0,
+      ratedPower: own.power ?? Math.round(perArea() * plan.area),
+      ratedExcess: excess,
+      exponent: excess === 0 ? 1 : (own.exponent ?? common('exponent', RADIATOR_EXPONENT)),
+      radiantShare:
+        own['radiant share'] ?? common('radiant share', dry ? HEATER_RADIANT : RADIATOR_RADIANT),
+      lag: 60 * (own.lag ?? common('lag', dry ? HEATER_LAG : RADIATOR_LAG)),
+    },
+  ];
+}

@@ -1,0 +1,98 @@
+import type { RoomData, ScenarioData } from '../model/scenario-model.ts';
+import { HEIGHT, OUTER_SIDES, type Use, useOfName } from '../presets/rooms.ts';
+import type { BuildFacts } from './build-facts.ts';
+import type { Fill } from './fill.ts';
+
+/** Where a room lies and how large it is, before walls are drawn. */
+export interface RoomPlan {
+  readonly name: string;
+  readonly index: number;
+  readonly data: RoomData;
+  readonly use: Use;
+  readonly area: number;
+  readonly height: number;
+  readonly storey: number;
+  readonly above: 'roof' | 'room' | 'neighbour';
+  readonly below: 'ground' | 'room' | 'neighbour' | 'outdoors';
+  readonly faces: number;
+}
+
+export function roomPlans(data: ScenarioData, facts: BuildFacts, fill: Fill): RoomPlan[] {
+  const storeys = data.site?.storeys ?? 1;
+  const flat = facts.shape === 'flat';
+  const names = Object.keys(data.home.rooms);
+  const placed = names.map((name, index) => {
+    const room = data.home.rooms[name]!;
+    const use = fill.word(['home', 'rooms', name, 'use'], room.use, useOfName(name), 'its name');
+    const upstairs = storeys > 1 && !flat && (use === 'bedroom' || use === 'bathroom') ? 1 : 0;
+    const storey = fill.number(['home', 'rooms', name, 'storey'], room.storey, {
+      value: upstairs,
+      low: 0,
+      high: storeys - 1,
+      source: 'common practice: bedrooms and bathrooms upstairs',
+    });
+    return { name, index, room, use, storey };
+  });
+  const top = Math.max(...placed.map(({ storey }) => storey));
+  const firstBedroom = placed.find(({ use }) => use === 'bedroom')?.name;
+  return placed.map(({ name, index, room, use, storey }) => {
+    const at = (key: string) => ['home', 'rooms', name, key];
+    const drawn = room.elements === undefined;
+    const front = FRONT_USES.has(use) || name === firstBedroom;
+    const faces = facts.front + (front ? 0 : 180);
+    const likely = { value: faces % 360, low: 0, high: 360, source: FACES_SOURCE };
+    return {
+      name,
+      index,
+      data: room,
+      use,
+      area: room['floor area'],
+      height: room.height ?? fill.number(['home', 'height'], data.home.height, HEIGHT),
+      storey,
+      above: !drawn
+        ? 'neighbour'
+        : fill.word(
+            at('above'),
+            room.above,
+            flat ? 'neighbour' : storey === top ? 'roof' : 'room',
+            STOREY,
+          ),
+      below: !drawn
+        ? 'neighbour'
+        : fill.word(
+            at('below'),
+            room.below,
+            flat ? 'neighbour' : storey <= 0 ? 'ground' : 'room',
+            STOREY,
+          ),
+      faces: needsFacing(room) ? fill.number(at('faces'), room.faces, likely) : (room.faces ?? 0),
+    };
+  });
+}
+
+/** Outer walls of a room, windows included: area [m2] and where each looks [deg]. */
+export function outerWalls(
+  plan: RoomPlan,
+  facts: BuildFacts,
+  fill: Fill,
+): { area: number; faces: number }[] {
+  const given = plan.data['outer walls'];
+  if (given !== undefined) return given.map(({ area, faces = plan.faces }) => ({ area, faces }));
+  const path = ['home', 'rooms', plan.name, 'outer sides'];
+  const sides = fill.number(path, plan.data['outer sides'], OUTER_SIDES[facts.shape]);
+  const side = Math.sqrt(plan.area) * plan.height;
+  const walls = [{ area: Math.min(sides, 1) * side, faces: plan.faces }];
+  if (sides > 1) walls.push({ area: (sides - 1) * side, faces: (plan.faces + 90) % 360 });
+  return walls.filter(({ area }) => area > 0);
+}
+
+/** True where some wall, window or opening of the room does not say where it looks. */
+function needsFacing(room: RoomData): boolean {
+  const walls = room.elements ?? room['outer walls'];
+  const parts = [walls, room.panes, room.openings];
+  return parts.some((list) => list === undefined || list.some(({ faces }) => faces === undefined));
+}
+
+const FRONT_USES: ReadonlySet<Use> = new Set(['living', 'hall', 'study']);
+const FACES_SOURCE = 'living room, hall and first bedroom at the front, the rest at the back';
+const STOREY = 'follows from storey and shape';

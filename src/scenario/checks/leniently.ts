@@ -1,0 +1,53 @@
+import { readQuantity } from '../../units/quantity.ts';
+import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
+import { isMapping } from '../yaml/merge-patch.ts';
+import type { Path } from '../yaml/place-of.ts';
+
+/*
+ * Reading a scenario that may be wrong elsewhere: what cannot be read is left out, because the
+ * model says so already. So that checks between fields still run on a file with other mistakes.
+ */
+
+export type Loose = Readonly<Record<string, unknown>>;
+
+/** A mapping, empty where there is none. */
+export function mapping(value: unknown): Loose {
+  return isMapping(value) ? value : {};
+}
+
+/** A list, empty where there is none. */
+export function items(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
+}
+
+/** A quantity, NaN where it cannot be read: comparisons with it are false. */
+export function loosely(value: unknown, unit: string): number {
+  if (typeof value !== 'number' && typeof value !== 'string') return Number.NaN;
+  const read = readQuantity(value, unit);
+  return 'value' in read ? read.value : Number.NaN;
+}
+
+export interface LooseSpell {
+  readonly path: Path;
+  readonly days: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The spells of a list of spans and stretches, with the place of each. */
+export function spellsOf(value: unknown, path: Path): LooseSpell[] {
+  return items(value).flatMap((item, k) => {
+    const at = [...path, k];
+    if (typeof item === 'string') {
+      const [from, to] = item.split(/\s*[-–]\s*/).map(minutesOf);
+      return spell(at, EVERY_DAY, from ?? Number.NaN, to ?? Number.NaN);
+    }
+    const { days = 'every day', from, to } = mapping(item);
+    const names = typeof days === 'string' ? days : items(days).map(String);
+    return spell(at, daysOf(names), minutesOf(String(from)), minutesOf(String(to)));
+  });
+}
+
+function spell(path: Path, days: number, from: number, to: number): LooseSpell[] {
+  return Number.isNaN(days + from + to) ? [] : [{ path, ...spellOf(days, from, to) }];
+}

@@ -1,0 +1,57 @@
+import type { Finding } from '../finding.ts';
+import { FUELS } from '../model/money.ts';
+import { isMapping } from '../yaml/merge-patch.ts';
+import type { Path } from '../yaml/place-of.ts';
+import { items, type Loose, mapping } from './leniently.ts';
+
+/** Mappings that take exactly one of several forms. */
+export function oneOfFindings(raw: Loose): Finding[] {
+  const home = mapping(raw['home']);
+  const findings: Finding[] = [];
+  const oneOf = (value: unknown, path: Path, forms: readonly (readonly string[])[]) => {
+    if (!isMapping(value)) return;
+    const begun = forms.filter((form) => form.some((key) => key in value));
+    const whole = begun.length === 1 && begun[0]!.every((key) => key in value);
+    if (whole) return;
+    const words = forms.map((form) => form.join(' with ')).join('; or ');
+    const given = forms.flat().filter((key) => key in value);
+    const got = given.length === 0 ? 'none of them' : given.join(' with ');
+    findings.push({ path, expected: `exactly one of: ${words}`, got });
+  };
+
+  oneOf(home['leakage'], ['home', 'leakage'], [['ach50'], ['air changes'], ['area']]);
+  if ('background vents' in home && 'air changes' in mapping(home['leakage'])) {
+    findings.push({
+      path: ['home', 'background vents'],
+      expected: 'no vents beside steady air changes, which already count them',
+    });
+  }
+  for (const [name, room] of Object.entries(mapping(home['rooms']))) {
+    items(mapping(room)['elements']).forEach((element, k) => {
+      const path = ['home', 'rooms', name, 'elements', k];
+      oneOf(element, path, [['u-value'], ['layers']]);
+      if ('layers' in mapping(element) && 'heat capacity' in mapping(element)) {
+        const expected = 'no heat capacity beside layers, which have their own';
+        findings.push({ path: [...path, 'heat capacity'], expected });
+      }
+    });
+    if ('outer sides' in mapping(room) && 'outer walls' in mapping(room)) {
+      const path = ['home', 'rooms', name, 'outer sides'];
+      findings.push({ path, expected: 'either outer sides or outer walls', got: 'both' });
+    }
+  }
+  for (const fuel of FUELS) {
+    const forms = [['price'], ['day', 'night', 'night hours'], ['prices']];
+    oneOf(mapping(raw['money'])[fuel], ['money', fuel], forms);
+  }
+  const household = mapping(raw['household']);
+  items(household['airing']).forEach((habit, k) => {
+    oneOf(habit, ['household', 'airing', k], [['room'], ['rooms'], ['opening']]);
+  });
+  items(household['people']).forEach((person, k) => {
+    if (!('stays' in mapping(person) && 'pattern' in mapping(person))) return;
+    const path = ['household', 'people', k, 'pattern'];
+    findings.push({ path, expected: 'either a pattern or stays', got: 'both' });
+  });
+  return findings;
+}

@@ -1,0 +1,71 @@
+import type { Finding } from '../finding.ts';
+import { DAYS } from '../model/clock-fields.ts';
+import { FUELS } from '../model/money.ts';
+import type { Path } from '../yaml/place-of.ts';
+import { items, type Loose, type LooseSpell, mapping, spellsOf } from './leniently.ts';
+
+/** Schedules that say two things about one moment. */
+export function overlapFindings(raw: Loose): Finding[] {
+  const findings: Finding[] = [];
+  const check = (value: unknown, path: Path) => {
+    findings.push(...overlaps(spellsOf(value, path)));
+  };
+  const heating = mapping(raw['heating']);
+  const programme = (value: Loose, path: Path) => {
+    check(value['setpoint'], [...path, 'setpoint']);
+    check(value['hours'], [...path, 'hours']);
+  };
+  programme(heating, ['heating']);
+  for (const [name, room] of Object.entries(mapping(heating['rooms']))) {
+    programme(mapping(room), ['heating', 'rooms', name]);
+  }
+  for (const fuel of FUELS) {
+    check(mapping(mapping(raw['money'])[fuel])['night hours'], ['money', fuel, 'night hours']);
+  }
+  items(mapping(raw['home'])['doorways']).forEach((doorway, k) => {
+    check(mapping(doorway)['open'], ['home', 'doorways', k, 'open']);
+  });
+  items(mapping(raw['household'])['people']).forEach((person, k) => {
+    check(mapping(person)['stays'], ['household', 'people', k, 'stays']);
+  });
+  return findings;
+}
+
+/** Each spell that begins or runs while an earlier one of the list still lasts. */
+function overlaps(spells: readonly LooseSpell[]): Finding[] {
+  return spells.flatMap((later, k) => {
+    for (const earlier of spells.slice(0, k)) {
+      const minute = common(earlier, later);
+      if (minute === null) continue;
+      const number = Number(earlier.path.at(-1)) + 1;
+      const expected = `a time apart from that of #${number}`;
+      return [{ path: later.path, expected, got: `both on ${momentWords(minute)}` }];
+    }
+    return [];
+  });
+}
+
+/** First minute of the week that both spells cover, null for none. */
+function common(a: LooseSpell, b: LooseSpell): number | null {
+  for (const x of inWeek(a)) {
+    for (const y of inWeek(b)) {
+      for (const shift of [-WEEK, 0, WEEK]) {
+        const from = Math.max(x.from, y.from + shift);
+        if (from < Math.min(x.to, y.to + shift)) return ((from % WEEK) + WEEK) % WEEK;
+      }
+    }
+  }
+  return null;
+}
+
+const inWeek = ({ days, from, to }: LooseSpell) =>
+  DAYS.flatMap((_, d) => ((days >> d) & 1 ? [{ from: d * DAY + from, to: d * DAY + to }] : []));
+
+function momentWords(minute: number): string {
+  const day = DAYS[Math.floor(minute / DAY)] ?? '';
+  const time = `${Math.floor((minute % DAY) / 60)}`.padStart(2, '0');
+  return `${day} at ${time}:${`${minute % 60}`.padStart(2, '0')}`;
+}
+
+const DAY = 1440;
+const WEEK = 7 * DAY;

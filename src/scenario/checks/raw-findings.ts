@@ -1,0 +1,21 @@
+import type { Finding } from '../finding.ts';
+import { cutOffFindings } from './cut-off.ts';
+import { type Loose, mapping } from './leniently.ts';
+import { oddFindings } from './odds.ts';
+import { oneOfFindings } from './one-of.ts';
+import { overlapFindings } from './overlaps.ts';
+import { roomNameFindings } from './room-names.ts';
+import { setpointFindings } from './setpoints.ts';
+
+/** What is wrong between fields, on a scenario that may be wrong in fields as well. */
+export function rawFindings(value: unknown): Finding[] {
+  const raw: Loose = mapping(value);
+  return [
+    ...roomNameFindings(raw),
+    ...oneOfFindings(raw),
+    ...setpointFindings(raw),
+    ...overlapFindings(raw),
+    ...cutOffFindings(raw),
+    ...oddFindings(raw),
+  ];
+}

@@ -1,0 +1,54 @@
+import type { Finding } from '../finding.ts';
+import { FROST_GUARD } from '../presets/heating.ts';
+import { isMapping } from '../yaml/merge-patch.ts';
+import type { Path } from '../yaml/place-of.ts';
+import { items, type Loose, loosely, mapping } from './leniently.ts';
+
+/** Settings that contradict one another. */
+export function setpointFindings(raw: Loose): Finding[] {
+  const heating = mapping(raw['heating']);
+  const given = loosely(heating['frost guard'], '°C');
+  const frost = Number.isNaN(given) ? FROST_GUARD.value : given;
+  const findings = programmeFindings(heating, heating, ['heating'], frost);
+  for (const [name, room] of Object.entries(mapping(heating['rooms']))) {
+    const own = isMapping(room) ? room : { setpoint: room };
+    const path = ['heating', 'rooms', name];
+    const found = programmeFindings({ ...heating, ...own }, own, path, frost);
+    findings.push(...(isMapping(room) ? found : found.map((finding) => ({ ...finding, path }))));
+  }
+  return findings;
+}
+
+/** Contradictions of one programme; only fields in `own` are spoken of. */
+function programmeFindings(all: Loose, own: Loose, path: Path, frost: number): Finding[] {
+  const findings: Finding[] = [];
+  const say = (steps: Path, expected: string) =>
+    findings.push({ path: [...path, ...steps], expected });
+  const setpoints = settings(all['setpoint']);
+  const lowest = Math.min(...setpoints.map(({ value }) => value));
+  const setback = loosely(all['setback'], '°C');
+  if ('setpoint' in own) {
+    for (const { steps, value } of settings(own['setpoint'])) {
+      if (value < frost) say(steps, `a setpoint of the frost guard (${frost} °C) or more`);
+    }
+  }
+  if ('setback' in own) {
+    if (setback > lowest) say(['setback'], `a setback of the setpoint (${lowest} °C) or less`);
+    if (setback < frost) say(['setback'], `a setback of the frost guard (${frost} °C) or more`);
+  }
+  const night = loosely(mapping(own['night'])['setpoint'], '°C');
+  if (night > lowest) say(['night', 'setpoint'], `the day's setpoint (${lowest} °C) or less`);
+  if (night < frost) say(['night', 'setpoint'], `the frost guard (${frost} °C) or more`);
+  if (Array.isArray(all['setpoint']) && 'hours' in all && ('hours' in own || 'setpoint' in own)) {
+    say(['hours' in own ? 'hours' : 'setpoint'], 'hours, or a setpoint by the clock, not both');
+  }
+  return findings;
+}
+
+function settings(value: unknown): { steps: Path; value: number }[] {
+  if (!Array.isArray(value)) return [{ steps: ['setpoint'], value: loosely(value, '°C') }];
+  return items(value).map((item, k) => ({
+    steps: ['setpoint', k, 'setpoint'],
+    value: loosely(mapping(item)['setpoint'], '°C'),
+  }));
+}

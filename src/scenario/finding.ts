@@ -1,0 +1,80 @@
+import type { z } from 'zod';
+import { nearestName } from '../units/nearest-name.ts';
+import type { Problem } from '../units/problem.ts';
+import { type Layer, writtenAt } from './yaml/layers.ts';
+import { pathWords, valueAt, valueWords } from './yaml/path-words.ts';
+import type { Path } from './yaml/place-of.ts';
+
+/** Something wrong at a path of the merged scenario, before anybody looked where that stands. */
+export interface Finding {
+  readonly path: Path;
+  readonly expected: string;
+  /** What came; where not given, the value at the path in words. */
+  readonly got?: string;
+  readonly hint?: string;
+  /** Names that would have been known, to find the nearest of. */
+  readonly names?: Iterable<string>;
+  /** True where the key itself is wrong, not its value. */
+  readonly key?: boolean;
+}
+
+/** Findings as problems with a file, a line and a column, in the order they stand there. */
+export function placed(
+  findings: readonly Finding[],
+  raw: unknown,
+  layers: readonly Layer[],
+): Problem[] {
+  const problems = findings.map(({ path, expected, got, hint, names, key }) => {
+    const value = valueAt(raw, path);
+    const typed = key === true ? path.at(-1) : value;
+    const near = typeof typed === 'string' ? nearestName(typed, names ?? []) : null;
+    return {
+      ...writtenAt(layers, path, key),
+      where: pathWords(path),
+      expected,
+      got: got ?? valueWords(value),
+      hint: hint ?? (near === null ? '' : `did you mean ${JSON.stringify(near)}?`),
+    };
+  });
+  const once = new Map(problems.map((problem) => [JSON.stringify(problem), problem]));
+  return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
+}
+
+/** What the model found wrong. A message of the model is the end of the sentence "expected ...". */
+export function findingsOf(issues: readonly z.core.$ZodIssue[], under: Path = []): Finding[] {
+  return issues.flatMap((issue) => findingsOfOne(issue, under));
+}
+
+function findingsOfOne(issue: z.core.$ZodIssue, under: Path): Finding[] {
+  const path = [...under, ...issue.path.map((step) => (typeof step === 'symbol' ? '' : step))];
+  const expected = issue.message;
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => unknownKey([...path, key], key, expected.split(', ')));
+  }
+  if (issue.code === 'invalid_value') {
+    return [{ path, expected, names: issue.values.map(String) }];
+  }
+  if (issue.code === 'invalid_union') {
+    const meant = issue.errors.filter((branch) => !branch.some(isOtherForm));
+    if (meant.length === 1) return findingsOf(meant[0]!, path);
+    const words = issue.errors.flat().flatMap((e) => (e.code === 'invalid_value' ? e.values : []));
+    return [{ path, expected, names: words.map(String) }];
+  }
+  if (issue.code === 'custom') {
+    const { got, hint } = (issue.params ?? {}) as { got?: string; hint?: string };
+    return [{ path, expected, ...(got && { got }), ...(hint && { hint }) }];
+  }
+  return [{ path, expected }];
+}
+
+/** True where a branch of a union was not meant at all: it wanted another kind of value. */
+const isOtherForm = (issue: z.core.$ZodIssue): boolean =>
+  issue.path.length === 0 &&
+  ['invalid_type', 'invalid_value', 'invalid_union'].includes(issue.code);
+
+function unknownKey(path: Path, key: string, known: readonly string[]): Finding {
+  const near = nearestName(key, known);
+  const hint = near === null ? '' : `did you mean ${JSON.stringify(near)}?`;
+  const expected = `one of the keys ${known.join(', ')}`;
+  return { path, expected, got: `${JSON.stringify(key)}, which is not known`, hint, key: true };
+}

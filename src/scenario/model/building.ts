@@ -1,0 +1,87 @@
+import { choice, either, facing, plainNumber, quantity, section } from './fields.ts';
+
+export const AGES = [
+  'before 1900',
+  '1900-1929',
+  '1930-1949',
+  '1950-1966',
+  '1967-1975',
+  '1976-1982',
+  '1983-1990',
+  '1991-1995',
+  '1996-2002',
+  '2003-2006',
+  '2007 on',
+] as const;
+
+export const WALLS = [
+  'solid brick',
+  'cavity',
+  'filled cavity',
+  'timber frame',
+  'granite',
+  'sandstone',
+  'system built',
+] as const;
+
+export const GLAZINGS = ['single', 'double', 'double low-e', 'triple'] as const;
+export const GROUND_FLOORS = ['solid', 'suspended timber', 'insulated'] as const;
+export const DRAUGHTS = ['very tight', 'tight', 'average', 'leaky', 'very leaky'] as const;
+export const SHAPES = ['flat', 'terrace', 'end terrace', 'semi-detached', 'detached'] as const;
+export const FURNISHINGS = ['bare', 'furnished', 'plenty'] as const;
+export const MOULD_CLASSES = [
+  'very sensitive',
+  'sensitive',
+  'medium resistant',
+  'resistant',
+] as const;
+
+const uValue = (says: string) => quantity('W/m2K', { above: 0, max: 5.5 }, says);
+const capacity = (says: string) => quantity('kJ/m2K', { min: 0, max: 5000 }, says);
+
+export const buildModel = section(
+  {
+    age: either(
+      [
+        choice(AGES, 'Age band'),
+        plainNumber({ min: 1000, max: 2100, whole: true }, 'Year it was built'),
+      ],
+      `a year, or one of: ${AGES.join(', ')}`,
+      'When it was built',
+    ).optional(),
+    shape: choice(SHAPES, 'How it stands to its neighbours').optional(),
+    walls: choice(WALLS, 'What the outer walls are made of').optional(),
+    glazing: choice(GLAZINGS, 'What the windows are').optional(),
+    loft: quantity('mm', { min: 0, max: 1000 }, 'Insulation over the top storey').optional(),
+    floor: choice(GROUND_FLOORS, 'What the lowest floor is').optional(),
+    draughts: choice(DRAUGHTS, 'How draughty it feels').optional(),
+    front: facing('Where the front of the home looks').optional(),
+    'wall u-value': uValue('Outer walls').optional(),
+    'wall heat capacity': capacity('Outer walls').optional(),
+    'roof u-value': uValue('Roof or top ceiling').optional(),
+    'floor u-value': uValue('Lowest floor, soil included').optional(),
+    'window u-value': uValue('Windows, glass and frame').optional(),
+    'window g-value': quantity('-', { min: 0, max: 1 }, 'Share of sunshine let in').optional(),
+    'window frame': quantity('-', { min: 0, max: 0.9 }, 'Share that is frame').optional(),
+    'window shading': quantity('-', { min: 0, max: 1 }, 'Share of sun kept off').optional(),
+    'inner wall u-value': uValue('Walls between rooms').optional(),
+    'inner floor u-value': uValue('Floors between rooms').optional(),
+    absorptance: quantity('-', { min: 0, max: 1 }, 'Share of sun that outer faces take').optional(),
+    'internal mass': capacity('Inner walls and furniture, a square metre of floor').optional(),
+    'furnishing factor': plainNumber(
+      { min: 1, max: 50 },
+      'Heat capacity of air and what warms with it, as a multiple of the air’s own',
+    ).optional(),
+    'sun to air': quantity('-', { min: 0, max: 1 }, 'Share of sunshine that warms air').optional(),
+  },
+  'Age and build, from which everything a householder does not know is filled in',
+);
+
+export const leakageModel = section(
+  {
+    ach50: quantity('1/h', { above: 0, max: 100 }, 'Blower-door result at 50 Pa').optional(),
+    'air changes': quantity('1/h', { min: 0, max: 20 }, 'The same at all hours').optional(),
+    area: quantity('m2', { above: 0, max: 2 }, 'Effective leakage area at 4 Pa').optional(),
+  },
+  'How much air leaks through the shell: exactly one of these',
+);

@@ -1,0 +1,176 @@
+import { bandsModel } from './bands.ts';
+import { FURNISHINGS, MOULD_CLASSES } from './building.ts';
+import { hours } from './clock-fields.ts';
+import { choice, either, facing, list, plainNumber, quantity, section, text } from './fields.ts';
+
+export const USES = [
+  'living',
+  'kitchen',
+  'dining',
+  'bedroom',
+  'bathroom',
+  'hall',
+  'study',
+  'utility',
+  'storage',
+] as const;
+export const ABOVE = ['roof', 'room', 'neighbour'] as const;
+export const BELOW = ['ground', 'room', 'neighbour', 'outdoors'] as const;
+export const COLD_SPOTS = ['good', 'middling', 'poor', 'very poor'] as const;
+
+const area = (says: string) => quantity('m2', { above: 0, max: 2000 }, says);
+const uValue = quantity('W/m2K', { above: 0, max: 7 }, 'Heat transmittance, with both surfaces');
+const heatCapacity = quantity(
+  'kJ/m2K',
+  { min: 0, max: 5000 },
+  'Heat that a square metre of it takes up for a kelvin',
+);
+
+const layer = section(
+  {
+    thickness: quantity('m', { above: 0, max: 5 }, 'Thickness'),
+    conductivity: quantity('W/mK', { above: 0, max: 500 }, 'Thermal conductivity'),
+    density: quantity('kg/m3', { above: 0, max: 20_000 }, 'Density'),
+    'specific heat': quantity('J/kgK', { above: 0, max: 10_000 }, 'Specific heat'),
+  },
+  'One layer',
+);
+
+const farSide = either(
+  [
+    choice(['outdoors', 'ground', 'nothing'], 'nothing: no heat passes'),
+    section({ neighbour: quantity('°C', { min: -30, max: 50 }, 'Temperature there') }, 'Next door'),
+    section({ room: text('Name of a room of this home') }, 'Another room'),
+  ],
+  'outdoors, ground, nothing, { neighbour: temperature } or { room: name }',
+  'What lies beyond',
+);
+
+const elementModel = section(
+  {
+    name: text('Only for the reader').optional(),
+    kind: choice(['wall', 'floor', 'roof', 'partition'], 'What it is'),
+    area: area('Area'),
+    to: farSide.optional(),
+    faces: facing('Where its outer face looks').optional(),
+    tilt: quantity('deg', { min: 0, max: 180 }, '0 faces up, 90 is upright').optional(),
+    absorptance: quantity('-', { min: 0, max: 1 }, 'Share of sunshine its face takes').optional(),
+    'u-value': uValue.optional(),
+    'heat capacity': heatCapacity.optional(),
+    layers: list(layer, 'a list of layers', 'From the room outwards').optional(),
+  },
+  'A wall, floor or roof: u-value and heat capacity, or layers',
+);
+
+const paneModel = section(
+  {
+    name: text('Only for the reader').optional(),
+    area: area('Glass and frame together').optional(),
+    faces: facing('Where it looks').optional(),
+    'u-value': uValue.optional(),
+    'g-value': quantity('-', { min: 0, max: 1 }, 'Share of sunshine that gets in').optional(),
+    frame: quantity('-', { min: 0, max: 0.9 }, 'Share of the area that is frame').optional(),
+    shading: quantity(
+      '-',
+      { min: 0, max: 1 },
+      'Share of sunshine kept off by trees, neighbours and curtains',
+    ).optional(),
+    tilt: quantity('deg', { min: 0, max: 90 }, '0 faces up, 90 is upright').optional(),
+  },
+  'The glass of a window',
+);
+
+const openingModel = section(
+  {
+    name: text('By which airing habits call it').optional(),
+    area: quantity('m2', { above: 0, max: 20 }, 'Fully open').optional(),
+    height: quantity('m', { above: 0, max: 4 }, 'Of the opening itself').optional(),
+    faces: facing('Where it looks').optional(),
+  },
+  'What can stand open to the outdoors',
+);
+
+const emitterModel = section(
+  {
+    power: quantity('W', { min: 0, max: 100_000 }, 'Output at its rated excess').optional(),
+    excess: quantity(
+      'K',
+      { min: 0, max: 80 },
+      'Mean water over room temperature at which the power is rated; 0 for heaters without water',
+    ).optional(),
+    exponent: plainNumber({ min: 1, max: 2 }, 'Of output on excess, 1.3 for radiators').optional(),
+    'radiant share': quantity('-', { min: 0, max: 1 }, 'Share that warms surfaces').optional(),
+    lag: quantity('min', { min: 0, max: 1440 }, 'Time constant of its warming up').optional(),
+  },
+  'What gives heat to the room',
+);
+
+export const coldSpot = (says: string) =>
+  either(
+    [
+      choice(COLD_SPOTS, 'How well the coldest corner is built'),
+      plainNumber({ min: 0, max: 1 }, '(surface - outdoors)/(room - outdoors)'),
+    ],
+    `a number from 0 to 1, or one of: ${COLD_SPOTS.join(', ')}`,
+    says,
+  );
+
+export const roomModel = section(
+  {
+    'floor area': area('Floor area'),
+    height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling').optional(),
+    use: choice(USES, 'What the room is for').optional(),
+    storey: plainNumber({ min: -2, max: 50, whole: true }, '0 is the ground floor').optional(),
+    over: text('Room that this one lies over').optional(),
+    above: choice(ABOVE, 'What lies over the ceiling').optional(),
+    below: choice(BELOW, 'What lies under the floor').optional(),
+    faces: facing('Where its outer wall and window look').optional(),
+    'outer sides': plainNumber({ min: 0, max: 4 }, 'How many of its sides are outdoors').optional(),
+    'outer walls': list(
+      section(
+        { area: area('With its windows'), faces: facing('Where it looks').optional() },
+        'One outer wall',
+      ),
+      'a list of outer walls, each { area, faces }',
+      'Instead of the number of outer sides',
+    ).optional(),
+    elements: list(
+      elementModel,
+      'a list of elements',
+      'All walls, floors and roofs of the room; nothing is then filled in for them',
+    ).optional(),
+    panes: list(paneModel, 'a list of panes', 'All windows; an empty list for none').optional(),
+    openings: list(openingModel, 'a list of openings', 'What can be opened').optional(),
+    emitter: either(
+      [choice(['none'], 'No heating here'), emitterModel],
+      'none, or a mapping with power, excess, exponent, radiant share, lag',
+      'Radiator or heater',
+    ).optional(),
+    'cold spot factor': coldSpot(
+      'How near the coldest corner stays to room temperature',
+    ).optional(),
+    furnishing: choice(FURNISHINGS, 'How much there is that takes up moisture').optional(),
+    'mould class': choice(MOULD_CLASSES, 'What the coldest corner is finished with').optional(),
+    bands: bandsModel.optional(),
+  },
+  'One room',
+);
+
+const doorShape = {
+  width: quantity('m', { above: 0, max: 6 }, 'Width').optional(),
+  height: quantity('m', { above: 0, max: 6 }, 'Height').optional(),
+  mixing: quantity('m3/h', { min: 0, max: 10_000 }, 'Least exchange when open').optional(),
+  shut: quantity('m3/h', { min: 0, max: 1000 }, 'Exchange under and around it, shut').optional(),
+};
+
+/** What holds for every doorway that does not say otherwise. */
+export const doorsModel = section(doorShape, 'All doorways that do not say otherwise');
+
+export const doorwayModel = section(
+  {
+    between: list(text('Name of a room'), 'the names of two rooms', 'Two rooms'),
+    open: hours('When it stands open').optional(),
+    ...doorShape,
+  },
+  'A doorway between two rooms',
+);

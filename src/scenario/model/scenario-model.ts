@@ -1,0 +1,104 @@
+import { z } from 'zod';
+import { bandsModel } from './bands.ts';
+import { buildModel, FURNISHINGS, leakageModel, MOULD_CLASSES } from './building.ts';
+import { choice, list, named, plainNumber, quantity, section, text } from './fields.ts';
+import { heatingModel } from './heating.ts';
+import { householdModel } from './household.ts';
+import { moneyModel } from './money.ts';
+import { coldSpot, doorsModel, doorwayModel, roomModel } from './room.ts';
+import { siteModel } from './site.ts';
+
+const ROOMS_WORDS = 'a mapping from room names to rooms';
+
+const monthDay = (says: string) =>
+  z
+    .string({ error: () => MONTH_DAY })
+    .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: MONTH_DAY })
+    .describe(says);
+const MONTH_DAY = 'a month and day such as "01-31"';
+
+const homeModel = section(
+  {
+    build: buildModel.optional(),
+    leakage: leakageModel.optional(),
+    'background vents': quantity(
+      'mm2',
+      { min: 0, max: 1e6 },
+      'Free area of trickle vents and air bricks that are always open, whole home',
+    ).optional(),
+    rooms: named(roomModel, ROOMS_WORDS, 'Rooms by name').refine(
+      (rooms) => Object.keys(rooms).length > 0,
+      { error: 'at least one room' },
+    ),
+    doorways: list(
+      doorwayModel,
+      'a list of doorways',
+      'Doorways; where not given, every room opens to the hall',
+    ).optional(),
+    doors: doorsModel.optional(),
+    height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling, all rooms').optional(),
+    'cold spot factor': coldSpot('The same, all rooms').optional(),
+    furnishing: choice(FURNISHINGS, 'All rooms').optional(),
+    'mould class': choice(MOULD_CLASSES, 'Finish of cold corners, all rooms').optional(),
+  },
+  'The rooms and what surrounds them',
+);
+
+const planModel = section(
+  {
+    says: text('What the plan asks, in one sentence').optional(),
+    on: text('Name of the plan that this one changes further').optional(),
+    change: z
+      .record(z.string(), z.unknown(), { error: () => 'a mapping shaped like this file' })
+      .describe('Only what differs: a merge patch (RFC 7386) of this file; null removes'),
+    buys: list(
+      section(
+        {
+          what: text('What is bought'),
+          price: plainNumber({ min: 0 }, 'In the scenario’s currency'),
+          lasts: quantity('year', { above: 0, max: 200 }, 'How long until it is bought again'),
+        },
+        'One purchase',
+      ),
+      'a list of { what, price, lasts }',
+      'What has to be bought for it',
+    ).optional(),
+  },
+  'A named change',
+);
+
+/** The scenario file: what may stand in it, and what it means in the documented units. */
+export const scenarioModel = section(
+  {
+    title: text('Name of the home, for tables and reports'),
+    weather: text('Weather file, relative to this one'),
+    site: siteModel.optional(),
+    period: section(
+      {
+        from: monthDay('First local day').optional(),
+        to: monthDay('Last local day').optional(),
+      },
+      'Part of the year; the whole weather file where not given',
+    ).optional(),
+    step: quantity(
+      'min',
+      { min: 1, max: 60 },
+      'Control step; a whole number of them makes an hour',
+    ).optional(),
+    money: moneyModel.optional(),
+    home: homeModel,
+    heating: heatingModel.optional(),
+    household: householdModel.optional(),
+    bands: bandsModel.optional(),
+    plans: named(
+      planModel,
+      'a mapping from plan names to plans',
+      'The first is the baseline',
+    ).optional(),
+  },
+  'A home, its people, and plans to compare',
+);
+
+/** A scenario as `scenarioModel` leaves it: checked, every quantity in its documented unit. */
+export type ScenarioData = z.output<typeof scenarioModel>;
+export type RoomData = ScenarioData['home']['rooms'][string];

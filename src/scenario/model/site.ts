@@ -1,0 +1,22 @@
+import { choice, plainNumber, quantity, section, text } from './fields.ts';
+
+export const SHELTERS = ['exposed', 'rural', 'suburban', 'urban', 'enclosed'] as const;
+
+export const siteModel = section(
+  {
+    latitude: quantity('deg', { min: -90, max: 90 }, 'North positive').optional(),
+    longitude: quantity('deg', { min: -180, max: 180 }, 'East positive').optional(),
+    elevation: quantity('m', { min: -500, max: 5000 }, 'Above sea level').optional(),
+    timezone: text('Time zone by its IANA name, such as Europe/London').optional(),
+    storeys: plainNumber(
+      { min: 1, max: 3, whole: true },
+      'Storeys of the home, for wind and warm air that leak through it',
+    ).optional(),
+    shelter: choice(
+      SHELTERS,
+      'What stands around against the wind: exposed (none) to enclosed (in all directions)',
+    ).optional(),
+    albedo: quantity('-', { min: 0, max: 1 }, 'Share of sunshine the ground sends back').optional(),
+  },
+  'Where the home stands',
+);

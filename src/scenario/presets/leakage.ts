@@ -1,0 +1,37 @@
+import type { DRAUGHTS } from '../model/building.ts';
+import type { SHELTERS } from '../model/site.ts';
+import { COMMON, type Preset } from './preset.ts';
+
+/** Blower-door result by how draughty a home feels. [1/h at 50 Pa] */
+export const ACH50: Readonly<Record<(typeof DRAUGHTS)[number], Preset>> = {
+  'very tight': {
+    value: 1.5,
+    low: 0.6,
+    high: 3,
+    source: 'ultra-low-energy limit 0.6; common practice',
+  },
+  tight: { value: 4.4, low: 3, high: 6, source: 'new UK dwellings 2015-16, Crawley et al. 2019' },
+  average: { value: 10, low: 5, high: 15, source: 'trade: homes between 4 and 15' },
+  leaky: { value: 14, low: 10, high: 18, source: 'trade: Victorian homes 15 and more' },
+  'very leaky': { value: 18, low: 14, high: 25, source: 'trade: Victorian homes 15 and more' },
+};
+
+/** Shelter class of the ASHRAE basic model. */
+export const SHELTER_CLASS: Readonly<Record<(typeof SHELTERS)[number], number>> = {
+  exposed: 1,
+  rural: 2,
+  suburban: 3,
+  urban: 4,
+  enclosed: 5,
+};
+
+/** Background vents. [mm2] */
+export const VENTS: Preset = { value: 0, low: 0, high: 30_000, source: COMMON };
+
+/** A doorway: [m], [m], least exchange open [m3/h], under and around the leaf when shut [m3/h]. */
+export const DOORWAY: Readonly<Record<'width' | 'height' | 'mixing' | 'shut', Preset>> = {
+  width: { value: 0.76, low: 0.7, high: 0.9, source: COMMON },
+  height: { value: 2, low: 1.9, high: 2.1, source: COMMON },
+  mixing: { value: 40, low: 10, high: 100, source: COMMON },
+  shut: { value: 8, low: 2, high: 20, source: COMMON },
+};

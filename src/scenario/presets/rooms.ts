@@ -1,0 +1,78 @@
+import type { SHAPES } from '../model/building.ts';
+import type { COLD_SPOTS, USES } from '../model/room.ts';
+import { COMMON, type Preset } from './preset.ts';
+
+export type Use = (typeof USES)[number];
+
+/** What a room is for, by its name; living where the name says nothing. */
+export function useOfName(name: string): Use {
+  const plain = name.toLowerCase();
+  return NAMES.find(([part]) => plain.includes(part))?.[1] ?? 'living';
+}
+
+const NAMES: readonly (readonly [string, Use])[] = [
+  ['bath', 'bathroom'],
+  ['shower', 'bathroom'],
+  ['toilet', 'bathroom'],
+  ['bed', 'bedroom'],
+  ['nursery', 'bedroom'],
+  ['child', 'bedroom'],
+  ['kitchen', 'kitchen'],
+  ['dining', 'dining'],
+  ['hall', 'hall'],
+  ['landing', 'hall'],
+  ['stair', 'hall'],
+  ['study', 'study'],
+  ['office', 'study'],
+  ['utility', 'utility'],
+  ['laundry', 'utility'],
+  ['store', 'storage'],
+  ['cellar', 'storage'],
+  ['garage', 'storage'],
+];
+
+/** Floor to ceiling. [m] */
+export const HEIGHT: Preset = { value: 2.4, low: 2.2, high: 2.8, source: COMMON };
+
+/** Sides of a room that are outdoors, by how the home stands to its neighbours. */
+export const OUTER_SIDES: Readonly<Record<(typeof SHAPES)[number], Preset>> = {
+  flat: { value: 1, low: 1, high: 2, source: COMMON },
+  terrace: { value: 1, low: 1, high: 1.5, source: COMMON },
+  'end terrace': { value: 1.4, low: 1, high: 2, source: COMMON },
+  'semi-detached': { value: 1.4, low: 1, high: 2, source: COMMON },
+  detached: { value: 1.8, low: 1, high: 2.5, source: COMMON },
+};
+
+/** Window as a share of the floor. [-] */
+export const WINDOW_SHARE: Readonly<Record<Use, number>> = {
+  living: 0.2,
+  kitchen: 0.15,
+  dining: 0.18,
+  bedroom: 0.15,
+  bathroom: 0.1,
+  hall: 0.06,
+  study: 0.16,
+  utility: 0.1,
+  storage: 0,
+};
+export const WINDOW_SOURCE = 'common practice: share of floor area by use of the room';
+
+/** What of a window can stand open. [-], [m] */
+export const OPENABLE: Preset = { value: 0.4, low: 0.2, high: 0.8, source: COMMON };
+export const OPENING_HEIGHT: Preset = { value: 1, low: 0.5, high: 1.4, source: COMMON };
+
+const FACTOR_SOURCE = 'common practice; 0.75 or more is asked of dwellings (BRE IP 1/06)';
+
+/** Surface temperature factor of the coldest corner. [-] */
+export const COLD_SPOT: Readonly<Record<(typeof COLD_SPOTS)[number], Preset>> = {
+  good: { value: 0.85, low: 0.8, high: 0.9, source: FACTOR_SOURCE },
+  middling: { value: 0.75, low: 0.7, high: 0.8, source: FACTOR_SOURCE },
+  poor: { value: 0.65, low: 0.6, high: 0.7, source: FACTOR_SOURCE },
+  'very poor': { value: 0.55, low: 0.5, high: 0.6, source: FACTOR_SOURCE },
+};
+
+/** Likeliest where nobody looked, by the U-value of the walls. */
+export function likelyColdSpot(wallUValue: number): (typeof COLD_SPOTS)[number] {
+  if (wallUValue > 1.2) return 'poor';
+  return wallUValue > 0.5 ? 'middling' : 'good';
+}

@@ -1,0 +1,29 @@
+import { buildHome } from './build/build-home.ts';
+import { createFill } from './build/fill.ts';
+import { rawFindings } from './checks/raw-findings.ts';
+import { type Finding, findingsOf } from './finding.ts';
+import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';
+
+/** A scenario as it is meant, or everything that is wrong with it. */
+export type Validated =
+  | { readonly data: ScenarioData; readonly findings: readonly [] }
+  | { readonly data: null; readonly findings: readonly Finding[] };
+
+/**
+ * Check plain values against the model and against one another.
+ *
+ * The same check serves the file as written, a plan's change laid on it, and command-line settings.
+ */
+export function validate(raw: unknown): Validated {
+  const parsed = scenarioModel.safeParse(raw);
+  const findings = [
+    ...(parsed.success ? [] : findingsOf(parsed.error.issues)),
+    ...rawFindings(raw),
+  ];
+  if (parsed.success && findings.length === 0) {
+    const nowhere = { latitude: 0, longitude: 0, elevation: 0 };
+    findings.push(...buildHome(parsed.data, nowhere, createFill()).findings);
+    if (findings.length === 0) return { data: parsed.data, findings: [] };
+  }
+  return { data: null, findings };
+}

@@ -1,0 +1,82 @@
+import { parseDocument } from 'yaml';
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import { pointerSteps } from './json-pointer.ts';
+import type { Layer } from './layers.ts';
+import { isMapping } from './merge-patch.ts';
+
+/** One `--set /pointer=value`, read. */
+export interface Setting {
+  /** As it was typed, for messages. */
+  readonly words: string;
+  readonly steps: readonly string[];
+  readonly value: unknown;
+}
+
+/**
+ * Read `--set` words. The value is YAML, so that 19, "66 °F", [a, b] and null mean what they mean
+ * in the file; null removes.
+ *
+ * @throws InputProblems for words without "=", pointers that are none, values that are not YAML
+ */
+export function readSettings(words: readonly string[]): Setting[] {
+  const problems: Problem[] = [];
+  const settings = words.flatMap((typed): Setting[] => {
+    const refuse = (expected: string, got: string, hint = ''): [] => {
+      problems.push({ file: `--set ${typed}`, line: 0, column: 0, where: '', expected, got, hint });
+      return [];
+    };
+    const at = typed.indexOf('=');
+    if (at < 0)
+      return refuse('/pointer=value', JSON.stringify(typed), 'such as /heating/setpoint=19');
+    const steps = pointerSteps(typed.slice(0, at));
+    if (steps === null || steps.some((step) => step === '' || step === '__proto__')) {
+      const got = JSON.stringify(typed.slice(0, at));
+      return refuse('a pointer such as /heating/setpoint', got, 'a slash in a name is written ~1');
+    }
+    const document = parseDocument(typed.slice(at + 1), { version: '1.2', prettyErrors: false });
+    if (document.errors.length > 0) return refuse('a value in YAML', typed.slice(at + 1));
+    return [{ words: `--set ${typed}`, steps, value: document.toJS({ maxAliasCount: 0 }) }];
+  });
+  if (problems.length > 0) throw new InputProblems(problems);
+  return settings;
+}
+
+/** The scenario with one setting laid on; what does not exist on the way is made. */
+export function withSetting(raw: unknown, { words, steps, value }: Setting): unknown {
+  const [step, ...rest] = steps;
+  if (step === undefined) return value;
+  if (Array.isArray(raw) || (raw === undefined && (step === '0' || step === '-'))) {
+    return withItem(raw ?? [], step, rest, { words, steps, value });
+  }
+  const mapping: Record<string, unknown> = isMapping(raw) ? { ...raw } : {};
+  if (rest.length === 0 && value === null) delete mapping[step];
+  else mapping[step] = withSetting(mapping[step], { words, steps: rest, value });
+  return mapping;
+}
+
+function withItem(
+  list: readonly unknown[],
+  step: string,
+  rest: readonly string[],
+  { words, value }: Setting,
+): unknown[] {
+  const index = step === '-' ? list.length : Number(step);
+  if (!/^(\d+|-)$/.test(step) || index > list.length) {
+    const expected =
+      list.length === 0 ? 'item 0 of an empty list' : `an item from 0 to ${list.length}`;
+    const got = JSON.stringify(step);
+    const hint = 'items are counted from 0';
+    throw new InputProblems([{ file: words, line: 0, column: 0, where: '', expected, got, hint }]);
+  }
+  if (rest.length === 0 && value === null) return list.toSpliced(index, 1);
+  return list.toSpliced(index, 1, withSetting(list[index], { words, steps: rest, value }));
+}
+
+/** Settings as layers, for finding where a value was written. */
+export function settingLayers(settings: readonly Setting[]): Layer[] {
+  return settings.map(({ words, steps }) => ({
+    by: 'set',
+    words,
+    path: steps.map((step) => (/^\d+$/.test(step) ? Number(step) : step)),
+  }));
+}
