@@ -31,9 +31,9 @@ export function bufferFromFurnishing(
  * A thick material answers a daily swing of vapour pressure with the flow b sqrt(i w), b being its
  * moisture effusivity. A node of capacity sqrt(2) b / sqrt(w) behind a conductance sqrt(2) b sqrt(w)
  * gives the same flow in size and phase at that one period: it holds what one penetration depth
- * holds, and sits half a penetration depth under the surface. Swings of an hour are answered too
- * weakly, swings of a month too weakly as well (a thick material goes on taking up). The film of
- * air at the surface is put in series.
+ * holds, and sits half a penetration depth under the surface. Other swings are answered too weakly:
+ * with 0.69 of the flow at 6 h, 0.89 at two days, 0.53 at a week; the square wave that defines the
+ * buffer value with 0.86 of it. The film of air at the surface is put in series.
  *
  * @param value  moisture buffer value, 8 h at 75 % and 16 h at 33 % [g/(m2 %RH)]
  * @param area  [m2]

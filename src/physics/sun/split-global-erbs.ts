@@ -14,7 +14,7 @@ export interface SplitIrradiance {
  * The two always add up to the global given. With the sun so low that the split would need more
  * direct sun than there is outside the atmosphere, the excess counts as diffuse.
  *
- * @param global  on the horizontal [W/m2], 0 to 1600 (edges of clouds exceed clear sky)
+ * @param globalHorizontal  on the horizontal [W/m2], 0 to 1600 (edges of clouds exceed clear sky)
  * @param cosZenith  of the sun, hourly mean or middle; 0 or less is night [-]
  * @param dayOfYear  1 to 366
  * @throws RangeError outside these ranges
@@ -22,18 +22,21 @@ export interface SplitIrradiance {
  * about it by a third.
  */
 export function splitGlobalErbs(
-  global: number,
+  globalHorizontal: number,
   cosZenith: number,
   dayOfYear: number,
 ): SplitIrradiance {
-  requireWithin(global, [0, 1600], 'splitGlobalErbs: global irradiance', 'W/m2');
+  requireWithin(globalHorizontal, [0, 1600], 'splitGlobalErbs: global irradiance', 'W/m2');
   requireWithin(cosZenith, [-1, 1], 'splitGlobalErbs: cosine of zenith', '');
-  if (cosZenith <= 0) return { directNormal: 0, diffuseHorizontal: global };
+  if (cosZenith <= 0) return { directNormal: 0, diffuseHorizontal: globalHorizontal };
   const beyond = extraterrestrialNormal(dayOfYear);
-  const clearness = global / (beyond * Math.max(cosZenith, LOWEST));
-  const wanted = (global * (1 - diffuseShareErbs(Math.min(clearness, 1)))) / cosZenith;
+  const clearness = globalHorizontal / (beyond * Math.max(cosZenith, LOWEST));
+  const wanted = (globalHorizontal * (1 - diffuseShareErbs(Math.min(clearness, 1)))) / cosZenith;
   const directNormal = Math.min(wanted, beyond * CLEAREST);
-  return { directNormal, diffuseHorizontal: Math.max(0, global - directNormal * cosZenith) };
+  return {
+    directNormal,
+    diffuseHorizontal: Math.max(0, globalHorizontal - directNormal * cosZenith),
+  };
 }
 
 /** Share of hourly global irradiance that is diffuse, from the clearness index, 0 to 1. [-] */
