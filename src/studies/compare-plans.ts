@@ -11,16 +11,13 @@ export interface PlanFigures extends Purchases {
  *
  * @param plans    names, the baseline first
  * @param runPlan  runs one of them; called once each, in order
- * @param before   told which plan comes next and how many are done, for a progress bar
  */
 export async function comparePlans(
   plans: readonly string[],
   runPlan: (plan: string) => PlanFigures | Promise<PlanFigures>,
-  before: (plan: string, done: number) => void = () => {},
 ): Promise<Comparison> {
   const outcomes: PlanFigures[] = [];
   for (const plan of plans) {
-    before(plan, outcomes.length);
     outcomes.push(await runPlan(plan));
   }
   return compareMeasures(

@@ -1,0 +1,170 @@
+import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
+import { type Comparison, roomHours } from '../../studies/compare.ts';
+import { figureText, signedText } from '../../units/figure-text.ts';
+import { extremeMarks } from './extreme-marks.ts';
+import { periodText } from './period-text.ts';
+import { type Column, textTable, WIDTH } from './text-table.ts';
+
+/**
+ * Plans side by side as plain text: the figures of the home, each room's, and what changes against
+ * the first plan. The least and the most of each row are marked by these words.
+ */
+export function compareTables(comparison: Comparison, width = WIDTH): string {
+  const { plans, baseline, differences } = comparison;
+  const [first] = plans;
+  if (first === undefined) return '';
+  const parts = [
+    `${first.scenario}\n${periodText(first)}`,
+    figuresByPlan('', homeRows(plans), plans, width),
+    ...ROOM_FIGURES.map((figure) => roomTable(figure, plans, width)),
+  ];
+  if (differences.length > 0) {
+    parts.push(`Against ${baseline} (minus is less)\n${differenceTable(comparison, width)}`);
+  }
+  return parts.join('\n\n');
+}
+
+interface Row {
+  readonly label: string;
+  readonly printed: readonly string[];
+}
+
+function homeRows(plans: readonly PlanMeasures[]): Row[] {
+  const row = (label: string, figure: (plan: PlanMeasures) => number, decimals = 0): Row => ({
+    label,
+    printed: plans.map((plan) => figureText(figure(plan), decimals)),
+  });
+  const currency = plans[0]!.money.currency;
+  const fuels = [...new Set(plans.flatMap((p) => Object.keys(p.heating.delivered_kwh)))];
+  return [
+    row(`money a year [${currency}]`, (p) => p.money.total_per_year),
+    row('heat to rooms [kWh]', (p) => p.heating.useful_kwh),
+    ...fuels.map((fuel) =>
+      row(`${fuel} for heat [kWh]`, (p) => p.heating.delivered_kwh[fuel] ?? 0),
+    ),
+    row('appliances [kWh]', (p) => p.devices.electricity_kwh),
+    row('carbon [kg CO2e]', (p) => p.carbon_kg),
+    row('too cold, somebody in [room h]', occupied('temperature_low')),
+    row('too warm, somebody in [room h]', occupied('temperature_high')),
+    row('too damp, any time [room h]', (p) => roomHours(p, 'outside_band_hours', 'humidity_high')),
+    row('too dry, any time [room h]', (p) => roomHours(p, 'outside_band_hours', 'humidity_low')),
+    row('CO2 high, somebody in [room h]', occupied('co2_high')),
+    row('cold spots over 80 % [room h]', (p) => sum(p, (r) => r.cold_spot_hours_above_80_pct)),
+    row('highest mould index [0 to 6]', (p) => highest(p, (r) => r.mould_index_peak), 2),
+    row('condensation on panes [kg]', (p) => sum(p, (r) => r.condensation_kg), 1),
+  ];
+}
+
+function roomTable(figure: RoomFigure, plans: readonly PlanMeasures[], width: number): string {
+  const rooms = Object.keys(plans[0]!.rooms);
+  const rows = rooms.map((room) => ({
+    label: room,
+    printed: plans.map(({ rooms: by }) => {
+      const measures = by[room];
+      return figureText(measures && figure.of(measures), figure.decimals);
+    }),
+  }));
+  return figuresByPlan(`${figure.title}\n`, rows, plans, width);
+}
+
+/** One line per figure, one column per plan, the extremes of each line marked. */
+function figuresByPlan(
+  title: string,
+  rows: readonly Row[],
+  plans: readonly PlanMeasures[],
+  width: number,
+): string {
+  const marks = rows.map(({ printed }) => extremeMarks(printed));
+  const columns = plans.map(
+    ({ plan }, k): Column => ({
+      head: plan,
+      cells: rows.map(({ printed }) => printed[k]!),
+      marks: marks.map((row) => row[k]!),
+    }),
+  );
+  const labels: Column = { head: '', cells: rows.map(({ label }) => label), align: 'left' };
+  return title + textTable([labels, ...columns], width);
+}
+
+function differenceTable({ plans, differences }: Comparison, width: number): string {
+  const currency = plans[0]!.money.currency;
+  const column = (head: string, cells: readonly string[]): Column => ({ head, cells });
+  const anything = (values: readonly (number | null)[]) => values.some((v) => v !== null);
+  const columns: Column[] = [
+    { head: 'plan', cells: differences.map((d) => d.plan), align: 'left' },
+    column(
+      'heat to\nrooms\n[kWh]',
+      differences.map((d) => signedText(d.useful_kwh, 0)),
+    ),
+    column(
+      `energy\n\n[${currency}]`,
+      differences.map((d) => signedText(d.energy_money, 0)),
+    ),
+    column(
+      `all money\na year\n[${currency}]`,
+      differences.map((d) => signedText(d.total_money_per_year, 0)),
+    ),
+    column(
+      'too cold,\nany time\n[room h]',
+      differences.map((d) => signedText(d.temperature_low_hours, 0)),
+    ),
+    column(
+      'too damp,\nany time\n[room h]',
+      differences.map((d) => signedText(d.humidity_high_hours, 0)),
+    ),
+  ];
+  const optional: readonly (readonly [string, readonly (number | null)[], number | undefined])[] = [
+    ['pays back\nin\n[years]', differences.map((d) => d.payback_years), 1],
+    [`worth\ntoday\n[${currency}]`, differences.map((d) => d.npv), 0],
+    [
+      `per damp h\navoided\n[${currency}]`,
+      differences.map((d) => d.money_per_damp_hour_avoided),
+      undefined,
+    ],
+  ];
+  for (const [head, values, decimals] of optional) {
+    if (anything(values))
+      columns.push(
+        column(
+          head,
+          values.map((v) => figureText(v, decimals)),
+        ),
+      );
+  }
+  return textTable(columns, width);
+}
+
+interface RoomFigure {
+  readonly title: string;
+  readonly decimals: number;
+  readonly of: (room: RoomMeasures) => number;
+}
+
+const ROOM_FIGURES: readonly RoomFigure[] = [
+  { title: 'Mean air temperature [°C]', decimals: 1, of: (r) => r.mean_temperature_c },
+  {
+    title: 'Too cold while somebody is in the room [h]',
+    decimals: 0,
+    of: (r) => r.outside_band_occupied_hours.temperature_low,
+  },
+  {
+    title: 'Too damp: humidity above the band [h]',
+    decimals: 0,
+    of: (r) => r.outside_band_hours.humidity_high,
+  },
+  {
+    title: 'Cold spot over 80 % [h]',
+    decimals: 0,
+    of: (r) => r.cold_spot_hours_above_80_pct,
+  },
+  { title: 'Highest mould index [0 to 6]', decimals: 2, of: (r) => r.mould_index_peak },
+];
+
+const occupied =
+  (key: 'temperature_low' | 'temperature_high' | 'co2_high') =>
+  (plan: PlanMeasures): number =>
+    roomHours(plan, 'outside_band_occupied_hours', key);
+const sum = ({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): number =>
+  Object.values(rooms).reduce((total, room) => total + of(room), 0);
+const highest = ({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): number =>
+  Object.values(rooms).reduce((most, room) => Math.max(most, of(room)), 0);

@@ -1,0 +1,95 @@
+import type { EnergyTerm, Ledger, WaterTerm } from '../../engine/ledger.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { type Column, textTable, WIDTH } from './text-table.ts';
+
+/**
+ * Where the heat of the run went: ways down, rooms and the whole home across. [kWh]
+ *
+ * The last line is what walls and air hold more at the end than at the start; it is the sum of the
+ * lines above it.
+ */
+export function energyLedgerTable(ledger: Ledger, rooms: readonly string[], width = WIDTH): string {
+  return ledgerTable(ledger.energy, ENERGY_WORDS, ledger.stored.energy, 1 / 3.6e6, rooms, width);
+}
+
+/** The same of water vapour; what is stored is in air, furnishings and films on panes. [kg] */
+export function waterLedgerTable(ledger: Ledger, rooms: readonly string[], width = WIDTH): string {
+  return ledgerTable(ledger.water, WATER_WORDS, ledger.stored.water, 1, rooms, width);
+}
+
+function ledgerTable<Term extends string>(
+  booked: Readonly<Record<Term, Float64Array>>,
+  words: Readonly<Record<Term, string>>,
+  stored: Float64Array,
+  factor: number,
+  rooms: readonly string[],
+  width: number,
+): string {
+  const terms = Object.keys(words) as Term[];
+  const rows: Row[] = terms.map((term) => ({
+    label: words[term],
+    values: sumRooms(booked[term], rooms.length, factor),
+  }));
+  rows.push({ label: 'stored', values: sumRooms(stored, rooms.length, factor) });
+  const told = rows.filter(({ values }) => values.some((value) => value !== 0));
+  const columns: Column[] = rooms.map((room, i) => ({
+    head: room,
+    cells: told.map(({ values }) => figureText(values[i], 0)),
+  }));
+  const home: Column = {
+    head: 'home',
+    cells: told.map(({ values }) =>
+      figureText(
+        values.reduce((sum, v) => sum + v, 0),
+        0,
+      ),
+    ),
+  };
+  const labels: Column = { head: '', cells: told.map(({ label }) => label), align: 'left' };
+  return told.length === 0 ? '' : textTable([labels, home, ...columns], width);
+}
+
+interface Row {
+  readonly label: string;
+  /** One per room. */
+  readonly values: readonly number[];
+}
+
+/** Month by month and room by room to room by room. */
+function sumRooms(values: Float64Array, rooms: number, factor: number): number[] {
+  const sums = Array<number>(rooms).fill(0);
+  values.forEach((value, at) => {
+    sums[at % rooms]! += value * factor;
+  });
+  return sums;
+}
+
+const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
+  heating: 'heating',
+  people: 'people',
+  things: 'appliances',
+  devices: 'devices',
+  sun: 'sun',
+  walls: 'walls',
+  floors: 'floors',
+  roofs: 'roofs',
+  partitions: 'partitions',
+  panes: 'panes',
+  leakage: 'leakage',
+  openings: 'open windows',
+  fans: 'fans',
+  doorways: 'doorways',
+  phaseChange: 'drying, condensing',
+};
+
+const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
+  people: 'people',
+  things: 'cooking, showers',
+  drying: 'laundry, plants',
+  devices: 'devices',
+  leakage: 'leakage',
+  openings: 'open windows',
+  fans: 'fans',
+  doorways: 'doorways',
+  runoff: 'run off panes',
+};

@@ -1,0 +1,183 @@
+import { describe, expect, test } from 'vitest';
+import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
+import { assumedTable } from '../../../src/report/tables/assumed-table.ts';
+import { compareTables } from '../../../src/report/tables/compare-tables.ts';
+import { energyLedgerTable, waterLedgerTable } from '../../../src/report/tables/ledger-table.ts';
+import { roomsTable } from '../../../src/report/tables/rooms-table.ts';
+import { runTables } from '../../../src/report/tables/run-tables.ts';
+import { secondOpinionTable } from '../../../src/report/tables/second-opinion-table.ts';
+import { compareMeasures } from '../../../src/studies/compare.ts';
+import { ledger } from '../../measures/hand-made.ts';
+import { somePlan } from '../../studies/some-plan.ts';
+
+const PLANS = [
+  somePlan('as-lived', { energy: 1210, den: { outside: { humidity_high: 210 } } }),
+  somePlan('nineteen', {
+    energy: 1010,
+    useful: 7500,
+    den: { occupied: { temperature_low: 310 }, over: { mean_temperature_c: 18.6 } },
+  }),
+  somePlan('fifteen-at-night', { energy: 1100, useful: 8100 }),
+  somePlan('airing', { energy: 1240, useful: 9900 }),
+  somePlan('dry-bedroom', { energy: 1200, owning: 22.4 }),
+];
+const NOTHING = { buys: [], discountRate: 0.03 };
+const DRYER = { ...NOTHING, buys: [{ what: 'dryer', price: 180, lastsYears: 8 }] };
+const COMPARISON = compareMeasures(PLANS, [NOTHING, NOTHING, NOTHING, NOTHING, DRYER]);
+
+/** The line that begins with a label, its blanks made single. */
+const line = (text: string, label: string): string =>
+  text
+    .split('\n')
+    .find((l) => l.trimStart().startsWith(label))!
+    .replaceAll(/ +/g, ' ');
+
+describe('compareTables', () => {
+  test('marks the least and the most of each row by words', () => {
+    const text = compareTables(COMPARISON, 200);
+    expect(line(text, 'money a year [GBP]')).toBe(
+      'money a year [GBP] 1210 1010 least 1100 1240 most 1222',
+    );
+    expect(line(text, 'heat to rooms [kWh]')).toBe(
+      'heat to rooms [kWh] 9000 7500 least 8100 9900 most 9000',
+    );
+    expect(line(text, 'carbon')).toBe('carbon [kg CO2e] 2000 2000 2000 2000 2000');
+  });
+
+  test.each([80, 100])('keeps to %s columns with five plans, every plan in every part', (width) => {
+    const text = compareTables(COMPARISON, width);
+    expect(Math.max(...text.split('\n').map((l) => l.length))).toBeLessThanOrEqual(width);
+    for (const { plan } of PLANS) expect(text.split(plan).length).toBeGreaterThan(6);
+  });
+
+  test('differences have signs; payback is left out of rows that have none', () => {
+    const text = compareTables(COMPARISON, 200);
+    const differences = text.slice(text.indexOf('Against as-lived'));
+    expect(line(differences, 'nineteen')).toBe('nineteen -1500 -200 -200 0 -210 - - -');
+    // 180 over 10 a year; -(22.4 - 10) x 7.02 a year's annuity; 12.4 over 210 hours.
+    expect(line(differences, 'dry-bedroom')).toBe('dry-bedroom 0 -10 +12 0 -210 18.0 -87 0.0590');
+  });
+
+  test('columns that nobody needs are not there', () => {
+    const text = compareTables(compareMeasures(PLANS.slice(0, 2)));
+    expect(text).toContain('Against as-lived');
+    expect(text).not.toContain('pays back');
+    expect(text).not.toContain('worth');
+  });
+
+  test('one plan alone has no differences', () => {
+    expect(compareTables(compareMeasures(PLANS.slice(0, 1)))).not.toContain('Against');
+  });
+
+  test('a figure that is no number is a dash', () => {
+    const odd = somePlan('odd', { energy: Number.NaN, useful: Number.POSITIVE_INFINITY });
+    const text = compareTables(compareMeasures([PLANS[0]!, odd]));
+    expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
+    expect(line(text, 'money a year')).toBe('money a year [GBP] 1210 -');
+  });
+});
+
+describe('roomsTable', () => {
+  test('one line a room in each block, units in the heads', () => {
+    const text = roomsTable(PLANS[1]!.rooms, 80);
+    const blocks = text.split('\n\n');
+    expect(blocks.length).toBeGreaterThan(1);
+    for (const block of blocks) expect(block).toMatch(/\n *den .*\n *bath /);
+    expect(text).toContain('[°C]');
+    expect(text).toMatch(/18\.6 least/);
+    expect(Math.max(...text.split('\n').map((l) => l.length))).toBeLessThanOrEqual(80);
+  });
+});
+
+describe('ledger tables', () => {
+  const books = ledger(2, [0, 1], {
+    energy: { heating: 3.6e9, walls: -3.24e9 },
+    water: { people: 30.4, leakage: -28.4 },
+  });
+  books.energy.heating[3] = 3.6e8; // second room, second month
+
+  test('add months up, room by room, and leave out ways nothing went', () => {
+    expect(energyLedgerTable(books, ['den', 'bath'])).toBe(
+      ['         home   den  bath', 'heating  1100  1000   100', 'walls    -900  -900     0'].join(
+        '\n',
+      ),
+    );
+    expect(line(waterLedgerTable(books, ['den', 'bath']), 'people')).toBe('people 30 30 0');
+  });
+
+  test('what is stored has its own line', () => {
+    books.stored.energy[0] = 3.6e8;
+    expect(line(energyLedgerTable(books, ['den', 'bath']), 'stored')).toBe('stored 100 100 0');
+  });
+
+  test('nothing booked is no table', () => {
+    expect(energyLedgerTable(ledger(1, [0]), ['den'])).toBe('');
+  });
+});
+
+describe('secondOpinionTable', () => {
+  const notices = [
+    { id: 'second-opinion-heating', text: 'They differ by the sun.' },
+    { id: 'other', text: 'Unrelated.' },
+  ];
+  const text = secondOpinionTable({ ...PLANS[0]!, notices });
+
+  test('sets handbook beside simulation', () => {
+    expect(line(text, 'heating')).toBe('heating [kWh] 9600 9000 +7');
+    expect(line(text, 'leakage')).toBe('leakage [1/h] 0.55 0.50 +10');
+    expect(text).toContain('- They differ by the sun.');
+    expect(text).not.toContain('Unrelated');
+  });
+
+  test('no blower-door figure is a dash', () => {
+    const second_opinion = { ...PLANS[0]!.second_opinion, ach50_over_20: null };
+    const found = secondOpinionTable({ ...PLANS[0]!, second_opinion });
+    expect(line(found, 'leakage')).toBe('leakage [1/h] - 0.50 -');
+  });
+});
+
+describe('assumedTable', () => {
+  test('low and high beside the value, each source once', () => {
+    const source = 'Age band 1900-1929, common practice';
+    const text = assumedTable([
+      { path: '/home/leakage/ach50', value: 11, low: 7, high: 15, source },
+      { path: '/home/walls', value: 'solid brick', low: null, high: null, source },
+    ]);
+    expect(line(text, '/home/leakage')).toBe('/home/leakage/ach50 11.0 7.00 15.0 1');
+    expect(line(text, '/home/walls')).toBe('/home/walls solid brick 1');
+    expect(text.split(source)).toHaveLength(2);
+  });
+});
+
+describe('runTables', () => {
+  const measures: PlanMeasures = {
+    ...PLANS[0]!,
+    cautions: [{ id: 'co-alarm', text: 'Fit an alarm.' }],
+    notices: [
+      { id: 'second-opinion-heating', text: 'Said once.' },
+      { id: 'hours-filled', text: 'Two hours of weather were filled.' },
+    ],
+  };
+  const text = runTables(measures, ledger(2, [0], { energy: { heating: 3.6e9 } }));
+
+  test('names scenario, plan and period, and has every part that is not empty', () => {
+    expect(text.split('\n').slice(0, 2)).toEqual([
+      'Hand-made terrace: as-lived',
+      '2023-01-01 00:00 to 2024-01-01 00:00 UTC (365 days)',
+    ]);
+    expect(line(text, 'all money')).toBe('all money 1210 GBP/year');
+    expect(text).toContain('- Fit an alarm. [co-alarm]');
+    expect(text).toContain('- Two hours of weather were filled. [hours-filled]');
+    expect(text).not.toContain('Assumed');
+    expect(text).not.toContain('Where the water went');
+  });
+
+  test('a second opinion is not said again among the notices', () => {
+    expect(text.split('Said once.')).toHaveLength(2);
+  });
+
+  test('never shows what is not a number', () => {
+    const broken = { ...measures, balance: { ...measures.balance, water_residual: Number.NaN } };
+    expect(runTables(broken, ledger(2, [0]))).not.toMatch(/NaN|Infinity|undefined|null/);
+  });
+});
