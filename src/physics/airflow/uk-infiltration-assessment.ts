@@ -96,7 +96,7 @@ const OPENING_FLOW = {
   'flueless gas fires': 40,
 } as const;
 
-export type UkOpening = keyof typeof OPENING_FLOW;
+type UkOpening = keyof typeof OPENING_FLOW;
 
 const FLOOR = {
   solid: 0,
