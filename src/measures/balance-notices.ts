@@ -3,7 +3,7 @@ import type { Remark } from '../home/remarks.ts';
 import type { PlanMeasures } from './plan-measures.ts';
 
 /** Above this share of throughput, what was booked is not what was stored. [-] */
-export const RESIDUAL_LIMIT = 1e-6;
+const RESIDUAL_LIMIT = 1e-6;
 
 /** The balances of a run as the figures name them. */
 export function balanceOf({ residual }: Ledger): PlanMeasures['balance'] {

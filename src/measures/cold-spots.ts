@@ -1,9 +1,7 @@
 import type { TraceStretch } from '../engine/trace.ts';
 import type { Home } from '../home/home.ts';
-import {
-  surfaceRelativeHumidity,
-  surfaceTemperature,
-} from '../physics/moisture/surface-humidity.ts';
+import { saturationTable } from '../physics/moist-air/saturation-table.ts';
+import { surfaceTemperature } from '../physics/moisture/surface-humidity.ts';
 import { MOULD_CLASSES, type MouldSensitivity } from '../physics/mould/mould-kind.ts';
 import { dryHoursAfter, mouldStep } from '../physics/mould/mould-step.ts';
 import { createTrailingMean } from './trailing-mean.ts';
@@ -34,6 +32,7 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
   const rooms = home.rooms.length;
   const factor = Float64Array.from(home.rooms, (room) => room.coldSpotFactor);
   const kinds = materials.map((name) => MOULD_CLASSES[name]);
+  const saturation = saturationTable();
   const outdoors = createTrailingMean(HOURS_OF_WALL, 1);
   const temperature = new Float64Array(rooms); // sum over the steps of the hour
   const vapour = new Float64Array(rooms); // likewise
@@ -61,7 +60,7 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
     const wall = outdoors.add(0, outdoor / inHour);
     for (let i = 0; i < rooms; i++) {
       const spot = surfaceTemperature(factor[i]!, temperature[i]! / inHour, wall);
-      const humidity = surfaceRelativeHumidity(vapour[i]! / inHour, spot);
+      const humidity = (100 * vapour[i]!) / inHour / saturation(spot);
       if (humidity > DAMP) damp[i] = damp[i]! + 1;
       index[i] = mouldStep(index[i]!, dry[i]!, spot, humidity, kinds[i]!, 1);
       dry[i] = dryHoursAfter(dry[i]!, spot, humidity, kinds[i]!, 1);

@@ -23,39 +23,40 @@ export interface FuelUse {
 /** Watches a run's fuel and electricity. Electricity is always listed: every home has it. */
 export function createEnergyUse(home: Home, prices: Prices): EnergyUse {
   const fuels = [...new Set<Fuel>([...home.sources.map((s) => s.fuel), 'electricity'])];
-  const fuelOf = Int32Array.from(home.sources, (s) => fuels.indexOf(s.fuel));
-  const electricity = fuels.indexOf('electricity');
   const priceOf = fuels.map((f) => meanPriceOf(prices.fuels[f]?.tariff ?? FREE));
-  const heat = new Float64Array(fuels.length); // W s
-  const other = new Float64Array(fuels.length); // W s
-  const cost = new Float64Array(fuels.length); // currency/kWh W s
-  const power = new Float64Array(fuels.length); // W, in one step
+  // One draw for each heat source, and the last for appliances and devices.
+  const draws = [...home.sources.map((s) => s.fuel), 'electricity' as const];
+  const fuelOf = Int32Array.from(draws, (fuel) => fuels.indexOf(fuel));
+  const energy = new Float64Array(draws.length); // W s
+  const cost = new Float64Array(draws.length); // currency/kWh W s
 
   function observe({ steps, dt, start, home: trace }: TraceStretch): void {
-    for (let s = 0; s < steps; s++) {
-      power.fill(0);
-      for (let k = 0; k < fuelOf.length; k++) {
-        const f = fuelOf[k]!;
-        const drawn = trace.sourceFuel[k]![s]!;
-        power[f] = power[f]! + drawn;
-        heat[f] = heat[f]! + drawn * dt;
+    for (let k = 0; k < draws.length; k++) {
+      const power = k < trace.sourceFuel.length ? trace.sourceFuel[k]! : trace.electricity;
+      const price = priceOf[fuelOf[k]!]!;
+      let used = energy[k]!;
+      let paid = cost[k]!;
+      for (let s = 0; s < steps; s++) {
+        const drawn = power[s]! * dt;
+        used += drawn;
+        if (drawn !== 0) paid += drawn * price(start + s * dt, dt);
       }
-      power[electricity] = power[electricity]! + trace.electricity[s]!;
-      other[electricity] = other[electricity]! + trace.electricity[s]! * dt;
-      const utc = start + s * dt;
-      for (let f = 0; f < fuels.length; f++) {
-        if (power[f] !== 0) cost[f] = cost[f]! + power[f]! * dt * priceOf[f]!(utc, dt);
-      }
+      energy[k] = used;
+      cost[k] = paid;
     }
   }
 
-  const result = (): FuelUse[] =>
-    fuels.map((fuel, f) => ({
+  function result(): FuelUse[] {
+    const sum = (values: Float64Array, use: (k: number) => boolean): number =>
+      values.reduce((total, value, k) => (use(k) ? total + value : total), 0) / JOULES_PER_KWH;
+    const appliances = draws.length - 1;
+    return fuels.map((fuel, f) => ({
       fuel,
-      heatKwh: heat[f]! / JOULES_PER_KWH,
-      otherKwh: other[f]! / JOULES_PER_KWH,
-      cost: prices.fuels[fuel] === undefined ? null : cost[f]! / JOULES_PER_KWH,
+      heatKwh: sum(energy, (k) => fuelOf[k] === f && k !== appliances),
+      otherKwh: sum(energy, (k) => fuelOf[k] === f && k === appliances),
+      cost: prices.fuels[fuel] === undefined ? null : sum(cost, (k) => fuelOf[k] === f),
     }));
+  }
 
   return { observe, result };
 }

@@ -88,7 +88,7 @@ export function createMonthlyClimate(
 }
 
 /** Instants at which the calendar months (UTC) that a period touches end. [s UTC] */
-export function monthEnds({ start, hours }: { start: number; hours: number }): number[] {
+function monthEnds({ start, hours }: { start: number; hours: number }): number[] {
   const first = new Date(start * 1000);
   const ends: number[] = [];
   for (let k = 1; ; k++) {

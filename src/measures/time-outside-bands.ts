@@ -32,6 +32,10 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
   const occupied = new Float64Array(rooms * KEYS.length); // s
   const below = new Float64Array(rooms); // K s
   const above = new Float64Array(rooms); // K s
+  const coldest = Float64Array.from(bands, (band) => band.temperature.low);
+  const warmest = Float64Array.from(bands, (band) => band.temperature.high);
+  const driest = Float64Array.from(bands, (band) => band.humidity.low);
+  const dampest = Float64Array.from(bands, (band) => band.humidity.high);
   const watched = home.species.map((s, index) => watchedSpecies(s.name, index, bands));
   const species = watched.filter((s) => s !== null);
   let means: (TrailingMean | null)[] | null = null;
@@ -49,18 +53,17 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
       for (let i = 0; i < rooms; i++) {
         const at = s * rooms + i;
         const someone = Math.min(1, room.occupants[at]!);
-        const band = bands[i]!;
         const t = room.operativeTemperature[at]!;
-        if (t < band.temperature.low) {
+        if (t < coldest[i]!) {
           book(i, TEMPERATURE_LOW, dt, someone);
-          below[i] = below[i]! + (band.temperature.low - t) * dt;
-        } else if (t > band.temperature.high) {
+          below[i] = below[i]! + (coldest[i]! - t) * dt;
+        } else if (t > warmest[i]!) {
           book(i, TEMPERATURE_HIGH, dt, someone);
-          above[i] = above[i]! + (t - band.temperature.high) * dt;
+          above[i] = above[i]! + (t - warmest[i]!) * dt;
         }
         const rh = room.relativeHumidity[at]!;
-        if (rh < band.humidity.low) book(i, HUMIDITY_LOW, dt, someone);
-        else if (rh > band.humidity.high) book(i, HUMIDITY_HIGH, dt, someone);
+        if (rh < driest[i]!) book(i, HUMIDITY_LOW, dt, someone);
+        else if (rh > dampest[i]!) book(i, HUMIDITY_HIGH, dt, someone);
         for (let k = 0; k < species.length; k++) {
           const { index, key, high } = species[k]!;
           const mean = means[k * rooms + i]!;

@@ -11,7 +11,7 @@ export interface Comparison {
 }
 
 /** A plan minus the baseline; negative is less. Hours are room-hours: added up over the rooms. */
-export interface PlanDifference {
+interface PlanDifference {
   readonly plan: string;
   readonly useful_kwh: number;
   /** Over the period, standing charges included. */

@@ -203,7 +203,7 @@ export function ledger(
   };
 }
 
-export function run(own: MeasuresSetup, dt: number, entries: LedgerEntries = {}): Run {
+function run(own: MeasuresSetup, dt: number, entries: LedgerEntries = {}): Run {
   const { start, hours } = own.period;
   const months = [new Date(start * 1000).getUTCMonth()];
   const books = ledger(own.home.rooms.length, months, entries);
