@@ -1,0 +1,102 @@
+import {
+  type LocalClock,
+  SECONDS_PER_DAY,
+  toLocal,
+  toUtc,
+  UTC_CLOCK,
+} from '../units/local-clock.ts';
+import { InputProblems, type Problem } from '../units/problem.ts';
+import { isoTime } from './iso-time.ts';
+import { clockSeconds } from './time-format.ts';
+import type { Weather } from './weather.ts';
+
+/** A stretch of whole hours that a weather series covers. */
+export interface Period {
+  /** On the hour; in a series that closes on itself it may lie before the series' own start. [s UTC] */
+  readonly start: number;
+  readonly hours: number;
+}
+
+/** What of a series decides which periods it covers. */
+export type Span = Pick<Weather, 'title' | 'start' | 'step' | 'count' | 'periodic'>;
+
+/**
+ * The period from the first to the last local day named, both included, inside a weather series.
+ *
+ * - Neither day named: all whole hours of the series. One named: the series decides the other side.
+ * - A last day before the first runs over new year.
+ * - A series that closes on itself has every day of its year; any other must reach from the first to
+ *   the last, of which it may lack some hours at its very ends.
+ *
+ * @param from  first day as "MM-DD", or null
+ * @param to  last day as "MM-DD", or null
+ * @param clock  the wall clock whose days are meant
+ * @throws InputProblems where a day does not exist or the series does not reach
+ */
+export function periodOf(
+  weather: Span,
+  from: string | null,
+  to: string | null,
+  clock: LocalClock = UTC_CLOCK,
+): Period {
+  const begin = Math.ceil(weather.start / HOUR) * HOUR;
+  const end = Math.floor((weather.start + weather.count * weather.step) / HOUR) * HOUR;
+  const year = new Date(toLocal(clock, (begin + end) / 2) * 1000).getUTCFullYear();
+  const problems: Problem[] = [];
+  const complain = (where: string, expected: string, got: string) =>
+    problems.push({ file: weather.title, line: 0, column: 0, where, expected, got, hint: '' });
+  for (const [where, day] of [
+    ['period.from', from],
+    ['period.to', to],
+  ] as const) {
+    const known = day === null || YEARS_TRIED.some((n) => midnight(day, year + n, clock) !== null);
+    if (!known) complain(where, 'a day of the year as MM-DD', `"${day}"`);
+  }
+  if (problems.length > 0) throw new InputProblems(problems);
+  const inside = weather.periodic ? inTurningYear : inOpenSeries;
+  const found = inside(begin, end, year, from, to, clock);
+  if (found === null) {
+    const covered = `days inside the weather, ${isoTime(begin)} to ${isoTime(end)}`;
+    complain('period', covered, `${from ?? 'its start'} to ${to ?? 'its end'}`);
+    throw new InputProblems(problems);
+  }
+  return { start: found[0], hours: Math.round((found[1] - found[0]) / HOUR) };
+}
+
+type Find = (
+  begin: number,
+  end: number,
+  year: number,
+  from: string | null,
+  to: string | null,
+  clock: LocalClock,
+) => readonly [number, number] | null;
+
+const inTurningYear: Find = (begin, end, year, from, to, clock) => {
+  const stop = to === null ? null : midnight(to, year, clock, 1);
+  let start = from === null ? begin : midnight(from, year, clock);
+  if (start !== null && stop !== null && stop <= start) start = midnight(from!, year - 1, clock);
+  if (start === null || (to !== null && stop === null)) return null; // 29 February
+  return [start, Math.min(start + (end - begin), stop ?? Number.POSITIVE_INFINITY)];
+};
+
+const inOpenSeries: Find = (begin, end, year, from, to, clock) => {
+  const starts = YEARS_TRIED.map((n) => (from === null ? begin : midnight(from, year + n, clock)));
+  const first = starts.find((s) => s !== null && s > begin - SECONDS_PER_DAY && s < end) ?? null;
+  if (first === null) return null;
+  const start = Math.max(begin, first);
+  const stops = YEARS_TRIED.map((n) => (to === null ? end : midnight(to, year + n, clock, 1)));
+  const stop = stops.find((s) => s !== null && s > start) ?? null;
+  return stop === null || stop - end >= SECONDS_PER_DAY ? null : [start, Math.min(end, stop)];
+};
+
+/** The instant at which a day of the year, or one some days later, begins on the wall clock; null for no day. */
+function midnight(day: string, year: number, clock: LocalClock, daysLater = 0): number | null {
+  const found = /^(\d\d)-(\d\d)$/.exec(day);
+  if (found === null) return null;
+  const local = clockSeconds(year, Number(found[1]), Number(found[2]), 0, 0);
+  return local === null ? null : toUtc(clock, local + daysLater * SECONDS_PER_DAY);
+}
+
+const HOUR = 3600;
+const YEARS_TRIED = [-1, 0, 1] as const;

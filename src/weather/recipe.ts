@@ -1,0 +1,37 @@
+/** What a synthetic year is made from. Lists hold twelve normals, January first. */
+export interface WeatherRecipe {
+  readonly title: string;
+  /** North positive. [deg] */
+  readonly latitude: number;
+  /** East positive. [deg] */
+  readonly longitude: number;
+  /** Above sea level. [m] */
+  readonly elevation: number;
+  readonly temperature: {
+    /** Mean of the month. [°C] */
+    readonly mean: readonly number[];
+    /** Mean of each day's highest less its lowest. [K] */
+    readonly dailyRange: readonly number[];
+    /** Standard deviation of daily means about the season. [K] */
+    readonly dayToDay: readonly number[];
+    /** How much of a day's departure the next day keeps: correlation of neighbouring days. [-] */
+    readonly persistence: number;
+  };
+  /** Mean of the month, over liquid water. [%] */
+  readonly relativeHumidity: readonly number[];
+  readonly wind: {
+    /** Mean of the month at 10 m. [m/s] */
+    readonly mean: readonly number[];
+    readonly persistence: number;
+    /** Where it mostly comes from, clockwise from north. [deg] */
+    readonly prevailing: number;
+  };
+  readonly sun: {
+    /** Mean daily sum of global irradiance on the horizontal. [kWh/m2] */
+    readonly global?: readonly number[];
+    /** Or the same as a share of what falls outside the atmosphere. [-] */
+    readonly clearness?: readonly number[];
+    /** Of cloud. [-] */
+    readonly persistence: number;
+  };
+}
