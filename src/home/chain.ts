@@ -17,7 +17,7 @@ export interface Surfaces {
  * First node on the inner face, last on the outer face. As few nodes as keep the answer to a daily
  * swing (admittance, areal heat capacity, transmittance) within 5 % of the exact one of ISO 13786;
  * a cell may span several thin layers. Total resistance and capacity are kept exactly, except that
- * a face without mass of its own gets a film of 1 kJ/(m2 K), taken from the nearest mass if there is any.
+ * a face without mass of its own gets a film of 0.1 kJ/(m2 K), taken from the rest if there is any.
  *
  * @param layers  from the room outwards, at least one
  * @throws RangeError for a layer outside what building materials are
@@ -77,7 +77,7 @@ function slices(layer: Layer): Cell[] {
   const resistance = layerResistance(layer);
   const capacity = layerCapacity(layer);
   const depths = Math.sqrt((Math.PI * resistance * capacity) / DAY);
-  const n = Math.min(24, Math.max(1, Math.ceil(depths * 6)));
+  const n = Math.min(40, Math.max(1, Math.ceil(depths * 6)));
   return Array.from({ length: n }, () => ({ resistance: resistance / n, capacity: capacity / n }));
 }
 
@@ -101,7 +101,7 @@ function requireLayer(layer: Layer): void {
     requireWithin(layer.resistance, [0, 50], 'chainFromLayers: resistance', 'm2 K/W');
     return;
   }
-  requireWithin(layer.thickness, [1e-4, 20], 'chainFromLayers: thickness', 'm');
+  requireWithin(layer.thickness, [1e-4, 5], 'chainFromLayers: thickness', 'm');
   requireWithin(layer.conductivity, [0.005, 500], 'chainFromLayers: conductivity', 'W/(m K)');
   requireWithin(layer.density, [1, 12_000], 'chainFromLayers: density', 'kg/m3');
   requireWithin(layer.specificHeat, [100, 10_000], 'chainFromLayers: specific heat', 'J/(kg K)');
