@@ -49,7 +49,7 @@ export function heatLoss(home: Home, airFlow = 0): HeatLoss {
 }
 
 /** Of a cubic metre of air, 1200 J/K or a third of a watt-hour: the handbooks' figure. [J/(m3 K)] */
-export const AIR_HEAT_CAPACITY = 1200;
+const AIR_HEAT_CAPACITY = 1200;
 
 /**
  * How much milder the year's mean is than the heating season, as a share of what rooms are warmer

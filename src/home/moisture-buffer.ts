@@ -9,7 +9,7 @@ export type Furnishing = 'bare' | 'furnished' | 'plenty';
  * The moisture buffer of a room of which only the furnishing is known.
  *
  * Counts floor, ceiling and walls of a square room, each square metre with the buffer value of
- * `FURNISHINGS`; furniture is in those values.
+ * FURNISHINGS below; furniture is in those values.
  *
  * @param floorArea  [m2]
  * @param height  [m]
@@ -55,7 +55,7 @@ export function bufferFromValue(value: number, area: number): Room['buffer'] {
  * Buffer value of a square metre of room surface with what stands before it, likely and from-to.
  * Common practice: painted plaster 0.1 to 0.4, wood and textiles 0.5 to 1.5. [g/(m2 %RH)]
  */
-export const FURNISHINGS: Readonly<
+const FURNISHINGS: Readonly<
   Record<Furnishing, { readonly value: number; readonly low: number; readonly high: number }>
 > = {
   bare: { value: 0.2, low: 0.1, high: 0.4 },

@@ -12,7 +12,7 @@ export interface MassiveLayer {
   readonly specificHeat: number;
 }
 
-export interface ResistiveLayer {
+interface ResistiveLayer {
   /** [m2 K/W] */
   readonly resistance: number;
 }

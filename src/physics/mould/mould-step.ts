@@ -45,7 +45,7 @@ export function dryHoursAfter(
 }
 
 /** Whether a surface allows growth. */
-export function mouldGrows(temperature: number, humidity: number, kind: MouldKind): boolean {
+function mouldGrows(temperature: number, humidity: number, kind: MouldKind): boolean {
   const inRange = temperature > 0 && temperature < 50;
   return inRange && humidity >= criticalHumidity(temperature, kind.lowest);
 }
