@@ -17,3 +17,56 @@ export interface RoomBands {
   /** By species name, in the species' unit. `hours` is the averaging time, 0 for none. */
   readonly species: Readonly<Record<string, Band & { readonly hours: number }>>;
 }
+
+/** What a room is for, as far as bands care. */
+export type BandUse =
+  | 'living'
+  | 'kitchen'
+  | 'dining'
+  | 'bedroom'
+  | 'bathroom'
+  | 'hall'
+  | 'study'
+  | 'utility'
+  | 'storage';
+
+/**
+ * The bands of a room for which nobody set any.
+ *
+ * @param use  what the room is for
+ * @param infant  whether an infant sleeps there: the guide of 16 to 20 °C comes before the use
+ */
+export function defaultBands(use: BandUse, infant: boolean): RoomBands {
+  const temperature = infant ? INFANT : PASSED_THROUGH.has(use) ? LITTLE_USED : LIVED_IN;
+  return { temperature, humidity: use === 'storage' ? STORED : HUMIDITY, species: { co2: CO2 } };
+}
+
+const LIVED_IN: Band = {
+  low: 18,
+  high: 26,
+  reason:
+    'WHO Housing and Health Guidelines 2018: 18 °C or more; EN 16798-1 (from memory): up to 26 °C',
+};
+const INFANT: Band = {
+  low: 16,
+  high: 20,
+  reason: 'UK charities and NHS for rooms where an infant sleeps: a guide only, advice differs',
+};
+const LITTLE_USED: Band = {
+  low: 16,
+  high: 26,
+  reason: 'German environment agency: 16 °C or more in rooms little used; EN 16798-1: up to 26 °C',
+};
+const HUMIDITY: Band = {
+  low: 40,
+  high: 60,
+  reason: 'Sterling, Arundel and Sterling, ASHRAE Transactions 91(1), 1985; common practice',
+};
+const STORED: Band = { low: 0, high: 70, reason: 'common practice for stores' };
+const CO2: Band & { readonly hours: number } = {
+  low: Number.NEGATIVE_INFINITY,
+  high: 1000,
+  hours: 0,
+  reason: 'German environment agency scale: under 1000 ppm unobjectionable',
+};
+const PASSED_THROUGH: ReadonlySet<BandUse> = new Set(['hall', 'utility', 'storage']);

@@ -1,9 +1,12 @@
+import { z } from 'zod';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import { mapping } from './checks/leniently.ts';
 import { planFindings } from './checks/plan-findings.ts';
 import { placed } from './finding.ts';
 import { FUELS } from './model/money.ts';
+import { planModel } from './model/scenario-model.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
+import type { PreparedPlan } from './prepared.ts';
 import { validate } from './validate.ts';
 import type { Layer } from './yaml/layers.ts';
 import { isMapping } from './yaml/merge-patch.ts';
@@ -20,6 +23,8 @@ export interface Scenario {
   readonly weather: string;
   /** Paths of all files it needs, weather first, relative to the scenario file. */
   readonly files: readonly string[];
+  /** What has to be bought for each plan, by its name. */
+  readonly buys: ReadonlyMap<string, PreparedPlan['buys']>;
   /** The file as plain values, with the place of each. */
   readonly yaml: YamlFile;
 }
@@ -59,6 +64,7 @@ export function readScenario(text: string, file: string): Scenario {
     plans: names.length === 0 ? [AS_LIVED] : names.map((name) => planOf(raw, name)),
     weather: String(data['weather']),
     files: filesOf(raw, names),
+    buys: buysOf(raw),
     yaml,
   };
 }
@@ -93,6 +99,16 @@ function planOf(raw: unknown, name: string): ScenarioPlan {
     says: typeof plan['says'] === 'string' ? plan['says'] : '',
     on: typeof on === 'string' ? on : null,
   };
+}
+
+function buysOf(raw: unknown): Scenario['buys'] {
+  const plans = z.record(z.string(), planModel).safeParse(mapping(raw)['plans'] ?? {});
+  return new Map(
+    Object.entries(plans.data ?? {}).map(([name, { buys = [] }]) => [
+      name,
+      buys.map(({ what, price, lasts }) => ({ what, price, lastsYears: lasts })),
+    ]),
+  );
 }
 
 function filesOf(raw: unknown, names: readonly string[]): string[] {

@@ -1,4 +1,6 @@
+import { airingFindings } from './build/airing.ts';
 import { buildHome } from './build/build-home.ts';
+import { nightHourFindings } from './build/build-prices.ts';
 import { createFill } from './build/fill.ts';
 import { rawFindings } from './checks/raw-findings.ts';
 import { type Finding, findingsOf } from './finding.ts';
@@ -22,7 +24,10 @@ export function validate(raw: unknown): Validated {
   ];
   if (parsed.success && findings.length === 0) {
     const nowhere = { latitude: 0, longitude: 0, elevation: 0 };
-    findings.push(...buildHome(parsed.data, nowhere, createFill()).findings);
+    const fill = createFill();
+    const { home, plans, findings: drawn } = buildHome(parsed.data, nowhere, fill);
+    findings.push(...drawn, ...airingFindings(parsed.data, home.openings, plans));
+    findings.push(...nightHourFindings(parsed.data));
     if (findings.length === 0) return { data: parsed.data, findings: [] };
   }
   return { data: null, findings };

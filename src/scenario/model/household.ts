@@ -89,9 +89,22 @@ const airingModel = section(
   'A habit of opening windows; exactly one of room, rooms, opening',
 );
 
+const bodyModel = section(
+  {
+    heat: quantity('W', { min: 0, max: 500 }, 'Sensible heat').optional(),
+    water: quantity('g/h', { min: 0, max: 1000 }, 'Breath and skin').optional(),
+    co2: quantity('m3/h', { min: 0, max: 1 }, 'Carbon dioxide breathed out').optional(),
+  },
+  'What a grown body gives; children give a share of it',
+);
+
 export const householdModel = section(
   {
     people: list(personModel, 'a list of people', 'Who lives here').optional(),
+    bodies: section(
+      { awake: bodyModel.optional(), asleep: bodyModel.optional() },
+      'What bodies give to a room',
+    ).optional(),
     activities: list(activityModel, 'a list of activities', 'What they do').optional(),
     airing: list(airingModel, 'a list of airing habits', 'When windows are opened').optional(),
   },

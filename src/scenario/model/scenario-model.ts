@@ -44,7 +44,7 @@ const homeModel = section(
   'The rooms and what surrounds them',
 );
 
-const planModel = section(
+export const planModel = section(
   {
     says: text('What the plan asks, in one sentence').optional(),
     on: text('Name of the plan that this one changes further').optional(),

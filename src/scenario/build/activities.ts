@@ -1,0 +1,112 @@
+import type { Activity, Spell } from '../../control/household.ts';
+import type { Species } from '../../home/home.ts';
+import { EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { ACTIVITIES } from '../presets/activities.ts';
+import { COMMON } from '../presets/preset.ts';
+import type { Fill } from './fill.ts';
+import type { PersonData } from './people.ts';
+import type { RoomPlan } from './room-plans.ts';
+import { always } from './week-line.ts';
+
+export type ActivityData = NonNullable<
+  NonNullable<ScenarioData['household']>['activities']
+>[number];
+
+/** What is done as given, or what people like these do. */
+export function activityData(
+  data: ScenarioData,
+  people: readonly PersonData[],
+  fill: Fill,
+): readonly ActivityData[] {
+  const given = data.household?.activities;
+  if (given !== undefined) return given;
+  const grown = people.filter(({ who }) => who !== 'infant').length;
+  const words = `a shower a head (${grown}), two meals a day, two loads of laundry a week, appliances`;
+  fill.word(['household', 'activities'], undefined, words, COMMON);
+  if (people.length === 0) return [{ what: 'fridge' }];
+  const showers = Array.from({ length: grown }, (_, k) => 7 * 60 + 10 * k);
+  return [
+    { what: 'shower', at: showers },
+    { what: 'light meal' },
+    { what: 'cooking' },
+    { what: 'dishes' },
+    { what: 'laundry dried indoors', days: 0b0100100 },
+    { what: 'fridge' },
+    { what: 'lights and appliances' },
+  ];
+}
+
+/** Activities in SI units; what nobody gave is filled from their kind. */
+export function activities(
+  data: ScenarioData,
+  given: readonly ActivityData[],
+  plans: readonly RoomPlan[],
+  species: readonly Species[],
+  fill: Fill,
+): Activity[] {
+  // An assumed list has no places of its own: its numbers are listed with the list.
+  const listed = data.household?.activities !== undefined;
+  return given.map((activity, k): Activity => {
+    const preset = ACTIVITIES[activity.what];
+    const at = (key: string) => ['household', 'activities', k, key];
+    const number = (key: 'lasts' | 'water' | 'energy') => {
+      const given = activity[key];
+      if (given !== undefined || !listed || preset[key].high === 0)
+        return given ?? preset[key].value;
+      return fill.number(at(key), given, preset[key]);
+    };
+    const when = spells(activity, number, listed ? at('at') : null, fill);
+    const seconds = 60 * (when.allDay ? 1440 : number('lasts'));
+    const many = activity.number ?? 1;
+    const water = (number('water') * many) / seconds;
+    const electricity = (number('energy') * many * 3.6e6) / seconds;
+    const steam = preset.drying ? 0 : water;
+    return {
+      name: activity.name ?? activity.what,
+      room: roomOf(activity, plans),
+      when: when.spells,
+      heat: Math.max(0, electricity - steam * LATENT_HEAT),
+      electricity,
+      vapour: steam,
+      drying: preset.drying ? water : 0,
+      species: species.map(() => 0),
+    };
+  });
+}
+
+interface When {
+  readonly spells: readonly Spell[];
+  readonly allDay: boolean;
+}
+
+function spells(
+  { what, days = EVERY_DAY, at }: ActivityData,
+  number: (key: 'lasts') => number,
+  path: readonly (string | number)[] | null,
+  fill: Fill,
+): When {
+  const usual = ACTIVITIES[what].at;
+  if (at === undefined && usual === null) {
+    return { spells: [{ ...always(), days }], allDay: true };
+  }
+  if (at === undefined && path !== null) {
+    fill.word(path, undefined, usual!.join(', '), COMMON);
+  }
+  const lasts = number('lasts');
+  const starts = at ?? usual!.map(minutesOf);
+  return { spells: starts.map((from) => spellOf(days, from, from + lasts)), allDay: false };
+}
+
+function roomOf({ what, room }: ActivityData, plans: readonly RoomPlan[]): number {
+  if (room !== undefined) return plans.findIndex(({ name }) => name === room);
+  const { uses } = ACTIVITIES[what];
+  const found = uses.map((use) => plans.findIndex((plan) => plan.use === use));
+  return found.find((index) => index >= 0) ?? 0;
+}
+
+/**
+ * Of steam, which leaves with it what the cooker gave. [J/kg]
+ * Source: 2501 - 2.361 t kJ/kg at 20 °C (from memory), 0.682 kWh a litre.
+ */
+const LATENT_HEAT = 2.454e6;

@@ -1,0 +1,62 @@
+import type { WeekLine } from '../../control/household.ts';
+import type { Opening } from '../../home/home.ts';
+import type { Finding } from '../finding.ts';
+import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { AIRING } from '../presets/activities.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+/** How far each opening stands open by the clock. */
+export function openingLines(
+  data: ScenarioData,
+  openings: readonly Opening[],
+  plans: readonly RoomPlan[],
+  fill: Fill,
+): WeekLine[] {
+  const habits = (data.household?.airing ?? []).map((habit, k) => {
+    const at = (key: string) => ['household', 'airing', k, key];
+    const lasts = fill.number(at('lasts'), habit.lasts, AIRING.lasts);
+    const value = fill.number(at('wide'), habit.wide, AIRING.wide);
+    const { days = EVERY_DAY } = habit;
+    const spells = habit.at.map((from) => ({ ...spellOf(days, from, from + lasts), value }));
+    return { spells, opens: opened(habit, openings, plans) };
+  });
+  return openings.map((_, index) => ({
+    base: 0,
+    spells: habits.flatMap(({ opens, spells }) => (opens.has(index) ? spells : [])),
+  }));
+}
+
+/** Habits that open nothing: a room without a window, or a name that no opening has. */
+export function airingFindings(
+  data: ScenarioData,
+  openings: readonly Opening[],
+  plans: readonly RoomPlan[],
+): Finding[] {
+  const names = openings.map(({ name }) => name);
+  return (data.household?.airing ?? []).flatMap((habit, k): Finding[] => {
+    if (opened(habit, openings, plans).size > 0) return [];
+    const key =
+      habit.opening !== undefined ? 'opening' : habit.room !== undefined ? 'room' : 'rooms';
+    const path = ['household', 'airing', k, key];
+    if (key === 'opening') return [{ path, expected: `an opening: ${names.join(', ')}`, names }];
+    return [{ path, expected: 'a room with a window that opens' }];
+  });
+}
+
+type Habit = NonNullable<NonNullable<ScenarioData['household']>['airing']>[number];
+
+function opened(
+  habit: Habit,
+  openings: readonly Opening[],
+  plans: readonly RoomPlan[],
+): Set<number> {
+  const rooms =
+    habit.rooms === 'all' ? plans.map(({ name }) => name) : (habit.rooms ?? [habit.room]);
+  const wanted = openings.flatMap((opening, index) => {
+    if (habit.opening !== undefined) return opening.name === habit.opening ? [index] : [];
+    return rooms.includes(plans[opening.room]!.name) ? [index] : [];
+  });
+  return new Set(wanted);
+}

@@ -1,0 +1,91 @@
+import type { Fuel } from '../../home/home.ts';
+import type { FuelPrice, Prices, Tariff } from '../../home/prices.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
+import type { Finding } from '../finding.ts';
+import { EVERY_DAY } from '../model/clock-fields.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { COMMON } from '../presets/preset.ts';
+import { CARBON, PRICE } from '../presets/prices.ts';
+import type { Fill } from './fill.ts';
+import { priceSeries } from './price-series.ts';
+
+/**
+ * Prices of the fuels that a home uses, and of those the scenario names.
+ *
+ * @throws InputProblems for a price file that cannot be read
+ */
+export function buildPrices(
+  data: ScenarioData,
+  used: ReadonlySet<Fuel>,
+  clock: LocalClock,
+  files: ReadonlyMap<string, string>,
+  fill: Fill,
+): Prices {
+  const money = data.money ?? {};
+  const currency = fill.word(['money', 'currency'], money.currency, 'money', COMMON);
+  const fuels: Partial<Record<Fuel, FuelPrice>> = {};
+  for (const fuel of Object.keys(PRICE) as Fuel[]) {
+    const given = money[fuel];
+    if (given === undefined && !used.has(fuel)) continue;
+    const parts = typeof given === 'object' ? given : { price: given };
+    const carbonPath = ['money', fuel, 'carbon'];
+    fuels[fuel] = {
+      tariff: tariffOf(fuel, parts, clock, files, fill),
+      standing: parts.standing ?? 0,
+      carbon: fill.number(carbonPath, parts.carbon, CARBON[fuel]),
+    };
+  }
+  return { currency, fuels };
+}
+
+/** Price files that were not handed in, for example because a setting named them. */
+export function priceFileFindings(
+  data: ScenarioData,
+  files: ReadonlyMap<string, string>,
+): Finding[] {
+  const money = data.money ?? {};
+  return (Object.keys(PRICE) as Fuel[]).flatMap((fuel): Finding[] => {
+    const given = money[fuel];
+    const path = typeof given === 'object' ? given.prices : undefined;
+    if (path === undefined || files.has(path)) return [];
+    const expected = 'a price file that the scenario file names';
+    return [{ path: ['money', fuel, 'prices'], expected }];
+  });
+}
+
+/** Night hours are those of the meter, which knows no weekdays. */
+export function nightHourFindings(data: ScenarioData): Finding[] {
+  const money = data.money ?? {};
+  return (Object.keys(PRICE) as Fuel[]).flatMap((fuel): Finding[] => {
+    const given = money[fuel];
+    const hours = typeof given === 'object' ? (given['night hours'] ?? []) : [];
+    if (hours.every(({ days }) => days === EVERY_DAY)) return [];
+    const expected = 'night hours that hold on every day';
+    return [{ path: ['money', fuel, 'night hours'], expected, got: 'hours of some days only' }];
+  });
+}
+
+type FuelData = Exclude<NonNullable<NonNullable<ScenarioData['money']>[Fuel]>, number>;
+type FuelParts = { readonly [K in keyof FuelData]?: FuelData[K] | undefined };
+
+function tariffOf(
+  fuel: Fuel,
+  parts: FuelParts,
+  clock: LocalClock,
+  files: ReadonlyMap<string, string>,
+  fill: Fill,
+): Tariff {
+  const { day, night, prices } = parts;
+  if (prices !== undefined) return priceSeries(files.get(prices) ?? '', prices);
+  if (day !== undefined && night !== undefined) {
+    const blocks = (parts['night hours'] ?? []).flatMap(({ from, to }) => ({
+      from,
+      to: to > DAY ? to - DAY : to,
+      price: night,
+    }));
+    return { by: 'blocks', price: day, blocks, clock };
+  }
+  return { by: 'flat', price: fill.number(['money', fuel], parts.price, PRICE[fuel]) };
+}
+
+const DAY = 1440;

@@ -1,0 +1,116 @@
+import type { BodyOutput, Person } from '../../control/household.ts';
+import type { Species } from '../../home/home.ts';
+import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
+import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
+import { COMMON } from '../presets/preset.ts';
+import type { Use } from '../presets/rooms.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
+
+/** Who lives here as given, or two grown people who work away. */
+export function peopleData(data: ScenarioData, fill: Fill): readonly PersonData[] {
+  const given = data.household?.people;
+  if (given !== undefined) return given;
+  const words = 'two adults who work away on weekdays';
+  fill.word(['household', 'people'], undefined, words, COMMON);
+  return [{}, {}];
+}
+
+/** People with where they are by the clock and what their bodies give. */
+export function people(
+  given: readonly PersonData[],
+  bodies: Bodies,
+  plans: readonly RoomPlan[],
+  species: readonly Species[],
+  fill: Fill,
+): Person[] {
+  if (given.length === 0) return [];
+  const awake = grownBody('awake', bodies, fill);
+  const asleep = grownBody('asleep', bodies, fill);
+  return given.map((person, k) => {
+    const who = person.who ?? 'adult';
+    return {
+      name: person.name ?? `${who} ${k + 1}`,
+      stays: staysOf(person, plans),
+      awake: output(awake, BODY_SHARE[who], species),
+      asleep: output(asleep, BODY_SHARE[who], species),
+    };
+  });
+}
+
+/** Rooms in which an infant sleeps. */
+export function infantRooms(given: readonly PersonData[], plans: readonly RoomPlan[]): Set<number> {
+  const infants = given.filter(({ who }) => who === 'infant');
+  const stays = infants.flatMap((person) => staysOf(person, plans));
+  return new Set(stays.filter(({ asleep }) => asleep).map(({ room }) => room));
+}
+
+function staysOf(person: PersonData, plans: readonly RoomPlan[]): Person['stays'] {
+  if (person.stays !== undefined) {
+    return person.stays.map(({ room, days = EVERY_DAY, from, to, asleep = false }) => ({
+      ...spellOf(days, from, to),
+      room: indexOf(room, plans),
+      asleep,
+    }));
+  }
+  const pattern = person.pattern ?? PATTERN_OF[person.who ?? 'adult'];
+  return STAYS[pattern].map(({ spot, ...stay }) => ({
+    ...stay,
+    room: spotRoom(spot, person, plans),
+  }));
+}
+
+function spotRoom(spot: Spot, person: PersonData, plans: readonly RoomPlan[]): number {
+  const sleeps = person['sleeps in'];
+  const lives = person['lives in'];
+  if (spot === 'bed' && sleeps !== undefined) return indexOf(sleeps, plans);
+  if (spot === 'day' && lives !== undefined) return indexOf(lives, plans);
+  return SPOT_USES[spot].map((use) => firstOf(use, plans)).find((room) => room >= 0) ?? 0;
+}
+
+const indexOf = (name: string, plans: readonly RoomPlan[]) =>
+  plans.findIndex((plan) => plan.name === name);
+
+const firstOf = (use: Use, plans: readonly RoomPlan[]) =>
+  plans.findIndex((plan) => plan.use === use);
+
+const SPOT_USES: Readonly<Record<Spot, readonly Use[]>> = {
+  bed: ['bedroom', 'living'],
+  day: ['living', 'dining', 'kitchen'],
+  kitchen: ['kitchen', 'dining', 'living'],
+  bath: ['bathroom', 'hall'],
+  desk: ['study', 'living', 'dining'],
+};
+
+type Bodies = NonNullable<NonNullable<ScenarioData['household']>['bodies']>;
+
+/** What a grown body gives, awake or asleep: heat [W], water [g/h], carbon dioxide [m3/h]. */
+function grownBody(state: 'awake' | 'asleep', given: Bodies, fill: Fill) {
+  const preset = state === 'awake' ? AWAKE : ASLEEP;
+  const at = (key: string) => ['household', 'bodies', state, key];
+  const own = given[state] ?? {};
+  return {
+    heat: fill.number(at('heat'), own.heat, preset.heat),
+    water: fill.number(at('water'), own.water, preset.water),
+    co2: fill.number(at('co2'), own.co2, preset.co2),
+  };
+}
+
+function output(
+  body: ReturnType<typeof grownBody>,
+  share: number,
+  species: readonly Species[],
+): BodyOutput {
+  return {
+    sensible: body.heat * share,
+    vapour: (body.water * share) / 1000 / 3600,
+    species: species.map(({ name }) => (name === 'co2' ? ppmFlow(body.co2 * share) : 0)),
+  };
+}
+
+/** Pure gas [m3/h] as a source. [ppm m3/s] */
+const ppmFlow = (flow: number) => (flow / 3600) * 1e6;

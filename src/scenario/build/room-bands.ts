@@ -1,0 +1,53 @@
+import { type Band, defaultBands, type RoomBands } from '../../home/bands.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import type { MouldClass } from '../prepared.ts';
+import { COMMON } from '../presets/preset.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+/** The bands of each room: its own, else those for all rooms, else the usual ones. */
+export function roomBands(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  infants: ReadonlySet<number>,
+): RoomBands[] {
+  return plans.map((plan) => {
+    const usual = defaultBands(plan.use, infants.has(plan.index));
+    const own = plan.data.bands ?? {};
+    const all = data.bands ?? {};
+    const co2 = usual.species['co2']!;
+    return {
+      temperature: banded(usual.temperature, all.temperature, own.temperature),
+      humidity: banded(usual.humidity, all.humidity, own.humidity),
+      species: { ...usual.species, co2: { ...banded(co2, all.co2, own.co2), hours: co2.hours } },
+    };
+  });
+}
+
+/** Material class of each room's cold spot for the mould index. */
+export function mouldClasses(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  fill: Fill,
+): MouldClass[] {
+  const path = ['home', 'mould class'];
+  return plans.map(
+    (plan) =>
+      plan.data['mould class'] ?? fill.word(path, data.home['mould class'], 'sensitive', LIKELY),
+  );
+}
+
+interface Edges {
+  readonly low?: number | undefined;
+  readonly high?: number | undefined;
+}
+
+function banded(usual: Band, ...given: readonly (Edges | undefined)[]): Band {
+  return given.reduce<Band>((band, edges) => {
+    if (edges === undefined) return band;
+    return { low: edges.low ?? band.low, high: edges.high ?? band.high, reason: SET };
+  }, usual);
+}
+
+const SET = 'set in the scenario';
+const LIKELY = `${COMMON}: painted plaster and paper are sensitive`;

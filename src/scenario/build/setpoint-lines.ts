@@ -1,0 +1,56 @@
+import type { WeekLine } from '../../control/household.ts';
+import type { Emitter } from '../../home/home.ts';
+import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { FROST_GUARD, SETPOINT } from '../presets/heating.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+import { capped, level } from './week-line.ts';
+
+/** The thermostat of each room by the clock; -Infinity where there is nothing to heat with. */
+export function setpointLines(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  emitters: readonly Emitter[],
+  fill: Fill,
+): WeekLine[] {
+  return plans.map(({ name, index }) => {
+    if (!emitters.some(({ room }) => room === index)) return level(Number.NEGATIVE_INFINITY);
+    const heating = data.heating ?? {};
+    const own = heating.rooms?.[name];
+    const frost = fill.number(['heating', 'frost guard'], heating['frost guard'], FROST_GUARD);
+    if (own === 'off') return level(frost);
+    const room = typeof own === 'number' ? { setpoint: own } : (own ?? {});
+    return programmeLine({ ...heating, ...room }, frost, fill);
+  });
+}
+
+type Programme = Pick<
+  NonNullable<ScenarioData['heating']>,
+  'setpoint' | 'hours' | 'setback' | 'night'
+>;
+
+function programmeLine({ setpoint, hours, setback, night }: Programme, frost: number, fill: Fill) {
+  const off = setback ?? frost;
+  let line: WeekLine;
+  if (Array.isArray(setpoint)) {
+    const spells = setpoint.map(({ days = EVERY_DAY, from, to, setpoint: value }) => ({
+      ...spellOf(days, from, to),
+      value,
+    }));
+    line = { base: off, spells };
+  } else {
+    const value = fill.number(['heating', 'setpoint'], setpoint, SETPOINT);
+    const whole = hours?.length === 1 && isAlways(hours[0]!);
+    line =
+      hours === undefined || whole
+        ? level(value)
+        : { base: off, spells: hours.map((spell) => ({ ...spell, value })) };
+  }
+  if (night === undefined) return line;
+  const spell = spellOf(night.days ?? EVERY_DAY, night.from, night.to);
+  return capped(line, [spell], night.setpoint);
+}
+
+const isAlways = ({ days, from, to }: { days: number; from: number; to: number }) =>
+  days === EVERY_DAY && to - from === 1440;

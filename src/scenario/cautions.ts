@@ -1,0 +1,103 @@
+import type { Household } from '../control/household.ts';
+import type { Home } from '../home/home.ts';
+import type { Remark } from '../home/remarks.ts';
+import type { PersonData } from './build/people.ts';
+import { FROST_GUARD } from './presets/heating.ts';
+
+/** What cautions depend on. */
+export interface CautionContext {
+  readonly home: Home;
+  readonly household: Household;
+  readonly people: readonly PersonData[];
+}
+
+/** Sentences that must stand beside the figures of a plan, in the order of weight. */
+export function cautionsOf(context: CautionContext): Remark[] {
+  return [
+    ...carbonMonoxide(context),
+    ...infant(context),
+    ...frail(context),
+    ...lowSetpoint(context),
+    ...frost(context),
+    MOULD,
+    modelLimits(),
+  ];
+}
+
+function carbonMonoxide({ home }: CautionContext): Remark[] {
+  if (!home.sources.some(({ fuel }) => BURNT.has(fuel))) return [];
+  return [
+    {
+      id: 'co-alarm',
+      text: 'The home has an appliance that burns fuel: it needs a carbon-monoxide alarm, and sweeping or service as its maker says. Readings of CO2, TVOC or particles are no substitute.',
+    },
+  ];
+}
+
+function infant({ people }: CautionContext): Remark[] {
+  if (!people.some(({ who }) => who === 'infant')) return [];
+  return [
+    {
+      id: 'infant',
+      text: 'An infant lives here: the band of 16 to 20 °C is a guide only and advice differs between countries. Feel the child, not the reading; medical advice decides.',
+    },
+  ];
+}
+
+function frail({ people }: CautionContext): Remark[] {
+  if (!people.some(({ who }) => who === 'frail adult')) return [];
+  return [
+    {
+      id: 'frail',
+      text: 'Somebody frail lives here: bands are guides only, medical advice decides, and warmth comes before saving.',
+    },
+  ];
+}
+
+/** A room that is heated, where somebody stays, and whose setting falls below 18 °C. */
+function lowSetpoint({ home, household, people }: CautionContext): Remark[] {
+  const stayed = new Set(household.people.flatMap(({ stays }) => stays.map(({ room }) => room)));
+  const low = home.rooms.filter((_, index) => stayed.has(index) && lowest(household, index) < 18);
+  if (low.length === 0) return [];
+  const rooms = low.map(({ name }) => name).join(', ');
+  const who = people.some((p) => p.who === 'infant' || p.who === 'frail adult')
+    ? ' Somebody vulnerable lives here.'
+    : '';
+  return [
+    {
+      id: 'low-setpoint',
+      text: `Settings fall below 18 °C in ${rooms}: the WHO guidance asks for 18 °C or more, and for warmer rooms for children, old and ill people.${who}`,
+    },
+  ];
+}
+
+function frost({ home, household }: CautionContext): Remark[] {
+  const cold = home.rooms.filter((_, index) => lowest(household, index) <= FROST_GUARD.value);
+  if (cold.length === 0) return [];
+  const rooms = cold.map(({ name }) => name).join(', ');
+  return [
+    {
+      id: 'frost',
+      text: `Nothing or little heats ${rooms}: water pipes there can freeze. Moist air from warm rooms condenses in cold ones.`,
+    },
+  ];
+}
+
+/** Lowest thermostat setting of a room in the week. [°C] */
+function lowest(household: Household, room: number): number {
+  const line = household.setpoints[room];
+  if (line === undefined) return Number.NEGATIVE_INFINITY;
+  return Math.min(line.base, ...line.spells.map(({ value }) => value));
+}
+
+const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
+
+const MOULD: Remark = {
+  id: 'mould',
+  text: 'The mould index is a measure of risk at the coldest spot, not a finding. Leaks and rising damp come first; existing mould, tenancy and wiring are matters of local rules and licensed practice.',
+};
+
+const modelLimits = (): Remark => ({
+  id: 'model-limits',
+  text: 'Rooms are taken as well mixed, the weather is past or typical, and many values are assumed: see the list and its ranges. Differences between plans are better known than the figures themselves.',
+});

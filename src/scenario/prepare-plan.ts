@@ -1,0 +1,156 @@
+import type { Site } from '../home/home.ts';
+import type { LocalClock } from '../units/local-clock.ts';
+import { nearestName } from '../units/nearest-name.ts';
+import { InputProblems } from '../units/problem.ts';
+import { readWeather } from '../weather/read-weather.ts';
+import { type BuiltHome, buildHome } from './build/build-home.ts';
+import { buildHousehold } from './build/build-household.ts';
+import { buildPrices, priceFileFindings } from './build/build-prices.ts';
+import { createFill, type Fill } from './build/fill.ts';
+import { infantRooms, peopleData } from './build/people.ts';
+import { mouldClasses, roomBands } from './build/room-bands.ts';
+import { cautionsOf } from './cautions.ts';
+import { type Finding, placed } from './finding.ts';
+import type { ScenarioData } from './model/scenario-model.ts';
+import { mergedFor, planChain } from './plan-chain.ts';
+import type { PreparedPlan } from './prepared.ts';
+import { COMMON } from './presets/preset.ts';
+import { DISCOUNT } from './presets/prices.ts';
+import { planLayers, type Scenario } from './read-scenario.ts';
+import { validate } from './validate.ts';
+import { readSettings, type Setting, settingLayers, withSetting } from './yaml/settings.ts';
+import { longitudeClock, zoneClock } from './zone-clock.ts';
+
+export interface PlanChoice {
+  /** Name of a plan; null is the first of the file. */
+  readonly plan: string | null;
+  /** `/pointer=value` words of the command line, laid on last and in their order. */
+  readonly set: readonly string[];
+  /** Texts of `Scenario.files`, by the path that the scenario wrote. */
+  readonly files: ReadonlyMap<string, string>;
+}
+
+/**
+ * One plan with every choice made: changes laid on, checked again, and all that nobody gave filled
+ * in and listed.
+ *
+ * @throws InputProblems for a plan that does not exist and for values that cannot be, each placed
+ *   at the plan's line or the command-line words that it came from
+ */
+export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPlan {
+  const plan = planNamed(scenario, choice.plan);
+  const settings = readSettings(choice.set);
+  const names = namesOf(scenario, plan.name);
+  const merged = mergedFor(scenario.yaml.value, names);
+  const raw = settings.reduce<unknown>(withSetting, merged);
+  const layers = [...planLayers(scenario.yaml, names), ...settingLayers(settings)];
+  const { data, findings } = validate(raw);
+  const refuse = (found: readonly Finding[]) => new InputProblems(placed(found, raw, layers));
+  if (data === null) throw refuse(findings);
+  const fixed = fixedFindings(settings);
+  const missing = priceFileFindings(data, choice.files);
+  if (fixed.length + missing.length > 0) throw refuse([...fixed, ...missing]);
+
+  const fill = createFill();
+  const place = placeOf(data, choice.files, fill, refuse);
+  const clock = clockOf(data, place, fill);
+  const built = buildHome(data, place, fill);
+  const people = peopleData(data, fill);
+  const household = buildHousehold(data, built, people, clock, fill);
+  const prices = buildPrices(data, usedFuels(built), clock, choice.files, fill);
+  const discount = data.money?.['discount rate'];
+  return {
+    scenario: data.title,
+    plan: plan.name,
+    says: plan.says,
+    home: built.home,
+    household,
+    bands: roomBands(data, built.plans, infantRooms(people, built.plans)),
+    mouldClasses: mouldClasses(data, built.plans, fill),
+    prices,
+    buys: buysOf(scenario, names),
+    discountRate: fill.number(['money', 'discount rate'], discount, DISCOUNT),
+    period: { from: data.period?.from ?? null, to: data.period?.to ?? null },
+    dt: 60 * (data.step ?? STEP),
+    assumed: fill.assumed,
+    cautions: cautionsOf({ home: built.home, household, people }),
+  };
+}
+
+function planNamed(scenario: Scenario, name: string | null): Scenario['plans'][number] {
+  const found =
+    name === null ? scenario.plans[0] : scenario.plans.find((plan) => plan.name === name);
+  if (found !== undefined) return found;
+  const names = scenario.plans.map((plan) => plan.name);
+  const near = nearestName(name ?? '', names);
+  const hint = near === null ? '' : `did you mean "${near}"?`;
+  const expected = `one of the plans ${names.join(', ')}`;
+  const got = JSON.stringify(name);
+  const place = { file: scenario.file, line: 0, column: 0, where: 'plan' };
+  throw new InputProblems([{ ...place, expected, got, hint }]);
+}
+
+function namesOf(scenario: Scenario, name: string): readonly string[] {
+  const chain = planChain(scenario.yaml.value, name);
+  return 'names' in chain ? chain.names : [];
+}
+
+/** Settings must not change what all plans share and what was read before them. */
+function fixedFindings(settings: readonly Setting[]): Finding[] {
+  return settings
+    .filter(({ steps }) => steps[0] === 'weather' || steps[0] === 'plans')
+    .map(({ steps }) => ({
+      path: [steps[0]!],
+      expected: 'a setting of the home or its people',
+      got: `${steps[0]}, which was read before`,
+    }));
+}
+
+type Place = Pick<Site, 'latitude' | 'longitude' | 'elevation'>;
+
+/** Where the home stands; the weather's own place where the scenario does not say. */
+function placeOf(
+  data: ScenarioData,
+  files: ReadonlyMap<string, string>,
+  fill: Fill,
+  refuse: (found: readonly Finding[]) => InputProblems,
+): Place {
+  const { latitude, longitude, elevation } = data.site ?? {};
+  if (latitude !== undefined && longitude !== undefined && elevation !== undefined) {
+    return { latitude, longitude, elevation };
+  }
+  const text = files.get(data.weather);
+  if (text === undefined) {
+    const expected = 'latitude, longitude and elevation, or the weather file to take them from';
+    throw refuse([{ path: ['site'], expected }]);
+  }
+  const weather = readWeather(text, data.weather);
+  const number = (key: keyof Place, given: number | undefined) => {
+    const value = weather[key];
+    return fill.number(['site', key], given, { value, low: value, high: value, source: STATION });
+  };
+  return {
+    latitude: number('latitude', latitude),
+    longitude: number('longitude', longitude),
+    elevation: number('elevation', elevation),
+  };
+}
+
+function clockOf(data: ScenarioData, place: Place, fill: Fill): LocalClock {
+  const zone = data.site?.timezone;
+  const known = zone === undefined ? null : zoneClock(zone);
+  if (known !== null) return known;
+  fill.word(['site', 'timezone'], undefined, 'whole hours by its longitude', COMMON);
+  return longitudeClock(place.longitude);
+}
+
+const usedFuels = ({ home }: BuiltHome) =>
+  new Set([...home.sources.map(({ fuel }) => fuel), 'electricity' as const]);
+
+/** What has to be bought for a plan and those it builds on. */
+function buysOf(scenario: Scenario, names: readonly string[]): PreparedPlan['buys'] {
+  return names.flatMap((name) => scenario.buys.get(name) ?? []);
+}
+
+const STEP = 10; // [min]
+const STATION = 'the place of the weather file';
