@@ -18,7 +18,8 @@ export function createFill(): Fill {
     number(path, given, { value, low, high, source }) {
       if (given !== undefined) return given;
       const pointer = pointerOf(path);
-      rows.set(pointer, { path: pointer, value, low, high, source });
+      const [least, most] = [Number(low.toPrecision(6)), Number(high.toPrecision(6))];
+      rows.set(pointer, { path: pointer, value, low: least, high: most, source });
       return value;
     },
     word(path, given, assumed, source) {

@@ -35,7 +35,7 @@ export function people(
     const who = person.who ?? 'adult';
     return {
       name: person.name ?? `${who} ${k + 1}`,
-      stays: staysOf(person, plans),
+      stays: staysOf(person, plans, { fill, index: k }),
       awake: output(awake, BODY_SHARE[who], species),
       asleep: output(asleep, BODY_SHARE[who], species),
     };
@@ -49,7 +49,11 @@ export function infantRooms(given: readonly PersonData[], plans: readonly RoomPl
   return new Set(stays.filter(({ asleep }) => asleep).map(({ room }) => room));
 }
 
-function staysOf(person: PersonData, plans: readonly RoomPlan[]): Person['stays'] {
+function staysOf(
+  person: PersonData,
+  plans: readonly RoomPlan[],
+  listed?: { readonly fill: Fill; readonly index: number },
+): Person['stays'] {
   if (person.stays !== undefined) {
     return person.stays.map(({ room, days = EVERY_DAY, from, to, asleep = false }) => ({
       ...spellOf(days, from, to),
@@ -58,6 +62,12 @@ function staysOf(person: PersonData, plans: readonly RoomPlan[]): Person['stays'
     }));
   }
   const pattern = person.pattern ?? PATTERN_OF[person.who ?? 'adult'];
+  if (listed !== undefined) {
+    const at = (key: string) => ['household', 'people', listed.index, key];
+    listed.fill.word(at('pattern'), person.pattern, pattern, COMMON);
+    const bed = plans[spotRoom('bed', person, plans)]!.name;
+    listed.fill.word(at('sleeps in'), person['sleeps in'], bed, 'the first bedroom');
+  }
   return STAYS[pattern].map(({ spot, ...stay }) => ({
     ...stay,
     room: spotRoom(spot, person, plans),

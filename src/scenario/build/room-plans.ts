@@ -49,26 +49,15 @@ export function roomPlans(data: ScenarioData, facts: BuildFacts, fill: Fill): Ro
       area: room['floor area'],
       height: room.height ?? fill.number(['home', 'height'], data.home.height, HEIGHT),
       storey,
-      above: !drawn
-        ? 'neighbour'
-        : fill.word(
-            at('above'),
-            room.above,
-            flat ? 'neighbour' : storey === top ? 'roof' : 'room',
-            STOREY,
-          ),
-      below: !drawn
-        ? 'neighbour'
-        : fill.word(
-            at('below'),
-            room.below,
-            flat ? 'neighbour' : storey <= 0 ? 'ground' : 'room',
-            STOREY,
-          ),
+      above: drawn ? (room.above ?? over(flat, storey === top)) : 'neighbour',
+      below: drawn ? (room.below ?? under(flat, storey <= 0)) : 'neighbour',
       faces: needsFacing(room) ? fill.number(at('faces'), room.faces, likely) : (room.faces ?? 0),
     };
   });
 }
+
+const over = (flat: boolean, top: boolean) => (flat ? 'neighbour' : top ? 'roof' : 'room');
+const under = (flat: boolean, low: boolean) => (flat ? 'neighbour' : low ? 'ground' : 'room');
 
 /** Outer walls of a room, windows included: area [m2] and where each looks [deg]. */
 export function outerWalls(
@@ -89,10 +78,11 @@ export function outerWalls(
 /** True where some wall, window or opening of the room does not say where it looks. */
 function needsFacing(room: RoomData): boolean {
   const walls = room.elements ?? room['outer walls'];
+  const windowless = room['outer sides'] === 0 && (room.panes ?? []).length === 0;
+  if (windowless && room.openings === undefined) return false;
   const parts = [walls, room.panes, room.openings];
   return parts.some((list) => list === undefined || list.some(({ faces }) => faces === undefined));
 }
 
 const FRONT_USES: ReadonlySet<Use> = new Set(['living', 'hall', 'study']);
 const FACES_SOURCE = 'living room, hall and first bedroom at the front, the rest at the back';
-const STOREY = 'follows from storey and shape';

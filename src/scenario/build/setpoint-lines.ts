@@ -21,7 +21,7 @@ export function setpointLines(
     const frost = fill.number(['heating', 'frost guard'], heating['frost guard'], FROST_GUARD);
     if (own === 'off') return level(frost);
     const room = typeof own === 'number' ? { setpoint: own } : (own ?? {});
-    return programmeLine({ ...heating, ...room }, frost, fill);
+    return programmeLine({ ...heating, ...sameHours(heating), ...room }, frost, fill);
   });
 }
 
@@ -29,6 +29,12 @@ type Programme = Pick<
   NonNullable<ScenarioData['heating']>,
   'setpoint' | 'hours' | 'setback' | 'night'
 >;
+
+/** A room with one setpoint of its own in a home that is set by the clock keeps to its clock. */
+function sameHours({ setpoint }: Programme): Pick<Programme, 'hours'> {
+  if (!Array.isArray(setpoint)) return {};
+  return { hours: setpoint.map(({ days = EVERY_DAY, from, to }) => spellOf(days, from, to)) };
+}
 
 function programmeLine({ setpoint, hours, setback, night }: Programme, frost: number, fill: Fill) {
   const off = setback ?? frost;

@@ -30,6 +30,9 @@ function programmeFindings(all: Loose, own: Loose, path: Path, frost: number): F
   if ('setpoint' in own) {
     for (const { steps, value } of settings(own['setpoint'])) {
       if (value < frost) say(steps, `a setpoint of the frost guard (${frost} °C) or more`);
+      if (value < setback && !('setback' in own)) {
+        say(steps, `a setpoint of the setback (${setback} °C) or more`);
+      }
     }
   }
   if ('setback' in own) {

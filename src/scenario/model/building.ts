@@ -36,7 +36,8 @@ export const MOULD_CLASSES = [
   'resistant',
 ] as const;
 
-const uValue = (says: string) => quantity('W/m2K', { above: 0, max: 5.5 }, says);
+// Higher ones would leave no resistance beside the surfaces.
+const uValue = (says: string, max = 5.5) => quantity('W/m2K', { above: 0, max }, says);
 const capacity = (says: string) => quantity('kJ/m2K', { min: 0, max: 5000 }, says);
 
 export const buildModel = section(
@@ -59,13 +60,13 @@ export const buildModel = section(
     'wall u-value': uValue('Outer walls').optional(),
     'wall heat capacity': capacity('Outer walls').optional(),
     'roof u-value': uValue('Roof or top ceiling').optional(),
-    'floor u-value': uValue('Lowest floor, soil included').optional(),
+    'floor u-value': uValue('Lowest floor, soil included', 4.5).optional(),
     'window u-value': uValue('Windows, glass and frame').optional(),
     'window g-value': quantity('-', { min: 0, max: 1 }, 'Share of sunshine let in').optional(),
     'window frame': quantity('-', { min: 0, max: 0.9 }, 'Share that is frame').optional(),
     'window shading': quantity('-', { min: 0, max: 1 }, 'Share of sun kept off').optional(),
-    'inner wall u-value': uValue('Walls between rooms').optional(),
-    'inner floor u-value': uValue('Floors between rooms').optional(),
+    'inner wall u-value': uValue('Walls between rooms', 3.5).optional(),
+    'inner floor u-value': uValue('Floors between rooms', 3.5).optional(),
     absorptance: quantity('-', { min: 0, max: 1 }, 'Share of sun that outer faces take').optional(),
     'internal mass': capacity('Inner walls and furniture, a square metre of floor').optional(),
     'furnishing factor': plainNumber(

@@ -30,7 +30,7 @@ export function quantity(unit: string, limits: Limits, says: string) {
       if (!within(read.value, limits)) context.addIssue({ code: 'custom', message: words });
       return read.value;
     })
-    .meta({ description: `${says} [${unit}]` });
+    .meta({ description: `${says} [${unit}${limitWords(limits)}]` });
 }
 
 /** A plain number without a unit, such as a price in the scenario's currency. */

@@ -117,7 +117,7 @@ export const coldSpot = (says: string) =>
 
 export const roomModel = section(
   {
-    'floor area': area('Floor area'),
+    'floor area': quantity('m2', { min: 1, max: 2000 }, 'Floor area'),
     height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling').optional(),
     use: choice(USES, 'What the room is for').optional(),
     storey: plainNumber({ min: -2, max: 50, whole: true }, '0 is the ground floor').optional(),
