@@ -7,8 +7,7 @@ import { InputProblems, type Problem } from '../units/problem.ts';
 /**
  * A YAML file read, checked against a model, and handed to whoever knows what it means.
  *
- * Problems that `use` finds name a value by its path only, in the names of the code; they come back
- * with the line and the words of the file.
+ * Problems that `use` finds name a value by its path only; they come back with its line.
  *
  * @throws InputProblems
  */
@@ -32,12 +31,9 @@ export function checkedYaml<Model extends z.ZodType, Result>(
   }
 }
 
-/** "temperature.dailyRange.3" is the third item of "daily range" under "temperature". */
+/** What follows a comma in a path is told, not looked for. */
 function withPlace(problem: Problem, yaml: YamlFile): Problem {
   if (problem.line > 0) return problem;
-  const names = problem.where.split('.').map((name) => name.replaceAll(/[A-Z]/g, spaced));
-  const path = names.map((name) => (/^\d+$/.test(name) ? Number(name) - 1 : name));
-  return { ...problem, ...placeOf(yaml, path).place, where: names.join('.') };
+  const path = problem.where.replace(/, .*$/, '').split('.');
+  return { ...problem, ...placeOf(yaml, path).place };
 }
-
-const spaced = (capital: string): string => ` ${capital.toLowerCase()}`;

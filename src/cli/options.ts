@@ -7,6 +7,11 @@ export function setOption(): Option {
     .default([], 'nothing');
 }
 
+/** `--weather FILE`. */
+export function weatherOption(): Option {
+  return new Option('--weather <file>', "outdoor file to use in place of the scenario's");
+}
+
 /** `--json`. */
 export function jsonOption(): Option {
   return new Option('--json', 'print the figures as JSON');

@@ -55,12 +55,12 @@ test('numbers that no year can have stand at their place, in the words of the fi
   );
   expect(said(wrong)).toEqual([
     'r.yaml:4:12: elevation: expected -450 to 6000 m, got 30000',
-    'r.yaml:7:21: temperature.daily range.3: expected 0.5 to 30 K, got 66',
+    'r.yaml:7:16: temperature.daily range, March: expected 0.5 to 30 K, got 66',
   ]);
 });
 
 test('eleven months are told', () => {
   expect(said(RECIPE.replace(twelve(82), '[82]'))[0]).toMatch(
-    /^r\.yaml:10:20: relative humidity: expected twelve numbers, each 5 to 98 %, got 1 of them$/,
+    /^r\.yaml:10:20: relative humidity: expected twelve numbers, each 5 to 98 %, got a list of 1$/,
   );
 });

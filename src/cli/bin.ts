@@ -1,0 +1,40 @@
+#!/usr/bin/env node
+import { readFileSync } from 'node:fs';
+import { main } from './main.ts';
+import { nodeIo } from './node-io.ts';
+import type { Guard } from './write-whole.ts';
+
+// The only file that touches the process: its words, its streams, its signals, its exit status.
+
+const { version } = JSON.parse(
+  readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
+) as { version: string };
+
+/**
+ * Handlers stand only while there is something to clean up. Without them a signal ends the program
+ * at once, even in the middle of a long calculation, and the shell sees the usual 128 + number.
+ */
+const guard: Guard = async (cleanUp, work) => {
+  const ends = Object.entries(STATUS_AFTER).map(([signal, status]) => {
+    const end = () => {
+      cleanUp();
+      process.exit(status);
+    };
+    process.on(signal, end);
+    return () => process.off(signal, end);
+  });
+  try {
+    return await work();
+  } finally {
+    for (const stop of ends) stop();
+  }
+};
+
+const STATUS_AFTER = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 };
+
+// A reader that has seen enough (`| head`) closes the pipe; that is no error.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? 0 : 2);
+});
+
+process.exitCode = await main(process.argv.slice(2), nodeIo(version, process, guard));

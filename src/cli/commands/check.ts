@@ -1,0 +1,94 @@
+import { Command } from 'commander';
+import type { Assumed, Remark } from '../../home/remarks.ts';
+import type { Io } from '../io.ts';
+import { jsonText } from '../json-text.ts';
+import { type LoadedPlans, loadPlans } from '../load-plans.ts';
+import { jsonOption, setOption, weatherOption } from '../options.ts';
+
+interface Options {
+  readonly set: readonly string[];
+  readonly weather?: string;
+  readonly json?: true;
+}
+
+/** `check <scenario>`: read everything, run nothing. */
+export function checkCommand(io: Io): Command {
+  return new Command('check')
+    .summary('read a scenario and its weather, run nothing')
+    .description(
+      'Read a scenario, its weather and every plan, and list what is wrong, what is assumed\n' +
+        'and what to be careful about. Runs nothing.',
+    )
+    .argument('<scenario>', 'scenario file (YAML)')
+    .addOption(setOption())
+    .addOption(weatherOption())
+    .addOption(jsonOption())
+    .addHelpText('after', '\nExample:\n  $ roombalance check scenarios/terrace.yaml')
+    .action((path: string, options: Options) => check(io, path, options));
+}
+
+async function check(io: Io, path: string, options: Options): Promise<void> {
+  const loaded = await loadPlans(io, path, { ...options, plans: 'all' });
+  const findings = findingsOf(loaded);
+  io.out(options.json ? jsonText(findings) : await findingsText(findings, io.width));
+}
+
+/** What a check found, as `--json` prints it. */
+interface Findings {
+  readonly scenario: string;
+  readonly rooms: readonly string[];
+  readonly weather: {
+    readonly file: string;
+    readonly title: string;
+    readonly notes: readonly Remark[];
+  };
+  readonly plans: readonly {
+    readonly plan: string;
+    readonly says: string;
+    readonly hours: number;
+  }[];
+  /** Of the first plan. */
+  readonly assumed: readonly Assumed[];
+  /** Of any plan. */
+  readonly cautions: readonly Remark[];
+}
+
+function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Findings {
+  const cautions = plans.flatMap(({ plan }) => plan.cautions);
+  return {
+    scenario: scenario.title,
+    rooms: plans[0]!.plan.home.rooms.map((room) => room.name),
+    weather: { file: weatherFile, title: weather.title, notes: weather.notes },
+    plans: plans.map(({ plan, period }) => ({
+      plan: plan.plan,
+      says: plan.says,
+      hours: period.hours,
+    })),
+    assumed: plans[0]!.plan.assumed,
+    cautions: [...new Map(cautions.map((c) => [`${c.id} ${c.text}`, c])).values()],
+  };
+}
+
+async function findingsText(found: Findings, width: number): Promise<string> {
+  const { assumedTable } = await import('../../report/tables/assumed-table.ts');
+  const { remarkList } = await import('../../report/tables/remark-list.ts');
+  const { textTable } = await import('../../report/tables/text-table.ts');
+  const { wrapText } = await import('../../report/tables/wrap-text.ts');
+  const plans = textTable(
+    [
+      { head: '', cells: found.plans.map((p) => p.plan), align: 'left' },
+      { head: '[h]', cells: found.plans.map((p) => String(p.hours)) },
+      { head: '', cells: found.plans.map((p) => p.says), align: 'left' },
+    ],
+    Number.POSITIVE_INFINITY,
+  );
+  const parts: readonly (readonly [string, string])[] = [
+    [found.scenario, `${wrapText(found.rooms.join(', '), 'Rooms: ', width)}\nNothing is wrong.`],
+    ['Weather', [found.weather.title, remarkList(found.weather.notes, width)].join('\n').trim()],
+    ['Plans', plans],
+    ['Assumed, because the scenario does not say', assumedTable(found.assumed, width)],
+    ['Cautions', remarkList(found.cautions, width)],
+  ];
+  const told = parts.filter(([, body]) => body !== '');
+  return `${told.map(([title, body]) => `${title}\n${body}`).join('\n\n')}\n`;
+}

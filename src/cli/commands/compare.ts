@@ -1,0 +1,87 @@
+import { Command } from 'commander';
+import type { Remark } from '../../home/remarks.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { PlanRequest } from '../../studies/run-plan.ts';
+import type { Io } from '../io.ts';
+import { jsonText } from '../json-text.ts';
+import { loadPlans } from '../load-plans.ts';
+import { jsonOption, names, setOption, weatherOption } from '../options.ts';
+import { ownCheck } from '../own-check.ts';
+import { startProgress } from '../progress.ts';
+
+interface Options {
+  readonly plans?: string[];
+  readonly set: readonly string[];
+  readonly weather?: string;
+  readonly json?: true;
+}
+
+/** `compare <scenario>`: simulate plans and set them beside the first. */
+export function compareCommand(io: Io): Command {
+  return new Command('compare')
+    .summary('set the plans of a scenario side by side')
+    .description(
+      'Simulate the plans of a scenario and set them beside the first of them: money, energy,\n' +
+        'hours outside the bands, damp and mould, room by room.',
+    )
+    .argument('<scenario>', 'scenario file (YAML)')
+    .option('--plans <a,b>', 'plans to compare, the baseline first; all where not given', names)
+    .addOption(setOption())
+    .addOption(weatherOption())
+    .addOption(jsonOption())
+    .addHelpText(
+      'after',
+      '\nExamples:\n' +
+        '  $ roombalance compare scenarios/terrace.yaml\n' +
+        '  $ roombalance compare scenarios/terrace.yaml --plans as-lived,nineteen --json',
+    )
+    .action((path: string, options: Options) => compare(io, path, options));
+}
+
+async function compare(io: Io, path: string, options: Options): Promise<void> {
+  const { plans } = await loadPlans(io, path, { ...options, plans: options.plans ?? 'all' });
+  const comparison = await compareAll(io, plans);
+  if (options.json) {
+    io.out(jsonText(comparison));
+  } else {
+    const { compareTables } = await import('../../report/tables/compare-tables.ts');
+    const { answerInWords } = await import('../../studies/answer-in-words.ts');
+    const { remarkList } = await import('../../report/tables/remark-list.ts');
+    const { wrapText } = await import('../../report/tables/wrap-text.ts');
+    const cautions = remarkList(cautionsOfAll(comparison.plans), io.width);
+    const parts = [
+      compareTables(comparison, io.width),
+      wrapText(answerInWords(comparison), '', io.width),
+      ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
+    ];
+    io.out(`${parts.join('\n\n')}\n`);
+  }
+  ownCheck(comparison.plans);
+}
+
+/** What any of the plans cautions about, each once. */
+function cautionsOfAll(plans: readonly PlanMeasures[]): readonly Remark[] {
+  const all = plans.flatMap((plan) => plan.cautions);
+  return [...new Map(all.map((caution) => [caution.text, caution])).values()];
+}
+
+async function compareAll(io: Io, plans: readonly PlanRequest[]) {
+  const { comparePlans } = await import('../../studies/compare-plans.ts');
+  const { runPlan } = await import('../../studies/run-plan.ts');
+  const byName = new Map(plans.map((request) => [request.plan.plan, request]));
+  const progress = await startProgress(
+    io,
+    plans.map((p) => p.period.hours),
+    'plans',
+  );
+  try {
+    return await comparePlans([...byName.keys()], async (name) => {
+      const request = byName.get(name)!;
+      const { measures } = runPlan(request, [progress.observe]);
+      progress.next();
+      return { measures, buys: request.plan.buys, discountRate: request.plan.discountRate };
+    });
+  } finally {
+    progress.stop();
+  }
+}

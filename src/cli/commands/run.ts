@@ -1,0 +1,77 @@
+import { Command } from 'commander';
+import type { Observer } from '../../engine/trace.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import type { Io } from '../io.ts';
+import { jsonText } from '../json-text.ts';
+import { loadPlans } from '../load-plans.ts';
+import { jsonOption, setOption, weatherOption } from '../options.ts';
+import { ownCheck } from '../own-check.ts';
+import { startProgress } from '../progress.ts';
+
+interface Options {
+  readonly plan?: string;
+  readonly set: readonly string[];
+  readonly weather?: string;
+  readonly trace?: string;
+  readonly json?: true;
+}
+
+/** `run <scenario>`: simulate one plan, print its figures, and keep its series where asked. */
+export function runCommand(io: Io): Command {
+  return new Command('run')
+    .summary('simulate one plan and print its figures')
+    .description(
+      'Simulate one plan over the period of the scenario: figures of the home and of each room,\n' +
+        'where heat and water went, and a second opinion by handbook rules.',
+    )
+    .argument('<scenario>', 'scenario file (YAML)')
+    .option('--plan <name>', 'plan to run; the first of the scenario where not given')
+    .addOption(setOption())
+    .addOption(weatherOption())
+    .option('--trace <file.csv>', 'also write hourly series here')
+    .addOption(jsonOption())
+    .addHelpText(
+      'after',
+      '\nExamples:\n' +
+        '  $ roombalance run scenarios/terrace.yaml --plan nineteen\n' +
+        '  $ roombalance run scenarios/flat.yaml --set /heating/setpoint=18 --trace flat.csv',
+    )
+    .action((path: string, options: Options) => run(io, path, options));
+}
+
+async function run(io: Io, path: string, options: Options): Promise<void> {
+  const { plans } = await loadPlans(io, path, {
+    ...options,
+    plans: options.plan === undefined ? 'first' : [options.plan],
+  });
+  const { runPlan } = await import('../../studies/run-plan.ts');
+  const request = plans[0]!;
+  const trace = options.trace === undefined ? null : await startTrace(request.plan);
+  const progress = await startProgress(io, [request.period.hours], 'plan');
+  const watchers: Observer[] = [progress.observe, ...(trace === null ? [] : [trace.observe])];
+  let outcome: ReturnType<typeof runPlan>;
+  try {
+    outcome = runPlan(request, watchers);
+  } finally {
+    progress.stop();
+  }
+  const { measures, run: ran } = outcome;
+  if (trace !== null) await io.writeWhole(options.trace!, trace.text());
+  if (options.json) {
+    io.out(jsonText(measures));
+  } else {
+    const { runTables } = await import('../../report/tables/run-tables.ts');
+    io.out(`${runTables(measures, ran.ledger, io.width)}\n`);
+  }
+  ownCheck([measures]);
+}
+
+async function startTrace({ home, household }: PreparedPlan) {
+  const { createTraceCsv } = await import('../../report/trace-csv.ts');
+  return createTraceCsv({
+    rooms: home.rooms.map((room) => room.name),
+    species: home.species,
+    sources: home.sources.map((source) => source.name),
+    clock: household.clock,
+  });
+}

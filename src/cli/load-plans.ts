@@ -1,0 +1,82 @@
+import type { PreparedPlan } from '../scenario/prepared.ts';
+import type { Scenario } from '../scenario/read-scenario.ts';
+import type { PlanRequest } from '../studies/run-plan.ts';
+import { InputProblems, type Problem } from '../units/problem.ts';
+import type { Weather } from '../weather/weather.ts';
+import type { Io } from './io.ts';
+import { loadScenario } from './load-scenario.ts';
+import { requireName } from './wrong-call.ts';
+
+/** Everything that runs of a scenario need. */
+export interface LoadedPlans {
+  readonly scenario: Scenario;
+  readonly weather: Weather;
+  /** As reached from here. */
+  readonly weatherFile: string;
+  readonly plans: readonly PlanRequest[];
+}
+
+/** What the words of the call change about a scenario. */
+export interface Choice {
+  /** Names of plans, or the first, or all. */
+  readonly plans: readonly string[] | 'first' | 'all';
+  /** Words of `--set`, laid on every plan. */
+  readonly set: readonly string[];
+  /** An outdoor file in place of the scenario's. */
+  readonly weather?: string;
+}
+
+/**
+ * Read a scenario with its files, and prepare plans of it.
+ *
+ * @throws InputProblems with everything that is wrong with scenario, settings and weather
+ * @throws WrongCall for a plan that the scenario does not have
+ */
+export async function loadPlans(io: Io, path: string, choice: Choice): Promise<LoadedPlans> {
+  const loaded = await loadScenario(io, path, choice.weather);
+  const { scenario } = loaded;
+  const known = scenario.plans.map((plan) => plan.name);
+  const names = namesOf(choice.plans, known);
+  for (const name of names) requireName(name, known, 'plan');
+
+  const { preparePlan } = await import('../scenario/prepare-plan.ts');
+  const { readWeather } = await import('../weather/read-weather.ts');
+  const { periodOf } = await import('../weather/period-of.ts');
+  const problems = new Map<string, Problem>();
+  const tried = <T>(work: () => T): T | null => attempt(work, problems);
+
+  const { weatherFile, weatherText } = loaded;
+  const weather = tried(() => readWeather(weatherText, weatherFile));
+  const prepared = names.map((plan) =>
+    tried(() => preparePlan(scenario, { plan, set: choice.set, files: loaded.files })),
+  );
+  const plans = prepared.map((plan) =>
+    plan === null || weather === null ? null : tried(() => requestOf(plan, weather)),
+  );
+  // The weather's own problems stand under the name by which it is reached from here.
+  for (const [key, { file }] of problems) {
+    if (weather === null && file === scenario.weather && file !== weatherFile) problems.delete(key);
+  }
+  if (problems.size > 0) throw new InputProblems([...problems.values()]);
+  return { scenario, weather: weather!, weatherFile, plans: plans as PlanRequest[] };
+
+  function requestOf(plan: PreparedPlan, outdoors: Weather): PlanRequest {
+    const { from, to } = plan.period;
+    return { plan, weather: outdoors, period: periodOf(outdoors, from, to, plan.household.clock) };
+  }
+}
+
+function namesOf(wanted: Choice['plans'], known: readonly string[]): readonly string[] {
+  return wanted === 'all' ? known : wanted === 'first' ? known.slice(0, 1) : wanted;
+}
+
+/** The result of some work, or null and its problems kept, each once. */
+function attempt<T>(work: () => T, problems: Map<string, Problem>): T | null {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof InputProblems)) throw error;
+    for (const problem of error.problems) problems.set(JSON.stringify(problem), problem);
+    return null;
+  }
+}

@@ -1,0 +1,49 @@
+import { dirname, isAbsolute, join } from 'node:path';
+import type { Scenario } from '../scenario/read-scenario.ts';
+import { InputProblems, type Problem } from '../units/problem.ts';
+import type { Io } from './io.ts';
+
+/** A scenario with the text of every file it names. */
+export interface LoadedScenario {
+  readonly scenario: Scenario;
+  /** Texts by the path that the scenario wrote. */
+  readonly files: ReadonlyMap<string, string>;
+  /** The weather's path as reached from here, and its text. */
+  readonly weatherFile: string;
+  readonly weatherText: string;
+}
+
+/**
+ * Read a scenario and the files it names, whose paths count from the scenario's own folder.
+ *
+ * @param otherWeather  an outdoor file, as reached from here, in place of the scenario's
+ * @throws InputProblems with everything that is wrong with the text, or with every missing file
+ */
+export async function loadScenario(
+  io: Io,
+  path: string,
+  otherWeather: string | undefined,
+): Promise<LoadedScenario> {
+  const { readScenario } = await import('../scenario/read-scenario.ts');
+  const scenario = readScenario(await io.readText(path, MOST_SCENARIO), path);
+  const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
+  const weatherFile = otherWeather ?? reach(scenario.weather);
+  const files = new Map<string, string>();
+  const problems: Problem[] = [];
+  for (const file of scenario.files) {
+    try {
+      const from = file === scenario.weather ? weatherFile : reach(file);
+      files.set(file, await io.readText(from, MOST_DATA));
+    } catch (error) {
+      if (!(error instanceof InputProblems)) throw error;
+      problems.push(...error.problems);
+    }
+  }
+  if (problems.length > 0) throw new InputProblems(problems);
+  return { scenario, files, weatherFile, weatherText: files.get(scenario.weather)! };
+}
+
+/** Largest scenario, recipe or map. [byte] */
+export const MOST_SCENARIO = 2e6;
+/** Largest weather or tariff file: a year of minutes with a dozen columns has 40 MB. [byte] */
+export const MOST_DATA = 45e6;

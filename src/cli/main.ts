@@ -1,0 +1,72 @@
+import { Command, CommanderError } from 'commander';
+import { InputProblems, problemText } from '../units/problem.ts';
+import { checkCommand } from './commands/check.ts';
+import { compareCommand } from './commands/compare.ts';
+import { runCommand } from './commands/run.ts';
+import { weatherCommand } from './commands/weather.ts';
+import type { Io } from './io.ts';
+import { OwnCheckFailed } from './own-check-failed.ts';
+import { WrongCall } from './wrong-call.ts';
+
+/**
+ * Run the command line.
+ *
+ * @param args  the words after the program's name
+ * @returns exit status: 0 done, 1 wrong call, 2 wrong input, 3 a check of our own failed
+ */
+export async function main(args: readonly string[], io: Io): Promise<number> {
+  const program = new Command('roombalance')
+    .description(ABOUT)
+    .version(io.version, '-V, --version', 'print the version')
+    .addCommand(checkCommand(io))
+    .addCommand(runCommand(io))
+    .addCommand(compareCommand(io))
+    .addCommand(weatherCommand(io))
+    .addHelpText('after', EXAMPLES);
+  speakThrough(io, program);
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return 0;
+  } catch (error) {
+    return explain(error, io);
+  }
+}
+
+/** Every command, however deep, throws instead of exiting and speaks through io. */
+function speakThrough(io: Io, command: Command): void {
+  command
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => io.out(text), writeErr: (text) => io.err(text) })
+    .helpOption('-h, --help', 'show this help');
+  if (command.commands.length > 0) command.helpCommand('help [command]', 'show help of a command');
+  for (const each of command.commands) speakThrough(io, each);
+}
+
+function explain(error: unknown, io: Io): number {
+  if (error instanceof CommanderError) return error.exitCode; // it has already said why
+  if (error instanceof WrongCall) {
+    io.err(`${error.message}\n`);
+    return 1;
+  }
+  if (error instanceof InputProblems) {
+    for (const problem of error.problems) io.err(`${problemText(problem)}\n`);
+    return 2;
+  }
+  if (error instanceof OwnCheckFailed) {
+    io.err(`${error.message}\n`);
+    return 3;
+  }
+  const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  io.err(`This is a fault of roombalance, not of your files. Please report it with:\n${trace}\n`);
+  return 3;
+}
+
+const ABOUT = `Simulates the rooms of one home hour by hour (heat, humidity and air together)
+and says what a setpoint, habit or device costs and does.`;
+
+const EXAMPLES = `
+Examples:
+  $ roombalance compare scenarios/terrace.yaml
+  $ roombalance run --help
+
+Exit status: 0 done, 1 wrong call, 2 wrong input, 3 a check of the program's own failed.`;

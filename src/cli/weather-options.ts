@@ -1,0 +1,45 @@
+import { type Command, InvalidArgumentError } from 'commander';
+import type { WeatherOptions } from '../weather/weather-options.ts';
+import type { Io } from './io.ts';
+import { MOST_DATA, MOST_SCENARIO } from './load-scenario.ts';
+
+/** What may be said beside an outdoor file on the command line. */
+export interface BesideFile {
+  readonly map?: string;
+  readonly title?: string;
+  readonly latitude?: number;
+  readonly longitude?: number;
+  readonly elevation?: number;
+  readonly longestGap?: number;
+}
+
+/** The options that say what the file itself does not. */
+export function addWeatherOptions(command: Command): Command {
+  return command
+    .option('--map <map.yaml>', 'which column is what, for a CSV of no known layout')
+    .option('--title <text>', 'place or station')
+    .option('--latitude <degrees>', 'north positive', within(-90, 90))
+    .option('--longitude <degrees>', 'east positive', within(-180, 180))
+    .option('--elevation <metres>', 'above the sea', within(-450, 6000))
+    .option('--longest-gap <hours>', 'longest gap to fill; 3 where not given', within(0, 48));
+}
+
+/** Read an outdoor file with what was said beside it. */
+export async function readOutdoors(io: Io, path: string, { map, ...beside }: BesideFile) {
+  const { readWeather } = await import('../weather/read-weather.ts');
+  const options: WeatherOptions = { ...beside, ...(map && { columns: await columnMap(io, map) }) };
+  return readWeather(await io.readText(path, MOST_DATA), path, options);
+}
+
+async function columnMap(io: Io, path: string) {
+  const { readColumnMap } = await import('./read-column-map.ts');
+  return readColumnMap(await io.readText(path, MOST_SCENARIO), path);
+}
+
+function within(low: number, high: number): (text: string) => number {
+  return (text) => {
+    const number = text.trim() === '' ? Number.NaN : Number(text);
+    if (number >= low && number <= high) return number;
+    throw new InvalidArgumentError(`Give a number from ${low} to ${high}.`);
+  };
+}

@@ -1,0 +1,221 @@
+import { readFileSync } from 'node:fs';
+import { PassThrough } from 'node:stream';
+import { describe, expect, test } from 'vitest';
+import { main } from '../../src/cli/main.ts';
+import { fakeIo } from './fake-io.ts';
+
+const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
+const HOME = `title: Test cottage
+weather: ../weather/saltmere.csv
+site: { timezone: Europe/London }
+period: { from: "01-05", to: "01-08" }
+home:
+  rooms:
+    den: { floor area: 14, use: living }
+    nook: { floor area: 9, use: bedroom }
+plans:
+  now: { says: as it is, change: { heating: { setpoint: 20 } } }
+  cooler: { says: two kelvin less, change: { heating: { setpoint: 18 } } }
+`;
+
+/** Status and what was said after a call beside the cottage. */
+async function call(args: string[], files: Record<string, string> = {}) {
+  const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': WEATHER, ...files });
+  const status = await main(args, world.io);
+  return { status, ...world.said, files: world.files };
+}
+
+const RUN = ['run', 'homes/cottage.yaml'];
+
+describe('check', () => {
+  test('tells rooms, plans and what is assumed, and runs nothing', async () => {
+    const { status, out, err } = await call(['check', 'homes/cottage.yaml']);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toContain('Rooms: den, nook\nNothing is wrong.\n');
+    expect(out).toMatch(/^now +96 {2}as it is\ncooler +96 {2}two kelvin less$/m);
+    expect(out).toContain('Assumed, because the scenario does not say');
+  });
+
+  test('--json', async () => {
+    const { status, out } = await call(['check', 'homes/cottage.yaml', '--json']);
+    expect(status).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({
+      scenario: 'Test cottage',
+      rooms: ['den', 'nook'],
+      weather: { file: 'weather/saltmere.csv' },
+      plans: [{ plan: 'now', says: 'as it is', hours: 96 }, { plan: 'cooler' }],
+    });
+  });
+
+  test('every problem at once, of scenario and settings alike, ends with 2', async () => {
+    const wrong = HOME.replace('floor area: 14', 'floor area: -14').replace(
+      'use: bedroom',
+      'use: bedrom',
+    );
+    const { status, out, err } = await call(['check', 'homes/cottage.yaml'], {
+      'homes/cottage.yaml': wrong,
+    });
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toMatch(
+      /^homes\/cottage\.yaml:7:\d+: home\.rooms\.den\.floor area: expected .*, got -14$/m,
+    );
+    expect(err).toMatch(
+      /^homes\/cottage\.yaml:8:\d+: .*got "bedrom" \(did you mean "bedroom"\?\)$/m,
+    );
+  });
+
+  test('every file that is missing, by the way it was looked for', async () => {
+    const { status, err } = await call(['check', 'homes/cottage.yaml'], {
+      'homes/cottage.yaml': HOME.replace('saltmere', 'gone'),
+    });
+    expect(status).toBe(2);
+    expect(err).toBe('weather/gone.csv: expected a file to read, got nothing of that name\n');
+  });
+
+  test('broken weather is told once, under the name by which it was reached', async () => {
+    const { status, err } = await call(['check', 'homes/cottage.yaml'], {
+      'weather/saltmere.csv': WEATHER.replace(/^(2023-01-01T05:00Z),[^,]*/m, '$1,warm'),
+    });
+    expect(status).toBe(2);
+    expect(err).toMatch(
+      /^weather\/saltmere\.csv:\d+:\d+: temperature: expected a number in °C, got "warm"\n$/,
+    );
+  });
+});
+
+describe('run', () => {
+  test('prints tables of the first plan', async () => {
+    const { status, out, err } = await call(RUN);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(/^Test cottage: now\n/);
+    expect(out).toContain('Second opinion');
+  });
+
+  test('--json prints the figures of the plan that was named', async () => {
+    const { status, out } = await call([...RUN, '--plan', 'cooler', '--json']);
+    expect(status).toBe(0);
+    const figures = JSON.parse(out);
+    expect(figures).toMatchObject({
+      scenario: 'Test cottage',
+      plan: 'cooler',
+      period: { from: '2023-01-05T00:00:00Z', to: '2023-01-09T00:00:00Z', hours: 96 },
+    });
+    expect(Object.keys(figures.rooms)).toEqual(['den', 'nook']);
+    for (const residual of Object.values(figures.balance)) {
+      expect(Math.abs(residual as number)).toBeLessThan(1e-9);
+    }
+  });
+
+  test('--set changes the answer as a plan would', async () => {
+    const set = await call([...RUN, '--set', '/heating/setpoint=18', '--json']);
+    const plan = await call([...RUN, '--plan', 'cooler', '--json']);
+    expect(JSON.parse(set.out).heating).toEqual(JSON.parse(plan.out).heating);
+  });
+
+  test('the same call gives the same bytes', async () => {
+    expect(await call([...RUN, '--json'])).toEqual(await call([...RUN, '--json']));
+  });
+
+  test('--trace writes one row an hour with every room', async () => {
+    const { status, files, err } = await call([...RUN, '--trace', 'out.csv']);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    const [header = '', ...rows] = files['out.csv']!.trimEnd().split('\n');
+    expect(rows).toHaveLength(96);
+    const columns = header.split(',');
+    expect(columns).toContain('den.air_temperature_c');
+    expect(columns).toContain('nook.co2_ppm');
+    expect(rows[0]).toMatch(/^2023-01-05T00:00:00Z,2023-01-05T00:00:00\+00:00,/);
+    for (const row of rows) {
+      const cells = row.split(',');
+      expect(cells).toHaveLength(columns.length);
+      expect(cells.slice(2).every((cell) => /^-?\d+(\.\d+)?$/.test(cell))).toBe(true);
+    }
+  });
+
+  test('the trace agrees with the figures', async () => {
+    const { files, out } = await call([...RUN, '--json', '--trace', 'out.csv']);
+    const [header = '', ...rows] = files['out.csv']!.trimEnd().split('\n');
+    const at = header.split(',').indexOf('den.heating_w');
+    const kwh = rows.reduce((sum, row) => sum + Number(row.split(',')[at]), 0) / 1000;
+    // Rows are rounded to 0.1 W, so 96 of them are at most 0.005 kWh off.
+    expect(Math.abs(kwh - JSON.parse(out).rooms.den.heating_kwh)).toBeLessThan(0.005);
+  });
+
+  test('--weather takes another outdoor file, named as it is reached from here', async () => {
+    const { status, err } = await call([...RUN, '--weather', 'short.csv'], {
+      'short.csv': WEATHER.split('\n')
+        .slice(0, 60)
+        .join('\n')
+        .replace('typical: true', 'typical: false'),
+    });
+    expect(status).toBe(2);
+    expect(err).toContain('expected days inside the weather, 2023-01-01T00:00Z to 2023-01-03');
+  });
+
+  test('a mistyped plan is a wrong call', async () => {
+    expect(await call([...RUN, '--plan', 'coller'])).toMatchObject({
+      status: 1,
+      out: '',
+      err: "error: unknown plan 'coller', known are now, cooler\n(Did you mean cooler?)\n",
+    });
+  });
+
+  test('a setting that cannot be is told with its words', async () => {
+    const { status, err } = await call([...RUN, '--set', '/heating/setpoint=21 K']);
+    expect(status).toBe(2);
+    expect(err).toMatch(/^--set \/heating\/setpoint=21 K: heating\.setpoint: expected /);
+  });
+});
+
+describe('compare', () => {
+  test('prints plans side by side, the answer and the cautions', async () => {
+    const { status, out, err } = await call(['compare', 'homes/cottage.yaml']);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(/heat to rooms \[kWh\] +\d+ most +\d+ least/);
+    expect(out).toContain('\nCautions\n');
+  });
+
+  test('--json has the shape of docs/quantities.md', async () => {
+    const { out } = await call(['compare', 'homes/cottage.yaml', '--json']);
+    const { baseline, plans, differences } = JSON.parse(out);
+    expect(baseline).toBe('now');
+    expect(plans.map((p: { plan: string }) => p.plan)).toEqual(['now', 'cooler']);
+    expect(differences).toHaveLength(1);
+    expect(differences[0].useful_kwh).toBeLessThan(0);
+    const page = readFileSync('docs/quantities.md', 'utf8');
+    const names = [
+      ...Object.keys(plans[0]),
+      ...Object.keys(plans[0].rooms.den),
+      ...Object.keys(differences[0]),
+    ];
+    expect(
+      names.filter((name) => !page.includes(`\`${name}`) && name !== 'heating' && name !== 'rooms'),
+    ).toEqual([]);
+  });
+
+  test('--plans chooses and orders', async () => {
+    const { out } = await call([
+      'compare',
+      'homes/cottage.yaml',
+      '--plans',
+      'cooler,now',
+      '--json',
+    ]);
+    const { baseline, differences } = JSON.parse(out);
+    expect({ baseline, more: differences[0].useful_kwh > 0 }).toEqual({
+      baseline: 'cooler',
+      more: true,
+    });
+  });
+
+  test('on a terminal it shows how far it is, on standard error, and takes that away again', async () => {
+    const shown: string[] = [];
+    const terminal = new PassThrough().on('data', (piece) => shown.push(String(piece)));
+    Object.assign(terminal, { isTTY: true, columns: 80 });
+    const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': WEATHER });
+    const io = { ...world.io, terminal: terminal as unknown as NodeJS.WriteStream };
+    expect(await main(['compare', 'homes/cottage.yaml', '--json'], io)).toBe(0);
+    expect(JSON.parse(world.said.out).plans).toHaveLength(2);
+    expect(shown.join('')).toMatch(/0 % {2}0 of 2 plans done/);
+  });
+});
