@@ -1,25 +1,23 @@
 import {
   ENERGY_TERMS,
-  type EnergyTerm,
   type Ledger,
   SPECIES_TERMS,
   type SpeciesTerm,
   WATER_TERMS,
-  type WaterTerm,
 } from './ledger.ts';
 
-/** The ledger while it is written. Same layout as Ledger: `[row * rooms + room]`. */
+/**
+ * The ledger while it is written: one record per month and room, first energy, then water; and one
+ * record per species, month and room. The n-th term of a list in ledger.ts is the n-th field.
+ */
 export interface Books {
   readonly rooms: number;
-  readonly months: number[];
-  readonly energy: Record<EnergyTerm, Float64Array>;
-  /** The energy columns of walls, floors, roofs and partitions, by kind of element. */
-  readonly byElement: readonly Float64Array[];
-  readonly water: Record<WaterTerm, Float64Array>;
-  readonly species: Record<SpeciesTerm, Float64Array>[];
-  /** Per room, dry air in less out, and in. [kg] */
-  readonly airNet: Float64Array;
-  readonly airThrough: Float64Array;
+  readonly months: readonly number[];
+  /** Record of month q and room i begins at `(q * rooms + i) * BOOK_STRIDE`. */
+  readonly flows: Float64Array;
+  /** Record of species s, month q and room i begins at `((s * months + q) * rooms + i) * TRACER_BOOK_STRIDE`. */
+  readonly species: Float64Array;
+  readonly speciesCount: number;
 }
 
 /** Stores of every room at one moment. */
@@ -30,50 +28,80 @@ export interface Stores {
 }
 
 /** @param months  calendar month (0 to 11) of each row */
-export function openBooks(rooms: number, species: number, months: readonly number[]): Books {
-  const columns = <T extends string>(terms: readonly T[]): Record<T, Float64Array> =>
-    Object.fromEntries(
-      terms.map((term) => [term, new Float64Array(months.length * rooms)]),
-    ) as Record<T, Float64Array>;
-  const energy = columns(ENERGY_TERMS);
+export function openBooks(rooms: number, speciesCount: number, months: readonly number[]): Books {
+  const records = months.length * rooms;
   return {
     rooms,
-    months: [...months],
-    energy,
-    byElement: [energy.walls, energy.floors, energy.roofs, energy.partitions],
-    water: columns(WATER_TERMS),
-    species: Array.from({ length: species }, () => columns(SPECIES_TERMS)),
-    airNet: new Float64Array(rooms),
-    airThrough: new Float64Array(rooms),
+    months,
+    flows: new Float64Array(records * BOOK_STRIDE),
+    species: new Float64Array(speciesCount * records * TRACER_BOOK_STRIDE),
+    speciesCount,
   };
 }
 
-/** Compare what was booked with what is stored, and hand the ledger out. */
-export function closeBooks(books: Books, before: Stores, after: Stores): Ledger {
-  const { rooms } = books;
+/**
+ * Compare what was booked with what is stored, and hand the ledger out.
+ *
+ * @param airNet      per room, dry air in less out [kg]
+ * @param airThrough  per room, dry air in [kg]
+ */
+export function closeBooks(
+  books: Books,
+  before: Stores,
+  after: Stores,
+  airNet: Float64Array,
+  airThrough: Float64Array,
+): Ledger {
+  const { rooms, months } = books;
+  const records = months.length * rooms;
+  const energy = columns(books.flows, 0, BOOK_STRIDE, records, ENERGY_TERMS, 0);
+  const water = columns(books.flows, 0, BOOK_STRIDE, records, WATER_TERMS, ENERGY_TERMS.length);
+  const species = Array.from(
+    { length: books.speciesCount },
+    (_, s): Record<SpeciesTerm, Float64Array> =>
+      columns(books.species, s * records, TRACER_BOOK_STRIDE, records, SPECIES_TERMS, 0),
+  );
   const stored = {
     energy: difference(after.energy, before.energy),
     water: difference(after.water, before.water),
     species: after.species.map((column, s) => difference(column, before.species[s]!)),
   };
   return {
-    months: books.months,
+    months,
     rooms,
-    energy: books.energy,
-    water: books.water,
-    species: books.species,
+    energy,
+    water,
+    species,
     stored,
     residual: {
-      energy: residual(Object.values(books.energy), stored.energy, rooms),
-      water: residual(Object.values(books.water), stored.water, rooms),
-      air: worst(books.airNet, books.airThrough),
-      species: books.species.map((b, s) => residual(Object.values(b), stored.species[s]!, rooms)),
+      energy: residual(Object.values(energy), stored.energy),
+      water: residual(Object.values(water), stored.water),
+      air: worst(airNet, airThrough),
+      species: species.map((terms, s) => residual(Object.values(terms), stored.species[s]!)),
     },
   };
 }
 
+/** The fields of records `[from, from + records)` as one array per term. */
+function columns<T extends string>(
+  flat: Float64Array,
+  from: number,
+  stride: number,
+  records: number,
+  terms: readonly T[],
+  field: number,
+): Record<T, Float64Array> {
+  return Object.fromEntries(
+    terms.map((term, k) => [
+      term,
+      Float64Array.from({ length: records }, (_, r) => flat[(from + r) * stride + field + k]!),
+    ]),
+  ) as Record<T, Float64Array>;
+}
+
 /** Largest |sum of terms - stored| of any room, over the sum of |terms| of all rooms. */
-function residual(terms: readonly Float64Array[], stored: Float64Array, rooms: number): number {
+function residual(terms: readonly Float64Array[], stored: Float64Array): number {
+  const rooms = stored.length;
   const net = new Float64Array(rooms);
   let through = 0;
   for (const term of terms) {
@@ -93,3 +121,6 @@ function worst(net: Float64Array, through: Float64Array): number {
 }
 
 const difference = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, i) => x - b[i]!);
+
+export const BOOK_STRIDE = ENERGY_TERMS.length + WATER_TERMS.length;
+export const TRACER_BOOK_STRIDE = SPECIES_TERMS.length;

@@ -1,8 +1,20 @@
 import type { Element, Room } from '../home/home.ts';
+import {
+  CHAIN,
+  CHAIN_STRIDE,
+  LINK,
+  LINK_STRIDE,
+  NODE,
+  NODE_STRIDE,
+  ROOM,
+  ROOM_STRIDE,
+} from './arena.ts';
+import { BOOK_STRIDE } from './books.ts';
+import { ENERGY_TERMS } from './ledger.ts';
 import { implicitWeight } from './numerics/implicit-weight.ts';
 
 /**
- * Every element and every internal mass of the home as chains of nodes in flat arrays.
+ * Every element and every internal mass of the home as chains of nodes.
  *
  * A chain hangs on a room at its near end; its far end is a boundary temperature, nothing, or a
  * second room. All its conductances and capacities are constant, so everything but one sweep a step
@@ -10,44 +22,119 @@ import { implicitWeight } from './numerics/implicit-weight.ts';
  */
 export interface Chains {
   readonly count: number;
-  /** Nodes of chain c are `[start[c], start[c + 1])`, from the near room outwards. */
-  readonly start: Int32Array;
-  readonly room: Int32Array;
-  /** Second room, or -1. */
-  readonly farRoom: Int32Array;
-  /** Number of the boundary temperature at the far end, or -1. */
-  readonly boundary: Int32Array;
-  /** Index into ENERGY_KINDS, or -1 for internal mass. */
-  readonly kind: Int8Array;
-  /** Surface facing the near room. [m2] */
-  readonly area: Float64Array;
-  /** Near room to first node, and last node to far side. [W/K] */
-  readonly nearG: Float64Array;
-  readonly farG: Float64Array;
-  /** Share of the near room's radiant gains, and of its sun on surfaces, that lands on the first node. [-] */
-  readonly radiantShare: Float64Array;
-  readonly sunShare: Float64Array;
-
-  /** Per node: heat capacity [J/K]; capacity over (weight times step) [W/K]; one over the weight. */
-  readonly capacity: Float64Array;
-  readonly storage: Float64Array;
-  readonly overWeight: Float64Array;
-  /** Per node: one over the pivot [K/W], and what an unknown passes on towards the room [-]. */
-  readonly overPivot: Float64Array;
-  readonly carry: Float64Array;
-  /** Per node: answer to one kelvin at the near room and at the far room. [K/K] */
-  readonly fromNear: Float64Array;
-  readonly fromFar: Float64Array;
-
-  /** Per node, state: temperature at the start of the step, and mean over it. [°C] */
-  readonly temperature: Float64Array;
-  readonly mean: Float64Array;
-  /** Per node, scratch. */
-  readonly swept: Float64Array;
+  /** CHAIN records, LINK records, and NODE records from the near room outwards. */
+  readonly chains: Float64Array;
+  readonly links: Int32Array;
+  readonly nodes: Float64Array;
 }
 
 /** Elements by the ledger term they are booked under. */
-export const ELEMENT_KINDS = ['wall', 'floor', 'roof', 'partition'] as const;
+const ELEMENT_KINDS = ['wall', 'floor', 'roof', 'partition'] as const;
+
+/**
+ * Sweep all chains from their far ends, before the rooms are solved: what each would do were its
+ * rooms at 0 °C. Adds the resulting heat to the rooms' right-hand sides. [W]
+ *
+ * @param rooms     ROOM records, with this step's radiant gains
+ * @param boundary  temperature at each boundary, mean over the step [°C]
+ * @param rhs       one number a room
+ */
+export function sweepChains(
+  { count, chains, links, nodes }: Chains,
+  rooms: Float64Array,
+  boundary: Float64Array,
+  rhs: Float64Array,
+): void {
+  for (let c = 0; c < count; c++) {
+    const link = c * LINK_STRIDE;
+    const chain = c * CHAIN_STRIDE;
+    const first = links[link + FIRST]! * NODE_STRIDE;
+    const last = links[link + END]! * NODE_STRIDE - NODE_STRIDE;
+    const room = links[link + NEAR]!;
+    const b = links[link + BOUNDARY]!;
+    let v = nodes[last + OWN]! * nodes[last + TEMPERATURE]!;
+    if (b >= 0) v += chains[chain + FAR_SHARE]! * boundary[b]!;
+    for (let k = last - NODE_STRIDE; k >= first; k -= NODE_STRIDE) {
+      nodes[k + NODE_STRIDE + SWEPT] = v;
+      v = nodes[k + OWN]! * nodes[k + TEMPERATURE]! + nodes[k + INWARD]! * v;
+    }
+    const r = room * ROOM_STRIDE;
+    const gain =
+      chains[chain + RADIANT_SHARE]! * rooms[r + RADIANT_GAIN]! +
+      chains[chain + SUN_SHARE]! * rooms[r + SUN_ON_SURFACES]!;
+    v += gain * nodes[first + OVER_PIVOT]!;
+    nodes[first + SWEPT] = v;
+    rhs[room] = rhs[room]! + chains[chain + NEAR_G]! * v;
+    const far = links[link + FAR_ROOM]!;
+    if (far >= 0) {
+      for (let k = first + NODE_STRIDE; k <= last; k += NODE_STRIDE) {
+        v = nodes[k + SWEPT]! + nodes[k + OUTWARD]! * v;
+      }
+      rhs[far] = rhs[far]! + chains[chain + FAR_G]! * v;
+    }
+  }
+}
+
+/**
+ * Give every node its new temperature once the rooms' means are known, add up the warmth of each
+ * room's surfaces, and book what crosses the far ends.
+ *
+ * A room's ledger covers its chains up to their far ends; the far room of a partition gets what
+ * leaves it.
+ *
+ * @param rooms  ROOM records, with this step's mean temperatures and radiant heat of emitters
+ * @param flows  BOOK records, this month's from `row` on
+ */
+export function settleChains(
+  { count, chains, links, nodes }: Chains,
+  rooms: Float64Array,
+  boundary: Float64Array,
+  dt: number,
+  flows: Float64Array,
+  row: number,
+): void {
+  for (let c = 0; c < count; c++) {
+    const link = c * LINK_STRIDE;
+    const chain = c * CHAIN_STRIDE;
+    const first = links[link + FIRST]! * NODE_STRIDE;
+    const end = links[link + END]! * NODE_STRIDE;
+    const r = links[link + NEAR]! * ROOM_STRIDE;
+    const far = links[link + FAR_ROOM]!;
+    const area = chains[chain + AREA]!;
+    if (far >= 0) {
+      let v = chains[chain + FAR_SHARE]! * rooms[far * ROOM_STRIDE + MEAN]!;
+      for (let k = end - NODE_STRIDE; k >= first; k -= NODE_STRIDE) {
+        nodes[k + SWEPT] = nodes[k + SWEPT]! + v;
+        if (k > first) v *= nodes[k - NODE_STRIDE + INWARD]!;
+      }
+    }
+    const radiated = rooms[r + EMITTED]! * rooms[r + EMITTER_SHARE]!;
+    const heat =
+      chains[chain + NEAR_G]! * rooms[r + MEAN]! + chains[chain + RADIANT_SHARE]! * radiated;
+    let mean = nodes[first + SWEPT]! + heat * nodes[first + OVER_PIVOT]!;
+    let before = nodes[first + TEMPERATURE]!;
+    nodes[first + TEMPERATURE] = before + (mean - before) * nodes[first + OVER_WEIGHT]!;
+    rooms[r + WARM_SURFACE] = rooms[r + WARM_SURFACE]! + area * mean;
+    for (let k = first + NODE_STRIDE; k < end; k += NODE_STRIDE) {
+      mean = nodes[k + SWEPT]! + nodes[k + OUTWARD]! * mean;
+      before = nodes[k + TEMPERATURE]!;
+      nodes[k + TEMPERATURE] = before + (mean - before) * nodes[k + OVER_WEIGHT]!;
+    }
+    const b = links[link + BOUNDARY]!;
+    const g = chains[chain + FAR_G]! * dt;
+    const near = (row + links[link + NEAR]!) * BOOK_STRIDE + WALLS + links[link + KIND]!;
+    if (b >= 0) {
+      flows[near] = flows[near]! + g * (boundary[b]! - mean);
+    } else if (far >= 0) {
+      const q = far * ROOM_STRIDE;
+      const over = g * (mean - rooms[q + MEAN]!);
+      const there = (row + far) * BOOK_STRIDE + WALLS + links[link + KIND]!;
+      flows[near] = flows[near]! - over;
+      flows[there] = flows[there]! + over;
+      rooms[q + WARM_SURFACE] = rooms[q + WARM_SURFACE]! + area * mean;
+    }
+  }
+}
 
 /**
  * Lay out the chains of a home.
@@ -61,123 +148,24 @@ export function layOutChains(
   boundaryOf: (element: Element) => number,
   dt: number,
 ): Chains {
-  const specs = [...elements.map((e) => fromElement(e, boundaryOf(e))), ...massOf(rooms)];
-  const start = new Int32Array(specs.length + 1);
-  specs.forEach((spec, c) => {
-    start[c + 1] = start[c]! + spec.capacity.length;
-  });
-  const nodes = start[specs.length]!;
-  const perChain = (): Float64Array => new Float64Array(specs.length);
-  const perNode = (): Float64Array => new Float64Array(nodes);
-  const chains: Chains = {
+  const specs = merge([...elements.map((e) => fromElement(e, boundaryOf(e))), ...massOf(rooms)]);
+  const nodeCount = specs.reduce((sum, s) => sum + s.capacity.length, 0);
+  const all: Chains = {
     count: specs.length,
-    start,
-    room: Int32Array.from(specs, (s) => s.room),
-    farRoom: Int32Array.from(specs, (s) => s.farRoom),
-    boundary: Int32Array.from(specs, (s) => s.boundary),
-    kind: Int8Array.from(specs, (s) => s.kind),
-    area: Float64Array.from(specs, (s) => s.area),
-    nearG: perChain(),
-    farG: perChain(),
-    radiantShare: perChain(),
-    sunShare: perChain(),
-    capacity: perNode(),
-    storage: perNode(),
-    overWeight: perNode(),
-    overPivot: perNode(),
-    carry: perNode(),
-    fromNear: perNode(),
-    fromFar: perNode(),
-    temperature: perNode(),
-    mean: perNode(),
-    swept: perNode(),
+    chains: new Float64Array(specs.length * CHAIN_STRIDE),
+    links: new Int32Array(specs.length * LINK_STRIDE),
+    nodes: new Float64Array(nodeCount * NODE_STRIDE),
   };
+  let first = 0;
   specs.forEach((spec, c) => {
-    eliminate(chains, c, spec, dt);
+    const end = first + spec.capacity.length;
+    all.links.set([first, end, spec.room, spec.farRoom, spec.boundary, spec.kind], c * LINK_STRIDE);
+    all.chains[c * CHAIN_STRIDE + AREA] = spec.area;
+    eliminate(all, c, spec, dt);
+    first = end;
   });
-  shareGains(chains, specs, rooms.length);
-  return chains;
-}
-
-/**
- * Sweep all chains from their far ends, before the rooms are solved: what each would do were its
- * rooms at 0 °C. Adds the resulting heat to the rooms' right-hand sides. [W]
- *
- * @param boundary  temperature at each boundary, mean over the step [°C]
- * @param radiant   radiant gains of each room, apart from the emitters' [W]
- * @param sun       sun on the surfaces of each room [W]
- */
-export function sweepChains(
-  chains: Chains,
-  boundary: Float64Array,
-  radiant: Float64Array,
-  sun: Float64Array,
-  rhs: Float64Array,
-): void {
-  const { count, start, room, farRoom, boundary: boundaryOf, nearG, farG } = chains;
-  const { radiantShare, sunShare, storage, overPivot, carry, temperature, mean, swept } = chains;
-  for (let c = 0; c < count; c++) {
-    const first = start[c]!;
-    const last = start[c + 1]! - 1;
-    const i = room[c]!;
-    const b = boundaryOf[c]!;
-    let y = storage[last]! * temperature[last]!;
-    if (b >= 0) y += farG[c]! * boundary[b]!;
-    for (let k = last - 1; k >= first; k--) {
-      swept[k + 1] = y;
-      y = storage[k]! * temperature[k]! + carry[k]! * y;
-    }
-    y += radiantShare[c]! * radiant[i]! + sunShare[c]! * sun[i]!;
-    swept[first] = y;
-    rhs[i] = rhs[i]! + nearG[c]! * overPivot[first]! * y;
-    const j = farRoom[c]!;
-    if (j >= 0) {
-      let m = y * overPivot[first]!;
-      for (let k = first; k < last; k++) {
-        m = swept[k + 1]! * overPivot[k + 1]! + carry[k]! * m;
-      }
-      rhs[j] = rhs[j]! + farG[c]! * m;
-    }
-    mean[first] = y; // kept until the rooms are known
-  }
-}
-
-/**
- * Give every node its mean and its new temperature, once the rooms' means are known.
- *
- * @param air      mean air temperature of each room [°C]
- * @param emitted  radiant heat of each room's emitters [W]
- */
-export function settleChains(chains: Chains, air: Float64Array, emitted: Float64Array): void {
-  const { count, start, room, farRoom, nearG, farG, radiantShare } = chains;
-  const { overWeight, overPivot, carry, temperature, mean, swept } = chains;
-  for (let c = 0; c < count; c++) {
-    const first = start[c]!;
-    const last = start[c + 1]! - 1;
-    const i = room[c]!;
-    const j = farRoom[c]!;
-    if (j >= 0) backFrom(chains, c, farG[c]! * air[j]!);
-    let m =
-      (swept[first]! + nearG[c]! * air[i]! + radiantShare[c]! * emitted[i]!) * overPivot[first]!;
-    mean[first] = m;
-    temperature[first] = temperature[first]! + (m - temperature[first]!) * overWeight[first]!;
-    for (let k = first + 1; k <= last; k++) {
-      m = swept[k]! * overPivot[k]! + carry[k - 1]! * m;
-      mean[k] = m;
-      temperature[k] = temperature[k]! + (m - temperature[k]!) * overWeight[k]!;
-    }
-  }
-}
-
-/** Add the heat that a far room pushes into the last node to what was swept. [W] */
-function backFrom(chains: Chains, c: number, heat: number): void {
-  const { start, carry, swept } = chains;
-  const first = start[c]!;
-  let y = heat;
-  for (let k = start[c + 1]! - 1; k >= first; k--) {
-    swept[k] = swept[k]! + y;
-    if (k > first) y *= carry[k - 1]!;
-  }
+  shareGains(all, specs, rooms.length);
+  return all;
 }
 
 interface Spec {
@@ -192,15 +180,15 @@ interface Spec {
 
 function fromElement(element: Element, boundary: number): Spec {
   const { room, area, chain, far, kind } = element;
+  const { resistance, capacity } = chain;
   return {
     room,
     farRoom: far.to === 'room' ? far.room : -1,
     boundary,
     kind: ELEMENT_KINDS.indexOf(kind),
     area,
-    resistance:
-      far.to === 'nothing' ? [...chain.resistance.slice(0, -1), Infinity] : chain.resistance,
-    capacity: chain.capacity,
+    resistance: far.to === 'nothing' ? [...resistance.slice(0, -1), Infinity] : resistance,
+    capacity,
   };
 }
 
@@ -223,66 +211,105 @@ function massOf(rooms: readonly Room[]): Spec[] {
   );
 }
 
-function eliminate(chains: Chains, c: number, spec: Spec, dt: number): void {
-  const first = chains.start[c]!;
+/** Walls that are alike in all but size behave as one: fewer chains, the same heat. */
+function merge(specs: readonly Spec[]): Spec[] {
+  const groups = new Map<string, Spec>();
+  for (const spec of specs) {
+    const key = JSON.stringify({ ...spec, area: 0 });
+    const known = groups.get(key);
+    groups.set(key, known === undefined ? spec : { ...known, area: known.area + spec.area });
+  }
+  return [...groups.values()];
+}
+
+/** Eliminate a chain's nodes from the far end inwards, once and for all steps. */
+function eliminate(all: Chains, c: number, spec: Spec, dt: number): void {
+  const { chains, nodes } = all;
   const n = spec.capacity.length;
-  const g = spec.resistance.map((r) => spec.area / r); // g[k] joins node k - 1 and node k
-  chains.nearG[c] = g[0]!;
-  chains.farG[c] = g[n]!;
+  const at = (k: number): number => (all.links[c * LINK_STRIDE + FIRST]! + k) * NODE_STRIDE;
+  // g[k] joins node k - 1 and node k
+  const g = spec.resistance.map((r) => spec.area / Math.max(r, LEAST_RESISTANCE));
   for (let k = n - 1; k >= 0; k--) {
-    const at = first + k;
     const capacity = spec.capacity[k]! * spec.area;
     const weight = implicitWeight(((g[k]! + g[k + 1]!) * dt) / capacity);
-    chains.capacity[at] = capacity;
-    chains.storage[at] = capacity / (weight * dt);
-    chains.overWeight[at] = 1 / weight;
-    let pivot = chains.storage[at]! + g[k]! + g[k + 1]!;
-    if (k < n - 1) {
-      chains.carry[at] = g[k + 1]! * chains.overPivot[at + 1]!;
-      pivot -= g[k + 1]! * chains.carry[at]!;
-    }
-    chains.overPivot[at] = 1 / pivot;
+    const storage = capacity / (weight * dt);
+    let pivot = storage + g[k]! + g[k + 1]!;
+    if (k < n - 1) pivot -= g[k + 1]! * nodes[at(k + 1) + OUTWARD]!;
+    nodes[at(k) + CAPACITY] = capacity;
+    nodes[at(k) + OVER_WEIGHT] = 1 / weight;
+    nodes[at(k) + OVER_PIVOT] = 1 / pivot;
+    nodes[at(k) + OWN] = storage / pivot;
+    nodes[at(k) + INWARD] = k < n - 1 ? g[k + 1]! / pivot : 0;
+    nodes[at(k) + OUTWARD] = g[k]! / pivot;
   }
-  // Answers to one kelvin at either end; the far end's answer travels back to the first node.
-  let near = g[0]! * chains.overPivot[first]!;
-  let pushed = g[n]!;
-  for (let k = n - 1; k > 0; k--) pushed *= chains.carry[first + k - 1]!;
-  let far = pushed * chains.overPivot[first]!;
-  for (let k = 0; k < n; k++) {
-    const at = first + k;
-    if (k > 0) {
-      near *= chains.carry[at - 1]!;
-      let arrives = g[n]!;
-      for (let q = n - 1; q > k; q--) arrives *= chains.carry[first + q - 1]!;
-      far = arrives * chains.overPivot[at]! + chains.carry[at - 1]! * far;
-    }
-    chains.fromNear[at] = near;
-    chains.fromFar[at] = spec.farRoom >= 0 ? far : 0;
-  }
+  const farShare = g[n]! * nodes[at(n - 1) + OVER_PIVOT]!;
+  // One kelvin at the near room, then at the far one, seen at both ends.
+  let near = g[0]! * nodes[at(0) + OVER_PIVOT]!;
+  const nearToNear = near;
+  for (let k = 1; k < n; k++) near *= nodes[at(k) + OUTWARD]!;
+  const pushed = new Float64Array(n);
+  pushed[n - 1] = farShare;
+  for (let k = n - 2; k >= 0; k--) pushed[k] = pushed[k + 1]! * nodes[at(k) + INWARD]!;
+  let far = pushed[0]!;
+  for (let k = 1; k < n; k++) far = pushed[k]! + nodes[at(k) + OUTWARD]! * far;
+  const chain = c * CHAIN_STRIDE;
+  chains[chain + NEAR_G] = g[0]!;
+  chains[chain + FAR_G] = g[n]!;
+  chains[chain + FAR_SHARE] = farShare;
+  chains[chain + CHAIN.nearToNear] = nearToNear;
+  chains[chain + CHAIN.nearToFar] = near;
+  chains[chain + CHAIN.farToNear] = pushed[0]!;
+  chains[chain + CHAIN.farToFar] = far;
 }
 
 /**
  * Radiant gains spread over the room's own surfaces by area; the sun falls on floors first.
  * Walls shared with another room take no part: what falls on them in truth warms the mass here.
  */
-function shareGains(chains: Chains, specs: readonly Spec[], rooms: number): void {
+function shareGains({ chains }: Chains, specs: readonly Spec[], rooms: number): void {
   for (let i = 0; i < rooms; i++) {
-    const mine = specs.map((s, c) => ({ ...s, c })).filter((s) => s.room === i && s.farRoom < 0);
+    const mine = specs
+      .map((spec, c) => ({ ...spec, chain: c * CHAIN_STRIDE }))
+      .filter((s) => s.room === i && s.farRoom < 0);
     const all = mine.reduce((sum, s) => sum + s.area, 0);
     const floors = mine.filter((s) => s.kind === FLOOR).reduce((sum, s) => sum + s.area, 0);
     const onFloor = floors > 0 ? SUN_ON_FLOOR : 0;
     for (const s of mine) {
-      chains.radiantShare[s.c] = s.area / all;
-      chains.sunShare[s.c] =
+      chains[s.chain + RADIANT_SHARE] = s.area / all;
+      chains[s.chain + SUN_SHARE] =
         ((1 - onFloor) * s.area) / all + (s.kind === FLOOR ? (onFloor * s.area) / floors : 0);
     }
   }
 }
 
 const FLOOR = ELEMENT_KINDS.indexOf('floor');
+const WALLS = ENERGY_TERMS.indexOf('walls');
+
+const { own: OWN, inward: INWARD, outward: OUTWARD, overPivot: OVER_PIVOT } = NODE;
+const {
+  overWeight: OVER_WEIGHT,
+  temperature: TEMPERATURE,
+  swept: SWEPT,
+  capacity: CAPACITY,
+} = NODE;
+const { nearG: NEAR_G, farG: FAR_G, farShare: FAR_SHARE, area: AREA } = CHAIN;
+const { radiantShare: RADIANT_SHARE, sunShare: SUN_SHARE } = CHAIN;
+const {
+  first: FIRST,
+  end: END,
+  room: NEAR,
+  farRoom: FAR_ROOM,
+  boundary: BOUNDARY,
+  kind: KIND,
+} = LINK;
+const { meanTemperature: MEAN, radiantGain: RADIANT_GAIN, sunOnSurfaces: SUN_ON_SURFACES } = ROOM;
+const { emitted: EMITTED, radiantShare: EMITTER_SHARE, warmSurface: WARM_SURFACE } = ROOM;
 
 /** Of furniture and light partitions: as an inner wall surface, ISO 6946 horizontal heat flow. [m2 K/W] */
 const MASS_SURFACE_RESISTANCE = 0.13;
+
+/** Stands in where a far side touches the boundary directly. [m2 K/W] */
+const LEAST_RESISTANCE = 1e-4;
 
 /** Of the sun that reaches surfaces, the share that lands on the floor before the rest is spread. [-] */
 const SUN_ON_FLOOR = 0.5;

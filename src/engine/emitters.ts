@@ -1,4 +1,4 @@
-import type { HeatState } from './heat.ts';
+import { EMITTER, EMITTER_STRIDE, ROOM, ROOM_STRIDE } from './arena.ts';
 import type { Model } from './model.ts';
 
 /**
@@ -8,90 +8,107 @@ import type { Model } from './model.ts';
  * over room. With a lag an emitter answers its valve like a first-order store: what it held at the
  * start still comes out with the valve shut, and not all comes at once with it open.
  */
-export function emitterLimits(m: Model, h: HeatState): void {
-  const { count, room, rated, excess, exponent, water } = m.emitters;
-  for (let e = 0; e < count; e++) {
-    const over = water[e]! - h.guess[room[e]!]!;
-    h.most[e] = fullOutput(rated[e]!, excess[e]!, exponent[e]!, over);
+export function emitterLimits(m: Model): void {
+  const { emitterCount, emitters, emitterRoom, rooms } = m;
+  for (let e = 0; e < emitterCount; e++) {
+    const at = e * EMITTER_STRIDE;
+    const excess = emitters[at + WATER]! - rooms[emitterRoom[e]! * ROOM_STRIDE + GUESS]!;
+    if (Math.abs(excess - emitters[at + MOST_EXCESS]!) <= SAME_EXCESS) continue;
+    emitters[at + MOST_EXCESS] = excess;
+    emitters[at + MOST] = fullOutput(emitters, at, excess);
   }
-  roomLimits(m, h);
+  roomLimits(m);
 }
 
 /**
  * Whether the emitters of some source together ask for more than it can feed. If so, each of them
  * is limited to the same share of what it asked for, and the rooms must be solved again.
  */
-export function exceedSources(m: Model, h: HeatState): boolean {
-  const { count, source, power } = m.emitters;
-  const { drawn, most, valveMean } = h;
-  askValves(m, h);
+export function exceedSources(m: Model): boolean {
+  const { emitterCount, emitters, emitterSource, power, drawn } = m;
+  askValves(m);
   let exceeded = false;
   for (let s = 0; s < power.length; s++) {
     if (drawn[s]! <= power[s]! * (1 + ROUNDING)) continue;
     exceeded = true;
     const share = power[s]! / drawn[s]!;
-    for (let e = 0; e < count; e++) if (source[e] === s) most[e] = share * valveMean[e]!;
+    for (let e = 0; e < emitterCount; e++) {
+      const at = e * EMITTER_STRIDE;
+      if (emitterSource[e] !== s) continue;
+      emitters[at + MOST] = share * emitters[at + VALVE]!;
+      emitters[at + MOST_EXCESS] = Number.NaN; // to be worked out anew in the next step
+    }
   }
-  if (exceeded) roomLimits(m, h);
+  if (exceeded) roomLimits(m);
   return exceeded;
 }
 
 /** Share what each room's emitters gave among them, and move their stores to the end of the step. */
-export function shareOut(m: Model, h: HeatState): void {
-  const { count, lag, radiant } = m.emitters;
-  const { emitted, emittedRadiant, output, outputMean, valveMean } = h;
-  askValves(m, h);
-  for (let e = 0; e < count; e++) {
-    const valve = valveMean[e]!;
-    if (lag[e] === 0) {
-      outputMean[e] = valve;
-      output[e] = valve;
-    } else {
-      const z = m.dt / lag[e]!;
-      const kept = keptShare(z);
-      const mean = kept * output[e]! + (1 - kept) * valve;
-      outputMean[e] = mean;
-      output[e] = output[e]! + z * (valve - mean);
-    }
+export function settleEmitters(m: Model): void {
+  const { emitterCount, emitters, dt } = m;
+  askValves(m);
+  for (let e = 0; e < emitterCount; e++) {
+    const at = e * EMITTER_STRIDE;
+    const lag = emitters[at + LAG]!;
+    if (lag === 0) continue;
+    const z = dt / lag;
+    const kept = keptShare(z);
+    const valve = emitters[at + VALVE]!;
+    const output = emitters[at + OUTPUT]!;
+    const after = output + z * (valve - (kept * output + (1 - kept) * valve));
+    emitters[at + OUTPUT] = after < FORGOTTEN ? 0 : after;
   }
-  for (let i = 0; i < m.rooms; i++) emittedRadiant[i] = radiant[i]! * emitted[i]!;
 }
 
-function roomLimits(m: Model, h: HeatState): void {
-  const { count, room, lag } = m.emitters;
-  const { low, high, most, output } = h;
-  low.fill(0);
-  high.fill(0);
-  for (let e = 0; e < count; e++) {
-    const i = room[e]!;
-    if (lag[e] === 0) {
-      high[i] = high[i]! + most[e]!;
+function roomLimits({ emitterCount, emitters, emitterRoom, rooms, roomCount, dt }: Model): void {
+  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
+    rooms[r + LOW] = 0;
+    rooms[r + HIGH] = 0;
+  }
+  for (let e = 0; e < emitterCount; e++) {
+    const at = e * EMITTER_STRIDE;
+    const r = emitterRoom[e]! * ROOM_STRIDE;
+    const lag = emitters[at + LAG]!;
+    const most = emitters[at + MOST]!;
+    if (lag === 0) {
+      rooms[r + HIGH] = rooms[r + HIGH]! + most;
     } else {
-      const kept = keptShare(m.dt / lag[e]!);
-      low[i] = low[i]! + kept * output[e]!;
-      high[i] = high[i]! + kept * output[e]! + (1 - kept) * most[e]!;
+      const kept = keptShare(dt / lag);
+      const still = kept * emitters[at + OUTPUT]!;
+      rooms[r + LOW] = rooms[r + LOW]! + still;
+      rooms[r + HIGH] = rooms[r + HIGH]! + still + (1 - kept) * most;
     }
   }
 }
 
 /** What each valve let through so that its room got what it got; all valves of a room open alike. */
-function askValves(m: Model, h: HeatState): void {
-  const { count, room, source } = m.emitters;
-  const { emitted, low, high, most, valveMean, drawn } = h;
-  drawn.fill(0);
-  for (let e = 0; e < count; e++) {
-    const i = room[e]!;
-    const span = high[i]! - low[i]!;
-    const valve = span > 0 ? ((emitted[i]! - low[i]!) / span) * most[e]! : 0;
-    valveMean[e] = valve;
-    drawn[source[e]!] = drawn[source[e]!]! + valve;
+function askValves({
+  emitterCount,
+  emitters,
+  emitterRoom,
+  emitterSource,
+  rooms,
+  drawn,
+}: Model): void {
+  for (let s = 0; s < drawn.length; s++) drawn[s] = 0;
+  for (let e = 0; e < emitterCount; e++) {
+    const at = e * EMITTER_STRIDE;
+    const r = emitterRoom[e]! * ROOM_STRIDE;
+    const low = rooms[r + LOW]!;
+    const span = rooms[r + HIGH]! - low;
+    const valve = span > 0 ? ((rooms[r + EMITTED]! - low) / span) * emitters[at + MOST]! : 0;
+    emitters[at + VALVE] = valve;
+    const s = emitterSource[e]!;
+    drawn[s] = drawn[s]! + valve;
   }
 }
 
 /** Output of an emitter with its valve open: rated, by excess temperature where it has water. [W] */
-function fullOutput(rated: number, ratedExcess: number, exponent: number, excess: number): number {
+function fullOutput(emitters: Float64Array, at: number, excess: number): number {
+  const rated = emitters[at + RATED]!;
+  const ratedExcess = emitters[at + RATED_EXCESS]!;
   if (ratedExcess === 0) return rated;
-  return excess > 0 ? rated * (excess / ratedExcess) ** exponent : 0; // EN 442
+  return excess > 0 ? rated * (excess / ratedExcess) ** emitters[at + EXPONENT]! : 0; // EN 442
 }
 
 /** Of a lagging emitter's mean over a step, the share that its start still decides; z = dt / lag. [-] */
@@ -99,4 +116,12 @@ function keptShare(z: number): number {
   return (2 + z) / (2 + 2 * z + z * z);
 }
 
+const { rated: RATED, excess: RATED_EXCESS, exponent: EXPONENT, water: WATER, lag: LAG } = EMITTER;
+const { most: MOST, mostExcess: MOST_EXCESS, valve: VALVE, output: OUTPUT } = EMITTER;
+const { guess: GUESS, low: LOW, high: HIGH, emitted: EMITTED } = ROOM;
+
+/** Full output is worked out anew when the excess has moved by this much: 0.05 % of it at 50 K. [K] */
+const SAME_EXCESS = 0.02;
+/** Heat still held, below which an emitter counts as cold; a fading number would only slow the loop. [W] */
+const FORGOTTEN = 1e-6;
 const ROUNDING = 1e-9;

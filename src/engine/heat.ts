@@ -1,176 +1,91 @@
 import type { Day } from '../control/day.ts';
-import type { Air } from './air.ts';
-import type { Books } from './books.ts';
+import { DOOR, DOOR_STRIDE, FRAME, FRAME_STRIDE, ROOM, ROOM_STRIDE } from './arena.ts';
+import { BOOK_STRIDE } from './books.ts';
 import { settleChains, sweepChains } from './chains.ts';
-import { emitterLimits, exceedSources, shareOut } from './emitters.ts';
+import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
+import { ENERGY_TERMS, type EnergyTerm } from './ledger.ts';
 import type { Model } from './model.ts';
 import { implicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
 
-/** Everything about heat that changes from step to step, and the scratch to change it with. */
-export interface HeatState {
-  /** Per room: air at the start of the step, at the start of the one before, mean over it. [°C] */
-  readonly temperature: Float64Array;
-  readonly before: Float64Array;
-  readonly mean: Float64Array;
-  /** Per room: guess for the middle of the step. [°C] */
-  readonly guess: Float64Array;
-  /** Per room: all emitters together, mean over the step, and the radiant part of it. [W] */
-  readonly emitted: Float64Array;
-  readonly emittedRadiant: Float64Array;
-  /** Per room: heat freed (positive) or taken by condensing and sorption in the step before. [W] */
-  readonly phase: Float64Array;
-  /** Per room: sun through panes; radiant gains; sun on surfaces. [W] */
-  readonly sun: Float64Array;
-  readonly radiant: Float64Array;
-  readonly sunOnSurfaces: Float64Array;
-  /** Per room: heat of devices. [W] */
-  readonly devices: Float64Array;
-  /** Boundary temperatures, mean over the step. [°C] */
-  readonly boundary: Float64Array;
-  /** Per emitter: output at the start of the step, mean over it, and mean behind the valve. [W] */
-  readonly output: Float64Array;
-  readonly outputMean: Float64Array;
-  readonly valveMean: Float64Array;
-  /** Per emitter: most its valve can let through in this step. [W] */
-  readonly most: Float64Array;
-  /** Per source: what its emitters drew, mean over the step. [W] */
-  readonly drawn: Float64Array;
-  /** Per room: least and most its emitters can give in this step [W]; what they are held at. */
-  readonly low: Float64Array;
-  readonly high: Float64Array;
-  readonly held: Uint8Array;
-  /** Per room: storage [W/K], one over the weight [-], and mean that ends the step at the setting [°C]. */
-  readonly storage: Float64Array;
-  readonly overWeight: Float64Array;
-  readonly target: Float64Array;
-  /** Matrix and right-hand side, as assembled and as solved. */
-  readonly matrix: Float64Array;
-  readonly rhs: Float64Array;
-  readonly matrixWork: Float64Array;
-  readonly rhsWork: Float64Array;
-}
-
-export function createHeat(m: Model): HeatState {
-  const perRoom = (): Float64Array => new Float64Array(m.rooms);
-  const perEmitter = (): Float64Array => new Float64Array(m.emitters.count);
-  const perValue = (): Float64Array => new Float64Array(m.elimination.size);
-  return {
-    temperature: perRoom(),
-    before: perRoom(),
-    mean: perRoom(),
-    guess: perRoom(),
-    emitted: perRoom(),
-    emittedRadiant: perRoom(),
-    phase: perRoom(),
-    sun: perRoom(),
-    radiant: perRoom(),
-    sunOnSurfaces: perRoom(),
-    devices: perRoom(),
-    boundary: new Float64Array(m.boundaries.length),
-    output: perEmitter(),
-    outputMean: perEmitter(),
-    valveMean: perEmitter(),
-    most: perEmitter(),
-    drawn: new Float64Array(m.home.sources.length),
-    low: perRoom(),
-    high: perRoom(),
-    held: new Uint8Array(m.rooms),
-    storage: perRoom(),
-    overWeight: perRoom(),
-    target: perRoom(),
-    matrix: perValue(),
-    rhs: perRoom(),
-    matrixWork: perValue(),
-    rhsWork: perRoom(),
-  };
-}
-
-/** Guess the rooms' temperatures in the middle of the coming step from the last two. [°C] */
-export function guessTemperatures({ rooms }: Model, h: HeatState): void {
-  const { temperature, before, guess } = h;
-  for (let i = 0; i < rooms; i++) guess[i] = 1.5 * temperature[i]! - 0.5 * before[i]!;
-}
-
 /**
- * Step the heat of all rooms at once.
+ * Step the heat of all rooms at once, and book it.
  *
- * @param day      what people set and do; this step's values begin at `at` (a multiple of rooms)
+ * @param day      what people set and do; this step's values begin at `at` (step times rooms)
  * @param outdoor  outdoor temperature [°C]
+ * @param flows    BOOK records, this month's from record `row` on
  */
 export function stepHeat(
   m: Model,
-  h: HeatState,
-  air: Air,
   day: Day,
   at: number,
   outdoor: number,
+  flows: Float64Array,
+  row: number,
 ): void {
-  assemble(m, h, air, day, at, outdoor);
-  emitterLimits(m, h);
-  setTargets(m, h, day.setpoints, at);
-  holdAtSettings(m, h);
-  if (exceedSources(m, h)) holdAtSettings(m, h);
-  shareOut(m, h);
-  const { temperature, before, mean, overWeight } = h;
-  settleChains(m.chains, mean, h.emittedRadiant);
-  for (let i = 0; i < m.rooms; i++) {
-    before[i] = temperature[i]!;
-    temperature[i] = temperature[i]! + (mean[i]! - temperature[i]!) * overWeight[i]!;
+  assemble(m, day, at, outdoor);
+  sweepChains(m.chains, m.rooms, m.boundary, m.rhs);
+  emitterLimits(m);
+  setTargets(m, day.setpoints, at);
+  holdAtSettings(m);
+  if (exceedSources(m)) holdAtSettings(m);
+  settleEmitters(m);
+  settleRooms(m);
+  settleChains(m.chains, m.rooms, m.boundary, m.dt, flows, row);
+  bookHeat(m, day, at, outdoor, flows, row);
+}
+
+/** Expect each room's temperature in the middle of the coming step from its last two. [°C] */
+export function guessTemperatures({ rooms, roomCount }: Model): void {
+  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
+    rooms[r + GUESS] = 1.5 * rooms[r + TEMPERATURE]! - 0.5 * rooms[r + BEFORE]!;
   }
 }
 
-function assemble(m: Model, h: HeatState, air: Air, day: Day, at: number, outdoor: number): void {
-  const { rooms, dt, airCp, airCapacity, paneUA, chainG, elimination, doorAB, doorBA, paths } = m;
-  const { diagonal } = elimination;
-  const { matrix, rhs, storage, overWeight, radiant, sunOnSurfaces, sun, rhsWork } = h;
+function assemble(m: Model, day: Day, at: number, outdoor: number): void {
+  const { rooms, roomCount, dt, airCp, fixed, flow, matrix, rhs, evaporation } = m;
+  const { diagonal } = m.elimination;
   const { peopleHeat, thingsHeat, drying } = day;
-  matrix.set(m.fixed);
-  // rhsWork collects, per room, what depends on flows: here the rate of exchange. [W/K]
-  for (let i = 0; i < rooms; i++) {
-    rhsWork[i] = paneUA[i]! + airCp * (air.leak[i]! + air.opening[i]! + air.fan[i]!);
-  }
-  for (let d = 0; d < paths.doorways; d++) {
-    const a = paths.doorA[d]!;
-    const b = paths.doorB[d]!;
-    const toB = airCp * air.forth[d]!;
-    const toA = airCp * air.back[d]!;
-    const ab = doorAB[d]!;
-    const ba = doorBA[d]!;
-    // Two doorways may join the same rooms, so entries add.
-    matrix[ab] = matrix[ab]! - toA;
-    matrix[ba] = matrix[ba]! - toB;
-    matrix[diagonal[a]!] = matrix[diagonal[a]!]! + toA;
-    matrix[diagonal[b]!] = matrix[diagonal[b]!]! + toB;
-  }
-  for (let i = 0; i < rooms; i++) {
-    const exchange = rhsWork[i]!;
+  for (let k = 0; k < matrix.length; k++) matrix[k] = fixed[k]! + airCp * flow[k]!;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
     const k = diagonal[i]!;
-    const rate = matrix[k]! - m.fixed[k]! + exchange + chainG[i]!;
-    const weight = implicitWeight((rate * dt) / airCapacity[i]!);
-    const store = airCapacity[i]! / (weight * dt);
-    storage[i] = store;
-    overWeight[i] = 1 / weight;
-    matrix[k] = matrix[k]! + exchange + store;
+    const pane = rooms[r + PANE_UA]!;
+    const capacity = rooms[r + AIR_CAPACITY]!;
+    const rate = airCp * flow[k]! + pane + rooms[r + CHAIN_G]!;
+    const weight = implicitWeight((rate * dt) / capacity);
+    const store = capacity / (weight * dt);
+    rooms[r + OVER_WEIGHT] = 1 / weight;
+    matrix[k] = matrix[k]! + pane + store;
     const people = peopleHeat[at + i]!;
     const things = thingsHeat[at + i]!;
-    const surfaces = m.surfaced[i]!;
-    const radiantGain = surfaces * (people * PEOPLE_RADIANT + things * THINGS_RADIANT);
-    const sunny = (1 - m.sunToAir[i]!) * surfaces * sun[i]!;
-    radiant[i] = radiantGain;
-    sunOnSurfaces[i] = sunny;
-    const convective =
-      people +
-      things -
-      radiantGain +
-      sun[i]! -
-      sunny +
-      h.devices[i]! +
-      h.phase[i]! -
-      m.evaporation * drying[at + i]!;
-    rhs[i] = store * h.temperature[i]! + exchange * outdoor + convective;
+    const surfaced = rooms[r + SURFACED]!;
+    const sun = rooms[r + SUN]!;
+    const radiant = surfaced * (people * PEOPLE_RADIANT + things * THINGS_RADIANT);
+    const sunny = surfaced * (1 - rooms[r + SUN_TO_AIR]!) * sun;
+    rooms[r + RADIANT_GAIN] = radiant;
+    rooms[r + SUN_ON_SURFACES] = sunny;
+    rooms[r + WARM_SURFACE] = 0;
+    const given = people + things - radiant + sun - sunny + rooms[r + DEVICE_HEAT]!;
+    const taken = evaporation * drying[at + i]! - rooms[r + PHASE]!;
+    const exchange = airCp * rooms[r + EXCHANGE]! + pane;
+    rhs[i] = store * rooms[r + TEMPERATURE]! + exchange * outdoor + given - taken;
   }
-  sweepChains(m.chains, h.boundary, radiant, sunOnSurfaces, rhs);
+}
+
+/** The mean over the step that would end it exactly at each room's setting. */
+function setTargets({ rooms, roomCount, held }: Model, settings: Float64Array, at: number): void {
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const setting = settings[at + i]!;
+    if (rooms[r + HEATED] === 0 || setting === Number.NEGATIVE_INFINITY) {
+      rooms[r + TARGET] = Number.NEGATIVE_INFINITY;
+      held[i] = AT_LEAST;
+    } else {
+      const now = rooms[r + TEMPERATURE]!;
+      rooms[r + TARGET] = now + (setting - now) / rooms[r + OVER_WEIGHT]!;
+    }
+  }
 }
 
 /**
@@ -182,39 +97,26 @@ function assemble(m: Model, h: HeatState, air: Air, day: Day, at: number, outdoo
  * solve again. The matrix is an M-matrix, so warming one room never cools another and the search
  * ends; after MANY rounds rooms are moved one at a time, which cannot cycle.
  */
-function holdAtSettings(m: Model, h: HeatState): void {
-  const { rooms } = m;
-  const { target, held, mean, low, high, emitted } = h;
+function holdAtSettings(m: Model): void {
+  const { rooms, roomCount, held, solution } = m;
   for (let round = 0; ; round++) {
-    solveHeld(m, h);
+    solveHeld(m);
     let moved = false;
-    for (let i = 0; i < rooms; i++) {
-      if (target[i] === Number.NEGATIVE_INFINITY) continue;
+    for (let i = 0; i < roomCount; i++) {
+      const r = i * ROOM_STRIDE;
+      const target = rooms[r + TARGET]!;
+      if (target === Number.NEGATIVE_INFINITY) continue;
       const now = held[i]!;
       const to =
         now === AT_SETTING
-          ? limitOf(emitted[i]!, low[i]!, high[i]!)
-          : sideOf(now, mean[i]!, target[i]!);
+          ? limitOf(rooms[r + EMITTED]!, rooms[r + LOW]!, rooms[r + HIGH]!)
+          : sideOf(now, solution[i]!, target);
       if (to === now) continue;
       held[i] = to;
       moved = true;
       if (round > MANY) break;
     }
-    if (!moved || round > MANY + 4 * rooms) return;
-  }
-}
-
-/** The mean over the step that would end it exactly at each room's setting. */
-function setTargets(m: Model, h: HeatState, settings: Float64Array, at: number): void {
-  const { temperature, target, overWeight, held } = h;
-  for (let i = 0; i < m.rooms; i++) {
-    const setting = settings[at + i]!;
-    if (m.emitters.present[i] === 0 || setting === Number.NEGATIVE_INFINITY) {
-      target[i] = Number.NEGATIVE_INFINITY;
-      held[i] = AT_LEAST;
-    } else {
-      target[i] = temperature[i]! + (setting - temperature[i]!) / overWeight[i]!;
-    }
+    if (!moved || round > MANY + 4 * roomCount) return;
   }
 }
 
@@ -228,130 +130,113 @@ function sideOf(now: number, mean: number, target: number): number {
   return mean > target + CLOSE ? AT_SETTING : AT_MOST;
 }
 
-/** Solve for the mean temperatures with every emitter as `held` says; find the heat of those in between. */
-function solveHeld(m: Model, h: HeatState): void {
-  const { rooms, elimination, emitters } = m;
-  const { matrix, rhs, matrixWork, rhsWork, held, target, low, high, mean, emitted } = h;
-  const { reach } = emitters;
-  matrixWork.set(matrix);
+/** Solve for the means with every emitter as `held` says; find the heat of those in between. */
+function solveHeld(m: Model): void {
+  const { rooms, roomCount, elimination, held, matrix, matrixWork, rhs, rhsWork, solution } = m;
+  const { rowStart, rowPosition, rowColumn, diagonal } = elimination;
+  for (let k = 0; k < matrix.length; k++) matrixWork[k] = matrix[k]!;
   let pinned = 0;
-  for (let i = 0; i < rooms; i++) {
-    const state = held[i]!;
-    if (state === AT_SETTING) {
-      pinRow(
-        elimination.rowStart,
-        elimination.rowPosition,
-        matrixWork,
-        i,
-        elimination.diagonal[i]!,
-      );
-      rhsWork[i] = target[i]!;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    if (held[i] === AT_SETTING) {
+      for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) matrixWork[rowPosition[k]!] = 0;
+      matrixWork[diagonal[i]!] = 1;
+      rhsWork[i] = rooms[r + TARGET]!;
       pinned++;
     } else {
-      const heat = state === AT_MOST ? high[i]! : low[i]!;
-      emitted[i] = heat;
-      rhsWork[i] = rhs[i]! + reach[i]! * heat;
+      const heat = held[i] === AT_MOST ? rooms[r + HIGH]! : rooms[r + LOW]!;
+      rooms[r + EMITTED] = heat;
+      rhsWork[i] = rhs[i]! + rooms[r + REACH]! * heat;
     }
   }
-  solveSparse(elimination, matrixWork, rhsWork, mean);
+  solveSparse(elimination, matrixWork, rhsWork, solution);
   if (pinned === 0) return;
-  const { rowStart, rowPosition, rowColumn } = elimination;
-  for (let i = 0; i < rooms; i++) {
+  for (let i = 0; i < roomCount; i++) {
     if (held[i] !== AT_SETTING) continue;
     let needed = -rhs[i]!;
     for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) {
-      needed += matrix[rowPosition[k]!]! * mean[rowColumn[k]!]!;
+      needed += matrix[rowPosition[k]!]! * solution[rowColumn[k]!]!;
     }
-    emitted[i] = needed / reach[i]!;
+    const r = i * ROOM_STRIDE;
+    rooms[r + EMITTED] = needed / rooms[r + REACH]!;
   }
 }
 
-function pinRow(
-  rowStart: Int32Array,
-  rowPosition: Int32Array,
-  matrix: Float64Array,
-  i: number,
-  diagonal: number,
-): void {
-  for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) matrix[rowPosition[k]!] = 0;
-  matrix[diagonal] = 1;
+function settleRooms({ rooms, roomCount, solution }: Model): void {
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const now = rooms[r + TEMPERATURE]!;
+    const mean = solution[i]!;
+    rooms[r + MEAN] = mean;
+    rooms[r + BEFORE] = now;
+    rooms[r + TEMPERATURE] = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
+  }
 }
 
-/**
- * Book the step's heat. Adds to row `row` (a multiple of rooms) of the books.
- *
- * @param outdoor  outdoor temperature [°C]
- */
-export function bookHeat(
+function bookHeat(
   m: Model,
-  h: HeatState,
-  air: Air,
   day: Day,
   at: number,
   outdoor: number,
-  books: Books,
+  flows: Float64Array,
   row: number,
 ): void {
-  const { rooms, dt, airCp, paths } = m;
-  const { energy } = books;
-  const { mean } = h;
-  for (let i = 0; i < rooms; i++) {
-    const k = row + i;
-    const fall = (outdoor - mean[i]!) * dt;
-    energy.heating[k] = energy.heating[k]! + h.emitted[i]! * dt;
-    energy.people[k] = energy.people[k]! + day.peopleHeat[at + i]! * dt;
-    energy.things[k] = energy.things[k]! + day.thingsHeat[at + i]! * dt;
-    energy.sun[k] = energy.sun[k]! + h.sun[i]! * dt;
-    energy.panes[k] = energy.panes[k]! + m.paneUA[i]! * fall;
-    energy.leakage[k] = energy.leakage[k]! + airCp * air.leak[i]! * fall;
-    energy.openings[k] = energy.openings[k]! + airCp * air.opening[i]! * fall;
-    energy.fans[k] = energy.fans[k]! + airCp * air.fan[i]! * fall;
-    energy.devices[k] = energy.devices[k]! + h.devices[i]! * dt;
-    energy.phaseChange[k] =
-      energy.phaseChange[k]! + (h.phase[i]! - m.evaporation * day.drying[at + i]!) * dt;
+  const { rooms, roomCount, dt, airCp, evaporation, doors, frames, doorCount } = m;
+  const { peopleHeat, thingsHeat, drying } = day;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const k = (row + i) * BOOK_STRIDE;
+    const fall = (outdoor - rooms[r + MEAN]!) * dt;
+    const carried = airCp * fall;
+    const phase = rooms[r + PHASE]! - evaporation * drying[at + i]!;
+    flows[k + HEATING] = flows[k + HEATING]! + rooms[r + EMITTED]! * dt;
+    flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleHeat[at + i]! * dt;
+    flows[k + THINGS] = flows[k + THINGS]! + thingsHeat[at + i]! * dt;
+    flows[k + SUNSHINE] = flows[k + SUNSHINE]! + rooms[r + SUN]! * dt;
+    flows[k + PANES] = flows[k + PANES]! + rooms[r + PANE_UA]! * fall;
+    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * carried;
+    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING]! * carried;
+    flows[k + FANS] = flows[k + FANS]! + rooms[r + FAN]! * carried;
+    flows[k + DEVICES] = flows[k + DEVICES]! + rooms[r + DEVICE_HEAT]! * dt;
+    flows[k + PHASE_CHANGE] = flows[k + PHASE_CHANGE]! + phase * dt;
   }
-  for (let d = 0; d < paths.doorways; d++) {
-    const a = paths.doorA[d]!;
-    const b = paths.doorB[d]!;
-    const rise = airCp * (mean[a]! - mean[b]!) * dt;
-    energy.doorways[row + b] = energy.doorways[row + b]! + air.forth[d]! * rise;
-    energy.doorways[row + a] = energy.doorways[row + a]! - air.back[d]! * rise;
-  }
-  bookChains(m, h, books, row);
-}
-
-/** A room's ledger covers its chains up to their far ends; the far room of a partition gets what leaves it. */
-function bookChains(m: Model, h: HeatState, { byElement }: Books, row: number): void {
-  const { chains, dt } = m;
-  const { count, start, room, farRoom, boundary, kind, farG, mean } = chains;
-  for (let c = 0; c < count; c++) {
-    const b = boundary[c]!;
-    const j = farRoom[c]!;
-    if (b < 0 && j < 0) continue;
-    const last = mean[start[c + 1]! - 1]!;
-    const column = byElement[kind[c]!]!;
-    const k = row + room[c]!;
-    if (j >= 0) {
-      const over = farG[c]! * (last - h.mean[j]!) * dt;
-      column[k] = column[k]! - over;
-      column[row + j] = column[row + j]! + over;
-    } else {
-      column[k] = column[k]! + farG[c]! * (h.boundary[b]! - last) * dt;
-    }
+  for (let d = 0; d < doorCount; d++) {
+    const a = frames[d * FRAME_STRIDE + A]!;
+    const b = frames[d * FRAME_STRIDE + B]!;
+    const rise = airCp * (rooms[a * ROOM_STRIDE + MEAN]! - rooms[b * ROOM_STRIDE + MEAN]!) * dt;
+    const ka = (row + a) * BOOK_STRIDE + DOORWAYS;
+    const kb = (row + b) * BOOK_STRIDE + DOORWAYS;
+    flows[ka] = flows[ka]! - doors[d * DOOR_STRIDE + BACK]! * rise;
+    flows[kb] = flows[kb]! + doors[d * DOOR_STRIDE + FORTH]! * rise;
   }
 }
 
-/** Heat stored in each room's air and in the chains that hang on it, against 0 °C. [J] */
-export function storedHeat(m: Model, h: HeatState): Float64Array {
-  const stored = m.airCapacity.map((c, i) => c * h.temperature[i]!);
-  const { chains } = m;
-  for (let c = 0; c < chains.count; c++) {
-    for (let k = chains.start[c]!; k < chains.start[c + 1]!; k++) {
-      stored[chains.room[c]!]! += chains.capacity[k]! * chains.temperature[k]!;
-    }
-  }
-  return stored;
-}
+const { temperature: TEMPERATURE, temperatureBefore: BEFORE, meanTemperature: MEAN } = ROOM;
+const { guess: GUESS, target: TARGET, heatOverWeight: OVER_WEIGHT, emitted: EMITTED } = ROOM;
+const { low: LOW, high: HIGH, phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT } = ROOM;
+const {
+  radiantGain: RADIANT_GAIN,
+  sunOnSurfaces: SUN_ON_SURFACES,
+  warmSurface: WARM_SURFACE,
+} = ROOM;
+const { airCapacity: AIR_CAPACITY, paneUA: PANE_UA, chainG: CHAIN_G, surfaced: SURFACED } = ROOM;
+const { sunToAir: SUN_TO_AIR, heated: HEATED, reach: REACH } = ROOM;
+const { leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { forth: FORTH, back: BACK } = DOOR;
+const { a: A, b: B } = FRAME;
+
+const term = (name: EnergyTerm): number => ENERGY_TERMS.indexOf(name);
+const HEATING = term('heating');
+const PEOPLE = term('people');
+const THINGS = term('things');
+const SUNSHINE = term('sun');
+const PANES = term('panes');
+const LEAKAGE = term('leakage');
+const OPENINGS = term('openings');
+const FANS = term('fans');
+const DOORWAYS = term('doorways');
+const DEVICES = term('devices');
+const PHASE_CHANGE = term('phaseChange');
 
 const AT_LEAST = 0;
 const AT_SETTING = 1;

@@ -7,12 +7,29 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-enthalpy.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
-import { type AirPaths, layOutAirPaths } from './air.ts';
+import {
+  CHAIN,
+  CHAIN_STRIDE,
+  DOOR,
+  DOOR_STRIDE,
+  EMITTER,
+  EMITTER_STRIDE,
+  FRAME_STRIDE,
+  LINK,
+  LINK_STRIDE,
+  PANE,
+  PANE_STRIDE,
+  ROOM,
+  ROOM_STRIDE,
+  TRACER,
+  TRACER_STRIDE,
+} from './arena.ts';
 import { type Chains, layOutChains } from './chains.ts';
-import { type Elimination, planElimination } from './numerics/sparse.ts';
+import { type Elimination, planElimination, positionOf } from './numerics/sparse.ts';
 
 /**
- * A home laid out flat for the time loop: everything that stays the same from step to step.
+ * A home laid out for the time loop: what stays the same from step to step, what changes, and room
+ * to work in. Everything the loop touches is made here, once a run.
  *
  * One reference air (20 °C, 50 % relative humidity, the place's pressure) gives the mass of dry air
  * in a cubic metre and its heat capacity; both are constants of a run, so that stored heat and
@@ -22,46 +39,55 @@ export interface Model {
   readonly home: Home;
   /** Control step. [s] */
   readonly dt: number;
-  readonly rooms: number;
   /** Mean station pressure. [Pa] */
   readonly pressure: number;
   /** Dry air in a cubic metre of room air. [kg/m3] */
   readonly density: number;
   /** Of a kilogram of dry air with its vapour. [J/(kg K)] */
   readonly airCp: number;
-
-  readonly elimination: Elimination;
-  /** Conductances between rooms through elements and from rooms into chains, by position. [W/K] */
-  readonly fixed: Float64Array;
-  /** Positions of (a, b) and (b, a) for each doorway. */
-  readonly doorAB: Int32Array;
-  readonly doorBA: Int32Array;
-
-  readonly chains: Chains;
-  readonly paths: AirPaths;
-  readonly boundaries: readonly Boundary[];
-
-  /** Per room: air and what warms with it [J/K]; all panes [W/K]; into all chains [W/K]. */
-  readonly airCapacity: Float64Array;
-  readonly paneUA: Float64Array;
-  readonly chainG: Float64Array;
-  /** Per room: dry air [kg]. */
-  readonly airMass: Float64Array;
-  /** Per room: moisture buffer, [kg] from 0 to 100 % relative humidity and [kg/(s Pa)]. */
-  readonly bufferCapacity: Float64Array;
-  readonly bufferG: Float64Array;
-  /** Per room: inner surfaces, elements and panes [m2]; see operative temperature. */
-  readonly surface: Float64Array;
-  readonly sunToAir: Float64Array;
-  /** Per room: 1 where it has surfaces of its own to warm, else 0, and all gains go to the air. */
-  readonly surfaced: Uint8Array;
   /** Heat taken when a kilogram of water evaporates indoors. [J/kg] */
   readonly evaporation: number;
 
+  readonly roomCount: number;
+  /** ROOM records. */
+  readonly rooms: Float64Array;
+  readonly chains: Chains;
+  readonly boundaries: readonly Boundary[];
+  /** Boundary temperatures, mean over the step. [°C] */
+  readonly boundary: Float64Array;
+  readonly paneCount: number;
+  /** PANE records, and the room of each. */
+  readonly panes: Float64Array;
+  readonly paneRoom: Int32Array;
+  readonly doorCount: number;
+  /** DOOR and FRAME records. */
+  readonly doors: Float64Array;
+  readonly frames: Int32Array;
+  readonly emitterCount: number;
+  /** EMITTER records, and the room and source of each. */
+  readonly emitters: Float64Array;
+  readonly emitterRoom: Int32Array;
+  readonly emitterSource: Int32Array;
+  /** Per source: what all its emitters can draw together, and drew, mean over the step. [W] */
+  readonly power: Float64Array;
+  readonly drawn: Float64Array;
   /** Per source: useful heat for one unit of fuel at an outdoor temperature. [-] */
   readonly conversion: readonly ((outdoor: number) => number)[];
-  readonly panes: PanesFlat;
-  readonly emitters: EmittersFlat;
+  /** TRACER records, species by species. */
+  readonly tracers: Float64Array;
+  /** What each room's emitters are held at; see heat.ts. */
+  readonly held: Uint8Array;
+
+  readonly elimination: Elimination;
+  /** Values by position: conductances that never change [W/K]; flows of dry air [kg/s]; work. */
+  readonly fixed: Float64Array;
+  readonly flow: Float64Array;
+  readonly matrix: Float64Array;
+  readonly matrixWork: Float64Array;
+  /** One number a room: right-hand sides and solution. */
+  readonly rhs: Float64Array;
+  readonly rhsWork: Float64Array;
+  readonly solution: Float64Array;
 }
 
 /** A temperature at the far end of chains. */
@@ -70,101 +96,66 @@ export type Boundary =
       readonly is: 'outdoors';
       readonly azimuth: number;
       readonly tilt: number;
-      /** Rise of the outer face's surroundings per W/m2 of sun [m2 K/W], and their drop to the sky [K]. */
+      /** Rise of what the outer face sees per W/m2 of sun [m2 K/W], and its drop to the sky [K]. */
       readonly perSun: number;
       readonly skyLoss: number;
     }
   | { readonly is: 'ground'; readonly damping: number }
   | { readonly is: 'neighbour'; readonly temperature: number };
 
-interface PanesFlat {
-  readonly count: number;
-  readonly room: Int32Array;
-  readonly ua: Float64Array;
-  readonly area: Float64Array;
-  /** Drop from room to inner surface over drop from room to outdoors: U times surface resistance. [-] */
-  readonly drop: Float64Array;
-  /** Vapour from room air to glass. [kg/(s Pa)] */
-  readonly vapourG: Float64Array;
-}
-
-interface EmittersFlat {
-  readonly count: number;
-  readonly room: Int32Array;
-  readonly source: Int32Array;
-  readonly rated: Float64Array;
-  readonly excess: Float64Array;
-  readonly exponent: Float64Array;
-  readonly water: Float64Array;
-  readonly lag: Float64Array;
-  /** Per source: what all its emitters together can draw. [W] */
-  readonly power: Float64Array;
-  /** Per room: whether it has one; radiant share of all its emitters together. [-] */
-  readonly present: Uint8Array;
-  readonly radiant: Float64Array;
-  /** Per room: heat that reaches the air at once per watt emitted. [W/W] */
-  readonly reach: Float64Array;
-}
-
 export function layOutModel(home: Home, pressure: number, dt: number): Model {
-  const rooms = home.rooms.length;
+  const n = home.rooms.length;
   const humidity = humidityRatioFromRelativeHumidity(REFERENCE_T, REFERENCE_RH, pressure);
   const density = dryAirDensity(REFERENCE_T, humidity, pressure);
   const airCp = moistAirHeatCapacity(humidity);
   const boundaries: Boundary[] = [];
   const chains = layOutChains(home.rooms, home.elements, (e) => boundaryOf(e, boundaries), dt);
-  const elimination = planElimination(rooms, [
+  const elimination = planElimination(n, [
     ...home.doorways.map((d) => d.rooms),
     ...home.elements.flatMap(({ room, far }) =>
       far.to === 'room' ? [[room, far.room] as const] : [],
     ),
   ]);
-  const at = (i: number, j: number): number => elimination.positions.get(i * rooms + j)!;
-  const panes = layOutPanes(home);
-  const paneUA = new Float64Array(rooms);
-  const surface = new Float64Array(rooms);
-  for (let p = 0; p < panes.count; p++) {
-    paneUA[panes.room[p]!]! += panes.ua[p]!;
-    surface[panes.room[p]!]! += panes.area[p]!;
-  }
-  for (let c = 0; c < chains.count; c++) {
-    surface[chains.room[c]!]! += chains.area[c]!;
-    if (chains.farRoom[c]! >= 0) surface[chains.farRoom[c]!]! += chains.area[c]!;
-  }
+  const perValue = (): Float64Array => new Float64Array(elimination.size);
+  const rooms = layOutRooms(home, density, airCp);
+  addChains(rooms, chains);
+  addPanes(rooms, home);
+  addEmitters(rooms, home, chains);
   return {
     home,
     dt,
-    rooms,
     pressure,
     density,
     airCp,
-    elimination,
-    fixed: fixedConductances(chains, elimination, at),
-    doorAB: Int32Array.from(home.doorways, (d) => at(d.rooms[0], d.rooms[1])),
-    doorBA: Int32Array.from(home.doorways, (d) => at(d.rooms[1], d.rooms[0])),
-    chains,
-    paths: layOutAirPaths(home),
-    boundaries,
-    airCapacity: Float64Array.from(
-      home.rooms,
-      (r) => r.furnishingFactor * density * r.volume * airCp,
-    ),
-    paneUA,
-    chainG: sumChainG(chains, rooms),
-    bufferCapacity: Float64Array.from(home.rooms, (r) => r.buffer.capacity),
-    bufferG: Float64Array.from(home.rooms, (r) =>
-      r.buffer.capacity > 0 ? r.buffer.conductance : 0,
-    ),
-    airMass: Float64Array.from(home.rooms, (r) => density * r.volume),
-    surface,
-    sunToAir: Float64Array.from(home.rooms, (r) => r.sunToAir),
-    surfaced: Uint8Array.from(home.rooms, (_, i) =>
-      chains.room.some((room, c) => room === i && chains.radiantShare[c]! > 0) ? 1 : 0,
-    ),
     evaporation: latentHeat(REFERENCE_T),
+    roomCount: n,
+    rooms,
+    chains,
+    boundaries,
+    boundary: new Float64Array(boundaries.length),
+    paneCount: home.panes.length,
+    panes: layOutPanes(home),
+    paneRoom: Int32Array.from(home.panes, (p) => p.room),
+    doorCount: home.doorways.length,
+    doors: layOutDoors(home),
+    frames: layOutFrames(home, elimination),
+    emitterCount: home.emitters.length,
+    emitters: layOutEmitters(home),
+    emitterRoom: Int32Array.from(home.emitters, (e) => e.room),
+    emitterSource: Int32Array.from(home.emitters, (e) => e.source),
+    power: Float64Array.from(home.sources, (s) => s.power),
+    drawn: new Float64Array(home.sources.length),
     conversion: home.sources.map(conversionOf),
-    panes,
-    emitters: layOutEmitters(home, chains),
+    tracers: layOutTracers(home),
+    held: new Uint8Array(n),
+    elimination,
+    fixed: fixedConductances(chains, elimination),
+    flow: perValue(),
+    matrix: perValue(),
+    matrixWork: perValue(),
+    rhs: new Float64Array(n),
+    rhsWork: new Float64Array(n),
+    solution: new Float64Array(n),
   };
 }
 
@@ -185,93 +176,156 @@ function boundaryOf(element: Element, boundaries: Boundary[]): number {
         : { is: 'neighbour', temperature: far.temperature };
   const same = JSON.stringify(wanted);
   const known = boundaries.findIndex((b) => JSON.stringify(b) === same);
-  if (known >= 0) return known;
-  return boundaries.push(wanted) - 1;
+  return known >= 0 ? known : boundaries.push(wanted) - 1;
 }
 
 function fixedConductances(
-  chains: Chains,
-  { size }: Elimination,
-  at: (i: number, j: number) => number,
+  { count, chains, links }: Chains,
+  elimination: Elimination,
 ): Float64Array {
-  const fixed = new Float64Array(size);
-  for (let c = 0; c < chains.count; c++) {
-    const first = chains.start[c]!;
-    const last = chains.start[c + 1]! - 1;
-    const i = chains.room[c]!;
-    const j = chains.farRoom[c]!;
-    fixed[at(i, i)]! += chains.nearG[c]! * (1 - chains.fromNear[first]!);
+  const fixed = new Float64Array(elimination.size);
+  const add = (i: number, j: number, g: number): void => {
+    fixed[positionOf(elimination, i, j)]! += g;
+  };
+  for (let c = 0; c < count; c++) {
+    const at = c * CHAIN_STRIDE;
+    const i = links[c * LINK_STRIDE + LINK.room]!;
+    const j = links[c * LINK_STRIDE + LINK.farRoom]!;
+    const near = chains[at + CHAIN.nearG]!;
+    const far = chains[at + CHAIN.farG]!;
+    add(i, i, near * (1 - chains[at + CHAIN.nearToNear]!));
     if (j < 0) continue;
-    fixed[at(i, j)]! -= chains.nearG[c]! * chains.fromFar[first]!;
-    fixed[at(j, i)]! -= chains.farG[c]! * chains.fromNear[last]!;
-    fixed[at(j, j)]! += chains.farG[c]! * (1 - chains.fromFar[last]!);
+    add(i, j, -near * chains[at + CHAIN.farToNear]!);
+    add(j, i, -far * chains[at + CHAIN.nearToFar]!);
+    add(j, j, far * (1 - chains[at + CHAIN.farToFar]!));
   }
   return fixed;
 }
 
-function sumChainG(chains: Chains, rooms: number): Float64Array {
-  const sum = new Float64Array(rooms);
-  for (let c = 0; c < chains.count; c++) {
-    sum[chains.room[c]!]! += chains.nearG[c]!;
-    if (chains.farRoom[c]! >= 0) sum[chains.farRoom[c]!]! += chains.farG[c]!;
+function layOutRooms(home: Home, density: number, airCp: number): Float64Array {
+  const rooms = new Float64Array(home.rooms.length * ROOM_STRIDE);
+  home.rooms.forEach((room, i) => {
+    const r = i * ROOM_STRIDE;
+    rooms[r + ROOM.volume] = room.volume;
+    rooms[r + ROOM.airMass] = density * room.volume;
+    rooms[r + ROOM.airCapacity] = room.furnishingFactor * density * room.volume * airCp;
+    rooms[r + ROOM.sunToAir] = room.sunToAir;
+    rooms[r + ROOM.bufferCapacity] = room.buffer.capacity;
+    rooms[r + ROOM.bufferG] = room.buffer.capacity > 0 ? room.buffer.conductance : 0;
+    rooms[r + ROOM.leakShare] = home.leakage.share[i]!;
+  });
+  return rooms;
+}
+
+function addChains(rooms: Float64Array, { count, chains, links }: Chains): void {
+  for (let c = 0; c < count; c++) {
+    const at = c * CHAIN_STRIDE;
+    const r = links[c * LINK_STRIDE + LINK.room]! * ROOM_STRIDE;
+    const far = links[c * LINK_STRIDE + LINK.farRoom]!;
+    rooms[r + ROOM.chainG]! += chains[at + CHAIN.nearG]!;
+    rooms[r + ROOM.surface]! += chains[at + CHAIN.area]!;
+    if (chains[at + CHAIN.radiantShare]! > 0) rooms[r + ROOM.surfaced] = 1;
+    if (far < 0) continue;
+    rooms[far * ROOM_STRIDE + ROOM.chainG]! += chains[at + CHAIN.farG]!;
+    rooms[far * ROOM_STRIDE + ROOM.surface]! += chains[at + CHAIN.area]!;
   }
-  return sum;
+}
+
+function addPanes(rooms: Float64Array, { panes }: Home): void {
+  for (const pane of panes) {
+    rooms[pane.room * ROOM_STRIDE + ROOM.paneUA]! += pane.uValue * pane.area;
+    rooms[pane.room * ROOM_STRIDE + ROOM.surface]! += pane.area;
+  }
+}
+
+/** Radiant share of each room's emitters together, and what of a watt reaches the air at once. */
+function addEmitters(rooms: Float64Array, home: Home, { count, chains, links }: Chains): void {
+  const passedOn = new Float64Array(home.rooms.length);
+  for (let c = 0; c < count; c++) {
+    const at = c * CHAIN_STRIDE;
+    passedOn[links[c * LINK_STRIDE + LINK.room]!]! +=
+      chains[at + CHAIN.radiantShare]! * chains[at + CHAIN.nearToNear]!;
+  }
+  home.rooms.forEach((_, i) => {
+    const r = i * ROOM_STRIDE;
+    const mine = home.emitters.filter((e) => e.room === i);
+    const rated = mine.reduce((sum, e) => sum + e.ratedPower, 0);
+    const radiated = mine.reduce((sum, e) => sum + e.ratedPower * e.radiantShare, 0);
+    // Where there is no surface to warm, radiant heat has only the air.
+    const share = rated > 0 && rooms[r + ROOM.surfaced] === 1 ? radiated / rated : 0;
+    rooms[r + ROOM.heated] = rated > 0 ? 1 : 0;
+    rooms[r + ROOM.radiantShare] = share;
+    rooms[r + ROOM.reach] = 1 - share + share * passedOn[i]!;
+  });
+}
+
+function layOutPanes({ panes }: Home): Float64Array {
+  const all = new Float64Array(panes.length * PANE_STRIDE);
+  panes.forEach((pane, p) => {
+    const at = p * PANE_STRIDE;
+    all[at + PANE.ua] = pane.uValue * pane.area;
+    all[at + PANE.area] = pane.area;
+    all[at + PANE.drop] = pane.uValue * innerSurfaceResistance('horizontal');
+    all[at + PANE.vapourG] = pane.area * (1 - pane.frameShare) * VAPOUR_TO_GLASS;
+  });
+  return all;
+}
+
+function layOutDoors({ doorways }: Home): Float64Array {
+  const all = new Float64Array(doorways.length * DOOR_STRIDE);
+  doorways.forEach((door, d) => {
+    const at = d * DOOR_STRIDE;
+    all[at + DOOR.width] = door.width;
+    all[at + DOOR.height] = door.height;
+    all[at + DOOR.mixing] = door.mixing;
+    all[at + DOOR.shut] = door.shut;
+  });
+  return all;
+}
+
+function layOutFrames({ doorways }: Home, elimination: Elimination): Int32Array {
+  const all = new Int32Array(doorways.length * FRAME_STRIDE);
+  doorways.forEach(({ rooms: [a, b] }, d) => {
+    const ab = positionOf(elimination, a, b);
+    all.set([a, b, ab, positionOf(elimination, b, a)], d * FRAME_STRIDE);
+  });
+  return all;
+}
+
+function layOutEmitters({ emitters, sources }: Home): Float64Array {
+  const all = new Float64Array(emitters.length * EMITTER_STRIDE);
+  emitters.forEach((emitter, e) => {
+    const at = e * EMITTER_STRIDE;
+    all[at + EMITTER.rated] = emitter.ratedPower;
+    all[at + EMITTER.excess] = emitter.ratedExcess;
+    all[at + EMITTER.exponent] = emitter.exponent;
+    all[at + EMITTER.water] = sources[emitter.source]!.waterTemperature;
+    all[at + EMITTER.lag] = emitter.lag;
+    all[at + EMITTER.mostExcess] = Number.NaN;
+  });
+  return all;
+}
+
+function layOutTracers({ rooms, species }: Home): Float64Array {
+  const all = new Float64Array(species.length * rooms.length * TRACER_STRIDE);
+  species.forEach((_, s) => {
+    rooms.forEach((room, i) => {
+      all[(s * rooms.length + i) * TRACER_STRIDE + TRACER.deposition] =
+        (room.deposition[s] ?? 0) * room.volume;
+    });
+  });
+  return all;
 }
 
 function conversionOf({ conversion }: HeatSource): (outdoor: number) => number {
   if (conversion.by === 'efficiency') return () => conversion.efficiency;
   const { outdoor: x, cop: y } = conversion;
   return (outdoor) => {
+    if (x.length === 1 || outdoor <= x[0]!) return y[0]!;
     let k = 0;
     while (k < x.length - 2 && outdoor > x[k + 1]!) k++;
-    if (x.length === 1 || outdoor <= x[0]!) return y[0]!;
     const part = Math.min(1, (outdoor - x[k]!) / (x[k + 1]! - x[k]!));
     return y[k]! + part * (y[k + 1]! - y[k]!);
-  };
-}
-
-function layOutPanes({ panes }: Home): PanesFlat {
-  return {
-    count: panes.length,
-    room: Int32Array.from(panes, (p) => p.room),
-    ua: Float64Array.from(panes, (p) => p.uValue * p.area),
-    area: Float64Array.from(panes, (p) => p.area),
-    drop: Float64Array.from(panes, (p) => p.uValue * innerSurfaceResistance('horizontal')),
-    vapourG: Float64Array.from(panes, (p) => p.area * (1 - p.frameShare) * VAPOUR_TO_GLASS),
-  };
-}
-
-function layOutEmitters(home: Home, chains: Chains): EmittersFlat {
-  const rooms = home.rooms.length;
-  const { emitters } = home;
-  const rated = new Float64Array(rooms);
-  const radiated = new Float64Array(rooms);
-  for (const e of emitters) {
-    rated[e.room]! += e.ratedPower;
-    radiated[e.room]! += e.ratedPower * e.radiantShare;
-  }
-  const received = new Float64Array(rooms); // of a radiant watt, what the surfaces pass to the air at once
-  const surfaces = new Float64Array(rooms);
-  for (let c = 0; c < chains.count; c++) {
-    const i = chains.room[c]!;
-    received[i]! += chains.radiantShare[c]! * chains.fromNear[chains.start[c]!]!;
-    surfaces[i]! += chains.radiantShare[c]!;
-  }
-  // Where there is no surface to warm, radiant heat has only the air.
-  const radiant = rated.map((sum, i) => (sum > 0 && surfaces[i]! > 0 ? radiated[i]! / sum : 0));
-  return {
-    count: emitters.length,
-    room: Int32Array.from(emitters, (e) => e.room),
-    source: Int32Array.from(emitters, (e) => e.source),
-    rated: Float64Array.from(emitters, (e) => e.ratedPower),
-    excess: Float64Array.from(emitters, (e) => e.ratedExcess),
-    exponent: Float64Array.from(emitters, (e) => e.exponent),
-    water: Float64Array.from(emitters, (e) => home.sources[e.source]!.waterTemperature),
-    lag: Float64Array.from(emitters, (e) => e.lag),
-    power: Float64Array.from(home.sources, (s) => s.power),
-    present: Uint8Array.from(rated, (sum) => (sum > 0 ? 1 : 0)),
-    radiant,
-    reach: radiant.map((share, i) => 1 - share + share * received[i]!),
   };
 }
 
@@ -281,7 +335,7 @@ function layOutEmitters(home: Home, chains: Chains): EmittersFlat {
  */
 const VAPOUR_TO_GLASS = 7e-9 * 3;
 
-/** Long-wave loss of an upward face to a clear-to-average sky, as a temperature (ASHRAE sol-air, from memory). [K] */
+/** Long-wave loss of an upward face to the sky, as a temperature (ASHRAE sol-air, from memory). [K] */
 const SKY_LOSS_UPWARDS = 3.9;
 
 const REFERENCE_T = 20; // °C

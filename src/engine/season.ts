@@ -1,3 +1,4 @@
+import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Weather } from '../weather/weather.ts';
 
 /** The outdoor year as one wave: its mean, half its swing, and the day on which it is coldest. */
@@ -19,7 +20,7 @@ export function seasonOf(weather: Weather): Season {
   let sum = 0;
   let cosine = 0;
   let sine = 0;
-  const first = dayInYear(start);
+  const first = dayOfYear(start);
   for (let k = 0; k < count; k++) {
     const angle = (2 * Math.PI * (first + (k * step) / DAY)) / YEAR;
     const t = temperature[k]!;
@@ -37,12 +38,6 @@ export function seasonOf(weather: Weather): Season {
     amplitude: Math.hypot(a, b),
     coldest: (((warmest + YEAR / 2) % YEAR) + YEAR) % YEAR,
   };
-}
-
-/** Days since the year began, 1 at its first midnight. */
-export function dayInYear(utc: number): number {
-  const year = new Date(utc * 1000).getUTCFullYear();
-  return (utc - Date.UTC(year, 0, 1) / 1000) / DAY + 1;
 }
 
 const DAY = 86_400;

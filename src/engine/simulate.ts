@@ -1,26 +1,29 @@
-import { createDay, layOutDay } from '../control/day.ts';
+import { createDay, type Day, layOutDay } from '../control/day.ts';
 import { groundTemperature } from '../home/ground.ts';
 import type { Remark } from '../home/remarks.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
+import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Weather } from '../weather/weather.ts';
-import { addAirBalance, createAir, moveAir } from './air.ts';
-import { type Books, closeBooks, openBooks, type Stores } from './books.ts';
-import { bookHeat, createHeat, guessTemperatures, stepHeat, storedHeat } from './heat.ts';
+import { layOutShell, moveAir, type Shell } from './air.ts';
+import { ROOM, ROOM_STRIDE } from './arena.ts';
+import { type Books, closeBooks, openBooks } from './books.ts';
+import { guessTemperatures, stepHeat } from './heat.ts';
 import { layOutModel, type Model } from './model.ts';
-import { createOutdoors, layOutOutdoors } from './outdoors.ts';
+import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import type { Run, RunInput } from './run.ts';
-import { dayInYear, type Season, seasonOf } from './season.ts';
-import { bookSpecies, createSpecies, stepSpecies, storedSpecies } from './species.ts';
+import { type Season, seasonOf } from './season.ts';
+import { stepSpecies } from './species.ts';
 import { settleStart } from './start.ts';
-import { createStretch, recordStep } from './stretch.ts';
+import { takeStock } from './stores.ts';
+import { createStretch, recordStep, type Stretch } from './stretch.ts';
 import { layOutSunlight, type Sunlight } from './sunlight.ts';
 import type { Observer } from './trace.ts';
-import { createWater, settleWater, stepWater, storedWater } from './water.ts';
+import { stepWater } from './water.ts';
 
 /**
  * Simulate one home over one period.
  *
- * The year is walked a day at a time: what people do and what the weather is are laid out for the
+ * The period is walked a day at a time: what people do and what the weather is are laid out for the
  * day, its control steps are taken one by one (air, heat, water, species, in that order), and the
  * day is shown to the observers. A lead-in before the period lets walls forget the first guess;
  * neither observers nor ledger see it.
@@ -29,162 +32,187 @@ import { createWater, settleWater, stepWater, storedWater } from './water.ts';
  */
 export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   requireSteps(input);
-  const { home, household, weather, dt, start, hours, leadInDays } = input;
-  const model = layOutModel(home, meanPressure(weather), dt);
-  const names = home.species.map((s) => s.name);
-  const perDay = DAY / dt;
-  const day = createDay(household, model.rooms, names.length, perDay);
-  const outdoors = createOutdoors(weather, names, perDay);
-  const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
-  const sunlight = layOutSunlight(home, weather, facings);
-  const season = seasonOf(weather);
-  const air = createAir(home);
-  const heat = createHeat(model);
-  const water = createWater(model);
-  const species = names.map((_, index) => createSpecies(model, index));
-  const stretch = createStretch(model, perDay);
-  const saturation = saturationTable();
+  const { weather, dt, start, hours, leadInDays } = input;
+  const walk = prepareWalk(input);
+  const { model } = walk;
   const end = start + hours * HOUR;
-  const months = monthRows(start, end);
-  const books = openBooks(model.rooms, names.length, months.list);
-  const scrap = openBooks(model.rooms, names.length, [0]);
-
-  const stores = (): Stores => ({
-    energy: storedHeat(model, heat),
-    water: storedWater(model, water),
-    species: species.map((s) => storedSpecies(model, s)),
-  });
-
-  const walk = (from: number, to: number, into: Books, shift: number, counted: boolean): void => {
-    for (let dayStart = from; dayStart < to; dayStart += DAY) {
-      const steps = Math.min(perDay, Math.round((to - dayStart) / dt));
-      layOutDay(day, household, dayStart, dt, steps);
-      layOutOutdoors(outdoors, weather, names, dayStart, dt, steps, shift);
-      for (let s = 0; s < steps; s++) {
-        const at = s * model.rooms;
-        const outdoor = outdoors.temperature[s]!;
-        const outdoorHumidity = outdoors.humidityRatio[s]!;
-        const row = counted ? months.rowAt(dayStart + s * dt) * model.rooms : 0;
-        setBoundaries(
-          model,
-          heat.boundary,
-          sunlight,
-          season,
-          outdoor,
-          outdoors.interval[s]!,
-          dayStart + s * dt,
-        );
-        setSun(model, heat.sun, sunlight, outdoors.interval[s]!);
-        guessTemperatures(model, heat);
-        moveAir(
-          air,
-          model.paths,
-          heat.guess,
-          outdoor,
-          outdoors.windSpeed[s]!,
-          model.density,
-          day.openings,
-          s * model.paths.openings,
-          day.doorways,
-          s * model.paths.doorways,
-        );
-        stepHeat(model, heat, air, day, at, outdoor);
-        bookHeat(model, heat, air, day, at, outdoor, into, row);
-        stepWater(model, water, air, day, at, outdoor, outdoorHumidity, heat.mean, saturation);
-        settleWater(model, water, air, day, at, outdoorHumidity, heat.phase, into, row);
-        for (let q = 0; q < species.length; q++) {
-          const level = outdoors.species[q]?.[s] ?? home.species[q]!.outdoor;
-          stepSpecies(
-            model,
-            species[q]!,
-            air,
-            day.peopleSpecies[q]!,
-            day.thingsSpecies[q]!,
-            at,
-            level,
-          );
-          bookSpecies(model, species[q]!, air, day, q, at, level, into, row);
-        }
-        addAirBalance(air, model.paths, into.airNet, into.airThrough);
-        if (counted) {
-          recordStep(stretch, model, heat, water, species, air, day, s, outdoor, outdoorHumidity);
-        }
-      }
-      if (!counted) continue;
-      stretch.begin(Math.round((dayStart - start) / dt), steps, dayStart);
-      for (const observe of observers) observe(stretch.view);
-    }
-  };
+  settleStart(model, input, walk.season);
 
   const leadIn = leadInDays * DAY;
-  const coversLeadIn = weather.periodic || start - leadIn >= weather.start;
-  const shift = coversLeadIn ? 0 : leadIn;
-  settleStart(model, heat, water, species, input, season);
-  walk(start - leadIn, start, scrap, shift, false);
-  const before = stores();
-  walk(start, end, books, 0, true);
+  const scrap = openBooks(model.roomCount, walk.names.length, [0]);
+  // Where the weather does not reach back far enough, its first days stand in for those before.
+  const shift = weather.periodic || start - leadIn >= weather.start ? 0 : leadIn;
+  for (let utc = start - leadIn; utc < start; utc += DAY) {
+    walkDay(walk, utc, Math.min(utc + DAY, start), shift, scrap, oneRow);
+  }
+
+  const months = monthStarts(start, end);
+  const books = openBooks(
+    model.roomCount,
+    walk.names.length,
+    months.map((m) => new Date(m * 1000).getUTCMonth()),
+  );
+  const before = takeStock(model);
+  clearAir(model);
+  for (let utc = start; utc < end; utc += DAY) {
+    const steps = walkDay(walk, utc, Math.min(utc + DAY, end), 0, books, months);
+    walk.stretch.begin(Math.round((utc - start) / dt), steps, utc);
+    for (const observe of observers) observe(walk.stretch.view);
+  }
+  const air = (field: number): Float64Array =>
+    Float64Array.from(input.home.rooms, (_, i) => model.rooms[i * ROOM_STRIDE + field]!);
   return {
     start,
     hours,
     dt,
-    ledger: closeBooks(books, before, stores()),
+    ledger: closeBooks(books, before, takeStock(model), air(ROOM.airNet), air(ROOM.airThrough)),
     notices: noticesOf(weather),
   };
 }
 
-function setBoundaries(
-  { boundaries }: Model,
-  values: Float64Array,
-  sunlight: Sunlight,
-  season: Season,
-  outdoor: number,
-  interval: number,
-  utc: number,
-): void {
+/** All that a walk through time carries along. */
+interface Walk {
+  readonly input: RunInput;
+  readonly model: Model;
+  readonly shell: Shell;
+  readonly day: Day;
+  readonly outdoors: Outdoors;
+  readonly sunlight: Sunlight;
+  readonly season: Season;
+  readonly stretch: Stretch;
+  readonly saturation: (temperature: number) => number;
+  /** Names of the species. */
+  readonly names: readonly string[];
+}
+
+function prepareWalk(input: RunInput): Walk {
+  const { home, household, weather, dt } = input;
+  const model = layOutModel(home, meanPressure(weather), dt);
+  const names = home.species.map((s) => s.name);
+  const perDay = DAY / dt;
+  const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
+  return {
+    input,
+    model,
+    shell: layOutShell(home),
+    day: createDay(household, model.roomCount, names.length, perDay),
+    outdoors: createOutdoors(weather, names, perDay),
+    sunlight: layOutSunlight(home, weather, facings),
+    season: seasonOf(weather),
+    stretch: createStretch(model, perDay),
+    saturation: saturationTable(),
+    names,
+  };
+}
+
+/**
+ * Take the control steps from one instant to another, at most a day later.
+ *
+ * @param shift   added to every instant before the weather is looked up [s]
+ * @param months  instants at which the rows of the books begin [s UTC]
+ * @returns how many steps were taken
+ */
+function walkDay(
+  walk: Walk,
+  from: number,
+  to: number,
+  shift: number,
+  books: Books,
+  months: readonly number[],
+): number {
+  const { input, model, day, outdoors, names, season } = walk;
+  const { dt } = model;
+  const steps = Math.round((to - from) / dt);
+  layOutDay(day, input.household, from, dt, steps);
+  layOutOutdoors(outdoors, input.weather, names, from, dt, steps, shift);
+  setGround(model, season, from + shift);
+  let row = rowAt(months, from);
+  for (let s = 0; s < steps; s++) {
+    if (row + 1 < months.length && from + s * dt >= months[row + 1]!) row++;
+    takeStep(walk, s, books, row);
+  }
+  return steps;
+}
+
+function takeStep(walk: Walk, s: number, books: Books, month: number): void {
+  const { model, shell, day, outdoors, sunlight, saturation, stretch } = walk;
+  const { roomCount, home } = model;
+  const at = s * roomCount;
+  const row = month * roomCount;
+  const outdoor = outdoors.temperature[s]!;
+  const humidity = outdoors.humidityRatio[s]!;
+  setOutdoors(model, sunlight, outdoor, outdoors.interval[s]!);
+  guessTemperatures(model);
+  const wind = outdoors.windSpeed[s]!;
+  const leakage = moveAir(
+    model,
+    shell,
+    outdoor,
+    wind,
+    day.openings,
+    s * shell.openings,
+    day.doorways,
+    s * model.doorCount,
+  );
+  stepHeat(model, day, at, outdoor, books.flows, row);
+  stepWater(model, day, at, outdoor, humidity, saturation, books.flows, row);
+  for (let q = 0; q < home.species.length; q++) {
+    const column = outdoors.species[q];
+    const level = column === undefined ? home.species[q]!.outdoor : column[s]!;
+    const record = (q * books.months.length + month) * roomCount;
+    const people = day.peopleSpecies[q]!;
+    const things = day.thingsSpecies[q]!;
+    stepSpecies(model, q, level, people, things, at, books.species, record);
+  }
+  recordStep(stretch, model, day, s, outdoor, humidity, leakage);
+}
+
+/** Temperatures at the far ends of chains, and the sun through panes. */
+function setOutdoors(m: Model, sunlight: Sunlight, outdoor: number, interval: number): void {
+  const { boundaries, boundary, rooms, roomCount } = m;
   let plane = 0;
   for (let b = 0; b < boundaries.length; b++) {
-    const boundary = boundaries[b]!;
-    if (boundary.is === 'outdoors') {
-      const sun = sunlight.on[plane++]![interval]!;
-      values[b] = outdoor + boundary.perSun * sun - boundary.skyLoss;
-    } else if (boundary.is === 'ground') {
-      values[b] = groundTemperature(
-        season.mean,
-        season.amplitude,
-        boundary.damping,
-        Math.min(366, dayInYear(utc)),
-        season.coldest + GROUND_LAG,
-      );
-    } else {
-      values[b] = boundary.temperature;
-    }
+    const far = boundaries[b]!;
+    if (far.is !== 'outdoors') continue;
+    boundary[b] = outdoor + far.perSun * sunlight.on[plane++]![interval]! - far.skyLoss;
   }
+  const from = interval * roomCount;
+  for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + SUN] = sunlight.gain[from + i]!;
 }
 
-function setSun(m: Model, values: Float64Array, sunlight: Sunlight, interval: number): void {
-  const from = interval * m.rooms;
-  for (let i = 0; i < m.rooms; i++) values[i] = sunlight.gain[from + i]!;
+/** Temperatures of ground and neighbours, which change too slowly to be set more than daily. */
+function setGround({ boundaries, boundary }: Model, season: Season, utc: number): void {
+  const today = Math.min(366, dayOfYear(utc));
+  boundaries.forEach((far, b) => {
+    if (far.is === 'neighbour') boundary[b] = far.temperature;
+    if (far.is !== 'ground') return;
+    const coldest = season.coldest + GROUND_LAG;
+    boundary[b] = groundTemperature(season.mean, season.amplitude, far.damping, today, coldest);
+  });
 }
 
-/** Rows of the ledger, one for each calendar month that the period touches. */
-function monthRows(start: number, end: number): { list: number[]; rowAt: (utc: number) => number } {
-  const starts: number[] = [];
-  const list: number[] = [];
+/** Instants at which the calendar months (UTC) that a period touches begin, the first before it. [s UTC] */
+function monthStarts(start: number, end: number): number[] {
   const first = new Date(start * 1000);
+  const starts: number[] = [];
   for (let q = 0; ; q++) {
     const utc = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + q, 1) / 1000;
-    if (utc >= end) break;
+    if (utc >= end) return starts;
     starts.push(utc);
-    list.push((first.getUTCMonth() + q) % 12);
   }
+}
+
+function rowAt(months: readonly number[], utc: number): number {
   let row = 0;
-  return {
-    list,
-    rowAt: (utc) => {
-      while (row + 1 < starts.length && utc >= starts[row + 1]!) row++;
-      return row;
-    },
-  };
+  while (row + 1 < months.length && utc >= months[row + 1]!) row++;
+  return row;
+}
+
+function clearAir({ rooms, roomCount }: Model): void {
+  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
+    rooms[r + ROOM.airNet] = 0;
+    rooms[r + ROOM.airThrough] = 0;
+  }
 }
 
 function meanPressure({ pressure, count }: Weather): number {
@@ -219,6 +247,8 @@ function noticesOf(weather: Weather): Remark[] {
     : [];
 }
 
+const { sun: SUN } = ROOM;
+const oneRow: readonly number[] = [Number.NEGATIVE_INFINITY];
 const HOUR = 3600;
 const DAY = 86_400;
 /** How far the ground under a floor lags behind the outdoor year; about a month (ISO 13370, from memory). [d] */

@@ -1,136 +1,113 @@
-import type { Day } from '../control/day.ts';
-import type { Air } from './air.ts';
-import type { Books } from './books.ts';
+import {
+  DOOR,
+  DOOR_STRIDE,
+  FRAME,
+  FRAME_STRIDE,
+  ROOM,
+  ROOM_STRIDE,
+  TRACER,
+  TRACER_STRIDE,
+} from './arena.ts';
+import { TRACER_BOOK_STRIDE } from './books.ts';
+import { SPECIES_TERMS, type SpeciesTerm } from './ledger.ts';
 import type { Model } from './model.ts';
 import { implicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
 
-/** Everything about one species that changes from step to step. */
-export interface SpeciesState {
-  /** Per room: concentration at the start, mean over the step. [species unit] */
-  readonly level: Float64Array;
-  readonly mean: Float64Array;
-  /** Per room: added by devices, negative for a purifier. [species unit m3/s] */
-  readonly devices: Float64Array;
-  /** Per room: loss by deposition. [m3/s of room air] */
-  readonly deposition: Float64Array;
-  /** Share that survives the way in through leaks. [-] */
-  readonly penetration: number;
-  /** Scratch. */
-  readonly overWeight: Float64Array;
-  readonly matrix: Float64Array;
-  readonly rhs: Float64Array;
-}
-
-export function createSpecies(m: Model, index: number): SpeciesState {
-  const perRoom = (): Float64Array => new Float64Array(m.rooms);
-  return {
-    level: perRoom(),
-    mean: perRoom(),
-    devices: perRoom(),
-    deposition: Float64Array.from(m.home.rooms, (r) => (r.deposition[index] ?? 0) * r.volume),
-    penetration: m.home.species[index]!.penetration,
-    overWeight: perRoom(),
-    matrix: new Float64Array(m.elimination.size),
-    rhs: perRoom(),
-  };
-}
-
 /**
- * Step one species in all rooms at once.
+ * Step one species in all rooms at once, and book it.
  *
+ * In masses of dry air throughout: a source in (unit m3/s) times kg/m3 stands beside flows in kg/s.
+ *
+ * @param index    number of the species
  * @param outdoor  outdoor level [species unit]
  * @param people   sources by room, this step's from `at` on [species unit m3/s]
  * @param things   the same for things
+ * @param book     TRACER_BOOK records, this species' and month's from record `row` on
  */
 export function stepSpecies(
   m: Model,
-  s: SpeciesState,
-  air: Air,
+  index: number,
+  outdoor: number,
   people: Float64Array,
   things: Float64Array,
   at: number,
-  outdoor: number,
-): void {
-  const { rooms, dt, elimination, doorAB, doorBA, paths } = m;
-  const { diagonal } = elimination;
-  const { matrix, rhs, level, mean, deposition, penetration, overWeight } = s;
-  const perMass = 1 / m.density;
-  matrix.fill(0);
-  for (let d = 0; d < paths.doorways; d++) {
-    const a = diagonal[paths.doorA[d]!]!;
-    const b = diagonal[paths.doorB[d]!]!;
-    const ab = doorAB[d]!;
-    const ba = doorBA[d]!;
-    const toA = perMass * air.back[d]!;
-    const toB = perMass * air.forth[d]!;
-    matrix[ab] = matrix[ab]! - toA;
-    matrix[ba] = matrix[ba]! - toB;
-    matrix[a] = matrix[a]! + toA;
-    matrix[b] = matrix[b]! + toB;
-  }
-  for (let i = 0; i < rooms; i++) {
-    const k = diagonal[i]!;
-    const leak = perMass * air.leak[i]!;
-    const direct = perMass * (air.opening[i]! + air.fan[i]!);
-    const loss = matrix[k]! + leak + direct + deposition[i]!;
-    const volume = paths.volume[i]!;
-    const weight = implicitWeight((loss * dt) / volume);
-    const store = volume / (weight * dt);
-    overWeight[i] = 1 / weight;
-    matrix[k] = loss + store;
-    rhs[i] =
-      store * level[i]! +
-      (leak * penetration + direct) * outdoor +
-      people[at + i]! +
-      things[at + i]! +
-      s.devices[i]!;
-  }
-  solveSparse(elimination, matrix, rhs, mean);
-  for (let i = 0; i < rooms; i++) {
-    level[i] = level[i]! + (mean[i]! - level[i]!) * overWeight[i]!;
-  }
-}
-
-/** Book the step. What leaks lose on the way in never reaches the room, so it is not booked. */
-export function bookSpecies(
-  m: Model,
-  s: SpeciesState,
-  air: Air,
-  day: Day,
-  index: number,
-  at: number,
-  outdoor: number,
-  books: Books,
+  book: Float64Array,
   row: number,
 ): void {
-  const { rooms, dt, paths } = m;
-  const { mean, deposition, penetration } = s;
-  const book = books.species[index]!;
-  const people = day.peopleSpecies[index]!;
-  const things = day.thingsSpecies[index]!;
-  const perMass = dt / m.density;
-  for (let i = 0; i < rooms; i++) {
-    const k = row + i;
-    const c = mean[i]!;
-    book.people[k] = book.people[k]! + people[at + i]! * dt;
-    book.things[k] = book.things[k]! + things[at + i]! * dt;
-    book.leakage[k] = book.leakage[k]! + perMass * air.leak[i]! * (penetration * outdoor - c);
-    book.openings[k] = book.openings[k]! + perMass * air.opening[i]! * (outdoor - c);
-    book.fans[k] = book.fans[k]! + perMass * air.fan[i]! * (outdoor - c);
-    book.devices[k] = book.devices[k]! + s.devices[i]! * dt;
-    book.deposition[k] = book.deposition[k]! - deposition[i]! * c * dt;
+  const { rooms, roomCount, tracers, dt, density, elimination, matrix, flow, rhs, solution } = m;
+  const { diagonal } = elimination;
+  const from = index * roomCount * TRACER_STRIDE;
+  const penetration = m.home.species[index]!.penetration;
+  for (let k = 0; k < matrix.length; k++) matrix[k] = flow[k]!;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const t = from + i * TRACER_STRIDE;
+    const k = diagonal[i]!;
+    const loss = flow[k]! + density * tracers[t + DEPOSITION]!;
+    const mass = rooms[r + AIR_MASS]!;
+    const store = mass / (implicitWeight((loss * dt) / mass) * dt);
+    matrix[k] = loss + store;
+    const into = rooms[r + EXCHANGE]! - (1 - penetration) * rooms[r + LEAK]!;
+    const source = people[at + i]! + things[at + i]! + tracers[t + DEVICE]!;
+    rhs[i] = store * tracers[t + LEVEL]! + into * outdoor + density * source;
   }
-  for (let d = 0; d < paths.doorways; d++) {
-    const a = paths.doorA[d]!;
-    const b = paths.doorB[d]!;
-    const rise = perMass * (mean[a]! - mean[b]!);
-    book.doorways[row + b] = book.doorways[row + b]! + air.forth[d]! * rise;
-    book.doorways[row + a] = book.doorways[row + a]! - air.back[d]! * rise;
+  solveSparse(elimination, matrix, rhs, solution);
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const t = from + i * TRACER_STRIDE;
+    const k = (row + i) * TRACER_BOOK_STRIDE;
+    const c = solution[i]!;
+    const before = tracers[t + LEVEL]!;
+    const mass = rooms[r + AIR_MASS]!;
+    const loss = flow[diagonal[i]!]! + density * tracers[t + DEPOSITION]!;
+    const weight = implicitWeight((loss * dt) / mass);
+    tracers[t + MEAN] = c;
+    tracers[t + LEVEL] = before + (c - before) / weight;
+    const perMass = dt / density;
+    const fall = perMass * (outdoor - c);
+    const leak = rooms[r + LEAK]!;
+    book[k + PEOPLE] = book[k + PEOPLE]! + people[at + i]! * dt;
+    book[k + THINGS] = book[k + THINGS]! + things[at + i]! * dt;
+    book[k + LEAKAGE] = book[k + LEAKAGE]! + perMass * leak * (penetration * outdoor - c);
+    book[k + OPENINGS] = book[k + OPENINGS]! + rooms[r + OPENING]! * fall;
+    book[k + FANS] = book[k + FANS]! + rooms[r + FAN]! * fall;
+    book[k + DEVICES] = book[k + DEVICES]! + tracers[t + DEVICE]! * dt;
+    book[k + FALLEN] = book[k + FALLEN]! - tracers[t + DEPOSITION]! * c * dt;
+  }
+  bookDoors(m, from, book, row);
+}
+
+function bookDoors(
+  { tracers, doors, frames, doorCount, dt, density }: Model,
+  from: number,
+  book: Float64Array,
+  row: number,
+): void {
+  for (let d = 0; d < doorCount; d++) {
+    const a = frames[d * FRAME_STRIDE + A]!;
+    const b = frames[d * FRAME_STRIDE + B]!;
+    const over =
+      tracers[from + a * TRACER_STRIDE + MEAN]! - tracers[from + b * TRACER_STRIDE + MEAN]!;
+    const rise = (over * dt) / density;
+    const ka = (row + a) * TRACER_BOOK_STRIDE + DOORWAYS;
+    const kb = (row + b) * TRACER_BOOK_STRIDE + DOORWAYS;
+    book[ka] = book[ka]! - doors[d * DOOR_STRIDE + BACK]! * rise;
+    book[kb] = book[kb]! + doors[d * DOOR_STRIDE + FORTH]! * rise;
   }
 }
 
-/** Amount of the species in each room's air. [species unit m3] */
-export function storedSpecies(m: Model, s: SpeciesState): Float64Array {
-  return s.level.map((c, i) => c * m.paths.volume[i]!);
-}
+const { airMass: AIR_MASS, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { level: LEVEL, mean: MEAN, devices: DEVICE, deposition: DEPOSITION } = TRACER;
+const { forth: FORTH, back: BACK } = DOOR;
+const { a: A, b: B } = FRAME;
+
+const term = (name: SpeciesTerm): number => SPECIES_TERMS.indexOf(name);
+const PEOPLE = term('people');
+const THINGS = term('things');
+const LEAKAGE = term('leakage');
+const OPENINGS = term('openings');
+const FANS = term('fans');
+const DOORWAYS = term('doorways');
+const DEVICES = term('devices');
+const FALLEN = term('deposition');

@@ -1,49 +1,61 @@
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
-import type { HeatState } from './heat.ts';
+import {
+  LINK,
+  LINK_STRIDE,
+  NODE,
+  NODE_STRIDE,
+  ROOM,
+  ROOM_STRIDE,
+  TRACER,
+  TRACER_STRIDE,
+} from './arena.ts';
 import type { Model } from './model.ts';
 import type { RunInput } from './run.ts';
 import type { Season } from './season.ts';
-import type { SpeciesState } from './species.ts';
-import type { WaterState } from './water.ts';
 
 /**
  * A first guess for every store, which the lead-in then forgets: rooms at their usual setting (or
- * at the year's mean where nothing heats them), walls halfway to outdoors, air at half saturation.
+ * at the year's mean where nothing heats them), walls between room and outdoors, air at half
+ * saturation.
  */
-export function settleStart(
-  m: Model,
-  heat: HeatState,
-  water: WaterState,
-  species: readonly SpeciesState[],
-  { household, home }: RunInput,
-  season: Season,
-): void {
-  for (let i = 0; i < m.rooms; i++) {
+export function settleStart(m: Model, { household, home }: RunInput, season: Season): void {
+  const { rooms, roomCount, tracers } = m;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
     const setting = household.setpoints[i]!.base;
-    const heated = m.emitters.present[i] === 1 && Number.isFinite(setting);
+    const heated = rooms[r + ROOM.heated] === 1 && Number.isFinite(setting);
     const t = heated ? setting : season.mean;
-    heat.temperature[i] = t;
-    heat.before[i] = t;
-    heat.mean[i] = t;
     const p = 0.5 * saturationPressure(t);
-    water.humidity[i] = (MOLAR_MASS_RATIO * p) / (m.pressure - p);
-    water.before[i] = water.humidity[i]!;
-    water.buffer[i] = 0.5;
+    const humidity = (MOLAR_MASS_RATIO * p) / (m.pressure - p);
+    rooms[r + ROOM.temperature] = t;
+    rooms[r + ROOM.temperatureBefore] = t;
+    rooms[r + ROOM.humidity] = humidity;
+    rooms[r + ROOM.humidityBefore] = humidity;
+    rooms[r + ROOM.buffer] = 0.5;
   }
-  const { chains } = m;
-  for (let c = 0; c < chains.count; c++) {
-    const near = heat.temperature[chains.room[c]!]!;
-    const j = chains.farRoom[c]!;
-    const far = j >= 0 ? heat.temperature[j]! : chains.boundary[c]! >= 0 ? season.mean : near;
-    const first = chains.start[c]!;
-    const n = chains.start[c + 1]! - first;
+  startChains(m, season);
+  home.species.forEach(({ outdoor }, s) => {
+    for (let i = 0; i < roomCount; i++) {
+      tracers[(s * roomCount + i) * TRACER_STRIDE + TRACER.level] = outdoor;
+    }
+  });
+}
+
+function startChains({ rooms, chains: { count, links, nodes } }: Model, season: Season): void {
+  const temperatureOf = (i: number): number => rooms[i * ROOM_STRIDE + ROOM.temperature]!;
+  for (let c = 0; c < count; c++) {
+    const link = c * LINK_STRIDE;
+    const near = temperatureOf(links[link + LINK.room]!);
+    const j = links[link + LINK.farRoom]!;
+    const open = links[link + LINK.boundary]! >= 0;
+    const far = j >= 0 ? temperatureOf(j) : open ? season.mean : near;
+    const first = links[link + LINK.first]!;
+    const n = links[link + LINK.end]! - first;
     for (let k = 0; k < n; k++) {
-      chains.temperature[first + k] = near + ((far - near) * (k + 0.5)) / n;
+      const t = near + ((far - near) * (k + 0.5)) / n;
+      nodes[(first + k) * NODE_STRIDE + NODE.temperature] = t;
     }
   }
-  species.forEach((s, q) => {
-    s.level.fill(home.species[q]!.outdoor);
-  });
 }
 
 const MOLAR_MASS_RATIO = 0.621945;

@@ -1,27 +1,22 @@
 import type { Day } from '../control/day.ts';
-import type { Air } from './air.ts';
-import type { HeatState } from './heat.ts';
+import { PANE, PANE_STRIDE, ROOM, ROOM_STRIDE, TRACER, TRACER_STRIDE } from './arena.ts';
 import type { Model } from './model.ts';
-import type { SpeciesState } from './species.ts';
 import type { TraceStretch } from './trace.ts';
-import type { WaterState } from './water.ts';
 
 /** What the observers are shown, kept in one set of arrays for the whole run. */
 export interface Stretch {
   readonly view: TraceStretch;
   /** Say which steps the arrays now hold. */
   readonly begin: (firstStep: number, steps: number, start: number) => void;
-  /** Scratch: area-weighted surface temperature per room. [m2 K] */
-  readonly surface: Float64Array;
 }
 
 export function createStretch(m: Model, perDay: number): Stretch {
-  const perRoom = (): Float64Array => new Float64Array(perDay * m.rooms);
+  const perRoom = (): Float64Array => new Float64Array(perDay * m.roomCount);
   const perStep = (): Float64Array => new Float64Array(perDay);
   const view = {
     firstStep: 0,
     steps: 0,
-    rooms: m.rooms,
+    rooms: m.roomCount,
     dt: m.dt,
     start: 0,
     room: {
@@ -46,7 +41,6 @@ export function createStretch(m: Model, perDay: number): Stretch {
   };
   return {
     view,
-    surface: new Float64Array(m.rooms),
     begin: (firstStep, steps, start) => {
       view.firstStep = firstStep;
       view.steps = steps;
@@ -55,69 +49,69 @@ export function createStretch(m: Model, perDay: number): Stretch {
   };
 }
 
-/** Write step `s` of the stretch. */
+/** Write step `s` of the stretch. @param leakage  of the whole home [m3/s] */
 export function recordStep(
-  stretch: Stretch,
+  { view: { room, home } }: Stretch,
   m: Model,
-  heat: HeatState,
-  water: WaterState,
-  species: readonly SpeciesState[],
-  air: Air,
   day: Day,
   s: number,
   outdoor: number,
   outdoorHumidity: number,
+  leakage: number,
 ): void {
-  const { rooms } = m;
-  const { room, home } = stretch.view;
-  const { surface } = stretch;
-  surfaceTemperatures(m, heat, outdoor, surface);
-  const at = s * rooms;
-  for (let i = 0; i < rooms; i++) {
+  const { rooms, roomCount, pressure } = m;
+  const { airTemperature, operativeTemperature, humidityRatio, relativeHumidity } = room;
+  const { vapourPressure, heating, occupants, windowOpen, condensation, species } = room;
+  addPanes(m, outdoor);
+  const at = s * roomCount;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
     const k = at + i;
-    const t = heat.mean[i]!;
-    const p = (m.pressure * water.mean[i]!) / (MOLAR_MASS_RATIO + water.mean[i]!);
-    room.airTemperature[k] = t;
-    room.operativeTemperature[k] = m.surface[i]! > 0 ? 0.5 * (t + surface[i]! / m.surface[i]!) : t;
-    room.humidityRatio[k] = water.mean[i]!;
-    room.vapourPressure[k] = p;
-    room.relativeHumidity[k] = (100 * p) / water.saturation[i]!;
-    room.heating[k] = heat.emitted[i]!;
-    room.occupants[k] = day.occupants[k]!;
-    room.windowOpen[k] = air.windowOpen[i]!;
-    room.condensation[k] = water.roomCondensing[i]!;
+    const t = rooms[r + MEAN_T]!;
+    const w = rooms[r + MEAN_W]!;
+    const p = (pressure * w) / (MOLAR_MASS_RATIO + w);
+    const surface = rooms[r + SURFACE]!;
+    airTemperature[k] = t;
+    operativeTemperature[k] = surface > 0 ? 0.5 * (t + rooms[r + WARM_SURFACE]! / surface) : t;
+    humidityRatio[k] = w;
+    vapourPressure[k] = p;
+    relativeHumidity[k] = (100 * p) / rooms[r + SATURATION]!;
+    heating[k] = rooms[r + EMITTED]!;
+    occupants[k] = day.occupants[k]!;
+    windowOpen[k] = rooms[r + WINDOW_OPEN]!;
+    condensation[k] = rooms[r + CONDENSING]!;
   }
   for (let q = 0; q < species.length; q++) {
-    const { mean } = species[q]!;
-    const column = room.species[q]!;
-    for (let i = 0; i < rooms; i++) column[at + i] = mean[i]!;
+    const column = species[q]!;
+    for (let i = 0; i < roomCount; i++) {
+      column[at + i] = m.tracers[(q * roomCount + i) * TRACER_STRIDE + MEAN_C]!;
+    }
   }
   home.outdoorTemperature[s] = outdoor;
   home.outdoorVapourPressure[s] =
-    (m.pressure * outdoorHumidity) / (MOLAR_MASS_RATIO + outdoorHumidity);
-  home.infiltration[s] = air.infiltration[0]!;
+    (pressure * outdoorHumidity) / (MOLAR_MASS_RATIO + outdoorHumidity);
+  home.infiltration[s] = leakage;
   home.electricity[s] = day.electricity[s]!;
   for (let q = 0; q < m.conversion.length; q++) {
-    home.sourceFuel[q]![s] = heat.drawn[q]! / m.conversion[q]!(outdoor);
+    home.sourceFuel[q]![s] = m.drawn[q]! / m.conversion[q]!(outdoor);
   }
 }
 
-/** Sum of area times inner surface temperature of each room. [m2 K] */
-function surfaceTemperatures(m: Model, heat: HeatState, outdoor: number, sum: Float64Array): void {
-  const { chains, panes } = m;
-  const { count, start, room, farRoom, area, mean } = chains;
-  sum.fill(0);
-  for (let c = 0; c < count; c++) {
-    const i = room[c]!;
-    sum[i] = sum[i]! + area[c]! * mean[start[c]!]!;
-    const j = farRoom[c]!;
-    if (j >= 0) sum[j] = sum[j]! + area[c]! * mean[start[c + 1]! - 1]!;
-  }
-  for (let p = 0; p < panes.count; p++) {
-    const i = panes.room[p]!;
-    const t = heat.mean[i]!;
-    sum[i] = sum[i]! + panes.area[p]! * (t - panes.drop[p]! * (t - outdoor));
+/** Panes are surfaces too: add their inner warmth to that of the walls. [m2 K] */
+function addPanes({ rooms, panes, paneCount, paneRoom }: Model, outdoor: number): void {
+  for (let p = 0; p < paneCount; p++) {
+    const r = paneRoom[p]! * ROOM_STRIDE;
+    const pane = p * PANE_STRIDE;
+    const t = rooms[r + MEAN_T]!;
+    rooms[r + WARM_SURFACE] =
+      rooms[r + WARM_SURFACE]! + panes[pane + AREA]! * (t - panes[pane + DROP]! * (t - outdoor));
   }
 }
+
+const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, surface: SURFACE, emitted: EMITTED } = ROOM;
+const { warmSurface: WARM_SURFACE, saturation: SATURATION, windowOpen: WINDOW_OPEN } = ROOM;
+const { condensing: CONDENSING } = ROOM;
+const { area: AREA, drop: DROP } = PANE;
+const { mean: MEAN_C } = TRACER;
 
 const MOLAR_MASS_RATIO = 0.621945;

@@ -149,6 +149,13 @@ export function solveSparse(
   }
 }
 
+/** Where the value of row i and column j is kept. @throws RangeError where the pattern has none */
+export function positionOf({ n, positions }: Elimination, i: number, j: number): number {
+  const position = positions.get(i * n + j);
+  if (position === undefined) throw new RangeError(`positionOf: no value at row ${i}, column ${j}`);
+  return position;
+}
+
 function leastDegree(left: ReadonlySet<number>, around: readonly ReadonlySet<number>[]): number {
   let best = -1;
   let least = Number.POSITIVE_INFINITY;
