@@ -1,10 +1,11 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { roomHours } from '../measures/room-hours.ts';
 import { figureText } from '../units/figure-text.ts';
-import { type Comparison, roomHours } from './compare.ts';
+import type { Comparison } from './compare.ts';
 
 /**
- * The comparison in two or three sentences, made from its figures alone: which plan costs least,
- * which keeps the rooms in their bands longest, and what each gives up for it.
+ * The comparison in a few sentences, made from its figures alone: which plan costs least, which
+ * keeps the rooms in their bands longest, what each gives up for it, and where mould gets likelier.
  *
  * Hours outside are room-hours: too cold or too warm while somebody is in the room, too damp or too
  * dry at any time, because damp does its work in empty rooms too. Plans whose printed figures are
@@ -29,7 +30,7 @@ export function answerInWords({ baseline, plans }: Comparison): string {
     return (
       `${costSentence(cheapest, plans, baseline)} ${names(both)} ` +
       `${both.length > 1 ? 'also keep' : 'also keeps'} the rooms in their bands longest ` +
-      `(${hoursText(outside(kind))} outside), so nothing is given up for the money.`
+      `(${hoursText(outside(kind))} outside)${priceOfBoth(both, plans)}${mouldSentence(cheap, plans)}`
     );
   }
   return (
@@ -37,7 +38,28 @@ export function answerInWords({ baseline, plans }: Comparison): string {
     `${kindest.length > 1 ? 'keep' : 'keeps'} the rooms in their bands longest ` +
     `(${hoursText(outside(kind))} outside, against ${hoursText(outside(cheap))}) and gives up ` +
     `${money(cost(kind) - cost(cheap), kind)} a year for it. ` +
-    `${cheap.plan} gives up, compared with ${kind.plan}: ${givenUp(cheap, kind)}.`
+    `${cheap.plan} gives up, compared with ${kind.plan}: ${givenUp(cheap, kind) || NOTHING_MUCH}.` +
+    mouldSentence(cheap, plans)
+  );
+}
+
+/** Even a plan that is best on the whole may be worse in one kind of hours. */
+function priceOfBoth(both: readonly PlanMeasures[], plans: readonly PlanMeasures[]): string {
+  const others = plans.filter((plan) => !both.includes(plan));
+  const [best] = both;
+  const rival = others[0];
+  const lost = best === undefined || rival === undefined ? '' : givenUp(best, rival);
+  if (lost === '') return ', so nothing is given up for the money.';
+  return `, but gives up, compared with ${rival!.plan}: ${lost}.`;
+}
+
+/** Where the cheapest plan lets mould grow that another would not. */
+function mouldSentence(cheap: PlanMeasures, plans: readonly PlanMeasures[]): string {
+  const safest = plans.reduce((a, b) => (mould(b) < mould(a) ? b : a));
+  if (mould(cheap) < GROWTH || mould(cheap) - mould(safest) < NOTABLE) return '';
+  return (
+    ` Mould at cold spots is likelier with ${cheap.plan}: index up to ${figureText(mould(cheap), 1)} ` +
+    `of 6, against ${figureText(mould(safest), 1)} with ${safest.plan}.`
   );
 }
 
@@ -66,7 +88,7 @@ function givenUp(worse: PlanMeasures, better: PlanMeasures): string {
     .filter(({ more }) => Math.round(more) > 0)
     .sort((a, b) => b.more - a.more)
     .map(({ words, more }) => `${figureText(more, 0)} more room-hours ${words}`);
-  return kinds.length > 0 ? kinds.join(', ') : 'less than a room-hour of any kind';
+  return kinds.join(', ');
 }
 
 /** All plans whose printed figure is the least. */
@@ -102,6 +124,13 @@ const KINDS = [
   },
 ];
 
+const NOTHING_MUCH = 'less than a room-hour of any kind';
+/** Index from which growth is seen under a microscope, and a difference worth a sentence. */
+const GROWTH = 1;
+const NOTABLE = 0.3;
+
+const mould = ({ rooms }: PlanMeasures): number =>
+  Math.max(...Object.values(rooms).map((room) => room.mould_index_peak));
 const outside = (plan: PlanMeasures): number => KINDS.reduce((sum, k) => sum + k.hours(plan), 0);
 const cost = (plan: PlanMeasures): number => plan.money.total_per_year;
 const money = (sum: number, plan: PlanMeasures): string =>

@@ -1,5 +1,6 @@
 import { annuityFactor, type Buy } from '../measures/owning-per-year.ts';
-import type { BandHours, PlanMeasures } from '../measures/plan-measures.ts';
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { roomHours } from '../measures/room-hours.ts';
 import { yearsIn } from '../measures/years-in.ts';
 
 /** Plans side by side: the figures of each, and how each differs from the first. */
@@ -56,15 +57,6 @@ export function compareMeasures(
       difference(first, other, purchases[0] ?? NOTHING, purchases[k + 1] ?? NOTHING),
     ),
   };
-}
-
-/** Hours of one kind outside a band, added up over the rooms. */
-export function roomHours(
-  { rooms }: PlanMeasures,
-  which: 'outside_band_hours' | 'outside_band_occupied_hours',
-  key: keyof BandHours,
-): number {
-  return Object.values(rooms).reduce((sum, room) => sum + room[which][key], 0);
 }
 
 function difference(

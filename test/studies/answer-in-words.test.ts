@@ -59,3 +59,29 @@ test('follows the figures: swapped figures give the swapped answer', () => {
   expect(one).toContain('x costs least, 700 GBP');
   expect(other).toContain('y costs least, 700 GBP');
 });
+
+test('a plan best on the whole still tells in what it is worse', () => {
+  const warm = somePlan('as-lived', { den: { occupied: { temperature_high: 500 } } });
+  const damp = somePlan('nineteen', { energy: 812, den: { outside: { humidity_high: 300 } } });
+  expect(answer(warm, damp)).toContain(
+    'nineteen also keeps the rooms in their bands longest (300 room-hours outside), but gives up, ' +
+      'compared with as-lived: 300 more room-hours too damp.',
+  );
+});
+
+test.each([
+  [3.85, 1.84, true],
+  [0.9, 0, false],
+  [1.9, 1.7, false],
+])('mould index %d of the cheapest against %d: worth a sentence is %s', (peak, other, told) => {
+  const mould = (index: number) => ({ den: { over: { mould_index_peak: index } } });
+  const words = answer(
+    somePlan('as-lived', mould(other)),
+    somePlan('nineteen', { energy: 812, ...mould(peak) }),
+  );
+  const sentence =
+    'Mould at cold spots is likelier with nineteen: index up to 3.9 of 6, against 1.8 with as-lived.';
+  expect(
+    words.endsWith(sentence.replace('3.9', peak.toFixed(1)).replace('1.8', other.toFixed(1))),
+  ).toBe(told);
+});

@@ -1,5 +1,6 @@
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import { type Comparison, roomHours } from '../../studies/compare.ts';
+import { roomHours } from '../../measures/room-hours.ts';
+import type { Comparison } from '../../studies/compare.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { periodText } from './period-text.ts';

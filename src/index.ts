@@ -1,0 +1,45 @@
+/*
+ * The public names. What is not listed here may change without notice.
+ *
+ *     const scenario = readScenario(text, 'home.yaml');
+ *     const plan = preparePlan(scenario, { plan: null, set: [], files });
+ *     const weather = readWeather(weatherText, 'weather.csv');
+ *     const period = periodOf(weather, plan.period.from, plan.period.to, plan.household.clock);
+ *     const { measures } = runPlan({ plan, weather, period });
+ */
+
+// A home and its people as data
+export type { Household } from './control/household.ts';
+// Runs and figures
+export type { Ledger } from './engine/ledger.ts';
+export type { Run, RunInput } from './engine/run.ts';
+export { simulate } from './engine/simulate.ts';
+export type { Observer, TraceStretch } from './engine/trace.ts';
+export type { RoomBands } from './home/bands.ts';
+export type { Home } from './home/home.ts';
+export type { Prices } from './home/prices.ts';
+export type { Assumed, Remark } from './home/remarks.ts';
+export { createMeasures, type Measures } from './measures/create-measures.ts';
+export type { MeasuresSetup } from './measures/measures-setup.ts';
+export type { PlanMeasures, RoomMeasures } from './measures/plan-measures.ts';
+export { createTraceCsv, type TraceCsvSetup } from './report/trace-csv.ts';
+// Scenarios
+export { type PlanChoice, preparePlan } from './scenario/prepare-plan.ts';
+export type { PreparedPlan } from './scenario/prepared.ts';
+export { readScenario, type Scenario, type ScenarioPlan } from './scenario/read-scenario.ts';
+// Studies
+export { answerInWords } from './studies/answer-in-words.ts';
+export { type Comparison, compareMeasures } from './studies/compare.ts';
+export { comparePlans, type PlanFigures } from './studies/compare-plans.ts';
+export { type PlanOutcome, type PlanRequest, runPlan } from './studies/run-plan.ts';
+// What is wrong with an input
+export { InputProblems, type Problem, problemText } from './units/problem.ts';
+// Weather
+export { describeWeather, type WeatherDescription } from './weather/describe-weather.ts';
+export { makeWeather } from './weather/make-weather.ts';
+export { type Period, periodOf } from './weather/period-of.ts';
+export { readWeather } from './weather/read-weather.ts';
+export type { WeatherRecipe } from './weather/recipe.ts';
+export type { Weather } from './weather/weather.ts';
+export type { WeatherOptions } from './weather/weather-options.ts';
+export { writeTidyCsv } from './weather/write-tidy-csv.ts';
