@@ -78,7 +78,7 @@ function checkDewPoint(raw: RawSeries, problems: Problem[]) {
     times++;
   }
   if (first < 0) return;
-  const others = times > 1 ? `, and in ${times - 1} further rows` : '';
+  const others = times > 1 ? `, and in ${times - 1} more` : '';
   problems.push(
     cellProblem(
       raw.table,

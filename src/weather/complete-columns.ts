@@ -56,15 +56,20 @@ export function completeColumns(
     const humidity = HUMIDITIES.find((quantity) => raw.columns.has(quantity));
     const relative = raw.columns.get('relative humidity');
     const dew = raw.columns.get('dew point');
+    // Where the temperature is missing and stays so, that is the complaint, and not humidity too.
     const vapour = vapourPressureColumn(
-      temperature,
+      temperature.map((t) => (Number.isNaN(t) ? 0 : t)),
       relative === undefined ? null : onGrid(relative.values, grid),
       dew === undefined ? null : onGrid(dew.values, grid),
     );
     if (humidity !== undefined) finish('vapour pressure', humidity, vapour);
   }
   for (const named of filled.values()) notes.push(filledNote(grid, named));
-  for (const { gap, names } of left.values()) problems.push(gapProblem(raw, grid, gap, names));
+  const before = problems.slice();
+  for (const { gap, names } of left.values()) {
+    const problem = gapProblem(raw, grid, gap, names);
+    if (!before.some((other) => isInside(raw, grid, gap, other.line))) problems.push(problem);
+  }
   return complete;
 }
 
@@ -95,6 +100,14 @@ function filledNote(grid: TimeGrid, { gap, names, how }: Named): WeatherNote {
   const length = duration(gap.length * grid.step);
   const from = isoTime(grid.start + gap.from * grid.step);
   return { id: 'gap-filled', text: `${from}, ${length}: ${names.join(', ')} filled ${how}` };
+}
+
+/** Whether a line, complained of already, stands where the gap is: then it is the reason. */
+function isInside(raw: RawSeries, grid: TimeGrid, gap: Gap, line: number): boolean {
+  const row = (k: number) => grid.row[((k % grid.count) + grid.count) % grid.count]!;
+  const above = raw.line[row(gap.from - 1)] ?? 0;
+  const below = raw.line[row(gap.from + gap.length)] ?? Number.POSITIVE_INFINITY;
+  return line > above && line < below;
 }
 
 function gapProblem(raw: RawSeries, grid: TimeGrid, gap: Gap, names: Quantity[]): Problem {

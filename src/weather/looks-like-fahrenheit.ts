@@ -10,5 +10,7 @@ export function looksLikeFahrenheit(values: Float64Array): boolean {
   const known = values.filter((value) => !Number.isNaN(value)).sort();
   if (known.length === 0) return false;
   const share = (part: number) => known[Math.floor(part * (known.length - 1))]!;
-  return share(0.95) > 49 || share(0.5) > 41;
+  return share(0.5) > 41 || (known.length >= ENOUGH && share(0.95) > 49);
 }
+
+const ENOUGH = 24; // below, two wrong readings would already be 5 %

@@ -39,32 +39,34 @@ export function makeTemperature(
   const flutter = persistentSeries(random, HOURS_OF_YEAR, FLUTTER_PERSISTENCE);
   const opening = dailyCurve(dailyClear.map((z) => 1 + CLEAR_WIDENS * Math.tanh(z)));
   const cycle = dailyCycle(recipe, start).map((swing, k) => (swing * opening[k]!) / 2);
-  const steady = spells.map((value, k) => value + FLUTTER * flutter[k]!);
+  const season = monthlyCurve(mean);
+  const steady = season.map((value, k) => value + spells[k]! + FLUTTER * flutter[k]!);
 
-  // First the width of the cycle, which does not care for the mean; then the mean.
-  const swings = matchMonths(
+  // First the width of the cycle, then what the means still lack.
+  const swinging = matchMonths(
     dailyRange,
     dailyRange,
-    (values) => cycled(steady, cycle, monthlyCurve(values)),
+    (values) => {
+      const width = monthlyCurve(values);
+      return steady.map((value, k) => value + cycle[k]! * width[k]!);
+    },
     (series) => monthlyMeans(dailyRanges(series)),
     (value, target, got) => Math.max(0, value + target - got),
   );
   const temperature = matchMonths(
-    mean,
+    new Array<number>(12).fill(0),
     mean,
     (values) => {
-      const season = monthlyCurve(values);
-      return swings.map((value, k) => value + season[k]!);
+      const lacking = monthlyCurve(values);
+      return swinging.map((value, k) => value + lacking[k]!);
     },
     monthlyMeans,
     (value, target, got) => value + target - got,
   );
-  const withoutCycle = temperature.map((value, k) => value - (swings[k]! - spells[k]!));
+  const withoutCycle = temperature.map(
+    (value, k) => value - swinging[k]! + season[k]! + spells[k]!,
+  );
   return { temperature, withoutCycle };
-}
-
-function cycled(steady: Float64Array, cycle: Float64Array, width: Float64Array): Float64Array {
-  return steady.map((value, k) => value + cycle[k]! * width[k]!);
 }
 
 /** Highest less lowest of the UTC day, at every hour of it. [K] */

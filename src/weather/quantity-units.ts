@@ -5,7 +5,9 @@ export type Conversion = (value: number) => number;
 
 /** How to convert from a unit, or null for a unit the quantity cannot have. */
 export function conversionFrom(quantity: Quantity, unit: string): Conversion | null {
-  return FAMILIES[QUANTITIES[quantity].unit]?.[plain(unit)] ?? null;
+  const family = FAMILIES[QUANTITIES[quantity].unit] ?? {};
+  const name = plain(unit);
+  return Object.hasOwn(family, name) ? family[name]! : null;
 }
 
 /** Units that a quantity can be given in, as they are usually written. */
@@ -21,7 +23,8 @@ function plain(unit: string): string {
     .replaceAll('³', '3')
     .replaceAll(/^deg(ree)?s?\s*(?=[CFK]?$)/gi, '°')
     .replaceAll('μ', 'µ'); // Greek letter for micro sign
-  return SPELLINGS[text.toLowerCase()] ?? text;
+  const small = text.toLowerCase();
+  return Object.hasOwn(SPELLINGS, small) ? SPELLINGS[small]! : text;
 }
 
 const scale =
@@ -81,6 +84,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   millibar: 'mbar',
   mmhg: 'mmHg',
   inhg: 'inHg',
+  'm/s': 'm/s',
   'm s-1': 'm/s',
   kmh: 'km/h',
   kph: 'km/h',
@@ -94,6 +98,6 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   'kw/m2': 'kW/m2',
   'kj/m2/h': 'kJ/(m2 h)',
   'ug/m3': 'µg/m3',
-  '°': '°',
+  ppm: 'ppm',
   deg: '°',
 };

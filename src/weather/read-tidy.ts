@@ -23,7 +23,6 @@ export function readTidy(
   let head = 0;
   while (table.lines[head]?.startsWith('#')) readKey(table, head++, said, problems);
   const names = splitCells(table.lines[head] ?? '', ',').map((name) => name.trim());
-  const wanted = wantedOf(table, head, names, options, problems);
   const iso = timeReader('iso')!;
   const timeCell = names.indexOf('time');
   if (timeCell < 0) {
@@ -33,6 +32,7 @@ export function readTidy(
     problems.push(cellProblem(table, at, { where: 'header', expected, got }));
     return null;
   }
+  const wanted = wantedOf(table, head, names, options, problems);
   const rows = readRows(
     table,
     {

@@ -1,4 +1,3 @@
-import { parse } from 'csv-parse/sync';
 import type { Problem } from '../units/problem.ts';
 
 /** The text of a file as lines, with what it takes to point at a cell. */
@@ -20,15 +19,30 @@ export function splitLines(text: string): string[] {
 /**
  * Cells of one line. Lines without a quotation mark, nearly all of any weather file, are merely cut.
  *
- * A quotation mark that never closes makes one long last cell: the reader then meets a short line.
+ * Quoted cells as in RFC 4180: the delimiter counts for nothing inside, a doubled mark is one mark. A
+ * mark that never closes makes one long last cell: the reader then meets a short line.
  *
  * @param atMost  cells that will be looked at; the rest may be left away
  */
 export function splitCells(line: string, delimiter: string, atMost?: number): string[] {
   if (delimiter === ' ') return line.trim().split(/\s+/);
   if (!line.includes('"')) return line.split(delimiter, atMost);
-  const rows = parse(line, { delimiter, relax_quotes: true, relax_column_count: true });
-  return rows[0] ?? [];
+  const cells: string[] = [];
+  let cell = '';
+  let quoted = false;
+  for (let k = 0; k < line.length; k++) {
+    const mark = line[k]!;
+    if (mark === '"' && quoted && line[k + 1] === '"') {
+      cell += line[++k]!;
+    } else if (mark === '"') {
+      quoted = !quoted;
+    } else if (mark === delimiter && !quoted) {
+      cells.push(cell);
+      cell = '';
+    } else cell += mark;
+  }
+  cells.push(cell);
+  return cells;
 }
 
 /** Where a cell starts in its line, counted from 1. */
@@ -44,7 +58,7 @@ export function columnOfCell(table: TextTable, line: number, cell: number): numb
     if (text[k] === '"') quoted = !quoted;
     else if (text[k] === table.delimiter && !quoted) seen++;
   }
-  return seen === cell ? text.length + 1 : text.length;
+  return text.length + 1;
 }
 
 /** A problem at a cell; the middle of the sentence names the column. */
