@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { readColumnMap } from '../../src/cli/read-column-map.ts';
 
@@ -47,4 +48,10 @@ test('quantities and units that nobody knows have their place', () => {
       /^m\.yaml:4:\d+: quantities\.windspeed: .*did you mean "wind speed"\?\)$/,
     ),
   ]);
+});
+
+test('the map of docs/quantities.md is right', () => {
+  const page = readFileSync('docs/quantities.md', 'utf8');
+  const yaml = /```yaml\n([\s\S]*?)```/.exec(page)?.[1] ?? '';
+  expect(readColumnMap(yaml, 'm.yaml')).toMatchObject({ decimalComma: true, missing: ['--', -99] });
 });
