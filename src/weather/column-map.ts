@@ -30,7 +30,7 @@ export interface ColumnMap {
   readonly typical?: boolean;
 }
 
-export interface MappedColumn {
+interface MappedColumn {
   /** Header of the column. */
   readonly column: string;
   /** One of the units `unitsOf` knows for the quantity; default the quantity's own. */

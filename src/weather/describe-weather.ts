@@ -48,26 +48,26 @@ export interface WeatherDescription {
   readonly words: readonly string[];
 }
 
-export interface HumidityMeans {
+interface HumidityMeans {
   readonly mean_relative_humidity_pct: number;
   readonly mean_vapour_pressure_pa: number;
   readonly mean_vapour_density_g_per_m3: number;
 }
 
 /** In kelvin-days, by three ways of counting. */
-export interface DegreeDayFigures {
+interface DegreeDayFigures {
   readonly base_c: number;
   readonly heating: DegreeDayWays;
   readonly cooling: DegreeDayWays;
 }
 
-export interface DegreeDayWays {
+interface DegreeDayWays {
   readonly by_daily_mean: number;
   readonly by_max_min: number;
   readonly by_hour: number;
 }
 
-export interface MonthFigures extends HumidityMeans {
+interface MonthFigures extends HumidityMeans {
   /** "2016-05", or "05" in a typical year. */
   readonly month: string;
   readonly hours: number;

@@ -5,7 +5,7 @@ export interface TimeReader {
   readonly expected: string;
 }
 
-export interface TimeReading {
+interface TimeReading {
   /** Counted like UTC seconds. [s on the clock of the text] */
   readonly clock: number;
   /** How far that clock is ahead of UTC; null where the text does not say. [s] */
