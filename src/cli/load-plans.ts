@@ -1,6 +1,7 @@
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
+import { figureText } from '../units/figure-text.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Io } from './io.ts';
@@ -58,6 +59,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
     if (weather === null && file === scenario.weather && file !== weatherFile) problems.delete(key);
   }
   if (problems.size > 0) throw new InputProblems([...problems.values()]);
+  noteDistance(io, weather!, prepared[0]!);
   return { scenario, weather: weather!, weatherFile, plans: plans as PlanRequest[] };
 
   function requestOf(plan: PreparedPlan, outdoors: Weather): PlanRequest {
@@ -65,6 +67,21 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
     return { plan, weather: outdoors, period: periodOf(outdoors, from, to, plan.household.clock) };
   }
 }
+
+/** Weather of another place may be meant, but should not go unnoticed. */
+function noteDistance(io: Io, { latitude, longitude }: Weather, { home }: PreparedPlan): void {
+  const { site } = home;
+  const east = Math.abs(((site.longitude - longitude + 540) % 360) - 180);
+  if (Math.abs(site.latitude - latitude) <= FAR && east <= 2 * FAR) return;
+  const place = (north: number, east: number) => `${figureText(north, 1)}, ${figureText(east, 1)}`;
+  io.err(
+    `note: the weather is of latitude and longitude ${place(latitude, longitude)}, ` +
+      `the home stands at ${place(site.latitude, site.longitude)}\n`,
+  );
+}
+
+/** Some 200 km. [deg] */
+const FAR = 2;
 
 function namesOf(wanted: Choice['plans'], known: readonly string[]): readonly string[] {
   return wanted === 'all' ? known : wanted === 'first' ? known.slice(0, 1) : wanted;

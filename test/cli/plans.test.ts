@@ -152,6 +152,14 @@ describe('run', () => {
     expect(err).toContain('expected days inside the weather, 2023-01-01T00:00Z to 2023-01-03');
   });
 
+  test('weather of another place does not go unnoticed', async () => {
+    const { status, err } = await call([...RUN, '--set', '/site/longitude=179', '--json']);
+    expect({ status, err }).toEqual({
+      status: 0,
+      err: 'note: the weather is of latitude and longitude 54.2, -1.9, the home stands at 54.2, 179.0\n',
+    });
+  });
+
   test('a mistyped plan is a wrong call', async () => {
     expect(await call([...RUN, '--plan', 'coller'])).toMatchObject({
       status: 1,
