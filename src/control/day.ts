@@ -150,7 +150,7 @@ function eachStep(
   const firstDay = localDay(toLocal(clock, start)) - reach;
   const lastDay = localDay(toLocal(clock, end));
   for (let date = firstDay; date <= lastDay; date++) {
-    if ((spell.days & (1 << weekday(date))) === 0) continue;
+    if (!startsOn(spell, date)) continue;
     const midnight = date * SECONDS_PER_DAY;
     const from = Math.max(start, toUtc(clock, midnight + spell.from * 60));
     const to = Math.min(end, toUtc(clock, midnight + spell.to * 60));
@@ -162,6 +162,16 @@ function eachStep(
       if (overlap > 0) visit(step, overlap / dt);
     }
   }
+}
+
+function startsOn({ days, months }: Spell, date: number): boolean {
+  if ((days & (1 << weekday(date))) === 0) return false;
+  return months === undefined || (months & (1 << monthOf(date))) !== 0;
+}
+
+/** Calendar month of a local day number, January = 0. */
+function monthOf(date: number): number {
+  return new Date(date * SECONDS_PER_DAY * 1000).getUTCMonth();
 }
 
 function added(day: Day): Float64Array[] {

@@ -26,6 +26,8 @@ export interface WeekLine {
 export interface Spell {
   /** Bit d is set for the days on which it starts, Monday = bit 0. */
   readonly days: number;
+  /** Bit m is set for the months in which it starts, January = bit 0; absent means all. */
+  readonly months?: number;
   /** Start, minutes after local midnight. [min] */
   readonly from: number;
   /** End, minutes after the midnight before its start; beyond 1440 it runs into the next day. [min] */

@@ -104,7 +104,7 @@ function moveThroughDoors(
       const width = part * doors[door + WIDTH]!;
       const exchange = doorwayExchange(width, doors[door + HEIGHT]!, a - b, 0.5 * (a + b));
       const least = part * doors[door + MIXING]!;
-      flow += exchange > least ? exchange : least;
+      flow += Math.max(exchange, least);
     }
     doors[door + FORTH] = density * flow;
     doors[door + BACK] = density * flow;

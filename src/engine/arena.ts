@@ -152,11 +152,12 @@ export const EMITTER = fields([
   'water', // temperature of what feeds it [°C]
   'lag', // s
   'most', // that its valve can let through in this step [W]
-  'mostExcess', // at which that was worked out [K]
+  'known', // full output worked out last [W]
+  'knownExcess', // and the excess it was worked out at [K]
   'valve', // behind the valve, mean over the step [W]
   'output', // at the start of the step [W]
 ]);
-export const EMITTER_STRIDE = 9;
+export const EMITTER_STRIDE = 10;
 
 type Fields<T extends string> = { readonly [K in T]: number };
 

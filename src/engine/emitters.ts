@@ -13,8 +13,6 @@ export function emitterLimits(m: Model): void {
   for (let e = 0; e < emitterCount; e++) {
     const at = e * EMITTER_STRIDE;
     const excess = emitters[at + WATER]! - rooms[emitterRoom[e]! * ROOM_STRIDE + GUESS]!;
-    if (Math.abs(excess - emitters[at + MOST_EXCESS]!) <= SAME_EXCESS) continue;
-    emitters[at + MOST_EXCESS] = excess;
     emitters[at + MOST] = fullOutput(emitters, at, excess);
   }
   roomLimits(m);
@@ -36,7 +34,6 @@ export function exceedSources(m: Model): boolean {
       const at = e * EMITTER_STRIDE;
       if (emitterSource[e] !== s) continue;
       emitters[at + MOST] = share * emitters[at + VALVE]!;
-      emitters[at + MOST_EXCESS] = Number.NaN; // to be worked out anew in the next step
     }
   }
   if (exceeded) roomLimits(m);
@@ -103,12 +100,23 @@ function askValves({
   }
 }
 
-/** Output of an emitter with its valve open: rated, by excess temperature where it has water. [W] */
+/**
+ * Output of an emitter with its valve open: rated, by excess temperature where it has water. [W]
+ *
+ * Near an excess already worked out the tangent will do: within NEAR it errs by less than 1e-6.
+ */
 function fullOutput(emitters: Float64Array, at: number, excess: number): number {
   const rated = emitters[at + RATED]!;
   const ratedExcess = emitters[at + RATED_EXCESS]!;
   if (ratedExcess === 0) return rated;
-  return excess > 0 ? rated * (excess / ratedExcess) ** emitters[at + EXPONENT]! : 0; // EN 442
+  if (!(excess > 0)) return 0;
+  const exponent = emitters[at + EXPONENT]!;
+  const away = excess / emitters[at + KNOWN_EXCESS]! - 1;
+  if (away > -NEAR && away < NEAR) return emitters[at + KNOWN]! * (1 + exponent * away);
+  const output = rated * (excess / ratedExcess) ** exponent; // EN 442
+  emitters[at + KNOWN] = output;
+  emitters[at + KNOWN_EXCESS] = excess;
+  return output;
 }
 
 /** Of a lagging emitter's mean over a step, the share that its start still decides; z = dt / lag. [-] */
@@ -117,11 +125,17 @@ function keptShare(z: number): number {
 }
 
 const { rated: RATED, excess: RATED_EXCESS, exponent: EXPONENT, water: WATER, lag: LAG } = EMITTER;
-const { most: MOST, mostExcess: MOST_EXCESS, valve: VALVE, output: OUTPUT } = EMITTER;
+const {
+  most: MOST,
+  known: KNOWN,
+  knownExcess: KNOWN_EXCESS,
+  valve: VALVE,
+  output: OUTPUT,
+} = EMITTER;
 const { guess: GUESS, low: LOW, high: HIGH, emitted: EMITTED } = ROOM;
 
-/** Full output is worked out anew when the excess has moved by this much: 0.05 % of it at 50 K. [K] */
-const SAME_EXCESS = 0.02;
+/** How far from an excess worked out the tangent is used, as a share of it. [-] */
+const NEAR = 0.002;
 /** Heat still held, below which an emitter counts as cold; a fading number would only slow the loop. [W] */
 const FORGOTTEN = 1e-6;
 const ROUNDING = 1e-9;

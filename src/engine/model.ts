@@ -301,7 +301,7 @@ function layOutEmitters({ emitters, sources }: Home): Float64Array {
     all[at + EMITTER.exponent] = emitter.exponent;
     all[at + EMITTER.water] = sources[emitter.source]!.waterTemperature;
     all[at + EMITTER.lag] = emitter.lag;
-    all[at + EMITTER.mostExcess] = Number.NaN;
+    all[at + EMITTER.knownExcess] = Number.NaN;
   });
   return all;
 }

@@ -41,7 +41,7 @@ export function stepWater(
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     rooms[r + SATURATION] = saturation(rooms[r + MEAN_T]!);
     const guess = 1.5 * rooms[r + HUMIDITY]! - 0.5 * rooms[r + BEFORE]!;
-    rooms[r + PRESSURE] = pressure / (MOLAR_MASS_RATIO + (guess > 0 ? guess : 0));
+    rooms[r + PRESSURE] = pressure / (MOLAR_MASS_RATIO + Math.max(guess, 0));
   }
   for (let p = 0; p < paneCount; p++) {
     const t = rooms[paneRoom[p]! * ROOM_STRIDE + MEAN_T]!;
@@ -174,7 +174,7 @@ function settlePanes(m: Model, flows: Float64Array, row: number): void {
     rooms[r + PHASE] = rooms[r + PHASE]! + evaporation * freed * (1 - panes[pane + DROP]!);
     const film = panes[pane + WET] === 1 ? panes[pane + FILM]! + freed * dt : 0;
     const most = FILM_HOLDS * panes[pane + AREA]!;
-    panes[pane + FILM] = film < most ? film : most;
+    panes[pane + FILM] = Math.min(film, most);
     if (film > most) {
       const k = (row + i) * BOOK_STRIDE + RUNOFF;
       flows[k] = flows[k]! - (film - most);

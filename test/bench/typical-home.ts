@@ -64,7 +64,16 @@ export function typicalHome(rooms: number): Home {
       const to = i === hallOf(i) ? i - STOREY : hallOf(i);
       return to < 0
         ? []
-        : [{ name: `door ${i}`, rooms: [i, to] as const, width: 0.8, height: 2, mixing: 0.01, shut: 0.002 }];
+        : [
+            {
+              name: `door ${i}`,
+              rooms: [i, to] as const,
+              width: 0.8,
+              height: 2,
+              mixing: 0.01,
+              shut: 0.002,
+            },
+          ];
     }),
   };
 }
