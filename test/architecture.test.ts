@@ -258,10 +258,9 @@ function filesIn(folder: string): string[] {
  * of test/ that mirror one of src/ need no name of their own.
  */
 function foldersThatCount(): string[] {
+  const ignored = readFileSync('.gitignore', 'utf8').split('\n');
   const roots = readdirSync('.', { withFileTypes: true })
-    .filter(
-      (e) => e.isDirectory() && !['.git', 'node_modules', 'dist', 'coverage'].includes(e.name),
-    )
+    .filter((e) => e.isDirectory() && e.name !== '.git' && !ignored.includes(`${e.name}/`))
     .map((e) => e.name);
   const files = roots.flatMap((root) => filesIn(root));
   const folders = files.flatMap((file) => {

@@ -18,7 +18,13 @@ export async function fileTrouble(
   const code = (error as NodeJS.ErrnoException)?.code ?? '';
   const got = GOT[wish][code];
   if (got === undefined) return error;
-  const hint = code === 'ENOENT' ? await nearby(path, wish) : '';
+  if (code !== 'ENOENT') return refused(path, EXPECTED[wish], got);
+  const folder = dirname(path);
+  const names = await readdir(folder).catch(() => null);
+  if (wish === 'write' && names !== null) {
+    return refused(path, EXPECTED.write, 'a folder in which none can be made'); // such as /proc
+  }
+  const hint = wish === 'write' ? `make the folder ${folder} first` : nearby(path, names);
   return refused(path, EXPECTED[wish], got, hint);
 }
 
@@ -27,16 +33,11 @@ export function refused(file: string, expected: string, got: string, hint = ''):
   return new InputProblems([{ file, line: 0, column: 0, where: '', expected, got, hint }]);
 }
 
-/** A next step for a path that is not there: a similar name in its folder, or the missing folder. */
-async function nearby(path: string, wish: 'read' | 'write'): Promise<string> {
-  const folder = dirname(path);
-  if (wish === 'write') return `make the folder ${folder} first`;
-  try {
-    const name = nearestName(basename(path), (await readdir(folder)).sort());
-    return name === null ? '' : `did you mean ${join(folder, name)}?`;
-  } catch {
-    return `there is no folder ${folder} either`;
-  }
+/** A next step for a path that is not there: a similar name in its folder. */
+function nearby(path: string, names: readonly string[] | null): string {
+  if (names === null) return `there is no folder ${dirname(path)} either`;
+  const name = nearestName(basename(path), names.toSorted());
+  return name === null ? '' : `did you mean ${join(dirname(path), name)}?`;
 }
 
 const EXPECTED = { read: 'a file to read', write: 'a file that can be written' };

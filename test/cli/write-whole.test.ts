@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import {
   chmodSync,
+  existsSync,
   readdirSync,
   readFileSync,
   statSync,
@@ -109,6 +110,12 @@ test.each([
     `${path}: expected a file that can be written, got ${got.replace('FOLDER', folder)}`,
   );
   expect(readdirSync(folder)).toEqual(['file']);
+});
+
+test.runIf(existsSync('/proc/self'))('a folder that takes no files is told', async () => {
+  await expect(writeWhole('/proc/a.csv', 'x', calm)).rejects.toThrow(
+    '/proc/a.csv: expected a file that can be written, got a folder in which none can be made',
+  );
 });
 
 test.each([
