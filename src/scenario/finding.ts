@@ -24,18 +24,25 @@ export function placed(
   raw: unknown,
   layers: readonly Layer[],
 ): Problem[] {
-  const problems = findings.map(({ path, expected, got, hint, names, key }) => {
-    const value = valueAt(raw, path);
-    const typed = key === true ? path.at(-1) : value;
-    const near = typeof typed === 'string' ? nearestName(typed, names ?? []) : null;
-    return {
-      ...writtenAt(layers, path, key),
-      where: pathWords(path),
-      expected,
-      got: got ?? valueWords(value),
-      hint: hint ?? (near === null ? '' : `did you mean ${JSON.stringify(near)}?`),
-    };
-  });
+  const problems: Problem[] = findings
+    .slice(0, MOST)
+    .map(({ path, expected, got, hint, names, key }) => {
+      const value = valueAt(raw, path);
+      const typed = key === true ? path.at(-1) : value;
+      const near = typeof typed === 'string' ? nearestName(typed, names ?? []) : null;
+      return {
+        ...writtenAt(layers, path, key),
+        where: pathWords(path),
+        expected,
+        got: got ?? valueWords(value),
+        hint: hint ?? (near === null ? '' : `did you mean ${JSON.stringify(near)}?`),
+      };
+    });
+  if (findings.length > MOST) {
+    const got = `${findings.length}, of which the rest is not listed`;
+    const rest = { where: '', expected: `no more than ${MOST} problems`, got, hint: '' };
+    problems.push({ ...writtenAt(layers, []), ...rest });
+  }
   const once = new Map(problems.map((problem) => [JSON.stringify(problem), problem]));
   return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
 }
@@ -78,3 +85,5 @@ function unknownKey(path: Path, key: string, known: readonly string[]): Finding 
   const expected = `one of the keys ${known.join(', ')}`;
   return { path, expected, got: `${JSON.stringify(key)}, which is not known`, hint, key: true };
 }
+
+const MOST = 200; // problems that anybody reads

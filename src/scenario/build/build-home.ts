@@ -15,7 +15,7 @@ import type { ScenarioData } from '../model/scenario-model.ts';
 import { GROUND_FLOOR, INTERNAL_MASS_AREA, SURFACES, WALL_THICKNESS } from '../presets/fabric.ts';
 import { ACH50, SHELTER_CLASS, VENTS } from '../presets/leakage.ts';
 import { COMMON } from '../presets/preset.ts';
-import { COLD_SPOT, likelyColdSpot } from '../presets/rooms.ts';
+import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import { type BuildFacts, buildFacts } from './build-facts.ts';
 import { doorwayPlans } from './doorways.ts';
 import type { Fill } from './fill.ts';
@@ -52,7 +52,10 @@ export function buildHome(
   ];
   const panes = shells.flatMap((shell) => shell.panes);
   const species = SPECIES;
-  const rooms = plans.map((plan) => roomOf(plan, data, facts, species, fill));
+  const outer = outerRooms({ elements, panes });
+  const rooms = plans.map((plan) =>
+    roomOf(plan, { data, facts, species, fill, inside: !outer.has(plan.index) }),
+  );
   const leakage = leakageOf(data, plans, { rooms, elements, panes }, fill);
   const site = { ...place, albedo: facts.albedo };
   const openings = shells.flatMap((shell) => shell.openings);
@@ -73,19 +76,20 @@ export function buildHome(
   return { home, plans, doors: doors.map(({ open }) => open), findings };
 }
 
-function roomOf(
-  plan: RoomPlan,
-  data: ScenarioData,
-  facts: BuildFacts,
-  species: readonly Species[],
-  fill: Fill,
-): Room {
+interface RoomContext {
+  readonly data: ScenarioData;
+  readonly facts: BuildFacts;
+  readonly species: readonly Species[];
+  readonly fill: Fill;
+  /** True where no wall, floor or window of the room is outdoors or on the ground. */
+  readonly inside: boolean;
+}
+
+function roomOf(plan: RoomPlan, { data, facts, species, fill, inside }: RoomContext): Room {
   const { name, area, height } = plan;
   const furnishing =
     plan.data.furnishing ??
     fill.word(['home', 'furnishing'], data.home.furnishing, 'furnished', COMMON);
-  const spot = plan.data['cold spot factor'] ?? data.home['cold spot factor'];
-  const likely = COLD_SPOT[typeof spot === 'string' ? spot : likelyColdSpot(facts.wallUValue)];
   return {
     name,
     floorArea: area,
@@ -93,18 +97,36 @@ function roomOf(
     furnishingFactor: facts.furnishingFactor,
     mass: { capacity: facts.internalMass * area, area: INTERNAL_MASS_AREA * area },
     buffer: bufferFromFurnishing(furnishing, area, height),
-    coldSpotFactor:
-      typeof spot === 'number' ? spot : fill.number(spotPath(plan, spot), undefined, likely),
+    coldSpotFactor: coldSpotOf(plan, data, facts, inside, fill),
     deposition: species.map(() => 0),
     sunToAir: facts.sunToAir,
   };
 }
 
-/** A word given for one room is a range for that room; otherwise it is the home's. */
-const spotPath = (plan: RoomPlan, spot: string | undefined) =>
-  spot !== undefined && plan.data['cold spot factor'] !== undefined
-    ? ['home', 'rooms', plan.name, 'cold spot factor']
-    : ['home', 'cold spot factor'];
+/** A word is a range; where it was given for the home, or nowhere, the range is the home's. */
+function coldSpotOf(
+  plan: RoomPlan,
+  data: ScenarioData,
+  facts: BuildFacts,
+  inside: boolean,
+  fill: Fill,
+): number {
+  const own = plan.data['cold spot factor'];
+  const path = ['home', 'rooms', plan.name, 'cold spot factor'];
+  if (typeof own === 'number') return own;
+  if (own !== undefined) return fill.number(path, undefined, COLD_SPOT[own]);
+  if (inside) return fill.number(path, undefined, INNER_ROOM);
+  const home = data.home['cold spot factor'];
+  if (typeof home === 'number') return home;
+  const word = home ?? likelyColdSpot(facts.wallUValue);
+  return fill.number(['home', 'cold spot factor'], undefined, COLD_SPOT[word]);
+}
+
+/** Rooms with something outdoors or on the ground. */
+function outerRooms({ elements, panes }: Pick<Home, 'elements' | 'panes'>): Set<number> {
+  const outside = elements.filter(({ far }) => far.to === 'outdoors' || far.to === 'ground');
+  return new Set([...outside, ...panes].map(({ room }) => room));
+}
 
 function groundOf(plans: readonly RoomPlan[], facts: BuildFacts, fill: Fill): GroundElement {
   const low = plans.filter(({ below }) => below === 'ground');

@@ -85,7 +85,7 @@ function tariffOf(
     }));
     return { by: 'blocks', price: day, blocks, clock };
   }
-  return { by: 'flat', price: fill.number(['money', fuel], parts.price, PRICE[fuel]) };
+  return { by: 'flat', price: fill.number(['money', fuel, 'price'], parts.price, PRICE[fuel]) };
 }
 
 const DAY = 1440;

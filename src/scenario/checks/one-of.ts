@@ -42,7 +42,9 @@ export function oneOfFindings(raw: Loose): Finding[] {
   }
   for (const fuel of FUELS) {
     const forms = [['price'], ['day', 'night', 'night hours'], ['prices']];
-    oneOf(mapping(raw['money'])[fuel], ['money', fuel], forms);
+    const given = mapping(raw['money'])[fuel];
+    const unsaid = isMapping(given) && forms.flat().every((key) => !(key in given));
+    if (!unsaid) oneOf(given, ['money', fuel], forms);
   }
   const household = mapping(raw['household']);
   items(household['airing']).forEach((habit, k) => {

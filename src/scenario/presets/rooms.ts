@@ -71,6 +71,9 @@ export const COLD_SPOT: Readonly<Record<(typeof COLD_SPOTS)[number], Preset>> = 
   'very poor': { value: 0.55, low: 0.5, high: 0.6, source: FACTOR_SOURCE },
 };
 
+/** Of a room without any outer face. */
+export const INNER_ROOM: Preset = { value: 0.95, low: 0.9, high: 1, source: COMMON };
+
 /** Likeliest where nobody looked, by the U-value of the walls. */
 export function likelyColdSpot(wallUValue: number): (typeof COLD_SPOTS)[number] {
   if (wallUValue > 1.2) return 'poor';

@@ -1,0 +1,78 @@
+import { expect, test } from 'vitest';
+import { homeWith, readingProblems } from './problems-of.ts';
+
+test('tabs', () => {
+  expect(readingProblems('title: a\nhome:\n\trooms: {}')[0]).toBe(
+    'h.yaml:3:1: expected spaces before the first word of a line, got a tab (YAML forbids tabs there)',
+  );
+});
+
+test('a key that stands there twice', () => {
+  expect(readingProblems(homeWith('step: 10\nstep: 5'))).toEqual([
+    'h.yaml:9:1: expected every key once, got "step", which stands in line 8 already (remove one of the two)',
+  ]);
+});
+
+test('an alias bomb', () => {
+  const levels = Array.from({ length: 9 }, (_, k) => {
+    const before = k === 0 ? '"x"' : `*a${k - 1}`;
+    return `a${k}: &a${k} [${Array.from({ length: 9 }, () => before).join(', ')}]`;
+  });
+  const [problem, ...more] = readingProblems(levels.join('\n'));
+  expect(more).toEqual([]);
+  expect(problem).toMatch(
+    /^h\.yaml: expected aliases \(\*\) that unfold to no more than 100 copies/,
+  );
+});
+
+test('an alias to nothing, and one that holds itself', () => {
+  expect(readingProblems('title: *nobody')[0]).toContain('nobody');
+  expect(readingProblems('plans: &p { a: { change: *p } }')).toEqual([
+    'h.yaml: expected aliases (*) that end, got one that holds itself',
+  ]);
+});
+
+test('fifty megabytes', () => {
+  expect(readingProblems('x'.repeat(50e6))).toEqual([
+    'h.yaml: expected at most 0.5 MB of text, got 50.0 MB (weather stands in its own file)',
+  ]);
+});
+
+test('a binary file', () => {
+  expect(readingProblems('PNG\u0000\u0001\n\ufffd')).toEqual([
+    'h.yaml: expected a text file in UTF-8, got a byte that is not text in line 1 (is it a picture, a spreadsheet or an archive?)',
+  ]);
+});
+
+test.each([
+  ['brackets', '['.repeat(100_000)],
+  ['closed brackets', `a: ${'['.repeat(5000)}${']'.repeat(5000)}`],
+  ['dashes', '- '.repeat(100_000)],
+  ['indents', Array.from({ length: 800 }, (_, k) => `${' '.repeat(k)}k:`).join('\n')],
+])('endless nesting by %s', (_, text) => {
+  expect(readingProblems(text)).toEqual([
+    expect.stringMatching(
+      /^h\.yaml: expected no more than 100 levels of nesting, got more in line/,
+    ),
+  ]);
+});
+
+test('forty thousand unknown keys are not all listed', () => {
+  const keys = Array.from({ length: 40_000 }, (_, k) => `k${k}: 1`).join('\n');
+  const problems = readingProblems(keys);
+  expect(problems.length).toBeLessThan(210);
+  expect(problems.join('\n')).toContain('expected no more than 200 problems, got 40003');
+});
+
+test('two documents', () => {
+  expect(readingProblems(`${homeWith('')}---\ntitle: b`)[0]).toContain('expected one document');
+});
+
+test('an open quote is placed', () => {
+  expect(readingProblems('title: "a\nweather: b')[0]).toMatch(/^h\.yaml:\d+:\d+: expected YAML/);
+});
+
+test('YAML 1.2: yes is text and 010 is ten', () => {
+  expect(readingProblems(homeWith('step: yes'))[0]).toContain('got "yes"');
+  expect(readingProblems(homeWith('step: 010'))).toEqual([]);
+});
