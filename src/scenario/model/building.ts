@@ -36,8 +36,8 @@ export const MOULD_CLASSES = [
   'resistant',
 ] as const;
 
-// Higher ones would leave no resistance beside the surfaces.
-const uValue = (says: string, max = 5.5) => quantity('W/m2K', { above: 0, max }, says);
+// Higher ones would leave no resistance beside the surfaces, lower ones no heat to speak of.
+const uValue = (says: string, max = 5.5) => quantity('W/m2K', { min: 0.02, max }, says);
 const capacity = (says: string) => quantity('kJ/m2K', { min: 0, max: 5000 }, says);
 
 export const buildModel = section(
