@@ -1,7 +1,7 @@
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Remark } from '../home/remarks.ts';
-import type { PersonData } from './build/people.ts';
+import type { PersonData } from './assemble/people.ts';
 import { FROST_GUARD } from './presets/heating.ts';
 
 /** What cautions depend on. */

@@ -1,7 +1,7 @@
-import { airingFindings } from './build/airing.ts';
-import { buildHome } from './build/build-home.ts';
-import { nightHourFindings } from './build/build-prices.ts';
-import { createFill } from './build/fill.ts';
+import { airingFindings } from './assemble/airing.ts';
+import { buildHome } from './assemble/build-home.ts';
+import { nightHourFindings } from './assemble/build-prices.ts';
+import { createFill } from './assemble/fill.ts';
 import { rawFindings } from './checks/raw-findings.ts';
 import { type Finding, findingsOf } from './finding.ts';
 import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';

@@ -2,7 +2,7 @@ import { nearestName } from './nearest-name.ts';
 import { DIMENSIONS, SPELLINGS, UNITS, type UnitMeaning } from './unit-table.ts';
 
 /** Ends of the sentences "expected ...", "got ..." and a next step, empty for none. */
-export interface QuantityRefusal {
+interface QuantityRefusal {
   readonly expected: string;
   readonly got: string;
   readonly hint: string;

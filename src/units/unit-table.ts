@@ -11,7 +11,7 @@ export interface UnitMeaning {
   readonly offset?: number;
 }
 
-export type Dimension = keyof typeof DIMENSIONS;
+type Dimension = keyof typeof DIMENSIONS;
 
 /** What each dimension is called in a sentence. */
 export const DIMENSIONS = {

@@ -25,7 +25,7 @@ export const WALLS = [
 ] as const;
 
 export const GLAZINGS = ['single', 'double', 'double low-e', 'triple'] as const;
-export const GROUND_FLOORS = ['solid', 'suspended timber', 'insulated'] as const;
+const GROUND_FLOORS = ['solid', 'suspended timber', 'insulated'] as const;
 export const DRAUGHTS = ['very tight', 'tight', 'average', 'leaky', 'very leaky'] as const;
 export const SHAPES = ['flat', 'terrace', 'end terrace', 'semi-detached', 'detached'] as const;
 export const FURNISHINGS = ['bare', 'furnished', 'plenty'] as const;

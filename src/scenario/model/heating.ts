@@ -1,13 +1,7 @@
 import { clock, days, hours, spellShape } from './clock-fields.ts';
 import { choice, either, list, named, plainNumber, quantity, section } from './fields.ts';
 
-export const HEAT_SOURCES = [
-  'boiler',
-  'direct electric',
-  'heat pump',
-  'district heat',
-  'none',
-] as const;
+const HEAT_SOURCES = ['boiler', 'direct electric', 'heat pump', 'district heat', 'none'] as const;
 
 const degrees = (says: string) => quantity('°C', { min: -10, max: 40 }, says);
 

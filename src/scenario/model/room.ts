@@ -1,6 +1,6 @@
 import { bandsModel } from './bands.ts';
 import { FURNISHINGS, MOULD_CLASSES } from './building.ts';
-import { hours } from './clock-fields.ts';
+import { elementModel, uValue } from './element.ts';
 import { choice, either, facing, list, plainNumber, quantity, section, text } from './fields.ts';
 
 export const USES = [
@@ -14,53 +14,11 @@ export const USES = [
   'utility',
   'storage',
 ] as const;
-export const ABOVE = ['roof', 'room', 'neighbour'] as const;
-export const BELOW = ['ground', 'room', 'neighbour', 'outdoors'] as const;
+const ABOVE = ['roof', 'room', 'neighbour'] as const;
+const BELOW = ['ground', 'room', 'neighbour', 'outdoors'] as const;
 export const COLD_SPOTS = ['good', 'middling', 'poor', 'very poor'] as const;
 
 const area = (says: string) => quantity('m2', { above: 0, max: 2000 }, says);
-const uValue = quantity('W/m2K', { above: 0, max: 7 }, 'Heat transmittance, with both surfaces');
-const heatCapacity = quantity(
-  'kJ/m2K',
-  { min: 0, max: 5000 },
-  'Heat that a square metre of it takes up for a kelvin',
-);
-
-const layer = section(
-  {
-    thickness: quantity('m', { above: 0, max: 5 }, 'Thickness'),
-    conductivity: quantity('W/mK', { above: 0, max: 500 }, 'Thermal conductivity'),
-    density: quantity('kg/m3', { above: 0, max: 20_000 }, 'Density'),
-    'specific heat': quantity('J/kgK', { above: 0, max: 10_000 }, 'Specific heat'),
-  },
-  'One layer',
-);
-
-const farSide = either(
-  [
-    choice(['outdoors', 'ground', 'nothing'], 'nothing: no heat passes'),
-    section({ neighbour: quantity('°C', { min: -30, max: 50 }, 'Temperature there') }, 'Next door'),
-    section({ room: text('Name of a room of this home') }, 'Another room'),
-  ],
-  'outdoors, ground, nothing, { neighbour: temperature } or { room: name }',
-  'What lies beyond',
-);
-
-const elementModel = section(
-  {
-    name: text('Only for the reader').optional(),
-    kind: choice(['wall', 'floor', 'roof', 'partition'], 'What it is'),
-    area: area('Area'),
-    to: farSide.optional(),
-    faces: facing('Where its outer face looks').optional(),
-    tilt: quantity('deg', { min: 0, max: 180 }, '0 faces up, 90 is upright').optional(),
-    absorptance: quantity('-', { min: 0, max: 1 }, 'Share of sunshine its face takes').optional(),
-    'u-value': uValue.optional(),
-    'heat capacity': heatCapacity.optional(),
-    layers: list(layer, 'a list of layers', 'From the room outwards').optional(),
-  },
-  'A wall, floor or roof: u-value and heat capacity, or layers',
-);
 
 const paneModel = section(
   {
@@ -154,23 +112,4 @@ export const roomModel = section(
     bands: bandsModel.optional(),
   },
   'One room',
-);
-
-const doorShape = {
-  width: quantity('m', { above: 0, max: 6 }, 'Width').optional(),
-  height: quantity('m', { above: 0, max: 6 }, 'Height').optional(),
-  mixing: quantity('m3/h', { min: 0, max: 10_000 }, 'Least exchange when open').optional(),
-  shut: quantity('m3/h', { min: 0, max: 1000 }, 'Exchange under and around it, shut').optional(),
-};
-
-/** What holds for every doorway that does not say otherwise. */
-export const doorsModel = section(doorShape, 'All doorways that do not say otherwise');
-
-export const doorwayModel = section(
-  {
-    between: list(text('Name of a room'), 'the names of two rooms', 'Two rooms'),
-    open: hours('When it stands open').optional(),
-    ...doorShape,
-  },
-  'A doorway between two rooms',
 );

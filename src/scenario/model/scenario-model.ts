@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { bandsModel } from './bands.ts';
 import { buildModel, FURNISHINGS, leakageModel, MOULD_CLASSES } from './building.ts';
+import { doorsModel, doorwayModel } from './doorway.ts';
 import { choice, list, named, plainNumber, quantity, section, text } from './fields.ts';
 import { heatingModel } from './heating.ts';
 import { householdModel } from './household.ts';
 import { moneyModel } from './money.ts';
-import { coldSpot, doorsModel, doorwayModel, roomModel } from './room.ts';
+import { coldSpot, roomModel } from './room.ts';
 import { siteModel } from './site.ts';
 
 const ROOMS_WORDS = 'a mapping from room names to rooms';

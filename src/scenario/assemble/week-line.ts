@@ -19,7 +19,7 @@ export function capped(line: WeekLine, spells: readonly Spell[], most: number): 
 }
 
 /** A line's value at each minute of the week, from Monday midnight. */
-export function minutesOf(line: WeekLine): Float64Array {
+function minutesOf(line: WeekLine): Float64Array {
   const week = new Float64Array(WEEK).fill(line.base);
   for (const spell of line.spells) {
     for (const minute of minutesIn(spell)) week[minute] = spell.value;

@@ -1,0 +1,93 @@
+import type { WeekLine } from '../../control/household.ts';
+import type { Home, Site, Species } from '../../home/home.ts';
+import type { Finding } from '../finding.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { buildFacts } from './build-facts.ts';
+import { doorwayPlans } from './doorways.ts';
+import type { Fill } from './fill.ts';
+import { groundOf } from './ground-of.ts';
+import { heatPlant } from './heat-sources.ts';
+import { innerElements } from './inner-elements.ts';
+import { leakageOf } from './leakage-of.ts';
+import { roomOf } from './room-of.ts';
+import { type RoomPlan, roomPlans } from './room-plans.ts';
+import { roomShell } from './shell.ts';
+
+export interface BuiltHome {
+  readonly home: Home;
+  readonly plans: readonly RoomPlan[];
+  /** One per doorway. */
+  readonly doors: readonly WeekLine[];
+  /** What only showed when walls were drawn. */
+  readonly findings: readonly Finding[];
+}
+
+/** The home of a checked scenario, with everything nobody gave filled in. */
+export function buildHome(
+  data: ScenarioData,
+  place: Pick<Site, 'latitude' | 'longitude' | 'elevation'>,
+  fill: Fill,
+): BuiltHome {
+  const facts = buildFacts(data, fill);
+  const plans = roomPlans(data, facts, fill);
+  const findings: Finding[] = [];
+  const ground = groundOf(plans, facts, fill);
+  const shells = plans.map((plan) => roomShell(plan, { facts, plans, ground, fill, findings }));
+  const doors = doorwayPlans(data, plans, fill);
+  const doorways = doors.map(({ doorway }) => doorway);
+  const elements = [
+    ...shells.flatMap((shell) => shell.elements),
+    ...innerElements(plans, doorways, facts, fill),
+  ];
+  const panes = shells.flatMap((shell) => shell.panes);
+  const species = SPECIES;
+  const outer = outerRooms({ elements, panes });
+  const rooms = plans.map((plan) =>
+    roomOf(plan, { data, facts, species, fill, inside: !outer.has(plan.index) }),
+  );
+  const leakage = leakageOf(data, plans, { rooms, elements, panes }, fill);
+  const site = { ...place, albedo: facts.albedo };
+  const openings = shells.flatMap((shell) => shell.openings);
+  const { emitters, sources } = heatPlant(data, plans, fill);
+  const home: Home = {
+    site,
+    rooms,
+    elements,
+    panes,
+    openings,
+    doorways,
+    leakage,
+    emitters,
+    sources,
+    species,
+  };
+  findings.push(...cutOff(home));
+  return { home, plans, doors: doors.map(({ open }) => open), findings };
+}
+
+/** Rooms with something outdoors or on the ground. */
+function outerRooms({ elements, panes }: Pick<Home, 'elements' | 'panes'>): Set<number> {
+  const outside = elements.filter(({ far }) => far.to === 'outdoors' || far.to === 'ground');
+  return new Set([...outside, ...panes].map(({ room }) => room));
+}
+
+/** Rooms that nothing leads out of: no doorway, no pane, no element that heat passes. */
+function cutOff({ rooms, elements, panes, doorways }: Home): Finding[] {
+  return rooms.flatMap((room, index): Finding[] => {
+    const reached =
+      panes.some((pane) => pane.room === index) ||
+      doorways.some((doorway) => doorway.rooms.includes(index)) ||
+      elements.some(
+        ({ room: own, far }) =>
+          (own === index && far.to !== 'nothing') || (far.to === 'room' && far.room === index),
+      );
+    if (reached) return [];
+    const expected = 'a doorway, a window or a wall that heat passes';
+    return [
+      { path: ['home', 'rooms', room.name], expected, got: 'a room cut off from everything' },
+    ];
+  });
+}
+
+/** What the air carries besides water. */
+const SPECIES: readonly Species[] = [{ name: 'co2', unit: 'ppm', outdoor: 420, penetration: 1 }];

@@ -1,0 +1,67 @@
+import { chainFromUValue, type MassPlace } from '../../home/chain.ts';
+import type { Element, Pane } from '../../home/home.ts';
+import { ROOF_CAPACITY, SURFACES } from '../presets/fabric.ts';
+import type { BuildFacts } from './build-facts.ts';
+import { outerWalls, type RoomPlan } from './room-plans.ts';
+import type { ShellContext } from './shell-context.ts';
+
+/** Walls, roof and floor from size, storey and shape. */
+export function drawnElements(
+  plan: RoomPlan,
+  panes: readonly Pane[],
+  context: ShellContext,
+): Element[] {
+  const { facts, fill, ground, findings } = context;
+  const { name, index: room, area } = plan;
+  const walls = outerWalls(plan, facts, fill);
+  const outer = walls.reduce((sum, wall) => sum + wall.area, 0);
+  const glass = panes.reduce((sum, pane) => sum + (pane.tilt > 45 ? pane.area : 0), 0);
+  if (glass > outer) {
+    const expected = `windows no larger than the outer walls (${outer.toFixed(1)} m2)`;
+    const got = `${glass.toFixed(1)} m2`;
+    findings.push({ path: ['home', 'rooms', name, 'panes'], expected, got });
+  }
+  const chain = chainFromUValue(
+    facts.wallUValue,
+    facts.wallCapacity,
+    SURFACES.wall,
+    MASS_PLACE[facts.wall],
+  );
+  const left = outer > 0 ? Math.max(0, 1 - glass / outer) : 0;
+  const outdoors = { to: 'outdoors', absorptance: facts.absorptance } as const;
+  const elements: Element[] = walls
+    .map((wall, k) => ({
+      name: `${name} wall${k === 0 ? '' : ` ${k + 1}`}`,
+      room,
+      kind: 'wall' as const,
+      area: wall.area * left,
+      chain,
+      far: { ...outdoors, azimuth: wall.faces, tilt: 90 },
+    }))
+    .filter((wall) => wall.area > 0);
+  if (plan.above === 'roof') {
+    const roof = chainFromUValue(facts.roofUValue, ROOF_CAPACITY * 1000, SURFACES.roof, 'inside');
+    const far = { ...outdoors, azimuth: 0, tilt: 0 };
+    elements.push({ name: `${name} roof`, room, kind: 'roof', area, chain: roof, far });
+  }
+  if (plan.below === 'ground') {
+    const far = { to: 'ground', damping: ground.damping } as const;
+    elements.push({ name: `${name} floor`, room, kind: 'floor', area, chain: ground.chain, far });
+  }
+  if (plan.below === 'outdoors') {
+    const floor = chainFromUValue(facts.roofUValue, ROOF_CAPACITY * 1000, SURFACES.floor, 'inside');
+    const far = { ...outdoors, absorptance: 0, azimuth: 0, tilt: 180 };
+    elements.push({ name: `${name} floor`, room, kind: 'floor', area, chain: floor, far });
+  }
+  return elements;
+}
+
+const MASS_PLACE: Readonly<Record<BuildFacts['wall'], MassPlace>> = {
+  'solid brick': 'even',
+  cavity: 'even',
+  'filled cavity': 'even',
+  'timber frame': 'inside',
+  granite: 'even',
+  sandstone: 'even',
+  'system built': 'even',
+};

@@ -1,0 +1,48 @@
+import { exposedAreas } from '../../home/exposed-area.ts';
+import type { Home, Leakage } from '../../home/home.ts';
+import {
+  type LeakageShell,
+  leakageFromAch50,
+  leakageFromArea,
+  leakageFromRate,
+} from '../../home/leakage.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { ACH50, SHELTER_CLASS, VENTS } from '../presets/leakage.ts';
+import { COMMON } from '../presets/preset.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+/** How the shell leaks, by whichever figure is known, else by how draughty it feels. */
+export function leakageOf(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  home: Pick<Home, 'rooms' | 'elements' | 'panes'>,
+  fill: Fill,
+): Leakage {
+  const exposed = exposedAreas(home);
+  const whole = exposed.reduce((sum, area) => sum + area, 0);
+  const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
+  const given = data.home.leakage ?? {};
+  if (given['air changes'] !== undefined) {
+    return leakageFromRate(given['air changes'], { volume, exposed });
+  }
+  const free = fill.number(['home', 'background vents'], data.home['background vents'], VENTS);
+  const vents = exposed.map((area) => (free * 1e-6 * area) / whole);
+  const shell: LeakageShell = { volume, exposed, vents };
+  const shelter = fill.word(['site', 'shelter'], data.site?.shelter, 'suburban', COMMON);
+  const top = Math.max(...plans.map(({ storey }) => storey)) + 1;
+  const storeys = fill.number(['site', 'storeys'], data.site?.storeys, {
+    value: Math.min(3, Math.max(1, top)),
+    low: 1,
+    high: 3,
+    source: 'the highest storey of a room',
+  });
+  const site = { storeys, shelterClass: SHELTER_CLASS[shelter] };
+  if (given.area !== undefined) return leakageFromArea(given.area, shell, site);
+  const feels = data.home.build?.draughts;
+  if (feels === undefined && given.ach50 === undefined) {
+    fill.word(['home', 'build', 'draughts'], undefined, 'average', COMMON);
+  }
+  const ach50 = fill.number(['home', 'leakage', 'ach50'], given.ach50, ACH50[feels ?? 'average']);
+  return leakageFromAch50(ach50, shell, site);
+}

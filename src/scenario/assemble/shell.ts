@@ -1,0 +1,64 @@
+import type { Element, Opening, Pane } from '../../home/home.ts';
+import { OPENABLE, OPENING_HEIGHT, WINDOW_SHARE, WINDOW_SOURCE } from '../presets/rooms.ts';
+import { drawnElements } from './drawn-elements.ts';
+import { givenElements } from './given-elements.ts';
+import type { RoomPlan } from './room-plans.ts';
+import type { ShellContext } from './shell-context.ts';
+
+/** What surrounds one room. */
+export interface Shell {
+  readonly elements: readonly Element[];
+  readonly panes: readonly Pane[];
+  readonly openings: readonly Opening[];
+}
+
+export function roomShell(plan: RoomPlan, context: ShellContext): Shell {
+  const panes = roomPanes(plan, context);
+  const elements =
+    plan.data.elements === undefined
+      ? drawnElements(plan, panes, context)
+      : givenElements(plan, context);
+  return { elements, panes, openings: roomOpenings(plan, panes, context) };
+}
+
+function roomPanes(plan: RoomPlan, { facts, fill }: ShellContext): Pane[] {
+  const { name, index, area, faces, data } = plan;
+  const share = plan.data['outer sides'] === 0 ? 0 : WINDOW_SHARE[plan.use];
+  const likely = Number((share * area).toPrecision(2));
+  const preset = { value: likely, low: likely * 0.6, high: likely * 1.5, source: WINDOW_SOURCE };
+  const drawn = share > 0 && (data.elements === undefined || data.elements.length > 0);
+  return (data.panes ?? (drawn ? [{}] : [])).map((pane, k) => ({
+    name: pane.name ?? `${name} window${k === 0 ? '' : ` ${k + 1}`}`,
+    room: index,
+    area: fill.number(['home', 'rooms', name, 'panes', k, 'area'], pane.area, preset),
+    uValue: pane['u-value'] ?? facts.windowUValue,
+    gValue: pane['g-value'] ?? facts.windowGValue,
+    frameShare: pane.frame ?? facts.frame,
+    unshaded: 1 - (pane.shading ?? facts.shading),
+    azimuth: pane.faces ?? faces,
+    tilt: pane.tilt ?? 90,
+  }));
+}
+
+function roomOpenings(plan: RoomPlan, panes: readonly Pane[], context: ShellContext): Opening[] {
+  const { name, index, faces, data } = plan;
+  const first = panes[0];
+  const given = data.openings ?? (first === undefined ? [] : [{}]);
+  const glass = first?.area ?? 1;
+  const preset = {
+    value: Number((OPENABLE.value * glass).toPrecision(2)),
+    low: OPENABLE.low * glass,
+    high: OPENABLE.high * glass,
+    source: 'common practice: 40 % of the window',
+  };
+  return given.map((opening, k) => {
+    const at = (key: string) => ['home', 'rooms', name, 'openings', k, key];
+    return {
+      name: opening.name ?? `${name} window${k === 0 ? '' : ` ${k + 1}`}`,
+      room: index,
+      area: context.fill.number(at('area'), opening.area, preset),
+      height: context.fill.number(at('height'), opening.height, OPENING_HEIGHT),
+      azimuth: opening.faces ?? first?.azimuth ?? faces,
+    };
+  });
+}
