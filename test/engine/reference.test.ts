@@ -1,0 +1,195 @@
+import { describe, expect, test } from 'vitest';
+import type { Household } from '../../src/control/household.ts';
+import type { Home } from '../../src/home/home.ts';
+import { compare } from '../reference/compare.ts';
+import { type Integrated, integrateHome } from '../reference/integrate-home.ts';
+import { always, NEW_YEAR } from './homes.ts';
+import { randomHome, randomHousehold } from './random-home.ts';
+import { type Recording, recordRun, runInput } from './record-run.ts';
+import { lastDays } from './short-weather.ts';
+
+const ROOMS = 4;
+const DAYS = 6;
+const STEP = 600;
+/** Values of the first day, while rooms find their places, are left out. */
+const FIRST = 86_400 / STEP;
+const ABOUT = {
+  topic: 'Against a general-purpose integrator',
+  source: 'the same equations by the package odex 2.0.4 at tolerance 1e-8',
+  mark: 'library',
+} as const;
+
+/** How a household is simplified, and what of it is left. */
+const CASES: readonly {
+  name: string;
+  dt: number;
+  live: (h: Household, home: Home) => Household;
+}[] = [
+  {
+    name: 'heat by the clock, no thermostat',
+    dt: 600,
+    live: (h, home) => ({
+      ...h,
+      activities: [...h.activities, ...home.rooms.map((_, room) => fire(room))],
+      setpoints: h.setpoints.map(() => always(Number.NEGATIVE_INFINITY)),
+      openings: h.openings.map(() => always(0)),
+      doorways: h.doorways.map(() => always(1)),
+    }),
+  },
+  {
+    name: 'one setting all day',
+    dt: 600,
+    live: (h) => ({
+      ...h,
+      setpoints: h.setpoints.map(({ base }) => always(base)),
+      openings: h.openings.map(() => always(0)),
+      doorways: h.doorways.map(() => always(1)),
+    }),
+  },
+  {
+    name: 'night setback',
+    dt: 600,
+    live: (h) => ({
+      ...h,
+      openings: h.openings.map(() => always(0)),
+      doorways: h.doorways.map(() => always(1)),
+    }),
+  },
+  // Wide open windows and doors that open between warm and cold rooms move air within a few
+  // minutes; that is followed to a fiftieth of a kelvin with steps of five.
+  { name: 'night setback, airing, doors shut at night', dt: 300, live: (h) => h },
+];
+
+describe.each(CASES)('$name', ({ name, dt, live }) => {
+  test.each([1, 6])('home %i', (seed) => {
+    const home = drawn(seed);
+    const household = live(evenly(randomHousehold(home, seed)), home);
+    const weather = wintry();
+    const hours = DAYS * 24;
+    const exact = integrateHome(home, household, weather, {
+      start: NEW_YEAR,
+      hours,
+      stretch: STEP,
+    });
+    const got = recordRun(runInput({ home, weather }, { household, hours, dt }));
+    expect(got.room.condensation.every((c) => c.every((rate) => rate === 0))).toBe(true);
+    const where = `${name}, home ${seed} of ${ROOMS} rooms, ${dt / 60} min`;
+    compare({
+      ...ABOUT,
+      what: `air temperature, RMS of all rooms: ${where}`,
+      unit: 'K',
+      expected: 0,
+      got: apart(got.room.airTemperature, exact.air),
+      tolerance: { absolute: 0.02 },
+      because: 'what a run promises',
+    });
+    compare({
+      ...ABOUT,
+      what: `humidity ratio, RMS of all rooms: ${where}`,
+      unit: 'g/kg',
+      expected: 0,
+      got: 1000 * apart(got.room.humidityRatio, exact.humidity),
+      tolerance: { absolute: 0.044 },
+      because: '0.3 points of relative humidity at 20 °C, what a run promises',
+    });
+    compare({
+      ...ABOUT,
+      what: `carbon dioxide, RMS of all rooms: ${where}`,
+      unit: 'ppm',
+      expected: 0,
+      got: apart(got.species[0]!, exact.species[0]!),
+      tolerance: { absolute: 10 },
+      because: 'a fifth of what a good sensor can tell',
+    });
+    if (exact.heat.every((heat) => heat.every((w) => w === 0))) return;
+    const tenMinutes = recordRun(runInput({ home, weather }, { household, hours, dt: STEP }));
+    compare({
+      ...ABOUT,
+      what: `heat of ${DAYS} days: ${name}, home ${seed} of ${ROOMS} rooms, 10 min`,
+      unit: 'kWh',
+      expected: kWhOf(exact.heat),
+      got: kWhOf(tenMinutes.room.heating),
+      tolerance: { relative: 0.001 },
+      because: 'what a run promises',
+    });
+  });
+});
+
+test('the reference itself does not hang on where it is cut', () => {
+  const home = drawn(1);
+  const household = CASES[2]!.live(evenly(randomHousehold(home, 1)), home);
+  const of = (stretch: number): Integrated =>
+    integrateHome(home, household, wintry(), { start: NEW_YEAR, hours: 24, stretch });
+  const [coarse, fine] = [of(600), of(300)];
+  coarse.heat.forEach((heat, i) => {
+    const sum = (series: Float64Array): number => series.reduce((a, b) => a + b, 0);
+    expect(sum(fine.heat[i]!) / 2).toBeCloseTo(sum(heat), 1);
+  });
+});
+
+/** A home drawn at random, without what this reference does not know: lag, shared limits, wet panes. */
+function drawn(seed: number): Home {
+  const home = randomHome(ROOMS, seed);
+  return {
+    ...home,
+    panes: home.panes.map((p) => ({ ...p, uValue: Math.min(p.uValue, 1.6) })),
+    emitters: home.emitters.map((e) => ({ ...e, lag: 0 })),
+    sources: home.sources.map((s) => ({ ...s, power: Number.POSITIVE_INFINITY })),
+  };
+}
+
+/** The same household with activities on the breaks of the reference, and too little steam to wet a pane. */
+function evenly(household: Household): Household {
+  return {
+    ...household,
+    activities: household.activities.map((a) => ({
+      ...a,
+      when: a.when.map((spell) => ({ ...spell, from: 420, to: 450 })),
+      vapour: a.vapour / 20,
+    })),
+  };
+}
+
+/** Heat in a room from six in the morning to ten at night. */
+function fire(room: number): Household['activities'][number] {
+  return {
+    name: `fire ${room}`,
+    room,
+    when: [{ days: 0b1111111, from: 360, to: 1320 }],
+    heat: 500 + 100 * room,
+    ...{ electricity: 0, vapour: 0, drying: 0, species: [0, 0] },
+  };
+}
+
+function wintry() {
+  const day = (hour: number): number => Math.sin((2 * Math.PI * (hour - 9)) / 24);
+  return lastDays(
+    {
+      temperature: (t) => 3 + 3.5 * day(t / 3600) + 2 * Math.sin(t / 3600 / 31),
+      humidityRatio: (t) => 0.0035 + 0.0006 * Math.sin(t / 3600 / 23),
+      wind: (t) => 4 + 3 * Math.sin(t / 3600 / 19),
+      direct: (t) => Math.max(0, 350 * day(t / 3600 + 3)),
+      diffuse: (t) => Math.max(0, 150 * day(t / 3600 + 3)),
+    },
+    DAYS + 1,
+  );
+}
+
+/** Root mean square of the difference over all rooms, by ten-minute means. */
+function apart(got: readonly Float64Array[], exact: readonly Float64Array[]): number {
+  let sum = 0;
+  let count = 0;
+  got.forEach((series, i) => {
+    const parts = series.length / exact[i]!.length;
+    for (let s = FIRST; s < exact[i]!.length; s++) {
+      let mean = 0;
+      for (let k = 0; k < parts; k++) mean += series[s * parts + k]! / parts;
+      sum += (mean - exact[i]![s]!) ** 2;
+      count++;
+    }
+  });
+  return Math.sqrt(sum / count);
+}
+
+const kWhOf = (heat: Recording['room']['heating']): number =>
+  (heat.reduce((sum, series) => sum + series.reduce((a, b) => a + b, 0), 0) * STEP) / 3.6e6;
