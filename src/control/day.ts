@@ -26,6 +26,8 @@ export interface Day {
   readonly setpoints: Float64Array;
   /** Open share of each opening. [-] */
   readonly openings: Float64Array;
+  /** Share of the step in which each opening stands open at all. [-] */
+  readonly openTimes: Float64Array;
   /** Open share of each doorway. [-] */
   readonly doorways: Float64Array;
   /** Electricity of activities, whole home. [W] */
@@ -54,6 +56,7 @@ export function createDay(
     thingsSpecies: perSpecies(),
     setpoints: perRoom(),
     openings: new Float64Array(steps * household.openings.length),
+    openTimes: new Float64Array(steps * household.openings.length),
     doorways: new Float64Array(steps * household.doorways.length),
     electricity: new Float64Array(steps),
   };
@@ -79,6 +82,7 @@ export function layOutDay(
   for (const activity of household.activities) layOutActivity(day, activity, stretch);
   layOutLines(day.setpoints, household.setpoints, stretch);
   layOutLines(day.openings, household.openings, stretch);
+  layOutLines(day.openTimes, household.openings.map(whetherOpen), stretch);
   layOutLines(day.doorways, household.doorways, stretch);
 }
 
@@ -130,6 +134,14 @@ function layOutLines(values: Float64Array, lines: readonly WeekLine[], stretch: 
       });
     }
   });
+}
+
+/** The same line with 1 wherever it is open and 0 where it is shut. */
+function whetherOpen({ base, spells }: WeekLine): WeekLine {
+  return {
+    base: Math.sign(base),
+    spells: spells.map((spell) => ({ ...spell, value: Math.sign(spell.value) })),
+  };
 }
 
 /** Mean of two settings; one that is infinite (off) cannot be averaged, so the longer one holds. */

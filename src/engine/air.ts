@@ -1,3 +1,4 @@
+import type { Day } from '../control/day.ts';
 import type { Home } from '../home/home.ts';
 import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
 import { type LeakageArea, leakageFlow } from '../physics/airflow/leakage-flow.ts';
@@ -38,8 +39,8 @@ export function layOutShell({ rooms, openings, leakage: { how } }: Home): Shell 
  *
  * @param outdoor  outdoor temperature [°C]
  * @param wind     wind speed [m/s]
- * @param open     share by which openings stand open, this step's from `openAt` on
- * @param doors    share by which doorways stand open, this step's from `doorAt` on
+ * @param day      what stands open
+ * @param s        number of the step in it
  * @returns leakage of the whole home [m3/s]
  */
 export function moveAir(
@@ -47,10 +48,8 @@ export function moveAir(
   shell: Shell,
   outdoor: number,
   wind: number,
-  open: Float64Array,
-  openAt: number,
-  doors: Float64Array,
-  doorAt: number,
+  day: Day,
+  s: number,
 ): number {
   const { rooms, roomCount, density } = m;
   let indoor = 0;
@@ -64,11 +63,15 @@ export function moveAir(
     rooms[r + OPENING] = 0;
     rooms[r + WINDOW_OPEN] = 0;
   }
+  const openAt = s * shell.openings;
   for (let o = 0; o < shell.openings; o++) {
-    const part = open[openAt + o]!;
-    if (part > 0) openWindow(m, shell, o, part, outdoor, wind);
+    const part = day.openings[openAt + o]!;
+    if (part <= 0) continue;
+    openWindow(m, shell, o, part, outdoor, wind);
+    const r = shell.openingRoom[o]! * ROOM_STRIDE;
+    rooms[r + WINDOW_OPEN] = Math.max(rooms[r + WINDOW_OPEN]!, day.openTimes[openAt + o]!);
   }
-  moveThroughDoors(m, doors, doorAt);
+  moveThroughDoors(m, day.doorways, s * m.doorCount);
   fillMatrix(m);
   return leakage;
 }
@@ -85,7 +88,6 @@ function openWindow(
   const warmer = rooms[r + GUESS]! - outdoor;
   const flow = singleSidedAiring(part * openingArea[o]!, openingHeight[o]!, wind, warmer);
   rooms[r + OPENING] = rooms[r + OPENING]! + density * flow;
-  if (part > rooms[r + WINDOW_OPEN]!) rooms[r + WINDOW_OPEN] = part;
 }
 
 function moveThroughDoors(

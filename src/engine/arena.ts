@@ -50,6 +50,7 @@ export const ROOM = fields([
   'uptake', // vapour into the buffer per pascal, buffer eliminated [kg/(s Pa)]
   'waterOverWeight', // -
   'condensing', // on panes, net [kg/s]
+  'wetG', // vapour to panes that were wet a step before [kg/(s Pa)]
   'deviceWater', // kg/s
   // Air, as mass of dry air from outdoors.
   'leak', // kg/s
@@ -57,7 +58,7 @@ export const ROOM = fields([
   'fan', // kg/s
   'exchange', // all three [kg/s]
   'outflow', // to outdoors [kg/s]
-  'windowOpen', // largest open share [-]
+  'windowOpen', // share of the step in which a window stands open [-]
   'airNet', // what came in less what went out since the start [kg]
   'airThrough', // what came in since the start [kg]
 ]);

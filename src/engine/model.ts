@@ -1,4 +1,5 @@
 import type { Element, HeatSource, Home } from '../home/home.ts';
+import { skyLoss } from '../physics/heat/sol-air-temperature.ts';
 import {
   innerSurfaceResistance,
   OUTER_SURFACE_RESISTANCE,
@@ -33,7 +34,8 @@ import { type Elimination, planElimination, positionOf } from './numerics/sparse
  *
  * One reference air (20 °C, 50 % relative humidity, the place's pressure) gives the mass of dry air
  * in a cubic metre and its heat capacity; both are constants of a run, so that stored heat and
- * carried heat speak of the same air. Over a heating season this is within 2 % of any hour's air.
+ * carried heat speak of the same air. Most hours of a heated room are within 3 % of it; a room at
+ * 5 °C or a day of very high or low pressure is 5 % off.
  */
 export interface Model {
   readonly home: Home;
@@ -169,7 +171,7 @@ function boundaryOf(element: Element, boundaries: Boundary[]): number {
           azimuth: far.azimuth,
           tilt: far.tilt,
           perSun: far.absorptance * OUTER_SURFACE_RESISTANCE,
-          skyLoss: SKY_LOSS_UPWARDS * Math.max(0, Math.cos((far.tilt * Math.PI) / 180)),
+          skyLoss: skyLoss(far.tilt) * OUTER_SURFACE_RESISTANCE,
         }
       : far.to === 'ground'
         ? { is: 'ground', damping: far.damping }
@@ -266,7 +268,10 @@ function layOutPanes({ panes }: Home): Float64Array {
     all[at + PANE.ua] = pane.uValue * pane.area;
     all[at + PANE.area] = pane.area;
     all[at + PANE.drop] = pane.uValue * innerSurfaceResistance('horizontal');
-    all[at + PANE.vapourG] = pane.area * (1 - pane.frameShare) * VAPOUR_TO_GLASS;
+    const drop = all[at + PANE.drop]!;
+    const warming = LATENT * SATURATION_SLOPE * innerSurfaceResistance('horizontal') * (1 - drop);
+    const perArea = VAPOUR_TO_GLASS / (1 + VAPOUR_TO_GLASS * warming);
+    all[at + PANE.vapourG] = pane.area * (1 - pane.frameShare) * perArea;
   });
   return all;
 }
@@ -335,8 +340,12 @@ function conversionOf({ conversion }: HeatSource): (outdoor: number) => number {
  */
 const VAPOUR_TO_GLASS = 7e-9 * 3;
 
-/** Long-wave loss of an upward face to the sky, as a temperature (ASHRAE sol-air, from memory). [K] */
-const SKY_LOSS_UPWARDS = 3.9;
+/**
+ * Condensing warms the glass it forms on, which slows it: the flux per pascal falls by latent heat
+ * times slope of the saturation curve at a glass of 10 °C times the resistance the heat meets.
+ */
+const SATURATION_SLOPE = 82; // Pa/K
+const LATENT = latentHeat(10); // J/kg
 
 const REFERENCE_T = 20; // °C
 const REFERENCE_RH = 50; // %

@@ -1,11 +1,11 @@
 import type { Weather } from '../weather/weather.ts';
+import type { SunSeries } from './sun-series.ts';
 
 /**
  * The weather as a run needs it: means over control steps, for one stretch at a time.
  *
- * Columns that hold at an instant are interpolated and averaged over the step; columns that hold
- * over an interval are averaged by overlap. A periodic year repeats; before the start of any other
- * file its first days stand in, so that a lead-in has something to run on.
+ * Columns that hold at an instant are interpolated and averaged over the step. A periodic year
+ * repeats; any other file's first and last values hold beyond its ends.
  */
 export interface Outdoors {
   /** [°C] */
@@ -14,7 +14,7 @@ export interface Outdoors {
   readonly humidityRatio: Float64Array;
   /** [m/s] */
   readonly windSpeed: Float64Array;
-  /** Number of the weather interval whose sun falls in the step. */
+  /** Number of the interval of the sun's series that the step lies in. */
   readonly interval: Int32Array;
   /** By species, where the weather has it; undefined where it has not. */
   readonly species: readonly (Float64Array | undefined)[];
@@ -47,6 +47,7 @@ export function createOutdoors(
 export function layOutOutdoors(
   out: Outdoors,
   weather: Weather,
+  sun: SunSeries,
   species: readonly string[],
   start: number,
   dt: number,
@@ -63,12 +64,11 @@ export function layOutOutdoors(
       const place = (at - weather.start) / weather.step;
       const k = Math.floor(place);
       const part = place - k;
-      const a = indexOf(weather, k);
-      const b = indexOf(weather, k + 1);
+      const a = wrap(k, weather.count, weather.periodic);
+      const b = wrap(k + 1, weather.count, weather.periodic);
       temperature += weather.temperature[a]! * (1 - part) + weather.temperature[b]! * part;
       humidity += weather.humidityRatio[a]! * (1 - part) + weather.humidityRatio[b]! * part;
       wind += weather.windSpeed[a]! * (1 - part) + weather.windSpeed[b]! * part;
-      if (q === samples >> 1) out.interval[s] = a;
       for (let i = 0; i < species.length; i++) {
         const column = out.species[i];
         if (column === undefined) continue;
@@ -76,16 +76,21 @@ export function layOutOutdoors(
         column[s] = q === 0 ? level : column[s]! + level;
       }
     }
+    const middle = start + shift + (s + 0.5) * dt;
+    out.interval[s] = wrap(
+      Math.floor((middle - sun.start) / sun.step),
+      sun.count,
+      weather.periodic,
+    );
     out.temperature[s] = temperature / samples;
     out.humidityRatio[s] = humidity / samples;
     out.windSpeed[s] = wind / samples;
   }
 }
 
-/** Number of the value that stands for interval k, which may lie before or after the file. */
-function indexOf(weather: Weather, k: number): number {
-  const n = weather.count;
+/** Number of the value that stands for number k, which may lie before or after the n there are. */
+function wrap(k: number, n: number, periodic: boolean): number {
   if (k >= 0 && k < n) return k;
-  if (weather.periodic) return ((k % n) + n) % n;
+  if (periodic) return ((k % n) + n) % n;
   return k < 0 ? 0 : n - 1;
 }

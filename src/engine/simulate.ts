@@ -16,6 +16,7 @@ import { stepSpecies } from './species.ts';
 import { settleStart } from './start.ts';
 import { takeStock } from './stores.ts';
 import { createStretch, recordStep, type Stretch } from './stretch.ts';
+import { type SunSeries, sunSeries } from './sun-series.ts';
 import { layOutSunlight, type Sunlight } from './sunlight.ts';
 import type { Observer } from './trace.ts';
 import { stepWater } from './water.ts';
@@ -38,12 +39,9 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   const end = start + hours * HOUR;
   settleStart(model, input, walk.season);
 
-  const leadIn = leadInDays * DAY;
   const scrap = openBooks(model.roomCount, walk.names.length, [0]);
-  // Where the weather does not reach back far enough, its first days stand in for those before.
-  const shift = weather.periodic || start - leadIn >= weather.start ? 0 : leadIn;
-  for (let utc = start - leadIn; utc < start; utc += DAY) {
-    walkDay(walk, utc, Math.min(utc + DAY, start), shift, scrap, oneRow);
+  for (let utc = start - leadInDays * DAY; utc < start; utc += DAY) {
+    walkDay(walk, utc, utc + DAY, standIn(weather, utc, leadInDays), scrap, oneRow);
   }
 
   const months = monthStarts(start, end);
@@ -70,6 +68,21 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   };
 }
 
+/**
+ * Where a day of the lead-in lies before a file that does not close on itself, the file's first
+ * days stand in for it, over and over. @returns what to add to the instant [s]
+ */
+function standIn(
+  { periodic, start, count, step }: Weather,
+  utc: number,
+  leadInDays: number,
+): number {
+  if (periodic || utc >= start) return 0;
+  const days = Math.max(1, Math.min(leadInDays, Math.floor((count * step) / DAY)));
+  const back = Math.ceil((start - utc) / (days * DAY));
+  return back * days * DAY;
+}
+
 /** All that a walk through time carries along. */
 interface Walk {
   readonly input: RunInput;
@@ -78,6 +91,7 @@ interface Walk {
   readonly day: Day;
   readonly outdoors: Outdoors;
   readonly sunlight: Sunlight;
+  readonly sun: SunSeries;
   readonly season: Season;
   readonly stretch: Stretch;
   readonly saturation: (temperature: number) => number;
@@ -90,6 +104,7 @@ function prepareWalk(input: RunInput): Walk {
   const model = layOutModel(home, meanPressure(weather), dt);
   const names = home.species.map((s) => s.name);
   const perDay = DAY / dt;
+  const sun = sunSeries(weather, dt, input.start);
   const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
   return {
     input,
@@ -97,7 +112,8 @@ function prepareWalk(input: RunInput): Walk {
     shell: layOutShell(home),
     day: createDay(household, model.roomCount, names.length, perDay),
     outdoors: createOutdoors(weather, names, perDay),
-    sunlight: layOutSunlight(home, weather, facings),
+    sunlight: layOutSunlight(home, sun, facings),
+    sun,
     season: seasonOf(weather),
     stretch: createStretch(model, perDay),
     saturation: saturationTable(),
@@ -124,7 +140,7 @@ function walkDay(
   const { dt } = model;
   const steps = Math.round((to - from) / dt);
   layOutDay(day, input.household, from, dt, steps);
-  layOutOutdoors(outdoors, input.weather, names, from, dt, steps, shift);
+  layOutOutdoors(outdoors, input.weather, walk.sun, names, from, dt, steps, shift);
   setGround(model, season, from + shift);
   let row = rowAt(months, from);
   for (let s = 0; s < steps; s++) {
@@ -144,16 +160,7 @@ function takeStep(walk: Walk, s: number, books: Books, month: number): void {
   setOutdoors(model, sunlight, outdoor, outdoors.interval[s]!);
   guessTemperatures(model);
   const wind = outdoors.windSpeed[s]!;
-  const leakage = moveAir(
-    model,
-    shell,
-    outdoor,
-    wind,
-    day.openings,
-    s * shell.openings,
-    day.doorways,
-    s * model.doorCount,
-  );
+  const leakage = moveAir(model, shell, outdoor, wind, day, s);
   stepHeat(model, day, at, outdoor, books.flows, row);
   stepWater(model, day, at, outdoor, humidity, saturation, books.flows, row);
   for (let q = 0; q < home.species.length; q++) {

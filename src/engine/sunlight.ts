@@ -6,16 +6,16 @@ import {
 } from '../physics/sun/incidence-modifier.ts';
 import { sunPosition } from '../physics/sun/sun-position.ts';
 import { diffuseOnPlane, directOnPlane } from '../physics/sun/tilted-irradiance.ts';
-import type { Weather } from '../weather/weather.ts';
+import type { SunSeries } from './sun-series.ts';
 
 /**
- * Sunshine on every plane of the home and through its glass, once per weather interval.
+ * Sunshine on every plane of the home and through its glass, once per interval of the sun's series.
  *
  * The sun stands where it stands in the middle of the interval; within the interval the irradiance
  * is even. With hourly weather that moves gains by at most half an hour.
  */
 export interface Sunlight {
-  /** On each plane, one value per weather interval. [W/m2] */
+  /** On each plane, one value per interval. [W/m2] */
   readonly on: readonly Float64Array[];
   /** Gain of each room through its panes, `[interval * rooms + room]`. [W] */
   readonly gain: Float64Array;
@@ -27,8 +27,8 @@ export interface Facing {
   readonly tilt: number;
 }
 
-export function layOutSunlight(home: Home, weather: Weather, planes: readonly Facing[]): Sunlight {
-  const { count, start, step, directNormal, diffuseHorizontal } = weather;
+export function layOutSunlight(home: Home, series: SunSeries, planes: readonly Facing[]): Sunlight {
+  const { count, start, step, directNormal, diffuseHorizontal } = series;
   const rooms = home.rooms.length;
   const on = planes.map(() => new Float64Array(count));
   const gain = new Float64Array(count * rooms);

@@ -32,7 +32,7 @@ export interface TraceStretch {
     readonly heating: Float64Array;
     /** People in the room; a fraction when for part of the step. [-] */
     readonly occupants: Float64Array;
-    /** Largest open share among the room's openings. [-] */
+    /** Share of the step in which a window of the room stands open, however little. [-] */
     readonly windowOpen: Float64Array;
     /** Net condensation on panes, negative while a film dries. [kg/s] */
     readonly condensation: Float64Array;

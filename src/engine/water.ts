@@ -42,10 +42,13 @@ export function stepWater(
     rooms[r + SATURATION] = saturation(rooms[r + MEAN_T]!);
     const guess = 1.5 * rooms[r + HUMIDITY]! - 0.5 * rooms[r + BEFORE]!;
     rooms[r + PRESSURE] = pressure / (MOLAR_MASS_RATIO + Math.max(guess, 0));
+    rooms[r + WET_G] = 0;
   }
   for (let p = 0; p < paneCount; p++) {
-    const t = rooms[paneRoom[p]! * ROOM_STRIDE + MEAN_T]!;
+    const r = paneRoom[p]! * ROOM_STRIDE;
+    const t = rooms[r + MEAN_T]!;
     const pane = p * PANE_STRIDE;
+    if (panes[pane + WET] === 1) rooms[r + WET_G] = rooms[r + WET_G]! + panes[pane + VAPOUR_G]!;
     panes[pane + PANE_SATURATION] = saturation(t - panes[pane + DROP]! * (t - outdoor));
   }
   assemble(m, day, at, outdoorHumidity);
@@ -75,7 +78,8 @@ function assemble(m: Model, day: Day, at: number, outdoorHumidity: number): void
     rooms[r + UPTAKE] = uptake;
     const perHumidity = rooms[r + PRESSURE]!;
     const mass = rooms[r + AIR_MASS]!;
-    const weight = implicitWeight(((flow[k]! + g * perHumidity) * dt) / mass);
+    const rate = flow[k]! + (g + rooms[r + WET_G]!) * perHumidity;
+    const weight = implicitWeight((rate * dt) / mass);
     const store = mass / (weight * dt);
     rooms[r + OVER_WEIGHT] = 1 / weight;
     matrix[k] = flow[k]! + store + uptake * perHumidity;
@@ -220,7 +224,7 @@ const { meanHumidity: MEAN, buffer: BUFFER, pressure: PRESSURE, saturation: SATU
 const { uptake: UPTAKE, waterOverWeight: OVER_WEIGHT, condensing: CONDENSING_ALL } = ROOM;
 const { deviceWater: DEVICE_WATER, bufferG: BUFFER_G, bufferCapacity: BUFFER_CAPACITY } = ROOM;
 const { airMass: AIR_MASS, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
-const { phase: PHASE } = ROOM;
+const { phase: PHASE, wetG: WET_G } = ROOM;
 const { area: AREA, drop: DROP, vapourG: VAPOUR_G, film: FILM, wet: WET } = PANE;
 const { saturation: PANE_SATURATION, condensing: CONDENSING } = PANE;
 const { forth: FORTH, back: BACK } = DOOR;

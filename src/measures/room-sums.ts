@@ -35,7 +35,7 @@ export function createRoomSums(rooms: number): {
         heating[i] = heating[i]! + room.heating[at]! * dt;
         temperature[i] = temperature[i]! + room.airTemperature[at]! * dt;
         humidity[i] = humidity[i]! + room.relativeHumidity[at]! * dt;
-        if (room.windowOpen[at]! > 0) open[i] = open[i]! + dt;
+        open[i] = open[i]! + room.windowOpen[at]! * dt;
         if (room.condensation[at]! > LEAST_CONDENSATION) {
           wet[i] = wet[i]! + dt;
           condensed[i] = condensed[i]! + room.condensation[at]! * dt;

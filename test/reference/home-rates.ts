@@ -162,7 +162,7 @@ export function homeRates(home: Home) {
               : far.to === 'outdoors'
                 ? out.temperature +
                   far.absorptance * 0.04 * now.onElements[k]! -
-                  3.9 * Math.max(0, Math.cos((far.tilt * Math.PI) / 180))
+                  0.04 * 0.9 * 63 * Math.max(0, Math.cos((far.tilt * Math.PI) / 180))
                 : 0;
       capacity.forEach((cap, node) => {
         const here = y[first + node]!;
