@@ -1,10 +1,11 @@
 import { defineConfig } from 'vitest/config';
+import { CountLine } from './test/reference/count-line.ts';
 import { ValidationPage } from './test/reference/validation-page.ts';
 
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     testTimeout: 60_000,
-    reporters: ['default', new ValidationPage()],
+    reporters: ['default', new ValidationPage(), new CountLine()],
   },
 });
