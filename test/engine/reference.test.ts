@@ -138,10 +138,18 @@ function drawn(seed: number): Home {
   };
 }
 
-/** The same household with activities on the breaks of the reference, and too little steam to wet a pane. */
+/**
+ * The same household with activities on the breaks of the reference and too little steam to wet a
+ * pane; everybody gives the heat of five, so that it matters where that heat goes.
+ */
 function evenly(household: Household): Household {
   return {
     ...household,
+    people: household.people.map((p) => ({
+      ...p,
+      awake: { ...p.awake, sensible: 5 * p.awake.sensible },
+      asleep: { ...p.asleep, sensible: 5 * p.asleep.sensible },
+    })),
     activities: household.activities.map((a) => ({
       ...a,
       when: a.when.map((spell) => ({ ...spell, from: 420, to: 450 })),
