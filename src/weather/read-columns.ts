@@ -7,7 +7,8 @@ import { QUANTITIES } from './quantity.ts';
 import { conversionFrom } from './quantity-units.ts';
 import type { RawSeries } from './raw-series.ts';
 import { readRows, type WantedColumn } from './read-rows.ts';
-import { cellProblem, splitCells, type TextTable } from './text-table.ts';
+import { trimmedCells } from './table-rows.ts';
+import { cellProblem, type TextTable } from './text-table.ts';
 import { timeReader } from './time-format.ts';
 import { TYPICAL_YEAR } from './typical-year.ts';
 import type { WeatherOptions } from './weather-options.ts';
@@ -25,7 +26,7 @@ export function readColumns(
   const head = map.skipLines ?? 0;
   const header = plain.lines[head] ?? '';
   const table = { ...plain, delimiter: map.delimiter ?? likelyDelimiter(header) };
-  const names = splitCells(header, table.delimiter).map((name) => name.trim());
+  const names = trimmedCells(table, head, problems);
   const cellOf = (name: string, where: string) => {
     const cell = names.indexOf(name);
     if (cell < 0) problems.push(noSuchColumn(table, head, names, name, where));

@@ -3,7 +3,8 @@ import { placeWith } from './place-with.ts';
 import type { Quantity } from './quantity.ts';
 import type { RawSeries } from './raw-series.ts';
 import { readRows, wantedColumn } from './read-rows.ts';
-import { splitCells, type TextTable } from './text-table.ts';
+import { trimmedCells } from './table-rows.ts';
+import type { TextTable } from './text-table.ts';
 import { fromSeveralYears, stampSeconds } from './typical-year.ts';
 import type { WeatherOptions } from './weather-options.ts';
 
@@ -28,7 +29,7 @@ export function readPvgis(
     });
     return null;
   }
-  const names = splitCells(table.lines[head]!, ',').map((cell) => cell.trim());
+  const names = trimmedCells(table, head, problems);
   const foot = table.lines.findIndex((line, k) => k > head && !/^\s*\d{4}/.test(line));
   const to = foot < 0 ? table.lines.length : foot;
   const years = table.lines.slice(head + 1, to).map((line) => Number(line.slice(0, 4)));

@@ -2,7 +2,8 @@ import type { Problem } from '../units/problem.ts';
 import { QUANTITIES, type Quantity } from './quantity.ts';
 import type { Conversion } from './quantity-units.ts';
 import type { RawColumn } from './raw-series.ts';
-import { cellProblem, splitCells, type TextTable } from './text-table.ts';
+import { tableRows } from './table-rows.ts';
+import { cellProblem, type TextTable } from './text-table.ts';
 import type { WeatherNote } from './weather.ts';
 
 /** Which cells of the data lines to read, and how. */
@@ -49,28 +50,26 @@ export function readRows(table: TextTable, plan: RowPlan, problems: Problem[]): 
   const codes = new Map<string, number>();
   const time: number[] = [];
   const line: number[] = [];
-  // Only the last line, where a file may be cut off, is cut up beyond the last wanted cell.
+  const rows = tableRows(table, plan.from, plan.to, problems);
   const needed = Math.max(plan.timeCells, ...plan.wanted.map(({ cell }) => cell + 1));
-  for (let k = plan.from; k < plan.to; k++) {
-    const text = table.lines[k]!;
-    if (text.trim() === '') continue;
-    const last = k === plan.to - 1;
-    const cells = splitCells(text, table.delimiter, last ? undefined : needed);
+  for (const { line: here, cells } of rows) {
+    // Only the last line, where a file may be cut off, must hold more than what is wanted.
+    const last = here === rows.at(-1)!.line;
     if (cells.length < needed || (last && cells.length < plan.cells)) {
       const expected = last ? `${plan.cells} cells` : `at least ${needed} cells`;
-      problems.push(shortLine(table, k, expected, cells.length, last));
+      problems.push(shortLine(table, here, expected, cells.length, last));
       continue;
     }
     const stamp = plan.time(cells);
     if (typeof stamp === 'string') {
       const got = quoted(cells[plan.timeCell]);
-      const at = { line: k + 1, cell: plan.timeCell };
+      const at = { line: here, cell: plan.timeCell };
       problems.push(cellProblem(table, at, { where: plan.timeName, expected: stamp, got }));
       continue;
     }
     const row = time.length;
     time.push(stamp);
-    line.push(k + 1);
+    line.push(here);
     for (let c = 0; c < plan.wanted.length; c++) {
       const want = plan.wanted[c]!;
       const cell = cells[want.cell]!.trim();
@@ -80,7 +79,7 @@ export function readRows(table: TextTable, plan: RowPlan, problems: Problem[]): 
       }
       const value = Number(plan.decimalComma ? cell.replace(',', '.') : cell);
       if (Number.isFinite(value)) values[c]![row] = want.convert(value);
-      else problems.push(notANumber(table, k, want, cell));
+      else problems.push(notANumber(table, here, want, cell));
     }
   }
   const columns = new Map<Quantity, RawColumn>();
@@ -97,15 +96,15 @@ export function wantedColumn(quantity: Quantity, cell: number, name: string): Wa
 
 function shortLine(
   table: TextTable,
-  k: number,
+  line: number,
   expected: string,
   count: number,
   last: boolean,
 ): Problem {
   return {
     file: table.file,
-    line: k + 1,
-    column: table.lines[k]!.length + 1,
+    line,
+    column: table.lines[line - 1]!.length + 1,
     where: last ? 'last line' : '',
     expected,
     got: `${count}`,
@@ -113,11 +112,11 @@ function shortLine(
   };
 }
 
-function notANumber(table: TextTable, k: number, want: WantedColumn, cell: string): Problem {
+function notANumber(table: TextTable, line: number, want: WantedColumn, cell: string): Problem {
   const comma = /^[-+]?\d+,\d+$/.test(cell);
   return cellProblem(
     table,
-    { line: k + 1, cell: want.cell },
+    { line, cell: want.cell },
     {
       where: want.name,
       expected: `a number in ${want.unit}`,

@@ -4,7 +4,8 @@ import { placeWith } from './place-with.ts';
 import { QUANTITY_NAMES, type Quantity } from './quantity.ts';
 import type { RawSeries } from './raw-series.ts';
 import { readRows, type WantedColumn, wantedColumn } from './read-rows.ts';
-import { cellProblem, splitCells, type TextTable } from './text-table.ts';
+import { trimmedCells } from './table-rows.ts';
+import { cellProblem, type TextTable } from './text-table.ts';
 import { timeReader } from './time-format.ts';
 import type { WeatherOptions } from './weather-options.ts';
 
@@ -22,7 +23,7 @@ export function readTidy(
   const said = new Map<string, Said>();
   let head = 0;
   while (table.lines[head]?.startsWith('#')) readKey(table, head++, said, problems);
-  const names = splitCells(table.lines[head] ?? '', ',').map((name) => name.trim());
+  const names = trimmedCells(table, head, problems);
   const iso = timeReader('iso')!;
   const timeCell = names.indexOf('time');
   if (timeCell < 0) {

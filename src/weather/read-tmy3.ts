@@ -3,7 +3,8 @@ import { placeWith } from './place-with.ts';
 import type { Quantity } from './quantity.ts';
 import type { RawSeries } from './raw-series.ts';
 import { readRows, type WantedColumn, wantedColumn } from './read-rows.ts';
-import { cellProblem, splitCells, type TextTable } from './text-table.ts';
+import { trimmedCells } from './table-rows.ts';
+import { cellProblem, type TextTable } from './text-table.ts';
 import { fromSeveralYears, stampSeconds } from './typical-year.ts';
 import type { WeatherOptions } from './weather-options.ts';
 
@@ -20,7 +21,7 @@ export function readTmy3(
   options: WeatherOptions,
   problems: Problem[],
 ): RawSeries | null {
-  const place = splitCells(table.lines[0]!, ',').map((cell) => cell.trim());
+  const place = trimmedCells(table, 0, problems);
   const [code = '', name = '', state = '', zone, latitude, longitude, elevation] = place;
   const ahead = Number(zone || 'none');
   if (!(ahead >= -13 && ahead <= 14)) {
@@ -37,7 +38,7 @@ export function readTmy3(
     );
     return null;
   }
-  const names = splitCells(table.lines[1] ?? '', ',').map((cell) => cell.trim());
+  const names = trimmedCells(table, 1, problems);
   const stamps = table.lines.slice(2).map((line) => STAMP.exec(line)?.[3] ?? '');
   const typical = fromSeveralYears(stamps.filter((year) => year !== '').map(Number));
   const rows = readRows(

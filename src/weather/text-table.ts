@@ -16,35 +16,6 @@ export function splitLines(text: string): string[] {
   return lines;
 }
 
-/**
- * Cells of one line. Lines without a quotation mark, nearly all of any weather file, are merely cut.
- *
- * Quoted cells as in RFC 4180: the delimiter counts for nothing inside, a doubled mark is one mark. A
- * mark that never closes makes one long last cell: the reader then meets a short line.
- *
- * @param atMost  cells that will be looked at; the rest may be left away
- */
-export function splitCells(line: string, delimiter: string, atMost?: number): string[] {
-  if (delimiter === ' ') return line.trim().split(/\s+/);
-  if (!line.includes('"')) return line.split(delimiter, atMost);
-  const cells: string[] = [];
-  let cell = '';
-  let quoted = false;
-  for (let k = 0; k < line.length; k++) {
-    const mark = line[k]!;
-    if (mark === '"' && quoted && line[k + 1] === '"') {
-      cell += line[++k]!;
-    } else if (mark === '"') {
-      quoted = !quoted;
-    } else if (mark === delimiter && !quoted) {
-      cells.push(cell);
-      cell = '';
-    } else cell += mark;
-  }
-  cells.push(cell);
-  return cells;
-}
-
 /** Where a cell starts in its line, counted from 1. */
 export function columnOfCell(table: TextTable, line: number, cell: number): number {
   const text = table.lines[line - 1] ?? '';

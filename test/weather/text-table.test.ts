@@ -1,20 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { columnOfCell, splitCells, splitLines } from '../../src/weather/text-table.ts';
-
-describe('splitCells', () => {
-  test.each([
-    ['a,b,,d', ',', ['a', 'b', '', 'd']],
-    ['', ',', ['']],
-    ['1,"HARBOUR, OLD",3', ',', ['1', 'HARBOUR, OLD', '3']],
-    ['"say ""hm""",2', ',', ['say "hm"', '2']],
-    ['"",x', ',', ['', 'x']],
-    ['never "closed, so one', ',', ['never closed, so one']],
-    ['a;"b;c"', ';', ['a', 'b;c']],
-    ['  2023 01   -15 ', ' ', ['2023', '01', '-15']],
-  ])('%s', (line, delimiter, cells) => {
-    expect(splitCells(line, delimiter)).toEqual(cells);
-  });
-});
+import { columnOfCell, splitLines } from '../../src/weather/text-table.ts';
 
 describe('columnOfCell', () => {
   test.each([
