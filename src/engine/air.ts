@@ -122,7 +122,6 @@ function fillMatrix({
   doorCount,
   flow,
   elimination,
-  dt,
 }: Model): void {
   const { diagonal } = elimination;
   for (let k = 0; k < flow.length; k++) flow[k] = 0;
@@ -131,8 +130,6 @@ function fillMatrix({
     const into = rooms[r + LEAK]! + rooms[r + OPENING]! + rooms[r + FAN]!;
     rooms[r + EXCHANGE] = into;
     rooms[r + OUTFLOW] = into;
-    rooms[r + AIR_NET] = rooms[r + AIR_NET]! + (into - rooms[r + OUTFLOW]!) * dt;
-    rooms[r + AIR_THROUGH] = rooms[r + AIR_THROUGH]! + into * dt;
     flow[diagonal[i]!] = into;
   }
   for (let d = 0; d < doorCount; d++) {
@@ -149,11 +146,26 @@ function fillMatrix({
     flow[bb] = flow[bb]! + toB;
     flow[ab] = flow[ab]! - toA;
     flow[ba] = flow[ba]! - toB;
-    const ra = a * ROOM_STRIDE;
-    const rb = b * ROOM_STRIDE;
-    const over = (toB - toA) * dt;
-    rooms[ra + AIR_NET] = rooms[ra + AIR_NET]! - over;
-    rooms[rb + AIR_NET] = rooms[rb + AIR_NET]! + over;
+  }
+}
+
+/** Add up what came into each room and what went out, as they were settled on. [kg] */
+export function settleAir({ rooms, roomCount, doors, frames, doorCount, dt }: Model): void {
+  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
+    const into = rooms[r + EXCHANGE]!;
+    rooms[r + AIR_NET] = rooms[r + AIR_NET]! + (into - rooms[r + OUTFLOW]!) * dt;
+    rooms[r + AIR_THROUGH] = rooms[r + AIR_THROUGH]! + into * dt;
+  }
+  for (let d = 0; d < doorCount; d++) {
+    const frame = d * FRAME_STRIDE;
+    const a = frames[frame + A]! * ROOM_STRIDE;
+    const b = frames[frame + B]! * ROOM_STRIDE;
+    const toA = doors[d * DOOR_STRIDE + BACK]! * dt;
+    const toB = doors[d * DOOR_STRIDE + FORTH]! * dt;
+    rooms[a + AIR_NET] = rooms[a + AIR_NET]! + toA - toB;
+    rooms[b + AIR_NET] = rooms[b + AIR_NET]! + toB - toA;
+    rooms[a + AIR_THROUGH] = rooms[a + AIR_THROUGH]! + toA;
+    rooms[b + AIR_THROUGH] = rooms[b + AIR_THROUGH]! + toB;
   }
 }
 

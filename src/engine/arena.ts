@@ -26,8 +26,7 @@ export const ROOM = fields([
   'reach', // what reaches the air at once of a watt emitted [W/W]
   // Heat: state, inputs and results of a step.
   'temperature', // air, at the start [°C]
-  'temperatureBefore', // air, one step earlier [°C]
-  'meanTemperature', // air, mean over the step [°C]
+  'meanTemperature', // air, mean over the step, or the one before until it is solved [°C]
   'guess', // air, expected for the middle of the step [°C]
   'target', // mean that ends the step at the thermostat's setting [°C]
   'heatOverWeight', // one over the implicit weight [-]
@@ -42,8 +41,7 @@ export const ROOM = fields([
   'warmSurface', // sum of area times mean surface temperature [m2 K]
   // Water.
   'humidity', // at the start [kg/kg]
-  'humidityBefore', // one step earlier [kg/kg]
-  'meanHumidity', // kg/kg
+  'meanHumidity', // mean over the step, or the one before until it is solved [kg/kg]
   'buffer', // relative humidity of what buffers, 0 to 1 [-]
   'pressure', // vapour pressure for one unit of humidity ratio [Pa]
   'saturation', // at the mean air temperature [Pa]
@@ -70,8 +68,9 @@ export const TRACER = fields([
   'mean', // over the step [species unit]
   'devices', // added by devices [species unit m3/s]
   'deposition', // loss by falling out [m3/s of room air]
+  'overWeight', // one over the implicit weight of the step [-]
 ]);
-export const TRACER_STRIDE = 4;
+export const TRACER_STRIDE = 5;
 
 /** Fields of a chain of nodes; see chains.ts. */
 export const CHAIN = fields([

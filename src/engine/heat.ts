@@ -9,13 +9,26 @@ import { implicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
 
 /**
- * Step the heat of all rooms at once, and book it.
+ * Find the mean temperatures of all rooms over the step, and the heat of their emitters, at once.
  *
  * @param day      what people set and do; this step's values begin at `at` (step times rooms)
  * @param outdoor  outdoor temperature [°C]
- * @param flows    BOOK records, this month's from record `row` on
  */
-export function stepHeat(
+export function solveHeat(m: Model, day: Day, at: number, outdoor: number): void {
+  assemble(m, day, at, outdoor);
+  sweepChains(m.chains, m.rooms, m.boundary, m.rhs);
+  emitterLimits(m);
+  setTargets(m, day.setpoints, at);
+  holdAtSettings(m);
+  if (exceedSources(m)) holdAtSettings(m);
+}
+
+/**
+ * Take what was solved for as true: move every store to the end of the step, and book the step.
+ *
+ * @param flows  BOOK records, this month's from record `row` on
+ */
+export function settleHeat(
   m: Model,
   day: Day,
   at: number,
@@ -23,23 +36,37 @@ export function stepHeat(
   flows: Float64Array,
   row: number,
 ): void {
-  assemble(m, day, at, outdoor);
-  sweepChains(m.chains, m.rooms, m.boundary, m.rhs);
-  emitterLimits(m);
-  setTargets(m, day.setpoints, at);
-  holdAtSettings(m);
-  if (exceedSources(m)) holdAtSettings(m);
   settleEmitters(m);
   settleRooms(m);
   settleChains(m.chains, m.rooms, m.boundary, m.dt, flows, row);
   bookHeat(m, day, at, outdoor, flows, row);
 }
 
-/** Expect each room's temperature in the middle of the coming step from its last two. [°C] */
+/**
+ * Expect each room's temperature in the middle of the coming step: as far beyond the end of the last
+ * step as its mean lay before it. For a steady rise that is linear; after a jump that died out within
+ * the step, mean and end are close and nothing is carried on. [°C]
+ */
 export function guessTemperatures({ rooms, roomCount }: Model): void {
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
-    rooms[r + GUESS] = 1.5 * rooms[r + TEMPERATURE]! - 0.5 * rooms[r + BEFORE]!;
+    rooms[r + GUESS] = 2 * rooms[r + TEMPERATURE]! - rooms[r + MEAN]!;
   }
+}
+
+/**
+ * Whether some room turned out far from the temperature its air flows were worked out with, as
+ * happens when a window or a door opens. If so the guesses are mended, for one more try.
+ */
+export function mendGuesses({ rooms, roomCount, solution }: Model): boolean {
+  let far = false;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const off = solution[i]! - rooms[r + GUESS]!;
+    if (off > FAR || off < -FAR) far = true;
+  }
+  if (!far) return false;
+  for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + GUESS] = solution[i]!;
+  return true;
 }
 
 function assemble(m: Model, day: Day, at: number, outdoor: number): void {
@@ -168,7 +195,6 @@ function settleRooms({ rooms, roomCount, solution }: Model): void {
     const now = rooms[r + TEMPERATURE]!;
     const mean = solution[i]!;
     rooms[r + MEAN] = mean;
-    rooms[r + BEFORE] = now;
     rooms[r + TEMPERATURE] = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
   }
 }
@@ -211,7 +237,7 @@ function bookHeat(
   }
 }
 
-const { temperature: TEMPERATURE, temperatureBefore: BEFORE, meanTemperature: MEAN } = ROOM;
+const { temperature: TEMPERATURE, meanTemperature: MEAN } = ROOM;
 const { guess: GUESS, target: TARGET, heatOverWeight: OVER_WEIGHT, emitted: EMITTED } = ROOM;
 const { low: LOW, high: HIGH, phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT } = ROOM;
 const {
@@ -241,6 +267,9 @@ const PHASE_CHANGE = term('phaseChange');
 const AT_LEAST = 0;
 const AT_SETTING = 1;
 const AT_MOST = 2;
+
+/** A guess this far off is wrong by what a step of an open window or door does, not by a curve. [K] */
+const FAR = 0.5;
 
 /** A room this near its setting is at it; far below anything a sensor or a person can tell. [K] */
 const CLOSE = 1e-9;

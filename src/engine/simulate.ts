@@ -4,10 +4,10 @@ import type { Remark } from '../home/remarks.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Weather } from '../weather/weather.ts';
-import { layOutShell, moveAir, type Shell } from './air.ts';
+import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
 import { ROOM, ROOM_STRIDE } from './arena.ts';
 import { type Books, closeBooks, openBooks } from './books.ts';
-import { guessTemperatures, stepHeat } from './heat.ts';
+import { guessTemperatures, mendGuesses, settleHeat, solveHeat } from './heat.ts';
 import { layOutModel, type Model } from './model.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import type { Run, RunInput } from './run.ts';
@@ -160,8 +160,14 @@ function takeStep(walk: Walk, s: number, books: Books, month: number): void {
   setOutdoors(model, sunlight, outdoor, outdoors.interval[s]!);
   guessTemperatures(model);
   const wind = outdoors.windSpeed[s]!;
-  const leakage = moveAir(model, shell, outdoor, wind, day, s);
-  stepHeat(model, day, at, outdoor, books.flows, row);
+  let leakage = moveAir(model, shell, outdoor, wind, day, s);
+  solveHeat(model, day, at, outdoor);
+  if (mendGuesses(model)) {
+    leakage = moveAir(model, shell, outdoor, wind, day, s);
+    solveHeat(model, day, at, outdoor);
+  }
+  settleAir(model);
+  settleHeat(model, day, at, outdoor, books.flows, row);
   stepWater(model, day, at, outdoor, humidity, saturation, books.flows, row);
   for (let q = 0; q < home.species.length; q++) {
     const column = outdoors.species[q];

@@ -46,25 +46,24 @@ export function stepSpecies(
     const k = diagonal[i]!;
     const loss = flow[k]! + density * tracers[t + DEPOSITION]!;
     const mass = rooms[r + AIR_MASS]!;
-    const store = mass / (implicitWeight((loss * dt) / mass) * dt);
+    const weight = implicitWeight((loss * dt) / mass);
+    const store = mass / (weight * dt);
+    tracers[t + OVER_WEIGHT] = 1 / weight;
     matrix[k] = loss + store;
     const into = rooms[r + EXCHANGE]! - (1 - penetration) * rooms[r + LEAK]!;
     const source = people[at + i]! + things[at + i]! + tracers[t + DEVICE]!;
     rhs[i] = store * tracers[t + LEVEL]! + into * outdoor + density * source;
   }
   solveSparse(elimination, matrix, rhs, solution);
+  const perMass = dt / density;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const t = from + i * TRACER_STRIDE;
     const k = (row + i) * TRACER_BOOK_STRIDE;
     const c = solution[i]!;
     const before = tracers[t + LEVEL]!;
-    const mass = rooms[r + AIR_MASS]!;
-    const loss = flow[diagonal[i]!]! + density * tracers[t + DEPOSITION]!;
-    const weight = implicitWeight((loss * dt) / mass);
     tracers[t + MEAN] = c;
-    tracers[t + LEVEL] = before + (c - before) / weight;
-    const perMass = dt / density;
+    tracers[t + LEVEL] = before + (c - before) * tracers[t + OVER_WEIGHT]!;
     const fall = perMass * (outdoor - c);
     const leak = rooms[r + LEAK]!;
     book[k + PEOPLE] = book[k + PEOPLE]! + people[at + i]! * dt;
@@ -98,7 +97,13 @@ function bookDoors(
 }
 
 const { airMass: AIR_MASS, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
-const { level: LEVEL, mean: MEAN, devices: DEVICE, deposition: DEPOSITION } = TRACER;
+const {
+  level: LEVEL,
+  mean: MEAN,
+  devices: DEVICE,
+  deposition: DEPOSITION,
+  overWeight: OVER_WEIGHT,
+} = TRACER;
 const { forth: FORTH, back: BACK } = DOOR;
 const { a: A, b: B } = FRAME;
 

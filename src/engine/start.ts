@@ -28,9 +28,9 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
     const p = 0.5 * saturationPressure(t);
     const humidity = (MOLAR_MASS_RATIO * p) / (m.pressure - p);
     rooms[r + ROOM.temperature] = t;
-    rooms[r + ROOM.temperatureBefore] = t;
+    rooms[r + ROOM.meanTemperature] = t;
     rooms[r + ROOM.humidity] = humidity;
-    rooms[r + ROOM.humidityBefore] = humidity;
+    rooms[r + ROOM.meanHumidity] = humidity;
     rooms[r + ROOM.buffer] = 0.5;
   }
   startChains(m, season);

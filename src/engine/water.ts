@@ -40,7 +40,7 @@ export function stepWater(
   const { rooms, roomCount, panes, paneCount, paneRoom, pressure } = m;
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     rooms[r + SATURATION] = saturation(rooms[r + MEAN_T]!);
-    const guess = 1.5 * rooms[r + HUMIDITY]! - 0.5 * rooms[r + BEFORE]!;
+    const guess = 2 * rooms[r + HUMIDITY]! - rooms[r + MEAN]!;
     rooms[r + PRESSURE] = pressure / (MOLAR_MASS_RATIO + Math.max(guess, 0));
     rooms[r + WET_G] = 0;
   }
@@ -152,7 +152,6 @@ function settle(m: Model): void {
     const now = rooms[r + HUMIDITY]!;
     const mean = solution[i]!;
     rooms[r + MEAN] = mean;
-    rooms[r + BEFORE] = now;
     rooms[r + HUMIDITY] = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
     rooms[r + CONDENSING_ALL] = 0;
     rooms[r + PHASE] = 0;
@@ -219,7 +218,7 @@ function bookWater(
   }
 }
 
-const { meanTemperature: MEAN_T, humidity: HUMIDITY, humidityBefore: BEFORE } = ROOM;
+const { meanTemperature: MEAN_T, humidity: HUMIDITY } = ROOM;
 const { meanHumidity: MEAN, buffer: BUFFER, pressure: PRESSURE, saturation: SATURATION } = ROOM;
 const { uptake: UPTAKE, waterOverWeight: OVER_WEIGHT, condensing: CONDENSING_ALL } = ROOM;
 const { deviceWater: DEVICE_WATER, bufferG: BUFFER_G, bufferCapacity: BUFFER_CAPACITY } = ROOM;

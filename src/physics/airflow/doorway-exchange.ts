@@ -11,7 +11,7 @@ import { requireWithin } from '../../units/require-within.ts';
  * @param width  of the doorway [m], 0 to 10
  * @param height  of the doorway [m], 0 to 10
  * @param temperatureDifference  between the rooms [K], -100 to 100; only its size counts
- * @param meanTemperature  of the rooms [°C], -50 to 60
+ * @param meanTemperature  of the rooms [°C], -60 to 120
  * @param discharge  coefficient [-]; 0.40 + 0.0045 |dT| unless told
  * @returns flow each way [m3/s]
  * @throws RangeError outside those ranges, or NaN
@@ -40,6 +40,6 @@ export function doorwayExchange(
 
 const LENGTHS = [0, 10] as const;
 const DIFFERENCES = [-100, 100] as const;
-const TEMPERATURES = [-50, 60] as const;
+const TEMPERATURES = [-60, 120] as const;
 const COEFFICIENTS = [0, 1] as const;
 const GRAVITY = 9.80665; // m/s2
