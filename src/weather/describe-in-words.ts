@@ -52,5 +52,6 @@ const ORIGINS: Readonly<Record<SunOrigin, string>> = {
   measured: 'direct and diffuse as in the file',
   'split from global': 'split from global',
   'made from cloud': 'made from cloud, roughly',
+  invented: 'invented',
   none: '',
 };

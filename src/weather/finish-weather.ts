@@ -61,6 +61,7 @@ export function finishWeather(
     windSpeed: shift.instant(columns.get('wind speed')!),
     windDirection: shift.direction(direction),
     ...sun,
+    sun: sun.sun === 'measured' ? (raw.sun ?? 'measured') : sun.sun,
     species,
     notes,
   };

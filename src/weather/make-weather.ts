@@ -51,7 +51,7 @@ export function makeWeather(recipe: WeatherRecipe, seed = 1): Weather {
     windDirection: wind.direction,
     directNormal: sun.directNormal,
     diffuseHorizontal: sun.diffuseHorizontal,
-    sun: 'measured',
+    sun: 'invented',
     species: {},
     notes: [{ id: 'invented', text: `an invented year, made from monthly normals, seed ${seed}` }],
   };

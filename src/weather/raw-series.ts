@@ -1,6 +1,6 @@
 import type { Quantity } from './quantity.ts';
 import type { TextTable } from './text-table.ts';
-import type { WeatherNote } from './weather.ts';
+import type { SunOrigin, WeatherNote } from './weather.ts';
 
 /** What a reader found: rows as they stand, in the units of `QUANTITIES`, nothing checked yet. */
 export interface RawSeries {
@@ -16,6 +16,8 @@ export interface RawSeries {
   readonly stamps: Stamps;
   /** Pressure is reduced to sea level, as weather services exchange it. */
   readonly pressureAtSeaLevel: boolean;
+  /** Where direct and diffuse irradiance come from, where the file says so; otherwise measured. */
+  readonly sun?: SunOrigin | undefined;
   readonly notes: readonly WeatherNote[];
 }
 

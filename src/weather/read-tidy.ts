@@ -6,6 +6,7 @@ import type { RawSeries } from './raw-series.ts';
 import { readRows, type WantedColumn, wantedColumn } from './read-rows.ts';
 import { trimmedCells } from './table-rows.ts';
 import { cellProblem, type TextTable } from './text-table.ts';
+import { readTidyHead } from './tidy-head.ts';
 import { timeReader } from './time-format.ts';
 import type { WeatherOptions } from './weather-options.ts';
 
@@ -20,9 +21,7 @@ export function readTidy(
   options: WeatherOptions,
   problems: Problem[],
 ): RawSeries | null {
-  const said = new Map<string, Said>();
-  let head = 0;
-  while (table.lines[head]?.startsWith('#')) readKey(table, head++, said, problems);
+  const { head, place, typical, sun } = readTidyHead(table, problems);
   const names = trimmedCells(table, head, problems);
   const iso = timeReader('iso')!;
   const timeCell = names.indexOf('time');
@@ -54,53 +53,15 @@ export function readTidy(
     },
     problems,
   );
-  const number = (key: string) => numberSaid(table, said.get(key), key, problems);
-  const own = {
-    title: said.get('title')?.text ?? '',
-    latitude: number('latitude'),
-    longitude: number('longitude'),
-    elevation: number('elevation'),
-  };
   return {
     ...rows,
     table,
-    place: placeWith(own, options),
-    typical: yes(table, said.get('typical'), problems),
+    place: placeWith(place, options),
+    typical,
     stamps: { interval: 'beginning', spotDelay: 0, airIsMean: false },
     pressureAtSeaLevel: false,
+    sun,
   };
-}
-
-/** A `# key: value` line and where it stands. */
-interface Said {
-  readonly text: string;
-  readonly line: number;
-  readonly column: number;
-}
-
-function readKey(table: TextTable, k: number, said: Map<string, Said>, problems: Problem[]) {
-  const line = table.lines[k]!;
-  const found = /^#\s*([^:]+?)\s*:\s*/.exec(line);
-  if (found === null) return;
-  const key = found[1]!.toLowerCase();
-  const here = {
-    text: line.slice(found[0].length).trim(),
-    line: k + 1,
-    column: found[0].length + 1,
-  };
-  if (said.has(key) && KEYS.includes(key)) {
-    const first = `a single "${key}", already in line ${said.get(key)!.line}`;
-    problems.push(saidProblem(table, here, key, first, `"${here.text}" too`));
-  }
-  const near = KEYS.includes(key) ? null : nearestName(key, KEYS);
-  if (near !== null) {
-    problems.push({
-      ...saidProblem(table, here, key, `one of ${KEYS.join(', ')}`, `"${key}"`),
-      column: line.indexOf(found[1]!) + 1,
-      hint: `did you mean "${near}"?`,
-    });
-  }
-  said.set(key, here);
 }
 
 function wantedOf(
@@ -131,39 +92,5 @@ function wantedOf(
   return wanted;
 }
 
-function numberSaid(
-  table: TextTable,
-  said: Said | undefined,
-  key: string,
-  problems: Problem[],
-): number {
-  if (said === undefined) return Number.NaN;
-  const value = said.text === '' ? Number.NaN : Number(said.text);
-  if (!Number.isFinite(value)) {
-    problems.push(saidProblem(table, said, key, 'a number', `"${said.text}"`));
-  }
-  return value;
-}
-
-function yes(table: TextTable, said: Said | undefined, problems: Problem[]): boolean {
-  const text = said?.text.toLowerCase() ?? 'false';
-  if (text !== 'true' && text !== 'false') {
-    problems.push(saidProblem(table, said!, 'typical', 'true or false', `"${said!.text}"`));
-  }
-  return text === 'true';
-}
-
-function saidProblem(
-  table: TextTable,
-  said: Said,
-  where: string,
-  expected: string,
-  got: string,
-): Problem {
-  const { line, column } = said;
-  return { file: table.file, line, column, where, expected, got, hint: '' };
-}
-
-const KEYS: readonly string[] = ['title', 'latitude', 'longitude', 'elevation', 'typical'];
 const ZONE = 'a time with its zone, such as 2023-01-31T05:00Z or 2023-01-31T05:00+01:00';
 const COLUMNS_HINT = `known are time, ${QUANTITY_NAMES.join(', ')}`;

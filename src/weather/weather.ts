@@ -46,8 +46,11 @@ export interface Weather {
   readonly notes: readonly WeatherNote[];
 }
 
-/** direct and diffuse measured; split from global (Erbs); global made from cloud; or none at all. */
-export type SunOrigin = 'measured' | 'split from global' | 'made from cloud' | 'none';
+/**
+ * direct and diffuse measured (or of a typical year); split from global (Erbs); global made from cloud;
+ * invented with the rest of the weather; or none at all.
+ */
+export type SunOrigin = 'measured' | 'split from global' | 'made from cloud' | 'invented' | 'none';
 
 export interface WeatherNote {
   readonly id: string;

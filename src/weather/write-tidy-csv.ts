@@ -2,12 +2,13 @@ import { vapourPressureFromHumidityRatio } from '../physics/moist-air/humidity-r
 import { saturationPressureOverWater } from '../physics/moist-air/saturation-pressure.ts';
 import { isoTime } from './iso-time.ts';
 import { OUTDOOR_SPECIES, QUANTITIES, type Quantity } from './quantity.ts';
-import type { Weather } from './weather.ts';
+import type { SunOrigin, Weather } from './weather.ts';
 
 /**
  * The project's own layout of a series, rounded to what instruments can tell; `readWeather` reads it.
  *
- * The notes of the series go into its head, so that filled hours and derived columns stay known.
+ * The notes of the series go into its head, so that filled hours and derived columns stay known; so
+ * does where its sun comes from, unless it was measured.
  */
 export function writeTidyCsv(weather: Weather): string {
   const columns = columnsOf(weather);
@@ -18,6 +19,7 @@ export function writeTidyCsv(weather: Weather): string {
     `# longitude: ${weather.longitude}`,
     `# elevation: ${weather.elevation}`,
     `# typical: ${weather.periodic}`,
+    ...(DERIVED.includes(weather.sun) ? [`# sun: ${weather.sun}`] : []),
     ...weather.notes.map(({ text }) => `# note: ${text}`),
     `# units: ${units}; irradiance is the mean of the step that begins at the time`,
     ['time', ...columns.map(([name]) => name)].join(','),
@@ -28,6 +30,8 @@ export function writeTidyCsv(weather: Weather): string {
   }
   return `${lines.join('\n')}\n`;
 }
+
+const DERIVED: readonly SunOrigin[] = ['split from global', 'made from cloud', 'invented'];
 
 type Column = readonly [Quantity, (k: number) => number, number];
 

@@ -23,7 +23,13 @@ describe('the demonstration year', () => {
 
   test('reads without a word of complaint, as a typical year', () => {
     const weather = readWeather(csv, 'saltmere-typical.csv');
-    expect(weather).toMatchObject({ count: 8760, step: 3600, periodic: true, notes: [] });
+    expect(weather).toMatchObject({
+      count: 8760,
+      step: 3600,
+      periodic: true,
+      sun: 'invented',
+      notes: [],
+    });
     expect(csv.length).toBeLessThan(700_000);
   });
 

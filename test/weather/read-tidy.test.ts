@@ -97,6 +97,16 @@ describe('the tidy layout', () => {
     expect(writeTidyCsv(readWeather(csv, 'b'))).toBe(csv);
   });
 
+  test('a sun that was derived or made up is not called measured by the file written of it', () => {
+    const rows = ['2023-06-01T10:00Z,14,70,3,600', '2023-06-01T11:00Z,14,70,3,600'];
+    const head = 'time,temperature,relative humidity,wind speed,global horizontal';
+    const csv = writeTidyCsv(readWeather(tidy(head, rows), 'a'));
+    expect(csv).toContain('\n# sun: split from global\n');
+    expect(readWeather(csv, 'b').sun).toBe('split from global');
+    const invented = csv.replace('split from global', 'invented');
+    expect(readWeather(invented, 'c').sun).toBe('invented');
+  });
+
   test('carries its notes along in its head', () => {
     const rows = ['2023-06-01T10:00Z,14,70,3', '2023-06-01T11:00Z,14,70,3'];
     const csv = writeTidyCsv(

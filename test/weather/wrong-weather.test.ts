@@ -62,6 +62,7 @@ describe('the head', () => {
       '# longitude: west',
       '# elevation: 35',
       '# typical: maybe',
+      '# sun: guessed',
       HEADER,
       '2023-01-01T00:00Z,8,70,3',
       '2023-01-01T01:00Z,8,70,3',
@@ -69,9 +70,10 @@ describe('the head', () => {
     expect(complaints(text)).toEqual([
       'out.csv: latitude: expected -90 to 90 degrees north, got none (say it in the file or beside it)',
       'out.csv: longitude: expected -180 to 180 degrees east, got none (say it in the file or beside it)',
-      'out.csv:1:3: latitud: expected one of title, latitude, longitude, elevation, typical, got "latitud" (did you mean "latitude"?)',
+      'out.csv:1:3: latitud: expected one of title, latitude, longitude, elevation, typical, sun, got "latitud" (did you mean "latitude"?)',
       'out.csv:2:14: longitude: expected a number, got "west"',
       'out.csv:4:12: typical: expected true or false, got "maybe"',
+      'out.csv:5:8: sun: expected measured, split from global, made from cloud, invented, got "guessed"',
     ]);
   });
 
