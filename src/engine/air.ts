@@ -3,7 +3,7 @@ import type { Home } from '../home/home.ts';
 import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
 import { type LeakageArea, leakageFlow } from '../physics/airflow/leakage-flow.ts';
 import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
-import { DOOR, DOOR_STRIDE, FRAME, FRAME_STRIDE, ROOM, ROOM_STRIDE } from './arena.ts';
+import { DOOR, FRAME, ROOM } from './arena.ts';
 import type { Model } from './model.ts';
 
 /** How air gets in and out of a home, apart from its doorways. */
@@ -174,3 +174,7 @@ const { fan: FAN, exchange: EXCHANGE, outflow: OUTFLOW, windowOpen: WINDOW_OPEN 
 const { airNet: AIR_NET, airThrough: AIR_THROUGH } = ROOM;
 const { width: WIDTH, height: HEIGHT, mixing: MIXING, shut: SHUT, forth: FORTH, back: BACK } = DOOR;
 const { a: A, b: B, ab: AB, ba: BA } = FRAME;
+
+const ROOM_STRIDE = ROOM.stride;
+const DOOR_STRIDE = DOOR.stride;
+const FRAME_STRIDE = FRAME.stride;

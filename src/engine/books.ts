@@ -122,5 +122,9 @@ function worst(net: Float64Array, through: Float64Array): number {
 
 const difference = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, i) => x - b[i]!);
 
-export const BOOK_STRIDE = ENERGY_TERMS.length + WATER_TERMS.length;
-export const TRACER_BOOK_STRIDE = SPECIES_TERMS.length;
+/** A record of heat and water, and one of a species. */
+export const BOOK = { stride: ENERGY_TERMS.length + WATER_TERMS.length };
+export const TRACER_BOOK = { stride: SPECIES_TERMS.length };
+
+const BOOK_STRIDE = BOOK.stride;
+const TRACER_BOOK_STRIDE = TRACER_BOOK.stride;

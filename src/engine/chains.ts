@@ -1,15 +1,6 @@
 import type { Element, Room } from '../home/home.ts';
-import {
-  CHAIN,
-  CHAIN_STRIDE,
-  LINK,
-  LINK_STRIDE,
-  NODE,
-  NODE_STRIDE,
-  ROOM,
-  ROOM_STRIDE,
-} from './arena.ts';
-import { BOOK_STRIDE } from './books.ts';
+import { CHAIN, LINK, NODE, ROOM } from './arena.ts';
+import { BOOK } from './books.ts';
 import { ENERGY_TERMS } from './ledger.ts';
 import { implicitWeight } from './numerics/implicit-weight.ts';
 
@@ -313,3 +304,9 @@ const LEAST_RESISTANCE = 1e-4;
 
 /** Of the sun that reaches surfaces, the share that lands on the floor before the rest is spread. [-] */
 const SUN_ON_FLOOR = 0.5;
+
+const ROOM_STRIDE = ROOM.stride;
+const CHAIN_STRIDE = CHAIN.stride;
+const LINK_STRIDE = LINK.stride;
+const NODE_STRIDE = NODE.stride;
+const BOOK_STRIDE = BOOK.stride;

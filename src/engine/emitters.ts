@@ -1,4 +1,4 @@
-import { EMITTER, EMITTER_STRIDE, ROOM, ROOM_STRIDE } from './arena.ts';
+import { EMITTER, ROOM } from './arena.ts';
 import type { Model } from './model.ts';
 
 /**
@@ -139,3 +139,6 @@ const NEAR = 0.002;
 /** Heat still held, below which an emitter counts as cold; a fading number would only slow the loop. [W] */
 const FORGOTTEN = 1e-6;
 const ROUNDING = 1e-9;
+
+const ROOM_STRIDE = ROOM.stride;
+const EMITTER_STRIDE = EMITTER.stride;

@@ -1,6 +1,6 @@
 import type { Day } from '../control/day.ts';
-import { DOOR, DOOR_STRIDE, FRAME, FRAME_STRIDE, ROOM, ROOM_STRIDE } from './arena.ts';
-import { BOOK_STRIDE } from './books.ts';
+import { DOOR, FRAME, ROOM } from './arena.ts';
+import { BOOK } from './books.ts';
 import { settleChains, sweepChains } from './chains.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
 import { ENERGY_TERMS, type EnergyTerm } from './ledger.ts';
@@ -279,3 +279,8 @@ const MANY = 20;
 /** Radiant share of sensible heat; the rest warms the air. Common practice, handbook tables. [-] */
 const PEOPLE_RADIANT = 0.5;
 const THINGS_RADIANT = 0.4;
+
+const ROOM_STRIDE = ROOM.stride;
+const DOOR_STRIDE = DOOR.stride;
+const FRAME_STRIDE = FRAME.stride;
+const BOOK_STRIDE = BOOK.stride;

@@ -8,23 +8,7 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-enthalpy.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
-import {
-  CHAIN,
-  CHAIN_STRIDE,
-  DOOR,
-  DOOR_STRIDE,
-  EMITTER,
-  EMITTER_STRIDE,
-  FRAME_STRIDE,
-  LINK,
-  LINK_STRIDE,
-  PANE,
-  PANE_STRIDE,
-  ROOM,
-  ROOM_STRIDE,
-  TRACER,
-  TRACER_STRIDE,
-} from './arena.ts';
+import { CHAIN, DOOR, EMITTER, FRAME, LINK, PANE, ROOM, TRACER } from './arena.ts';
 import { type Chains, layOutChains } from './chains.ts';
 import { type Elimination, planElimination, positionOf } from './numerics/sparse.ts';
 
@@ -349,3 +333,12 @@ const LATENT = latentHeat(10); // J/kg
 
 const REFERENCE_T = 20; // °C
 const REFERENCE_RH = 50; // %
+
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+const CHAIN_STRIDE = CHAIN.stride;
+const LINK_STRIDE = LINK.stride;
+const PANE_STRIDE = PANE.stride;
+const DOOR_STRIDE = DOOR.stride;
+const FRAME_STRIDE = FRAME.stride;
+const EMITTER_STRIDE = EMITTER.stride;

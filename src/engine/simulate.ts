@@ -5,7 +5,7 @@ import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
-import { ROOM, ROOM_STRIDE } from './arena.ts';
+import { ROOM } from './arena.ts';
 import { type Books, closeBooks, openBooks } from './books.ts';
 import { guessTemperatures, mendGuesses, settleHeat, solveHeat } from './heat.ts';
 import { layOutModel, type Model } from './model.ts';
@@ -266,3 +266,5 @@ const HOUR = 3600;
 const DAY = 86_400;
 /** How far the ground under a floor lags behind the outdoor year; about a month (ISO 13370, from memory). [d] */
 const GROUND_LAG = 30;
+
+const ROOM_STRIDE = ROOM.stride;

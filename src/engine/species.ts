@@ -1,14 +1,5 @@
-import {
-  DOOR,
-  DOOR_STRIDE,
-  FRAME,
-  FRAME_STRIDE,
-  ROOM,
-  ROOM_STRIDE,
-  TRACER,
-  TRACER_STRIDE,
-} from './arena.ts';
-import { TRACER_BOOK_STRIDE } from './books.ts';
+import { DOOR, FRAME, ROOM, TRACER } from './arena.ts';
+import { TRACER_BOOK } from './books.ts';
 import { SPECIES_TERMS, type SpeciesTerm } from './ledger.ts';
 import type { Model } from './model.ts';
 import { implicitWeight } from './numerics/implicit-weight.ts';
@@ -116,3 +107,9 @@ const FANS = term('fans');
 const DOORWAYS = term('doorways');
 const DEVICES = term('devices');
 const FALLEN = term('deposition');
+
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+const DOOR_STRIDE = DOOR.stride;
+const FRAME_STRIDE = FRAME.stride;
+const TRACER_BOOK_STRIDE = TRACER_BOOK.stride;

@@ -1,14 +1,5 @@
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
-import {
-  LINK,
-  LINK_STRIDE,
-  NODE,
-  NODE_STRIDE,
-  ROOM,
-  ROOM_STRIDE,
-  TRACER,
-  TRACER_STRIDE,
-} from './arena.ts';
+import { LINK, NODE, ROOM, TRACER } from './arena.ts';
 import type { Model } from './model.ts';
 import type { RunInput } from './run.ts';
 import type { Season } from './season.ts';
@@ -59,3 +50,8 @@ function startChains({ rooms, chains: { count, links, nodes } }: Model, season: 
 }
 
 const MOLAR_MASS_RATIO = 0.621945;
+
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+const LINK_STRIDE = LINK.stride;
+const NODE_STRIDE = NODE.stride;

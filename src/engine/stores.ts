@@ -1,15 +1,4 @@
-import {
-  LINK,
-  LINK_STRIDE,
-  NODE,
-  NODE_STRIDE,
-  PANE,
-  PANE_STRIDE,
-  ROOM,
-  ROOM_STRIDE,
-  TRACER,
-  TRACER_STRIDE,
-} from './arena.ts';
+import { LINK, NODE, PANE, ROOM, TRACER } from './arena.ts';
 import type { Stores } from './books.ts';
 import type { Model } from './model.ts';
 
@@ -48,3 +37,9 @@ export function takeStock(m: Model): Stores {
   );
   return { energy, water, species };
 }
+
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+const LINK_STRIDE = LINK.stride;
+const NODE_STRIDE = NODE.stride;
+const PANE_STRIDE = PANE.stride;

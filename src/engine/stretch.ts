@@ -1,5 +1,5 @@
 import type { Day } from '../control/day.ts';
-import { PANE, PANE_STRIDE, ROOM, ROOM_STRIDE, TRACER, TRACER_STRIDE } from './arena.ts';
+import { PANE, ROOM, TRACER } from './arena.ts';
 import type { Model } from './model.ts';
 import type { TraceStretch } from './trace.ts';
 
@@ -115,3 +115,7 @@ const { area: AREA, drop: DROP } = PANE;
 const { mean: MEAN_C } = TRACER;
 
 const MOLAR_MASS_RATIO = 0.621945;
+
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+const PANE_STRIDE = PANE.stride;

@@ -1,15 +1,6 @@
 import type { Day } from '../control/day.ts';
-import {
-  DOOR,
-  DOOR_STRIDE,
-  FRAME,
-  FRAME_STRIDE,
-  PANE,
-  PANE_STRIDE,
-  ROOM,
-  ROOM_STRIDE,
-} from './arena.ts';
-import { BOOK_STRIDE } from './books.ts';
+import { DOOR, FRAME, PANE, ROOM } from './arena.ts';
+import { BOOK } from './books.ts';
 import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
 import type { Model } from './model.ts';
 import { implicitWeight } from './numerics/implicit-weight.ts';
@@ -246,3 +237,9 @@ const MOLAR_MASS_RATIO = 0.621945;
 const FILM_HOLDS = 0.2;
 /** Rounds of checking panes before they are moved one at a time. */
 const MANY = 20;
+
+const ROOM_STRIDE = ROOM.stride;
+const PANE_STRIDE = PANE.stride;
+const DOOR_STRIDE = DOOR.stride;
+const FRAME_STRIDE = FRAME.stride;
+const BOOK_STRIDE = BOOK.stride;
