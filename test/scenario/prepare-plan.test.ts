@@ -171,6 +171,29 @@ describe('thermostats', () => {
     expect([at(0), at(310), at(370), at(1360), at(1400)]).toEqual([12, 15, 21, 15, 12]);
   });
 
+  test('months: a heating season, a warmer winter, and nights of the winter only', () => {
+    const bits = (...names: number[]) => names.reduce((sum, m) => sum | (1 << (m - 1)), 0);
+    const cold = bits(10, 11, 12, 1, 2, 3, 4);
+    const season = '{ months: Oct-Apr, from: "00:00", to: "24:00" }';
+    expect(lines(`{ setpoint: 20, hours: [${season}], setback: 12 }`)[0]).toEqual({
+      base: 12,
+      spells: [{ ...spell(0, 1440, 20), months: cold }],
+    });
+    const night = 'night: { setpoint: 15, months: Oct-Apr, from: "22:30", to: "06:00" }';
+    expect(lines(`{ setpoint: 21, ${night} }`)[0]).toEqual({
+      base: 21,
+      spells: [{ ...spell(1350, 1800, 15), months: cold }],
+    });
+    const line = lines(`{ setpoint: 21, hours: "05:00-23:00", setback: 12, ${night} }`)[0]!;
+    expect(line.base).toBe(12);
+    expect(line.spells).toEqual([
+      { ...spell(300, 360, 15), months: cold },
+      { ...spell(360, 1350, 21), months: cold },
+      { ...spell(1350, 1380, 15), months: cold },
+      { ...spell(300, 1380, 21), months: 0xfff ^ cold },
+    ]);
+  });
+
   test('a room with its own setpoint keeps to the hours of the home', () => {
     const clock = 'setpoint: [{ from: "06:00", to: "09:00", setpoint: 21 }], setback: 14';
     expect(lines(`{ ${clock}, rooms: { bedroom: 17 } }`)[1]).toEqual({
@@ -244,6 +267,23 @@ describe('people and what they do', () => {
       to: 435,
       value: 0.5,
     });
+  });
+
+  test('airing, activities and stays of some months only', () => {
+    const { household } = prepared(
+      homeWith(`household:
+  people: [{ stays: [{ room: living, months: all year, from: "08:00", to: "09:00" }] }]
+  activities:
+    - { what: plants, months: [May, Jun-Aug] }
+    - { what: cooking, months: Nov-Feb, at: "18:00", lasts: 30 }
+  airing: [{ room: living, months: sept, at: "07:00", lasts: 10 }]`),
+    );
+    expect(household.people[0]!.stays[0]).not.toHaveProperty('months');
+    expect(household.activities.map(({ when }) => when)).toEqual([
+      [{ days: 127, months: 0b0000_1111_0000, from: 0, to: 1440 }],
+      [{ days: 127, months: 0b1100_0000_0011, from: 1080, to: 1110 }],
+    ]);
+    expect(household.openings[0]!.spells.map(({ months }) => months)).toEqual([1 << 8]);
   });
 
   test('an infant sets the bands of the room it sleeps in', () => {

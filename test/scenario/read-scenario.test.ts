@@ -85,6 +85,27 @@ describe('one mistake, one line that says where, what was expected, what came an
       'h.yaml:8:58: household.airing #1.days: expected every day, weekdays, weekends, or day names such as [Mon, Wed], got "Wendesday" (did you mean "wednesday"?)',
     ],
     [
+      'an unknown month',
+      'household: { airing: [{ room: living, at: "07:00", months: [May-Setp, Jan] }] }',
+      'h.yaml:8:60: household.airing #1.months: expected all year, a span such as May-Sep, or month names such as [Jan, Feb], got "Setp" (did you mean "sep"?)',
+    ],
+    [
+      'a span of three months and no month at all',
+      'household: { activities: [{ what: plants, months: Jan-May-Sep }, { what: fridge, months: [] }] }',
+      'h.yaml:8:51: household.activities #1.months: expected all year, a span such as May-Sep, or month names such as [Jan, Feb], got "Jan-May-Sep"\n' +
+        'h.yaml:8:90: household.activities #2.months: expected all year, a span such as May-Sep, or month names such as [Jan, Feb], got no month at all',
+    ],
+    [
+      'night hours of some months',
+      'money: { gas: { day: 0.1, night: 0.05, night hours: [{ months: Jan, from: "01:00", to: "02:00" }] } }',
+      'h.yaml:8:53: money.gas.night hours: expected night hours that hold all year, got hours of some months only',
+    ],
+    [
+      'the night of a last day of a month runs into the next',
+      'heating: { hours: [{ months: Jan-Apr, from: "22:00", to: "07:00" }, { months: May, from: "06:00", to: "09:00" }] }',
+      'h.yaml:8:69: heating.hours #2: expected a time apart from that of #1, got both on tuesday at 06:00',
+    ],
+    [
       'a schedule that overlaps itself past midnight',
       'heating: { hours: [{ days: Sun, from: "22:00", to: "07:00" }, { days: Mon, from: "06:00", to: "09:00" }] }',
       'h.yaml:8:63: heating.hours #2: expected a time apart from that of #1, got both on monday at 06:00',
@@ -135,8 +156,19 @@ describe('one mistake, one line that says where, what was expected, what came an
       'h.yaml:8:72: heating.cop #2.outdoor: expected an outdoor temperature above the one before (7 °C), got 2',
     ],
   ])('%s', (_, line, expected) => {
-    expect(readingProblems(homeWith(line))).toEqual([expected]);
+    expect(readingProblems(homeWith(line)).join('\n')).toBe(expected);
   });
+});
+
+test('the same hours in months apart do not overlap', () => {
+  const hours = (a: string, b: string) =>
+    readingProblems(
+      homeWith(`heating: { hours: [{ months: ${a}, from: "22:00", to: "07:00" }, \
+        { months: ${b}, from: "22:00", to: "07:00" }] }`),
+    );
+  expect(hours('Oct-Apr', 'May-Sep')).toEqual([]);
+  expect(hours('May-Sep', '[Oct-Dec, "Jan - April"]')).toEqual([]);
+  expect(hours('Oct-Apr', 'Apr-Sep')).toHaveLength(1);
 });
 
 describe('rooms', () => {

@@ -1,13 +1,12 @@
 import type { Activity, Spell } from '../../control/household.ts';
 import type { Species } from '../../home/home.ts';
-import { EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
+import { minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { COMMON } from '../presets/preset.ts';
 import type { Fill } from './fill.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
-import { always } from './week-line.ts';
 
 export type ActivityData = NonNullable<
   NonNullable<ScenarioData['household']>['activities']
@@ -81,21 +80,21 @@ interface When {
 }
 
 function spells(
-  { what, days = EVERY_DAY, at }: ActivityData,
+  { what, days, months, at }: ActivityData,
   number: (key: 'lasts') => number,
   path: readonly (string | number)[] | null,
   fill: Fill,
 ): When {
   const usual = ACTIVITIES[what].at;
   if (at === undefined && usual === null) {
-    return { spells: [{ ...always(), days }], allDay: true };
+    return { spells: [spellOf(days, 0, 1440, months)], allDay: true };
   }
   if (at === undefined && path !== null) {
     fill.word(path, undefined, usual!.join(', '), COMMON);
   }
   const lasts = number('lasts');
   const starts = at ?? usual!.map(minutesOf);
-  return { spells: starts.map((from) => spellOf(days, from, from + lasts)), allDay: false };
+  return { spells: starts.map((from) => spellOf(days, from, from + lasts, months)), allDay: false };
 }
 
 function roomOf({ what, room }: ActivityData, plans: readonly RoomPlan[]): number {

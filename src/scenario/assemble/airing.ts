@@ -1,7 +1,7 @@
 import type { WeekLine } from '../../control/household.ts';
 import type { Opening } from '../../home/home.ts';
 import type { Finding } from '../finding.ts';
-import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Fill } from './fill.ts';
@@ -18,8 +18,11 @@ export function openingLines(
     const at = (key: string) => ['household', 'airing', k, key];
     const lasts = fill.number(at('lasts'), habit.lasts, AIRING.lasts);
     const value = fill.number(at('wide'), habit.wide, AIRING.wide);
-    const { days = EVERY_DAY } = habit;
-    const spells = habit.at.map((from) => ({ ...spellOf(days, from, from + lasts), value }));
+    const { days, months } = habit;
+    const spells = habit.at.map((from) => ({
+      ...spellOf(days, from, from + lasts, months),
+      value,
+    }));
     return { spells, opens: opened(habit, openings, plans) };
   });
   return openings.map((_, index) => ({

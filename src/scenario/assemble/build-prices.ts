@@ -53,15 +53,20 @@ export function priceFileFindings(
   });
 }
 
-/** Night hours are those of the meter, which knows no weekdays. */
+/** Night hours are those of the meter, which knows neither weekdays nor months. */
 export function nightHourFindings(data: ScenarioData): Finding[] {
   const money = data.money ?? {};
   return (Object.keys(PRICE) as Fuel[]).flatMap((fuel): Finding[] => {
     const given = money[fuel];
     const hours = typeof given === 'object' ? (given['night hours'] ?? []) : [];
-    if (hours.every(({ days }) => days === EVERY_DAY)) return [];
-    const expected = 'night hours that hold on every day';
-    return [{ path: ['money', fuel, 'night hours'], expected, got: 'hours of some days only' }];
+    const path = ['money', fuel, 'night hours'];
+    if (hours.some(({ days }) => days !== EVERY_DAY)) {
+      const expected = 'night hours that hold on every day';
+      return [{ path, expected, got: 'hours of some days only' }];
+    }
+    if (hours.every(({ months }) => months === undefined)) return [];
+    const expected = 'night hours that hold all year';
+    return [{ path, expected, got: 'hours of some months only' }];
   });
 }
 

@@ -1,6 +1,6 @@
 import type { WeekLine } from '../../control/household.ts';
 import type { Doorway } from '../../home/home.ts';
-import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { DOORWAY } from '../presets/leakage.ts';
 import { COMMON } from '../presets/preset.ts';
@@ -38,7 +38,7 @@ export function doorwayPlans(
     if (doorway.open === undefined && data.home.doorways !== undefined) {
       fill.word(['home', 'doorways', k, 'open'], undefined, words, COMMON);
     }
-    const nights = [spellOf(EVERY_DAY, 22 * 60, 7 * 60)];
+    const nights = [spellOf(undefined, 22 * 60, 7 * 60)];
     return {
       doorway: {
         name: `${a.name} - ${b.name}`,

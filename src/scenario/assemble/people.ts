@@ -1,6 +1,6 @@
 import type { BodyOutput, Person } from '../../control/household.ts';
 import type { Species } from '../../home/home.ts';
-import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
@@ -55,8 +55,8 @@ function staysOf(
   listed?: { readonly fill: Fill; readonly index: number },
 ): Person['stays'] {
   if (person.stays !== undefined) {
-    return person.stays.map(({ room, days = EVERY_DAY, from, to, asleep = false }) => ({
-      ...spellOf(days, from, to),
+    return person.stays.map(({ room, days, months, from, to, asleep = false }) => ({
+      ...spellOf(days, from, to, months),
       room: indexOf(room, plans),
       asleep,
     }));

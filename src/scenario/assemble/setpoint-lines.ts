@@ -1,4 +1,4 @@
-import type { WeekLine } from '../../control/household.ts';
+import type { Spell, WeekLine } from '../../control/household.ts';
 import type { Emitter } from '../../home/home.ts';
 import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -33,15 +33,15 @@ type Programme = Pick<
 /** A room with one setpoint of its own in a home that is set by the clock keeps to its clock. */
 function sameHours({ setpoint }: Programme): Pick<Programme, 'hours'> {
   if (!Array.isArray(setpoint)) return {};
-  return { hours: setpoint.map(({ days = EVERY_DAY, from, to }) => spellOf(days, from, to)) };
+  return { hours: setpoint.map(({ days, months, from, to }) => spellOf(days, from, to, months)) };
 }
 
 function programmeLine({ setpoint, hours, setback, night }: Programme, frost: number, fill: Fill) {
   const off = setback ?? frost;
   let line: WeekLine;
   if (Array.isArray(setpoint)) {
-    const spells = setpoint.map(({ days = EVERY_DAY, from, to, setpoint: value }) => ({
-      ...spellOf(days, from, to),
+    const spells = setpoint.map(({ days, months, from, to, setpoint: value }) => ({
+      ...spellOf(days, from, to, months),
       value,
     }));
     line = { base: off, spells };
@@ -54,9 +54,9 @@ function programmeLine({ setpoint, hours, setback, night }: Programme, frost: nu
         : { base: off, spells: hours.map((spell) => ({ ...spell, value })) };
   }
   if (night === undefined) return line;
-  const spell = spellOf(night.days ?? EVERY_DAY, night.from, night.to);
+  const spell = spellOf(night.days, night.from, night.to, night.months);
   return capped(line, [spell], night.setpoint);
 }
 
-const isAlways = ({ days, from, to }: { days: number; from: number; to: number }) =>
-  days === EVERY_DAY && to - from === 1440;
+const isAlways = ({ days, months, from, to }: Spell) =>
+  days === EVERY_DAY && months === undefined && to - from === 1440;

@@ -1,5 +1,5 @@
 import type { Spell, WeekLine } from '../../control/household.ts';
-import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import { ALL_YEAR } from '../model/month-fields.ts';
 
 /** A line that never leaves one value. */
 export const level = (base: number): WeekLine => ({ base, spells: [] });
@@ -7,15 +7,41 @@ export const level = (base: number): WeekLine => ({ base, spells: [] });
 /**
  * A line that during some spells is no higher than a value: a night setting on top of a programme
  * that may already be lower.
+ *
+ * Months that differ in what happens are laid out each on their own; a spell that runs past the midnight
+ * of their last day is cut there.
  */
 export function capped(line: WeekLine, spells: readonly Spell[], most: number): WeekLine {
   if (line.spells.length === 0) {
     const value = Math.min(line.base, most);
     return { base: line.base, spells: spells.map((spell) => ({ ...spell, value })) };
   }
-  const week = minutesOf(line);
-  for (const minute of spells.flatMap(minutesIn)) week[minute] = Math.min(week[minute]!, most);
-  return lineOf(week, line.base);
+  const alike = monthsAlike([...line.spells, ...spells]);
+  return {
+    base: line.base,
+    spells: alike.flatMap((months) => cappedIn(months, line, spells, most)),
+  };
+}
+
+/** The same for a few months that are alike. */
+function cappedIn(months: number, line: WeekLine, spells: readonly Spell[], most: number) {
+  const now = (spell: Spell) => ((spell.months ?? ALL_YEAR) & months) !== 0;
+  const week = minutesOf({ base: line.base, spells: line.spells.filter(now) });
+  for (const minute of spells.filter(now).flatMap(minutesIn)) {
+    week[minute] = Math.min(week[minute]!, most);
+  }
+  const seldom = months === ALL_YEAR ? {} : { months };
+  return spellsOf(week, line.base).map((spell) => ({ ...spell, ...seldom }));
+}
+
+/** Months by the spells that they have, as bits. */
+function monthsAlike(spells: readonly Spell[]): number[] {
+  const bySpells = new Map<string, number>();
+  for (let bit = 1; bit <= ALL_YEAR; bit <<= 1) {
+    const has = spells.map(({ months = ALL_YEAR }) => ((months & bit) === 0 ? '-' : 'x')).join('');
+    bySpells.set(has, (bySpells.get(has) ?? 0) | bit);
+  }
+  return [...bySpells.values()];
 }
 
 /** A line's value at each minute of the week, from Monday midnight. */
@@ -36,8 +62,8 @@ function minutesIn({ days, from, to }: Spell): number[] {
   return minutes;
 }
 
-/** The line that takes these values; the same stretch on several days is one spell. */
-function lineOf(week: Float64Array, base: number): WeekLine {
+/** Spells that take these values; the same stretch on several days is one spell. */
+function spellsOf(week: Float64Array, base: number): WeekLine['spells'] {
   const days = new Map<string, { from: number; to: number; value: number; days: number }>();
   for (let day = 0; day < 7; day++) {
     let from = 0;
@@ -52,11 +78,8 @@ function lineOf(week: Float64Array, base: number): WeekLine {
       from = m;
     }
   }
-  return { base, spells: [...days.values()] };
+  return [...days.values()];
 }
-
-/** All the time. */
-export const always = (): Spell => spellOf(EVERY_DAY, 0, DAY);
 
 const DAY = 1440;
 const WEEK = 7 * DAY;

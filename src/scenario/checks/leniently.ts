@@ -1,5 +1,6 @@
 import { readQuantity } from '../../units/quantity.ts';
 import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
+import { ALL_YEAR, monthsOf } from '../model/month-fields.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import type { Path } from '../yaml/place-of.ts';
 
@@ -30,6 +31,7 @@ export function loosely(value: unknown, unit: string): number {
 export interface LooseSpell {
   readonly path: Path;
   readonly days: number;
+  readonly months: number;
   readonly from: number;
   readonly to: number;
 }
@@ -40,14 +42,29 @@ export function spellsOf(value: unknown, path: Path): LooseSpell[] {
     const at = [...path, k];
     if (typeof item === 'string') {
       const [from, to] = item.split(/\s*[-–]\s*/).map(minutesOf);
-      return spell(at, EVERY_DAY, from ?? Number.NaN, to ?? Number.NaN);
+      return spell(at, { from: from ?? Number.NaN, to: to ?? Number.NaN });
     }
-    const { days = 'every day', from, to } = mapping(item);
-    const names = typeof days === 'string' ? days : items(days).map(String);
-    return spell(at, daysOf(names), minutesOf(String(from)), minutesOf(String(to)));
+    const { days = 'every day', months = 'all year', from, to } = mapping(item);
+    return spell(at, {
+      from: minutesOf(String(from)),
+      to: minutesOf(String(to)),
+      days: daysOf(namesIn(days)),
+      months: monthsOf(namesIn(months)),
+    });
   });
 }
 
-function spell(path: Path, days: number, from: number, to: number): LooseSpell[] {
-  return Number.isNaN(days + from + to) ? [] : [{ path, ...spellOf(days, from, to) }];
+const namesIn = (value: unknown): string | string[] =>
+  typeof value === 'string' ? value : items(value).map(String);
+
+interface Read {
+  readonly from: number;
+  readonly to: number;
+  readonly days?: number;
+  readonly months?: number;
+}
+
+function spell(path: Path, { from, to, days = EVERY_DAY, months = ALL_YEAR }: Read): LooseSpell[] {
+  if (Number.isNaN(days + months + from + to)) return [];
+  return [{ path, ...spellOf(days, from, to), months }];
 }

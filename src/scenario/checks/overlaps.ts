@@ -1,6 +1,7 @@
 import type { Finding } from '../finding.ts';
 import { DAYS } from '../model/clock-fields.ts';
 import { FUELS } from '../model/money.ts';
+import { nextMonths } from '../model/month-fields.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { items, type Loose, type LooseSpell, mapping, spellsOf } from './leniently.ts';
 
@@ -45,13 +46,17 @@ function overlaps(spells: readonly LooseSpell[]): Finding[] {
   });
 }
 
-/** First minute of the week that both spells cover, null for none. */
+/** First minute of the week that both spells cover in some month, null for none. */
 function common(a: LooseSpell, b: LooseSpell): number | null {
   for (const x of inWeek(a)) {
     for (const y of inWeek(b)) {
       for (const shift of [-WEEK, 0, WEEK]) {
         const from = Math.max(x.from, y.from + shift);
-        if (from < Math.min(x.to, y.to + shift)) return ((from % WEEK) + WEEK) % WEEK;
+        if (from >= Math.min(x.to, y.to + shift)) continue;
+        // The night of a month's last day ends in the next month.
+        const [first, then] = x.day <= y.day + shift ? [a, b] : [b, a];
+        const reach = x.day === y.day + shift ? 0 : nextMonths(first.months);
+        if (((first.months | reach) & then.months) !== 0) return ((from % WEEK) + WEEK) % WEEK;
       }
     }
   }
@@ -59,7 +64,9 @@ function common(a: LooseSpell, b: LooseSpell): number | null {
 }
 
 const inWeek = ({ days, from, to }: LooseSpell) =>
-  DAYS.flatMap((_, d) => ((days >> d) & 1 ? [{ from: d * DAY + from, to: d * DAY + to }] : []));
+  DAYS.flatMap((_, d) =>
+    (days >> d) & 1 ? [{ day: d * DAY, from: d * DAY + from, to: d * DAY + to }] : [],
+  );
 
 function momentWords(minute: number): string {
   const day = DAYS[Math.floor(minute / DAY)] ?? '';

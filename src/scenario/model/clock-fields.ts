@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { nearestName } from '../../units/nearest-name.ts';
 import { choice, either, list, section } from './fields.ts';
+import { ALL_YEAR, months } from './month-fields.ts';
 
 /** Minutes after local midnight of "06:30" or "6:30"; NaN for anything else. "24:00" is the day's end. */
 export function minutesOf(text: string): number {
@@ -65,12 +66,13 @@ const span = z
 
 export const spellShape = {
   days: days().optional(),
+  months: months().optional(),
   from: clock('Start'),
   to: clock('End; at or before the start it means the next day'),
 };
 
 const spellSection = section(spellShape, 'A stretch of local time on some days').transform(
-  ({ days = EVERY_DAY, from, to }) => spellOf(days, from, to),
+  ({ days, months, from, to }) => spellOf(days, from, to, months),
 );
 
 /** Spells of local time: `always`, `never`, one span, or a list of spans and stretches. */
@@ -90,9 +92,13 @@ export const hours = (says: string) =>
     return Array.isArray(given) ? given : [given];
   });
 
-/** A spell as `control/household.ts` wants it: the end counts from the midnight before the start. */
-export function spellOf(days: number, from: number, to: number) {
-  return { days, from, to: to > from ? to : to + DAY };
+/**
+ * A spell as `control/household.ts` wants it: the end counts from the midnight before the start; on
+ * every day and in all months where nobody says otherwise.
+ */
+export function spellOf(days: number | undefined, from: number, to: number, months = ALL_YEAR) {
+  const seldom = months === ALL_YEAR ? {} : { months };
+  return { days: days ?? EVERY_DAY, ...seldom, from, to: to > from ? to : to + DAY };
 }
 
 export const EVERY_DAY = 0b1111111;
@@ -105,5 +111,6 @@ const GROUPS: Readonly<Record<string, number>> = {
 const DAY = 1440;
 const CLOCK_WORDS = 'a local time such as "06:30"';
 const SPAN_WORDS = 'a span of local time such as "22:30-06:00"';
-const HOURS_WORDS = 'always, never, a span such as "22:30-06:00", or a list of { days, from, to }';
+const HOURS_WORDS =
+  'always, never, a span such as "22:30-06:00", or a list of { days, months, from, to }';
 const DAYS_WORDS = 'every day, weekdays, weekends, or day names such as [Mon, Wed]';

@@ -1,4 +1,4 @@
-import { clock, days, hours, spellShape } from './clock-fields.ts';
+import { hours, spellShape } from './clock-fields.ts';
 import { choice, either, list, named, plainNumber, quantity, section } from './fields.ts';
 
 const HEAT_SOURCES = ['boiler', 'direct electric', 'heat pump', 'district heat', 'none'] as const;
@@ -10,11 +10,11 @@ const setpoint = either(
     degrees('The same whenever heating is on'),
     list(
       section({ ...spellShape, setpoint: degrees('While it lasts') }, 'A stretch of local time'),
-      'a temperature, or a list of { days, from, to, setpoint }',
+      'a temperature, or a list of { days, months, from, to, setpoint }',
       'By the clock; outside all of them the setback holds',
     ),
   ],
-  'a temperature in °C, or a list of { days, from, to, setpoint }',
+  'a temperature in °C, or a list of { days, months, from, to, setpoint }',
   'What the thermostat is set to',
 );
 
@@ -25,9 +25,7 @@ const programme = {
   night: section(
     {
       setpoint: degrees('What is kept at night'),
-      from: clock('Start'),
-      to: clock('End'),
-      days: days().optional(),
+      ...spellShape,
     },
     'A lower setting at night, on top of everything else',
   ).optional(),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { clock, days, spellShape } from './clock-fields.ts';
 import { choice, either, list, plainNumber, quantity, section, text } from './fields.ts';
+import { months } from './month-fields.ts';
 
 export const WHO = ['adult', 'frail adult', 'child', 'infant'] as const;
 export const PATTERNS = [
@@ -50,7 +51,7 @@ const personModel = section(
         },
         'One stay',
       ),
-      'a list of { room, days, from, to, asleep }',
+      'a list of { room, days, months, from, to, asleep }',
       'Instead of a pattern: where this person is; at all other times out',
     ).optional(),
   },
@@ -63,6 +64,7 @@ const activityModel = section(
     name: text('Only for the reader').optional(),
     room: text('Name of a room').optional(),
     days: days().optional(),
+    months: months().optional(),
     at: times.optional(),
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
     water: quantity('L', { min: 0, max: 50 }, 'Water to the air, each time').optional(),
@@ -82,6 +84,7 @@ const airingModel = section(
     ).optional(),
     opening: text('Name of one opening').optional(),
     days: days().optional(),
+    months: months().optional(),
     at: times,
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
     wide: quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),

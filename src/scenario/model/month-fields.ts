@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import { nearestName } from '../../units/nearest-name.ts';
+
+/**
+ * Bits of the months that "May", "Oct-Apr", "all year" or a list of such name; January is bit 0.
+ * NaN for an unknown name and for none at all.
+ */
+export function monthsOf(written: string | readonly string[]): number {
+  const parts = [written].flat();
+  if (parts.length === 0 || unknownIn(parts) !== undefined) return Number.NaN;
+  return parts.reduce((bits, part) => bits | bitsOf(part), 0);
+}
+
+/** In which months something starts, as bits. */
+export const months = () =>
+  z
+    .union([z.string(), z.array(z.string())], { error: () => WORDS })
+    .transform((written, context) => {
+      const bits = monthsOf(written);
+      if (Number.isNaN(bits)) {
+        const unknown = unknownIn([written].flat());
+        const near =
+          unknown === undefined
+            ? null
+            : nearestName(unknown, [...MONTHS, ...MONTHS.map((full) => full.slice(0, 3))]);
+        const hint = near === null ? '' : `did you mean "${near}"?`;
+        const got = unknown === undefined ? 'no month at all' : JSON.stringify(unknown);
+        context.addIssue({ code: 'custom', message: WORDS, params: { got, hint } });
+      }
+      return bits;
+    })
+    .describe(
+      'In which months it starts: all year (default), a span such as May-Sep, months, or a list',
+    );
+
+/** The months after those of some bits. */
+export const nextMonths = (bits: number): number =>
+  ((bits << 1) | (bits >> (MONTHS.length - 1))) & ALL_YEAR;
+
+/** A span goes on past December where its end comes first. */
+function bitsOf(part: string): number {
+  if (isAllYear(part)) return ALL_YEAR;
+  const [first, last = first] = ends(part).map(monthOf) as [number, number?];
+  let bits = 1 << first;
+  for (let m = first; m !== last; ) {
+    m = (m + 1) % MONTHS.length;
+    bits |= 1 << m;
+  }
+  return bits;
+}
+
+function unknownIn(parts: readonly string[]): string | undefined {
+  for (const part of parts.filter((text) => !isAllYear(text))) {
+    const names = ends(part);
+    if (names.length > 2) return part;
+    const unknown = names.find((name) => monthOf(name) < 0);
+    if (unknown !== undefined) return unknown;
+  }
+  return undefined;
+}
+
+const ends = (part: string): string[] => part.trim().split(/\s*[-–]\s*/);
+
+/** Full name or its first letters, three or more; -1 where it is none. */
+function monthOf(name: string): number {
+  const plain = name.toLowerCase();
+  return MONTHS.findIndex((full) => plain.length >= 3 && full.startsWith(plain));
+}
+
+const isAllYear = (part: string): boolean => part.trim().toLowerCase() === 'all year';
+
+export const ALL_YEAR = 0b1111_1111_1111;
+const MONTHS = [
+  ...['january', 'february', 'march', 'april', 'may', 'june', 'july', 'august', 'september'],
+  ...['october', 'november', 'december'],
+];
+const WORDS = 'all year, a span such as May-Sep, or month names such as [Jan, Feb]';
