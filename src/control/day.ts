@@ -10,8 +10,9 @@ import type { Activity, Household, Person, Spell, WeekLine } from './household.t
 export interface Day {
   readonly rooms: number;
   readonly steps: number;
-  /** People in the room. [-] */
+  /** People in the room; of those, awake. [-] */
   readonly occupants: Float64Array;
+  readonly awake: Float64Array;
   /** Sensible heat of people and of things. [W] */
   readonly peopleHeat: Float64Array;
   readonly thingsHeat: Float64Array;
@@ -47,6 +48,7 @@ export function createDay(
     rooms,
     steps,
     occupants: perRoom(),
+    awake: perRoom(),
     peopleHeat: perRoom(),
     thingsHeat: perRoom(),
     peopleVapour: perRoom(),
@@ -99,6 +101,7 @@ function layOutPerson(day: Day, person: Person, stretch: Stretch): void {
     eachStep(stay, stretch, (step, share) => {
       const at = step * day.rooms + stay.room;
       day.occupants[at]! += share;
+      if (!stay.asleep) day.awake[at]! += share;
       day.peopleHeat[at]! += share * body.sensible;
       day.peopleVapour[at]! += share * body.vapour;
       for (let s = 0; s < body.species.length; s++) {
@@ -189,6 +192,7 @@ function monthOf(date: number): number {
 function added(day: Day): Float64Array[] {
   return [
     day.occupants,
+    day.awake,
     day.peopleHeat,
     day.thingsHeat,
     day.peopleVapour,

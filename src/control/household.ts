@@ -6,6 +6,8 @@ import type { LocalClock } from '../units/local-clock.ts';
  */
 export interface Household {
   readonly clock: LocalClock;
+  /** Decides which days are irregular; absent means 1. */
+  readonly seed?: number;
   readonly people: readonly Person[];
   readonly activities: readonly Activity[];
   /** One per room, in the order of `Home.rooms`: thermostat setting [°C]; -Infinity is off. */
@@ -43,6 +45,19 @@ export interface Person {
   })[];
   readonly awake: BodyOutput;
   readonly asleep: BodyOutput;
+  /** How days differ from the pattern; absent means never. */
+  readonly irregular?: IrregularDays;
+  /** Away from home through these local dates, both included, every year; month * 100 + day. */
+  readonly holidays?: readonly { readonly from: number; readonly to: number }[];
+}
+
+export interface IrregularDays {
+  /** Standard deviation by which a whole day's comings and goings shift. [min] */
+  readonly minutes: number;
+  /** Chance that a day is spent like the Sunday of the pattern (off work, ill, snow). [-] */
+  readonly asSunday: number;
+  /** Chance that a day is spent out altogether, from morning until the night's sleep. [-] */
+  readonly out: number;
 }
 
 /** What one body gives to a room. */

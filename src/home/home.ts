@@ -1,3 +1,5 @@
+import type { Device } from './devices.ts';
+
 /**
  * One home as data in SI units: what the engine steps and the measures read.
  *
@@ -15,6 +17,7 @@ export interface Home {
   readonly emitters: readonly Emitter[];
   readonly sources: readonly HeatSource[];
   readonly species: readonly Species[];
+  readonly devices: readonly Device[];
 }
 
 export interface Site {
@@ -179,8 +182,16 @@ export interface HeatSource {
   readonly fuel: Fuel;
   /** Mean water temperature in the emitters; NaN where there is no water. [°C] */
   readonly waterTemperature: number;
+  /** Water by outdoor temperature instead, for weather-led heating; straight between, level beyond. [°C] */
+  readonly waterCurve?: Curve;
   /** All its emitters together can draw this much. [W] */
   readonly power: number;
+  /** The same by outdoor temperature instead. [W] */
+  readonly powerCurve?: Curve;
+  /** Electric heater that helps when all of that is not enough. [W] */
+  readonly backup?: number;
+  /** Who goes short when it is not enough: all alike, or whoever asked last. */
+  readonly sharing?: 'in proportion' | 'first come';
   readonly conversion:
     | {
         readonly by: 'efficiency' /** useful over fuel (gross), [-] */;
@@ -192,6 +203,12 @@ export interface HeatSource {
         readonly outdoor: readonly number[];
         readonly cop: readonly number[];
       };
+}
+
+/** A value by outdoor temperature, ascending [°C]. */
+export interface Curve {
+  readonly outdoor: readonly number[];
+  readonly value: readonly number[];
 }
 
 /** Something carried by the air, or falling out of it. */

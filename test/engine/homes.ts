@@ -37,6 +37,7 @@ export function bareHome(rooms: readonly Room[], more: Partial<Home> = {}): Home
     emitters: [],
     sources: [],
     species: [],
+    devices: [],
     ...more,
   };
 }

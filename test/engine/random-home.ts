@@ -120,6 +120,7 @@ export function randomHome(rooms: number, seed: number, loops = true): Home {
         conversion: { by: 'efficiency', efficiency: 0.86 },
       },
     ],
+    devices: [],
     species: [
       { name: 'co2', unit: 'ppm', outdoor: 420, penetration: 1 },
       { name: 'pm25', unit: 'µg/m3', outdoor: 8, penetration: 0.8 },
@@ -139,8 +140,8 @@ export function randomHousehold(home: Home, seed: number): Household {
       { days: everyDay, from: 1320, to: 1320 + 540, room: pick(rooms), asleep: true },
       { days: everyDay, from: 1080, to: 1320, room: pick(rooms), asleep: false },
     ],
-    awake: { sensible: 75, vapour: 1.5e-5, species: [5.5, 0] },
-    asleep: { sensible: 60, vapour: 1.1e-5, species: [3.8, 0] },
+    awake: { sensible: 75, vapour: 1.5e-5, species: [5.5, 0].slice(0, home.species.length) },
+    asleep: { sensible: 60, vapour: 1.1e-5, species: [3.8, 0].slice(0, home.species.length) },
   });
   const activities: Activity[] = Array.from({ length: Math.ceil(rooms / 2) }, (_, a) => ({
     name: `activity ${a + 1}`,
@@ -150,7 +151,7 @@ export function randomHousehold(home: Home, seed: number): Household {
     electricity: 600,
     vapour: 4e-4,
     drying: a % 2 === 0 ? 3e-5 : 0,
-    species: [0, 30],
+    species: [0, 30].slice(0, home.species.length),
   }));
   return quietHousehold(home, {
     people: Array.from({ length: Math.max(1, Math.ceil(rooms / 2)) }, (_, p) => person(p)),

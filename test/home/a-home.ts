@@ -14,6 +14,7 @@ export function aHome(parts: Partial<Home>): Home {
     emitters: [],
     sources: [],
     species: [],
+    devices: [],
     ...parts,
   };
 }

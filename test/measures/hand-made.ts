@@ -57,6 +57,7 @@ export function home(over: Partial<Home> = {}): Home {
     emitters: [],
     sources: [],
     species: [],
+    devices: [],
     ...over,
   };
 }

@@ -60,6 +60,7 @@ export function buildHome(
     emitters,
     sources,
     species,
+    devices: [],
   };
   findings.push(...cutOff(home));
   return { home, plans, doors: doors.map(({ open }) => open), findings };

@@ -1,0 +1,209 @@
+import type { WeekLine } from './household.ts';
+
+/**
+ * What watches the rooms and acts on what it sees: sensors, thermostats, device controls, people who
+ * answer to readings, and rules. Plain data; `control/controller.ts` carries it out.
+ *
+ * Rooms, openings, devices and species are given by their index in Home; -1 stands for outdoors or
+ * for the home as a whole, where that makes sense.
+ */
+export interface Automation {
+  /** Decides every draw of luck, so that a run can be repeated. */
+  readonly seed: number;
+  /** One per room, or null where nobody looks. */
+  readonly presenceSensors: readonly (PresenceSensor | null)[];
+  /** One per room. */
+  readonly thermostats: readonly Thermostat[];
+  readonly airings: readonly AiringHabit[];
+  readonly deviceControls: readonly DeviceControl[];
+  readonly rules: readonly Rule[];
+}
+
+export interface PresenceSensor {
+  /** How long after the last sign of life it still says somebody is there. [s] */
+  readonly holdOn: number;
+  /** From the first sign of life until it says so. [s] */
+  readonly delay: number;
+  /** Chance that it overlooks somebody awake, and somebody asleep, through a whole step. [-] */
+  readonly missesAwake: number;
+  readonly missesAsleep: number;
+}
+
+/** A condition under which something may act. Both parts must hold. */
+export interface Gate {
+  /** By the presence sensors: somebody in the room, somebody anywhere at home, or no matter. */
+  readonly present: 'no matter' | 'in the room' | 'at home';
+  /** All windows of the room shut. */
+  readonly windowsShut: boolean;
+}
+
+export interface Thermostat {
+  /** When the gate is shut the room is held at `otherwise` instead of the programme; -Infinity is off. [°C] */
+  readonly gate: Gate;
+  readonly otherwise: number;
+  /** The programme goes on for so long after the gate shuts. [s] */
+  readonly holdOff: number;
+  /** How early heating starts before the programme rises or somebody usually comes. */
+  readonly lead:
+    | { readonly by: 'none' }
+    | { readonly by: 'fixed'; readonly seconds: number }
+    | { readonly by: 'learned'; readonly most: number };
+  /** Never set below this, whatever else says. [°C] */
+  readonly frostGuard: number;
+  /** Heating stops so long after a window of the room was opened, until it is shut; null for never. [s] */
+  readonly windowDelay: number | null;
+  /** What the sensor reads above the room's air: always, and in addition at full output (a sensor on the valve). [K] */
+  readonly bias: number;
+  readonly valveBias: number;
+  /** Below the setting by so much the emitters are fully open; 0 holds it exactly. [K] */
+  readonly proportionalBand: number;
+  /** Switches on so much below and off so much above the setting, half each side; 0 for none. [K] */
+  readonly deadband: number;
+}
+
+/** What can be read. Outdoors has temperature, humidities and species; `hour` and `at home` have no room. */
+export type Quantity =
+  | 'temperature' // °C
+  | 'relative humidity' // %
+  | 'absolute humidity' // g/m3
+  | 'humidity above outdoors' // absolute humidity less that outdoors, g/m3
+  | 'dew point' // °C
+  | 'co2' // ppm
+  | 'tvoc' // µg/m3
+  | 'pm25' // µg/m3
+  | 'window' // 1 open, 0 shut
+  | 'presence' // 1 there, 0 not, by the sensor
+  | 'hour'; // local, 0 to 24
+
+/** How a reading differs from what is so. */
+export interface Sensor {
+  /** Added to every reading. [unit of the quantity] */
+  readonly bias: number;
+  /** Standard deviation of what is drawn anew each report. [unit] */
+  readonly noise: number;
+  /** Readings are rounded to this; 0 for none. [unit] */
+  readonly step: number;
+  /** First-order lag behind the room. [s] */
+  readonly lag: number;
+  /** A new reading comes at most so often. [s] */
+  readonly every: number;
+}
+
+export interface Condition {
+  readonly quantity: Quantity;
+  /** -1 for outdoors, or for quantities without a room. */
+  readonly room: number;
+  readonly is: 'above' | 'below';
+  readonly value: number;
+  /** Once met, it stays met until the reading is on the other side of this. Same as `value` for none. */
+  readonly clear: number;
+  readonly sensor: Sensor;
+}
+
+/** Something people do about what they see, feel or have just done. */
+export interface AiringHabit {
+  readonly name: string;
+  readonly openings: readonly number[];
+  /** Open share. [-] */
+  readonly wide: number;
+  readonly after:
+    | { readonly by: 'readings'; readonly all: readonly Condition[] }
+    /** When an activity of the household ends (index), a given time later. [s] */
+    | { readonly by: 'activity'; readonly activity: number; readonly later: number }
+    /** When the first of the sleepers in a room gets up. */
+    | { readonly by: 'waking'; readonly room: number };
+  /** Shut again after this long [s], or as soon as all of these hold, whichever comes first. */
+  readonly lasts: number;
+  readonly until: readonly Condition[];
+  /** Chance that somebody who could do it does, each time it comes up. [-] */
+  readonly probability: number;
+  /** From the occasion to the window. [s] */
+  readonly delay: number;
+  /** Only if outdoor air holds at least so much less water than the room's [g/m3]; null for no matter. */
+  readonly drierBy: number | null;
+  /** Not below this outdoors. [°C] */
+  readonly notBelow: number;
+}
+
+export interface DeviceControl {
+  readonly device: number;
+  readonly by:
+    | { readonly kind: 'always' }
+    /** Share of full output by the clock. */
+    | { readonly kind: 'clock'; readonly line: WeekLine }
+    /** Between on and off levels of a reading, e.g. a humidistat. */
+    | { readonly kind: 'reading'; readonly on: Condition }
+    /** With an activity (a fan with the shower), and so long after it. [s] */
+    | { readonly kind: 'activity'; readonly activities: readonly number[]; readonly runOn: number }
+    /** Only when a rule says so. */
+    | { readonly kind: 'rule' };
+  readonly gate: Gate;
+  /** 1 where it may run by the clock, 0 where not. */
+  readonly permitted: WeekLine;
+  /** Once started or stopped it stays so for at least this long. [s] */
+  readonly leastRun: number;
+  readonly leastRest: number;
+  /** Runs only if outdoor air holds at least so much less water than the room's [g/m3]; null for no matter. */
+  readonly drierBy: number | null;
+  /** Longest run in one go [s], Infinity for any. */
+  readonly mostRun: number;
+  /** A full tank is emptied only while somebody is home and awake. */
+  readonly emptiedByPeople: boolean;
+}
+
+/** When all conditions have held for `dwell` and the gate is open, it fires and does its actions. */
+export interface Rule {
+  readonly name: string;
+  readonly all: readonly Condition[];
+  readonly dwell: number;
+  readonly gate: Gate;
+  readonly actions: readonly RuleAction[];
+}
+
+export type RuleAction =
+  /** Tell people. Whether a window is opened for it is the next kind's business. */
+  | { readonly do: 'tell'; readonly what: string }
+  | { readonly do: 'lamp'; readonly what: string }
+  /** While the rule holds. */
+  | { readonly do: 'device'; readonly device: number; readonly on: boolean }
+  /** Somebody home and awake may do it, after a delay. */
+  | {
+      readonly do: 'window';
+      readonly openings: readonly number[];
+      readonly wide: number;
+      readonly lasts: number;
+      readonly probability: number;
+      readonly delay: number;
+    }
+  /** While the rule holds. [°C] */
+  | { readonly do: 'setpoint'; readonly room: number; readonly setpoint: number };
+
+/** Nothing watches and nothing acts: thermostats follow the programme exactly. */
+export function noAutomation(rooms: number): Automation {
+  return {
+    seed: 1,
+    presenceSensors: Array.from({ length: rooms }, () => null),
+    thermostats: Array.from({ length: rooms }, () => PLAIN_THERMOSTAT),
+    airings: [],
+    deviceControls: [],
+    rules: [],
+  };
+}
+
+export const OPEN_GATE: Gate = { present: 'no matter', windowsShut: false };
+
+export const PLAIN_THERMOSTAT: Thermostat = {
+  gate: OPEN_GATE,
+  otherwise: Number.NEGATIVE_INFINITY,
+  holdOff: 0,
+  lead: { by: 'none' },
+  frostGuard: Number.NEGATIVE_INFINITY,
+  windowDelay: null,
+  bias: 0,
+  valveBias: 0,
+  proportionalBand: 0,
+  deadband: 0,
+};
+
+/** A sensor that tells the truth at once. */
+export const PERFECT_SENSOR: Sensor = { bias: 0, noise: 0, step: 0, lag: 0, every: 0 };

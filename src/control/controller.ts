@@ -1,0 +1,20 @@
+import type { ControlReport } from './control-report.ts';
+import type { Day } from './day.ts';
+import type { Orders, Seen } from './seen.ts';
+
+/**
+ * Carries out an Automation, step by step. Made once a run; keeps its own timers and states.
+ */
+export interface Controller {
+  /** Called after a day has been laid out: work out what the clock and the people decide for it. */
+  readonly beginDay: (day: Day, start: number, steps: number) => void;
+  /**
+   * Decide for step `s` of the day: overwrites this step's (and, where something was opened for a
+   * while, later steps') setpoints, openings and open times in `day`, and fills the orders.
+   * Allocates nothing.
+   */
+  readonly act: (day: Day, s: number, seen: Seen, orders: Orders) => void;
+  /** Forget what was counted so far: the lead-in is over. */
+  readonly startCounting: () => void;
+  readonly report: () => ControlReport;
+}
