@@ -1,4 +1,8 @@
 import { type Layer, layerResistance, type MassiveLayer } from '../physics/heat/layer.ts';
+import {
+  innerSurfaceResistance,
+  OUTER_SURFACE_RESISTANCE,
+} from '../physics/heat/surface-resistance.ts';
 import { requireWithin } from '../units/require-within.ts';
 import { chainFromLayers } from './chain.ts';
 import type { Chain } from './home.ts';
@@ -117,8 +121,8 @@ export const SOILS = {
   rock: { conductivity: 3.5, capacity: 2e6 },
 } as const;
 
-const INNER = 0.17; // downwards [m2 K/W]
-const OUTER = 0.04; // [m2 K/W]
+const INNER = innerSurfaceResistance('downwards');
+const OUTER = OUTER_SURFACE_RESISTANCE;
 const SOIL_LAYER = 0.5; // [m]
 const OUTER_PERIODIC = 0.37;
 const LEAST_EDGE = 0.1; // [m] so that a floor without edge has a dimension
