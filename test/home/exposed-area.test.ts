@@ -7,7 +7,7 @@ const home = aHome({
   elements: [
     anElement('front wall', 12, 1, undefined, 0),
     anElement('back wall', 7, 1, undefined, 1),
-    anElement('back floor', 20, 1, { to: 'ground', damping: 0.3 }, 1),
+    { ...anElement('back floor', 20, 1, { to: 'ground', damping: 0.3 }, 1), kind: 'floor' },
     { ...anElement('larder roof', 4, 1, undefined, 2), kind: 'roof' },
     anElement('between', 9, 1, { to: 'room', room: 1 }, 0),
     anElement('party wall', 9, 1, { to: 'neighbour', temperature: 19 }, 0),

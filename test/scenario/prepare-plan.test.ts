@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { chainUValue } from '../../src/home/chain.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { InputProblems } from '../../src/units/problem.ts';
@@ -80,6 +81,49 @@ home:
     expect(of('partition').map(({ far }) => far)).toEqual([{ to: 'room', room: 0 }]);
     const u = 1 / of('wall')[0]!.chain.resistance.reduce((sum, r) => sum + r, 0);
     expect(u).toBeCloseTo(2, 9);
+  });
+
+  test('a floor over open air has a U-value of its own, listed where there is one', () => {
+    const over = (build: string) =>
+      prepared(`title: T
+weather: w.csv
+site: { latitude: 54, longitude: -2, elevation: 30 }
+home:
+  build: { ${build} }
+  rooms: { den: { floor area: 16, below: outdoors }, hall: { floor area: 9 } }`);
+    const assumed = over('age: 1960, loft: 300 mm');
+    const path = '/home/build/exposed floor u-value';
+    expect(assumed.assumed.find((each) => each.path === path)).toMatchObject({
+      value: 1.2,
+      low: 0.48,
+      high: 2.04,
+    });
+    const floorOf = ({ home }: typeof assumed) =>
+      home.elements.find(({ kind, far }) => kind === 'floor' && far.to === 'outdoors')!;
+    expect(chainUValue(floorOf(assumed).chain)).toBeCloseTo(1.2, 9);
+    const given = over('exposed floor u-value: 0.3');
+    expect(chainUValue(floorOf(given).chain)).toBeCloseTo(0.3, 9);
+    expect(given.assumed.map((each) => each.path)).not.toContain(path);
+    expect(prepared(homeWith('')).assumed.map((each) => each.path)).not.toContain(path);
+  });
+
+  test('a room over another is a storey above it; leaks come in by walls and windows in full, by roof and lowest floor at half', () => {
+    const { home } = prepared(`title: T
+weather: w.csv
+site: { latitude: 54, longitude: -2, elevation: 30, storeys: 2 }
+home:
+  build: { shape: detached }
+  background vents: 0
+  rooms:
+    low: { floor area: 25, height: 2, outer sides: 2, panes: [{ area: 4 }] }
+    high: { floor area: 25, height: 2, outer sides: 2, panes: [{ area: 2 }], over: low }
+    inner: { floor area: 9, outer sides: 0, above: room, panes: [] }`);
+    expect(home.elements.filter(({ room, kind }) => room === 1 && kind === 'floor')).toEqual([]);
+    const weights = [20 + 25 / 2, 20 + 25 / 2, 9 / 2];
+    const all = weights.reduce((sum, weight) => sum + weight, 0);
+    home.leakage.share.forEach((share, k) => {
+      expect(share).toBeCloseTo(weights[k]! / all, 9);
+    });
   });
 
   test('given element by element has nothing added', () => {

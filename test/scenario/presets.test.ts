@@ -2,7 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { AGES, WALLS } from '../../src/scenario/model/building.ts';
 import { ACTIVITIES } from '../../src/scenario/presets/activities.ts';
 import type { Age, Wall } from '../../src/scenario/presets/fabric.ts';
-import { ageOf, GLAZING, roofUValue, wallUValue } from '../../src/scenario/presets/fabric.ts';
+import {
+  ageOf,
+  exposedFloorUValue,
+  GLAZING,
+  roofUValue,
+  wallUValue,
+} from '../../src/scenario/presets/fabric.ts';
 import { ACH50 } from '../../src/scenario/presets/leakage.ts';
 import { STAYS } from '../../src/scenario/presets/patterns.ts';
 import { ASLEEP, AWAKE } from '../../src/scenario/presets/people.ts';
@@ -128,6 +134,34 @@ describe('water', () => {
     band('a load of laundry', 'L', 2, 5, ACTIVITIES['laundry dried indoors'].water.value);
     band('a plant, a day', 'L', 0.168, 0.36, ACTIVITIES.plants.water.value);
   });
+});
+
+test('floors over open air have the U-values of the UK assessment', () => {
+  const source = 'UK assessment of existing homes (reduced data), exposed upper floors';
+  const rows: readonly [Age, number][] = [
+    ['before 1900', 1.2],
+    ['1983-1990', 1.2],
+    ['1991-1995', 0.51],
+    ['1996-2002', 0.51],
+    ['2003-2006', 0.25],
+    ['2007 on', 0.22],
+  ];
+  for (const [age, expected] of rows) {
+    const { value: got, low, high } = exposedFloorUValue(age);
+    const what = `floor over open air, ${age}`;
+    compare({
+      topic: TOPIC,
+      what,
+      unit: 'W/(m2 K)',
+      source,
+      mark: 'from memory',
+      expected,
+      got,
+      ...PRINTED,
+    });
+    expect(low).toBeLessThan(got);
+    expect(high).toBeGreaterThan(got);
+  }
 });
 
 test('every wall of every age loses less the younger it is, within its range', () => {

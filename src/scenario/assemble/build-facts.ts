@@ -40,11 +40,13 @@ export function buildFacts(data: ScenarioData, fill: Fill) {
   const number = (key: NumberKey, preset: Parameters<Fill['number']>[2]) =>
     fill.number(at(key), build[key], preset);
   return {
+    age,
     wall,
     shape: fill.word(at('shape'), build.shape, 'semi-detached', COMMON),
     front: fill.number(at('front'), build.front, FRONT),
     floor: fill.word(at('floor'), build.floor, 'solid', COMMON),
     floorUValue: build['floor u-value'],
+    exposedFloorUValue: build['exposed floor u-value'],
     wallUValue: number('wall u-value', wallUValue(wall, age)),
     wallCapacity: 1000 * number('wall heat capacity', WALL_CAPACITY[wall]),
     roofUValue: number('roof u-value', roofUValue(loft)),

@@ -1,6 +1,7 @@
 import { chainFromUValue, type MassPlace } from '../../home/chain.ts';
 import type { Element, Pane } from '../../home/home.ts';
-import { ROOF_CAPACITY, SURFACES } from '../presets/fabric.ts';
+import { surfacesOf } from '../../home/surfaces.ts';
+import { EXPOSED_FLOOR_CAPACITY, exposedFloorUValue, ROOF_CAPACITY } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
 import { outerWalls, type RoomPlan } from './room-plans.ts';
 import type { ShellContext } from './shell-context.ts';
@@ -24,7 +25,7 @@ export function drawnElements(
   const chain = chainFromUValue(
     facts.wallUValue,
     facts.wallCapacity,
-    SURFACES.wall,
+    surfacesOf('wall'),
     MASS_PLACE[facts.wall],
   );
   const left = outer > 0 ? Math.max(0, 1 - glass / outer) : 0;
@@ -40,7 +41,12 @@ export function drawnElements(
     }))
     .filter((wall) => wall.area > 0);
   if (plan.above === 'roof') {
-    const roof = chainFromUValue(facts.roofUValue, ROOF_CAPACITY * 1000, SURFACES.roof, 'inside');
+    const roof = chainFromUValue(
+      facts.roofUValue,
+      ROOF_CAPACITY * 1000,
+      surfacesOf('roof'),
+      'inside',
+    );
     const far = { ...outdoors, azimuth: 0, tilt: 0 };
     elements.push({ name: `${name} roof`, room, kind: 'roof', area, chain: roof, far });
   }
@@ -49,7 +55,10 @@ export function drawnElements(
     elements.push({ name: `${name} floor`, room, kind: 'floor', area, chain: ground.chain, far });
   }
   if (plan.below === 'outdoors') {
-    const floor = chainFromUValue(facts.roofUValue, ROOF_CAPACITY * 1000, SURFACES.floor, 'inside');
+    const path = ['home', 'build', 'exposed floor u-value'];
+    const uValue = fill.number(path, facts.exposedFloorUValue, exposedFloorUValue(facts.age));
+    const capacity = EXPOSED_FLOOR_CAPACITY * 1000;
+    const floor = chainFromUValue(uValue, capacity, surfacesOf('floor'), 'inside');
     const far = { ...outdoors, absorptance: 0, azimuth: 0, tilt: 180 };
     elements.push({ name: `${name} floor`, room, kind: 'floor', area, chain: floor, far });
   }

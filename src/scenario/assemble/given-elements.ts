@@ -1,7 +1,8 @@
 import { chainFromLayers, chainFromUValue } from '../../home/chain.ts';
 import type { Chain, Element, FarSide } from '../../home/home.ts';
+import { surfacesOf } from '../../home/surfaces.ts';
 import type { Finding } from '../finding.ts';
-import { INNER_CAPACITY, ROOF_CAPACITY, SURFACES, WALL_CAPACITY } from '../presets/fabric.ts';
+import { INNER_CAPACITY, ROOF_CAPACITY, WALL_CAPACITY } from '../presets/fabric.ts';
 import type { Path } from '../yaml/place-of.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -25,7 +26,7 @@ type GivenElement = NonNullable<RoomPlan['data']['elements']>[number];
 function givenChain(given: GivenElement, facts: BuildFacts): Chain {
   const inside =
     given.kind === 'partition' || typeof given.to === 'object' || given.to === 'nothing';
-  const sides = inside && given.kind === 'wall' ? SURFACES.partition : SURFACES[given.kind];
+  const sides = surfacesOf(inside && given.kind === 'wall' ? 'partition' : given.kind);
   if (given.layers !== undefined) {
     const layers = given.layers.map((layer) => ({
       thickness: layer.thickness,

@@ -1,6 +1,7 @@
 import { chainFromUValue, chainUValue } from '../../home/chain.ts';
 import { type GroundElement, groundElement, SOILS } from '../../home/ground.ts';
-import { GROUND_FLOOR, SURFACES, WALL_THICKNESS } from '../presets/fabric.ts';
+import { surfacesOf } from '../../home/surfaces.ts';
+import { GROUND_FLOOR, WALL_THICKNESS } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Fill } from './fill.ts';
 import { outerWalls, type RoomPlan } from './room-plans.ts';
@@ -28,7 +29,7 @@ export function groundOf(plans: readonly RoomPlan[], facts: BuildFacts, fill: Fi
     fill.number(path, undefined, preset);
     return built;
   }
-  const chain = chainFromUValue(facts.floorUValue, 300_000, SURFACES.floor, 'inside');
+  const chain = chainFromUValue(facts.floorUValue, 300_000, surfacesOf('floor'), 'inside');
   return { chain, uValue: chainUValue(chain), damping: built.damping };
 }
 

@@ -1,6 +1,7 @@
 import { chainFromUValue } from '../../home/chain.ts';
 import type { Doorway, Element } from '../../home/home.ts';
-import { INNER_CAPACITY, SURFACES } from '../presets/fabric.ts';
+import { surfacesOf } from '../../home/surfaces.ts';
+import { INNER_CAPACITY } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Fill } from './fill.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -28,7 +29,7 @@ function innerWalls(
   const chain = chainFromUValue(
     facts.innerWallUValue,
     INNER_CAPACITY * 1000,
-    SURFACES.partition,
+    surfacesOf('partition'),
     'middle',
   );
   const seen = new Set<string>();
@@ -49,7 +50,7 @@ function innerWalls(
 
 function innerFloors(plans: readonly RoomPlan[], facts: BuildFacts, fill: Fill): Element[] {
   const uValue = facts.innerFloorUValue;
-  const chain = chainFromUValue(uValue, INNER_CAPACITY * 1000, SURFACES.partition, 'middle');
+  const chain = chainFromUValue(uValue, INNER_CAPACITY * 1000, surfacesOf('partition'), 'middle');
   const free = new Map(plans.map((plan) => [plan.name, plan.area]));
   const upper = plans
     .filter((plan) => plan.below === 'room' && plan.data.elements === undefined)

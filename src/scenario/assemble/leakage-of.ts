@@ -1,4 +1,4 @@
-import { exposedAreas } from '../../home/exposed-area.ts';
+import { exposedAreas, VENT_WEIGHTS } from '../../home/exposed-area.ts';
 import type { Home, Leakage } from '../../home/home.ts';
 import {
   type LeakageShell,
@@ -20,14 +20,15 @@ export function leakageOf(
   fill: Fill,
 ): Leakage {
   const exposed = exposedAreas(home);
-  const whole = exposed.reduce((sum, area) => sum + area, 0);
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const given = data.home.leakage ?? {};
   if (given['air changes'] !== undefined) {
     return leakageFromRate(given['air changes'], { volume, exposed });
   }
   const free = fill.number(['home', 'background vents'], data.home['background vents'], VENTS);
-  const vents = exposed.map((area) => (free * 1e-6 * area) / whole);
+  const facade = exposedAreas(home, VENT_WEIGHTS);
+  const whole = facade.reduce((sum, area) => sum + area, 0);
+  const vents = facade.map((area) => (free * 1e-6 * area) / whole);
   const shell: LeakageShell = { volume, exposed, vents };
   const shelter = fill.word(['site', 'shelter'], data.site?.shelter, 'suburban', COMMON);
   const top = Math.max(...plans.map(({ storey }) => storey)) + 1;

@@ -18,20 +18,12 @@ export interface RoomPlan {
 }
 
 export function roomPlans(data: ScenarioData, facts: BuildFacts, fill: Fill): RoomPlan[] {
-  const storeys = data.site?.storeys ?? 1;
   const flat = facts.shape === 'flat';
   const names = Object.keys(data.home.rooms);
   const placed = names.map((name, index) => {
     const room = data.home.rooms[name]!;
     const use = fill.word(['home', 'rooms', name, 'use'], room.use, useOfName(name), 'its name');
-    const upstairs = storeys > 1 && !flat && (use === 'bedroom' || use === 'bathroom') ? 1 : 0;
-    const storey = fill.number(['home', 'rooms', name, 'storey'], room.storey, {
-      value: upstairs,
-      low: 0,
-      high: storeys - 1,
-      source: 'common practice: bedrooms and bathrooms upstairs',
-    });
-    return { name, index, room, use, storey };
+    return { name, index, room, use, storey: storeyOf(name, data, flat, fill) };
   });
   const top = Math.max(...placed.map(({ storey }) => storey));
   const firstBedroom = placed.find(({ use }) => use === 'bedroom')?.name;
@@ -53,6 +45,28 @@ export function roomPlans(data: ScenarioData, facts: BuildFacts, fill: Fill): Ro
       below: drawn ? (room.below ?? under(flat, storey <= 0)) : 'neighbour',
       faces: needsFacing(room) ? fill.number(at('faces'), room.faces, likely) : (room.faces ?? 0),
     };
+  });
+}
+
+/** As given; one above the room it lies over; or by what it is for. */
+function storeyOf(
+  name: string,
+  data: ScenarioData,
+  flat: boolean,
+  fill: Fill,
+  above: readonly string[] = [],
+): number {
+  const room = data.home.rooms[name]!;
+  if (room.storey === undefined && room.over !== undefined && !above.includes(name)) {
+    return storeyOf(room.over, data, flat, fill, [...above, name]) + 1;
+  }
+  const storeys = data.site?.storeys ?? 1;
+  const upstairs = UPSTAIRS.has(room.use ?? useOfName(name)) && storeys > 1 && !flat;
+  return fill.number(['home', 'rooms', name, 'storey'], room.storey, {
+    value: upstairs ? 1 : 0,
+    low: 0,
+    high: storeys - 1,
+    source: 'common practice: bedrooms and bathrooms upstairs',
   });
 }
 
@@ -84,5 +98,6 @@ function needsFacing(room: RoomData): boolean {
   return parts.some((list) => list === undefined || list.some(({ faces }) => faces === undefined));
 }
 
+const UPSTAIRS: ReadonlySet<Use> = new Set(['bedroom', 'bathroom']);
 const FRONT_USES: ReadonlySet<Use> = new Set(['living', 'hall', 'study']);
 const FACES_SOURCE = 'living room, hall and first bedroom at the front, the rest at the back';

@@ -61,6 +61,7 @@ export const buildModel = section(
     'wall heat capacity': capacity('Outer walls').optional(),
     'roof u-value': uValue('Roof or top ceiling').optional(),
     'floor u-value': uValue('Lowest floor, soil included', 4.5).optional(),
+    'exposed floor u-value': uValue('Floors over open air', 4.5).optional(),
     'window u-value': uValue('Windows, glass and frame').optional(),
     'window g-value': quantity('-', { min: 0, max: 1 }, 'Share of sunshine let in').optional(),
     'window frame': quantity('-', { min: 0, max: 0.9 }, 'Share that is frame').optional(),

@@ -54,6 +54,21 @@ export const LOFT: Preset = { value: 150, low: 50, high: 300, source: COMMON };
 /** Heat capacity of a top ceiling. [kJ/(m2 K)] */
 export const ROOF_CAPACITY = 20;
 
+/** U-value as built of a floor over open air: over a passage, a garage, a porch. [W/(m2 K)] */
+export function exposedFloorUValue(age: Age): Preset {
+  const value = EXPOSED_FLOOR_U[AGES.indexOf(age)]!;
+  const bare = value > 1; // many have been insulated since, and boards alone lose more
+  return {
+    value,
+    low: round(value * (bare ? 0.4 : 0.7)),
+    high: round(value * (bare ? 1.7 : 1.4)),
+    source: 'UK assessment of existing homes: exposed upper floors by age band (from memory)',
+  };
+}
+
+/** Heat capacity of boards on joists. [kJ/(m2 K)] */
+export const EXPOSED_FLOOR_CAPACITY = 30;
+
 export interface GlazingPreset {
   readonly uValue: Preset;
   readonly gValue: Preset;
@@ -124,17 +139,6 @@ export const SUN_TO_AIR: Preset = { value: 0.1, low: 0, high: 0.3, source: COMMO
 /** Ground around the home. [-] */
 export const ALBEDO: Preset = { value: 0.2, low: 0.1, high: 0.3, source: COMMON };
 
-/**
- * Surface resistances, inner and outer. [m2 K/W]
- * Source: ISO 6946:2017, table 7 (from memory).
- */
-export const SURFACES = {
-  wall: { inner: 0.13, outer: 0.04 },
-  roof: { inner: 0.1, outer: 0.04 },
-  floor: { inner: 0.17, outer: 0.04 },
-  partition: { inner: 0.13, outer: 0.13, bothFaces: true },
-} as const;
-
 /** What lies on the ground, from the room downwards: [m], [W/(m K)], [kg/m3], [J/(kg K)]. */
 export const GROUND_FLOOR = {
   solid: [{ thickness: 0.15, conductivity: 1.4, density: 2000, specificHeat: 1000 }],
@@ -166,5 +170,6 @@ const WALL_U: Readonly<Record<Wall, readonly number[]>> = {
   sandstone: [1.5, 1.5, 1.5, 1.5, 1.5, ...LATER],
   'system built': [2, 2, 2, 2, 1.7, ...LATER],
 };
+const EXPOSED_FLOOR_U = [1.2, 1.2, 1.2, 1.2, 1.2, 1.2, 1.2, 0.51, 0.51, 0.25, 0.22];
 const EPC = 'Scottish Government, EPC supplementary notes: wall U-values by age band';
 const FILLED_SOURCE = 'MacKay 2008, table E.2: insulated cavity 0.6; age band where lower';
