@@ -5,6 +5,7 @@ import { balanceNotices, balanceOf } from './balance-notices.ts';
 import { createColdSpots } from './cold-spots.ts';
 import { energyBill } from './energy-bill.ts';
 import { createEnergyUse, type FuelUse } from './energy-use.ts';
+import { createHourlyMeans } from './hourly-means.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
 import { createMonthlyClimate } from './monthly-climate.ts';
 import { owningPerYear } from './owning-per-year.ts';
@@ -33,13 +34,13 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const coldSpots = createColdSpots(home, setup.mouldClasses);
   const energy = createEnergyUse(home, prices);
   const climate = createMonthlyClimate(home, period);
+  const hours = createHourlyMeans(home.rooms.length, [coldSpots.observe, climate.observe]);
 
   function observe(stretch: TraceStretch): void {
     sums.observe(stretch);
     outside.observe(stretch);
-    coldSpots.observe(stretch);
     energy.observe(stretch);
-    climate.observe(stretch);
+    hours.observe(stretch);
   }
 
   function roomMeasures(room: number): RoomMeasures {

@@ -1,5 +1,5 @@
 import type { Tariff } from '../home/prices.ts';
-import { offsetAt } from '../units/local-clock.ts';
+import { nextJump, offsetAt, SECONDS_PER_DAY } from '../units/local-clock.ts';
 
 /**
  * Mean price over a short span of time that begins at an instant. [currency/kWh]
@@ -22,10 +22,30 @@ function blockPrice(tariff: Tariff & { by: 'blocks' }): MeanPrice {
     const end = to > from ? to : to + MINUTES_PER_DAY;
     for (let m = Math.round(from); m < Math.round(end); m++) byMinute[m % MINUTES_PER_DAY] = price;
   }
+  const changes = nextChanges(byMinute);
+  let from = 0; // the price held goes from here
+  let until = 0; // to here [s UTC]
+  let held = 0;
   return (utc, seconds) => {
+    if (utc >= from && utc + seconds <= until) return held;
     const local = utc + offsetAt(tariff.clock, utc);
-    return meanOfSlots(byMinute, 60, local, seconds);
+    const day = Math.floor(local / SECONDS_PER_DAY) * SECONDS_PER_DAY;
+    const minute = Math.floor((local - day) / 60);
+    from = utc;
+    until = utc + Math.min(nextJump(tariff.clock, utc) - utc, day + 60 * changes[minute]! - local);
+    held = byMinute[minute]!;
+    return utc + seconds <= until ? held : meanOfSlots(byMinute, 60, local, seconds);
   };
+}
+
+/** For each minute of a day: the minute at which its price ends, at most the day's end. */
+function nextChanges(byMinute: Float64Array): Float64Array {
+  const ends = new Float64Array(MINUTES_PER_DAY);
+  for (let m = MINUTES_PER_DAY - 1; m >= 0; m--) {
+    const goesOn = m + 1 < MINUTES_PER_DAY && byMinute[m + 1] === byMinute[m];
+    ends[m] = goesOn ? ends[m + 1]! : m + 1;
+  }
+  return ends;
 }
 
 function seriesPrice({ prices, start, step }: Tariff & { by: 'series' }): MeanPrice {

@@ -1,10 +1,10 @@
-import type { TraceStretch } from '../engine/trace.ts';
 import type { Home } from '../home/home.ts';
 import { vapourDensity } from '../physics/moist-air/vapour-density.ts';
+import type { Hour } from './hourly-means.ts';
 
 /** Means of the whole home by calendar month (UTC), the rows counted as in the ledger. */
 export interface MonthlyClimate {
-  observe(stretch: TraceStretch): void;
+  observe(hour: Hour): void;
   /** Means over the chosen rows together; zeros where they hold no time. */
   over(rows: readonly number[]): Climate;
   /** Heating degree-days by the mean of each 24 hours since the period's start. [K d] */
@@ -36,30 +36,27 @@ export function createMonthlyClimate(
   const sums = new Float64Array(ends.length * QUANTITIES); // times s
   const days = new Float64Array(Math.ceil(period.hours / 24)); // °C s
   const dayLength = new Float64Array(days.length); // s
+  let row = 0;
 
-  function observe({ steps, dt, start, room, home: trace }: TraceStretch): void {
-    for (let s = 0; s < steps; s++) {
-      const utc = start + s * dt;
-      const outdoor = trace.outdoorTemperature[s]!;
-      let indoor = 0;
-      let vapour = -vapourDensity(trace.outdoorVapourPressure[s]!, outdoor);
-      for (let i = 0; i < rooms; i++) {
-        const t = room.airTemperature[s * rooms + i]!;
-        indoor += share[i]! * t;
-        vapour += share[i]! * vapourDensity(room.vapourPressure[s * rooms + i]!, t);
-      }
-      let row = 0;
-      while (row < ends.length - 1 && utc >= ends[row]!) row++;
-      seconds[row] = seconds[row]! + dt;
-      const at = row * QUANTITIES;
-      sums[at] = sums[at]! + indoor * dt;
-      sums[at + 1] = sums[at + 1]! + outdoor * dt;
-      sums[at + 2] = sums[at + 2]! + trace.infiltration[s]! * dt;
-      sums[at + 3] = sums[at + 3]! + vapour * dt;
-      const day = Math.floor((utc - period.start) / 86_400);
-      days[day] = days[day]! + outdoor * dt;
-      dayLength[day] = dayLength[day]! + dt;
+  function observe(hour: Hour): void {
+    const { start, outdoorTemperature: outdoor } = hour;
+    let indoor = 0;
+    let vapour = -vapourDensity(hour.outdoorVapourPressure, outdoor);
+    for (let i = 0; i < rooms; i++) {
+      const t = hour.airTemperature[i]!;
+      indoor += share[i]! * t;
+      vapour += share[i]! * vapourDensity(hour.vapourPressure[i]!, t);
     }
+    while (row < ends.length - 1 && start >= ends[row]!) row++;
+    seconds[row] = seconds[row]! + HOUR;
+    const at = row * QUANTITIES;
+    sums[at] = sums[at]! + indoor * HOUR;
+    sums[at + 1] = sums[at + 1]! + outdoor * HOUR;
+    sums[at + 2] = sums[at + 2]! + hour.infiltration * HOUR;
+    sums[at + 3] = sums[at + 3]! + vapour * HOUR;
+    const day = Math.floor((start - period.start) / 86_400);
+    days[day] = days[day]! + outdoor * HOUR;
+    dayLength[day] = dayLength[day]! + HOUR;
   }
 
   function over(rows: readonly number[]): Climate {
@@ -99,3 +96,4 @@ function monthEnds({ start, hours }: { start: number; hours: number }): number[]
 }
 
 const QUANTITIES = 4;
+const HOUR = 3600; // s

@@ -29,20 +29,34 @@ export function createRoomSums(rooms: number): {
   let time = 0; // s
 
   function observe({ steps, dt, room }: TraceStretch): void {
-    for (let s = 0; s < steps; s++) {
-      for (let i = 0; i < rooms; i++) {
-        const at = s * rooms + i;
-        heating[i] = heating[i]! + room.heating[at]! * dt;
-        temperature[i] = temperature[i]! + room.airTemperature[at]! * dt;
-        humidity[i] = humidity[i]! + room.relativeHumidity[at]! * dt;
-        open[i] = open[i]! + room.windowOpen[at]! * dt;
-        if (room.condensation[at]! > LEAST_CONDENSATION) {
-          wet[i] = wet[i]! + dt;
-          condensed[i] = condensed[i]! + room.condensation[at]! * dt;
+    const { airTemperature, relativeHumidity, windowOpen, condensation } = room;
+    const end = steps * rooms;
+    for (let i = 0; i < rooms; i++) {
+      let heat = heating[i]!;
+      let warmth = temperature[i]!;
+      let damp = humidity[i]!;
+      let aired = open[i]!;
+      let wetFor = wet[i]!;
+      let water = condensed[i]!;
+      for (let at = i; at < end; at += rooms) {
+        heat += room.heating[at]! * dt;
+        warmth += airTemperature[at]! * dt;
+        damp += relativeHumidity[at]! * dt;
+        aired += windowOpen[at]! * dt;
+        const rate = condensation[at]!;
+        if (rate > LEAST_CONDENSATION) {
+          wetFor += dt;
+          water += rate * dt;
         }
       }
-      time += dt;
+      heating[i] = heat;
+      temperature[i] = warmth;
+      humidity[i] = damp;
+      open[i] = aired;
+      wet[i] = wetFor;
+      condensed[i] = water;
     }
+    time += steps * dt;
   }
 
   const result = (i: number): RoomSums => ({

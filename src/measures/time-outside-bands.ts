@@ -30,8 +30,7 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
   const rooms = home.rooms.length;
   const all = new Float64Array(rooms * KEYS.length); // s
   const occupied = new Float64Array(rooms * KEYS.length); // s
-  const below = new Float64Array(rooms); // K s
-  const above = new Float64Array(rooms); // K s
+  const depth = new Float64Array(rooms * KEYS.length); // how far times how long [unit s]
   const coldest = Float64Array.from(bands, (band) => band.temperature.low);
   const warmest = Float64Array.from(bands, (band) => band.temperature.high);
   const driest = Float64Array.from(bands, (band) => band.humidity.low);
@@ -40,38 +39,74 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
   const species = watched.filter((s) => s !== null);
   let means: (TrailingMean | null)[] | null = null;
 
-  function book(i: number, key: number, dt: number, someone: number): void {
-    const at = i * KEYS.length + key;
-    all[at] = all[at]! + dt;
-    occupied[at] = occupied[at]! + dt * someone;
+  function observe(stretch: TraceStretch): void {
+    const { dt, room } = stretch;
+    means ??= species.flatMap(({ hours }) => hours.map((h) => trailingMean(h, dt)));
+    for (let i = 0; i < rooms; i++) {
+      watch(stretch, i, room.operativeTemperature, coldest[i]!, warmest[i]!, TEMPERATURE_LOW);
+      watch(stretch, i, room.relativeHumidity, driest[i]!, dampest[i]!, HUMIDITY_LOW);
+      for (let k = 0; k < species.length; k++) {
+        const { index, key, high } = species[k]!;
+        const mean = means[k * rooms + i]!;
+        const level = room.species[index]!;
+        if (mean === null) watch(stretch, i, level, NO_EDGE, high[i]!, key - 1);
+        else watchMean(stretch, i, level, mean, high[i]!, key);
+      }
+    }
   }
 
-  function observe(stretch: TraceStretch): void {
-    const { steps, dt, room } = stretch;
-    means ??= species.flatMap(({ hours }) => hours.map((h) => trailingMean(h, dt)));
-    for (let s = 0; s < steps; s++) {
-      for (let i = 0; i < rooms; i++) {
-        const at = s * rooms + i;
-        const someone = Math.min(1, room.occupants[at]!);
-        const t = room.operativeTemperature[at]!;
-        if (t < coldest[i]!) {
-          book(i, TEMPERATURE_LOW, dt, someone);
-          below[i] = below[i]! + (coldest[i]! - t) * dt;
-        } else if (t > warmest[i]!) {
-          book(i, TEMPERATURE_HIGH, dt, someone);
-          above[i] = above[i]! + (t - warmest[i]!) * dt;
-        }
-        const rh = room.relativeHumidity[at]!;
-        if (rh < driest[i]!) book(i, HUMIDITY_LOW, dt, someone);
-        else if (rh > dampest[i]!) book(i, HUMIDITY_HIGH, dt, someone);
-        for (let k = 0; k < species.length; k++) {
-          const { index, key, high } = species[k]!;
-          const mean = means[k * rooms + i]!;
-          const now = room.species[index]![at]!;
-          const level = mean === null ? now : mean.add(0, now);
-          if (level > high[i]! && (mean === null || mean.full(0))) book(i, key, dt, someone);
-        }
+  /** Book the steps in which a room's values are below a band (by a key) or above (by the next). */
+  function watch(
+    { steps, dt, room: { occupants } }: TraceStretch,
+    i: number,
+    values: Float64Array,
+    low: number,
+    high: number,
+    key: number,
+  ): void {
+    const end = steps * rooms;
+    const a = i * KEYS.length + key;
+    const b = a + 1;
+    let under = all[a]!;
+    let underFelt = occupied[a]!;
+    let underDepth = depth[a]!;
+    let over = all[b]!;
+    let overFelt = occupied[b]!;
+    let overDepth = depth[b]!;
+    for (let at = i; at < end; at += rooms) {
+      const value = values[at]!;
+      if (value > high) {
+        over += dt;
+        overFelt += dt * Math.min(1, occupants[at]!);
+        overDepth += (value - high) * dt;
+      } else if (value < low) {
+        under += dt;
+        underFelt += dt * Math.min(1, occupants[at]!);
+        underDepth += (low - value) * dt;
       }
+    }
+    all[a] = under;
+    occupied[a] = underFelt;
+    depth[a] = underDepth;
+    all[b] = over;
+    occupied[b] = overFelt;
+    depth[b] = overDepth;
+  }
+
+  /** Book the steps that end a span of which the mean is above an edge. */
+  function watchMean(
+    { steps, dt, room: { occupants } }: TraceStretch,
+    i: number,
+    values: Float64Array,
+    mean: TrailingMean,
+    edge: number,
+    key: number,
+  ): void {
+    const at = i * KEYS.length + key;
+    for (let k = i; k < steps * rooms; k += rooms) {
+      if (!(mean.add(0, values[k]!) > edge && mean.full(0))) continue;
+      all[at] = all[at]! + dt;
+      occupied[at] = occupied[at]! + dt * Math.min(1, occupants[k]!);
     }
   }
 
@@ -80,8 +115,8 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     result: (room) => ({
       all: bandHours(all, room),
       occupied: bandHours(occupied, room),
-      degreeHoursBelow: below[room]! / 3600,
-      degreeHoursAbove: above[room]! / 3600,
+      degreeHoursBelow: depth[room * KEYS.length + TEMPERATURE_LOW]! / 3600,
+      degreeHoursAbove: depth[room * KEYS.length + TEMPERATURE_HIGH]! / 3600,
     }),
   };
 }
@@ -117,7 +152,8 @@ const KEYS = [
   'tvoc_high',
   'pm25_high',
 ] as const satisfies readonly (keyof BandHours)[];
+// The key of each upper edge follows that of its lower one.
 const TEMPERATURE_LOW = KEYS.indexOf('temperature_low');
 const TEMPERATURE_HIGH = KEYS.indexOf('temperature_high');
 const HUMIDITY_LOW = KEYS.indexOf('humidity_low');
-const HUMIDITY_HIGH = KEYS.indexOf('humidity_high');
+const NO_EDGE = Number.NEGATIVE_INFINITY;

@@ -16,22 +16,25 @@ export interface TrailingMean {
 export function createTrailingMean(length: number, series: number): TrailingMean {
   const ring = new Float64Array(length * series);
   const sum = new Float64Array(series);
-  const fed = new Float64Array(series);
+  const fed = new Int32Array(series); // values in the ring, at most its length
+  const next = new Int32Array(series); // where the next one goes
 
   function add(i: number, value: number): number {
-    const at = fed[i]! % length;
+    const at = next[i]!;
     const first = i * length;
     sum[i] = sum[i]! + value - ring[first + at]!;
     ring[first + at] = value;
-    fed[i] = fed[i]! + 1;
+    if (fed[i]! < length) fed[i] = fed[i]! + 1;
+    next[i] = at + 1;
     // Adding and taking away lets rounding pile up: once round the ring, add up afresh.
     if (at === length - 1) {
+      next[i] = 0;
       let fresh = 0;
       for (let k = first; k < first + length; k++) fresh += ring[k]!;
       sum[i] = fresh;
     }
-    return sum[i]! / Math.min(fed[i]!, length);
+    return sum[i]! / fed[i]!;
   }
 
-  return { add, full: (i) => fed[i]! >= length };
+  return { add, full: (i) => fed[i] === length };
 }

@@ -22,6 +22,12 @@ export function offsetAt(clock: LocalClock, utc: number): number {
   return clock.offset[k]!;
 }
 
+/** The first instant after another at which the wall clock jumps; Infinity where it never does. [s UTC] */
+export function nextJump({ from }: LocalClock, utc: number): number {
+  for (let k = 1; k < from.length; k++) if (from[k]! > utc) return from[k]!;
+  return Number.POSITIVE_INFINITY;
+}
+
 /** The wall clock's reading at an instant, counted like UTC seconds. [s local] */
 export function toLocal(clock: LocalClock, utc: number): number {
   return utc + offsetAt(clock, utc);

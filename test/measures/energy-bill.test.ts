@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FuelPrice, Tariff } from '../../src/home/prices.ts';
 import { meanPriceOf } from '../../src/measures/mean-price.ts';
@@ -130,6 +131,28 @@ describe('tariff with blocks', () => {
       1, 1, 2, 2, 1, 1, 3,
     ]);
   });
+});
+
+test('what was asked before does not change a price', () => {
+  const tariff: Tariff = {
+    by: 'blocks',
+    price: 0.27,
+    blocks: [
+      { from: 23 * 60 + 30, to: 6 * 60 + 15, price: 0.12 },
+      { from: 17 * 60, to: 19 * 60 + 5, price: 0.4 },
+    ],
+    clock: CLOCK,
+  };
+  const used = meanPriceOf(tariff);
+  const hours = fc.integer({ min: -30, max: 30 });
+  const parts = fc.constantFrom(0, 600, 1200, 1800, 2400, 3000);
+  const near = fc.constantFrom(SPRING, AUTUMN, START);
+  fc.assert(
+    fc.property(near, hours, parts, fc.constantFrom(60, 300, 600), (jump, hour, part, seconds) => {
+      const utc = jump + hour * 3600 + part;
+      expect(used(utc, seconds)).toBe(meanPriceOf(tariff)(utc, seconds));
+    }),
+  );
 });
 
 describe('tariff as a series', () => {

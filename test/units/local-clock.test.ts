@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { localDay, toLocal, toUtc, weekday } from '../../src/units/local-clock.ts';
+import { localDay, nextJump, toLocal, toUtc, weekday } from '../../src/units/local-clock.ts';
 
 // One hour ahead of UTC in winter, two in summer; jumps at 01:00 UTC. Invented dates.
 const SPRING = Date.UTC(2023, 2, 26, 1) / 1000;
@@ -21,6 +21,12 @@ test('a reading that daylight saving skips means the jump itself', () => {
 test('a reading that daylight saving repeats means the first of the two', () => {
   const repeated = Date.UTC(2023, 9, 29, 2, 30) / 1000;
   expect(toUtc(CLOCK, repeated)).toBe(AUTUMN - 1800);
+});
+
+test('the next jump is after the instant, never at it; after the last there is none', () => {
+  expect(nextJump(CLOCK, SPRING - 1)).toBe(SPRING);
+  expect(nextJump(CLOCK, SPRING)).toBe(AUTUMN);
+  expect(nextJump(CLOCK, AUTUMN)).toBe(Number.POSITIVE_INFINITY);
 });
 
 test('days of the week start on Monday', () => {

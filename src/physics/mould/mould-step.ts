@@ -28,6 +28,7 @@ export function mouldStep(
   hours: number,
 ): number {
   if (!mouldGrows(temperature, humidity, kind)) {
+    if (index === 0) return 0;
     return Math.max(0, index - kind.decline * dieBack(dryHours, dryHours + hours));
   }
   return index + (mouldGrowth(index, temperature, humidity, kind) * hours) / 24;
@@ -46,8 +47,8 @@ export function dryHoursAfter(
 
 /** Whether a surface allows growth. */
 function mouldGrows(temperature: number, humidity: number, kind: MouldKind): boolean {
-  const inRange = temperature > 0 && temperature < 50;
-  return inRange && humidity >= criticalHumidity(temperature, kind.lowest);
+  if (!(humidity >= kind.lowest && temperature > 0 && temperature < 50)) return false;
+  return humidity >= criticalHumidity(temperature, kind.lowest);
 }
 
 /** Rise of the index where mould grows. [1/d] */
@@ -57,10 +58,11 @@ export function mouldGrowth(
   humidity: number,
   kind: MouldKind,
 ): number {
+  const most = mouldIndexLimit(temperature, humidity, kind);
+  if (index >= most) return 0;
   const t = Math.log(temperature);
   const rh = Math.log(Math.min(100, humidity));
-  const most = mouldIndexLimit(temperature, humidity, kind);
-  const slowing = Math.max(0, 1 - Math.exp(2.3 * (index - most)));
+  const slowing = 1 - Math.exp(2.3 * (index - most));
   const weeks = Math.exp(-0.68 * t - 13.9 * rh + 0.14 * kind.species - 0.33 * kind.surface + 66.02);
   if (index < 1) return (kind.early * slowing) / (7 * weeks);
   if (kind.late !== null) return (kind.late * slowing) / (7 * weeks);

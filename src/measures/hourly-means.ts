@@ -1,0 +1,104 @@
+import type { TraceStretch } from '../engine/trace.ts';
+
+/** Means over one hour. The object and its arrays are reused for the next: copy what you keep. */
+export interface Hour {
+  /** Instant at which it begins. [s UTC] */
+  readonly start: number;
+  /** [°C] */
+  readonly outdoorTemperature: number;
+  /** [Pa] */
+  readonly outdoorVapourPressure: number;
+  /** Leakage of the whole home. [m3/s] */
+  readonly infiltration: number;
+  /** Per room. [°C] */
+  readonly airTemperature: Float64Array;
+  /** Per room. [Pa] */
+  readonly vapourPressure: Float64Array;
+}
+
+/**
+ * Turns a trace into hours, for measures that follow the hour and not the minute. Hours are counted
+ * from the trace's first instant; one that stretches cut in two is put together again.
+ *
+ * @param watchers  called for every hour, in order of time
+ * @throws RangeError for a trace whose steps do not fill the hour
+ */
+export function createHourlyMeans(
+  rooms: number,
+  watchers: readonly ((hour: Hour) => void)[],
+): { observe(stretch: TraceStretch): void } {
+  const hour = {
+    start: 0,
+    outdoorTemperature: 0,
+    outdoorVapourPressure: 0,
+    infiltration: 0,
+    airTemperature: new Float64Array(rooms),
+    vapourPressure: new Float64Array(rooms),
+  };
+  const { airTemperature, vapourPressure } = hour;
+  let had = 0; // steps of this hour so far
+
+  function observe(stretch: TraceStretch): void {
+    const { steps, dt, start } = stretch;
+    const perHour = stepsPerHour(dt);
+    for (let from = 0; from < steps; ) {
+      const to = Math.min(steps, from + perHour - had);
+      if (had === 0) hour.start = start + from * dt;
+      addUp(stretch, from, to);
+      had += to - from;
+      if (had === perHour) close();
+      from = to;
+    }
+  }
+
+  /** Add steps to the sums of this hour; its first steps begin them anew. */
+  function addUp({ room, home }: TraceStretch, from: number, to: number): void {
+    const { airTemperature: warmths, vapourPressure: vapours } = room;
+    const goesOn = had > 0;
+    let outdoor = goesOn ? hour.outdoorTemperature : 0;
+    let outdoorVapour = goesOn ? hour.outdoorVapourPressure : 0;
+    let leaked = goesOn ? hour.infiltration : 0;
+    for (let s = from; s < to; s++) {
+      outdoor += home.outdoorTemperature[s]!;
+      outdoorVapour += home.outdoorVapourPressure[s]!;
+      leaked += home.infiltration[s]!;
+    }
+    hour.outdoorTemperature = outdoor;
+    hour.outdoorVapourPressure = outdoorVapour;
+    hour.infiltration = leaked;
+    for (let i = 0; i < rooms; i++) {
+      let warmth = goesOn ? airTemperature[i]! : 0;
+      let vapour = goesOn ? vapourPressure[i]! : 0;
+      for (let at = from * rooms + i; at < to * rooms; at += rooms) {
+        warmth += warmths[at]!;
+        vapour += vapours[at]!;
+      }
+      airTemperature[i] = warmth;
+      vapourPressure[i] = vapour;
+    }
+  }
+
+  /** From sums to means, and show them. */
+  function close(): void {
+    const share = 1 / had;
+    hour.outdoorTemperature *= share;
+    hour.outdoorVapourPressure *= share;
+    hour.infiltration *= share;
+    for (let i = 0; i < rooms; i++) {
+      airTemperature[i] = airTemperature[i]! * share;
+      vapourPressure[i] = vapourPressure[i]! * share;
+    }
+    had = 0;
+    for (let k = 0; k < watchers.length; k++) watchers[k]!(hour);
+  }
+
+  return { observe };
+}
+
+function stepsPerHour(dt: number): number {
+  const steps = 3600 / dt;
+  if (Number.isInteger(steps)) return steps;
+  throw new RangeError(
+    `createMeasures: a whole number of steps must make an hour, got steps of ${dt} s`,
+  );
+}
