@@ -40,11 +40,19 @@ test('the terrace has its plans, rooms and an infant', () => {
   for (const line of plan('fifteen-at-night').household.setpoints) {
     expect(line.spells).toEqual([{ days: 127, from: 1350, to: 1800, value: 15 }]);
   }
-  for (const line of plan('airing').household.openings) {
-    expect(line.spells.map(({ from, to, value }) => [from, to - from, value])).toEqual([
+  const lived = plan('as-lived').household.openings;
+  plan('airing').household.openings.forEach(({ spells }, k) => {
+    expect(spells.slice(0, -2), 'what is opened anyway').toEqual(lived[k]!.spells);
+    expect(spells.slice(-2).map(({ from, to, value }) => [from, to - from, value])).toEqual([
       [450, 10, 1],
       [1140, 10, 1],
     ]);
+  });
+  for (const use of ['living', 'bedroom']) {
+    const tilted = lived.filter((_, k) => plan('as-lived').home.openings[k]!.name.includes(use));
+    for (const { spells } of tilted) {
+      expect(spells[0]).toMatchObject({ months: 0b0001_1111_0000, value: 0.1 });
+    }
   }
   expect(plan('as-lived').cautions.map(({ id }) => id)).toEqual(
     expect.arrayContaining(['co-alarm', 'infant']),
