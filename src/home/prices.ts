@@ -27,6 +27,8 @@ export type Tariff =
       readonly blocks: readonly {
         readonly from: number;
         readonly to: number;
+        /** Bit d is set for the days on which it starts, Monday = bit 0; absent means all. */
+        readonly days?: number;
         readonly price: number;
       }[];
       /** The clock the meter follows. */

@@ -1,5 +1,5 @@
 import type { Tariff } from '../home/prices.ts';
-import { nextJump, offsetAt, SECONDS_PER_DAY } from '../units/local-clock.ts';
+import { nextJump, offsetAt, SECONDS_PER_DAY, weekday } from '../units/local-clock.ts';
 
 /**
  * Mean price over a short span of time that begins at an instant. [currency/kWh]
@@ -17,11 +17,7 @@ export function meanPriceOf(tariff: Tariff): MeanPrice {
 }
 
 function blockPrice(tariff: Tariff & { by: 'blocks' }): MeanPrice {
-  const byMinute = new Float64Array(MINUTES_PER_DAY).fill(tariff.price);
-  for (const { from, to, price } of tariff.blocks) {
-    const end = to > from ? to : to + MINUTES_PER_DAY;
-    for (let m = Math.round(from); m < Math.round(end); m++) byMinute[m % MINUTES_PER_DAY] = price;
-  }
+  const byMinute = pricesOfWeek(tariff);
   const changes = nextChanges(byMinute);
   let from = 0; // the price held goes from here
   let until = 0; // to here [s UTC]
@@ -29,20 +25,35 @@ function blockPrice(tariff: Tariff & { by: 'blocks' }): MeanPrice {
   return (utc, seconds) => {
     if (utc >= from && utc + seconds <= until) return held;
     const local = utc + offsetAt(tariff.clock, utc);
-    const day = Math.floor(local / SECONDS_PER_DAY) * SECONDS_PER_DAY;
-    const minute = Math.floor((local - day) / 60);
+    const week = Math.floor(local / SECONDS_PER_WEEK) * SECONDS_PER_WEEK;
+    const minute = Math.floor((local - week) / 60);
     from = utc;
-    until = utc + Math.min(nextJump(tariff.clock, utc) - utc, day + 60 * changes[minute]! - local);
+    until = utc + Math.min(nextJump(tariff.clock, utc) - utc, week + 60 * changes[minute]! - local);
     held = byMinute[minute]!;
     return utc + seconds <= until ? held : meanOfSlots(byMinute, 60, local, seconds);
   };
 }
 
-/** For each minute of a day: the minute at which its price ends, at most the day's end. */
+/** Price of each minute of a week of the meter's clock; weeks are counted from 1970-01-01. */
+function pricesOfWeek({ price: otherwise, blocks }: Tariff & { by: 'blocks' }): Float64Array {
+  const byMinute = new Float64Array(7 * MINUTES_PER_DAY).fill(otherwise);
+  for (const { from, to, days = EVERY_DAY, price } of blocks) {
+    const end = to > from ? to : to + MINUTES_PER_DAY;
+    for (let date = 0; date < 7; date++) {
+      if ((days & (1 << weekday(date))) === 0) continue;
+      for (let m = Math.round(from); m < Math.round(end); m++) {
+        byMinute[(date * MINUTES_PER_DAY + m) % byMinute.length] = price;
+      }
+    }
+  }
+  return byMinute;
+}
+
+/** For each minute: the one at which its price ends, at most the end of the list. */
 function nextChanges(byMinute: Float64Array): Float64Array {
-  const ends = new Float64Array(MINUTES_PER_DAY);
-  for (let m = MINUTES_PER_DAY - 1; m >= 0; m--) {
-    const goesOn = m + 1 < MINUTES_PER_DAY && byMinute[m + 1] === byMinute[m];
+  const ends = new Float64Array(byMinute.length);
+  for (let m = byMinute.length - 1; m >= 0; m--) {
+    const goesOn = m + 1 < byMinute.length && byMinute[m + 1] === byMinute[m];
     ends[m] = goesOn ? ends[m + 1]! : m + 1;
   }
   return ends;
@@ -69,3 +80,5 @@ function meanOfSlots(values: Float64Array, step: number, from: number, seconds: 
 }
 
 const MINUTES_PER_DAY = 1440;
+const SECONDS_PER_WEEK = 7 * SECONDS_PER_DAY;
+const EVERY_DAY = 0b1111111;

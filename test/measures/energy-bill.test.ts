@@ -116,6 +116,43 @@ describe('tariff with blocks', () => {
     expect(bill(noon, 24, 600)).toBeCloseTo((NIGHT + 1) * 0.12 + (23 - NIGHT) * 0.27, 9);
   });
 
+  test('blocks of some days: nights that start on weekdays, and whole weekends', () => {
+    const price = meanPriceOf({
+      by: 'blocks',
+      price: 4,
+      blocks: [
+        { from: 23 * 60, to: 7 * 60, days: 0b0011111, price: 1 },
+        { from: 0, to: 1440, days: 0b1100000, price: 2 },
+      ],
+      clock: { from: [0], offset: [3600] },
+    });
+    const monday = Date.UTC(2024, 0, 1) / 1000 - 3600; // on the meter's clock
+    const at = (day: number, hour: number) => price(monday + (day * 24 + hour) * 3600, 600);
+    // The night of Friday runs into Saturday, where the later block wins; Sunday's starts none.
+    expect([at(0, 0), at(0, 6), at(0, 12), at(0, 23), at(1, 3), at(4, 23.5)]).toEqual([
+      4, 4, 4, 1, 1, 1,
+    ]);
+    expect([at(5, 0), at(5, 3), at(6, 23.5), at(7, 0), at(-1, 12)]).toEqual([2, 2, 2, 4, 2]);
+    expect(price(monday + 23 * 3600 - 300, 600)).toBeCloseTo((4 + 1) / 2, 12);
+    expect(price(monday + 7 * 86_400 - 150, 600)).toBeCloseTo((2 + 4 * 3) / 4, 12);
+    expect(price(monday + 86_400 - 150, 600)).toBe(1);
+  });
+
+  test('a week costs what its hours say, step by step', () => {
+    const weekends: Tariff = {
+      by: 'blocks',
+      price: 0.3,
+      blocks: [{ from: 0, to: 1440, days: 0b1100000, price: 0.1 }],
+      clock: { from: [0], offset: [0] },
+    };
+    const own = setup({
+      prices: { currency: 'EUR', fuels: { electricity: fuel(weekends) } },
+      period: { start: START, hours: 168 },
+    });
+    const found = measure(own, () => ({ electricity: 1000 }), { cuts: [5, 300] });
+    expect(found.money.energy).toBeCloseTo(48 * 0.1 + 120 * 0.3, 9);
+  });
+
   test('of blocks that overlap the later wins', () => {
     const price = meanPriceOf({
       by: 'blocks',

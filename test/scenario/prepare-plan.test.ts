@@ -367,6 +367,20 @@ describe('prices', () => {
     });
   });
 
+  test('night hours of some days', () => {
+    const night =
+      '[{ days: weekdays, from: "00:00", to: "07:00" }, { days: weekends, from: "00:00", to: "24:00" }]';
+    const { prices } = prepared(
+      homeWith(`money: { electricity: { day: 0.3, night: 0.1, night hours: ${night} } }`),
+    );
+    expect(prices.fuels.electricity?.tariff).toMatchObject({
+      blocks: [
+        { from: 0, to: 420, days: 0b0011111, price: 0.1 },
+        { from: 0, to: 1440, days: 0b1100000, price: 0.1 },
+      ],
+    });
+  });
+
   test('from a file', () => {
     const csv =
       'time,price\n2024-01-01T00:00Z,0.2\n2024-01-01T00:30Z,-0.01\n2024-01-01T01:00Z,0.3\n';

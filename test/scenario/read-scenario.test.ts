@@ -126,11 +126,6 @@ describe('one mistake, one line that says where, what was expected, what came an
       'h.yaml:8:15: money.gas: expected exactly one of: price; or day with night with night hours; or prices, got price with day',
     ],
     [
-      'night hours that know weekdays',
-      'money: { gas: { day: 0.1, night: 0.05, night hours: [{ days: Mon, from: "01:00", to: "02:00" }] } }',
-      'h.yaml:8:53: money.gas.night hours: expected night hours that hold on every day, got hours of some days only',
-    ],
-    [
       'a step that does not divide an hour',
       'step: 7 min',
       'h.yaml:8:7: step: expected minutes that divide an hour: 1, 2, 3, 4, 5, 6, 10 ..., got "7 min"',

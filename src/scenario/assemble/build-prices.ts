@@ -53,19 +53,15 @@ export function priceFileFindings(
   });
 }
 
-/** Night hours are those of the meter, which knows neither weekdays nor months. */
+/** Night hours are those of the meter, which may know weekdays but no months. */
 export function nightHourFindings(data: ScenarioData): Finding[] {
   const money = data.money ?? {};
   return (Object.keys(PRICE) as Fuel[]).flatMap((fuel): Finding[] => {
     const given = money[fuel];
     const hours = typeof given === 'object' ? (given['night hours'] ?? []) : [];
-    const path = ['money', fuel, 'night hours'];
-    if (hours.some(({ days }) => days !== EVERY_DAY)) {
-      const expected = 'night hours that hold on every day';
-      return [{ path, expected, got: 'hours of some days only' }];
-    }
     if (hours.every(({ months }) => months === undefined)) return [];
     const expected = 'night hours that hold all year';
+    const path = ['money', fuel, 'night hours'];
     return [{ path, expected, got: 'hours of some months only' }];
   });
 }
@@ -83,9 +79,10 @@ function tariffOf(
   const { day, night, prices } = parts;
   if (prices !== undefined) return priceSeries(files.get(prices) ?? '', prices);
   if (day !== undefined && night !== undefined) {
-    const blocks = (parts['night hours'] ?? []).flatMap(({ from, to }) => ({
+    const blocks = (parts['night hours'] ?? []).map(({ days, from, to }) => ({
       from,
       to: to > DAY ? to - DAY : to,
+      ...(days !== EVERY_DAY && { days }),
       price: night,
     }));
     return { by: 'blocks', price: day, blocks, clock };
