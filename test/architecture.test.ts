@@ -16,8 +16,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   measures: ['units', 'physics', 'home', 'type engine', 'type weather'],
   scenario: ['units', 'weather', 'home', 'control', 'type engine'],
   studies: [
-    ...['units', 'scenario', 'engine', 'measures'],
-    ...['type physics', 'type weather', 'type home', 'type control'],
+    ...['units', 'physics', 'scenario', 'engine', 'measures'],
+    ...['type weather', 'type home', 'type control'],
   ],
   report: ['units', 'measures', 'type engine', 'type scenario', 'type studies'],
   cli: [

@@ -1,3 +1,4 @@
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
 import { LINK, NODE, ROOM, TRACER } from './arena.ts';
 import type { Model } from './model.ts';
@@ -17,7 +18,7 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
     const heated = rooms[r + ROOM.heated] === 1 && Number.isFinite(setting);
     const t = heated ? setting : season.mean;
     const p = 0.5 * saturationPressure(t);
-    const humidity = (MOLAR_MASS_RATIO * p) / (m.pressure - p);
+    const humidity = (MOLAR_RATIO * p) / (m.pressure - p);
     rooms[r + ROOM.temperature] = t;
     rooms[r + ROOM.meanTemperature] = t;
     rooms[r + ROOM.humidity] = humidity;
@@ -48,8 +49,6 @@ function startChains({ rooms, chains: { count, links, nodes } }: Model, season: 
     }
   }
 }
-
-const MOLAR_MASS_RATIO = 0.621945;
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;

@@ -1,6 +1,7 @@
 import type { TraceStretch } from '../engine/trace.ts';
 import type { Fuel, Home } from '../home/home.ts';
 import type { Prices } from '../home/prices.ts';
+import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 import { meanPriceOf } from './mean-price.ts';
 
 /** Energy bought, fuel by fuel, and what it costs by the meter. */
@@ -62,4 +63,3 @@ export function createEnergyUse(home: Home, prices: Prices): EnergyUse {
 }
 
 const FREE = { by: 'flat', price: 0 } as const;
-const JOULES_PER_KWH = 3.6e6;

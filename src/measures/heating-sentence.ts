@@ -2,6 +2,7 @@ import type { Ledger } from '../engine/ledger.ts';
 import { type HeatLoss, heatLoss } from '../home/heat-loss.ts';
 import type { Element, Home } from '../home/home.ts';
 import { figureText } from '../units/figure-text.ts';
+import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 import { booked } from './booked.ts';
 import { differenceInWords, type Effect, mainReasons, needsReason } from './difference.ts';
 import type { Climate } from './monthly-climate.ts';
@@ -109,4 +110,3 @@ function wallReason(home: Home, ledger: Ledger, season: readonly number[]): stri
 }
 
 const kwh = (value: number): string => `${figureText(value, 0)} kWh`;
-const JOULES_PER_KWH = 3.6e6;

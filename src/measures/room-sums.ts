@@ -1,4 +1,5 @@
 import type { TraceStretch } from '../engine/trace.ts';
+import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 
 /** Means and sums of one room over the period. */
 export interface RoomSums {
@@ -73,4 +74,3 @@ export function createRoomSums(rooms: number): {
 
 /** Less than this nobody sees: 0.004 g in an hour. [kg/s] */
 const LEAST_CONDENSATION = 1e-9;
-const JOULES_PER_KWH = 3.6e6;

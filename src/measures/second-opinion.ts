@@ -2,6 +2,7 @@ import type { Ledger } from '../engine/ledger.ts';
 import { type HeatLoss, heatLoss } from '../home/heat-loss.ts';
 import type { Home } from '../home/home.ts';
 import type { Remark } from '../home/remarks.ts';
+import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 import type { Weather } from '../weather/weather.ts';
 import { booked } from './booked.ts';
 import { differencePct } from './difference.ts';
@@ -91,4 +92,3 @@ function baseTemperature(season: Climate, gains: number, loss: HeatLoss): number
 
 const GAINS = ['people', 'things', 'devices', 'sun'] as const;
 const LEAST_SEASON_SHARE = 0.05;
-const JOULES_PER_KWH = 3.6e6;

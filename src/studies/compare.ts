@@ -1,7 +1,8 @@
-import { annuityFactor, type Buy } from '../measures/owning-per-year.ts';
+import type { Buy } from '../measures/owning-per-year.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import { roomHours } from '../measures/room-hours.ts';
 import { yearsIn } from '../measures/years-in.ts';
+import { netPresentValue, simplePayback } from '../physics/economics/net-present-value.ts';
 
 /** Plans side by side: the figures of each, and how each differs from the first. */
 export interface Comparison {
@@ -81,9 +82,9 @@ function difference(
     temperature_low_hours:
       roomHours(plan, 'outside_band_hours', 'temperature_low') -
       roomHours(base, 'outside_band_hours', 'temperature_low'),
-    payback_years: price > 0 && saved > 0 ? price / saved : null,
+    payback_years: price > 0 && saved > 0 ? simplePayback(price, saved) : null,
     money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
-    npv: netPresentValue(extra, buys),
+    npv: worthToday(extra, buys),
   };
 }
 
@@ -91,11 +92,10 @@ function difference(
  * What a plan's yearly money is worth today. Owning is in the yearly money as an annuity, so a
  * thing that lives shorter than the horizon is taken to be bought again at the same price.
  */
-function netPresentValue(extraPerYear: number, { buys, discountRate }: Purchases): number | null {
+function worthToday(extraPerYear: number, { buys, discountRate }: Purchases): number | null {
   if (buys.length === 0) return null;
   const horizon = Math.max(...buys.map((buy) => buy.lastsYears));
-  const npv = -extraPerYear * annuityFactor(discountRate, horizon);
-  return npv === 0 ? 0 : npv;
+  return netPresentValue(0, 0 - extraPerYear, discountRate, horizon);
 }
 
 const energyPerYear = ({ money }: PlanMeasures): number =>

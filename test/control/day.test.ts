@@ -2,15 +2,12 @@ import { expect, test } from 'vitest';
 import { createDay, layOutDay } from '../../src/control/day.ts';
 import type { Household, Spell } from '../../src/control/household.ts';
 import { always, bareHome, bareRoom, quietHousehold } from '../engine/homes.ts';
+import { AHEAD } from '../units/summer-time.ts';
 
 // Invented households; times are local.
 const HOME = bareHome([bareRoom('a', 30), bareRoom('b', 30)]);
 const EVERY_DAY = 0b1111111;
 const MONDAY = Date.UTC(2023, 0, 2) / 1000;
-// One hour ahead of UTC in winter, two in summer.
-const SPRING = Date.UTC(2023, 2, 26, 1) / 1000;
-const AUTUMN = Date.UTC(2023, 9, 29, 1) / 1000;
-const AHEAD = { from: [0, SPRING, AUTUMN], offset: [3600, 7200, 3600] };
 
 function layOut(household: Household, start: number, dt = 3600) {
   const steps = 86_400 / dt;

@@ -61,33 +61,27 @@ describe('steady level', () => {
     });
   });
 
-  test('0.3 L/min at 8.33 L/s', () => {
-    const home = airyRoom(40, (0.00833 * 3600) / 40, 400);
-    compare({
-      topic: TOPIC,
+  test.each([
+    {
       what: 'level at 8.33 L/s a person, 0.3 L/min each, 400 ppm outdoors',
-      unit: 'ppm',
-      source: 'balance of source and fresh air',
-      mark: 'closed form',
-      expected: 1000,
-      got: last(co2(home, { activities: [source(18)] }, 24, 2).series),
-      tolerance: { absolute: 0.4 },
+      ...{ home: airyRoom(40, (0.00833 * 3600) / 40, 400), litresPerHour: 18, days: 2 },
+      ...{ expected: 1000, tolerance: { absolute: 0.4 } },
       because: 'the flow is rounded to 0.01 L/s: 0.06 % of the rise',
-    });
-  });
-
-  test('a bedroom with two sleepers', () => {
-    const home = airyRoom(30, 0.5, 400);
-    compare({
-      topic: TOPIC,
+    },
+    {
       what: 'steady level in a bedroom of 30 m3 at 0.5 1/h, two sleepers (27.2 L/h)',
+      ...{ home: airyRoom(30, 0.5, 400), litresPerHour: 27.2, days: 3 },
+      ...{ expected: 2213, tolerance: { absolute: 1 } },
+      because: 'print rounding',
+    },
+  ])('$what', ({ home, litresPerHour, days, ...row }) => {
+    compare({
+      ...row,
+      topic: TOPIC,
       unit: 'ppm',
       source: 'balance of source and fresh air',
       mark: 'closed form',
-      expected: 2213,
-      got: last(co2(home, { activities: [source(27.2)] }, 24, 3).series),
-      tolerance: { absolute: 1 },
-      because: 'print rounding',
+      got: last(co2(home, { activities: [source(litresPerHour)] }, 24, days).series),
     });
   });
 });

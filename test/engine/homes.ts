@@ -2,44 +2,34 @@ import type { Household, WeekLine } from '../../src/control/household.ts';
 import type { Home, Room } from '../../src/home/home.ts';
 import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import type { Weather } from '../../src/weather/weather.ts';
+import { aHome, aRoom } from '../home/a-home.ts';
 
 /** Small homes, households and weather for tests; every value invented unless a test says otherwise. */
 
 /** A room of air and nothing else. */
 export function bareRoom(name: string, volume: number, more: Partial<Room> = {}): Room {
   return {
-    name,
-    floorArea: volume / 2.5,
+    ...aRoom(name, volume / 2.5),
     volume,
     furnishingFactor: 1,
     mass: { capacity: 0, area: 0 },
     buffer: { capacity: 0, conductance: 0 },
-    coldSpotFactor: 0.75,
-    deposition: [],
     sunToAir: 1,
     ...more,
   };
 }
 
 export function bareHome(rooms: readonly Room[], more: Partial<Home> = {}): Home {
-  return {
+  return aHome({
     site: { latitude: 54, longitude: 0, elevation: 0, albedo: 0.2 },
     rooms,
-    elements: [],
-    panes: [],
-    openings: [],
-    doorways: [],
     leakage: {
       how: { by: 'rate', flow: 0 },
       share: rooms.map(() => 1 / rooms.length),
       ach50: null,
     },
-    emitters: [],
-    sources: [],
-    species: [],
-    devices: [],
     ...more,
-  };
+  });
 }
 
 /** One electric heater per room, strong enough for anything, all its heat to the air. */

@@ -19,6 +19,13 @@ const ABOUT = {
   mark: 'library',
 } as const;
 
+/** Windows shut and doors open, all day. */
+const openInside = (h: Household): Household => ({
+  ...h,
+  openings: h.openings.map(() => always(0)),
+  doorways: h.doorways.map(() => always(1)),
+});
+
 /** How a household is simplified, and what of it is left. */
 const CASES: readonly {
   name: string;
@@ -29,31 +36,23 @@ const CASES: readonly {
     name: 'heat by the clock, no thermostat',
     dt: 600,
     live: (h, home) => ({
-      ...h,
+      ...openInside(h),
       activities: [...h.activities, ...home.rooms.map((_, room) => fire(room))],
       setpoints: h.setpoints.map(() => always(Number.NEGATIVE_INFINITY)),
-      openings: h.openings.map(() => always(0)),
-      doorways: h.doorways.map(() => always(1)),
     }),
   },
   {
     name: 'one setting all day',
     dt: 600,
     live: (h) => ({
-      ...h,
+      ...openInside(h),
       setpoints: h.setpoints.map(({ base }) => always(base)),
-      openings: h.openings.map(() => always(0)),
-      doorways: h.doorways.map(() => always(1)),
     }),
   },
   {
     name: 'night setback',
     dt: 600,
-    live: (h) => ({
-      ...h,
-      openings: h.openings.map(() => always(0)),
-      doorways: h.doorways.map(() => always(1)),
-    }),
+    live: openInside,
   },
   // Wide open windows and doors that open between warm and cold rooms move air within a few
   // minutes; that is followed to a fiftieth of a kelvin with steps of five.

@@ -108,45 +108,33 @@ describe('a daily swing in granite', () => {
     });
   });
 
-  test('is a seventh, a third of a cycle late, at two such depths', () => {
+  test.each([
+    {
+      ...{ depth: 'two', wave: two, fall: 7, late: 1 / 3 },
+      exact: 'a third in words; exactly 1/pi',
+    },
+    {
+      ...{ depth: 'three', wave: three, fall: 20, late: 0.5 },
+      exact: 'half a cycle in words; exactly 3/(2 pi)',
+    },
+  ])('falls by $fall and is late by $late of a cycle at $depth such depths', (print) => {
     compare({
       ...BOOK,
-      what: 'swing at the surface over swing at two 1/e depths',
+      what: `swing at the surface over swing at ${print.depth} 1/e depths`,
       unit: '-',
-      expected: 7,
-      got: 1 / size(two),
+      expected: print.fall,
+      got: 1 / size(print.wave),
       tolerance: { absolute: 0.5 },
       because: 'rounded to a whole number in print',
     });
     compare({
       ...BOOK,
-      what: 'lag at two 1/e depths, in cycles',
+      what: `lag at ${print.depth} 1/e depths, in cycles`,
       unit: '-',
-      expected: 1 / 3,
-      got: lagBehind(two, [1, 0], 1),
+      expected: print.late,
+      got: lagBehind(print.wave, [1, 0], 1),
       tolerance: { absolute: 0.03 },
-      because: 'a third in words; exactly 1/pi',
-    });
-  });
-
-  test('is a twentieth, half a cycle late, at three', () => {
-    compare({
-      ...BOOK,
-      what: 'swing at the surface over swing at three 1/e depths',
-      unit: '-',
-      expected: 20,
-      got: 1 / size(three),
-      tolerance: { absolute: 0.5 },
-      because: 'rounded to a whole number in print',
-    });
-    compare({
-      ...BOOK,
-      what: 'lag at three 1/e depths, in cycles',
-      unit: '-',
-      expected: 0.5,
-      got: lagBehind(three, [1, 0], 1),
-      tolerance: { absolute: 0.03 },
-      because: 'half a cycle in words; exactly 3/(2 pi)',
+      because: print.exact,
     });
   });
 

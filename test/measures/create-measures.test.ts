@@ -1,19 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
-import { BANDS, home, type Moment, measure, room, START, setup } from './hand-made.ts';
+import { BANDS, BOILER, home, type Moment, measure, room, START, setup } from './hand-made.ts';
 
 const SPECIES = [
   { name: 'CO2', unit: 'ppm', outdoor: 420, penetration: 1 },
   { name: 'PM2.5', unit: 'µg/m3', outdoor: 8, penetration: 0.8 },
 ] as const;
-const SOURCE = {
-  name: 'boiler',
-  fuel: 'gas',
-  waterTemperature: 60,
-  power: 2e4,
-  conversion: { by: 'efficiency', efficiency: 0.85 },
-} as const;
 
 test('how a trace is cut into stretches does not change a single figure', () => {
   const species = {
@@ -24,7 +17,7 @@ test('how a trace is cut into stretches does not change a single figure', () => 
     home: home({
       rooms: [room('den'), room('bath', { coldSpotFactor: 0.5, volume: 12 })],
       species: SPECIES,
-      sources: [SOURCE],
+      sources: [BOILER],
     }),
     bands: [BANDS, { ...BANDS, species }],
     mouldClasses: ['sensitive', 'very sensitive'],
@@ -73,7 +66,7 @@ test('how a trace is cut into stretches does not change a single figure', () => 
 describe('the shape of the figures', () => {
   test('has the keys that the documentation names, and every number is finite', () => {
     const found = measure(
-      setup({ home: home({ species: SPECIES, sources: [SOURCE] }) }),
+      setup({ home: home({ species: SPECIES, sources: [BOILER] }) }),
       () => ({}),
     );
     expect(Object.keys(found)).toEqual([

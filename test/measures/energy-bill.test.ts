@@ -2,15 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FuelPrice, Tariff } from '../../src/home/prices.ts';
 import { meanPriceOf } from '../../src/measures/mean-price.ts';
-import { home, measure, START, setup } from './hand-made.ts';
+import { AHEAD, AUTUMN, SPRING } from '../units/summer-time.ts';
+import { BOILER, home, measure, START, setup } from './hand-made.ts';
 
-const boiler = {
-  name: 'boiler',
-  fuel: 'gas',
-  waterTemperature: 60,
-  power: 2e4,
-  conversion: { by: 'efficiency', efficiency: 0.85 },
-} as const;
 const flat = (price: number): Tariff => ({ by: 'flat', price });
 const fuel = (tariff: Tariff, standing = 0, carbon = 0): FuelPrice => ({
   tariff,
@@ -18,15 +12,10 @@ const fuel = (tariff: Tariff, standing = 0, carbon = 0): FuelPrice => ({
   carbon,
 });
 
-// One hour ahead of UTC in winter, two in summer; jumps at 01:00 UTC. Invented.
-const SPRING = Date.UTC(2023, 2, 26, 1) / 1000;
-const AUTUMN = Date.UTC(2023, 9, 29, 1) / 1000;
-const CLOCK = { from: [0, SPRING, AUTUMN], offset: [3600, 7200, 3600] };
-
 describe('money', () => {
   test('a day at 2 kW of gas and 0.5 kW of electricity, standing charges included', () => {
     const own = setup({
-      home: home({ sources: [boiler] }),
+      home: home({ sources: [BOILER] }),
       prices: {
         currency: 'GBP',
         fuels: { gas: fuel(flat(0.07), 0.3, 0.2), electricity: fuel(flat(0.25), 0.5, 0.15) },
@@ -43,7 +32,7 @@ describe('money', () => {
   });
 
   test('a fuel without a price is left out, and a notice says how much', () => {
-    const own = setup({ home: home({ sources: [{ ...boiler, fuel: 'district heat' }] }) });
+    const own = setup({ home: home({ sources: [{ ...BOILER, fuel: 'district heat' }] }) });
     const found = measure(own, () => ({ fuel: [1000] }));
     expect(found.money.energy).toBe(0);
     expect(found.notices).toContainEqual({
@@ -58,7 +47,7 @@ describe('money', () => {
     const midnight = Date.UTC(2023, 9, 28, 22) / 1000;
     const own = setup({
       prices: { currency: 'GBP', fuels: { electricity: fuel(flat(0.2), 0.6) } },
-      clock: CLOCK,
+      clock: AHEAD,
       period: { start: midnight, hours: 25 },
     });
     expect(measure(own, () => ({})).money.energy).toBeCloseTo(0.6, 12);
@@ -91,7 +80,7 @@ describe('tariff with blocks', () => {
     by: 'blocks',
     price: 0.27,
     blocks: [{ from: 23 * 60 + 30, to: 6 * 60 + 15, price: 0.12 }],
-    clock: CLOCK,
+    clock: AHEAD,
   };
   const bill = (start: number, hours: number, dt: number): number => {
     const own = setup({
@@ -178,7 +167,7 @@ test('what was asked before does not change a price', () => {
       { from: 23 * 60 + 30, to: 6 * 60 + 15, price: 0.12 },
       { from: 17 * 60, to: 19 * 60 + 5, price: 0.4 },
     ],
-    clock: CLOCK,
+    clock: AHEAD,
   };
   const used = meanPriceOf(tariff);
   const hours = fc.integer({ min: -30, max: 30 });

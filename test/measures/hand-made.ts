@@ -1,4 +1,11 @@
-import type { EnergyTerm, Ledger, SpeciesTerm, WaterTerm } from '../../src/engine/ledger.ts';
+import {
+  ENERGY_TERMS,
+  type EnergyTerm,
+  type Ledger,
+  type SpeciesTerm,
+  WATER_TERMS,
+  type WaterTerm,
+} from '../../src/engine/ledger.ts';
 import type { Run } from '../../src/engine/run.ts';
 import type { TraceStretch } from '../../src/engine/trace.ts';
 import type { RoomBands } from '../../src/home/bands.ts';
@@ -9,6 +16,7 @@ import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
 import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import type { Weather } from '../../src/weather/weather.ts';
+import { aHome, aRoom } from '../home/a-home.ts';
 
 /** Monday 2 January 2023, midnight UTC. [s UTC] */
 export const START = Date.UTC(2023, 0, 2) / 1000;
@@ -32,35 +40,30 @@ export interface Moment {
 
 export function room(name: string, over: Partial<Room> = {}): Room {
   return {
-    name,
-    floorArea: 12,
+    ...aRoom(name, 12),
     volume: 30,
-    furnishingFactor: 5,
     mass: { capacity: 1e6, area: 20 },
     buffer: { capacity: 1, conductance: 1e-8 },
     coldSpotFactor: 0.7,
-    deposition: [],
-    sunToAir: 0.1,
     ...over,
   };
 }
 
 export function home(over: Partial<Home> = {}): Home {
-  return {
-    site: { latitude: 54, longitude: -2, elevation: 0, albedo: 0.2 },
+  return aHome({
     rooms: [room('den')],
-    elements: [],
-    panes: [],
-    openings: [],
-    doorways: [],
     leakage: { how: { by: 'rate', flow: 0.01 }, share: [1], ach50: null },
-    emitters: [],
-    sources: [],
-    species: [],
-    devices: [],
     ...over,
-  };
+  });
 }
+
+export const BOILER = {
+  name: 'boiler',
+  fuel: 'gas',
+  waterTemperature: 60,
+  power: 2e4,
+  conversion: { by: 'efficiency', efficiency: 0.85 },
+} as const;
 
 export const BANDS: RoomBands = {
   temperature: { low: 18, high: 26, reason: 'test' },
@@ -196,8 +199,8 @@ export function ledger(
   return {
     months,
     rooms,
-    energy: all(ENERGY, entries.energy),
-    water: all(WATER, entries.water),
+    energy: all(ENERGY_TERMS, entries.energy),
+    water: all(WATER_TERMS, entries.water),
     species: [] as Record<SpeciesTerm, Float64Array>[],
     stored: { energy: new Float64Array(rooms), water: new Float64Array(rooms), species: [] },
     residual: { energy: 0, water: 0, air: 0, species: [], ...entries.residual },
@@ -228,32 +231,3 @@ export function measure(
   }
   return measures.finish(run(own, dt, entries));
 }
-
-const ENERGY: readonly EnergyTerm[] = [
-  'heating',
-  'people',
-  'things',
-  'sun',
-  'walls',
-  'floors',
-  'roofs',
-  'partitions',
-  'panes',
-  'leakage',
-  'openings',
-  'fans',
-  'doorways',
-  'devices',
-  'phaseChange',
-];
-const WATER: readonly WaterTerm[] = [
-  'people',
-  'things',
-  'drying',
-  'leakage',
-  'openings',
-  'fans',
-  'doorways',
-  'devices',
-  'runoff',
-];

@@ -16,6 +16,7 @@ import { compare, compareBand } from '../reference/compare.ts';
 
 const TOPIC = 'Presets';
 const PRINTED = { tolerance: { absolute: 0.001 }, because: 'a table is carried over as printed' };
+const U_VALUE = { topic: TOPIC, unit: 'W/(m2 K)', mark: 'published', ...PRINTED } as const;
 
 test('walls as built have the U-values of the published table', () => {
   const source = 'Scottish Government, EPC supplementary notes, wall U-values by age band';
@@ -39,16 +40,7 @@ test('walls as built have the U-values of the published table', () => {
   for (const [wall, age, expected] of rows) {
     const got = wallUValue(wall, age).value;
     const what = `wall, ${wall}, ${age}`;
-    compare({
-      topic: TOPIC,
-      what,
-      unit: 'W/(m2 K)',
-      source,
-      mark: 'published',
-      expected,
-      got,
-      ...PRINTED,
-    });
+    compare({ ...U_VALUE, what, source, expected, got });
   }
 });
 
@@ -60,16 +52,7 @@ test('windows have the published U-values', () => {
   ] as const) {
     const got = GLAZING[kind].uValue.value;
     const what = `window, ${kind}`;
-    compare({
-      topic: TOPIC,
-      what,
-      unit: 'W/(m2 K)',
-      source,
-      mark: 'published',
-      expected,
-      got,
-      ...PRINTED,
-    });
+    compare({ ...U_VALUE, what, source, expected, got });
   }
 });
 

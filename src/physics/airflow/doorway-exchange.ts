@@ -1,4 +1,5 @@
 import { requireWithin } from '../../units/require-within.ts';
+import { GRAVITY } from './gravity.ts';
 
 /**
  * Air that passes an open door each way between two rooms of different warmth.
@@ -42,4 +43,3 @@ const LENGTHS = [0, 10] as const;
 const DIFFERENCES = [-100, 100] as const;
 const TEMPERATURES = [-60, 120] as const;
 const COEFFICIENTS = [0, 1] as const;
-const GRAVITY = 9.80665; // m/s2

@@ -1,4 +1,5 @@
 import { requireWithin } from '../../units/require-within.ts';
+import { GRAVITY } from './gravity.ts';
 
 /**
  * Stack factor of a home: what warmth does to its leaks, by where they are.
@@ -83,7 +84,6 @@ export interface Stand {
 const SHARES = [0, 1] as const;
 const HEIGHTS = [1, 30] as const;
 const TEMPERATURES = [-50, 50] as const;
-const GRAVITY = 9.80665; // m/s2
 const IN_CM4 = 0.01; // (L/s)2/cm4 in one (m/s)2
 const AIRFIELD: Stand = { height: 10, terrain: 2 };
 const SHIELDING: readonly number[] = [0.324, 0.285, 0.24, 0.185, 0.102];

@@ -1,4 +1,5 @@
 import { requireWithin } from '../../units/require-within.ts';
+import { GRAVITY } from './gravity.ts';
 
 /**
  * Air through one open window by warmth alone: in below, out above, as through an orifice.
@@ -52,4 +53,3 @@ const WIND_SPEEDS = [0, 100] as const;
 const DIFFERENCES = [-100, 100] as const;
 const TEMPERATURES = [-50, 60] as const;
 const DISCHARGE = 0.6;
-const GRAVITY = 9.80665; // m/s2

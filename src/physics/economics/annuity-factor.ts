@@ -31,8 +31,9 @@ export function annuityFactor(rate: number, years: number): number {
  */
 export function owningCost(price: number, rate: number, years: number): number {
   requireWithin(price, [0, 1e12], 'owningCost: price', '');
-  requireWithin(years, [0.01, Number.POSITIVE_INFINITY], 'owningCost: years', '');
-  return price / annuityFactor(rate, years);
+  const factor = annuityFactor(rate, years);
+  if (years > 0) return price / factor;
+  throw new RangeError(`owningCost: years must be above 0, got ${years}`);
 }
 
 const RATES = [0, 1] as const;

@@ -1,3 +1,4 @@
+import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import { requireWithin } from '../../units/require-within.ts';
 import { latentHeat } from '../moist-air/latent-heat.ts';
 
@@ -36,4 +37,3 @@ export function dehumidifierHeatPerLitre(efficiency: number, temperature: number
 const POWERS = [0, 1e5] as const;
 const RATES = [0, 1] as const;
 const EFFICIENCIES = [0.05, 20] as const;
-const JOULES_PER_KWH = 3.6e6;

@@ -1,5 +1,6 @@
 import type { EnergyTerm, Ledger, WaterTerm } from '../../engine/ledger.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
 
 /**
@@ -9,7 +10,14 @@ import { type Column, textTable, WIDTH } from './text-table.ts';
  * lines above it.
  */
 export function energyLedgerTable(ledger: Ledger, rooms: readonly string[], width = WIDTH): string {
-  return ledgerTable(ledger.energy, ENERGY_WORDS, ledger.stored.energy, 1 / 3.6e6, rooms, width);
+  return ledgerTable(
+    ledger.energy,
+    ENERGY_WORDS,
+    ledger.stored.energy,
+    1 / JOULES_PER_KWH,
+    rooms,
+    width,
+  );
 }
 
 /** The same of water vapour; what is stored is in air, furnishings and films on panes. [kg] */

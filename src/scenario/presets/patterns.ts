@@ -31,6 +31,16 @@ function stay(days: number, times: string, spot: Spot): SpotStay {
   return { ...spellOf(days, from, to), spot, asleep: spot === 'bed' };
 }
 
+/** Saturdays and Sundays of those who work, wherever they do. */
+const WORKERS_WEEKEND: readonly SpotStay[] = [
+  stay(WEEKENDS, '08:30-08:50', 'bath'),
+  stay(WEEKENDS, '08:50-10:00', 'kitchen'),
+  stay(WEEKENDS, '10:00-12:30', 'day'),
+  stay(WEEKENDS, '16:30-17:30', 'day'),
+  stay(WEEKENDS, '17:30-18:40', 'kitchen'),
+  stay(WEEKENDS, '18:40-23:00', 'day'),
+];
+
 /**
  * Where people are by the clock, invented and plain; at all times not listed they are out.
  * Common practice. Stays of one pattern do not overlap.
@@ -43,12 +53,7 @@ export const STAYS: Readonly<Record<Pattern, readonly SpotStay[]>> = {
     stay(WEEKDAYS, '07:20-08:00', 'kitchen'),
     stay(WEEKDAYS, '17:30-18:40', 'kitchen'),
     stay(WEEKDAYS, '18:40-23:00', 'day'),
-    stay(WEEKENDS, '08:30-08:50', 'bath'),
-    stay(WEEKENDS, '08:50-10:00', 'kitchen'),
-    stay(WEEKENDS, '10:00-12:30', 'day'),
-    stay(WEEKENDS, '16:30-17:30', 'day'),
-    stay(WEEKENDS, '17:30-18:40', 'kitchen'),
-    stay(WEEKENDS, '18:40-23:00', 'day'),
+    ...WORKERS_WEEKEND,
   ],
   'works at home': [
     stay(BEFORE_WORK, '23:00-07:10', 'bed'),
@@ -60,12 +65,7 @@ export const STAYS: Readonly<Record<Pattern, readonly SpotStay[]>> = {
     stay(WEEKDAYS, '13:10-17:00', 'desk'),
     stay(WEEKDAYS, '17:40-18:40', 'kitchen'),
     stay(WEEKDAYS, '18:40-23:00', 'day'),
-    stay(WEEKENDS, '08:30-08:50', 'bath'),
-    stay(WEEKENDS, '08:50-10:00', 'kitchen'),
-    stay(WEEKENDS, '10:00-12:30', 'day'),
-    stay(WEEKENDS, '16:30-17:30', 'day'),
-    stay(WEEKENDS, '17:30-18:40', 'kitchen'),
-    stay(WEEKENDS, '18:40-23:00', 'day'),
+    ...WORKERS_WEEKEND,
   ],
   'at home': [
     stay(EVERY_DAY, '22:30-07:30', 'bed'),
