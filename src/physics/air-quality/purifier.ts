@@ -41,3 +41,19 @@ export function cleanAirDeliveryRate(volume: number, decayOn: number, decayOff: 
   requireWithin(decayOn, [decayOff, 100], 'cleanAirDeliveryRate: decay with purifier', '1/s');
   return volume * (decayOn - decayOff);
 }
+
+/**
+ * Clean-air delivery rate of a purifier from what it blows and what one pass through it takes.
+ *
+ * By species: a particle filter lets vapours pass, a layer of carbon takes part of them.
+ *
+ * @param flow  through the filter [m3/s], 0 to 100
+ * @param caught  share that one pass takes [-], 0 to 1; 0.9995 and more of a HEPA filter, 0 of vapours
+ * @returns clean-air delivery rate [m3/s]
+ * @throws RangeError outside those ranges, or NaN
+ */
+export function cleanAirOfFilter(flow: number, caught: number): number {
+  requireWithin(flow, [0, 100], 'cleanAirOfFilter: flow', 'm3/s');
+  requireWithin(caught, [0, 1], 'cleanAirOfFilter: share caught', '');
+  return flow * caught;
+}
