@@ -1,5 +1,8 @@
-import { localDay, SECONDS_PER_DAY, toLocal, toUtc, weekday } from '../units/local-clock.ts';
-import type { Activity, Household, Person, Spell, WeekLine } from './household.ts';
+import { eachStep, type Stretch } from './each-step.ts';
+import type { Activity, Household, Person, WeekLine } from './household.ts';
+import { eachStay } from './irregular-days.ts';
+import { layOutLines } from './lay-out-lines.ts';
+import { allOnHoliday } from './on-holiday.ts';
 
 /**
  * What people set, do and are during one stretch of control steps, laid out for the engine.
@@ -80,40 +83,49 @@ export function layOutDay(
 ): void {
   for (const array of added(day)) array.fill(0);
   const stretch = { clock: household.clock, start, dt, steps };
-  for (const person of household.people) layOutPerson(day, person, stretch);
-  for (const activity of household.activities) layOutActivity(day, activity, stretch);
+  const seed = household.seed ?? FIRST_SEED;
+  household.people.forEach((person, k) => {
+    layOutPerson(day, person, seed, k, stretch);
+  });
+  for (const activity of household.activities) layOutActivity(day, household, activity, stretch);
   layOutLines(day.setpoints, household.setpoints, stretch);
   layOutLines(day.openings, household.openings, stretch);
   layOutLines(day.openTimes, household.openings.map(whetherOpen), stretch);
   layOutLines(day.doorways, household.doorways, stretch);
 }
 
-interface Stretch {
-  readonly clock: Household['clock'];
-  readonly start: number;
-  readonly dt: number;
-  readonly steps: number;
-}
-
-function layOutPerson(day: Day, person: Person, stretch: Stretch): void {
-  for (const stay of person.stays) {
+function layOutPerson(
+  day: Day,
+  person: Person,
+  seed: number,
+  index: number,
+  stretch: Stretch,
+): void {
+  eachStay(person, { seed, index }, stretch, (stay, step, share) => {
     const body = stay.asleep ? person.asleep : person.awake;
-    eachStep(stay, stretch, (step, share) => {
-      const at = step * day.rooms + stay.room;
-      day.occupants[at]! += share;
-      if (!stay.asleep) day.awake[at]! += share;
-      day.peopleHeat[at]! += share * body.sensible;
-      day.peopleVapour[at]! += share * body.vapour;
-      for (let s = 0; s < body.species.length; s++) {
-        day.peopleSpecies[s]![at]! += share * body.species[s]!;
-      }
-    });
-  }
+    const at = step * day.rooms + stay.room;
+    day.occupants[at]! += share;
+    if (!stay.asleep) day.awake[at]! += share;
+    day.peopleHeat[at]! += share * body.sensible;
+    day.peopleVapour[at]! += share * body.vapour;
+    for (let s = 0; s < body.species.length; s++) {
+      day.peopleSpecies[s]![at]! += share * body.species[s]!;
+    }
+  });
 }
 
-function layOutActivity(day: Day, activity: Activity, stretch: Stretch): void {
+function layOutActivity(
+  day: Day,
+  household: Household,
+  activity: Activity,
+  stretch: Stretch,
+): void {
+  const { stopsFor } = activity;
+  const takesPlace = (date: number): boolean =>
+    stopsFor === undefined || !allOnHoliday(household, date);
   for (const spell of activity.when) {
-    eachStep(spell, stretch, (step, share) => {
+    const visit = (step: number, lasts: number): void => {
+      const share = stopsFor === 'an empty home' ? lasts * attended(day, step) : lasts;
       const at = step * day.rooms + activity.room;
       day.thingsHeat[at]! += share * activity.heat;
       day.thingsVapour[at]! += share * activity.vapour;
@@ -122,21 +134,16 @@ function layOutActivity(day: Day, activity: Activity, stretch: Stretch): void {
       for (let s = 0; s < activity.species.length; s++) {
         day.thingsSpecies[s]![at]! += share * activity.species[s]!;
       }
-    });
+    };
+    eachStep(spell, stretch, visit, takesPlace);
   }
 }
 
-function layOutLines(values: Float64Array, lines: readonly WeekLine[], stretch: Stretch): void {
-  const across = lines.length;
-  lines.forEach((line, i) => {
-    for (let s = 0; s < stretch.steps; s++) values[s * across + i] = line.base;
-    for (const spell of line.spells) {
-      eachStep(spell, stretch, (step, share) => {
-        const at = step * across + i;
-        values[at] = blend(values[at]!, spell.value, share);
-      });
-    }
-  });
+/** Share of a step in which somebody is at home, reckoned as if people took turns. [-] */
+export function attended(day: Day, step: number): number {
+  let people = 0;
+  for (let i = 0; i < day.rooms; i++) people += day.occupants[step * day.rooms + i]!;
+  return Math.min(1, people);
 }
 
 /** The same line with 1 wherever it is open and 0 where it is shut. */
@@ -145,48 +152,6 @@ function whetherOpen({ base, spells }: WeekLine): WeekLine {
     base: Math.sign(base),
     spells: spells.map((spell) => ({ ...spell, value: Math.sign(spell.value) })),
   };
-}
-
-/** Mean of two settings; one that is infinite (off) cannot be averaged, so the longer one holds. */
-function blend(before: number, value: number, share: number): number {
-  if (share === 1) return value;
-  if (Number.isFinite(before) && Number.isFinite(value)) return before + share * (value - before);
-  return share >= 0.5 ? value : before;
-}
-
-/** Every step of the stretch that a spell touches, with the share of the step it takes. */
-function eachStep(
-  spell: Spell,
-  { clock, start, dt, steps }: Stretch,
-  visit: (step: number, share: number) => void,
-): void {
-  const end = start + steps * dt;
-  const reach = Math.ceil(spell.to / MINUTES_PER_DAY);
-  const firstDay = localDay(toLocal(clock, start)) - reach;
-  const lastDay = localDay(toLocal(clock, end));
-  for (let date = firstDay; date <= lastDay; date++) {
-    if (!startsOn(spell, date)) continue;
-    const midnight = date * SECONDS_PER_DAY;
-    const from = Math.max(start, toUtc(clock, midnight + spell.from * 60));
-    const to = Math.min(end, toUtc(clock, midnight + spell.to * 60));
-    if (to <= from) continue;
-    const last = Math.min(steps - 1, Math.ceil((to - start) / dt) - 1);
-    for (let step = Math.floor((from - start) / dt); step <= last; step++) {
-      const stepStart = start + step * dt;
-      const overlap = Math.min(to, stepStart + dt) - Math.max(from, stepStart);
-      if (overlap > 0) visit(step, overlap / dt);
-    }
-  }
-}
-
-function startsOn({ days, months }: Spell, date: number): boolean {
-  if ((days & (1 << weekday(date))) === 0) return false;
-  return months === undefined || (months & (1 << monthOf(date))) !== 0;
-}
-
-/** Calendar month of a local day number, January = 0. */
-function monthOf(date: number): number {
-  return new Date(date * SECONDS_PER_DAY * 1000).getUTCMonth();
 }
 
 function added(day: Day): Float64Array[] {
@@ -204,4 +169,4 @@ function added(day: Day): Float64Array[] {
   ];
 }
 
-const MINUTES_PER_DAY = 1440;
+const FIRST_SEED = 1;

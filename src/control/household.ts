@@ -75,6 +75,11 @@ export interface Activity {
   readonly name: string;
   readonly room: number;
   readonly when: readonly Spell[];
+  /**
+   * What keeps it from happening: that nobody is at home (cooking, a shower), or only that everybody
+   * is away on holiday (laundry hung up to dry); absent means that it goes on regardless (a fridge).
+   */
+  readonly stopsFor?: 'an empty home' | 'holidays';
   /** While it lasts: heat to the room. [W] */
   readonly heat: number;
   /** Of that heat, electricity bought for it. [W] */

@@ -1,0 +1,17 @@
+import { monthAndDay } from './each-step.ts';
+import type { Household, Person } from './household.ts';
+
+/** Whether a person is away on a local day. A holiday may run over the end of the year. */
+export function onHoliday({ holidays }: Person, date: number): boolean {
+  if (holidays === undefined || holidays.length === 0) return false;
+  const { month, day } = monthAndDay(date);
+  const today = month * 100 + day;
+  return holidays.some(({ from, to }) =>
+    from <= to ? from <= today && today <= to : from <= today || today <= to,
+  );
+}
+
+/** Whether all who live in the home are away on a local day; never where nobody lives. */
+export function allOnHoliday({ people }: Household, date: number): boolean {
+  return people.length > 0 && people.every((person) => onHoliday(person, date));
+}
