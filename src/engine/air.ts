@@ -4,7 +4,9 @@ import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
 import { type LeakageArea, leakageFlow } from '../physics/airflow/leakage-flow.ts';
 import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
 import { DOOR, FRAME, ROOM } from './arena.ts';
+import { blowThrough, createThroughWork, type ThroughWork } from './blow-through.ts';
 import type { Model } from './model.ts';
+import { balanceFlows, partsOfHome } from './through-flow.ts';
 
 /** How air gets in and out of a home, apart from its doorways. */
 export interface Shell {
@@ -16,9 +18,13 @@ export interface Shell {
   readonly openingRoom: Int32Array;
   readonly openingArea: Float64Array;
   readonly openingHeight: Float64Array;
+  readonly openingAzimuth: Float64Array;
+  /** See partsOfHome. */
+  readonly parts: Int32Array;
+  readonly work: ThroughWork;
 }
 
-export function layOutShell({ rooms, openings, leakage: { how } }: Home): Shell {
+export function layOutShell({ rooms, openings, doorways, leakage: { how } }: Home): Shell {
   return {
     totalVolume: rooms.reduce((sum, r) => sum + r.volume, 0),
     rate: how.by === 'rate' ? how.flow : 0,
@@ -27,6 +33,12 @@ export function layOutShell({ rooms, openings, leakage: { how } }: Home): Shell 
     openingRoom: Int32Array.from(openings, (o) => o.room),
     openingArea: Float64Array.from(openings, (o) => o.area),
     openingHeight: Float64Array.from(openings, (o) => o.height),
+    openingAzimuth: Float64Array.from(openings, (o) => o.azimuth),
+    parts: partsOfHome(
+      rooms.length,
+      doorways.map((d) => d.rooms),
+    ),
+    work: createThroughWork(rooms.length),
   };
 }
 
@@ -39,6 +51,7 @@ export function layOutShell({ rooms, openings, leakage: { how } }: Home): Shell 
  *
  * @param outdoor  outdoor temperature [°C]
  * @param wind     wind speed [m/s]
+ * @param windFrom where it comes from, NaN where nobody knows [deg]
  * @param day      what stands open
  * @param s        number of the step in it
  * @returns leakage of the whole home [m3/s]
@@ -48,6 +61,7 @@ export function moveAir(
   shell: Shell,
   outdoor: number,
   wind: number,
+  windFrom: number,
   day: Day,
   s: number,
 ): number {
@@ -57,11 +71,15 @@ export function moveAir(
     indoor += rooms[r + VOLUME]! * rooms[r + GUESS]!;
   }
   const warmer = indoor / shell.totalVolume - outdoor;
+  let oneSided = false;
+  let windows = 0;
   const leakage = shell.leaks.area > 0 ? leakageFlow(shell.leaks, warmer, wind) : shell.rate;
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     rooms[r + LEAK] = density * leakage * rooms[r + LEAK_SHARE]!;
     rooms[r + OPENING] = 0;
+    rooms[r + OUTFLOW] = rooms[r + EXTRACT]!;
     rooms[r + WINDOW_OPEN] = 0;
+    if (rooms[r + EXTRACT] !== 0 || rooms[r + FAN] !== 0) oneSided = true;
   }
   const openAt = s * shell.openings;
   for (let o = 0; o < shell.openings; o++) {
@@ -70,8 +88,13 @@ export function moveAir(
     openWindow(m, shell, o, part, outdoor, wind);
     const r = shell.openingRoom[o]! * ROOM_STRIDE;
     rooms[r + WINDOW_OPEN] = Math.max(rooms[r + WINDOW_OPEN]!, day.openTimes[openAt + o]!);
+    windows++;
   }
-  moveThroughDoors(m, day.doorways, s * m.doorCount);
+  const doorAt = s * m.doorCount;
+  moveThroughDoors(m, day.doorways, doorAt);
+  if (windows > 1 && blowThrough(m, shell, day, s, wind, windFrom)) oneSided = true;
+  if (oneSided) balanceFlows(m, shell.parts, day.doorways, doorAt);
+  else leakOut(m);
   fillMatrix(m);
   return leakage;
 }
@@ -88,6 +111,14 @@ function openWindow(
   const warmer = rooms[r + GUESS]! - outdoor;
   const flow = singleSidedAiring(part * openingArea[o]!, openingHeight[o]!, wind, warmer);
   rooms[r + OPENING] = rooms[r + OPENING]! + density * flow;
+  rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + density * flow;
+}
+
+/** Without fans, as much leaks out of a room as leaks in. */
+function leakOut({ rooms, roomCount }: Model): void {
+  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
+    rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + rooms[r + LEAK]!;
+  }
 }
 
 function moveThroughDoors(
@@ -127,10 +158,9 @@ function fillMatrix({
   for (let k = 0; k < flow.length; k++) flow[k] = 0;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    const into = rooms[r + LEAK]! + rooms[r + OPENING]! + rooms[r + FAN]!;
-    rooms[r + EXCHANGE] = into;
-    rooms[r + OUTFLOW] = into;
-    flow[diagonal[i]!] = into;
+    const outdoors = rooms[r + LEAK]! + rooms[r + OPENING]!;
+    rooms[r + EXCHANGE] = outdoors;
+    flow[diagonal[i]!] = outdoors + rooms[r + FAN]!;
   }
   for (let d = 0; d < doorCount; d++) {
     const frame = d * FRAME_STRIDE;
@@ -152,7 +182,7 @@ function fillMatrix({
 /** Add up what came into each room and what went out, as they were settled on. [kg] */
 export function settleAir({ rooms, roomCount, doors, frames, doorCount, dt }: Model): void {
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
-    const into = rooms[r + EXCHANGE]!;
+    const into = rooms[r + EXCHANGE]! + rooms[r + FAN]!;
     rooms[r + AIR_NET] = rooms[r + AIR_NET]! + (into - rooms[r + OUTFLOW]!) * dt;
     rooms[r + AIR_THROUGH] = rooms[r + AIR_THROUGH]! + into * dt;
   }
@@ -170,7 +200,13 @@ export function settleAir({ rooms, roomCount, doors, frames, doorCount, dt }: Mo
 }
 
 const { volume: VOLUME, guess: GUESS, leakShare: LEAK_SHARE, leak: LEAK, opening: OPENING } = ROOM;
-const { fan: FAN, exchange: EXCHANGE, outflow: OUTFLOW, windowOpen: WINDOW_OPEN } = ROOM;
+const {
+  fan: FAN,
+  extract: EXTRACT,
+  exchange: EXCHANGE,
+  outflow: OUTFLOW,
+  windowOpen: WINDOW_OPEN,
+} = ROOM;
 const { airNet: AIR_NET, airThrough: AIR_THROUGH } = ROOM;
 const { width: WIDTH, height: HEIGHT, mixing: MIXING, shut: SHUT, forth: FORTH, back: BACK } = DOOR;
 const { a: A, b: B, ab: AB, ba: BA } = FRAME;

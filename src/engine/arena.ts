@@ -28,14 +28,18 @@ export const ROOM = fields([
   'temperature', // air, at the start [°C]
   'meanTemperature', // air, mean over the step, or the one before until it is solved [°C]
   'guess', // air, expected for the middle of the step [°C]
-  'target', // mean that ends the step at the thermostat's setting [°C]
+  'setting', // of the thermostat, -Infinity for off [°C]
+  'target', // mean that ends the step at that setting [°C]
+  'band', // below the setting by so much its emitters give their most; 0 holds it exactly [K]
+  'gain', // heat per kelvin below the setting, where there is a band [W/K]
   'heatOverWeight', // one over the implicit weight [-]
   'emitted', // by emitters [W]
   'low', // least that its emitters can give in this step [W]
   'high', // most [W]
   'phase', // freed by condensing and sorption in the step before [W]
   'sun', // through panes [W]
-  'deviceHeat', // W
+  'deviceHeat', // of devices, to the air [W]
+  'deviceRadiant', // of devices, to the surfaces [W]
   'radiantGain', // of people and things [W]
   'sunOnSurfaces', // W
   'warmSurface', // sum of area times mean surface temperature [m2 K]
@@ -53,9 +57,12 @@ export const ROOM = fields([
   // Air, as mass of dry air from outdoors.
   'leak', // kg/s
   'opening', // kg/s
-  'fan', // kg/s
-  'exchange', // all three [kg/s]
-  'outflow', // to outdoors [kg/s]
+  'fan', // supplied by fans [kg/s]
+  'fanTemperature', // of that air [°C]
+  'fanHumidity', // of that air [kg/kg]
+  'extract', // blown or drawn outdoors by fans and flues [kg/s]
+  'exchange', // leak and opening [kg/s]
+  'outflow', // to outdoors, all ways [kg/s]
   'windowOpen', // share of the step in which a window stands open [-]
   'airNet', // what came in less what went out since the start [kg]
   'airThrough', // what came in since the start [kg]
@@ -66,6 +73,7 @@ export const TRACER = fields([
   'level', // at the start [species unit]
   'mean', // over the step [species unit]
   'devices', // added by devices [species unit m3/s]
+  'filter', // cleaned by devices [m3/s of room air]
   'deposition', // loss by falling out [m3/s of room air]
   'overWeight', // one over the implicit weight of the step [-]
 ]);
@@ -148,6 +156,7 @@ export const EMITTER = fields([
   'knownExcess', // and the excess it was worked out at [K]
   'valve', // behind the valve, mean over the step [W]
   'output', // at the start of the step [W]
+  'calling', // how long its valve has been open without a break [s]
 ]);
 
 type Fields<T extends string> = { readonly [K in T | 'stride']: number };

@@ -74,10 +74,12 @@ export function closeBooks(
     species,
     stored,
     residual: {
-      energy: residual(Object.values(energy), stored.energy),
-      water: residual(Object.values(water), stored.water),
+      energy: residual(Object.values(energy), stored.energy, before.energy),
+      water: residual(Object.values(water), stored.water, before.water),
       air: worst(airNet, airThrough),
-      species: species.map((terms, s) => residual(Object.values(terms), stored.species[s]!)),
+      species: species.map((terms, s) =>
+        residual(Object.values(terms), stored.species[s]!, before.species[s]!),
+      ),
     },
   };
 }
@@ -99,8 +101,15 @@ function columns<T extends string>(
   ) as Record<T, Float64Array>;
 }
 
-/** Largest |sum of terms - stored| of any room, over the sum of |terms| of all rooms. */
-function residual(terms: readonly Float64Array[], stored: Float64Array): number {
+/**
+ * Largest |sum of terms - stored| of any room, over the sum of |terms| of all rooms; or over what the
+ * rooms held at the start, where hardly anything moved and only rounding is left to compare.
+ */
+function residual(
+  terms: readonly Float64Array[],
+  stored: Float64Array,
+  held: Float64Array,
+): number {
   const rooms = stored.length;
   const net = new Float64Array(rooms);
   let through = 0;
@@ -112,7 +121,11 @@ function residual(terms: readonly Float64Array[], stored: Float64Array): number 
   }
   let most = 0;
   for (let i = 0; i < rooms; i++) most = Math.max(most, Math.abs(net[i]! - stored[i]!));
-  return through > 0 ? most / through : most;
+  const whole = Math.max(
+    through,
+    held.reduce((sum, x) => sum + Math.abs(x), 0),
+  );
+  return whole > 0 ? most / whole : most;
 }
 
 function worst(net: Float64Array, through: Float64Array): number {

@@ -19,17 +19,23 @@ export function emitterLimits(m: Model): void {
 }
 
 /**
- * Whether the emitters of some source together ask for more than it can feed. If so, each of them
- * is limited to the same share of what it asked for, and the rooms must be solved again.
+ * Whether the emitters of some source together ask for more than it and its backup can feed. If so,
+ * each of them is limited to the same share of what it asked for, or those that have been calling
+ * longest are served first; and the rooms must be solved again.
  */
 export function exceedSources(m: Model): boolean {
-  const { emitterCount, emitters, emitterSource, power, drawn } = m;
+  const { emitterCount, emitters, emitterSource, power, backup, drawn, firstCome } = m;
   askValves(m);
   let exceeded = false;
   for (let s = 0; s < power.length; s++) {
-    if (drawn[s]! <= power[s]! * (1 + ROUNDING)) continue;
+    const limit = power[s]! + backup[s]!;
+    if (drawn[s]! <= limit * (1 + ROUNDING)) continue;
     exceeded = true;
-    const share = power[s]! / drawn[s]!;
+    if (firstCome[s] === 1) {
+      serveInTurn(m, s, limit);
+      continue;
+    }
+    const share = limit / drawn[s]!;
     for (let e = 0; e < emitterCount; e++) {
       const at = e * EMITTER_STRIDE;
       if (emitterSource[e] !== s) continue;
@@ -47,13 +53,36 @@ export function settleEmitters(m: Model): void {
   for (let e = 0; e < emitterCount; e++) {
     const at = e * EMITTER_STRIDE;
     const lag = emitters[at + LAG]!;
+    const valve = emitters[at + VALVE]!;
+    emitters[at + CALLING] = valve > 0 ? emitters[at + CALLING]! + dt : 0;
     if (lag === 0) continue;
     const z = dt / lag;
     const kept = keptShare(z);
-    const valve = emitters[at + VALVE]!;
     const output = emitters[at + OUTPUT]!;
     const after = output + z * (valve - (kept * output + (1 - kept) * valve));
     emitters[at + OUTPUT] = after < FORGOTTEN ? 0 : after;
+  }
+}
+
+/** Whoever has been calling longest is served first, until nothing is left. */
+function serveInTurn(m: Model, s: number, limit: number): void {
+  const { emitterCount, emitters, emitterSource, served } = m;
+  served.fill(0);
+  let left = limit;
+  for (let turn = 0; turn < emitterCount; turn++) {
+    let next = -1;
+    let longest = -1;
+    for (let e = 0; e < emitterCount; e++) {
+      const calling = emitters[e * EMITTER_STRIDE + CALLING]!;
+      if (emitterSource[e] !== s || served[e] === 1 || calling <= longest) continue;
+      next = e;
+      longest = calling;
+    }
+    if (next < 0) return;
+    served[next] = 1;
+    const at = next * EMITTER_STRIDE;
+    emitters[at + MOST] = Math.min(emitters[at + VALVE]!, left);
+    left -= emitters[at + MOST]!;
   }
 }
 
@@ -131,6 +160,7 @@ const {
   knownExcess: KNOWN_EXCESS,
   valve: VALVE,
   output: OUTPUT,
+  calling: CALLING,
 } = EMITTER;
 const { guess: GUESS, low: LOW, high: HIGH, emitted: EMITTED } = ROOM;
 

@@ -88,31 +88,42 @@ function assemble(m: Model, day: Day, at: number, outdoor: number): void {
     const things = thingsHeat[at + i]!;
     const surfaced = rooms[r + SURFACED]!;
     const sun = rooms[r + SUN]!;
-    const radiant = surfaced * (people * PEOPLE_RADIANT + things * THINGS_RADIANT);
+    const radiated = rooms[r + DEVICE_RADIANT]!;
+    const radiant = surfaced * (people * PEOPLE_RADIANT + things * THINGS_RADIANT + radiated);
     const sunny = surfaced * (1 - rooms[r + SUN_TO_AIR]!) * sun;
     rooms[r + RADIANT_GAIN] = radiant;
     rooms[r + SUN_ON_SURFACES] = sunny;
     rooms[r + WARM_SURFACE] = 0;
-    const given = people + things - radiant + sun - sunny + rooms[r + DEVICE_HEAT]!;
+    const devices = rooms[r + DEVICE_HEAT]! + radiated;
+    const given = people + things + devices - radiant + sun - sunny;
     const taken = evaporation * drying[at + i]! - rooms[r + PHASE]!;
     const exchange = airCp * rooms[r + EXCHANGE]! + pane;
-    rhs[i] = store * rooms[r + TEMPERATURE]! + exchange * outdoor + given - taken;
+    const supplied = airCp * rooms[r + FAN]! * rooms[r + FAN_T]!;
+    rhs[i] = store * rooms[r + TEMPERATURE]! + exchange * outdoor + supplied + given - taken;
   }
 }
 
-/** The mean over the step that would end it exactly at each room's setting. */
+/** The mean over the step that would end it exactly at each room's setting; heat per kelvin of a band. */
 function setTargets({ rooms, roomCount, held }: Model, settings: Float64Array, at: number): void {
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const setting = settings[at + i]!;
+    rooms[r + SETTING] = setting;
     if (rooms[r + HEATED] === 0 || setting === Number.NEGATIVE_INFINITY) {
       rooms[r + TARGET] = Number.NEGATIVE_INFINITY;
       held[i] = AT_LEAST;
     } else {
-      const now = rooms[r + TEMPERATURE]!;
-      rooms[r + TARGET] = now + (setting - now) / rooms[r + OVER_WEIGHT]!;
+      rooms[r + TARGET] = endingAt(rooms, r, setting);
+      const band = rooms[r + BAND]!;
+      rooms[r + GAIN] = band > 0 ? rooms[r + HIGH]! / band : 0;
     }
   }
+}
+
+/** The mean over the step after which a room stands at a temperature. [°C] */
+function endingAt(rooms: Float64Array, r: number, temperature: number): number {
+  const now = rooms[r + TEMPERATURE]!;
+  return now + (temperature - now) / rooms[r + OVER_WEIGHT]!;
 }
 
 /**
@@ -137,7 +148,7 @@ function holdAtSettings(m: Model): void {
       const to =
         now === AT_SETTING
           ? limitOf(rooms[r + EMITTED]!, rooms[r + LOW]!, rooms[r + HIGH]!)
-          : sideOf(now, solution[i]!, target);
+          : sideOf(now, solution[i]!, turningPoint(rooms, r, now));
       if (to === now) continue;
       held[i] = to;
       moved = true;
@@ -145,6 +156,14 @@ function holdAtSettings(m: Model): void {
     }
     if (!moved || round > MANY + 4 * roomCount) return;
   }
+}
+
+/** The mean beyond which emitters at their least or most would begin to give something between. [°C] */
+function turningPoint(rooms: Float64Array, r: number, now: number): number {
+  const gain = rooms[r + GAIN]!;
+  if (gain === 0) return rooms[r + TARGET]!;
+  const heat = now === AT_LEAST ? rooms[r + LOW]! : rooms[r + HIGH]!;
+  return endingAt(rooms, r, rooms[r + SETTING]! - heat / gain);
 }
 
 function limitOf(heat: number, low: number, high: number): number {
@@ -165,7 +184,10 @@ function solveHeld(m: Model): void {
   let pinned = 0;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    if (held[i] === AT_SETTING) {
+    if (held[i] === AT_SETTING && rooms[r + GAIN]! > 0) {
+      leanRow(m, i);
+      pinned++;
+    } else if (held[i] === AT_SETTING) {
       for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) matrixWork[rowPosition[k]!] = 0;
       matrixWork[diagonal[i]!] = 1;
       rhsWork[i] = rooms[r + TARGET]!;
@@ -180,13 +202,31 @@ function solveHeld(m: Model): void {
   if (pinned === 0) return;
   for (let i = 0; i < roomCount; i++) {
     if (held[i] !== AT_SETTING) continue;
+    const r = i * ROOM_STRIDE;
+    const gain = rooms[r + GAIN]!;
+    if (gain > 0) {
+      const now = rooms[r + TEMPERATURE]!;
+      const end = now + (solution[i]! - now) * rooms[r + OVER_WEIGHT]!;
+      rooms[r + EMITTED] = gain * (rooms[r + SETTING]! - end);
+      continue;
+    }
     let needed = -rhs[i]!;
     for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) {
       needed += matrix[rowPosition[k]!]! * solution[rowColumn[k]!]!;
     }
-    const r = i * ROOM_STRIDE;
     rooms[r + EMITTED] = needed / rooms[r + REACH]!;
   }
+}
+
+/** Within a band the emitters give so much per kelvin that the end of the step lies below the setting. */
+function leanRow({ rooms, elimination, matrixWork, rhs, rhsWork }: Model, i: number): void {
+  const r = i * ROOM_STRIDE;
+  const k = elimination.diagonal[i]!;
+  const overWeight = rooms[r + OVER_WEIGHT]!;
+  const push = rooms[r + REACH]! * rooms[r + GAIN]!;
+  const kept = (1 - overWeight) * rooms[r + TEMPERATURE]!;
+  matrixWork[k] = matrixWork[k]! + push * overWeight;
+  rhsWork[i] = rhs[i]! + push * (rooms[r + SETTING]! - kept);
 }
 
 function settleRooms({ rooms, roomCount, solution }: Model): void {
@@ -222,8 +262,10 @@ function bookHeat(
     flows[k + PANES] = flows[k + PANES]! + rooms[r + PANE_UA]! * fall;
     flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * carried;
     flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING]! * carried;
-    flows[k + FANS] = flows[k + FANS]! + rooms[r + FAN]! * carried;
-    flows[k + DEVICES] = flows[k + DEVICES]! + rooms[r + DEVICE_HEAT]! * dt;
+    const supplied = airCp * rooms[r + FAN]! * (rooms[r + FAN_T]! - rooms[r + MEAN]!);
+    const devices = rooms[r + DEVICE_HEAT]! + rooms[r + DEVICE_RADIANT]!;
+    flows[k + FANS] = flows[k + FANS]! + supplied * dt;
+    flows[k + DEVICES] = flows[k + DEVICES]! + devices * dt;
     flows[k + PHASE_CHANGE] = flows[k + PHASE_CHANGE]! + phase * dt;
   }
   for (let d = 0; d < doorCount; d++) {
@@ -238,8 +280,16 @@ function bookHeat(
 }
 
 const { temperature: TEMPERATURE, meanTemperature: MEAN } = ROOM;
+const { setting: SETTING, band: BAND, gain: GAIN } = ROOM;
 const { guess: GUESS, target: TARGET, heatOverWeight: OVER_WEIGHT, emitted: EMITTED } = ROOM;
-const { low: LOW, high: HIGH, phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT } = ROOM;
+const {
+  low: LOW,
+  high: HIGH,
+  phase: PHASE,
+  sun: SUN,
+  deviceHeat: DEVICE_HEAT,
+  deviceRadiant: DEVICE_RADIANT,
+} = ROOM;
 const {
   radiantGain: RADIANT_GAIN,
   sunOnSurfaces: SUN_ON_SURFACES,
@@ -247,7 +297,7 @@ const {
 } = ROOM;
 const { airCapacity: AIR_CAPACITY, paneUA: PANE_UA, chainG: CHAIN_G, surfaced: SURFACED } = ROOM;
 const { sunToAir: SUN_TO_AIR, heated: HEATED, reach: REACH } = ROOM;
-const { leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { leak: LEAK, opening: OPENING, fan: FAN, fanTemperature: FAN_T, exchange: EXCHANGE } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;
 const { a: A, b: B } = FRAME;
 

@@ -10,6 +10,7 @@ import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-enthalpy.ts
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
 import { CHAIN, DOOR, EMITTER, FRAME, LINK, PANE, ROOM, TRACER } from './arena.ts';
 import { type Chains, layOutChains } from './chains.ts';
+import { along } from './numerics/along.ts';
 import { type Elimination, planElimination, positionOf } from './numerics/sparse.ts';
 
 /**
@@ -54,9 +55,16 @@ export interface Model {
   readonly emitters: Float64Array;
   readonly emitterRoom: Int32Array;
   readonly emitterSource: Int32Array;
-  /** Per source: what all its emitters can draw together, and drew, mean over the step. [W] */
+  /** Per source: what it can feed by itself, its backup besides, and what was drawn, mean over the step. [W] */
   readonly power: Float64Array;
+  readonly backup: Float64Array;
   readonly drawn: Float64Array;
+  /** Per source: 1 where whoever asked last goes short first. */
+  readonly firstCome: Uint8Array;
+  /** Scratch, per emitter. */
+  readonly served: Uint8Array;
+  /** [0]: outdoor humidity ratio. [kg/kg] */
+  readonly outdoorHumidity: Float64Array;
   /** Per source: useful heat for one unit of fuel at an outdoor temperature. [-] */
   readonly conversion: readonly ((outdoor: number) => number)[];
   /** TRACER records, species by species. */
@@ -130,7 +138,11 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     emitterRoom: Int32Array.from(home.emitters, (e) => e.room),
     emitterSource: Int32Array.from(home.emitters, (e) => e.source),
     power: Float64Array.from(home.sources, (s) => s.power),
+    backup: Float64Array.from(home.sources, (s) => s.backup ?? 0),
     drawn: new Float64Array(home.sources.length),
+    firstCome: Uint8Array.from(home.sources, (s) => (s.sharing === 'first come' ? 1 : 0)),
+    served: new Uint8Array(home.emitters.length),
+    outdoorHumidity: new Float64Array(1),
     conversion: home.sources.map(conversionOf),
     tracers: layOutTracers(home),
     held: new Uint8Array(n),
@@ -308,14 +320,8 @@ function layOutTracers({ rooms, species }: Home): Float64Array {
 
 function conversionOf({ conversion }: HeatSource): (outdoor: number) => number {
   if (conversion.by === 'efficiency') return () => conversion.efficiency;
-  const { outdoor: x, cop: y } = conversion;
-  return (outdoor) => {
-    if (x.length === 1 || outdoor <= x[0]!) return y[0]!;
-    let k = 0;
-    while (k < x.length - 2 && outdoor > x[k + 1]!) k++;
-    const part = Math.min(1, (outdoor - x[k]!) / (x[k + 1]! - x[k]!));
-    return y[k]! + part * (y[k + 1]! - y[k]!);
-  };
+  const curve = { outdoor: conversion.outdoor, value: conversion.cop };
+  return (outdoor) => along(curve, outdoor);
 }
 
 /**

@@ -14,6 +14,8 @@ export interface Outdoors {
   readonly humidityRatio: Float64Array;
   /** [m/s] */
   readonly windSpeed: Float64Array;
+  /** Where it comes from, as last read; NaN where nobody knows. [deg] */
+  readonly windFrom: Float64Array;
   /** Number of the interval of the sun's series that the step lies in. */
   readonly interval: Int32Array;
   /** By species, where the weather has it; undefined where it has not. */
@@ -30,6 +32,7 @@ export function createOutdoors(
     temperature: new Float64Array(steps),
     humidityRatio: new Float64Array(steps),
     windSpeed: new Float64Array(steps),
+    windFrom: new Float64Array(steps),
     interval: new Int32Array(steps),
     species: species.map((name) =>
       weather.species[name] === undefined ? undefined : new Float64Array(steps),
@@ -85,6 +88,8 @@ export function layOutOutdoors(
     out.temperature[s] = temperature / samples;
     out.humidityRatio[s] = humidity / samples;
     out.windSpeed[s] = wind / samples;
+    const reading = Math.round((middle - weather.start) / weather.step);
+    out.windFrom[s] = weather.windDirection[wrap(reading, weather.count, weather.periodic)]!;
   }
 }
 

@@ -1,3 +1,5 @@
+import type { Automation } from '../control/automation.ts';
+import type { ControlReport } from '../control/control-report.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Remark } from '../home/remarks.ts';
@@ -8,6 +10,8 @@ import type { Ledger } from './ledger.ts';
 export interface RunInput {
   readonly home: Home;
   readonly household: Household;
+  /** What watches and acts; absent means that nothing does and no device runs. */
+  readonly automation?: Automation;
   readonly weather: Weather;
   /** Control step: a whole number of them makes an hour. [s] */
   readonly dt: number;
@@ -25,5 +29,7 @@ export interface Run {
   readonly hours: number;
   readonly dt: number;
   readonly ledger: Ledger;
+  /** What control did, or null where there was none. */
+  readonly control: ControlReport | null;
   readonly notices: readonly Remark[];
 }

@@ -1,14 +1,20 @@
+import type { Controller } from '../control/controller.ts';
+import { createController } from '../control/create-controller.ts';
 import { createDay, type Day, layOutDay } from '../control/day.ts';
+import { createOrders, createSeen, type Orders, type Seen } from '../control/seen.ts';
 import { groundTemperature } from '../home/ground.ts';
 import type { Remark } from '../home/remarks.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
-import { ROOM } from './arena.ts';
+import { EMITTER, ROOM } from './arena.ts';
 import { type Books, closeBooks, openBooks } from './books.ts';
+import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { guessTemperatures, mendGuesses, settleHeat, solveHeat } from './heat.ts';
+import { look, obey } from './look.ts';
 import { layOutModel, type Model } from './model.ts';
+import { along } from './numerics/along.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import type { Run, RunInput } from './run.ts';
 import { type Season, seasonOf } from './season.ts';
@@ -52,6 +58,7 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   );
   const before = takeStock(model);
   clearAir(model);
+  walk.controller?.startCounting();
   for (let utc = start; utc < end; utc += DAY) {
     const steps = walkDay(walk, utc, Math.min(utc + DAY, end), 0, books, months);
     walk.stretch.begin(Math.round((utc - start) / dt), steps, utc);
@@ -64,6 +71,7 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
     hours,
     dt,
     ledger: closeBooks(books, before, takeStock(model), air(ROOM.airNet), air(ROOM.airThrough)),
+    control: walk.controller?.report() ?? null,
     notices: noticesOf(weather),
   };
 }
@@ -97,6 +105,11 @@ interface Walk {
   readonly saturation: (temperature: number) => number;
   /** Names of the species. */
   readonly names: readonly string[];
+  /** Null where nothing watches and nothing acts. */
+  readonly controller: Controller | null;
+  readonly seen: Seen;
+  readonly orders: Orders;
+  readonly running: readonly Running[];
 }
 
 function prepareWalk(input: RunInput): Walk {
@@ -105,6 +118,7 @@ function prepareWalk(input: RunInput): Walk {
   const names = home.species.map((s) => s.name);
   const perDay = DAY / dt;
   const sun = sunSeries(weather, dt, input.start);
+  const seen = createSeen(model.roomCount, names.length, home.devices.length);
   const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
   return {
     input,
@@ -118,6 +132,13 @@ function prepareWalk(input: RunInput): Walk {
     stretch: createStretch(model, perDay),
     saturation: saturationTable(),
     names,
+    controller:
+      input.automation === undefined
+        ? null
+        : createController(home, household, input.automation, dt),
+    seen,
+    orders: createOrders(model.roomCount, home.devices.length),
+    running: startDevices(model, seen),
   };
 }
 
@@ -141,6 +162,7 @@ function walkDay(
   const steps = Math.round((to - from) / dt);
   layOutDay(day, input.household, from, dt, steps);
   layOutOutdoors(outdoors, input.weather, walk.sun, names, from, dt, steps, shift);
+  walk.controller?.beginDay(day, from, steps);
   setGround(model, season, from + shift);
   let row = rowAt(months, from);
   for (let s = 0; s < steps; s++) {
@@ -152,18 +174,27 @@ function walkDay(
 
 function takeStep(walk: Walk, s: number, books: Books, month: number): void {
   const { model, shell, day, outdoors, sunlight, saturation, stretch } = walk;
+  const { controller, seen, orders, running } = walk;
   const { roomCount, home } = model;
   const at = s * roomCount;
   const row = month * roomCount;
   const outdoor = outdoors.temperature[s]!;
   const humidity = outdoors.humidityRatio[s]!;
-  setOutdoors(model, sunlight, outdoor, outdoors.interval[s]!);
+  setOutdoors(model, sunlight, outdoor, humidity, outdoors.interval[s]!);
+  if (controller !== null) {
+    look(model, seen, outdoors, s, saturation);
+    controller.act(day, s, seen, orders);
+    obey(model, orders);
+    restDevices(model);
+    runDevices(running, seen, orders);
+  }
   guessTemperatures(model);
   const wind = outdoors.windSpeed[s]!;
-  let leakage = moveAir(model, shell, outdoor, wind, day, s);
+  const windFrom = outdoors.windFrom[s]!;
+  let leakage = moveAir(model, shell, outdoor, wind, windFrom, day, s);
   solveHeat(model, day, at, outdoor);
   if (mendGuesses(model)) {
-    leakage = moveAir(model, shell, outdoor, wind, day, s);
+    leakage = moveAir(model, shell, outdoor, wind, windFrom, day, s);
     solveHeat(model, day, at, outdoor);
   }
   settleAir(model);
@@ -177,12 +208,20 @@ function takeStep(walk: Walk, s: number, books: Books, month: number): void {
     const things = day.thingsSpecies[q]!;
     stepSpecies(model, q, level, people, things, at, books.species, record);
   }
-  recordStep(stretch, model, day, s, outdoor, humidity, leakage);
+  recordStep(stretch, model, day, running, s, outdoor, humidity, leakage);
 }
 
 /** Temperatures at the far ends of chains, and the sun through panes. */
-function setOutdoors(m: Model, sunlight: Sunlight, outdoor: number, interval: number): void {
+function setOutdoors(
+  m: Model,
+  sunlight: Sunlight,
+  outdoor: number,
+  humidity: number,
+  interval: number,
+): void {
   const { boundaries, boundary, rooms, roomCount } = m;
+  m.outdoorHumidity[0] = humidity;
+  setSources(m, outdoor);
   let plane = 0;
   for (let b = 0; b < boundaries.length; b++) {
     const far = boundaries[b]!;
@@ -191,6 +230,20 @@ function setOutdoors(m: Model, sunlight: Sunlight, outdoor: number, interval: nu
   }
   const from = interval * roomCount;
   for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + SUN] = sunlight.gain[from + i]!;
+}
+
+/** What sources can feed and how warm their water is, where that follows the weather. */
+function setSources(m: Model, outdoor: number): void {
+  const { sources } = m.home;
+  for (let s = 0; s < sources.length; s++) {
+    const { powerCurve, waterCurve } = sources[s]!;
+    if (powerCurve !== undefined) m.power[s] = along(powerCurve, outdoor);
+    if (waterCurve === undefined) continue;
+    const water = along(waterCurve, outdoor);
+    for (let e = 0; e < m.emitterCount; e++) {
+      if (m.emitterSource[e] === s) m.emitters[e * EMITTER.stride + EMITTER.water] = water;
+    }
+  }
 }
 
 /** Temperatures of ground and neighbours, which change too slowly to be set more than daily. */

@@ -35,13 +35,13 @@ export function stepSpecies(
     const r = i * ROOM_STRIDE;
     const t = from + i * TRACER_STRIDE;
     const k = diagonal[i]!;
-    const loss = flow[k]! + density * tracers[t + DEPOSITION]!;
+    const loss = flow[k]! + density * (tracers[t + DEPOSITION]! + tracers[t + FILTER]!);
     const mass = rooms[r + AIR_MASS]!;
     const weight = implicitWeight((loss * dt) / mass);
     const store = mass / (weight * dt);
     tracers[t + OVER_WEIGHT] = 1 / weight;
     matrix[k] = loss + store;
-    const into = rooms[r + EXCHANGE]! - (1 - penetration) * rooms[r + LEAK]!;
+    const into = rooms[r + EXCHANGE]! + rooms[r + FAN]! - (1 - penetration) * rooms[r + LEAK]!;
     const source = people[at + i]! + things[at + i]! + tracers[t + DEVICE]!;
     rhs[i] = store * tracers[t + LEVEL]! + into * outdoor + density * source;
   }
@@ -62,7 +62,8 @@ export function stepSpecies(
     book[k + LEAKAGE] = book[k + LEAKAGE]! + perMass * leak * (penetration * outdoor - c);
     book[k + OPENINGS] = book[k + OPENINGS]! + rooms[r + OPENING]! * fall;
     book[k + FANS] = book[k + FANS]! + rooms[r + FAN]! * fall;
-    book[k + DEVICES] = book[k + DEVICES]! + tracers[t + DEVICE]! * dt;
+    const devices = tracers[t + DEVICE]! - tracers[t + FILTER]! * c;
+    book[k + DEVICES] = book[k + DEVICES]! + devices * dt;
     book[k + FALLEN] = book[k + FALLEN]! - tracers[t + DEPOSITION]! * c * dt;
   }
   bookDoors(m, from, book, row);
@@ -93,6 +94,7 @@ const {
   mean: MEAN,
   devices: DEVICE,
   deposition: DEPOSITION,
+  filter: FILTER,
   overWeight: OVER_WEIGHT,
 } = TRACER;
 const { forth: FORTH, back: BACK } = DOOR;

@@ -1,5 +1,7 @@
 import type { Day } from '../control/day.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { PANE, ROOM, TRACER } from './arena.ts';
+import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
 import type { TraceStretch } from './trace.ts';
 
@@ -36,7 +38,15 @@ export function createStretch(m: Model, perDay: number): Stretch {
       outdoorVapourPressure: perStep(),
       infiltration: perStep(),
       sourceFuel: m.home.sources.map(perStep),
+      sourceBackup: m.home.sources.map(perStep),
       electricity: perStep(),
+      devices: m.home.devices.map(() => ({
+        electricity: perStep(),
+        fuel: perStep(),
+        water: perStep(),
+        heat: perStep(),
+        share: perStep(),
+      })),
     },
   };
   return {
@@ -54,6 +64,7 @@ export function recordStep(
   { view: { room, home } }: Stretch,
   m: Model,
   day: Day,
+  running: readonly Running[],
   s: number,
   outdoor: number,
   outdoorHumidity: number,
@@ -69,7 +80,7 @@ export function recordStep(
     const k = at + i;
     const t = rooms[r + MEAN_T]!;
     const w = rooms[r + MEAN_W]!;
-    const p = (pressure * w) / (MOLAR_MASS_RATIO + w);
+    const p = (pressure * w) / (MOLAR_RATIO + w);
     const surface = rooms[r + SURFACE]!;
     airTemperature[k] = t;
     operativeTemperature[k] = surface > 0 ? 0.5 * (t + rooms[r + WARM_SURFACE]! / surface) : t;
@@ -88,12 +99,23 @@ export function recordStep(
     }
   }
   home.outdoorTemperature[s] = outdoor;
-  home.outdoorVapourPressure[s] =
-    (pressure * outdoorHumidity) / (MOLAR_MASS_RATIO + outdoorHumidity);
+  home.outdoorVapourPressure[s] = (pressure * outdoorHumidity) / (MOLAR_RATIO + outdoorHumidity);
   home.infiltration[s] = leakage;
   home.electricity[s] = day.electricity[s]!;
   for (let q = 0; q < m.conversion.length; q++) {
-    home.sourceFuel[q]![s] = m.drawn[q]! / m.conversion[q]!(outdoor);
+    const drawn = m.drawn[q]!;
+    const own = Math.min(drawn, m.power[q]!);
+    home.sourceFuel[q]![s] = own / m.conversion[q]!(outdoor);
+    home.sourceBackup[q]![s] = drawn - own;
+  }
+  for (let d = 0; d < running.length; d++) {
+    const { did } = running[d]!;
+    const kept = home.devices[d]!;
+    kept.electricity[s] = did.electricity;
+    kept.fuel[s] = did.fuel;
+    kept.water[s] = did.water;
+    kept.heat[s] = did.heat;
+    kept.share[s] = did.share;
   }
 }
 
@@ -113,8 +135,6 @@ const { warmSurface: WARM_SURFACE, saturation: SATURATION, windowOpen: WINDOW_OP
 const { condensing: CONDENSING } = ROOM;
 const { area: AREA, drop: DROP } = PANE;
 const { mean: MEAN_C } = TRACER;
-
-const MOLAR_MASS_RATIO = 0.621945;
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;

@@ -50,9 +50,27 @@ export interface TraceStretch {
     readonly infiltration: Float64Array;
     /** Fuel drawn for heat, one array per heat source in the order of `Home.sources`. [W] */
     readonly sourceFuel: readonly Float64Array[];
-    /** Electricity of appliances and devices. [W] */
+    /** Electricity of the sources' backup heaters, in the same order. [W] */
+    readonly sourceBackup: readonly Float64Array[];
+    /** Electricity of the household's activities. [W] */
     readonly electricity: Float64Array;
+    /** Of each device in the order of `Home.devices`. */
+    readonly devices: readonly DeviceTrace[];
   };
+}
+
+/** What one device did, per step. */
+export interface DeviceTrace {
+  /** Bought. [W] */
+  readonly electricity: Float64Array;
+  /** Wood burned. [W] */
+  readonly fuel: Float64Array;
+  /** Added to the room's air, negative where taken out. [kg/s] */
+  readonly water: Float64Array;
+  /** Given to the room. [W] */
+  readonly heat: Float64Array;
+  /** Share of the step in which it ran. [-] */
+  readonly share: Float64Array;
 }
 
 /** Somebody who watches a run. Called once per stretch, in order of time. */

@@ -77,6 +77,7 @@ function assemble(m: Model, day: Day, at: number, outdoorHumidity: number): void
     rhs[i] =
       store * rooms[r + HUMIDITY]! +
       rooms[r + EXCHANGE]! * outdoorHumidity +
+      rooms[r + FAN]! * rooms[r + FAN_W]! +
       uptake * rooms[r + SATURATION]! * rooms[r + BUFFER]! +
       peopleVapour[at + i]! +
       thingsVapour[at + i]! +
@@ -195,7 +196,8 @@ function bookWater(
     flows[k + DRYING] = flows[k + DRYING]! + drying[at + i]! * dt;
     flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * fall;
     flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING]! * fall;
-    flows[k + FANS] = flows[k + FANS]! + rooms[r + FAN]! * fall;
+    const supplied = rooms[r + FAN]! * (rooms[r + FAN_W]! - rooms[r + MEAN]!);
+    flows[k + FANS] = flows[k + FANS]! + supplied * dt;
     flows[k + DEVICES] = flows[k + DEVICES]! + rooms[r + DEVICE_WATER]! * dt;
   }
   for (let d = 0; d < doorCount; d++) {
@@ -214,7 +216,7 @@ const { meanHumidity: MEAN, buffer: BUFFER, pressure: PRESSURE, saturation: SATU
 const { uptake: UPTAKE, waterOverWeight: OVER_WEIGHT, condensing: CONDENSING_ALL } = ROOM;
 const { deviceWater: DEVICE_WATER, bufferG: BUFFER_G, bufferCapacity: BUFFER_CAPACITY } = ROOM;
 const { airMass: AIR_MASS, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
-const { phase: PHASE, wetG: WET_G } = ROOM;
+const { phase: PHASE, wetG: WET_G, fanHumidity: FAN_W } = ROOM;
 const { area: AREA, drop: DROP, vapourG: VAPOUR_G, film: FILM, wet: WET } = PANE;
 const { saturation: PANE_SATURATION, condensing: CONDENSING } = PANE;
 const { forth: FORTH, back: BACK } = DOOR;

@@ -17,8 +17,10 @@ function bytesOf(seed: number): string {
     ({ room, home: whole, steps, rooms }) => {
       const { species, ...columns } = room;
       for (const column of [...Object.values(columns), ...species]) bits(column, steps * rooms);
-      const { sourceFuel, ...series } = whole;
-      for (const column of [...Object.values(series), ...sourceFuel]) bits(column, steps);
+      const { sourceFuel, sourceBackup, devices, ...series } = whole;
+      const ofDevices = devices.flatMap((device) => Object.values(device));
+      const all = [...Object.values(series), ...sourceFuel, ...sourceBackup, ...ofDevices];
+      for (const column of all) bits(column, steps);
     },
   ]);
   for (const column of Object.values(ledger.energy)) bits(column, column.length);

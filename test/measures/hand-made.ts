@@ -169,7 +169,9 @@ function stretch(
       outdoorVapourPressure: perStep((m) => m.outdoorVapour ?? 600),
       infiltration: perStep((m) => m.infiltration ?? 0),
       sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
+      sourceBackup: own.sources.map(() => perStep(() => 0)),
       electricity: perStep((m) => m.electricity ?? 0),
+      devices: [],
     },
   };
 }
@@ -211,7 +213,7 @@ function run(own: MeasuresSetup, dt: number, entries: LedgerEntries = {}): Run {
   const { start, hours } = own.period;
   const months = [new Date(start * 1000).getUTCMonth()];
   const books = ledger(own.home.rooms.length, months, entries);
-  return { start, hours, dt, ledger: books, notices: [] };
+  return { start, hours, dt, ledger: books, control: null, notices: [] };
 }
 
 /** Measures of a trace over the setup's period, handed over in stretches of a day. */

@@ -35,7 +35,9 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceS
       outdoorVapourPressure: perStep,
       infiltration: perStep.map((x) => x / 3600),
       sourceFuel: [perStep],
+      sourceBackup: [perStep],
       electricity: perStep,
+      devices: [],
     },
   };
 }
@@ -85,7 +87,7 @@ test('an hour may be cut by the end of a stretch', () => {
     },
     home: {
       ...(Object.fromEntries(
-        Object.entries(b.home).map(([k, v]) => [
+        Object.entries({ ...b.home, devices: [] }).map(([k, v]) => [
           k,
           v instanceof Float64Array ? tail(v, 1) : v.map((x: Float64Array) => tail(x, 1)),
         ]),

@@ -1,0 +1,255 @@
+import type { Orders, Seen } from '../control/seen.ts';
+import type { BalancedVentilation, Dehumidifier, Device, Stove } from '../home/devices.ts';
+import { dehumidifierPower, dehumidifierWater } from '../physics/equipment/dehumidifier-output.ts';
+import { stoveHeatOver } from '../physics/equipment/stove-burn.ts';
+import { ROOM, TRACER } from './arena.ts';
+import type { Model } from './model.ts';
+
+/**
+ * One device in the time loop: turns the share of the step it runs into heat, water, air and species
+ * of the rooms, and says what it drew.
+ */
+export interface Running {
+  readonly device: Device;
+  /** What it does over the coming step, as means. */
+  readonly did: DeviceStep;
+  /** @param share  of full output over the step [-] */
+  readonly run: (share: number, seen: Seen) => void;
+}
+
+/** Means over a step; reused. */
+export interface DeviceStep {
+  /** Bought. [W] */
+  electricity: number;
+  /** Wood and the like burned. [W] */
+  fuel: number;
+  /** Added to the room's air, negative where taken out. [kg/s] */
+  water: number;
+  /** Given to rooms. [W] */
+  heat: number;
+  /** Share of the step in which it ran. [-] */
+  share: number;
+}
+
+/** Make the devices of a home ready to run. */
+export function startDevices(m: Model, seen: Seen): Running[] {
+  return m.home.devices.map((device, d) => startDevice(m, device, d, seen));
+}
+
+/** Clear what devices did to the rooms in the step before. */
+export function restDevices({ rooms, roomCount, tracers }: Model): void {
+  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
+    rooms[r + DEVICE_HEAT] = 0;
+    rooms[r + DEVICE_RADIANT] = 0;
+    rooms[r + DEVICE_WATER] = 0;
+    rooms[r + FAN] = 0;
+    rooms[r + FAN_T] = 0;
+    rooms[r + FAN_W] = 0;
+    rooms[r + EXTRACT] = 0;
+  }
+  for (let t = 0; t < tracers.length; t += TRACER_STRIDE) {
+    tracers[t + DEVICE] = 0;
+    tracers[t + FILTER] = 0;
+  }
+}
+
+/** Let every device do what it was ordered to. */
+export function runDevices(all: readonly Running[], seen: Seen, orders: Orders): void {
+  for (let d = 0; d < all.length; d++) {
+    if (orders.empty[d] === 1) {
+      seen.tank[d] = 0;
+      seen.full[d] = 0;
+    }
+    all[d]!.run(orders.devices[d]!, seen);
+  }
+}
+
+function startDevice(m: Model, device: Device, d: number, seen: Seen): Running {
+  const did: DeviceStep = { electricity: 0, fuel: 0, water: 0, heat: 0, share: 0 };
+  return { device, did, run: howToRun(m, device, d, did, seen) };
+}
+
+function howToRun(
+  m: Model,
+  device: Device,
+  d: number,
+  did: DeviceStep,
+  seen: Seen,
+): Running['run'] {
+  const { does } = device;
+  const r = device.room * ROOM_STRIDE;
+  const { rooms, tracers, roomCount } = m;
+  const tracer = (s: number): number => (s * roomCount + device.room) * TRACER_STRIDE;
+  switch (does.kind) {
+    case 'dehumidifier':
+      return dry(m, does, device.room, d, did);
+    case 'humidifier':
+      return (share) => {
+        did.share = share;
+        did.electricity = share * does.power;
+        did.water = share * does.water;
+        did.heat = did.electricity - m.evaporation * did.water;
+        rooms[r + DEVICE_WATER] = rooms[r + DEVICE_WATER]! + did.water;
+        rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + did.heat;
+      };
+    case 'extract fan':
+      return (share) => {
+        did.share = share;
+        did.electricity = share * does.power;
+        rooms[r + EXTRACT] = rooms[r + EXTRACT]! + m.density * share * does.flow;
+      };
+    case 'balanced ventilation':
+      return ventilate(m, does, did, seen);
+    case 'purifier':
+      return (share) => {
+        did.share = share;
+        did.electricity = share * does.power;
+        did.heat = did.electricity;
+        rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + did.heat;
+        for (let s = 0; s < does.cleanAir.length; s++) {
+          const t = tracer(s);
+          tracers[t + FILTER] = tracers[t + FILTER]! + share * does.cleanAir[s]!;
+        }
+      };
+    case 'heater':
+      return (share) => {
+        did.share = share;
+        did.electricity = share * does.power;
+        did.heat = did.electricity;
+        const radiant = does.radiantShare * did.heat;
+        rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + did.heat - radiant;
+        rooms[r + DEVICE_RADIANT] = rooms[r + DEVICE_RADIANT]! + radiant;
+      };
+    case 'stove':
+      return burn(m, does, device.room, did, tracer);
+  }
+}
+
+/** Takes water while its tank has room; its electricity and the latent heat of the water warm the room. */
+function dry(
+  m: Model,
+  does: Dehumidifier,
+  room: number,
+  d: number,
+  did: DeviceStep,
+): Running['run'] {
+  const { rooms, dt } = m;
+  const r = room * ROOM_STRIDE;
+  const { type, ratedWater, ratedPower, ratedTemperature, ratedHumidity, standby, tank } = does;
+  return (share, seen) => {
+    const t = seen.temperature[room]!;
+    const rh = seen.relativeHumidity[room]!;
+    const rate = dehumidifierWater(type, ratedWater, ratedTemperature, ratedHumidity, t, rh);
+    const power = dehumidifierPower(type, ratedPower, ratedTemperature, ratedHumidity, t, rh);
+    // The tank stops it within the step in which it fills.
+    const space = (tank - seen.tank[d]!) / dt;
+    const running = rate > 0 ? Math.min(share, space / rate) : share;
+    did.share = running;
+    did.electricity = running * power + (1 - running) * standby;
+    did.water = -running * rate;
+    did.heat = did.electricity - m.evaporation * did.water;
+    rooms[r + DEVICE_WATER] = rooms[r + DEVICE_WATER]! + did.water;
+    rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + did.heat;
+    if (tank === Number.POSITIVE_INFINITY) return;
+    seen.tank[d] = Math.min(tank, seen.tank[d]! - did.water * dt);
+    seen.full[d] = seen.tank[d]! >= tank * (1 - ROUNDING) ? 1 : 0;
+  };
+}
+
+/** Supplies and extracts; the supply takes a share of the extract's warmth and moisture, and of the fan's power. */
+function ventilate(
+  m: Model,
+  does: BalancedVentilation,
+  did: DeviceStep,
+  seen: Seen,
+): Running['run'] {
+  const { rooms, density, airCp } = m;
+  const total = (list: BalancedVentilation['supplies']): number =>
+    list.reduce((sum, { flow }) => sum + flow, 0);
+  const supplied = total(does.supplies);
+  const extracted = total(does.extracts);
+  return (share) => {
+    did.share = share;
+    did.electricity = share * does.power;
+    if (share <= 0 || supplied <= 0) return;
+    let warm = 0;
+    let moist = 0;
+    for (let k = 0; k < does.extracts.length; k++) {
+      const { room, flow } = does.extracts[k]!;
+      const r = room * ROOM_STRIDE;
+      warm += flow * rooms[r + TEMPERATURE]!;
+      moist += flow * rooms[r + HUMIDITY]!;
+      rooms[r + EXTRACT] = rooms[r + EXTRACT]! + density * share * flow;
+    }
+    const outdoor = seen.outdoor[0]!;
+    const outdoorHumidity = m.outdoorHumidity[0]!;
+    const fan = (0.5 * did.electricity) / (density * airCp * share * supplied);
+    const t = outdoor + does.heatRecovery * (warm / extracted - outdoor) + fan;
+    const w = outdoorHumidity + does.moistureRecovery * (moist / extracted - outdoorHumidity);
+    for (let k = 0; k < does.supplies.length; k++) {
+      const { room, flow } = does.supplies[k]!;
+      blowIn(rooms, room * ROOM_STRIDE, density * share * flow, t, w);
+    }
+  };
+}
+
+/** Add supply air to what a room already gets, mixed by mass. */
+function blowIn(rooms: Float64Array, r: number, flow: number, t: number, w: number): void {
+  const before = rooms[r + FAN]!;
+  const after = before + flow;
+  rooms[r + FAN_T] = (before * rooms[r + FAN_T]! + flow * t) / after;
+  rooms[r + FAN_W] = (before * rooms[r + FAN_W]! + flow * w) / after;
+  rooms[r + FAN] = after;
+}
+
+/** Burns batch after batch while it is ordered to; heat lags behind the fire, smoke comes with the logs. */
+function burn(
+  m: Model,
+  does: Stove,
+  room: number,
+  did: DeviceStep,
+  tracer: (species: number) => number,
+): Running['run'] {
+  const { rooms, tracers, dt, density } = m;
+  const { batch, energy, efficiency, interval, lag, radiantShare } = does;
+  const r = room * ROOM_STRIDE;
+  const kept = lag > 0 ? Math.exp(-dt / lag) : 0;
+  let sinceRefuelling = Number.POSITIVE_INFINITY;
+  let held = 0; // heat the fire gave that the stove has not passed on [W], first order
+  return (share) => {
+    let refuellings = 0;
+    if (share > 0 && sinceRefuelling >= interval) {
+      refuellings = 1;
+      sinceRefuelling = 0;
+    }
+    const burning = sinceRefuelling < interval;
+    const fire = burning
+      ? stoveHeatOver(batch, energy, efficiency, interval, sinceRefuelling, sinceRefuelling + dt)
+      : 0;
+    sinceRefuelling += dt;
+    const mean = lag > 0 ? fire + ((held - fire) * (1 - kept) * lag) / dt : fire;
+    held = fire + (held - fire) * kept;
+    if (held < FORGOTTEN) held = 0;
+    did.share = burning ? 1 : 0;
+    did.fuel = fire / efficiency;
+    did.heat = mean;
+    rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + (1 - radiantShare) * mean;
+    rooms[r + DEVICE_RADIANT] = rooms[r + DEVICE_RADIANT]! + radiantShare * mean;
+    if (burning) rooms[r + EXTRACT] = rooms[r + EXTRACT]! + density * does.roomAir;
+    if (refuellings === 0) return;
+    for (let s = 0; s < does.perRefuelling.length; s++) {
+      const t = tracer(s);
+      tracers[t + DEVICE] = tracers[t + DEVICE]! + (refuellings * does.perRefuelling[s]!) / dt;
+    }
+  };
+}
+
+const { temperature: TEMPERATURE, humidity: HUMIDITY, deviceHeat: DEVICE_HEAT } = ROOM;
+const { deviceRadiant: DEVICE_RADIANT, deviceWater: DEVICE_WATER, extract: EXTRACT } = ROOM;
+const { fan: FAN, fanTemperature: FAN_T, fanHumidity: FAN_W } = ROOM;
+const { devices: DEVICE, filter: FILTER } = TRACER;
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+const ROUNDING = 1e-9;
+/** Heat still held, below which a stove counts as cold. [W] */
+const FORGOTTEN = 1e-3;

@@ -1,0 +1,230 @@
+import { describe, expect, test } from 'vitest';
+import { type Automation, noAutomation, OPEN_GATE } from '../../src/control/automation.ts';
+import { simulate } from '../../src/engine/simulate.ts';
+import type { Device, DeviceAction } from '../../src/home/devices.ts';
+import type { Home } from '../../src/home/home.ts';
+import {
+  always,
+  bareHome,
+  bareRoom,
+  ideallyHeated,
+  madeWeather,
+  NEW_YEAR,
+  quietHousehold,
+} from './homes.ts';
+import { AIR_HEAT } from './reference-air.ts';
+
+const CO2 = { name: 'co2', unit: 'ppm', outdoor: 400, penetration: 1 } as const;
+const PM = { name: 'pm25', unit: 'µg/m3', outdoor: 10, penetration: 1 } as const;
+
+/** Two rooms with a door, at 20 °C, and whatever devices. */
+function twoRooms(devices: readonly DeviceAction[], more: Partial<Home> = {}): Home {
+  const rooms = [
+    bareRoom('a', 50, { deposition: [0, 0] }),
+    bareRoom('b', 30, { deposition: [0, 0] }),
+  ];
+  return ideallyHeated(
+    bareHome(rooms, {
+      leakage: { how: { by: 'rate', flow: 0.01 }, share: [0.5, 0.5], ach50: null },
+      doorways: [{ name: 'door', rooms: [0, 1], width: 0.8, height: 2, mixing: 0.01, shut: 0.002 }],
+      species: [CO2, PM],
+      devices: devices.map((does, d): Device => ({ name: `device ${d + 1}`, room: 0, does })),
+      ...more,
+    }),
+  );
+}
+
+function runningAlways(home: Home, share = 1, emptiedByPeople = false): Automation {
+  return {
+    ...noAutomation(home.rooms.length),
+    deviceControls: home.devices.map((_, device) => ({
+      device,
+      by: { kind: 'clock', line: always(share) },
+      gate: OPEN_GATE,
+      permitted: always(1),
+      leastRun: 0,
+      leastRest: 0,
+      drierBy: null,
+      mostRun: Number.POSITIVE_INFINITY,
+      emptiedByPeople,
+    })),
+  };
+}
+
+function run(
+  home: Home,
+  automation: Automation,
+  days = 3,
+  household = quietHousehold(home, { setpoints: home.rooms.map(() => always(20)) }),
+) {
+  const last = {
+    air: [0, 0],
+    level: [
+      [0, 0],
+      [0, 0],
+    ],
+    device: [] as {
+      water: number;
+      heat: number;
+      electricity: number;
+      share: number;
+      fuel: number;
+    }[],
+  };
+  const sums = home.devices.map(() => ({ water: 0, heat: 0, electricity: 0, fuel: 0, ran: 0 }));
+  const result = simulate(
+    {
+      home,
+      household,
+      automation,
+      weather: madeWeather({ temperature: () => 5, humidityRatio: () => 0.004 }),
+      dt: 600,
+      start: NEW_YEAR,
+      hours: 24 * days,
+      leadInDays: 2,
+    },
+    [
+      (stretch) => {
+        const at = (stretch.steps - 1) * stretch.rooms;
+        last.air = [0, 1].map((i) => stretch.room.airTemperature[at + i]!);
+        last.level = stretch.room.species.map((c) => [c[at]!, c[at + 1]!]);
+        stretch.home.devices.forEach((d, k) => {
+          for (let s = 0; s < stretch.steps; s++) {
+            sums[k]!.water += d.water[s]! * stretch.dt;
+            sums[k]!.heat += d.heat[s]! * stretch.dt;
+            sums[k]!.electricity += d.electricity[s]! * stretch.dt;
+            sums[k]!.fuel += d.fuel[s]! * stretch.dt;
+            sums[k]!.ran += d.share[s]! * stretch.dt;
+          }
+        });
+      },
+    ],
+  );
+  const { energy, water, air, species } = result.ledger.residual;
+  for (const residual of [energy, water, air, ...species]) expect(residual).toBeLessThan(1e-9);
+  return { last, sums, result };
+}
+
+const sumOf = (values: Float64Array, room: number): number =>
+  values.reduce((sum, v, k) => (k % 2 === room ? sum + v : sum), 0);
+
+describe('an extract fan', () => {
+  const fan: DeviceAction = { kind: 'extract fan', flow: 0.02, power: 15 };
+
+  test('adds to leakage in quadrature, and draws its air through the doorway and the leaks', () => {
+    const home = twoRooms([fan]);
+    const { result } = run(home, runningAlways(home));
+    const { leakage, doorways } = result.ledger.energy;
+    // 20 L/s of fan and 10 L/s of leaks: 22.4 L/s come in, half in each room, at 15 K.
+    const carried = (leakage[0]! + leakage[1]!) / (3 * 86_400) / -15;
+    expect(carried / AIR_HEAT).toBeCloseTo(Math.hypot(0.02, 0.01), 4);
+    expect(doorways.every(Number.isFinite)).toBe(true);
+  });
+
+  test('without a doorway its room makes up for it alone', () => {
+    const home = { ...twoRooms([fan]), doorways: [] };
+    const { result } = run(home, runningAlways(home));
+    const { leakage } = result.ledger.energy;
+    const share = (room: number): number => sumOf(leakage, room) / -15 / (3 * 86_400) / AIR_HEAT;
+    expect(share(0)).toBeCloseTo(Math.hypot(0.02, 0.005), 4);
+    expect(share(1)).toBeCloseTo(0.005, 5);
+  });
+
+  test('at half its share takes half the air', () => {
+    const home = { ...twoRooms([fan]), doorways: [] };
+    const { result } = run(home, runningAlways(home, 0.5));
+    const into = sumOf(result.ledger.energy.leakage, 0) / -15 / (3 * 86_400) / AIR_HEAT;
+    expect(into).toBeCloseTo(Math.hypot(0.01, 0.005), 4);
+  });
+});
+
+test('balanced ventilation hands back the share of the heat it promises', () => {
+  const flow = 0.02;
+  const ventilation: DeviceAction = {
+    kind: 'balanced ventilation',
+    supplies: [{ room: 0, flow }],
+    extracts: [{ room: 1, flow }],
+    heatRecovery: 0.8,
+    moistureRecovery: 0,
+    power: 0,
+  };
+  const home = twoRooms([ventilation]);
+  const { result } = run(home, runningAlways(home));
+  const { fans } = result.ledger.energy;
+  const lost = (fans[0]! + fans[1]!) / (3 * 86_400);
+  expect(lost).toBeCloseTo(-0.2 * 15 * flow * AIR_HEAT, -0.5);
+});
+
+describe('a dehumidifier', () => {
+  const does: DeviceAction = {
+    kind: 'dehumidifier',
+    type: 'desiccant',
+    ratedWater: 7 / 86_400,
+    ratedPower: 600,
+    ratedTemperature: 20,
+    ratedHumidity: 60,
+    standby: 1,
+    tank: Number.POSITIVE_INFINITY,
+  };
+
+  test('gives the room its electricity and the latent heat of its litres, exactly', () => {
+    const home = twoRooms([does]);
+    const { sums, result } = run(home, runningAlways(home));
+    const [d] = sums;
+    const latent = (2501 - 2.361 * 20) * 1e3; // J/kg at 20 °C
+    expect(d!.heat).toBeCloseTo(d!.electricity - d!.water * latent, 3);
+    expect(d!.water).toBeLessThan(0);
+    expect(sumOf(result.ledger.water.devices, 0)).toBeCloseTo(d!.water, 9);
+    expect(sumOf(result.ledger.energy.devices, 0)).toBeCloseTo(d!.heat, 3);
+  });
+
+  test('stops when its tank is full', () => {
+    const home = twoRooms([{ ...does, tank: 2 } as DeviceAction]);
+    const { sums } = run(home, runningAlways(home, 1, true), 8); // nobody home to empty it
+    expect(-sums[0]!.water).toBeLessThanOrEqual(2 + 1e-9);
+  });
+});
+
+test('a purifier divides a steady level by 1 + clean air over air exchange', () => {
+  const cleanAir = 0.05;
+  const purifier: DeviceAction = { kind: 'purifier', cleanAir: [0, cleanAir], power: 30 };
+  const home = { ...twoRooms([purifier]), doorways: [] };
+  const { last, sums } = run(home, runningAlways(home));
+  expect(last.level[1]![0]).toBeCloseTo((10 * 0.005) / (0.005 + cleanAir), 3);
+  expect(last.level[1]![1]).toBeCloseTo(10, 3);
+  expect(last.level[0]![0]).toBeCloseTo(400, 6);
+  expect(sums[0]!.heat).toBeCloseTo(sums[0]!.electricity, 6);
+});
+
+test('a plug-in heater takes over from the emitters watt for watt', () => {
+  const heater: DeviceAction = { kind: 'heater', power: 50, radiantShare: 0.4 };
+  const with_ = twoRooms([heater]);
+  const without = twoRooms([]);
+  const heatOf = (home: Home) => {
+    const { heating } = run(home, runningAlways(home)).result.ledger.energy;
+    return heating.reduce((sum, v) => sum + v, 0);
+  };
+  expect(heatOf(without) - heatOf(with_)).toBeCloseTo(50 * 3 * 86_400, 0);
+});
+
+test('a stove gives the heat of its wood, and smoke with each refuelling', () => {
+  const stove: DeviceAction = {
+    kind: 'stove',
+    batch: 1.5,
+    interval: 3600,
+    energy: 15e6,
+    efficiency: 0.75,
+    radiantShare: 0.5,
+    lag: 1200,
+    perRefuelling: [0, 5000],
+    roomAir: 0.01,
+  };
+  const leaky = { how: { by: 'rate', flow: 0.4 }, share: [0.5, 0.5], ach50: null } as const;
+  const home = twoRooms([stove], { leakage: leaky });
+  const { sums, result } = run(home, runningAlways(home));
+  const batches = 3 * 24;
+  expect(sums[0]!.fuel).toBeCloseTo(batches * 1.5 * 15e6, -3);
+  // What is still in the stove at the end was in it at the start: it burns without a break.
+  expect(sums[0]!.heat / (batches * 1.5 * 15e6 * 0.75)).toBeCloseTo(1, 3);
+  expect(sumOf(result.ledger.species[1]!.devices, 0)).toBeCloseTo(batches * 5000, 3);
+});
