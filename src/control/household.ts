@@ -16,6 +16,20 @@ export interface Household {
   readonly openings: readonly WeekLine[];
   /** One per doorway: 1 open, 0 shut. [-] */
   readonly doorways: readonly WeekLine[];
+  /** Things that dry out, such as fresh paint; absent means none. */
+  readonly decaying?: readonly DecayingSource[];
+}
+
+/** Something that gives off less and less from one day of the year on; each year anew. */
+export interface DecayingSource {
+  readonly name: string;
+  readonly room: number;
+  /** Local date at whose midnight it begins; month * 100 + day. */
+  readonly from: number;
+  /** At the beginning, by species, in the order of `Home.species`. [species unit m3/s] */
+  readonly species: readonly number[];
+  /** Falls to 1/e in this time. [s] */
+  readonly timeConstant: number;
 }
 
 /** A value by the clock: `base`, except during spells; where spells overlap the later in the list wins. */

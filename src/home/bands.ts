@@ -38,7 +38,8 @@ export type BandUse =
  */
 export function defaultBands(use: BandUse, infant: boolean): RoomBands {
   const temperature = infant ? INFANT : PASSED_THROUGH.has(use) ? LITTLE_USED : LIVED_IN;
-  return { temperature, humidity: use === 'storage' ? STORED : HUMIDITY, species: { co2: CO2 } };
+  const humidity = use === 'storage' ? STORED : HUMIDITY;
+  return { temperature, humidity, species: { co2: CO2, tvoc: TVOC, pm25: PM25 } };
 }
 
 const LIVED_IN: Band = {
@@ -68,5 +69,17 @@ const CO2: Band & { readonly hours: number } = {
   high: 1000,
   hours: 0,
   reason: 'German environment agency scale: under 1000 ppm unobjectionable',
+};
+const TVOC: Band & { readonly hours: number } = {
+  low: Number.NEGATIVE_INFINITY,
+  high: 1000,
+  hours: 0,
+  reason: 'German environment agency scale: up to 1 mg/m3 still unobjectionable',
+};
+const PM25: Band & { readonly hours: number } = {
+  low: Number.NEGATIVE_INFINITY,
+  high: 15,
+  hours: 24,
+  reason: 'WHO air quality guidelines 2021: 15 µg/m3 as a mean of 24 hours, on all but 3 or 4 days',
 };
 const PASSED_THROUGH: ReadonlySet<BandUse> = new Set(['hall', 'utility', 'storage']);

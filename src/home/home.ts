@@ -218,6 +218,8 @@ export interface Species {
   readonly unit: 'ppm' | 'µg/m3';
   /** Outdoors where the weather does not say. */
   readonly outdoor: number;
+  /** The same month by month instead, January first: twelve. `outdoor` is then their mean. */
+  readonly outdoorByMonth?: readonly number[];
   /** Share that survives the way in through leaks. [-] */
   readonly penetration: number;
 }

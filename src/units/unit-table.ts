@@ -80,6 +80,8 @@ export const UNITS: Readonly<Record<string, UnitMeaning>> = {
 
   kg: { dimension: 'mass', factor: 1 },
   g: { dimension: 'mass', factor: 1e-3 },
+  mg: { dimension: 'mass', factor: 1e-6 },
+  µg: { dimension: 'mass', factor: 1e-9 },
   lb: { dimension: 'mass', factor: POUND },
 
   s: { dimension: 'time', factor: 1 },
@@ -106,6 +108,7 @@ export const UNITS: Readonly<Record<string, UnitMeaning>> = {
   'BTU/hft2°F': { dimension: 'transmittance', factor: BTU / HOUR / (FOOT * FOOT) / (5 / 9) },
   'W/mK': { dimension: 'conductivity', factor: 1 },
   'kg/m3': { dimension: 'density', factor: 1 },
+  'g/m3': { dimension: 'density', factor: 1e-3 },
   'J/kgK': { dimension: 'specific heat', factor: 1 },
   'kJ/kgK': { dimension: 'specific heat', factor: 1000 },
   'J/m2K': { dimension: 'areal heat capacity', factor: 1 },
@@ -218,4 +221,5 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   degrees: 'deg',
   degree: 'deg',
   'ug/m3': 'µg/m3',
+  ug: 'µg',
 };
