@@ -34,9 +34,9 @@ export function decayingSource(
       `decayingSource: a while must end after it begins, got ${from} to ${to} s`,
     );
   }
+  if (to <= 0) return 0;
   const begin = Math.max(0, from);
-  const end = Math.max(0, to);
-  const given = -Math.expm1((begin - end) / timeConstant) * Math.exp(-begin / timeConstant);
+  const given = -Math.expm1((begin - to) / timeConstant) * Math.exp(-begin / timeConstant);
   return (amount * given) / (to - from);
 }
 

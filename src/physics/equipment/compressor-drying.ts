@@ -10,15 +10,15 @@ import { saturationPressure } from '../moist-air/saturation-pressure.ts';
  *
  * Its fan moves the same air all the time, so water is in proportion to the humidity ratio above
  * that of saturated air at the coil. The coil runs some way below the room, and less far in damp
- * air, because then condensing takes most of what the compressor can carry. Nothing condenses from
- * air drier than the coil, which is about 21 % at 20 °C.
+ * air, because then condensing takes most of what the compressor can carry.
  *
  * The 15 K and the 0.18 K/% were fitted here, together with the start of icing, to four published
  * falls of capacity, and meet all four: 0.66 from 26.7 to 18.3 °C at 60 % (three ratings: 0.60,
  * 0.67, 0.71), 0.58 from 30 °C/80 % to 27 °C/60 % (0.50, 0.56, 0.60), 18 of 60 L from 35 °C/100 %
  * to 20 °C/70 % ("around 20"), and 0.41 from 30 °C/80 % to 15 °C/80 % (0.33 to 0.42). No free
- * figure is left to judge the fit by. Units differ by a fifth either way; below 40 % nothing was
- * published, and there it is an extrapolation.
+ * figure is left to judge the fit by. Units differ by a fifth either way. Nothing was published for
+ * air drier than 50 %; from 40 % down the rule would dry less the warmer it is, so there it falls in
+ * a straight line instead, to nothing at 20 %.
  *
  * Counted at sea level: in a ratio of two rooms the air pressure all but cancels.
  *
@@ -30,11 +30,12 @@ import { saturationPressure } from '../moist-air/saturation-pressure.ts';
 export function compressorDrying(temperature: number, humidity: number): number {
   requireWithin(temperature, ROOM_TEMPERATURES, 'compressorDrying: temperature', '°C');
   requireWithin(humidity, ROOM_HUMIDITIES, 'compressorDrying: relative humidity', '%');
-  const percent = Math.min(humidity, 100);
+  const percent = Math.min(100, Math.max(DRY, humidity));
   const coil = temperature - BELOW_ROOM + WARMER_WHEN_DAMP * (percent - 60);
   const room = ratioAtSeaLevel((percent / 100) * saturationPressure(temperature));
   const left = ratioAtSeaLevel(saturationPressure(coil));
-  return Math.max(0, room - left) * compressorWorkingShare(temperature);
+  const inDryAir = Math.min(1, Math.max(0, (humidity - DRIEST) / (DRY - DRIEST)));
+  return Math.max(0, room - left) * inDryAir * compressorWorkingShare(temperature);
 }
 
 /**
@@ -62,6 +63,8 @@ export const ROOM_HUMIDITIES = [0, 200] as const;
 
 const BELOW_ROOM = 15; // K, in air of 60 %
 const WARMER_WHEN_DAMP = 0.18; // K for each percent
+const DRY = 40; // %
+const DRIEST = 20; // %
 const FIRST_ICE = 16; // °C
 const ALL_ICE = 4; // °C
 const SEA_LEVEL = 101_325; // Pa
