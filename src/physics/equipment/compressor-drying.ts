@@ -24,16 +24,22 @@ import { saturationPressure } from '../moist-air/saturation-pressure.ts';
  *
  * @param temperature  of the room [°C], -40 to 60
  * @param humidity  relative humidity of the room [%], 0 to 200, counted as 100 above that
+ * @param saturation  saturation vapour pressure [Pa] of a temperature [°C], -70 to 60; saturationTable
+ *   where it is asked millions of times
  * @returns water a kilogram of dry air [kg/kg], 0 or more
  * @throws RangeError outside those ranges, or NaN
  */
-export function compressorDrying(temperature: number, humidity: number): number {
+export function compressorDrying(
+  temperature: number,
+  humidity: number,
+  saturation: (temperature: number) => number = saturationPressure,
+): number {
   requireWithin(temperature, ROOM_TEMPERATURES, 'compressorDrying: temperature', '°C');
   requireWithin(humidity, ROOM_HUMIDITIES, 'compressorDrying: relative humidity', '%');
   const percent = Math.min(100, Math.max(DRY, humidity));
   const coil = temperature - BELOW_ROOM + WARMER_WHEN_DAMP * (percent - 60);
-  const room = ratioAtSeaLevel((percent / 100) * saturationPressure(temperature));
-  const left = ratioAtSeaLevel(saturationPressure(coil));
+  const room = ratioAtSeaLevel((percent / 100) * saturation(temperature));
+  const left = ratioAtSeaLevel(saturation(coil));
   const inDryAir = Math.min(1, Math.max(0, (humidity - DRIEST) / (DRY - DRIEST)));
   return Math.max(0, room - left) * inDryAir * compressorWorkingShare(temperature);
 }

@@ -52,12 +52,12 @@ export function dehumidifierWater(
  *
  * @param type  how it dries
  * @param ratedPower  at the rating condition [W], 0 to 1e5
- * @param ratedTemperature  of the rating condition [°C], 5 to 60, where it must be able to dry
- * @param ratedHumidity  of the rating condition [%], 1 to 100, likewise
+ * @param ratedTemperature  of the rating condition [°C], 5 to 60
+ * @param ratedHumidity  of the rating condition [%], 1 to 100
  * @param temperature  of the room [°C], -40 to 60; beyond 0 to 45 the compressor's power is level
  * @param humidity  of the room [%], 0 to 200
  * @returns power [W]
- * @throws RangeError outside those ranges, for a rating at which it could not dry, or NaN
+ * @throws RangeError outside those ranges, or NaN
  */
 export function dehumidifierPower(
   type: DehumidifierType,
@@ -70,15 +70,16 @@ export function dehumidifierPower(
   requireWithin(ratedPower, RATED_POWERS, 'dehumidifierPower: rated power', 'W');
   requireWithin(temperature, ROOM_TEMPERATURES, 'dehumidifierPower: temperature', '°C');
   requireWithin(humidity, ROOM_HUMIDITIES, 'dehumidifierPower: relative humidity', '%');
-  ratedDrying(type, ratedTemperature, ratedHumidity);
+  requireRating(ratedTemperature, ratedHumidity);
   if (type === 'desiccant') return ratedPower;
   return ratedPower * (compressorPower(temperature) / compressorPower(ratedTemperature));
 }
 
 /**
- * The measure behind dehumidifierWater; only the ratio of two of them means something. A loop may
- * keep rated water over rated drying and multiply.
+ * The measure behind dehumidifierWater; only the ratio of two of them means something. A time loop
+ * keeps rated water over rated drying and multiplies, with its own table of saturation.
  *
+ * @param saturation  see compressorDrying; a desiccant needs none
  * @returns [kg/kg] of a compressor, [-] of a desiccant
  * @throws RangeError as dehumidifierWater
  */
@@ -86,21 +87,26 @@ export function dehumidifierDrying(
   type: DehumidifierType,
   temperature: number,
   humidity: number,
+  saturation?: (temperature: number) => number,
 ): number {
   return type === 'compressor'
-    ? compressorDrying(temperature, humidity)
+    ? compressorDrying(temperature, humidity, saturation)
     : desiccantDrying(temperature, humidity);
 }
 
 function ratedDrying(type: DehumidifierType, temperature: number, humidity: number): number {
-  requireWithin(temperature, RATED_TEMPERATURES, 'dehumidifier: rated temperature', '°C');
-  requireWithin(humidity, RATED_HUMIDITIES, 'dehumidifier: rated relative humidity', '%');
+  requireRating(temperature, humidity);
   const drying = dehumidifierDrying(type, temperature, humidity);
   if (drying > 0) return drying;
   throw new RangeError(
     'dehumidifier: the rating must be in air that it can dry; at ' +
       `${temperature} °C and ${humidity} % a ${type} takes nothing`,
   );
+}
+
+function requireRating(temperature: number, humidity: number): void {
+  requireWithin(temperature, RATED_TEMPERATURES, 'dehumidifier: rated temperature', '°C');
+  requireWithin(humidity, RATED_HUMIDITIES, 'dehumidifier: rated relative humidity', '%');
 }
 
 /** Beside what it draws while drying at 20 °C. [-] */

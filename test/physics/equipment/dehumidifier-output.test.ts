@@ -10,6 +10,7 @@ import {
 } from '../../../src/physics/equipment/dehumidifier-output.ts';
 import { desiccantDrying } from '../../../src/physics/equipment/desiccant-drying.ts';
 import { humidityRatioFromRelativeHumidity } from '../../../src/physics/moist-air/humidity-ratio.ts';
+import { saturationTable } from '../../../src/physics/moist-air/saturation-table.ts';
 import { wetBulb } from '../../../src/physics/moist-air/wet-bulb.ts';
 import { type BandComparison, compare, compareBand } from '../../reference/compare.ts';
 
@@ -170,6 +171,16 @@ describe('the rating', () => {
     }
     const warm = power([30, 80], [20, 60]);
     expect(power([20, 60], [9, 70], warm)).toBeCloseTo(power([30, 80], [9, 70]), 10);
+  });
+
+  test('a table of saturation gives the same to a millionth', () => {
+    const table = saturationTable();
+    for (const [t, rh] of RATINGS) {
+      const here = dehumidifierDrying('compressor', t, rh);
+      expect(Math.abs(dehumidifierDrying('compressor', t, rh, table) / here - 1)).toBeLessThan(
+        1e-6,
+      );
+    }
   });
 
   test('twice the unit dries twice as much', () => {
