@@ -1,3 +1,4 @@
+import { layOutDecaying } from './decaying.ts';
 import { eachStep, type Stretch } from './each-step.ts';
 import type { Activity, Household, Person, WeekLine } from './household.ts';
 import { eachStay } from './irregular-days.ts';
@@ -88,6 +89,7 @@ export function layOutDay(
     layOutPerson(day, person, seed, k, stretch);
   });
   for (const activity of household.activities) layOutActivity(day, household, activity, stretch);
+  for (const source of household.decaying ?? []) layOutDecaying(day, source, stretch);
   layOutLines(day.setpoints, household.setpoints, stretch);
   layOutLines(day.openings, household.openings, stretch);
   layOutLines(day.openTimes, household.openings.map(whetherOpen), stretch);

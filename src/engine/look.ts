@@ -15,7 +15,7 @@ export function look(
   s: number,
   saturation: (temperature: number) => number,
 ): void {
-  const { rooms, roomCount, tracers, pressure, home } = m;
+  const { rooms, roomCount, tracers, pressure } = m;
   const { temperature, relativeHumidity, absoluteHumidity, output, species, outdoor } = seen;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -33,8 +33,7 @@ export function look(
     for (let i = 0; i < roomCount; i++) {
       column[i] = tracers[(q * roomCount + i) * TRACER_STRIDE + LEVEL]!;
     }
-    const outside = outdoors.species[q];
-    seen.outdoorSpecies[q] = outside === undefined ? home.species[q]!.outdoor : outside[s]!;
+    seen.outdoorSpecies[q] = outdoors.species[q]![s]!;
   }
   const t = outdoors.temperature[s]!;
   const w = outdoors.humidityRatio[s]!;

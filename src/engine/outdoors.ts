@@ -1,3 +1,4 @@
+import type { Species } from '../home/home.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { SunSeries } from './sun-series.ts';
 
@@ -18,25 +19,19 @@ export interface Outdoors {
   readonly windFrom: Float64Array;
   /** Number of the interval of the sun's series that the step lies in. */
   readonly interval: Int32Array;
-  /** By species, where the weather has it; undefined where it has not. */
-  readonly species: readonly (Float64Array | undefined)[];
+  /** By species: from the weather, by the month, or one level always. [species unit] */
+  readonly species: readonly Float64Array[];
 }
 
 /** Room for one stretch of at most `steps` steps. */
-export function createOutdoors(
-  weather: Weather,
-  species: readonly string[],
-  steps: number,
-): Outdoors {
+export function createOutdoors(species: readonly Species[], steps: number): Outdoors {
   return {
     temperature: new Float64Array(steps),
     humidityRatio: new Float64Array(steps),
     windSpeed: new Float64Array(steps),
     windFrom: new Float64Array(steps),
     interval: new Int32Array(steps),
-    species: species.map((name) =>
-      weather.species[name] === undefined ? undefined : new Float64Array(steps),
-    ),
+    species: species.map(() => new Float64Array(steps)),
   };
 }
 
@@ -51,12 +46,13 @@ export function layOutOutdoors(
   out: Outdoors,
   weather: Weather,
   sun: SunSeries,
-  species: readonly string[],
+  species: readonly Species[],
   start: number,
   dt: number,
   steps: number,
   shift: number,
 ): void {
+  layOutSpecies(out, weather, species, start + shift, dt, steps);
   const samples = Math.max(1, Math.ceil(dt / weather.step));
   for (let s = 0; s < steps; s++) {
     let temperature = 0;
@@ -72,12 +68,6 @@ export function layOutOutdoors(
       temperature += weather.temperature[a]! * (1 - part) + weather.temperature[b]! * part;
       humidity += weather.humidityRatio[a]! * (1 - part) + weather.humidityRatio[b]! * part;
       wind += weather.windSpeed[a]! * (1 - part) + weather.windSpeed[b]! * part;
-      for (let i = 0; i < species.length; i++) {
-        const column = out.species[i];
-        if (column === undefined) continue;
-        const level = weather.species[species[i]!]![a]! / samples;
-        column[s] = q === 0 ? level : column[s]! + level;
-      }
     }
     const middle = start + shift + (s + 0.5) * dt;
     out.interval[s] = wrap(
@@ -91,6 +81,32 @@ export function layOutOutdoors(
     const reading = Math.round((middle - weather.start) / weather.step);
     out.windFrom[s] = weather.windDirection[wrap(reading, weather.count, weather.periodic)]!;
   }
+}
+
+/** Outdoor levels of the species over the stretch. */
+function layOutSpecies(
+  out: Outdoors,
+  weather: Weather,
+  species: readonly Species[],
+  start: number,
+  dt: number,
+  steps: number,
+): void {
+  species.forEach(({ name, outdoor, outdoorByMonth }, q) => {
+    const column = out.species[q]!;
+    const series = weather.species[name];
+    for (let s = 0; s < steps; s++) {
+      const middle = start + (s + 0.5) * dt;
+      if (series !== undefined) {
+        const interval = Math.floor((middle - weather.start) / weather.step);
+        column[s] = series[wrap(interval, weather.count, weather.periodic)]!;
+      } else if (outdoorByMonth !== undefined) {
+        column[s] = outdoorByMonth[new Date(middle * 1000).getUTCMonth()]!;
+      } else {
+        column[s] = outdoor;
+      }
+    }
+  });
 }
 
 /** Number of the value that stands for number k, which may lie before or after the n there are. */

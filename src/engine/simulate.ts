@@ -125,7 +125,7 @@ function prepareWalk(input: RunInput): Walk {
     model,
     shell: layOutShell(home),
     day: createDay(household, model.roomCount, names.length, perDay),
-    outdoors: createOutdoors(weather, names, perDay),
+    outdoors: createOutdoors(home.species, perDay),
     sunlight: layOutSunlight(home, sun, facings),
     sun,
     season: seasonOf(weather),
@@ -157,11 +157,11 @@ function walkDay(
   books: Books,
   months: readonly number[],
 ): number {
-  const { input, model, day, outdoors, names, season } = walk;
+  const { input, model, day, outdoors, season } = walk;
   const { dt } = model;
   const steps = Math.round((to - from) / dt);
   layOutDay(day, input.household, from, dt, steps);
-  layOutOutdoors(outdoors, input.weather, walk.sun, names, from, dt, steps, shift);
+  layOutOutdoors(outdoors, input.weather, walk.sun, input.home.species, from, dt, steps, shift);
   walk.controller?.beginDay(day, from, steps);
   setGround(model, season, from + shift);
   let row = rowAt(months, from);
@@ -201,8 +201,7 @@ function takeStep(walk: Walk, s: number, books: Books, month: number): void {
   settleHeat(model, day, at, outdoor, books.flows, row);
   stepWater(model, day, at, outdoor, humidity, saturation, books.flows, row);
   for (let q = 0; q < home.species.length; q++) {
-    const column = outdoors.species[q];
-    const level = column === undefined ? home.species[q]!.outdoor : column[s]!;
+    const level = outdoors.species[q]![s]!;
     const record = (q * books.months.length + month) * roomCount;
     const people = day.peopleSpecies[q]!;
     const things = day.thingsSpecies[q]!;
