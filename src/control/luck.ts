@@ -1,0 +1,6 @@
+/** What draws of luck are for: numbers far apart, to which the index of the thing is added. */
+export const LUCK = {
+  airings: 1_000_000_000,
+  windowRequests: 1_100_000_000,
+  sensors: 1_200_000_000,
+} as const;

@@ -1,0 +1,171 @@
+import {
+  type Automation,
+  type Condition,
+  type DeviceControl,
+  noAutomation,
+  OPEN_GATE,
+  PERFECT_SENSOR,
+  type PresenceSensor,
+  type Quantity,
+  type Rule,
+} from '../../src/control/automation.ts';
+import type { ControlReport } from '../../src/control/control-report.ts';
+import { createController } from '../../src/control/create-controller.ts';
+import { createDay, layOutDay } from '../../src/control/day.ts';
+import type { Household, Person } from '../../src/control/household.ts';
+import { createOrders, createSeen, type Seen } from '../../src/control/seen.ts';
+import type { Device } from '../../src/home/devices.ts';
+import type { Home, Opening } from '../../src/home/home.ts';
+import { always, bareHome, bareRoom, quietHousehold } from '../engine/homes.ts';
+
+/** Two rooms with a window each, two devices and three species; all invented. */
+export const HOME: Home = bareHome([bareRoom('den', 30), bareRoom('bath', 10)], {
+  openings: [opening('den window', 0), opening('bath window', 1)],
+  devices: [device('dryer', 0), device('fan', 1)],
+  species: [
+    { name: 'co2', unit: 'ppm', outdoor: 420, penetration: 1 },
+    { name: 'pm25', unit: 'µg/m3', outdoor: 8, penetration: 0.8 },
+  ],
+});
+
+/** What a rehearsed stretch came to: per step, and the report at its end. */
+export interface Rehearsal {
+  /** Share of each device. [step][device] */
+  readonly devices: number[][];
+  readonly emptied: number[][];
+  readonly openings: number[][];
+  readonly openTimes: number[][];
+  readonly setpoints: number[][];
+  readonly report: ControlReport;
+}
+
+export interface Script {
+  readonly automation?: Partial<Automation>;
+  readonly household?: Partial<Household>;
+  readonly dt?: number;
+  readonly days?: number;
+  /** Instant of the first step. [s UTC] */
+  readonly start?: number;
+  /** Sets what is to be seen at each step; what it leaves alone stays as it was. */
+  readonly see?: (seen: Seen, step: number) => void;
+  /** Counting starts with this step. */
+  readonly countFrom?: number;
+}
+
+/** Let a controller act through some days with made-up rooms. */
+export function rehearse(script: Script): Rehearsal {
+  const { dt = 600, days = 1, start = MONDAY, see, countFrom = 0 } = script;
+  const household = quietHousehold(HOME, script.household ?? {});
+  const automation = { ...noAutomation(HOME.rooms.length), ...script.automation };
+  const controller = createController(HOME, household, automation, dt);
+  const steps = DAY / dt;
+  const day = createDay(household, 2, 2, steps);
+  const seen = mildRooms();
+  const orders = createOrders(2, 2);
+  const out = { devices: [], emptied: [], openings: [], openTimes: [], setpoints: [] } as {
+    [K in Exclude<keyof Rehearsal, 'report'>]: number[][];
+  };
+  for (let d = 0; d < days; d++) {
+    layOutDay(day, household, start + d * DAY, dt, steps);
+    controller.beginDay(day, start + d * DAY, steps);
+    for (let s = 0; s < steps; s++) {
+      const step = d * steps + s;
+      if (step === countFrom) controller.startCounting();
+      see?.(seen, step);
+      controller.act(day, s, seen, orders);
+      out.devices.push([...orders.devices]);
+      out.emptied.push([...orders.empty]);
+      const two = (values: Float64Array): number[] => [...values.subarray(2 * s, 2 * s + 2)];
+      out.openings.push(two(day.openings));
+      out.openTimes.push(two(day.openTimes));
+      out.setpoints.push(two(day.setpoints));
+    }
+  }
+  return { ...out, report: controller.report() };
+}
+
+/** 20 °C, 50 % indoors; 5 °C, 80 % outdoors, 3.25 g/m3 drier; fresh air. */
+function mildRooms(): Seen {
+  const seen = createSeen(2, 2, 2);
+  seen.temperature.fill(20);
+  seen.relativeHumidity.fill(50);
+  seen.absoluteHumidity.fill(8.625);
+  seen.species[0]!.fill(420);
+  seen.species[1]!.fill(8);
+  seen.outdoor.set([5, 80, 5.375]);
+  seen.outdoorSpecies.set([420, 8]);
+  return seen;
+}
+
+export function condition(
+  quantity: Quantity,
+  is: Condition['is'],
+  value: number,
+  more: Partial<Condition> = {},
+): Condition {
+  return { quantity, room: 0, is, value, clear: value, sensor: PERFECT_SENSOR, ...more };
+}
+
+export function rule(more: Partial<Rule> = {}): Rule {
+  const tell = { do: 'tell', what: 'look' } as const;
+  return { name: 'rule', all: [], dwell: 0, gate: OPEN_GATE, actions: [tell], ...more };
+}
+
+/** A device control that minds nothing. */
+export function control(more: Partial<DeviceControl> = {}): DeviceControl {
+  return {
+    device: 0,
+    by: { kind: 'always' },
+    gate: OPEN_GATE,
+    permitted: always(1),
+    leastRun: 0,
+    leastRest: 0,
+    drierBy: null,
+    mostRun: Number.POSITIVE_INFINITY,
+    emptiedByPeople: true,
+    ...more,
+  };
+}
+
+/** Somebody in the den in these minutes of every day, awake or asleep. */
+export function someone(
+  ...stays: readonly (readonly [from: number, to: number, asleep?: 'asleep'])[]
+): Person {
+  const body = { sensible: 75, vapour: 1e-5, species: [5, 0] };
+  return {
+    name: 'someone',
+    stays: stays.map(([from, to, asleep]) => ({
+      days: EVERY_DAY,
+      from,
+      to,
+      room: 0,
+      asleep: asleep === 'asleep',
+    })),
+    awake: body,
+    asleep: body,
+  };
+}
+
+/** Numbers of the steps for which something is so. */
+export function stepsWhere(rows: readonly (readonly number[])[], column = 0): number[] {
+  return rows.flatMap((row, step) => (row[column]! > 0 ? [step] : []));
+}
+
+/** The steps from one to another, the last not included. */
+export function range(from: number, to: number): number[] {
+  return Array.from({ length: to - from }, (_, k) => from + k);
+}
+
+function opening(name: string, room: number): Opening {
+  return { name, room, area: 0.5, height: 1, azimuth: 180 };
+}
+
+function device(name: string, room: number): Device {
+  return { name, room, does: { kind: 'heater', power: 500, radiantShare: 0 } };
+}
+
+export const EVERY_DAY = 0b1111111;
+export const ALERT: PresenceSensor = { holdOn: 0, delay: 0, missesAwake: 0, missesAsleep: 0 };
+/** Midnight UTC. [s] */
+export const MONDAY = Date.UTC(2023, 0, 2) / 1000;
+export const DAY = 86_400;
