@@ -98,8 +98,7 @@ function layOutSpecies(
     for (let s = 0; s < steps; s++) {
       const middle = start + (s + 0.5) * dt;
       if (series !== undefined) {
-        const interval = Math.floor((middle - weather.start) / weather.step);
-        column[s] = series[wrap(interval, weather.count, weather.periodic)]!;
+        column[s] = meanLevel(weather, series, start + s * dt, dt);
       } else if (outdoorByMonth !== undefined) {
         column[s] = outdoorByMonth[new Date(middle * 1000).getUTCMonth()]!;
       } else {
@@ -107,6 +106,18 @@ function layOutSpecies(
       }
     }
   });
+}
+
+/** Mean of an interval column over a step, by evenly spread samples. */
+function meanLevel(weather: Weather, series: Float64Array, from: number, dt: number): number {
+  const samples = Math.max(1, Math.ceil(dt / weather.step));
+  let sum = 0;
+  for (let q = 0; q < samples; q++) {
+    const at = from + ((q + 0.5) / samples) * dt;
+    const interval = Math.floor((at - weather.start) / weather.step);
+    sum += series[wrap(interval, weather.count, weather.periodic)]!;
+  }
+  return sum / samples;
 }
 
 /** Number of the value that stands for number k, which may lie before or after the n there are. */
