@@ -1,7 +1,7 @@
 import type { Orders, Seen } from '../control/seen.ts';
 import type { BalancedVentilation, Dehumidifier, Device, Stove } from '../home/devices.ts';
-import { dehumidifierPower, dehumidifierWater } from '../physics/equipment/dehumidifier-output.ts';
-import { stoveHeatOver } from '../physics/equipment/stove-burn.ts';
+import { dehumidifierDrying, dehumidifierPower } from '../physics/equipment/dehumidifier-output.ts';
+import { stoveHeatOver, woodRate } from '../physics/equipment/stove-burn.ts';
 import { ROOM, TRACER } from './arena.ts';
 import type { Model } from './model.ts';
 
@@ -136,10 +136,19 @@ function dry(
   const { rooms, dt } = m;
   const r = room * ROOM_STRIDE;
   const { type, ratedWater, ratedPower, ratedTemperature, ratedHumidity, standby, tank } = does;
+  const perDrying = ratedWater / dehumidifierDrying(type, ratedTemperature, ratedHumidity);
   return (share, seen) => {
+    if (share <= 0) {
+      did.share = 0;
+      did.electricity = standby;
+      did.water = 0;
+      did.heat = standby;
+      rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + standby;
+      return;
+    }
     const t = seen.temperature[room]!;
     const rh = seen.relativeHumidity[room]!;
-    const rate = dehumidifierWater(type, ratedWater, ratedTemperature, ratedHumidity, t, rh);
+    const rate = perDrying * dehumidifierDrying(type, t, rh);
     const power = dehumidifierPower(type, ratedPower, ratedTemperature, ratedHumidity, t, rh);
     // The tank stops it within the step in which it fills.
     const space = (tank - seen.tank[d]!) / dt;
@@ -231,7 +240,9 @@ function burn(
     held = fire + (held - fire) * kept;
     if (held < FORGOTTEN) held = 0;
     did.share = burning ? 1 : 0;
-    did.fuel = fire / efficiency;
+    did.fuel = burning
+      ? energy * woodRate(batch, interval, sinceRefuelling - dt, sinceRefuelling)
+      : 0;
     did.heat = mean;
     rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + (1 - radiantShare) * mean;
     rooms[r + DEVICE_RADIANT] = rooms[r + DEVICE_RADIANT]! + radiantShare * mean;
