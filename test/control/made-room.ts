@@ -31,7 +31,7 @@ export interface MadeRoom {
   readonly begin: number;
 }
 
-export const STILL: MadeRoom = { outdoors: 15, heated: 15, timeConstant: 1, begin: 15 };
+const STILL: MadeRoom = { outdoors: 15, heated: 15, timeConstant: 1, begin: 15 };
 
 export function underThermostat(
   more: Partial<Thermostat>,
