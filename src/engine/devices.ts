@@ -31,9 +31,12 @@ export interface DeviceStep {
   share: number;
 }
 
+/** Saturation pressure by temperature, [°C] -> [Pa]. */
+type Saturation = (temperature: number) => number;
+
 /** Make the devices of a home ready to run. */
-export function startDevices(m: Model, seen: Seen): Running[] {
-  return m.home.devices.map((device, d) => startDevice(m, device, d, seen));
+export function startDevices(m: Model, seen: Seen, saturation: Saturation): Running[] {
+  return m.home.devices.map((device, d) => startDevice(m, device, d, seen, saturation));
 }
 
 /** Clear what devices did to the rooms in the step before. */
@@ -64,9 +67,15 @@ export function runDevices(all: readonly Running[], seen: Seen, orders: Orders):
   }
 }
 
-function startDevice(m: Model, device: Device, d: number, seen: Seen): Running {
+function startDevice(
+  m: Model,
+  device: Device,
+  d: number,
+  seen: Seen,
+  saturation: Saturation,
+): Running {
   const did: DeviceStep = { electricity: 0, fuel: 0, water: 0, heat: 0, share: 0 };
-  return { device, did, run: howToRun(m, device, d, did, seen) };
+  return { device, did, run: howToRun(m, device, d, did, seen, saturation) };
 }
 
 function howToRun(
@@ -75,6 +84,7 @@ function howToRun(
   d: number,
   did: DeviceStep,
   seen: Seen,
+  saturation: Saturation,
 ): Running['run'] {
   const { does } = device;
   const r = device.room * ROOM_STRIDE;
@@ -82,7 +92,7 @@ function howToRun(
   const tracer = (s: number): number => (s * roomCount + device.room) * TRACER_STRIDE;
   switch (does.kind) {
     case 'dehumidifier':
-      return dry(m, does, device.room, d, did);
+      return dry(m, does, device.room, d, did, saturation);
     case 'humidifier':
       return (share) => {
         did.share = share;
@@ -132,6 +142,7 @@ function dry(
   room: number,
   d: number,
   did: DeviceStep,
+  saturation: Saturation,
 ): Running['run'] {
   const { rooms, dt } = m;
   const r = room * ROOM_STRIDE;
@@ -148,7 +159,7 @@ function dry(
     }
     const t = seen.temperature[room]!;
     const rh = seen.relativeHumidity[room]!;
-    const rate = perDrying * dehumidifierDrying(type, t, rh);
+    const rate = perDrying * dehumidifierDrying(type, t, rh, saturation);
     const power = dehumidifierPower(type, ratedPower, ratedTemperature, ratedHumidity, t, rh);
     // The tank stops it within the step in which it fills.
     const space = (tank - seen.tank[d]!) / dt;

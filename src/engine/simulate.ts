@@ -118,6 +118,7 @@ function prepareWalk(input: RunInput): Walk {
   const names = home.species.map((s) => s.name);
   const perDay = DAY / dt;
   const sun = sunSeries(weather, dt, input.start);
+  const saturation = saturationTable();
   const seen = createSeen(model.roomCount, names.length, home.devices.length);
   const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
   return {
@@ -130,7 +131,7 @@ function prepareWalk(input: RunInput): Walk {
     sun,
     season: seasonOf(weather),
     stretch: createStretch(model, perDay),
-    saturation: saturationTable(),
+    saturation,
     names,
     controller:
       input.automation === undefined
@@ -138,7 +139,7 @@ function prepareWalk(input: RunInput): Walk {
         : createController(home, household, input.automation, dt),
     seen,
     orders: createOrders(model.roomCount, home.devices.length),
-    running: startDevices(model, seen),
+    running: startDevices(model, seen, saturation),
   };
 }
 
