@@ -14,14 +14,17 @@ export interface Conditions {
  * the other way up. A reading on the edge does not meet it, and one that is NaN never does.
  */
 export function createConditions(conditions: readonly Condition[], sensors: Sensors): Conditions {
+  const { readings } = sensors;
   const met = new Uint8Array(conditions.length);
-  const { of, readings } = sensors;
+  const of = Int32Array.from(sensors.of);
+  // "Below" is "above" with both sides turned round.
+  const sign = Float64Array.from(conditions, (one) => (one.is === 'above' ? 1 : -1));
+  const value = Float64Array.from(conditions, (one, c) => sign[c]! * one.value);
+  const clear = Float64Array.from(conditions, (one, c) => sign[c]! * one.clear);
   const judge = (): void => {
     for (let c = 0; c < met.length; c++) {
-      const condition = conditions[c]!;
-      const edge = met[c] === 1 ? condition.clear : condition.value;
-      const reading = readings[of[c]!]!;
-      met[c] = Number(condition.is === 'above' ? reading > edge : reading < edge);
+      const edge = met[c] === 1 ? clear[c]! : value[c]!;
+      met[c] = sign[c]! * readings[of[c]!]! > edge ? 1 : 0;
     }
   };
   return { met, judge };

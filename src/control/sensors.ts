@@ -52,12 +52,13 @@ function createSensor(
   const { bias, noise, step, lag, every } = sensor;
   const { moment } = around;
   const look = trueValue(quantity, room, around);
-  const catchUp = lag > 0 ? -Math.expm1(-around.dt / lag) : 1;
+  const catchUp = -Math.expm1(-around.dt / lag);
   let behind = Number.NaN;
   let due = Number.NEGATIVE_INFINITY;
   return () => {
+    if (lag === 0 && moment.utc < due) return;
     const truth = look();
-    behind = catchUp < 1 && Number.isFinite(behind) ? behind + catchUp * (truth - behind) : truth;
+    behind = lag > 0 && Number.isFinite(behind) ? behind + catchUp * (truth - behind) : truth;
     if (moment.utc < due) return;
     due = moment.utc + every;
     let reading = behind + bias;
