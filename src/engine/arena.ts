@@ -92,14 +92,17 @@ export const CHAIN = fields([
   'farToFar', // of the last node [K/K]
 ]);
 
-/** Whole-number fields of a chain. */
+/** Whole-number fields of a chain; places are where a record begins in its array. */
 export const LINK = fields([
-  'first', // its first node
-  'end', // the node after its last
+  'first', // place of its first node
+  'last', // place of its last node
   'room', // near room
+  'roomAt', // place of that room
   'farRoom', // second room, or -1
+  'farAt', // place of that room
   'boundary', // number of the boundary temperature at the far end, or -1
-  'kind', // number in ELEMENT_KINDS, or -1 for internal mass
+  'book', // place, from a month's first record on, of what is booked on the near room
+  'farBook', // and on the far room
 ]);
 
 /** Fields of a node; see chains.ts. All but the last three are over the node's pivot where it says so. */

@@ -36,12 +36,10 @@ export function sweepChains(
   boundary: Float64Array,
   rhs: Float64Array,
 ): void {
-  for (let c = 0; c < count; c++) {
-    const link = c * LINK_STRIDE;
-    const chain = c * CHAIN_STRIDE;
-    const first = links[link + FIRST]! * NODE_STRIDE;
-    const last = links[link + END]! * NODE_STRIDE - NODE_STRIDE;
-    const room = links[link + NEAR]!;
+  for (let c = 0, link = 0, chain = 0; c < count; c++, link += LINK_STRIDE, chain += CHAIN_STRIDE) {
+    const first = links[link + FIRST]!;
+    const last = links[link + LAST]!;
+    const r = links[link + ROOM_AT]!;
     const b = links[link + BOUNDARY]!;
     let v = nodes[last + OWN]! * nodes[last + TEMPERATURE]!;
     if (b >= 0) v += chains[chain + FAR_SHARE]! * boundary[b]!;
@@ -49,20 +47,19 @@ export function sweepChains(
       nodes[k + NODE_STRIDE + SWEPT] = v;
       v = nodes[k + OWN]! * nodes[k + TEMPERATURE]! + nodes[k + INWARD]! * v;
     }
-    const r = room * ROOM_STRIDE;
     const gain =
       chains[chain + RADIANT_SHARE]! * rooms[r + RADIANT_GAIN]! +
       chains[chain + SUN_SHARE]! * rooms[r + SUN_ON_SURFACES]!;
     v += gain * nodes[first + OVER_PIVOT]!;
     nodes[first + SWEPT] = v;
+    const room = links[link + NEAR]!;
     rhs[room] = rhs[room]! + chains[chain + NEAR_G]! * v;
     const far = links[link + FAR_ROOM]!;
-    if (far >= 0) {
-      for (let k = first + NODE_STRIDE; k <= last; k += NODE_STRIDE) {
-        v = nodes[k + SWEPT]! + nodes[k + OUTWARD]! * v;
-      }
-      rhs[far] = rhs[far]! + chains[chain + FAR_G]! * v;
+    if (far < 0) continue;
+    for (let k = first + NODE_STRIDE; k <= last; k += NODE_STRIDE) {
+      v = nodes[k + SWEPT]! + nodes[k + OUTWARD]! * v;
     }
+    rhs[far] = rhs[far]! + chains[chain + FAR_G]! * v;
   }
 }
 
@@ -74,7 +71,7 @@ export function sweepChains(
  * leaves it.
  *
  * @param rooms  ROOM records, with this step's mean temperatures and radiant heat of emitters
- * @param flows  BOOK records, this month's from `row` on
+ * @param flows  BOOK records, this month's from record `row` on
  */
 export function settleChains(
   { count, chains, links, nodes }: Chains,
@@ -84,21 +81,14 @@ export function settleChains(
   flows: Float64Array,
   row: number,
 ): void {
-  for (let c = 0; c < count; c++) {
-    const link = c * LINK_STRIDE;
-    const chain = c * CHAIN_STRIDE;
-    const first = links[link + FIRST]! * NODE_STRIDE;
-    const end = links[link + END]! * NODE_STRIDE;
-    const r = links[link + NEAR]! * ROOM_STRIDE;
-    const far = links[link + FAR_ROOM]!;
+  const from = row * BOOK_STRIDE;
+  for (let c = 0, link = 0, chain = 0; c < count; c++, link += LINK_STRIDE, chain += CHAIN_STRIDE) {
+    const first = links[link + FIRST]!;
+    const last = links[link + LAST]!;
+    const r = links[link + ROOM_AT]!;
+    const far = links[link + FAR_AT]!;
     const area = chains[chain + AREA]!;
-    if (far >= 0) {
-      let v = chains[chain + FAR_SHARE]! * rooms[far * ROOM_STRIDE + MEAN]!;
-      for (let k = end - NODE_STRIDE; k >= first; k -= NODE_STRIDE) {
-        nodes[k + SWEPT] = nodes[k + SWEPT]! + v;
-        if (k > first) v *= nodes[k - NODE_STRIDE + INWARD]!;
-      }
-    }
+    if (far >= 0) warmFromFar(nodes, links, link, chains[chain + FAR_SHARE]! * rooms[far + MEAN]!);
     const radiated = rooms[r + EMITTED]! * rooms[r + EMITTER_SHARE]!;
     const heat =
       chains[chain + NEAR_G]! * rooms[r + MEAN]! + chains[chain + RADIANT_SHARE]! * radiated;
@@ -106,24 +96,34 @@ export function settleChains(
     let before = nodes[first + TEMPERATURE]!;
     nodes[first + TEMPERATURE] = before + (mean - before) * nodes[first + OVER_WEIGHT]!;
     rooms[r + WARM_SURFACE] = rooms[r + WARM_SURFACE]! + area * mean;
-    for (let k = first + NODE_STRIDE; k < end; k += NODE_STRIDE) {
+    for (let k = first + NODE_STRIDE; k <= last; k += NODE_STRIDE) {
       mean = nodes[k + SWEPT]! + nodes[k + OUTWARD]! * mean;
       before = nodes[k + TEMPERATURE]!;
       nodes[k + TEMPERATURE] = before + (mean - before) * nodes[k + OVER_WEIGHT]!;
     }
     const b = links[link + BOUNDARY]!;
-    const g = chains[chain + FAR_G]! * dt;
-    const near = (row + links[link + NEAR]!) * BOOK_STRIDE + WALLS + links[link + KIND]!;
     if (b >= 0) {
-      flows[near] = flows[near]! + g * (boundary[b]! - mean);
+      const book = from + links[link + BOOKED]!;
+      flows[book] = flows[book]! + chains[chain + FAR_G]! * dt * (boundary[b]! - mean);
     } else if (far >= 0) {
-      const q = far * ROOM_STRIDE;
-      const over = g * (mean - rooms[q + MEAN]!);
-      const there = (row + far) * BOOK_STRIDE + WALLS + links[link + KIND]!;
-      flows[near] = flows[near]! - over;
+      const over = chains[chain + FAR_G]! * dt * (mean - rooms[far + MEAN]!);
+      const here = from + links[link + BOOKED]!;
+      const there = from + links[link + FAR_BOOKED]!;
+      flows[here] = flows[here]! - over;
       flows[there] = flows[there]! + over;
-      rooms[q + WARM_SURFACE] = rooms[q + WARM_SURFACE]! + area * mean;
+      rooms[far + WARM_SURFACE] = rooms[far + WARM_SURFACE]! + area * mean;
     }
+  }
+}
+
+/** Add what a second room at the far end does to every node to what was swept. */
+function warmFromFar(nodes: Float64Array, links: Int32Array, link: number, push: number): void {
+  const first = links[link + FIRST]!;
+  let v = push;
+  for (let k = links[link + LAST]!; ; k -= NODE_STRIDE) {
+    nodes[k + SWEPT] = nodes[k + SWEPT]! + v;
+    if (k === first) return;
+    v *= nodes[k - NODE_STRIDE + INWARD]!;
   }
 }
 
@@ -150,13 +150,31 @@ export function layOutChains(
   let first = 0;
   specs.forEach((spec, c) => {
     const end = first + spec.capacity.length;
-    all.links.set([first, end, spec.room, spec.farRoom, spec.boundary, spec.kind], c * LINK_STRIDE);
+    layOutLink(all.links, c * LINK_STRIDE, spec, first, end - 1);
     all.chains[c * CHAIN_STRIDE + AREA] = spec.area;
     eliminate(all, c, spec, dt);
     first = end;
   });
   shareGains(all, specs, rooms.length);
   return all;
+}
+
+function layOutLink(
+  links: Int32Array,
+  link: number,
+  { room, farRoom, boundary, kind }: Spec,
+  first: number,
+  last: number,
+): void {
+  links[link + FIRST] = first * NODE_STRIDE;
+  links[link + LAST] = last * NODE_STRIDE;
+  links[link + NEAR] = room;
+  links[link + ROOM_AT] = room * ROOM_STRIDE;
+  links[link + FAR_ROOM] = farRoom;
+  links[link + FAR_AT] = farRoom < 0 ? -1 : farRoom * ROOM_STRIDE;
+  links[link + BOUNDARY] = boundary;
+  links[link + BOOKED] = room * BOOK_STRIDE + WALLS + kind;
+  links[link + FAR_BOOKED] = farRoom * BOOK_STRIDE + WALLS + kind;
 }
 
 interface Spec {
@@ -217,7 +235,7 @@ function merge(specs: readonly Spec[]): Spec[] {
 function eliminate(all: Chains, c: number, spec: Spec, dt: number): void {
   const { chains, nodes } = all;
   const n = spec.capacity.length;
-  const at = (k: number): number => (all.links[c * LINK_STRIDE + FIRST]! + k) * NODE_STRIDE;
+  const at = (k: number): number => all.links[c * LINK_STRIDE + FIRST]! + k * NODE_STRIDE;
   // g[k] joins node k - 1 and node k
   const g = spec.resistance.map((r) => spec.area / Math.max(r, LEAST_RESISTANCE));
   for (let k = n - 1; k >= 0; k--) {
@@ -285,14 +303,8 @@ const {
 } = NODE;
 const { nearG: NEAR_G, farG: FAR_G, farShare: FAR_SHARE, area: AREA } = CHAIN;
 const { radiantShare: RADIANT_SHARE, sunShare: SUN_SHARE } = CHAIN;
-const {
-  first: FIRST,
-  end: END,
-  room: NEAR,
-  farRoom: FAR_ROOM,
-  boundary: BOUNDARY,
-  kind: KIND,
-} = LINK;
+const { first: FIRST, last: LAST, room: NEAR, roomAt: ROOM_AT, boundary: BOUNDARY } = LINK;
+const { farRoom: FAR_ROOM, farAt: FAR_AT, book: BOOKED, farBook: FAR_BOOKED } = LINK;
 const { meanTemperature: MEAN, radiantGain: RADIANT_GAIN, sunOnSurfaces: SUN_ON_SURFACES } = ROOM;
 const { emitted: EMITTED, radiantShare: EMITTER_SHARE, warmSurface: WARM_SURFACE } = ROOM;
 

@@ -42,10 +42,10 @@ function startChains({ rooms, chains: { count, links, nodes } }: Model, season: 
     const open = links[link + LINK.boundary]! >= 0;
     const far = j >= 0 ? temperatureOf(j) : open ? season.mean : near;
     const first = links[link + LINK.first]!;
-    const n = links[link + LINK.end]! - first;
+    const n = (links[link + LINK.last]! - first) / NODE_STRIDE + 1;
     for (let k = 0; k < n; k++) {
       const t = near + ((far - near) * (k + 0.5)) / n;
-      nodes[(first + k) * NODE_STRIDE + NODE.temperature] = t;
+      nodes[first + k * NODE_STRIDE + NODE.temperature] = t;
     }
   }
 }

@@ -20,8 +20,11 @@ export function takeStock(m: Model): Stores {
   const { count, links, nodes } = m.chains;
   for (let c = 0; c < count; c++) {
     const link = c * LINK_STRIDE;
-    for (let k = links[link + LINK.first]!; k < links[link + LINK.end]!; k++) {
-      const node = k * NODE_STRIDE;
+    for (
+      let node = links[link + LINK.first]!;
+      node <= links[link + LINK.last]!;
+      node += NODE_STRIDE
+    ) {
       energy[links[link + LINK.room]!]! +=
         nodes[node + NODE.capacity]! * nodes[node + NODE.temperature]!;
     }
