@@ -11,11 +11,11 @@ export function needsReason(estimate: number, simulated: number): boolean {
   return Math.abs(differencePct(estimate, simulated)) > UNREMARKABLE_PCT;
 }
 
-/** "the estimate is 12 % higher" */
+/** "the rule of thumb is 12 % higher" */
 export function differenceInWords(estimate: number, simulated: number): string {
   const pct = differencePct(estimate, simulated);
   if (Math.abs(pct) < 0.5) return 'the two agree';
-  return `the estimate is ${figureText(Math.abs(pct), 0)} % ${pct > 0 ? 'higher' : 'lower'}`;
+  return `the rule of thumb is ${figureText(Math.abs(pct), 0)} % ${pct > 0 ? 'higher' : 'lower'}`;
 }
 
 /** One thing that moves the estimate away from the simulation, in the unit of both. */
@@ -35,6 +35,11 @@ export function mainReasons(effects: readonly Effect[], difference: number): str
     .filter(({ size }, rank) => rank === 0 || Math.abs(size) >= 0.2 * Math.abs(difference))
     .slice(0, 2)
     .map(({ words }) => words);
+}
+
+/** "Mainly, airing takes 340 kWh more than it counts; and ...", `it` being the rule of thumb. */
+export function becauseOf(reasons: readonly string[]): string {
+  return `The main reason${reasons.length > 1 ? 's' : ''}: ${reasons.join('; and ')}.`;
 }
 
 const UNREMARKABLE_PCT = 15;

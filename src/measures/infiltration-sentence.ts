@@ -17,29 +17,29 @@ export function infiltrationSentence(
   weather: Weather,
 ): string {
   const { ach50, how } = home.leakage;
+  const simulated = `${figureText(ach, 2)} ${ach50 === null ? 'air changes an hour ' : ''}on average`;
   if (ach50 === null) {
-    return (
-      `Mean leakage ${figureText(ach, 2)} air changes an hour; no blower-door figure is known ` +
-      'to set beside it.'
-    );
+    return `Leakage: ${simulated}; no blower-door figure is known to set beside it.`;
   }
   const rule = ach50 / 20;
   const facts =
-    `Leakage by ach50/20 ${figureText(rule, 2)} air changes an hour, simulated mean ` +
-    `${figureText(ach, 2)}: ${differenceInWords(rule, ach)}.`;
+    `Leakage: a twentieth of the blower-door figure is ${figureText(rule, 2)} air changes an ` +
+    `hour, the simulation has ${simulated}; ${differenceInWords(rule, ach)}.`;
   if (!needsReason(rule, ach)) return facts;
   if (how.by === 'rate') {
-    return `${facts} The scenario gives leakage as a steady rate, which the blower door does not know.`;
+    return `${facts} The scenario gives leakage as a steady rate, of which a blower door knows nothing.`;
   }
-  const stack = how.stack * Math.abs(year.indoor - year.outdoor);
+  const warmer = year.indoor - year.outdoor;
+  const stack = how.stack * Math.abs(warmer);
   const wind = how.wind * meanSquare(weather.windSpeed);
   const leader = stack > wind ? 'warmth inside' : 'wind';
   const share = (100 * Math.max(stack, wind)) / (stack + wind);
   return (
-    `${facts} Here ${leader} drives most of it (${figureText(share, 0)} %), with rooms ` +
-    `${figureText(year.indoor - year.outdoor, 1)} K above outdoors and wind of ` +
-    `${figureText(mean(weather.windSpeed), 1)} m/s before shelter; the divisor of 20 stands for ` +
-    `an average house and climate, this one asks for ${figureText(ach50 / ach, 0)}.`
+    `${facts} Here ${leader} drives most of it (${figureText(share, 0)} %): on average the ` +
+    `rooms are ${figureText(Math.abs(warmer), 1)} K ${warmer < 0 ? 'cooler' : 'warmer'} than ` +
+    `outdoors and the wind blows at ${figureText(mean(weather.windSpeed), 1)} m/s before ` +
+    `shelter. The 20 stands for an average house and climate; here it would be ` +
+    `${figureText(ach50 / ach, 0)}.`
   );
 }
 

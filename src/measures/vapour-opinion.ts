@@ -2,7 +2,13 @@ import type { Ledger } from '../engine/ledger.ts';
 import { humidityClass } from '../physics/moisture/humidity-class.ts';
 import { figureText } from '../units/figure-text.ts';
 import { booked } from './booked.ts';
-import { differenceInWords, type Effect, mainReasons, needsReason } from './difference.ts';
+import {
+  becauseOf,
+  differenceInWords,
+  type Effect,
+  mainReasons,
+  needsReason,
+} from './difference.ts';
 import type { Climate } from './monthly-climate.ts';
 
 /** The handbook's steady vapour excess beside the simulation's. */
@@ -34,8 +40,8 @@ export function vapourOpinion(
       excess: simulated,
       humidityClass: classOf(simulated, climate),
       sentence:
-        'No air leaks through this home, so G/(nV) has no answer: ' +
-        `the vapour excess of ${density(simulated)} is the simulation's own.`,
+        'Vapour: no air leaks through this home, so the rule of thumb has no answer; in the ' +
+        `simulation the rooms hold ${density(simulated)} more than outdoors.`,
     };
   }
   const water = ledger.water;
@@ -50,12 +56,13 @@ export function vapourOpinion(
   const why = mainReasons([...known, unevenAir(rest)], excess - simulated);
   const classFound = classOf(excess, climate);
   const facts =
-    `Vapour excess by G/(nV) in the heating season ${density(excess)} (class ${classFound}), ` +
-    `simulated ${density(simulated)}: ${differenceInWords(excess, simulated)}.`;
+    'Vapour: in the heating season what people and housework give, over the air that leaks in, ' +
+    `makes ${density(excess)} more in the rooms than outdoors (humidity class ${classFound} of 5), ` +
+    `the simulation has ${density(simulated)}; ${differenceInWords(excess, simulated)}.`;
   return {
     excess,
     humidityClass: classFound,
-    sentence: needsReason(excess, simulated) ? `${facts} Mainly ${why.join('; and ')}.` : facts,
+    sentence: needsReason(excess, simulated) ? `${facts} ${becauseOf(why)}` : facts,
   };
 }
 
@@ -69,8 +76,8 @@ const unevenAir = (size: number): Effect => ({
   size,
   words:
     size > 0
-      ? 'the rooms that make vapour leak more than the mean, or furnishings store some'
-      : 'the rooms that make vapour leak less than the mean, or furnishings give some back',
+      ? 'rooms where vapour is made leak more than the mean, or furnishings keep some'
+      : 'rooms where vapour is made leak less than the mean, or furnishings give some back',
 });
 
 /** A home all but airtight has an estimate beyond any class's limits: the highest class will do. */

@@ -17,7 +17,7 @@ export function answerInWords({ baseline, plans }: Comparison): string {
   if (others.length === 0) {
     return (
       `Only ${first.plan} was run: it costs ${costText(first)} a year and leaves its rooms ` +
-      `outside their bands for ${hoursText(outside(first))}.`
+      `outside their bands for ${hoursText(outside(first))} (${IN_WORDS}).`
     );
   }
   const cheapest = least(plans, cost);
@@ -30,15 +30,16 @@ export function answerInWords({ baseline, plans }: Comparison): string {
     return (
       `${costSentence(cheapest, plans, baseline)} ${names(both)} ` +
       `${both.length > 1 ? 'also keep' : 'also keeps'} the rooms in their bands longest ` +
-      `(${hoursText(outside(kind))} outside)${priceOfBoth(both, plans)}${mouldSentence(cheap, plans)}`
+      `(${hoursText(outside(kind))} ${IN_WORDS})${priceOfBoth(both, plans)}` +
+      mouldSentence(cheap, plans)
     );
   }
   return (
     `${costSentence(cheapest, plans, baseline)} ${names(kindest)} ` +
     `${kindest.length > 1 ? 'keep' : 'keeps'} the rooms in their bands longest ` +
-    `(${hoursText(outside(kind))} outside, against ${hoursText(outside(cheap))}) and gives up ` +
-    `${money(cost(kind) - cost(cheap), kind)} a year for it. ` +
-    `${cheap.plan} gives up, compared with ${kind.plan}: ${givenUp(cheap, kind) || NOTHING_MUCH}.` +
+    `(${hoursText(outside(kind))} ${IN_WORDS}, against ${figureText(outside(cheap), 0)} with ` +
+    `${cheap.plan}), for ${money(cost(kind) - cost(cheap), kind)} a year more. ` +
+    `What ${cheap.plan} gives up against ${kind.plan}: ${givenUp(cheap, kind) || NOTHING_MUCH}.` +
     mouldSentence(cheap, plans)
   );
 }
@@ -50,7 +51,7 @@ function priceOfBoth(both: readonly PlanMeasures[], plans: readonly PlanMeasures
   const rival = others[0];
   const lost = best === undefined || rival === undefined ? '' : givenUp(best, rival);
   if (lost === '') return ', so nothing is given up for the money.';
-  return `, but gives up, compared with ${rival!.plan}: ${lost}.`;
+  return `. What ${best!.plan} gives up against ${rival!.plan}: ${lost}.`;
 }
 
 /** Where the cheapest plan lets mould grow that another would not. */
@@ -59,7 +60,7 @@ function mouldSentence(cheap: PlanMeasures, plans: readonly PlanMeasures[]): str
   if (mould(cheap) < GROWTH || mould(cheap) - mould(safest) < NOTABLE) return '';
   return (
     ` Mould at cold spots is likelier with ${cheap.plan}: index up to ${figureText(mould(cheap), 1)} ` +
-    `of 6, against ${figureText(mould(safest), 1)} with ${safest.plan}.`
+    `of 6 (3 is seen by eye), against ${figureText(mould(safest), 1)} with ${safest.plan}.`
   );
 }
 
@@ -70,14 +71,14 @@ function costSentence(
 ): string {
   const cheap = cheapest[0]!;
   if (cheapest.length === plans.length) {
-    return `All plans cost the same, ${costText(cheap)} a year.`;
+    return `All plans cost the same: ${costText(cheap)} a year.`;
   }
   const base = plans.find(({ plan }) => plan === baseline)!;
   const saved = cheapest.includes(base)
     ? ''
     : `, ${money(cost(base) - cost(cheap), cheap)} less than ${baseline}`;
   return (
-    `${names(cheapest)} ${cheapest.length > 1 ? 'cost' : 'costs'} least, ` +
+    `${names(cheapest)} ${cheapest.length > 1 ? 'cost' : 'costs'} least: ` +
     `${costText(cheap)} a year${saved}.`
   );
 }
@@ -124,6 +125,8 @@ const KINDS = [
   },
 ];
 
+/** What puts a room-hour outside the bands. */
+const IN_WORDS = 'too cold, warm, damp or dry';
 const NOTHING_MUCH = 'less than a room-hour of any kind';
 /** Index from which growth is seen under a microscope, and a difference worth a sentence. */
 const GROWTH = 1;

@@ -176,11 +176,21 @@ describe('run', () => {
 });
 
 describe('compare', () => {
-  test('prints plans side by side, the answer and the cautions', async () => {
+  test('leads with the answer, then prints plans side by side and the cautions', async () => {
     const { status, out, err } = await call(['compare', 'homes/cottage.yaml']);
     expect({ status, err }).toEqual({ status: 0, err: '' });
-    expect(out).toMatch(/heat to rooms \[kWh\] +\d+ most +\d+ least/);
+    const [title, answer, table] = out.split('\n\n');
+    expect(title).toMatch(/^.+\n20\d\d-.+ days\)$/);
+    expect(answer).toMatch(/^cooler costs least: \d+/);
+    expect(table).toMatch(/heat to rooms \[kWh\] +\d+ most +\d+ least/);
     expect(out).toContain('\nCautions\n');
+  });
+
+  test('a caution that does not go for all plans says for which', async () => {
+    const cold = HOME.replace('setpoint: 18', 'setpoint: 16');
+    const { out } = await call(['compare', 'homes/cottage.yaml'], { 'homes/cottage.yaml': cold });
+    expect(out).toContain('\n- cooler: Settings fall below 18 °C in den, nook');
+    expect(out).toContain('\n- Rooms are taken as well mixed');
   });
 
   test('--json has the shape of docs/quantities.md', async () => {

@@ -51,5 +51,5 @@ function excerpt(out: string): string {
   const parts = out.trimEnd().split('\n\n');
   const rest = parts.findIndex((part) => part.startsWith('Against'));
   const cautions = parts.findIndex((part) => part.startsWith('Cautions'));
-  return `${[...parts.slice(0, 2), '[...]', ...parts.slice(rest, cautions), '[...]'].join('\n\n')}\n`;
+  return `${[...parts.slice(0, 3), '[...]', ...parts.slice(rest, cautions), '[...]'].join('\n\n')}\n`;
 }

@@ -44,14 +44,15 @@ async function compare(io: Io, path: string, options: Options): Promise<void> {
   if (options.json) {
     io.out(jsonText(comparison));
   } else {
-    const { compareTables } = await import('../../report/tables/compare-tables.ts');
+    const { compareTables, compareTitle } = await import('../../report/tables/compare-tables.ts');
     const { answerInWords } = await import('../../studies/answer-in-words.ts');
     const { remarkList } = await import('../../report/tables/remark-list.ts');
     const { wrapText } = await import('../../report/tables/wrap-text.ts');
     const cautions = remarkList(cautionsOfAll(comparison.plans), io.width);
     const parts = [
-      compareTables(comparison, io.width),
+      compareTitle(comparison),
       wrapText(answerInWords(comparison), '', io.width),
+      compareTables(comparison, io.width),
       ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
     ];
     io.out(`${parts.join('\n\n')}\n`);
@@ -59,10 +60,14 @@ async function compare(io: Io, path: string, options: Options): Promise<void> {
   ownCheck(comparison.plans);
 }
 
-/** What any of the plans cautions about, each once. */
+/** What any of the plans cautions about, each once; what does not go for all says for which. */
 function cautionsOfAll(plans: readonly PlanMeasures[]): readonly Remark[] {
-  const all = plans.flatMap((plan) => plan.cautions);
-  return [...new Map(all.map((caution) => [caution.text, caution])).values()];
+  const all = new Map(plans.flatMap((p) => p.cautions).map((caution) => [caution.text, caution]));
+  return [...all.values()].map(({ id, text }) => {
+    const those = plans.filter((p) => p.cautions.some((caution) => caution.text === text));
+    const names = those.map(({ plan }) => plan).join(', ');
+    return { id, text: those.length === plans.length ? text : `${names}: ${text}` };
+  });
 }
 
 async function compareAll(io: Io, plans: readonly PlanRequest[]) {

@@ -22,7 +22,7 @@ export function assumedTable(assumed: PlanMeasures['assumed'], width = WIDTH): s
     Number.POSITIVE_INFINITY,
   );
   const notes = sources.map((source, k) => wrapText(source, `${k + 1}: `, width));
-  return [table, 'Sources:', ...notes].join('\n');
+  return [table, 'Units as in docs/scenario.md. Sources:', ...notes].join('\n');
 }
 
 const valueText = (value: number | string): string =>

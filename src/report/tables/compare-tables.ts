@@ -5,6 +5,12 @@ import { figureText, signedText } from '../../units/figure-text.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { periodText } from './period-text.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
+import { wrapText } from './wrap-text.ts';
+
+/** Whose plans are compared, and over which time: two lines. */
+export function compareTitle({ plans: [first] }: Comparison): string {
+  return first === undefined ? '' : `${first.scenario}\n${periodText(first)}`;
+}
 
 /**
  * Plans side by side as plain text: the figures of the home, each room's, and what changes against
@@ -12,11 +18,9 @@ import { type Column, textTable, WIDTH } from './text-table.ts';
  */
 export function compareTables(comparison: Comparison, width = WIDTH): string {
   const { plans, baseline, differences } = comparison;
-  const [first] = plans;
-  if (first === undefined) return '';
+  if (plans.length === 0) return '';
   const parts = [
-    `${first.scenario}\n${periodText(first)}`,
-    figuresByPlan('', homeRows(plans), plans, width),
+    `${figuresByPlan('Whole home\n', homeRows(plans), plans, width)}\n${wrapText(ROOM_HOURS, '', width)}`,
     ...ROOM_FIGURES.map((figure) => roomTable(figure, plans, width)),
   ];
   if (differences.length > 0) {
@@ -134,6 +138,9 @@ function differenceTable({ plans, differences }: Comparison, width: number): str
   }
   return textTable(columns, width);
 }
+
+const ROOM_HOURS =
+  'room h: hours, added up over the rooms. Bands, cold spots and mould index: docs/quantities.md.';
 
 interface RoomFigure {
   readonly title: string;

@@ -2,6 +2,7 @@ import type { RoomMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
+import { wrapText } from './wrap-text.ts';
 
 /**
  * Rooms down, figures across, in blocks where they are too many for the width. With more than one
@@ -14,8 +15,12 @@ export function roomsTable(rooms: Readonly<Record<string, RoomMeasures>>, width 
     const cells = all.map((room) => figureText(of(room), decimals));
     return { head, cells, marks: extremeMarks(cells) };
   });
-  return textTable([names, ...columns], width);
+  return `${textTable([names, ...columns], width)}\n${wrapText(HOURS, '', width)}`;
 }
+
+const HOURS =
+  'h: hours of the period, or those with somebody in the room. K h: hours times kelvins beyond ' +
+  'the band. The bands and the mould index are described in docs/quantities.md.';
 
 interface Figure {
   readonly head: string;

@@ -20,7 +20,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
     ['Where the heat went, plus is into the room [kWh]', energyLedgerTable(ledger, rooms, width)],
     ['Where the water went, plus is into the room [kg]', waterLedgerTable(ledger, rooms, width)],
     ['Second opinion', secondOpinionTable(measures, width)],
-    ['Balances', balanceTable(measures, width)],
+    ['Balances, a check of the program on itself', balanceTable(measures, width)],
     ['Assumed, because the scenario does not say', assumedTable(measures.assumed, width)],
     ['Cautions', remarkList(measures.cautions, width)],
     ['Notices', remarkList(notices, width)],
@@ -57,15 +57,20 @@ function homeTable(measures: PlanMeasures, width: number): string {
 
 /** What was booked and not found again, as a share of throughput. */
 function balanceTable({ balance }: PlanMeasures, width: number): string {
-  const cells = Object.values(balance).map((r) => (Number.isFinite(r) ? r.toExponential(1) : '-'));
-  const labels = Object.keys(balance).map((key) => key.replace('_', ' '));
+  const cells = Object.values(balance).map(shareText);
+  const labels = Object.keys(balance).map((key) => key.replace('_residual', ''));
   return textTable(
     [
       { head: '', cells: labels, align: 'left' },
-      { head: 'of throughput', cells },
+      { head: 'lost of what passed through', cells },
     ],
     width,
   );
+}
+
+function shareText(share: number): string {
+  if (!Number.isFinite(share)) return '-';
+  return share === 0 ? '0' : share.toExponential(1);
 }
 
 function rowTable(rows: readonly [string, number, string][], decimals: number, width: number) {

@@ -3,7 +3,7 @@ import { figureText, signedText } from '../../units/figure-text.ts';
 import { textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
-/** The handbook's estimate beside the simulation, and in words how they agree and why not. */
+/** Rules of thumb beside the simulation, and in words how they agree and why not. */
 export function secondOpinionTable(measures: PlanMeasures, width = WIDTH): string {
   const figures = measures.second_opinion;
   const difference =
@@ -18,7 +18,7 @@ export function secondOpinionTable(measures: PlanMeasures, width = WIDTH): strin
       signedText(figures.difference_pct, 0),
     ],
     [
-      'leakage [1/h]',
+      'leakage [air changes an hour]',
       figureText(figures.ach50_over_20, 2),
       figureText(figures.infiltration_ach_mean, 2),
       signedText(difference, 0),
@@ -28,21 +28,21 @@ export function secondOpinionTable(measures: PlanMeasures, width = WIDTH): strin
   const table = textTable(
     [
       { head: '', cells: column(0), align: 'left' },
-      { head: 'handbook', cells: column(1) },
+      { head: 'rule of\nthumb', cells: column(1) },
       { head: 'simulated', cells: column(2) },
-      { head: 'difference [%]', cells: column(3) },
+      { head: 'difference\n[%]', cells: column(3) },
     ],
     width,
   );
   const basis =
-    `Heat-loss coefficient ${figureText(figures.heat_loss_coefficient_w_per_k, 0)} W/K, ` +
-    `${figureText(figures.degree_days_k_d, 0)} degree-days [K d] at the base temperature; vapour ` +
-    `excess ${figureText(figures.vapour_excess_g_per_m3, 1)} g/m3, humidity class ` +
-    `${figureText(figures.humidity_class, 0)}.`;
+    'Rules of thumb beside the simulation. The heating one: ' +
+    `${figureText(figures.heat_loss_coefficient_w_per_k, 0)} W lost for each kelvin warmer than ` +
+    `outdoors, times ${figureText(figures.degree_days_k_d, 0)} degree-days, which add up by how ` +
+    'much each day was too cold to do without heating.';
   const sentences = measures.notices.filter(({ id }) => id.startsWith('second-opinion-'));
   return [
-    table,
     wrapText(basis, '', width),
+    table,
     ...sentences.map(({ text }) => wrapText(text, '- ', width)),
   ].join('\n');
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { assumedTable } from '../../../src/report/tables/assumed-table.ts';
-import { compareTables } from '../../../src/report/tables/compare-tables.ts';
+import { compareTables, compareTitle } from '../../../src/report/tables/compare-tables.ts';
 import { energyLedgerTable, waterLedgerTable } from '../../../src/report/tables/ledger-table.ts';
 import { roomsTable } from '../../../src/report/tables/rooms-table.ts';
 import { runTables } from '../../../src/report/tables/run-tables.ts';
@@ -65,6 +65,12 @@ describe('compareTables', () => {
     expect(text).not.toContain('worth');
   });
 
+  test('the title names home and period', () => {
+    expect(compareTitle(COMPARISON)).toBe(
+      'Hand-made terrace\n2023-01-01 00:00 to 2024-01-01 00:00 UTC (365 days)',
+    );
+  });
+
   test('one plan alone has no differences', () => {
     expect(compareTables(compareMeasures(PLANS.slice(0, 1)))).not.toContain('Against');
   });
@@ -124,7 +130,7 @@ describe('secondOpinionTable', () => {
 
   test('sets handbook beside simulation', () => {
     expect(line(text, 'heating')).toBe('heating [kWh] 9600 9000 +7');
-    expect(line(text, 'leakage')).toBe('leakage [1/h] 0.55 0.50 +10');
+    expect(line(text, 'leakage')).toBe('leakage [air changes an hour] 0.55 0.50 +10');
     expect(text).toContain('- They differ by the sun.');
     expect(text).not.toContain('Unrelated');
   });
@@ -132,7 +138,7 @@ describe('secondOpinionTable', () => {
   test('no blower-door figure is a dash', () => {
     const second_opinion = { ...PLANS[0]!.second_opinion, ach50_over_20: null };
     const found = secondOpinionTable({ ...PLANS[0]!, second_opinion });
-    expect(line(found, 'leakage')).toBe('leakage [1/h] - 0.50 -');
+    expect(line(found, 'leakage')).toBe('leakage [air changes an hour] - 0.50 -');
   });
 });
 
@@ -170,6 +176,13 @@ describe('runTables', () => {
     expect(text).toContain('- Two hours of weather were filled. [hours-filled]');
     expect(text).not.toContain('Assumed');
     expect(text).not.toContain('Where the water went');
+  });
+
+  test('a balance that closes to the last digit is 0, not a power of ten', () => {
+    const balance = { ...measures.balance, air_residual: 0, water_residual: 2.5e-14 };
+    const found = runTables({ ...measures, balance }, ledger(2, [0]));
+    expect(line(found, 'air')).toBe('air 0');
+    expect(line(found, 'water')).toBe('water 2.5e-14');
   });
 
   test('a second opinion is not said again among the notices', () => {
