@@ -1,17 +1,28 @@
 import type { Run } from '../engine/run.ts';
 import type { Observer, TraceStretch } from '../engine/trace.ts';
 import type { Remark } from '../home/remarks.ts';
+import { createAiringHours } from './airing-hours.ts';
+import { airingMeasures } from './airing-measures.ts';
+import { alertMeasures } from './alert-measures.ts';
+import { createArrivals } from './arrivals.ts';
 import { balanceNotices, balanceOf } from './balance-notices.ts';
 import { createColdSpots } from './cold-spots.ts';
+import { devicesMeasures } from './device-measures.ts';
+import { createDeviceUse } from './device-use.ts';
 import { energyBill } from './energy-bill.ts';
-import { createEnergyUse, type FuelUse } from './energy-use.ts';
+import { createEnergyUse } from './energy-use.ts';
+import { heatingMeasures, priceOfHeat } from './heating-measures.ts';
 import { createHourlyMeans } from './hourly-means.ts';
+import { idleNotices } from './idle-notices.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
 import { createMonthlyClimate } from './monthly-climate.ts';
 import { owningPerYear } from './owning-per-year.ts';
 import type { PlanMeasures, RoomMeasures } from './plan-measures.ts';
+import { createRebounds } from './rebounds.ts';
+import { roomMeasures } from './room-measures.ts';
 import { createRoomSums } from './room-sums.ts';
 import { secondOpinion } from './second-opinion.ts';
+import { createSourceStarts } from './source-starts.ts';
 import { createTimeOutsideBands } from './time-outside-bands.ts';
 import { yearsIn } from './years-in.ts';
 
@@ -29,40 +40,32 @@ export interface Measures {
  */
 export function createMeasures(setup: MeasuresSetup): Measures {
   const { home, bands, prices, period } = setup;
-  const sums = createRoomSums(home.rooms.length);
+  const rooms = home.rooms.length;
+  const sums = createRoomSums(rooms);
   const outside = createTimeOutsideBands(home, bands);
   const coldSpots = createColdSpots(home, setup.mouldClasses);
+  const arrivals = createArrivals(bands);
   const energy = createEnergyUse(home, prices);
+  const starts = createSourceStarts(home.sources.length);
+  const used = createDeviceUse(home.devices.length);
+  const airing = createAiringHours(rooms);
+  const rebounds = createRebounds(rooms);
   const climate = createMonthlyClimate(home, period);
-  const hours = createHourlyMeans(home.rooms.length, [coldSpots.observe, climate.observe]);
+  const hourly = [coldSpots.observe, climate.observe, airing.observeHour];
+  const hours = createHourlyMeans(rooms, hourly);
+  const watchers = [hours, sums, outside, arrivals, energy, starts, used, airing, rebounds];
 
   function observe(stretch: TraceStretch): void {
-    sums.observe(stretch);
-    outside.observe(stretch);
-    energy.observe(stretch);
-    hours.observe(stretch);
+    for (const watcher of watchers) watcher.observe(stretch);
   }
 
-  function roomMeasures(room: number): RoomMeasures {
-    const own = sums.result(room);
-    const out = outside.result(room);
-    const spot = coldSpots.result(room);
-    return {
-      heating_kwh: own.heatingKwh,
-      mean_temperature_c: own.meanTemperature,
-      mean_relative_humidity_pct: own.meanRelativeHumidity,
-      outside_band_hours: out.all,
-      outside_band_occupied_hours: out.occupied,
-      degree_hours_below: out.degreeHoursBelow,
-      degree_hours_above: out.degreeHoursAbove,
-      cold_spot_hours_above_80_pct: spot.hoursAbove80,
-      mould_index_peak: spot.mouldPeak,
-      mould_index_end: spot.mouldEnd,
-      condensation_hours: own.condensationHours,
-      condensation_kg: own.condensationKg,
-      window_open_hours: own.windowOpenHours,
-    };
-  }
+  const ofRoom = (room: number): RoomMeasures =>
+    roomMeasures(
+      sums.result(room),
+      outside.result(room),
+      coldSpots.result(room),
+      arrivals.result(room),
+    );
 
   function finish(run: Run): PlanMeasures {
     const uses = energy.result();
@@ -70,7 +73,16 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     const owning = owningPerYear(setup.buys, setup.discountRate);
     const opinion = secondOpinion(home, run.ledger, climate, setup.weather);
     const balance = balanceOf(run.ledger);
-    const rooms = home.rooms.map((room, i) => [room.name, roomMeasures(i)] as const);
+    const heating = heatingMeasures(
+      home,
+      home.rooms.map((_, i) => sums.result(i)),
+      uses,
+      starts.result(),
+      period.hours,
+    );
+    const devices = devicesMeasures(home, uses, used.result, run.control);
+    const alerts = alertMeasures(run.control, period.hours);
+    const price = priceOfHeat(uses, heating.useful_kwh);
     return {
       scenario: setup.scenario,
       plan: setup.plan,
@@ -79,14 +91,8 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         to: instant(period.start + period.hours * 3600),
         hours: period.hours,
       },
-      heating: {
-        useful_kwh: rooms.reduce((sum, [, room]) => sum + room.heating_kwh, 0),
-        delivered_kwh: deliveredHeat(uses, home.sources),
-      },
-      devices: {
-        electricity_kwh: uses.reduce((sum, { otherKwh }) => sum + otherKwh, 0),
-        by_device: {},
-      },
+      heating,
+      devices,
       money: {
         currency: prices.currency,
         energy: bill.total,
@@ -95,8 +101,9 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         total_per_year: bill.total / yearsIn(period.hours) + owning,
       },
       carbon_kg: bill.carbon,
-      rooms: Object.fromEntries(rooms),
-      alerts: { fired: 0, someone_home: 0, acted_on: 0, per_week: 0, by_rule: {} },
+      rooms: Object.fromEntries(home.rooms.map((room, i) => [room.name, ofRoom(i)])),
+      airing: airingMeasures(run.ledger, price, airing.result(), rebounds.result()),
+      alerts,
       balance,
       second_opinion: opinion.figures,
       assumed: setup.assumed,
@@ -107,21 +114,13 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...setup.weather.notes,
         ...bill.notices,
         ...partYear(period.hours),
+        ...idleNotices(heating, devices, alerts),
         ...opinion.notices,
       ]),
     };
   }
 
   return { observe, finish };
-}
-
-/** Fuel drawn for heat; a fuel that only appliances draw is not listed. */
-function deliveredHeat(
-  uses: readonly FuelUse[],
-  sources: MeasuresSetup['home']['sources'],
-): Record<string, number> {
-  const heating = uses.filter(({ fuel }) => sources.some((source) => source.fuel === fuel));
-  return Object.fromEntries(heating.map(({ fuel, heatKwh }) => [fuel, heatKwh]));
 }
 
 /** Money a year from less or more than a year is an extrapolation, and says so. */

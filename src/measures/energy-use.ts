@@ -13,28 +13,32 @@ export interface EnergyUse {
 
 export interface FuelUse {
   readonly fuel: Fuel;
-  /** Drawn by heat sources. [kWh] */
+  /** Whether something of the home burns or draws it for heat, be it never. */
+  readonly heats: boolean;
+  /** Drawn by heat sources, their backup heaters and stoves. [kWh] */
   readonly heatKwh: number;
   /** Drawn by appliances and devices; electricity only. [kWh] */
   readonly otherKwh: number;
   /** At the tariff of each moment [currency]; null where the fuel has no price. */
   readonly cost: number | null;
+  /** Of that, for the sources and their backup, whose heat comes by emitters. */
+  readonly sourceCost: number | null;
 }
 
 /** Watches a run's fuel and electricity. Electricity is always listed: every home has it. */
 export function createEnergyUse(home: Home, prices: Prices): EnergyUse {
-  const fuels = [...new Set<Fuel>([...home.sources.map((s) => s.fuel), 'electricity'])];
-  const priceOf = fuels.map((f) => meanPriceOf(prices.fuels[f]?.tariff ?? FREE));
-  // One draw for each heat source, and the last for appliances and devices.
-  const draws = [...home.sources.map((s) => s.fuel), 'electricity' as const];
-  const fuelOf = Int32Array.from(draws, (fuel) => fuels.indexOf(fuel));
-  const energy = new Float64Array(draws.length); // W s
-  const cost = new Float64Array(draws.length); // currency/kWh W s
+  const meters = metersOf(home);
+  const fuels = [...new Set<Fuel>(meters.map(({ fuel }) => fuel))];
+  const priceOf = meters.map(({ fuel }) => meanPriceOf(prices.fuels[fuel]?.tariff ?? FREE));
+  const energy = new Float64Array(meters.length); // W s
+  const cost = new Float64Array(meters.length); // currency/kWh W s
+  let power = new Float64Array(0); // of one meter, step by step [W]
 
   function observe({ steps, dt, start, home: trace }: TraceStretch): void {
-    for (let k = 0; k < draws.length; k++) {
-      const power = k < trace.sourceFuel.length ? trace.sourceFuel[k]! : trace.electricity;
-      const price = priceOf[fuelOf[k]!]!;
+    if (power.length < steps) power = new Float64Array(steps);
+    for (let k = 0; k < meters.length; k++) {
+      addUp(power, meters[k]!.draws(trace), steps);
+      const price = priceOf[k]!;
       let used = energy[k]!;
       let paid = cost[k]!;
       for (let s = 0; s < steps; s++) {
@@ -48,18 +52,63 @@ export function createEnergyUse(home: Home, prices: Prices): EnergyUse {
   }
 
   function result(): FuelUse[] {
-    const sum = (values: Float64Array, use: (k: number) => boolean): number =>
-      values.reduce((total, value, k) => (use(k) ? total + value : total), 0) / JOULES_PER_KWH;
-    const appliances = draws.length - 1;
-    return fuels.map((fuel, f) => ({
-      fuel,
-      heatKwh: sum(energy, (k) => fuelOf[k] === f && k !== appliances),
-      otherKwh: sum(energy, (k) => fuelOf[k] === f && k === appliances),
-      cost: prices.fuels[fuel] === undefined ? null : sum(cost, (k) => fuelOf[k] === f),
-    }));
+    return fuels.map((fuel) => {
+      const sum = (values: Float64Array, ...uses: readonly Meter['use'][]): number =>
+        meters.reduce(
+          (total, meter, k) =>
+            meter.fuel === fuel && uses.includes(meter.use) ? total + values[k]! : total,
+          0,
+        ) / JOULES_PER_KWH;
+      const known = prices.fuels[fuel] !== undefined;
+      const unused = sum(energy, 'source') === 0;
+      return {
+        fuel,
+        heats: meters.some((meter) => meter.fuel === fuel && meter.use !== 'other'),
+        heatKwh: sum(energy, 'source', 'stove'),
+        otherKwh: sum(energy, 'other'),
+        cost: known ? sum(cost, 'source', 'stove', 'other') : null,
+        sourceCost: known || unused ? sum(cost, 'source') : null,
+      };
+    });
   }
 
   return { observe, result };
+}
+
+/** Things that draw the same fuel for the same use. */
+interface Meter {
+  readonly fuel: Fuel;
+  readonly use: 'source' | 'stove' | 'other';
+  readonly draws: (trace: TraceStretch['home']) => readonly Float64Array[];
+}
+
+function metersOf({ sources, devices }: Home): Meter[] {
+  const meters: Meter[] = sources.map(({ fuel }, k) => ({
+    fuel,
+    use: 'source',
+    draws: (trace) => [trace.sourceFuel[k]!],
+  }));
+  if (devices.some(({ does }) => does.kind === 'stove')) {
+    const draws: Meter['draws'] = (trace) => trace.devices.map(({ fuel }) => fuel);
+    meters.push({ fuel: 'wood', use: 'stove', draws });
+  }
+  if (sources.some(({ backup = 0 }) => backup > 0)) {
+    meters.push({ fuel: 'electricity', use: 'source', draws: (trace) => trace.sourceBackup });
+  }
+  const bought: Meter['draws'] = (trace) => [
+    trace.electricity,
+    ...trace.devices.map(({ electricity }) => electricity),
+  ];
+  return [...meters, { fuel: 'electricity', use: 'other', draws: bought }];
+}
+
+/** Fill `sums` with the sums of several series. */
+function addUp(sums: Float64Array, series: readonly Float64Array[], steps: number): void {
+  sums.fill(0, 0, steps);
+  for (let k = 0; k < series.length; k++) {
+    const values = series[k]!;
+    for (let s = 0; s < steps; s++) sums[s] = sums[s]! + values[s]!;
+  }
 }
 
 const FREE = { by: 'flat', price: 0 } as const;

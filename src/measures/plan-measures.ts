@@ -8,10 +8,13 @@ export interface PlanMeasures {
   readonly heating: {
     readonly useful_kwh: number;
     readonly delivered_kwh: Readonly<Record<string, number>>;
+    readonly with_window_open_kwh: number;
+    readonly starts_per_day: Readonly<Record<string, number>>;
   };
   readonly devices: {
     readonly electricity_kwh: number;
     readonly by_device: Readonly<Record<string, number>>;
+    readonly detail: Readonly<Record<string, DeviceMeasures>>;
   };
   readonly money: {
     readonly currency: string;
@@ -22,13 +25,8 @@ export interface PlanMeasures {
   };
   readonly carbon_kg: number;
   readonly rooms: Readonly<Record<string, RoomMeasures>>;
-  readonly alerts: {
-    readonly fired: number;
-    readonly someone_home: number;
-    readonly acted_on: number;
-    readonly per_week: number;
-    readonly by_rule: Readonly<Record<string, unknown>>;
-  };
+  readonly airing: AiringMeasures;
+  readonly alerts: AlertMeasures;
   readonly balance: {
     readonly energy_residual: number;
     readonly water_residual: number;
@@ -55,6 +53,57 @@ export interface RoomMeasures {
   readonly condensation_hours: number;
   readonly condensation_kg: number;
   readonly window_open_hours: number;
+  readonly occupied_hours: number;
+  readonly arrivals: number;
+  readonly cold_arrivals: number;
+  readonly cold_arrival_hours: number;
+  readonly recovery_minutes_mean: number;
+  readonly recovery_minutes_most: number;
+}
+
+export interface DeviceMeasures {
+  readonly electricity_kwh: number;
+  readonly fuel_kwh: number;
+  readonly water_kg: number;
+  readonly heat_kwh: number;
+  readonly hours: number;
+  readonly starts: number;
+  readonly emptied: number;
+}
+
+export interface AiringMeasures {
+  readonly openings_kg: number;
+  readonly openings_kwh: number;
+  readonly heating_season_kg: number;
+  readonly heating_season_kwh: number;
+  readonly kwh_per_litre: number | null;
+  readonly money_per_litre: number | null;
+  readonly short_airings: number;
+  readonly rebounds: number;
+  readonly rebound_minutes_mean: number | null;
+  readonly hours_drier: number;
+  readonly hours_no_difference: number;
+  readonly hours_wetter: number;
+  readonly hours_humidity_rule_wrong: number;
+}
+
+export interface AlertMeasures {
+  readonly fired: number;
+  readonly someone_home: number;
+  readonly acted_on: number;
+  readonly per_week: number;
+  readonly by_rule: Readonly<Record<string, RuleMeasures>>;
+}
+
+export interface RuleMeasures {
+  readonly fired: number;
+  readonly per_week: number;
+  readonly someone_home: number;
+  readonly someone_awake: number;
+  readonly could_act: number;
+  readonly acted_on: number;
+  readonly duplicates: number;
+  readonly missed: number;
 }
 
 export interface BandHours {

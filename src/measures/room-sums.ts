@@ -4,6 +4,8 @@ import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 /** Means and sums of one room over the period. */
 export interface RoomSums {
   readonly heatingKwh: number;
+  /** Of that, while a window of the room stood open, by the share of each step that it did. */
+  readonly heatingWithWindowOpenKwh: number;
   /** Of the air, as a thermometer in the room shows it. [°C] */
   readonly meanTemperature: number;
   /** [%] */
@@ -14,6 +16,8 @@ export interface RoomSums {
   readonly condensationKg: number;
   /** With an opening of the room open, however little. [h] */
   readonly windowOpenHours: number;
+  /** With somebody in the room; two people count once. [h] */
+  readonly occupiedHours: number;
 }
 
 /** Adds up what a room does, step by step. */
@@ -22,25 +26,32 @@ export function createRoomSums(rooms: number): {
   result(room: number): RoomSums;
 } {
   const heating = new Float64Array(rooms); // J
+  const airedHeat = new Float64Array(rooms); // J
   const temperature = new Float64Array(rooms); // °C s
   const humidity = new Float64Array(rooms); // % s
   const wet = new Float64Array(rooms); // s
   const condensed = new Float64Array(rooms); // kg
   const open = new Float64Array(rooms); // s
+  const inhabited = new Float64Array(rooms); // s
   let time = 0; // s
 
   function observe({ steps, dt, room }: TraceStretch): void {
-    const { airTemperature, relativeHumidity, windowOpen, condensation } = room;
+    const { airTemperature, relativeHumidity, windowOpen, condensation, occupants } = room;
     const end = steps * rooms;
     for (let i = 0; i < rooms; i++) {
       let heat = heating[i]!;
+      let lost = airedHeat[i]!;
+      let there = inhabited[i]!;
       let warmth = temperature[i]!;
       let damp = humidity[i]!;
       let aired = open[i]!;
       let wetFor = wet[i]!;
       let water = condensed[i]!;
       for (let at = i; at < end; at += rooms) {
-        heat += room.heating[at]! * dt;
+        const given = room.heating[at]! * dt;
+        heat += given;
+        lost += given * windowOpen[at]!;
+        there += Math.min(1, occupants[at]!) * dt;
         warmth += airTemperature[at]! * dt;
         damp += relativeHumidity[at]! * dt;
         aired += windowOpen[at]! * dt;
@@ -51,6 +62,8 @@ export function createRoomSums(rooms: number): {
         }
       }
       heating[i] = heat;
+      airedHeat[i] = lost;
+      inhabited[i] = there;
       temperature[i] = warmth;
       humidity[i] = damp;
       open[i] = aired;
@@ -62,11 +75,13 @@ export function createRoomSums(rooms: number): {
 
   const result = (i: number): RoomSums => ({
     heatingKwh: heating[i]! / JOULES_PER_KWH,
+    heatingWithWindowOpenKwh: airedHeat[i]! / JOULES_PER_KWH,
     meanTemperature: time > 0 ? temperature[i]! / time : 0,
     meanRelativeHumidity: time > 0 ? humidity[i]! / time : 0,
     condensationHours: wet[i]! / 3600,
     condensationKg: condensed[i]!,
     windowOpenHours: open[i]! / 3600,
+    occupiedHours: inhabited[i]! / 3600,
   });
 
   return { observe, result };

@@ -6,6 +6,7 @@ import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 import type { Weather } from '../weather/weather.ts';
 import { booked } from './booked.ts';
 import { differencePct } from './difference.ts';
+import { heatingSeason } from './heating-season.ts';
 import { type HeatingBooks, heatingSentence } from './heating-sentence.ts';
 import { infiltrationSentence } from './infiltration-sentence.ts';
 import type { Climate, MonthlyClimate } from './monthly-climate.ts';
@@ -40,7 +41,7 @@ export function secondOpinion(
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const every = ledger.months.map((_, row) => row);
   const year = climate.over(every);
-  const season = heatingSeason(ledger, every);
+  const season = heatingSeason(ledger);
   const inSeason = climate.over(season);
   const ach = (year.infiltration * 3600) / volume;
   const rule = home.leakage.ach50 === null ? null : home.leakage.ach50 / 20;
@@ -79,16 +80,9 @@ export function secondOpinion(
   };
 }
 
-function heatingSeason(ledger: Ledger, every: readonly number[]): readonly number[] {
-  const heat = every.map((row) => booked(ledger.energy.heating, [row], ledger));
-  const most = Math.max(0, ...heat);
-  return most > 0 ? every.filter((row) => heat[row]! >= LEAST_SEASON_SHARE * most) : every;
-}
-
 function baseTemperature(season: Climate, gains: number, loss: HeatLoss): number {
   if (season.seconds === 0 || loss.total === 0) return season.indoor;
   return season.indoor - gains / season.seconds / loss.total;
 }
 
 const GAINS = ['people', 'things', 'devices', 'sun'] as const;
-const LEAST_SEASON_SHARE = 0.05;

@@ -23,9 +23,10 @@ export interface PlanOutcome {
 /** Simulate one plan and make its figures. Whoever else wants to see the run may watch it. */
 export function runPlan(request: PlanRequest, watchers: readonly Observer[] = []): PlanOutcome {
   const { plan, weather, period } = request;
-  const { home, household, dt } = plan;
+  const { home, household, automation, dt } = plan;
   const measures = createMeasures({ ...plan, clock: household.clock, weather, period });
-  const run = simulate({ home, household, weather, dt, ...period, leadInDays: LEAD_IN_DAYS }, [
+  const leadInDays = LEAD_IN_DAYS;
+  const run = simulate({ home, household, automation, weather, dt, ...period, leadInDays }, [
     measures.observe,
     ...watchers,
   ]);

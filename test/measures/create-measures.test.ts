@@ -78,6 +78,7 @@ describe('the shape of the figures', () => {
       'money',
       'carbon_kg',
       'rooms',
+      'airing',
       'alerts',
       'balance',
       'second_opinion',
@@ -104,6 +105,12 @@ describe('the shape of the figures', () => {
       'condensation_hours',
       'condensation_kg',
       'window_open_hours',
+      'occupied_hours',
+      'arrivals',
+      'cold_arrivals',
+      'cold_arrival_hours',
+      'recovery_minutes_mean',
+      'recovery_minutes_most',
     ]);
     expect(JSON.parse(JSON.stringify(found))).toEqual(found);
     expect(numbersIn(found).every(Number.isFinite)).toBe(true);

@@ -7,7 +7,7 @@ import {
   type WaterTerm,
 } from '../../src/engine/ledger.ts';
 import type { Run } from '../../src/engine/run.ts';
-import type { TraceStretch } from '../../src/engine/trace.ts';
+import type { DeviceTrace, TraceStretch } from '../../src/engine/trace.ts';
 import type { RoomBands } from '../../src/home/bands.ts';
 import type { Home, Room } from '../../src/home/home.ts';
 import { createMeasures } from '../../src/measures/create-measures.ts';
@@ -35,6 +35,8 @@ export interface Moment {
   outdoorVapour?: number;
   infiltration?: number;
   fuel?: readonly number[];
+  backup?: readonly number[];
+  devices?: readonly Partial<Record<keyof DeviceTrace, number>>[];
   electricity?: number;
 }
 
@@ -169,9 +171,18 @@ function stretch(
       outdoorVapourPressure: perStep((m) => m.outdoorVapour ?? 600),
       infiltration: perStep((m) => m.infiltration ?? 0),
       sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
-      sourceBackup: own.sources.map(() => perStep(() => 0)),
+      sourceBackup: own.sources.map((_, k) => perStep((m) => m.backup?.[k] ?? 0)),
       electricity: perStep((m) => m.electricity ?? 0),
-      devices: [],
+      devices: own.devices.map((_, d) => {
+        const of = (what: keyof DeviceTrace) => perStep((m) => m.devices?.[d]?.[what] ?? 0);
+        return {
+          electricity: of('electricity'),
+          fuel: of('fuel'),
+          water: of('water'),
+          heat: of('heat'),
+          share: of('share'),
+        };
+      }),
     },
   };
 }
@@ -209,11 +220,11 @@ export function ledger(
   };
 }
 
-function run(own: MeasuresSetup, dt: number, entries: LedgerEntries = {}): Run {
+function run(own: MeasuresSetup, dt: number, entries: LedgerEntries, control: Run['control']): Run {
   const { start, hours } = own.period;
   const months = [new Date(start * 1000).getUTCMonth()];
   const books = ledger(own.home.rooms.length, months, entries);
-  return { start, hours, dt, ledger: books, control: null, notices: [] };
+  return { start, hours, dt, ledger: books, control, notices: [] };
 }
 
 /** Measures of a trace over the setup's period, handed over in stretches of a day. */
@@ -224,12 +235,18 @@ export function measure(
     dt = 600,
     cuts = [86_400 / dt],
     entries = {},
-  }: { dt?: number; cuts?: readonly number[]; entries?: LedgerEntries } = {},
+    control = null,
+  }: {
+    dt?: number;
+    cuts?: readonly number[];
+    entries?: LedgerEntries;
+    control?: Run['control'];
+  } = {},
 ): PlanMeasures {
   const measures = createMeasures(own);
   const steps = (own.period.hours * 3600) / dt;
   for (const part of stretches(own.home, own.period.start, dt, steps, cuts, at)) {
     measures.observe(part);
   }
-  return measures.finish(run(own, dt, entries));
+  return measures.finish(run(own, dt, entries, control));
 }

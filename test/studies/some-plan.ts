@@ -1,4 +1,9 @@
-import type { BandHours, PlanMeasures, RoomMeasures } from '../../src/measures/plan-measures.ts';
+import type {
+  AiringMeasures,
+  BandHours,
+  PlanMeasures,
+  RoomMeasures,
+} from '../../src/measures/plan-measures.ts';
 
 /** Figures of a plan made by hand: a year of two rooms, nothing outside any band. */
 export function somePlan(
@@ -18,8 +23,13 @@ export function somePlan(
     scenario: 'Hand-made terrace',
     plan,
     period: { from: '2023-01-01T00:00:00Z', to: '2024-01-01T00:00:00Z', hours },
-    heating: { useful_kwh: useful, delivered_kwh: { gas: useful / 0.9 } },
-    devices: { electricity_kwh: 1500, by_device: {} },
+    heating: {
+      useful_kwh: useful,
+      delivered_kwh: { gas: useful / 0.9 },
+      with_window_open_kwh: 0,
+      starts_per_day: { boiler: 6 },
+    },
+    devices: { electricity_kwh: 1500, by_device: {}, detail: {} },
     money: {
       currency: 'GBP',
       energy,
@@ -29,6 +39,7 @@ export function somePlan(
     },
     carbon_kg: 2000,
     rooms: { den: someRoom(figures.den), bath: someRoom(figures.bath) },
+    airing: { ...NO_AIRING },
     alerts: { fired: 0, someone_home: 0, acted_on: 0, per_week: 0, by_rule: {} },
     balance: {
       energy_residual: 1e-14,
@@ -73,6 +84,12 @@ function someRoom({ outside, occupied, over }: RoomFigures = {}): RoomMeasures {
     condensation_hours: 0,
     condensation_kg: 0,
     window_open_hours: 0,
+    occupied_hours: 3000,
+    arrivals: 700,
+    cold_arrivals: 0,
+    cold_arrival_hours: 0,
+    recovery_minutes_mean: 0,
+    recovery_minutes_most: 0,
     ...over,
   };
 }
@@ -85,4 +102,20 @@ const NONE: BandHours = {
   co2_high: 0,
   tvoc_high: 0,
   pm25_high: 0,
+};
+
+const NO_AIRING: AiringMeasures = {
+  openings_kg: 0,
+  openings_kwh: 0,
+  heating_season_kg: 0,
+  heating_season_kwh: 0,
+  kwh_per_litre: null,
+  money_per_litre: null,
+  short_airings: 0,
+  rebounds: 0,
+  rebound_minutes_mean: null,
+  hours_drier: 0,
+  hours_no_difference: 0,
+  hours_wetter: 0,
+  hours_humidity_rule_wrong: 0,
 };

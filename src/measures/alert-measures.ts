@@ -1,0 +1,32 @@
+import type { Run } from '../engine/run.ts';
+import type { AlertMeasures, RuleMeasures } from './plan-measures.ts';
+
+/** What rules did over the period, together and one by one; zeros without rules. */
+export function alertMeasures(control: Run['control'], hours: number): AlertMeasures {
+  const rules = (control?.rules ?? []).map((rule): [string, RuleMeasures] => [
+    rule.name,
+    {
+      fired: rule.fired,
+      per_week: perWeek(rule.fired, hours),
+      someone_home: rule.someoneHome,
+      someone_awake: rule.someoneAwake,
+      could_act: rule.couldAct,
+      acted_on: rule.actedOn,
+      duplicates: rule.duplicates,
+      missed: rule.missed,
+    },
+  ]);
+  const sum = (of: (rule: RuleMeasures) => number): number =>
+    rules.reduce((total, [, rule]) => total + of(rule), 0);
+  const fired = sum((rule) => rule.fired);
+  return {
+    fired,
+    someone_home: sum((rule) => rule.someone_home),
+    acted_on: sum((rule) => rule.acted_on),
+    per_week: perWeek(fired, hours),
+    by_rule: Object.fromEntries(rules),
+  };
+}
+
+const perWeek = (count: number, hours: number): number => (count * HOURS_PER_WEEK) / hours;
+const HOURS_PER_WEEK = 168;

@@ -1,0 +1,35 @@
+import type { Arrivals } from './arrivals.ts';
+import type { ColdSpots } from './cold-spots.ts';
+import type { RoomMeasures } from './plan-measures.ts';
+import type { RoomSums } from './room-sums.ts';
+import type { TimeOutsideBands } from './time-outside-bands.ts';
+
+/** The figures of one room, under the names they are printed by. */
+export function roomMeasures(
+  own: RoomSums,
+  out: ReturnType<TimeOutsideBands['result']>,
+  spot: ReturnType<ColdSpots['result']>,
+  came: Arrivals,
+): RoomMeasures {
+  return {
+    heating_kwh: own.heatingKwh,
+    mean_temperature_c: own.meanTemperature,
+    mean_relative_humidity_pct: own.meanRelativeHumidity,
+    outside_band_hours: out.all,
+    outside_band_occupied_hours: out.occupied,
+    degree_hours_below: out.degreeHoursBelow,
+    degree_hours_above: out.degreeHoursAbove,
+    cold_spot_hours_above_80_pct: spot.hoursAbove80,
+    mould_index_peak: spot.mouldPeak,
+    mould_index_end: spot.mouldEnd,
+    condensation_hours: own.condensationHours,
+    condensation_kg: own.condensationKg,
+    window_open_hours: own.windowOpenHours,
+    occupied_hours: own.occupiedHours,
+    arrivals: came.arrivals,
+    cold_arrivals: came.cold,
+    cold_arrival_hours: came.coldHours,
+    recovery_minutes_mean: came.recoveryMean,
+    recovery_minutes_most: came.recoveryMost,
+  };
+}
