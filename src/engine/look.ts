@@ -1,4 +1,5 @@
 import type { Orders, Seen } from '../control/seen.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { ROOM, TRACER } from './arena.ts';
 import type { Model } from './model.ts';
 import type { Outdoors } from './outdoors.ts';
@@ -21,7 +22,7 @@ export function look(
     const r = i * ROOM_STRIDE;
     const t = rooms[r + TEMPERATURE]!;
     const w = rooms[r + HUMIDITY]!;
-    const p = (pressure * w) / (MOLAR_MASS_RATIO + w);
+    const p = (pressure * w) / (MOLAR_RATIO + w);
     const most = rooms[r + HIGH]!;
     temperature[i] = t;
     relativeHumidity[i] = (100 * p) / saturation(t);
@@ -37,7 +38,7 @@ export function look(
   }
   const t = outdoors.temperature[s]!;
   const w = outdoors.humidityRatio[s]!;
-  const p = (pressure * w) / (MOLAR_MASS_RATIO + w);
+  const p = (pressure * w) / (MOLAR_RATIO + w);
   outdoor[0] = t;
   outdoor[1] = (100 * p) / saturation(t);
   outdoor[2] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
@@ -59,5 +60,4 @@ const { level: LEVEL } = TRACER;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
 
-const MOLAR_MASS_RATIO = 0.621945;
 const VAPOUR_GAS = 461.52; // J/(kg K)

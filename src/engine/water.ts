@@ -1,4 +1,5 @@
 import type { Day } from '../control/day.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { DOOR, FRAME, PANE, ROOM } from './arena.ts';
 import { BOOK } from './books.ts';
 import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
@@ -32,7 +33,7 @@ export function stepWater(
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     rooms[r + SATURATION] = saturation(rooms[r + MEAN_T]!);
     const guess = 2 * rooms[r + HUMIDITY]! - rooms[r + MEAN]!;
-    rooms[r + PRESSURE] = pressure / (MOLAR_MASS_RATIO + Math.max(guess, 0));
+    rooms[r + PRESSURE] = pressure / (MOLAR_RATIO + Math.max(guess, 0));
     rooms[r + WET_G] = 0;
   }
   for (let p = 0; p < paneCount; p++) {
@@ -233,8 +234,6 @@ const DOORWAYS = term('doorways');
 const DEVICES = term('devices');
 const RUNOFF = term('runoff');
 
-/** Molar mass of water over that of dry air. [-] */
-const MOLAR_MASS_RATIO = 0.621945;
 /** What a square metre of pane holds before drops run off; beyond it water leaves the balance. [kg/m2] */
 const FILM_HOLDS = 0.2;
 /** Rounds of checking panes before they are moved one at a time. */
