@@ -1,15 +1,21 @@
 import type { Element, HeatSource, Home } from '../home/home.ts';
 import { skyLoss } from '../physics/heat/sol-air-temperature.ts';
-import {
-  innerSurfaceResistance,
-  OUTER_SURFACE_RESISTANCE,
-} from '../physics/heat/surface-resistance.ts';
+import { OUTER_SURFACE_RESISTANCE } from '../physics/heat/surface-resistance.ts';
 import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity-ratio.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-enthalpy.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
-import { CHAIN, DOOR, EMITTER, FRAME, LINK, PANE, ROOM, TRACER } from './arena.ts';
-import { type Chains, layOutChains } from './chains.ts';
+import { CHAIN, LINK } from './arena.ts';
+import type { Chains } from './chains.ts';
+import { layOutChains } from './lay-out-chains.ts';
+import {
+  layOutDoors,
+  layOutEmitters,
+  layOutFrames,
+  layOutPanes,
+  layOutTracers,
+} from './lay-out-parts.ts';
+import { layOutRooms } from './lay-out-rooms.ts';
 import { along } from './numerics/along.ts';
 import { type Elimination, planElimination, positionOf } from './numerics/sparse.ts';
 
@@ -111,10 +117,6 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     ),
   ]);
   const perValue = (): Float64Array => new Float64Array(elimination.size);
-  const rooms = layOutRooms(home, density, airCp);
-  addChains(rooms, chains);
-  addPanes(rooms, home);
-  addEmitters(rooms, home, chains);
   return {
     home,
     dt,
@@ -123,7 +125,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     airCp,
     evaporation: latentHeat(REFERENCE_T),
     roomCount: n,
-    rooms,
+    rooms: layOutRooms(home, chains, density, airCp),
     chains,
     boundaries,
     boundary: new Float64Array(boundaries.length),
@@ -200,151 +202,14 @@ function fixedConductances(
   return fixed;
 }
 
-function layOutRooms(home: Home, density: number, airCp: number): Float64Array {
-  const rooms = new Float64Array(home.rooms.length * ROOM_STRIDE);
-  home.rooms.forEach((room, i) => {
-    const r = i * ROOM_STRIDE;
-    rooms[r + ROOM.volume] = room.volume;
-    rooms[r + ROOM.airMass] = density * room.volume;
-    rooms[r + ROOM.airCapacity] = room.furnishingFactor * density * room.volume * airCp;
-    rooms[r + ROOM.sunToAir] = room.sunToAir;
-    rooms[r + ROOM.bufferCapacity] = room.buffer.capacity;
-    rooms[r + ROOM.bufferG] = room.buffer.capacity > 0 ? room.buffer.conductance : 0;
-    rooms[r + ROOM.leakShare] = home.leakage.share[i]!;
-  });
-  return rooms;
-}
-
-function addChains(rooms: Float64Array, { count, chains, links }: Chains): void {
-  for (let c = 0; c < count; c++) {
-    const at = c * CHAIN_STRIDE;
-    const r = links[c * LINK_STRIDE + LINK.room]! * ROOM_STRIDE;
-    const far = links[c * LINK_STRIDE + LINK.farRoom]!;
-    rooms[r + ROOM.chainG]! += chains[at + CHAIN.nearG]!;
-    rooms[r + ROOM.surface]! += chains[at + CHAIN.area]!;
-    if (chains[at + CHAIN.radiantShare]! > 0) rooms[r + ROOM.surfaced] = 1;
-    if (far < 0) continue;
-    rooms[far * ROOM_STRIDE + ROOM.chainG]! += chains[at + CHAIN.farG]!;
-    rooms[far * ROOM_STRIDE + ROOM.surface]! += chains[at + CHAIN.area]!;
-  }
-}
-
-function addPanes(rooms: Float64Array, { panes }: Home): void {
-  for (const pane of panes) {
-    rooms[pane.room * ROOM_STRIDE + ROOM.paneUA]! += pane.uValue * pane.area;
-    rooms[pane.room * ROOM_STRIDE + ROOM.surface]! += pane.area;
-  }
-}
-
-/** Radiant share of each room's emitters together, and what of a watt reaches the air at once. */
-function addEmitters(rooms: Float64Array, home: Home, { count, chains, links }: Chains): void {
-  const passedOn = new Float64Array(home.rooms.length);
-  for (let c = 0; c < count; c++) {
-    const at = c * CHAIN_STRIDE;
-    passedOn[links[c * LINK_STRIDE + LINK.room]!]! +=
-      chains[at + CHAIN.radiantShare]! * chains[at + CHAIN.nearToNear]!;
-  }
-  home.rooms.forEach((_, i) => {
-    const r = i * ROOM_STRIDE;
-    const mine = home.emitters.filter((e) => e.room === i);
-    const rated = mine.reduce((sum, e) => sum + e.ratedPower, 0);
-    const radiated = mine.reduce((sum, e) => sum + e.ratedPower * e.radiantShare, 0);
-    // Where there is no surface to warm, radiant heat has only the air.
-    const share = rated > 0 && rooms[r + ROOM.surfaced] === 1 ? radiated / rated : 0;
-    rooms[r + ROOM.heated] = rated > 0 ? 1 : 0;
-    rooms[r + ROOM.radiantShare] = share;
-    rooms[r + ROOM.reach] = 1 - share + share * passedOn[i]!;
-  });
-}
-
-function layOutPanes({ panes }: Home): Float64Array {
-  const all = new Float64Array(panes.length * PANE_STRIDE);
-  panes.forEach((pane, p) => {
-    const at = p * PANE_STRIDE;
-    all[at + PANE.ua] = pane.uValue * pane.area;
-    all[at + PANE.area] = pane.area;
-    all[at + PANE.drop] = pane.uValue * innerSurfaceResistance('horizontal');
-    const drop = all[at + PANE.drop]!;
-    const warming = LATENT * SATURATION_SLOPE * innerSurfaceResistance('horizontal') * (1 - drop);
-    const perArea = VAPOUR_TO_GLASS / (1 + VAPOUR_TO_GLASS * warming);
-    all[at + PANE.vapourG] = pane.area * (1 - pane.frameShare) * perArea;
-  });
-  return all;
-}
-
-function layOutDoors({ doorways }: Home): Float64Array {
-  const all = new Float64Array(doorways.length * DOOR_STRIDE);
-  doorways.forEach((door, d) => {
-    const at = d * DOOR_STRIDE;
-    all[at + DOOR.width] = door.width;
-    all[at + DOOR.height] = door.height;
-    all[at + DOOR.mixing] = door.mixing;
-    all[at + DOOR.shut] = door.shut;
-  });
-  return all;
-}
-
-function layOutFrames({ doorways }: Home, elimination: Elimination): Int32Array {
-  const all = new Int32Array(doorways.length * FRAME_STRIDE);
-  doorways.forEach(({ rooms: [a, b] }, d) => {
-    const ab = positionOf(elimination, a, b);
-    all.set([a, b, ab, positionOf(elimination, b, a)], d * FRAME_STRIDE);
-  });
-  return all;
-}
-
-function layOutEmitters({ emitters, sources }: Home): Float64Array {
-  const all = new Float64Array(emitters.length * EMITTER_STRIDE);
-  emitters.forEach((emitter, e) => {
-    const at = e * EMITTER_STRIDE;
-    all[at + EMITTER.rated] = emitter.ratedPower;
-    all[at + EMITTER.excess] = emitter.ratedExcess;
-    all[at + EMITTER.exponent] = emitter.exponent;
-    all[at + EMITTER.water] = sources[emitter.source]!.waterTemperature;
-    all[at + EMITTER.lag] = emitter.lag;
-    all[at + EMITTER.knownExcess] = Number.NaN;
-  });
-  return all;
-}
-
-function layOutTracers({ rooms, species }: Home): Float64Array {
-  const all = new Float64Array(species.length * rooms.length * TRACER_STRIDE);
-  species.forEach((_, s) => {
-    rooms.forEach((room, i) => {
-      all[(s * rooms.length + i) * TRACER_STRIDE + TRACER.deposition] =
-        (room.deposition[s] ?? 0) * room.volume;
-    });
-  });
-  return all;
-}
-
 function conversionOf({ conversion }: HeatSource): (outdoor: number) => number {
   if (conversion.by === 'efficiency') return () => conversion.efficiency;
   const curve = { outdoor: conversion.outdoor, value: conversion.cop };
   return (outdoor) => along(curve, outdoor);
 }
 
-/**
- * Vapour from still room air to glass: 7e-9 kg/(s Pa) per W/K of convection (Lewis relation, from
- * memory) with 3 W/(m2 K) of natural convection on an upright pane. [kg/(s m2 Pa)]
- */
-const VAPOUR_TO_GLASS = 7e-9 * 3;
-
-/**
- * Condensing warms the glass it forms on, which slows it: the flux per pascal falls by latent heat
- * times slope of the saturation curve at a glass of 10 °C times the resistance the heat meets.
- */
-const SATURATION_SLOPE = 82; // Pa/K
-const LATENT = latentHeat(10); // J/kg
-
 const REFERENCE_T = 20; // °C
 const REFERENCE_RH = 50; // %
 
-const ROOM_STRIDE = ROOM.stride;
-const TRACER_STRIDE = TRACER.stride;
 const CHAIN_STRIDE = CHAIN.stride;
 const LINK_STRIDE = LINK.stride;
-const PANE_STRIDE = PANE.stride;
-const DOOR_STRIDE = DOOR.stride;
-const FRAME_STRIDE = FRAME.stride;
-const EMITTER_STRIDE = EMITTER.stride;

@@ -2,22 +2,20 @@ import type { Controller } from '../control/controller.ts';
 import { createController } from '../control/create-controller.ts';
 import { createDay, type Day, layOutDay } from '../control/day.ts';
 import { createOrders, createSeen, type Orders, type Seen } from '../control/seen.ts';
-import { groundTemperature } from '../home/ground.ts';
 import type { Remark } from '../home/remarks.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
-import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
-import { EMITTER, ROOM } from './arena.ts';
+import { ROOM } from './arena.ts';
 import { type Books, closeBooks, openBooks } from './books.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { guessTemperatures, mendGuesses, settleHeat, solveHeat } from './heat.ts';
 import { look, obey } from './look.ts';
 import { layOutModel, type Model } from './model.ts';
-import { along } from './numerics/along.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import type { Run, RunInput } from './run.ts';
 import { type Season, seasonOf } from './season.ts';
+import { setGround, setOutdoors } from './set-outdoors.ts';
 import { stepSpecies } from './species.ts';
 import { settleStart } from './start.ts';
 import { takeStock } from './stores.ts';
@@ -211,52 +209,6 @@ function takeStep(walk: Walk, s: number, books: Books, month: number): void {
   recordStep(stretch, model, day, running, s, outdoor, humidity, leakage);
 }
 
-/** Temperatures at the far ends of chains, and the sun through panes. */
-function setOutdoors(
-  m: Model,
-  sunlight: Sunlight,
-  outdoor: number,
-  humidity: number,
-  interval: number,
-): void {
-  const { boundaries, boundary, rooms, roomCount } = m;
-  m.outdoorHumidity[0] = humidity;
-  setSources(m, outdoor);
-  let plane = 0;
-  for (let b = 0; b < boundaries.length; b++) {
-    const far = boundaries[b]!;
-    if (far.is !== 'outdoors') continue;
-    boundary[b] = outdoor + far.perSun * sunlight.on[plane++]![interval]! - far.skyLoss;
-  }
-  const from = interval * roomCount;
-  for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + SUN] = sunlight.gain[from + i]!;
-}
-
-/** What sources can feed and how warm their water is, where that follows the weather. */
-function setSources(m: Model, outdoor: number): void {
-  const { sources } = m.home;
-  for (let s = 0; s < sources.length; s++) {
-    const { powerCurve, waterCurve } = sources[s]!;
-    if (powerCurve !== undefined) m.power[s] = along(powerCurve, outdoor);
-    if (waterCurve === undefined) continue;
-    const water = along(waterCurve, outdoor);
-    for (let e = 0; e < m.emitterCount; e++) {
-      if (m.emitterSource[e] === s) m.emitters[e * EMITTER.stride + EMITTER.water] = water;
-    }
-  }
-}
-
-/** Temperatures of ground and neighbours, which change too slowly to be set more than daily. */
-function setGround({ boundaries, boundary }: Model, season: Season, utc: number): void {
-  const today = Math.min(366, dayOfYear(utc));
-  boundaries.forEach((far, b) => {
-    if (far.is === 'neighbour') boundary[b] = far.temperature;
-    if (far.is !== 'ground') return;
-    const coldest = season.coldest + GROUND_LAG;
-    boundary[b] = groundTemperature(season.mean, season.amplitude, far.damping, today, coldest);
-  });
-}
-
 /** Instants at which the calendar months (UTC) that a period touches begin, the first before it. [s UTC] */
 function monthStarts(start: number, end: number): number[] {
   const first = new Date(start * 1000);
@@ -313,11 +265,8 @@ function noticesOf(weather: Weather): Remark[] {
     : [];
 }
 
-const { sun: SUN } = ROOM;
 const oneRow: readonly number[] = [Number.NEGATIVE_INFINITY];
 const HOUR = 3600;
 const DAY = 86_400;
-/** How far the ground under a floor lags behind the outdoor year; about a month (ISO 13370, from memory). [d] */
-const GROUND_LAG = 30;
 
 const ROOM_STRIDE = ROOM.stride;
