@@ -1,7 +1,9 @@
+import type { Automation } from '../../src/control/automation.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Observer } from '../../src/engine/trace.ts';
 import { NEW_YEAR } from '../engine/homes.ts';
 import { randomHousehold, swingingWeather } from '../engine/random-home.ts';
+import { busyHome } from './busy-home.ts';
 import { naiveStepTime } from './naive.ts';
 import { typicalHome } from './typical-home.ts';
 
@@ -59,4 +61,42 @@ for (const rooms of [6, 12]) {
     `dense state space by ml-matrix, heat only, ${rooms} rooms: ${naive.toFixed(0)} ms a year, ${ratio.toFixed(0)} times ours`,
   );
 }
+const busy = busyHome(6);
+const busyHousehold = randomHousehold(busy.home, 1);
+const busyYear = (automation: Automation): number => {
+  const begin = performance.now();
+  simulate(
+    {
+      home: busy.home,
+      household: busyHousehold,
+      automation,
+      weather,
+      dt: 600,
+      start: NEW_YEAR,
+      hours: 8760,
+      leadInDays: 0,
+    },
+    [look],
+  );
+  return performance.now() - begin;
+};
+busyYear(busy.ruled);
+busyYear(busy.automation);
+const pairs = Array.from({ length: 5 }, () => [busyYear(busy.automation), busyYear(busy.ruled)]);
+const without = median(pairs.map(([a]) => a!));
+const withRules = median(pairs.map(([, b]) => b!));
+const share = median(pairs.map(([a, b]) => b! / a! - 1));
+say(`six rooms with devices, gates and four species: ${without.toFixed(0)} ms a year`);
+say(
+  `and a dozen rules on noisy sensors: ${withRules.toFixed(0)} ms, ${(100 * share).toFixed(0)} % more`,
+);
+
+const heapAfter = (years: number): number => {
+  for (let y = 0; y < years; y++) busyYear(busy.ruled);
+  globalThis.gc?.();
+  return process.memoryUsage().heapUsed / 2 ** 20;
+};
+const one = heapAfter(1);
+const ten = heapAfter(9);
+say(`heap after one year ${one.toFixed(1)} MB, after ten ${ten.toFixed(1)} MB`);
 if (!Number.isFinite(seen)) say('not a number was seen');
