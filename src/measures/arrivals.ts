@@ -46,6 +46,7 @@ export function createArrivals(bands: readonly RoomBands[]): {
       let emptyFor = empty[i]!;
       let here = since[i]!;
       let chilled = coldTime[i]!;
+      let until = stayed[i]!;
       for (let at = i; at < end; at += rooms) {
         const people = occupants[at]!;
         const isCold = operativeTemperature[at]! < edge;
@@ -56,19 +57,20 @@ export function createArrivals(bands: readonly RoomBands[]): {
           }
           emptyFor = 0;
           if (isCold && here < AFTER_ARRIVAL) chilled += dt * Math.min(1, people);
-          stayed[i] = here + dt;
+          until = here + dt;
         } else {
           emptyFor += dt;
         }
         if (recovering[i] === 1) {
           if (!isCold) recover(i, here);
-          else if (emptyFor >= LEAST_EMPTY) recover(i, stayed[i]!);
+          else if (emptyFor >= LEAST_EMPTY) recover(i, until);
         }
         here += dt;
       }
       empty[i] = emptyFor;
       since[i] = here;
       coldTime[i] = chilled;
+      stayed[i] = until;
     }
   }
 

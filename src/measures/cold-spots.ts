@@ -32,14 +32,14 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
   const factor = Float64Array.from(home.rooms, (room) => room.coldSpotFactor);
   const kinds = materials.map((name) => MOULD_CLASSES[name]);
   const saturation = saturationTable();
-  const outdoors = createTrailingMean(HOURS_OF_WALL, 1);
+  const outdoors = createTrailingMean(HOURS_OF_WALL);
   const index = new Float64Array(rooms);
   const dry = new Float64Array(rooms); // h
   const peak = new Float64Array(rooms);
   const damp = new Float64Array(rooms); // h
 
   function observe({ outdoorTemperature, airTemperature, vapourPressure }: Hour): void {
-    const wall = outdoors.add(0, outdoorTemperature);
+    const wall = outdoors.add(outdoorTemperature);
     for (let i = 0; i < rooms; i++) {
       const kind = kinds[i]!;
       const spot = surfaceTemperature(factor[i]!, airTemperature[i]!, wall);

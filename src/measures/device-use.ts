@@ -27,11 +27,23 @@ export function createDeviceUse(devices: number): {
   function observe({ steps, dt, home }: TraceStretch): void {
     for (let d = 0; d < devices; d++) {
       const own = home.devices[d]!;
-      addUp(electricity, d, own.electricity, steps, dt);
-      addUp(fuel, d, own.fuel, steps, dt);
-      addUp(water, d, own.water, steps, dt);
-      addUp(heat, d, own.heat, steps, dt);
-      addUp(ran, d, own.share, steps, dt);
+      let drawn = electricity[d]!;
+      let burned = fuel[d]!;
+      let wetted = water[d]!;
+      let warmed = heat[d]!;
+      let time = ran[d]!;
+      for (let s = 0; s < steps; s++) {
+        drawn += own.electricity[s]! * dt;
+        burned += own.fuel[s]! * dt;
+        wetted += own.water[s]! * dt;
+        warmed += own.heat[s]! * dt;
+        time += own.share[s]! * dt;
+      }
+      electricity[d] = drawn;
+      fuel[d] = burned;
+      water[d] = wetted;
+      heat[d] = warmed;
+      ran[d] = time;
     }
   }
 
@@ -44,16 +56,4 @@ export function createDeviceUse(devices: number): {
   });
 
   return { observe, result };
-}
-
-function addUp(
-  sums: Float64Array,
-  k: number,
-  rates: Float64Array,
-  steps: number,
-  dt: number,
-): void {
-  let sum = sums[k]!;
-  for (let s = 0; s < steps; s++) sum += rates[s]! * dt;
-  sums[k] = sum;
 }

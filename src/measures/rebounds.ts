@@ -39,12 +39,13 @@ export function createRebounds(rooms: number): {
     for (let i = 0; i < rooms; i++) {
       for (let at = i; at < end; at += rooms) {
         const open = windowOpen[at]!;
+        if (open === 0 && state[i] === SHUT) continue;
         if (open > 0) {
           if (state[i] !== OPEN) begin(i, at >= rooms ? vapour(at - rooms) : latest[i]!);
           if (openFor[i]! <= LONGEST) driest[i] = Math.min(driest[i]!, vapour(at));
           openFor[i] = openFor[i]! + open * dt;
           shutFor[i] = (1 - open) * dt;
-        } else if (state[i] !== SHUT) {
+        } else {
           follow(i, vapour(at), dt);
         }
       }

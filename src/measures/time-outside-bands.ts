@@ -38,9 +38,11 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
   const watched = home.species.map((s, index) => watchedSpecies(s.name, index, bands));
   const species = watched.filter((s) => s !== null);
   let means: (TrailingMean | null)[] | null = null;
+  let averaged = new Float64Array(0); // laid out as the stretch
 
   function observe(stretch: TraceStretch): void {
     const { dt, room } = stretch;
+    if (averaged.length < stretch.steps * rooms) averaged = new Float64Array(stretch.steps * rooms);
     means ??= species.flatMap(({ hours }) => hours.map((h) => trailingMean(h, dt)));
     for (let i = 0; i < rooms; i++) {
       watch(stretch, i, room.operativeTemperature, coldest[i]!, warmest[i]!, TEMPERATURE_LOW);
@@ -50,12 +52,18 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
         const mean = means[k * rooms + i]!;
         const level = room.species[index]!;
         if (mean === null) watch(stretch, i, level, NO_EDGE, high[i]!, key - 1);
-        else watchMean(stretch, i, level, mean, high[i]!, key);
+        else {
+          mean.addAll(level, averaged, i, stretch.steps * rooms, rooms);
+          watch(stretch, i, averaged, NO_EDGE, high[i]!, key - 1);
+        }
       }
     }
   }
 
-  /** Book the steps in which a room's values are below a band (by a key) or above (by the next). */
+  /**
+   * Book the steps in which a room's values are below a band (by a key) or above (by the next). What
+   * is not a number is inside.
+   */
   function watch(
     { steps, dt, room: { occupants } }: TraceStretch,
     i: number,
@@ -93,23 +101,6 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     depth[b] = overDepth;
   }
 
-  /** Book the steps that end a span of which the mean is above an edge. */
-  function watchMean(
-    { steps, dt, room: { occupants } }: TraceStretch,
-    i: number,
-    values: Float64Array,
-    mean: TrailingMean,
-    edge: number,
-    key: number,
-  ): void {
-    const at = i * KEYS.length + key;
-    for (let k = i; k < steps * rooms; k += rooms) {
-      if (!(mean.add(0, values[k]!) > edge && mean.full(0))) continue;
-      all[at] = all[at]! + dt;
-      occupied[at] = occupied[at]! + dt * Math.min(1, occupants[k]!);
-    }
-  }
-
   return {
     observe,
     result: (room) => ({
@@ -139,7 +130,7 @@ const bandHours = (seconds: Float64Array, room: number): BandHours =>
   ) as unknown as BandHours;
 
 const trailingMean = (hours: number, dt: number): TrailingMean | null =>
-  hours > 0 ? createTrailingMean(Math.max(1, Math.round((hours * 3600) / dt)), 1) : null;
+  hours > 0 ? createTrailingMean(Math.max(1, Math.round((hours * 3600) / dt))) : null;
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 
