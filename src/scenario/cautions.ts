@@ -1,20 +1,26 @@
+import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Remark } from '../home/remarks.ts';
 import type { PersonData } from './assemble/people.ts';
+import { deviceCautions } from './device-cautions.ts';
 import { FROST_GUARD } from './presets/heating.ts';
 
 /** What cautions depend on. */
 export interface CautionContext {
   readonly home: Home;
   readonly household: Household;
+  readonly automation: Automation;
   readonly people: readonly PersonData[];
+  /** True where electricity is cheaper at night. */
+  readonly nightTariff: boolean;
 }
 
 /** Sentences that must stand beside the figures of a plan, in the order of weight. */
 export function cautionsOf(context: CautionContext): Remark[] {
   return [
     ...carbonMonoxide(context),
+    ...deviceCautions(context),
     ...infant(context),
     ...frail(context),
     ...lowSetpoint(context),
@@ -25,7 +31,8 @@ export function cautionsOf(context: CautionContext): Remark[] {
 }
 
 function carbonMonoxide({ home }: CautionContext): Remark[] {
-  if (!home.sources.some(({ fuel }) => BURNT.has(fuel))) return [];
+  const stove = home.devices.some(({ does }) => does.kind === 'stove');
+  if (!stove && !home.sources.some(({ fuel }) => BURNT.has(fuel))) return [];
   return [
     {
       id: 'co-alarm',
@@ -55,9 +62,11 @@ function frail({ people }: CautionContext): Remark[] {
 }
 
 /** A room that is heated, where somebody stays, and whose setting falls below 18 °C. */
-function lowSetpoint({ home, household, people }: CautionContext): Remark[] {
+function lowSetpoint({ home, household, automation, people }: CautionContext): Remark[] {
   const stayed = new Set(household.people.flatMap(({ stays }) => stays.map(({ room }) => room)));
-  const low = home.rooms.filter((_, index) => stayed.has(index) && lowest(household, index) < 18);
+  const low = home.rooms.filter(
+    (_, index) => stayed.has(index) && lowest(household, automation, index) < 18,
+  );
   if (low.length === 0) return [];
   const rooms = low.map(({ name }) => name).join(', ');
   const who = people.some((p) => p.who === 'infant' || p.who === 'frail adult')
@@ -71,8 +80,10 @@ function lowSetpoint({ home, household, people }: CautionContext): Remark[] {
   ];
 }
 
-function frost({ home, household }: CautionContext): Remark[] {
-  const cold = home.rooms.filter((_, index) => lowest(household, index) <= FROST_GUARD.value);
+function frost({ home, household, automation }: CautionContext): Remark[] {
+  const cold = home.rooms.filter(
+    (_, index) => lowest(household, automation, index) <= FROST_GUARD.value,
+  );
   if (cold.length === 0) return [];
   const rooms = cold.map(({ name }) => name).join(', ');
   return [
@@ -83,11 +94,17 @@ function frost({ home, household }: CautionContext): Remark[] {
   ];
 }
 
-/** Lowest thermostat setting of a room in the week. [°C] */
-function lowest(household: Household, room: number): number {
+/** Lowest thermostat setting of a room in the week, by the clock or by its gate. [°C] */
+function lowest(household: Household, { thermostats }: Automation, room: number): number {
   const line = household.setpoints[room];
   if (line === undefined) return Number.NEGATIVE_INFINITY;
-  return Math.min(line.base, ...line.spells.map(({ value }) => value));
+  const { gate, otherwise } = thermostats[room]!;
+  const gated = gate.present !== 'no matter' || gate.windowsShut;
+  return Math.min(
+    line.base,
+    ...line.spells.map(({ value }) => value),
+    gated ? otherwise : Number.POSITIVE_INFINITY,
+  );
 }
 
 const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);

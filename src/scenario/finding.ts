@@ -64,6 +64,7 @@ function findingsOfOne(issue: z.core.$ZodIssue, under: Path): Finding[] {
   if (issue.code === 'invalid_union') {
     const meant = issue.errors.filter((branch) => !branch.some(isOtherForm));
     if (meant.length === 1) return findingsOf(meant[0]!, path);
+    if (issue.errors.length === 0) return [{ path, expected, names: expected.split(/: |, /) }];
     const words = issue.errors.flat().flatMap((e) => (e.code === 'invalid_value' ? e.values : []));
     return [{ path, expected, names: words.map(String) }];
   }

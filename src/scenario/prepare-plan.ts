@@ -1,8 +1,10 @@
-import type { Site } from '../home/home.ts';
+import type { Fuel, Site } from '../home/home.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { nearestName } from '../units/nearest-name.ts';
 import { InputProblems } from '../units/problem.ts';
 import { readWeather } from '../weather/read-weather.ts';
+import { activityData } from './assemble/activities.ts';
+import { buildAutomation } from './assemble/build-automation.ts';
 import { type BuiltHome, buildHome } from './assemble/build-home.ts';
 import { buildHousehold } from './assemble/build-household.ts';
 import { buildPrices, priceFileFindings } from './assemble/build-prices.ts';
@@ -10,6 +12,7 @@ import { createFill, type Fill } from './assemble/fill.ts';
 import { infantRooms, peopleData } from './assemble/people.ts';
 import { mouldClasses, roomBands } from './assemble/room-bands.ts';
 import { cautionsOf } from './cautions.ts';
+import { clockChangeRemarks } from './clock-changes.ts';
 import { type Finding, placed } from './finding.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
@@ -56,15 +59,20 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const clock = clockOf(data, place, fill);
   const built = buildHome(data, place, fill);
   const people = peopleData(data, fill);
-  const household = buildHousehold(data, built, people, clock, fill);
+  const done = activityData(data, people, fill);
+  const household = buildHousehold(data, built, { people, done, clock }, fill);
+  const kinds = done.map(({ what }) => what);
+  const automation = buildAutomation(data, built, household, kinds, fill);
   const prices = buildPrices(data, usedFuels(built), clock, choice.files, fill);
   const discount = data.money?.['discount rate'];
+  const nightTariff = prices.fuels.electricity?.tariff.by === 'blocks';
   return {
     scenario: data.title,
     plan: plan.name,
     says: plan.says,
     home: built.home,
     household,
+    automation,
     bands: roomBands(data, built.plans, infantRooms(people, built.plans)),
     mouldClasses: mouldClasses(data, built.plans, fill),
     prices,
@@ -73,7 +81,10 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     period: { from: data.period?.from ?? null, to: data.period?.to ?? null },
     dt: 60 * (data.step ?? STEP),
     assumed: fill.assumed,
-    cautions: cautionsOf({ home: built.home, household, people }),
+    cautions: [
+      ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
+      ...clockChangeRemarks(raw, clock),
+    ],
   };
 }
 
@@ -145,7 +156,11 @@ function clockOf(data: ScenarioData, place: Place, fill: Fill): LocalClock {
 }
 
 const usedFuels = ({ home }: BuiltHome) =>
-  new Set([...home.sources.map(({ fuel }) => fuel), 'electricity' as const]);
+  new Set<Fuel>([
+    ...home.sources.map(({ fuel }) => fuel),
+    ...home.devices.flatMap(({ does }) => (does.kind === 'stove' ? (['wood'] as const) : [])),
+    'electricity',
+  ]);
 
 /** What has to be bought for a plan and those it builds on. */
 function buysOf(scenario: Scenario, names: readonly string[]): PreparedPlan['buys'] {

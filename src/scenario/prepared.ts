@@ -1,3 +1,4 @@
+import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
 import type { RoomBands } from '../home/bands.ts';
 import type { Home } from '../home/home.ts';
@@ -14,6 +15,8 @@ export interface PreparedPlan {
   readonly says: string;
   readonly home: Home;
   readonly household: Household;
+  /** What watches and acts; thermostats, sensors, devices, habits by readings, rules. */
+  readonly automation: Automation;
   /** One per room. */
   readonly bands: readonly RoomBands[];
   /** One per room: class of material for the mould index at the cold spot. */

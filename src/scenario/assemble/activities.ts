@@ -7,6 +7,7 @@ import { COMMON } from '../presets/preset.ts';
 import type { Fill } from './fill.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
+import { bySpecies } from './species.ts';
 
 export type ActivityData = NonNullable<
   NonNullable<ScenarioData['household']>['activities']
@@ -49,7 +50,7 @@ export function activities(
   return given.map((activity, k): Activity => {
     const preset = ACTIVITIES[activity.what];
     const at = (key: string) => ['household', 'activities', k, key];
-    const number = (key: 'lasts' | 'water' | 'energy') => {
+    const number = (key: 'lasts' | 'water' | 'energy' | 'particles' | 'tvoc') => {
       const given = activity[key];
       if (given !== undefined || !listed || preset[key].high === 0)
         return given ?? preset[key].value;
@@ -69,7 +70,12 @@ export function activities(
       electricity,
       vapour: steam,
       drying: preset.drying ? water : 0,
-      species: species.map(() => 0),
+      species: bySpecies(species, {
+        co2: 0,
+        tvoc: (number('tvoc') * many * 1000) / seconds,
+        pm25: (number('particles') * many * 1000) / seconds,
+      }),
+      ...(preset.stopsFor !== undefined && { stopsFor: preset.stopsFor }),
     };
   });
 }

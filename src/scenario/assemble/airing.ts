@@ -14,7 +14,8 @@ export function openingLines(
   plans: readonly RoomPlan[],
   fill: Fill,
 ): WeekLine[] {
-  const habits = (data.household?.airing ?? []).map((habit, k) => {
+  const habits = (data.household?.airing ?? []).flatMap((habit, k) => {
+    if (habit.at === undefined) return [];
     const at = (key: string) => ['household', 'airing', k, key];
     const lasts = fill.number(at('lasts'), habit.lasts, AIRING.lasts);
     const value = fill.number(at('wide'), habit.wide, AIRING.wide);
@@ -23,7 +24,7 @@ export function openingLines(
       ...spellOf(days, from, from + lasts, months),
       value,
     }));
-    return { spells, opens: opened(habit, openings, plans) };
+    return [{ spells, opens: opened(habit, openings, plans) }];
   });
   return openings.map((_, index) => ({
     base: 0,
@@ -48,9 +49,10 @@ export function airingFindings(
   });
 }
 
-type Habit = NonNullable<NonNullable<ScenarioData['household']>['airing']>[number];
+export type Habit = NonNullable<NonNullable<ScenarioData['household']>['airing']>[number];
 
-function opened(
+/** Which openings a habit opens. */
+export function opened(
   habit: Habit,
   openings: readonly Opening[],
   plans: readonly RoomPlan[],

@@ -1,8 +1,9 @@
 import type { WeekLine } from '../../control/household.ts';
-import type { Home, Site, Species } from '../../home/home.ts';
+import type { Home, Site } from '../../home/home.ts';
 import type { Finding } from '../finding.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { buildFacts } from './build-facts.ts';
+import { devicesOf } from './devices.ts';
 import { doorwayPlans } from './doorways.ts';
 import type { Fill } from './fill.ts';
 import { groundOf } from './ground-of.ts';
@@ -12,6 +13,7 @@ import { leakageOf } from './leakage-of.ts';
 import { roomOf } from './room-of.ts';
 import { type RoomPlan, roomPlans } from './room-plans.ts';
 import { roomShell } from './shell.ts';
+import { speciesOf } from './species.ts';
 
 export interface BuiltHome {
   readonly home: Home;
@@ -40,7 +42,7 @@ export function buildHome(
     ...innerElements(plans, doorways, facts, fill),
   ];
   const panes = shells.flatMap((shell) => shell.panes);
-  const species = SPECIES;
+  const species = speciesOf(data, fill);
   const outer = outerRooms({ elements, panes });
   const rooms = plans.map((plan) =>
     roomOf(plan, { data, facts, species, fill, inside: !outer.has(plan.index) }),
@@ -60,7 +62,7 @@ export function buildHome(
     emitters,
     sources,
     species,
-    devices: [],
+    devices: devicesOf(data, plans, species, fill),
   };
   findings.push(...cutOff(home));
   return { home, plans, doors: doors.map(({ open }) => open), findings };
@@ -89,6 +91,3 @@ function cutOff({ rooms, elements, panes, doorways }: Home): Finding[] {
     ];
   });
 }
-
-/** What the air carries besides water. */
-const SPECIES: readonly Species[] = [{ name: 'co2', unit: 'ppm', outdoor: 420, penetration: 1 }];

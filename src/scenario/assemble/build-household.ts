@@ -1,10 +1,11 @@
 import type { Household } from '../../control/household.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
-import { activities, activityData } from './activities.ts';
+import { type ActivityData, activities } from './activities.ts';
 import { openingLines } from './airing.ts';
 import type { BuiltHome } from './build-home.ts';
 import type { Fill } from './fill.ts';
+import { paint } from './paint.ts';
 import { type PersonData, people } from './people.ts';
 import { setpointLines } from './setpoint-lines.ts';
 
@@ -12,17 +13,24 @@ import { setpointLines } from './setpoint-lines.ts';
 export function buildHousehold(
   data: ScenarioData,
   { home, plans, doors }: BuiltHome,
-  persons: readonly PersonData[],
-  clock: LocalClock,
+  { people: persons, done, clock }: Lived,
   fill: Fill,
 ): Household {
-  const done = activityData(data, persons, fill);
   return {
     clock,
-    people: people(persons, data.household?.bodies ?? {}, plans, home.species, fill),
+    ...(data.seed !== undefined && { seed: data.seed }),
+    people: people(persons, data.household ?? {}, plans, home.species, fill),
     activities: activities(data, done, plans, home.species, fill),
     setpoints: setpointLines(data, plans, home.emitters, fill),
     openings: openingLines(data, home.openings, plans, fill),
     doorways: doors,
+    ...paint(data, plans, home.species, fill),
   };
+}
+
+/** Who lives here, what they do, and by which clock. */
+interface Lived {
+  readonly people: readonly PersonData[];
+  readonly done: readonly ActivityData[];
+  readonly clock: LocalClock;
 }

@@ -17,6 +17,7 @@ import {
 } from '../presets/heating.ts';
 import { COMMON } from '../presets/preset.ts';
 import type { Fill } from './fill.ts';
+import { copAlong, usualCop } from './heat-curves.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 export interface HeatPlant {
@@ -33,18 +34,49 @@ export function heatPlant(data: ScenarioData, plans: readonly RoomPlan[], fill: 
   if (emitters.length === 0) return { emitters, sources: [] };
   const rated = emitters.reduce((sum, { ratedPower }) => sum + ratedPower, 0);
   const dry = kind === 'direct electric';
+  const water = dry ? null : waterOf(kind, heating['water temperature'], fill);
   const source: HeatSource = {
     name: kind,
     fuel: fuelOf(kind, data, fill),
-    waterTemperature: dry
-      ? Number.NaN
-      : fill.number(['heating', 'water temperature'], heating['water temperature'], WATER[kind]),
-    power: dry
-      ? (heating.power ?? rated)
-      : fill.number(['heating', 'power'], heating.power, SOURCE_POWER[kind]),
-    conversion: conversion(kind, data, fill),
+    ...(water === null ? { waterTemperature: Number.NaN } : water),
+    ...powerOf(kind, heating.power, rated, fill),
+    ...(heating.backup !== undefined && { backup: heating.backup }),
+    ...(heating.sharing !== undefined && { sharing: heating.sharing }),
+    conversion: conversion(kind, data, water, fill),
   };
   return { emitters, sources: [source] };
+}
+
+type Heating = NonNullable<ScenarioData['heating']>;
+type Water = Pick<HeatSource, 'waterTemperature' | 'waterCurve'>;
+
+/** Water at one temperature, or led by the weather; the hottest then stands for it where one number does. */
+function waterOf(
+  kind: Exclude<Kind, 'direct electric'>,
+  given: Heating['water temperature'],
+  fill: Fill,
+): Water {
+  if (!Array.isArray(given)) {
+    return { waterTemperature: fill.number(['heating', 'water temperature'], given, WATER[kind]) };
+  }
+  const value = given.map(({ water }) => water);
+  const waterCurve = { outdoor: given.map(({ outdoor }) => outdoor), value };
+  return { waterTemperature: Math.max(...value), waterCurve };
+}
+
+function powerOf(
+  kind: Kind,
+  given: Heating['power'],
+  rated: number,
+  fill: Fill,
+): Pick<HeatSource, 'power' | 'powerCurve'> {
+  if (Array.isArray(given)) {
+    const value = given.map(({ power }) => power);
+    const powerCurve = { outdoor: given.map(({ outdoor }) => outdoor), value };
+    return { power: Math.max(...value), powerCurve };
+  }
+  if (kind === 'direct electric') return { power: given ?? rated };
+  return { power: fill.number(['heating', 'power'], given, SOURCE_POWER[kind]) };
 }
 
 type Kind = 'boiler' | 'direct electric' | 'heat pump' | 'district heat';
@@ -55,7 +87,12 @@ function fuelOf(kind: Kind, data: ScenarioData, fill: Fill): Fuel {
   return fill.word(['heating', 'fuel'], data.heating?.fuel, 'gas', COMMON);
 }
 
-function conversion(kind: Kind, data: ScenarioData, fill: Fill): HeatSource['conversion'] {
+function conversion(
+  kind: Kind,
+  data: ScenarioData,
+  water: Water | null,
+  fill: Fill,
+): HeatSource['conversion'] {
   const { efficiency, cop } = data.heating ?? {};
   const at = ['heating', 'efficiency'];
   if (kind === 'direct electric') return { by: 'efficiency', efficiency: efficiency ?? 1 };
@@ -66,13 +103,11 @@ function conversion(kind: Kind, data: ScenarioData, fill: Fill): HeatSource['con
     return { by: 'efficiency', efficiency: fill.number(at, efficiency, DISTRICT_EFFICIENCY) };
   }
   if (typeof cop === 'number') return { by: 'cop', outdoor: [0], cop: [cop] };
-  const points = cop ?? COP.points;
+  const level = { outdoor: [0], value: [water?.waterTemperature ?? WATER['heat pump'].value] };
+  const led = water?.waterCurve ?? level;
   if (cop === undefined) fill.number(['heating', 'cop'], undefined, COP);
-  return {
-    by: 'cop',
-    outdoor: points.map(({ outdoor }) => outdoor),
-    cop: points.map((point) => point.cop),
-  };
+  const curve = cop === undefined ? usualCop(led, WATER['heat pump'].value) : copAlong(cop, led);
+  return { by: 'cop', outdoor: curve.outdoor, cop: curve.value };
 }
 
 function emitter(data: ScenarioData, plan: RoomPlan, dry: boolean, fill: Fill): Emitter[] {

@@ -2,12 +2,14 @@ import type { BodyOutput, Person } from '../../control/household.ts';
 import type { Species } from '../../home/home.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import { IRREGULAR } from '../presets/control.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
 import { COMMON } from '../presets/preset.ts';
 import type { Use } from '../presets/rooms.ts';
 import type { Fill } from './fill.ts';
 import type { RoomPlan } from './room-plans.ts';
+import { bySpecies } from './species.ts';
 
 export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
 
@@ -23,7 +25,7 @@ export function peopleData(data: ScenarioData, fill: Fill): readonly PersonData[
 /** People with where they are by the clock and what their bodies give. */
 export function people(
   given: readonly PersonData[],
-  bodies: Bodies,
+  { bodies = {}, holidays }: Pick<HouseholdData, 'bodies' | 'holidays'>,
   plans: readonly RoomPlan[],
   species: readonly Species[],
   fill: Fill,
@@ -38,8 +40,24 @@ export function people(
       stays: staysOf(person, plans, { fill, index: k }),
       awake: output(awake, BODY_SHARE[who], species),
       asleep: output(asleep, BODY_SHARE[who], species),
+      ...irregular(person, k, fill),
+      ...away(person, holidays),
     };
   });
+}
+
+function irregular({ irregular: given }: PersonData, index: number, fill: Fill) {
+  if (given === undefined) return {};
+  const number = (key: keyof typeof IRREGULAR) =>
+    fill.number(['household', 'people', index, 'irregular', key], given[key], IRREGULAR[key]);
+  const [minutes, asSunday, out] = [number('spread'), number('days off'), number('days out')];
+  return { irregular: { minutes, asSunday, out } };
+}
+
+/** Holidays of this person and of all who live here. */
+function away({ holidays = [] }: PersonData, all: HouseholdData['holidays'] = []) {
+  const both = [...all, ...holidays];
+  return both.length === 0 ? {} : { holidays: both };
 }
 
 /** Rooms in which an infant sleeps. */
@@ -96,9 +114,10 @@ const SPOT_USES: Readonly<Record<Spot, readonly Use[]>> = {
   desk: ['study', 'living', 'dining'],
 };
 
-type Bodies = NonNullable<NonNullable<ScenarioData['household']>['bodies']>;
+type HouseholdData = NonNullable<ScenarioData['household']>;
+type Bodies = NonNullable<HouseholdData['bodies']>;
 
-/** What a grown body gives, awake or asleep: heat [W], water [g/h], carbon dioxide [m3/h]. */
+/** What a grown body gives, awake or asleep: heat [W], water [g/h], CO2 [m3/h], vapours [µg/h]. */
 function grownBody(state: 'awake' | 'asleep', given: Bodies, fill: Fill) {
   const preset = state === 'awake' ? AWAKE : ASLEEP;
   const at = (key: string) => ['household', 'bodies', state, key];
@@ -107,6 +126,7 @@ function grownBody(state: 'awake' | 'asleep', given: Bodies, fill: Fill) {
     heat: fill.number(at('heat'), own.heat, preset.heat),
     water: fill.number(at('water'), own.water, preset.water),
     co2: fill.number(at('co2'), own.co2, preset.co2),
+    tvoc: fill.number(at('tvoc'), own.tvoc, preset.tvoc),
   };
 }
 
@@ -118,7 +138,11 @@ function output(
   return {
     sensible: body.heat * share,
     vapour: (body.water * share) / 1000 / 3600,
-    species: species.map(({ name }) => (name === 'co2' ? ppmFlow(body.co2 * share) : 0)),
+    species: bySpecies(species, {
+      co2: ppmFlow(body.co2 * share),
+      tvoc: (body.tvoc * share) / 3600,
+      pm25: 0,
+    }),
   };
 }
 

@@ -15,11 +15,15 @@ export function roomBands(
     const usual = defaultBands(plan.use, infants.has(plan.index));
     const own = plan.data.bands ?? {};
     const all = data.bands ?? {};
-    const co2 = usual.species['co2']!;
     return {
       temperature: banded(usual.temperature, all.temperature, own.temperature),
       humidity: banded(usual.humidity, all.humidity, own.humidity),
-      species: { ...usual.species, co2: { ...banded(co2, all.co2, own.co2), hours: co2.hours } },
+      species: Object.fromEntries(
+        (['co2', 'tvoc', 'pm25'] as const).map((name) => {
+          const band = usual.species[name]!;
+          return [name, { ...banded(band, all[name], own[name]), hours: band.hours }];
+        }),
+      ),
     };
   });
 }

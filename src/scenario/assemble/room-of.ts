@@ -7,6 +7,7 @@ import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Fill } from './fill.ts';
 import type { RoomPlan } from './room-plans.ts';
+import { depositionOf } from './species.ts';
 
 interface RoomContext {
   readonly data: ScenarioData;
@@ -31,7 +32,7 @@ export function roomOf(plan: RoomPlan, { data, facts, species, fill, inside }: R
     mass: { capacity: facts.internalMass * area, area: INTERNAL_MASS_AREA * area },
     buffer: bufferFromFurnishing(furnishing, area, height),
     coldSpotFactor: coldSpotOf(plan, data, facts, inside, fill),
-    deposition: species.map(() => 0),
+    deposition: depositionOf(plan, data, species, fill),
     sunToAir: facts.sunToAir,
   };
 }

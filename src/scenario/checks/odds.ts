@@ -1,6 +1,8 @@
 import type { Finding } from '../finding.ts';
+import { LONGEST } from '../model/month-day.ts';
 import { zoneClock, zoneNames } from '../zone-clock.ts';
-import { items, type Loose, loosely, mapping } from './leniently.ts';
+import { curveFindings } from './curves.ts';
+import { type Loose, loosely, mapping } from './leniently.ts';
 
 /** Single values that are well formed and still impossible. */
 export function oddFindings(raw: Loose): Finding[] {
@@ -24,27 +26,25 @@ export function oddFindings(raw: Loose): Finding[] {
     if (Number(match[2]) <= longest) continue;
     findings.push({ path: ['period', end], expected: `a day up to ${match[1]}-${longest}` });
   }
-  const points = items(mapping(raw['heating'])['cop']);
-  if (Array.isArray(mapping(raw['heating'])['cop']) && points.length === 0) {
-    findings.push({ path: ['heating', 'cop'], expected: 'at least one point' });
-  }
-  points.forEach((point, k) => {
-    const here = loosely(mapping(point)['outdoor'], '°C');
-    const before = loosely(mapping(points[k - 1])['outdoor'], '°C');
-    if (here > before || Number.isNaN(here + before)) return;
-    const expected = `an outdoor temperature above the one before (${before} °C)`;
-    findings.push({ path: ['heating', 'cop', k, 'outdoor'], expected });
-  });
+  findings.push(...curveFindings(mapping(raw['heating'])));
   for (const path of BAND_PATHS(raw)) {
-    for (const name of ['temperature', 'humidity', 'co2']) {
+    for (const name of ['temperature', 'humidity', 'co2', 'tvoc', 'pm25']) {
       const { low, high } = mapping(mapping(path.bands)[name]);
-      const unit = name === 'temperature' ? '°C' : name === 'humidity' ? '%' : 'ppm';
+      const unit = BAND_UNITS[name]!;
       if (!(loosely(low, unit) > loosely(high, unit))) continue;
       findings.push({ path: [...path.at, name, 'low'], expected: `no more than high (${high})` });
     }
   }
   return findings;
 }
+
+const BAND_UNITS: Readonly<Record<string, string>> = {
+  temperature: '°C',
+  humidity: '%',
+  co2: 'ppm',
+  tvoc: 'µg/m3',
+  pm25: 'µg/m3',
+};
 
 const BAND_PATHS = (raw: Loose) => [
   { at: ['bands'], bands: raw['bands'] },
@@ -53,5 +53,3 @@ const BAND_PATHS = (raw: Loose) => [
     bands: mapping(room)['bands'],
   })),
 ];
-
-const LONGEST = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

@@ -48,7 +48,10 @@ export function oneOfFindings(raw: Loose): Finding[] {
   }
   const household = mapping(raw['household']);
   items(household['airing']).forEach((habit, k) => {
-    oneOf(habit, ['household', 'airing', k], [['room'], ['rooms'], ['opening']]);
+    const path = ['household', 'airing', k];
+    oneOf(habit, path, [['room'], ['rooms'], ['opening']]);
+    oneOf(habit, path, [['at'], ['when'], ['after'], ['on waking']]);
+    findings.push(...clockHabitFindings(mapping(habit), path));
   });
   items(household['people']).forEach((person, k) => {
     if (!('stays' in mapping(person) && 'pattern' in mapping(person))) return;
@@ -57,3 +60,17 @@ export function oneOfFindings(raw: Loose): Finding[] {
   });
   return findings;
 }
+
+/** What people decide by when they come to it has no place in a habit by the clock, and vice versa. */
+function clockHabitFindings(habit: Loose, path: Path): Finding[] {
+  const byClock = 'at' in habit;
+  const out = byClock ? DECIDED : ['days', 'months'];
+  const expected = byClock
+    ? 'this only in a habit with when, after or on waking'
+    : 'this only in a habit by the clock, with at';
+  return out
+    .filter((key) => key in habit)
+    .map((key) => ({ path: [...path, key], expected, key: true, got: JSON.stringify(key) }));
+}
+
+const DECIDED = ['until', 'probability', 'delay', 'drier by', 'not below'];

@@ -29,6 +29,10 @@ export function overlapFindings(raw: Loose): Finding[] {
   items(mapping(raw['household'])['people']).forEach((person, k) => {
     check(mapping(person)['stays'], ['household', 'people', k, 'stays']);
   });
+  for (const [name, device] of Object.entries(mapping(raw['devices']))) {
+    check(mapping(device)['hours'], ['devices', name, 'hours']);
+    check(mapping(device)['burns'], ['devices', name, 'burns']);
+  }
   return findings;
 }
 

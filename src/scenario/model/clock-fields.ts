@@ -25,6 +25,18 @@ export function daysOf(written: string | readonly string[]): number {
   return bits;
 }
 
+/** Number of the first day that a list names twice, null for none. */
+function dayTwice(written: string | readonly string[]): number | null {
+  let known = 0;
+  for (const name of [written].flat()) {
+    const bits = daysOf(name as string);
+    const again = known & bits;
+    if (again !== 0) return 31 - Math.clz32(again & -again);
+    known |= bits;
+  }
+  return null;
+}
+
 export const clock = (says: string) =>
   z
     .string({ error: () => CLOCK_WORDS })
@@ -35,12 +47,32 @@ export const clock = (says: string) =>
     })
     .describe(`${says} [local time, "HH:MM"]`);
 
+const CLOCKS = 'a local time such as "07:00", or a list of them';
+
+/** One time of day or several, each once. */
+export const times = (says: string) =>
+  either(
+    [
+      clock('One time'),
+      list(clock('One time'), CLOCKS, 'Several times').refine(
+        (all) => new Set(all).size === all.length,
+        { error: 'every time once' },
+      ),
+    ],
+    CLOCKS,
+    says,
+  ).transform((given) => [given].flat());
+
 export const days = () =>
   z
     .union([z.string(), z.array(z.string())], { error: () => DAYS_WORDS })
     .transform((written, context) => {
       const bits = daysOf(written);
-      if (Number.isNaN(bits) || bits === 0) {
+      const twice = dayTwice(written);
+      if (twice !== null) {
+        const got = `${DAYS[twice]} twice`;
+        context.addIssue({ code: 'custom', message: 'every day once', params: { got } });
+      } else if (Number.isNaN(bits) || bits === 0) {
         const unknown = [written].flat().find((name) => Number.isNaN(daysOf(name))) ?? '';
         const near = nearestName(unknown, [...DAYS, ...Object.keys(GROUPS)]);
         const hint = near === null ? '' : `did you mean "${near}"?`;

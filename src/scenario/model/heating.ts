@@ -1,5 +1,6 @@
 import { hours, spellShape } from './clock-fields.ts';
 import { choice, either, list, named, plainNumber, quantity, section } from './fields.ts';
+import { thermostatShape } from './thermostat.ts';
 
 const HEAT_SOURCES = ['boiler', 'direct electric', 'heat pump', 'district heat', 'none'] as const;
 
@@ -29,7 +30,14 @@ const programme = {
     },
     'A lower setting at night, on top of everything else',
   ).optional(),
+  ...thermostatShape,
 };
+
+const POWER_WORDS = 'a power in W, or a list of { outdoor, power }';
+const WATER_WORDS = 'a temperature in °C, or a list of { outdoor, water }';
+const outdoor = quantity('°C', { min: -40, max: 40 }, 'Outdoor temperature');
+const mostPower = quantity('W', { above: 0, max: 1e6 }, 'Most that all emitters can draw');
+const water = quantity('°C', { min: 20, max: 95 }, 'Mean, in the emitters');
 
 export const heatingModel = section(
   {
@@ -42,20 +50,37 @@ export const heatingModel = section(
         list(
           section(
             {
-              outdoor: quantity('°C', { min: -40, max: 40 }, 'Outdoor temperature'),
+              outdoor,
+              water: water.optional(),
               cop: plainNumber({ above: 0, max: 12 }, 'Heat over electricity there'),
             },
             'One point',
           ),
-          'a number, or a list of { outdoor, cop }',
-          'By outdoor temperature, rising',
+          'a number, or a list of { outdoor, water, cop }',
+          'By outdoor temperature, rising, and water temperature where it is known',
         ),
       ],
-      'a number, or a list of { outdoor, cop }',
+      'a number, or a list of { outdoor, water, cop }',
       'Heat over electricity of a heat pump',
     ).optional(),
-    power: quantity('W', { above: 0, max: 1e6 }, 'Most that all emitters can draw').optional(),
-    'water temperature': quantity('°C', { min: 20, max: 95 }, 'Mean, in the emitters').optional(),
+    power: either(
+      [
+        mostPower,
+        list(section({ outdoor, power: mostPower }, 'One point'), POWER_WORDS, 'By the weather'),
+      ],
+      POWER_WORDS,
+      'Most that all emitters can draw, the same always or by outdoor temperature, rising',
+    ).optional(),
+    backup: quantity('W', { min: 0, max: 1e5 }, 'Electric heater that helps out').optional(),
+    sharing: choice(
+      ['in proportion', 'first come'],
+      'Who goes short where power is not enough: all alike, or whoever asked last',
+    ).optional(),
+    'water temperature': either(
+      [water, list(section({ outdoor, water }, 'One point'), WATER_WORDS, 'By the weather')],
+      WATER_WORDS,
+      'Of the water in the emitters, the same always or by outdoor temperature, rising',
+    ).optional(),
     emitters: section(
       {
         'power per area': quantity(

@@ -1,6 +1,8 @@
 import { z } from 'zod';
-import { clock, days, spellShape } from './clock-fields.ts';
-import { choice, either, list, plainNumber, quantity, section, text } from './fields.ts';
+import { airingModel } from './airing.ts';
+import { days, spellShape, times } from './clock-fields.ts';
+import { choice, list, plainNumber, quantity, section, text } from './fields.ts';
+import { dayOfYear } from './month-day.ts';
 import { months } from './month-fields.ts';
 
 export const WHO = ['adult', 'frail adult', 'child', 'infant'] as const;
@@ -21,16 +23,42 @@ export const WHATS = [
   'plants',
   'fridge',
   'lights and appliances',
+  'candles',
+  'cleaning',
   'other',
 ] as const;
 
-const CLOCKS = 'a local time such as "07:00", or a list of them';
+const holidays = list(
+  section(
+    { from: dayOfYear('First day away'), to: dayOfYear('Last day away') },
+    'One time away, every year; it may run over the end of the year',
+  ),
+  'a list of { from, to }, each a month and day such as "07-31"',
+  'Away from home through these days',
+);
 
-const times = either(
-  [clock('One time'), list(clock('One time'), CLOCKS, 'Several times')],
-  CLOCKS,
-  'When it starts',
-).transform((given) => [given].flat());
+const irregularModel = section(
+  {
+    spread: quantity(
+      'min',
+      { min: 0, max: 240 },
+      'Standard deviation by which a whole day comes earlier or later',
+    ).optional(),
+    'days off': quantity('-', { min: 0, max: 1 }, 'Share of days spent like a Sunday').optional(),
+    'days out': quantity('-', { min: 0, max: 1 }, 'Share of days spent out altogether').optional(),
+  },
+  'How days differ from the pattern, by luck',
+);
+
+const paintModel = section(
+  {
+    room: text('Name of a room'),
+    on: dayOfYear('The day it is painted, every year'),
+    area: quantity('m2', { above: 0, max: 1000 }, 'Painted').optional(),
+    tvoc: quantity('g', { min: 0, max: 10_000 }, 'Given off in the end, all of it').optional(),
+  },
+  'Fresh paint, which gives off vapours for months',
+);
 
 const personModel = section(
   {
@@ -54,6 +82,8 @@ const personModel = section(
       'a list of { room, days, months, from, to, asleep }',
       'Instead of a pattern: where this person is; at all other times out',
     ).optional(),
+    irregular: irregularModel.optional(),
+    holidays: holidays.optional(),
   },
   'One person',
 );
@@ -65,31 +95,15 @@ const activityModel = section(
     room: text('Name of a room').optional(),
     days: days().optional(),
     months: months().optional(),
-    at: times.optional(),
+    at: times('When it starts').optional(),
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
     water: quantity('L', { min: 0, max: 50 }, 'Water to the air, each time').optional(),
     energy: quantity('kWh', { min: 0, max: 50 }, 'Electricity, each time').optional(),
+    particles: quantity('mg', { min: 0, max: 10_000 }, 'Fine particles, each time').optional(),
+    tvoc: quantity('mg', { min: 0, max: 1e5 }, 'Organic vapours, each time').optional(),
     number: plainNumber({ above: 0, max: 100 }, 'How many alike, such as plants').optional(),
   },
-  'Something that gives heat or water by the clock',
-);
-
-const airingModel = section(
-  {
-    room: text('Name of a room; all its openings are opened').optional(),
-    rooms: either(
-      [choice(['all'], 'Every room'), list(text('Name of a room'), 'a list of rooms', 'Rooms')],
-      'all, or a list of room names',
-      'Several rooms',
-    ).optional(),
-    opening: text('Name of one opening').optional(),
-    days: days().optional(),
-    months: months().optional(),
-    at: times,
-    lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
-    wide: quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
-  },
-  'A habit of opening windows; exactly one of room, rooms, opening',
+  'Something that gives heat, water or pollutants by the clock',
 );
 
 const bodyModel = section(
@@ -97,6 +111,7 @@ const bodyModel = section(
     heat: quantity('W', { min: 0, max: 500 }, 'Sensible heat').optional(),
     water: quantity('g/h', { min: 0, max: 1000 }, 'Breath and skin').optional(),
     co2: quantity('m3/h', { min: 0, max: 1 }, 'Carbon dioxide breathed out').optional(),
+    tvoc: plainNumber({ min: 0, max: 1e5 }, 'Organic vapours, µg an hour').optional(),
   },
   'What a grown body gives; children give a share of it',
 );
@@ -110,6 +125,8 @@ export const householdModel = section(
     ).optional(),
     activities: list(activityModel, 'a list of activities', 'What they do').optional(),
     airing: list(airingModel, 'a list of airing habits', 'When windows are opened').optional(),
+    holidays: holidays.optional(),
+    paint: list(paintModel, 'a list of { room, on, area, tvoc }', 'What was painted').optional(),
   },
   'Who lives here, where they are by the clock, and what they do',
 );

@@ -1,3 +1,4 @@
+import { deposition } from './air.ts';
 import { bandsModel } from './bands.ts';
 import { FURNISHINGS, MOULD_CLASSES } from './building.ts';
 import { elementModel, uValue } from './element.ts';
@@ -109,6 +110,7 @@ export const roomModel = section(
     ).optional(),
     furnishing: choice(FURNISHINGS, 'How much there is that takes up moisture').optional(),
     'mould class': choice(MOULD_CLASSES, 'What the coldest corner is finished with').optional(),
+    deposition: deposition(),
     bands: bandsModel.optional(),
   },
   'One room',

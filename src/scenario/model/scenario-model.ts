@@ -1,12 +1,17 @@
 import { z } from 'zod';
+import { airModel } from './air.ts';
 import { bandsModel } from './bands.ts';
 import { buildModel, FURNISHINGS, leakageModel, MOULD_CLASSES } from './building.ts';
+import { devicesModel } from './device.ts';
 import { doorsModel, doorwayModel } from './doorway.ts';
 import { choice, list, named, plainNumber, quantity, section, text } from './fields.ts';
 import { heatingModel } from './heating.ts';
 import { householdModel } from './household.ts';
 import { moneyModel } from './money.ts';
+import { MONTH_DAY } from './month-day.ts';
 import { coldSpot, roomModel } from './room.ts';
+import { ruleModel } from './rule.ts';
+import { seed, sensorsModel } from './sensors.ts';
 import { siteModel } from './site.ts';
 
 const ROOMS_WORDS = 'a mapping from room names to rooms';
@@ -16,7 +21,6 @@ const monthDay = (says: string) =>
     .string({ error: () => MONTH_DAY })
     .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: MONTH_DAY })
     .describe(says);
-const MONTH_DAY = 'a month and day such as "01-31"';
 
 const homeModel = section(
   {
@@ -90,6 +94,11 @@ export const scenarioModel = section(
     home: homeModel,
     heating: heatingModel.optional(),
     household: householdModel.optional(),
+    devices: devicesModel.optional(),
+    sensors: sensorsModel.optional(),
+    rules: list(ruleModel, 'a list of rules', 'What is done about readings').optional(),
+    air: airModel.optional(),
+    seed: seed.optional(),
     bands: bandsModel.optional(),
     plans: named(
       planModel,

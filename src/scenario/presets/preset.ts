@@ -8,3 +8,11 @@ export interface Preset {
 }
 
 export const COMMON = 'common practice';
+
+/** A preset times something, such as power for each litre. */
+export const scaled = ({ value, low, high, source }: Preset, by: number): Preset => ({
+  value: Number((value * by).toPrecision(6)),
+  low: low * by,
+  high: high * by,
+  source,
+});

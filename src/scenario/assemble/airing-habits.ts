@@ -1,0 +1,62 @@
+import type { AiringHabit } from '../../control/automation.ts';
+import type { Opening } from '../../home/home.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { AIRING } from '../presets/activities.ts';
+import { ACTING } from '../presets/control.ts';
+import { type Habit, opened } from './airing.ts';
+import type { ControlContext } from './device-controls.ts';
+import { activitiesNamed } from './named-activities.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+/** What people do about readings, after activities and on waking; habits by the clock are lines. */
+export function airingHabits(
+  data: ScenarioData,
+  openings: readonly Opening[],
+  plans: readonly RoomPlan[],
+  context: ControlContext,
+): AiringHabit[] {
+  const { condition, fill } = context;
+  return (data.household?.airing ?? []).flatMap((habit, k): AiringHabit[] => {
+    if (habit.at !== undefined) return [];
+    const at = (key: string) => ['household', 'airing', k, key];
+    const probability = fill.number(at('probability'), habit.probability, ACTING.probability);
+    const delay = 60 * fill.number(at('delay'), habit.delay, ACTING.delay);
+    const common = {
+      name: habit.name ?? nameOf(habit),
+      openings: [...opened(habit, openings, plans)],
+      wide: fill.number(at('wide'), habit.wide, AIRING.wide),
+      lasts: 60 * fill.number(at('lasts'), habit.lasts, AIRING.lasts),
+      until: (habit.until ?? []).map(condition),
+      probability,
+      delay,
+      drierBy: habit['drier by'] ?? null,
+      notBelow: habit['not below'] ?? Number.NEGATIVE_INFINITY,
+    };
+    return occasions(habit, plans, context).map((after) => ({ ...common, after }));
+  });
+}
+
+/** One for each activity that it may follow. */
+function occasions(
+  habit: Habit,
+  plans: readonly RoomPlan[],
+  { activities, kinds, condition }: ControlContext,
+): AiringHabit['after'][] {
+  if (habit.when !== undefined) return [{ by: 'readings', all: habit.when.map(condition) }];
+  const room = plans.findIndex(({ name }) => name === habit['on waking']);
+  if (habit['on waking'] !== undefined) return [{ by: 'waking', room }];
+  return activitiesNamed(habit.after ?? [], activities, kinds).map((activity) => ({
+    by: 'activity',
+    activity,
+    later: 0,
+  }));
+}
+
+/** "bedroom after shower" */
+function nameOf(habit: Habit): string {
+  const where = habit.opening ?? habit.room ?? [habit.rooms ?? []].flat().join(', ');
+  if (habit['on waking'] !== undefined) return `${where} on waking`;
+  return habit.after === undefined
+    ? `${where} by readings`
+    : `${where} after ${habit.after.join(', ')}`;
+}

@@ -1,0 +1,53 @@
+import type { Automation } from '../../control/automation.ts';
+import type { Household } from '../../control/household.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { airingHabits } from './airing-habits.ts';
+import type { BuiltHome } from './build-home.ts';
+import { conditionMaker } from './conditions.ts';
+import { deviceControls } from './device-controls.ts';
+import type { Fill } from './fill.ts';
+import { presenceSensors } from './presence-sensors.ts';
+import { rules } from './rules.ts';
+import { thermostats } from './thermostats.ts';
+
+/**
+ * What watches and acts in a home that was built from the same scenario.
+ *
+ * @param kinds  of each of the household's activities, in their order
+ */
+export function buildAutomation(
+  data: ScenarioData,
+  { home, plans }: BuiltHome,
+  household: Household,
+  kinds: readonly string[],
+  fill: Fill,
+): Automation {
+  const condition = conditionMaker(data, plans, fill);
+  const context = { activities: household.activities, kinds, condition, fill };
+  const parts = {
+    thermostats: thermostats(data, plans, home.emitters, fill),
+    airings: airingHabits(data, home.openings, plans, context),
+    deviceControls: deviceControls(data, context),
+    rules: rules(data, home, plans, context),
+  };
+  const sensors = presenceSensors(data, plans, goesByPresence(parts), fill);
+  return { seed: data.seed ?? SEED, presenceSensors: sensors, ...parts };
+}
+
+function goesByPresence(parts: Omit<Automation, 'seed' | 'presenceSensors'>): boolean {
+  const { rules: all, airings } = parts;
+  const gates = [...parts.thermostats, ...parts.deviceControls, ...all].map(({ gate }) => gate);
+  const asked = [
+    ...all.flatMap((rule) => rule.all),
+    ...airings.flatMap(({ after, until }) => [
+      ...until,
+      ...(after.by === 'readings' ? after.all : []),
+    ]),
+  ];
+  return (
+    gates.some(({ present }) => present !== 'no matter') ||
+    asked.some(({ quantity }) => quantity === 'presence')
+  );
+}
+
+const SEED = 1;

@@ -1,0 +1,21 @@
+import type { Species } from '../../home/home.ts';
+import type { Preset } from '../presets/preset.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+/** What a device is filled in with. */
+export interface DeviceContext {
+  readonly plan: RoomPlan;
+  readonly plans: readonly RoomPlan[];
+  readonly species: readonly Species[];
+  readonly number: NumberOf;
+}
+
+/** A field's number as given, else the preset's, which is then listed. */
+export type NumberOf = (key: string, given: number | undefined, preset: Preset) => number;
+
+/** For the fields of one device. */
+export const filling =
+  (name: string, fill: Fill): NumberOf =>
+  (key, given, preset) =>
+    fill.number(['devices', name, key], given, preset);

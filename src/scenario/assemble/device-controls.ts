@@ -1,0 +1,131 @@
+import { type Condition, type DeviceControl, OPEN_GATE } from '../../control/automation.ts';
+import type { Activity, WeekLine } from '../../control/household.ts';
+import { hours } from '../model/clock-fields.ts';
+import type { DeviceData } from '../model/device.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import {
+  DEHUMIDIFIER,
+  EXTRACT_FAN,
+  HEATER,
+  HUMIDIFIER,
+  PURIFIER,
+  STOVE,
+} from '../presets/devices.ts';
+import { COMMON, type Preset } from '../presets/preset.ts';
+import type { ConditionMaker } from './conditions.ts';
+import { filling, type NumberOf } from './device-context.ts';
+import { fanRuns } from './devices.ts';
+import type { Fill } from './fill.ts';
+import { activitiesNamed } from './named-activities.ts';
+import { level } from './week-line.ts';
+
+export interface ControlContext {
+  readonly activities: readonly Activity[];
+  readonly kinds: readonly string[];
+  readonly condition: ConditionMaker;
+  readonly fill: Fill;
+}
+
+/** When each device runs, in the order of the file. */
+export function deviceControls(data: ScenarioData, context: ControlContext): DeviceControl[] {
+  return Object.entries(data.devices ?? {}).map(([name, given], device) => {
+    const number = filling(name, context.fill);
+    const timers = timersOf(given, number);
+    return {
+      device,
+      by: whatRuns(name, given, number, context),
+      gate: given.gate ?? OPEN_GATE,
+      permitted: permitted('hours' in given ? given.hours : undefined),
+      leastRun: 60 * timers.leastRun,
+      leastRest: 60 * timers.leastRest,
+      mostRun: 60 * timers.mostRun,
+      drierBy: given.kind === 'extract fan' ? (given['drier by'] ?? null) : null,
+      emptiedByPeople: given.kind === 'dehumidifier' && given.tank !== 'drained',
+    };
+  });
+}
+
+/** A least run and rest are known of dehumidifiers; others switch as they please. [min] */
+function timersOf(given: DeviceData, number: NumberOf) {
+  if (given.kind === 'stove')
+    return { leastRun: 0, leastRest: 0, mostRun: Number.POSITIVE_INFINITY };
+  const mostRun = given['longest run'] ?? Number.POSITIVE_INFINITY;
+  const [run, rest] = [given['least run'], given['least rest']];
+  if (given.kind !== 'dehumidifier') return { leastRun: run ?? 0, leastRest: rest ?? 0, mostRun };
+  return {
+    leastRun: number('least run', run, DEHUMIDIFIER.leastRun),
+    leastRest: number('least rest', rest, DEHUMIDIFIER.leastRest[given.type ?? 'compressor']),
+    mostRun,
+  };
+}
+
+function whatRuns(
+  name: string,
+  given: DeviceData,
+  number: NumberOf,
+  context: ControlContext,
+): DeviceControl['by'] {
+  const { condition } = context;
+  const between = (
+    quantity: Condition['quantity'],
+    is: Condition['is'],
+    room: string,
+    [target, deadband]: readonly [number, number],
+  ): DeviceControl['by'] => {
+    const away = is === 'above' ? deadband / 2 : -deadband / 2;
+    const levels = { value: target + away, clear: target - away };
+    return { kind: 'reading', on: condition({ quantity, room, is, ...levels }) };
+  };
+  const levels = (
+    own: { target?: number | undefined; deadband?: number | undefined },
+    preset: { readonly target: Preset; readonly deadband: Preset },
+  ) =>
+    [
+      number('target', own.target, preset.target),
+      number('deadband', own.deadband, preset.deadband),
+    ] as const;
+  if (given.kind === 'stove')
+    return { kind: 'clock', line: fires(name, given.burns, context.fill) };
+  const runs = given.kind === 'extract fan' ? fanRuns(given) : given.runs;
+  if (runs === 'by rules') return { kind: 'rule' };
+  if (runs === 'always') return { kind: 'always' };
+  switch (given.kind) {
+    case 'dehumidifier':
+      return between('relative humidity', 'above', given.room, levels(given, DEHUMIDIFIER));
+    case 'humidifier':
+      return between('relative humidity', 'below', given.room, levels(given, HUMIDIFIER));
+    case 'heater':
+      return between('temperature', 'below', given.room, levels(given, HEATER));
+    case 'extract fan':
+      if (runs === 'by humidity') {
+        return between('relative humidity', 'above', given.room, levels(given, EXTRACT_FAN));
+      }
+      return {
+        kind: 'activity',
+        activities: activitiesNamed(given.with ?? [], context.activities, context.kinds),
+        runOn: 60 * number('run on', given['run on'], EXTRACT_FAN.runOn),
+      };
+    case 'purifier':
+      if (runs === 'by particles') {
+        return between('pm25', 'above', given.room, levels(given, PURIFIER));
+      }
+      return { kind: 'always' };
+    case 'balanced ventilation':
+      return { kind: 'always' };
+  }
+}
+
+type Spells = NonNullable<Extract<DeviceData, { kind: 'stove' }>['burns']>;
+
+/** 1 while there is a fire. */
+function fires(name: string, burns: Spells | undefined, fill: Fill): WeekLine {
+  const path = ['devices', name, 'burns'];
+  if (burns === undefined) fill.word(path, undefined, STOVE.burns, COMMON);
+  const spells = burns ?? hours('').parse(STOVE.burns);
+  return { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) };
+}
+
+function permitted(spells: Spells | undefined): WeekLine {
+  if (spells === undefined) return level(1);
+  return { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) };
+}

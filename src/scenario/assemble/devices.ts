@@ -1,0 +1,112 @@
+import type { Device, DeviceAction } from '../../home/devices.ts';
+import type { Species } from '../../home/home.ts';
+import type { DeviceData, DeviceOf } from '../model/device.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { BALANCED, EXTRACT_FAN, HEATER, HUMIDIFIER, PURIFIER } from '../presets/devices.ts';
+import { scaled } from '../presets/preset.ts';
+import { dehumidifierOf } from './dehumidifier.ts';
+import { type DeviceContext, filling } from './device-context.ts';
+import type { Fill } from './fill.ts';
+import type { RoomPlan } from './room-plans.ts';
+import { stoveOf } from './stove.ts';
+
+/** What devices do when they run, in the order of the file. */
+export function devicesOf(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  species: readonly Species[],
+  fill: Fill,
+): Device[] {
+  return Object.entries(data.devices ?? {}).map(([name, given]) => {
+    const room = roomOf(given, plans);
+    const context = { plan: plans[room]!, plans, species, number: filling(name, fill) };
+    return { name, room, does: actionOf(given, context, name, fill) };
+  });
+}
+
+/** Where it stands; the unit of a ventilation of several rooms hangs in the first it extracts from. */
+function roomOf(given: DeviceData, plans: readonly RoomPlan[]): number {
+  const name =
+    given.kind === 'balanced ventilation' ? (Object.keys(given.extracts)[0] ?? '') : given.room;
+  return Math.max(0, indexOf(name, plans));
+}
+
+const indexOf = (name: string, plans: readonly RoomPlan[]): number =>
+  plans.findIndex((plan) => plan.name === name);
+
+function actionOf(
+  given: DeviceData,
+  context: DeviceContext,
+  name: string,
+  fill: Fill,
+): DeviceAction {
+  const { number, plan } = context;
+  switch (given.kind) {
+    case 'dehumidifier':
+      return dehumidifierOf(given, name, fill);
+    case 'stove':
+      return stoveOf(given, context);
+    case 'humidifier': {
+      const boils = given.boils ?? false;
+      const power = boils ? HUMIDIFIER.power.boils : HUMIDIFIER.power.cold;
+      return {
+        kind: 'humidifier',
+        water: number('water', given.water, HUMIDIFIER.water) / 1000 / 3600,
+        power: number('power', given.power, power),
+        boils,
+      };
+    }
+    case 'extract fan': {
+      const likely =
+        fanRuns(given) === 'always' ? 'continuous' : plan.use === 'kitchen' ? 'kitchen' : 'other';
+      return {
+        kind: 'extract fan',
+        flow: number('flow', given.flow, EXTRACT_FAN.flow[likely]) / 3600,
+        power: number('power', given.power, EXTRACT_FAN.power),
+      };
+    }
+    case 'balanced ventilation':
+      return balanced(given, context);
+    case 'purifier': {
+      const clean = number('clean air', given['clean air'], PURIFIER.cleanAir);
+      const vapours = clean * number('tvoc share', given['tvoc share'], PURIFIER.tvocShare);
+      const rates: Readonly<Record<string, number>> = { pm25: clean / 3600, tvoc: vapours / 3600 };
+      return {
+        kind: 'purifier',
+        cleanAir: context.species.map((one) => rates[one.name] ?? 0),
+        power: number('power', given.power, scaled(PURIFIER.power, clean)),
+      };
+    }
+    case 'heater':
+      return {
+        kind: 'heater',
+        power: number('power', given.power, HEATER.power),
+        radiantShare: number('radiant share', given['radiant share'], HEATER.radiantShare),
+      };
+  }
+}
+
+/** What makes a fan run, where nobody says: activities or a humidity that it names, else it never stops. */
+export function fanRuns(given: DeviceOf<'extract fan'>): NonNullable<typeof given.runs> {
+  if (given.runs !== undefined) return given.runs;
+  if (given.with !== undefined) return 'with activities';
+  return given.target === undefined ? 'always' : 'by humidity';
+}
+
+function balanced(
+  given: DeviceOf<'balanced ventilation'>,
+  { number, plans }: DeviceContext,
+): DeviceAction {
+  const flows = (by: Readonly<Record<string, number>>) =>
+    Object.entries(by).map(([name, flow]) => ({ room: indexOf(name, plans), flow: flow / 3600 }));
+  const supplied = Object.values(given.supplies).reduce((sum, flow) => sum + flow, 0);
+  const recovery = BALANCED.moistureRecovery;
+  return {
+    kind: 'balanced ventilation',
+    supplies: flows(given.supplies),
+    extracts: flows(given.extracts),
+    heatRecovery: number('heat recovery', given['heat recovery'], BALANCED.heatRecovery),
+    moistureRecovery: number('moisture recovery', given['moisture recovery'], recovery),
+    power: number('power', given.power, scaled(BALANCED.power, supplied)),
+  };
+}

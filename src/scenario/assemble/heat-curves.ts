@@ -1,0 +1,55 @@
+import type { Curve } from '../../home/home.ts';
+import { COP } from '../presets/heating.ts';
+
+/** One point of a table of a heat pump; `water` where the table knows several. [°C], [°C], [-] */
+export interface CopPoint {
+  readonly outdoor: number;
+  readonly water?: number | undefined;
+  readonly cop: number;
+}
+
+/** A value by outdoor temperature, straight between, level beyond. */
+export function curveAt({ outdoor, value }: Curve, t: number): number {
+  const k = outdoor.findIndex((edge) => edge >= t);
+  if (k === 0) return value[0]!;
+  if (k < 0) return value.at(-1)!;
+  const share = (t - outdoor[k - 1]!) / (outdoor[k]! - outdoor[k - 1]!);
+  return value[k - 1]! + share * (value[k]! - value[k - 1]!);
+}
+
+/** A table by outdoor and water temperature, read along the water that the weather asks for. */
+export function copAlong(points: readonly CopPoint[], water: Curve): Curve {
+  const outdoors = [...new Set(points.map(({ outdoor }) => outdoor))];
+  const known = outdoors.map((t) => {
+    const here = points.filter(({ outdoor }) => outdoor === t);
+    const table = { outdoor: here.map((p) => p.water ?? 0), value: here.map(({ cop }) => cop) };
+    return curveAt(table, curveAt(water, t));
+  });
+  return { outdoor: outdoors, value: known };
+}
+
+/**
+ * The usual heat pump with other water: its COP by the same share of the ideal at each outdoor
+ * temperature, the difference not below 20 K.
+ *
+ * Between two points the water may bend, so those of its curve are points as well.
+ */
+export function usualCop(water: Curve, usualWater: number): Curve {
+  const usual = {
+    outdoor: COP.points.map(({ outdoor }) => outdoor),
+    value: COP.points.map(({ cop }) => cop),
+  };
+  if (water.value.every((t) => t === usualWater)) return usual;
+  const outdoor = [...new Set([...usual.outdoor, ...water.outdoor])].sort((a, b) => a - b);
+  const value = outdoor.map((t) => {
+    const ratio = ideal(t, curveAt(water, t)) / ideal(t, usualWater);
+    return Math.max(1, curveAt(usual, t) * ratio);
+  });
+  return { outdoor, value };
+}
+
+const ideal = (outdoor: number, water: number): number =>
+  (water + ZERO_CELSIUS) / Math.max(LEAST_LIFT, water - outdoor);
+
+const ZERO_CELSIUS = 273.15; // K
+const LEAST_LIFT = 20; // K: compressors have a least pressure ratio

@@ -1,0 +1,38 @@
+import type { Finding } from '../finding.ts';
+import type { Path } from '../yaml/place-of.ts';
+import { items, type Loose, loosely, mapping } from './leniently.ts';
+
+/** Tables by outdoor temperature have points, and rise; a COP table may list several waters for one. */
+export function curveFindings(heating: Loose): Finding[] {
+  return ['cop', 'power', 'water temperature'].flatMap((key) => {
+    const points = heating[key];
+    if (!Array.isArray(points)) return [];
+    const path: Path = ['heating', key];
+    if (points.length === 0) return [{ path, expected: 'at least one point' }];
+    const mixed = points.some((one) => 'water' in mapping(one) !== 'water' in mapping(points[0]));
+    if (key === 'cop' && mixed) {
+      const expected = 'a water temperature with every point, or with none';
+      return [{ path, expected, got: 'some with and some without' }];
+    }
+    return points.flatMap((point, k) => pointFindings(points, mapping(point), k, path, key));
+  });
+}
+
+function pointFindings(
+  points: unknown,
+  point: Loose,
+  k: number,
+  path: Path,
+  key: string,
+): Finding[] {
+  const before = mapping(items(points)[k - 1]);
+  const [here, last] = [loosely(point['outdoor'], '°C'), loosely(before['outdoor'], '°C')];
+  if (here > last || Number.isNaN(here + last)) return [];
+  if (key === 'cop' && here === last && 'water' in point) {
+    if (!(loosely(point['water'], '°C') <= loosely(before['water'], '°C'))) return [];
+    const expected = `a water temperature above the one before (${before['water']} °C)`;
+    return [{ path: [...path, k, 'water'], expected }];
+  }
+  const expected = `an outdoor temperature above the one before (${last} °C)`;
+  return [{ path: [...path, k, 'outdoor'], expected }];
+}

@@ -1,0 +1,58 @@
+import { minutesOf } from '../model/clock-fields.ts';
+import { READING_UNITS, type Reading } from '../model/condition.ts';
+import { items, loosely, mapping } from './leniently.ts';
+
+/**
+ * Whether two lists of conditions may be met at one time, as far as their words tell.
+ *
+ * They may not where both speak of one reading of one room and no level satisfies both. A condition
+ * that has been met goes on down (or up) to its clear level, and that counts.
+ */
+export function canBothHold(a: unknown, b: unknown): boolean {
+  const [first, second] = [rangesOf(a), rangesOf(b)];
+  for (const [what, range] of first) {
+    const other = second.get(what);
+    if (other === undefined) continue;
+    if (Math.max(range.low, other.low) >= Math.min(range.high, other.high)) return false;
+  }
+  return true;
+}
+
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What each reading has to lie between, by its room and name. */
+function rangesOf(value: unknown): Map<string, Range> {
+  const ranges = new Map<string, Range>();
+  for (const condition of items(value).map(mapping)) {
+    const { reading, windows, presence, after, before, room = '', clear } = condition;
+    const add = (what: string, low: number, high: number) => {
+      const known = ranges.get(what) ?? ALL;
+      ranges.set(what, {
+        low: Number.isNaN(low) ? known.low : Math.max(known.low, low),
+        high: Number.isNaN(high) ? known.high : Math.min(known.high, high),
+      });
+    };
+    if (windows === 'open' || presence === 'somebody') add(placed(room, condition), 0.5, 1);
+    if (windows === 'closed' || presence === 'nobody') add(placed(room, condition), 0, 0.5);
+    add('hour', minutesOf(String(after)), minutesOf(String(before)));
+    const unit = Object.hasOwn(READING_UNITS, String(reading))
+      ? READING_UNITS[reading as Reading]
+      : undefined;
+    if (unit === undefined) continue;
+    const level = (key: 'above' | 'below') => {
+      const own = loosely(condition[key], unit);
+      const cleared = loosely(clear, unit);
+      return Number.isNaN(own) || Number.isNaN(cleared) ? own : cleared;
+    };
+    add(`${room} ${reading}`, level('above'), level('below'));
+  }
+  return ranges;
+}
+
+const placed = (room: unknown, condition: object): string =>
+  `${room} ${'windows' in condition ? 'windows' : 'presence'}`;
+
+const ALL: Range = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };

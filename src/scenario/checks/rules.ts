@@ -1,0 +1,87 @@
+import type { Finding } from '../finding.ts';
+import { FROST_GUARD } from '../presets/heating.ts';
+import type { Path } from '../yaml/place-of.ts';
+import { conditionFindings } from './conditions.ts';
+import { items, type Loose, loosely, mapping } from './leniently.ts';
+import { canBothHold } from './rules-overlap.ts';
+
+/** Rules name things that exist, each once, and no two of them want opposite things at one time. */
+export function ruleFindings(raw: Loose): Finding[] {
+  const rules = items(raw['rules']).map(mapping);
+  const findings: Finding[] = [];
+  const seen = new Set<unknown>();
+  rules.forEach((rule, k) => {
+    const at = ['rules', k];
+    if (seen.has(rule['name'])) {
+      findings.push({ path: [...at, 'name'], expected: 'a name that no other rule has' });
+    }
+    if (typeof rule['name'] === 'string') seen.add(rule['name']);
+    findings.push(...conditionFindings(raw, rule['when'], [...at, 'when']));
+    findings.push(...actionFindings(raw, rule, at));
+    rules.slice(0, k).forEach((earlier) => {
+      findings.push(...contradictions(earlier, rule, at));
+    });
+  });
+  return findings;
+}
+
+function actionFindings(raw: Loose, rule: Loose, at: Path): Finding[] {
+  const devices = Object.keys(mapping(raw['devices']));
+  const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
+  const given = loosely(mapping(raw['heating'])['frost guard'], '°C');
+  const frost = Number.isNaN(given) ? FROST_GUARD.value : given;
+  return items(rule['then']).flatMap((action, a): Finding[] => {
+    const path = [...at, 'then', a];
+    const findings: Finding[] = [];
+    const { room, setpoint } = mapping(action);
+    for (const key of ['run', 'stop']) {
+      const name = mapping(action)[key];
+      if (typeof name !== 'string' || devices.includes(name)) continue;
+      const known = devices.length === 0 ? 'there are none' : devices.join(', ');
+      const expected = `the name of a device: ${known}`;
+      findings.push({ path: [...path, key], expected, names: devices });
+    }
+    if (typeof room === 'string' && !rooms.includes(room)) {
+      const expected = `the name of a room: ${rooms.join(', ')}`;
+      findings.push({ path: [...path, 'room'], expected, names: rooms });
+    }
+    if (loosely(setpoint, '°C') < frost) {
+      const expected = `a setpoint of the frost guard (${frost} °C) or more`;
+      findings.push({ path: [...path, 'setpoint'], expected });
+    }
+    return findings;
+  });
+}
+
+/** What one rule starts and another stops while both may hold; one rule may contradict itself. */
+function contradictions(earlier: Loose, rule: Loose, at: Path): Finding[] {
+  if (!canBothHold(earlier['when'], rule['when'])) return [];
+  return items(rule['then']).flatMap((action, a): Finding[] => {
+    const path = [...at, 'then', a];
+    return items(earlier['then']).flatMap((other) =>
+      clash(mapping(other), mapping(action)).map(([key, got]) => ({
+        path: [...path, key],
+        expected: `nothing against rule ${JSON.stringify(earlier['name'])}, which may hold as well`,
+        got,
+      })),
+    );
+  });
+}
+
+function clash(other: Loose, action: Loose): [string, string][] {
+  const opposite = OPPOSITES.flatMap(([one, two]): [string, string][] => {
+    if (action[one] === undefined || action[one] !== other[two]) return [];
+    return [[one, `${one} ${action[one]} against ${two} ${action[one]}`]];
+  });
+  const { room, setpoint } = action;
+  if (room === undefined || room !== other['room'] || setpoint === undefined) return opposite;
+  if (other['setpoint'] === undefined || other['setpoint'] === setpoint) return opposite;
+  return [...opposite, ['setpoint', `${setpoint} against ${other['setpoint']} in ${room}`]];
+}
+
+const OPPOSITES = [
+  ['run', 'stop'],
+  ['stop', 'run'],
+  ['open', 'close'],
+  ['close', 'open'],
+] as const;

@@ -1,0 +1,128 @@
+import type { WeekLine } from '../control/household.ts';
+import type { Device } from '../home/devices.ts';
+import type { Remark } from '../home/remarks.ts';
+import type { CautionContext } from './cautions.ts';
+
+/** What stands beside the figures of a plan for the sake of its devices, in the order of weight. */
+export function deviceCautions(context: CautionContext): Remark[] {
+  return [
+    ...stove(context),
+    ...spillage(context),
+    ...electrics(context),
+    ...dehumidifier(context),
+    ...sleepersUnseen(context),
+    ...infantRoom(context),
+  ];
+}
+
+const ofKind = ({ home }: CautionContext, ...kinds: Device['does']['kind'][]): Device[] =>
+  home.devices.filter(({ does }) => kinds.includes(does.kind));
+
+function stove(context: CautionContext): Remark[] {
+  if (ofKind(context, 'stove').length === 0) return [];
+  return [
+    {
+      id: 'stove',
+      text: 'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, burn dry wood. What it does to the air of the neighbours is not counted here.',
+    },
+  ];
+}
+
+/** Fans that suck can draw fumes from a flue that takes its air from the rooms. */
+function spillage(context: CautionContext): Remark[] {
+  const fans = ofKind(context, 'extract fan');
+  if (fans.length === 0) return [];
+  const open = context.home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
+  const burns = context.home.sources.some(({ fuel }) => BURNT.has(fuel));
+  if (!open && !burns) return [];
+  const what = open
+    ? 'An extract fan and a stove that draws on the rooms'
+    : 'An extract fan in a home that burns fuel: if that appliance takes its air from the rooms, the two';
+  return [
+    {
+      id: 'spillage',
+      text: `${what} can make fumes spill, even from another room. It takes a competent person to test it, with doors and windows shut and all fans on; local rules may forbid it. No figure here tells.`,
+    },
+  ];
+}
+
+function electrics(context: CautionContext): Remark[] {
+  const at = context.automation.deviceControls.filter(({ device, permitted }) => {
+    const { kind } = context.home.devices[device]!.does;
+    return (kind === 'dehumidifier' || kind === 'heater') && runsAtNight(permitted);
+  });
+  if (at.length === 0) return [];
+  const names = [...new Set(at.map(({ device }) => context.home.devices[device]!.name))].join(', ');
+  const cheap = context.nightTariff ? ' Cheap night hours are no reason to leave it alone.' : '';
+  return [
+    {
+      id: 'unattended',
+      text: `May run while people sleep or are out: ${names}. Look for recalls, keep clear space around it, plug it straight into the wall and dry no laundry on it.${cheap}`,
+    },
+  ];
+}
+
+/** Whether it may run in the small hours of some day. */
+function runsAtNight({ base, spells }: WeekLine): boolean {
+  if (base > 0) return true;
+  return spells.some(
+    ({ from, to, value }) =>
+      value > 0 && (from < SMALL_HOURS.to || to > 1440 + SMALL_HOURS.from) && to > SMALL_HOURS.from,
+  );
+}
+
+function dehumidifier(context: CautionContext): Remark[] {
+  if (ofKind(context, 'dehumidifier').length === 0) return [];
+  return [
+    {
+      id: 'dehumidifier',
+      text: 'A dehumidifier treats a symptom: leaks and rising damp come first. It brings no fresh air, and its tank wants emptying.',
+    },
+  ];
+}
+
+/** A gate that goes by presence in a room where people sleep. */
+function sleepersUnseen({ home, household, automation }: CautionContext): Remark[] {
+  const rooms = home.rooms.filter((_, index) => {
+    const sensor = automation.presenceSensors[index];
+    const asleep = household.people.some(({ stays }) =>
+      stays.some((stay) => stay.room === index && stay.asleep),
+    );
+    const gated =
+      automation.thermostats[index]!.gate.present === 'in the room' ||
+      automation.deviceControls.some(
+        ({ device, gate }) =>
+          gate.present === 'in the room' && home.devices[device]!.room === index,
+      );
+    return asleep && gated && sensor !== null && (sensor?.missesAsleep ?? 0) > 0;
+  });
+  if (rooms.length === 0) return [];
+  const names = rooms.map(({ name }) => name).join(', ');
+  return [
+    {
+      id: 'sleepers-unseen',
+      text: `Sensors for presence see sleepers badly: heat and devices in ${names} may stop while somebody sleeps there.`,
+    },
+  ];
+}
+
+function infantRoom({ home, household, people }: CautionContext): Remark[] {
+  const infants = household.people.filter((_, k) => people[k]?.who === 'infant');
+  const beds = new Set(
+    infants.flatMap(({ stays }) => stays.filter(({ asleep }) => asleep).map(({ room }) => room)),
+  );
+  const near = home.devices.filter(({ room, does }) => beds.has(room) && HOT_OR_WET.has(does.kind));
+  if (near.length === 0) return [];
+  const names = near.map(({ name }) => name).join(', ');
+  return [
+    {
+      id: 'infant-room',
+      text: `Where an infant sleeps: ${names}. Cords and hot parts out of reach, no overheating, and nothing that only a reading looks after.`,
+    },
+  ];
+}
+
+const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
+const HOT_OR_WET: ReadonlySet<string> = new Set(['dehumidifier', 'humidifier', 'heater', 'stove']);
+/** [min] */
+const SMALL_HOURS = { from: 60, to: 300 };

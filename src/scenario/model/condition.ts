@@ -1,0 +1,134 @@
+import { z } from 'zod';
+import type { Quantity } from '../../control/automation.ts';
+import { readQuantity } from '../../units/quantity.ts';
+import { clock } from './clock-fields.ts';
+import { choice, list, section, text } from './fields.ts';
+
+export const READINGS = [
+  'temperature',
+  'humidity',
+  'absolute humidity',
+  'humidity above outdoors',
+  'dew point',
+  'co2',
+  'tvoc',
+  'pm25',
+] as const;
+export type Reading = (typeof READINGS)[number];
+
+/** In which unit the levels of each reading are written. */
+export const READING_UNITS: Readonly<Record<Reading, string>> = {
+  temperature: '°C',
+  humidity: '%',
+  'absolute humidity': 'g/m3',
+  'humidity above outdoors': 'g/m3',
+  'dew point': '°C',
+  co2: 'ppm',
+  tvoc: 'µg/m3',
+  pm25: 'µg/m3',
+};
+
+/** One edge that a reading has to be beyond. */
+export interface ConditionData {
+  readonly quantity: Quantity;
+  /** Name of a room, "outdoors", or null for the home as a whole. */
+  readonly room: string | null;
+  readonly is: 'above' | 'below';
+  readonly value: number;
+  readonly clear: number;
+}
+
+const level = (says: string) =>
+  z
+    .union([z.number(), z.string()], { error: () => LEVEL_WORDS })
+    .meta({ description: `${says} [unit of the reading]` });
+const LEVEL_WORDS = 'a number, or text with a unit of the reading';
+
+const conditionShape = {
+  room: text('Name of a room, or outdoors; left out, the home as a whole').optional(),
+  reading: choice(READINGS, 'What is read').optional(),
+  above: level('Met above this').optional(),
+  below: level('Met below this').optional(),
+  clear: level('Once met, it stays met until the reading is back at this').optional(),
+  windows: choice(['open', 'closed'], 'Any window of the room open, or all closed').optional(),
+  presence: choice(['somebody', 'nobody'], 'What the presence sensor says').optional(),
+  after: clock('Not earlier in the day').optional(),
+  before: clock('Not later in the day').optional(),
+};
+
+const conditionModel = section(conditionShape, 'One condition').transform((given, context) => {
+  const { room = null, windows, presence, after, before } = given;
+  const say = (path: string[], message: string, more: object = {}) =>
+    context.addIssue({ code: 'custom', message, path, params: more });
+  const kinds = [given.reading, windows, presence, after ?? before];
+  if (kinds.filter((kind) => kind !== undefined).length !== 1) {
+    say([], 'exactly one of: reading; windows; presence; after, before or both');
+    return [];
+  }
+  const edge = (quantity: Quantity, is: 'above' | 'below', value: number): ConditionData => ({
+    quantity,
+    room,
+    is,
+    value,
+    clear: value,
+  });
+  if (windows !== undefined) return [edge('window', windows === 'open' ? 'above' : 'below', 0.5)];
+  if (presence !== undefined) {
+    return [edge('presence', presence === 'somebody' ? 'above' : 'below', 0.5)];
+  }
+  if (given.reading === undefined) {
+    if (room !== null) say(['room'], 'no room beside a time of day');
+    if (after !== undefined && before !== undefined && after >= before) {
+      say(['before'], 'a time later in the day than after');
+    }
+    return [
+      ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
+      ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
+    ];
+  }
+  return readingEdges(given.reading, given, say, edge);
+});
+
+type Say = (path: string[], message: string, more?: object) => void;
+type Edge = (quantity: Quantity, is: 'above' | 'below', value: number) => ConditionData;
+type Levels = {
+  readonly [K in 'above' | 'below' | 'clear']?: number | string | undefined;
+} & { readonly room?: string | undefined };
+
+/** One edge or, where it has to lie between two levels, both. */
+function readingEdges(reading: Reading, given: Levels, say: Say, edge: Edge): ConditionData[] {
+  const unit = READING_UNITS[reading];
+  const read = (key: 'above' | 'below' | 'clear') => {
+    const written = given[key];
+    if (written === undefined) return undefined;
+    const result = readQuantity(written, unit);
+    if ('value' in result) return result.value;
+    const { expected, got, hint } = result.refused;
+    say([key], expected, { got, hint });
+    return Number.NaN;
+  };
+  const [above, below, clear] = [read('above'), read('below'), read('clear')];
+  if (given.room === undefined) say([], 'the room whose reading it is, or outdoors');
+  if (given.room === 'outdoors' && reading === 'humidity above outdoors') {
+    say(['reading'], 'humidity above outdoors of a room');
+  }
+  if (above === undefined && below === undefined) say([], 'a level: above, below or both');
+  if (above !== undefined && below !== undefined) {
+    if (above >= below) say(['below'], `a level over that of above (${above})`);
+    if (clear !== undefined) say(['clear'], 'no clear level where above and below are both given');
+  } else if (clear !== undefined) {
+    if (above !== undefined && clear > above) say(['clear'], `a clear level of ${above} or less`);
+    if (below !== undefined && clear < below) say(['clear'], `a clear level of ${below} or more`);
+  }
+  const quantity = reading === 'humidity' ? 'relative humidity' : reading;
+  const edges: ConditionData[] = [];
+  if (above !== undefined) edges.push(edge(quantity, 'above', above));
+  if (below !== undefined) edges.push(edge(quantity, 'below', below));
+  return edges.map((one) => (clear === undefined ? one : { ...one, clear }));
+}
+
+const WORDS = 'a list of conditions, such as [{ room: bedroom, reading: humidity, above: 65 }]';
+
+/** Conditions that must all be met. */
+export const conditions = (says: string) =>
+  list(conditionModel, WORDS, says).transform((all): readonly ConditionData[] => all.flat());

@@ -1,0 +1,204 @@
+import { z } from 'zod';
+import { readQuantity } from '../../units/quantity.ts';
+import { activityNames } from './airing.ts';
+import { hours } from './clock-fields.ts';
+import { choice, either, named, plainNumber, quantity, section } from './fields.ts';
+import { gate } from './gate.ts';
+
+const room = z
+  .string({ error: () => 'the name of the room it stands in' })
+  .min(1, { error: 'the name of the room it stands in' })
+  .describe('Name of the room it stands in');
+const minutes = (says: string) => quantity('min', { min: 0, max: 1440 }, says);
+const watts = (says: string, max = 10_000) => quantity('W', { min: 0, max }, says);
+const flow = (says: string) => quantity('m3/h', { above: 0, max: 5000 }, says);
+const share = (says: string) => quantity('-', { min: 0, max: 1 }, says);
+const milligrams = (says: string) => quantity('mg', { min: 0, max: 10_000 }, says);
+const drierBy = quantity(
+  'g/m3',
+  { min: 0, max: 30 },
+  'Only where outdoor air holds so much less water than the room’s',
+).optional();
+
+/** What any device may have. */
+const control = {
+  gate: gate('When it may run').optional(),
+  hours: hours('When it may run, by the clock').optional(),
+  'least run': minutes('Once started, it runs so long').optional(),
+  'least rest': minutes('Once stopped, it rests so long').optional(),
+  'longest run': minutes('In one go').optional(),
+};
+
+const target = (says: string) => quantity('%', { min: 10, max: 95 }, says).optional();
+const deadband = (unit: string, max: number) =>
+  quantity(unit, { min: 0, max }, 'From switching on to switching off').optional();
+const runs = <const T extends readonly [string, ...string[]]>(words: T) =>
+  choice(words, 'What makes it run').optional();
+
+const CONDITION_WORDS = 'a test condition such as "27 °C/60 %"';
+
+/** "27 °C/60 %": temperature [°C] and relative humidity [%]. */
+const testCondition = z
+  .string({ error: () => CONDITION_WORDS })
+  .transform((written, context) => {
+    const parts = written.split('/');
+    const t = readQuantity(parts[0] ?? '', '°C');
+    const rh = readQuantity(parts[1] ?? '', '%');
+    const fits = parts.length === 2 && 'value' in t && 'value' in rh;
+    if (fits && t.value >= 15 && t.value <= 40 && rh.value >= 40 && rh.value <= 100) {
+      return { temperature: t.value, humidity: rh.value };
+    }
+    const message = `${CONDITION_WORDS}, of 15 to 40 °C and 40 to 100 %`;
+    context.addIssue({ code: 'custom', message });
+    return z.NEVER;
+  })
+  .describe('At which temperature and humidity the label holds');
+
+const dehumidifier = section(
+  {
+    kind: z.literal('dehumidifier').describe('Takes water out of the air'),
+    room,
+    type: choice(['compressor', 'desiccant'], 'How it dries').optional(),
+    label: quantity('L/day', { above: 0, max: 200 }, 'Water at the test condition').optional(),
+    'tested at': testCondition.optional(),
+    power: watts('Electricity while drying at the test condition').optional(),
+    standby: watts('Electricity while it waits', 100).optional(),
+    tank: either(
+      [choice(['drained'], 'Drains away'), quantity('L', { above: 0, max: 100 }, 'Holds')],
+      'drained, or how much it holds in L',
+      'What happens to the water',
+    ).optional(),
+    runs: runs(['by humidity', 'always', 'by rules']),
+    target: target('Relative humidity it keeps'),
+    deadband: deadband('%', 30),
+    ...control,
+  },
+  'A dehumidifier',
+);
+
+const humidifier = section(
+  {
+    kind: z.literal('humidifier').describe('Puts water into the air'),
+    room,
+    water: quantity('mL/h', { above: 0, max: 5000 }, 'Water given').optional(),
+    power: watts('Electricity').optional(),
+    boils: z
+      .boolean({ error: () => 'true or false' })
+      .describe('True where it boils the water')
+      .optional(),
+    runs: runs(['by humidity', 'always', 'by rules']),
+    target: target('Relative humidity it keeps'),
+    deadband: deadband('%', 30),
+    ...control,
+  },
+  'A humidifier',
+);
+
+const extractFan = section(
+  {
+    kind: z.literal('extract fan').describe('Blows room air outdoors'),
+    room,
+    flow: flow('Air that it moves').optional(),
+    power: watts('Electricity', 1000).optional(),
+    runs: runs(['always', 'with activities', 'by humidity', 'by rules']),
+    with: activityNames('Activities that it runs with').optional(),
+    'run on': minutes('Goes on for so long after them').optional(),
+    target: target('Relative humidity above which it runs'),
+    deadband: deadband('%', 30),
+    'drier by': drierBy,
+    ...control,
+  },
+  'An extract fan: with activities and run-on, by humidity, or all the time',
+);
+
+const flows = (says: string) => named(flow('Air'), 'a mapping from room names to flows', says);
+
+const balancedVentilation = section(
+  {
+    kind: z.literal('balanced ventilation').describe('Supplies and extracts, with recovery'),
+    supplies: flows('Fresh air by room'),
+    extracts: flows('Used air by room'),
+    'heat recovery': share('Of the temperature difference').optional(),
+    'moisture recovery': share('Of the difference in water').optional(),
+    power: watts('Electricity of both fans').optional(),
+    runs: runs(['always', 'by rules']),
+    ...control,
+  },
+  'Balanced ventilation',
+);
+
+const purifier = section(
+  {
+    kind: z.literal('purifier').describe('Filters room air'),
+    room,
+    'clean air': flow('Clean-air delivery rate for fine particles').optional(),
+    'tvoc share': share('Of that for volatile organic compounds').optional(),
+    power: watts('Electricity', 1000).optional(),
+    runs: runs(['always', 'by particles', 'by rules']),
+    target: quantity('µg/m3', { min: 0, max: 1000 }, 'Particles above which it runs').optional(),
+    deadband: deadband('µg/m3', 500),
+    ...control,
+  },
+  'An air purifier',
+);
+
+const heater = section(
+  {
+    kind: z.literal('heater').describe('A plug-in heater'),
+    room,
+    power: watts('Electricity').optional(),
+    'radiant share': share('Share that warms surfaces').optional(),
+    runs: runs(['by temperature', 'always', 'by rules']),
+    target: quantity('°C', { min: 0, max: 35 }, 'Temperature it keeps').optional(),
+    deadband: deadband('K', 10),
+    ...control,
+  },
+  'A plug-in heater',
+);
+
+const stove = section(
+  {
+    kind: z.literal('stove').describe('Burns logs'),
+    room,
+    burns: hours('When there is a fire').optional(),
+    batch: quantity('kg', { above: 0, max: 30 }, 'Wood laid on each time').optional(),
+    refuelling: quantity('min', { min: 5, max: 600 }, 'From one batch to the next').optional(),
+    'wood energy': plainNumber({ above: 0, max: 6 }, 'Of wood as bought, kWh a kg').optional(),
+    efficiency: quantity('-', { above: 0, max: 1 }, 'Heat to the room over that').optional(),
+    'radiant share': share('Share that warms surfaces').optional(),
+    lag: minutes('Time constant of its body').optional(),
+    air: choice(['room', 'outdoors'], 'Where its air comes from').optional(),
+    'room air': flow('Air drawn from the room while it burns').optional(),
+    particles: milligrams('Fine particles let out at each refuelling').optional(),
+    tvoc: milligrams('Volatile organic compounds let out at each refuelling').optional(),
+    gate: control.gate,
+  },
+  'A wood stove',
+);
+
+export const DEVICE_KINDS = [
+  'dehumidifier',
+  'humidifier',
+  'extract fan',
+  'balanced ventilation',
+  'purifier',
+  'heater',
+  'stove',
+] as const;
+
+export const deviceModel = z
+  .discriminatedUnion(
+    'kind',
+    [dehumidifier, humidifier, extractFan, balancedVentilation, purifier, heater, stove],
+    { error: () => `one of: ${DEVICE_KINDS.join(', ')}` },
+  )
+  .describe('One device');
+
+export const devicesModel = named(
+  deviceModel,
+  'a mapping from names of devices to devices',
+  'Devices by name',
+);
+
+export type DeviceData = z.output<typeof deviceModel>;
+export type DeviceOf<K extends DeviceData['kind']> = Extract<DeviceData, { kind: K }>;

@@ -1,0 +1,67 @@
+import { choice, either, named, plainNumber, quantity, section } from './fields.ts';
+
+const chance = (says: string) => quantity('-', { min: 0, max: 1 }, says);
+const time = (says: string, max = 1440) => quantity('min', { min: 0, max }, says);
+
+const presence = either(
+  [
+    choice(['none'], 'Nobody looks'),
+    section(
+      {
+        'hold on': time('Says so for this long after the last sign of life').optional(),
+        delay: time('From the first sign of life until it says so').optional(),
+        'misses awake': chance('Chance to overlook somebody awake, each step').optional(),
+        'misses asleep': chance('The same of somebody asleep').optional(),
+      },
+      'A presence sensor',
+    ),
+  ],
+  'none, or a mapping with hold on, delay, misses awake, misses asleep',
+  'What tells that somebody is there',
+);
+
+/** Biases and the like are in `unit`; a temperature's are differences. */
+const reading = (unit: string, most: number, says: string) =>
+  either(
+    [
+      choice(['none'], 'Not measured'),
+      section(
+        {
+          bias: quantity(unit, { min: -most, max: most }, 'Added to every reading').optional(),
+          noise: quantity(unit, { min: 0, max: most }, 'Standard deviation').optional(),
+          step: quantity(unit, { min: 0, max: most }, 'Readings are rounded to this').optional(),
+          lag: time('Time constant behind the room').optional(),
+          every: time('Between two reports').optional(),
+        },
+        'How readings differ from what is so',
+      ),
+    ],
+    'none, or a mapping with bias, noise, step, lag, every',
+    says,
+  ).optional();
+
+const sensorsShape = {
+  presence: presence.optional(),
+  temperature: reading('K', 20, 'Temperature of the air'),
+  humidity: reading('%', 50, 'Relative humidity'),
+  co2: reading('ppm', 5000, 'Carbon dioxide'),
+  tvoc: reading('µg/m3', 10_000, 'Volatile organic compounds'),
+  pm25: reading('µg/m3', 1000, 'Fine particles'),
+};
+
+export const sensorsModel = section(
+  {
+    ...sensorsShape,
+    rooms: named(
+      section(sensorsShape, 'One room'),
+      'a mapping from room names to sensors',
+      'Rooms whose sensors differ; outdoors for the readings from outside',
+    ).optional(),
+  },
+  'What rules, habits, devices and gates go by; the same in all rooms that do not say otherwise',
+);
+
+export const seed = plainNumber(
+  { min: 0, max: 1e9, whole: true },
+  'Decides everything left to luck, so that a run can be repeated',
+);

@@ -1,0 +1,50 @@
+import { choice, either, quantity, section } from './fields.ts';
+import { gate } from './gate.ts';
+
+const minutes = (says: string) => quantity('min', { min: 0, max: 1440 }, says);
+
+/** How the thermostat of a room works: for the whole home, or for one room. */
+export const thermostatShape = {
+  gate: gate('When the programme holds; otherwise the setback does').optional(),
+  'hold off': minutes('The programme goes on for so long after the gate shuts').optional(),
+  lead: either(
+    [choice(['none', 'learned'], 'Not at all, or as the room was seen to warm'), minutes('Fixed')],
+    'none, learned, or a time such as 45 min',
+    'How early heating starts before the programme rises or somebody usually comes',
+  ).optional(),
+  'longest lead': minutes('Never earlier than this, where it is learned').optional(),
+  'window lock-out': either(
+    [choice(['never'], 'Windows do not matter'), minutes('After so long')],
+    'never, or a time such as 2 min',
+    'Heating stops so long after a window of the room was opened, until it is shut',
+  ).optional(),
+  sensor: either(
+    [
+      choice(['remote', 'on the valve'], 'Where it hangs'),
+      section(
+        {
+          place: choice(['remote', 'on the valve'], 'Where it hangs').optional(),
+          bias: quantity('K', { min: -10, max: 10 }, 'Reads so much too warm, always').optional(),
+          'at full output': quantity(
+            'K',
+            { min: 0, max: 15 },
+            'Reads so much more while the emitter gives its most',
+          ).optional(),
+        },
+        'Where it hangs and how far it is out',
+      ),
+    ],
+    'remote, on the valve, or a mapping with place, bias, at full output',
+    'The sensor of the thermostat',
+  ).optional(),
+  'proportional band': quantity(
+    'K',
+    { min: 0, max: 10 },
+    'Emitters are fully open so much below the setting; 0 holds it exactly',
+  ).optional(),
+  deadband: quantity(
+    'K',
+    { min: 0, max: 10 },
+    'Switches on half of it below the setting and off half above; 0 for none',
+  ).optional(),
+};
