@@ -12,12 +12,15 @@ export const ROOM = fields([
   // What stays the same through a run.
   'volume', // m3
   'airMass', // dry air [kg]
+  'massRate', // dry air over the control step [kg/s]
   'airCapacity', // air and what warms with it [J/K]
+  'capacityRate', // the same over the control step [W/K]
   'paneUA', // all panes [W/K]
   'chainG', // into all chains [W/K]
   'surfaced', // 1 where it has surfaces of its own to warm, else 0
   'sunToAir', // share of the sun that warms the air at once [-]
   'bufferCapacity', // water taken up from 0 to 100 % relative humidity [kg]
+  'bufferRate', // the same over the control step [kg/s]
   'bufferG', // vapour between air and buffer [kg/(s Pa)]
   'leakShare', // of the home's leakage [-]
   'surface', // inner surfaces, elements and panes [m2]

@@ -5,7 +5,7 @@ import { settleChains, sweepChains } from './chains.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
 import { holdAtSettings, setTargets } from './hold-at-settings.ts';
 import type { Model } from './model.ts';
-import { implicitWeight } from './numerics/implicit-weight.ts';
+import { overImplicitWeight } from './numerics/implicit-weight.ts';
 
 /**
  * Find the mean temperatures of all rooms over the step, and the heat of their emitters, at once.
@@ -69,7 +69,7 @@ export function mendGuesses({ rooms, roomCount, solution }: Model): boolean {
 }
 
 function assemble(m: Model, day: Day, at: number, outdoor: number): void {
-  const { rooms, roomCount, dt, airCp, fixed, flow, matrix, rhs, evaporation } = m;
+  const { rooms, roomCount, airCp, fixed, flow, matrix, rhs, evaporation } = m;
   const { diagonal } = m.elimination;
   const { peopleHeat, thingsHeat, drying } = day;
   for (let k = 0; k < matrix.length; k++) matrix[k] = fixed[k]! + airCp * flow[k]!;
@@ -77,11 +77,11 @@ function assemble(m: Model, day: Day, at: number, outdoor: number): void {
     const r = i * ROOM_STRIDE;
     const k = diagonal[i]!;
     const pane = rooms[r + PANE_UA]!;
-    const capacity = rooms[r + AIR_CAPACITY]!;
+    const perStep = rooms[r + CAPACITY_RATE]!;
     const rate = airCp * flow[k]! + pane + rooms[r + CHAIN_G]!;
-    const weight = implicitWeight((rate * dt) / capacity);
-    const store = capacity / (weight * dt);
-    rooms[r + OVER_WEIGHT] = 1 / weight;
+    const overWeight = overImplicitWeight(rate / perStep);
+    const store = perStep * overWeight;
+    rooms[r + OVER_WEIGHT] = overWeight;
     matrix[k] = matrix[k]! + pane + store;
     const people = peopleHeat[at + i]!;
     const things = thingsHeat[at + i]!;
@@ -120,7 +120,7 @@ const {
   sunOnSurfaces: SUN_ON_SURFACES,
   warmSurface: WARM_SURFACE,
 } = ROOM;
-const { airCapacity: AIR_CAPACITY, paneUA: PANE_UA, chainG: CHAIN_G, surfaced: SURFACED } = ROOM;
+const { capacityRate: CAPACITY_RATE, paneUA: PANE_UA, chainG: CHAIN_G, surfaced: SURFACED } = ROOM;
 const { sunToAir: SUN_TO_AIR } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T, exchange: EXCHANGE } = ROOM;
 

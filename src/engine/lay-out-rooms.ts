@@ -8,29 +8,34 @@ import type { Chains } from './chains.ts';
  *
  * @param density  dry air in a cubic metre of room air [kg/m3]
  * @param airCp    of a kilogram of dry air with its vapour [J/(kg K)]
+ * @param dt       control step [s]
  */
 export function layOutRooms(
   home: Home,
   chains: Chains,
   density: number,
   airCp: number,
+  dt: number,
 ): Float64Array {
-  const rooms = airOfRooms(home, density, airCp);
+  const rooms = airOfRooms(home, density, airCp, dt);
   addChains(rooms, chains);
   addPanes(rooms, home);
   addEmitters(rooms, home, chains);
   return rooms;
 }
 
-function airOfRooms(home: Home, density: number, airCp: number): Float64Array {
+function airOfRooms(home: Home, density: number, airCp: number, dt: number): Float64Array {
   const rooms = new Float64Array(home.rooms.length * ROOM_STRIDE);
   home.rooms.forEach((room, i) => {
     const r = i * ROOM_STRIDE;
     rooms[r + ROOM.volume] = room.volume;
     rooms[r + ROOM.airMass] = density * room.volume;
+    rooms[r + ROOM.massRate] = (density * room.volume) / dt;
     rooms[r + ROOM.airCapacity] = room.furnishingFactor * density * room.volume * airCp;
+    rooms[r + ROOM.capacityRate] = rooms[r + ROOM.airCapacity]! / dt;
     rooms[r + ROOM.sunToAir] = room.sunToAir;
     rooms[r + ROOM.bufferCapacity] = room.buffer.capacity;
+    rooms[r + ROOM.bufferRate] = room.buffer.capacity / dt;
     rooms[r + ROOM.bufferG] = room.buffer.capacity > 0 ? room.buffer.conductance : 0;
     rooms[r + ROOM.leakShare] = home.leakage.share[i]!;
   });

@@ -125,7 +125,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     airCp,
     evaporation: latentHeat(REFERENCE_T),
     roomCount: n,
-    rooms: layOutRooms(home, chains, density, airCp),
+    rooms: layOutRooms(home, chains, density, airCp, dt),
     chains,
     boundaries,
     boundary: new Float64Array(boundaries.length),

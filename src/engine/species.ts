@@ -2,7 +2,7 @@ import { DOOR, FRAME, ROOM, TRACER } from './arena.ts';
 import { TRACER_BOOK } from './books.ts';
 import { SPECIES_TERMS, type SpeciesTerm } from './ledger.ts';
 import type { Model } from './model.ts';
-import { implicitWeight } from './numerics/implicit-weight.ts';
+import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
 
 /**
@@ -36,10 +36,10 @@ export function stepSpecies(
     const t = from + i * TRACER_STRIDE;
     const k = diagonal[i]!;
     const loss = flow[k]! + density * (tracers[t + DEPOSITION]! + tracers[t + FILTER]!);
-    const mass = rooms[r + AIR_MASS]!;
-    const weight = implicitWeight((loss * dt) / mass);
-    const store = mass / (weight * dt);
-    tracers[t + OVER_WEIGHT] = 1 / weight;
+    const perStep = rooms[r + MASS_RATE]!;
+    const overWeight = overImplicitWeight(loss / perStep);
+    const store = perStep * overWeight;
+    tracers[t + OVER_WEIGHT] = overWeight;
     matrix[k] = loss + store;
     const into = rooms[r + EXCHANGE]! + rooms[r + FAN]! - (1 - penetration) * rooms[r + LEAK]!;
     const source = people[at + i]! + things[at + i]! + tracers[t + DEVICE]!;
@@ -88,7 +88,7 @@ function bookDoors(
   }
 }
 
-const { airMass: AIR_MASS, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { massRate: MASS_RATE, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
 const {
   level: LEVEL,
   mean: MEAN,

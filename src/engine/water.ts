@@ -4,7 +4,7 @@ import { DOOR, FRAME, PANE, ROOM } from './arena.ts';
 import { BOOK } from './books.ts';
 import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
 import type { Model } from './model.ts';
-import { implicitWeight } from './numerics/implicit-weight.ts';
+import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
 
 /**
@@ -51,7 +51,7 @@ export function stepWater(
 }
 
 function assemble(m: Model, day: Day, at: number, outdoorHumidity: number): void {
-  const { rooms, roomCount, dt, matrix, flow, rhs } = m;
+  const { rooms, roomCount, matrix, flow, rhs } = m;
   const { diagonal } = m.elimination;
   const { peopleVapour, thingsVapour, drying } = day;
   for (let k = 0; k < matrix.length; k++) matrix[k] = flow[k]!;
@@ -63,17 +63,17 @@ function assemble(m: Model, day: Day, at: number, outdoorHumidity: number): void
     const full = g * rooms[r + SATURATION]!;
     let uptake = 0;
     if (g > 0) {
-      const capacity = rooms[r + BUFFER_CAPACITY]!;
-      const store = capacity / (implicitWeight((full * dt) / capacity) * dt);
+      const perStep = rooms[r + BUFFER_RATE]!;
+      const store = perStep * overImplicitWeight(full / perStep);
       uptake = (g * store) / (store + full);
     }
     rooms[r + UPTAKE] = uptake;
     const perHumidity = rooms[r + PRESSURE]!;
-    const mass = rooms[r + AIR_MASS]!;
+    const perStep = rooms[r + MASS_RATE]!;
     const rate = flow[k]! + (g + rooms[r + WET_G]!) * perHumidity;
-    const weight = implicitWeight((rate * dt) / mass);
-    const store = mass / (weight * dt);
-    rooms[r + OVER_WEIGHT] = 1 / weight;
+    const overWeight = overImplicitWeight(rate / perStep);
+    const store = perStep * overWeight;
+    rooms[r + OVER_WEIGHT] = overWeight;
     matrix[k] = flow[k]! + store + uptake * perHumidity;
     rhs[i] =
       store * rooms[r + HUMIDITY]! +
@@ -215,8 +215,13 @@ function bookWater(
 const { meanTemperature: MEAN_T, humidity: HUMIDITY } = ROOM;
 const { meanHumidity: MEAN, buffer: BUFFER, pressure: PRESSURE, saturation: SATURATION } = ROOM;
 const { uptake: UPTAKE, waterOverWeight: OVER_WEIGHT, condensing: CONDENSING_ALL } = ROOM;
-const { deviceWater: DEVICE_WATER, bufferG: BUFFER_G, bufferCapacity: BUFFER_CAPACITY } = ROOM;
-const { airMass: AIR_MASS, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
+const {
+  deviceWater: DEVICE_WATER,
+  bufferG: BUFFER_G,
+  bufferRate: BUFFER_RATE,
+  bufferCapacity: BUFFER_CAPACITY,
+} = ROOM;
+const { massRate: MASS_RATE, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
 const { phase: PHASE, wetG: WET_G, fanHumidity: FAN_W } = ROOM;
 const { area: AREA, drop: DROP, vapourG: VAPOUR_G, film: FILM, wet: WET } = PANE;
 const { saturation: PANE_SATURATION, condensing: CONDENSING } = PANE;

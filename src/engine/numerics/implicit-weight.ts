@@ -16,4 +16,9 @@ export function implicitWeight(z: number): number {
   return z < LARGE ? (1 + z) / (2 + z) : 1;
 }
 
+/** One over the weight, for a loop that divides by it. @param z  rate times step [-], 0 to Infinity */
+export function overImplicitWeight(z: number): number {
+  return z < LARGE ? (2 + z) / (1 + z) : 1;
+}
+
 const LARGE = 1e12;
