@@ -2,16 +2,22 @@ import type { PlanMeasures } from '../measures/plan-measures.ts';
 import { roomHours } from '../measures/room-hours.ts';
 import { figureText } from '../units/figure-text.ts';
 import type { Comparison } from './compare.ts';
+import { tradeSentences } from './trade-sentences.ts';
 
 /**
  * The comparison in a few sentences, made from its figures alone: which plan costs least, which
- * keeps the rooms in their bands longest, what each gives up for it, and where mould gets likelier.
+ * keeps the rooms in their bands longest, what each gives up for it, where mould gets likelier, and
+ * what every plan does to those who come in and to rooms that stand empty.
  *
  * Hours outside are room-hours: too cold or too warm while somebody is in the room, too damp or too
  * dry at any time, because damp does its work in empty rooms too. Plans whose printed figures are
  * the same count as equal.
  */
-export function answerInWords({ baseline, plans }: Comparison): string {
+export function answerInWords(comparison: Comparison): string {
+  return [costAndComfort(comparison), ...tradeSentences(comparison)].join(' ');
+}
+
+function costAndComfort({ baseline, plans }: Comparison): string {
   const [first, ...others] = plans;
   if (first === undefined) return '';
   if (others.length === 0) {

@@ -22,6 +22,10 @@ interface PlanDifference {
   readonly total_money_per_year: number;
   readonly humidity_high_hours: number;
   readonly temperature_low_hours: number;
+  /** Under the temperature band within two hours of somebody coming in. */
+  readonly cold_arrival_hours: number;
+  /** Above the humidity band while nobody is in the room. */
+  readonly humidity_high_empty_hours: number;
   /** Extra price over yearly saving of energy; null where nothing is bought or nothing saved. */
   readonly payback_years: number | null;
   /**
@@ -82,6 +86,8 @@ function difference(
     temperature_low_hours:
       roomHours(plan, 'outside_band_hours', 'temperature_low') -
       roomHours(base, 'outside_band_hours', 'temperature_low'),
+    cold_arrival_hours: coldArrivals(plan) - coldArrivals(base),
+    humidity_high_empty_hours: dampEmpty(plan) - dampEmpty(base),
     payback_years: price > 0 && saved > 0 ? simplePayback(price, saved) : null,
     money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
     npv: worthToday(extra, buys),
@@ -98,6 +104,11 @@ function worthToday(extraPerYear: number, { buys, discountRate }: Purchases): nu
   return netPresentValue(0, 0 - extraPerYear, discountRate, horizon);
 }
 
+const coldArrivals = ({ rooms }: PlanMeasures): number =>
+  Object.values(rooms).reduce((sum, room) => sum + room.cold_arrival_hours, 0);
+const dampEmpty = (plan: PlanMeasures): number =>
+  roomHours(plan, 'outside_band_hours', 'humidity_high') -
+  roomHours(plan, 'outside_band_occupied_hours', 'humidity_high');
 const energyPerYear = ({ money }: PlanMeasures): number =>
   money.total_per_year - money.owning_per_year;
 const priceOf = ({ buys }: Purchases): number => buys.reduce((sum, buy) => sum + buy.price, 0);

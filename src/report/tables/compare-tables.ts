@@ -1,7 +1,7 @@
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import { roomHours } from '../../measures/room-hours.ts';
 import type { Comparison } from '../../studies/compare.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { homeRows, type PlanRow } from './compare-rows.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { periodText } from './period-text.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
@@ -29,37 +29,6 @@ export function compareTables(comparison: Comparison, width = WIDTH): string {
   return parts.join('\n\n');
 }
 
-interface Row {
-  readonly label: string;
-  readonly printed: readonly string[];
-}
-
-function homeRows(plans: readonly PlanMeasures[]): Row[] {
-  const row = (label: string, figure: (plan: PlanMeasures) => number, decimals = 0): Row => ({
-    label,
-    printed: plans.map((plan) => figureText(figure(plan), decimals)),
-  });
-  const currency = plans[0]!.money.currency;
-  const fuels = [...new Set(plans.flatMap((p) => Object.keys(p.heating.delivered_kwh)))];
-  return [
-    row(`money a year [${currency}]`, (p) => p.money.total_per_year),
-    row('heat to rooms [kWh]', (p) => p.heating.useful_kwh),
-    ...fuels.map((fuel) =>
-      row(`${fuel} for heat [kWh]`, (p) => p.heating.delivered_kwh[fuel] ?? 0),
-    ),
-    row('appliances [kWh]', (p) => p.devices.electricity_kwh),
-    row('carbon [kg CO2e]', (p) => p.carbon_kg),
-    row('too cold, somebody in [room h]', occupied('temperature_low')),
-    row('too warm, somebody in [room h]', occupied('temperature_high')),
-    row('too damp, any time [room h]', (p) => roomHours(p, 'outside_band_hours', 'humidity_high')),
-    row('too dry, any time [room h]', (p) => roomHours(p, 'outside_band_hours', 'humidity_low')),
-    row('CO2 high, somebody in [room h]', occupied('co2_high')),
-    row('cold spots over 80 % [room h]', (p) => sum(p, (r) => r.cold_spot_hours_above_80_pct)),
-    row('highest mould index [0 to 6]', (p) => highest(p, (r) => r.mould_index_peak), 2),
-    row('condensation on panes [kg]', (p) => sum(p, (r) => r.condensation_kg), 1),
-  ];
-}
-
 function roomTable(figure: RoomFigure, plans: readonly PlanMeasures[], width: number): string {
   const rooms = Object.keys(plans[0]!.rooms);
   const rows = rooms.map((room) => ({
@@ -75,7 +44,7 @@ function roomTable(figure: RoomFigure, plans: readonly PlanMeasures[], width: nu
 /** One line per figure, one column per plan, the extremes of each line marked. */
 function figuresByPlan(
   title: string,
-  rows: readonly Row[],
+  rows: readonly PlanRow[],
   plans: readonly PlanMeasures[],
   width: number,
 ): string {
@@ -167,12 +136,3 @@ const ROOM_FIGURES: readonly RoomFigure[] = [
   },
   { title: 'Highest mould index [0 to 6]', decimals: 2, of: (r) => r.mould_index_peak },
 ];
-
-const occupied =
-  (key: 'temperature_low' | 'temperature_high' | 'co2_high') =>
-  (plan: PlanMeasures): number =>
-    roomHours(plan, 'outside_band_occupied_hours', key);
-const sum = ({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): number =>
-  Object.values(rooms).reduce((total, room) => total + of(room), 0);
-const highest = ({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): number =>
-  Object.values(rooms).reduce((most, room) => Math.max(most, of(room)), 0);

@@ -1,13 +1,17 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { figureText } from '../../units/figure-text.ts';
+import { airingTable } from './airing-table.ts';
+import { alertsTable } from './alerts-table.ts';
+import { arrivalsTable } from './arrivals-table.ts';
 import { assumedTable } from './assumed-table.ts';
+import { devicesTable } from './devices-table.ts';
 import { energyLedgerTable, waterLedgerTable } from './ledger-table.ts';
 import { periodText } from './period-text.ts';
 import { remarkList } from './remark-list.ts';
 import { roomsTable } from './rooms-table.ts';
+import { type FigureRow, rowTable } from './row-table.ts';
 import { secondOpinionTable } from './second-opinion-table.ts';
-import { type Column, textTable, WIDTH } from './text-table.ts';
+import { textTable, WIDTH } from './text-table.ts';
 
 /** Everything one run has to say, as plain text; parts that are empty are left out. */
 export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH): string {
@@ -17,6 +21,10 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
     [`${measures.scenario}: ${measures.plan}`, periodText(measures)],
     ['Whole home', homeTable(measures, width)],
     ['Rooms', roomsTable(measures.rooms, width)],
+    ['Coming into a room that stood empty', arrivalsTable(measures.rooms, width)],
+    ['Devices', devicesTable(measures.devices, width)],
+    ['Airing', airingTable(measures, width)],
+    ['Rules', alertsTable(measures.alerts, width)],
     ['Where the heat went, plus is into the room [kWh]', energyLedgerTable(ledger, rooms, width)],
     ['Where the water went, plus is into the room [kg]', waterLedgerTable(ledger, rooms, width)],
     ['Second opinion', secondOpinionTable(measures, width)],
@@ -34,25 +42,35 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
 /** Energy, money and carbon of the period. */
 function homeTable(measures: PlanMeasures, width: number): string {
   const { heating, devices, money, carbon_kg } = measures;
-  const rows: [string, number, string][] = [
-    ['heat to rooms', heating.useful_kwh, 'kWh'],
-    ...Object.entries(heating.delivered_kwh).map(([fuel, kwh]): [string, number, string] => [
-      `${fuel} for heat`,
-      kwh,
-      'kWh',
-    ]),
-    ['electricity of appliances', devices.electricity_kwh, 'kWh'],
-    ...Object.entries(money.by_fuel).map(([fuel, sum]): [string, number, string] => [
-      `${fuel} bill`,
-      sum,
-      money.currency,
-    ]),
-    ['all energy', money.energy, money.currency],
-    ['owning what was bought', money.owning_per_year, `${money.currency}/year`],
-    ['all money', money.total_per_year, `${money.currency}/year`],
-    ['carbon', carbon_kg, 'kg CO2e'],
+  const ofDevices = Object.values(devices.by_device).reduce((sum, kwh) => sum + kwh, 0);
+  const row = (label: string, value: number, unit: string, decimals = 0): FigureRow => ({
+    label,
+    value,
+    unit,
+    decimals,
+  });
+  const rows = [
+    row('heat to rooms', heating.useful_kwh, 'kWh'),
+    ...(heating.with_window_open_kwh > 0
+      ? [row('of it while a window was open', heating.with_window_open_kwh, 'kWh')]
+      : []),
+    ...Object.entries(heating.delivered_kwh).map(([fuel, kwh]) =>
+      row(`${fuel} for heat`, kwh, 'kWh'),
+    ),
+    ...Object.entries(heating.starts_per_day).map(([source, starts]) =>
+      row(`starts of ${source}`, starts, 'a day', 1),
+    ),
+    row('electricity of appliances', devices.electricity_kwh - ofDevices, 'kWh'),
+    ...(Object.keys(devices.by_device).length === 0
+      ? []
+      : [row('electricity of devices', ofDevices, 'kWh')]),
+    ...Object.entries(money.by_fuel).map(([fuel, sum]) => row(`${fuel} bill`, sum, money.currency)),
+    row('all energy', money.energy, money.currency),
+    row('owning what was bought', money.owning_per_year, `${money.currency}/year`),
+    row('all money', money.total_per_year, `${money.currency}/year`),
+    row('carbon', carbon_kg, 'kg CO2e'),
   ];
-  return rowTable(rows, 0, width);
+  return rowTable(rows, width);
 }
 
 /** What was booked and not found again, as a share of throughput. */
@@ -71,13 +89,4 @@ function balanceTable({ balance }: PlanMeasures, width: number): string {
 function shareText(share: number): string {
   if (!Number.isFinite(share)) return '-';
   return share === 0 ? '0' : share.toExponential(1);
-}
-
-function rowTable(rows: readonly [string, number, string][], decimals: number, width: number) {
-  const columns: Column[] = [
-    { head: '', cells: rows.map(([label]) => label), align: 'left' },
-    { head: '', cells: rows.map(([, value]) => figureText(value, decimals)) },
-    { head: '', cells: rows.map(([, , unit]) => unit), align: 'left' },
-  ];
-  return textTable(columns, width).replace(/^\n/, '');
 }

@@ -1,0 +1,86 @@
+import type { BandHours, PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
+import { roomHours } from '../../measures/room-hours.ts';
+import { figureText } from '../../units/figure-text.ts';
+
+/** A figure of the home, plan by plan, as it is printed. */
+export interface PlanRow {
+  readonly label: string;
+  readonly printed: readonly string[];
+}
+
+/** Figures of the home, those of devices, rules and rarer matters only where some plan has any. */
+export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
+  const currency = plans[0]!.money.currency;
+  const fuels = [...new Set(plans.flatMap((p) => Object.keys(p.heating.delivered_kwh)))];
+  const figures: readonly Figure[] = [
+    { label: `money a year [${currency}]`, of: (p) => p.money.total_per_year },
+    { label: 'heat to rooms [kWh]', of: (p) => p.heating.useful_kwh },
+    ...fuels.map((fuel) => ({
+      label: `${fuel} for heat [kWh]`,
+      of: (p: PlanMeasures) => p.heating.delivered_kwh[fuel] ?? 0,
+    })),
+    { label: 'heat, window open [kWh]', of: (p) => p.heating.with_window_open_kwh, rare: true },
+    { label: 'appliances [kWh]', of: (p) => p.devices.electricity_kwh - ofDevices(p) },
+    { label: 'devices [kWh]', of: ofDevices, rare: true },
+    { label: 'water out by devices [kg]', of: driedByDevices, rare: true },
+    { label: 'carbon [kg CO2e]', of: (p) => p.carbon_kg },
+    { label: 'too cold, somebody in [room h]', of: occupied('temperature_low') },
+    {
+      label: 'of that, just came in [room h]',
+      of: (p) => sum(p, (r) => r.cold_arrival_hours),
+      rare: true,
+    },
+    { label: 'too warm, somebody in [room h]', of: occupied('temperature_high') },
+    { label: 'too damp, any time [room h]', of: anyTime('humidity_high') },
+    { label: 'too dry, any time [room h]', of: anyTime('humidity_low') },
+    { label: 'CO2 high, somebody in [room h]', of: occupied('co2_high') },
+    { label: 'TVOC high, somebody in [room h]', of: occupied('tvoc_high'), rare: true },
+    { label: 'PM2.5 high, any time [room h]', of: anyTime('pm25_high'), rare: true },
+    {
+      label: 'cold spots over 80 % [room h]',
+      of: (p) => sum(p, (r) => r.cold_spot_hours_above_80_pct),
+    },
+    {
+      label: 'highest mould index [0 to 6]',
+      of: (p) => highest(p, (r) => r.mould_index_peak),
+      decimals: 2,
+    },
+    {
+      label: 'condensation on panes [kg]',
+      of: (p) => sum(p, (r) => r.condensation_kg),
+      decimals: 1,
+    },
+    { label: 'alerts a week', of: (p) => p.alerts.per_week, decimals: 1, rare: true },
+  ];
+  return figures
+    .filter(({ rare, of }) => !rare || plans.some((plan) => of(plan) !== 0))
+    .map(({ label, of, decimals = 0 }) => ({
+      label,
+      printed: plans.map((plan) => figureText(of(plan), decimals)),
+    }));
+}
+
+interface Figure {
+  readonly label: string;
+  readonly of: (plan: PlanMeasures) => number;
+  readonly decimals?: number;
+  /** Left out where it is 0 in every plan. */
+  readonly rare?: true;
+}
+
+const ofDevices = ({ devices }: PlanMeasures): number =>
+  Object.values(devices.by_device).reduce((total, kwh) => total + kwh, 0);
+const driedByDevices = ({ devices }: PlanMeasures): number =>
+  Object.values(devices.detail).reduce((total, d) => total + Math.max(0, -d.water_kg), 0);
+const occupied =
+  (key: keyof BandHours) =>
+  (plan: PlanMeasures): number =>
+    roomHours(plan, 'outside_band_occupied_hours', key);
+const anyTime =
+  (key: keyof BandHours) =>
+  (plan: PlanMeasures): number =>
+    roomHours(plan, 'outside_band_hours', key);
+const sum = ({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): number =>
+  Object.values(rooms).reduce((total, room) => total + of(room), 0);
+const highest = ({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): number =>
+  Object.values(rooms).reduce((most, room) => Math.max(most, of(room)), 0);
