@@ -170,6 +170,7 @@ export type RuleAction =
   | {
       readonly do: 'window';
       readonly openings: readonly number[];
+      /** Open share; 0 shuts it, whatever the clock says. [-] */
       readonly wide: number;
       readonly lasts: number;
       readonly probability: number;

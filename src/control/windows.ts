@@ -7,6 +7,8 @@ export interface Windows extends WindowsSeen {
   readonly openSince: Float64Array;
   /** Open so wide until then [s UTC]; `who` may shut it earlier. */
   readonly hold: (opening: number, wide: number, until: number, who: number) => void;
+  /** Shut until then, whatever clock and habits say; whoever opens it next ends that. [s UTC] */
+  readonly shut: (opening: number, until: number) => void;
   /** Shut what this one holds open. */
   readonly letGo: (who: number) => void;
   readonly holds: (who: number) => boolean;
@@ -26,6 +28,7 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
   const open = new Uint8Array(home.rooms.length);
   const openSince = new Float64Array(home.rooms.length).fill(Number.NaN);
   const until = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
+  const shutUntil = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
   const wide = new Float64Array(count);
   const holder = new Int32Array(count).fill(-1);
 
@@ -34,6 +37,12 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     wide[o] = goesOn ? Math.max(wide[o]!, width) : width;
     until[o] = goesOn ? Math.max(until[o]!, end) : end;
     holder[o] = who;
+    shutUntil[o] = Number.NEGATIVE_INFINITY;
+  };
+
+  const shut = (o: number, end: number): void => {
+    until[o] = Number.NEGATIVE_INFINITY;
+    shutUntil[o] = end;
   };
 
   const letGo = (who: number): void => {
@@ -51,7 +60,8 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     const { day, s, utc } = moment;
     open.fill(0);
     for (let o = 0; o < count; o++) {
-      if (until[o]! > utc || day.openTimes[s * count + o]! > 0) open[openings[o]!.room] = 1;
+      const byClock = day.openTimes[s * count + o]! > 0 && shutUntil[o]! <= utc;
+      if (until[o]! > utc || byClock) open[openings[o]!.room] = 1;
     }
     for (let i = 0; i < open.length; i++) {
       if (open[i] === 0) openSince[i] = Number.NaN;
@@ -62,13 +72,18 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
   const apply = (): void => {
     const { day, s, utc } = moment;
     for (let o = 0; o < count; o++) {
+      const at = s * count + o;
+      if (shutUntil[o]! > utc) {
+        const rest = Math.max(0, 1 - (shutUntil[o]! - utc) / dt);
+        day.openings[at] = rest * day.openings[at]!;
+        day.openTimes[at] = rest * day.openTimes[at]!;
+      }
       const share = Math.min(1, (until[o]! - utc) / dt);
       if (!(share > 0)) continue;
-      const at = s * count + o;
       day.openings[at] = Math.max(day.openings[at]!, wide[o]! * share);
       day.openTimes[at] = Math.max(day.openTimes[at]!, share);
     }
   };
 
-  return { open, openSince, hold, letGo, holds, look, apply };
+  return { open, openSince, hold, shut, letGo, holds, look, apply };
 }

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { Gate, Rule, RuleAction } from '../../src/control/automation.ts';
 import type { Seen } from '../../src/control/seen.ts';
 import { seededRandom } from '../../src/units/seeded-random.ts';
+import { always } from '../engine/homes.ts';
 import {
   ALERT,
   condition,
@@ -150,6 +151,24 @@ test('asked people open the window for its time, carried over midnight, in share
   expect(openings.slice(143, 147).map(([den]) => den)).toEqual([0.5, 0.5, 0.25, 0]);
   expect(stepsWhere(openTimes, 1)).toEqual([]);
   expect(report.rules[0]).toMatchObject({ fired: 1, someoneAwake: 1, couldAct: 1, actedOn: 1 });
+});
+
+test('a window that the clock holds open is shut for as long as asked, and opened sooner by a habit', () => {
+  const shuts = opens({ wide: 0, lasts: 1500 });
+  const household = {
+    people: [someone([0, 1440])],
+    openings: [always(0.2), always(0.2)],
+  };
+  const rules = [rule({ all: [WARM], actions: [shuts] })];
+  const script = { see: warmIn(10), household, automation: { rules } };
+  const { openings, report } = rehearse(script);
+  expect(openings.slice(9, 14).map(([den]) => den)).toEqual([0.2, 0, 0, 0.1, 0.2]);
+  expect(openings.every(([, bath]) => bath === 0.2)).toBe(true);
+  expect(report.rules[0]).toMatchObject({ fired: 1, actedOn: 1 });
+  const cool = condition('temperature', 'below', 21);
+  const reopens = rule({ all: [cool], actions: [opens({ lasts: 600 })] });
+  const both = rehearse({ ...script, automation: { rules: [...rules, reopens] } });
+  expect(both.openings.slice(9, 14).map(([den]) => den)).toEqual([0.2, 0, 0.5, 0.2, 0.2]);
 });
 
 test('a window is opened after the delay, and never when the probability is 0', () => {
