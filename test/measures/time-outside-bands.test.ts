@@ -127,3 +127,41 @@ describe('species', () => {
     expect(den.outside_band_hours.tvoc_high).toBe(0);
   });
 });
+
+describe('bedroom at night', () => {
+  /** How many steps of nights, 22:00 to 07:00, have gone before this one; Infinity by day. */
+  const nightStep = (s: number) => {
+    const k = s % 144;
+    if (k >= 42 && k < 132) return Number.POSITIVE_INFINITY;
+    return 54 * Math.floor(s / 144) + (k < 42 ? k : k - 90);
+  };
+  const own = setup({ period: { start: START, hours: 8760 } });
+  const row = {
+    topic: 'Hours outside bands',
+    mark: 'closed form',
+    tolerance: { absolute: 1e-6 },
+    because: 'rounding',
+  } as const;
+  /** A year of nights in which so many hours, all within 22:00 to 07:00, are above 26 °C. */
+  const hot = (hours: number) =>
+    measure(own, (s) => ({
+      occupants: Number.isFinite(nightStep(s)) ? 1 : 0,
+      // Hot afternoons are not hot nights.
+      operative: nightStep(s) < hours * 6 || s % 144 === 90 ? 27 : 22,
+    })).rooms['den']!;
+
+  test('a year has 3285 of them; above 26 °C, 32 are under one in a hundred and 33 are not', () => {
+    const some = hot(32);
+    const more = hot(33);
+    const source = '22 to 07 h, at most 1 % of the year above 26 °C (CIBSE TM59, as quoted)';
+    const share = (room: typeof some) =>
+      (100 * room.outside_band_occupied_hours.temperature_high) / room.occupied_hours;
+    const got = some.occupied_hours;
+    compare({ ...row, what: 'nights of a year', unit: 'h', source, expected: 3285, got });
+    const above = some.outside_band_occupied_hours.temperature_high;
+    compare({ ...row, what: 'above 26 °C', unit: 'h', source, expected: 32, got: above });
+    expect(share(some)).toBeLessThan(1);
+    expect(share(more)).toBeGreaterThan(1);
+    expect(some.outside_band_hours.temperature_high).toBeCloseTo(32 + 365 / 6, 6);
+  });
+});

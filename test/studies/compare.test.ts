@@ -122,8 +122,12 @@ describe('differences', () => {
       somePlan('nineteen', {
         energy: 1000,
         useful: 7500,
-        den: { outside: { humidity_high: 180, temperature_low: 30 } },
-        bath: damp(50),
+        den: {
+          outside: { humidity_high: 180, temperature_low: 30 },
+          occupied: { humidity_high: 25 },
+          over: { cold_arrival_hours: 12 },
+        },
+        bath: { ...damp(50), over: { cold_arrival_hours: 3 } },
       }),
     ]);
     expect(baseline).toBe('as-lived');
@@ -136,6 +140,8 @@ describe('differences', () => {
         total_money_per_year: -200,
         humidity_high_hours: 80,
         temperature_low_hours: 30,
+        cold_arrival_hours: 15,
+        humidity_high_empty_hours: 55,
         payback_years: null,
         money_per_damp_hour_avoided: null,
         npv: null,

@@ -83,6 +83,47 @@ describe('compareTables', () => {
   });
 });
 
+describe('rows that only some plans need', () => {
+  const dryer = {
+    electricity_kwh: 120,
+    fuel_kwh: 0,
+    water_kg: -210,
+    heat_kwh: 260,
+    hours: 400,
+    starts: 300,
+    emptied: 90,
+  };
+  const [first, second] = [PLANS[0]!, PLANS[1]!];
+  const busy: PlanMeasures = {
+    ...somePlan('busy', {
+      den: {
+        outside: { pm25_high: 30 },
+        occupied: { tvoc_high: 12 },
+        over: { cold_arrival_hours: 44 },
+      },
+    }),
+    heating: { ...first.heating, with_window_open_kwh: 55 },
+    devices: { electricity_kwh: 1620, by_device: { dryer: 120 }, detail: { dryer } },
+    alerts: { ...first.alerts, per_week: 3.25 },
+  };
+  const text = compareTables(compareMeasures([first, busy]), 100);
+
+  test.each([
+    ['heat, window open', 'heat, window open [kWh] 0 least 55 most'],
+    ['appliances', 'appliances [kWh] 1500 1500'],
+    ['devices [kWh]', 'devices [kWh] 0 least 120 most'],
+    ['water out by', 'water out by devices [kg] 0 least 210 most'],
+    ['of that, just came in', 'of that, just came in [room h] 0 least 44 most'],
+    ['TVOC high', 'TVOC high, somebody in [room h] 0 least 12 most'],
+    ['PM2.5 high', 'PM2.5 high, any time [room h] 0 least 30 most'],
+    ['alerts a week', 'alerts a week 0.0 least 3.3 most'],
+  ])('%s', (label, told) => {
+    expect(line(text, label)).toBe(told);
+    const without = compareTables(compareMeasures([first, second]), 100);
+    if (label !== 'appliances') expect(without).not.toContain(label);
+  });
+});
+
 describe('roomsTable', () => {
   test('one line a room in each block, units in the heads', () => {
     const text = roomsTable(PLANS[1]!.rooms, 80);
@@ -187,6 +228,74 @@ describe('runTables', () => {
 
   test('a second opinion is not said again among the notices', () => {
     expect(text.split('Said once.')).toHaveLength(2);
+  });
+
+  test('arrivals are told of rooms that somebody comes into; other parts where there are any', () => {
+    expect(text).toContain('Coming into a room that stood empty');
+    for (const part of ['Devices', 'Airing', 'Rules']) expect(text).not.toContain(`${part}\n`);
+    const nobody = { ...measures.rooms['den']!, arrivals: 0 };
+    const empty = runTables({ ...measures, rooms: { den: nobody } }, ledger(1, [0]));
+    expect(empty).not.toContain('Coming into');
+  });
+
+  test('devices, rules and airing, each in its own table, within 80 columns', () => {
+    const rule = { fired: 52, per_week: 1, someone_home: 40, someone_awake: 30 };
+    const full: PlanMeasures = {
+      ...measures,
+      devices: {
+        electricity_kwh: 1620,
+        by_device: { dryer: 120, stove: 0 },
+        detail: {
+          dryer: {
+            electricity_kwh: 120,
+            fuel_kwh: 0,
+            water_kg: -210,
+            heat_kwh: 260,
+            hours: 400,
+            starts: 300,
+            emptied: 90,
+          },
+          stove: {
+            electricity_kwh: 0,
+            fuel_kwh: 900,
+            water_kg: 0,
+            heat_kwh: 680,
+            hours: 310,
+            starts: 60,
+            emptied: 0,
+          },
+        },
+      },
+      rooms: { den: { ...measures.rooms['den']!, window_open_hours: 61 } },
+      airing: {
+        ...measures.airing,
+        openings_kg: 80,
+        heating_season_kg: 50,
+        heating_season_kwh: 60,
+        kwh_per_litre: 1.2,
+        money_per_litre: 0.099,
+        hours_drier: 55,
+        hours_wetter: 6,
+        hours_humidity_rule_wrong: 1200,
+      },
+      alerts: {
+        ...measures.alerts,
+        by_rule: { damp: { ...rule, could_act: 35, acted_on: 20, duplicates: 3, missed: 7 } },
+      },
+    };
+    const told = runTables(full, ledger(1, [0]));
+    const from = (title: string) => told.slice(told.indexOf(`\n\n${title}\n`));
+    expect(line(from('Devices'), 'dryer')).toBe('dryer 400 300 120 0 260 210 90');
+    expect(line(from('Devices'), 'stove')).toBe('stove 310 60 0 900 680 0 0');
+    expect(from('Devices')).not.toContain('added');
+    expect(line(from('Rules'), 'damp')).toBe('damp 52 1.0 40 30 35 20 3 7');
+    expect(line(from('Airing'), 'of each litre then')).toBe('of each litre then 1.20 kWh');
+    expect(line(from('Airing'), 'until then, mean')).toBe('until then, mean - min');
+    expect(line(told, 'electricity of appliances')).toBe('electricity of appliances 1500 kWh');
+    expect(line(told, 'electricity of devices')).toBe('electricity of devices 120 kWh');
+    expect(line(told, 'starts of boiler')).toBe('starts of boiler 6.0 a day');
+    const tables = told.slice(told.indexOf('Whole home'), told.indexOf('Where the heat went'));
+    expect(Math.max(...tables.split('\n').map((l) => l.length))).toBeLessThanOrEqual(80);
   });
 
   test('never shows what is not a number', () => {

@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import { measure, START, setup } from './hand-made.ts';
+
+const rule = (name: string, fired: number, over = {}) => ({
+  name,
+  fired,
+  someoneHome: 0,
+  someoneAwake: 0,
+  couldAct: 0,
+  actedOn: 0,
+  duplicates: 0,
+  missed: 0,
+  ...over,
+});
+const week = setup({ period: { start: START, hours: 2 * 168 } });
+const alerts = (...rules: ReturnType<typeof rule>[]) =>
+  measure(week, () => ({}), { dt: 3600, control: { rules, airings: [], devices: [] } });
+
+test('each rule and all together, by the week', () => {
+  const damp = { someoneHome: 8, someoneAwake: 5, couldAct: 6, actedOn: 3, duplicates: 2 };
+  const found = alerts(rule('damp', 9, damp), rule('stuffy', 3, { someoneHome: 1, missed: 4 }));
+  expect(found.alerts).toEqual({
+    fired: 12,
+    someone_home: 9,
+    acted_on: 3,
+    per_week: 6,
+    by_rule: {
+      damp: {
+        fired: 9,
+        per_week: 4.5,
+        someone_home: 8,
+        someone_awake: 5,
+        could_act: 6,
+        acted_on: 3,
+        duplicates: 2,
+        missed: 0,
+      },
+      stuffy: {
+        fired: 3,
+        per_week: 1.5,
+        someone_home: 1,
+        someone_awake: 0,
+        could_act: 0,
+        acted_on: 0,
+        duplicates: 0,
+        missed: 4,
+      },
+    },
+  });
+});
+
+test('no rules, no alerts', () => {
+  const none = { fired: 0, someone_home: 0, acted_on: 0, per_week: 0, by_rule: {} };
+  expect(measure(week, () => ({}), { dt: 3600 }).alerts).toEqual(none);
+});
+
+test('a rule that never fired and one that nobody heard are named', () => {
+  const { notices } = alerts(rule('silent', 0), rule('unheard', 20, { couldAct: 4 }));
+  expect(notices).toContainEqual({
+    id: 'rule-never-fired',
+    text:
+      'The rule "silent" never fired: its conditions and its gate never held together for ' +
+      'long enough.',
+  });
+  expect(notices).toContainEqual({
+    id: 'rule-unheard',
+    text:
+      'The rule "unheard" fired 20 times, and 4 times somebody was home and awake within the ' +
+      'hour to do something about it.',
+  });
+});
