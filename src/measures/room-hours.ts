@@ -8,3 +8,12 @@ export function roomHours(
 ): number {
   return Object.values(rooms).reduce((sum, room) => sum + room[which][key], 0);
 }
+
+/** Room-hours too cold within two hours of somebody coming in. [h] */
+export const coldArrivalHours = ({ rooms }: PlanMeasures): number =>
+  Object.values(rooms).reduce((sum, room) => sum + room.cold_arrival_hours, 0);
+
+/** Room-hours too damp with nobody in the room. [h] */
+export const dampEmptyHours = (plan: PlanMeasures): number =>
+  roomHours(plan, 'outside_band_hours', 'humidity_high') -
+  roomHours(plan, 'outside_band_occupied_hours', 'humidity_high');

@@ -7,7 +7,7 @@ import { tradeSentences } from './trade-sentences.ts';
 /**
  * The comparison in a few sentences, made from its figures alone: which plan costs least, which
  * keeps the rooms in their bands longest, what each gives up for it, where mould gets likelier, and
- * what every plan does to those who come in and to rooms that stand empty.
+ * what heating by presence and bought things get and give.
  *
  * Hours outside are room-hours: too cold or too warm while somebody is in the room, too damp or too
  * dry at any time, because damp does its work in empty rooms too. Plans whose printed figures are

@@ -1,6 +1,6 @@
 import type { Buy } from '../measures/owning-per-year.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
-import { roomHours } from '../measures/room-hours.ts';
+import { coldArrivalHours, dampEmptyHours, roomHours } from '../measures/room-hours.ts';
 import { yearsIn } from '../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../physics/economics/net-present-value.ts';
 
@@ -86,8 +86,8 @@ function difference(
     temperature_low_hours:
       roomHours(plan, 'outside_band_hours', 'temperature_low') -
       roomHours(base, 'outside_band_hours', 'temperature_low'),
-    cold_arrival_hours: coldArrivals(plan) - coldArrivals(base),
-    humidity_high_empty_hours: dampEmpty(plan) - dampEmpty(base),
+    cold_arrival_hours: coldArrivalHours(plan) - coldArrivalHours(base),
+    humidity_high_empty_hours: dampEmptyHours(plan) - dampEmptyHours(base),
     payback_years: price > 0 && saved > 0 ? simplePayback(price, saved) : null,
     money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
     npv: worthToday(extra, buys),
@@ -104,11 +104,6 @@ function worthToday(extraPerYear: number, { buys, discountRate }: Purchases): nu
   return netPresentValue(0, 0 - extraPerYear, discountRate, horizon);
 }
 
-const coldArrivals = ({ rooms }: PlanMeasures): number =>
-  Object.values(rooms).reduce((sum, room) => sum + room.cold_arrival_hours, 0);
-const dampEmpty = (plan: PlanMeasures): number =>
-  roomHours(plan, 'outside_band_hours', 'humidity_high') -
-  roomHours(plan, 'outside_band_occupied_hours', 'humidity_high');
 const energyPerYear = ({ money }: PlanMeasures): number =>
   money.total_per_year - money.owning_per_year;
 const priceOf = ({ buys }: Purchases): number => buys.reduce((sum, buy) => sum + buy.price, 0);

@@ -1,30 +1,60 @@
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { coldArrivalHours, dampEmptyHours, roomHours } from '../measures/room-hours.ts';
 import { figureText } from '../units/figure-text.ts';
 import type { Comparison } from './compare.ts';
 
 /**
- * What each plan saves or costs against the first, and what that does to people who come into a
- * room and to rooms while nobody is there; then what bought things are worth. Empty where no plan
- * differs in these. Plans whose printed figures are the baseline's are left out.
+ * What plans get and give against the first: those that heat by presence, and those that buy
+ * something. Empty where no plan does either.
+ *
+ * By its figures a plan heats by presence that costs less and makes rooms too cold mostly for those
+ * who have just come in; a lower setting or cold nights do not look so.
  */
 export function tradeSentences({ baseline, plans, differences }: Comparison): string[] {
-  const currency = plans[0]?.money.currency ?? '';
-  const traded = differences.flatMap((difference) => {
-    const effects = effectsOf(difference);
-    const money = moneyWords(difference.total_money_per_year, currency);
-    return effects.length === 0 ? [] : [`${difference.plan} ${money}, with ${list(effects)}`];
-  });
-  const sentence = traded.length === 0 ? [] : [`Against ${baseline}, ${traded.join('; ')}.`];
-  return [...sentence, ...differences.flatMap((d) => boughtSentences(d, currency))];
+  const [base] = plans;
+  if (base === undefined) return [];
+  const present: string[] = [];
+  const bought: string[] = [];
+  for (const [k, difference] of differences.entries()) {
+    const plan = plans[k + 1]!;
+    if (difference.npv !== null) {
+      bought.push(trade(base, plan, difference, OF_THINGS) + worth(difference, base));
+    } else if (heatsByPresence(base, plan, difference)) {
+      present.push(trade(base, plan, difference, OF_PRESENCE));
+    }
+  }
+  return [
+    ...sentence(`Warm mostly while somebody is in, against ${baseline}`, present),
+    ...sentence(`With what is bought for them, against ${baseline}`, bought),
+  ];
 }
 
 type Difference = Comparison['differences'][number];
 
-function effectsOf(difference: Difference): string[] {
-  return EFFECTS.flatMap(({ of, words }) => {
-    const hours = Math.round(of(difference));
-    if (hours === 0) return [];
-    return [`${Math.abs(hours)} ${hours > 0 ? 'more' : 'fewer'} room-hours ${words}`];
+const sentence = (opening: string, parts: readonly string[]): string[] =>
+  parts.length === 0 ? [] : [`${opening}: ${parts.join('; ')}.`];
+
+function heatsByPresence(base: PlanMeasures, plan: PlanMeasures, difference: Difference): boolean {
+  const cold = (p: PlanMeasures) => roomHours(p, 'outside_band_occupied_hours', 'temperature_low');
+  const arriving = difference.cold_arrival_hours;
+  const saves = Math.round(difference.total_money_per_year) < 0;
+  return saves && arriving >= NOTABLE && 2 * arriving >= cold(plan) - cold(base);
+}
+
+/** "when-home saves 240 GBP a year, with 43 more room-hours too cold just after somebody came in" */
+function trade(
+  base: PlanMeasures,
+  plan: PlanMeasures,
+  { total_money_per_year: extra }: Difference,
+  effects: readonly Effect[],
+): string {
+  const told = effects.flatMap(({ hours, words }) => {
+    const more = Math.round(hours(plan) - hours(base));
+    if (Math.abs(more) < NOTABLE) return [];
+    return [`${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'} room-hours ${words}`];
   });
+  const money = `${plan.plan} ${moneyWords(extra, base.money.currency)}`;
+  return told.length === 0 ? `${money} and changes little` : `${money}, with ${and(told)}`;
 }
 
 function moneyWords(extra: number, currency: string): string {
@@ -33,27 +63,38 @@ function moneyWords(extra: number, currency: string): string {
   return extra < 0 ? `saves ${sum} ${currency} a year` : `costs ${sum} ${currency} a year more`;
 }
 
-/** A worth today is only reckoned where something is bought. */
-function boughtSentences(difference: Difference, currency: string): string[] {
-  const { plan, npv, payback_years: years, money_per_damp_hour_avoided: each } = difference;
-  if (npv === null) return [];
-  const sentences: string[] = [];
-  if (years !== null) {
-    sentences.push(`What ${plan} buys pays back in ${figureText(years, 1)} years.`);
+/** What a damp hour less costs, where there are enough of them, and when the purchase is earned back. */
+function worth(difference: Difference, { money }: PlanMeasures): string {
+  const { payback_years, money_per_damp_hour_avoided: each, humidity_high_hours } = difference;
+  const words: string[] = [];
+  if (each !== null && -humidity_high_hours >= NOTABLE) {
+    words.push(`${figureText(each)} ${money.currency} for each room-hour no longer too damp`);
   }
-  if (each !== null) {
-    sentences.push(
-      `${plan} pays ${figureText(each)} ${currency} for each room-hour less that is too damp.`,
-    );
-  }
-  return sentences.length > 0 || difference.humidity_high_hours < 0
-    ? sentences
-    : [`What ${plan} buys neither saves energy nor keeps a room from being too damp.`];
+  if (payback_years !== null) words.push(`earned back in ${figureText(payback_years, 1)} years`);
+  return words.length === 0 ? '' : ` (${words.join('; ')})`;
 }
 
-const list = (words: readonly string[]): string => words.join(' and ');
+const and = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
-const EFFECTS: readonly { readonly of: (d: Difference) => number; readonly words: string }[] = [
-  { of: (d) => d.cold_arrival_hours, words: 'too cold just after somebody came in' },
-  { of: (d) => d.humidity_high_empty_hours, words: 'too damp with nobody there' },
+interface Effect {
+  readonly hours: (plan: PlanMeasures) => number;
+  readonly words: string;
+}
+
+const COLD_ARRIVALS: Effect = {
+  hours: coldArrivalHours,
+  words: 'too cold just after somebody came in',
+};
+const OF_PRESENCE: readonly Effect[] = [
+  COLD_ARRIVALS,
+  { hours: dampEmptyHours, words: 'too damp with nobody there' },
 ];
+const OF_THINGS: readonly Effect[] = [
+  { hours: (p) => roomHours(p, 'outside_band_hours', 'humidity_high'), words: 'too damp' },
+  { hours: (p) => roomHours(p, 'outside_band_hours', 'pm25_high'), words: 'high in PM2.5' },
+  { hours: (p) => roomHours(p, 'outside_band_hours', 'tvoc_high'), words: 'high in TVOC' },
+  COLD_ARRIVALS,
+];
+/** Fewer room-hours than this are not worth a word. */
+const NOTABLE = 24;

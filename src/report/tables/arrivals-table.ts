@@ -9,10 +9,10 @@ export function arrivalsTable(rooms: PlanMeasures['rooms'], width = WIDTH): stri
 }
 
 const FIGURES: readonly FigureColumn<RoomMeasures>[] = [
-  { head: 'somebody in\n[h]', decimals: 0, of: (r) => r.occupied_hours },
+  { head: 'somebody\nin\n[h]', decimals: 0, of: (r) => r.occupied_hours },
   { head: 'arrivals', decimals: 0, of: (r) => r.arrivals },
   { head: 'too cold\nthen', decimals: 0, of: (r) => r.cold_arrivals },
-  { head: 'too cold in the\n2 h after [h]', decimals: 0, of: (r) => r.cold_arrival_hours },
-  { head: 'until warm,\nmean [min]', decimals: 0, of: (r) => r.recovery_minutes_mean },
-  { head: 'until warm,\nmost [min]', decimals: 0, of: (r) => r.recovery_minutes_most },
+  { head: 'and in\n2 h after\n[h]', decimals: 0, of: (r) => r.cold_arrival_hours },
+  { head: 'until\nwarm, mean\n[min]', decimals: 0, of: (r) => r.recovery_minutes_mean },
+  { head: 'longest\n[min]', decimals: 0, of: (r) => r.recovery_minutes_most },
 ];

@@ -87,6 +87,13 @@ function differenceTable({ plans, differences }: Comparison, width: number): str
       differences.map((d) => signedText(d.humidity_high_hours, 0)),
     ),
   ];
+  for (const [head, hours] of [
+    ['too cold,\njust in\n[room h]', differences.map((d) => d.cold_arrival_hours)],
+    ['too damp,\nnobody in\n[room h]', differences.map((d) => d.humidity_high_empty_hours)],
+  ] as const) {
+    const cells = hours.map((value) => signedText(value, 0));
+    if (cells.some((cell) => Number(cell) !== 0)) columns.push(column(head, cells));
+  }
   const optional: readonly (readonly [string, readonly (number | null)[], number | undefined])[] = [
     ['pays back\nin\n[years]', differences.map((d) => d.payback_years), 1],
     [`worth\ntoday\n[${currency}]`, differences.map((d) => d.npv), 0],
