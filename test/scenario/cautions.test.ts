@@ -50,3 +50,65 @@ test('no caution ever gives a verdict of safety', () => {
   expect(all.length).toBe(7);
   for (const { text } of all) expect(text).not.toMatch(/\bsafe(ly|ty)?\b/i);
 });
+
+test('devices: fumes, sleepers that sensors miss, night hours, the room of an infant', () => {
+  const electric = 'heating: { source: direct electric, setpoint: 20 }';
+  const device = (words: string, more = '') => ids(`${electric}\ndevices: { ${words} }\n${more}`);
+  const stove = 'fire: { kind: stove, room: living }';
+  const fan = 'fan: { kind: extract fan, room: living }';
+  const rest = ['mould', 'model-limits'];
+  expect(device(stove)).toEqual(['co-alarm', 'stove', ...rest]);
+  expect(device(fan)).toEqual(rest);
+  expect(device(`${stove}, ${fan}`)).toEqual(['co-alarm', 'stove', 'spillage', ...rest]);
+  expect(device(`fire: { kind: stove, room: living, air: outdoors }, ${fan}`)).not.toContain(
+    'spillage',
+  );
+  expect(ids(`heating: { source: boiler, setpoint: 20 }\ndevices: { ${fan} }`)).toContain(
+    'spillage',
+  );
+  const drier = (more: string) => `drier: { kind: dehumidifier, room: bedroom${more} }`;
+  expect(device(drier(''))).toEqual(['unattended', 'dehumidifier', ...rest]);
+  expect(device(drier(', hours: "08:00-22:00"'))).toEqual(['dehumidifier', ...rest]);
+  expect(device(drier(', hours: "22:00-02:00"'))).toContain('unattended');
+  const infant = 'household: { people: [{ who: infant, sleeps in: bedroom }] }';
+  expect(device(drier(', hours: "08:00-22:00"'), infant)).toContain('infant-room');
+  expect(device(drier(', gate: when present'), infant)).toContain('sleepers-unseen');
+});
+
+test('a cheap night is named beside what may run unattended', () => {
+  const text = (money: string) =>
+    cautions(`${money}\ndevices: { d: { kind: heater, room: living } }`).find(
+      ({ id }) => id === 'unattended',
+    )?.text;
+  expect(text('')).not.toContain('Cheap night hours');
+  expect(
+    text('money: { electricity: { day: 0.3, night: 0.1, night hours: "00:30-04:30" } }'),
+  ).toContain('Cheap night hours are no reason to leave it alone.');
+});
+
+test('what a shut gate keeps counts as a low setting', () => {
+  const gated = (setback: number) =>
+    ids(`heating: { source: heat pump, setpoint: 20, setback: ${setback}, gate: when present }`);
+  expect(gated(16)).toContain('low-setpoint');
+  expect(gated(18)).not.toContain('low-setpoint');
+  expect(ids('heating: { source: heat pump, setpoint: 20, gate: when present }')).toContain(
+    'frost',
+  );
+});
+
+test('clock times that daylight saving skips or repeats are named with their place', () => {
+  const changes = (more: string, zone = 'Europe/London') =>
+    preparePlan(readScenario(homeWith(more).replace('Europe/London', zone), 'h.yaml'), {
+      ...{ plan: null, set: [], files: new Map() },
+    }).cautions.find(({ id }) => id === 'clock-change')?.text;
+  const at = (time: string) => `household: { airing: [{ room: living, at: "${time}" }] }`;
+  expect(changes(at('01:30'))).toBe(
+    'On the day the clocks go forward there is no such time, and the moment they jump stands for it: 01:30 (household.airing #1.at). ' +
+      'On the day they go back it comes twice, and the first of the two is meant: 01:30 (household.airing #1.at).',
+  );
+  expect(changes(at('00:59'))).toBeUndefined();
+  expect(changes(at('02:00'))).toBeUndefined();
+  expect(changes(at('02:00'), 'Europe/Berlin')).toContain('02:00 (household.airing #1.at)');
+  expect(changes(at('01:30'), 'UTC')).toBeUndefined();
+  expect(changes('heating: { hours: ["06:00-01:15"] }')).toContain('01:15 (heating.hours #1)');
+});

@@ -31,6 +31,13 @@ test('the terrace has its plans, rooms and an infant', () => {
     'nineteen',
     'fifteen-at-night',
     'airing',
+    'when-home',
+    'when-home-lead',
+    'dry-bedroom',
+    'dry-bedroom-gated',
+    'alerts',
+    'alerts-always',
+    'all-together',
   ]);
   const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });
   expect(plan('as-lived').home.rooms.length).toBeGreaterThanOrEqual(6);
@@ -64,4 +71,69 @@ test('the flat is two rooms and a bathroom on electricity by day and night', () 
   expect(plan.home.rooms).toHaveLength(3);
   expect(plan.home.sources.map(({ fuel }) => fuel)).toEqual(['electricity']);
   expect(plan.prices.fuels.electricity?.tariff.by).toBe('blocks');
+});
+
+test('the terrace rehearses presence, a dehumidifier and four rules', () => {
+  const scenario = read('terrace.yaml');
+  const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });
+  const quiet = plan('as-lived').automation;
+  expect(quiet.presenceSensors).toEqual(quiet.presenceSensors.map(() => null));
+  expect(quiet.deviceControls.length + quiet.rules.length).toBe(0);
+
+  const home = plan('when-home');
+  for (const thermostat of home.automation.thermostats) {
+    expect(thermostat).toMatchObject({
+      gate: { present: 'in the room', windowsShut: false },
+      otherwise: 16,
+      lead: { by: 'none' },
+    });
+  }
+  expect(home.automation.presenceSensors.every((sensor) => sensor?.holdOn === 1200)).toBe(true);
+  expect(home.household.setpoints).toEqual(plan('as-lived').household.setpoints);
+  const lead = plan('when-home-lead').automation.thermostats[0]!.lead;
+  expect(lead).toEqual({ by: 'learned', most: 7200 });
+
+  const dry = plan('dry-bedroom');
+  expect(dry.buys).toEqual([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
+  expect(dry.home.devices.map(({ room }) => dry.home.rooms[room]!.name)).toEqual(['main bedroom']);
+  const [free] = dry.automation.deviceControls;
+  const [gated] = plan('dry-bedroom-gated').automation.deviceControls;
+  expect(free!.gate.present).toBe('no matter');
+  expect(gated).toEqual({ ...free!, gate: { present: 'in the room', windowsShut: false } });
+
+  const rules = (name: string) => plan(name).automation.rules;
+  expect(rules('alerts').map(({ name }) => name)).toEqual([
+    'stale air',
+    'damp bedroom',
+    'cold with windows closed',
+    'cold with windows open',
+  ]);
+  expect(new Set(rules('alerts').map(({ gate }) => gate.present))).toEqual(new Set(['at home']));
+  expect(
+    rules('alerts-always').map((rule) => ({ ...rule, gate: rules('alerts')[0]!.gate })),
+  ).toEqual(rules('alerts'));
+  const all = plan('all-together');
+  expect(all.automation.rules).toEqual(rules('alerts'));
+  expect(all.home.devices).toEqual(dry.home.devices);
+  expect(all.buys).toEqual(dry.buys);
+  expect(all.automation.thermostats[0]).toMatchObject({
+    windowDelay: 120,
+    lead: { by: 'learned' },
+  });
+});
+
+test('the cottage has a fire on winter evenings, a price for its logs and cautions for it', () => {
+  const scenario = read('stove-cottage.yaml');
+  const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });
+  const lived = plan('as-lived');
+  expect(lived.home.devices.map(({ does }) => does.kind)).toEqual(['stove']);
+  expect(lived.prices.fuels.wood?.tariff).toEqual({ by: 'flat', price: 0.09 });
+  expect(lived.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['co-alarm', 'stove']));
+  expect(plan('no-fire').home.devices).toEqual([]);
+  expect(plan('purifier-and-airing').home.devices.map(({ name }) => name)).toEqual([
+    'stove',
+    'purifier',
+  ]);
+  expect(plan('purifier-and-airing').automation.airings).toHaveLength(1);
+  expect(plan('purifier').buys.map(({ what }) => what)).toEqual(['purifier', 'filter']);
 });

@@ -1,4 +1,5 @@
 import type { Opening } from '../../home/home.ts';
+import { nearestName } from '../../units/nearest-name.ts';
 import type { Finding } from '../finding.ts';
 import { WHATS } from '../model/household.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -44,12 +45,15 @@ function activityFindings(data: ScenarioData): Finding[] {
   const check = (asked: readonly string[] | undefined, path: Path): Finding[] =>
     (asked ?? [])
       .filter((name) => !names.includes(name))
-      .map((name) => ({
-        path,
-        expected: `an activity of the household: ${names.join(', ')}`,
-        got: JSON.stringify(name),
-        names,
-      }));
+      .map((name) => {
+        const near = nearestName(name, names);
+        return {
+          path,
+          expected: `an activity of the household: ${names.join(', ')}`,
+          got: JSON.stringify(name),
+          ...(near !== null && { hint: `did you mean ${JSON.stringify(near)}?` }),
+        };
+      });
   const fans = Object.entries(data.devices ?? {}).flatMap(([name, device]): Finding[] => {
     if (device.kind !== 'extract fan') return [];
     const path = ['devices', name, 'with'];
