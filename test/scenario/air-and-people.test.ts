@@ -138,18 +138,18 @@ describe('heat sources', () => {
       return conversion;
     };
     expect(led('45')).toMatchObject({ by: 'cop', outdoor: [-7, 7] });
-    const { cop } = led('45') as { cop: number[] };
+    const { cop } = led('45') as { cop: readonly number[] };
     expect(cop[0]).toBeCloseTo(2.4, 12);
     expect(cop[1]).toBeCloseTo(3.7, 12);
     const bent = led('[{ outdoor: -7, water: 55 }, { outdoor: 7, water: 35 }]') as {
-      cop: number[];
+      readonly cop: readonly number[];
     };
     expect(bent.cop).toEqual([2, 4.4]);
   });
 
   test('the usual heat pump does better with cooler water, and as usual with the usual', () => {
     const cop = (more: string) =>
-      (source(`source: heat pump${more}`).conversion as { cop: number[] }).cop;
+      (source(`source: heat pump${more}`).conversion as { readonly cop: readonly number[] }).cop;
     expect(cop('')).toEqual(cop(', water temperature: 42'));
     const [warm, cool] = [cop(', water temperature: 50'), cop(', water temperature: 35')];
     cop('').forEach((usual, k) => {

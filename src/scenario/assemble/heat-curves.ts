@@ -9,7 +9,7 @@ export interface CopPoint {
 }
 
 /** A value by outdoor temperature, straight between, level beyond. */
-export function curveAt({ outdoor, value }: Curve, t: number): number {
+function curveAt({ outdoor, value }: Curve, t: number): number {
   const k = outdoor.findIndex((edge) => edge >= t);
   if (k === 0) return value[0]!;
   if (k < 0) return value.at(-1)!;

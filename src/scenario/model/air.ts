@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { either, list, quantity, section } from './fields.ts';
 
 /** Outdoors: one level, or twelve by month. */
@@ -42,5 +41,3 @@ export const airModel = section(
   },
   'What the air carries besides water',
 );
-
-export type Outdoors = z.output<typeof airModel>['outdoors'];

@@ -4,7 +4,7 @@ import { readQuantity } from '../../units/quantity.ts';
 import { clock } from './clock-fields.ts';
 import { choice, list, section, text } from './fields.ts';
 
-export const READINGS = [
+const READINGS = [
   'temperature',
   'humidity',
   'absolute humidity',

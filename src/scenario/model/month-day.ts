@@ -12,7 +12,7 @@ export const dayOfYear = (says: string) =>
     .describe(says);
 
 /** month * 100 + day of "MM-DD"; NaN for a day that no year has. */
-export function dayOfYearOf(text: string): number {
+function dayOfYearOf(text: string): number {
   const match = /^(\d\d)-(\d\d)$/.exec(text);
   const [month, day] = [Number(match?.[1]), Number(match?.[2])];
   return day >= 1 && day <= (LONGEST[month - 1] ?? 0) ? month * 100 + day : Number.NaN;

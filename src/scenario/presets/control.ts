@@ -23,8 +23,6 @@ export const ACTING = {
   delay: { value: 5, low: 1, high: 30, source: COMMON },
   /** How long a window that was shut on advice stays so. [min] */
   closedFor: { value: 180, low: 60, high: 480, source: COMMON },
-  /** Least difference in water that is worth opening for. [g/m3] */
-  notBelow: { value: -40, low: -40, high: 5, source: COMMON },
 } as const satisfies Readonly<Record<string, Preset>>;
 
 /** How days differ by luck: [min], [-], [-] */
