@@ -145,6 +145,12 @@ describe('heat sources', () => {
       readonly cop: readonly number[];
     };
     expect(bent.cop).toEqual([2, 4.4]);
+    // Half-way between 2.8 and 4.4, at 35 °C.
+    const kinked = led(
+      '[{ outdoor: -7, water: 55 }, { outdoor: 0, water: 35 }, { outdoor: 7, water: 35 }]',
+    ) as { readonly cop: readonly number[] };
+    expect(kinked.cop).toHaveLength(3);
+    expect(kinked.cop[1]).toBeCloseTo(3.6, 12);
   });
 
   test('the usual heat pump does better with cooler water, and as usual with the usual', () => {

@@ -17,15 +17,25 @@ function curveAt({ outdoor, value }: Curve, t: number): number {
   return value[k - 1]! + share * (value[k]! - value[k - 1]!);
 }
 
-/** A table by outdoor and water temperature, read along the water that the weather asks for. */
+/**
+ * A table by outdoor and water temperature, read along the water that the weather asks for.
+ *
+ * Where the water bends between two points of the table, the COP is worked out there as well.
+ */
 export function copAlong(points: readonly CopPoint[], water: Curve): Curve {
-  const outdoors = [...new Set(points.map(({ outdoor }) => outdoor))];
-  const known = outdoors.map((t) => {
+  const known = [...new Set(points.map(({ outdoor }) => outdoor))];
+  const tables = known.map((t) => {
     const here = points.filter(({ outdoor }) => outdoor === t);
-    const table = { outdoor: here.map((p) => p.water ?? 0), value: here.map(({ cop }) => cop) };
-    return curveAt(table, curveAt(water, t));
+    return { outdoor: here.map((p) => p.water ?? 0), value: here.map(({ cop }) => cop) };
   });
-  return { outdoor: outdoors, value: known };
+  const [first, last] = [known[0]!, known.at(-1)!];
+  const bends = water.outdoor.filter((t) => water.outdoor.length > 1 && t > first && t < last);
+  const outdoor = [...new Set([...known, ...bends])].sort((a, b) => a - b);
+  const value = outdoor.map((t) => {
+    const here = curveAt(water, t);
+    return curveAt({ outdoor: known, value: tables.map((table) => curveAt(table, here)) }, t);
+  });
+  return { outdoor, value };
 }
 
 /**
