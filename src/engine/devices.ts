@@ -18,7 +18,7 @@ export interface Running {
 }
 
 /** Means over a step; reused. */
-export interface DeviceStep {
+interface DeviceStep {
   /** Bought. [W] */
   electricity: number;
   /** Wood and the like burned. [W] */

@@ -91,7 +91,7 @@ export interface Model {
 }
 
 /** A temperature at the far end of chains. */
-export type Boundary =
+type Boundary =
   | {
       readonly is: 'outdoors';
       readonly azimuth: number;

@@ -36,7 +36,7 @@ export interface Dehumidifier {
   readonly tank: number;
 }
 
-export interface Humidifier {
+interface Humidifier {
   readonly kind: 'humidifier';
   /** [kg/s] */
   readonly water: number;
@@ -47,7 +47,7 @@ export interface Humidifier {
 }
 
 /** Blows room air outdoors; what replaces it comes through doorways and leaks. */
-export interface ExtractFan {
+interface ExtractFan {
   readonly kind: 'extract fan';
   /** [m3/s] */
   readonly flow: number;
@@ -70,7 +70,7 @@ export interface BalancedVentilation {
 }
 
 /** Cleans room air and gives it back. */
-export interface Purifier {
+interface Purifier {
   readonly kind: 'purifier';
   /** Clean-air delivery rate by species, 0 for those it lets pass. [m3/s] */
   readonly cleanAir: readonly number[];
@@ -78,7 +78,7 @@ export interface Purifier {
   readonly power: number;
 }
 
-export interface PlugInHeater {
+interface PlugInHeater {
   readonly kind: 'heater';
   /** [W] */
   readonly power: number;

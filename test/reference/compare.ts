@@ -27,7 +27,7 @@ export interface Comparison {
   readonly because: string;
 }
 
-export type Mark =
+type Mark =
   | 'published'
   | 'published arithmetic'
   | 'from memory'
