@@ -37,9 +37,10 @@ export function createRebounds(rooms: number): {
     const end = steps * rooms;
     if (end === 0) return;
     for (let i = 0; i < rooms; i++) {
+      let now = state[i]!;
       for (let at = i; at < end; at += rooms) {
         const open = windowOpen[at]!;
-        if (open === 0 && state[i] === SHUT) continue;
+        if (open === 0 && now === SHUT) continue;
         if (open > 0) {
           if (state[i] !== OPEN) begin(i, at >= rooms ? vapour(at - rooms) : latest[i]!);
           if (openFor[i]! <= LONGEST) driest[i] = Math.min(driest[i]!, vapour(at));
@@ -48,6 +49,7 @@ export function createRebounds(rooms: number): {
         } else {
           follow(i, vapour(at), dt);
         }
+        now = state[i]!;
       }
       latest[i] = vapour(end - rooms + i);
     }
