@@ -7,6 +7,10 @@ export interface TraceCsvSetup {
   readonly rooms: readonly string[];
   readonly species: readonly { readonly name: string; readonly unit: 'ppm' | 'µg/m3' }[];
   readonly sources: readonly string[];
+  /** Sources, by name, that have a backup heater; absent means none. */
+  readonly backedUp?: readonly string[];
+  /** In the order of the home; absent means none. */
+  readonly devices?: readonly string[];
   readonly clock: LocalClock;
 }
 
@@ -45,15 +49,34 @@ interface Column {
   at(stretch: TraceStretch, step: number): number;
 }
 
-function columnsOf({ rooms, sources, species }: TraceCsvSetup): Column[] {
+function columnsOf(setup: TraceCsvSetup): Column[] {
+  const { rooms, sources, species, backedUp = [], devices = [] } = setup;
   const home: Column[] = [
     column('outdoor_temperature_c', 2, (t, s) => t.home.outdoorTemperature[s]!),
     column('outdoor_vapour_pressure_pa', 1, (t, s) => t.home.outdoorVapourPressure[s]!),
     column('infiltration_m3_per_h', 2, (t, s) => t.home.infiltration[s]! * HOUR),
-    column('electricity_w', 1, (t, s) => t.home.electricity[s]!),
-    ...sources.map((name, k) => column(`${name}.fuel_w`, 1, (t, s) => t.home.sourceFuel[k]![s]!)),
+    column('electricity_w', 1, ({ home: { electricity, devices: all } }, s) =>
+      all.reduce((sum, device) => sum + device.electricity[s]!, electricity[s]!),
+    ),
+    ...sources.flatMap((name, k) => [
+      column(`${name}.fuel_w`, 1, (t, s) => t.home.sourceFuel[k]![s]!),
+      ...(backedUp.includes(name)
+        ? [column(`${name}.backup_w`, 1, (t, s) => t.home.sourceBackup[k]![s]!)]
+        : []),
+    ]),
+    ...devices.flatMap(deviceColumns),
   ];
   return [...home, ...rooms.flatMap((name, i) => roomColumns(name, i, species))];
+}
+
+function deviceColumns(name: string, d: number): Column[] {
+  return [
+    column(`${name}.electricity_w`, 1, (t, s) => t.home.devices[d]!.electricity[s]!),
+    column(`${name}.fuel_w`, 1, (t, s) => t.home.devices[d]!.fuel[s]!),
+    column(`${name}.water_g_per_h`, 2, (t, s) => t.home.devices[d]!.water[s]! * 1000 * HOUR),
+    column(`${name}.heat_w`, 1, (t, s) => t.home.devices[d]!.heat[s]!),
+    column(`${name}.running_share`, 3, (t, s) => t.home.devices[d]!.share[s]!),
+  ];
 }
 
 function roomColumns(name: string, i: number, species: TraceCsvSetup['species']): Column[] {

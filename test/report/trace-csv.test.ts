@@ -102,3 +102,28 @@ test('local time west of Greenwich and with a half hour', () => {
   csv.observe(stretch(2, 2));
   expect(csv.text()).toContain('\n2023-01-01T00:00:00Z,2022-12-31T20:30:00-03:30,');
 });
+
+test('devices and backup have columns of their own, and their electricity is in the sum', () => {
+  const csv = createTraceCsv({ ...setup, backedUp: ['boiler'], devices: ['dryer'] });
+  const plain = stretch(2, 2);
+  const perStep = plain.home.electricity;
+  const dryer = {
+    electricity: perStep.map((x) => 100 * x),
+    fuel: perStep,
+    water: perStep.map((x) => -x / 3.6e6),
+    heat: perStep,
+    share: perStep,
+  };
+  csv.observe({ ...plain, home: { ...plain.home, devices: [dryer] } });
+  const [header, row] = csv
+    .text()
+    .split('\n')
+    .map((line) => line.split(','));
+  const cell = (name: string): string => row![header!.indexOf(name)]!;
+  // Two steps, 0 and 1: their mean is a half.
+  expect(cell('electricity_w')).toBe('50.5');
+  expect(cell('boiler.backup_w')).toBe('0.5');
+  expect(cell('dryer.electricity_w')).toBe('50.0');
+  expect(cell('dryer.water_g_per_h')).toBe('-0.50');
+  expect(cell('dryer.running_share')).toBe('0.500');
+});

@@ -72,6 +72,8 @@ async function startTrace({ home, household }: PreparedPlan) {
     rooms: home.rooms.map((room) => room.name),
     species: home.species,
     sources: home.sources.map((source) => source.name),
+    backedUp: home.sources.filter(({ backup = 0 }) => backup > 0).map(({ name }) => name),
+    devices: home.devices.map((device) => device.name),
     clock: household.clock,
   });
 }
