@@ -2,7 +2,7 @@ import type { PlanMeasures } from '../measures/plan-measures.ts';
 import { roomHours } from '../measures/room-hours.ts';
 import { figureText } from '../units/figure-text.ts';
 import type { Comparison } from './compare.ts';
-import { tradeSentences } from './trade-sentences.ts';
+import { tradeSentences, tradesOf } from './trade-sentences.ts';
 
 /**
  * The comparison in a few sentences, made from its figures alone: which plan costs least, which
@@ -15,6 +15,15 @@ import { tradeSentences } from './trade-sentences.ts';
  */
 export function answerInWords(comparison: Comparison): string {
   return [costAndComfort(comparison), ...tradeSentences(comparison)].join(' ');
+}
+
+/** The same in lines for a screen: a paragraph, then lists whose items begin with "- ". */
+export function answerLines(comparison: Comparison): string[] {
+  const lists = tradesOf(comparison).flatMap(({ opening, trades }) => [
+    `${opening}:`,
+    ...trades.map((trade) => `- ${trade}`),
+  ]);
+  return [costAndComfort(comparison), ...lists];
 }
 
 function costAndComfort({ baseline, plans }: Comparison): string {

@@ -10,7 +10,12 @@ import type { Comparison } from './compare.ts';
  * By its figures a plan heats by presence that costs less and makes rooms too cold mostly for those
  * who have just come in; a lower setting or cold nights do not look so.
  */
-export function tradeSentences({ baseline, plans, differences }: Comparison): string[] {
+export function tradeSentences(comparison: Comparison): string[] {
+  return tradesOf(comparison).map(({ opening, trades }) => `${opening}: ${trades.join('; ')}.`);
+}
+
+/** The same, each trade by itself under what they have in common. */
+export function tradesOf({ baseline, plans, differences }: Comparison): Trades[] {
   const [base] = plans;
   if (base === undefined) return [];
   const present: string[] = [];
@@ -24,15 +29,17 @@ export function tradeSentences({ baseline, plans, differences }: Comparison): st
     }
   }
   return [
-    ...sentence(`Warm mostly while somebody is in, against ${baseline}`, present),
-    ...sentence(`With what is bought for them, against ${baseline}`, bought),
-  ];
+    { opening: `Warm mostly while somebody is in, against ${baseline}`, trades: present },
+    { opening: `With what is bought for them, against ${baseline}`, trades: bought },
+  ].filter(({ trades }) => trades.length > 0);
+}
+
+interface Trades {
+  readonly opening: string;
+  readonly trades: readonly string[];
 }
 
 type Difference = Comparison['differences'][number];
-
-const sentence = (opening: string, parts: readonly string[]): string[] =>
-  parts.length === 0 ? [] : [`${opening}: ${parts.join('; ')}.`];
 
 function heatsByPresence(base: PlanMeasures, plan: PlanMeasures, difference: Difference): boolean {
   const cold = (p: PlanMeasures) => roomHours(p, 'outside_band_occupied_hours', 'temperature_low');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
-import { answerInWords } from '../../src/studies/answer-in-words.ts';
+import { answerInWords, answerLines } from '../../src/studies/answer-in-words.ts';
 import { compareMeasures } from '../../src/studies/compare.ts';
 import { somePlan } from './some-plan.ts';
 
@@ -93,4 +93,15 @@ test('ends with what heating by presence gets and gives', () => {
   expect(answer(somePlan('as-lived'), somePlan('when-home', home))).toMatch(
     / Warm mostly while somebody is in, against as-lived: when-home saves 200 GBP a year, with 60 /,
   );
+});
+
+test('in lines for a screen each trade stands by itself', () => {
+  const home = { energy: 800, den: { ...cold(60), over: { cold_arrival_hours: 60 } } };
+  const comparison = compareMeasures([somePlan('as-lived'), somePlan('when-home', home)]);
+  const [first, opening, ...trades] = answerLines(comparison);
+  expect(answerInWords(comparison)).toContain(first);
+  expect(opening).toBe('Warm mostly while somebody is in, against as-lived:');
+  expect(trades).toEqual([
+    '- when-home saves 200 GBP a year, with 60 more room-hours too cold just after somebody came in',
+  ]);
 });

@@ -45,13 +45,19 @@ async function compare(io: Io, path: string, options: Options): Promise<void> {
     io.out(jsonText(comparison));
   } else {
     const { compareTables, compareTitle } = await import('../../report/tables/compare-tables.ts');
-    const { answerInWords } = await import('../../studies/answer-in-words.ts');
+    const { answerLines } = await import('../../studies/answer-in-words.ts');
     const { remarkList } = await import('../../report/tables/remark-list.ts');
     const { wrapText } = await import('../../report/tables/wrap-text.ts');
     const cautions = remarkList(cautionsOfAll(comparison.plans), io.width);
     const parts = [
       compareTitle(comparison),
-      wrapText(answerInWords(comparison), '', io.width),
+      answerLines(comparison)
+        .map((line) =>
+          line.startsWith('- ')
+            ? wrapText(line.slice(2), '- ', io.width)
+            : wrapText(line, '', io.width),
+        )
+        .join('\n'),
       compareTables(comparison, io.width),
       ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
     ];
