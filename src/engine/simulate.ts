@@ -84,7 +84,9 @@ function standIn(
   leadInDays: number,
 ): number {
   if (periodic || utc >= start) return 0;
-  const days = Math.max(1, Math.min(leadInDays, Math.floor((count * step) / DAY)));
+  // A day that begins between the file's own must end before the file does.
+  const whole = Math.floor((count * step) / DAY) - ((start - utc) % DAY === 0 ? 0 : 1);
+  const days = Math.max(1, Math.min(leadInDays, whole));
   const back = Math.ceil((start - utc) / (days * DAY));
   return back * days * DAY;
 }
