@@ -1,5 +1,6 @@
 import { localDay, SECONDS_PER_DAY, toLocal, toUtc, weekday } from '../units/local-clock.ts';
-import { drawFrom, normalFrom } from '../units/seeded-draw.ts';
+import { drawFrom } from '../units/seeded-draw.ts';
+import { standardNormal } from '../units/seeded-random.ts';
 import { eachStepWithin, MINUTES_PER_DAY, type Stretch, startsOn } from './each-step.ts';
 import type { IrregularDays, Person } from './household.ts';
 import { onHoliday } from './on-holiday.ts';
@@ -68,10 +69,9 @@ function drawDay(irregular: IrregularDays | undefined, luck: Luck | null, day: n
   const kind = drawFrom(seed, thing, day);
   const out = kind < irregular.out;
   const asSunday = !out && kind < irregular.out + irregular.asSunday;
-  const deviate = Math.max(
-    -MOST_DEVIATES,
-    Math.min(MOST_DEVIATES, normalFrom(seed, thing + 1, day)),
-  );
+  let draws = 0;
+  const normal = standardNormal(() => drawFrom(seed, thing + ++draws, day));
+  const deviate = Math.max(-MOST_DEVIATES, Math.min(MOST_DEVIATES, normal));
   return {
     out,
     spent: asSunday ? day - weekday(day) + SUNDAY : day,

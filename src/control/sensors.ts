@@ -1,8 +1,8 @@
-import { normalFrom } from '../units/seeded-draw.ts';
+import { normalFrom } from '../units/normal-from.ts';
 import type { Condition, Quantity } from './automation.ts';
 import { LUCK } from './luck.ts';
 import type { Surroundings } from './surroundings.ts';
-import { trueValue } from './true-value.ts';
+import { kindOf, trueValue } from './true-value.ts';
 
 /** Readings of everything that conditions ask for. */
 export interface Sensors {
@@ -30,41 +30,44 @@ export function createSensors(
     const known = kept.findIndex((other) => sameSensor(other, condition));
     return known < 0 ? kept.push(condition) - 1 : known;
   });
+  const { moment } = around;
   const readings = new Float64Array(kept.length).fill(Number.NaN);
-  const steps = kept.map((condition, k) => {
-    const twins = kept.slice(0, k).filter((other) => samePlace(other, condition)).length;
-    return createSensor(condition, readings, k, around, seed, luckOf(condition, twins));
-  });
+  // What is so behind the lag, and when the next report is due. [s UTC]
+  const behind = new Float64Array(kept.length).fill(Number.NaN);
+  const due = new Float64Array(kept.length).fill(Number.NEGATIVE_INFINITY);
+  const column = (value: (one: Condition, k: number) => number) => Float64Array.from(kept, value);
+  const kind = Int32Array.from(kept, ({ quantity }) => kindOf(quantity, around.home));
+  const room = Int32Array.from(kept, (one) => one.room);
+  const bias = column(({ sensor }) => sensor.bias);
+  const noise = column(({ sensor }) => sensor.noise);
+  const step = column(({ sensor }) => sensor.step);
+  const every = column(({ sensor }) => sensor.every);
+  const catchUp = column(({ sensor }) => -Math.expm1(-around.dt / sensor.lag));
+  const luck = Int32Array.from(kept, (one, k) =>
+    luckOf(one, kept.slice(0, k).filter((other) => samePlace(other, one)).length),
+  );
+
+  const report = (k: number): void => {
+    let reading = behind[k]! + bias[k]!;
+    if (noise[k]! > 0) reading += noise[k]! * normalFrom(seed, luck[k]!, moment.count);
+    readings[k] = step[k]! > 0 ? Math.round(reading / step[k]!) * step[k]! : reading;
+  };
+
   const read = (): void => {
-    for (let k = 0; k < steps.length; k++) steps[k]!();
+    const { utc } = moment;
+    for (let k = 0; k < readings.length; k++) {
+      const isDue = utc >= due[k]!;
+      const lags = catchUp[k]! < 1;
+      if (!lags && !isDue) continue;
+      const truth = trueValue(kind[k]!, room[k]!, around);
+      const last = behind[k]!;
+      behind[k] = lags && Number.isFinite(last) ? last + catchUp[k]! * (truth - last) : truth;
+      if (!isDue) continue;
+      due[k] = utc + every[k]!;
+      report(k);
+    }
   };
   return { of, readings, read };
-}
-
-function createSensor(
-  { quantity, room, sensor }: Condition,
-  readings: Float64Array,
-  k: number,
-  around: Surroundings,
-  seed: number,
-  luck: number,
-): () => void {
-  const { bias, noise, step, lag, every } = sensor;
-  const { moment } = around;
-  const look = trueValue(quantity, room, around);
-  const catchUp = -Math.expm1(-around.dt / lag);
-  let behind = Number.NaN;
-  let due = Number.NEGATIVE_INFINITY;
-  return () => {
-    if (lag === 0 && moment.utc < due) return;
-    const truth = look();
-    behind = lag > 0 && Number.isFinite(behind) ? behind + catchUp * (truth - behind) : truth;
-    if (moment.utc < due) return;
-    due = moment.utc + every;
-    let reading = behind + bias;
-    if (noise > 0) reading += noise * normalFrom(seed, luck, moment.count);
-    readings[k] = step > 0 ? Math.round(reading / step) * step : reading;
-  };
 }
 
 function samePlace(a: Condition, b: Condition): boolean {

@@ -1,4 +1,4 @@
-import type { Species } from '../home/home.ts';
+import type { Home } from '../home/home.ts';
 import { VAPOUR_GAS_CONSTANT, ZERO_CELSIUS } from '../physics/moist-air/constants.ts';
 import { dewPoint } from '../physics/moist-air/dew-point.ts';
 import { SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
@@ -8,51 +8,50 @@ import { type Moment, OUTDOOR, type Surroundings, windowOpen } from './surroundi
 /**
  * What a quantity truly is at the start of the step at hand; a sensor makes a reading of it.
  *
- * A species that the home does not carry is NaN, which meets no condition.
+ * A species that the home does not carry is NaN, which meets no condition. Allocates nothing.
  *
+ * @param kind  number of the quantity, from `kindOf`
  * @param room  index of the room; -1 for outdoors, or for the home as a whole
  */
-export function trueValue(quantity: Quantity, room: number, around: Surroundings): () => number {
+export function trueValue(kind: number, room: number, around: Surroundings): number {
   const { moment, presence, windows } = around;
-  switch (quantity) {
-    case 'temperature':
-      return () => temperatureAt(moment, room);
-    case 'relative humidity':
-      return () => relativeHumidityAt(moment, room);
-    case 'absolute humidity':
-      return () => waterAt(moment, room);
-    case 'humidity above outdoors':
-      return () => waterAt(moment, room) - waterAt(moment, OUTDOORS);
-    case 'dew point':
-      return () => dewPointAt(temperatureAt(moment, room), waterAt(moment, room));
-    case 'window':
-      return () => Number(windowOpen(windows, room));
-    case 'presence':
-      return () => (room >= 0 ? presence.present[room]! : Number(presence.anyone));
-    case 'hour':
+  switch (kind) {
+    case KIND.temperature:
+      return temperatureAt(moment, room);
+    case KIND['relative humidity']:
+      return relativeHumidityAt(moment, room);
+    case KIND['absolute humidity']:
+      return waterAt(moment, room);
+    case KIND['humidity above outdoors']:
+      return waterAt(moment, room) - waterAt(moment, OUTDOORS);
+    case KIND['dew point']:
+      return dewPointAt(temperatureAt(moment, room), waterAt(moment, room));
+    case KIND.window:
+      return windowOpen(windows, room) ? 1 : 0;
+    case KIND.presence:
+      return room >= 0 ? presence.present[room]! : Number(presence.anyone);
+    case KIND.hour:
       return hourOf(around);
     default:
-      return levelOf(quantity, room, around.home.species, moment);
+      return levelOf(kind - SPECIES, room, moment);
   }
 }
 
-function levelOf(
-  name: string,
-  room: number,
-  species: readonly Species[],
-  moment: Moment,
-): () => number {
-  const q = species.findIndex((one) => one.name === name);
-  if (q < 0) return () => Number.NaN;
-  return () => (room >= 0 ? moment.seen.species[q]![room]! : moment.seen.outdoorSpecies[q]!);
+/** Number by which `trueValue` knows a quantity: species are told apart by their place in the home. */
+export function kindOf(quantity: Quantity, { species }: Pick<Home, 'species'>): number {
+  if (quantity in KIND) return KIND[quantity as keyof typeof KIND];
+  return SPECIES + species.findIndex(({ name }) => name === quantity);
+}
+
+function levelOf(q: number, room: number, { seen }: Moment): number {
+  if (q < 0) return Number.NaN;
+  return room >= 0 ? seen.species[q]![room]! : seen.outdoorSpecies[q]!;
 }
 
 /** Local time in the middle of the step, so that a step belongs to the hour it lies in. [h] */
-function hourOf({ moment, household, dt }: Surroundings): () => number {
-  return () => {
-    const local = toLocal(household.clock, moment.utc + dt / 2);
-    return (local - Math.floor(local / SECONDS_PER_DAY) * SECONDS_PER_DAY) / 3600;
-  };
+function hourOf({ moment, household, dt }: Surroundings): number {
+  const local = toLocal(household.clock, moment.utc + dt / 2);
+  return (local - Math.floor(local / SECONDS_PER_DAY) * SECONDS_PER_DAY) / 3600;
 }
 
 function temperatureAt({ seen }: Moment, room: number): number {
@@ -76,3 +75,15 @@ function dewPointAt(temperature: number, water: number): number {
 const OUTDOORS = -1;
 /** Saturated at about -90 °C. [Pa] */
 const LEAST_PRESSURE = 0.01;
+const KIND = {
+  temperature: 0,
+  'relative humidity': 1,
+  'absolute humidity': 2,
+  'humidity above outdoors': 3,
+  'dew point': 4,
+  window: 5,
+  presence: 6,
+  hour: 7,
+} as const;
+/** The number of the home's first species; one less stands for a species that it does not carry. */
+const SPECIES = 100;

@@ -10,22 +10,17 @@
  * @param b     when, e.g. a step or a day; likewise
  */
 export function drawFrom(seed: number, a: number, b: number): number {
+  return (hashFrom(seed, a, b) >>> 0) / 4_294_967_296;
+}
+
+/** The same draw as 32 even bits, for those who need them one by one. */
+export function hashFrom(seed: number, a: number, b: number): number {
   let h = blend(0, seed);
   h = blend(h, a);
   h = blend(h, b);
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
   h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
-  return ((h ^ (h >>> 16)) >>> 0) / 4_294_967_296;
-}
-
-/**
- * One number from the normal distribution of mean 0 and standard deviation 1, likewise.
- *
- * Takes the draws of `a` and `a + 1`, so leave a gap between things (Box and Muller 1958).
- */
-export function normalFrom(seed: number, a: number, b: number): number {
-  const radius = Math.sqrt(-2 * Math.log(1 - drawFrom(seed, a, b)));
-  return radius * Math.cos(2 * Math.PI * drawFrom(seed, a + 1, b));
+  return h ^ (h >>> 16);
 }
 
 /** Stir one more number into a hash. */

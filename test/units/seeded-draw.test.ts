@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { drawFrom, normalFrom } from '../../src/units/seeded-draw.ts';
+import { drawFrom, hashFrom } from '../../src/units/seeded-draw.ts';
 
 const COUNT = 20_000;
 const numbers = Array.from({ length: COUNT }, (_, b) => b);
@@ -42,8 +42,11 @@ test('a draw depends on all three numbers and on their order, and on nothing els
   expect(new Set(numbers.map((b) => drawFrom(7, 7, b))).size).toBeGreaterThan(COUNT - 5);
 });
 
-test('normal draws have mean 0 and standard deviation 1', () => {
-  const drawn = numbers.map((b) => normalFrom(5, 10, b));
-  expect(Math.abs(mean(drawn))).toBeLessThan(4 / Math.sqrt(COUNT));
-  expect(Math.abs(mean(drawn.map((x) => x * x)) - 1)).toBeLessThan(4 * Math.sqrt(2 / COUNT));
+test('each of the 32 bits of a hash is set half the time, and a draw is made of them all', () => {
+  const hashes = numbers.map((b) => hashFrom(5, 10, b));
+  for (let bit = 0; bit < 32; bit++) {
+    const share = mean(hashes.map((hash) => (hash >>> bit) & 1));
+    expect(Math.abs(share - 0.5)).toBeLessThan(4 / Math.sqrt(4 * COUNT));
+  }
+  expect(numbers.map((b) => drawFrom(5, 10, b) * 2 ** 32)).toEqual(hashes.map((h) => h >>> 0));
 });
