@@ -5,6 +5,7 @@ import { createLines } from './lines.ts';
 import type { Rules } from './rules.ts';
 import { createRunTimer } from './run-timer.ts';
 import type { Orders } from './seen.ts';
+import { setAll } from './set-all.ts';
 import { OUTDOOR, type Surroundings, windowOpen } from './surroundings.ts';
 import { createWanted } from './wanted.ts';
 import type { Watched } from './watched.ts';
@@ -32,8 +33,8 @@ export function createDeviceControls(
       for (const { beginDay } of controls) beginDay(start, steps);
     },
     step: (orders) => {
-      orders.devices.fill(0);
-      orders.empty.fill(0);
+      setAll(orders.devices, 0);
+      setAll(orders.empty, 0);
       for (let k = 0; k < controls.length; k++) controls[k]!.step(orders);
     },
     startCounting: () => {

@@ -3,6 +3,7 @@ import { allMet } from './conditions.ts';
 import type { RuleReport } from './control-report.ts';
 import { gateIsOpen } from './gate-is-open.ts';
 import { createRuleTally } from './rule-tally.ts';
+import { setAll } from './set-all.ts';
 import { type Surroundings, windowOpen } from './surroundings.ts';
 import type { Watched } from './watched.ts';
 import { createWindowRequests } from './window-requests.ts';
@@ -79,9 +80,9 @@ export function createRules(
   };
 
   const step = (): void => {
-    run.fill(0);
-    stop.fill(0);
-    asked.fill(Number.NaN);
+    setAll(run, 0);
+    setAll(stop, 0);
+    setAll(asked, Number.NaN);
     tally.step();
     for (let r = 0; r < rules.length; r++) {
       judge(r);

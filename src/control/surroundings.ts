@@ -35,7 +35,9 @@ export interface WindowsSeen {
 
 /** Whether a window of the room stands open; -1 for any at home. */
 export function windowOpen({ open }: WindowsSeen, room: number): boolean {
-  return room >= 0 ? open[room] === 1 : open.includes(1);
+  if (room >= 0) return open[room] === 1;
+  for (let i = 0; i < open.length; i++) if (open[i] === 1) return true;
+  return false;
 }
 
 export function createMoment(household: Household): Moment {

@@ -1,4 +1,5 @@
 import type { Home } from '../home/home.ts';
+import { setAll } from './set-all.ts';
 import type { Moment, WindowsSeen } from './surroundings.ts';
 
 /** What people hold open besides what stands open by the clock. */
@@ -58,7 +59,7 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
 
   const look = (): void => {
     const { day, s, utc } = moment;
-    open.fill(0);
+    setAll(open, 0);
     for (let o = 0; o < count; o++) {
       const byClock = day.openTimes[s * count + o]! > 0 && shutUntil[o]! <= utc;
       if (until[o]! > utc || byClock) open[openings[o]!.room] = 1;
