@@ -1,3 +1,4 @@
+import { sectionAt } from '../scenario/named-at.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
@@ -15,6 +16,8 @@ export interface LoadedPlans {
   /** As reached from here. */
   readonly weatherFile: string;
   readonly plans: readonly PlanRequest[];
+  /** Every path that was read, as reached from here. */
+  readonly read: readonly string[];
 }
 
 /** What the words of the call change about a scenario. */
@@ -60,12 +63,30 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
   }
   if (problems.size > 0) throw new InputProblems([...problems.values()]);
   noteDistance(io, weather!, prepared[0]!);
-  return { scenario, weather: weather!, weatherFile, plans: plans as PlanRequest[] };
+  return {
+    scenario,
+    weather: weather!,
+    weatherFile,
+    plans: plans as PlanRequest[],
+    read: loaded.read,
+  };
 
   function requestOf(plan: PreparedPlan, outdoors: Weather): PlanRequest {
     const { from, to } = plan.period;
-    return { plan, weather: outdoors, period: periodOf(outdoors, from, to, plan.household.clock) };
+    try {
+      const period = periodOf(outdoors, from, to, plan.household.clock);
+      return { plan, weather: outdoors, period };
+    } catch (error) {
+      throw error instanceof InputProblems ? inScenario(error, scenario) : error;
+    }
   }
+}
+
+/** Problems of the period, with their place in the scenario. */
+function inScenario({ problems }: InputProblems, scenario: Scenario): InputProblems {
+  return new InputProblems(
+    problems.map((problem) => ({ ...problem, ...sectionAt(scenario, problem.where.split('.')) })),
+  );
 }
 
 /** Weather of another place may be meant, but should not go unnoticed. */

@@ -11,6 +11,8 @@ export interface LoadedScenario {
   /** The weather's path as reached from here, and its text. */
   readonly weatherFile: string;
   readonly weatherText: string;
+  /** Every path that was read, as reached from here. */
+  readonly read: readonly string[];
 }
 
 /**
@@ -24,26 +26,31 @@ export async function loadScenario(
   path: string,
   otherWeather: string | undefined,
 ): Promise<LoadedScenario> {
+  const { namedAt } = await import('../scenario/named-at.ts');
   const { readScenario } = await import('../scenario/read-scenario.ts');
   const scenario = readScenario(await io.readText(path, MOST_SCENARIO), path);
   const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
   const weatherFile = otherWeather ?? reach(scenario.weather);
   const files = new Map<string, string>();
+  const read = [path];
   const problems: Problem[] = [];
   for (const file of scenario.files) {
+    const from = file === scenario.weather ? weatherFile : reach(file);
+    read.push(from);
     try {
-      const from = file === scenario.weather ? weatherFile : reach(file);
       files.set(file, await io.readText(from, MOST_DATA));
     } catch (error) {
       if (!(error instanceof InputProblems)) throw error;
-      problems.push(...error.problems);
+      const place = from === otherWeather ? {} : namedAt(scenario, file);
+      const said = (got: string) => (from === otherWeather ? got : `${got}: ${from}`);
+      problems.push(...error.problems.map((p) => ({ ...p, ...place, got: said(p.got) })));
     }
   }
   if (problems.length > 0) throw new InputProblems(problems);
-  return { scenario, files, weatherFile, weatherText: files.get(scenario.weather)! };
+  return { scenario, files, weatherFile, weatherText: files.get(scenario.weather)!, read };
 }
 
 /** Largest scenario, recipe or map. [byte] */
-export const MOST_SCENARIO = 2e6;
+export const MOST_SCENARIO = 5e5;
 /** Largest weather or tariff file: a year of minutes with a dozen columns has 40 MB. [byte] */
 export const MOST_DATA = 45e6;

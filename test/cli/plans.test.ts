@@ -69,7 +69,30 @@ describe('check', () => {
       'homes/cottage.yaml': HOME.replace('saltmere', 'gone'),
     });
     expect(status).toBe(2);
-    expect(err).toBe('weather/gone.csv: expected a file to read, got nothing of that name\n');
+    expect(err).toBe(
+      'homes/cottage.yaml:2:10: weather: expected a file to read, got nothing of that name: weather/gone.csv\n',
+    );
+  });
+
+  test('a period that the weather does not have, by its line', async () => {
+    const { status, err } = await call(['check', 'homes/cottage.yaml'], {
+      'homes/cottage.yaml': HOME.replace('"01-05", to: "01-08"', '"02-29", to: "02-29"'),
+    });
+    expect(status).toBe(2);
+    expect(err).toBe(
+      'homes/cottage.yaml:4:9: period: expected days inside the weather, ' +
+        '2023-01-01T00:00Z to 2024-01-01T00:00Z, got 02-29 to 02-29\n',
+    );
+  });
+
+  test('a caution that not all plans have says whose it is', async () => {
+    const { out } = await call(['check', 'homes/cottage.yaml', '--json'], {
+      'homes/cottage.yaml': HOME.replace('setpoint: 18 }', 'setpoint: 15 }'),
+    });
+    const { cautions } = JSON.parse(out) as { cautions: { id: string; text: string }[] };
+    const low = cautions.filter(({ id }) => id === 'low-setpoint').map(({ text }) => text);
+    expect(low).toHaveLength(1);
+    expect(low[0]).toMatch(/^cooler: Settings fall below 18 °C in den, nook:/);
   });
 
   test('broken weather is told once, under the name by which it was reached', async () => {
@@ -104,6 +127,18 @@ describe('run', () => {
     for (const residual of Object.values(figures.balance)) {
       expect(Math.abs(residual as number)).toBeLessThan(1e-9);
     }
+  });
+
+  test('a home that no formula holds for ends with 2 and no trace', async () => {
+    const oven = `nook: { floor area: 1, height: 2, elements: [], emitter: none, panes: [{ area: 50,
+      faces: south, u-value: 0.2, g-value: 1, shading: 0, frame: 0 }] }`;
+    const { status, out, err } = await call([...RUN, '--trace', 't.csv'], {
+      'homes/cottage.yaml': HOME.replace(/nook: .*/, oven).replace('"01-08"', '"09-30"'),
+    });
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toMatch(
+      /^homes\/cottage\.yaml: expected a home that stays within the range of every formula, got .* of .*, outside .* (?:°C|K) \(/,
+    );
   });
 
   test('--set changes the answer as a plan would', async () => {

@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { Assumed, Remark } from '../../home/remarks.ts';
+import { cautionsOfAll } from '../cautions-of-all.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
@@ -16,7 +17,7 @@ export function checkCommand(io: Io): Command {
   return new Command('check')
     .summary('read a scenario and its weather, run nothing')
     .description(
-      'Read a scenario, its weather and every plan, and list what is wrong, what is assumed\n' +
+      'Read a scenario, its weather and every plan, and list what is wrong, what is assumed ' +
         'and what to be careful about. Runs nothing.',
     )
     .argument('<scenario>', 'scenario file (YAML)')
@@ -49,12 +50,11 @@ interface Findings {
   }[];
   /** Of the first plan. */
   readonly assumed: readonly Assumed[];
-  /** Of any plan. */
+  /** Of any plan; those not of all begin with the names of theirs. */
   readonly cautions: readonly Remark[];
 }
 
 function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Findings {
-  const cautions = plans.flatMap(({ plan }) => plan.cautions);
   return {
     scenario: scenario.title,
     rooms: plans[0]!.plan.home.rooms.map((room) => room.name),
@@ -65,7 +65,7 @@ function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Fin
       hours: period.hours,
     })),
     assumed: plans[0]!.plan.assumed,
-    cautions: [...new Map(cautions.map((c) => [`${c.id} ${c.text}`, c])).values()],
+    cautions: cautionsOfAll(plans.map(({ plan }) => plan)),
   };
 }
 

@@ -1,13 +1,13 @@
 import { Command } from 'commander';
-import type { Remark } from '../../home/remarks.ts';
-import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanRequest } from '../../studies/run-plan.ts';
+import { cautionsOfAll } from '../cautions-of-all.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { loadPlans } from '../load-plans.ts';
 import { jsonOption, names, setOption, weatherOption } from '../options.ts';
 import { ownCheck } from '../own-check.ts';
 import { startProgress } from '../progress.ts';
+import { withinFormulas } from '../within-formulas.ts';
 
 interface Options {
   readonly plans?: string[];
@@ -21,7 +21,7 @@ export function compareCommand(io: Io): Command {
   return new Command('compare')
     .summary('set the plans of a scenario side by side')
     .description(
-      'Simulate the plans of a scenario and set them beside the first of them: money, energy,\n' +
+      'Simulate the plans of a scenario and set them beside the first of them: money, energy, ' +
         'hours outside the bands, damp and mould, room by room.',
     )
     .argument('<scenario>', 'scenario file (YAML)')
@@ -40,7 +40,7 @@ export function compareCommand(io: Io): Command {
 
 async function compare(io: Io, path: string, options: Options): Promise<void> {
   const { plans } = await loadPlans(io, path, { ...options, plans: options.plans ?? 'all' });
-  const comparison = await compareAll(io, plans);
+  const comparison = await compareAll(io, path, plans);
   if (options.json) {
     io.out(jsonText(comparison));
   } else {
@@ -66,17 +66,7 @@ async function compare(io: Io, path: string, options: Options): Promise<void> {
   ownCheck(comparison.plans);
 }
 
-/** What any of the plans cautions about, each once; what does not go for all says for which. */
-function cautionsOfAll(plans: readonly PlanMeasures[]): readonly Remark[] {
-  const all = new Map(plans.flatMap((p) => p.cautions).map((caution) => [caution.text, caution]));
-  return [...all.values()].map(({ id, text }) => {
-    const those = plans.filter((p) => p.cautions.some((caution) => caution.text === text));
-    const names = those.map(({ plan }) => plan).join(', ');
-    return { id, text: those.length === plans.length ? text : `${names}: ${text}` };
-  });
-}
-
-async function compareAll(io: Io, plans: readonly PlanRequest[]) {
+async function compareAll(io: Io, path: string, plans: readonly PlanRequest[]) {
   const { comparePlans } = await import('../../studies/compare-plans.ts');
   const { runPlan } = await import('../../studies/run-plan.ts');
   const byName = new Map(plans.map((request) => [request.plan.plan, request]));
@@ -88,7 +78,7 @@ async function compareAll(io: Io, plans: readonly PlanRequest[]) {
   try {
     return await comparePlans([...byName.keys()], async (name) => {
       const request = byName.get(name)!;
-      const { measures } = runPlan(request, [progress.observe]);
+      const { measures } = withinFormulas(path, () => runPlan(request, [progress.observe]));
       progress.next();
       return { measures, buys: request.plan.buys, discountRate: request.plan.discountRate };
     });

@@ -3,10 +3,12 @@ import type { Observer } from '../../engine/trace.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
+import { keepInputs } from '../keep-inputs.ts';
 import { loadPlans } from '../load-plans.ts';
 import { jsonOption, setOption, weatherOption } from '../options.ts';
 import { ownCheck } from '../own-check.ts';
 import { startProgress } from '../progress.ts';
+import { withinFormulas } from '../within-formulas.ts';
 
 interface Options {
   readonly plan?: string;
@@ -21,7 +23,7 @@ export function runCommand(io: Io): Command {
   return new Command('run')
     .summary('simulate one plan and print its figures')
     .description(
-      'Simulate one plan over the period of the scenario: figures of the home and of each room,\n' +
+      'Simulate one plan over the period of the scenario: figures of the home and of each room, ' +
         'where heat and water went, and a second opinion by handbook rules.',
     )
     .argument('<scenario>', 'scenario file (YAML)')
@@ -40,10 +42,11 @@ export function runCommand(io: Io): Command {
 }
 
 async function run(io: Io, path: string, options: Options): Promise<void> {
-  const { plans } = await loadPlans(io, path, {
+  const { plans, read } = await loadPlans(io, path, {
     ...options,
     plans: options.plan === undefined ? 'first' : [options.plan],
   });
+  keepInputs('--trace <file.csv>', options.trace, read);
   const { runPlan } = await import('../../studies/run-plan.ts');
   const request = plans[0]!;
   const trace = options.trace === undefined ? null : await startTrace(request.plan);
@@ -51,7 +54,7 @@ async function run(io: Io, path: string, options: Options): Promise<void> {
   const watchers: Observer[] = [progress.observe, ...(trace === null ? [] : [trace.observe])];
   let outcome: ReturnType<typeof runPlan>;
   try {
-    outcome = runPlan(request, watchers);
+    outcome = withinFormulas(path, () => runPlan(request, watchers));
   } finally {
     progress.stop();
   }

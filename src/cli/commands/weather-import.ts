@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { Io } from '../io.ts';
+import { keepInputs } from '../keep-inputs.ts';
 import { addWeatherOptions, type BesideFile, readOutdoors } from '../weather-options.ts';
 
 interface Options extends BesideFile {
@@ -11,7 +12,7 @@ export function weatherImportCommand(io: Io): Command {
   const command = new Command('import')
     .summary('convert an outdoor file to the tidy CSV')
     .description(
-      'Read an outdoor file (TMY3, PVGIS typical year, ISD-Lite, or any CSV with a column map),\n' +
+      'Read an outdoor file (TMY3, PVGIS typical year, ISD-Lite, or any CSV with a column map), ' +
         'check it, fill short gaps, and write it as the tidy CSV that scenarios use.',
     )
     .argument('<file>', 'outdoor file')
@@ -28,6 +29,7 @@ export function weatherImportCommand(io: Io): Command {
 
 async function importFile(io: Io, path: string, { output, ...beside }: Options): Promise<void> {
   const { writeTidyCsv } = await import('../../weather/write-tidy-csv.ts');
+  keepInputs('-o, --output <file.csv>', output, [path, beside.map]);
   const weather = await readOutdoors(io, path, beside);
   const csv = writeTidyCsv(weather);
   if (output === undefined) io.out(csv);

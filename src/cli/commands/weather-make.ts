@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { Io } from '../io.ts';
+import { keepInputs } from '../keep-inputs.ts';
 import { MOST_SCENARIO } from '../load-scenario.ts';
 import { wholeNumber } from '../options.ts';
 
@@ -13,7 +14,7 @@ export function weatherMakeCommand(io: Io): Command {
   return new Command('make')
     .summary('invent a year from monthly normals')
     .description(
-      'Invent a typical year from monthly normals, hour by hour, and write it as CSV.\n' +
+      'Invent a typical year from monthly normals, hour by hour, and write it as CSV. ' +
         'The same recipe and seed give the same year.',
     )
     .argument('<recipe>', 'monthly normals (YAML)')
@@ -30,6 +31,7 @@ async function make(io: Io, path: string, { output, seed }: Options): Promise<vo
   const { readRecipe } = await import('../read-recipe.ts');
   const { makeWeather } = await import('../../weather/make-weather.ts');
   const { writeTidyCsv } = await import('../../weather/write-tidy-csv.ts');
+  keepInputs('-o, --output <file.csv>', output, [path]);
   const recipe = readRecipe(await io.readText(path, MOST_SCENARIO), path);
   const csv = writeTidyCsv(makeWeather(recipe, seed));
   if (output === undefined) io.out(csv);
