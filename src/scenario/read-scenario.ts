@@ -10,6 +10,7 @@ import type { PreparedPlan } from './prepared.ts';
 import { validate } from './validate.ts';
 import type { Layer } from './yaml/layers.ts';
 import { isMapping } from './yaml/merge-patch.ts';
+import { valueWords } from './yaml/path-words.ts';
 import { readYaml, type YamlFile } from './yaml/read-yaml.ts';
 
 /** A scenario file that was read and checked, plan by plan. */
@@ -48,7 +49,7 @@ export function readScenario(text: string, file: string): Scenario {
   const yaml = readYaml(text, file);
   const raw = yaml.value;
   if (!isMapping(raw)) {
-    const got = raw === null || raw === undefined ? 'an empty file' : 'something else';
+    const got = raw === null || raw === undefined ? 'an empty file' : valueWords(raw);
     const expected = 'a mapping with title, weather, home ...';
     throw new InputProblems([{ file, line: 1, column: 1, where: '', expected, got, hint: '' }]);
   }
@@ -79,6 +80,8 @@ export function planLayers(yaml: YamlFile, names: readonly string[]): Layer[] {
 function planProblems(yaml: YamlFile, name: string, known: readonly Problem[]): Problem[] {
   const chain = planChain(yaml.value, name);
   if (!('names' in chain)) return [];
+  const plans = mapping(mapping(yaml.value)['plans']);
+  if (chain.names.some((one) => !isMapping(mapping(plans[one])['change']))) return []; // said already
   const merged = mergedFor(yaml.value, chain.names);
   const { findings } = validate(merged);
   return placed(findings, merged, planLayers(yaml, chain.names))

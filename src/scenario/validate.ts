@@ -1,8 +1,8 @@
 import { airingFindings } from './assemble/airing.ts';
-import { automationFindings } from './assemble/automation-findings.ts';
 import { buildHome } from './assemble/build-home.ts';
 import { nightHourFindings } from './assemble/build-prices.ts';
 import { createFill } from './assemble/fill.ts';
+import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
 import { rawFindings } from './checks/raw-findings.ts';
 import { type Finding, findingsOf } from './finding.ts';
 import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';
@@ -28,7 +28,7 @@ export function validate(raw: unknown): Validated {
     const fill = createFill();
     const { home, plans, findings: drawn } = buildHome(parsed.data, nowhere, fill);
     findings.push(...drawn, ...airingFindings(parsed.data, home.openings, plans));
-    findings.push(...automationFindings(parsed.data, home.openings, plans));
+    findings.push(...ruleWindowFindings(parsed.data, home.openings, plans));
     findings.push(...nightHourFindings(parsed.data));
     if (findings.length === 0) return { data: parsed.data, findings: [] };
   }

@@ -99,6 +99,16 @@ rules:
     expect(two('{ before: "12:00" }', '{ after: "12:00" }', runStop)).toBe('');
   });
 
+  test('that contradict themselves', () => {
+    const then =
+      '{ run: drier }, { open: living }, { stop: drier }, { close: living }, { tell: air }, { open: living }';
+    expect(said(`${DRIER}\nrules: [${rule(HUMID, then)}]`).split('\n')).toEqual([
+      'h.yaml:9:138: rules #1.then #3.stop: expected nothing against what the same rule does, got stop drier against run drier',
+      'h.yaml:9:156: rules #1.then #4.close: expected nothing against what the same rule does, got close living against open living',
+      'h.yaml:9:189: rules #1.then #6.open: expected nothing against what the same rule does, got open living against close living',
+    ]);
+  });
+
   test('that want two settings or a window both open and shut', () => {
     const set = (t: number) => `{ setpoint: ${t}, room: bedroom }`;
     expect(two(HUMID, HUMID, [set(18), set(20)])).toContain('got 20 against 18 in bedroom');

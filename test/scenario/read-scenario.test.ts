@@ -126,6 +126,11 @@ describe('one mistake, one line that says where, what was expected, what came an
       'h.yaml:8:15: money.gas: expected exactly one of: price; or day with night with night hours; or prices, got price with day',
     ],
     [
+      'half a form of a price',
+      'money: { gas: { day: 0.07, night: 0.05 } }',
+      'h.yaml:8:15: money.gas: expected night hours beside day and night, got none',
+    ],
+    [
       'a step that does not divide an hour',
       'step: 7 min',
       'h.yaml:8:7: step: expected minutes that divide an hour: 1, 2, 3, 4, 5, 6, 10 ..., got "7 min"',
@@ -264,6 +269,6 @@ test('an empty file, and one that is a list', () => {
     'h.yaml:1:1: expected a mapping with title, weather, home ..., got an empty file',
   ]);
   expect(readingProblems('- a\n- b')).toEqual([
-    'h.yaml:1:1: expected a mapping with title, weather, home ..., got something else',
+    'h.yaml:1:1: expected a mapping with title, weather, home ..., got a list of 2',
   ]);
 });

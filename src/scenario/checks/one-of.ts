@@ -13,6 +13,13 @@ export function oneOfFindings(raw: Loose): Finding[] {
     const begun = forms.filter((form) => form.some((key) => key in value));
     const whole = begun.length === 1 && begun[0]!.every((key) => key in value);
     if (whole) return;
+    if (begun.length === 1) {
+      const [here, missing] = [true, false].map((given) =>
+        begun[0]!.filter((key) => key in value === given).join(' and '),
+      );
+      findings.push({ path, expected: `${missing} beside ${here}`, got: 'none' });
+      return;
+    }
     const words = forms.map((form) => form.join(' with ')).join('; or ');
     const given = forms.flat().filter((key) => key in value);
     const got = given.length === 0 ? 'none of them' : given.join(' with ');

@@ -18,7 +18,7 @@ export function ruleFindings(raw: Loose): Finding[] {
     if (typeof rule['name'] === 'string') seen.add(rule['name']);
     findings.push(...conditionFindings(raw, rule['when'], [...at, 'when']));
     findings.push(...actionFindings(raw, rule, at));
-    rules.slice(0, k).forEach((earlier) => {
+    rules.slice(0, k + 1).forEach((earlier) => {
       findings.push(...contradictions(earlier, rule, at));
     });
   });
@@ -53,15 +53,20 @@ function actionFindings(raw: Loose, rule: Loose, at: Path): Finding[] {
   });
 }
 
-/** What one rule starts and another stops while both may hold; one rule may contradict itself. */
+/** What one rule starts and another, or itself, stops while both may hold. */
 function contradictions(earlier: Loose, rule: Loose, at: Path): Finding[] {
-  if (!canBothHold(earlier['when'], rule['when'])) return [];
+  const itself = earlier === rule;
+  if (!itself && !canBothHold(earlier['when'], rule['when'])) return [];
+  const against = itself
+    ? 'nothing against what the same rule does'
+    : `nothing against rule ${JSON.stringify(earlier['name'])}, which may hold as well`;
   return items(rule['then']).flatMap((action, a): Finding[] => {
     const path = [...at, 'then', a];
-    return items(earlier['then']).flatMap((other) =>
+    const others = items(earlier['then']).slice(0, itself ? a : undefined);
+    return others.flatMap((other) =>
       clash(mapping(other), mapping(action)).map(([key, got]) => ({
         path: [...path, key],
-        expected: `nothing against rule ${JSON.stringify(earlier['name'])}, which may hold as well`,
+        expected: against,
         got,
       })),
     );

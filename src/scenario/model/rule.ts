@@ -35,7 +35,15 @@ const actionModel = section(
     const belongs = key === 'wide' ? given.open !== undefined : atWindow;
     if (given[key] !== undefined && !belongs) say(`${key} only beside open or close`, key);
   }
-  if (given.setpoint !== undefined && given.room === undefined) say('the room of the setpoint');
+  if (given.setpoint !== undefined && given.room === undefined) {
+    const message = 'the room of the setpoint';
+    context.addIssue({
+      code: 'custom',
+      message,
+      path: ['setpoint'],
+      params: { got: 'a setpoint alone' },
+    });
+  }
   if (given.setpoint === undefined && given.room !== undefined) {
     say('a room only beside setpoint', 'room');
   }

@@ -5,7 +5,7 @@ export function pathWords(path: Path): string {
   let words = '';
   for (const step of path) {
     if (typeof step === 'number') words += ` #${step + 1}`;
-    else words += words === '' ? step : `.${step}`;
+    else words += `${words === '' ? '' : '.'}${ODD.test(step) ? JSON.stringify(step) : step}`;
   }
   return words;
 }
@@ -18,7 +18,9 @@ export function valueWords(value: unknown): string {
   }
   if (Array.isArray(value))
     return value.length === 0 ? 'an empty list' : `a list of ${value.length}`;
-  if (typeof value === 'object') return 'a mapping';
+  if (typeof value === 'object') {
+    return Object.keys(value).length === 0 ? 'an empty mapping' : 'a mapping';
+  }
   return String(value);
 }
 
@@ -32,3 +34,5 @@ export function valueAt(value: unknown, path: Path): unknown {
   }
   return at;
 }
+
+const ODD = /^$|\p{Cc}/u; // a key that would not be seen, or would break the line

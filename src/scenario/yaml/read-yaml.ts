@@ -40,7 +40,7 @@ export function readYaml(text: string, file: string): YamlFile {
     value = document.toJS({ maxAliasCount: MOST_ALIASES });
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error;
-    throw whole(`aliases (*) that unfold to no more than ${MOST_ALIASES} copies`, error.message);
+    throw whole(`aliases (*) that unfold to no more than ${MOST_ALIASES} copies`, unfolded(error));
   }
   if (holdsItself(value, [])) throw whole('aliases (*) that end', 'one that holds itself');
   return { file, document, lines, value };
@@ -56,6 +56,10 @@ function syntaxProblem(error: YAMLError, text: string, file: string, lines: Line
   ];
   return { file, line, column: col, where: '', expected, got, hint };
 }
+
+/** What the parser says of aliases; that they are too many in words of our own. */
+const unfolded = ({ message }: ReferenceError): string =>
+  message.startsWith('Excessive') ? 'aliases of aliases that unfold to many more' : message;
 
 /** True where a list or mapping comes back inside itself. */
 function holdsItself(value: unknown, within: readonly unknown[]): boolean {

@@ -1,0 +1,43 @@
+import { nearestName } from '../../units/nearest-name.ts';
+import type { Finding } from '../finding.ts';
+import { WHATS } from '../model/household.ts';
+import type { Path } from '../yaml/place-of.ts';
+import { items, type Loose, mapping } from './leniently.ts';
+
+/** Fans and airing habits wait for activities that the household has. */
+export function activityNameFindings(raw: Loose): Finding[] {
+  const names = activityNames(mapping(raw['household']));
+  const check = (asked: unknown, path: Path): Finding[] =>
+    (typeof asked === 'string' ? [asked] : items(asked)).flatMap((name) => {
+      if (typeof name !== 'string' || names.includes(name)) return [];
+      const near = nearestName(name, names);
+      const finding = {
+        path,
+        expected: `an activity of the household: ${names.join(', ')}`,
+        got: JSON.stringify(name),
+      };
+      return [near === null ? finding : { ...finding, hint: `did you mean "${near}"?` }];
+    });
+  const fans = Object.entries(mapping(raw['devices'])).flatMap(([name, value]): Finding[] => {
+    const { kind, runs, with: asked } = mapping(value);
+    if (kind !== 'extract fan') return [];
+    const path = ['devices', name];
+    if (runs === 'with activities' && asked === undefined) {
+      return [{ path, expected: 'with: the activities it runs with', got: 'none' }];
+    }
+    return check(asked, [...path, 'with']);
+  });
+  const habits = items(mapping(raw['household'])['airing']).flatMap((habit, k) =>
+    check(mapping(habit)['after'], ['household', 'airing', k, 'after']),
+  );
+  return [...fans, ...habits];
+}
+
+/** Names and kinds of the activities; the kinds that are filled in where a household gives none. */
+function activityNames(household: Loose): readonly string[] {
+  if (household['activities'] === undefined) return WHATS;
+  const said = items(household['activities'])
+    .map(mapping)
+    .flatMap(({ name, what }) => [name, what]);
+  return [...new Set(said.filter((word) => typeof word === 'string'))];
+}

@@ -1,0 +1,34 @@
+import type { Finding } from '../finding.ts';
+import { type Loose, mapping } from './leniently.ts';
+
+/** Names that people choose can be written in a table, on the command line, and mean nothing else. */
+export function plainNameFindings(raw: Loose): Finding[] {
+  const home = ['home', 'rooms'];
+  return [
+    ...namesOf(mapping(raw['home'])['rooms'], home, RESERVED),
+    ...namesOf(raw['devices'], ['devices'], []),
+    ...namesOf(raw['plans'], ['plans'], [], ','),
+  ];
+}
+
+function namesOf(
+  named: unknown,
+  path: readonly string[],
+  reserved: readonly string[],
+  unfit = '',
+): Finding[] {
+  return Object.keys(mapping(named)).flatMap((name): Finding[] => {
+    const at = { path: [...path, name], got: JSON.stringify(name), key: true };
+    if (reserved.includes(name)) {
+      return [{ ...at, expected: `another name than ${reserved.join(' or ')}, which mean more` }];
+    }
+    if (name.trim() !== name || name === '' || BREAKS.test(name)) {
+      return [{ ...at, expected: 'a name on one line, with no blanks at its ends' }];
+    }
+    if (unfit === '' || !name.includes(unfit)) return [];
+    return [{ ...at, expected: 'a name without commas, which stand between names' }];
+  });
+}
+
+const RESERVED = ['all', 'outdoors']; // where rooms are named, these are something else
+const BREAKS = /\p{Cc}/u;
