@@ -28,56 +28,93 @@ export interface Facing {
 }
 
 export function layOutSunlight(home: Home, series: SunSeries, planes: readonly Facing[]): Sunlight {
+  const sky = layOutSky(home, series);
+  const gain = new Float64Array(series.count * home.rooms.length);
+  for (const group of groupPanes(home)) addGains(gain, home.rooms.length, sky, group);
+  return { on: planes.map((plane) => onPlane(sky, plane)), gain };
+}
+
+/** The sun and what comes of it on the flat, one value per interval; dark intervals have 0 everywhere. */
+interface Sky {
+  readonly count: number;
+  /** [deg] */
+  readonly elevation: Float64Array;
+  readonly azimuth: Float64Array;
+  /** [W/m2] */
+  readonly directNormal: Float64Array;
+  readonly diffuse: Float64Array;
+  readonly onFlat: Float64Array;
+  /** Of the ground. [-] */
+  readonly albedo: number;
+}
+
+function layOutSky({ site }: Home, series: SunSeries): Sky {
   const { count, start, step, directNormal, diffuseHorizontal } = series;
-  const rooms = home.rooms.length;
-  const on = planes.map(() => new Float64Array(count));
-  const gain = new Float64Array(count * rooms);
-  const glass = groupPanes(home);
+  const elevation = new Float64Array(count);
+  const azimuth = new Float64Array(count);
+  const onFlat = new Float64Array(count);
   for (let k = 0; k < count; k++) {
-    const diffuse = diffuseHorizontal[k]!;
     const direct = directNormal[k]!;
+    const diffuse = diffuseHorizontal[k]!;
     if (diffuse <= 0 && direct <= 0) continue;
-    const { elevation, azimuth } = sunPosition(
-      start + (k + 0.5) * step,
-      home.site.latitude,
-      home.site.longitude,
-    );
-    const onFlat =
-      diffuse + directOnPlane(direct, elevation, incidenceCosine(elevation, azimuth, 0, 0));
-    planes.forEach((plane, p) => {
-      const cosine = incidenceCosine(elevation, azimuth, plane.tilt, plane.azimuth);
-      on[p]![k] =
-        directOnPlane(direct, elevation, cosine) +
-        diffuseOnPlane(diffuse, onFlat, plane.tilt, home.site.albedo);
-    });
-    for (const { azimuth: facing, tilt, rooms: behind, admits } of glass) {
-      const cosine = incidenceCosine(elevation, azimuth, tilt, facing);
-      const through =
-        directOnPlane(direct, elevation, cosine) * incidenceModifier(cosine) +
-        diffuseOnPlane(diffuse, onFlat, tilt, home.site.albedo) * DIFFUSE_INCIDENCE_MODIFIER;
-      for (let q = 0; q < behind.length; q++) gain[k * rooms + behind[q]!]! += admits[q]! * through;
+    const sun = sunPosition(start + (k + 0.5) * step, site.latitude, site.longitude);
+    elevation[k] = sun.elevation;
+    azimuth[k] = sun.azimuth;
+    const cosine = incidenceCosine(sun.elevation, sun.azimuth, 0, 0);
+    onFlat[k] = diffuse + directOnPlane(direct, sun.elevation, cosine);
+  }
+  const { albedo } = site;
+  return { count, elevation, azimuth, directNormal, diffuse: diffuseHorizontal, onFlat, albedo };
+}
+
+/** On a plane. [W/m2] */
+function onPlane(sky: Sky, { tilt, azimuth: facing }: Facing): Float64Array {
+  const { count, elevation, azimuth, directNormal, diffuse, onFlat, albedo } = sky;
+  const on = new Float64Array(count);
+  for (let k = 0; k < count; k++) {
+    if (onFlat[k] === 0) continue;
+    const cosine = incidenceCosine(elevation[k]!, azimuth[k]!, tilt, facing);
+    on[k] =
+      directOnPlane(directNormal[k]!, elevation[k]!, cosine) +
+      diffuseOnPlane(diffuse[k]!, onFlat[k]!, tilt, albedo);
+  }
+  return on;
+}
+
+/** Add what panes that look the same way let into the rooms behind them. [W] */
+function addGains(gain: Float64Array, rooms: number, sky: Sky, group: PaneGroup): void {
+  const { count, elevation, azimuth, directNormal, diffuse, onFlat, albedo } = sky;
+  const { tilt, azimuth: facing, behind, admits } = group;
+  for (let k = 0; k < count; k++) {
+    if (onFlat[k] === 0) continue;
+    const cosine = incidenceCosine(elevation[k]!, azimuth[k]!, tilt, facing);
+    const through =
+      directOnPlane(directNormal[k]!, elevation[k]!, cosine) * incidenceModifier(cosine) +
+      diffuseOnPlane(diffuse[k]!, onFlat[k]!, tilt, albedo) * DIFFUSE_INCIDENCE_MODIFIER;
+    for (let q = 0; q < behind.length; q++) {
+      const at = k * rooms + behind[q]!;
+      gain[at] = gain[at]! + admits[q]! * through;
     }
   }
-  return { on, gain };
 }
 
 /** Panes that look the same way, with the rooms behind them and what each admits. [m2] */
-function groupPanes({ panes }: Home): (Facing & { rooms: number[]; admits: number[] })[] {
-  const groups = new Map<string, Facing & { rooms: number[]; admits: number[] }>();
-  for (const pane of panes) {
-    const key = `${pane.azimuth}/${pane.tilt}`;
-    const group = groups.get(key) ?? {
-      azimuth: pane.azimuth,
-      tilt: pane.tilt,
-      rooms: [],
-      admits: [],
-    };
+interface PaneGroup extends Facing {
+  readonly behind: number[];
+  readonly admits: number[];
+}
+
+function groupPanes({ panes }: Home): PaneGroup[] {
+  const groups = new Map<string, PaneGroup>();
+  for (const { azimuth, tilt, room, area, frameShare, gValue, unshaded } of panes) {
+    const key = `${azimuth}/${tilt}`;
+    const group = groups.get(key) ?? { azimuth, tilt, behind: [], admits: [] };
     groups.set(key, group);
-    const admits = pane.area * (1 - pane.frameShare) * pane.gValue * pane.unshaded;
-    const known = group.rooms.indexOf(pane.room);
+    const admits = area * (1 - frameShare) * gValue * unshaded;
+    const known = group.behind.indexOf(room);
     if (known >= 0) group.admits[known]! += admits;
     else {
-      group.rooms.push(pane.room);
+      group.behind.push(room);
       group.admits.push(admits);
     }
   }
