@@ -29,9 +29,38 @@ export type { PreparedPlan } from './scenario/prepared.ts';
 export { readScenario, type Scenario, type ScenarioPlan } from './scenario/read-scenario.ts';
 // Studies
 export { answerInWords } from './studies/answer-in-words.ts';
+export { type BreakEven, type BreakEvenSetup, breakEven } from './studies/break-even.ts';
+export type { AssumedBuy, BuiltIn, BuiltInContext } from './studies/built-in.ts';
+export { builtInAlternatives } from './studies/built-in-alternatives.ts';
+export { changeSettings } from './studies/change-settings.ts';
 export { type Comparison, compareMeasures } from './studies/compare.ts';
 export { comparePlans, type PlanFigures } from './studies/compare-plans.ts';
+export { type Decision, type DecisionSetup, decision } from './studies/decision.ts';
+export { type DoubtfulInput, doubtfulInputs } from './studies/doubtful-inputs.ts';
+export { type DryingFigures, labelOf } from './studies/drying-figures.ts';
+export { type EqualSafety, type EqualSafetySetup, equalSafety } from './studies/equal-safety.ts';
+export { type HouseholdWater, householdWater } from './studies/household-water.ts';
+export {
+  type InputEffect,
+  type OneAtATime,
+  type OneAtATimeSetup,
+  oneAtATime,
+} from './studies/one-at-a-time.ts';
+export { extraAtDevicePrice, extraAtFuelPrice, extraPerYear } from './studies/other-prices.ts';
+export {
+  type PurchaseSum,
+  type PurchaseSumSetup,
+  purchaseSum,
+  type SumLine,
+} from './studies/purchase-sum.ts';
 export { type PlanOutcome, type PlanRequest, runPlan } from './studies/run-plan.ts';
+export {
+  prepareVaried,
+  type RunVaried,
+  type VariedPlan,
+  variedScenario,
+} from './studies/varied-plan.ts';
+export { warmerHeating, warmerRoom } from './studies/warmer-heating.ts';
 // What is wrong with an input
 export { InputProblems, type Problem, problemText } from './units/problem.ts';
 // Weather
