@@ -1,4 +1,5 @@
 import { normalFrom } from '../units/normal-from.ts';
+import { stemOf } from '../units/seeded-draw.ts';
 import type { Condition, Quantity } from './automation.ts';
 import { LUCK } from './luck.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -43,29 +44,36 @@ export function createSensors(
   const step = column(({ sensor }) => sensor.step);
   const every = column(({ sensor }) => sensor.every);
   const catchUp = column(({ sensor }) => -Math.expm1(-around.dt / sensor.lag));
-  const luck = Int32Array.from(kept, (one, k) =>
-    luckOf(one, kept.slice(0, k).filter((other) => samePlace(other, one)).length),
-  );
+  const luck = Int32Array.from(kept, (one, k) => {
+    const twins = kept.slice(0, k).filter((other) => samePlace(other, one)).length;
+    return stemOf(seed, luckOf(one, twins));
+  });
 
-  const report = (k: number): void => {
-    let reading = behind[k]! + bias[k]!;
-    if (noise[k]! > 0) reading += noise[k]! * normalFrom(seed, luck[k]!, moment.count);
-    readings[k] = step[k]! > 0 ? Math.round(reading / step[k]!) * step[k]! : reading;
-  };
-
-  const read = (): void => {
+  const look = (): void => {
     const { utc } = moment;
     for (let k = 0; k < readings.length; k++) {
-      const isDue = utc >= due[k]!;
       const lags = catchUp[k]! < 1;
-      if (!lags && !isDue) continue;
+      if (!lags && utc < due[k]!) continue;
       const truth = trueValue(kind[k]!, room[k]!, around);
       const last = behind[k]!;
       behind[k] = lags && Number.isFinite(last) ? last + catchUp[k]! * (truth - last) : truth;
-      if (!isDue) continue;
-      due[k] = utc + every[k]!;
-      report(k);
     }
+  };
+
+  const report = (): void => {
+    const { utc, count } = moment;
+    for (let k = 0; k < readings.length; k++) {
+      if (utc < due[k]!) continue;
+      due[k] = utc + every[k]!;
+      let reading = behind[k]! + bias[k]!;
+      if (noise[k]! > 0) reading += noise[k]! * normalFrom(luck[k]!, count);
+      readings[k] = step[k]! > 0 ? Math.round(reading / step[k]!) * step[k]! : reading;
+    }
+  };
+
+  const read = (): void => {
+    look();
+    report();
   };
   return { of, readings, read };
 }
@@ -89,7 +97,7 @@ function sameSensor(a: Condition, b: Condition): boolean {
 /** Stays the same when other sensors come and go, so that plans of one home share their luck. */
 function luckOf({ quantity, room }: Condition, twins: number): number {
   const place = (QUANTITIES.indexOf(quantity) * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
-  return LUCK.sensors + 2 * place;
+  return LUCK.sensors + place;
 }
 
 const QUANTITIES: readonly Quantity[] = [

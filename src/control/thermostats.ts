@@ -81,7 +81,8 @@ export function createThermostats(
     windowOpen: boolean,
   ): number {
     if (thermostat.lead.by === 'none') return setting;
-    const to = warmUp.target(s, i, now, setting, t + thermostat.bias);
+    warmUp.look(s, i, now, setting, t + thermostat.bias);
+    const to = warmUp.target[i]!;
     const idle = to === Number.NEGATIVE_INFINITY || to < setting;
     if (idle || (windowOpen && thermostat.gate.windowsShut)) return setting;
     // Whoever comes a little late finds the room still warm: the hold-off counts from here too.

@@ -6,14 +6,16 @@ import type { Household } from './household.ts';
 /** Starts heating before it is wanted. */
 export interface WarmUp {
   readonly beginDay: (start: number, steps: number) => void;
+  /** What each room is being warmed up to in the step at hand; -Infinity while it is not. [°C] */
+  readonly target: Float64Array;
   /**
-   * What a room is being warmed up to in this step; -Infinity while it is not. [°C]
+   * Once a step and room: see whether to begin.
    *
    * @param now      instant of the step's start [s UTC]
    * @param setting  what it would be held at without warming up [°C]
    * @param t        air of the room, plus what its sensor reads too much [°C]
    */
-  readonly target: (s: number, room: number, now: number, setting: number, t: number) => number;
+  readonly look: (s: number, room: number, now: number, setting: number, t: number) => void;
   /** Look at a room to learn how fast it warms; see `HeatingRate`. */
   readonly watch: ReturnType<typeof createHeatingRate>['watch'];
 }
@@ -36,7 +38,7 @@ export function createWarmUp(
   const demand = createDemandAhead(household, thermostats, dt, perDay, ahead);
   const { rate, watch } = createHeatingRate(thermostats.length);
   const until = new Float64Array(thermostats.length).fill(Number.NEGATIVE_INFINITY);
-  const to = new Float64Array(thermostats.length);
+  const target = new Float64Array(thermostats.length).fill(Number.NEGATIVE_INFINITY);
 
   /** How long before a rise heating has to start. [s] */
   function lead(room: number, warmer: number): number {
@@ -45,21 +47,20 @@ export function createWarmUp(
     return needed > dt ? Math.min(most[room]!, needed) : 0; // also where nothing is known
   }
 
-  function target(s: number, room: number, now: number, setting: number, t: number): number {
-    if (most[room] === 0) return Number.NEGATIVE_INFINITY;
-    if (!(now < until[room]!)) to[room] = Number.NEGATIVE_INFINITY;
+  function look(s: number, room: number, now: number, setting: number, t: number): void {
+    if (most[room] === 0) return;
+    if (!(now < until[room]!)) target[room] = Number.NEGATIVE_INFINITY;
     let rise = demand.nextRise(s, room);
     while (rise >= 0 && (rise - s) * dt <= most[room]!) {
       const wanted = demand.riseTo(rise, room);
       const early = (rise - s) * dt;
-      if (wanted > setting && wanted > to[room]! && early <= lead(room, wanted - t)) {
+      if (wanted > setting && wanted > target[room]! && early <= lead(room, wanted - t)) {
         until[room] = Math.max(now, until[room]!, now + early);
-        to[room] = wanted;
+        target[room] = wanted;
       }
       rise = demand.nextRise(rise, room);
     }
-    return to[room]!;
   }
 
-  return { beginDay: demand.beginDay, target, watch };
+  return { beginDay: demand.beginDay, target, look, watch };
 }

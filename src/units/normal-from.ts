@@ -1,38 +1,46 @@
-import { drawFrom, hashFrom } from './seeded-draw.ts';
+import { hashFrom, stemOf } from './seeded-draw.ts';
 
 /**
  * One number from the normal distribution of mean 0 and standard deviation 1 that depends on nothing
- * but its arguments; see `drawFrom`. Takes the draws of `a` and `a + 1`, so leave a gap between things.
+ * but its arguments.
  *
  * The area under the bell is cut into layers of one size. A draw whose layer lies wholly under the
  * bell where it falls, 99 in 100, costs one hash and one product, so it is fit for the time loop.
+ *
+ * @param stem  what is drawn for, from `stemOf`
+ * @param b     when, e.g. a step
  *
  * Source: G. Marsaglia and W. W. Tsang, "The ziggurat method for generating random variables",
  * J. Stat. Softw. 5(8), 2000; layer and place from bits of their own, as J. A. Doornik advised in
  * 2005 (both from memory).
  */
-export function normalFrom(seed: number, a: number, b: number): number {
-  const hash = hashFrom(seed, a, b);
+export function normalFrom(stem: number, b: number): number {
+  const hash = hashFrom(stem, b);
   const layer = hash & (LAYERS - 1);
   const x = ((hash >> LAYER_BITS) + 0.5) * STRIDE[layer]!;
-  return Math.abs(x) < EDGE[layer + 1]! ? x : nearEdge(x, layer, seed, a, b);
+  // The plus tells the compiler that both are numbers, and saves it an object a draw.
+  return Math.abs(x) < EDGE[layer + 1]! ? x : +nearEdge(x, layer, stem, b);
 }
 
 /** The draw fell where its layer crosses the bell, or beyond the last edge. */
-function nearEdge(x: number, layer: number, seed: number, a: number, b: number): number {
-  const nextSeed = seed + ANOTHER_SEED;
-  if (layer === 0) return Math.sign(x) * beyondLastEdge(nextSeed, a, b);
+function nearEdge(x: number, layer: number, stem: number, b: number): number {
+  if (layer === 0) return Math.sign(x) * beyondLastEdge(stem, b);
   const low = bell(EDGE[layer]!);
   const high = bell(EDGE[layer + 1]!);
-  const height = low + drawFrom(seed, a + 1, b) * (high - low);
-  return height < bell(x) ? x : normalFrom(nextSeed, a, b);
+  const height = low + drawAgain(stem, 1, b) * (high - low);
+  return height < bell(x) ? x : normalFrom(stemOf(stem, 3), b);
 }
 
-function beyondLastEdge(seed: number, a: number, b: number): number {
-  const beyond = -Math.log(1 - drawFrom(seed, a, b)) / LAST_EDGE;
-  const height = -Math.log(1 - drawFrom(seed, a + 1, b));
+function beyondLastEdge(stem: number, b: number): number {
+  const beyond = -Math.log(drawAgain(stem, 1, b)) / LAST_EDGE;
+  const height = -Math.log(drawAgain(stem, 2, b));
   if (2 * height > beyond * beyond) return LAST_EDGE + beyond;
-  return beyondLastEdge(seed + ANOTHER_SEED, a, b);
+  return beyondLastEdge(stemOf(stem, 3), b);
+}
+
+/** Another even draw for the same thing and time, above 0 and below 1. */
+function drawAgain(stem: number, which: number, b: number): number {
+  return ((hashFrom(stemOf(stem, which), b) >>> 0) + 0.5) / 2 ** 32;
 }
 
 function bell(x: number): number {
@@ -58,4 +66,3 @@ const AREA = 0.00492867323399;
 const EDGE = edges();
 /** What one step of the hash is worth across each layer. */
 const STRIDE = EDGE.map((edge) => edge / 2 ** (31 - LAYER_BITS));
-const ANOTHER_SEED = 0x9e3779b9;

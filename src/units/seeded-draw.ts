@@ -10,14 +10,17 @@
  * @param b     when, e.g. a step or a day; likewise
  */
 export function drawFrom(seed: number, a: number, b: number): number {
-  return (hashFrom(seed, a, b) >>> 0) / 4_294_967_296;
+  return (hashFrom(stemOf(seed, a), b) >>> 0) / 4_294_967_296;
 }
 
-/** The same draw as 32 even bits, for those who need them one by one. */
-export function hashFrom(seed: number, a: number, b: number): number {
-  let h = blend(0, seed);
-  h = blend(h, a);
-  h = blend(h, b);
+/** What all draws for one thing have in common, for those who draw for it again and again. */
+export function stemOf(seed: number, a: number): number {
+  return blend(blend(0, seed), a);
+}
+
+/** The same draw as 32 even bits. */
+export function hashFrom(stem: number, b: number): number {
+  let h = blend(stem, b);
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
   h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
   return h ^ (h >>> 16);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { drawFrom, hashFrom } from '../../src/units/seeded-draw.ts';
+import { drawFrom, hashFrom, stemOf } from '../../src/units/seeded-draw.ts';
 
 const COUNT = 20_000;
 const numbers = Array.from({ length: COUNT }, (_, b) => b);
@@ -43,7 +43,7 @@ test('a draw depends on all three numbers and on their order, and on nothing els
 });
 
 test('each of the 32 bits of a hash is set half the time, and a draw is made of them all', () => {
-  const hashes = numbers.map((b) => hashFrom(5, 10, b));
+  const hashes = numbers.map((b) => hashFrom(stemOf(5, 10), b));
   for (let bit = 0; bit < 32; bit++) {
     const share = mean(hashes.map((hash) => (hash >>> bit) & 1));
     expect(Math.abs(share - 0.5)).toBeLessThan(4 / Math.sqrt(4 * COUNT));
