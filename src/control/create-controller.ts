@@ -59,7 +59,6 @@ export function createController(
       airings.step();
       rules.step();
       windows.apply();
-      windows.look();
       devices.step(orders);
       thermostats.step(day, s, seen, presence, windows.openSince, orders);
     },

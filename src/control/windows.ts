@@ -15,7 +15,7 @@ export interface Windows extends WindowsSeen {
   readonly holds: (who: number) => boolean;
   /** See which windows stand open in the step at hand. */
   readonly look: () => void;
-  /** Write what people hold open into the step at hand. */
+  /** Write what people hold open or shut into the step at hand, and look again. */
   readonly apply: () => void;
 }
 
@@ -32,6 +32,8 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
   const shutUntil = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
   const wide = new Float64Array(count);
   const holder = new Int32Array(count).fill(-1);
+  // Until when somebody holds any of them open or shut; before that nothing has to be written.
+  let heldUntil = Number.NEGATIVE_INFINITY;
 
   const hold = (o: number, width: number, end: number, who: number): void => {
     const goesOn = until[o]! > moment.utc;
@@ -39,11 +41,13 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     until[o] = goesOn ? Math.max(until[o]!, end) : end;
     holder[o] = who;
     shutUntil[o] = Number.NEGATIVE_INFINITY;
+    heldUntil = Math.max(heldUntil, until[o]!);
   };
 
   const shut = (o: number, end: number): void => {
     until[o] = Number.NEGATIVE_INFINITY;
     shutUntil[o] = end;
+    heldUntil = Math.max(heldUntil, end);
   };
 
   const letGo = (who: number): void => {
@@ -72,6 +76,8 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
 
   const apply = (): void => {
     const { day, s, utc } = moment;
+    if (utc >= heldUntil) return;
+    look();
     for (let o = 0; o < count; o++) {
       const at = s * count + o;
       if (shutUntil[o]! > utc) {
