@@ -2,7 +2,7 @@ import { SECONDS_PER_DAY } from '../units/local-clock.ts';
 import { attended } from './day.ts';
 import { eachStep } from './each-step.ts';
 import type { Activity } from './household.ts';
-import { allOnHoliday } from './on-holiday.ts';
+import { takesPlaceOn } from './on-holiday.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** When one activity truly goes on, for those who act upon it. */
@@ -30,8 +30,7 @@ export function createActivityTimes(
   const { when, stopsFor } = activity;
   const clocked = new Float64Array(Math.ceil(SECONDS_PER_DAY / dt));
   const extended = new Float64Array(clocked.length);
-  const takesPlace = (date: number): boolean =>
-    stopsFor === undefined || !allOnHoliday(household, date);
+  const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
   let people = 1;
 
   const times = {

@@ -6,8 +6,12 @@ import type { Orders, Seen } from './seen.ts';
  * Carries out an Automation, step by step. Made once a run; keeps its own timers and states.
  */
 export interface Controller {
-  /** Called after a day has been laid out: work out what the clock and the people decide for it. */
-  readonly beginDay: (day: Day, start: number, steps: number) => void;
+  /**
+   * Work out what the clock and the people decide for a day.
+   *
+   * @param start  instant at which its first step begins [s UTC]
+   */
+  readonly beginDay: (start: number, steps: number) => void;
   /**
    * Decide for step `s` of the day: overwrites this step's (and, where something was opened for a
    * while, later steps') setpoints, openings and open times in `day`, and fills the orders.

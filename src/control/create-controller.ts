@@ -29,7 +29,7 @@ export function createController(
   dt: number,
 ): Controller {
   const moment = createMoment(household);
-  const presence = createPresence(home, household, automation);
+  const presence = createPresence(home, automation, dt);
   const thermostats = createThermostats(home, household, automation, dt);
   const windows = createWindows(home, moment, dt);
   const around = { home, household, dt, moment, presence, windows };
@@ -43,12 +43,12 @@ export function createController(
   let begin = 0;
 
   return {
-    beginDay: (day, start, steps) => {
+    beginDay: (start, steps) => {
       begin = start;
-      presence.beginDay(day, start, steps);
+      presence.beginDay(start);
       airings.beginDay(start, steps);
       devices.beginDay(start, steps);
-      thermostats.beginDay(day, start, dt, steps);
+      thermostats.beginDay(start, steps);
     },
     act: (day, s, seen, orders) => {
       turnTo(moment, day, s, begin, dt, seen);

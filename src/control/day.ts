@@ -3,7 +3,7 @@ import { eachStep, type Stretch } from './each-step.ts';
 import type { Activity, Household, Person, WeekLine } from './household.ts';
 import { eachStay } from './irregular-days.ts';
 import { layOutLines } from './lay-out-lines.ts';
-import { allOnHoliday } from './on-holiday.ts';
+import { takesPlaceOn } from './on-holiday.ts';
 
 /**
  * What people set, do and are during one stretch of control steps, laid out for the engine.
@@ -123,8 +123,7 @@ function layOutActivity(
   stretch: Stretch,
 ): void {
   const { stopsFor } = activity;
-  const takesPlace = (date: number): boolean =>
-    stopsFor === undefined || !allOnHoliday(household, date);
+  const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
   for (const spell of activity.when) {
     const visit = (step: number, lasts: number): void => {
       const share = stopsFor === 'an empty home' ? lasts * attended(day, step) : lasts;

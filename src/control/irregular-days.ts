@@ -3,6 +3,7 @@ import { drawFrom } from '../units/seeded-draw.ts';
 import { standardNormal } from '../units/seeded-random.ts';
 import { eachStepWithin, MINUTES_PER_DAY, type Stretch, startsOn } from './each-step.ts';
 import type { IrregularDays, Person } from './household.ts';
+import { LUCK } from './luck.ts';
 import { onHoliday } from './on-holiday.ts';
 
 export type Stay = Person['stays'][number];
@@ -65,7 +66,7 @@ interface DrawnDay {
 function drawDay(irregular: IrregularDays | undefined, luck: Luck | null, day: number): DrawnDay {
   if (irregular === undefined || luck === null) return { out: false, spent: day, shift: 0 };
   const { seed } = luck;
-  const thing = PEOPLE + luck.index * DRAWS;
+  const thing = LUCK.people + luck.index * DRAWS;
   const kind = drawFrom(seed, thing, day);
   const out = kind < irregular.out;
   const asSunday = !out && kind < irregular.out + irregular.asSunday;
@@ -109,7 +110,5 @@ const MOST_DEVIATES = 3;
 const NAPS_FROM = 9 * 60;
 const NAPS_TO = 20 * 60;
 const LONGEST_NAP = 180;
-/** Keeps the luck of people's days apart from other luck. */
-const PEOPLE = 0x10_0000;
 /** Numbers set aside for each person. */
 const DRAWS = 4;

@@ -1,5 +1,5 @@
 import { monthAndDay } from './each-step.ts';
-import type { Household, Person } from './household.ts';
+import type { Activity, Household, Person } from './household.ts';
 
 /** Whether a person is away on a local day. A holiday may run over the end of the year. */
 export function onHoliday({ holidays }: Person, date: number): boolean {
@@ -12,6 +12,15 @@ export function onHoliday({ holidays }: Person, date: number): boolean {
 }
 
 /** Whether all who live in the home are away on a local day; never where nobody lives. */
-export function allOnHoliday({ people }: Household, date: number): boolean {
+function allOnHoliday({ people }: Household, date: number): boolean {
   return people.length > 0 && people.every((person) => onHoliday(person, date));
+}
+
+/** Whether holidays let an activity take place on a local day. */
+export function takesPlaceOn(
+  date: number,
+  { stopsFor }: Pick<Activity, 'stopsFor'>,
+  household: Household,
+): boolean {
+  return stopsFor === undefined || !allOnHoliday(household, date);
 }

@@ -1,9 +1,8 @@
 import type { Home } from '../home/home.ts';
-import { SECONDS_PER_DAY } from '../units/local-clock.ts';
 import { drawFrom } from '../units/seeded-draw.ts';
 import type { Automation, PresenceSensor } from './automation.ts';
 import type { Day } from './day.ts';
-import type { Household } from './household.ts';
+import { LUCK } from './luck.ts';
 
 /** What presence sensors say about a step, and what is so. */
 export interface Presence {
@@ -15,7 +14,7 @@ export interface Presence {
   readonly someoneHome: boolean;
   readonly awakeHome: boolean;
   /** @param start  instant at which the day's first step begins [s UTC] */
-  readonly beginDay: (day: Day, start: number, steps: number) => void;
+  readonly beginDay: (start: number) => void;
   /** Look at step `s` of the day. To be called once a step, in order. Allocates nothing. */
   readonly step: (day: Day, s: number) => void;
 }
@@ -27,27 +26,23 @@ export interface Presence {
  * overlooks them; several people are overlooked together by the product of their chances. The
  * sensor says "there" from `delay` after the first sign until `holdOn` after the last, both up to
  * the start of a step.
+ *
+ * @param dt  control step [s]
  */
-export function createPresence(
-  home: Home,
-  _household: Household,
-  automation: Automation,
-): Presence {
+export function createPresence(home: Home, automation: Automation, dt: number): Presence {
   const rooms = home.rooms.length;
   const { seed, presenceSensors } = automation;
   // Instants of the first sign of life of a stay and of the end of the last step with one. [s UTC]
   const first = new Float64Array(rooms).fill(Number.NaN);
   const last = new Float64Array(rooms).fill(Number.NEGATIVE_INFINITY);
   let begin = 0;
-  let dt = 0;
   const presence = {
     present: new Uint8Array(rooms),
     anyone: false,
     someoneHome: false,
     awakeHome: false,
-    beginDay(day: Day, start: number): void {
+    beginDay(start: number): void {
       begin = start;
-      dt = SECONDS_PER_DAY / day.steps;
     },
     step(day: Day, s: number): void {
       const now = begin + s * dt;
@@ -91,10 +86,8 @@ function showsLife(
   if (missesAwake === 0 && missesAsleep === 0) return true;
   const awake = day.awake[at]!;
   const missed = missesAwake ** awake * missesAsleep ** Math.max(0, people - awake);
-  return drawFrom(seed, SENSORS + room, step) >= missed;
+  return drawFrom(seed, LUCK.presence + room, step) >= missed;
 }
 
 /** Less of a person than this is rounding. */
 const SOME = 1e-9;
-/** Keeps the luck of presence sensors apart from other luck. */
-const SENSORS = 0x50_0000;

@@ -15,8 +15,8 @@ export interface Thermostats {
    * It takes the place of programme and gate; lock-out, frost guard and the sensor's faults stay.
    */
   readonly asked: Float64Array;
-  /** @param start  instant at which the day's first step begins [s UTC]; `dt` is the control step [s] */
-  readonly beginDay: (day: Day, start: number, dt: number, steps: number) => void;
+  /** @param start  instant at which the day's first step begins [s UTC] */
+  readonly beginDay: (start: number, steps: number) => void;
   /**
    * Decide for step `s`: puts what the rooms are to be held at into `day.setpoints` and the width
    * of their proportional bands into `orders.band`. To be called once a step, in order. Allocates nothing.
@@ -92,7 +92,7 @@ export function createThermostats(
 
   return {
     asked,
-    beginDay(_day, start, _dt, steps) {
+    beginDay(start, steps) {
       begin = start;
       warmUp.beginDay(start, steps);
     },

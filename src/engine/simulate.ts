@@ -163,7 +163,7 @@ function walkDay(
   const steps = Math.round((to - from) / dt);
   layOutDay(day, input.household, from, dt, steps);
   layOutOutdoors(outdoors, input.weather, walk.sun, input.home.species, from, dt, steps, shift);
-  walk.controller?.beginDay(day, from, steps);
+  walk.controller?.beginDay(from, steps);
   setGround(model, season, from + shift);
   let row = rowAt(months, from);
   for (let s = 0; s < steps; s++) {

@@ -51,7 +51,7 @@ export function underThermostat(
     thermostats: [PLAIN_THERMOSTAT, { ...PLAIN_THERMOSTAT, ...more }],
     ...automation,
   };
-  const presence = createPresence(HOME, household, all);
+  const presence = createPresence(HOME, all, dt);
   const thermostats = createThermostats(HOME, household, all, dt);
   const seen = createSeen(2, 0, 0);
   const orders = createOrders(2, 0);
@@ -59,8 +59,8 @@ export function underThermostat(
   seen.temperature.fill(room.begin);
   const watched: Watched = { setpoints: [], bands: [], temperatures: [], outputs: [] };
   laidOut(household, days, { start, dt }).forEach((day, k) => {
-    presence.beginDay(day, start + k * DAY, day.steps);
-    thermostats.beginDay(day, start + k * DAY, dt, day.steps);
+    presence.beginDay(start + k * DAY);
+    thermostats.beginDay(start + k * DAY, day.steps);
     for (let s = 0; s < day.steps; s++) {
       const now = start + k * DAY + s * dt;
       const open = windowOpen(k * day.steps + s);

@@ -26,9 +26,9 @@ function says(
   { days = 1, room = LIVING, seed = 1 } = {},
 ): number[] {
   const presenceSensors = HOME.rooms.map((_, i) => (i === room ? sensor : null));
-  const presence = createPresence(HOME, household, { ...noAutomation(2), seed, presenceSensors });
+  const presence = createPresence(HOME, { ...noAutomation(2), seed, presenceSensors }, DT);
   return laidOut(household, days).flatMap((day, k) => {
-    presence.beginDay(day, MONDAY + k * DAY, day.steps);
+    presence.beginDay(MONDAY + k * DAY);
     return Array.from({ length: day.steps }, (_, s) => {
       presence.step(day, s);
       expect(presence.anyone).toBe(presence.present[room] === 1);
@@ -119,9 +119,9 @@ test('hold-on makes up for misses', () => {
 
 test('who is home and awake is the truth, whatever sensors say', () => {
   const household = quietHousehold(HOME, { people: [worker()] });
-  const presence = createPresence(HOME, household, noAutomation(2));
+  const presence = createPresence(HOME, noAutomation(2), DT);
   const [day] = laidOut(household, 1);
-  presence.beginDay(day!, MONDAY, day!.steps);
+  presence.beginDay(MONDAY);
   const at = (hour: number): [boolean, boolean, boolean] => {
     presence.step(day!, hour * 6);
     return [presence.anyone, presence.someoneHome, presence.awakeHome];

@@ -67,7 +67,7 @@ export function rehearse(script: Script): Rehearsal {
   };
   for (let d = 0; d < days; d++) {
     layOutDay(day, household, start + d * DAY, dt, steps);
-    controller.beginDay(day, start + d * DAY, steps);
+    controller.beginDay(start + d * DAY, steps);
     for (let s = 0; s < steps; s++) {
       const step = d * steps + s;
       if (step === countFrom) controller.startCounting();
