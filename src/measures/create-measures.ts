@@ -16,6 +16,7 @@ import { createHourlyMeans } from './hourly-means.ts';
 import { idleNotices } from './idle-notices.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
 import { createMonthlyClimate } from './monthly-climate.ts';
+import { createOddRooms } from './odd-rooms.ts';
 import { owningPerYear } from './owning-per-year.ts';
 import type { PlanMeasures, RoomMeasures } from './plan-measures.ts';
 import { createRebounds } from './rebounds.ts';
@@ -50,10 +51,11 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const used = createDeviceUse(home.devices.length);
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
+  const odd = createOddRooms(home);
   const climate = createMonthlyClimate(home, period);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour];
   const hours = createHourlyMeans(rooms, hourly);
-  const watchers = [hours, sums, outside, arrivals, energy, starts, used, airing, rebounds];
+  const watchers = [hours, sums, outside, arrivals, energy, starts, used, airing, rebounds, odd];
 
   function observe(stretch: TraceStretch): void {
     for (const watcher of watchers) watcher.observe(stretch);
@@ -110,6 +112,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       cautions: setup.cautions,
       notices: distinct([
         ...balanceNotices(balance),
+        ...odd.notices(),
         ...run.notices,
         ...setup.weather.notes,
         ...bill.notices,
