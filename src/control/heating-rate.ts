@@ -1,3 +1,5 @@
+import type { Seen } from './seen.ts';
+
 /** How fast rooms warm up, learned from watching them do it. */
 export interface HeatingRate {
   /** Per room; NaN as long as nothing has been learned. [K/s] */
@@ -6,17 +8,15 @@ export interface HeatingRate {
    * Look at a room at the start of a step. Allocates nothing.
    *
    * @param now     [s]
-   * @param t       air of the room [°C]
-   * @param goal    what the room will be held at in this step [°C]
-   * @param output  heat of its emitters over their most, mean over the step before [-]
+   * @param seen    air of each room, and heat of its emitters
+   * @param goals   per room: what it will be held at in this step [°C]
    * @param upset   a window stands open: nothing can be learned
    */
   readonly watch: (
     room: number,
     now: number,
-    t: number,
-    goal: number,
-    output: number,
+    seen: Pick<Seen, 'temperature' | 'output'>,
+    goals: Float64Array,
     upset: boolean,
   ) => void;
 }
@@ -42,14 +42,10 @@ export function createHeatingRate(rooms: number): HeatingRate {
     rate[i] = Number.isNaN(known) ? observed : known + TRUST * (observed - known);
   }
 
-  function watch(
-    i: number,
-    now: number,
-    t: number,
-    goal: number,
-    output: number,
-    upset: boolean,
-  ): void {
+  const watch: HeatingRate['watch'] = (i, now, { temperature, output: outputs }, goals, upset) => {
+    const t = temperature[i]!;
+    const output = outputs[i]!;
+    const goal = goals[i]!;
     if (!Number.isNaN(from[i]!)) {
       const over = t >= goal - THERE || output < NEAR_FULL * peak[i]!;
       if (output > peak[i]!) peak[i] = output;
@@ -62,7 +58,7 @@ export function createHeatingRate(rooms: number): HeatingRate {
       peak[i] = 0;
     }
     before[i] = goal;
-  }
+  };
 
   return { rate, watch };
 }

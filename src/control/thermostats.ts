@@ -54,6 +54,7 @@ export function createThermostats(
   const asked = new Float64Array(rooms).fill(Number.NaN);
   const heldUntil = new Float64Array(rooms).fill(Number.NEGATIVE_INFINITY);
   const on = new Uint8Array(rooms);
+  const goals = new Float64Array(rooms);
   let begin = 0;
 
   function byGate(
@@ -112,10 +113,10 @@ export function createThermostats(
         setting = Math.max(setting, thermostat.frostGuard);
 
         const { bias, valveBias, deadband } = thermostat;
-        const output = seen.output[i]!;
-        warmUp.watch(i, now, t, setting - bias, output, windowOpen);
+        goals[i] = setting - bias;
+        if (thermostat.lead.by === 'learned') warmUp.watch(i, now, seen, goals, windowOpen);
         if (deadband > 0) {
-          const reading = t + bias + valveBias * output;
+          const reading = t + bias + valveBias * seen.output[i]!;
           const isOn = switchedOn(on[i] === 1, reading, setting, deadband);
           on[i] = isOn ? 1 : 0;
           setting += isOn ? deadband / 2 : -deadband / 2;

@@ -96,12 +96,12 @@ test('daylight saving moves the morning and the lead with it', () => {
 });
 
 test('what is learned is kelvins over time from the call to the throttling, exponentially averaged', () => {
-  const { rate, watch } = createHeatingRate(1);
+  const { rate, watch } = watchedRate();
   const warmUp = (start: number, gained: number, seconds: number): void => {
-    watch(0, start, 16, 16, 0, false);
-    watch(0, start + DT, 16, 21, 0, false); // the call
-    watch(0, start + DT + seconds / 2, 16 + gained / 2, 21, 1, false);
-    watch(0, start + DT + seconds, 16 + gained, 21, 0.5, false);
+    watch(start, 16, 16, 0, false);
+    watch(start + DT, 16, 21, 0, false); // the call
+    watch(start + DT + seconds / 2, 16 + gained / 2, 21, 1, false);
+    watch(start + DT + seconds, 16 + gained, 21, 0.5, false);
   };
   expect(rate[0]).toBeNaN();
   warmUp(0, 4, 2 * HOUR);
@@ -111,15 +111,25 @@ test('what is learned is kelvins over time from the call to the throttling, expo
 });
 
 test('nothing is learned with a window open, nor from a crumb of warmth', () => {
-  const { rate, watch } = createHeatingRate(1);
-  watch(0, 0, 16, 16, 0, false);
-  watch(0, 600, 16, 21, 0, false);
-  watch(0, 1200, 17, 21, 1, false);
-  watch(0, 1800, 17, 21, 1, true);
-  watch(0, 2400, 21, 21, 0.2, false);
+  const { rate, watch } = watchedRate();
+  watch(0, 16, 16, 0, false);
+  watch(600, 16, 21, 0, false);
+  watch(1200, 17, 21, 1, false);
+  watch(1800, 17, 21, 1, true);
+  watch(2400, 21, 21, 0.2, false);
   expect(rate[0]).toBeNaN();
-  watch(0, 3000, 20.8, 20.8, 0, false);
-  watch(0, 3600, 20.8, 21, 0, false);
-  watch(0, 4200, 21, 21, 0.4, false);
+  watch(3000, 20.8, 20.8, 0, false);
+  watch(3600, 20.8, 21, 0, false);
+  watch(4200, 21, 21, 0.4, false);
   expect(rate[0]).toBeNaN();
 });
+
+/** What is learned of one room from its air, the goal and its emitters at one instant after another. */
+function watchedRate() {
+  const { rate, watch } = createHeatingRate(1);
+  const see = (now: number, t: number, goal: number, output: number, upset: boolean): void => {
+    const seen = { temperature: Float64Array.of(t), output: Float64Array.of(output) };
+    watch(0, now, seen, Float64Array.of(goal), upset);
+  };
+  return { rate, watch: see };
+}
