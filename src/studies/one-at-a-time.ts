@@ -39,14 +39,18 @@ export interface OneAtATimeSetup {
 
 /**
  * Each input low and high in turn, in the baseline and in the plan alike, so that what is common to
- * both cancels. All runs are asked for at once.
+ * both cancels; an input that stands in one of them only is changed there. All runs are asked for
+ * at once, and the same one more than once where only one plan changes.
  */
 export async function oneAtATime(setup: OneAtATimeSetup): Promise<OneAtATime> {
   const { baseline, plan, inputs, run, figure = extraPerYear } = setup;
-  const decide = async (settings: readonly string[]): Promise<number | null> => {
-    const both = [baseline, plan].map(async (one) =>
-      run({ ...one, set: [...one.set, ...settings] }),
-    );
+  const decide = async (words?: string, only?: DoubtfulInput['only']): Promise<number | null> => {
+    const laidOn = (one: VariedPlan, name: 'baseline' | 'plan'): VariedPlan =>
+      words === undefined || (only !== undefined && only !== name)
+        ? one
+        : { ...one, set: [...one.set, words] };
+    const varied = [laidOn(baseline, 'baseline'), laidOn(plan, 'plan')];
+    const both = varied.map(async (one) => run(one));
     // Both are waited for, so that a failure of one leaves no other behind.
     const done = await Promise.allSettled(both);
     for (const one of done) {
@@ -58,10 +62,10 @@ export async function oneAtATime(setup: OneAtATimeSetup): Promise<OneAtATime> {
     return figure(before!, after!);
   };
   const asked = inputs.map(async (input) => {
-    const at = (value: number) => decide([`${input.path}=${value}`]);
+    const at = (value: number) => decide(`${input.path}=${value}`, input.only);
     return { input, found: await Promise.all([at(input.low), at(input.high)]) };
   });
-  const [asIs, ...tried] = await Promise.all([decide([]), ...asked]);
+  const [asIs, ...tried] = await Promise.all([decide(), ...asked]);
   if (asIs === null) throw new RangeError('oneAtATime: the scenario as it is cannot be run');
 
   const effects: InputEffect[] = [];

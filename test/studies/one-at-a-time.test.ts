@@ -24,34 +24,44 @@ const assumed = (
 });
 
 describe('which inputs are tried', () => {
-  const found = doubtfulInputs(
-    [
-      assumed('/home/height', 2.3, 2.5, 2.7),
-      assumed('/heating/fuel', null, 'gas', null),
-      assumed('/site/latitude', 54, 54, 54),
-      assumed('/money/gas/carbon', 0, 0.2, 9),
-      assumed('/household/bodies/awake/co2', 0, 1, 9),
-      assumed('/devices/cleaner/tvoc share', 0, 0.5, 1),
-      assumed('/household/activities/3/water', 0.2, 1, 2),
-      assumed('/home/leakage/ach50', 5, 10, 20),
-      assumed('/home/leakage/ach50', 5, 10, 20),
-      assumed('/b', 0, 1, 2),
-      assumed('/a', 0, 1, 3),
-      assumed('/money/gas/price', 0.05, 0.07, 0.1),
-    ],
-    6,
-  );
+  const list = [
+    assumed('/home/height', 2.3, 2.5, 2.7),
+    assumed('/home/build/absorptance', 0.3, 0.6, 0.9),
+    assumed('/heating/fuel', null, 'gas', null),
+    assumed('/site/albedo', 0.2, 0.2, 0.2),
+    assumed('/money/gas/carbon', 0, 0.2, 9),
+    assumed('/household/bodies/awake/co2', 0, 1, 9),
+    assumed('/devices/cleaner/tvoc share', 0, 0.5, 1),
+    assumed('/home/rooms/hall/faces', 0, 180, 360),
+    assumed('/household/activities/9/water', 0.005, 0.01, 0.03),
+    assumed('/household/activities/3/water', 1, 2, 5),
+    assumed('/household/activities/1/water', 0.2, 0.4, 1.1),
+    assumed('/money/gas/price', 0.05, 0.07, 0.1),
+    assumed('/home/leakage/ach50', 5, 10, 20),
+  ];
+  const found = doubtfulInputs(list, list, 100);
 
-  test('numbers that can move heat, water or money, widest range first, each once', () => {
+  test('the widest of each kind, then the second widest, then those of no kind', () => {
     expect(found.map(({ path }) => path)).toEqual([
-      ...['/a', '/b', '/household/activities/3/water', '/home/leakage/ach50', '/money/gas/price'],
-      '/home/height',
+      ...['/home/leakage/ach50', '/household/activities/3/water', '/money/gas/price'],
+      ...['/household/activities/1/water', '/household/activities/9/water'],
+      ...['/home/build/absorptance', '/home/height'],
     ]);
+    expect(found[0]).toEqual(input('/home/leakage/ach50', 5, 10, 20));
   });
 
   test('at most so many', () => {
-    expect(doubtfulInputs(found, 2).map(({ path }) => path)).toEqual(['/a', '/b']);
-    expect(doubtfulInputs(found, 0)).toEqual([]);
+    expect(doubtfulInputs(list, list, 2)).toEqual(found.slice(0, 2));
+    expect(doubtfulInputs(list, list, 0)).toEqual([]);
+  });
+
+  test('what stands in one of the two only is said to', () => {
+    const device = assumed('/devices/d/target', 50, 55, 60);
+    expect(doubtfulInputs([list[0]!], [list[0]!, device], 9)).toEqual([
+      { ...input('/devices/d/target', 50, 55, 60), only: 'plan' },
+      input('/home/height', 2.3, 2.5, 2.7),
+    ]);
+    expect(doubtfulInputs([device], [], 9)).toMatchObject([{ only: 'baseline' }]);
   });
 
   test('of a real scenario each can be set low and high', () => {
@@ -60,7 +70,7 @@ describe('which inputs are tried', () => {
       'h.yaml',
     );
     const { assumed: list } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
-    const inputs = doubtfulInputs(list, 100);
+    const inputs = doubtfulInputs(list, list, 100);
     expect(inputs.length).toBeGreaterThan(30);
     const refused = inputs.filter(({ path, low, high }) =>
       [low, high].some((value) => !isTaken({ plan: 'as-lived', set: [`${path}=${value}`] }, path)),
@@ -133,6 +143,14 @@ describe('one input at a time', () => {
     await oneAtATime({ ...plans, inputs: [inputs[0]!], run });
     expect(asked).toContainEqual({ plan: 'dry', set: ['/e=1', '/b=22'] });
     expect(asked).toContainEqual({ plan: 'as-lived', set: ['/b=22'] });
+  });
+
+  test('what stands in the plan only is left alone in the baseline', async () => {
+    const { run, asked } = world();
+    const found = await oneAtATime({ ...plans, inputs: [{ ...inputs[2]!, only: 'plan' }], run });
+    expect(found).toMatchObject({ low: -140, high: 10, runs: asked.length });
+    const touched = asked.filter(({ set }) => set.some((words) => words.startsWith('/a=')));
+    expect(touched.map((varied) => varied.plan)).toEqual(['dry', 'dry']);
   });
 
   test('any other figure may be asked for', async () => {
