@@ -9,6 +9,10 @@ import { createTrailingMean } from './trailing-mean.ts';
 /** Humidity and mould at the coldest spot of each room. */
 export interface ColdSpots {
   observe(hour: Hour): void;
+  /** Relative humidity at the spot in the latest hour, per room; written anew every hour. [%] */
+  readonly humidity: Float64Array;
+  /** VTT index after the latest hour, per room; written anew every hour. [-] */
+  readonly mouldIndex: Float64Array;
   result(room: number): {
     /** Hours with more than 80 % at the spot. */
     readonly hoursAbove80: number;
@@ -37,6 +41,7 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
   const dry = new Float64Array(rooms); // h
   const peak = new Float64Array(rooms);
   const damp = new Float64Array(rooms); // h
+  const humid = new Float64Array(rooms); // %
 
   function observe({ outdoorTemperature, airTemperature, vapourPressure }: Hour): void {
     const wall = outdoors.add(outdoorTemperature);
@@ -44,6 +49,7 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
       const kind = kinds[i]!;
       const spot = surfaceTemperature(factor[i]!, airTemperature[i]!, wall);
       const humidity = (100 * vapourPressure[i]!) / saturation(spot);
+      humid[i] = humidity;
       if (humidity > DAMP) damp[i] = damp[i]! + 1;
       const dryFor = dry[i]!;
       const after = mouldStep(index[i]!, dryFor, spot, humidity, kind, 1);
@@ -55,6 +61,8 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
 
   return {
     observe,
+    humidity: humid,
+    mouldIndex: index,
     result: (i) => ({ hoursAbove80: damp[i]!, mouldPeak: peak[i]!, mouldEnd: index[i]! }),
   };
 }
