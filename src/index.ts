@@ -19,9 +19,30 @@ export type { RoomBands } from './home/bands.ts';
 export type { Home } from './home/home.ts';
 export type { Prices } from './home/prices.ts';
 export type { Assumed, Remark } from './home/remarks.ts';
+export { coldestWeek } from './measures/coldest-week.ts';
 export { createMeasures, type Measures } from './measures/create-measures.ts';
+export { type DailyRanges, dailyRanges } from './measures/daily-ranges.ts';
 export type { MeasuresSetup } from './measures/measures-setup.ts';
 export type { PlanMeasures, RoomMeasures } from './measures/plan-measures.ts';
+export { createPlanSeries, type PlanSeries, type RoomSeries } from './measures/plan-series.ts';
+// Pictures
+export { type CalendarData, calendarChart } from './report/charts/calendar-chart.ts';
+export type { Chart, ChartSpec, ChartTable } from './report/charts/chart.ts';
+export { type ColdSpotData, coldSpotChart } from './report/charts/cold-spot-chart.ts';
+export {
+  type CumulativeMoneyData,
+  cumulativeMoneyChart,
+} from './report/charts/cumulative-money-chart.ts';
+export { heatChart } from './report/charts/heat-chart.ts';
+export { hoursOutside } from './report/charts/hours-outside.ts';
+export { type MonthlyHeat, monthlyHeat } from './report/charts/monthly-heat.ts';
+export { type MouldData, mouldChart } from './report/charts/mould-chart.ts';
+export { chartsToSvg, type Drawing, type DrawingOptions } from './report/charts/to-svg.ts';
+export { type TradeOffData, tradeOffChart } from './report/charts/trade-off-chart.ts';
+export { type WaterBalance, waterBalance } from './report/charts/water-balance.ts';
+export { waterChart } from './report/charts/water-chart.ts';
+export { type WeekData, weekChart } from './report/charts/week-chart.ts';
+export { type YearData, yearChart } from './report/charts/year-chart.ts';
 export { createTraceCsv, type TraceCsvSetup } from './report/trace-csv.ts';
 // Scenarios
 export { type PlanChoice, preparePlan } from './scenario/prepare-plan.ts';

@@ -39,6 +39,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 const MAY_USE: Record<string, readonly string[]> = {
   weather: ['csv-parse/browser/esm/sync'],
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
+  report: ['vega', 'vega-lite'],
   cli: ['commander', 'cli-progress', 'zod'],
 };
 

@@ -1,0 +1,119 @@
+import { figureText, signedText } from '../../units/figure-text.ts';
+import type { Chart } from './chart.ts';
+import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
+import { endLabels, roomForNames } from './end-labels.ts';
+import { seriesChannels } from './palette.ts';
+
+/** A device that is bought, and what it does to the bills. */
+export interface CumulativeMoneyData {
+  readonly device: string;
+  readonly currency: string;
+  /** Paid at the start. [currency] */
+  readonly price: number;
+  /** Whole years that it lasts. */
+  readonly years: number;
+  /** At the end of every year; negative where it costs more. [currency/year] */
+  readonly savedPerYear: number;
+  /** [1/year] */
+  readonly discountRate: number;
+}
+
+/** Money in hand since the purchase, year by year, as counted and in today's money. */
+export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): Chart {
+  const { device, currency, price, years, savedPerYear, discountRate } = data;
+  const plain = balanceByYear(data, 0);
+  const today = balanceByYear(data, discountRate);
+  const lines = [
+    { name: 'as counted', values: plain },
+    ...(discountRate > 0 ? [{ name: "in today's money", values: today }] : []),
+  ];
+  const end = plain.at(-1)!;
+  const payback = savedPerYear > 0 ? price / savedPerYear : Number.POSITIVE_INFINITY;
+  const life = `its life of ${years} ${years === 1 ? 'year' : 'years'}`;
+  const title =
+    payback <= years
+      ? `${device} pays back after ${figureText(payback, 1)} years and is ${figureText(end, 0)} ${currency} ahead at the end of ${life}`
+      : `${device} does not pay back within ${life}: by then it has cost ${figureText(-end, 0)} ${currency}`;
+  const all = lines.flatMap(({ values }) => values);
+  const pad = Math.max(1, 0.06 * (Math.max(0, ...all) - Math.min(0, ...all)));
+  const domain: [number, number] = [Math.min(0, ...all) - pad, Math.max(0, ...all) + pad];
+  const height = isNarrow(width) ? 240 : 260;
+  const right = roomForNames(
+    lines.map(({ name }) => name),
+    width,
+  );
+  const x = {
+    field: 'year',
+    type: 'quantitative',
+    scale: { domain: [0, years], nice: false },
+    axis: {
+      title: 'Years since the purchase',
+      values: Array.from({ length: years + 1 }, (_, k) => k),
+      format: 'd',
+      grid: false,
+    },
+  };
+  const y = {
+    field: 'v',
+    type: 'quantitative',
+    scale: { domain, nice: false },
+    axis: uprightAxis(`Money in hand since the purchase [${currency}]`, 30, { format: '.0f' }),
+  };
+  const spec = chartFrame({
+    width,
+    height,
+    description: title,
+    layer: [
+      {
+        data: { values: [{ v: 0 }] },
+        mark: { type: 'rule', opacity: 0.7 },
+        encoding: { y },
+      },
+      {
+        data: {
+          values: lines.flatMap(({ values }, series) =>
+            values.map((v, year) => ({ year, v: Math.round(v * 100) / 100, series })),
+          ),
+        },
+        mark: { type: 'line', strokeWidth: 2 },
+        encoding: { x, y, ...seriesChannels(lines.length, 'strokeDash') },
+      },
+      ...endLabels(
+        lines.map(({ name, values }) => ({ name, value: values.at(-1)! })),
+        domain,
+        height - 64,
+        right,
+      ),
+    ],
+  });
+  return {
+    title,
+    description:
+      `Money since ${device} was bought for ${figureText(price, 0)} ${currency}, at the end of each ` +
+      `year, with ${signedText(savedPerYear, 0)} ${currency} a year` +
+      `${discountRate > 0 ? `; in today's money at ${figureText(100 * discountRate, 1)} % a year` : ''}. ` +
+      `At the end: ${lines.map(({ name, values }) => `${name} ${signedText(values.at(-1), 0)}`).join(', ')}.`,
+    spec,
+    table: {
+      headers: ['year', ...lines.map(({ name }) => `${name} [${currency}]`)],
+      rows: plain.map((_, year) => [
+        String(year),
+        ...lines.map(({ values }) => signedText(values[year], 0)),
+      ]),
+    },
+  };
+}
+
+/** Money in hand after 0, 1, 2 and so on years; the last is the net present value at that rate. */
+function balanceByYear(
+  { price, years, savedPerYear }: CumulativeMoneyData,
+  rate: number,
+): number[] {
+  let balance = -price;
+  const balances = [balance];
+  for (let year = 1; year <= years; year++) {
+    balance += savedPerYear / (1 + rate) ** year;
+    balances.push(balance);
+  }
+  return balances;
+}

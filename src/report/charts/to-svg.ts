@@ -1,0 +1,87 @@
+import type { LoggerInterface } from 'vega';
+import type { TopLevelSpec } from 'vega-lite';
+import type { Chart } from './chart.ts';
+import { tidySvg } from './tidy-svg.ts';
+
+/** A chart and where it goes. */
+export interface Drawing {
+  readonly chart: Chart;
+  /** Unlike any other of the document: letters, digits and hyphens, a letter first. */
+  readonly id: string;
+}
+
+export interface DrawingOptions {
+  /**
+   * Draws a picture that is a file of its own: with its title in it, in dark ink on white. Otherwise
+   * it is part of a page, which prints the title and whose text colour the ink follows.
+   */
+  readonly standalone?: boolean;
+  /** Hears what the drawing library finds odd about a picture; there should be nothing. */
+  readonly warn?: (text: string) => void;
+}
+
+/**
+ * Draws all pictures of one document as SVG text, in their order, without a browser. Same pictures,
+ * same bytes: text is measured by a rule, not by the fonts of the machine.
+ *
+ * Call it once per document, because the names inside the pictures are counted from there. What
+ * people typed appears as text and never as markup.
+ *
+ * @throws RangeError for an id that is no name or is used twice
+ */
+export async function chartsToSvg(
+  drawings: readonly Drawing[],
+  { standalone = false, warn = () => {} }: DrawingOptions = {},
+): Promise<string[]> {
+  requireIds(drawings.map(({ id }) => id));
+  const [vega, { compile }] = await Promise.all([import('vega'), import('vega-lite')]);
+  const { textMetrics } = vega as unknown as { textMetrics: TextMetrics };
+  const logger = listener(warn);
+  const drawn: string[] = [];
+  vega.resetSVGDefIds();
+  textMetrics.width = widthByRule;
+  try {
+    for (const { chart, id } of drawings) {
+      // The library writes into the data it draws.
+      const own = structuredClone(chart.spec) as unknown as TopLevelSpec;
+      const { spec } = compile(own, { logger });
+      const view = new vega.View(vega.parse(spec), { renderer: 'none', logger });
+      drawn.push(tidySvg(await view.toSVG(), { ...chart, id, standalone }));
+      view.finalize();
+    }
+  } finally {
+    textMetrics.canvas(true);
+  }
+  return drawn;
+}
+
+function requireIds(ids: readonly string[]): void {
+  for (const [k, id] of ids.entries()) {
+    if (!/^[A-Za-z][A-Za-z0-9-]*$/.test(id)) {
+      throw new RangeError(`chartsToSvg: an id is letters, digits and hyphens, got "${id}"`);
+    }
+    if (ids.indexOf(id) !== k) throw new RangeError(`chartsToSvg: the id "${id}" is used twice`);
+  }
+}
+
+function listener(warn: (text: string) => void): LoggerInterface {
+  const hear = (...parts: readonly unknown[]): LoggerInterface => {
+    warn(parts.map(String).join(' '));
+    return logger;
+  };
+  const ignore = (): LoggerInterface => logger;
+  const level = ((value?: number) =>
+    value === undefined ? 0 : logger) as LoggerInterface['level'];
+  const logger: LoggerInterface = { level, error: hear, warn: hear, info: ignore, debug: ignore };
+  return logger;
+}
+
+/** Of the library, not in its typings. */
+interface TextMetrics {
+  width: (item: { readonly fontSize?: number }, text: unknown) => number;
+  canvas(use: boolean): void;
+}
+
+/** A little more than what common sans-serif fonts take on average. [px] */
+const widthByRule: TextMetrics['width'] = (item, text) =>
+  Math.ceil(0.58 * (item.fontSize ?? 11) * String(text ?? '').length);

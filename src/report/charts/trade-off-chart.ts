@@ -1,0 +1,146 @@
+import { figureText } from '../../units/figure-text.ts';
+import type { Chart } from './chart.ts';
+import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
+import { extremes, joined, type Named } from './in-words.ts';
+import { seriesChannels } from './palette.ts';
+import { placeLabels } from './place-labels.ts';
+import { shortened } from './shortened.ts';
+
+/** Money against time outside the bands. */
+export interface TradeOffData {
+  readonly currency: string;
+  readonly plans: readonly {
+    readonly name: string;
+    /** [currency/year] */
+    readonly money: number;
+    /** Outside the bands, added up over the rooms. [h] */
+    readonly hours: number;
+  }[];
+}
+
+/** What each plan costs and how long it leaves rooms outside their bands, one mark a plan. */
+export function tradeOffChart({ currency, plans }: TradeOffData, width: number): Chart {
+  const title = titleOf({ currency, plans });
+  const height = isNarrow(width) ? 340 : 360;
+  // Ends of the axes and size of the plot are fixed here, so that words can be placed beside marks.
+  const across = axisOf(plans.map(({ money }) => money));
+  const up = axisOf(plans.map(({ hours }) => hours));
+  const plot: [number, number] = [width - LEFT - RIGHT, height - ABOVE - BELOW];
+  const px = (money: number) => ((money - across[0]) / (across[1] - across[0])) * plot[0];
+  const py = (hours: number) => (1 - (hours - up[0]) / (up[1] - up[0])) * plot[1];
+  const moneyAt = (at: number) => round(across[0] + (at / plot[0]) * (across[1] - across[0]));
+  const hoursAt = (at: number) => round(up[0] + (1 - at / plot[1]) * (up[1] - up[0]));
+  const marks = plans.map(({ name, money, hours }) => ({
+    x: px(money),
+    y: py(hours),
+    text: shortened(name, plot[0] / 2 / 6.2),
+  }));
+  const places = placeLabels(marks, plot);
+  const values = plans.map(({ money, hours }, series) => {
+    const { x, y, text } = marks[series]!;
+    const place = places[series]!;
+    const rightward = place.x > x;
+    return {
+      ...{ series, money, hours, text },
+      at: round(place.x),
+      lift: round(place.y),
+      // A thin line leads to words that stand further off; its end is a place on the axes.
+      tied: Math.abs(place.y - y) >= 1,
+      toMoney: moneyAt(rightward ? place.x - 2 : place.x + 6.2 * [...text].length + 2),
+      toHours: hoursAt(place.y),
+    };
+  });
+  const axis = { tickCount: 5, format: '.0f' };
+  const x = {
+    field: 'money',
+    type: 'quantitative',
+    scale: { domain: across, nice: false, zero: false },
+    axis: { ...axis, title: `Money a year [${currency}]` },
+  };
+  const y = {
+    field: 'hours',
+    type: 'quantitative',
+    scale: { domain: up, nice: false, zero: false },
+    axis: uprightAxis('Outside the bands [room h]', LEFT - 12, { format: '.0f' }),
+  };
+  const pixels = (field: string) => ({ field, type: 'quantitative', scale: null });
+  const frame = chartFrame({
+    width: plot[0],
+    height: plot[1],
+    description: title,
+    layer: [
+      {
+        data: { values: values.filter(({ tied }) => tied) },
+        mark: { type: 'rule', opacity: 0.45 },
+        encoding: { x, y, x2: { field: 'toMoney' }, y2: { field: 'toHours' } },
+      },
+      {
+        data: { values },
+        mark: { type: 'point', filled: true, size: 80, opacity: 1 },
+        encoding: { x, y, ...seriesChannels(plans.length, 'shape') },
+      },
+      {
+        data: { values },
+        mark: { type: 'text' },
+        encoding: { x: pixels('at'), y: pixels('lift'), text: { field: 'text', type: 'nominal' } },
+      },
+    ],
+  });
+  const spec = {
+    ...frame,
+    autosize: { type: 'none' },
+    padding: { left: LEFT, top: ABOVE, right: RIGHT, bottom: BELOW },
+  };
+  return {
+    title,
+    description:
+      `One mark a plan: money a year to the right, hours outside the bands upwards; best is at the ` +
+      `bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 0)} room h`).join('; ')}.`,
+    spec,
+    table: {
+      headers: ['plan', `money a year [${currency}]`, 'outside the bands [room h]'],
+      rows: plans.map((p) => [p.name, figureText(p.money, 0), figureText(p.hours, 0)]),
+    },
+  };
+}
+
+function titleOf({ currency, plans }: TradeOffData): string {
+  const by = (of: (plan: TradeOffData['plans'][number]) => number): readonly Named[] =>
+    extremes(
+      plans.map((plan) => ({ name: plan.name, value: of(plan) })),
+      -1,
+    );
+  const cheap = by(({ money }) => money);
+  const kind = by(({ hours }) => hours);
+  const names = (list: readonly Named[]) =>
+    list.length > 3 ? `${list.length} plans` : joined(list.map(({ name }) => name));
+  const verb = (list: readonly Named[], word: string) => (list.length > 1 ? word : `${word}s`);
+  const cost = `${figureText(cheap[0]?.value, 0)} ${currency} a year`;
+  const outside = `${figureText(kind[0]?.value, 0)} room-hours outside`;
+  const both = cheap.filter(({ name }) => kind.some((other) => other.name === name));
+  if (plans.length === 0) return 'No plan was run';
+  if (both.length > 0) {
+    return `${names(both)} ${verb(both, 'cost')} least (${cost}) and ${both.length > 1 ? 'keep' : 'keeps'} rooms in their bands longest (${outside})`;
+  }
+  return (
+    `${names(cheap)} ${verb(cheap, 'cost')} least (${cost}); ` +
+    `${names(kind)} ${verb(kind, 'keep')} rooms in their bands longest (${outside})`
+  );
+}
+
+/** Ends of an axis somewhat beyond its values. */
+function axisOf(values: readonly number[]): [number, number] {
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  if (!(low <= high)) return [0, 1];
+  const beyond = Math.max((high - low) * 0.12, Math.abs(high) * 0.005, 1);
+  return [low - beyond, high + beyond];
+}
+
+const round = (value: number): number => Math.round(value * 10) / 10;
+
+/** Kept free around the plot for axes and their titles. [px] */
+const LEFT = 50;
+const RIGHT = 12;
+const ABOVE = 26;
+const BELOW = 40;

@@ -1,0 +1,36 @@
+import type { Ledger, WaterTerm } from '../../engine/ledger.ts';
+
+/** Water of a home by where it came from or went; positive into the rooms' air. [kg] */
+export type WaterBalance = readonly { readonly way: string; readonly kg: number }[];
+
+/**
+ * The ledger's water over the period, all rooms together; ways that moved nothing are left out. The
+ * sum of all is 0.
+ *
+ * Doorways have a sum of their own where air blows through the home: a room's air is booked against
+ * the air that takes its place, which then comes from the next room and not from outdoors.
+ */
+export function waterBalance({ water, stored }: Ledger): WaterBalance {
+  const ways = (Object.entries(water) as [WaterTerm, Float64Array][]).map(([term, values]) => ({
+    way: WAYS[term],
+    kg: sumOf(values),
+  }));
+  return [...ways, { way: 'kept indoors', kg: 0 - sumOf(stored.water) }].filter(
+    ({ kg }) => Math.abs(kg) >= LEAST,
+  );
+}
+
+const sumOf = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0);
+
+const WAYS: Readonly<Record<WaterTerm, string>> = {
+  people: 'people',
+  things: 'cooking, showers',
+  drying: 'laundry, plants',
+  devices: 'devices',
+  leakage: 'leakage',
+  openings: 'open windows',
+  fans: 'fans',
+  doorways: 'room to room',
+  runoff: 'run off panes',
+};
+const LEAST = 0.05; // kg

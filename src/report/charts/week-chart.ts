@@ -1,0 +1,150 @@
+import { figureText } from '../../units/figure-text.ts';
+import { type LocalClock, toLocal } from '../../units/local-clock.ts';
+import type { Chart } from './chart.ts';
+import { chartFrame, isNarrow, timeAxis, uprightAxis } from './chart-frame.ts';
+import {
+  bandLayers,
+  bandText,
+  CLIMATE,
+  type ClimateQuantity,
+  climateDomain,
+  countOutside,
+  type Edges,
+  point,
+} from './climate.ts';
+import { endLabels, roomForNames } from './end-labels.ts';
+import { dateText, mostAndLeast } from './in-words.ts';
+import { HUES, seriesChannels } from './palette.ts';
+
+/** A week of one room, or any other stretch of some days, hour by hour. */
+export interface WeekData {
+  readonly room: string;
+  readonly quantity: ClimateQuantity;
+  readonly band: Edges;
+  /** Instant at which the first hour begins. [s UTC] */
+  readonly start: number;
+  readonly clock: LocalClock;
+  /** Per plan, hour by hour. [°C] or [%] */
+  readonly plans: readonly { readonly name: string; readonly values: ArrayLike<number> }[];
+  /** Share of each hour with somebody in the room. [-] */
+  readonly occupied?: ArrayLike<number>;
+}
+
+/** Temperature or humidity through a chosen week, by plan, with the band and when somebody is in. */
+export function weekChart(data: WeekData, width: number): Chart {
+  const { quantity, band, plans } = data;
+  const words = CLIMATE[quantity];
+  const title = titleOf(data);
+  const inside = data.occupied === undefined ? '' : ', bar: occupied';
+  const hours = plans[0]?.values.length ?? 0;
+  const at = (h: number): number => toLocal(data.clock, data.start + h * HOUR);
+  const all = plans.flatMap(({ values }) => Array.from(values));
+  const domain = climateDomain(quantity, band, all);
+  const height = isNarrow(width) ? 240 : 280;
+  const room = roomForNames(
+    plans.map(({ name }) => name),
+    width,
+  );
+  const x = {
+    field: 't',
+    type: 'temporal',
+    scale: { type: 'utc', domain: [at(0) * 1000, at(hours) * 1000] },
+    axis: timeAxis(
+      isNarrow(width) ? '%-d %b' : '%a %-d %b',
+      isNarrow(width) ? { interval: 'day', step: 2 } : 'day',
+    ),
+  };
+  const y = {
+    field: 'v',
+    type: 'quantitative',
+    scale: { domain, nice: false, zero: false },
+    axis: uprightAxis(`${words.title}, shaded: ${bandText(band, quantity)}${inside}`, 16),
+  };
+  const lines = plans.flatMap(({ values }, series) =>
+    Array.from(values, (v, h) => ({ t: (at(h) + HOUR / 2) * 1000, v: point(v), series })),
+  );
+  const spec = chartFrame({
+    width,
+    height,
+    description: title,
+    layer: [
+      {
+        data: { values: lines },
+        mark: { type: 'line', strokeWidth: 1.6, clip: true },
+        encoding: { x, y, ...seriesChannels(plans.length, 'strokeDash') },
+      },
+      ...bandLayers(band, domain),
+      ...presence(data, hours, at),
+      ...endLabels(
+        plans.map(({ name, values }) => ({ name, value: values[hours - 1] ?? 0 })),
+        domain,
+        height - 50,
+        room,
+      ),
+    ],
+  });
+  const shown = data.occupied === undefined ? '' : ' The bar at the bottom is when somebody is in.';
+  return {
+    title,
+    description:
+      `Hourly ${quantity} in ${data.room} from ${dateText(at(0))}, ${Math.round(hours / 24)} days, ` +
+      `one line a plan. ${plans.map((plan) => rangeText(plan, words.unit)).join(' ')}${shown}`,
+    spec,
+    table: {
+      headers: ['hour beginning', ...plans.map(({ name }) => `${name} [${words.unit.trim()}]`)],
+      rows: Array.from({ length: hours }, (_, h) => [
+        new Date(at(h) * 1000).toISOString().slice(0, 16).replace('T', ' '),
+        ...plans.map(({ values }) => figureText(values[h], 1)),
+      ]),
+    },
+  };
+}
+
+function titleOf({ room, quantity, band, start, clock, plans }: WeekData): string {
+  const words = CLIMATE[quantity];
+  const hours = plans[0]?.values.length ?? 0;
+  const week = `${dateText(toLocal(clock, start), false)} to ${dateText(toLocal(clock, start + (hours - 1) * HOUR))}`;
+  const counts = plans.map(({ name, values }) => ({
+    name,
+    ...countOutside(Array.from(values), band),
+  }));
+  const sum = (side: 'below' | 'above') => counts.reduce((total, count) => total + count[side], 0);
+  const side = sum('below') >= sum('above') ? 'below' : 'above';
+  if (sum(side) === 0) return `${room} stays at ${bandText(band, quantity)}, ${week}`;
+  const edge = side === 'below' ? band.low : band.high;
+  const named = counts.map((count) => ({ name: count.name, value: count[side] }));
+  const told = mostAndLeast(named, ` of ${hours} h`, { most: 'longest', least: 'shortest' });
+  return `${room} is ${side} ${edge}${words.unit} ${named.length === 1 ? 'for ' : ''}${told}, ${week}`;
+}
+
+function rangeText({ name, values }: WeekData['plans'][number], unit: string): string {
+  const all = Array.from(values);
+  return `${name}: ${figureText(Math.min(...all), 1)} to ${figureText(Math.max(...all), 1)}${unit}.`;
+}
+
+/** A bar along the bottom while somebody is in. */
+function presence({ occupied }: WeekData, hours: number, at: (h: number) => number): object[] {
+  if (occupied === undefined) return [];
+  const values: { from: number; to: number }[] = [];
+  for (let h = 0; h < hours; h++) {
+    if (!(occupied[h]! >= 0.5)) continue;
+    const last = values.at(-1);
+    if (last !== undefined && last.to === at(h) * 1000) last.to += HOUR * 1000;
+    else values.push({ from: at(h) * 1000, to: (at(h) + HOUR) * 1000 });
+  }
+  if (values.length === 0) return [];
+  return [
+    {
+      data: { values },
+      mark: { type: 'rect', color: HUES.people, opacity: 0.8, clip: true },
+      encoding: {
+        x: { field: 'from', type: 'temporal' },
+        x2: { field: 'to' },
+        y: { value: { expr: 'height - 6' } },
+        y2: { value: { expr: 'height - 1' } },
+      },
+    },
+  ];
+}
+
+const HOUR = 3600;

@@ -1,0 +1,134 @@
+import type { DailyRanges } from '../../measures/daily-ranges.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import type { Chart } from './chart.ts';
+import { chartFrame, isNarrow, timeAxis, uprightAxis } from './chart-frame.ts';
+import {
+  bandLayers,
+  bandText,
+  CLIMATE,
+  type ClimateQuantity,
+  climateDomain,
+  countOutside,
+  type Edges,
+  point,
+} from './climate.ts';
+import { dateText } from './in-words.ts';
+import { HUES } from './palette.ts';
+
+/** The days of one room under one plan. */
+export interface YearData {
+  readonly room: string;
+  readonly plan: string;
+  readonly quantity: ClimateQuantity;
+  readonly band: Edges;
+  /** [°C] or [%] */
+  readonly days: DailyRanges;
+}
+
+/** Temperature or humidity over the year: from the least to the most of every day, and its mean. */
+export function yearChart(data: YearData, width: number): Chart {
+  const { room, plan, quantity, band, days } = data;
+  const words = CLIMATE[quantity];
+  const title = titleOf(data);
+  const domain = climateDomain(quantity, band, [...days.least, ...days.most]);
+  const values = dailyPoints(days);
+  const y = {
+    field: 'mean',
+    type: 'quantitative',
+    scale: { domain, nice: false, zero: false },
+    axis: uprightAxis(`${words.title}, shaded: ${bandText(band, quantity)}`, 16),
+  };
+  const color = quantity === 'temperature' ? HUES.warm : HUES.damp;
+  const spec = chartFrame({
+    width,
+    height: isNarrow(width) ? 220 : 250,
+    description: title,
+    layer: [
+      {
+        data: { values },
+        mark: { type: 'area', color, opacity: 0.4, clip: true },
+        encoding: {
+          x: dayChannel(width, days),
+          y: { ...y, field: 'least' },
+          y2: { field: 'most' },
+        },
+      },
+      {
+        data: { values },
+        mark: { type: 'line', color, strokeWidth: 1.6, clip: true },
+        encoding: { x: dayChannel(width), y },
+      },
+      ...bandLayers(band, domain),
+    ],
+  });
+  const least = Math.min(...days.least);
+  const most = Math.max(...days.most);
+  return {
+    title,
+    description:
+      `Daily ${quantity} in ${room} under ${plan}: a strip from the least to the most of each day, ` +
+      `a line for its mean. Over ${days.mean.length} days it goes from ${figureText(least, 1)} to ` +
+      `${figureText(most, 1)}${words.unit}; fine is ${bandText(band, quantity)}.`,
+    spec,
+    table: {
+      headers: ['day', ...['least', 'mean', 'most'].map((h) => `${h} [${words.unit.trim()}]`)],
+      rows: dayRows(days),
+    },
+  };
+}
+
+function titleOf({ room, plan, quantity, band, days }: YearData): string {
+  const words = CLIMATE[quantity];
+  const { below } = countOutside(days.least, band);
+  const { above } = countOutside(days.most, band);
+  const of = `of ${days.mean.length} days`;
+  const parts = [
+    ...(below > 0 ? [`${words.low} (below ${band.low}${words.unit}) on ${below} ${of}`] : []),
+    ...(above > 0 ? [`${words.high} (above ${band.high}${words.unit}) on ${above} ${of}`] : []),
+  ];
+  if (above > below) parts.reverse();
+  const told =
+    parts.length === 0
+      ? `stays at ${bandText(band, quantity)} all the time`
+      : `is ${parts.join(' and ')}`;
+  return `${room} ${told} under ${plan}`;
+}
+
+/** One point a day, at its noon, with the fields least, mean and most. */
+function dailyPoints(days: DailyRanges): Record<string, number | null>[] {
+  return Array.from(days.mean, (mean, k) => ({
+    t: (days.start + (k + 0.5) * SECONDS_PER_DAY) * 1000,
+    least: point(days.least[k]),
+    mean: point(mean),
+    most: point(days.most[k]),
+  }));
+}
+
+/**
+ * The channel of days over a year.
+ *
+ * @param span  the days, to be given in one layer of a picture and no more
+ */
+export const dayChannel = (width: number, span?: Pick<DailyRanges, 'start' | 'mean'>): object => ({
+  field: 't',
+  type: 'temporal',
+  scale: {
+    type: 'utc',
+    ...(span === undefined
+      ? {}
+      : {
+          domain: [span.start, span.start + span.mean.length * SECONDS_PER_DAY].map(
+            (s) => s * 1000,
+          ),
+        }),
+  },
+  axis: timeAxis('%b', isNarrow(width) ? { interval: 'month', step: 3 } : 'month'),
+});
+
+function dayRows(days: DailyRanges): string[][] {
+  return Array.from(days.mean, (mean, k) => [
+    dateText(days.start + k * SECONDS_PER_DAY),
+    ...[days.least[k], mean, days.most[k]].map((value) => figureText(value, 1)),
+  ]);
+}

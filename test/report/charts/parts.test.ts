@@ -1,0 +1,164 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import { HUES, seriesStyle } from '../../../src/report/charts/palette.ts';
+import { placeLabels } from '../../../src/report/charts/place-labels.ts';
+import { shortened } from '../../../src/report/charts/shortened.ts';
+import { spreadOut } from '../../../src/report/charts/spread-out.ts';
+import { weeklyMeans } from '../../../src/report/charts/weekly-means.ts';
+import { wrapTitle } from '../../../src/report/charts/wrap-title.ts';
+import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
+import { START } from '../../measures/hand-made.ts';
+import { compareBand } from '../../reference/compare.ts';
+import { series } from './sample.ts';
+
+describe('colours', () => {
+  test.each(Object.entries(HUES))('%s is seen on white and on near-black', (name, colour) => {
+    for (const ground of ['#ffffff', '#15181c']) {
+      expect(contrast(colour, ground), `${name} on ${ground}`).toBeGreaterThanOrEqual(3);
+    }
+  });
+
+  test('the measure of contrast itself', () => {
+    expect(contrast('#ffffff', '#000000')).toBeCloseTo(21, 9);
+    expect(contrast('#777777', '#ffffff')).toBeCloseTo(4.48, 2);
+  });
+
+  test('no two of sixty series are drawn alike, and no two of five in one dash and colour', () => {
+    const looks = Array.from({ length: 60 }, (_, k) => JSON.stringify(seriesStyle(k)));
+    expect(new Set(looks).size).toBe(60);
+    const lines = Array.from({ length: 20 }, (_, k) => {
+      const { colour, dash } = seriesStyle(k);
+      return JSON.stringify([colour, dash]);
+    });
+    expect(new Set(lines).size).toBe(20);
+  });
+
+  test('neighbours in a picture stay apart for eyes without green or red', () => {
+    const all = Array.from({ length: 5 }, (_, k) => seriesStyle(k).colour);
+    for (let k = 0; k + 1 < all.length; k++) {
+      for (const eye of [WITHOUT_GREEN, WITHOUT_RED]) {
+        expect(blueYellow(all[k]!, eye) * blueYellow(all[k + 1]!, eye)).toBeLessThan(0);
+      }
+    }
+  });
+});
+
+describe('spreadOut', () => {
+  test('keeps order, gap and ends', () => {
+    const values = fc.array(fc.double({ min: 0, max: 100, noNaN: true }), { maxLength: 20 });
+    fc.assert(
+      fc.property(values, (list) => {
+        const places = spreadOut(list, 5, [0, 100]);
+        const sorted = [...places].sort((a, b) => a - b);
+        sorted.forEach((place, k) => {
+          expect(place).toBeGreaterThanOrEqual(-1e-9);
+          expect(place).toBeLessThanOrEqual(100 + 1e-9);
+          if (k > 0) expect(place - sorted[k - 1]!).toBeGreaterThanOrEqual(5 - 1e-9);
+        });
+        list.forEach((a, i) => {
+          list.forEach((b, j) => {
+            if (a < b) expect(places[i]!).toBeLessThan(places[j]!);
+          });
+        });
+      }),
+    );
+  });
+
+  test('what is far enough apart stays where it is', () => {
+    expect(spreadOut([30, 10, 20], 5, [0, 100])).toEqual([30, 10, 20]);
+  });
+});
+
+test('placeLabels: no word over a mark or another word, none outside, where there is room', () => {
+  const spot = fc.record({
+    x: fc.double({ min: 0, max: 600, noNaN: true }),
+    y: fc.double({ min: 10, max: 290, noNaN: true }),
+    text: fc.constantFrom('as-lived', 'nineteen', 'dry-bedroom-gated'),
+  });
+  fc.assert(
+    fc.property(fc.array(spot, { minLength: 1, maxLength: 6 }), (marks) => {
+      const boxes = placeLabels(marks, [600, 300]).map(({ x, y }, k) => ({
+        ...{ left: x, right: x + 6.2 * marks[k]!.text.length, top: y - 6.5, bottom: y + 6.5 },
+      }));
+      boxes.forEach((a, i) => {
+        expect(a.left).toBeGreaterThanOrEqual(0);
+        expect(a.right).toBeLessThanOrEqual(600);
+        boxes.slice(i + 1).forEach((b) => {
+          const apart =
+            a.right <= b.left + 1e-9 ||
+            b.right <= a.left + 1e-9 ||
+            a.bottom <= b.top + 1e-9 ||
+            b.bottom <= a.top + 1e-9;
+          expect(apart).toBe(true);
+        });
+      });
+    }),
+  );
+});
+
+test('shortened and wrapped words', () => {
+  expect(shortened('dry-bedroom', 20)).toBe('dry-bedroom');
+  expect(shortened('dry-bedroom', 6)).toBe('dry-b…');
+  expect(shortened('🏠🏠🏠🏠', 3)).toBe('🏠🏠…');
+  expect(wrapTitle('one two three', 82)).toEqual(['one two', 'three']);
+  expect(wrapTitle('unbreakablylongword x', 82)).toEqual(['unbreakablylongword', 'x']);
+});
+
+test('weekly means leave a few days at the end to nobody', () => {
+  const days = (n: number) =>
+    dailyRanges(
+      series(24 * n, (h) => Math.floor(h / 24)),
+      START,
+      UTC_CLOCK,
+    );
+  expect(weeklyMeans(days(16)).map(({ v }) => v)).toEqual([3, 10]);
+  expect(weeklyMeans(days(18)).map(({ v }) => v)).toEqual([3, 10, 15.5]);
+  expect(weeklyMeans(days(2)).map(({ v }) => v)).toEqual([0.5]);
+});
+
+test('contrast of the darkest hue on white, against the rule for pictures', () => {
+  const least = Math.min(...Object.values(HUES).map((colour) => contrast(colour, '#ffffff')));
+  compareBand({
+    topic: 'Pictures',
+    what: 'least contrast of a colour of the pictures against white',
+    unit: '1',
+    source: 'Web Content Accessibility Guidelines 2.2, 1.4.11 (from memory): at least 3 to 1',
+    mark: 'from memory',
+    low: 3,
+    high: 21,
+    got: least,
+    because: 'the rule itself',
+  });
+});
+
+/** Contrast ratio of two colours. Source: W3C, relative luminance and contrast of WCAG 2. */
+function contrast(a: string, b: string): number {
+  const [dark, light] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
+  return (light + 0.05) / (dark + 0.05);
+}
+
+function luminance(colour: string): number {
+  const [r, g, b] = linear(colour);
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}
+
+function linear(colour: string): [number, number, number] {
+  const channel = (at: number): number => {
+    const c = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
+    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+  };
+  return [channel(1), channel(3), channel(5)];
+}
+
+/**
+ * How blue (above 0) or yellow a colour looks to an eye with two kinds of cones: blue against what
+ * the other kind makes of red and green. Source: Viénot, Brettel and Mollon 1999, from memory.
+ */
+function blueYellow(colour: string, [r, g]: readonly [number, number]): number {
+  const [red, green, blue] = linear(colour);
+  return blue - (r * red + g * green);
+}
+
+const WITHOUT_GREEN = [0.29275, 0.70725] as const;
+const WITHOUT_RED = [0.11238, 0.88762] as const;

@@ -1,0 +1,129 @@
+import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
+import type { Chart } from '../../../src/report/charts/chart.ts';
+import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
+import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
+import { heatChart } from '../../../src/report/charts/heat-chart.ts';
+import { hoursOutside } from '../../../src/report/charts/hours-outside.ts';
+import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
+import { mouldChart } from '../../../src/report/charts/mould-chart.ts';
+import { tradeOffChart } from '../../../src/report/charts/trade-off-chart.ts';
+import { waterBalance } from '../../../src/report/charts/water-balance.ts';
+import { waterChart } from '../../../src/report/charts/water-chart.ts';
+import { weekChart } from '../../../src/report/charts/week-chart.ts';
+import { yearChart } from '../../../src/report/charts/year-chart.ts';
+import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
+import { ledger, START } from '../../measures/hand-made.ts';
+
+/** Hours of two invented plans of one room, and what people named them. */
+export interface SampleNames {
+  readonly room: string;
+  readonly plans: readonly [string, string];
+  readonly currency: string;
+  readonly device: string;
+}
+
+export const PLAIN: SampleNames = {
+  room: 'den',
+  plans: ['warm', 'cool'],
+  currency: 'GBP',
+  device: 'drier',
+};
+
+export const BANDS = {
+  temperature: { low: 18, high: 26 },
+  humidity: { low: 40, high: 60 },
+};
+export const START_HERE = { start: START, clock: UTC_CLOCK };
+
+export const series = (hours: number, at: (hour: number) => number): Float32Array =>
+  Float32Array.from({ length: hours }, (_, h) => at(h));
+
+const HOURS = 60 * 24;
+const temperature = [
+  series(HOURS, (h) => 20 + Math.sin(h / 24)),
+  series(HOURS, (h) => (h % 24 < 6 ? 17 : 19)),
+];
+const humidity = [series(HOURS, (h) => 45 + (h % 24)), series(HOURS, (h) => 62 + (h % 24) / 2)];
+
+/** One picture of every kind from hand-made figures. */
+export function sampleCharts(names: SampleNames, width: number): Record<string, Chart> {
+  const { room, plans, currency, device } = names;
+  const days = (values: Float32Array | undefined) => dailyRanges(values!, START, UTC_CLOCK);
+  const week = (of: Float32Array[]) =>
+    plans.map((name, k) => ({ name, values: of[k]!.subarray(0, 168) }));
+  const books = ledger(1, [0, 1], {
+    energy: { heating: 9e9, sun: 1e9, people: 5e8, walls: -7e9, panes: -2e9, leakage: -1.5e9 },
+    water: { people: 300, drying: 120, leakage: -400, openings: -15 },
+  });
+  return {
+    'week-temperature': weekChart(
+      {
+        ...{ room, quantity: 'temperature', band: BANDS.temperature, ...START_HERE },
+        plans: week(temperature),
+        occupied: series(168, (h) => (h % 24 < 8 ? 1 : 0)),
+      },
+      width,
+    ),
+    'week-humidity': weekChart(
+      { room, quantity: 'humidity', band: BANDS.humidity, ...START_HERE, plans: week(humidity) },
+      width,
+    ),
+    'year-temperature': yearChart(
+      {
+        ...{ room, plan: plans[1], quantity: 'temperature', band: BANDS.temperature },
+        days: days(temperature[1]),
+      },
+      width,
+    ),
+    'year-humidity': yearChart(
+      {
+        ...{ room, plan: plans[0], quantity: 'humidity', band: BANDS.humidity },
+        days: days(humidity[0]),
+      },
+      width,
+    ),
+    'cold-spot': coldSpotChart(
+      {
+        room,
+        plans: plans.map((name, k) => ({
+          name,
+          days: days(humidity[k]!.map((value) => value + 15)),
+          hoursAbove80: 100 * (k + 1),
+        })),
+      },
+      width,
+    ),
+    calendar: calendarChart(
+      {
+        ...{ room, plan: plans[1], ...START_HERE },
+        hours: hoursOutside(temperature[1]!, humidity[1]!, BANDS),
+      },
+      width,
+    ),
+    heat: heatChart(monthlyHeat(books), plans[0], width),
+    water: waterChart(waterBalance(books), plans[0], width),
+    mould: mouldChart(
+      {
+        ...{ room, ...START_HERE },
+        plans: plans.map((name, k) => ({ name, index: series(60, (day) => (k * day) / 20) })),
+      },
+      width,
+    ),
+    'trade-off': tradeOffChart(
+      {
+        currency,
+        plans: plans.map((name, k) => ({ name, money: 900 - 100 * k, hours: 40 + 300 * k })),
+      },
+      width,
+    ),
+    money: cumulativeMoneyChart(
+      { device, currency, price: 180, years: 8, savedPerYear: 50, discountRate: 0.03 },
+      width,
+    ),
+  };
+}
+
+/** Pictures as drawings, each by its own name. */
+export const drawingsOf = (charts: Record<string, Chart>) =>
+  Object.entries(charts).map(([id, chart]) => ({ id, chart }));

@@ -1,0 +1,223 @@
+import { describe, expect, test } from 'vitest';
+import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import { netPresentValue } from '../../../src/physics/economics/net-present-value.ts';
+import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
+import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
+import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
+import { heatChart } from '../../../src/report/charts/heat-chart.ts';
+import { hoursOutside } from '../../../src/report/charts/hours-outside.ts';
+import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
+import { mouldChart } from '../../../src/report/charts/mould-chart.ts';
+import { tradeOffChart } from '../../../src/report/charts/trade-off-chart.ts';
+import { waterBalance } from '../../../src/report/charts/water-balance.ts';
+import { waterChart } from '../../../src/report/charts/water-chart.ts';
+import { weekChart } from '../../../src/report/charts/week-chart.ts';
+import { yearChart } from '../../../src/report/charts/year-chart.ts';
+import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
+import { ledger, START } from '../../measures/hand-made.ts';
+import { BANDS, START_HERE, series } from './sample.ts';
+
+describe('a week', () => {
+  const coldFor = (hours: number) => series(168, (h) => (h < hours ? 17 : 20));
+  const week = (warm: number, cool: number) =>
+    weekChart(
+      {
+        ...{ room: 'den', quantity: 'temperature', band: BANDS.temperature, ...START_HERE },
+        plans: [
+          { name: 'a', values: coldFor(warm) },
+          { name: 'b', values: coldFor(cool) },
+        ],
+      },
+      720,
+    );
+
+  test('the title names who is outside longest; swapped figures swap it', () => {
+    expect(week(3, 12).title).toBe(
+      'den is below 18 °C longest under b (12 of 168 h), shortest under a (3 of 168 h), 2 January to 8 January 2023',
+    );
+    expect(week(12, 3).title).toContain('longest under a (12 of 168 h), shortest under b (3 of');
+  });
+
+  test('equal plans and a fine week are told as such', () => {
+    expect(week(5, 5).title).toContain('den is below 18 °C 5 of 168 h under every plan');
+    expect(week(0, 0).title).toBe('den stays at 18 to 26 °C, 2 January to 8 January 2023');
+  });
+
+  test('the table has every hour of every plan', () => {
+    const { headers, rows } = week(3, 12).table;
+    expect(headers).toEqual(['hour beginning', 'a [°C]', 'b [°C]']);
+    expect(rows).toHaveLength(168);
+    expect(rows[3]).toEqual(['2023-01-02 03:00', '20.0', '17.0']);
+  });
+});
+
+describe('the days of a year', () => {
+  const year = (values: Float32Array) =>
+    yearChart(
+      {
+        ...{ room: 'den', plan: 'a', quantity: 'humidity', band: BANDS.humidity },
+        days: dailyRanges(values, START, UTC_CLOCK),
+      },
+      720,
+    );
+
+  test('the title counts days, most first', () => {
+    const damp = series(240, (h) => (h < 72 ? 70 : h < 96 ? 30 : 50));
+    expect(year(damp).title).toBe(
+      'den is too damp (above 60 %) on 3 of 10 days and too dry (below 40 %) on 1 of 10 days under a',
+    );
+    expect(year(damp.map((v) => 100 - v)).title).toBe(
+      'den is too dry (below 40 %) on 3 of 10 days and too damp (above 60 %) on 1 of 10 days under a',
+    );
+    expect(year(series(240, () => 50)).title).toBe('den stays at 40 to 60 % all the time under a');
+  });
+
+  test('the table has least, mean and most of every day', () => {
+    const { rows } = year(series(48, (h) => 40 + (h % 24))).table;
+    expect(rows[1]).toEqual(['3 January 2023', '40.0', '51.5', '63.0']);
+  });
+});
+
+test('cold spot: swapped hours swap the title; none is told as none', () => {
+  const days = dailyRanges(
+    series(240, () => 75),
+    START,
+    UTC_CLOCK,
+  );
+  const spot = (a: number, b: number) =>
+    coldSpotChart(
+      {
+        room: 'den',
+        plans: [
+          { name: 'a', days, hoursAbove80: a },
+          { name: 'b', days, hoursAbove80: b },
+        ],
+      },
+      720,
+    );
+  expect(spot(40, 7).title).toBe(
+    'The cold spot of den is over 80 % longest under a (40 h), shortest under b (7 h)',
+  );
+  expect(spot(7, 40).title).toContain('longest under b (40 h)');
+  expect(spot(0, 0).title).toBe('The cold spot of den is never over 80 %');
+  expect(spot(40, 7).table.rows[0]).toEqual(['hours over 80 %', '40', '7']);
+});
+
+describe('the calendar', () => {
+  const calendar = (temperature: Float32Array, humidity: Float32Array) =>
+    calendarChart(
+      {
+        ...{ room: 'den', plan: 'a', ...START_HERE },
+        hours: hoursOutside(temperature, humidity, BANDS),
+      },
+      720,
+    );
+  const cold = series(240, (h) => (h % 24 === 3 ? 17 : 20));
+  const damp = series(240, (h) => (h % 24 < 5 ? 61 : 60));
+
+  test('counts each wrong by itself, also two in one hour', () => {
+    const { title, table } = calendar(cold, damp);
+    expect(title).toBe('den is too damp for 50 h and too cold for 10 h of 240 h under a');
+    expect(table.rows).toEqual([['January 2023', '10', '0', '50', '0']]);
+  });
+
+  test('all fine is told', () => {
+    expect(calendar(damp.fill(20), damp.slice().fill(50)).title).toBe(
+      'den is inside its bands all the time under a',
+    );
+  });
+});
+
+test('heat: the title names the largest gain and loss; the table adds up', () => {
+  const chart = (heating: number, sun: number) =>
+    heatChart(
+      monthlyHeat(
+        ledger(1, [11, 0], { energy: { heating, sun, floors: -3.6e9, openings: -7.2e9 } }),
+      ),
+      'a',
+      720,
+    );
+  expect(chart(7.2e9, 3.6e9).title).toBe(
+    'Most heat came from heating (2000 kWh) and most left through air (2000 kWh) under a',
+  );
+  expect(chart(3.6e9, 7.2e9).title).toContain('came from sun (2000 kWh)');
+  const { rows } = chart(7.2e9, 3.6e9).table;
+  expect(rows.map(([month]) => month)).toEqual(['December', 'January', 'all']);
+  expect(rows[2]).toEqual(['all', '2000', '1000', '0', '0', '-1000', '0', '-2000', '0']);
+});
+
+test('water: ways that moved nothing are left out, the largest are in the title', () => {
+  const chart = (people: number, drying: number) =>
+    waterChart(waterBalance(ledger(1, [0], { water: { people, drying, leakage: -90 } })), 'a', 720);
+  expect(chart(60, 30).title).toBe(
+    'Most water came from people (60 kg) and most left through leakage (90 kg) under a',
+  );
+  expect(chart(30, 60).title).toContain('came from laundry, plants (60 kg)');
+  expect(chart(30, 60).table.rows).toEqual([
+    ['laundry, plants', '+60.0'],
+    ['people', '+30.0'],
+    ['leakage', '-90.0'],
+  ]);
+  expect(chart(0, 0).title).toBe('Next to no water came or went under a');
+});
+
+test.each([
+  { peaks: [0.2, 0.5], says: 'Mould would not get going in den: index highest under b (0.50)' },
+  { peaks: [2, 0], says: 'Mould would grow, seen only under a microscope, in den: index highest' },
+  { peaks: [1, 4], says: 'Mould would be seen by eye in den: index highest under b (4.00)' },
+])('mould to $peaks', ({ peaks, says }) => {
+  const plans = peaks.map((peak, k) => ({
+    name: 'ab'[k]!,
+    index: series(30, (day) => (peak * day) / 29),
+  }));
+  const { title, table } = mouldChart({ room: 'den', ...START_HERE, plans }, 720);
+  expect(title).toContain(says);
+  expect(table.rows).toHaveLength(31);
+  expect(table.rows[0]).toEqual(['highest', ...peaks.map((peak) => peak.toFixed(2))]);
+});
+
+test('trade-off: who costs least and who is kindest, or one that is both', () => {
+  const chart = (list: readonly (readonly [number, number])[]) =>
+    tradeOffChart(
+      {
+        currency: 'GBP',
+        plans: list.map(([money, hours], k) => ({ name: 'abc'[k]!, money, hours })),
+      },
+      340,
+    );
+  const swap = [
+    [100, 50],
+    [90, 70],
+  ] as const;
+  expect(chart(swap).title).toBe(
+    'b costs least (90 GBP a year); a keeps rooms in their bands longest (50 room-hours outside)',
+  );
+  expect(chart([swap[1], swap[0]]).title).toContain('a costs least (90 GBP a year); b keeps');
+  expect(chart([...swap, [80, 40]]).title).toBe(
+    'c costs least (80 GBP a year) and keeps rooms in their bands longest (40 room-hours outside)',
+  );
+  expect(chart(swap).table.rows).toEqual([
+    ['a', '100', '50'],
+    ['b', '90', '70'],
+  ]);
+});
+
+describe('money over a device’s life', () => {
+  const data = { device: 'drier', currency: 'GBP', price: 10_000, years: 6, discountRate: 0.08 };
+
+  test('pays back or does not, by its figures', () => {
+    expect(cumulativeMoneyChart({ ...data, savedPerYear: 2500 }, 720).title).toBe(
+      'drier pays back after 4.0 years and is 5000 GBP ahead at the end of its life of 6 years',
+    );
+    expect(cumulativeMoneyChart({ ...data, savedPerYear: -100 }, 720).title).toBe(
+      'drier does not pay back within its life of 6 years: by then it has cost 10600 GBP',
+    );
+  });
+
+  test('the last figure is the net present value', () => {
+    const { rows } = cumulativeMoneyChart({ ...data, savedPerYear: 2500 }, 720).table;
+    expect(rows.map(([year]) => year)).toEqual(['0', '1', '2', '3', '4', '5', '6']);
+    expect(rows[0]).toEqual(['0', '-10000', '-10000']);
+    expect(Number(rows[6]![2])).toBe(Math.round(netPresentValue(10_000, 2500, 0.08, 6)));
+  });
+});
