@@ -81,6 +81,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       uses,
       starts.result(),
       period.hours,
+      setup.heatsByPresence ?? false,
     );
     const devices = devicesMeasures(home, uses, used.result, run.control);
     const alerts = alertMeasures(run.control, period.hours);

@@ -10,6 +10,7 @@ import type { RoomSums } from './room-sums.ts';
  * @param rooms   sums of each room
  * @param starts  of each source over the period
  * @param hours   length of the period [h]
+ * @param byPresence  whether presence decides when some room is heated
  */
 export function heatingMeasures(
   { sources }: Home,
@@ -17,6 +18,7 @@ export function heatingMeasures(
   uses: readonly FuelUse[],
   starts: readonly number[],
   hours: number,
+  byPresence: boolean,
 ): PlanMeasures['heating'] {
   const bought = uses.filter(({ heats }) => heats);
   return {
@@ -26,6 +28,7 @@ export function heatingMeasures(
     starts_per_day: Object.fromEntries(
       sources.map(({ name }, k) => [name, (starts[k]! * 24) / hours]),
     ),
+    by_presence: byPresence,
   };
 }
 

@@ -23,6 +23,8 @@ export interface MeasuresSetup {
   readonly clock: LocalClock;
   /** First instant, on the hour [s UTC], and length [h]. */
   readonly period: { readonly start: number; readonly hours: number };
+  /** Whether presence decides when some room is heated; absent means not. */
+  readonly heatsByPresence?: boolean;
   readonly buys: readonly Buy[];
   /** [1/year] */
   readonly discountRate: number;

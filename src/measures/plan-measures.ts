@@ -10,6 +10,7 @@ export interface PlanMeasures {
     readonly delivered_kwh: Readonly<Record<string, number>>;
     readonly with_window_open_kwh: number;
     readonly starts_per_day: Readonly<Record<string, number>>;
+    readonly by_presence: boolean;
   };
   readonly devices: {
     readonly electricity_kwh: number;

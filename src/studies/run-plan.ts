@@ -24,7 +24,9 @@ export interface PlanOutcome {
 export function runPlan(request: PlanRequest, watchers: readonly Observer[] = []): PlanOutcome {
   const { plan, weather, period } = request;
   const { home, household, automation, dt } = plan;
-  const measures = createMeasures({ ...plan, clock: household.clock, weather, period });
+  const heatsByPresence = automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
+  const { clock } = household;
+  const measures = createMeasures({ ...plan, heatsByPresence, clock, weather, period });
   const leadInDays = LEAD_IN_DAYS;
   const run = simulate({ home, household, automation, weather, dt, ...period, leadInDays }, [
     measures.observe,

@@ -6,9 +6,6 @@ import type { Comparison } from './compare.ts';
 /**
  * What plans get and give against the first: those that heat by presence, and those that buy
  * something. Empty where no plan does either.
- *
- * By its figures a plan heats by presence that costs less and makes rooms too cold mostly for those
- * who have just come in; a lower setting or cold nights do not look so.
  */
 export function tradeSentences(comparison: Comparison): string[] {
   return tradesOf(comparison).map(({ opening, trades }) => `${opening}: ${trades.join('; ')}.`);
@@ -24,7 +21,7 @@ export function tradesOf({ baseline, plans, differences }: Comparison): Trades[]
     const plan = plans[k + 1]!;
     if (difference.npv !== null) {
       bought.push(trade(base, plan, difference, OF_THINGS) + worth(difference, base));
-    } else if (heatsByPresence(base, plan, difference)) {
+    } else if (plan.heating.by_presence && !base.heating.by_presence) {
       present.push(trade(base, plan, difference, OF_PRESENCE));
     }
   }
@@ -40,13 +37,6 @@ interface Trades {
 }
 
 type Difference = Comparison['differences'][number];
-
-function heatsByPresence(base: PlanMeasures, plan: PlanMeasures, difference: Difference): boolean {
-  const cold = (p: PlanMeasures) => roomHours(p, 'outside_band_occupied_hours', 'temperature_low');
-  const arriving = difference.cold_arrival_hours;
-  const saves = Math.round(difference.total_money_per_year) < 0;
-  return saves && arriving >= NOTABLE && 2 * arriving >= cold(plan) - cold(base);
-}
 
 /** "when-home saves 240 GBP a year, with 43 more room-hours too cold just after somebody came in" */
 function trade(
