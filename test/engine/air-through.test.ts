@@ -4,7 +4,15 @@ import { type Automation, noAutomation, OPEN_GATE } from '../../src/control/auto
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Device } from '../../src/home/devices.ts';
 import type { Home } from '../../src/home/home.ts';
-import { always, bareHome, bareRoom, madeWeather, NEW_YEAR, quietHousehold } from './homes.ts';
+import {
+  always,
+  bareHome,
+  bareRoom,
+  madeWeather,
+  NEW_YEAR,
+  quietHousehold,
+  runAlways,
+} from './homes.ts';
 import { randomHome, randomHousehold, randomNumbers, swingingWeather } from './random-home.ts';
 
 /** Devices of every kind, drawn at random and run by the clock. */
@@ -176,19 +184,7 @@ test('an extract fan draws make-up air through the doorway into its room', () =>
   const household = quietHousehold(home, { doorways: [always(0)] });
   const automation: Automation = {
     ...noAutomation(2),
-    deviceControls: [
-      {
-        device: 0,
-        by: { kind: 'always' },
-        gate: OPEN_GATE,
-        permitted: always(1),
-        leastRun: 0,
-        leastRest: 0,
-        drierBy: null,
-        mostRun: Number.POSITIVE_INFINITY,
-        emptiedByPeople: false,
-      },
-    ],
+    deviceControls: [runAlways(0)],
   };
   let level = 0;
   const { ledger } = simulate(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, noAutomation, OPEN_GATE } from '../../src/control/automation.ts';
+import { type Automation, noAutomation } from '../../src/control/automation.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Dehumidifier } from '../../src/home/devices.ts';
 import { humidityRatioFromRelativeHumidity } from '../../src/physics/moist-air/humidity-ratio.ts';
@@ -13,6 +13,7 @@ import {
   madeWeather,
   NEW_YEAR,
   quietHousehold,
+  runAlways,
 } from './homes.ts';
 
 const TOPIC = 'Dehumidifiers, through the simulator';
@@ -34,19 +35,7 @@ const FIFTY: Dehumidifier = {
 
 const ALL_ON: Automation = {
   ...noAutomation(1),
-  deviceControls: [
-    {
-      device: 0,
-      by: { kind: 'always' },
-      gate: OPEN_GATE,
-      permitted: always(1),
-      leastRun: 0,
-      leastRest: 0,
-      drierBy: null,
-      mostRun: Number.POSITIVE_INFINITY,
-      emptiedByPeople: false,
-    },
-  ],
+  deviceControls: [runAlways(0)],
 };
 
 /** A day in a room that so much air passes that it keeps its temperature and 60 %. */

@@ -1,3 +1,4 @@
+import { type DeviceControl, OPEN_GATE } from '../../src/control/automation.ts';
 import type { Household, WeekLine } from '../../src/control/household.ts';
 import type { Home, Room } from '../../src/home/home.ts';
 import { UTC_CLOCK } from '../../src/units/local-clock.ts';
@@ -109,3 +110,19 @@ export function madeWeather(
 
 /** 2023 begins on a Sunday. [s UTC] */
 export const NEW_YEAR = Date.UTC(2023, 0, 1) / 1000;
+
+/** Runs one device without a break, whatever happens; `more` says otherwise. */
+export function runAlways(device: number, more: Partial<DeviceControl> = {}): DeviceControl {
+  return {
+    device,
+    by: { kind: 'always' },
+    gate: OPEN_GATE,
+    permitted: always(1),
+    leastRun: 0,
+    leastRest: 0,
+    drierBy: null,
+    mostRun: Number.POSITIVE_INFINITY,
+    emptiedByPeople: false,
+    ...more,
+  };
+}

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, noAutomation, OPEN_GATE } from '../../src/control/automation.ts';
+import { type Automation, noAutomation } from '../../src/control/automation.ts';
 import type { Activity } from '../../src/control/household.ts';
 import type { Home } from '../../src/home/home.ts';
 import { airChangesFromDecay } from '../../src/physics/air-quality/concentration.ts';
 import { compare } from '../reference/compare.ts';
-import { always, bareHome, bareRoom, madeWeather, quietHousehold } from './homes.ts';
+import { bareHome, bareRoom, madeWeather, quietHousehold, runAlways } from './homes.ts';
 import { last, recordRun, runInput } from './record-run.ts';
 
 const TOPIC = 'Fine particles, through the simulator';
@@ -40,19 +40,7 @@ function roomOf(given: Given): Home {
 
 const ALL_ON: Automation = {
   ...noAutomation(1),
-  deviceControls: [
-    {
-      device: 0,
-      by: { kind: 'always' },
-      gate: OPEN_GATE,
-      permitted: always(1),
-      leastRun: 0,
-      leastRest: 0,
-      drierBy: null,
-      mostRun: Number.POSITIVE_INFINITY,
-      emptiedByPeople: false,
-    },
-  ],
+  deviceControls: [runAlways(0)],
 };
 
 /** Level of the room minute by minute, after two days of a source on certain days of the week. */
