@@ -25,6 +25,7 @@ import { createRoomSums } from './room-sums.ts';
 import { secondOpinion } from './second-opinion.ts';
 import { createSourceStarts } from './source-starts.ts';
 import { createTimeOutsideBands } from './time-outside-bands.ts';
+import { createWinter } from './winter.ts';
 import { yearsIn } from './years-in.ts';
 
 /** Watches one run and makes the figures of section "figures" of the documentation from it. */
@@ -46,7 +47,8 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const outside = createTimeOutsideBands(home, bands);
   const coldSpots = createColdSpots(home, setup.mouldClasses);
   const arrivals = createArrivals(bands);
-  const energy = createEnergyUse(home, prices);
+  const winter = createWinter(setup.clock, home.site.latitude);
+  const energy = createEnergyUse(home, prices, winter);
   const starts = createSourceStarts(home.sources.length);
   const used = createDeviceUse(home.devices.length);
   const airing = createAiringHours(rooms);
@@ -71,7 +73,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
 
   function finish(run: Run): PlanMeasures {
     const uses = energy.result();
-    const bill = energyBill(uses, prices, setup.clock, period);
+    const bill = energyBill(uses, prices, setup.clock, period, winter);
     const owning = owningPerYear(setup.buys, setup.discountRate);
     const opinion = secondOpinion(home, run.ledger, climate, setup.weather);
     const balance = balanceOf(run.ledger);
@@ -99,6 +101,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       money: {
         currency: prices.currency,
         energy: bill.total,
+        winter_energy: bill.winter,
         by_fuel: bill.byFuel,
         owning_per_year: owning,
         total_per_year: bill.total / yearsIn(period.hours) + owning,

@@ -3,6 +3,7 @@ import type { Fuel, Home } from '../home/home.ts';
 import type { Prices } from '../home/prices.ts';
 import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 import { meanPriceOf } from './mean-price.ts';
+import type { Winter } from './winter.ts';
 
 /** Energy bought, fuel by fuel, and what it costs by the meter. */
 export interface EnergyUse {
@@ -21,33 +22,46 @@ export interface FuelUse {
   readonly otherKwh: number;
   /** At the tariff of each moment [currency]; null where the fuel has no price. */
   readonly cost: number | null;
+  /** Of that, in the winter half of the year. */
+  readonly winterCost: number | null;
   /** Of that, for the sources and their backup, whose heat comes by emitters. */
   readonly sourceCost: number | null;
 }
 
 /** Watches a run's fuel and electricity. Electricity is always listed: every home has it. */
-export function createEnergyUse(home: Home, prices: Prices): EnergyUse {
+export function createEnergyUse(home: Home, prices: Prices, winter: Winter): EnergyUse {
   const meters = metersOf(home);
   const fuels = [...new Set<Fuel>(meters.map(({ fuel }) => fuel))];
   const priceOf = meters.map(({ fuel }) => meanPriceOf(prices.fuels[fuel]?.tariff ?? FREE));
   const energy = new Float64Array(meters.length); // W s
   const cost = new Float64Array(meters.length); // currency/kWh W s
+  const winterCost = new Float64Array(meters.length); // the same unit
   let power = new Float64Array(0); // of one meter, step by step [W]
+  let cold = new Float64Array(0); // share of each step that lies in winter [-]
 
   function observe({ steps, dt, start, home: trace }: TraceStretch): void {
-    if (power.length < steps) power = new Float64Array(steps);
+    if (power.length < steps) {
+      power = new Float64Array(steps);
+      cold = new Float64Array(steps);
+    }
+    for (let s = 0; s < steps; s++) cold[s] = winter.share(start + s * dt, dt);
     for (let k = 0; k < meters.length; k++) {
       addUp(power, meters[k]!.draws(trace), steps);
       const price = priceOf[k]!;
       let used = energy[k]!;
       let paid = cost[k]!;
+      let paidInWinter = winterCost[k]!;
       for (let s = 0; s < steps; s++) {
         const drawn = power[s]! * dt;
         used += drawn;
-        if (drawn !== 0) paid += drawn * price(start + s * dt, dt);
+        if (drawn === 0) continue;
+        const sum = drawn * price(start + s * dt, dt);
+        paid += sum;
+        paidInWinter += sum * cold[s]!;
       }
       energy[k] = used;
       cost[k] = paid;
+      winterCost[k] = paidInWinter;
     }
   }
 
@@ -67,6 +81,7 @@ export function createEnergyUse(home: Home, prices: Prices): EnergyUse {
         heatKwh: sum(energy, 'source', 'stove'),
         otherKwh: sum(energy, 'other'),
         cost: known ? sum(cost, 'source', 'stove', 'other') : null,
+        winterCost: known ? sum(winterCost, 'source', 'stove', 'other') : null,
         sourceCost: known || unused ? sum(cost, 'source') : null,
       };
     });

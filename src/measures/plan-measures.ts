@@ -20,6 +20,7 @@ export interface PlanMeasures {
   readonly money: {
     readonly currency: string;
     readonly energy: number;
+    readonly winter_energy: number;
     readonly by_fuel: Readonly<Record<string, number>>;
     readonly owning_per_year: number;
     readonly total_per_year: number;

@@ -109,9 +109,9 @@ function namesOf(scenario: Scenario, name: string): readonly string[] {
 /** Settings must not change what all plans share and what was read before them. */
 function fixedFindings(settings: readonly Setting[]): Finding[] {
   return settings
-    .filter(({ steps }) => steps[0] === 'weather' || steps[0] === 'plans')
+    .filter(({ steps }) => READ_BEFORE.includes(steps[0]!))
     .map(({ steps }) => ({
-      path: [steps[0]!],
+      path: steps,
       expected: 'a setting of the home or its people',
       got: `${steps[0]}, which was read before`,
     }));
@@ -167,5 +167,6 @@ function buysOf(scenario: Scenario, names: readonly string[]): PreparedPlan['buy
   return names.flatMap((name) => scenario.buys.get(name) ?? []);
 }
 
+const READ_BEFORE = ['invented', 'weather', 'doubts', 'plans'];
 const STEP = 10; // [min]
 const STATION = 'the place of the weather file';

@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { InputProblems, type Problem } from '../units/problem.ts';
+import { doubtFindings } from './checks/doubts.ts';
 import { mapping } from './checks/leniently.ts';
 import { planFindings } from './checks/plan-findings.ts';
 import { placed } from './finding.ts';
+import { doubtsModel } from './model/doubts.ts';
 import { FUELS } from './model/money.ts';
 import { planModel } from './model/scenario-model.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
@@ -18,6 +20,8 @@ export interface Scenario {
   /** As the person named the file. */
   readonly file: string;
   readonly title: string;
+  /** Whether the home, its people and place are made up. */
+  readonly invented: boolean;
   /** In the order of the file; the first is the baseline. */
   readonly plans: readonly ScenarioPlan[];
   /** Path of the weather file, relative to the scenario file. */
@@ -26,6 +30,12 @@ export interface Scenario {
   readonly files: readonly string[];
   /** What has to be bought for each plan, by its name. */
   readonly buys: ReadonlyMap<string, PreparedPlan['buys']>;
+  /** What is not known exactly, by RFC 6901 pointers, low and high in the documented units. */
+  readonly doubts: readonly {
+    readonly path: string;
+    readonly low: number;
+    readonly high: number;
+  }[];
   /** The file as plain values, with the place of each. */
   readonly yaml: YamlFile;
 }
@@ -53,7 +63,7 @@ export function readScenario(text: string, file: string): Scenario {
     const expected = 'a mapping with title, weather, home ...';
     throw new InputProblems([{ file, line: 1, column: 1, where: '', expected, got, hint: '' }]);
   }
-  const findings = [...validate(raw).findings, ...planFindings(raw)];
+  const findings = [...validate(raw).findings, ...planFindings(raw), ...doubtFindings(raw)];
   const problems = placed(findings, raw, [{ by: 'file', yaml, under: [] }]);
   const names = Object.keys(mapping(raw['plans']));
   for (const name of names) problems.push(...planProblems(yaml, name, problems));
@@ -62,10 +72,12 @@ export function readScenario(text: string, file: string): Scenario {
   return {
     file,
     title: String(data['title']),
+    invented: data['invented'] === true,
     plans: names.length === 0 ? [AS_LIVED] : names.map((name) => planOf(raw, name)),
     weather: String(data['weather']),
     files: filesOf(raw, names),
     buys: buysOf(raw),
+    doubts: doubtsOf(raw),
     yaml,
   };
 }
@@ -112,6 +124,11 @@ function buysOf(raw: unknown): Scenario['buys'] {
       buys.map(({ what, price, lasts }) => ({ what, price, lastsYears: lasts })),
     ]),
   );
+}
+
+function doubtsOf(raw: unknown): Scenario['doubts'] {
+  const doubts = doubtsModel.safeParse(mapping(raw)['doubts'] ?? {});
+  return Object.entries(doubts.data ?? {}).map(([path, [low, high]]) => ({ path, low, high }));
 }
 
 function filesOf(raw: unknown, names: readonly string[]): string[] {

@@ -12,6 +12,7 @@ describe.each(FILES)('%s', (file) => {
       /^# yaml-language-server: \$schema=\.\.\/docs\//,
     );
     const scenario = read(file);
+    expect(scenario.invented).toBe(true);
     for (const { name, says } of scenario.plans) {
       expect(says).not.toBe('');
       const plan = preparePlan(scenario, { plan: name, set: [], files: new Map() });

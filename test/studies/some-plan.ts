@@ -34,6 +34,7 @@ export function somePlan(
     money: {
       currency: 'GBP',
       energy,
+      winter_energy: 0.7 * energy,
       by_fuel: { gas: energy - 400, electricity: 400 },
       owning_per_year: owning,
       total_per_year: perYear + owning,

@@ -68,5 +68,5 @@ function sameValue(a: unknown, b: unknown): boolean {
   );
 }
 
-const FIXED = ['plans', 'title', 'weather', 'period', 'step'];
+const FIXED = ['plans', 'title', 'invented', 'weather', 'period', 'step', 'doubts'];
 const NOTHING_HINT = 'only the first plan, the baseline, may have an empty change';

@@ -4,6 +4,7 @@ import { bandsModel } from './bands.ts';
 import { buildModel, FURNISHINGS, leakageModel, MOULD_CLASSES } from './building.ts';
 import { devicesModel } from './device.ts';
 import { doorsModel, doorwayModel } from './doorway.ts';
+import { doubtsModel } from './doubts.ts';
 import { choice, list, named, plainNumber, quantity, section, text } from './fields.ts';
 import { heatingModel } from './heating.ts';
 import { householdModel } from './household.ts';
@@ -76,6 +77,10 @@ export const planModel = section(
 export const scenarioModel = section(
   {
     title: text('Name of the home, for tables and reports'),
+    invented: z
+      .boolean({ error: () => 'true or false' })
+      .describe('The home, its people and place are made up; reports say so')
+      .optional(),
     weather: text('Weather file, relative to this one'),
     site: siteModel.optional(),
     period: section(
@@ -100,6 +105,7 @@ export const scenarioModel = section(
     air: airModel.optional(),
     seed: seed.optional(),
     bands: bandsModel.optional(),
+    doubts: doubtsModel.optional(),
     plans: named(
       planModel,
       'a mapping from plan names to plans',
