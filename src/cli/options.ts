@@ -17,6 +17,21 @@ export function jsonOption(): Option {
   return new Option('--json', 'print the figures as JSON');
 }
 
+/** `--csv`, which cannot be had together with `--json`. */
+export function csvOption(): Option {
+  return new Option('--csv', 'print the figures as CSV, a row for each home and room').conflicts(
+    'json',
+  );
+}
+
+/** `--look ROOM`, a text of its own, so not together with `--json`. */
+export function lookOption(): Option {
+  return new Option(
+    '--look <room>',
+    'print some days of a room as a picture in plain characters instead',
+  ).conflicts('json');
+}
+
 /** A comma-separated list of names. */
 export function names(text: string): string[] {
   const list = text.split(',').map((name) => name.trim());

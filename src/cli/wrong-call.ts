@@ -20,3 +20,24 @@ export function requireName(name: string, known: readonly string[], kind: string
   const hint = near === null ? '' : `\n(Did you mean ${near}?)`;
   throw new WrongCall(`error: unknown ${kind} '${name}', known are ${known.join(', ')}${hint}`);
 }
+
+/**
+ * Do two pieces of work and, where they refuse the call, refuse it with the words of both.
+ *
+ * @throws WrongCall
+ */
+export function both<A, B>(first: () => A, second: () => B): [A, B] {
+  const refusals: string[] = [];
+  const tried = <T>(work: () => T): T | undefined => {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof WrongCall)) throw error;
+      refusals.push(error.message);
+      return undefined;
+    }
+  };
+  const results = [tried(first), tried(second)];
+  if (refusals.length > 0) throw new WrongCall(refusals.join('\n'));
+  return results as [A, B];
+}

@@ -1,5 +1,6 @@
 import type { Observer, TraceStretch } from '../engine/trace.ts';
 import { type LocalClock, offsetAt } from '../units/local-clock.ts';
+import { csvLine, typedField } from './csv-line.ts';
 
 /** What the columns are called by, and how hours are told. */
 export interface TraceCsvSetup {
@@ -20,7 +21,7 @@ export interface TraceCsvSetup {
  */
 export function createTraceCsv(setup: TraceCsvSetup): { observe: Observer; text(): string } {
   const columns = columnsOf(setup);
-  const lines = [['time_utc', 'time_local', ...columns.map((c) => c.name)].map(quoted).join(',')];
+  const lines = [csvLine(['time_utc', 'time_local', ...columns.map((c) => typedField(c.name))])];
   const sums = new Float64Array(columns.length);
   let filled = 0;
 
@@ -34,7 +35,7 @@ export function createTraceCsv(setup: TraceCsvSetup): { observe: Observer; text(
       if (filled < perHour) continue;
       const begin = stretch.start + (s + 1) * stretch.dt - HOUR;
       const means = columns.map((column, c) => (sums[c]! / perHour).toFixed(column.decimals));
-      lines.push([isoUtc(begin), isoLocal(begin, setup.clock), ...means.map(unsigned)].join(','));
+      lines.push(csvLine([isoUtc(begin), isoLocal(begin, setup.clock), ...means.map(unsigned)]));
       sums.fill(0);
       filled = 0;
     }
@@ -118,11 +119,6 @@ function isoLocal(utc: number, clock: LocalClock): string {
   const two = (n: number) => String(n).padStart(2, '0');
   const zone = `${offset < 0 ? '-' : '+'}${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
   return isoUtc(utc + offset).replace('Z', zone);
-}
-
-/** A field of RFC 4180: quoted where it holds a comma, a quote or a line break. */
-function quoted(field: string): string {
-  return /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field;
 }
 
 /** A rounded-off "-0.00" without its sign. */

@@ -67,6 +67,14 @@ test('one row an hour, each the mean of its steps', () => {
   expect(second).toMatch(/^2023-01-01T01:00:00Z,2023-01-01T02:00:00\+01:00,2.50,/);
 });
 
+test('a name that a spreadsheet would work out is made harmless', () => {
+  const [header] = createTraceCsv({ ...setup, rooms: ['=A1', 'hall'] })
+    .text()
+    .split('\n');
+  expect(header).toContain(",'=A1.air_temperature_c,");
+  expect(header).toContain(',hall.air_temperature_c,');
+});
+
 test('an hour may be cut by the end of a stretch', () => {
   const whole = createTraceCsv(setup);
   whole.observe(stretch(2, 2));

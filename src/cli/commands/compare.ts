@@ -4,7 +4,7 @@ import { cautionsOfAll } from '../cautions-of-all.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { loadPlans } from '../load-plans.ts';
-import { jsonOption, names, setOption, weatherOption } from '../options.ts';
+import { csvOption, jsonOption, names, setOption, weatherOption } from '../options.ts';
 import { ownCheck } from '../own-check.ts';
 import { startProgress } from '../progress.ts';
 import { withinFormulas } from '../within-formulas.ts';
@@ -14,6 +14,7 @@ interface Options {
   readonly set: readonly string[];
   readonly weather?: string;
   readonly json?: true;
+  readonly csv?: true;
 }
 
 /** `compare <scenario>`: simulate plans and set them beside the first. */
@@ -29,11 +30,13 @@ export function compareCommand(io: Io): Command {
     .addOption(setOption())
     .addOption(weatherOption())
     .addOption(jsonOption())
+    .addOption(csvOption())
     .addHelpText(
       'after',
       '\nExamples:\n' +
         '  $ roombalance compare scenarios/terrace.yaml\n' +
-        '  $ roombalance compare scenarios/terrace.yaml --plans as-lived,nineteen --json',
+        '  $ roombalance compare scenarios/terrace.yaml --plans as-lived,nineteen --json\n' +
+        '  $ roombalance compare scenarios/terrace.yaml --csv > terrace.csv',
     )
     .action((path: string, options: Options) => compare(io, path, options));
 }
@@ -43,6 +46,9 @@ async function compare(io: Io, path: string, options: Options): Promise<void> {
   const comparison = await compareAll(io, path, plans);
   if (options.json) {
     io.out(jsonText(comparison));
+  } else if (options.csv) {
+    const { compareCsv } = await import('../../report/compare-csv.ts');
+    io.out(compareCsv(comparison));
   } else {
     const { compareTables, compareTitle } = await import('../../report/tables/compare-tables.ts');
     const { answerLines } = await import('../../studies/answer-in-words.ts');

@@ -1,0 +1,92 @@
+import type { Observer } from '../engine/trace.ts';
+import type { PlanSeries } from '../measures/plan-series.ts';
+import type { PlanRequest } from '../studies/run-plan.ts';
+import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
+import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './look-days.ts';
+import { both, requireName } from './wrong-call.ts';
+
+/** Watches a run and draws some days of one room. */
+export interface Look {
+  readonly observe: Observer;
+  /** @param width  characters of a line */
+  text(width: number): string;
+}
+
+/**
+ * Before a run: get ready to draw a room over the days named, or over the coldest week.
+ *
+ * @throws WrongCall for a room that the plan does not have and days that the period does not have
+ */
+export async function lookAtRoom(
+  { plan, period }: PlanRequest,
+  room: string,
+  asked: AskedDays,
+): Promise<Look> {
+  const { createPlanSeries } = await import('../measures/plan-series.ts');
+  const { coldestWeek } = await import('../measures/coldest-week.ts');
+  const { roomPicture } = await import('../report/tables/room-picture.ts');
+  const { clock } = plan.household;
+  const names = plan.home.rooms.map(({ name }) => name);
+  const known = daysOfPeriod(period, clock);
+  const [, days] = both(
+    () => requireName(room, names, 'room'),
+    () => askedDays(asked, known),
+  );
+  const series = createPlanSeries({ ...plan, period });
+  const index = names.indexOf(room);
+
+  function text(width: number): string {
+    const kept = series.result();
+    const week = days === null ? weekFrom(coldestWeek, kept, clock) : null;
+    const [begin, end] = hoursOf(days ?? week ?? known, kept, clock);
+    const own = kept.rooms[index]!;
+    const { temperature, humidity } = plan.bands[index]!;
+    return roomPicture(
+      {
+        ...{ scenario: plan.scenario, plan: plan.plan, room, clock },
+        chosen: days !== null ? '' : week === null ? 'the whole period' : 'the coldest week',
+        bands: { temperature, humidity },
+        start: kept.start + begin * HOUR,
+        series: {
+          operativeTemperature: own.operativeTemperature.subarray(begin, end),
+          relativeHumidity: own.relativeHumidity.subarray(begin, end),
+          coldSpotHumidity: own.coldSpotHumidity.subarray(begin, end),
+          occupied: own.occupied.subarray(begin, end),
+        },
+      },
+      width,
+    );
+  }
+
+  return { observe: series.observe, text };
+}
+
+/** The seven coldest days; null where the series does not have seven whole ones. */
+function weekFrom(
+  coldestWeek: (temperature: Float32Array, start: number, clock: LocalClock) => number,
+  { start, outdoors: { temperature } }: PlanSeries,
+  clock: LocalClock,
+): LocalDays | null {
+  // Where the clock is off the whole hour, a day begins with the first hour that begins in it.
+  const midnight = start - (toLocal(clock, start) % HOUR);
+  const hour = coldestWeek(temperature, midnight, clock);
+  const local = toLocal(clock, midnight + hour * HOUR);
+  if (local % SECONDS_PER_DAY !== 0 || hour + HOURS_OF_WEEK > temperature.length) return null;
+  return { first: localDay(local), last: localDay(local) + 6 };
+}
+
+/** Number of the first hour of some days, and of the first after them. */
+function hoursOf(
+  { first, last }: LocalDays,
+  { start, outdoors }: PlanSeries,
+  clock: LocalClock,
+): [number, number] {
+  const hours = [...outdoors.temperature.keys()].filter((h) => {
+    const day = localDay(toLocal(clock, start + h * HOUR));
+    return day >= first && day <= last;
+  });
+  return [hours[0]!, hours.at(-1)! + 1];
+}
+
+const HOUR = 3600;
+const HOURS_OF_WEEK = 168;

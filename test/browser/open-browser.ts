@@ -1,0 +1,27 @@
+import { type Browser, chromium } from 'playwright-core';
+import { findBrowser } from './find-browser.ts';
+import { unpackedPath } from './unpack-browser.ts';
+
+/**
+ * A browser without a window, which also starts as root and without a network.
+ *
+ * Ask `findBrowser` first where a test is to be left out on a machine that has none.
+ */
+export async function openBrowser(): Promise<Browser> {
+  const path = await findBrowser();
+  if (path === null) throw new Error('There is no Chromium to open: name one with BROWSER_PATH');
+  const args = path === unpackedPath() ? await ofThePackage() : ARGS;
+  return chromium.launch({ executablePath: path, headless: true, args });
+}
+
+/** That browser is built for one way to be started. */
+async function ofThePackage(): Promise<string[]> {
+  const { default: packaged } = await import('@sparticuz/chromium');
+  return packaged.args;
+}
+
+/** No sandbox, which root cannot have, and nothing that asks somebody on the network. */
+const ARGS = [
+  ...['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
+  ...['--disable-component-update', '--disable-sync', '--disable-quic'],
+];
