@@ -27,7 +27,7 @@ export type { PlanMeasures, RoomMeasures } from './measures/plan-measures.ts';
 export { createPlanSeries, type PlanSeries, type RoomSeries } from './measures/plan-series.ts';
 // Pictures
 export { type CalendarData, calendarChart } from './report/charts/calendar-chart.ts';
-export type { Chart, ChartSpec, ChartTable } from './report/charts/chart.ts';
+export type { Along, Chart, ChartSpec, ChartTable } from './report/charts/chart.ts';
 export { type ColdSpotData, coldSpotChart } from './report/charts/cold-spot-chart.ts';
 export {
   type CumulativeMoneyData,
@@ -37,7 +37,13 @@ export { heatChart } from './report/charts/heat-chart.ts';
 export { hoursOutside } from './report/charts/hours-outside.ts';
 export { type MonthlyHeat, monthlyHeat } from './report/charts/monthly-heat.ts';
 export { type MouldData, mouldChart } from './report/charts/mould-chart.ts';
-export { chartsToSvg, type Drawing, type DrawingOptions } from './report/charts/to-svg.ts';
+export {
+  chartsToSvg,
+  type Drawing,
+  type DrawingOptions,
+  type Drawn,
+  drawCharts,
+} from './report/charts/to-svg.ts';
 export { type TradeOffData, tradeOffChart } from './report/charts/trade-off-chart.ts';
 export { type WaterBalance, waterBalance } from './report/charts/water-balance.ts';
 export { waterChart } from './report/charts/water-chart.ts';

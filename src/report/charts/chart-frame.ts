@@ -53,6 +53,15 @@ export const timeAxis = (format: string, tickCount: string | object): object => 
   grid: false,
 });
 
+/**
+ * Ends of such an axis. Written as dates, because a number alone is read as a year where expressions
+ * are interpreted.
+ *
+ * @param from, to  reading of the wall clock [s local]
+ */
+export const timeDomain = (from: number, to: number): string[] =>
+  [from, to].map((local) => new Date(local * 1000).toISOString());
+
 const ABOVE = 4; // px
 
 const CONFIG = {

@@ -8,6 +8,17 @@ export interface Chart {
   readonly spec: ChartSpec;
   /** The picture's figures, for a table that can be opened below it. */
   readonly table: ChartTable;
+  /** Where on the level axis the table's rows lie, where they can be pointed at. */
+  readonly along?: Along;
+}
+
+/** Rows of a table evenly spread along the level axis. */
+export interface Along {
+  /** Number of the first row that has a place. */
+  readonly row: number;
+  /** Its place on the axis, or the number of its bar, and how far on the next one is. */
+  readonly from: number;
+  readonly step: number;
 }
 
 export type ChartSpec = Readonly<Record<string, unknown>>;

@@ -7,7 +7,7 @@ import { endLabels, roomForNames } from './end-labels.ts';
 import { dateText, mostAndLeast } from './in-words.ts';
 import { seriesChannels } from './palette.ts';
 import { weeklyMeans } from './weekly-means.ts';
-import { dayChannel } from './year-chart.ts';
+import { alongDays, dayChannel } from './year-chart.ts';
 
 /** The coldest spot of one room under each plan. */
 export interface ColdSpotData {
@@ -33,7 +33,7 @@ export function coldSpotChart({ room, plans }: ColdSpotData, width: number): Cha
   const shown = weeks.flatMap((list) => list.map(({ v }) => v));
   const domain: [number, number] = [
     Math.max(0, 10 * Math.floor((Math.min(80, ...shown) - 2) / 10)),
-    Math.min(100, 10 * Math.ceil((Math.max(80, ...shown) + 2) / 10)),
+    10 * Math.ceil((Math.max(80, ...shown) + 2) / 10),
   ];
   const height = isNarrow(width) ? 240 : 260;
   const right = roomForNames(
@@ -80,6 +80,7 @@ export function coldSpotChart({ room, plans }: ColdSpotData, width: number): Cha
       `Relative humidity at the surface of the coldest spot of ${room}, one line a plan, means of ` +
       `weeks. Hours over 80 %: ${hours.map((h) => `${h.name} ${figureText(h.value, 0)}`).join(', ')}.`,
     spec,
+    ...(days !== undefined && { along: alongDays(days, 1) }),
     table: {
       headers: ['day, means', ...plans.map(({ name }) => `${name} [%]`)],
       rows: [

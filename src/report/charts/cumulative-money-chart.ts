@@ -94,6 +94,7 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
       `${discountRate > 0 ? `; in today's money at ${figureText(100 * discountRate, 1)} % a year` : ''}. ` +
       `At the end: ${lines.map(({ name, values }) => `${name} ${signedText(values.at(-1), 0)}`).join(', ')}.`,
     spec,
+    along: { row: 0, from: 0, step: 1 },
     table: {
       headers: ['year', ...lines.map(({ name }) => `${name} [${currency}]`)],
       rows: plain.map((_, year) => [

@@ -81,6 +81,7 @@ export function heatChart(heat: MonthlyHeat, plan: string, width: number): Chart
       `down for heat that left. Over the period [kWh]: ` +
       `${totals.map(({ group, kwh }) => `${group} ${figureText(kwh, 0)}`).join('; ')}.`,
     spec,
+    ...(months.length > 0 && { along: { row: 0, from: 0, step: 1 } }),
     table: {
       headers: ['month', ...HEAT_GROUPS.map((group) => `${group} [kWh]`)],
       rows: [

@@ -78,6 +78,7 @@ export function mouldChart({ room, start, clock, plans }: MouldData, width: numb
       `growth under a microscope, 3 is seen by eye, 6 covers all. Highest: ` +
       `${peaks.map((p) => `${p.name} ${figureText(p.value, 2)}`).join(', ')}.`,
     spec,
+    along: { row: 1, from: endOf(0) * 1000, step: SECONDS_PER_DAY * 1000 },
     table: {
       headers: ['day', ...names],
       rows: [

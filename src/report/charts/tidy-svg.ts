@@ -1,3 +1,4 @@
+import { escaped, printable } from '../escaped.ts';
 import { wrapTitle } from './wrap-title.ts';
 
 /** What an SVG says of itself. */
@@ -63,17 +64,6 @@ const rounded = (attribute: string): string =>
     // The name of an attribute such as x1 is no number.
     at < attribute.indexOf('"') ? number : String(Math.round(Number(number) * 10) / 10 + 0),
   );
-
-const escaped = (text: string): string =>
-  text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
-
-/** Without control characters, halves of characters and the two that are none: XML has no place for them. */
-const printable = (text: string): string =>
-  text.replaceAll(/[^\P{Cc}\n\t]|\p{Cs}|[\uFFFE\uFFFF]/gu, ' ');
 
 const LINE = 16; // px
 const DARK = '#1c1f24';

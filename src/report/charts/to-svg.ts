@@ -1,6 +1,6 @@
-import type { LoggerInterface } from 'vega';
+import type { LoggerInterface, View } from 'vega';
 import type { TopLevelSpec } from 'vega-lite';
-import type { Chart } from './chart.ts';
+import type { Along, Chart } from './chart.ts';
 import { tidySvg } from './tidy-svg.ts';
 
 /** A chart and where it goes. */
@@ -20,24 +20,36 @@ export interface DrawingOptions {
   readonly warn?: (text: string) => void;
 }
 
+/** A drawn picture, and where on it the rows of its table lie. */
+export interface Drawn {
+  readonly svg: string;
+  /** Null where they cannot be pointed at. [px from the left edge of the picture] */
+  readonly along: Along | null;
+}
+
 /**
  * Draws all pictures of one document as SVG text, in their order, without a browser. Same pictures,
  * same bytes: text is measured by a rule, not by the fonts of the machine.
  *
  * Call it once per document, because the names inside the pictures are counted from there. What
- * people typed appears as text and never as markup.
+ * people typed appears as text and never as markup. Expressions are interpreted, so that it also
+ * works in a page that forbids making code of text.
  *
  * @throws RangeError for an id that is no name or is used twice
  */
-export async function chartsToSvg(
+export async function drawCharts(
   drawings: readonly Drawing[],
   { standalone = false, warn = () => {} }: DrawingOptions = {},
-): Promise<string[]> {
+): Promise<Drawn[]> {
   requireIds(drawings.map(({ id }) => id));
-  const [vega, { compile }] = await Promise.all([import('vega'), import('vega-lite')]);
+  const [vega, { compile }, { expressionInterpreter }] = await Promise.all([
+    import('vega'),
+    import('vega-lite'),
+    import('vega-interpreter'),
+  ]);
   const { textMetrics } = vega as unknown as { textMetrics: TextMetrics };
   const logger = listener(warn);
-  const drawn: string[] = [];
+  const drawn: Drawn[] = [];
   vega.resetSVGDefIds();
   textMetrics.width = widthByRule;
   try {
@@ -45,14 +57,46 @@ export async function chartsToSvg(
       // The library writes into the data it draws.
       const own = structuredClone(chart.spec) as unknown as TopLevelSpec;
       const { spec } = compile(own, { logger });
-      const view = new vega.View(vega.parse(spec), { renderer: 'none', logger });
-      drawn.push(tidySvg(await view.toSVG(), { ...chart, id, standalone }));
+      const runtime = vega.parse(spec, undefined, { ast: true });
+      const view = new vega.View(runtime, {
+        expr: expressionInterpreter,
+        renderer: 'none',
+        logger,
+      });
+      const svg = tidySvg(await view.toSVG(), { ...chart, id, standalone });
+      drawn.push({ svg, along: chart.along === undefined ? null : onPicture(chart.along, view) });
       view.finalize();
     }
   } finally {
     textMetrics.canvas(true);
   }
   return drawn;
+}
+
+/** The same without the places of rows. */
+export async function chartsToSvg(
+  drawings: readonly Drawing[],
+  options: DrawingOptions = {},
+): Promise<string[]> {
+  return (await drawCharts(drawings, options)).map(({ svg }) => svg);
+}
+
+function onPicture({ row, from, step }: Along, view: View): Along {
+  const scale = view.scale('x') as LevelScale;
+  const left = (view.padding() as { readonly left: number }).left + view.origin()[0]!;
+  // A bar has no single place on its axis but a band; its middle is meant.
+  const first = left + scale(from) + (scale.bandwidth?.() ?? 0) / 2;
+  const apart = scale.step === undefined ? scale(from + step) - scale(from) : step * scale.step();
+  return { row, from: rounded(first), step: rounded(apart) };
+}
+
+const rounded = (px: number): number => Math.round(px * 1e4) / 1e4;
+
+/** Of the library, not in its typings: from a value on the axis to [px], bars with a band each. */
+interface LevelScale {
+  (value: number): number;
+  readonly bandwidth?: () => number;
+  readonly step?: () => number;
 }
 
 function requireIds(ids: readonly string[]): void {

@@ -1,7 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
 import { type LocalClock, toLocal } from '../../units/local-clock.ts';
 import type { Chart } from './chart.ts';
-import { chartFrame, isNarrow, timeAxis, uprightAxis } from './chart-frame.ts';
+import { chartFrame, isNarrow, timeAxis, timeDomain, uprightAxis } from './chart-frame.ts';
 import {
   bandLayers,
   bandText,
@@ -48,7 +48,7 @@ export function weekChart(data: WeekData, width: number): Chart {
   const x = {
     field: 't',
     type: 'temporal',
-    scale: { type: 'utc', domain: [at(0) * 1000, at(hours) * 1000] },
+    scale: { type: 'utc', domain: timeDomain(at(0), at(hours)) },
     axis: timeAxis(
       isNarrow(width) ? '%-d %b' : '%a %-d %b',
       isNarrow(width) ? { interval: 'day', step: 2 } : 'day',
@@ -90,6 +90,7 @@ export function weekChart(data: WeekData, width: number): Chart {
       `Hourly ${quantity} in ${data.room} from ${dateText(at(0))}, ${Math.round(hours / 24)} days, ` +
       `one line a plan. ${plans.map((plan) => rangeText(plan, words.unit)).join(' ')}${shown}`,
     spec,
+    along: { row: 0, from: (at(0) + HOUR / 2) * 1000, step: HOUR * 1000 },
     table: {
       headers: ['hour beginning', ...plans.map(({ name }) => `${name} [${words.unit.trim()}]`)],
       rows: Array.from({ length: hours }, (_, h) => [

@@ -1,8 +1,8 @@
 import type { DailyRanges } from '../../measures/daily-ranges.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
-import type { Chart } from './chart.ts';
-import { chartFrame, isNarrow, timeAxis, uprightAxis } from './chart-frame.ts';
+import type { Along, Chart } from './chart.ts';
+import { chartFrame, isNarrow, timeAxis, timeDomain, uprightAxis } from './chart-frame.ts';
 import {
   bandLayers,
   bandText,
@@ -71,6 +71,7 @@ export function yearChart(data: YearData, width: number): Chart {
       `a line for its mean. Over ${days.mean.length} days it goes from ${figureText(least, 1)} to ` +
       `${figureText(most, 1)}${words.unit}; fine is ${bandText(band, quantity)}.`,
     spec,
+    along: alongDays(days, 0),
     table: {
       headers: ['day', ...['least', 'mean', 'most'].map((h) => `${h} [${words.unit.trim()}]`)],
       rows: dayRows(days),
@@ -118,12 +119,17 @@ export const dayChannel = (width: number, span?: Pick<DailyRanges, 'start' | 'me
     ...(span === undefined
       ? {}
       : {
-          domain: [span.start, span.start + span.mean.length * SECONDS_PER_DAY].map(
-            (s) => s * 1000,
-          ),
+          domain: timeDomain(span.start, span.start + span.mean.length * SECONDS_PER_DAY),
         }),
   },
   axis: timeAxis('%b', isNarrow(width) ? { interval: 'month', step: 3 } : 'month'),
+});
+
+/** Where the days of a table's rows lie. */
+export const alongDays = ({ start }: Pick<DailyRanges, 'start'>, row: number): Along => ({
+  row,
+  from: (start + SECONDS_PER_DAY / 2) * 1000,
+  step: SECONDS_PER_DAY * 1000,
 });
 
 function dayRows(days: DailyRanges): string[][] {

@@ -1,16 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import type { Chart } from '../../../src/report/charts/chart.ts';
+import { heatChart } from '../../../src/report/charts/heat-chart.ts';
+import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
 import { HUES, seriesStyle } from '../../../src/report/charts/palette.ts';
 import { placeLabels } from '../../../src/report/charts/place-labels.ts';
 import { shortened } from '../../../src/report/charts/shortened.ts';
 import { spreadOut } from '../../../src/report/charts/spread-out.ts';
+import { drawCharts } from '../../../src/report/charts/to-svg.ts';
 import { weeklyMeans } from '../../../src/report/charts/weekly-means.ts';
 import { wrapTitle } from '../../../src/report/charts/wrap-title.ts';
 import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
-import { START } from '../../measures/hand-made.ts';
+import { ledger, START } from '../../measures/hand-made.ts';
 import { compareBand } from '../../reference/compare.ts';
-import { series } from './sample.ts';
+import { drawnPlaces } from './drawn-places.ts';
+import { drawingsOf, PLAIN, sampleCharts, series } from './sample.ts';
 
 describe('colours', () => {
   test.each(Object.entries(HUES))('%s is seen on white and on near-black', (name, colour) => {
@@ -97,6 +102,45 @@ test('placeLabels: no word over a mark or another word, none outside, where ther
   );
 });
 
+describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
+  // Rows of the table, and which corner of the first mark is the row's.
+  test.each([
+    { kind: 'week-temperature', rows: { 0: 0, 30: 30, 167: 167 } },
+    { kind: 'week-humidity', rows: { 0: 0, 167: 167 } },
+    { kind: 'year-temperature', rows: { 0: 0, 31: 31, 59: 59 } },
+    { kind: 'cold-spot', rows: { 4: 0, 11: 1 } }, // means of weeks, at the middle day of each
+    { kind: 'mould', rows: { 1: 0, 32: 31, 60: 59 } },
+    { kind: 'money', rows: { 0: 0, 3: 3, 8: 8 } },
+  ])('$kind', async ({ kind, rows }) => {
+    const chart = sampleCharts(PLAIN, width)[kind]!;
+    const { marks, at } = await drawnRows(chart);
+    for (const [row, corner] of Object.entries(rows)) {
+      expect(Math.abs(at(Number(row)) - marks[0]![corner]!)).toBeLessThan(HALF_A_TENTH);
+    }
+  });
+
+  test('heat, in the middle of the months’ bars, also of one alone', async () => {
+    for (const months of [[0, 1], [11]]) {
+      const books = ledger(1, months, { energy: { heating: 9e9, walls: -7e9 } });
+      const { marks, at } = await drawnRows(heatChart(monthlyHeat(books), 'a', width));
+      months.forEach((_, month) => {
+        const middle = (Math.min(...marks[month]!) + Math.max(...marks[month]!)) / 2;
+        expect(Math.abs(at(month) - middle)).toBeLessThan(2 * HALF_A_TENTH);
+      });
+    }
+  });
+
+  test('no place where rows have none', async () => {
+    const charts = sampleCharts(PLAIN, width);
+    const drawn = await drawCharts(drawingsOf(charts));
+    const without = Object.keys(charts).filter((_, k) => drawn[k]!.along === null);
+    expect(without).toEqual(['calendar', 'water', 'trade-off']);
+    const nothing = heatChart(monthlyHeat(ledger(1, [], { energy: {} })), 'a', width);
+    const [empty] = await drawCharts([{ id: 'empty', chart: nothing }]);
+    expect(empty!.along).toBeNull();
+  });
+});
+
 test('shortened and wrapped words', () => {
   expect(shortened('dry-bedroom', 20)).toBe('dry-bedroom');
   expect(shortened('dry-bedroom', 6)).toBe('dry-b…');
@@ -131,6 +175,23 @@ test('contrast of the darkest hue on white, against the rule for pictures', () =
     because: 'the rule itself',
   });
 });
+
+/** The marks of a drawing and where its rows lie; the first and the last row lie inside the plot. */
+async function drawnRows(chart: Chart) {
+  const [drawn] = await drawCharts([{ id: 'one', chart }]);
+  const { plot, marks } = drawnPlaces(drawn!.svg);
+  const { row: first, from, step } = drawn!.along!;
+  const at = (row: number): number => from + (row - first) * step;
+  const last = chart.table.rows.findLastIndex(([name]) => name !== 'all');
+  expect(step).toBeGreaterThan(0);
+  // The ends of the plot are drawn half a pixel off, and cut to whole pixels.
+  expect(at(first)).toBeGreaterThanOrEqual(plot[0] - 0.51);
+  expect(at(last)).toBeLessThanOrEqual(plot[1] + 0.51);
+  return { marks, at };
+}
+
+/** What rounding to a tenth leaves of the places of a mark and of its picture. [px] */
+const HALF_A_TENTH = 0.11;
 
 /** Contrast ratio of two colours. Source: W3C, relative luminance and contrast of WCAG 2. */
 function contrast(a: string, b: string): number {
