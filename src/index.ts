@@ -33,6 +33,7 @@ export {
   type CumulativeMoneyData,
   cumulativeMoneyChart,
 } from './report/charts/cumulative-money-chart.ts';
+export { type DoubtData, doubtChart } from './report/charts/doubt-chart.ts';
 export { heatChart } from './report/charts/heat-chart.ts';
 export { hoursOutside } from './report/charts/hours-outside.ts';
 export { type MonthlyHeat, monthlyHeat } from './report/charts/monthly-heat.ts';

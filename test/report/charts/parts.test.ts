@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import { aroundWords } from '../../../src/report/charts/around-words.ts';
+import { axisWithRoom } from '../../../src/report/charts/axis-with-room.ts';
 import type { Chart } from '../../../src/report/charts/chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
@@ -102,6 +104,47 @@ test('placeLabels: no word over a mark or another word, none outside, where ther
   );
 });
 
+test('upright lines leave words out', () => {
+  const word = (top: number, bottom: number) => ({ left: 10, right: 20, top, bottom });
+  const words = [word(30, 40), word(5, 12), word(10, 16)];
+  expect(aroundWords(15, [0, 50], words)).toEqual([
+    { top: 0, bottom: 5 },
+    { top: 16, bottom: 30 },
+    { top: 40, bottom: 50 },
+  ]);
+  expect(aroundWords(25, [0, 50], words)).toEqual([{ top: 0, bottom: 50 }]);
+  expect(aroundWords(15, [0, 50], [word(-5, 20), word(45, 60)])).toEqual([{ top: 20, bottom: 45 }]);
+  expect(aroundWords(15, [0, 50], [word(-5, 60)])).toEqual([]);
+});
+
+describe('axisWithRoom', () => {
+  test('every value and every word is inside the plot, and one more pixel would be wasted', () => {
+    const word = fc.record({
+      at: fc.double({ min: -100, max: 100, noNaN: true }),
+      side: fc.constantFrom<-1 | 1>(-1, 1),
+      room: fc.double({ min: 0, max: 140, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(word, { minLength: 2, maxLength: 12 }), (words) => {
+        const values = [-101, ...words.map(({ at }) => at), 101];
+        const [from, to] = axisWithRoom(values, words, 300);
+        const px = (value: number) => ((value - from) / (to - from)) * 300;
+        const outer = [
+          ...words.map(({ at, side, room }) => px(at) + side * room),
+          ...[px(-101) - 6, px(101) + 6],
+        ];
+        expect(Math.min(...outer)).toBeCloseTo(0, 6);
+        expect(Math.max(...outer)).toBeCloseTo(300, 6);
+      }),
+    );
+  });
+
+  test('equal values stand in the middle', () => {
+    expect(axisWithRoom([0, 0], [], 300)).toEqual([-1, 1]);
+    expect(axisWithRoom([-4000], [], 300)).toEqual([-4040, -3960]);
+  });
+});
+
 describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
   // Rows of the table, and which corner of the first mark is the row's.
   test.each([
@@ -134,7 +177,7 @@ describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
     const charts = sampleCharts(PLAIN, width);
     const drawn = await drawCharts(drawingsOf(charts));
     const without = Object.keys(charts).filter((_, k) => drawn[k]!.along === null);
-    expect(without).toEqual(['calendar', 'water', 'trade-off']);
+    expect(without).toEqual(['calendar', 'water', 'trade-off', 'doubt']);
     const nothing = heatChart(monthlyHeat(ledger(1, [], { energy: {} })), 'a', width);
     const [empty] = await drawCharts([{ id: 'empty', chart: nothing }]);
     expect(empty!.along).toBeNull();

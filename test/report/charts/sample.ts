@@ -3,6 +3,7 @@ import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import type { Chart } from '../../../src/report/charts/chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
+import { doubtChart } from '../../../src/report/charts/doubt-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { hoursOutside } from '../../../src/report/charts/hours-outside.ts';
 import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
@@ -119,6 +120,17 @@ export function sampleCharts(names: SampleNames, width: number): Record<string, 
     ),
     money: cumulativeMoneyChart(
       { device, currency, price: 180, years: 8, savedPerYear: 50, discountRate: 0.03 },
+      width,
+    ),
+    doubt: doubtChart(
+      {
+        ...{ figure: `extra money a year of ${device}`, unit: currency, asIs: 40 },
+        inputs: [
+          { name: `leakage of ${room}`, low: '3 1/h', high: '9 1/h', atLow: 120, atHigh: -30 },
+          { name: plans[0], low: `1 ${currency}`, high: `2 ${currency}`, atLow: 50, atHigh: 90 },
+          { name: plans[1], low: '0.8', high: '1.2', atLow: 25, atHigh: 40 },
+        ],
+      },
       width,
     ),
   };

@@ -4,10 +4,12 @@ import { netPresentValue } from '../../../src/physics/economics/net-present-valu
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
+import { doubtChart } from '../../../src/report/charts/doubt-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { hoursOutside } from '../../../src/report/charts/hours-outside.ts';
 import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
 import { mouldChart } from '../../../src/report/charts/mould-chart.ts';
+import { chartsToSvg } from '../../../src/report/charts/to-svg.ts';
 import { tradeOffChart } from '../../../src/report/charts/trade-off-chart.ts';
 import { waterBalance } from '../../../src/report/charts/water-balance.ts';
 import { waterChart } from '../../../src/report/charts/water-chart.ts';
@@ -16,6 +18,7 @@ import { yearChart } from '../../../src/report/charts/year-chart.ts';
 import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { ledger, START } from '../../measures/hand-made.ts';
 import { BANDS, START_HERE, series } from './sample.ts';
+import { expectValid } from './vega-lite-schema.ts';
 
 describe('a week', () => {
   const coldFor = (hours: number) => series(168, (h) => (h < hours ? 17 : 20));
@@ -219,5 +222,86 @@ describe('money over a device’s life', () => {
     expect(rows.map(([year]) => year)).toEqual(['0', '1', '2', '3', '4', '5', '6']);
     expect(rows[0]).toEqual(['0', '-10000', '-10000']);
     expect(Number(rows[6]![2])).toBe(Math.round(netPresentValue(10_000, 2500, 0.08, 6)));
+  });
+});
+
+describe('inputs in doubt', () => {
+  const input = (name: string, atLow: number, atHigh: number) => ({
+    ...{ name, low: `${name} low`, high: `${name} high`, atLow, atHigh },
+  });
+  const doubt = (inputs: ReturnType<typeof input>[], asIs = 40, width = 720) =>
+    doubtChart({ figure: 'extra money a year', unit: 'GBP', asIs, inputs }, width);
+  const [a, b, c] = [input('a', 160, -60), input('b', 20, 70), input('c', 60, 65)];
+
+  test('the title names what moves the figure most, from what to what, and what turns its sign', () => {
+    expect(doubt([a, b]).title).toBe(
+      'a moves extra money a year most, from 160 to -60 GBP; a turns its sign',
+    );
+    expect(doubt([b, c]).title).toBe(
+      'b moves extra money a year most, from 20.0 to 70.0 GBP; no input turns its sign',
+    );
+    expect(doubt([a, input('d', -60, 150), input('e', 40, -1), b], 41).title).toBe(
+      'a moves extra money a year most, from 160 to -60 GBP; a, d and e turn its sign',
+    );
+    expect(doubt([a, a, a, a]).title).toBe(
+      '4 inputs move extra money a year most, by up to 120 GBP; 4 inputs turn its sign',
+    );
+  });
+
+  test('one input alone, none, and none that moves anything', () => {
+    expect(doubt([c]).title).toBe(
+      'c moves extra money a year, from 60.0 to 65.0 GBP; no input turns its sign',
+    );
+    expect(doubt([]).title).toBe('No input was tried low and high: extra money a year is 40.0 GBP');
+    expect(doubt([input('a', 40, 40.01)]).title).toBe(
+      'No input moves extra money a year from 40.0 GBP',
+    );
+  });
+
+  test('the table has every input, also beyond the twelve that are drawn', () => {
+    const many = Array.from({ length: 14 }, (_, k) => input(`n${k}`, 20 - k, 140 - k));
+    const { table, description, spec } = doubt(many);
+    expect(table.headers).toEqual([
+      ...['input', 'low', 'high'],
+      ...['extra money a year at low [GBP]', 'extra money a year at high [GBP]'],
+    ]);
+    expect(table.rows).toHaveLength(14);
+    expect(table.rows[13]).toEqual(['n13', 'n13 low', 'n13 high', '7', '127']);
+    expect(description).toContain('drawn are 12 of 14 inputs, the table has all');
+    expect(JSON.stringify(spec)).toContain('"extra money a year [GBP], 12 of 14 inputs"');
+    expect(JSON.stringify(spec)).not.toContain('n12');
+  });
+
+  test('what is no number is in the table and not in the picture', () => {
+    const { title, table, spec } = doubt([a, input('odd', Number.NaN, 50)]);
+    expect(table.rows[1]).toEqual(['odd', 'odd low', 'odd high', '-', '50']);
+    expect(JSON.stringify(spec)).not.toContain('odd');
+    expect(title).toContain('; a turns its sign');
+    const unknown = doubt([a], Number.NaN);
+    expect(unknown.title).toBe('It is not known what extra money a year comes to');
+    expect(unknown.table.rows).toEqual([['a', 'a low', 'a high', '160', '-60']]);
+    expect(JSON.parse(JSON.stringify(unknown.spec))).toEqual(unknown.spec);
+  });
+
+  test('equal values and nothing at all are drawn without a NaN, and valid', async () => {
+    const charts = [340, 720].flatMap((width) => [
+      ...[doubt([], 40, width), doubt([], 0, width), doubt([input('a', 0, 0)], 0, width)],
+      ...[doubt([c], 40, width), doubt([input('long '.repeat(40), 1e9, -1e9)], 40, width)],
+    ]);
+    const said: string[] = [];
+    const drawings = charts.map((chart, k) => ({ id: `d${k}`, chart }));
+    const svgs = await chartsToSvg(drawings, { warn: (text) => said.push(text) });
+    expect(said).toEqual([]);
+    for (const svg of svgs) expect(svg).not.toMatch(/NaN|Infinity/);
+    for (const { spec } of charts) {
+      expectValid(spec);
+      expect(JSON.parse(JSON.stringify(spec))).toEqual(spec);
+    }
+  });
+
+  test('both ends to one side are told in one word beyond the farther', async () => {
+    const [svg] = await chartsToSvg([{ id: 'd', chart: doubt([c]) }]);
+    expect(svg).toContain('>low c low, high c high<');
+    expect(svg).not.toContain('>c low<');
   });
 });

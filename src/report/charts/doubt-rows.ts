@@ -1,0 +1,130 @@
+import type { WordBox } from './around-words.ts';
+import { axisWithRoom } from './axis-with-room.ts';
+import { isNarrow } from './chart-frame.ts';
+import type { DoubtData } from './doubt-chart.ts';
+import { shortened } from './shortened.ts';
+
+/** Where everything in the rows of the picture of doubts goes: places in [px], values on its axis. */
+export interface DoubtRows {
+  /** Of the plot. */
+  readonly width: number;
+  readonly height: number;
+  /** From the left edge of the picture to the plot. */
+  readonly left: number;
+  /** Names stand above their bars, as on a phone, or left of the plot. */
+  readonly namesAbove: boolean;
+  readonly domain: readonly [number, number];
+  readonly names: readonly { readonly text: string; readonly y: number }[];
+  readonly halves: readonly Half[];
+  readonly words: readonly EndWord[];
+  /** Of all words in the plot. */
+  readonly boxes: readonly WordBox[];
+}
+
+/** One half of a bar, from the figure as it is to what an end of the input makes of it. */
+interface Half {
+  /** Number of the end: 0 for low, 1 for high. */
+  readonly end: 0 | 1;
+  readonly from: number;
+  readonly to: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** What stands at the end of a bar, and to which side of it. */
+interface EndWord {
+  readonly text: string;
+  readonly at: number;
+  readonly side: -1 | 1;
+  readonly y: number;
+}
+
+/**
+ * One row an input. Where both ends of an input move the figure to the same side, its halves lie
+ * one below the other, each half as thick, and one word says what both are.
+ *
+ * @param width  of the whole picture [px]
+ */
+export function doubtRows(inputs: DoubtData['inputs'], asIs: number, width: number): DoubtRows {
+  const narrow = isNarrow(width);
+  const longest = Math.max(0, ...inputs.map(({ name }) => [...name].length));
+  const most = Math.floor(((narrow ? 1 : 0.38) * width - 2 * MARGIN - BESIDE) / CHARACTER);
+  const left = narrow ? MARGIN : Math.ceil(MARGIN + widthOf(Math.min(longest, most)) + BESIDE + 1);
+  const plot = width - left - MARGIN;
+  const above = narrow ? NAME : 0;
+  const pitch = above + BAR + BETWEEN;
+  const names = inputs.map(({ name }, k) => ({
+    text: shortened(name, most),
+    y: k * pitch + (narrow ? (BETWEEN + NAME) / 2 : pitch / 2),
+  }));
+  const topOf = (k: number): number => k * pitch + above + BETWEEN / 2;
+  const halves = inputs.flatMap((input, k) => halvesOf(input, asIs, topOf(k)));
+  const words = inputs.flatMap((input, k) => wordsOf(input, asIs, topOf(k) + BAR / 2, plot));
+  const ends = [asIs, ...inputs.flatMap(({ atLow, atHigh }) => [atLow, atHigh])];
+  const domain = axisWithRoom(
+    ends,
+    words.map(({ text, ...word }) => ({ ...word, room: BESIDE + widthOf([...text].length) + 2 })),
+    plot,
+  );
+  const px = (value: number): number => ((value - domain[0]) / (domain[1] - domain[0])) * plot;
+  const boxes = words.map(({ text, at, side, y }) => {
+    const near = px(at) + side * BESIDE;
+    const far = near + side * widthOf([...text].length);
+    return { left: Math.min(near, far), right: Math.max(near, far), ...lineAt(y) };
+  });
+  const nameBoxes = names.map(({ text, y }) => ({
+    ...{ left: 0, right: widthOf([...text].length), ...lineAt(y) },
+  }));
+  return {
+    ...{ width: plot, height: pitch * Math.max(1, inputs.length), left, namesAbove: narrow },
+    ...{ domain, names, halves, words, boxes: narrow ? [...boxes, ...nameBoxes] : boxes },
+  };
+}
+
+type Input = DoubtData['inputs'][number];
+
+function halvesOf({ atLow, atHigh }: Input, asIs: number, top: number): Half[] {
+  const shared = sameSide(atLow, atHigh, asIs);
+  return [atLow, atHigh].flatMap((to, k) =>
+    to === asIs
+      ? []
+      : {
+          ...{ end: k as 0 | 1, from: asIs, to },
+          top: top + (shared && k === 1 ? BAR / 2 : 0),
+          bottom: top + (shared && k === 0 ? BAR / 2 : BAR),
+        },
+  );
+}
+
+function wordsOf(input: Input, asIs: number, y: number, plot: number): EndWord[] {
+  const { low, high, atLow, atHigh } = input;
+  if (sameSide(atLow, atHigh, asIs)) {
+    const side = atLow > asIs ? 1 : -1;
+    const at = side * Math.max(side * atLow, side * atHigh);
+    const text = shortened(`low ${low}, high ${high}`, (0.45 * plot) / CHARACTER);
+    return [{ text, at, side, y }];
+  }
+  const lowSide = atLow > asIs || atHigh < asIs ? 1 : -1;
+  const most = (0.28 * plot) / CHARACTER;
+  return [
+    { text: shortened(low, most), at: atLow, side: lowSide, y },
+    { text: shortened(high, most), at: atHigh, side: lowSide > 0 ? -1 : 1, y },
+  ];
+}
+
+const sameSide = (atLow: number, atHigh: number, asIs: number): boolean =>
+  Math.sign(atLow - asIs) * Math.sign(atHigh - asIs) > 0;
+
+const widthOf = (characters: number): number => CHARACTER * characters;
+
+const lineAt = (y: number) => ({ top: y - LINE / 2, bottom: y + LINE / 2 });
+
+/** Around the picture, and from a bar to its words. [px] */
+const MARGIN = 6;
+export const BESIDE = 5;
+/** Heights of a name above its bar, a bar, and what is left free between rows. [px] */
+const NAME = 16;
+const BAR = 14;
+const BETWEEN = 10;
+const LINE = 13; // px
+export const CHARACTER = 6.8; // px, at 11 px, in a wide font
