@@ -74,7 +74,7 @@ export {
   type OneAtATimeSetup,
   oneAtATime,
 } from './studies/one-at-a-time.ts';
-export { extraAtDevicePrice, extraAtFuelPrice, extraPerYear } from './studies/other-prices.ts';
+export { atFuelPrice, atPurchasePrice, extraPerYear } from './studies/other-prices.ts';
 export {
   type PurchaseSum,
   type PurchaseSumSetup,

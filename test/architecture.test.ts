@@ -39,8 +39,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 const MAY_USE: Record<string, readonly string[]> = {
   weather: ['csv-parse/browser/esm/sync'],
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
-  report: ['vega', 'vega-lite'],
-  cli: ['commander', 'cli-progress', 'zod'],
+  report: ['fflate', 'vega', 'vega-interpreter', 'vega-lite'],
+  cli: ['commander', 'cli-progress', 'open', 'piscina', 'zod'],
 };
 
 const sources = filesUnder('src').map((file) => ({

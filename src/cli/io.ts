@@ -1,3 +1,6 @@
+import type { SimulationSetup } from './simulation-task.ts';
+import type { Workers } from './start-workers.ts';
+
 /**
  * Everything a command may do to the world. Handed in, so that tests run without process or disk.
  *
@@ -10,6 +13,20 @@ export interface Io {
   readText(path: string, limit: number): Promise<string>;
   /** Write a file whole or not at all. */
   writeWhole(path: string, text: string): Promise<void>;
+  /** A file that comes with the program, by its name in the folder that the build fills. */
+  readAsset(name: string): Promise<string>;
+  /** Show a file to the person with whatever program their system has for it. */
+  show(path: string): Promise<void>;
+  /** Start threads for many runs; null where all is to happen in this one. */
+  readonly startWorkers: ((setup: SimulationSetup) => Promise<Workers>) | null;
+  /** Today, "YYYY-MM-DD". */
+  today(): string;
+  /** SHA-256 of a text in UTF-8, base64. */
+  sha256(text: string): string;
+  /** Make a folder, and those it stands in, where there is none. */
+  makeFolder(path: string): Promise<void>;
+  /** Whether `writeWhole` could write there now; it throws as that would. */
+  requireWritable(path: string): Promise<void>;
   /** Figures: standard output. */
   out(text: string): void;
   /** Everything else: standard error. */

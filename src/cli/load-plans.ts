@@ -6,18 +6,13 @@ import { figureText } from '../units/figure-text.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Io } from './io.ts';
-import { loadScenario } from './load-scenario.ts';
+import { type LoadedScenario, loadScenario } from './load-scenario.ts';
 import { requireName } from './wrong-call.ts';
 
 /** Everything that runs of a scenario need. */
-export interface LoadedPlans {
-  readonly scenario: Scenario;
+export interface LoadedPlans extends LoadedScenario {
   readonly weather: Weather;
-  /** As reached from here. */
-  readonly weatherFile: string;
   readonly plans: readonly PlanRequest[];
-  /** Every path that was read, as reached from here. */
-  readonly read: readonly string[];
 }
 
 /** What the words of the call change about a scenario. */
@@ -63,13 +58,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
   }
   if (problems.size > 0) throw new InputProblems([...problems.values()]);
   noteDistance(io, weather!, prepared[0]!);
-  return {
-    scenario,
-    weather: weather!,
-    weatherFile,
-    plans: plans as PlanRequest[],
-    read: loaded.read,
-  };
+  return { ...loaded, weather: weather!, plans: plans as PlanRequest[] };
 
   function requestOf(plan: PreparedPlan, outdoors: Weather): PlanRequest {
     const { from, to } = plan.period;

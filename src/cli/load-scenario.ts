@@ -6,6 +6,8 @@ import type { Io } from './io.ts';
 /** A scenario with the text of every file it names. */
 export interface LoadedScenario {
   readonly scenario: Scenario;
+  /** The scenario as it was written. */
+  readonly text: string;
   /** Texts by the path that the scenario wrote. */
   readonly files: ReadonlyMap<string, string>;
   /** The weather's path as reached from here, and its text. */
@@ -28,7 +30,8 @@ export async function loadScenario(
 ): Promise<LoadedScenario> {
   const { namedAt } = await import('../scenario/named-at.ts');
   const { readScenario } = await import('../scenario/read-scenario.ts');
-  const scenario = readScenario(await io.readText(path, MOST_SCENARIO), path);
+  const text = await io.readText(path, MOST_SCENARIO);
+  const scenario = readScenario(text, path);
   const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
   const weatherFile = otherWeather ?? reach(scenario.weather);
   const files = new Map<string, string>();
@@ -47,7 +50,7 @@ export async function loadScenario(
     }
   }
   if (problems.length > 0) throw new InputProblems(problems);
-  return { scenario, files, weatherFile, weatherText: files.get(scenario.weather)!, read };
+  return { scenario, text, files, weatherFile, weatherText: files.get(scenario.weather)!, read };
 }
 
 /** Largest scenario, recipe or map. [byte] */

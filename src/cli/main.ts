@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { InputProblems, problemText } from '../units/problem.ts';
 import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
+import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
 import { weatherCommand } from './commands/weather.ts';
 import type { Io } from './io.ts';
@@ -21,6 +22,7 @@ export async function main(args: readonly string[], io: Io): Promise<number> {
     .addCommand(checkCommand(io))
     .addCommand(runCommand(io))
     .addCommand(compareCommand(io))
+    .addCommand(reportCommand(io))
     .addCommand(weatherCommand(io))
     .addHelpText('after', EXAMPLES);
   speakThrough(io, program);
@@ -67,6 +69,7 @@ and says what a setpoint, habit or device costs and does.`;
 const EXAMPLES = `
 Examples:
   $ roombalance compare scenarios/terrace.yaml
+  $ roombalance report scenarios/terrace.yaml --open
   $ roombalance run --help
 
 Exit status: 0 done, 1 wrong call, 2 wrong input, 3 a check of the program's own failed.`;

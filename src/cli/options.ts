@@ -46,6 +46,14 @@ export function wholeNumber(text: string): number {
   throw new InvalidArgumentError('Give a whole number of 0 or more.');
 }
 
+/** A day as YYYY-MM-DD that is in the calendar. */
+export function date(text: string): string {
+  const read = new Date(`${text}T00:00:00Z`);
+  const same = !Number.isNaN(read.getTime()) && read.toISOString().slice(0, 10) === text;
+  if (same) return text;
+  throw new InvalidArgumentError('Give a day of the calendar, such as 2026-03-31.');
+}
+
 function setting(words: string): string {
   if (/^\/[^=]+=/.test(words)) return words;
   throw new InvalidArgumentError('Give a place and a value, such as /heating/setpoint=19.');

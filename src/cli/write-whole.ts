@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
-import { rmSync } from 'node:fs';
-import { type FileHandle, open, realpath, rename, stat, writeFile } from 'node:fs/promises';
+import { constants, rmSync } from 'node:fs';
+import { access, type FileHandle, open, realpath, rename, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { InputProblems } from '../units/problem.ts';
 import { fileTrouble } from './file-trouble.ts';
@@ -35,6 +35,20 @@ export async function writeWhole(path: string, text: string, guard: Guard): Prom
     });
   } catch (error) {
     throw error instanceof InputProblems ? error : await fileTrouble(error, path, 'write');
+  }
+}
+
+/**
+ * Refuse a path that could not be written, before the work of making what goes there.
+ *
+ * @throws InputProblems as `writeWhole`
+ */
+export async function requireWritable(path: string): Promise<void> {
+  try {
+    const { target, plain } = await whatStandsThere(path);
+    if (plain) await access(dirname(target), constants.W_OK);
+  } catch (error) {
+    throw await fileTrouble(error, path, 'write');
   }
 }
 

@@ -1,9 +1,10 @@
+import { createHash } from 'node:crypto';
 import type { Io } from '../../src/cli/io.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 
 /** A world without disk: files in an object, and what was said. */
 export function fakeIo(files: Record<string, string> = {}) {
-  const said = { out: '', err: '' };
+  const said = { out: '', err: '', shown: '', folders: [] as string[] };
   const io: Io = {
     version: '1.2.3',
     readText: async (path, limit) => {
@@ -17,6 +18,17 @@ export function fakeIo(files: Record<string, string> = {}) {
     writeWhole: async (path, text) => {
       files[path] = text;
     },
+    makeFolder: async (path) => {
+      said.folders.push(path);
+    },
+    requireWritable: async () => {},
+    readAsset: async (name) => `/* ${name} */`,
+    show: async (path) => {
+      said.shown += path;
+    },
+    startWorkers: null,
+    today: () => '2030-01-02',
+    sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
     out: (text) => {
       said.out += text;
     },

@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import type { Assumed, Remark } from '../../home/remarks.ts';
-import { cautionsOfAll } from '../cautions-of-all.ts';
+import { cautionsOfAll } from '../../report/cautions-of-all.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';

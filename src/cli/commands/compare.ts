@@ -1,6 +1,6 @@
 import { Command } from 'commander';
+import { cautionsOfAll } from '../../report/cautions-of-all.ts';
 import type { PlanRequest } from '../../studies/run-plan.ts';
-import { cautionsOfAll } from '../cautions-of-all.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { loadPlans } from '../load-plans.ts';

@@ -1,4 +1,6 @@
-import type { Remark } from '../home/remarks.ts';
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+
+type Remark = PlanMeasures['cautions'][number];
 
 /** A plan by its name, and what it cautions about. */
 export interface CautionedPlan {

@@ -1,0 +1,39 @@
+import type { WatchedRun } from '../studies/report-study.ts';
+import type { RunVaried, VariedPlan } from '../studies/varied-plan.ts';
+import { InputProblems } from '../units/problem.ts';
+import type { Io } from './io.ts';
+import { createSimulator, type SimulationAnswer, type SimulationSetup } from './simulation-task.ts';
+
+/** Runs of plans of one scenario, on all processors where the world has several. */
+export interface Simulations {
+  readonly run: RunVaried;
+  /** The same, and keeps the hours for pictures. */
+  readonly watch: (varied: VariedPlan) => Promise<WatchedRun>;
+  /** Call it when nothing is asked for any more, whatever happened. */
+  close(): Promise<void>;
+}
+
+/** @param told  hears of every run that is asked for, and of every one that is over */
+export async function startSimulations(
+  io: Io,
+  setup: SimulationSetup,
+  told: { asked(): void; done(): void },
+): Promise<Simulations> {
+  const workers = io.startWorkers === null ? null : await io.startWorkers(setup);
+  const here = workers === null ? createSimulator(setup) : null;
+
+  async function ask(varied: VariedPlan, watched: boolean) {
+    told.asked();
+    const task = { varied, watched };
+    const answer: SimulationAnswer = here === null ? await workers!.ask(task) : here(task);
+    told.done();
+    if ('problems' in answer) throw new InputProblems(answer.problems);
+    return answer.done;
+  }
+
+  return {
+    run: async (varied) => (await ask(varied, false)).measures,
+    watch: async (varied) => (await ask(varied, true)) as WatchedRun,
+    close: async () => workers?.close(),
+  };
+}

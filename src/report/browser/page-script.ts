@@ -1,0 +1,17 @@
+import { drawCharts } from '../charts/to-svg.ts';
+import { type PackedPictures, unpackPictures } from '../page/packed-pictures.ts';
+import type { Choice } from '../page/pictures.ts';
+import { letReadersChoose } from './let-readers-choose.ts';
+import { letReadersPoint } from './let-readers-point.ts';
+
+// What runs in the page of a report. Without it the page is whole, but stands still.
+
+const held = JSON.parse(document.getElementById('picture-data')!.textContent ?? '') as {
+  packed: PackedPictures;
+  choice: Choice;
+};
+
+for (const figure of document.querySelectorAll<HTMLElement>('figure.picture')) {
+  letReadersPoint(figure);
+}
+letReadersChoose(() => unpackPictures(held.packed), held.choice, drawCharts);

@@ -1,0 +1,63 @@
+import type { Option } from '../../studies/options.ts';
+import type { ReportStudy } from '../../studies/report-study.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { figureTable } from './figure-table.ts';
+import { html } from './html.ts';
+import type { Section } from './section.ts';
+
+/** Every value that nobody gave, of doing nothing and of what is asked about, with its source. */
+export function assumptionsSection({ options, purchase }: ReportStudy): Section {
+  const assumed = distinct([options[0]!, ...(purchase === null ? [] : [purchase.about.option])]);
+  const sources = [...new Set(assumed.map(({ source }) => source))];
+  const number = (value: number | string | null) =>
+    value === null ? '' : typeof value === 'number' ? figureText(value) : value;
+  return {
+    id: 'assumptions',
+    title: 'Assumptions',
+    body: html`
+<p>${assumed.length} values that the scenario does not give. Put in what you know better, those that matter most first (“What could be different”).</p>
+${figureTable({
+  caption: 'Assumed values, units as in the scenario file',
+  heads: ['where', 'value', 'low', 'high', 'source'],
+  rows: assumed.map(({ path, value, low, high, source }) => [
+    html`<code>${path}</code>`,
+    number(value),
+    number(low),
+    number(high),
+    `${sources.indexOf(source) + 1}`,
+  ]),
+})}
+<h3>Sources</h3>
+<ol>${sources.map((source) => html`<li>${source}</li>`)}</ol>
+${bands(options[0]!)}`,
+  };
+}
+
+const distinct = (options: readonly Option[]) => [
+  ...new Map(
+    options.flatMap(({ prepared }) => prepared.assumed).map((one) => [one.path, one]),
+  ).values(),
+];
+
+function bands({ prepared }: Option) {
+  const edge = (value: number) => (Number.isFinite(value) ? figureText(value) : '');
+  return html`
+<h3>What counts as fine</h3>
+${figureTable({
+  caption: 'Bands of the rooms',
+  heads: ['room', 'temperature from [°C]', 'to', 'why', 'humidity from [%]', 'to', 'why'],
+  words: [3, 6],
+  rows: prepared.home.rooms.map(({ name }, k) => {
+    const { temperature, humidity } = prepared.bands[k]!;
+    return [
+      name,
+      edge(temperature.low),
+      edge(temperature.high),
+      temperature.reason,
+      edge(humidity.low),
+      edge(humidity.high),
+      humidity.reason,
+    ];
+  }),
+})}`;
+}

@@ -1,0 +1,84 @@
+import type { ReportStudy } from '../../studies/report-study.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
+import { doubtChart } from '../charts/doubt-chart.ts';
+import { tradeOffChart } from '../charts/trade-off-chart.ts';
+import type { Drawable } from './draw-twice.ts';
+import { hoursOutsideBands } from './option-words.ts';
+import { pathInWords } from './path-in-words.ts';
+import type { PictureData } from './picture-data.ts';
+import { type Choice, PICTURES, pictureId } from './pictures.ts';
+
+/**
+ * Every picture of the page in its order: those of rooms as first chosen, calendar and water also
+ * with the purchase, then those of money and doubt.
+ */
+export function drawables(study: ReportStudy, data: PictureData, choice: Choice): Drawable[] {
+  const { options, purchase } = study;
+  const { currency } = options[0]!.measures.money;
+  const bought = data.plans.findIndex(({ name }) => name === purchase?.about.option.name);
+  const ofRooms = PICTURES.flatMap((picture): Drawable[] => {
+    const drawn = (own: Choice, id: string): Drawable => ({
+      id,
+      at: (width) => picture.draw(data, own, width),
+    });
+    const first = drawn(choice, pictureId(picture));
+    const both = picture.follows.includes('plan') && bought > 0 && WITH_PURCHASE.has(picture.id);
+    const second = drawn({ ...choice, plan: bought }, `${pictureId(picture)}-with`);
+    return both ? [first, second] : [first];
+  });
+  const money = options.map(({ name, measures }) => ({
+    name,
+    money: measures.money.total_per_year,
+    hours: hoursOutsideBands(measures),
+  }));
+  return [
+    ...ofRooms,
+    { id: 'picture-trade-off', at: (width) => tradeOffChart({ currency, plans: money }, width) },
+    ...(purchase === null ? [] : moneyAndDoubt(purchase, currency)),
+  ];
+}
+
+function moneyAndDoubt(
+  { about, sum, doubt }: NonNullable<ReportStudy['purchase']>,
+  currency: string,
+): Drawable[] {
+  const years = Math.max(0, ...about.buys.map(({ lastsYears }) => Math.floor(lastsYears)));
+  const cumulative: Drawable = {
+    id: 'picture-money',
+    at: (width) =>
+      cumulativeMoneyChart(
+        {
+          ...{ device: sum.device, currency, price: sum.price, years },
+          savedPerYear: 0 - (sum.running + sum.heat_credit + sum.other),
+          discountRate: about.option.prepared.discountRate,
+        },
+        width,
+      ),
+  };
+  const doubts: Drawable = {
+    id: 'picture-doubt',
+    at: (width) =>
+      doubtChart(
+        {
+          figure: `extra money a year with ${about.option.name}`,
+          unit: currency,
+          asIs: doubt.figure,
+          inputs: doubt.effects.map(({ path, low, high, at_low, at_high }) => ({
+            name: pathInWords(path, about.option.raw),
+            low: figureText(low),
+            high: figureText(high),
+            atLow: at_low,
+            atHigh: at_high,
+          })),
+        },
+        width,
+      ),
+  };
+  return [
+    ...(years >= 1 && sum.price > 0 ? [cumulative] : []),
+    ...(doubt.effects.length > 0 ? [doubts] : []),
+  ];
+}
+
+const WITH_PURCHASE: ReadonlySet<string> = new Set(['calendar', 'water']);

@@ -1,0 +1,29 @@
+import { type Html, type HtmlPart, html } from './html.ts';
+
+/** A table of figures with a name at the head of each row. */
+export interface FigureTable {
+  readonly caption: string;
+  /** One per column, units in brackets; the first is of the rows' names. */
+  readonly heads: readonly string[];
+  /** First the row's name. */
+  readonly rows: readonly (readonly HtmlPart[])[];
+  /** Columns of words, which are not set to the right; the first is one without being named. */
+  readonly words?: readonly number[];
+}
+
+/**
+ * A table that may be wider than the page: it scrolls within itself, by keyboard too, and the names
+ * of its rows stay in sight.
+ */
+export function figureTable({ caption, heads, rows, words = [] }: FigureTable): Html {
+  const kind = (k: number) => (k === 0 || words.includes(k) ? 'word' : 'figure');
+  return html`<div class="wide" role="region" aria-label="${caption}" tabindex="0">
+<table><caption>${caption}</caption>
+<thead><tr>${heads.map((head, k) => html`<th scope="col" class="${kind(k)}">${head}</th>`)}</tr></thead>
+<tbody>${rows.map(
+    ([name = '', ...cells]) => html`<tr><th scope="row">${name}</th>${cells.map(
+      (cell, k) => html`<td class="${kind(k + 1)}">${cell}</td>`,
+    )}</tr>
+`,
+  )}</tbody></table></div>`;
+}

@@ -1,0 +1,112 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { roomHours } from '../../measures/room-hours.ts';
+import type { Option } from '../../studies/options.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { figureTable } from './figure-table.ts';
+import { type Html, html } from './html.ts';
+import { coldSpotRoomHours, optionName, waterTaken } from './option-words.ts';
+import type { ReportInput } from './report-input.ts';
+import { paragraphsAndLists, type Section } from './section.ts';
+
+/** Everything that could be done, doing nothing first, with what each costs and does. */
+export function optionsSection({ study }: ReportInput): Section {
+  const { options, purchase, answer } = study;
+  const columns = columnsOf(options);
+  const best = columns.map(({ of, best: want }) =>
+    want === undefined
+      ? null
+      : (want === 'most' ? Math.max : Math.min)(...options.map((o) => of(o.measures))),
+  );
+  const days = Math.round(options[0]!.measures.period.hours / 24);
+  return {
+    id: 'options',
+    title: 'Options side by side',
+    body: html`
+${purchase?.decision == null ? null : paragraphsAndLists(answer)}
+${figureTable({
+  caption: `Whole home, ${days} days; bold: the best of its column`,
+  heads: ['option', ...columns.map(({ head }) => head)],
+  rows: options.map((option) => [
+    optionName(option),
+    ...columns.map((column, k) => cell(column, option.measures, best[k]!)),
+  ]),
+})}
+<p><b>room h</b>: hours, added up over the rooms. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>cold spot</b> is the coldest place of a room's outer walls, where the air is most humid; mould can begin where it stays over 80 % there. <b>Money a day</b> is all money a year over 365; owning is the price of what is bought, spread over its life. <b>Proposed</b> options are the program's own, not the scenario's.</p>
+${safetyNote(study.purchase)}`,
+  };
+}
+
+interface Column {
+  readonly head: string;
+  readonly of: (measures: PlanMeasures) => number;
+  readonly decimals?: number;
+  readonly best?: 'least' | 'most';
+}
+
+function columnsOf(options: readonly Option[]): Column[] {
+  const { prepared, measures } = options[0]!;
+  const { currency } = measures.money;
+  const winter = prepared.home.site.latitude < 0 ? 'April to September' : 'October to March';
+  const ofDevices = ({ devices }: PlanMeasures) =>
+    Object.values(devices.by_device).reduce((sum, kwh) => sum + kwh, 0);
+  return [
+    { head: 'heat to rooms [kWh]', of: ({ heating }) => heating.useful_kwh },
+    { head: 'devices [kWh]', of: ofDevices },
+    {
+      ...{ head: `money a day [${currency}]`, decimals: 2, best: 'least' },
+      of: ({ money }) => money.total_per_year / 365,
+    },
+    { head: `energy, ${winter} [${currency}]`, of: ({ money }) => money.winter_energy },
+    { head: `owning a year [${currency}]`, of: ({ money }) => money.owning_per_year },
+    {
+      ...{ head: `all money a year [${currency}]`, best: 'least' },
+      of: ({ money }) => money.total_per_year,
+    },
+    {
+      ...{ head: `too damp${limitOf(options[0]!, 'high')} [room h]`, best: 'least' },
+      of: (m) => roomHours(m, 'outside_band_hours', 'humidity_high'),
+    },
+    { head: 'cold spots over 80 % [room h]', of: coldSpotRoomHours, best: 'least' },
+    {
+      ...{ head: `too dry${limitOf(options[0]!, 'low')} [room h]`, best: 'least' },
+      of: (m) => roomHours(m, 'outside_band_hours', 'humidity_low'),
+    },
+    {
+      ...{ head: 'too cold, somebody in [room h]', best: 'least' },
+      of: (m) => roomHours(m, 'outside_band_occupied_hours', 'temperature_low'),
+    },
+    { head: 'water taken out [L]', of: waterTaken },
+  ];
+}
+
+function cell(column: Column, measures: PlanMeasures, best: number | null): Html {
+  const text = figureText(column.of(measures), column.decimals ?? 0);
+  return best !== null && Number(text) === Number(figureText(best, column.decimals ?? 0))
+    ? html`<b>${text}</b>`
+    : html`${text}`;
+}
+
+/** " (over 60 %)" where all rooms have the same edge. */
+function limitOf({ prepared }: Option, side: 'low' | 'high'): string {
+  const edges = new Set(prepared.bands.map(({ humidity }) => humidity[side]));
+  const [edge] = edges;
+  return edges.size === 1 ? ` (${side === 'high' ? 'over' : 'under'} ${edge} %)` : '';
+}
+
+function bandWords({ prepared }: Option): string {
+  const { home, bands } = prepared;
+  const texts = bands.map(({ humidity: { low, high } }) => `${low} to ${high} %`);
+  if (new Set(texts).size === 1) return `relative humidity outside ${texts[0]}`;
+  const rooms = home.rooms.map(({ name }, k) => `${name} ${texts[k]}`).join(', ');
+  return `relative humidity outside each room's band (${rooms})`;
+}
+
+function safetyNote(purchase: ReportInput['study']['purchase']): Html | null {
+  const safe = purchase?.equalSafety ?? null;
+  if (safe === null || purchase === null || purchase.warmer !== null) return null;
+  const words =
+    safe.warmer_by_k === 0
+      ? `the device takes no hour above 80 % from the cold spot of the ${safe.room}, so that it need not be any warmer to be as safe`
+      : `no warmth was found that makes the ${safe.room} as safe as with the device: ${safe.note}`;
+  return html`<p><b>As safe by heat alone:</b> ${words}.</p>`;
+}

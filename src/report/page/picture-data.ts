@@ -1,0 +1,46 @@
+import type { LocalClock } from '../../units/local-clock.ts';
+import type { Edges } from '../charts/climate.ts';
+import type { MonthlyHeat } from '../charts/monthly-heat.ts';
+import type { WaterBalance } from '../charts/water-balance.ts';
+
+/** The hours that pictures are drawn from, of all rooms under a few plans. */
+export interface PictureData {
+  /** Instant at which the first hour begins [s UTC], and how many there are. */
+  readonly start: number;
+  readonly hours: number;
+  readonly clock: LocalClock;
+  /** Number of the hour at which the coldest seven days begin. */
+  readonly coldest: number;
+  readonly rooms: readonly RoomPictureData[];
+  readonly plans: readonly PlanPictureData[];
+}
+
+interface RoomPictureData {
+  readonly name: string;
+  /** Of the baseline. [°C] and [%] */
+  readonly temperature: Edges;
+  readonly humidity: Edges;
+  /** Share of each hour with somebody in the room, 0 or 1. */
+  readonly occupied: Float32Array;
+}
+
+interface PlanPictureData {
+  readonly name: string;
+  readonly heat: MonthlyHeat;
+  readonly water: WaterBalance;
+  /** In the order of the rooms. */
+  readonly rooms: readonly RoomHours[];
+}
+
+/** One value an hour, of the mould index one a day. */
+export interface RoomHours {
+  /** Operative. [°C] */
+  readonly temperature: Float32Array;
+  /** Of the air, and at the surface of the coldest spot. [%] */
+  readonly humidity: Float32Array;
+  readonly coldSpot: Float32Array;
+  /** [-] */
+  readonly mouldIndex: Float32Array;
+  /** As among the figures. [h] */
+  readonly coldSpotHours: number;
+}

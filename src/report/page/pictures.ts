@@ -1,0 +1,136 @@
+import { dailyRanges } from '../../measures/daily-ranges.ts';
+import { SECONDS_PER_DAY, toLocal, weekday } from '../../units/local-clock.ts';
+import { calendarChart } from '../charts/calendar-chart.ts';
+import type { Chart } from '../charts/chart.ts';
+import type { ClimateQuantity } from '../charts/climate.ts';
+import { coldSpotChart } from '../charts/cold-spot-chart.ts';
+import { heatChart } from '../charts/heat-chart.ts';
+import { hoursOutside } from '../charts/hours-outside.ts';
+import { mouldChart } from '../charts/mould-chart.ts';
+import { waterChart } from '../charts/water-chart.ts';
+import { weekChart } from '../charts/week-chart.ts';
+import { yearChart } from '../charts/year-chart.ts';
+import type { PictureData } from './picture-data.ts';
+
+/** What a reader may choose to see: numbers of a room, of a plan, and of the hour a week begins. */
+export interface Choice {
+  readonly room: number;
+  readonly plan: number;
+  readonly week: number;
+}
+
+/** A picture that follows choices. */
+export interface Picture {
+  readonly id: string;
+  readonly follows: readonly (keyof Choice)[];
+  readonly draw: (data: PictureData, choice: Choice, width: number) => Chart;
+}
+
+/** All pictures of rooms, in the order of the page. The same ones are drawn in the page again. */
+export const PICTURES: readonly Picture[] = [
+  { id: 'week-temperature', follows: ['room', 'week'], draw: week('temperature') },
+  { id: 'week-humidity', follows: ['room', 'week'], draw: week('humidity') },
+  {
+    id: 'cold-spot',
+    follows: ['room'],
+    draw: ({ rooms, plans, start, clock }, { room }, width) =>
+      coldSpotChart(
+        {
+          room: rooms[room]!.name,
+          plans: plans.map(({ name, rooms: own }) => ({
+            name,
+            days: dailyRanges(own[room]!.coldSpot, start, clock),
+            hoursAbove80: own[room]!.coldSpotHours,
+          })),
+        },
+        width,
+      ),
+  },
+  {
+    id: 'mould',
+    follows: ['room'],
+    draw: ({ rooms, plans, start, clock }, { room }, width) =>
+      mouldChart(
+        {
+          ...{ room: rooms[room]!.name, start, clock },
+          plans: plans.map(({ name, rooms: own }) => ({ name, index: own[room]!.mouldIndex })),
+        },
+        width,
+      ),
+  },
+  { id: 'year-temperature', follows: ['room', 'plan'], draw: year('temperature') },
+  { id: 'year-humidity', follows: ['room', 'plan'], draw: year('humidity') },
+  {
+    id: 'calendar',
+    follows: ['room', 'plan'],
+    draw: ({ rooms, plans, start, clock }, { room, plan }, width) => {
+      const { name, rooms: own } = plans[plan]!;
+      const { temperature, humidity } = own[room]!;
+      const hours = hoursOutside(temperature, humidity, rooms[room]!);
+      return calendarChart({ room: rooms[room]!.name, plan: name, start, clock, hours }, width);
+    },
+  },
+  {
+    id: 'heat',
+    follows: ['plan'],
+    draw: ({ plans }, { plan }, width) => heatChart(plans[plan]!.heat, plans[plan]!.name, width),
+  },
+  {
+    id: 'water',
+    follows: ['plan'],
+    draw: ({ plans }, { plan }, width) => waterChart(plans[plan]!.water, plans[plan]!.name, width),
+  },
+];
+
+/**
+ * Numbers of the hours at which weeks begin, Mondays at midnight by the wall clock, with the
+ * coldest seven days among them wherever they begin.
+ */
+export function weekStarts({ start, hours, clock, coldest }: PictureData): number[] {
+  const starts = [coldest];
+  for (let h = 0; h + HOURS_OF_WEEK <= hours; h++) {
+    const local = toLocal(clock, start + h * 3600);
+    const monday = local % SECONDS_PER_DAY === 0 && weekday(local / SECONDS_PER_DAY) === 0;
+    if (monday && h !== coldest) starts.push(h);
+  }
+  return starts.sort((a, b) => a - b);
+}
+
+function week(quantity: ClimateQuantity): Picture['draw'] {
+  return ({ rooms, plans, start, clock }, { room, week: from }, width) => {
+    const to = from + HOURS_OF_WEEK;
+    const { name, occupied } = rooms[room]!;
+    return weekChart(
+      {
+        ...{ room: name, quantity, band: rooms[room]![quantity], clock },
+        start: start + from * 3600,
+        plans: plans.map((plan) => ({
+          name: plan.name,
+          values: plan.rooms[room]![quantity].subarray(from, to),
+        })),
+        occupied: occupied.subarray(from, to),
+      },
+      width,
+    );
+  };
+}
+
+function year(quantity: ClimateQuantity): Picture['draw'] {
+  return ({ rooms, plans, start, clock }, { room, plan }, width) => {
+    const { name, rooms: own } = plans[plan]!;
+    const days = dailyRanges(own[room]![quantity], start, clock);
+    const band = rooms[room]![quantity];
+    return yearChart({ room: rooms[room]!.name, plan: name, quantity, band, days }, width);
+  };
+}
+
+const HOURS_OF_WEEK = 168;
+
+/** Of the picture's element in the page. */
+export const pictureId = ({ id }: Picture): string => `picture-${id}`;
+
+/** A room by its name, the baseline, and the coldest week. */
+export function firstChoice(data: PictureData, room: string): Choice {
+  const number = data.rooms.findIndex(({ name }) => name === room);
+  return { room: Math.max(0, number), plan: 0, week: data.coldest };
+}

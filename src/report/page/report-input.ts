@@ -1,0 +1,24 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { ReportStudy } from '../../studies/report-study.ts';
+
+/** What a report is made from. Nothing else goes into it: same input, same bytes. */
+export interface ReportInput {
+  readonly study: ReportStudy;
+  /** The scenario as it was written. */
+  readonly text: string;
+  readonly weather: ReportWeather;
+  /** Of the page, "YYYY-MM-DD". */
+  readonly date: string;
+  /** Of the program. */
+  readonly version: string;
+  /** The page's script, as the build made it. */
+  readonly script: string;
+  /** SHA-256 of a text in UTF-8, base64. */
+  readonly sha256: (text: string) => string;
+}
+
+interface ReportWeather {
+  readonly title: string;
+  readonly periodic: boolean;
+  readonly notes: PlanMeasures['notices'];
+}
