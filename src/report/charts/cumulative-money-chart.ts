@@ -10,6 +10,8 @@ export interface CumulativeMoneyData {
   readonly currency: string;
   /** Paid at the start. [currency] */
   readonly price: number;
+  /** Bought again before the end, each after how many years. */
+  readonly again?: readonly { readonly price: number; readonly afterYears: number }[];
   /** Whole years that it lasts. */
   readonly years: number;
   /** At the end of every year; negative where it costs more. [currency/year] */
@@ -28,7 +30,7 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
     ...(discountRate > 0 ? [{ name: "in today's money", values: today }] : []),
   ];
   const end = plain.at(-1)!;
-  const payback = savedPerYear > 0 ? price / savedPerYear : Number.POSITIVE_INFINITY;
+  const payback = paidBackAfter(plain);
   const life = `its life of ${years} ${years === 1 ? 'year' : 'years'}`;
   const title =
     payback <= years
@@ -105,16 +107,30 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
   };
 }
 
-/** Money in hand after 0, 1, 2 and so on years; the last is the net present value at that rate. */
+/**
+ * Money in hand after 0, 1, 2 and so on years; the last is the net present value at that rate. What
+ * is bought again is paid at the end of the year in which the one before wears out.
+ */
 function balanceByYear(
-  { price, years, savedPerYear }: CumulativeMoneyData,
+  { price, years, savedPerYear, again = [] }: CumulativeMoneyData,
   rate: number,
 ): number[] {
   let balance = -price;
   const balances = [balance];
   for (let year = 1; year <= years; year++) {
-    balance += savedPerYear / (1 + rate) ** year;
+    const worn = again.filter((one) => Math.ceil(one.afterYears) === year && year < years);
+    const paid = worn.reduce((sum, one) => sum + one.price, 0);
+    balance += (savedPerYear - paid) / (1 + rate) ** year;
     balances.push(balance);
   }
   return balances;
+}
+
+/** When money in hand last rises to 0, on straight lines from year to year. [year] */
+function paidBackAfter(balances: readonly number[]): number {
+  const year = balances.findLastIndex((balance) => balance < 0) + 1;
+  if (year === 0) return 0;
+  if (year >= balances.length) return Number.POSITIVE_INFINITY;
+  const before = balances[year - 1]!;
+  return year - 1 + before / (before - balances[year]!);
 }

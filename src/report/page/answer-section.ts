@@ -73,7 +73,11 @@ ${figureTable({
   rows: flips.map(({ input, unit, today, value, low, high, likely, note }) => [
     input.replace(/,$/, ''),
     figureText(today),
-    value === null ? 'nowhere' : `${figureText(value)}${likely ? '' : ' (far off)'}`,
+    value === null
+      ? note.startsWith('not tried')
+        ? '-'
+        : 'nowhere'
+      : `${figureText(value)}${likely ? '' : ' (far off)'}`,
     figureText(low),
     figureText(high),
     unit,
@@ -87,7 +91,7 @@ function howSure({ study, weather }: ReportInput): string[] {
   const assumed = baseline?.prepared.assumed.length ?? 0;
   const tried = purchase?.doubt.effects.length ?? 0;
   return [
-    `Stated: ${writtenValues(study.scenario.yaml.value)} values stand in the scenario file, which is printed at the end.`,
+    `Stated: ${writtenValues(study.scenario.yaml.value)} values stand in the scenario file, whose text stands at the end.`,
     `Assumed: ${assumed} values that nobody gave, each with a low, a high and a source.` +
       (tried === 0 ? '' : ` ${tried} were tried low and high; ${untried.length} were not.`),
     `Weather: ${weather.title}${weather.periodic ? ', a typical year and no forecast' : ''}.`,

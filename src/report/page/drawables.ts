@@ -44,12 +44,16 @@ function moneyAndDoubt(
   currency: string,
 ): Drawable[] {
   const years = Math.max(0, ...about.buys.map(({ lastsYears }) => Math.floor(lastsYears)));
+  const again = about.buys.flatMap(({ price, lastsYears }) => {
+    const times = Math.max(0, Math.ceil(years / lastsYears) - 1);
+    return Array.from({ length: times }, (_, k) => ({ price, afterYears: (k + 1) * lastsYears }));
+  });
   const cumulative: Drawable = {
     id: 'picture-money',
     at: (width) =>
       cumulativeMoneyChart(
         {
-          ...{ device: sum.device, currency, price: sum.price, years },
+          ...{ device: sum.device, currency, price: sum.price, years, again },
           savedPerYear: 0 - (sum.running + sum.heat_credit + sum.other),
           discountRate: about.option.prepared.discountRate,
         },

@@ -6,7 +6,7 @@ import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import { coldSpotRoomHours, optionName, waterTaken } from './option-words.ts';
 import type { ReportInput } from './report-input.ts';
-import { paragraphsAndLists, type Section } from './section.ts';
+import { list, paragraphsAndLists, type Section } from './section.ts';
 
 /** Everything that could be done, doing nothing first, with what each costs and does. */
 export function optionsSection({ study }: ReportInput): Section {
@@ -31,6 +31,7 @@ ${figureTable({
     ...columns.map((column, k) => cell(column, option.measures, best[k]!)),
   ]),
 })}
+<div class="only-narrow">${list(options.filter(({ says }) => says !== '').map(({ name, says }) => html`<b>${name}</b>: ${says}`))}</div>
 <p><b>room h</b>: hours, added up over the rooms. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>cold spot</b> is the coldest place of a room's outer walls, where the air is most humid; mould can begin where it stays over 80 % there. <b>Money a day</b> is all money a year over 365; owning is the price of what is bought, spread over its life. <b>Proposed</b> options are the program's own, not the scenario's.</p>
 ${safetyNote(study.purchase)}`,
   };

@@ -43,7 +43,7 @@ details .wide { max-height: 24rem; overflow: auto; }
 .picture h3 { margin-top: 0; }
 .drawing { position: relative; touch-action: pan-y; }
 .drawing svg { display: block; max-width: 100%; height: auto; }
-.narrow-only { display: none; }
+.narrow-only, .only-narrow { display: none; }
 .reading { min-height: 3.2em; margin: .3rem 0 0; padding: .3rem .6rem; background: var(--raised); font-size: .9rem; font-variant-numeric: tabular-nums; }
 .pointer { position: absolute; top: 0; bottom: 0; width: 0; border-left: 1px solid currentColor; pointer-events: none; }
 .choices { position: sticky; top: 0; z-index: 1; background: var(--raised); border: 1px solid var(--line); padding: .5rem .75rem; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; align-items: end; }
@@ -60,6 +60,8 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   h1 { font-size: 1.5rem; }
   .lead { font-size: 1.12rem; }
   tbody th { min-width: 7rem; max-width: 9.5rem; }
+  tbody th small, tbody th br { display: none; }
+  .only-narrow { display: block; }
   .choices { position: static; }
 }
 @media print {
@@ -74,7 +76,10 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   figure, tr, .lead { break-inside: avoid; }
   .wide, details .wide { overflow: visible; max-height: none; }
   table { font-size: 7.4pt; width: 100%; }
-  th, td { padding: 2pt 3pt; overflow-wrap: anywhere; }
+  th, td { padding: 2pt 3pt; }
+  .word, tbody th { overflow-wrap: anywhere; }
+  td.figure { white-space: nowrap; }
+  thead th { hyphens: auto; }
   thead th, td.word { min-width: 0; }
   tbody th { position: static; min-width: 18mm; }
   thead { display: table-header-group; }

@@ -217,6 +217,28 @@ describe('money over a device’s life', () => {
     );
   });
 
+  test('counts what has to be bought again before the end', () => {
+    // 100 at once, 30 saved a year, a filter of 20 at the end of years 1 and 2:
+    // -100, -90, -80, -50, -20, 10, 40
+    const again = [1, 2].map((afterYears) => ({ price: 20, afterYears }));
+    const drawn = cumulativeMoneyChart(
+      { ...{ device: 'purifier', currency: 'GBP', price: 100, again }, ...SIX_YEARS },
+      720,
+    );
+    expect(drawn.table.rows.map(([, money]) => money)).toEqual([
+      '-100',
+      '-90',
+      '-80',
+      '-50',
+      '-20',
+      '+10',
+      '+40',
+    ]);
+    expect(drawn.title).toBe(
+      'purifier pays back after 4.7 years and is 40 GBP ahead at the end of its life of 6 years',
+    );
+  });
+
   test('the last figure is the net present value', () => {
     const { rows } = cumulativeMoneyChart({ ...data, savedPerYear: 2500 }, 720).table;
     expect(rows.map(([year]) => year)).toEqual(['0', '1', '2', '3', '4', '5', '6']);
@@ -305,3 +327,5 @@ describe('inputs in doubt', () => {
     expect(svg).not.toContain('>c low<');
   });
 });
+
+const SIX_YEARS = { years: 6, savedPerYear: 30, discountRate: 0 };
