@@ -7,14 +7,17 @@ import { prepareVaried, type VariedPlan } from '../studies/varied-plan.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import { periodOf } from '../weather/period-of.ts';
 import { readWeather } from '../weather/read-weather.ts';
-import type { LoadedScenario } from './load-scenario.ts';
 import { withinFormulas } from './within-formulas.ts';
 
 /** Everything runs of one scenario are made from, as text: it can be sent to a worker. */
-export interface SimulationSetup
-  extends Pick<LoadedScenario, 'text' | 'files' | 'weatherFile' | 'weatherText'> {
-  /** The scenario's, as the person named it. */
+export interface SimulationSetup {
+  /** The scenario's, as the person named it, and as it was written. */
   readonly file: string;
+  readonly text: string;
+  /** Texts of `Scenario.files`, by the path that the scenario wrote. */
+  readonly files: ReadonlyMap<string, string>;
+  readonly weatherFile: string;
+  readonly weatherText: string;
 }
 
 export interface SimulationTask {

@@ -2,6 +2,7 @@ import type { Flip } from '../../studies/decision-flips.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
+import { purchaseInWords } from './purchase-in-words.ts';
 import type { ReportInput } from './report-input.ts';
 import { list, paragraphsAndLists, type Section } from './section.ts';
 import { writtenValues } from './written-values.ts';
@@ -10,7 +11,9 @@ import { writtenValues } from './written-values.ts';
 export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const decision = study.purchase?.decision ?? null;
-  const [lead = '', ...reasons] = decision?.sentences ?? study.answer;
+  const { purchase } = study;
+  const undecided = purchase === null ? study.answer : purchaseInWords(purchase, study.options[0]!);
+  const [lead = '', ...reasons] = decision?.sentences ?? undecided;
   const flips = study.purchase?.flips ?? [];
   return {
     id: 'answer',

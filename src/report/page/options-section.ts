@@ -11,7 +11,7 @@ import { list, paragraphsAndLists, type Section } from './section.ts';
 /** Everything that could be done, doing nothing first, with what each costs and does. */
 export function optionsSection({ study }: ReportInput): Section {
   const { options, purchase, answer } = study;
-  const columns = columnsOf(options);
+  const columns = columnsOf(options, purchase !== null && !purchase.about.dries);
   const best = columns.map(({ of, best: want }) =>
     want === undefined
       ? null
@@ -22,7 +22,7 @@ export function optionsSection({ study }: ReportInput): Section {
     id: 'options',
     title: 'Options side by side',
     body: html`
-${purchase?.decision == null ? null : paragraphsAndLists(answer)}
+${purchase === null ? null : paragraphsAndLists(answer)}
 ${figureTable({
   caption: `Whole home, ${days} days; bold: the best of its column`,
   heads: ['option', ...columns.map(({ head }) => head)],
@@ -44,7 +44,8 @@ interface Column {
   readonly best?: 'least' | 'most';
 }
 
-function columnsOf(options: readonly Option[]): Column[] {
+/** @param air  whether the air's pollutants are in question */
+function columnsOf(options: readonly Option[], air: boolean): Column[] {
   const { prepared, measures } = options[0]!;
   const { currency } = measures.money;
   const winter = prepared.home.site.latitude < 0 ? 'April to September' : 'October to March';
@@ -77,8 +78,20 @@ function columnsOf(options: readonly Option[]): Column[] {
       of: (m) => roomHours(m, 'outside_band_occupied_hours', 'temperature_low'),
     },
     { head: 'water taken out [L]', of: waterTaken },
+    ...(air ? POLLUTED : []),
   ];
 }
+
+const POLLUTED: readonly Column[] = [
+  {
+    ...{ head: 'PM2.5 high [room h]', best: 'least' },
+    of: (m) => roomHours(m, 'outside_band_hours', 'pm25_high'),
+  },
+  {
+    ...{ head: 'TVOC high [room h]', best: 'least' },
+    of: (m) => roomHours(m, 'outside_band_hours', 'tvoc_high'),
+  },
+];
 
 function cell(column: Column, measures: PlanMeasures, best: number | null): Html {
   const text = figureText(column.of(measures), column.decimals ?? 0);

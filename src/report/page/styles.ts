@@ -81,7 +81,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   td.figure { white-space: nowrap; }
   thead th { hyphens: auto; }
   thead th, td.word { min-width: 0; }
-  tbody th { position: static; min-width: 18mm; }
+  tbody th { position: static; min-width: 34mm; }
   thead { display: table-header-group; }
   pre { max-height: none; white-space: pre-wrap; overflow-wrap: anywhere; font-size: 7.4pt; }
   a { text-decoration: none; }
