@@ -1,7 +1,7 @@
 import type { Observer } from '../engine/trace.ts';
 import type { PlanSeries } from '../measures/plan-series.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
-import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
+import { type LocalClock, localDay, toLocal } from '../units/local-clock.ts';
 import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './look-days.ts';
 import { both, requireName } from './wrong-call.ts';
 
@@ -23,7 +23,7 @@ export async function lookAtRoom(
   asked: AskedDays,
 ): Promise<Look> {
   const { createPlanSeries } = await import('../measures/plan-series.ts');
-  const { coldestWeek } = await import('../measures/coldest-week.ts');
+  const coldest = await import('../measures/coldest-week.ts');
   const { roomPicture } = await import('../report/tables/room-picture.ts');
   const { clock } = plan.household;
   const names = plan.home.rooms.map(({ name }) => name);
@@ -37,7 +37,7 @@ export async function lookAtRoom(
 
   function text(width: number): string {
     const kept = series.result();
-    const week = days === null ? weekFrom(coldestWeek, kept, clock) : null;
+    const week = days === null ? weekFrom(coldest, kept, clock) : null;
     const [begin, end] = hoursOf(days ?? week ?? known, kept, clock);
     const own = kept.rooms[index]!;
     const { temperature, humidity } = plan.bands[index]!;
@@ -63,16 +63,15 @@ export async function lookAtRoom(
 
 /** The seven coldest days; null where the series does not have seven whole ones. */
 function weekFrom(
-  coldestWeek: (temperature: Float32Array, start: number, clock: LocalClock) => number,
+  { coldestWeek, beginsDay }: ColdestWeek,
   { start, outdoors: { temperature } }: PlanSeries,
   clock: LocalClock,
 ): LocalDays | null {
-  // Where the clock is off the whole hour, a day begins with the first hour that begins in it.
-  const midnight = start - (toLocal(clock, start) % HOUR);
-  const hour = coldestWeek(temperature, midnight, clock);
-  const local = toLocal(clock, midnight + hour * HOUR);
-  if (local % SECONDS_PER_DAY !== 0 || hour + HOURS_OF_WEEK > temperature.length) return null;
-  return { first: localDay(local), last: localDay(local) + 6 };
+  const hour = coldestWeek(temperature, start, clock);
+  const begin = start + hour * HOUR;
+  if (!beginsDay(begin, clock) || hour + HOURS_OF_WEEK > temperature.length) return null;
+  const first = localDay(toLocal(clock, begin));
+  return { first, last: first + 6 };
 }
 
 /** Number of the first hour of some days, and of the first after them. */
@@ -87,6 +86,8 @@ function hoursOf(
   });
   return [hours[0]!, hours.at(-1)! + 1];
 }
+
+type ColdestWeek = typeof import('../measures/coldest-week.ts');
 
 const HOUR = 3600;
 const HOURS_OF_WEEK = 168;

@@ -1,4 +1,4 @@
-import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
+import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
 
 /**
  * Number of the hour at which the coldest seven days begin, from midnight to midnight by the wall
@@ -11,7 +11,7 @@ export function coldestWeek(temperature: Float32Array, start: number, clock: Loc
   let coldest = 0;
   let lowest = Number.POSITIVE_INFINITY;
   for (let h = 0; h + HOURS_OF_WEEK <= temperature.length; h++) {
-    if (toLocal(clock, start + h * 3600) % SECONDS_PER_DAY !== 0) continue;
+    if (!beginsDay(start + h * SECONDS_PER_HOUR, clock)) continue;
     let sum = 0;
     for (let k = h; k < h + HOURS_OF_WEEK; k++) sum += temperature[k]!;
     if (sum < lowest) {
@@ -22,4 +22,17 @@ export function coldestWeek(temperature: Float32Array, start: number, clock: Loc
   return coldest;
 }
 
+/**
+ * Whether an hour of a series is the first of a day by the wall clock: the one that begins at
+ * midnight or, where the clock is off the whole hour and midnight falls within one, the one after it.
+ *
+ * @param begin  instant at which the hour begins [s UTC]
+ */
+export function beginsDay(begin: number, clock: LocalClock): boolean {
+  const local = toLocal(clock, begin);
+  if (local % SECONDS_PER_HOUR === 0) return local % SECONDS_PER_DAY === 0;
+  return localDay(local) !== localDay(toLocal(clock, begin - SECONDS_PER_HOUR));
+}
+
+const SECONDS_PER_HOUR = 3600;
 const HOURS_OF_WEEK = 168;

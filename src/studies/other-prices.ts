@@ -8,36 +8,45 @@ export const extraPerYear = (baseline: PlanMeasures, plan: PlanMeasures): number
   plan.money.total_per_year - baseline.money.total_per_year;
 
 /**
- * The same were a fuel so many times as dear at all hours, without running again. Standing charges
- * are in both plans and cancel, so both must be able to draw the fuel.
+ * Figures of a plan were a fuel so many times as dear at all hours, without running again. Standing
+ * charges are made dearer too, so only differences between plans that keep the same meters count.
  *
  * @param times  the fuel's price over today's [-]
  */
-export function extraAtFuelPrice(
-  baseline: PlanMeasures,
-  plan: PlanMeasures,
-  fuel: string,
-  times: number,
-): number {
-  const paid = ({ money, period }: PlanMeasures) =>
-    (money.by_fuel[fuel] ?? 0) / yearsIn(period.hours);
-  return extraPerYear(baseline, plan) + (times - 1) * (paid(plan) - paid(baseline));
+export function atFuelPrice(plan: PlanMeasures, fuel: string, times: number): PlanMeasures {
+  const more = (times - 1) * (plan.money.by_fuel[fuel] ?? 0);
+  return withMoney(plan, { energy: more, total: more / yearsIn(plan.period.hours) });
 }
 
 /**
- * The same were a bought thing of another price, without running again.
+ * Figures of a plan were what is bought for it so many times as dear, without running again.
  *
- * @param buy  as the plan has it
- * @param price  instead [currency], 0 or more
+ * @param bought  what gets dearer, as the plan has it
+ * @param times  its price over today's, 0 or more [-]
  * @param rate  discount rate [1/year]
  */
-export function extraAtDevicePrice(
-  baseline: PlanMeasures,
+export function atPurchasePrice(
   plan: PlanMeasures,
-  buy: Buy,
-  price: number,
+  bought: readonly Buy[],
+  times: number,
   rate: number,
-): number {
-  const owning = owningPerYear([{ ...buy, price }], rate) - owningPerYear([buy], rate);
-  return extraPerYear(baseline, plan) + owning;
+): PlanMeasures {
+  const owning = owningPerYear(bought, rate) * (times - 1);
+  return withMoney(plan, { owning, total: owning });
+}
+
+function withMoney(
+  plan: PlanMeasures,
+  { energy = 0, owning = 0, total }: { energy?: number; owning?: number; total: number },
+): PlanMeasures {
+  const { money } = plan;
+  return {
+    ...plan,
+    money: {
+      ...money,
+      energy: money.energy + energy,
+      owning_per_year: money.owning_per_year + owning,
+      total_per_year: money.total_per_year + total,
+    },
+  };
 }

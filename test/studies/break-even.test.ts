@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type BreakEvenSetup, breakEven } from '../../src/studies/break-even.ts';
-import { extraAtDevicePrice, extraAtFuelPrice } from '../../src/studies/other-prices.ts';
+import { atFuelPrice, atPurchasePrice, extraPerYear } from '../../src/studies/other-prices.ts';
 import { somePlan } from './some-plan.ts';
 
 const search = (more: Partial<BreakEvenSetup>) =>
@@ -70,6 +70,8 @@ describe('where a decision flips', () => {
 });
 
 describe('pricing again without running again', () => {
+  const extraAtFuelPrice = (times: number) =>
+    extraPerYear(atFuelPrice(base, 'electricity', times), atFuelPrice(plan, 'electricity', times));
   // 100 more for electricity (priced 0.27 today), 130 less for gas, 25 a year for owning
   const base = somePlan('as-lived', { energy: 1500 });
   const plan = withMoney(somePlan('dry', { energy: 1470, owning: 25 }), {
@@ -81,22 +83,22 @@ describe('pricing again without running again', () => {
     const found = await search({
       today: 1,
       high: 3,
-      decision: (times) => extraAtFuelPrice(base, plan, 'electricity', times),
+      decision: (times) => extraAtFuelPrice(times),
     });
     expect(found.value).toBeCloseTo(1.05, 9);
   });
 
   test('today it is the difference as it was run', () => {
-    expect(extraAtFuelPrice(base, plan, 'electricity', 1)).toBeCloseTo(-5, 9);
+    expect(extraAtFuelPrice(1)).toBeCloseTo(-5, 9);
     const buy = { what: 'drier', price: 200, lastsYears: 8 };
-    expect(extraAtDevicePrice(base, plan, buy, 200, 0)).toBeCloseTo(-5, 9);
+    expect(extraPerYear(base, atPurchasePrice(plan, [buy], 1, 0))).toBeCloseTo(-5, 9);
   });
 
   test('a device of 8 years may cost 40 more where 5 a year are left', async () => {
     const buy = { what: 'drier', price: 200, lastsYears: 8 };
     const found = await search({
       ...{ today: 200, low: 0, high: 1000, resolution: 1 },
-      decision: (price) => extraAtDevicePrice(base, plan, buy, price, 0),
+      decision: (price) => extraPerYear(base, atPurchasePrice(plan, [buy], price / buy.price, 0)),
     });
     expect(found.value).toBeCloseTo(240, 9);
   });

@@ -25,7 +25,8 @@ const BASE = plan('as-lived', { spots: 800, damp: 1500, energy: 1000 });
 const DRY = plan('dry', { spots: 50, damp: 200, energy: 1040, owning: 25 });
 const decide = (more: Partial<DecisionSetup> = {}) =>
   decision({
-    ...{ baseline: BASE, plan: DRY, rivals: [], range: { low: 40, high: 90 }, flips: [] },
+    ...{ baseline: BASE, plan: DRY, room: 'den', rivals: [], flips: [] },
+    range: { low: 40, high: 90 },
     ...more,
   });
 
@@ -58,7 +59,7 @@ describe('buy', () => {
     const near = decide({ rivals: [warmer] });
     expect(near).toMatchObject({ verdict: 'buy', sure: false });
     expect(near.sentences.slice(3)).toEqual([
-      'The nearest other way to be as safe, warmer, costs 15 GBP a year more.',
+      'The cheapest other way to keep it as safe, warmer, costs 15 GBP a year more.',
       'This is not sure: doubtful inputs move the money by 25 GBP a year, and only 15 lie between it and the next.',
     ]);
     const far = plan('warmer', { spots: 60, energy: 1200 });
@@ -78,7 +79,7 @@ describe('fix something else first', () => {
       sure: true,
     });
     expect(found.sentences[0]).toBe(
-      'Fix something else first: aired is as safe from mould and costs 55 GBP a year less than dry.',
+      'Fix something else first: aired keeps the den as safe from mould and costs 55 GBP a year less than dry.',
     );
   });
 
@@ -108,6 +109,16 @@ describe('wait', () => {
     );
   });
 
+  test('and then a cheaper way is said to be cheaper, not to cost less than nothing more', () => {
+    const dry = plan('dry', { spots: 790, damp: 1490, energy: 1040, owning: 25 });
+    const aired = plan('aired', { spots: 795, damp: 1500, energy: 1010 });
+    const found = decide({ plan: dry, rivals: [aired] });
+    expect(found).toMatchObject({ verdict: 'wait', sure: true, instead: null });
+    expect(found.sentences.at(-1)).toBe(
+      'The cheapest other way to keep it as safe, aired, costs 55 GBP a year less.',
+    );
+  });
+
   test('where it would save money only if all went well', () => {
     const little = plan('dry', { spots: 800, damp: 1490, energy: 970 });
     expect(decide({ plan: little, range: { low: -60, high: 5 } }).verdict).toBe('wait');
@@ -115,13 +126,21 @@ describe('wait', () => {
 });
 
 describe('what would turn it round', () => {
-  const price = { input: 'electricity', unit: 'GBP/kWh', today: 0.27 };
+  const price = { input: 'the price of electricity', unit: 'GBP/kWh', today: 0.27, likely: true };
 
   test('is said, and takes the certainty away', () => {
     const found = decide({ flips: [{ ...price, value: 0.412 }] });
     expect(found.sure).toBe(false);
     expect(found.sentences).toContain(
-      'It would turn round at 0.412 GBP/kWh of electricity; today it is 0.270.',
+      'It would turn round were the price of electricity 0.412 GBP/kWh instead of 0.270.',
+    );
+  });
+
+  test('is said too where it is unlikely, and leaves the answer sure', () => {
+    const found = decide({ flips: [{ ...price, value: 0.95, likely: false }] });
+    expect(found.sure).toBe(true);
+    expect(found.sentences.at(-1)).toBe(
+      'It would turn round were the price of electricity 0.950 GBP/kWh instead of 0.270.',
     );
   });
 

@@ -1,0 +1,80 @@
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+import type { PreparedPlan } from '../scenario/prepared.ts';
+import type { Scenario } from '../scenario/read-scenario.ts';
+import type { AssumedBuy } from './built-in.ts';
+import { builtInAlternatives } from './built-in-alternatives.ts';
+import { changeSettings } from './change-settings.ts';
+import { prepareVaried, type RunVaried, type VariedPlan, variedScenario } from './varied-plan.ts';
+
+/** One of the things that could be done, with what comes of it. */
+export interface Option {
+  readonly name: string;
+  /** What it is, in one sentence. */
+  readonly says: string;
+  readonly origin: 'baseline' | 'plan' | 'proposed' | 'as safe';
+  readonly varied: VariedPlan;
+  /** The scenario as it has it, as plain values. */
+  readonly raw: unknown;
+  readonly prepared: PreparedPlan;
+  readonly measures: PlanMeasures;
+  /** Of the things bought for it, those whose price nobody gave. */
+  readonly assumedBuys: readonly AssumedBuy[];
+}
+
+export interface OptionsSetup {
+  readonly scenario: Scenario;
+  /** Texts of `Scenario.files`. */
+  readonly files: ReadonlyMap<string, string>;
+  /** Names of plans, the baseline first. */
+  readonly plans: readonly string[];
+  /** `/pointer=value` words laid on all of them. */
+  readonly set: readonly string[];
+  readonly run: RunVaried;
+}
+
+/**
+ * All that could be done: the plans asked for, the baseline first, and what the program proposes by
+ * itself beside them.
+ *
+ * @throws InputProblems as `preparePlan`
+ */
+export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
+  const { scenario, plans, set } = setup;
+  const written = await Promise.all(
+    plans.map((plan, k) => ranOption(setup, { plan, set }, k === 0 ? 'baseline' : 'plan')),
+  );
+  const [baseline] = written;
+  if (baseline === undefined) throw new RangeError('allOptions: needs at least one plan');
+  const every = scenario.plans.map(({ name }) => ({
+    name,
+    raw: variedScenario(scenario, { plan: name, set }),
+  }));
+  const proposed = builtInAlternatives({ raw: baseline.raw, plans: every }, baseline.measures).map(
+    ({ name, says, change, buys }) =>
+      ranOption(
+        setup,
+        {
+          plan: baseline.name,
+          set: [...set, ...changeSettings(change)],
+          as: { name, says, buys },
+        },
+        'proposed',
+        buys,
+      ),
+  );
+  return [...written, ...(await Promise.all(proposed))];
+}
+
+async function ranOption(
+  { scenario, files, run }: OptionsSetup,
+  varied: VariedPlan,
+  origin: Option['origin'],
+  assumedBuys: readonly AssumedBuy[] = [],
+): Promise<Option> {
+  const prepared = prepareVaried(scenario, files, varied);
+  return {
+    ...{ name: prepared.plan, says: prepared.says, origin, varied, prepared, assumedBuys },
+    raw: variedScenario(scenario, varied),
+    measures: await run(varied),
+  };
+}

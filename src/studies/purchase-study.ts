@@ -1,0 +1,130 @@
+import type { Scenario } from '../scenario/read-scenario.ts';
+import { figureText } from '../units/figure-text.ts';
+import { type AboutPurchase, bringsDehumidifier } from './about-purchase.ts';
+import { changeSettings } from './change-settings.ts';
+import { type Decision, decision } from './decision.ts';
+import { decisionFlips, type Flip } from './decision-flips.ts';
+import type { DoubtfulInput } from './doubtful-inputs.ts';
+import { labelOf } from './drying-figures.ts';
+import { type EqualSafety, equalSafety } from './equal-safety.ts';
+import { meanElectricityPrice } from './mean-electricity-price.ts';
+import { type OneAtATime, oneAtATime } from './one-at-a-time.ts';
+import type { Option } from './options.ts';
+import { type PurchaseSum, purchaseSum } from './purchase-sum.ts';
+import { prepareVaried, type RunVaried, variedScenario } from './varied-plan.ts';
+import { warmerRoom } from './warmer-heating.ts';
+import { asSafe } from './weigh-purchase.ts';
+
+/** Everything that is found out about one purchase. */
+export interface PurchaseStudy {
+  readonly about: AboutPurchase;
+  readonly sum: PurchaseSum;
+  /** Extra money a year with each doubtful input low and high. */
+  readonly doubt: OneAtATime;
+  /** Of a dehumidifier only: whether to buy it, and what would turn that round. */
+  readonly decision: Decision | null;
+  readonly flips: readonly Flip[];
+  readonly equalSafety: EqualSafety | null;
+  /** The room kept so much warmer, as an option of its own; null where not found or not needed. */
+  readonly warmer: Option | null;
+  /** What could be done instead, as safe or not. */
+  readonly rivals: readonly Option[];
+}
+
+export interface PurchaseStudySetup {
+  readonly scenario: Scenario;
+  /** Texts of `Scenario.files`. */
+  readonly files: ReadonlyMap<string, string>;
+  readonly about: AboutPurchase;
+  /** The baseline first. */
+  readonly options: readonly Option[];
+  readonly inputs: readonly DoubtfulInput[];
+  readonly run: RunVaried;
+}
+
+/**
+ * A purchase as a sum, against every other way to the same safety, with its inputs low and high and
+ * the values at which the answer turns round.
+ */
+export async function purchaseStudy(setup: PurchaseStudySetup): Promise<PurchaseStudy> {
+  const { about, options, inputs, run } = setup;
+  const baseline = options[0]!;
+  const { option: plan, device, buys, dries } = about;
+  const measures = { baseline: baseline.measures, plan: plan.measures };
+  const { prices, discountRate } = plan.prepared;
+  const label = labelOf(plan.prepared, device);
+  const sum = purchaseSum({ ...measures, device, buys, discountRate, prices, label });
+  const doubt = await oneAtATime({ baseline: baseline.varied, plan: plan.varied, inputs, run });
+  const known = { about, sum, doubt };
+  if (!dries) {
+    return {
+      ...{ ...known, decision: null, flips: [], equalSafety: null, warmer: null, rivals: [] },
+    };
+  }
+
+  const safe = await equalSafety({
+    room: about.room,
+    baseline,
+    raw: baseline.raw,
+    device: plan.measures,
+    run,
+  });
+  const warmer = warmerOption(setup, safe);
+  const rivals = [
+    ...options.slice(1).filter((option) => !bringsDehumidifier(baseline, option)),
+    ...(warmer === null ? [] : [warmer]),
+  ];
+  const range = { low: doubt.low, high: doubt.high };
+  const { room } = about;
+  const weighed = { ...measures, room, rivals: rivals.map((rival) => rival.measures), range };
+  const nearest = asSafe(weighed).map(({ plan: name }) => name);
+  const { electricity_kwh } = plan.measures.devices.detail[device]!;
+  const flips = await decisionFlips({
+    ...{ baseline, plan, room, range, run },
+    rivals: closest(rivals, nearest),
+    electricityPrice: meanElectricityPrice(
+      baseline.measures,
+      plan.measures,
+      electricity_kwh,
+      prices,
+    ).price,
+  });
+  return {
+    ...known,
+    decision: decision({ ...weighed, flips }),
+    flips,
+    equalSafety: safe,
+    warmer,
+    rivals,
+  };
+}
+
+/** Those that are asked again at other values: the cheapest that are as safe, and the warmer room. */
+function closest(rivals: readonly Option[], nearest: readonly string[]): Option[] {
+  const place = ({ name, origin }: Option) =>
+    nearest.includes(name)
+      ? nearest.indexOf(name)
+      : nearest.length + (origin === 'as safe' ? 0 : 1);
+  return rivals.toSorted((a, b) => place(a) - place(b)).slice(0, RIVALS_ASKED);
+}
+
+function warmerOption(
+  { scenario, files, options }: PurchaseStudySetup,
+  { room, warmer_by_k: kelvin, measures }: EqualSafety,
+): Option | null {
+  if (measures === null || kelvin === null || kelvin === 0) return null;
+  const baseline = options[0]!;
+  const change = changeSettings(warmerRoom(baseline.raw, room, kelvin));
+  const name = `${room} ${figureText(kelvin, 1)} K warmer`;
+  const says = `only the ${room} is kept ${figureText(kelvin, 1)} K warmer`;
+  const { plan, set } = baseline.varied;
+  const varied = { plan, set: [...set, ...change], as: { name, says, buys: [] } };
+  return {
+    ...{ name, says, origin: 'as safe', varied, assumedBuys: [] },
+    raw: variedScenario(scenario, varied),
+    prepared: prepareVaried(scenario, files, varied),
+    measures: { ...measures, plan: name },
+  };
+}
+
+const RIVALS_ASKED = 2;

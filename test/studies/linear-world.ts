@@ -1,0 +1,116 @@
+import { owningPerYear } from '../../src/measures/owning-per-year.ts';
+import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
+import { loosely, mapping } from '../../src/scenario/checks/leniently.ts';
+import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
+import { householdWater } from '../../src/studies/household-water.ts';
+import type { Option } from '../../src/studies/options.ts';
+import { rememberedRuns } from '../../src/studies/remembered-runs.ts';
+import { prepareVaried, type VariedPlan, variedScenario } from '../../src/studies/varied-plan.ts';
+import { somePlan } from './some-plan.ts';
+
+/*
+ * A home whose year is a few straight lines, so that every answer about it can be worked out by
+ * hand. Its figures are made from the checked scenario; what cannot be prepared is refused.
+ *
+ * Cold spots of the den: 300 h at 18 °C in the den and 2 L/day of water; 100 h less a kelvin, 300 h
+ * more a litre (below 0 too, to stay straight); none with a dehumidifier or with daily airing; 50 h
+ * less with a fan. Money: 1000 a year, 60 a kelvin of all thermostats, 40 a kelvin of the den's
+ * alone, 300 kWh of a dehumidifier, 127.5 for airing, 20 for a fan, and owning without interest.
+ */
+
+/** 22.5 a year of owning, 90 a year of electricity at 0.3. */
+export const DRIER = '{ what: drier, price: 180, lasts: 8 }';
+export const DRY = `dry: { change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 } } }, buys: [${DRIER}] }`;
+export const AIRED =
+  'aired: { change: { household: { airing: [{ rooms: all, at: ["07:00", "19:00"], lasts: 10, wide: 100 % }] } } }';
+
+/** Today's values; words of YAML. */
+export interface Today {
+  setpoint?: number | string;
+  water?: number;
+  electricity?: number | string;
+  plans?: readonly string[];
+  more?: string;
+}
+
+export function linearScenario({
+  setpoint = 18,
+  water = 2,
+  electricity = 0.3,
+  plans = ['as-lived: { change: {} }', DRY],
+  more = '',
+}: Today = {}): Scenario {
+  const text = `title: Straight lines
+weather: w.csv
+site: { latitude: 54, longitude: -2, elevation: 30, timezone: Europe/London }
+home: { rooms: { den: { floor area: 16 }, bath: { floor area: 6 } } }
+household: { activities: [{ what: other, at: "08:00", water: ${water} }] }
+heating: { setpoint: ${setpoint} }
+money: { electricity: ${electricity}, discount rate: 0 }
+${more}
+plans:
+${plans.map((plan) => `  ${plan}`).join('\n')}
+`;
+  return readScenario(text, 'lines.yaml');
+}
+
+/** The home's runs, and which were asked for, each once. */
+export function linearWorld(scenario: Scenario, files: ReadonlyMap<string, string> = new Map()) {
+  const asked: VariedPlan[] = [];
+  const figures = (varied: VariedPlan): PlanMeasures => linearFigures(scenario, files, varied);
+  const run = rememberedRuns((varied) => {
+    asked.push(varied);
+    return figures(varied);
+  });
+  const option = (varied: VariedPlan, origin: Option['origin'] = 'plan'): Option => {
+    const prepared = prepareVaried(scenario, files, varied);
+    return {
+      ...{ name: prepared.plan, says: prepared.says, origin, varied, prepared, assumedBuys: [] },
+      raw: variedScenario(scenario, varied),
+      measures: figures(varied),
+    };
+  };
+  const named = (plan: string): Option => option({ plan, set: [] });
+  return { scenario, files, asked, run, option, named };
+}
+
+function linearFigures(
+  scenario: Scenario,
+  files: ReadonlyMap<string, string>,
+  varied: VariedPlan,
+): PlanMeasures {
+  const { plan, home, prices, buys, discountRate } = prepareVaried(scenario, files, varied);
+  const raw = variedScenario(scenario, varied);
+  const heating = mapping(mapping(raw)['heating']);
+  const all = degrees(heating['setpoint']);
+  const own = mapping(mapping(heating['rooms'])['den'])['setpoint'];
+  const den = own === undefined ? all : degrees(own);
+  const tariff = prices.fuels.electricity!.tariff;
+  const price = tariff.by === 'series' ? 0.3 : tariff.price;
+  const litres = householdWater(raw)?.litres_a_day ?? 2;
+  const drier = home.devices.find(({ does }) => does.kind === 'dehumidifier');
+  const fan = home.devices.some(({ does }) => does.kind === 'extract fan');
+  const aired = mapping(mapping(raw)['household'])['airing'] !== undefined;
+  const spots = 300 - 100 * (den - 18) + 300 * (litres - 2) - (fan ? 50 : 0);
+  const gas = 600 + 60 * (all - 18) + 40 * (den - all) + (aired ? 127.5 : 0) + (fan ? 20 : 0);
+  const electricity = 400 + (drier === undefined ? 0 : 300 * price);
+  const owning = owningPerYear(buys, discountRate);
+  const made = somePlan(plan, {
+    ...{ energy: gas + electricity, owning },
+    den: { over: { cold_spot_hours_above_80_pct: drier !== undefined || aired ? 0 : spots } },
+  });
+  const ran = { electricity_kwh: 300, fuel_kwh: 0, water_kg: -450, heat_kwh: 0 };
+  const detail = { ...ran, hours: 1500, starts: 100, emptied: 225 };
+  return {
+    ...made,
+    devices: {
+      ...made.devices,
+      detail: Object.fromEntries(home.devices.map(({ name }) => [name, detail])),
+    },
+    money: { ...made.money, by_fuel: { gas, electricity } },
+  };
+}
+
+/** A setpoint, or the first spell of a list of them. [°C] */
+const degrees = (setpoint: unknown): number =>
+  loosely(Array.isArray(setpoint) ? mapping(setpoint[0])['setpoint'] : setpoint, '°C');
