@@ -55,6 +55,6 @@ export function date(text: string): string {
 }
 
 function setting(words: string): string {
-  if (/^\/[^=]+=/.test(words)) return words;
+  if (/^(?:\/[^=]+|"\/(?:[^"\\]|\\.)*")=/.test(words)) return words;
   throw new InvalidArgumentError('Give a place and a value, such as /heating/setpoint=19.');
 }

@@ -1,11 +1,12 @@
 import { pointerOf } from '../scenario/yaml/json-pointer.ts';
 import { isMapping } from '../scenario/yaml/merge-patch.ts';
+import { settingWords } from '../scenario/yaml/settings.ts';
 
 /**
  * A change in the shape of a merge patch as `/pointer=value` settings, one for each of its leaves.
  *
- * Laid on a scenario they give what the merge patch gives, null removing included, as long as no
- * name holds "=" and the change does not put a mapping where a list stood; an empty mapping is
+ * Laid on a scenario they give what the merge patch gives, null removing included, as long as the
+ * change does not put a mapping where a list stood; an empty mapping is
  * left out. Values are written as JSON, which is YAML too.
  *
  * @example changeSettings({ heating: { setpoint: 19 } }) // ['/heating/setpoint=19']
@@ -13,6 +14,6 @@ import { isMapping } from '../scenario/yaml/merge-patch.ts';
  * Source: RFC 7386 (merge patch), RFC 6901 (pointer).
  */
 export function changeSettings(change: unknown, steps: readonly string[] = []): string[] {
-  if (!isMapping(change)) return [`${pointerOf(steps)}=${JSON.stringify(change)}`];
+  if (!isMapping(change)) return [settingWords(pointerOf(steps), JSON.stringify(change))];
   return Object.entries(change).flatMap(([key, value]) => changeSettings(value, [...steps, key]));
 }

@@ -1,4 +1,5 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { settingWords } from '../scenario/yaml/settings.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { DoubtfulInput } from './doubtful-inputs.ts';
 import { extraPerYear } from './other-prices.ts';
@@ -62,7 +63,7 @@ export async function oneAtATime(setup: OneAtATimeSetup): Promise<OneAtATime> {
     return figure(before!, after!);
   };
   const asked = inputs.map(async (input) => {
-    const at = (value: number) => decide(`${input.path}=${value}`, input.only);
+    const at = (value: number) => decide(settingWords(input.path, String(value)), input.only);
     return { input, found: await Promise.all([at(input.low), at(input.high)]) };
   });
   const [asIs, ...tried] = await Promise.all([decide(), ...asked]);

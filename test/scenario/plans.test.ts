@@ -126,6 +126,10 @@ describe('refuses', () => {
       '--set heating=3: expected a pointer such as /heating/setpoint, got "heating" (a slash in a name is written ~1)',
     ],
     [
+      '"/heating=19',
+      `--set "/heating=19: expected a pointer such as /heating/setpoint, got "/heating (a slash in a name is written ~1)`,
+    ],
+    [
       '/heating/setpoint',
       '--set /heating/setpoint: expected /pointer=value, got "/heating/setpoint" (such as /heating/setpoint=19)',
     ],

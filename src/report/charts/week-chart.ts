@@ -90,7 +90,10 @@ export function weekChart(data: WeekData, width: number): Chart {
       `Hourly ${quantity} in ${data.room} from ${dateText(at(0))}, ${Math.round(hours / 24)} days, ` +
       `one line a plan. ${plans.map((plan) => rangeText(plan, words.unit)).join(' ')}${shown}`,
     spec,
-    along: { row: 0, from: (at(0) + HOUR / 2) * 1000, step: HOUR * 1000 },
+    // Where the clock jumps, rows are not evenly spread.
+    ...(at(hours - 1) - at(0) === (hours - 1) * HOUR && {
+      along: { row: 0, from: (at(0) + HOUR / 2) * 1000, step: HOUR * 1000 },
+    }),
     table: {
       headers: ['hour beginning', ...plans.map(({ name }) => `${name} [${words.unit.trim()}]`)],
       rows: Array.from({ length: hours }, (_, h) => [

@@ -42,7 +42,7 @@ ${scenario.invented ? html`<p class="invented">Invented demonstration: this home
     ({ id, title: name }) => html`<li><a href="#${id}">${name}</a></li>`,
   )}</ul></nav>
 <main>${sections.map(sectionMarkup)}</main>
-<footer><p>Made with roombalance ${version} on ${date}. Nobody paid for what it says.</p></footer>
+<footer><p>Made with roombalance ${version} on ${date}. It is free software and sells nothing.</p></footer>
 ${held}
 <script>${raw(script)}</script>
 </body>

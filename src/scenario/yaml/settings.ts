@@ -25,20 +25,42 @@ export function readSettings(words: readonly string[]): Setting[] {
       problems.push({ file: `--set ${typed}`, line: 0, column: 0, where: '', expected, got, hint });
       return [];
     };
-    const at = typed.indexOf('=');
-    if (at < 0)
+    const [whole, written] = POINTER.exec(typed) ?? [];
+    if (whole === undefined || written === undefined)
       return refuse('/pointer=value', JSON.stringify(typed), 'such as /heating/setpoint=19');
-    const steps = pointerSteps(typed.slice(0, at));
+    const pointer = unquoted(written);
+    const steps = pointer === null ? null : pointerSteps(pointer);
     if (steps === null || steps.some((step) => step === '' || step === '__proto__')) {
-      const got = JSON.stringify(typed.slice(0, at));
+      const got = pointer === null ? written : JSON.stringify(pointer);
       return refuse('a pointer such as /heating/setpoint', got, 'a slash in a name is written ~1');
     }
-    const document = parseDocument(typed.slice(at + 1), { version: '1.2', prettyErrors: false });
-    if (document.errors.length > 0) return refuse('a value in YAML', typed.slice(at + 1));
+    const value = typed.slice(whole.length);
+    const document = parseDocument(value, { version: '1.2', prettyErrors: false });
+    if (document.errors.length > 0) return refuse('a value in YAML', value);
     return [{ words: `--set ${typed}`, steps, value: document.toJS({ maxAliasCount: 0 }) }];
   });
   if (problems.length > 0) throw new InputProblems(problems);
   return settings;
+}
+
+/**
+ * `/pointer=value` words. A pointer with "=" in it is written in quotes, as JSON, because the first
+ * "=" ends one without.
+ *
+ * @param value  in YAML
+ */
+export function settingWords(pointer: string, value: string): string {
+  return `${pointer.includes('=') ? JSON.stringify(pointer) : pointer}=${value}`;
+}
+
+/** The pointer of words that begin with it; null where it is quoted and no JSON. */
+function unquoted(written: string): string | null {
+  if (!written.startsWith('"')) return written;
+  try {
+    return String(JSON.parse(written));
+  } catch {
+    return null;
+  }
 }
 
 /** The scenario with one setting laid on; what does not exist on the way is made. */
@@ -80,3 +102,5 @@ export function settingLayers(settings: readonly Setting[]): Layer[] {
     path: steps.map((step) => (/^\d+$/.test(step) ? Number(step) : step)),
   }));
 }
+
+const POINTER = /^("(?:[^"\\]|\\.)*"|[^=]*)=/s;

@@ -11,13 +11,15 @@ import { placeLabels } from '../../../src/report/charts/place-labels.ts';
 import { shortened } from '../../../src/report/charts/shortened.ts';
 import { spreadOut } from '../../../src/report/charts/spread-out.ts';
 import { drawCharts } from '../../../src/report/charts/to-svg.ts';
+import { weekChart } from '../../../src/report/charts/week-chart.ts';
 import { weeklyMeans } from '../../../src/report/charts/weekly-means.ts';
 import { wrapTitle } from '../../../src/report/charts/wrap-title.ts';
 import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { ledger, START } from '../../measures/hand-made.ts';
 import { compareBand } from '../../reference/compare.ts';
+import { AHEAD, AUTUMN, SPRING } from '../../units/summer-time.ts';
 import { drawnPlaces } from './drawn-places.ts';
-import { drawingsOf, PLAIN, sampleCharts, series } from './sample.ts';
+import { BANDS, drawingsOf, PLAIN, sampleCharts, series } from './sample.ts';
 
 describe('colours', () => {
   test.each(Object.entries(HUES))('%s is seen on white and on near-black', (name, colour) => {
@@ -182,6 +184,21 @@ describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
     const [empty] = await drawCharts([{ id: 'empty', chart: nothing }]);
     expect(empty!.along).toBeNull();
   });
+});
+
+test('a week in which the clock jumps has no places, because its rows are not evenly spread', () => {
+  const week = (start: number) =>
+    weekChart(
+      {
+        ...{ room: 'den', quantity: 'temperature', band: BANDS.temperature, clock: AHEAD },
+        start,
+        plans: [{ name: 'a', values: series(168, () => 20) }],
+      },
+      720,
+    ).along;
+  expect(week(SPRING - 7 * 86_400)).toMatchObject({ row: 0 });
+  expect(week(SPRING - 86_400)).toBeUndefined();
+  expect(week(AUTUMN - 86_400)).toBeUndefined();
 });
 
 test('shortened and wrapped words', () => {

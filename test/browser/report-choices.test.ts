@@ -1,0 +1,115 @@
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
+import { findBrowser } from './find-browser.ts';
+import { openBrowser } from './open-browser.ts';
+import { type OpenPage, openReport, writeReport } from './report-pages.ts';
+
+// Choosing and pointing in the report of the flat.
+
+const found = await findBrowser();
+const file = join(temporaryFolder(), 'flat.html');
+let browser: Browser;
+let open: OpenPage;
+let page: Page;
+
+describe.skipIf(found === null)('choosing', () => {
+  beforeAll(async () => {
+    await writeReport('scenarios/flat.yaml', file, '--doubts', '0');
+    browser = await openBrowser();
+    open = await openReport(browser, file);
+    page = open.page;
+  }, 120_000);
+  afterAll(() => browser?.close());
+
+  test('a room draws again what follows rooms, and nothing else', async () => {
+    const heat = await titleOf('heat');
+    await choose('room', 'bathroom');
+    expect(await titleOf('week-temperature')).toMatch(/^bathroom /);
+    expect(await titleOf('cold-spot')).toMatch(/^The cold spot of bathroom /);
+    expect(await titleOf('calendar')).toMatch(/^bathroom .* under as-lived$/);
+    expect(await titleOf('calendar-with')).toMatch(/^bedroom .* under drier$/);
+    expect(await titleOf('heat')).toBe(heat);
+    expect(await open.wrong()).toEqual([]);
+  });
+
+  test('what was drawn first comes back the same', async () => {
+    const other = await openReport(browser, file);
+    for (const id of ['week-humidity', 'mould', 'year-temperature', 'calendar']) {
+      const first = await drawingOf(other.page, id);
+      await choose('room', 'living');
+      expect(await drawingOf(page, id)).not.toBe(first);
+      await choose('room', 'bedroom');
+      expect(await drawingOf(page, id), id).toBe(first);
+    }
+  });
+
+  test('an option and a week', async () => {
+    await choose('plan', 'drier');
+    expect(await titleOf('year-humidity')).toMatch(/ under drier$/);
+    expect(await titleOf('water')).toMatch(/ under drier$/);
+    const week = await page.locator('#choice-week option').nth(30).textContent();
+    await choose('week', week!);
+    expect(await titleOf('week-temperature')).toContain(week!.replace(/ \d{4}$/, ''));
+    expect(await open.wrong()).toEqual([]);
+  });
+
+  test('one choice upon the other ends with all of them', async () => {
+    for (const [key, name] of [
+      ['room', 'living'],
+      ['plan', 'as-lived'],
+      ['room', 'bathroom'],
+    ] as const) {
+      await page.selectOption(`#choice-${key}`, { label: name });
+    }
+    await drawn();
+    expect(await titleOf('calendar')).toMatch(/^bathroom .* under as-lived$/);
+    expect(await titleOf('heat')).toMatch(/ under as-lived$/);
+    expect(await titleOf('mould')).toContain('bathroom');
+  });
+
+  test('pointing and arrow keys read out the row that lies there', async () => {
+    await choose('room', 'bedroom');
+    for (const id of ['week-temperature', 'year-humidity', 'cold-spot', 'mould', 'heat']) {
+      const picture = page.locator(`#picture-${id}`);
+      const drawing = picture.locator('.wide-only');
+      await drawing.scrollIntoViewIfNeeded();
+      const box = (await drawing.locator('svg').boundingBox())!;
+      await page.mouse.move(box.x + 0.4 * box.width, box.y + 0.5 * box.height);
+      const told = await picture.locator('.reading').textContent();
+      expect(told, id).toBe(await drawing.getAttribute('aria-valuetext'));
+      const { row, text } = await readingOf(drawing, id);
+      expect(told, id).toContain(text);
+      await drawing.focus();
+      await page.keyboard.press('ArrowRight');
+      expect(await drawing.getAttribute('aria-valuenow')).toBe(String(row + 1));
+      await page.keyboard.press('Home');
+      expect(await drawing.getAttribute('aria-valuenow')).toBe('0');
+    }
+    expect(await open.wrong()).toEqual([]);
+  });
+});
+
+/** Chooses by name and waits until the pictures are drawn. */
+async function choose(key: 'room' | 'plan' | 'week', label: string): Promise<void> {
+  await page.selectOption(`#choice-${key}`, { label });
+  await drawn();
+}
+
+const drawn = () =>
+  page.waitForFunction(`document.getElementById('choices-told').textContent.endsWith('again.')`);
+const titleOf = (id: string) => page.locator(`#picture-${id} h3`).textContent();
+const drawingOf = (of: Page, id: string) =>
+  of.locator(`#picture-${id} .wide-only svg`).evaluate((svg) => svg.outerHTML);
+
+/** Number of the row that is told, and the name of that row in the picture's table. */
+async function readingOf(drawing: ReturnType<Page['locator']>, id: string) {
+  const row = Number(await drawing.getAttribute('aria-valuenow'));
+  const first = Number(await drawing.getAttribute('data-row'));
+  const name = page
+    .locator(`#picture-${id} tbody tr`)
+    .nth(first + row)
+    .locator('th');
+  return { row, text: (await name.textContent())! };
+}

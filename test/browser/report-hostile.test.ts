@@ -1,0 +1,80 @@
+import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
+import { findBrowser } from './find-browser.ts';
+import { openBrowser } from './open-browser.ts';
+import { openReport, writeReport } from './report-pages.ts';
+
+// A scenario whose every name is markup that would run, if anything let it.
+
+const RUN = 'globalThis.ran=1';
+const SCRIPT = `<script>${RUN}</script>`;
+const BREAKS_OUT = `"></title></script></style><img src=x onerror=${RUN}><svg onload=${RUN}>`;
+const HOME = `
+title: ${JSON.stringify(`${BREAKS_OUT}${SCRIPT} {{7*7}} javascript:${RUN}`)}
+weather: weather.csv
+site: { timezone: Europe/London }
+period: { from: "01-05", to: "01-15" }
+money: { currency: ${JSON.stringify(`<b onclick=${RUN}>£</b>`)}, electricity: 0.3 }
+home:
+  rooms:
+    ${JSON.stringify(`${BREAKS_OUT} den`)}: { floor area: 14, use: living }
+    ${JSON.stringify(`${SCRIPT} nook`)}: { floor area: 9, use: bedroom }
+household:
+  people: [{ name: ${JSON.stringify(BREAKS_OUT)}, who: adult, pattern: at home }]
+plans:
+  ${JSON.stringify(`now ${SCRIPT}`)}: { says: ${JSON.stringify(BREAKS_OUT)}, change: { heating: { setpoint: 18 } } }
+  ${JSON.stringify(`dry </script>${SCRIPT}`)}:
+    says: ${JSON.stringify(`${SCRIPT}&amp;<!-- ]]>`)}
+    change:
+      devices:
+        ${JSON.stringify(`drier ${BREAKS_OUT}`)}: { kind: dehumidifier, room: ${JSON.stringify(`${SCRIPT} nook`)}, label: 12 L/day, tested at: 30 °C/80 % }
+    buys: [{ what: ${JSON.stringify(SCRIPT)}, price: 100, lasts: 5 years }]
+`;
+
+const found = await findBrowser();
+const folder = temporaryFolder();
+const file = join(folder, 'hostile.html');
+let browser: Browser;
+
+describe.skipIf(found === null)('names that hold markup and script', () => {
+  beforeAll(async () => {
+    const scenario = join(folder, 'hostile.yaml');
+    writeFileSync(scenario, HOME);
+    copyFileSync('weather/saltmere-typical.csv', join(folder, 'weather.csv'));
+    await writeReport(scenario, file, '--doubts', '4');
+    browser = await openBrowser();
+  }, 120_000);
+  afterAll(() => browser?.close());
+
+  test.each([1100, 360])('run nothing and become no element, %i px wide', async (width) => {
+    const { page, wrong } = await openReport(browser, file, { width });
+    const selects = ['room', 'plan'] as const;
+    for (const key of selects) await page.selectOption(`#choice-${key}`, { index: 1 });
+    await page.waitForFunction(
+      `document.getElementById('choices-told').textContent.endsWith('again.')`,
+    );
+    for (const drawing of await page.locator('.drawing[data-row]:visible').all()) {
+      await drawing.focus();
+    }
+    expect(await page.evaluate('globalThis.ran')).toBeUndefined();
+    expect(await wrong()).toEqual([]);
+    expect(await page.locator('img, iframe, object, embed, base, link').count()).toBe(0);
+    expect(await page.locator('script').count()).toBe(2); // its own, and the data
+    expect(await page.locator('style, title:not(svg title)').count()).toBe(2);
+  });
+
+  test('are read as they were written', async () => {
+    const { page } = await openReport(browser, file);
+    expect(await page.title()).toContain(`${BREAKS_OUT}${SCRIPT} {{7*7}} javascript:${RUN}`);
+    expect(await page.locator('#choice-room option').allTextContents()).toEqual([
+      `${BREAKS_OUT} den`,
+      `${SCRIPT} nook`,
+    ]);
+    expect(await page.locator('#method pre').textContent()).toBe(
+      readFileSync(join(folder, 'hostile.yaml'), 'utf8'),
+    );
+  });
+});

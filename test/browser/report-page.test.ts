@@ -1,0 +1,156 @@
+import { createHash } from 'node:crypto';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
+import { findBrowser } from './find-browser.ts';
+import { openBrowser } from './open-browser.ts';
+import { accessibilityFaults, openReport, writeReport } from './report-pages.ts';
+
+// The report of the demonstration, opened in a real browser.
+
+const found = await findBrowser();
+const file = join(temporaryFolder(), 'terrace.html');
+let browser: Browser;
+let text = '';
+
+describe.skipIf(found === null)('the report of the demonstration', () => {
+  beforeAll(async () => {
+    await writeReport('scenarios/terrace.yaml', file, '--doubts', '3');
+    text = readFileSync(file, 'utf8');
+    browser = await openBrowser();
+  }, 180_000);
+  afterAll(() => browser?.close());
+
+  test('is one file of at most 3 MB', () => {
+    expect(Buffer.byteLength(text)).toBeLessThanOrEqual(3_000_000);
+    expect(Buffer.byteLength(text)).toBeGreaterThan(500_000);
+  });
+
+  test('lets nothing in but one style and one script, by their hashes', () => {
+    const [, policy = ''] =
+      /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(text) ?? [];
+    const hash = (part: string) => createHash('sha256').update(part, 'utf8').digest('base64');
+    const [, style = ''] = /<style>([\s\S]*?)<\/style>/.exec(text) ?? [];
+    const [, script = ''] = /<script>([\s\S]*?)<\/script>/.exec(text) ?? [];
+    expect(policy.split('; ')).toEqual([
+      "default-src 'none'",
+      `style-src 'sha256-${hash(style)}'`,
+      `script-src 'sha256-${hash(script)}'`,
+      "base-uri 'none'",
+      "form-action 'none'",
+    ]);
+    expect(text).not.toMatch(/<[^>]+ (?:style|on\w+)=/); // what the policy would refuse anyway
+  });
+
+  test('opens without a complaint, a breach of its policy, or a request', async () => {
+    const { page, wrong } = await openReport(browser, file);
+    await page.locator('footer').scrollIntoViewIfNeeded();
+    expect(await wrong()).toEqual([]);
+  });
+
+  test('the policy holds: a script that makes code of text is stopped', async () => {
+    const tries = "try { eval('1'); } catch (e) { document.title = 'stopped: ' + e.name; }";
+    const hash = createHash('sha256').update(tries, 'utf8').digest('base64');
+    const bold = join(temporaryFolderOf(file), 'bold.html');
+    writeFileSync(
+      bold,
+      text
+        .replace("script-src '", `script-src 'sha256-${hash}' '`)
+        .replace('</body>', `<script>${tries}</script></body>`),
+    );
+    const { page, wrong } = await openReport(browser, bold);
+    expect(await page.title()).toBe('stopped: EvalError');
+    expect((await wrong()).join()).toContain('breach: script-src by eval');
+  });
+
+  describe.each([1100, 550, 360])('%i px wide', (width) => {
+    test('all pictures are there, and nothing is wider than the page', async () => {
+      const { page, wrong } = await openReport(browser, file, { width });
+      const pictures = await seenPictures(page);
+      expect(pictures.map(({ id }) => id)).toEqual(IDS);
+      for (const { id, marks, wide } of pictures) {
+        expect(marks, id).toBeGreaterThan(3);
+        expect(wide, id).toBeLessThanOrEqual(width);
+        expect(wide, id).toBeGreaterThan(300);
+      }
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
+      expect(await wrong()).toEqual([]);
+    });
+  });
+
+  test.each([
+    ['light', 1100],
+    ['dark', 1100],
+    ['light', 360],
+    ['dark', 360],
+  ] as const)('has no fault of accessibility, %s, %i px wide', async (colorScheme, width) => {
+    const { page } = await openReport(browser, file, { width, colorScheme });
+    expect(await accessibilityFaults(page)).toEqual([]);
+  });
+
+  test('is whole without scripts', async () => {
+    const { page } = await openReport(browser, file, { javaScriptEnabled: false });
+    expect(await page.locator('section h2').allTextContents()).toEqual(SECTIONS);
+    expect((await page.locator('figure .wide-only svg').all()).length).toBe(IDS.length);
+    expect(await page.locator('#choices').isVisible()).toBe(false);
+    expect(await page.locator('figure table').count()).toBe(IDS.length);
+  });
+
+  test('is printed whole on A4, without what only a screen can do', async () => {
+    const { page } = await openReport(browser, file, { width: A4 });
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('section h2').allTextContents()).toEqual(SECTIONS);
+    for (const picture of await page.locator('figure.picture').all()) {
+      expect(await picture.locator('.wide-only svg').isVisible()).toBe(true);
+    }
+    expect(await page.locator('nav').isVisible()).toBe(false);
+    expect(await page.locator('#choices').isVisible()).toBe(false);
+    const cut = await page.evaluate<string[]>(`[...document.querySelectorAll('.wide, .drawing')]
+      .filter((one) => one.offsetParent !== null && one.scrollWidth > one.clientWidth + 1)
+      .map((one) => one.getAttribute('aria-label') ?? one.parentElement.id)`);
+    expect(cut).toEqual([]);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type \/Page\b/g)?.length).toBeGreaterThanOrEqual(SECTIONS.length);
+  });
+
+  test('is walked by keyboard in its order, and shows where one is', async () => {
+    const { page } = await openReport(browser, file);
+    const at = async () => {
+      await page.keyboard.press('Tab');
+      return page.evaluate<[string, string]>(`[document.activeElement.textContent.slice(0, 30),
+        getComputedStyle(document.activeElement).outlineStyle]`);
+    };
+    expect(await at()).toEqual(['Skip to the answer', 'solid']);
+    for (const section of SECTIONS) expect(await at()).toEqual([section, 'solid']);
+  });
+});
+
+/** What is drawn, as it is shown at this width. */
+const seenPictures = (page: Page) =>
+  page.evaluate<{ id: string; marks: number; wide: number }[]>(`
+    [...document.querySelectorAll('figure.picture')].map((figure) => {
+      const svg = [...figure.querySelectorAll('svg')].find((one) => one.getClientRects().length > 0);
+      const shown = [...svg.querySelectorAll('path, text, rect, line')].filter((mark) => {
+        const { width, height } = mark.getBoundingClientRect();
+        return width + height > 0;
+      });
+      return { id: figure.id, marks: shown.length, wide: svg.getBoundingClientRect().width };
+    })`);
+
+const temporaryFolderOf = (path: string): string => join(path, '..');
+
+/** Of A4 less its margins, about. [px] */
+const A4 = 688;
+const SECTIONS = [
+  ...['The answer', 'Options side by side', 'The purchase', 'Pictures', 'A second opinion'],
+  ...['What could be different', 'Cautions', 'Assumptions', 'Method'],
+];
+const IDS = [
+  'picture-money',
+  ...['picture-week-temperature', 'picture-week-humidity', 'picture-cold-spot', 'picture-mould'],
+  ...['picture-year-temperature', 'picture-year-humidity'],
+  ...['picture-calendar', 'picture-calendar-with', 'picture-heat'],
+  ...['picture-water', 'picture-water-with', 'picture-trade-off', 'picture-doubt'],
+];

@@ -1,0 +1,58 @@
+import { execFile } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
+import axe, { type AxeResults } from 'axe-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+
+/** Writes a report as a person would, by the built program. */
+export async function writeReport(scenario: string, page: string, ...more: readonly string[]) {
+  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
+  const args = [BIN, 'report', scenario, '-o', page, '--date', '2026-01-31', ...more];
+  return promisify(execFile)(process.execPath, args);
+}
+
+/** A page that is open, and what went wrong in it: complaints, breaches of its policy, requests. */
+export interface OpenPage {
+  readonly page: Page;
+  wrong(): Promise<readonly string[]>;
+}
+
+/** Opens a report from disk, as somebody does who was sent it. */
+export async function openReport(
+  browser: Browser,
+  file: string,
+  { width = 1100, ...options }: BrowserContextOptions & { readonly width?: number } = {},
+): Promise<OpenPage> {
+  const context = await browser.newContext({ viewport: { width, height: 900 }, ...options });
+  const page = await context.newPage();
+  const address = pathToFileURL(file).href;
+  const heard: string[] = [];
+  page.on('console', (message) => heard.push(`said: ${message.text()}`));
+  page.on('pageerror', (error) => heard.push(`threw: ${error.message}`));
+  page.on('request', (request) => {
+    if (request.url() !== address) heard.push(`asked for: ${request.url()}`);
+  });
+  await context.addInitScript(KEEP_BREACHES);
+  await page.goto(address);
+  const scripted = options.javaScriptEnabled !== false;
+  return {
+    page,
+    wrong: async () => [...heard, ...(scripted ? await page.evaluate<string[]>('breaches') : [])],
+  };
+}
+
+/** What a check of accessibility finds: rule, and where. */
+export async function accessibilityFaults(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice'];
+  const { violations } = await page.evaluate<AxeResults>(
+    `axe.run(document, { runOnly: ${JSON.stringify(rules)} })`,
+  );
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+}
+
+const BIN = 'dist/cli/bin.js';
+const KEEP_BREACHES = `globalThis.breaches = [];
+document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>
+  breaches.push('breach: ' + violatedDirective + ' by ' + blockedURI));`;
