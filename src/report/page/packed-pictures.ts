@@ -1,5 +1,6 @@
 import { deflateSync, inflateSync } from 'fflate';
 import type { LocalClock } from '../../units/local-clock.ts';
+import { requireWithin } from '../../units/require-within.ts';
 import type { Edges } from '../charts/climate.ts';
 import type { MonthlyHeat } from '../charts/monthly-heat.ts';
 import type { WaterBalance } from '../charts/water-balance.ts';
@@ -28,6 +29,12 @@ export interface PackedPictures {
 /** JSON has no infinity: null is an edge that is not there. */
 type PackedEdges = readonly [low: number | null, high: number | null];
 
+/**
+ * The hours of a few plans, small enough for a page.
+ *
+ * @throws RangeError for a value that is no number, or more than 16 383 steps from 0: two bytes hold
+ * no larger jumps than between those, and no room has such air
+ */
 export function packPictures({
   start,
   hours,
@@ -99,8 +106,14 @@ const seriesOf = ({ temperature, humidity, coldSpot, mouldIndex }: RoomHours): I
   inSteps(mouldIndex, STEPS.mouldIndex),
 ];
 
-const inSteps = (values: Float32Array, step: number): Int32Array =>
-  Int32Array.from(values, (value) => Math.round(value / step));
+function inSteps(values: Float32Array, step: number): Int32Array {
+  const what = `packPictures: a value in steps of ${step}`;
+  return Int32Array.from(values, (value) => {
+    const steps = Math.round(value / step);
+    requireWithin(steps, RANGE, what, '');
+    return steps;
+  });
+}
 
 /**
  * Differences from hour to hour, folded so that small ones are small whatever their sign: a plane of
@@ -154,4 +167,5 @@ const fromBase64 = (text: string): Uint8Array =>
 
 /** [°C], [%] and [-]; finer than any picture shows. */
 const STEPS = { temperature: 0.02, humidity: 0.1, mouldIndex: 0.001 };
+const RANGE = [-16_383, 16_383] as const; // steps
 const CHUNK = 8192;

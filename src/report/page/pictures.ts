@@ -1,5 +1,6 @@
+import { beginsDay } from '../../measures/coldest-week.ts';
 import { dailyRanges } from '../../measures/daily-ranges.ts';
-import { SECONDS_PER_DAY, toLocal, weekday } from '../../units/local-clock.ts';
+import { localDay, toLocal, weekday } from '../../units/local-clock.ts';
 import { calendarChart } from '../charts/calendar-chart.ts';
 import type { Chart } from '../charts/chart.ts';
 import type { ClimateQuantity } from '../charts/climate.ts';
@@ -89,8 +90,8 @@ export const PICTURES: readonly Picture[] = [
 export function weekStarts({ start, hours, clock, coldest }: PictureData): number[] {
   const starts = [coldest];
   for (let h = 0; h + HOURS_OF_WEEK <= hours; h++) {
-    const local = toLocal(clock, start + h * 3600);
-    const monday = local % SECONDS_PER_DAY === 0 && weekday(local / SECONDS_PER_DAY) === 0;
+    const begin = start + h * 3600;
+    const monday = beginsDay(begin, clock) && weekday(localDay(toLocal(clock, begin))) === 0;
     if (monday && h !== coldest) starts.push(h);
   }
   return starts.sort((a, b) => a - b);
