@@ -2,9 +2,10 @@ import { createHash } from 'node:crypto';
 import type { Io } from '../../src/cli/io.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 
-/** A world without disk: files in an object, and what was said. */
+/** A world without disk: files in an object, what was said, and what else was done. */
 export function fakeIo(files: Record<string, string> = {}) {
-  const said = { out: '', err: '', shown: '', folders: [] as string[] };
+  const said = { out: '', err: '' };
+  const done = { shown: [] as string[], folders: [] as string[] };
   const io: Io = {
     version: '1.2.3',
     readText: async (path, limit) => {
@@ -19,12 +20,12 @@ export function fakeIo(files: Record<string, string> = {}) {
       files[path] = text;
     },
     makeFolder: async (path) => {
-      said.folders.push(path);
+      done.folders.push(path);
     },
     requireWritable: async () => {},
     readAsset: async (name) => `/* ${name} */`,
     show: async (path) => {
-      said.shown += path;
+      done.shown.push(path);
     },
     startWorkers: null,
     today: () => '2030-01-02',
@@ -38,5 +39,5 @@ export function fakeIo(files: Record<string, string> = {}) {
     width: 80,
     terminal: null,
   };
-  return { io, said, files };
+  return { io, said, done, files };
 }

@@ -40,7 +40,7 @@ describe('pages', () => {
     await main(['--help'], io);
     await main(['weather', '--help'], io);
     const commands = [...said.out.matchAll(/^ {2}(\w+) .*<\w+>/gm)].map((m) => m[1]!);
-    expect(commands).toHaveLength(6);
+    expect(commands).toHaveLength(7);
     for (const name of commands)
       expect(page).toMatch(new RegExp(`roombalance (weather )?${name} `));
   });
