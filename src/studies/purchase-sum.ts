@@ -25,6 +25,9 @@ export interface PurchaseSum {
   /** Only where the bill falls by more than running costs; null otherwise. */
   readonly payback_years: number | null;
   readonly npv: number | null;
+  /** Years that a yearly saving is multiplied by for that, and what is spent in today's money. */
+  readonly npv_years: number | null;
+  readonly npv_spent: number | null;
   /** Only where nothing is saved in cash: net over the room-hours above the humidity band avoided. */
   readonly money_per_damp_hour_avoided: number | null;
   readonly damp_hours_avoided_per_year: number;

@@ -9,6 +9,10 @@ export interface PurchaseWorth {
   readonly payback_years: number | null;
   /** Savings over the longest life in today's money, less what is spent. [currency] */
   readonly npv: number | null;
+  /** Years that a yearly saving is multiplied by for that, as printed. [year] */
+  readonly npv_years: number | null;
+  /** What is spent in today's money, that which is bought again included. [currency] */
+  readonly npv_spent: number | null;
 }
 
 /**
@@ -23,15 +27,25 @@ export interface PurchaseWorth {
  */
 export function purchaseWorth(buys: readonly Buy[], saved: number, rate: number): PurchaseWorth {
   const spent = buys.reduce((sum, { price }) => sum + price, 0);
-  if (saved <= 0 || spent <= 0) return { payback_years: null, npv: null };
+  if (saved <= 0 || spent <= 0) return NOTHING;
   const horizon = Math.max(...buys.map(({ lastsYears }) => lastsYears));
   const all = printedFactor(rate, horizon);
   const today = buys.reduce((sum, { price, lastsYears }) => {
     const again = lastsYears === horizon ? 1 : all / printedFactor(rate, lastsYears);
     return sum + price * again;
   }, 0);
-  return { payback_years: simplePayback(spent, saved), npv: rounded(saved * all - today, 2) };
+  const npv_spent = rounded(today, 2);
+  return {
+    payback_years: simplePayback(spent, saved),
+    npv: rounded(saved * all - npv_spent, 2),
+    npv_years: all,
+    npv_spent,
+  };
 }
+
+const NOTHING: PurchaseWorth = {
+  ...{ payback_years: null, npv: null, npv_years: null, npv_spent: null },
+};
 
 /** Years that a price is divided by, or a yearly saving multiplied, as printed. [year] */
 export const printedFactor = (rate: number, years: number): number =>
