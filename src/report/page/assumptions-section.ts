@@ -7,7 +7,7 @@ import type { Section } from './section.ts';
 
 /** Every value that nobody gave, of doing nothing and of what is asked about, with its source. */
 export function assumptionsSection({ options, purchase }: ReportStudy): Section {
-  const assumed = distinct([options[0]!, ...(purchase === null ? [] : [purchase.about.option])]);
+  const assumed = distinct(options[0]!, purchase?.about.option ?? options[0]!);
   const sources = [...new Set(assumed.map(({ source }) => source))];
   const number = (value: number | string | null) =>
     value === null ? '' : typeof value === 'number' ? figureText(value) : value;
@@ -19,8 +19,8 @@ export function assumptionsSection({ options, purchase }: ReportStudy): Section 
 ${figureTable({
   caption: 'Assumed values, units as in the scenario file',
   heads: ['where', 'value', 'low', 'high', 'source'],
-  rows: assumed.map(({ path, value, low, high, source }) => [
-    html`<code>${path}</code>`,
+  rows: assumed.map(({ path, value, low, high, source, of }) => [
+    html`<code>${path}</code>${of === null ? null : ` (${of})`}`,
     number(value),
     number(low),
     number(high),
@@ -33,11 +33,18 @@ ${bands(options[0]!)}`,
   };
 }
 
-const distinct = (options: readonly Option[]) => [
-  ...new Map(
-    options.flatMap(({ prepared }) => prepared.assumed).map((one) => [one.path, one]),
-  ).values(),
-];
+/** What both assume stands once; a place at which they differ stands twice, with their names. */
+function distinct(baseline: Option, plan: Option) {
+  const byPath = ({ prepared }: Option) =>
+    new Map(prepared.assumed.map((one) => [one.path, JSON.stringify(one)]));
+  const [had, has] = [byPath(baseline), byPath(plan)];
+  const differs = (path: string) =>
+    had.has(path) && has.has(path) && had.get(path) !== has.get(path);
+  const named = ({ name, prepared }: Option) =>
+    prepared.assumed.map((one) => ({ ...one, of: differs(one.path) ? name : null }));
+  const added = named(plan).filter(({ path }) => differs(path) || !had.has(path));
+  return [...named(baseline), ...added];
+}
 
 function bands({ prepared }: Option) {
   const edge = (value: number) => (Number.isFinite(value) ? figureText(value) : '');

@@ -16,7 +16,7 @@ export function methodSection({ study, text, version, date, weather }: ReportInp
 <p>Options differ in nothing but what they change: same weather, same people, same luck. Energy is priced by the meter's hours; what is bought is spread over its life as an annuity. Proposals and break-evens are runs of the same home, not formulas. What it cannot see: draughts within a room, cold corners other than the one its factor stands for, leaks, ground water, rain on walls, and what people do when they feel cold.</p>
 ${balances(study.options.map((option) => option.measures))}
 <p>${study.runs} runs of ${Math.round(measures.period.hours / 24)} days, from ${measures.period.from} to ${measures.period.to}. Weather: ${weather.title}. Made with roombalance ${version} on ${date}.</p>
-${details('The scenario file', html`<pre tabindex="0" aria-label="Text of the scenario file"><code>${text}</code></pre>`)}`,
+${details('The scenario file', html`<pre tabindex="0" aria-label="Text of the scenario file"><code>${text.replaceAll('\r\n', '\n')}</code></pre>`)}`,
   };
 }
 

@@ -49,7 +49,7 @@ function facts({ about, sum: { drying, price } }: PurchaseStudy): string[] {
         )),
     ...option.assumedBuys.map(
       ({ what, price_low, price_high, source }) =>
-        `The price of ${what} is assumed: from ${price_low} to ${moneyText(price_high, measures)} (${source}).`,
+        `The price of ${what} is assumed: from ${price_low} to ${price_high} ${measures.money.currency} (${source}).`,
     ),
     ...(buys.length > 1 ? [`All that is bought: ${moneyText(price, measures)}`] : []),
     `${device} in the ${about.room} runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,

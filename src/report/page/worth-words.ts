@@ -3,21 +3,39 @@ import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 import { moneyText } from './option-words.ts';
 
-/** Payback and present value where cash is saved, money for each damp hour avoided where it is not. */
-export function worthWords({ about, sum }: PurchaseStudy): Html {
+/**
+ * Payback and present value where cash is saved, money for each damp hour avoided where it is not.
+ * What is worked out here is worked out from figures as they are printed.
+ */
+export function worthWords(purchase: PurchaseStudy): Html {
+  const { about, sum } = purchase;
   const { measures } = about.option;
-  const saved = -(sum.running + sum.heat_credit + sum.other);
-  const rate = figureText(100 * about.option.prepared.discountRate, 2);
-  if (sum.payback_years !== null) {
-    return html`<p><b>Payback.</b> The bill falls by ${moneyText(saved, measures)} a year, so that ${moneyText(sum.price, measures)} ÷ ${figureText(saved, 2)} = ${figureText(sum.payback_years, 1)} years without interest. Over its life, with money a year later worth ${rate} % less, it is ${moneyText(sum.npv ?? 0, measures)} to the good in today's money${
-      (sum.npv ?? 0) < 0 ? ': less than nothing, so that the price does not come back' : ''
-    }.</p>`;
+  const saved = 0 - (sum.running + sum.heat_credit + sum.other);
+  if (sum.payback_years !== null) return paybackWords(purchase, saved);
+  if (saved >= HALF_CENT) {
+    return html`<p><b>No payback.</b> The bill falls by ${moneyText(saved, measures)} a year, but no price is known that it could pay back.</p>`;
   }
-  const hours = sum.damp_hours_avoided_per_year;
-  const each = sum.money_per_damp_hour_avoided;
-  return html`<p><b>No payback.</b> The bill does not fall: it rises by ${moneyText(-saved, measures)} a year, so that there is no cash to pay the price back with. What is bought is dryness${
-    each === null
-      ? `; but it takes away no room-hour above the humidity band (${figureText(hours, 0)} a year), so that no price for one can be given`
-      : html`: ${moneyText(sum.net, measures)} ÷ ${figureText(hours, 0)} room-hours above the humidity band avoided = ${figureText(each)} ${measures.money.currency} each`
+  const rise =
+    -saved < HALF_CENT ? 'stays the same' : `rises by ${moneyText(-saved, measures)} a year`;
+  return html`<p><b>No payback.</b> The bill does not fall: it ${rise}, so that there is no cash to pay a price back with.${about.dries ? ` What is bought is dryness${drynessWords(purchase)}.` : null}</p>`;
+}
+
+function paybackWords({ about, sum }: PurchaseStudy, saved: number): Html {
+  const { measures, prepared } = about.option;
+  const rate = figureText(100 * prepared.discountRate, 2);
+  return html`<p><b>Payback.</b> The bill falls by ${moneyText(saved, measures)} a year, so that ${moneyText(sum.price, measures)} ÷ ${figureText(saved, 2)} = ${figureText(sum.payback_years, 1)} years without interest. Over its life, with money a year later worth ${rate} % less, it is ${moneyText(sum.npv ?? 0, measures)} to the good in today's money${
+    (sum.npv ?? 0) < 0 ? ': less than nothing, so that the price does not come back' : ''
   }.</p>`;
 }
+
+function drynessWords({ about, sum }: PurchaseStudy): string {
+  const { currency } = about.option.measures.money;
+  const hours = Number(figureText(sum.damp_hours_avoided_per_year, 0));
+  if (hours <= 0) {
+    return `; but it takes away no room-hour above the humidity band (${hours} a year), so that no price for one can be given`;
+  }
+  const net = moneyText(sum.net, about.option.measures);
+  return `: ${net} ÷ ${hours} room-hours above the humidity band avoided = ${figureText(sum.net / hours)} ${currency} each`;
+}
+
+const HALF_CENT = 0.005;

@@ -1,0 +1,78 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { createSimulator } from '../../../src/cli/simulation-task.ts';
+import type { ReportInput } from '../../../src/report/page/report-input.ts';
+import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import {
+  type ReportStudy,
+  reportStudy,
+  type WatchedRun,
+} from '../../../src/studies/report-study.ts';
+import type { VariedPlan } from '../../../src/studies/varied-plan.ts';
+import { InputProblems } from '../../../src/units/problem.ts';
+
+/** A week and more in the winter of two damp rooms, their names and words full of markup. */
+export const COTTAGE = `# <!-- a "cottage" & its rooms -->
+title: A cottage </script><b>& "more"
+weather: w.csv
+site: { latitude: 54.2, longitude: -1.9, timezone: Europe/London }
+period: { from: "01-05", to: "01-14" }
+step: 60
+money: { currency: GBP, gas: { price: 0.07, standing: 0.3 }, electricity: { price: 0.27, standing: 0.5 } }
+home:
+  build: { age: 1911, shape: terrace, walls: solid brick, glazing: double }
+  rooms:
+    den </script>: { floor area: 14, use: living }
+    nook: { floor area: 9, use: bedroom, cold spot factor: 0.72 }
+heating: { setpoint: 18 }
+household:
+  people: [{ who: adult, pattern: at home, sleeps in: nook }]
+  activities: [{ what: laundry dried indoors, room: nook, water: 1 L, at: "09:00" }]
+doubts: { /home/leakage/ach50: [6, 14] }
+`;
+export const DRY_PLAN = `plans:
+  now: { says: as it is, change: {} }
+  dry:
+    says: a <drier> in the nook
+    change: { devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day, target: 62 } } }
+    buys: [{ what: drier, price: 180, lasts: 8 years }]
+`;
+export const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
+
+/** The study of a cottage, run here and now. */
+export async function studyOf(
+  text: string,
+  { about = null, mostDoubts = 0 }: { about?: string | null; mostDoubts?: number } = {},
+): Promise<ReportStudy> {
+  const files = new Map([['w.csv', WEATHER]]);
+  const setup = { file: 'cottage.yaml', text, files, weatherFile: 'w.csv', weatherText: WEATHER };
+  const simulator = createSimulator(setup);
+  const ask = (varied: VariedPlan, watched: boolean) => {
+    const answer = simulator({ varied, watched });
+    if ('problems' in answer) throw new InputProblems(answer.problems);
+    return answer.done;
+  };
+  const scenario = readScenario(text, 'cottage.yaml');
+  return reportStudy({
+    ...{ scenario, files, set: [], about, mostDoubts },
+    plans: scenario.plans.map(({ name }) => name),
+    refuseAbout: (known) => {
+      throw new Error(`only ${known.join(', ')}`);
+    },
+    run: (varied) => ask(varied, false).measures,
+    watch: (varied) => ask(varied, true) as WatchedRun,
+  });
+}
+
+export const sha256 = (text: string): string =>
+  createHash('sha256').update(text, 'utf8').digest('base64');
+
+export const inputOf = (study: ReportStudy, text: string): ReportInput => ({
+  ...{ study, text, sha256, date: '2030-01-02', version: '1.2.3' },
+  weather: {
+    title: 'Made-up <winter>',
+    periodic: true,
+    notes: [{ id: 'weather-gap', text: 'a gap of 2 h was filled & marked' }],
+  },
+  script: 'for (let k = 0; k < 2 && k >= 0; k++) {} // <b>"é"',
+});

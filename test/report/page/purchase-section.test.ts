@@ -1,0 +1,222 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { html } from '../../../src/report/page/html.ts';
+import { purchaseSection } from '../../../src/report/page/purchase-section.ts';
+import type { PurchaseStudy } from '../../../src/studies/purchase-study.ts';
+import { purchaseSum } from '../../../src/studies/purchase-sum.ts';
+import { compare } from '../../reference/compare.ts';
+import { somePlan } from '../../studies/some-plan.ts';
+import { COTTAGE, DRY_PLAN, studyOf } from './cottage.ts';
+import { type Element, readMarkup, tableOf, textOf } from './read-markup.ts';
+
+const printed = (purchase: PurchaseStudy): Element =>
+  readMarkup(purchaseSection(purchase, html``).body.markup);
+
+/** Hundredths of a product of printed figures, halves up: what a pocket calculator and a pencil give. */
+const cents = (value: number): number => Math.round(Number((100 * value).toPrecision(12)));
+
+/** Does the printed sum again, from nothing but what stands on the page. */
+function expectRedone(page: Element, currency: string): void {
+  const [heads, ...rows] = tableOf(page, /^The sum/);
+  expect(heads).toEqual(['line', 'figure', 'unit', 'added']);
+  const at = (text: RegExp) => rows.findIndex(([line]) => text.test(line!));
+  const figure = (row: number) => Number(rows[row]![1]);
+
+  rows.forEach(([line], row) => {
+    if (!line!.startsWith('price: ')) return;
+    const [, years, rate = ''] = rows.slice(row, row + 3).map(([text]) => text!);
+    expect(years).toBe('lasts');
+    const interest = Number(/at ([\d.]+) % interest/.exec(rate)![1]) / 100;
+    const factor = (1 - (1 + interest) ** -figure(row + 1)) / interest;
+    expect(rows[row + 2]![1]).toBe(String(Number(factor.toFixed(5))));
+    expect(rows[row + 3]![0]).toBe(line!.replace('price', 'owning'));
+    expect(cents(figure(row + 3))).toBe(cents(figure(row) / figure(row + 2)));
+  });
+  const [kwh, price, running] = [at(/^electricity of/), at(/^price of it/), at(/^running$/)];
+  expect(rows[price]![2]).toBe(`${currency}/kWh`);
+  expect(cents(figure(running))).toBe(cents(figure(kwh) * figure(price)));
+
+  const added = rows.filter(([, , , sum]) => sum !== '');
+  for (const [line, value, unit, sum] of added) {
+    expect(Number(sum), line).toBe(Number(value));
+    expect(unit).toBe(`${currency} a year`);
+  }
+  const total = added.reduce((all, [, , , sum]) => all + cents(Number(sum)), 0);
+  expect(rows.at(-1)![0]).toBe('net');
+  expect(cents(figure(rows.length - 1))).toBe(total);
+  expect(rows.filter(([line]) => line!.startsWith('heating, paid more'))).toHaveLength(1);
+}
+
+/** A quotient that the page prints as "a ÷ b = c", to the last digit of c. */
+function expectQuotient(words: string): void {
+  const [, a, b, c] = /(-?[\d.]+) \w+ ÷ ([\d.]+)[^=]* = (-?[\d.]+)/.exec(words) ?? [];
+  const decimals = c!.split('.')[1]?.length ?? 0;
+  expect((Number(a) / Number(b)).toFixed(decimals)).toBe(c);
+}
+
+describe('a dehumidifier with a price', () => {
+  let purchase: PurchaseStudy;
+  let page: Element;
+  let words = '';
+
+  beforeAll(async () => {
+    purchase = (await studyOf(COTTAGE + DRY_PLAN)).purchase!;
+    page = printed(purchase);
+    words = textOf(page);
+  });
+
+  test('is a sum that can be done again from the page', () => {
+    expectRedone(page, 'GBP');
+    const [, price, , , owning] = tableOf(page, /^The sum/);
+    expect(price).toEqual(['price: drier', '180', 'GBP', '']);
+    expect(owning).toEqual(['owning: drier', '25.64', 'GBP a year', '+25.64']);
+    expect(words).toContain('drier: 180.00 GBP, lasts 8 years');
+  });
+
+  test('prices an hour of dryness as net over hours, both as printed', () => {
+    expect(purchase.sum.payback_years).toBeNull();
+    const [sentence = ''] = /What is bought is dryness: .* each/.exec(words) ?? [];
+    expect(sentence).toContain(`${purchase.sum.net.toFixed(2)} GBP ÷ `);
+    expectQuotient(sentence);
+    expect(words).toMatch(/No payback\. The bill does not fall: it rises by [\d.]+ GBP a year/);
+  });
+
+  test('gets its heat credited once', () => {
+    expect(words.match(/Heat credit\./g)).toHaveLength(1);
+    expect(words).toContain('is credited once');
+  });
+
+  test('stands beside the same safety by heat alone, with the same net', () => {
+    const safe = purchase.equalSafety!;
+    const [, ...rows] = tableOf(page, /^Cold spot of the nook$/);
+    const net = tableOf(page, /^The sum/).at(-1)![1]!;
+    expect(rows).toEqual([
+      ['as it is', String(safe.hours_as_is), '0.00'],
+      ['with dry', String(safe.hours_with_device), Number(net).toFixed(2)],
+      [
+        `kept ${safe.warmer_by_k!.toFixed(1)} K warmer`,
+        String(safe.hours_warmer),
+        safe.extra_per_year!.toFixed(2),
+      ],
+    ]);
+    expect(Number(rows[2]![1])).toBeLessThanOrEqual(Number(rows[1]![1]));
+  });
+
+  test('says so where no warmth is as safe', () => {
+    const safe = { ...purchase.equalSafety!, note: 'not within +5 K' };
+    const far = { ...safe, warmer_by_k: null, extra_per_year: null, hours_warmer: null };
+    const rows = tableOf(printed({ ...purchase, equalSafety: far }), /^Cold spot/);
+    expect(rows.at(-1)).toEqual(['kept warmer: not within +5 K', '-', '-']);
+  });
+
+  test('is named by what a person wrote, as text', () => {
+    expect(words).toContain('dry: a <drier> in the nook');
+  });
+
+  describe('in other worlds', () => {
+    const withSum = (over: Partial<PurchaseStudy['sum']>, about = {}): string =>
+      textOf(
+        printed({
+          ...purchase,
+          about: { ...purchase.about, ...about },
+          sum: { ...purchase.sum, payback_years: null, npv: null, ...over },
+        }),
+      );
+
+    test('that save without a known price, no payback is claimed and no bill that rises', () => {
+      const said = withSum({ price: 0, owning: 0, running: 10, heat_credit: -25, other: 0 });
+      expect(said).toContain(
+        'No payback. The bill falls by 15.00 GBP a year, but no price is known that it could pay back.',
+      );
+      expect(said).not.toContain('rises');
+    });
+
+    test('that cost nothing more, the bill stays the same', () => {
+      const said = withSum({ running: 10, heat_credit: -10, other: 0 });
+      expect(said).toContain('The bill does not fall: it stays the same, so that there is no cash');
+    });
+
+    test.each([0, 0.4, -30])('that avoid %s damp hours, none gets a price', (avoided) => {
+      expect(withSum({ damp_hours_avoided_per_year: avoided })).toContain(
+        `but it takes away no room-hour above the humidity band (${Math.round(avoided)} a year), so that no price for one can be given.`,
+      );
+    });
+
+    test('where few damp hours are avoided, the quotient is still of what is printed', () => {
+      const said = withSum({ net: 100, damp_hours_avoided_per_year: 2.6 });
+      expect(said).toContain(
+        '100.00 GBP ÷ 3 room-hours above the humidity band avoided = 33.3 GBP',
+      );
+    });
+
+    test('in which it does not dry, dryness is not what is bought', () => {
+      expect(withSum({}, { dries: false })).not.toContain('dryness');
+    });
+  });
+
+  test('that saves prints the payback and the worth of the published example', () => {
+    const plan = (name: string, energy: number) => {
+      const made = somePlan(name, { energy });
+      const drier = { ...NOTHING_DONE, hours: 100 };
+      return { ...made, devices: { ...made.devices, detail: { drier } } };
+    };
+    const buys = [{ what: 'drier', price: 10_000, lastsYears: 6 }];
+    const measures = plan('dry', 7500);
+    const prepared = { ...purchase.about.option.prepared, discountRate: 0.08 };
+    const sum = purchaseSum({
+      ...{ baseline: plan('now', 10_000), plan: measures, device: 'drier', buys },
+      ...{ discountRate: 0.08, prices: { currency: 'GBP', fuels: {} }, label: null },
+    });
+    const option = { ...purchase.about.option, measures, prepared };
+    const saving = printed({ ...purchase, about: { ...purchase.about, buys, option }, sum });
+    expectRedone(saving, 'GBP');
+    const said = /Payback\. (.*)\./.exec(textOf(saving))![1]!;
+    expectQuotient(said);
+    expect(said).toBe(
+      'The bill falls by 2500.00 GBP a year, so that 10000.00 GBP ÷ 2500.00 = 4.0 years without ' +
+        'interest. Over its life, with money a year later worth 8.00 % less, it is 1557.20 GBP to ' +
+        "the good in today's money",
+    );
+    const row = { topic: 'Economics', source: STUDY_SITE, mark: 'published arithmetic' } as const;
+    compare({
+      ...{
+        ...row,
+        what: 'payback of 2500 a year for 10 000, as a report prints it',
+        unit: 'years',
+      },
+      ...{ expected: 4, got: Number(/= ([\d.]+) years/.exec(said)![1]) },
+      ...{ tolerance: { absolute: 0.05 }, because: 'half the last digit printed' },
+    });
+    compare({
+      ...{ ...row, what: 'worth of 2500 a year for 10 000, 8 %, 6 years, as a report prints it' },
+      ...{ unit: 'money', expected: 1557.2, got: Number(/it is ([\d.]+) GBP/.exec(said)![1]) },
+      ...{ tolerance: { absolute: 0.01 }, because: 'the last digit printed' },
+    });
+  });
+});
+
+describe('the one that the program proposes', () => {
+  test('has an assumed price, told with its range and source', async () => {
+    const { purchase } = await studyOf(COTTAGE);
+    const page = printed(purchase!);
+    expectRedone(page, 'GBP');
+    expect(textOf(page)).toContain(
+      'The price of dehumidifier is assumed: from 120 to 260 GBP (common practice).',
+    );
+  });
+
+  test('has none where no price is known in the currency, and owning is nothing', async () => {
+    const { purchase } = await studyOf(COTTAGE.replace('GBP', 'SEK'));
+    const page = printed(purchase!);
+    expectRedone(page, 'SEK');
+    expect(textOf(page)).toContain(
+      'No price is known in SEK, so that owning is counted as nothing. Give the plan a price under “buys”.',
+    );
+    expect(tableOf(page, /^The sum/).some(([line]) => /^(price|owning): /.test(line!))).toBe(false);
+    expect(textOf(page)).not.toContain('is assumed');
+  });
+});
+
+const STUDY_SITE = 'worked solution on a study site (8 %, 6 years)';
+const NOTHING_DONE = {
+  ...{ electricity_kwh: 0, fuel_kwh: 0, water_kg: 0, heat_kwh: 0, hours: 0, starts: 0, emptied: 0 },
+};

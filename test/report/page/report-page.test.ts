@@ -1,0 +1,288 @@
+import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
+import { answerSection } from '../../../src/report/page/answer-section.ts';
+import { assumptionsSection } from '../../../src/report/page/assumptions-section.ts';
+import { methodSection } from '../../../src/report/page/method-section.ts';
+import { unpackPictures } from '../../../src/report/page/packed-pictures.ts';
+import { pictureDataOf } from '../../../src/report/page/picture-data-of.ts';
+import { reportPage } from '../../../src/report/page/report-page.ts';
+import type { Flip } from '../../../src/studies/decision-flips.ts';
+import type { ReportStudy } from '../../../src/studies/report-study.ts';
+import { COTTAGE, DRY_PLAN, inputOf, sha256, studyOf } from './cottage.ts';
+import { all, byId, type Element, readMarkup, tableOf, textOf } from './read-markup.ts';
+
+const TEXT = COTTAGE + DRY_PLAN;
+let study: ReportStudy;
+let page = '';
+let read: Element;
+
+beforeAll(async () => {
+  study = await studyOf(TEXT, { mostDoubts: 2 });
+  ({ page } = await reportPage(inputOf(study, TEXT)));
+  read = readMarkup(page);
+});
+afterEach(() => {
+  vi.useRealTimers();
+  vi.unstubAllEnvs();
+});
+
+const section = (id: string): string => textOf(byId(read, id));
+const sectionsOf = (markup: Element): string[] =>
+  all(markup, 'section').map(({ attributes }) => attributes['id']!);
+
+describe('the page', () => {
+  test('has its sections in order, each with a heading that names it and a way to it', () => {
+    expect(sectionsOf(read)).toEqual([
+      ...['answer', 'options', 'purchase', 'pictures', 'second-opinion', 'doubts'],
+      ...['cautions', 'assumptions', 'method'],
+    ]);
+    const links = all(all(read, 'nav')[0]!, 'a');
+    expect(links.map(({ attributes }) => attributes['href'])).toEqual(
+      sectionsOf(read).map((id) => `#${id}`),
+    );
+    for (const { attributes, children } of all(read, 'section')) {
+      expect(attributes['aria-labelledby']).toBe(`${attributes['id']}-title`);
+      const [heading] = all({ name: '', attributes: {}, children }, 'h2');
+      expect(heading!.attributes['id']).toBe(`${attributes['id']}-title`);
+      const link = links.find((one) => one.attributes['href'] === `#${attributes['id']}`);
+      expect(textOf(link!)).toBe(textOf(heading!));
+    }
+  });
+
+  test('leads nowhere but into itself', () => {
+    for (const { attributes } of all(read)) {
+      for (const [name, value] of Object.entries(attributes)) {
+        if (name === 'src' || name === 'href' || name === 'xlink:href') {
+          expect(value).toMatch(/^#/);
+          expect(() => byId(read, value.slice(1))).not.toThrow();
+        }
+        expect(name).not.toMatch(/^on|^style$|^srcset$|^action$/);
+        if (!name.startsWith('xmlns')) expect(value).not.toMatch(/https?:|url\((?!#)/);
+      }
+    }
+  });
+
+  test('lets in its one style and its one script, by their hashes', () => {
+    const [policy] = all(read, 'meta').filter(
+      ({ attributes }) => attributes['http-equiv'] === 'Content-Security-Policy',
+    );
+    const [style, ...styles] = all(read, 'style');
+    const [data, script, ...scripts] = all(read, 'script');
+    expect([...styles, ...scripts]).toEqual([]);
+    expect(data!.attributes).toEqual({ type: 'application/json', id: 'picture-data' });
+    expect(script!.attributes).toEqual({});
+    expect(textOf(script!)).toBe(inputOf(study, TEXT).script);
+    expect(policy!.attributes['content']).toBe(
+      `default-src 'none'; style-src 'sha256-${sha256(textOf(style!))}'; ` +
+        `script-src 'sha256-${sha256(textOf(script!))}'; base-uri 'none'; form-action 'none'`,
+    );
+  });
+
+  test('asks its question over a title that is text', () => {
+    expect(textOf(all(read, 'h1')[0]!)).toBe('Is a dehumidifier worth buying here?');
+    expect(textOf(all(read, 'title')[0]!)).toBe(
+      'Is a dehumidifier worth buying here? A cottage </script><b>& "more"',
+    );
+    const meta = all(read, 'p').find(({ attributes }) => attributes['class'] === 'meta');
+    expect(textOf(meta!)).toBe(
+      'A cottage </script><b>& "more". 10 days from 2023-01-05, simulated hour by hour; weather: Made-up <winter>.',
+    );
+  });
+
+  test('says with what and when it was made', () => {
+    expect(textOf(all(read, 'footer')[0]!)).toContain('Made with roombalance 1.2.3 on 2030-01-02.');
+    expect(section('method')).toContain('Made with roombalance 1.2.3 on 2030-01-02.');
+    expect(section('method')).toContain(`${study.runs} runs of 10 days`);
+  });
+
+  test('holds the hours for its script, with every "<" of a name broken up', () => {
+    const text = textOf(byId(read, 'picture-data'));
+    expect(text).not.toContain('<');
+    const { packed, choice } = JSON.parse(text);
+    const data = unpackPictures(packed);
+    expect(data.rooms.map(({ name }) => name)).toEqual(['den </script>', 'nook']);
+    expect(data.plans.map(({ name }) => name)).toEqual(
+      study.pictured.map(({ option }) => option.name),
+    );
+    expect(choice).toEqual({ room: 1, plan: 0, week: data.coldest });
+  });
+
+  test('is the same bytes whatever the clock and the place of the machine', async () => {
+    vi.useFakeTimers({ toFake: ['Date'], now: Date.UTC(2041, 6, 1) });
+    vi.stubEnv('TZ', 'Asia/Kathmandu');
+    vi.stubEnv('LANG', 'de_DE');
+    const again = await reportPage(inputOf(study, TEXT));
+    expect(again.page).toBe(page);
+  });
+});
+
+describe('what a section tells', () => {
+  test('the answer: verdict, what becomes of the room, what turns it round, how sure it is', () => {
+    const lead = all(byId(read, 'answer'), 'p')[0]!;
+    expect(lead.attributes['class']).toBe('lead');
+    expect(textOf(lead)).toBe(study.purchase!.decision!.sentences[0]);
+    for (const sentence of study.purchase!.decision!.sentences) {
+      expect(section('answer')).toContain(sentence);
+    }
+    const [heads, ...rows] = tableOf(read, /^One input at a time/);
+    expect(heads!.slice(1, 5)).toEqual(['today', 'turns round at', 'tried from', 'to']);
+    expect(rows.map(([input]) => input)).toEqual(
+      study.purchase!.flips.map(({ input }) => input.replace(/,$/, '')),
+    );
+    expect(section('answer')).toContain(
+      `2 were tried low and high; ${study.untried.length} were not.`,
+    );
+  });
+
+  test('options: everything that could be done, doing nothing first', () => {
+    const [, ...rows] = tableOf(read, /^Whole home, 10 days/);
+    const names = study.options.map(({ name }) => name);
+    expect(names.slice(0, 2)).toEqual(['now', 'dry']);
+    expect(rows.map(([name], k) => name!.slice(0, names[k]?.length))).toEqual(names);
+  });
+
+  test('doubts: what was tried, largest effect first, and what was left aside', () => {
+    const [, ...rows] = tableOf(read, /^Inputs low and high/);
+    const { effects } = study.purchase!.doubt;
+    expect(rows).toHaveLength(effects.length);
+    expect(rows[0]![0]).toContain(effects[0]!.path);
+    expect(rows.map(([where]) => where)).toContainEqual(
+      expect.stringMatching(/^leakage, ach50\/home/),
+    );
+    for (const { path } of study.untried) expect(section('doubts')).toContain(path);
+  });
+
+  test('cautions: those of every option, and remarks on the weather', () => {
+    const texts = study.options.flatMap(({ measures }) => measures.cautions);
+    expect(texts.length).toBeGreaterThan(0);
+    for (const { text } of texts) expect(section('cautions')).toContain(text);
+    expect(section('cautions')).toContain('a gap of 2 h was filled & marked');
+  });
+
+  test('assumptions: every value that nobody gave, of baseline and purchase, with its source', () => {
+    const [, ...rows] = tableOf(read, /^Assumed values/);
+    const sources = all(byId(read, 'assumptions'), 'ol').flatMap((list) =>
+      all(list, 'li').map(textOf),
+    );
+    const { options, purchase } = study;
+    const assumed = [options[0]!, purchase!.about.option].flatMap((one) => one.prepared.assumed);
+    for (const { path, value, source } of assumed) {
+      const row = rows.find(([where]) => where === path);
+      expect(row, path).toBeDefined();
+      if (typeof value === 'string') expect(row![1]).toBe(value);
+      // Printed to about three digits.
+      else expect(Math.abs(Number(row![1]) - value)).toBeLessThanOrEqual(0.005 * Math.abs(value));
+      expect(sources[Number(row![4]) - 1]).toBe(source);
+    }
+    expect(new Set(assumed.map(({ path }) => path)).size).toBe(rows.length);
+    expect(rows.some(([path]) => path!.startsWith('/devices/drier/'))).toBe(true);
+  });
+
+  test('method: the scenario as it was written', () => {
+    const [pre] = all(byId(read, 'method'), 'pre');
+    expect(textOf(pre!)).toBe(TEXT);
+    expect(textOf(all(pre!, 'code')[0]!)).toBe(TEXT);
+  });
+
+  test('method: the same where its lines end as on another system', () => {
+    const windows = inputOf(study, TEXT.replaceAll('\n', '\r\n'));
+    const [pre] = all(readMarkup(methodSection(windows).body.markup), 'pre');
+    expect(textOf(pre!)).toBe(TEXT);
+  });
+});
+
+describe('where an input turns the answer round', () => {
+  const flip = (over: Partial<Flip>): Flip => ({
+    ...{ input: 'the price', unit: 'GBP', today: 180, value: null, low: 0, high: 900 },
+    ...{ likely: false, note: 'by hand', ...over },
+  });
+  const told = (over: Partial<Flip>): string[] => {
+    const purchase = { ...study.purchase!, flips: [flip(over)] };
+    const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
+    return tableOf(readMarkup(body.markup), /^One input at a time/)[1]!;
+  };
+
+  test('nowhere in what was tried', () => {
+    expect(told({})).toEqual(['the price', '180', 'nowhere', '0', '900', 'GBP', 'by hand']);
+  });
+
+  test('at a likely value, and at one that is far off', () => {
+    expect(told({ value: 150.4, likely: true })[2]).toBe('150');
+    expect(told({ value: 700 })[2]).toBe('700 (far off)');
+  });
+
+  test('is not said to be nowhere where it could not be tried', () => {
+    const row = told({ note: 'not tried: heating.setpoint would be 41', input: 'all, today,' });
+    expect(row[0]).toBe('all, today');
+    expect(row.slice(2)).toEqual([
+      ...['-', '0', '900', 'GBP', 'not tried: heating.setpoint would be 41'],
+    ]);
+  });
+
+  test('is no table where nothing was asked', () => {
+    const purchase = { ...study.purchase!, flips: [] };
+    const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
+    expect(body.markup).not.toContain('What would turn it round');
+  });
+});
+
+test('a value that baseline and purchase assume differently stands for both, by their names', () => {
+  const about = study.purchase!.about;
+  const [first, ...others] = about.option.prepared.assumed;
+  const prepared = { ...about.option.prepared, assumed: [{ ...first!, value: 77 }, ...others] };
+  const option = { ...about.option, prepared };
+  const purchase = { ...study.purchase!, about: { ...about, option } };
+  const { body } = assumptionsSection({ ...study, purchase });
+  const rows = tableOf(readMarkup(body.markup), /^Assumed values/).filter(([where]) =>
+    where!.startsWith(`${first!.path} (`),
+  );
+  expect(rows.map(([where]) => where)).toEqual([`${first!.path} (now)`, `${first!.path} (dry)`]);
+  expect(rows[1]![1]).toBe('77.0');
+});
+
+describe('hours for pictures', () => {
+  test('are of the rooms that all options have, with the bands and people of the baseline', () => {
+    const [now, dry] = study.pictured;
+    const less = { ...dry!, series: { ...dry!.series, rooms: dry!.series.rooms.slice(1) } };
+    const data = pictureDataOf([now!, less]);
+    expect(data.rooms.map(({ name }) => name)).toEqual(['nook']);
+    expect(data.rooms[0]).toMatchObject({ humidity: { low: 40, high: 60 } });
+    expect(data.hours).toBe(240);
+    expect(data.plans.map(({ name }) => name)).toEqual(['now', 'dry']);
+    data.plans.forEach(({ rooms }, k) => {
+      const own = study.pictured[k]!.series.rooms[1]!;
+      expect(rooms).toHaveLength(1);
+      expect(rooms[0]!.temperature).toBe(own.operativeTemperature);
+      expect(rooms[0]!.coldSpot).toBe(own.coldSpotHumidity);
+      expect(rooms[0]!.coldSpotHours).toBe(own.coldSpotHumidity.filter((v) => v > 80).length);
+    });
+    expect(new Set(data.rooms[0]!.occupied)).toEqual(new Set([0, 1]));
+  });
+
+  test('need an option', () => {
+    expect(() => pictureDataOf([])).toThrow('pictureDataOf: needs at least one option');
+  });
+});
+
+describe('a comparison without a purchase', () => {
+  const OWNED = `devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day } }
+plans: { now: { says: as it is, change: {} }, cooler: { says: less heat, change: { heating: { setpoint: 17 } } } }
+`;
+
+  test('asks for the plans, and leaves out what is about a purchase', async () => {
+    const text = `invented: true\n${COTTAGE}${OWNED}`;
+    const other = await studyOf(text);
+    const made = readMarkup((await reportPage(inputOf(other, text))).page);
+    expect(textOf(all(made, 'h1')[0]!)).toBe('Which plan costs and does what?');
+    expect(sectionsOf(made)).toEqual([
+      ...['answer', 'options', 'pictures', 'second-opinion', 'cautions', 'assumptions', 'method'],
+    ]);
+    expect(textOf(byId(made, 'answer'))).toContain(other.answer[0]);
+    expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);
+  });
+
+  test('is called invented only where the scenario says so', () => {
+    expect(page).not.toContain(INVENTED);
+  });
+
+  const INVENTED = 'Invented demonstration: this home, its people and its place do not exist.';
+});
