@@ -67,7 +67,7 @@ function verdictWords({ plan, room }: DecisionSetup, { verdict, better }: Weighi
     return `Wait: ${plan.plan} would change too little here to be worth buying.`;
   const less = money(-extraPerYear(plan, better!));
   const { currency } = plan.money;
-  return `Fix something else first: ${better!.plan} keeps the ${room} as safe from mould and costs ${less} ${currency} a year less than ${plan.plan}.`;
+  return `Fix something else first: ${better!.plan} keeps the mould risk of the ${room} as low and costs ${less} ${currency} a year less than ${plan.plan}.`;
 }
 
 function hoursWords({ baseline, plan }: DecisionSetup, { spots, damp }: Weighing): string {
@@ -94,7 +94,7 @@ function moneyWords({ plan, range }: DecisionSetup, extra: number): string {
 function rivalWords(plan: PlanMeasures, rival: PlanMeasures): string {
   const more = extraPerYear(plan, rival);
   const apart = `${money(Math.abs(more))} ${plan.money.currency} a year ${more < 0 ? 'less' : 'more'}`;
-  return `The cheapest other way to keep it as safe, ${rival.plan}, costs ${apart}.`;
+  return `The cheapest other way to as low a mould risk, ${rival.plan}, costs ${apart}.`;
 }
 
 const flipWords = ({ input, unit, today, value }: DecisionSetup['flips'][number]): string =>

@@ -59,7 +59,7 @@ describe('buy', () => {
     const near = decide({ rivals: [warmer] });
     expect(near).toMatchObject({ verdict: 'buy', sure: false });
     expect(near.sentences.slice(3)).toEqual([
-      'The cheapest other way to keep it as safe, warmer, costs 15 GBP a year more.',
+      'The cheapest other way to as low a mould risk, warmer, costs 15 GBP a year more.',
       'This is not sure: doubtful inputs move the money by 25 GBP a year, and only 15 lie between it and the next.',
     ]);
     const far = plan('warmer', { spots: 60, energy: 1200 });
@@ -79,7 +79,7 @@ describe('fix something else first', () => {
       sure: true,
     });
     expect(found.sentences[0]).toBe(
-      'Fix something else first: aired keeps the den as safe from mould and costs 55 GBP a year less than dry.',
+      'Fix something else first: aired keeps the mould risk of the den as low and costs 55 GBP a year less than dry.',
     );
   });
 
@@ -115,7 +115,7 @@ describe('wait', () => {
     const found = decide({ plan: dry, rivals: [aired] });
     expect(found).toMatchObject({ verdict: 'wait', sure: true, instead: null });
     expect(found.sentences.at(-1)).toBe(
-      'The cheapest other way to keep it as safe, aired, costs 55 GBP a year less.',
+      'The cheapest other way to as low a mould risk, aired, costs 55 GBP a year less.',
     );
   });
 

@@ -62,7 +62,7 @@ function inTheRoom({ purchase }: ReportInput['study']): string[] {
     ...(purchase.warmer === null
       ? []
       : [
-          `To be as safe by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} K warmer, for ${figureText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
+          `For as low a mould risk by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} K warmer, for ${figureText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
         ]),
   ];
 }

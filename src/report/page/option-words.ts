@@ -32,5 +32,5 @@ const ORIGIN: Readonly<Record<Option['origin'], string>> = {
   baseline: '(nothing done)',
   plan: '',
   proposed: '(proposed)',
-  'as safe': '(as mould-safe as with the device)',
+  'as safe': '(mould risk as low as with the device)',
 };

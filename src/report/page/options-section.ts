@@ -120,7 +120,7 @@ function safetyNote(purchase: ReportInput['study']['purchase']): Html | null {
   if (safe === null || purchase === null || purchase.warmer !== null) return null;
   const words =
     safe.warmer_by_k === 0
-      ? `the device takes no hour above 80 % from the cold spot of the ${safe.room}, so that it need not be any warmer to be as safe`
-      : `no warmth was found that makes the ${safe.room} as safe as with the device: ${safe.note}`;
-  return html`<p><b>As safe by heat alone:</b> ${words}.</p>`;
+      ? `the device takes no hour above 80 % from the cold spot of the ${safe.room}, so that it need not be any warmer for as low a mould risk`
+      : `no warmth was found that makes the mould risk of the ${safe.room} as low as with the device: ${safe.note}`;
+  return html`<p><b>As low a mould risk by heat alone:</b> ${words}.</p>`;
 }

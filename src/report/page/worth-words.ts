@@ -23,7 +23,10 @@ export function worthWords(purchase: PurchaseStudy): Html {
 function paybackWords({ about, sum }: PurchaseStudy, saved: number): Html {
   const { measures, prepared } = about.option;
   const rate = figureText(100 * prepared.discountRate, 2);
-  return html`<p><b>Payback.</b> The bill falls by ${moneyText(saved, measures)} a year, so that ${moneyText(sum.price, measures)} ÷ ${figureText(saved, 2)} = ${figureText(sum.payback_years, 1)} years without interest. Over its life, with money a year later worth ${rate} % less, it is ${moneyText(sum.npv ?? 0, measures)} to the good in today's money${
+  const back = figureText(sum.payback_years, 1);
+  const again = sum.npv_spent === sum.price ? '' : ' (what is bought again included)';
+  const today = `${figureText(saved, 2)} × ${sum.npv_years} − ${figureText(sum.npv_spent, 2)}${again}`;
+  return html`<p><b>Payback.</b> The bill falls by ${moneyText(saved, measures)} a year: ${moneyText(sum.price, measures)} ÷ ${figureText(saved, 2)} = ${back} years without interest. Over its life, with money a year later worth ${rate} % less, ${today} = ${moneyText(sum.npv ?? 0, measures)} in today's money${
     (sum.npv ?? 0) < 0 ? ': less than nothing, so that the price does not come back' : ''
   }.</p>`;
 }

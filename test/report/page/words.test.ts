@@ -123,7 +123,7 @@ describe('an option', () => {
     expect(named({ says: 'less <heat>' })).toBe('a & bless <heat>'); // a line break lies between
     expect(named({ origin: 'baseline' })).toBe('a & b (nothing done)');
     expect(named({ origin: 'proposed' })).toBe('a & b (proposed)');
-    expect(named({ origin: 'as safe' })).toBe('a & b (as mould-safe as with the device)');
+    expect(named({ origin: 'as safe' })).toBe('a & b (mould risk as low as with the device)');
   });
 
   const figures = somePlan('dry', {
