@@ -31,8 +31,10 @@ export interface BreakEvenSetup {
  * Today's value and the two ends are asked first. If an end decides otherwise than today, the
  * stretch between is halved until it is as short as the resolution or the runs are used up, and a
  * straight line through its two ends gives the value; where the figure is linear that is exact,
- * however few the runs. If both ends decide otherwise, the nearer to today is taken. A decision
- * that flips and flips back within the range is not noticed.
+ * however few the runs. Where the figure jumps instead, which halving shows because its ends come no
+ * nearer to each other, their sizes say nothing of where, and the middle is taken. If both ends
+ * decide otherwise, the nearer to today is taken. A decision that flips and flips back within the
+ * range is not noticed.
  *
  * @throws RangeError for a range in disorder, a resolution that is not above 0, fewer than 3 runs,
  *   or a decision that is no number
@@ -55,13 +57,16 @@ export async function breakEven(setup: BreakEvenSetup): Promise<BreakEven> {
 
   let [here, there] = [now!, flipped[0]!];
   let runs = 3;
+  let before = Number.POSITIVE_INFINITY;
   while (Math.abs(there.at - here.at) > resolution && there.says !== 0 && runs < mostRuns) {
+    before = Math.abs(there.says - here.says);
     const middle = await ask(setup, (here.at + there.at) / 2);
     runs++;
     if (Math.sign(middle.says) === Math.sign(here.says)) here = middle;
     else there = middle;
   }
-  const share = here.says / (here.says - there.says);
+  const jumps = there.says !== 0 && Math.abs(there.says - here.says) > JUMP * before;
+  const share = jumps ? 0.5 : here.says / (here.says - there.says);
   return { value: here.at + share * (there.at - here.at), low, high, runs };
 }
 
@@ -75,3 +80,6 @@ async function ask({ decision }: BreakEvenSetup, at: number): Promise<Answer> {
   if (Number.isNaN(says)) throw new RangeError(`breakEven: the decision at ${at} is no number`);
   return { at, says };
 }
+
+/** Of what lay between two ends, what is left on halving: a half on a straight line, all in a jump. */
+const JUMP = 0.75;

@@ -93,9 +93,14 @@ async function flipOf(setup: FlipsSetup, input: FlipInput): Promise<Flip> {
     return { ...flip, low, high, value, likely, note };
   } catch (error) {
     if (!(error instanceof InputProblems)) throw error;
-    const [problem] = error.problems;
-    return { ...flip, value: null, note: `not tried: ${problem?.where} would be ${problem?.got}` };
+    return { ...flip, value: null, note: `not tried: ${whyNot(error)}` };
   }
+}
+
+/** The first problem in words; one of no place in the scenario is what comes of the home itself. */
+function whyNot({ problems: [problem] }: InputProblems): string {
+  const { where = '', got = '' } = problem ?? {};
+  return where === '' ? `it would lead to ${got}` : `${where} would be ${got}`;
 }
 
 /** An end of a range, or the first on halving the way to today at which there is a home to run. */

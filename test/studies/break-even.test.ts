@@ -35,6 +35,15 @@ describe('where a decision flips', () => {
     expect(Math.abs(found.value! - 0.5)).toBeLessThanOrEqual(0.1);
   });
 
+  test('of a jump is the middle of what is left, whatever the sizes on its two sides', async () => {
+    const jump = (x: number) => (x < 0.5 ? -7 : 3000 - x);
+    const found = await search({ decision: jump, resolution: 0.1 });
+    expect(Math.abs(found.value! - 0.5)).toBeLessThanOrEqual(0.05);
+    // and a bend is none
+    const bend = (x: number) => (x < 0.5 ? x - 0.5 : 3 * (x - 0.5));
+    expect(Math.abs((await search({ decision: bend })).value! - 0.5)).toBeLessThanOrEqual(0.01);
+  });
+
   test('is null where the decision is the same at both ends and today', async () => {
     expect(await search({ decision: () => -3 })).toEqual({
       ...{ value: null, low: 0.1, high: 0.9, runs: 3 },

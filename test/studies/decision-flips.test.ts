@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { decisionFlips, type Flip, type FlipsSetup } from '../../src/studies/decision-flips.ts';
 import type { VariedPlan } from '../../src/studies/varied-plan.ts';
+import { InputProblems } from '../../src/units/problem.ts';
 import { AIRED, DRIER, DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
 
 const PLANS = ['as-lived: { change: {} }', AIRED, DRY];
@@ -163,6 +164,21 @@ describe('where the scenario forbids a value', () => {
     const { found } = await flips({ rivals: [], over: { run: refusing } });
     expect(of(found, 'thermostat')).toMatchObject({
       ...{ value: null, likely: false, note: 'not tried: heating.setpoint would be -11' },
+    });
+  });
+
+  test('not tried, in words, where the home leaves the range of the formulas', async () => {
+    const { run } = linearWorld(linearScenario({ plans: PLANS }));
+    const place = { file: 'lines.yaml', line: 0, column: 0, where: '', expected: '', hint: '' };
+    const wet = { ...place, got: 'relative humidity of 318 %, outside 0 to 200 %' };
+    const refusing = (varied: VariedPlan) => {
+      if (varied.set.some((words) => words.includes('/water='))) throw new InputProblems([wet]);
+      return run(varied);
+    };
+    const { found } = await flips({ rivals: [], over: { run: refusing } });
+    expect(of(found, 'water')).toMatchObject({
+      ...{ value: null, low: 0.5, high: 6, likely: false },
+      note: 'not tried: it would lead to relative humidity of 318 %, outside 0 to 200 %',
     });
   });
 

@@ -1,0 +1,131 @@
+import { describe, expect, test } from 'vitest';
+import { aboutPurchase } from '../../src/studies/about-purchase.ts';
+import type { DoubtfulInput } from '../../src/studies/doubtful-inputs.ts';
+import { allOptions } from '../../src/studies/options.ts';
+import { type PurchaseStudy, purchaseStudy } from '../../src/studies/purchase-study.ts';
+import { DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
+
+const VENTED =
+  'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } }, buys: [{ what: fan, price: 240, lasts: 12 }] }';
+const PRICE: DoubtfulInput = {
+  ...{ path: '/money/electricity', value: 0.3, low: 0.25, high: 0.35, source: 'a guess' },
+};
+
+/** The purchase against all that is proposed. */
+async function studied(
+  today: Today & { about?: string; inputs?: readonly DoubtfulInput[] } = {},
+): Promise<PurchaseStudy & { asked: ReturnType<typeof linearWorld>['asked'] }> {
+  const { about: named = null, inputs = [], ...values } = today;
+  const { scenario, files, run, asked } = linearWorld(linearScenario(values));
+  const plans = scenario.plans.map(({ name }) => name);
+  const options = await allOptions({ scenario, files, run, plans, set: [] });
+  const about = aboutPurchase(options, named)!;
+  return { ...(await purchaseStudy({ scenario, files, about, options, inputs, run })), asked };
+}
+const names = (options: PurchaseStudy['rivals']) => options.map(({ name }) => name);
+const found = await studied({ inputs: [PRICE] });
+
+describe('a dehumidifier', () => {
+  test('as a sum', () => {
+    expect(found.about).toMatchObject({ device: 'drier', room: 'den', dries: true });
+    expect(found.sum).toMatchObject({ owning: 22.5, running: 90, heat_credit: 0, net: 112.5 });
+    expect(found.sum.drying).toMatchObject({ litres_per_year: 450 });
+    expect(found.sum.drying.label_litres_a_day).toBeCloseTo(12, 9);
+  });
+
+  test('with its inputs low and high', () => {
+    expect(found.doubt).toMatchObject({ figure: 112.5, low: 97.5, high: 127.5 });
+    expect(found.doubt.effects).toMatchObject([{ path: '/money/electricity', effect: 15 }]);
+  });
+
+  test('against the room kept as much warmer as is as safe', () => {
+    // 300 h, 100 h a kelvin: 3 K, found in steps of 5 / 64 K, 40 a kelvin
+    const kelvin = (5 * 39) / 64;
+    expect(found.equalSafety).toMatchObject({ warmer_by_k: kelvin, extra_per_year: 40 * kelvin });
+    expect(found.warmer).toMatchObject({
+      ...{ name: 'den 3.0 K warmer', says: 'only the den is kept 3.0 K warmer' },
+      ...{ origin: 'as safe', assumedBuys: [] },
+    });
+  });
+
+  test('that option is prepared as such: its own room has the higher setpoint, the other has not', () => {
+    const { prepared, raw, measures, varied } = found.warmer!;
+    expect(prepared.household.setpoints.map(({ base }) => base)).toEqual([18 + 195 / 64, 18]);
+    expect([prepared.plan, measures.plan]).toEqual(['den 3.0 K warmer', 'den 3.0 K warmer']);
+    expect(prepared.says).toBe('only the den is kept 3.0 K warmer');
+    expect(raw).toHaveProperty(['heating', 'rooms', 'den', 'setpoint'], 18 + 195 / 64);
+    expect(varied.plan).toBe('as-lived');
+    expect(measures.rooms['den']!.cold_spot_hours_above_80_pct).toBeLessThanOrEqual(0);
+  });
+
+  test('against all that does without one', () => {
+    expect(names(found.rivals)).toEqual([
+      ...['warmer', 'aired', 'fan', 'warmer-and-aired', 'warmer-and-fan', 'aired-and-fan'],
+      'den 3.0 K warmer',
+    ]);
+  });
+
+  test('and the answer, with the price at which it turns round', () => {
+    expect(found.decision).toMatchObject({ verdict: 'buy', sure: false, instead: null });
+    expect(found.decision!.sentences.slice(3, 5)).toEqual([
+      'The cheapest other way to as low a mould risk, den 3.0 K warmer, costs 9 GBP a year more.',
+      'It would turn round were the price of electricity 0.331 GBP/kWh instead of 0.300.',
+    ]);
+    // 22.5 and 300 kWh against 121.875
+    expect(found.flips[0]!.value).toBeCloseTo((121.875 - 22.5) / 300, 9);
+    expect(found.flips.map(({ unit }) => unit)).toEqual(['GBP/kWh', 'L/day', '°C', 'GBP']);
+  });
+
+  test('only the two nearest rivals are run again at other values', () => {
+    const watered = found.asked.filter(({ set }) =>
+      set.some((words) => words.startsWith('/household/activities/0/water')),
+    );
+    const asked = new Set(watered.map(({ plan, as }) => as?.name ?? plan));
+    expect([...asked].sort()).toEqual(['aired', 'as-lived', 'den 3.0 K warmer', 'dry']);
+  });
+});
+
+describe('where the warmer room is the cheaper one', () => {
+  test('that comes first, and it is named', async () => {
+    const { decision, warmer } = await studied({ electricity: 0.5 });
+    expect(decision).toMatchObject({
+      verdict: 'fix something else first',
+      instead: warmer!.name,
+    });
+    expect(decision!.sentences[0]).toBe(
+      'Fix something else first: den 3.0 K warmer keeps the mould risk of the den as low and costs 51 GBP a year less than dry.',
+    );
+  });
+});
+
+describe('no warmer room', () => {
+  test.each([
+    ['where five kelvin are not enough', { water: 3 }, 'not within +5 K', null],
+    ['where nothing has to be warmer', { setpoint: 21.5 }, '', 0],
+    [
+      'where it has no thermostat',
+      {
+        more: 'period: {}',
+        plans: ['as-lived: { change: { heating: { rooms: { den: off } } } }', DRY],
+      },
+      'the den has no thermostat',
+      null,
+    ],
+  ])('%s', async (_, today: Today, note, warmer_by_k) => {
+    const { equalSafety, warmer, rivals } = await studied(today);
+    expect(equalSafety).toMatchObject({ note, warmer_by_k });
+    expect(warmer).toBeNull();
+    expect(names(rivals)).not.toContain('den 3.0 K warmer');
+  });
+});
+
+test('what does not dry is a sum and its doubts alone', async () => {
+  const plans = ['as-lived: { change: {} }', VENTED, DRY];
+  const fan = await studied({ plans, about: 'vented', inputs: [PRICE] });
+  expect(fan.about).toMatchObject({ device: 'fan', dries: false });
+  // 20 a year by the bill, 240 over 12 years
+  expect(fan.sum).toMatchObject({ owning: 20, net: 40 });
+  expect(fan.doubt.effects).toHaveLength(1);
+  expect(fan).toMatchObject({ decision: null, flips: [], equalSafety: null, warmer: null });
+  expect(fan.rivals).toEqual([]);
+});

@@ -1,0 +1,174 @@
+import { describe, expect, test } from 'vitest';
+import { reportStudy, type WatchedRun } from '../../src/studies/report-study.ts';
+import type { VariedPlan } from '../../src/studies/varied-plan.ts';
+import { AIRED, DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
+
+const BASE = 'as-lived: { change: {} }';
+const NINETEEN = 'nineteen: { change: { heating: { setpoint: 19 } } }';
+const TWENTY = 'twenty: { change: { heating: { setpoint: 20 } } }';
+const VENTED = 'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } } }';
+
+interface Asked extends Today {
+  about?: string | null;
+  mostDoubts?: number;
+}
+
+async function study({ about = null, mostDoubts = 0, ...today }: Asked = {}) {
+  const world = linearWorld(linearScenario(today));
+  const { scenario, files } = world;
+  const done = { runs: 0, watched: [] as VariedPlan[] };
+  const run = async (varied: VariedPlan) => {
+    const measures = await world.run(varied);
+    done.runs++;
+    return measures;
+  };
+  const watch = async (varied: VariedPlan) => {
+    done.watched.push(varied);
+    const measures = await world.run(varied);
+    return { measures, series: {}, ledger: {} } as unknown as WatchedRun;
+  };
+  const found = await reportStudy({
+    ...{ scenario, files, run, watch, about, mostDoubts, set: [] },
+    plans: scenario.plans.map(({ name }) => name),
+    refuseAbout: (known) => {
+      throw new Error(`none of ${known.join(', ')}`);
+    },
+  });
+  return { found, done };
+}
+const pictured = ({ found }: Awaited<ReturnType<typeof study>>) =>
+  found.pictured.map(({ option }) => option.name);
+
+const usual = await study({ mostDoubts: 3 });
+
+describe('what a report tells', () => {
+  test('options: plans, proposals, the warmer room last', () => {
+    const { options } = usual.found;
+    expect(options.map(({ origin }) => origin)).toEqual([
+      ...['baseline', 'plan'],
+      ...Array(6).fill('proposed'),
+      'as safe',
+    ]);
+    expect(options.at(-1)).toBe(usual.found.purchase!.warmer);
+  });
+
+  test('the purchase, and the room it stands in', () => {
+    expect(usual.found.purchase!.about.option.name).toBe('dry');
+    expect(usual.found.purchase!.decision!.verdict).toBe('buy');
+    expect(usual.found.room).toBe('den');
+  });
+
+  test('what the scenario’s own plans do, in words', () => {
+    const { answer } = usual.found;
+    expect(answer.join(' ')).toContain('dry');
+    expect(answer.join(' ')).not.toContain('warmer-and-fan');
+  });
+
+  test('how many runs were made: each once, and those of pictures besides', () => {
+    const { found, done } = usual;
+    expect(done.watched).toHaveLength(found.pictured.length);
+    expect(found.runs).toBe(done.runs + found.pictured.length);
+  });
+
+  test('a run that is refused is not counted', async () => {
+    // 4 °C, below the frost guard, is asked for and refused
+    const { found, done } = await study({ setpoint: 8 });
+    expect(found.purchase!.flips.find(({ unit }) => unit === '°C')!.low).toBe(6);
+    expect(found.runs).toBe(done.runs + found.pictured.length);
+  });
+});
+
+describe('what is pictured', () => {
+  test('the baseline, the purchase, the warmer room, then plans before proposals', async () => {
+    expect(pictured(usual)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+    const plans = [BASE, NINETEEN, TWENTY, DRY];
+    const more = await study({ plans });
+    expect(pictured(more)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'nineteen']);
+    expect(more.done.watched).toEqual(more.found.pictured.map(({ option }) => option.varied));
+  });
+
+  test('what comes first instead, before plans in their order', async () => {
+    // so wet that five kelvin are not enough, and electricity so dear that airing is cheaper
+    const plans = [BASE, NINETEEN, TWENTY, AIRED, DRY];
+    const found = await study({ plans, water: 3, electricity: 0.5 });
+    expect(found.found.purchase!.decision!.instead).toBe('aired');
+    expect(pictured(found)).toEqual(['as-lived', 'dry', 'aired', 'nineteen']);
+  });
+
+  test('nothing twice, though the warmer room is what comes first instead', async () => {
+    const found = await study({ electricity: 0.5 });
+    expect(found.found.purchase!.decision!.instead).toBe('den 3.0 K warmer');
+    expect(pictured(found)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+  });
+});
+
+describe('what is asked about', () => {
+  test('the one that is named', async () => {
+    const { found } = await study({ plans: [BASE, VENTED, DRY], about: 'vented' });
+    expect(found.purchase).toMatchObject({ decision: null, about: { device: 'fan' } });
+    expect(found.room).toBe('bath');
+  });
+
+  test('a name that brings nothing is refused, with those that do', async () => {
+    await expect(
+      study({ plans: [BASE, NINETEEN, VENTED, DRY], about: 'nineteen' }),
+    ).rejects.toThrow(/^none of vented, dry$/);
+  });
+
+  test('nothing where nothing dries: pictures of the dampest room, doubts left aside', async () => {
+    const had = DRY.replace('dry:', 'as-lived:');
+    const { found } = await study({ plans: [had, NINETEEN], mostDoubts: 3 });
+    expect(found.purchase).toBeNull();
+    expect(found.pictured.map(({ option }) => option.name)).toEqual([
+      ...['as-lived', 'nineteen', 'warmer', 'aired'],
+    ]);
+    expect(found.room).toBe('den');
+    expect(found.untried.length).toBeGreaterThan(10);
+    expect(found.untried.every(({ only }) => only === undefined)).toBe(true);
+  });
+});
+
+describe('doubts', () => {
+  const more = `doubts:
+  /heating/setpoint: [17, 19]
+  /devices/drier/target: [50, 60]
+  /money/gas/price: [0.05, 0.09]
+  /household/activities/0/water: [1.5, 2.5]
+  /home/leakage/area: [0.01, 0.02]`;
+  const leaky = 'leaky: { change: { home: { leakage: { area: 0.015 } } } }';
+
+  test('those that the scenario states come first, the others by their kind; no more than asked for', () => {
+    const { purchase, untried } = usual.found;
+    const tried = [...purchase!.doubt.effects, ...purchase!.doubt.impossible];
+    expect(tried).toHaveLength(3);
+    expect(untried.length).toBeGreaterThan(10);
+    expect(untried.filter(({ path }) => tried.some((one) => one.path === path))).toEqual([]);
+  });
+
+  test('in words of the scenario, each where it is in doubt', async () => {
+    const warm = DRY.replace('change: {', 'change: { heating: { setpoint: 20 },');
+    const { found } = await study({ plans: [BASE, warm, leaky], more, mostDoubts: 4 });
+    const { effects, impossible } = found.purchase!.doubt;
+    expect(impossible).toEqual([]);
+    expect(effects.map(({ path, only }) => [path, only]).sort()).toEqual([
+      ['/devices/drier/target', 'plan'],
+      ['/heating/setpoint', 'baseline'],
+      ['/household/activities/0/water', undefined],
+      ['/money/gas/price', undefined],
+    ]);
+    // The plan keeps its 20 °C: a kelvin of the baseline is all that moves, at 60 a year.
+    const setpoint = effects.find(({ path }) => path === '/heating/setpoint')!;
+    expect(setpoint.at_low - setpoint.at_high).toBeCloseTo(120, 9);
+    expect(found.untried.map(({ path }) => path)).not.toContain('/money/gas/price');
+    expect(found.unusableDoubts).toEqual(['/home/leakage/area']);
+  });
+
+  test('beyond the range in one plan and nowhere in the other is of no use', async () => {
+    const damp = DRY.replace('dry:', 'damp:').replace('label: 12', 'label: 12, target: 70 %');
+    const { found } = await study({ plans: [BASE, DRY, damp, leaky], more, about: 'damp' });
+    expect(found.unusableDoubts).toEqual(['/devices/drier/target', '/home/leakage/area']);
+    // and none is tried where none is asked for
+    expect(found.purchase!.doubt.effects).toEqual([]);
+    expect(found.untried[0]!.path).toBe('/heating/setpoint');
+  });
+});
