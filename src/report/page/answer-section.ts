@@ -12,7 +12,10 @@ export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const decision = study.purchase?.decision ?? null;
   const { purchase } = study;
-  const undecided = purchase === null ? study.answer : purchaseInWords(purchase, study.options[0]!);
+  const undecided =
+    purchase === null
+      ? firstSentenceApart(study.answer)
+      : purchaseInWords(purchase, study.options[0]!);
   const [lead = '', ...reasons] = decision?.sentences ?? undecided;
   const flips = study.purchase?.flips ?? [];
   return {
@@ -27,6 +30,12 @@ ${flips.length === 0 ? null : flipsTable(flips)}
 <h3>How sure is this?</h3>
 ${list(howSure(input))}`,
   };
+}
+
+/** The first sentence of the first line is a line of its own. */
+function firstSentenceApart([first = '', ...others]: readonly string[]): string[] {
+  const end = first.indexOf('. ') + 1;
+  return end === 0 ? [first, ...others] : [first.slice(0, end), first.slice(end).trim(), ...others];
 }
 
 /** Whether one input alone may turn the answer round. */
