@@ -1,4 +1,5 @@
 import { mkdir } from 'node:fs/promises';
+import { InputProblems } from '../units/problem.ts';
 import { fileTrouble, refused } from './file-trouble.ts';
 
 /**
@@ -10,9 +11,14 @@ export async function makeFolder(path: string): Promise<void> {
   try {
     await mkdir(path, { recursive: true });
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') {
-      throw refused(path, 'a folder, or a path where one can be made', 'a file');
-    }
-    throw await fileTrouble(error, path, 'write');
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'EEXIST') throw refused(path, EXPECTED, 'a file');
+    const trouble = await fileTrouble(error, path, 'write');
+    if (!(trouble instanceof InputProblems)) throw trouble;
+    throw new InputProblems(
+      trouble.problems.map((problem) => ({ ...problem, expected: EXPECTED })),
+    );
   }
 }
+
+const EXPECTED = 'a folder, or a path where one can be made';

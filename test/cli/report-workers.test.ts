@@ -1,0 +1,118 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { beforeAll, expect, test } from 'vitest';
+import { all, byId, readMarkup, textOf } from '../report/page/read-markup.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+const BIN = resolve('dist/cli/bin.js');
+const root = temporaryFolder();
+const HOME = `title: Test cottage
+weather: w.csv
+site: { timezone: Europe/London }
+period: { from: "01-05", to: "01-06" }
+step: 60
+home:
+  rooms:
+    den: { floor area: 14, use: living }
+    nook: { floor area: 9, use: bedroom, panes: [{ area: 1, faces: south }] }
+devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day }, fan: { kind: extract fan, room: den } }
+doubts: { /home/rooms/nook/panes/0/area: [0.5, 9], /home/leakage/ach50: [5, 12] }
+plans:
+  now: { says: as it is, change: {} }
+  pure: # with a partition: too small a wall for the larger pane
+    says: clean air in half the nook
+    change:
+      home: { rooms: { nook: { floor area: 4 } } }
+      devices: { cleaner: { kind: purifier, room: nook, clean air: 200 } }
+`;
+
+beforeAll(() => {
+  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
+  writeFileSync(join(root, 'cottage.yaml'), HOME);
+  writeFileSync(join(root, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
+});
+
+/** What a process of the program says, called in a folder. */
+function called(args: readonly string[], cwd: string) {
+  const child = spawn(process.execPath, [BIN, ...args], { cwd });
+  const said = { out: '', err: '' };
+  child.stdout.on('data', (piece) => {
+    said.out += piece;
+  });
+  child.stderr.on('data', (piece) => {
+    said.err += piece;
+  });
+  return new Promise<{ status: number | null; out: string; err: string }>((done) =>
+    child.on('close', (status) => done({ status, ...said })),
+  );
+}
+
+const REPORT = [
+  ...['report', 'cottage.yaml', '--about', 'pure', '--doubts', '2', '--date', '2026-03-31'],
+];
+
+test('threads give the very bytes of running all in one, and say what cannot be run', async () => {
+  const { status, out, err } = await called(REPORT, root);
+  expect({ status, out }).toEqual({ status: 0, out: '' });
+  expect(err).toMatch(/^reports\/cottage\.html written, from \d+ runs\n$/);
+  const page = readFileSync(join(root, 'reports', 'cottage.html'), 'utf8');
+
+  const { main, nodeIo } = await built();
+  const io = nodeIo(versionOf(page), process, (_, work) => work());
+  const text = await alone(main, { ...io, startWorkers: null });
+  expect(text === page, 'bytes of threads and of one').toBe(true);
+
+  const read = readMarkup(page);
+  expect(textOf(byId(read, 'doubts'))).toContain('1 whose low or high is no home any more');
+  expect(textOf(byId(read, 'doubts'))).toContain(
+    'rooms, nook, panes, number 1, area (/home/rooms/nook/panes/0/area): 0.5 to 9',
+  );
+  const script = textOf(all(read, 'script').at(-1)!);
+  expect(script).toBe(readFileSync('dist/report/page-script.js', 'utf8'));
+  expect(script).not.toMatch(/<\/script|<!--/i);
+});
+
+test('what goes wrong in a thread ends the program in words', async () => {
+  const oven = `nook: { floor area: 1, height: 2, elements: [], emitter: none, panes: [{ area: 50,
+      faces: south, u-value: 0.2, g-value: 1, shading: 0, frame: 0 }] }`;
+  const folder = join(root, 'oven');
+  mkdirSync(folder);
+  const home = HOME.replace(/nook: .*/, oven).replace(/^doubts[\s\S]*/m, '');
+  writeFileSync(join(folder, 'oven.yaml'), home.replace('"01-06"', '"09-30"'));
+  writeFileSync(join(folder, 'w.csv'), readFileSync(join(root, 'w.csv')));
+  const { status, out, err } = await called(['report', 'oven.yaml', '-o', 'page.html'], folder);
+  expect({ status, out }).toEqual({ status: 2, out: '' });
+  expect(err).toMatch(
+    /^oven\.yaml: expected a home that stays within the range of every formula, got .*\n$/,
+  );
+  expect(existsSync(join(folder, 'page.html'))).toBe(false);
+});
+
+type Built = Pick<typeof import('../../src/cli/main.ts'), 'main'> &
+  Pick<typeof import('../../src/cli/node-io.ts'), 'nodeIo'>;
+type Main = Built['main'];
+
+/** The program as it was built, so that both ways are of the same making. */
+async function built(): Promise<Built> {
+  const from = (file: string) => import(pathToFileURL(resolve('dist/cli', file)).href);
+  return { ...(await from('main.js')), ...(await from('node-io.js')) };
+}
+
+/** The page of the same call in this process, under the same names of files. */
+async function alone(main: Main, io: Parameters<Main>[1]): Promise<string> {
+  const written: string[] = [];
+  const here = {
+    ...io,
+    readText: (path: string, limit: number) => io.readText(join(root, path), limit),
+    writeWhole: async (_: string, text: string) => void written.push(text),
+    makeFolder: async () => {},
+    requireWritable: async () => {},
+    err: () => {},
+  };
+  expect(await main(REPORT, here)).toBe(0);
+  return written.join('');
+}
+
+const versionOf = (page: string): string => /Made with roombalance (\S+) on/.exec(page)![1]!;
