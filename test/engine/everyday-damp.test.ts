@@ -170,6 +170,27 @@ describe.each([
   });
 });
 
+describe('the cold spot of a room at 18 °C and 65 %, 5 °C outdoors, factor 0.70', () => {
+  const spot = (inside: number, humidity: number) => {
+    const { room } = kept(inside, humidity, [5, 80], 0.7);
+    const [air, vapour] = [last(room.airTemperature[0]!), last(room.vapourPressure[0]!)];
+    return { vapour, humidity: surfaceRelativeHumidity(vapour, surfaceTemperature(0.7, air, 5)) };
+  };
+
+  test('warmed to 20 °C with the same vapour', () => {
+    const same = relativeHumidity(spot(18, 65).vapour, 20);
+    const what = 'warmed from 18 °C and 65 % to 20 °C with the same vapour';
+    worked({ what: `a room ${what}`, unit: '%', expected: 57, got: same }, 0.6);
+    const got = spot(20, same).humidity;
+    worked({ what: `a spot of factor 0.7, ${what}`, unit: '%', expected: 76, got }, 0.7);
+  });
+
+  test('dried to 55 %', () => {
+    const what = 'a spot of factor 0.7, dried from 65 to 55 % at 18 °C';
+    worked({ what, unit: '%', expected: 71, got: spot(18, 55).humidity }, 0.7);
+  });
+});
+
 describe('heat for a litre aired, room at 20 °C', () => {
   test.each([
     [60, 0, 85, 1.08],

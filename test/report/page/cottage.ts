@@ -37,7 +37,7 @@ export const DRY_PLAN = `plans:
     change: { devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day, target: 62 } } }
     buys: [{ what: drier, price: 180, lasts: 8 years }]
 `;
-export const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
+const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 
 /** The study of a cottage, run here and now. */
 export async function studyOf(
