@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { openReport, writeReport } from './report-pages.ts';
+import { A4, accessibilityFaults, cutOff, openReport, writeReport } from './report-pages.ts';
 
 // A scenario whose every name is markup that would run, if anything let it.
 
@@ -24,6 +24,8 @@ home:
     ${JSON.stringify(`${SCRIPT} nook`)}: { floor area: 9, use: bedroom }
 household:
   people: [{ name: ${JSON.stringify(BREAKS_OUT)}, who: adult, pattern: at home }]
+  activities: [{ what: dishes, room: ${JSON.stringify(`${BREAKS_OUT} den`)}, name: ${JSON.stringify(`'"\`&lt;${SCRIPT}`)}, water: 0.2 }]
+doubts: { /household/activities/0/water: [0.1, 0.4] }
 plans:
   ${JSON.stringify(`now ${SCRIPT}`)}: { says: ${JSON.stringify(BREAKS_OUT)}, change: { heating: { setpoint: 18 } } }
   ${JSON.stringify(`dry </script>${SCRIPT}`)}:
@@ -64,6 +66,15 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
     expect(await page.locator('img, iframe, object, embed, base, link').count()).toBe(0);
     expect(await page.locator('script').count()).toBe(2); // its own, and the data
     expect(await page.locator('style, title:not(svg title)').count()).toBe(2);
+  });
+
+  test('are cut off neither on a screen nor on paper, nor hard to reach', async () => {
+    const { page } = await openReport(browser, file, { width: 360 });
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(360);
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.setViewportSize({ width: A4, height: 900 });
+    await page.emulateMedia({ media: 'print' });
+    expect(await cutOff(page)).toEqual([]);
   });
 
   test('are read as they were written', async () => {

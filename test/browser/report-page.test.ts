@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { accessibilityFaults, openReport, writeReport } from './report-pages.ts';
+import { A4, accessibilityFaults, cutOff, openReport, writeReport } from './report-pages.ts';
 
 // The report of the demonstration, opened in a real browser.
 
@@ -107,10 +107,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     }
     expect(await page.locator('nav').isVisible()).toBe(false);
     expect(await page.locator('#choices').isVisible()).toBe(false);
-    const cut = await page.evaluate<string[]>(`[...document.querySelectorAll('.wide, .drawing')]
-      .filter((one) => one.offsetParent !== null && one.scrollWidth > one.clientWidth + 1)
-      .map((one) => one.getAttribute('aria-label') ?? one.parentElement.id)`);
-    expect(cut).toEqual([]);
+    expect(await cutOff(page)).toEqual([]);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     expect(pdf.match(/\/Type \/Page\b/g)?.length).toBeGreaterThanOrEqual(SECTIONS.length);
   });
@@ -141,8 +138,6 @@ const seenPictures = (page: Page) =>
 
 const temporaryFolderOf = (path: string): string => join(path, '..');
 
-/** Of A4 less its margins, about. [px] */
-const A4 = 688;
 const SECTIONS = [
   ...['The answer', 'Options side by side', 'The purchase', 'Pictures', 'A second opinion'],
   ...['What could be different', 'Cautions', 'Assumptions', 'Method'],

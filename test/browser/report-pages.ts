@@ -52,6 +52,15 @@ export async function accessibilityFaults(page: Page): Promise<string[]> {
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
 }
 
+/** Names of tables and pictures that are wider than the place they have. */
+export const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate<string[]>(`[...document.querySelectorAll('.wide, .drawing')]
+    .filter((one) => one.offsetParent !== null && one.scrollWidth > one.clientWidth + 1)
+    .map((one) => one.getAttribute('aria-label') ?? one.parentElement.id)`);
+
+/** Width of A4 less its margins, about. [px] */
+export const A4 = 688;
+
 const BIN = 'dist/cli/bin.js';
 const KEEP_BREACHES = `globalThis.breaches = [];
 document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>

@@ -81,15 +81,15 @@ export function heatChart(heat: MonthlyHeat, plan: string, width: number): Chart
       `down for heat that left. Over the period [kWh]: ` +
       `${totals.map(({ group, kwh }) => `${group} ${figureText(kwh, 0)}`).join('; ')}.`,
     spec,
-    ...(months.length > 0 && { along: { row: 0, from: 0, step: 1 } }),
+    ...(months.length > 0 && { along: { row: 1, from: 0, step: 1 } }),
     table: {
       headers: ['month', ...HEAT_GROUPS.map((group) => `${group} [kWh]`)],
       rows: [
+        ['all', ...totals.map(({ kwh }) => figureText(kwh, 0))], // has no bar, so it comes first
         ...months.map((month, k) => [
           month,
           ...HEAT_GROUPS.map((group) => figureText(groups[group][k], 0)),
         ]),
-        ['all', ...totals.map(({ kwh }) => figureText(kwh, 0))],
       ],
     },
   };

@@ -16,14 +16,18 @@ export interface FigureTable {
  * of its rows stay in sight.
  */
 export function figureTable({ caption, heads, rows, words = [] }: FigureTable): Html {
-  const kind = (k: number) => (k === 0 || words.includes(k) ? 'word' : 'figure');
+  const kind = (k: number, text: HtmlPart) =>
+    (k === 0 || words.includes(k) ? 'word' : 'figure') + (isLong(text) ? ' long' : '');
   return html`<div class="wide" role="region" aria-label="${caption}" tabindex="0">
 <table><caption>${caption}</caption>
-<thead><tr>${heads.map((head, k) => html`<th scope="col" class="${kind(k)}">${head}</th>`)}</tr></thead>
+<thead><tr>${heads.map((head, k) => html`<th scope="col" class="${kind(k, head)}">${head}</th>`)}</tr></thead>
 <tbody>${rows.map(
     ([name = '', ...cells]) => html`<tr><th scope="row">${name}</th>${cells.map(
-      (cell, k) => html`<td class="${kind(k + 1)}">${cell}</td>`,
+      (cell, k) => html`<td class="${kind(k + 1, cell)}">${cell}</td>`,
     )}</tr>
 `,
   )}</tbody></table></div>`;
 }
+
+/** Whether a word of it is longer than those of this program, so that paper may have to break it. */
+const isLong = (text: HtmlPart): boolean => typeof text === 'string' && /\S{17}/.test(text);

@@ -48,6 +48,7 @@ details .wide { max-height: 24rem; overflow: auto; }
 .pointer { position: absolute; top: 0; bottom: 0; width: 0; border-left: 1px solid currentColor; pointer-events: none; }
 .choices { position: sticky; top: 0; z-index: 1; background: var(--raised); border: 1px solid var(--line); padding: .5rem .75rem; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; align-items: end; }
 .choices[hidden] { display: none; }
+.picture .drawing, .picture summary, .picture .wide { scroll-margin-top: 9rem; }
 .choices p { margin: .15rem 0; max-width: 100%; }
 .choices label { display: block; font-size: .8rem; color: var(--soft); }
 .choices .told { font-size: .8rem; color: var(--soft); min-height: 1.3em; }
@@ -77,8 +78,8 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .wide, details .wide { overflow: visible; max-height: none; }
   table { font-size: 7.4pt; width: 100%; }
   th, td { padding: 2pt 3pt; }
-  .word, tbody th { overflow-wrap: anywhere; }
-  td.figure { white-space: nowrap; }
+  .word, .long, tbody th { overflow-wrap: anywhere; }
+  td.figure:not(.long) { white-space: nowrap; }
   thead th { hyphens: auto; }
   thead th, td.word { min-width: 0; }
   tbody th { position: static; min-width: 34mm; }

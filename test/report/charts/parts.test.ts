@@ -170,7 +170,7 @@ describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
       const { marks, at } = await drawnRows(heatChart(monthlyHeat(books), 'a', width));
       months.forEach((_, month) => {
         const middle = (Math.min(...marks[month]!) + Math.max(...marks[month]!)) / 2;
-        expect(Math.abs(at(month) - middle)).toBeLessThan(2 * HALF_A_TENTH);
+        expect(Math.abs(at(1 + month) - middle)).toBeLessThan(2 * HALF_A_TENTH);
       });
     }
   });
@@ -242,7 +242,7 @@ async function drawnRows(chart: Chart) {
   const { plot, marks } = drawnPlaces(drawn!.svg);
   const { row: first, from, step } = drawn!.along!;
   const at = (row: number): number => from + (row - first) * step;
-  const last = chart.table.rows.findLastIndex(([name]) => name !== 'all');
+  const last = chart.table.rows.length - 1;
   expect(step).toBeGreaterThan(0);
   // The ends of the plot are drawn half a pixel off, and cut to whole pixels.
   expect(at(first)).toBeGreaterThanOrEqual(plot[0] - 0.51);

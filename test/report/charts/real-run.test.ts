@@ -98,7 +98,7 @@ test('pictures of a year of the demonstration: valid, no complaint, small', asyn
 
 test('titles and tables carry the figures of the run', () => {
   expect(charts.heat.title).toContain(`(${Math.round(measures.heating.useful_kwh)} kWh)`);
-  const all = charts.heat.table.rows.at(-1)!;
+  const [all = []] = charts.heat.table.rows;
   expect(all[1]).toBe(String(Math.round(measures.heating.useful_kwh)));
   expect(charts['cold-spot'].title).toContain(`${figures.cold_spot_hours_above_80_pct} h`);
   expect(charts.year.table.rows).toHaveLength(365);

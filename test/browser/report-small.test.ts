@@ -1,0 +1,104 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
+import { findBrowser } from './find-browser.ts';
+import { openBrowser } from './open-browser.ts';
+import { accessibilityFaults, openReport, writeReport } from './report-pages.ts';
+import { writeSmallHome } from './small-home.ts';
+
+// A report in which there is nothing to buy, and the ways through it.
+
+const found = await findBrowser();
+const folder = temporaryFolder();
+const file = join(folder, 'small.html');
+let scenario = '';
+let browser: Browser;
+
+describe.skipIf(found === null)('a report without a purchase', () => {
+  beforeAll(async () => {
+    scenario = writeSmallHome(folder);
+    await writeReport(scenario, file);
+    browser = await openBrowser();
+  }, 120_000);
+  afterAll(() => browser?.close());
+
+  test('is the same bytes when it is written again', async () => {
+    const again = join(folder, 'again.html');
+    await writeReport(scenario, again);
+    expect(readFileSync(again).equals(readFileSync(file))).toBe(true);
+  });
+
+  test.each([1100, 360])('opens whole, %i px wide', async (width) => {
+    const { page, wrong } = await openReport(browser, file, { width });
+    expect(await page.locator('section h2').allTextContents()).toEqual(SECTIONS);
+    expect(await page.locator('figure.picture').count()).toBe(10);
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
+    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await wrong()).toEqual([]);
+  });
+
+  test.each([1100, 600, 360])('what has the focus is framed and in sight, %i px', async (width) => {
+    const { page } = await openReport(browser, file, { width });
+    await page.evaluate(`for (const one of document.querySelectorAll('details')) one.open = true`);
+    const all = await page.evaluate<number>(MARK_FOCUSABLE);
+    expect(all).toBeGreaterThan(30);
+    const there: Place[] = [];
+    for (let k = 0; k < all; k++) there.push(await placeAfter(page, 'Tab'));
+    expect(there.map(({ number }) => number)).toEqual(there.map((_, k) => k));
+    const back: Place[] = [];
+    for (let k = 1; k < all; k++) back.push(await placeAfter(page, 'Shift+Tab'));
+    expect(back.map(({ number }) => number)).toEqual(back.map((_, k) => all - 2 - k));
+    const walked = [...there, ...back];
+    expect(walked.filter(({ outline }) => !/^solid 3px/.test(outline))).toEqual([]);
+    expect(walked.filter(({ seen }) => !seen)).toEqual([]);
+  });
+
+  test('the contents lead to each section', async () => {
+    const { page } = await openReport(browser, file);
+    for (const link of await page.locator('nav a').all()) {
+      await link.click();
+      const id = (await link.getAttribute('href'))!.slice(1);
+      await expect(page.locator(`#${id}-title`).isVisible()).resolves.toBe(true);
+      const top = (await page.locator(`#${id}`).boundingBox())!.y;
+      expect(top, id).toBeLessThan(900);
+    }
+  });
+});
+
+/** Something that has the focus: its number in the order of the page, its frame, whether it is in sight. */
+interface Place {
+  readonly number: number;
+  readonly what: string;
+  readonly outline: string;
+  readonly seen: boolean;
+}
+
+async function placeAfter(page: Page, key: string): Promise<Place> {
+  await page.keyboard.press(key);
+  return page.evaluate<Place>(`(() => {
+    const here = document.activeElement;
+    const { outlineStyle, outlineWidth } = getComputedStyle(here);
+    const { left, top, width } = here.getBoundingClientRect();
+    const there = document.elementFromPoint(left + Math.min(width, innerWidth) / 2, Math.max(top, 0) + 5);
+    return {
+      number: Number(here.dataset.number),
+      what: here.tagName + ' ' + (here.id || here.ariaLabel || here.textContent).slice(0, 40),
+      outline: outlineStyle + ' ' + outlineWidth,
+      seen: here.contains(there) || there?.contains(here) === true,
+    };
+  })()`);
+}
+
+/** Numbers all that can take the focus, in the order of the page; tells how many there are. */
+const MARK_FOCUSABLE = `(() => {
+  const all = [...document.querySelectorAll('a[href], select, summary, [tabindex="0"]')]
+    .filter((one) => one.getClientRects().length > 0);
+  all.forEach((one, k) => { one.dataset.number = String(k); });
+  return all.length;
+})()`;
+const SECTIONS = [
+  ...['The answer', 'Options side by side', 'Pictures', 'A second opinion'],
+  ...['Cautions', 'Assumptions', 'Method'],
+];
