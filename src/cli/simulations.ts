@@ -2,7 +2,12 @@ import type { WatchedRun } from '../studies/report-study.ts';
 import type { RunVaried, VariedPlan } from '../studies/varied-plan.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Io } from './io.ts';
-import { createSimulator, type SimulationAnswer, type SimulationSetup } from './simulation-task.ts';
+import {
+  createSimulator,
+  type SimulationAnswer,
+  type SimulationSetup,
+  type SimulationTask,
+} from './simulation-task.ts';
 
 /** Runs of plans of one scenario, on all processors where the world has several. */
 export interface Simulations {
@@ -22,11 +27,14 @@ export async function startSimulations(
   const workers = io.startWorkers === null ? null : await io.startWorkers(setup);
   const here = workers === null ? createSimulator(setup) : null;
 
+  async function answered(task: SimulationTask): Promise<SimulationAnswer> {
+    return here === null ? workers!.ask(task) : here(task);
+  }
+
   async function ask(varied: VariedPlan, watched: boolean) {
     told.asked();
     const task = { varied, watched };
-    const answer: SimulationAnswer = here === null ? await workers!.ask(task) : here(task);
-    told.done();
+    const answer = await answered(task).finally(() => told.done());
     if ('problems' in answer) throw new InputProblems(answer.problems);
     return answer.done;
   }

@@ -18,7 +18,7 @@ export interface Flip {
   readonly input: string;
   readonly unit: string;
   readonly today: number;
-  /** Null where the decision is the same from `low` to `high`, or where it could not be tried. */
+  /** Null where the decision is the same today, at `low` and at `high`, or where it could not be tried. */
   readonly value: number | null;
   readonly low: number;
   readonly high: number;

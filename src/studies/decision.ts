@@ -61,13 +61,29 @@ export function decision(setup: DecisionSetup): Decision {
   };
 }
 
-function verdictWords({ plan, room }: DecisionSetup, { verdict, better }: Weighing): string {
-  if (verdict === 'buy') return `Buy it: ${plan.plan} is worth its money here.`;
+function verdictWords(setup: DecisionSetup, weighed: Weighing): string {
+  const { plan, room } = setup;
+  const { verdict, better } = weighed;
+  if (verdict === 'buy') return buyWords(setup, weighed);
   if (verdict === 'wait')
     return `Wait: ${plan.plan} would change too little here to be worth buying.`;
   const less = money(-extraPerYear(plan, better!));
   const { currency } = plan.money;
   return `Fix something else first: ${better!.plan} keeps the mould risk of the ${room} as low and costs ${less} ${currency} a year less than ${plan.plan}.`;
+}
+
+/** Without another way to the same, only the buyer can say whether it is worth its money. */
+function buyWords({ plan, room, range }: DecisionSetup, { extra, rival }: Weighing): string {
+  if (range.high < 0 && extra < 0) {
+    return `Buy it: ${plan.plan} saves money whatever the doubtful inputs are.`;
+  }
+  if (rival !== null) {
+    return `Buy it: nothing else that was tried brings the mould risk of the ${room} as low for less than ${plan.plan}.`;
+  }
+  const aYear = `${money(Math.abs(extra))} ${plan.money.currency} a year`;
+  return extra < 0
+    ? `Buy it: nothing else that was tried brings the mould risk of the ${room} as low, and ${plan.plan} saves ${aYear}.`
+    : `Buy it if ${aYear} are worth it to you: nothing else that was tried brings the mould risk of the ${room} as low as ${plan.plan}.`;
 }
 
 function hoursWords({ baseline, plan }: DecisionSetup, { spots, damp }: Weighing): string {

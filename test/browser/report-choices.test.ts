@@ -29,7 +29,7 @@ describe.skipIf(found === null)('choosing', () => {
     expect(await titleOf('week-temperature')).toMatch(/^bathroom /);
     expect(await titleOf('cold-spot')).toMatch(/^The cold spot of bathroom /);
     expect(await titleOf('calendar')).toMatch(/^bathroom .* under as-lived$/);
-    expect(await titleOf('calendar-with')).toMatch(/^bedroom .* under drier$/);
+    expect(await titleOf('calendar-with')).toMatch(/^bathroom .* under drier$/);
     expect(await titleOf('heat')).toBe(heat);
     expect(await open.wrong()).toEqual([]);
   });

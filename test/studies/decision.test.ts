@@ -37,7 +37,7 @@ describe('buy', () => {
       sure: true,
       instead: null,
       sentences: [
-        'Buy it: dry is worth its money here.',
+        'Buy it if 65 GBP a year are worth it to you: nothing else that was tried brings the mould risk of the den as low as dry.',
         'Cold spots above 80 % go from 800 to 50 room-hours a year, rooms too damp from 1500 to 200.',
         'It costs 65 GBP a year, owning included; between 40 and 90 with doubtful inputs low and high, below 0 being saved.',
       ],
@@ -48,6 +48,7 @@ describe('buy', () => {
     const saves = plan('dry', { spots: 800, damp: 1500, energy: 900, owning: 25 });
     const found = decide({ plan: saves, range: { low: -90, high: -60 } });
     expect(found).toMatchObject({ verdict: 'buy', sure: true });
+    expect(found.sentences[0]).toBe('Buy it: dry saves money whatever the doubtful inputs are.');
     expect(found.sentences[1]).toBe(
       'Cold spots are above 80 % for 800 room-hours a year with it or without.',
     );
@@ -58,6 +59,9 @@ describe('buy', () => {
     const warmer = plan('warmer', { spots: 60, energy: 1080 });
     const near = decide({ rivals: [warmer] });
     expect(near).toMatchObject({ verdict: 'buy', sure: false });
+    expect(near.sentences[0]).toBe(
+      'Buy it: nothing else that was tried brings the mould risk of the den as low for less than dry.',
+    );
     expect(near.sentences.slice(3)).toEqual([
       'The cheapest other way to as low a mould risk, warmer, costs 15 GBP a year more.',
       'This is not sure: doubtful inputs move the money by 25 GBP a year, and only 15 lie between it and the next.',

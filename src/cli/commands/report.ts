@@ -8,7 +8,7 @@ import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import { date, names, setOption, weatherOption, wholeNumber } from '../options.ts';
 import { ownCheck } from '../own-check.ts';
 import { startRunCount } from '../run-count.ts';
-import { startSimulations } from '../simulations.ts';
+import { type Simulations, startSimulations } from '../simulations.ts';
 import { WrongCall } from '../wrong-call.ts';
 
 interface Options {
@@ -58,7 +58,6 @@ async function report(io: Io, path: string, options: Options): Promise<void> {
   if (options.charts !== undefined) await io.makeFolder(options.charts);
   await io.requireWritable(output);
   const study = await studyOf(io, loaded, options);
-  ownCheck(study.options.map(({ measures }) => measures));
   const { reportPage } = await import('../../report/page/report-page.ts');
   const { page, pictures } = await reportPage({
     study,
@@ -97,22 +96,28 @@ function refuseAbout(name: string, known: readonly string[]): never {
 
 async function studyOf(io: Io, loaded: LoadedPlans, options: Options): Promise<ReportStudy> {
   const { reportStudy } = await import('../../studies/report-study.ts');
-  const count = await startRunCount(io);
   const { scenario, text, files, weatherFile, weatherText } = loaded;
   const setup = { file: scenario.file, text, files, weatherFile, weatherText };
-  const simulations = await startSimulations(io, setup, count);
+  const count = await startRunCount(io);
+  let simulations: Simulations | null = null;
   try {
+    simulations = await startSimulations(io, setup, count);
+    const { run, watch } = simulations;
     return await reportStudy({
       ...{ scenario, files, set: options.set },
       plans: loaded.plans.map(({ plan }) => plan.plan),
       about: options.about ?? null,
       refuseAbout: (known) => refuseAbout(options.about ?? '', known),
       mostDoubts: options.doubts,
-      run: simulations.run,
-      watch: simulations.watch,
+      run: async (varied) => {
+        const measures = await run(varied);
+        ownCheck([measures]);
+        return measures;
+      },
+      watch,
     });
   } finally {
     count.stop();
-    await simulations.close();
+    await simulations?.close();
   }
 }

@@ -11,10 +11,12 @@ import { letReadersPoint } from './let-readers-point.ts';
  *
  * @param unpack  gives the hours; called at the first change
  * @param first   what the page shows as it is
+ * @param bought  number of the plan with the purchase, which some pictures show besides; -1 for none
  */
 export function letReadersChoose(
   unpack: () => PictureData,
   first: Choice,
+  bought: number,
   draw: typeof drawCharts,
 ): void {
   const form = document.getElementById('choices');
@@ -31,7 +33,9 @@ export function letReadersChoose(
     select.addEventListener('change', () => {
       choice = { ...choice, [key]: Number(select.value) };
       changed.add(key);
-      void drawAgain();
+      drawAgain().catch(() => {
+        told.textContent = 'The pictures could not be drawn; they are those of before.';
+      });
     });
   }
 
@@ -40,12 +44,20 @@ export function letReadersChoose(
     told!.textContent = 'Drawing …';
     data ??= unpack();
     const own = data;
-    const pictures = PICTURES.filter(({ follows }) => follows.some((key) => changed.has(key)));
-    const charts = pictures.map((picture) => ({
-      id: pictureId(picture),
-      wide: picture.draw(own, choice, WIDE),
-      narrow: picture.draw(own, choice, NARROW),
-    }));
+    const follow = PICTURES.filter(({ follows }) => follows.some((key) => changed.has(key)));
+    const charts = follow.flatMap((picture) => {
+      const id = pictureId(picture);
+      const drawnWith = (shown: Choice, of: string) => ({
+        id: of,
+        wide: picture.draw(own, shown, WIDE),
+        narrow: picture.draw(own, shown, NARROW),
+      });
+      const besides = document.getElementById(`${id}-with`) !== null;
+      return [
+        drawnWith(choice, id),
+        ...(besides ? [drawnWith({ ...choice, plan: bought }, `${id}-with`)] : []),
+      ];
+    });
     const drawn = await draw(
       charts.flatMap(({ id, wide, narrow }) => [
         { id: `${id}-wide`, chart: wide },
@@ -58,7 +70,7 @@ export function letReadersChoose(
       const twice = { id, chart, wide: drawn[2 * k]!, narrow: drawn[2 * k + 1]! };
       replace(document.getElementById(id), figure(twice).markup);
     });
-    told!.textContent = `${pictures.length} pictures drawn again.`;
+    told!.textContent = `${charts.length} pictures drawn again.`;
   }
 }
 

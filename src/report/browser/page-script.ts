@@ -9,9 +9,10 @@ import { letReadersPoint } from './let-readers-point.ts';
 const held = JSON.parse(document.getElementById('picture-data')!.textContent ?? '') as {
   packed: PackedPictures;
   choice: Choice;
+  bought: number;
 };
 
 for (const figure of document.querySelectorAll<HTMLElement>('figure.picture')) {
   letReadersPoint(figure);
 }
-letReadersChoose(() => unpackPictures(held.packed), held.choice, drawCharts);
+letReadersChoose(() => unpackPictures(held.packed), held.choice, held.bought, drawCharts);

@@ -1,7 +1,10 @@
+import { yearsIn } from '../../measures/years-in.ts';
 import type { Flip } from '../../studies/decision-flips.ts';
+import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
+import { coldSpotRoomHours } from './option-words.ts';
 import { purchaseInWords } from './purchase-in-words.ts';
 import type { ReportInput } from './report-input.ts';
 import { list, paragraphsAndLists, type Section } from './section.ts';
@@ -38,13 +41,20 @@ function firstSentenceApart([first = '', ...others]: readonly string[]): string[
   return end === 0 ? [first, ...others] : [first.slice(0, end), first.slice(end).trim(), ...others];
 }
 
-/** Whether one input alone may turn the answer round. */
-function firmness({ purchase }: ReportInput['study']): Html | null {
+/** Whether the answer stands, and against what that was tried. */
+function firmness({ options, purchase }: ReportInput['study']): Html | null {
   const decision = purchase?.decision ?? null;
-  if (decision === null) return null;
-  return decision.sure
-    ? html`<p><b>This is firm:</b> no one input, at a value that is likely, turns it round.</p>`
-    : html`<p><b>This is not firm:</b> one input alone may well be such that it turns round; which one stands below.</p>`;
+  if (purchase === null || decision === null) return null;
+  const { hours } = options[0]!.measures.period;
+  if (yearsIn(hours) !== 1) {
+    return html`<p><b>This is not firm:</b> only ${Math.round(hours / 24)} days were simulated. Money and hours “a year” are these days scaled up, whatever their season; do not decide by them.</p>`;
+  }
+  if (decision.sure) {
+    return html`<p><b>This is firm as far as was tried:</b> none of the inputs in the table below turns it round at a likely value. All others were tried on the money alone.</p>`;
+  }
+  return purchase.flips.some(({ likely }) => likely)
+    ? html`<p><b>This is not firm:</b> one input alone may well be such that it turns round; which one stands below.</p>`
+    : html`<p><b>This is not firm:</b> the next best option is nearer in money than doubtful inputs move it.</p>`;
 }
 
 /** What the names in the answer stand for. */
@@ -60,20 +70,39 @@ function meaning({ options, purchase }: ReportInput['study']): Html {
 }
 
 /** What becomes of the room that the purchase is for. */
-function inTheRoom({ purchase }: ReportInput['study']): string[] {
+function inTheRoom({ options, purchase }: ReportInput['study']): string[] {
   const safe = purchase?.equalSafety ?? null;
   if (purchase === null || safe === null) return [];
   const { option, room } = purchase.about;
+  const before = options[0]!.measures.rooms[room]!;
   const after = option.measures.rooms[room]!;
+  const index = (value: number) => figureText(value, 2);
   const hours = (value: number) => figureText(value, 0);
   return [
-    `In the ${room} the coldest spot of the walls is above 80 % for ${hours(safe.hours_as_is)} h of ${hours(option.measures.period.hours)} h as it is, for ${hours(safe.hours_with_device)} h with it; mould index up to ${figureText(after.mould_index_peak, 2)} of 6 with it (1 is seen under a microscope, 3 by eye).`,
+    `In the ${room} the coldest spot of the walls is above 80 % for ${hours(safe.hours_as_is)} h of ${hours(option.measures.period.hours)} h as it is, for ${hours(safe.hours_with_device)} h with it. The mould index goes up to ${index(before.mould_index_peak)} of 6 as it is and to ${index(after.mould_index_peak)} with it (1 is seen under a microscope, 3 by eye)${before.mould_index_peak < 1 ? ': mould would not get going even without it' : ''}.`,
+    ...passedOver(purchase),
     ...(purchase.warmer === null
       ? []
       : [
           `For as low a mould risk by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} K warmer, for ${figureText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
         ]),
   ];
+}
+
+/** Options that cost less and leave fewer cold spots in the whole home, though more in this room. */
+function passedOver({ about: { option, room }, decision, rivals }: PurchaseStudy): string[] {
+  const spots = coldSpotRoomHours(option.measures);
+  const money = option.measures.money.total_per_year;
+  const fewer = rivals.filter(
+    ({ name, measures }) =>
+      name !== decision?.instead &&
+      coldSpotRoomHours(measures) < spots &&
+      measures.money.total_per_year < money,
+  );
+  return fewer.map(
+    ({ name, measures }) =>
+      `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotRoomHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${figureText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
+  );
 }
 
 const flipsTable = (flips: readonly Flip[]): Html => html`
@@ -103,10 +132,12 @@ function howSure({ study, weather }: ReportInput): string[] {
   const assumed = baseline?.prepared.assumed.length ?? 0;
   const tried = purchase?.doubt.effects.length ?? 0;
   return [
-    `Stated: ${writtenValues(study.scenario.yaml.value)} values stand in the scenario file, whose text stands at the end.`,
-    `Assumed: ${assumed} values that nobody gave, each with a low, a high and a source.` +
-      (tried === 0 ? '' : ` ${tried} were tried low and high; ${untried.length} were not.`),
-    `Weather: ${weather.title}${weather.periodic ? ', a typical year and no forecast' : ''}.`,
+    `Stated: ${writtenValues(study.scenario.yaml.value)} values stand in the scenario file, whose text can be opened at the end.`,
+    `Assumed: ${assumed} values that nobody gave, most with a low and a high, all with a source.` +
+      (tried === 0
+        ? ''
+        : ` Of those that can move heat, water or money, and of the stated doubts, ${tried} were tried low and high and ${untried.length} were not.`),
+    `Weather: ${weather.title}${weather.periodic ? ', which is no forecast' : ', which is past'}.`,
     'Measured: nothing. No reading of this home has been held against the model. Differences between options are better known than any figure alone.',
     'Unknown: leaks, rising damp and driving rain. If a wall is wet for one of these reasons, nothing on this page helps before that is mended.',
   ];

@@ -1,3 +1,4 @@
+import { yearsIn } from '../../measures/years-in.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
@@ -16,7 +17,7 @@ import { type Choice, PICTURES, pictureId } from './pictures.ts';
 export function drawables(study: ReportStudy, data: PictureData, choice: Choice): Drawable[] {
   const { options, purchase } = study;
   const { currency } = options[0]!.measures.money;
-  const bought = data.plans.findIndex(({ name }) => name === purchase?.about.option.name);
+  const bought = boughtPlan(study, data);
   const ofRooms = PICTURES.flatMap((picture): Drawable[] => {
     const drawn = (own: Choice, id: string): Drawable => ({
       id,
@@ -39,6 +40,10 @@ export function drawables(study: ReportStudy, data: PictureData, choice: Choice)
   ];
 }
 
+/** Number of the plan with the purchase among those pictured; -1 for none. */
+export const boughtPlan = ({ purchase }: ReportStudy, { plans }: PictureData): number =>
+  plans.findIndex(({ name }) => name === purchase?.about.option.name);
+
 function moneyAndDoubt(
   { about, sum, doubt }: NonNullable<ReportStudy['purchase']>,
   currency: string,
@@ -60,6 +65,7 @@ function moneyAndDoubt(
         width,
       ),
   };
+  const wholeYear = yearsIn(about.option.measures.period.hours) === 1;
   const doubts: Drawable = {
     id: 'picture-doubt',
     at: (width) =>
@@ -80,7 +86,7 @@ function moneyAndDoubt(
       ),
   };
   return [
-    ...(years >= 1 && sum.price > 0 ? [cumulative] : []),
+    ...(years >= 1 && sum.price > 0 && wholeYear ? [cumulative] : []),
     ...(doubt.effects.length > 0 ? [doubts] : []),
   ];
 }

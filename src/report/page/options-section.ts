@@ -22,7 +22,7 @@ export function optionsSection({ study }: ReportInput): Section {
     id: 'options',
     title: 'Options side by side',
     body: html`
-${purchase === null ? null : paragraphsAndLists(answer)}
+${purchase === null || options.filter(({ origin }) => origin !== 'proposed').length < 3 ? null : html`<p>Among the scenario's own plans:</p>${paragraphsAndLists(answer)}`}
 ${figureTable({
   caption: `Whole home, ${days} days; bold: the best of its column`,
   heads: ['option', ...columns.map(({ head }) => head)],

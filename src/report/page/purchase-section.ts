@@ -26,12 +26,32 @@ ${figureTable({
     adds ? signedText(value, 2) : '',
   ]),
 })}
-<p><b>By hand:</b> price over the years it is divided by is owning; kWh times their price is running; the column “added” gives the net. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
+<p><b>By hand:</b> price over the years it is divided by is owning; kWh times their price is running;${flatFuels(purchase)} the column “added” gives the net. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
 <p><b>Heat credit.</b> What the device gives to the room as heat is credited once: as the fuel that heating burns less, from two runs of the whole home. Vapour that came from the same room's laundry or walls took its heat from that room when it evaporated; both runs know that, and it is no gain when the device sets it free again.</p>
+${electricHeat(purchase)}
 ${worthWords(purchase)}
 ${pictures}
 ${equalSafety(purchase)}`,
   };
+}
+
+/** What the kWh that heating burns less are worth, where their fuel costs the same at all hours. */
+function flatFuels({ about }: PurchaseStudy): string {
+  const { prepared, measures } = about.option;
+  return Object.keys(measures.heating.delivered_kwh)
+    .map((fuel) => {
+      const tariff = prepared.prices.fuels[fuel as keyof typeof prepared.prices.fuels]?.tariff;
+      if (fuel === 'electricity' || tariff?.by !== 'flat') return '';
+      return ` kWh of ${fuel} less times ${tariff.price} ${measures.money.currency}, to 0.01 or so, are what heating is paid less;`;
+    })
+    .join('');
+}
+
+/** Where heat is electric too, one meter counts both. */
+function electricHeat({ about }: PurchaseStudy): Html | null {
+  const { heating } = about.option.measures;
+  if (!((heating.delivered_kwh['electricity'] ?? 0) > 0)) return null;
+  return html`<p>Heat is electric here, and one meter counts both: running is at the mean price of all electricity, and the heat credit is all else by which the bill changes, cheaper or dearer hours included.</p>`;
 }
 
 function facts({ about, sum: { drying, price } }: PurchaseStudy): string[] {
@@ -45,14 +65,14 @@ function facts({ about, sum: { drying, price } }: PurchaseStudy): string[] {
         ]
       : buys.map(
           ({ what, price: each, lastsYears }) =>
-            `${what}: ${moneyText(each, measures)}, lasts ${lastsYears} years`,
+            `${what}: ${moneyText(each, measures)}, lasts ${lastsYears} ${lastsYears === 1 ? 'year' : 'years'}`,
         )),
     ...option.assumedBuys.map(
       ({ what, price_low, price_high, source }) =>
-        `The price of ${what} is assumed: from ${price_low} to ${price_high} ${measures.money.currency} (${source}).`,
+        `The price of the ${what} is assumed; it may be ${price_low} to ${price_high} ${measures.money.currency} (${source}).`,
     ),
     ...(buys.length > 1 ? [`All that is bought: ${moneyText(price, measures)}`] : []),
-    `${device} in the ${about.room} runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,
+    `${device} (${about.room}) runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,
     ...(here === null || drying.litres_per_year <= 0
       ? []
       : [

@@ -3,7 +3,7 @@ import { assumptionsSection } from './assumptions-section.ts';
 import { cautionsSection } from './cautions-section.ts';
 import { doubtsSection } from './doubts-section.ts';
 import { drawAlone, drawTwice } from './draw-twice.ts';
-import { drawables } from './drawables.ts';
+import { boughtPlan, drawables } from './drawables.ts';
 import { figure } from './figure.ts';
 import { html, raw } from './html.ts';
 import { methodSection } from './method-section.ts';
@@ -54,7 +54,10 @@ export async function reportPage(input: ReportInput): Promise<Report> {
     assumptionsSection(study),
     methodSection(input),
   ];
-  const json = JSON.stringify({ packed, choice }).replaceAll('<', '\\u003c');
+  const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data) }).replaceAll(
+    '<',
+    '\\u003c',
+  );
   const held = raw(`<script type="application/json" id="picture-data">${json}</script>`);
   return { page: pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
 }

@@ -1,6 +1,6 @@
 /**
  * How the page looks: one column, answer first; light and dark by the reader's own setting, tables
- * that scroll within themselves, and a print style that opens what tells and closes what does not.
+ * that scroll within themselves, and a print style without what only a screen can do or what was left closed.
  * Text has a contrast of at least 4.5 to 1 on its ground.
  */
 export const STYLES = `
@@ -70,7 +70,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   @page { size: A4; margin: 14mm; }
   html { font-size: 10pt; }
   body { max-width: none; padding: 0; }
-  nav, .choices, .skip, .reading, .pointer, .picture details { display: none !important; }
+  nav, .choices, .skip, .reading, .pointer, .picture details, details:not([open]) { display: none !important; }
   section { break-before: page; }
   section:first-of-type { break-before: auto; }
   h2, h3, caption { break-after: avoid; }

@@ -200,7 +200,7 @@ describe('the one that the program proposes', () => {
     const page = printed(purchase!);
     expectRedone(page, 'GBP');
     expect(textOf(page)).toContain(
-      'The price of dehumidifier is assumed: from 120 to 260 GBP (common practice).',
+      'The price of the dehumidifier is assumed; it may be 120 to 260 GBP (common practice).',
     );
   });
 

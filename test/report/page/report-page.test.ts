@@ -128,8 +128,10 @@ describe('what a section tells', () => {
     expect(rows.map(([input]) => input)).toEqual(
       study.purchase!.flips.map(({ input }) => input.replace(/,$/, '')),
     );
+    expect(section('answer')).toContain('This is not firm: only 10 days were simulated.');
+    expect(page).not.toContain('id="picture-money"');
     expect(section('answer')).toContain(
-      `2 were tried low and high; ${study.untried.length} were not.`,
+      `2 were tried low and high and ${study.untried.length} were not.`,
     );
   });
 
