@@ -72,10 +72,18 @@ function verdictWords(setup: DecisionSetup, weighed: Weighing): string {
   return `Fix something else first: ${better!.plan} keeps the mould risk of the ${room} as low and costs ${less} ${currency} a year less than ${plan.plan}.`;
 }
 
-/** Without another way to the same, only the buyer can say whether it is worth its money. */
-function buyWords({ plan, room, range }: DecisionSetup, { extra, rival }: Weighing): string {
+/**
+ * Where mould would not get going anyway, dryness is all that is bought; without another way to the
+ * same, only the buyer can say whether it is worth its money.
+ */
+function buyWords(setup: DecisionSetup, { extra, rival }: Weighing): string {
+  const { baseline, plan, room, range } = setup;
   if (range.high < 0 && extra < 0) {
     return `Buy it: ${plan.plan} saves money whatever the doubtful inputs are.`;
+  }
+  if ((baseline.rooms[room]?.mould_index_peak ?? 0) < GROWTH) {
+    const less = rival === null ? '' : ' for less';
+    return `Buy it only for the dryness: mould would not get going in the ${room} even without ${plan.plan}; nothing else that was tried makes it as dry${less}.`;
   }
   if (rival !== null) {
     return `Buy it: nothing else that was tried brings the mould risk of the ${room} as low for less than ${plan.plan}.`;
@@ -128,5 +136,8 @@ function notSureWords(
     `${money(apart ?? 0)} lie between ${verdict === 'buy' ? 'it and the next' : 'the two'}.`
   );
 }
+
+/** Mould index from which growth is seen under a microscope. */
+const GROWTH = 1;
 
 const money = (value: number): string => figureText(value, 0);

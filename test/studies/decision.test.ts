@@ -10,14 +10,18 @@ interface Figures {
   energy?: number;
   owning?: number;
   hours?: number;
+  mould?: number;
 }
-const plan = (name: string, { spots, damp = 0, cold = 0, ...money }: Figures): PlanMeasures =>
+const plan = (
+  name: string,
+  { spots, damp = 0, cold = 0, mould = 2, ...money }: Figures,
+): PlanMeasures =>
   somePlan(name, {
     ...money,
     den: {
       outside: { humidity_high: damp },
       occupied: { temperature_low: cold },
-      over: { cold_spot_hours_above_80_pct: spots },
+      over: { cold_spot_hours_above_80_pct: spots, mould_index_peak: mould },
     },
   });
 
@@ -53,6 +57,18 @@ describe('buy', () => {
       'Cold spots are above 80 % for 800 room-hours a year with it or without.',
     );
     expect(found.sentences[2]).toContain('It saves 75 GBP a year');
+  });
+
+  test('only for the dryness where mould would not get going anyway', () => {
+    const calm = plan('as-lived', { spots: 800, damp: 1500, energy: 1000, mould: 0.9 });
+    const lead = (more: Partial<DecisionSetup> = {}) =>
+      decide({ baseline: calm, ...more }).sentences[0];
+    expect(lead()).toBe(
+      'Buy it only for the dryness: mould would not get going in the den even without dry; nothing else that was tried makes it as dry.',
+    );
+    expect(lead({ rivals: [plan('warmer', { spots: 60, energy: 1080 })] })).toMatch(
+      /makes it as dry for less\.$/,
+    );
   });
 
   test('names the nearest other way, and is not sure where doubt is larger than the gap', () => {
