@@ -1,5 +1,5 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
-import { roomHours } from '../measures/room-hours.ts';
+import { hoursOutsideBands as outside, roomHours } from '../measures/room-hours.ts';
 import { figureText } from '../units/figure-text.ts';
 import type { Comparison } from './compare.ts';
 import { tradeSentences, tradesOf } from './trade-sentences.ts';
@@ -149,7 +149,6 @@ const NOTABLE = 0.3;
 
 const mould = ({ rooms }: PlanMeasures): number =>
   Math.max(...Object.values(rooms).map((room) => room.mould_index_peak));
-const outside = (plan: PlanMeasures): number => KINDS.reduce((sum, k) => sum + k.hours(plan), 0);
 const cost = (plan: PlanMeasures): number => plan.money.total_per_year;
 const money = (sum: number, plan: PlanMeasures): string =>
   `${figureText(sum, 0)} ${plan.money.currency}`;

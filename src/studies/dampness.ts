@@ -1,5 +1,5 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
-import { roomHours } from '../measures/room-hours.ts';
+import { coldSpotHours, roomHours } from '../measures/room-hours.ts';
 import { yearsIn } from '../measures/years-in.ts';
 
 /** What a purchase against damp is judged by, in room-hours a year. */
@@ -14,12 +14,8 @@ export interface Dampness {
 
 export function dampness(plan: PlanMeasures): Dampness {
   const years = yearsIn(plan.period.hours);
-  const spots = Object.values(plan.rooms).reduce(
-    (sum, room) => sum + room.cold_spot_hours_above_80_pct,
-    0,
-  );
   return {
-    coldSpotHours: spots / years,
+    coldSpotHours: coldSpotHours(plan) / years,
     dampHours: roomHours(plan, 'outside_band_hours', 'humidity_high') / years,
     coldHours: roomHours(plan, 'outside_band_occupied_hours', 'temperature_low') / years,
   };

@@ -1,5 +1,4 @@
-import type { drawCharts } from '../charts/to-svg.ts';
-import { NARROW, WIDE } from '../page/draw-twice.ts';
+import { drawTwice } from '../page/draw-twice.ts';
 import { figure } from '../page/figure.ts';
 import type { PictureData } from '../page/picture-data.ts';
 import { type Choice, PICTURES, pictureId } from '../page/pictures.ts';
@@ -13,12 +12,7 @@ import { letReadersPoint } from './let-readers-point.ts';
  * @param first   what the page shows as it is
  * @param bought  number of the plan with the purchase, which some pictures show besides; -1 for none
  */
-export function letReadersChoose(
-  unpack: () => PictureData,
-  first: Choice,
-  bought: number,
-  draw: typeof drawCharts,
-): void {
+export function letReadersChoose(unpack: () => PictureData, first: Choice, bought: number): void {
   const form = document.getElementById('choices');
   const told = document.getElementById('choices-told');
   if (form === null || told === null) return;
@@ -45,32 +39,24 @@ export function letReadersChoose(
     data ??= unpack();
     const own = data;
     const follow = PICTURES.filter(({ follows }) => follows.some((key) => changed.has(key)));
-    const charts = follow.flatMap((picture) => {
-      const id = pictureId(picture);
-      const drawnWith = (shown: Choice, of: string) => ({
-        id: of,
-        wide: picture.draw(own, shown, WIDE),
-        narrow: picture.draw(own, shown, NARROW),
-      });
-      const besides = document.getElementById(`${id}-with`) !== null;
-      return [
-        drawnWith(choice, id),
-        ...(besides ? [drawnWith({ ...choice, plan: bought }, `${id}-with`)] : []),
-      ];
-    });
-    const drawn = await draw(
-      charts.flatMap(({ id, wide, narrow }) => [
-        { id: `${id}-wide`, chart: wide },
-        { id: `${id}-narrow`, chart: narrow },
-      ]),
+    const drawn = await drawTwice(
+      follow.flatMap((picture) => {
+        const id = pictureId(picture);
+        const drawable = (shown: Choice, of: string) => ({
+          id: of,
+          at: (width: number) => picture.draw(own, shown, width),
+        });
+        const besides = document.getElementById(`${id}-with`) !== null;
+        return [
+          drawable(choice, id),
+          ...(besides ? [drawable({ ...choice, plan: bought }, `${id}-with`)] : []),
+        ];
+      }),
     );
     if (mine !== turn) return; // the reader has chosen on meanwhile
     changed.clear();
-    charts.forEach(({ id, wide: chart }, k) => {
-      const twice = { id, chart, wide: drawn[2 * k]!, narrow: drawn[2 * k + 1]! };
-      replace(document.getElementById(id), figure(twice).markup);
-    });
-    told!.textContent = `${charts.length} pictures drawn again.`;
+    for (const twice of drawn) replace(document.getElementById(twice.id), figure(twice).markup);
+    told!.textContent = `${drawn.length} pictures drawn again.`;
   }
 }
 

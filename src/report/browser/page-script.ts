@@ -1,4 +1,3 @@
-import { drawCharts } from '../charts/to-svg.ts';
 import { type PackedPictures, unpackPictures } from '../page/packed-pictures.ts';
 import type { Choice } from '../page/pictures.ts';
 import { letReadersChoose } from './let-readers-choose.ts';
@@ -15,4 +14,4 @@ const held = JSON.parse(document.getElementById('picture-data')!.textContent ?? 
 for (const figure of document.querySelectorAll<HTMLElement>('figure.picture')) {
   letReadersPoint(figure);
 }
-letReadersChoose(() => unpackPictures(held.packed), held.choice, held.bought, drawCharts);
+letReadersChoose(() => unpackPictures(held.packed), held.choice, held.bought);

@@ -1,10 +1,10 @@
+import { coldSpotHours } from '../../measures/room-hours.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { Flip } from '../../studies/decision-flips.ts';
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
-import { coldSpotRoomHours } from './option-words.ts';
 import { purchaseInWords } from './purchase-in-words.ts';
 import type { ReportInput } from './report-input.ts';
 import { list, paragraphsAndLists, type Section } from './section.ts';
@@ -91,17 +91,17 @@ function inTheRoom({ options, purchase }: ReportInput['study']): string[] {
 
 /** Options that cost less and leave fewer cold spots in the whole home, though more in this room. */
 function passedOver({ about: { option, room }, decision, rivals }: PurchaseStudy): string[] {
-  const spots = coldSpotRoomHours(option.measures);
+  const spots = coldSpotHours(option.measures);
   const money = option.measures.money.total_per_year;
   const fewer = rivals.filter(
     ({ name, measures }) =>
       name !== decision?.instead &&
-      coldSpotRoomHours(measures) < spots &&
+      coldSpotHours(measures) < spots &&
       measures.money.total_per_year < money,
   );
   return fewer.map(
     ({ name, measures }) =>
-      `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotRoomHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${figureText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
+      `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${figureText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
   );
 }
 

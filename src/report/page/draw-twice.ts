@@ -6,7 +6,6 @@ import type { DrawnTwice } from './figure.ts';
 export interface Drawable {
   readonly id: string;
   readonly at: (width: number) => Chart;
-  readonly note?: string;
 }
 
 /** All pictures of a page, each as wide as a page and as a phone. */
@@ -18,9 +17,8 @@ export async function drawTwice(pictures: readonly Drawable[]): Promise<DrawnTwi
       { id: `${id}-narrow`, chart: charts[k]![1] },
     ]),
   );
-  return pictures.map(({ id, note }, k) => ({
+  return pictures.map(({ id }, k) => ({
     ...{ id, chart: charts[k]![0], wide: drawn[2 * k]!, narrow: drawn[2 * k + 1]! },
-    ...(note !== undefined && { note }),
   }));
 }
 
@@ -36,5 +34,5 @@ export async function drawAlone(
 }
 
 /** [px] */
-export const WIDE = 720;
-export const NARROW = 328;
+const WIDE = 720;
+const NARROW = 328;

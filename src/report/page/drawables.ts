@@ -1,3 +1,4 @@
+import { hoursOutsideBands } from '../../measures/room-hours.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
@@ -5,7 +6,6 @@ import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
 import { doubtChart } from '../charts/doubt-chart.ts';
 import { tradeOffChart } from '../charts/trade-off-chart.ts';
 import type { Drawable } from './draw-twice.ts';
-import { hoursOutsideBands } from './option-words.ts';
 import { pathInWords } from './path-in-words.ts';
 import type { PictureData } from './picture-data.ts';
 import { type Choice, PICTURES, pictureId } from './pictures.ts';

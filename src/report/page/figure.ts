@@ -10,21 +10,18 @@ export interface DrawnTwice {
   readonly chart: Chart;
   readonly wide: Drawn;
   readonly narrow: Drawn;
-  /** A note under the picture. */
-  readonly note?: string;
 }
 
 /**
  * A picture with its finding above it and its figures below, to be opened. Where its rows can be
  * pointed at, the places are left for the script: number of the first row, place, distance [px].
  */
-export function figure({ id, chart, wide, narrow, note = '' }: DrawnTwice): Html {
+export function figure({ id, chart, wide, narrow }: DrawnTwice): Html {
   return html`
 <figure class="picture" id="${id}">
 <figcaption><h3 id="${id}-finding">${chart.title}</h3></figcaption>
 ${drawing('wide-only', wide)}${drawing('narrow-only', narrow)}
 <p class="reading" hidden></p>
-${note === '' ? null : html`<p class="note">${note}</p>`}
 ${details(
   'Figures of this picture',
   figureTable({

@@ -1,10 +1,11 @@
+import { devicesKwh, waterTaken } from '../../measures/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { roomHours } from '../../measures/room-hours.ts';
+import { coldSpotHours, roomHours } from '../../measures/room-hours.ts';
 import type { Option } from '../../studies/options.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
-import { coldSpotRoomHours, optionName, waterTaken } from './option-words.ts';
+import { optionName } from './option-words.ts';
 import type { ReportInput } from './report-input.ts';
 import { list, paragraphsAndLists, type Section } from './section.ts';
 
@@ -49,11 +50,9 @@ function columnsOf(options: readonly Option[], air: boolean): Column[] {
   const { prepared, measures } = options[0]!;
   const { currency } = measures.money;
   const winter = prepared.home.site.latitude < 0 ? 'April to September' : 'October to March';
-  const ofDevices = ({ devices }: PlanMeasures) =>
-    Object.values(devices.by_device).reduce((sum, kwh) => sum + kwh, 0);
   return [
     { head: 'heat to rooms [kWh]', of: ({ heating }) => heating.useful_kwh },
-    { head: 'devices [kWh]', of: ofDevices },
+    { head: 'devices [kWh]', of: devicesKwh },
     {
       ...{ head: `money a day [${currency}]`, decimals: 2, best: 'least' },
       of: ({ money }) => money.total_per_year / 365,
@@ -68,7 +67,7 @@ function columnsOf(options: readonly Option[], air: boolean): Column[] {
       ...{ head: `too damp${limitOf(options[0]!, 'high')} [room h]`, best: 'least' },
       of: (m) => roomHours(m, 'outside_band_hours', 'humidity_high'),
     },
-    { head: 'cold spots over 80 % [room h]', of: coldSpotRoomHours, best: 'least' },
+    { head: 'cold spots over 80 % [room h]', of: coldSpotHours, best: 'least' },
     {
       ...{ head: `too dry${limitOf(options[0]!, 'low')} [room h]`, best: 'least' },
       of: (m) => roomHours(m, 'outside_band_hours', 'humidity_low'),

@@ -1,9 +1,9 @@
 import type { BandHours, PlanMeasures } from '../../measures/plan-measures.ts';
-import { roomHours } from '../../measures/room-hours.ts';
+import { coldSpotHours, roomHours } from '../../measures/room-hours.ts';
 import type { Option } from '../../studies/options.ts';
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { coldSpotRoomHours, moneyText } from './option-words.ts';
+import { moneyText } from './option-words.ts';
 
 /**
  * A purchase that is not against damp, in sentences: what it costs, what it changes by 24 room-hours
@@ -34,7 +34,7 @@ const KINDS: readonly {
   { words: 'high in TVOC', of: anyTime('tvoc_high') },
   { words: 'high in CO2', of: anyTime('co2_high') },
   { words: 'too damp', of: anyTime('humidity_high') },
-  { words: 'with a cold spot over 80 %', of: coldSpotRoomHours },
+  { words: 'with a cold spot over 80 %', of: coldSpotHours },
   { words: 'too dry', of: anyTime('humidity_low') },
   {
     words: 'too cold with somebody there',

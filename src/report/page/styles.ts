@@ -18,7 +18,7 @@ h3 { font-size: 1.05rem; line-height: 1.35; margin: 1.75rem 0 .5rem; }
 p, ul, ol { margin: .6rem 0; max-width: 46rem; }
 .picture { max-width: 46rem; }
 li { margin: .25rem 0; }
-small, .note, .meta { color: var(--soft); }
+small, .meta { color: var(--soft); }
 small { font-size: .85em; }
 .invented { border: 2px solid var(--mark); color: var(--mark); font-weight: 700; padding: .4rem .75rem; display: inline-block; }
 .lead { font-size: 1.3rem; line-height: 1.4; font-weight: 600; border-left: 5px solid var(--link); padding-left: .9rem; }

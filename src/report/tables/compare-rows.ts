@@ -1,5 +1,6 @@
+import { devicesKwh, waterTaken } from '../../measures/device-totals.ts';
 import type { BandHours, PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import { roomHours } from '../../measures/room-hours.ts';
+import { coldSpotHours, roomHours } from '../../measures/room-hours.ts';
 import { figureText } from '../../units/figure-text.ts';
 
 /** A figure of the home, plan by plan, as it is printed. */
@@ -20,9 +21,9 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
       of: (p: PlanMeasures) => p.heating.delivered_kwh[fuel] ?? 0,
     })),
     { label: 'heat, window open [kWh]', of: (p) => p.heating.with_window_open_kwh, rare: true },
-    { label: 'appliances [kWh]', of: (p) => p.devices.electricity_kwh - ofDevices(p) },
-    { label: 'devices [kWh]', of: ofDevices, rare: true },
-    { label: 'water out by devices [kg]', of: driedByDevices, rare: true },
+    { label: 'appliances [kWh]', of: (p) => p.devices.electricity_kwh - devicesKwh(p) },
+    { label: 'devices [kWh]', of: devicesKwh, rare: true },
+    { label: 'water out by devices [kg]', of: waterTaken, rare: true },
     { label: 'carbon [kg CO2e]', of: (p) => p.carbon_kg },
     { label: 'too cold, somebody in [room h]', of: occupied('temperature_low') },
     {
@@ -38,7 +39,7 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
     { label: 'PM2.5 high, any time [room h]', of: anyTime('pm25_high'), rare: true },
     {
       label: 'cold spots over 80 % [room h]',
-      of: (p) => sum(p, (r) => r.cold_spot_hours_above_80_pct),
+      of: coldSpotHours,
     },
     {
       label: 'highest mould index [0 to 6]',
@@ -68,10 +69,6 @@ interface Figure {
   readonly rare?: true;
 }
 
-const ofDevices = ({ devices }: PlanMeasures): number =>
-  Object.values(devices.by_device).reduce((total, kwh) => total + kwh, 0);
-const driedByDevices = ({ devices }: PlanMeasures): number =>
-  Object.values(devices.detail).reduce((total, d) => total + Math.max(0, -d.water_kg), 0);
 const occupied =
   (key: keyof BandHours) =>
   (plan: PlanMeasures): number =>

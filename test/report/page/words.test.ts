@@ -1,13 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { waterTaken } from '../../../src/measures/device-totals.ts';
+import { coldSpotHours, hoursOutsideBands } from '../../../src/measures/room-hours.ts';
 import { figureTable } from '../../../src/report/page/figure-table.ts';
 import { html } from '../../../src/report/page/html.ts';
-import {
-  coldSpotRoomHours,
-  hoursOutsideBands,
-  moneyText,
-  optionName,
-  waterTaken,
-} from '../../../src/report/page/option-words.ts';
+import { moneyText, optionName } from '../../../src/report/page/option-words.ts';
 import { pathInWords } from '../../../src/report/page/path-in-words.ts';
 import { paragraphsAndLists } from '../../../src/report/page/section.ts';
 import { writtenValues } from '../../../src/report/page/written-values.ts';
@@ -137,7 +133,7 @@ describe('an option', () => {
 
   test('is added up over its rooms: cold only with somebody in, damp at any time', () => {
     expect(hoursOutsideBands(figures)).toBe(30 + 2 + 5 + 1 + 10);
-    expect(coldSpotRoomHours(figures)).toBe(42);
+    expect(coldSpotHours(figures)).toBe(42);
   });
 
   test('takes water out by devices that dry, and none by those that do not', () => {
