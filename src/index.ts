@@ -17,14 +17,18 @@ export { simulate } from './engine/simulate.ts';
 export type { Observer, TraceStretch } from './engine/trace.ts';
 export type { RoomBands } from './home/bands.ts';
 export type { Home } from './home/home.ts';
+export type { Assumed, Remark } from './home/notices.ts';
 export type { Prices } from './home/prices.ts';
-export type { Assumed, Remark } from './home/remarks.ts';
-export { coldestWeek } from './measures/coldest-week.ts';
 export { createMeasures, type Measures } from './measures/create-measures.ts';
-export { type DailyRanges, dailyRanges } from './measures/daily-ranges.ts';
 export type { MeasuresSetup } from './measures/measures-setup.ts';
 export type { PlanMeasures, RoomMeasures } from './measures/plan-measures.ts';
-export { createPlanSeries, type PlanSeries, type RoomSeries } from './measures/plan-series.ts';
+export { coldestWeek } from './measures/series/coldest-week.ts';
+export { type DailyRanges, dailyRanges } from './measures/series/daily-ranges.ts';
+export {
+  createPlanSeries,
+  type PlanSeries,
+  type RoomSeries,
+} from './measures/series/plan-series.ts';
 // Pictures
 export { type CalendarData, calendarChart } from './report/charts/calendar-chart.ts';
 export type { Along, Chart, ChartSpec, ChartTable } from './report/charts/chart.ts';
@@ -56,47 +60,51 @@ export { type PlanChoice, preparePlan } from './scenario/prepare-plan.ts';
 export type { PreparedPlan } from './scenario/prepared.ts';
 export { readScenario, type Scenario, type ScenarioPlan } from './scenario/read-scenario.ts';
 // Studies
-export { answerInWords } from './studies/answer-in-words.ts';
-export { type BreakEven, type BreakEvenSetup, breakEven } from './studies/break-even.ts';
-export type { AssumedBuy, BuiltIn, BuiltInContext } from './studies/built-in.ts';
-export { builtInAlternatives } from './studies/built-in-alternatives.ts';
-export { changeSettings } from './studies/change-settings.ts';
-export { type Comparison, compareMeasures } from './studies/compare.ts';
-export { comparePlans, type PlanFigures } from './studies/compare-plans.ts';
-export { type Decision, type DecisionSetup, decision } from './studies/decision.ts';
-export { type DoubtfulInput, doubtfulInputs } from './studies/doubtful-inputs.ts';
-export { type DryingFigures, labelOf } from './studies/drying-figures.ts';
-export { type EqualSafety, type EqualSafetySetup, equalSafety } from './studies/equal-safety.ts';
-export { type HouseholdWater, householdWater } from './studies/household-water.ts';
+export { answerInWords } from './studies/compare/answer-in-words.ts';
+export { type Comparison, compareMeasures } from './studies/compare/compare.ts';
+export { comparePlans, type PlanFigures } from './studies/compare/compare-plans.ts';
+export { atFuelPrice, atPurchasePrice, extraPerYear } from './studies/compare/other-prices.ts';
+export { type BreakEven, type BreakEvenSetup, breakEven } from './studies/doubts/break-even.ts';
+export { type DoubtfulInput, doubtfulInputs } from './studies/doubts/doubtful-inputs.ts';
 export {
   type InputEffect,
   type OneAtATime,
   type OneAtATimeSetup,
   oneAtATime,
-} from './studies/one-at-a-time.ts';
-export { atFuelPrice, atPurchasePrice, extraPerYear } from './studies/other-prices.ts';
-export {
-  type PurchaseSum,
-  type PurchaseSumSetup,
-  purchaseSum,
-  type SumLine,
-} from './studies/purchase-sum.ts';
-export { type PlanOutcome, type PlanRequest, runPlan } from './studies/run-plan.ts';
+} from './studies/doubts/one-at-a-time.ts';
 export {
   prepareVaried,
   type RunVaried,
   type VariedPlan,
   variedScenario,
-} from './studies/varied-plan.ts';
-export { warmerHeating, warmerRoom } from './studies/warmer-heating.ts';
+} from './studies/plan-variant.ts';
+export type { AssumedBuy, BuiltIn, BuiltInContext } from './studies/proposals/built-in.ts';
+export { builtInAlternatives } from './studies/proposals/built-in-alternatives.ts';
+export { type HouseholdWater, householdWater } from './studies/proposals/household-water.ts';
+export { warmerHeating, warmerRoom } from './studies/proposals/warmer-heating.ts';
+export { type Decision, type DecisionSetup, decision } from './studies/purchase/decision.ts';
+export { type DryingFigures, labelOf } from './studies/purchase/drying-figures.ts';
+export {
+  type EqualSafety,
+  type EqualSafetySetup,
+  equalSafety,
+} from './studies/purchase/equal-safety.ts';
+export {
+  type PurchaseSum,
+  type PurchaseSumSetup,
+  purchaseSum,
+  type SumLine,
+} from './studies/purchase/purchase-sum.ts';
+export { type PlanOutcome, type PlanRequest, runPlan } from './studies/run-plan.ts';
+export { changeSettings } from './studies/settings-from-patch.ts';
 // What is wrong with an input
 export { InputProblems, type Problem, problemText } from './units/problem.ts';
 // Weather
-export { describeWeather, type WeatherDescription } from './weather/describe-weather.ts';
-export { makeWeather } from './weather/make-weather.ts';
+export { describeWeather, type WeatherDescription } from './weather/describe/describe-weather.ts';
+export { makeWeather } from './weather/make/make-weather.ts';
+export type { WeatherRecipe } from './weather/make/recipe.ts';
 export { type Period, periodOf } from './weather/period-of.ts';
-export { readWeather } from './weather/read-weather.ts';
-export type { WeatherRecipe } from './weather/recipe.ts';
+export { readWeather } from './weather/read/read-weather.ts';
 export type { Weather } from './weather/weather.ts';
 export type { WeatherOptions } from './weather/weather-options.ts';
-export { writeTidyCsv } from './weather/write-tidy-csv.ts';
+export { writeTidyCsv } from './weather/write-own-csv.ts';

@@ -61,6 +61,22 @@ describe('imports go only the stated way', () => {
     }
   });
 
+  test('folders side by side do not import each other', () => {
+    const arrows = new Set<string>();
+    for (const { file, ast } of sources) {
+      const from = posix.dirname(file);
+      for (const { target } of importsOf(ast)) {
+        if (!target.startsWith('.')) continue;
+        const to = posix.dirname(posix.join(from, target));
+        if (from !== to && posix.dirname(from) === posix.dirname(to))
+          arrows.add(`${from} -> ${to}`);
+      }
+    }
+    expect([...arrows].filter((a) => arrows.has(a.split(' -> ').reverse().join(' -> ')))).toEqual(
+      [],
+    );
+  });
+
   test('every folder of src has a rule', () => {
     const folders = [...new Set(sources.map((s) => s.folder))].filter((f) => f !== '').sort();
     expect(folders.filter((f) => MAY_IMPORT[f] === undefined)).toEqual([]);

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { findingsOf, placed } from '../scenario/finding.ts';
+import { findingsOf, placed } from '../scenario/unplaced-problem.ts';
 import { placeOf } from '../scenario/yaml/place-of.ts';
 import { readYaml, type YamlFile } from '../scenario/yaml/read-yaml.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';

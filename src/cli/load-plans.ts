@@ -39,7 +39,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
   for (const name of names) requireName(name, known, 'plan');
 
   const { preparePlan } = await import('../scenario/prepare-plan.ts');
-  const { readWeather } = await import('../weather/read-weather.ts');
+  const { readWeather } = await import('../weather/read/read-weather.ts');
   const { periodOf } = await import('../weather/period-of.ts');
   const problems = new Map<string, Problem>();
   const tried = <T>(work: () => T): T | null => attempt(work, problems);

@@ -1,5 +1,5 @@
 import type { Observer } from '../engine/trace.ts';
-import type { PlanSeries } from '../measures/plan-series.ts';
+import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
 import { type LocalClock, localDay, toLocal } from '../units/local-clock.ts';
 import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './look-days.ts';
@@ -22,8 +22,8 @@ export async function lookAtRoom(
   room: string,
   asked: AskedDays,
 ): Promise<Look> {
-  const { createPlanSeries } = await import('../measures/plan-series.ts');
-  const coldest = await import('../measures/coldest-week.ts');
+  const { createPlanSeries } = await import('../measures/series/plan-series.ts');
+  const coldest = await import('../measures/series/coldest-week.ts');
   const { roomPicture } = await import('../report/tables/room-picture.ts');
   const { clock } = plan.household;
   const names = plan.home.rooms.map(({ name }) => name);
@@ -87,7 +87,7 @@ function hoursOf(
   return [hours[0]!, hours.at(-1)! + 1];
 }
 
-type ColdestWeek = typeof import('../measures/coldest-week.ts');
+type ColdestWeek = typeof import('../measures/series/coldest-week.ts');
 
 const HOUR = 3600;
 const HOURS_OF_WEEK = 168;

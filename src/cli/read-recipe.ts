@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { list, section, text } from '../scenario/model/fields.ts';
-import { checkRecipe } from '../weather/check-recipe.ts';
-import type { WeatherRecipe } from '../weather/recipe.ts';
+import { checkRecipe } from '../weather/make/check-recipe.ts';
+import type { WeatherRecipe } from '../weather/make/recipe.ts';
 import { checkedYaml } from './checked-yaml.ts';
 
 /**

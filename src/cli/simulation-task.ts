@@ -1,12 +1,12 @@
 import type { Observer } from '../engine/trace.ts';
-import { createPlanSeries } from '../measures/plan-series.ts';
+import { createPlanSeries } from '../measures/series/plan-series.ts';
 import { readScenario } from '../scenario/read-scenario.ts';
+import { prepareVaried, type VariedPlan } from '../studies/plan-variant.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
 import { runPlan } from '../studies/run-plan.ts';
-import { prepareVaried, type VariedPlan } from '../studies/varied-plan.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import { periodOf } from '../weather/period-of.ts';
-import { readWeather } from '../weather/read-weather.ts';
+import { readWeather } from '../weather/read/read-weather.ts';
 import { withinFormulas } from './within-formulas.ts';
 
 /** Everything runs of one scenario are made from, as text: it can be sent to a worker. */

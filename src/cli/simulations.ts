@@ -1,5 +1,5 @@
+import type { RunVaried, VariedPlan } from '../studies/plan-variant.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
-import type { RunVaried, VariedPlan } from '../studies/varied-plan.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Io } from './io.ts';
 import {

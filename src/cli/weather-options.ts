@@ -26,7 +26,7 @@ export function addWeatherOptions(command: Command): Command {
 
 /** Read an outdoor file with what was said beside it. */
 export async function readOutdoors(io: Io, path: string, { map, ...beside }: BesideFile) {
-  const { readWeather } = await import('../weather/read-weather.ts');
+  const { readWeather } = await import('../weather/read/read-weather.ts');
   const options: WeatherOptions = { ...beside, ...(map && { columns: await columnMap(io, map) }) };
   return readWeather(await io.readText(path, MOST_DATA), path, options);
 }

@@ -1,6 +1,6 @@
 import type { ControlReport } from './control-report.ts';
-import type { Day } from './day.ts';
-import type { Orders, Seen } from './seen.ts';
+import type { Day } from './day-inputs.ts';
+import type { Orders, Seen } from './observations.ts';
 
 /**
  * Carries out an Automation, step by step. Made once a run; keeps its own timers and states.

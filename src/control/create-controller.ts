@@ -1,17 +1,17 @@
 import type { Home } from '../home/home.ts';
-import { createAirings } from './airings.ts';
+import { createAirings } from './actions/airings.ts';
+import { createDeviceControls } from './actions/device-controls.ts';
+import { createRules } from './actions/rules.ts';
+import { createThermostats } from './actions/thermostats.ts';
+import { createWindows } from './actions/windows.ts';
 import type { Automation } from './automation.ts';
-import { createConditions } from './conditions.ts';
+import { createMoment, turnTo } from './control-context.ts';
 import type { Controller } from './controller.ts';
-import { createDeviceControls } from './device-controls.ts';
 import type { Household } from './household.ts';
-import { createPresence } from './presence.ts';
-import { createRules } from './rules.ts';
-import { createSensors } from './sensors.ts';
-import { createMoment, turnTo } from './surroundings.ts';
-import { createThermostats } from './thermostats.ts';
-import { watched } from './watched.ts';
-import { createWindows } from './windows.ts';
+import { watched } from './sensors/condition-index.ts';
+import { createConditions } from './sensors/conditions.ts';
+import { createPresence } from './sensors/presence.ts';
+import { createSensors } from './sensors/sensors.ts';
 
 /**
  * Ties presence, sensors, habits, rules, devices and thermostats together.

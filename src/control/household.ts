@@ -1,7 +1,7 @@
 import type { LocalClock } from '../units/local-clock.ts';
 
 /**
- * What people set, do and are, by the wall clock. All of it is plain data; `control/day.ts` lays it
+ * What people set, do and are, by the wall clock. All of it is plain data; `control/day-inputs.ts` lays it
  * out on the control step, one day at a time.
  */
 export interface Household {

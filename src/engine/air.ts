@@ -1,12 +1,12 @@
-import type { Day } from '../control/day.ts';
+import type { Day } from '../control/day-inputs.ts';
 import type { Home } from '../home/home.ts';
 import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
 import { type LeakageArea, leakageFlow } from '../physics/airflow/leakage-flow.ts';
 import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
-import { DOOR, FRAME, ROOM } from './arena.ts';
-import { blowThrough, createThroughWork, type ThroughWork } from './blow-through.ts';
 import type { Model } from './model.ts';
+import { DOOR, FRAME, ROOM } from './state-layout.ts';
 import { balanceFlows, partsOfHome } from './through-flow.ts';
+import { blowThrough, createThroughWork, type ThroughWork } from './wind-through-home.ts';
 
 /** How air gets in and out of a home, apart from its doorways. */
 export interface Shell {

@@ -1,9 +1,9 @@
-import type { Orders, Seen } from '../control/seen.ts';
+import type { Orders, Seen } from '../control/observations.ts';
 import type { BalancedVentilation, Dehumidifier, Device, Stove } from '../home/devices.ts';
 import { dehumidifierDrying, dehumidifierPower } from '../physics/equipment/dehumidifier-output.ts';
 import { stoveHeatOver, woodRate } from '../physics/equipment/stove-burn.ts';
-import { ROOM, TRACER } from './arena.ts';
 import type { Model } from './model.ts';
+import { ROOM, TRACER } from './state-layout.ts';
 
 /**
  * One device in the time loop: turns the share of the step it runs into heat, water, air and species

@@ -1,5 +1,5 @@
-import { EMITTER, ROOM } from './arena.ts';
 import type { Model } from './model.ts';
+import { EMITTER, ROOM } from './state-layout.ts';
 
 /**
  * Least and most heat the emitters of each room can give as a mean over this step. [W]

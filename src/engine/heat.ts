@@ -1,11 +1,11 @@
-import type { Day } from '../control/day.ts';
-import { ROOM } from './arena.ts';
-import { bookHeat } from './book-heat.ts';
-import { settleChains, sweepChains } from './chains.ts';
+import type { Day } from '../control/day-inputs.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
-import { holdAtSettings, setTargets } from './hold-at-settings.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
+import { settleChains, sweepChains } from './rc-chains.ts';
+import { bookHeat } from './record-heat.ts';
+import { ROOM } from './state-layout.ts';
+import { holdAtSettings, setTargets } from './thermostat-solve.ts';
 
 /**
  * Find the mean temperatures of all rooms over the step, and the heat of their emitters, at once.

@@ -1,8 +1,8 @@
 import type { Home } from '../home/home.ts';
 import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
-import { DOOR, EMITTER, FRAME, PANE, TRACER } from './arena.ts';
 import { type Elimination, positionOf } from './numerics/sparse.ts';
+import { DOOR, EMITTER, FRAME, PANE, TRACER } from './state-layout.ts';
 
 export function layOutPanes({ panes }: Home): Float64Array {
   const all = new Float64Array(panes.length * PANE_STRIDE);

@@ -1,6 +1,6 @@
 import type { Home } from '../home/home.ts';
-import { CHAIN, LINK, ROOM } from './arena.ts';
-import type { Chains } from './chains.ts';
+import type { Chains } from './rc-chains.ts';
+import { CHAIN, LINK, ROOM } from './state-layout.ts';
 
 /**
  * ROOM records of a home: what stays the same through a run, with what elements, panes and emitters

@@ -5,9 +5,6 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-enthalpy.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
-import { CHAIN, LINK } from './arena.ts';
-import type { Chains } from './chains.ts';
-import { layOutChains } from './lay-out-chains.ts';
 import {
   layOutDoors,
   layOutEmitters,
@@ -15,9 +12,12 @@ import {
   layOutPanes,
   layOutTracers,
 } from './lay-out-parts.ts';
+import { layOutChains } from './lay-out-rc-chains.ts';
 import { layOutRooms } from './lay-out-rooms.ts';
 import { along } from './numerics/along.ts';
 import { type Elimination, planElimination, positionOf } from './numerics/sparse.ts';
+import type { Chains } from './rc-chains.ts';
+import { CHAIN, LINK } from './state-layout.ts';
 
 /**
  * A home laid out for the time loop: what stays the same from step to step, what changes, and room

@@ -2,7 +2,7 @@ import type { Automation } from '../control/automation.ts';
 import type { ControlReport } from '../control/control-report.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
-import type { Remark } from '../home/remarks.ts';
+import type { Remark } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Ledger } from './ledger.ts';
 

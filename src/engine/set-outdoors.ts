@@ -1,9 +1,9 @@
 import { groundTemperature } from '../home/ground.ts';
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
-import { EMITTER, ROOM } from './arena.ts';
 import type { Model } from './model.ts';
 import { along } from './numerics/along.ts';
 import type { Season } from './season.ts';
+import { EMITTER, ROOM } from './state-layout.ts';
 import type { Sunlight } from './sunlight.ts';
 
 /** Temperatures at the far ends of chains, and the sun through panes. */

@@ -1,28 +1,28 @@
 import type { Controller } from '../control/controller.ts';
 import { createController } from '../control/create-controller.ts';
-import { createDay, type Day, layOutDay } from '../control/day.ts';
-import { createOrders, createSeen, type Orders, type Seen } from '../control/seen.ts';
-import type { Remark } from '../home/remarks.ts';
+import { createDay, type Day, layOutDay } from '../control/day-inputs.ts';
+import { createOrders, createSeen, type Orders, type Seen } from '../control/observations.ts';
+import type { Remark } from '../home/notices.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
-import { ROOM } from './arena.ts';
-import { type Books, closeBooks, openBooks } from './books.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { guessTemperatures, mendGuesses, settleHeat, solveHeat } from './heat.ts';
-import { look, obey } from './look.ts';
+import { type Books, closeBooks, openBooks } from './ledger-accumulator.ts';
 import { layOutModel, type Model } from './model.ts';
+import { look, obey } from './observe-rooms.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import type { Run, RunInput } from './run.ts';
 import { type Season, seasonOf } from './season.ts';
 import { setGround, setOutdoors } from './set-outdoors.ts';
 import { stepSpecies } from './species.ts';
 import { settleStart } from './start.ts';
-import { takeStock } from './stores.ts';
-import { createStretch, recordStep, type Stretch } from './stretch.ts';
+import { ROOM } from './state-layout.ts';
+import { takeStock } from './storage.ts';
 import { type SunSeries, sunSeries } from './sun-series.ts';
 import { layOutSunlight, type Sunlight } from './sunlight.ts';
 import type { Observer } from './trace.ts';
+import { createStretch, recordStep, type Stretch } from './trace-buffer.ts';
 import { stepWater } from './water.ts';
 
 /**

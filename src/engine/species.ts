@@ -1,9 +1,9 @@
-import { DOOR, FRAME, ROOM, TRACER } from './arena.ts';
-import { TRACER_BOOK } from './books.ts';
 import { SPECIES_TERMS, type SpeciesTerm } from './ledger.ts';
+import { TRACER_BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
+import { DOOR, FRAME, ROOM, TRACER } from './state-layout.ts';
 
 /**
  * Step one species in all rooms at once, and book it.

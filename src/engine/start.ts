@@ -1,9 +1,9 @@
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
-import { LINK, NODE, ROOM, TRACER } from './arena.ts';
 import type { Model } from './model.ts';
 import type { RunInput } from './run.ts';
 import type { Season } from './season.ts';
+import { LINK, NODE, ROOM, TRACER } from './state-layout.ts';
 
 /**
  * A first guess for every store, which the lead-in then forgets: rooms at their usual setting (or

@@ -1,6 +1,6 @@
-import { DOOR, FRAME, ROOM } from './arena.ts';
 import type { Model } from './model.ts';
 import { solveSparse } from './numerics/sparse.ts';
+import { DOOR, FRAME, ROOM } from './state-layout.ts';
 
 /**
  * Rooms that doorways join, however far they are shut: within such a part of the home air can make

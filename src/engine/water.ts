@@ -1,11 +1,11 @@
-import type { Day } from '../control/day.ts';
+import type { Day } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
-import { DOOR, FRAME, PANE, ROOM } from './arena.ts';
-import { BOOK } from './books.ts';
 import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
+import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
+import { DOOR, FRAME, PANE, ROOM } from './state-layout.ts';
 
 /**
  * Step the water of all rooms at once: air, what buffers, films on panes; and book it.

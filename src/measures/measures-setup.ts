@@ -1,11 +1,11 @@
 import type { RoomBands } from '../home/bands.ts';
 import type { Home } from '../home/home.ts';
+import type { Assumed, Remark } from '../home/notices.ts';
 import type { Prices } from '../home/prices.ts';
-import type { Assumed, Remark } from '../home/remarks.ts';
 import type { MouldSensitivity } from '../physics/mould/mould-kind.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import type { Weather } from '../weather/weather.ts';
-import type { Buy } from './owning-per-year.ts';
+import type { Buy } from './energy/owning-per-year.ts';
 
 /** What the figures of one plan are made from, besides the trace and the ledger. */
 export interface MeasuresSetup {

@@ -1,4 +1,4 @@
-import type { Assumed, Remark } from '../home/remarks.ts';
+import type { Assumed, Remark } from '../home/notices.ts';
 
 /** The figures of one plan, as `--json` prints them. Units are in the names. */
 export interface PlanMeasures {

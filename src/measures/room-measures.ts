@@ -1,8 +1,8 @@
-import type { Arrivals } from './arrivals.ts';
-import type { ColdSpots } from './cold-spots.ts';
+import type { Arrivals } from './comfort/arrivals.ts';
+import type { TimeOutsideBands } from './comfort/time-outside-bands.ts';
+import type { ColdSpots } from './damp/cold-spots.ts';
 import type { RoomMeasures } from './plan-measures.ts';
 import type { RoomSums } from './room-sums.ts';
-import type { TimeOutsideBands } from './time-outside-bands.ts';
 
 /** The figures of one room, under the names they are printed by. */
 export function roomMeasures(

@@ -1,4 +1,4 @@
-import type { Comparison } from '../studies/compare.ts';
+import type { Comparison } from '../studies/compare/compare.ts';
 import { csvLine, typedField } from './csv-line.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
-import type { Remark } from '../home/remarks.ts';
+import type { Remark } from '../home/notices.ts';
 import type { PersonData } from './assemble/people.ts';
 import { deviceCautions } from './device-cautions.ts';
 import { FROST_GUARD } from './presets/heating.ts';

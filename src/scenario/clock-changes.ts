@@ -1,4 +1,4 @@
-import type { Remark } from '../home/remarks.ts';
+import type { Remark } from '../home/notices.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { isMapping } from './yaml/merge-patch.ts';
 import { pathWords } from './yaml/path-words.ts';

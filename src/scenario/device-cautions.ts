@@ -1,6 +1,6 @@
 import type { WeekLine } from '../control/household.ts';
 import type { Device } from '../home/devices.ts';
-import type { Remark } from '../home/remarks.ts';
+import type { Remark } from '../home/notices.ts';
 import type { CautionContext } from './cautions.ts';
 
 /** What stands beside the figures of a plan for the sake of its devices, in the order of weight. */

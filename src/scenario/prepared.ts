@@ -2,8 +2,8 @@ import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
 import type { RoomBands } from '../home/bands.ts';
 import type { Home } from '../home/home.ts';
+import type { Assumed, Remark } from '../home/notices.ts';
 import type { Prices } from '../home/prices.ts';
-import type { Assumed, Remark } from '../home/remarks.ts';
 
 /** One plan of a scenario with every choice made: what a run needs besides the weather. */
 export interface PreparedPlan {

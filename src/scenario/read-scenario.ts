@@ -1,14 +1,14 @@
 import { z } from 'zod';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import { doubtFindings } from './checks/doubts.ts';
-import { mapping } from './checks/leniently.ts';
 import { planFindings } from './checks/plan-findings.ts';
-import { placed } from './finding.ts';
+import { mapping } from './checks/tolerant-readers.ts';
 import { doubtsModel } from './model/doubts.ts';
 import { FUELS } from './model/money.ts';
 import { planModel } from './model/scenario-model.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
+import { placed } from './unplaced-problem.ts';
 import { validate } from './validate.ts';
 import type { Layer } from './yaml/layers.ts';
 import { isMapping } from './yaml/merge-patch.ts';

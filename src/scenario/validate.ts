@@ -1,11 +1,11 @@
 import { airingFindings } from './assemble/airing.ts';
 import { buildHome } from './assemble/build-home.ts';
 import { nightHourFindings } from './assemble/build-prices.ts';
-import { createFill } from './assemble/fill.ts';
+import { createFill } from './assemble/defaults.ts';
 import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
 import { rawFindings } from './checks/raw-findings.ts';
-import { type Finding, findingsOf } from './finding.ts';
 import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';
+import { type Finding, findingsOf } from './unplaced-problem.ts';
 
 /** A scenario as it is meant, or everything that is wrong with it. */
 export type Validated =

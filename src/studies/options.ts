@@ -1,10 +1,10 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
-import type { AssumedBuy } from './built-in.ts';
-import { builtInAlternatives } from './built-in-alternatives.ts';
-import { changeSettings } from './change-settings.ts';
-import { prepareVaried, type RunVaried, type VariedPlan, variedScenario } from './varied-plan.ts';
+import { prepareVaried, type RunVaried, type VariedPlan, variedScenario } from './plan-variant.ts';
+import type { AssumedBuy } from './proposals/built-in.ts';
+import { builtInAlternatives } from './proposals/built-in-alternatives.ts';
+import { changeSettings } from './settings-from-patch.ts';
 
 /** One of the things that could be done, with what comes of it. */
 export interface Option {

@@ -1,19 +1,19 @@
 import type { Scenario } from '../scenario/read-scenario.ts';
 import { figureText } from '../units/figure-text.ts';
-import { type AboutPurchase, bringsDehumidifier } from './about-purchase.ts';
-import { changeSettings } from './change-settings.ts';
-import { type Decision, decision } from './decision.ts';
-import { decisionFlips, type Flip } from './decision-flips.ts';
-import type { DoubtfulInput } from './doubtful-inputs.ts';
-import { labelOf } from './drying-figures.ts';
-import { type EqualSafety, equalSafety } from './equal-safety.ts';
-import { meanElectricityPrice } from './mean-electricity-price.ts';
-import { type OneAtATime, oneAtATime } from './one-at-a-time.ts';
+import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
+import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
+import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
 import type { Option } from './options.ts';
-import { type PurchaseSum, purchaseSum } from './purchase-sum.ts';
-import { prepareVaried, type RunVaried, variedScenario } from './varied-plan.ts';
-import { warmerRoom } from './warmer-heating.ts';
-import { asSafe } from './weigh-purchase.ts';
+import { prepareVaried, type RunVaried, variedScenario } from './plan-variant.ts';
+import { warmerRoom } from './proposals/warmer-heating.ts';
+import { type AboutPurchase, bringsDehumidifier } from './purchase/about-purchase.ts';
+import { type Decision, decision } from './purchase/decision.ts';
+import { labelOf } from './purchase/drying-figures.ts';
+import { type EqualSafety, equalSafety } from './purchase/equal-safety.ts';
+import { meanElectricityPrice } from './purchase/mean-electricity-price.ts';
+import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
+import { asSafe } from './purchase/weigh-purchase.ts';
+import { changeSettings } from './settings-from-patch.ts';
 
 /** Everything that is found out about one purchase. */
 export interface PurchaseStudy {

@@ -1,17 +1,17 @@
 import type { Ledger } from '../engine/ledger.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
-import type { PlanSeries } from '../measures/plan-series.ts';
+import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
-import { aboutPurchase } from './about-purchase.ts';
-import { answerLines } from './answer-in-words.ts';
-import { compareMeasures } from './compare.ts';
-import { dampestRoom } from './dampest-room.ts';
-import { type DoubtfulInput, doubtfulInputs } from './doubtful-inputs.ts';
+import { answerLines } from './compare/answer-in-words.ts';
+import { compareMeasures } from './compare/compare.ts';
+import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
+import { statedDoubts } from './doubts/stated-doubts.ts';
+import { rememberedRuns } from './memoized-runs.ts';
 import { allOptions, type Option, type OptionsSetup } from './options.ts';
+import type { VariedPlan } from './plan-variant.ts';
+import { dampestRoom } from './proposals/dampest-room.ts';
+import { aboutPurchase } from './purchase/about-purchase.ts';
 import { type PurchaseStudy, purchaseStudy } from './purchase-study.ts';
-import { rememberedRuns } from './remembered-runs.ts';
-import { statedDoubts } from './stated-doubts.ts';
-import type { VariedPlan } from './varied-plan.ts';
 
 /** All that a report tells. */
 export interface ReportStudy {

@@ -7,7 +7,7 @@ import {
 } from '../units/local-clock.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import { isoTime } from './iso-time.ts';
-import { clockSeconds } from './time-format.ts';
+import { clockSeconds } from './read/time-format.ts';
 import type { Weather } from './weather.ts';
 
 /** A stretch of whole hours that a weather series covers. */

@@ -1,5 +1,5 @@
-import type { ColumnMap } from './column-map.ts';
 import type { Quantity } from './quantity.ts';
+import type { ColumnMap } from './read/column-map.ts';
 
 /** Known layouts; "columns" is any CSV described by a column map. */
 export type WeatherKind = 'tidy' | 'tmy3' | 'pvgis' | 'isd-lite' | 'columns';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
-import { readWeather } from '../../src/weather/read-weather.ts';
+import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { fakeIo } from './fake-io.ts';
 
 const RECIPE = readFileSync('weather/saltmere-typical.recipe.yaml', 'utf8');

@@ -6,7 +6,7 @@ import {
   type Rule,
   type RuleAction,
 } from '../../src/control/automation.ts';
-import type { Seen } from '../../src/control/seen.ts';
+import type { Seen } from '../../src/control/observations.ts';
 import { AHEAD, SPRING } from '../units/summer-time.ts';
 import {
   ALERT,

@@ -1,3 +1,4 @@
+import { createThermostats } from '../../src/control/actions/thermostats.ts';
 import {
   type Automation,
   noAutomation,
@@ -5,9 +6,8 @@ import {
   type Thermostat,
 } from '../../src/control/automation.ts';
 import type { Household } from '../../src/control/household.ts';
-import { createPresence } from '../../src/control/presence.ts';
-import { createOrders, createSeen } from '../../src/control/seen.ts';
-import { createThermostats } from '../../src/control/thermostats.ts';
+import { createOrders, createSeen } from '../../src/control/observations.ts';
+import { createPresence } from '../../src/control/sensors/presence.ts';
 import { DAY, HOME, LIVING, laidOut, MONDAY } from './people.ts';
 
 /** What becomes of the living room under one thermostat, step by step. */

@@ -1,4 +1,4 @@
-import { createDay, type Day, layOutDay } from '../../src/control/day.ts';
+import { createDay, type Day, layOutDay } from '../../src/control/day-inputs.ts';
 import type { Household, Person } from '../../src/control/household.ts';
 import { bareHome, bareRoom } from '../engine/homes.ts';
 

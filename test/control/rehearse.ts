@@ -11,9 +11,9 @@ import {
 } from '../../src/control/automation.ts';
 import type { ControlReport } from '../../src/control/control-report.ts';
 import { createController } from '../../src/control/create-controller.ts';
-import { createDay, layOutDay } from '../../src/control/day.ts';
+import { createDay, layOutDay } from '../../src/control/day-inputs.ts';
 import type { Household, Person } from '../../src/control/household.ts';
-import { createOrders, createSeen, type Seen } from '../../src/control/seen.ts';
+import { createOrders, createSeen, type Seen } from '../../src/control/observations.ts';
 import type { Device } from '../../src/home/devices.ts';
 import type { Home, Opening } from '../../src/home/home.ts';
 import { always, bareHome, bareRoom, quietHousehold } from '../engine/homes.ts';

@@ -6,7 +6,7 @@ import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../src/scenario/prepared.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
-import { readWeather } from '../../src/weather/read-weather.ts';
+import { readWeather } from '../../src/weather/read/read-weather.ts';
 
 /** A demonstration home through its whole invented year. */
 export function demoRun(

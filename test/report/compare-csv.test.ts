@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { compareCsv } from '../../src/report/compare-csv.ts';
 import { csvLine, typedField } from '../../src/report/csv-line.ts';
-import { compareMeasures } from '../../src/studies/compare.ts';
+import { compareMeasures } from '../../src/studies/compare/compare.ts';
 import { somePlan } from '../studies/some-plan.ts';
 
 type Row = Readonly<Record<string, string>>;

@@ -1,11 +1,11 @@
-import { owningPerYear } from '../../src/measures/owning-per-year.ts';
+import { owningPerYear } from '../../src/measures/energy/owning-per-year.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
-import { loosely, mapping } from '../../src/scenario/checks/leniently.ts';
+import { loosely, mapping } from '../../src/scenario/checks/tolerant-readers.ts';
 import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
-import { householdWater } from '../../src/studies/household-water.ts';
+import { rememberedRuns } from '../../src/studies/memoized-runs.ts';
 import type { Option } from '../../src/studies/options.ts';
-import { rememberedRuns } from '../../src/studies/remembered-runs.ts';
-import { prepareVaried, type VariedPlan, variedScenario } from '../../src/studies/varied-plan.ts';
+import { prepareVaried, type VariedPlan, variedScenario } from '../../src/studies/plan-variant.ts';
+import { householdWater } from '../../src/studies/proposals/household-water.ts';
 import { somePlan } from './some-plan.ts';
 
 /*

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { aboutPurchase } from '../../src/studies/about-purchase.ts';
-import type { DoubtfulInput } from '../../src/studies/doubtful-inputs.ts';
+import type { DoubtfulInput } from '../../src/studies/doubts/doubtful-inputs.ts';
 import { allOptions } from '../../src/studies/options.ts';
+import { aboutPurchase } from '../../src/studies/purchase/about-purchase.ts';
 import { type PurchaseStudy, purchaseStudy } from '../../src/studies/purchase-study.ts';
 import { DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
 

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { createPlanSeries } from '../../src/measures/plan-series.ts';
+import { createPlanSeries } from '../../src/measures/series/plan-series.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { prepareVaried, type VariedPlan } from '../../src/studies/plan-variant.ts';
 import { reportStudy, type WatchedRun } from '../../src/studies/report-study.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
-import { prepareVaried, type VariedPlan } from '../../src/studies/varied-plan.ts';
 import { figureText } from '../../src/units/figure-text.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
-import { readWeather } from '../../src/weather/read-weather.ts';
+import { readWeather } from '../../src/weather/read/read-weather.ts';
 
 /** Three January days of a damp home of two rooms. */
 const TEXT = `title: Two damp rooms

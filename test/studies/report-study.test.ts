@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { VariedPlan } from '../../src/studies/plan-variant.ts';
 import { reportStudy, type WatchedRun } from '../../src/studies/report-study.ts';
-import type { VariedPlan } from '../../src/studies/varied-plan.ts';
 import { AIRED, DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
 
 const BASE = 'as-lived: { change: {} }';

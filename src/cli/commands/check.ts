@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import type { Assumed, Remark } from '../../home/remarks.ts';
+import type { Assumed, Remark } from '../../home/notices.ts';
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';

@@ -51,7 +51,7 @@ async function compare(io: Io, path: string, options: Options): Promise<void> {
     io.out(compareCsv(comparison));
   } else {
     const { compareTables, compareTitle } = await import('../../report/tables/compare-tables.ts');
-    const { answerLines } = await import('../../studies/answer-in-words.ts');
+    const { answerLines } = await import('../../studies/compare/answer-in-words.ts');
     const { remarkList } = await import('../../report/tables/remark-list.ts');
     const { wrapText } = await import('../../report/tables/wrap-text.ts');
     const cautions = remarkList(cautionsOfAll(comparison.plans), io.width);
@@ -73,7 +73,7 @@ async function compare(io: Io, path: string, options: Options): Promise<void> {
 }
 
 async function compareAll(io: Io, path: string, plans: readonly PlanRequest[]) {
-  const { comparePlans } = await import('../../studies/compare-plans.ts');
+  const { comparePlans } = await import('../../studies/compare/compare-plans.ts');
   const { runPlan } = await import('../../studies/run-plan.ts');
   const byName = new Map(plans.map((request) => [request.plan.plan, request]));
   const progress = await startProgress(

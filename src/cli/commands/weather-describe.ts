@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import type { WeatherDescription } from '../../weather/describe-weather.ts';
+import type { WeatherDescription } from '../../weather/describe/describe-weather.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { jsonOption } from '../options.ts';
@@ -30,7 +30,7 @@ export function weatherDescribeCommand(io: Io): Command {
 }
 
 async function describe(io: Io, path: string, { json, ...beside }: Options): Promise<void> {
-  const { describeWeather } = await import('../../weather/describe-weather.ts');
+  const { describeWeather } = await import('../../weather/describe/describe-weather.ts');
   const description = describeWeather(await readOutdoors(io, path, beside));
   if (json) {
     io.out(jsonText(description));

@@ -1,4 +1,4 @@
-import type { DailyRanges } from '../../measures/daily-ranges.ts';
+import type { DailyRanges } from '../../measures/series/daily-ranges.ts';
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 
 /**

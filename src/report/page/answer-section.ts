@@ -1,6 +1,6 @@
-import { coldSpotHours } from '../../measures/room-hours.ts';
+import { coldSpotHours } from '../../measures/comfort/room-hours.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import type { Flip } from '../../studies/decision-flips.ts';
+import type { Flip } from '../../studies/doubts/decision-flips.ts';
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';

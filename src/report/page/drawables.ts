@@ -1,4 +1,4 @@
-import { hoursOutsideBands } from '../../measures/room-hours.ts';
+import { hoursOutsideBands } from '../../measures/comfort/room-hours.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';

@@ -1,6 +1,6 @@
-import { devicesKwh, waterTaken } from '../../measures/device-totals.ts';
+import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { coldSpotHours, roomHours } from '../../measures/room-hours.ts';
 import type { Option } from '../../studies/options.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';

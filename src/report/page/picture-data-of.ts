@@ -1,5 +1,5 @@
-import { coldestWeek } from '../../measures/coldest-week.ts';
-import type { RoomSeries } from '../../measures/plan-series.ts';
+import { coldestWeek } from '../../measures/series/coldest-week.ts';
+import type { RoomSeries } from '../../measures/series/plan-series.ts';
 import type { PicturedOption } from '../../studies/report-study.ts';
 import { monthlyHeat } from '../charts/monthly-heat.ts';
 import { waterBalance } from '../charts/water-balance.ts';

@@ -1,5 +1,5 @@
-import { beginsDay } from '../../measures/coldest-week.ts';
-import { dailyRanges } from '../../measures/daily-ranges.ts';
+import { beginsDay } from '../../measures/series/coldest-week.ts';
+import { dailyRanges } from '../../measures/series/daily-ranges.ts';
 import { localDay, toLocal, weekday } from '../../units/local-clock.ts';
 import { calendarChart } from '../charts/calendar-chart.ts';
 import type { Chart } from '../charts/chart.ts';

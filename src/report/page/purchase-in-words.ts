@@ -1,5 +1,5 @@
+import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { BandHours, PlanMeasures } from '../../measures/plan-measures.ts';
-import { coldSpotHours, roomHours } from '../../measures/room-hours.ts';
 import type { Option } from '../../studies/options.ts';
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';

@@ -1,6 +1,6 @@
-import { devicesKwh, waterTaken } from '../../measures/device-totals.ts';
+import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { BandHours, PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import { coldSpotHours, roomHours } from '../../measures/room-hours.ts';
 import { figureText } from '../../units/figure-text.ts';
 
 /** A figure of the home, plan by plan, as it is printed. */

@@ -1,5 +1,5 @@
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import type { Comparison } from '../../studies/compare.ts';
+import type { Comparison } from '../../studies/compare/compare.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { homeRows, type PlanRow } from './compare-rows.ts';
 import { extremeMarks } from './extreme-marks.ts';

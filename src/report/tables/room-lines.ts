@@ -1,4 +1,4 @@
-import type { RoomSeries } from '../../measures/plan-series.ts';
+import type { RoomSeries } from '../../measures/series/plan-series.ts';
 import {
   type LocalClock,
   localDay,

@@ -4,7 +4,7 @@ import { minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bySpecies } from './species.ts';

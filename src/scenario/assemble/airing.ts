@@ -1,10 +1,10 @@
 import type { WeekLine } from '../../control/household.ts';
 import type { Opening } from '../../home/home.ts';
-import type { Finding } from '../finding.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
-import type { Fill } from './fill.ts';
+import type { Finding } from '../unplaced-problem.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** How far each opening stands open by the clock. */

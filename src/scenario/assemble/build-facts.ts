@@ -20,7 +20,7 @@ import {
   wallUValue,
 } from '../presets/fabric.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 
 /** What age and build say of every room alike. U-values in W/(m2 K), heat capacities in J/(m2 K). */
 export type BuildFacts = ReturnType<typeof buildFacts>;

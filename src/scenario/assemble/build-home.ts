@@ -1,11 +1,11 @@
 import type { WeekLine } from '../../control/household.ts';
 import type { Home, Site } from '../../home/home.ts';
-import type { Finding } from '../finding.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { buildFacts } from './build-facts.ts';
+import type { Fill } from './defaults.ts';
 import { devicesOf } from './devices.ts';
 import { doorwayPlans } from './doorways.ts';
-import type { Fill } from './fill.ts';
 import { groundOf } from './ground-of.ts';
 import { heatPlant } from './heat-sources.ts';
 import { innerElements } from './inner-elements.ts';

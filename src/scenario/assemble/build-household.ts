@@ -4,7 +4,7 @@ import type { ScenarioData } from '../model/scenario-model.ts';
 import { type ActivityData, activities } from './activities.ts';
 import { openingLines } from './airing.ts';
 import type { BuiltHome } from './build-home.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import { paint } from './paint.ts';
 import { type PersonData, people } from './people.ts';
 import { setpointLines } from './setpoint-lines.ts';

@@ -1,12 +1,12 @@
 import type { Fuel } from '../../home/home.ts';
 import type { FuelPrice, Prices, Tariff } from '../../home/prices.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
-import type { Finding } from '../finding.ts';
 import { EVERY_DAY } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { COMMON } from '../presets/preset.ts';
 import { CARBON, PRICE } from '../presets/prices.ts';
-import type { Fill } from './fill.ts';
+import type { Finding } from '../unplaced-problem.ts';
+import type { Fill } from './defaults.ts';
 import { priceSeries } from './price-series.ts';
 
 /**

@@ -3,7 +3,7 @@ import type { ConditionData } from '../model/condition.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Preset } from '../presets/preset.ts';
 import { DERIVED, SENSORS } from '../presets/sensors.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** Turns conditions of the file into those of control, each with the sensor it goes by. */

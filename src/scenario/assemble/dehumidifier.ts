@@ -2,8 +2,8 @@ import type { Dehumidifier } from '../../home/devices.ts';
 import type { DeviceOf } from '../model/device.ts';
 import { DEHUMIDIFIER, DRYING_POWER, TESTED_AT, TESTED_SOURCE } from '../presets/devices.ts';
 import { COMMON, scaled } from '../presets/preset.ts';
+import type { Fill } from './defaults.ts';
 import { filling } from './device-context.ts';
-import type { Fill } from './fill.ts';
 
 /** A dehumidifier by what its label says, and at which test condition. */
 export function dehumidifierOf(

@@ -1,6 +1,6 @@
 import type { Species } from '../../home/home.ts';
 import type { Preset } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** What a device is filled in with. */

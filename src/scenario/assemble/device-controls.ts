@@ -13,9 +13,9 @@ import {
 } from '../presets/devices.ts';
 import { COMMON, type Preset } from '../presets/preset.ts';
 import type { ConditionMaker } from './conditions.ts';
+import type { Fill } from './defaults.ts';
 import { filling, type NumberOf } from './device-context.ts';
 import { fanRuns } from './devices.ts';
-import type { Fill } from './fill.ts';
 import { activitiesNamed } from './named-activities.ts';
 import { level } from './week-line.ts';
 

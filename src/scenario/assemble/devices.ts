@@ -4,9 +4,9 @@ import type { DeviceData, DeviceOf } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { BALANCED, EXTRACT_FAN, HEATER, HUMIDIFIER, PURIFIER } from '../presets/devices.ts';
 import { scaled } from '../presets/preset.ts';
+import type { Fill } from './defaults.ts';
 import { dehumidifierOf } from './dehumidifier.ts';
 import { type DeviceContext, filling } from './device-context.ts';
-import type { Fill } from './fill.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { stoveOf } from './stove.ts';
 

@@ -4,7 +4,7 @@ import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { DOORWAY } from '../presets/leakage.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 export interface DoorwayPlan {

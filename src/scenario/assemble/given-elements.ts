@@ -1,8 +1,8 @@
 import { chainFromLayers, chainFromUValue } from '../../home/chain.ts';
 import type { Chain, Element, FarSide } from '../../home/home.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
-import type { Finding } from '../finding.ts';
 import { INNER_CAPACITY, ROOF_CAPACITY, WALL_CAPACITY } from '../presets/fabric.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { RoomPlan } from './room-plans.ts';

@@ -3,7 +3,7 @@ import { type GroundElement, groundElement, SOILS } from '../../home/ground.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
 import { GROUND_FLOOR, WALL_THICKNESS } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import { outerWalls, type RoomPlan } from './room-plans.ts';
 
 /** The floor that all rooms on the ground share, by its size and its edge outdoors. */

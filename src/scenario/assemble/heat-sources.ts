@@ -16,7 +16,7 @@ import {
   WATER,
 } from '../presets/heating.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import { copAlong, usualCop } from './heat-curves.ts';
 import type { RoomPlan } from './room-plans.ts';
 

@@ -3,7 +3,7 @@ import type { Doorway, Element } from '../../home/home.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
 import { INNER_CAPACITY } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /**

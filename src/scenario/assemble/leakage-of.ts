@@ -9,7 +9,7 @@ import {
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACH50, SHELTER_CLASS, VENTS } from '../presets/leakage.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** How the shell leaks, by whichever figure is known, else by how draughty it feels. */

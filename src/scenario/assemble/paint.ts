@@ -3,7 +3,7 @@ import type { Species } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { PAINT, PAINT_PARTS } from '../presets/air.ts';
 import { scaled } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bySpecies } from './species.ts';
 

@@ -7,7 +7,7 @@ import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
 import { COMMON } from '../presets/preset.ts';
 import type { Use } from '../presets/rooms.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bySpecies } from './species.ts';
 

@@ -1,7 +1,7 @@
 import type { PresenceSensor } from '../../control/automation.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { PRESENCE } from '../presets/sensors.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** One sensor a room, null where nobody looks; none at all where nothing goes by them. */

@@ -2,7 +2,7 @@ import { type Band, defaultBands, type RoomBands } from '../../home/bands.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { MouldClass } from '../prepared.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** The bands of each room: its own, else those for all rooms, else the usual ones. */

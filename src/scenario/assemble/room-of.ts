@@ -5,7 +5,7 @@ import { INTERNAL_MASS_AREA } from '../presets/fabric.ts';
 import { COMMON } from '../presets/preset.ts';
 import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { depositionOf } from './species.ts';
 

@@ -1,7 +1,7 @@
 import type { RoomData, ScenarioData } from '../model/scenario-model.ts';
 import { HEIGHT, OUTER_SIDES, type Use, useOfName } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 
 /** Where a room lies and how large it is, before walls are drawn. */
 export interface RoomPlan {

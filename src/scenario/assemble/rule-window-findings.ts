@@ -1,6 +1,6 @@
 import type { Opening } from '../../home/home.ts';
-import type { Finding } from '../finding.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { openingsCalled } from './openings-called.ts';
 import type { RoomPlan } from './room-plans.ts';
 

@@ -3,7 +3,7 @@ import type { Emitter } from '../../home/home.ts';
 import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { FROST_GUARD, SETPOINT } from '../presets/heating.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { capped, level } from './week-line.ts';
 

@@ -1,7 +1,7 @@
 import type { Species } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { DEPOSITION, OUTDOORS, PENETRATION } from '../presets/air.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** What the air carries besides water, with its level outdoors. */

@@ -3,7 +3,7 @@ import type { Emitter } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { THERMOSTAT } from '../presets/control.ts';
 import { FROST_GUARD } from '../presets/heating.ts';
-import type { Fill } from './fill.ts';
+import type { Fill } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** How each room's thermostat works; those without an emitter, or switched off, do nothing. */

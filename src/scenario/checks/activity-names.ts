@@ -1,8 +1,8 @@
 import { nearestName } from '../../units/nearest-name.ts';
-import type { Finding } from '../finding.ts';
 import { WHATS } from '../model/household.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './leniently.ts';
+import { items, type Loose, mapping } from './tolerant-readers.ts';
 
 /** Fans and airing habits wait for activities that the household has. */
 export function activityNameFindings(raw: Loose): Finding[] {

@@ -1,7 +1,7 @@
-import type { Finding } from '../finding.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './leniently.ts';
 import { hasSensor, sensorsOf } from './sensed.ts';
+import { items, type Loose, mapping } from './tolerant-readers.ts';
 
 /** Rooms and sensors that a list of conditions names must exist. */
 export function conditionFindings(raw: Loose, value: unknown, path: Path): Finding[] {

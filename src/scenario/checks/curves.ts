@@ -1,6 +1,6 @@
-import type { Finding } from '../finding.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, loosely, mapping } from './leniently.ts';
+import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
 
 /** Tables by outdoor temperature have points, and rise; a COP table may list several waters for one. */
 export function curveFindings(heating: Loose): Finding[] {

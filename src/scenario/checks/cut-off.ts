@@ -1,6 +1,6 @@
-import type { Finding } from '../finding.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
-import { items, type Loose, mapping } from './leniently.ts';
+import { items, type Loose, mapping } from './tolerant-readers.ts';
 
 /** Rooms that were given no way out: no doorway, no window and no element that heat passes. */
 export function cutOffFindings(raw: Loose): Finding[] {

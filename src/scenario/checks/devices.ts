@@ -1,8 +1,8 @@
-import type { Finding } from '../finding.ts';
 import { FLOW_BALANCE } from '../presets/devices.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings, missingSensors } from './conditions.ts';
-import { items, type Loose, loosely, mapping } from './leniently.ts';
+import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
 
 /** Devices stand in rooms, paint is in rooms, and what goes by a reading has a sensor to read. */
 export function deviceFindings(raw: Loose): Finding[] {

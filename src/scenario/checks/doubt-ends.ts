@@ -1,12 +1,12 @@
 import { nearestName } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
-import { type Finding, placed } from '../finding.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import { type Finding, placed } from '../unplaced-problem.ts';
 import { validate } from '../validate.ts';
 import { pathWords, valueAt, valueWords } from '../yaml/path-words.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { withSetting } from '../yaml/settings.ts';
-import { mapping } from './leniently.ts';
+import { mapping } from './tolerant-readers.ts';
 
 /** Tries low and high of doubts on one scenario. */
 export interface EndCheck {

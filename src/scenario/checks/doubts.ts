@@ -1,9 +1,9 @@
-import type { Finding } from '../finding.ts';
 import { mergedFor, planChain } from '../plan-chain.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { pointerOf, pointerSteps } from '../yaml/json-pointer.ts';
 import { valueAt, valueWords } from '../yaml/path-words.ts';
 import { createEndCheck, type EndCheck } from './doubt-ends.ts';
-import { type Loose, mapping } from './leniently.ts';
+import { type Loose, mapping } from './tolerant-readers.ts';
 
 /**
  * What is wrong with doubts as doubts: where they point, whether their range holds what the

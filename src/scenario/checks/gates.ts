@@ -1,7 +1,7 @@
-import type { Finding } from '../finding.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './leniently.ts';
 import { hasSensor } from './sensed.ts';
+import { items, type Loose, mapping } from './tolerant-readers.ts';
 
 /** A gate that looks for people needs a presence sensor: in its room, or somewhere at home. */
 export function gateFindings(raw: Loose): Finding[] {

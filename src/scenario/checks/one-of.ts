@@ -1,8 +1,8 @@
-import type { Finding } from '../finding.ts';
 import { FUELS } from '../model/money.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './leniently.ts';
+import { items, type Loose, mapping } from './tolerant-readers.ts';
 
 /** Mappings that take exactly one of several forms. */
 export function oneOfFindings(raw: Loose): Finding[] {

@@ -1,9 +1,9 @@
-import type { Finding } from '../finding.ts';
 import { DAYS } from '../model/clock-fields.ts';
 import { FUELS } from '../model/money.ts';
 import { nextMonths } from '../model/month-fields.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, type LooseSpell, mapping, spellsOf } from './leniently.ts';
+import { items, type Loose, type LooseSpell, mapping, spellsOf } from './tolerant-readers.ts';
 
 /** Schedules that say two things about one moment. */
 export function overlapFindings(raw: Loose): Finding[] {

@@ -1,5 +1,5 @@
-import type { Finding } from '../finding.ts';
-import { type Loose, mapping } from './leniently.ts';
+import type { Finding } from '../unplaced-problem.ts';
+import { type Loose, mapping } from './tolerant-readers.ts';
 
 /** Names that people choose can be written in a table, on the command line, and mean nothing else. */
 export function plainNameFindings(raw: Loose): Finding[] {

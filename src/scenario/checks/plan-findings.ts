@@ -1,9 +1,9 @@
-import type { Finding } from '../finding.ts';
 import { mergedFor, planChain } from '../plan-chain.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import { valueAt } from '../yaml/path-words.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { type Loose, mapping } from './leniently.ts';
+import { type Loose, mapping } from './tolerant-readers.ts';
 
 /** What is wrong with plans as plans: their order, and changes that change nothing. */
 export function planFindings(raw: Loose): Finding[] {

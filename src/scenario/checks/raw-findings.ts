@@ -1,16 +1,16 @@
-import type { Finding } from '../finding.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { activityNameFindings } from './activity-names.ts';
 import { cutOffFindings } from './cut-off.ts';
 import { deviceFindings } from './devices.ts';
 import { gateFindings } from './gates.ts';
-import { type Loose, mapping } from './leniently.ts';
-import { oddFindings } from './odds.ts';
+import { oddFindings } from './impossible-values.ts';
 import { oneOfFindings } from './one-of.ts';
 import { overlapFindings } from './overlaps.ts';
 import { plainNameFindings } from './plain-names.ts';
 import { roomNameFindings } from './room-names.ts';
 import { ruleFindings } from './rules.ts';
 import { setpointFindings } from './setpoints.ts';
+import { type Loose, mapping } from './tolerant-readers.ts';
 
 /** What is wrong between fields, on a scenario that may be wrong in fields as well. */
 export function rawFindings(value: unknown): Finding[] {

@@ -1,6 +1,6 @@
-import type { Finding } from '../finding.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './leniently.ts';
+import { items, type Loose, mapping } from './tolerant-readers.ts';
 
 /** Every name of a room that is used somewhere must be the name of a room; likewise openings. */
 export function roomNameFindings(raw: Loose): Finding[] {

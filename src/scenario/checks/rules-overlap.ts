@@ -1,6 +1,6 @@
 import { minutesOf } from '../model/clock-fields.ts';
 import { READING_UNITS, type Reading } from '../model/condition.ts';
-import { items, loosely, mapping } from './leniently.ts';
+import { items, loosely, mapping } from './tolerant-readers.ts';
 
 /**
  * Whether two lists of conditions may be met at one time, as far as their words tell.

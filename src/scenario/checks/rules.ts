@@ -1,9 +1,9 @@
-import type { Finding } from '../finding.ts';
 import { FROST_GUARD } from '../presets/heating.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings } from './conditions.ts';
-import { items, type Loose, loosely, mapping } from './leniently.ts';
 import { canBothHold } from './rules-overlap.ts';
+import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
 
 /** Rules name things that exist, each once, and no two of them want opposite things at one time. */
 export function ruleFindings(raw: Loose): Finding[] {

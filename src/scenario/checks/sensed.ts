@@ -1,5 +1,5 @@
 import { isMapping } from '../yaml/merge-patch.ts';
-import { type Loose, mapping } from './leniently.ts';
+import { type Loose, mapping } from './tolerant-readers.ts';
 
 /** Whether a sensor of this kind is there; only "none" takes it away. */
 export function hasSensor(raw: Loose, room: string, kind: string): boolean {

@@ -1,8 +1,8 @@
-import type { Finding } from '../finding.ts';
 import { FROST_GUARD } from '../presets/heating.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, loosely, mapping } from './leniently.ts';
+import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
 
 /** Settings that contradict one another. */
 export function setpointFindings(raw: Loose): Finding[] {

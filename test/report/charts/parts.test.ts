@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
 import { aroundWords } from '../../../src/report/charts/around-words.ts';
 import { axisWithRoom } from '../../../src/report/charts/axis-with-room.ts';
 import type { Chart } from '../../../src/report/charts/chart.ts';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { coldestWeek } from '../../../src/measures/coldest-week.ts';
-import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
-import { createPlanSeries } from '../../../src/measures/plan-series.ts';
+import { coldestWeek } from '../../../src/measures/series/coldest-week.ts';
+import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
+import { createPlanSeries } from '../../../src/measures/series/plan-series.ts';
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
@@ -18,7 +18,7 @@ import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { periodOf } from '../../../src/weather/period-of.ts';
-import { readWeather } from '../../../src/weather/read-weather.ts';
+import { readWeather } from '../../../src/weather/read/read-weather.ts';
 import { drawingsOf } from './sample.ts';
 import { expectValid } from './vega-lite-schema.ts';
 

@@ -1,4 +1,4 @@
-import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import type { Chart } from '../../../src/report/charts/chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';

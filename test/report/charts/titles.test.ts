@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dailyRanges } from '../../../src/measures/daily-ranges.ts';
+import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
 import { netPresentValue } from '../../../src/physics/economics/net-present-value.ts';
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';

@@ -3,12 +3,12 @@ import { readFileSync } from 'node:fs';
 import { createSimulator } from '../../../src/cli/simulation-task.ts';
 import type { ReportInput } from '../../../src/report/page/report-input.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import type { VariedPlan } from '../../../src/studies/plan-variant.ts';
 import {
   type ReportStudy,
   reportStudy,
   type WatchedRun,
 } from '../../../src/studies/report-study.ts';
-import type { VariedPlan } from '../../../src/studies/varied-plan.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 
 /** A week and more in the winter of two damp rooms, their names and words full of markup. */

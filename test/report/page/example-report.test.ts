@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
-import { labelOf } from '../../../src/studies/drying-figures.ts';
-import { purchaseSum } from '../../../src/studies/purchase-sum.ts';
+import { labelOf } from '../../../src/studies/purchase/drying-figures.ts';
+import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { periodOf } from '../../../src/weather/period-of.ts';
-import { readWeather } from '../../../src/weather/read-weather.ts';
+import { readWeather } from '../../../src/weather/read/read-weather.ts';
 
 test('the sum that docs/example-report.md goes through is the one of the demonstration', () => {
   const scenario = readScenario(readFileSync('scenarios/terrace.yaml', 'utf8'), 'terrace.yaml');

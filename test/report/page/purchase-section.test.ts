@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { html } from '../../../src/report/page/html.ts';
 import { purchaseSection } from '../../../src/report/page/purchase-section.ts';
+import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
 import type { PurchaseStudy } from '../../../src/studies/purchase-study.ts';
-import { purchaseSum } from '../../../src/studies/purchase-sum.ts';
 import { compare } from '../../reference/compare.ts';
 import { somePlan } from '../../studies/some-plan.ts';
 import { COTTAGE, DRY_PLAN, studyOf } from './cottage.ts';

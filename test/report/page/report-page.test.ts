@@ -5,7 +5,7 @@ import { methodSection } from '../../../src/report/page/method-section.ts';
 import { unpackPictures } from '../../../src/report/page/packed-pictures.ts';
 import { pictureDataOf } from '../../../src/report/page/picture-data-of.ts';
 import { reportPage } from '../../../src/report/page/report-page.ts';
-import type { Flip } from '../../../src/studies/decision-flips.ts';
+import type { Flip } from '../../../src/studies/doubts/decision-flips.ts';
 import type { ReportStudy } from '../../../src/studies/report-study.ts';
 import { COTTAGE, DRY_PLAN, inputOf, sha256, studyOf } from './cottage.ts';
 import { all, byId, type Element, readMarkup, tableOf, textOf } from './read-markup.ts';

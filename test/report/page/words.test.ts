@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { waterTaken } from '../../../src/measures/device-totals.ts';
-import { coldSpotHours, hoursOutsideBands } from '../../../src/measures/room-hours.ts';
+import { coldSpotHours, hoursOutsideBands } from '../../../src/measures/comfort/room-hours.ts';
+import { waterTaken } from '../../../src/measures/energy/device-totals.ts';
 import { figureTable } from '../../../src/report/page/figure-table.ts';
 import { html } from '../../../src/report/page/html.ts';
 import { moneyText, optionName } from '../../../src/report/page/option-words.ts';

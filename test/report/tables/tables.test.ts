@@ -6,7 +6,7 @@ import { energyLedgerTable, waterLedgerTable } from '../../../src/report/tables/
 import { roomsTable } from '../../../src/report/tables/rooms-table.ts';
 import { runTables } from '../../../src/report/tables/run-tables.ts';
 import { secondOpinionTable } from '../../../src/report/tables/second-opinion-table.ts';
-import { compareMeasures } from '../../../src/studies/compare.ts';
+import { compareMeasures } from '../../../src/studies/compare/compare.ts';
 import { ledger } from '../../measures/hand-made.ts';
 import { somePlan } from '../../studies/some-plan.ts';
 

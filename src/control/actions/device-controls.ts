@@ -1,0 +1,96 @@
+import type { Automation, DeviceControl } from '../automation.ts';
+import { OUTDOOR, type Surroundings, windowOpen } from '../control-context.ts';
+import type { ControlReport } from '../control-report.ts';
+import { setAll } from '../fill-array.ts';
+import type { Orders } from '../observations.ts';
+import { createLines } from '../schedules/week-schedule.ts';
+import type { Watched } from '../sensors/condition-index.ts';
+import { createWanted } from './device-demand.ts';
+import { gateIsOpen } from './gate-is-open.ts';
+import type { Rules } from './rules.ts';
+import { createRunTimer } from './run-timer.ts';
+
+export interface DeviceControls {
+  readonly beginDay: (start: number, steps: number) => void;
+  /** Fill `orders.devices` and `orders.empty`; devices without a control stand still. */
+  readonly step: (orders: Orders) => void;
+  readonly startCounting: () => void;
+  readonly report: () => ControlReport['devices'];
+}
+
+export function createDeviceControls(
+  { deviceControls }: Automation,
+  { devices: needs }: Watched,
+  met: Uint8Array,
+  rules: Pick<Rules, 'run' | 'stop'>,
+  around: Surroundings,
+): DeviceControls {
+  const controls = deviceControls.map((control, k) =>
+    createDeviceControl(control, needs[k]!, met, rules, around),
+  );
+  return {
+    beginDay: (start, steps) => {
+      for (const { beginDay } of controls) beginDay(start, steps);
+    },
+    step: (orders) => {
+      setAll(orders.devices, 0);
+      setAll(orders.empty, 0);
+      for (let k = 0; k < controls.length; k++) controls[k]!.step(orders);
+    },
+    startCounting: () => {
+      for (const { tally } of controls) {
+        tally.starts = 0;
+        tally.emptied = 0;
+      }
+    },
+    report: () => controls.map(({ tally }, k) => ({ device: deviceControls[k]!.device, ...tally })),
+  };
+}
+
+/**
+ * It may run while its gate is open, the clock permits it and outdoor air is dry enough; it does so
+ * as far as its timers let it. A full tank stops it at once, whatever the timers say.
+ */
+function createDeviceControl(
+  control: DeviceControl,
+  needs: readonly number[],
+  met: Uint8Array,
+  rules: Pick<Rules, 'run' | 'stop'>,
+  around: Surroundings,
+) {
+  const { device, gate, drierBy, emptiedByPeople } = control;
+  const { moment, presence, windows } = around;
+  const { room } = around.home.devices[device]!;
+  const permitted = createLines([control.permitted], around.household.clock, around.dt);
+  const wanted = createWanted(control, needs, met, rules, around);
+  const timer = createRunTimer(control);
+  const tally = { starts: 0, emptied: 0 };
+
+  const mayRun = (): boolean => {
+    if (!gateIsOpen(gate, room, presence, windowOpen(windows, room))) return false;
+    if (drierBy === null) return true;
+    const { absoluteHumidity, outdoor } = moment.seen;
+    return absoluteHumidity[room]! - outdoor[OUTDOOR.absoluteHumidity]! >= drierBy;
+  };
+
+  const step = ({ devices, empty }: Orders): void => {
+    let full = moment.seen.full[device] === 1;
+    if (full && (presence.awakeHome || !emptiedByPeople)) {
+      if (empty[device] === 0) tally.emptied++;
+      empty[device] = 1;
+      full = false;
+    }
+    const asked = wanted.share();
+    const allowed = mayRun() ? Math.min(asked, permitted.at(moment.s, 0)) : 0;
+    const wasRunning = timer.running;
+    const share = timer.step(allowed, full, moment.utc);
+    if (timer.running && !wasRunning) tally.starts++;
+    devices[device] = Math.max(devices[device]!, share);
+  };
+
+  const beginDay = (start: number, steps: number): void => {
+    permitted.beginDay(start, steps);
+    wanted.beginDay(start, steps);
+  };
+  return { beginDay, step, tally };
+}

@@ -1,0 +1,92 @@
+import type { Surroundings } from '../control-context.ts';
+import type { RuleReport } from '../control-report.ts';
+
+/** Counts what came of each rule. */
+export interface RuleTally {
+  /** Once a step, before any rule fires: gives late readers of earlier messages their due. */
+  readonly step: () => void;
+  readonly fired: (rule: number) => void;
+  /** Somebody did what the rule's latest message asked for; counted once a message. */
+  readonly actedOn: (rule: number) => void;
+  readonly missed: (rule: number) => void;
+  readonly startCounting: () => void;
+  readonly report: (names: readonly string[]) => RuleReport[];
+}
+
+/** A message counts as one that could be acted on if somebody at home is awake within the hour after it. */
+export function createRuleTally(rules: number, { moment, presence, dt }: Surroundings): RuleTally {
+  const counts = Array.from({ length: rules }, noCounts);
+  // Messages of the last hour that nobody awake has seen: one place a step, round and round.
+  const places = Math.ceil(HOUR / dt);
+  const unseen = new Uint8Array(rules * places);
+  const unseenCount = new Int32Array(rules);
+  const last = new Float64Array(rules).fill(Number.NEGATIVE_INFINITY);
+  const acted = new Uint8Array(rules);
+
+  const step = (): void => {
+    const place = moment.count % places;
+    for (let r = 0; r < rules; r++) {
+      if (unseenCount[r] === 0) continue;
+      const at = r * places + place;
+      if (unseen[at] === 1) {
+        unseen[at] = 0;
+        unseenCount[r]!--;
+      }
+      if (!presence.awakeHome) continue;
+      counts[r]!.couldAct += unseenCount[r]!;
+      unseenCount[r] = 0;
+      unseen.fill(0, r * places, (r + 1) * places);
+    }
+  };
+
+  const fired = (r: number): void => {
+    const count = counts[r]!;
+    count.fired++;
+    if (presence.someoneHome) count.someoneHome++;
+    if (moment.utc - last[r]! < HOUR) count.duplicates++;
+    last[r] = moment.utc;
+    acted[r] = 0;
+    if (presence.awakeHome) {
+      count.someoneAwake++;
+      count.couldAct++;
+    } else {
+      unseen[r * places + (moment.count % places)] = 1;
+      unseenCount[r]!++;
+    }
+  };
+
+  const actedOn = (r: number): void => {
+    if (acted[r] === 0) counts[r]!.actedOn++;
+    acted[r] = 1;
+  };
+
+  const missed = (r: number): void => {
+    counts[r]!.missed++;
+  };
+
+  const startCounting = (): void => {
+    for (const count of counts) Object.assign(count, noCounts());
+    unseen.fill(0);
+    unseenCount.fill(0);
+    acted.fill(1);
+  };
+
+  const report = (names: readonly string[]): RuleReport[] =>
+    names.map((name, r) => ({ name, ...counts[r]! }));
+
+  return { step, fired, actedOn, missed, startCounting, report };
+}
+
+function noCounts() {
+  return {
+    fired: 0,
+    someoneHome: 0,
+    someoneAwake: 0,
+    couldAct: 0,
+    actedOn: 0,
+    duplicates: 0,
+    missed: 0,
+  };
+}
+
+const HOUR = 3600;

@@ -1,0 +1,96 @@
+import type { Home } from '../../home/home.ts';
+import type { Moment, WindowsSeen } from '../control-context.ts';
+import { setAll } from '../fill-array.ts';
+
+/** What people hold open besides what stands open by the clock. */
+export interface Windows extends WindowsSeen {
+  /** Per room: when the first of those that stand open was opened, NaN while all are shut. [s UTC] */
+  readonly openSince: Float64Array;
+  /** Open so wide until then [s UTC]; `who` may shut it earlier. */
+  readonly hold: (opening: number, wide: number, until: number, who: number) => void;
+  /** Shut until then, whatever clock and habits say; whoever opens it next ends that. [s UTC] */
+  readonly shut: (opening: number, until: number) => void;
+  /** Shut what this one holds open. */
+  readonly letGo: (who: number) => void;
+  readonly holds: (who: number) => boolean;
+  /** See which windows stand open in the step at hand. */
+  readonly look: () => void;
+  /** Write what people hold open or shut into the step at hand, and look again. */
+  readonly apply: () => void;
+}
+
+/**
+ * A window that somebody holds open for part of a step counts for its share. Where clock and person
+ * both want it open, the wider and the longer of the two holds.
+ */
+export function createWindows(home: Home, moment: Moment, dt: number): Windows {
+  const { openings } = home;
+  const count = openings.length;
+  const open = new Uint8Array(home.rooms.length);
+  const openSince = new Float64Array(home.rooms.length).fill(Number.NaN);
+  const until = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
+  const shutUntil = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
+  const wide = new Float64Array(count);
+  const holder = new Int32Array(count).fill(-1);
+  // Until when somebody holds any of them open or shut; before that nothing has to be written.
+  let heldUntil = Number.NEGATIVE_INFINITY;
+
+  const hold = (o: number, width: number, end: number, who: number): void => {
+    const goesOn = until[o]! > moment.utc;
+    wide[o] = goesOn ? Math.max(wide[o]!, width) : width;
+    until[o] = goesOn ? Math.max(until[o]!, end) : end;
+    holder[o] = who;
+    shutUntil[o] = Number.NEGATIVE_INFINITY;
+    heldUntil = Math.max(heldUntil, until[o]!);
+  };
+
+  const shut = (o: number, end: number): void => {
+    until[o] = Number.NEGATIVE_INFINITY;
+    shutUntil[o] = end;
+    heldUntil = Math.max(heldUntil, end);
+  };
+
+  const letGo = (who: number): void => {
+    for (let o = 0; o < count; o++) if (holder[o] === who) until[o] = Number.NEGATIVE_INFINITY;
+  };
+
+  const holds = (who: number): boolean => {
+    for (let o = 0; o < count; o++) {
+      if (holder[o] === who && until[o]! > moment.utc) return true;
+    }
+    return false;
+  };
+
+  const look = (): void => {
+    const { day, s, utc } = moment;
+    setAll(open, 0);
+    for (let o = 0; o < count; o++) {
+      const byClock = day.openTimes[s * count + o]! > 0 && shutUntil[o]! <= utc;
+      if (until[o]! > utc || byClock) open[openings[o]!.room] = 1;
+    }
+    for (let i = 0; i < open.length; i++) {
+      if (open[i] === 0) openSince[i] = Number.NaN;
+      else if (Number.isNaN(openSince[i]!)) openSince[i] = utc;
+    }
+  };
+
+  const apply = (): void => {
+    const { day, s, utc } = moment;
+    if (utc >= heldUntil) return;
+    look();
+    for (let o = 0; o < count; o++) {
+      const at = s * count + o;
+      if (shutUntil[o]! > utc) {
+        const rest = Math.max(0, 1 - (shutUntil[o]! - utc) / dt);
+        day.openings[at] = rest * day.openings[at]!;
+        day.openTimes[at] = rest * day.openTimes[at]!;
+      }
+      const share = Math.min(1, (until[o]! - utc) / dt);
+      if (!(share > 0)) continue;
+      day.openings[at] = Math.max(day.openings[at]!, wide[o]! * share);
+      day.openTimes[at] = Math.max(day.openTimes[at]!, share);
+    }
+  };
+
+  return { open, openSince, hold, shut, letGo, holds, look, apply };
+}

@@ -1,0 +1,173 @@
+import type { Activity, Household, Person, WeekLine } from './household.ts';
+import { layOutDecaying } from './schedules/decaying-sources.ts';
+import { layOutLines } from './schedules/fill-schedule.ts';
+import { eachStay } from './schedules/irregular-days.ts';
+import { takesPlaceOn } from './schedules/on-holiday.ts';
+import { eachStep, type Stretch } from './schedules/time-grid.ts';
+
+/**
+ * What people set, do and are during one stretch of control steps, laid out for the engine.
+ *
+ * Step by step, rooms (openings, doorways) side by side: `[s * rooms + i]`. All values are means
+ * over the step, so a ten-minute airing inside a longer step opens the window by a share.
+ */
+export interface Day {
+  readonly rooms: number;
+  readonly steps: number;
+  /** People in the room; of those, awake. [-] */
+  readonly occupants: Float64Array;
+  readonly awake: Float64Array;
+  /** Sensible heat of people and of things. [W] */
+  readonly peopleHeat: Float64Array;
+  readonly thingsHeat: Float64Array;
+  /** Vapour of people and of things, and water that dries in the room. [kg/s] */
+  readonly peopleVapour: Float64Array;
+  readonly thingsVapour: Float64Array;
+  readonly drying: Float64Array;
+  /** By species. [species unit m3/s] */
+  readonly peopleSpecies: readonly Float64Array[];
+  readonly thingsSpecies: readonly Float64Array[];
+  /** Thermostat setting, -Infinity for off. [°C] */
+  readonly setpoints: Float64Array;
+  /** Open share of each opening. [-] */
+  readonly openings: Float64Array;
+  /** Share of the step in which each opening stands open at all. [-] */
+  readonly openTimes: Float64Array;
+  /** Open share of each doorway. [-] */
+  readonly doorways: Float64Array;
+  /** Electricity of activities, whole home. [W] */
+  readonly electricity: Float64Array;
+}
+
+/** Room for one stretch of at most `steps` steps. */
+export function createDay(
+  household: Household,
+  rooms: number,
+  species: number,
+  steps: number,
+): Day {
+  const perRoom = (): Float64Array => new Float64Array(steps * rooms);
+  const perSpecies = (): Float64Array[] => Array.from({ length: species }, perRoom);
+  return {
+    rooms,
+    steps,
+    occupants: perRoom(),
+    awake: perRoom(),
+    peopleHeat: perRoom(),
+    thingsHeat: perRoom(),
+    peopleVapour: perRoom(),
+    thingsVapour: perRoom(),
+    drying: perRoom(),
+    peopleSpecies: perSpecies(),
+    thingsSpecies: perSpecies(),
+    setpoints: perRoom(),
+    openings: new Float64Array(steps * household.openings.length),
+    openTimes: new Float64Array(steps * household.openings.length),
+    doorways: new Float64Array(steps * household.doorways.length),
+    electricity: new Float64Array(steps),
+  };
+}
+
+/**
+ * Lay out one stretch.
+ *
+ * @param start  instant at which the first step begins [s UTC]
+ * @param dt     control step [s]
+ * @param steps  how many of the day's steps to fill
+ */
+export function layOutDay(
+  day: Day,
+  household: Household,
+  start: number,
+  dt: number,
+  steps: number,
+): void {
+  for (const array of added(day)) array.fill(0);
+  const stretch = { clock: household.clock, start, dt, steps };
+  const seed = household.seed ?? FIRST_SEED;
+  household.people.forEach((person, k) => {
+    layOutPerson(day, person, seed, k, stretch);
+  });
+  for (const activity of household.activities) layOutActivity(day, household, activity, stretch);
+  for (const source of household.decaying ?? []) layOutDecaying(day, source, stretch);
+  layOutLines(day.setpoints, household.setpoints, stretch);
+  layOutLines(day.openings, household.openings, stretch);
+  layOutLines(day.openTimes, household.openings.map(whetherOpen), stretch);
+  layOutLines(day.doorways, household.doorways, stretch);
+}
+
+function layOutPerson(
+  day: Day,
+  person: Person,
+  seed: number,
+  index: number,
+  stretch: Stretch,
+): void {
+  eachStay(person, { seed, index }, stretch, (stay, step, share) => {
+    const body = stay.asleep ? person.asleep : person.awake;
+    const at = step * day.rooms + stay.room;
+    day.occupants[at]! += share;
+    if (!stay.asleep) day.awake[at]! += share;
+    day.peopleHeat[at]! += share * body.sensible;
+    day.peopleVapour[at]! += share * body.vapour;
+    for (let s = 0; s < body.species.length; s++) {
+      day.peopleSpecies[s]![at]! += share * body.species[s]!;
+    }
+  });
+}
+
+function layOutActivity(
+  day: Day,
+  household: Household,
+  activity: Activity,
+  stretch: Stretch,
+): void {
+  const { stopsFor } = activity;
+  const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
+  for (const spell of activity.when) {
+    const visit = (step: number, lasts: number): void => {
+      const share = stopsFor === 'an empty home' ? lasts * attended(day, step) : lasts;
+      const at = step * day.rooms + activity.room;
+      day.thingsHeat[at]! += share * activity.heat;
+      day.thingsVapour[at]! += share * activity.vapour;
+      day.drying[at]! += share * activity.drying;
+      day.electricity[step]! += share * activity.electricity;
+      for (let s = 0; s < activity.species.length; s++) {
+        day.thingsSpecies[s]![at]! += share * activity.species[s]!;
+      }
+    };
+    eachStep(spell, stretch, visit, takesPlace);
+  }
+}
+
+/** Share of a step in which somebody is at home, reckoned as if people took turns. [-] */
+export function attended(day: Day, step: number): number {
+  let people = 0;
+  for (let i = 0; i < day.rooms; i++) people += day.occupants[step * day.rooms + i]!;
+  return Math.min(1, people);
+}
+
+/** The same line with 1 wherever it is open and 0 where it is shut. */
+function whetherOpen({ base, spells }: WeekLine): WeekLine {
+  return {
+    base: Math.sign(base),
+    spells: spells.map((spell) => ({ ...spell, value: Math.sign(spell.value) })),
+  };
+}
+
+function added(day: Day): Float64Array[] {
+  return [
+    day.occupants,
+    day.awake,
+    day.peopleHeat,
+    day.thingsHeat,
+    day.peopleVapour,
+    day.thingsVapour,
+    day.drying,
+    ...day.peopleSpecies,
+    ...day.thingsSpecies,
+    day.electricity,
+  ];
+}
+
+const FIRST_SEED = 1;

@@ -1,0 +1,114 @@
+import { localDay, SECONDS_PER_DAY, toLocal, toUtc, weekday } from '../../units/local-clock.ts';
+import { drawFrom } from '../../units/seeded-draw.ts';
+import { standardNormal } from '../../units/seeded-random.ts';
+import type { IrregularDays, Person } from '../household.ts';
+import { LUCK } from '../random-streams.ts';
+import { onHoliday } from './on-holiday.ts';
+import { eachStepWithin, MINUTES_PER_DAY, type Stretch, startsOn } from './time-grid.ts';
+
+export type Stay = Person['stays'][number];
+
+/**
+ * Every stay of a person as the days come: shifted, spent like a Sunday, spent out, away on holiday.
+ *
+ * A person's day runs from 3 in the morning to 3 in the morning. Each is drawn by itself, and the
+ * pattern it follows is cut at its ends, so that nobody is ever in two places: what changes from one
+ * day to the next changes in the small hours, when most people sleep in either.
+ *
+ * @param luck   which days are irregular; null for the pattern and the holidays alone
+ * @param visit  called with the stay, the step and the share of the step it takes
+ */
+export function eachStay(
+  person: Person,
+  luck: Luck | null,
+  stretch: Stretch,
+  visit: (stay: Stay, step: number, share: number) => void,
+): void {
+  const { clock, start, dt, steps } = stretch;
+  const firstDay = localDay(toLocal(clock, start) - HINGE);
+  const lastDay = localDay(toLocal(clock, start + steps * dt) - HINGE);
+  for (let day = firstDay; day <= lastDay; day++) {
+    const { out, spent, shift } = drawDay(person.irregular, luck, day);
+    const dawn = day * SECONDS_PER_DAY + HINGE;
+    for (const stay of person.stays) {
+      if (out && !isNight(stay)) continue;
+      const reach = Math.ceil(stay.to / MINUTES_PER_DAY);
+      for (let away = -reach; away <= 1; away++) {
+        if (!startsOn(stay, day + away, spent + away)) continue;
+        const midnight = (day + away) * SECONDS_PER_DAY + shift;
+        const from = Math.max(dawn, midnight + stay.from * 60);
+        const to = Math.min(dawn + SECONDS_PER_DAY, midnight + stay.to * 60);
+        atHome(person, from, to, (f, t) => {
+          eachStepWithin(toUtc(clock, f), toUtc(clock, t), stretch, (step, share) =>
+            visit(stay, step, share),
+          );
+        });
+      }
+    }
+  }
+}
+
+/** The household's seed and which of its people this is: each has luck of their own. */
+export interface Luck {
+  readonly seed: number;
+  readonly index: number;
+}
+
+/** How one person spends one day. */
+interface DrawnDay {
+  readonly out: boolean;
+  /** Local day number whose weekday the day is spent like. */
+  readonly spent: number;
+  /** Everything comes so much later. [s] */
+  readonly shift: number;
+}
+
+function drawDay(irregular: IrregularDays | undefined, luck: Luck | null, day: number): DrawnDay {
+  if (irregular === undefined || luck === null) return { out: false, spent: day, shift: 0 };
+  const { seed } = luck;
+  const thing = LUCK.people + luck.index * DRAWS;
+  const kind = drawFrom(seed, thing, day);
+  const out = kind < irregular.out;
+  const asSunday = !out && kind < irregular.out + irregular.asSunday;
+  let draws = 0;
+  const normal = standardNormal(() => drawFrom(seed, thing + ++draws, day));
+  const deviate = Math.max(-MOST_DEVIATES, Math.min(MOST_DEVIATES, normal));
+  return {
+    out,
+    spent: asSunday ? day - weekday(day) + SUNDAY : day,
+    shift: Math.round(deviate * irregular.minutes * 60),
+  };
+}
+
+/** The night's sleep, also somebody's who works at night, but not a nap. */
+function isNight({ asleep, from, to }: Stay): boolean {
+  const nap = from >= NAPS_FROM && to <= NAPS_TO && to - from < LONGEST_NAP;
+  return asleep && !nap;
+}
+
+/** The parts of a time that do not fall on holidays. [s local] */
+function atHome(
+  person: Person,
+  from: number,
+  to: number,
+  visit: (from: number, to: number) => void,
+): void {
+  for (let at = from; at < to; ) {
+    const date = localDay(at);
+    const end = Math.min(to, (date + 1) * SECONDS_PER_DAY);
+    if (!onHoliday(person, date)) visit(at, end);
+    at = end;
+  }
+}
+
+/** When one person's day gives way to the next, after local midnight. [s] */
+const HINGE = 3 * 3600;
+const SUNDAY = 6;
+/** Nobody is earlier or later than this many standard deviations. */
+const MOST_DEVIATES = 3;
+/** [min] */
+const NAPS_FROM = 9 * 60;
+const NAPS_TO = 20 * 60;
+const LONGEST_NAP = 180;
+/** Numbers set aside for each person. */
+const DRAWS = 4;

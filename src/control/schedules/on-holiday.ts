@@ -1,0 +1,26 @@
+import type { Activity, Household, Person } from '../household.ts';
+import { monthAndDay } from './time-grid.ts';
+
+/** Whether a person is away on a local day. A holiday may run over the end of the year. */
+export function onHoliday({ holidays }: Person, date: number): boolean {
+  if (holidays === undefined || holidays.length === 0) return false;
+  const { month, day } = monthAndDay(date);
+  const today = month * 100 + day;
+  return holidays.some(({ from, to }) =>
+    from <= to ? from <= today && today <= to : from <= today || today <= to,
+  );
+}
+
+/** Whether all who live in the home are away on a local day; never where nobody lives. */
+function allOnHoliday({ people }: Household, date: number): boolean {
+  return people.length > 0 && people.every((person) => onHoliday(person, date));
+}
+
+/** Whether holidays let an activity take place on a local day. */
+export function takesPlaceOn(
+  date: number,
+  { stopsFor }: Pick<Activity, 'stopsFor'>,
+  household: Household,
+): boolean {
+  return stopsFor === undefined || !allOnHoliday(household, date);
+}

@@ -1,0 +1,77 @@
+import {
+  type LocalClock,
+  localDay,
+  SECONDS_PER_DAY,
+  toLocal,
+  toUtc,
+  weekday,
+} from '../../units/local-clock.ts';
+import type { Spell } from '../household.ts';
+
+/** Control steps in a row. */
+export interface Stretch {
+  readonly clock: LocalClock;
+  /** Instant at which the first step begins. [s UTC] */
+  readonly start: number;
+  /** [s] */
+  readonly dt: number;
+  readonly steps: number;
+}
+
+/** Every step of the stretch that a spell touches, with the share of the step it takes. */
+export function eachStep(
+  spell: Spell,
+  stretch: Stretch,
+  visit: (step: number, share: number) => void,
+  takesPlace: (date: number) => boolean = always,
+): void {
+  const { clock, start, dt, steps } = stretch;
+  const reach = Math.ceil(spell.to / MINUTES_PER_DAY);
+  const firstDay = localDay(toLocal(clock, start)) - reach;
+  const lastDay = localDay(toLocal(clock, start + steps * dt));
+  for (let date = firstDay; date <= lastDay; date++) {
+    if (!startsOn(spell, date) || !takesPlace(date)) continue;
+    const midnight = date * SECONDS_PER_DAY;
+    const from = toUtc(clock, midnight + spell.from * 60);
+    const to = toUtc(clock, midnight + spell.to * 60);
+    eachStepWithin(from, to, stretch, visit);
+  }
+}
+
+/** Every step of the stretch that the time between two instants touches, with its share. [s UTC] */
+export function eachStepWithin(
+  begin: number,
+  finish: number,
+  { start, dt, steps }: Stretch,
+  visit: (step: number, share: number) => void,
+): void {
+  const from = Math.max(start, begin);
+  const to = Math.min(start + steps * dt, finish);
+  if (to <= from) return;
+  const last = Math.min(steps - 1, Math.ceil((to - start) / dt) - 1);
+  for (let step = Math.floor((from - start) / dt); step <= last; step++) {
+    const stepStart = start + step * dt;
+    const overlap = Math.min(to, stepStart + dt) - Math.max(from, stepStart);
+    if (overlap > 0) visit(step, overlap / dt);
+  }
+}
+
+/**
+ * Whether a spell starts on a local day.
+ *
+ * @param date   local day number
+ * @param spent  local day number whose weekday the day is spent like
+ */
+export function startsOn({ days, months }: Spell, date: number, spent = date): boolean {
+  if ((days & (1 << weekday(spent))) === 0) return false;
+  return months === undefined || (months & (1 << (monthAndDay(date).month - 1))) !== 0;
+}
+
+/** Calendar month, January = 1, and day of the month of a local day number. */
+export function monthAndDay(date: number): { month: number; day: number } {
+  const noon = new Date((date + 0.5) * SECONDS_PER_DAY * 1000);
+  return { month: noon.getUTCMonth() + 1, day: noon.getUTCDate() };
+}
+
+const always = (): boolean => true;
+export const MINUTES_PER_DAY = 1440;

@@ -1,0 +1,23 @@
+import { type LocalClock, SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import type { WeekLine } from '../household.ts';
+import { layOutLines } from './fill-schedule.ts';
+
+/** Lines of the week as numbers for the steps of the day at hand. */
+export interface Lines {
+  /** @param start  instant at which the day's first step begins [s UTC] */
+  readonly beginDay: (start: number, steps: number) => void;
+  /** Mean of line `i` over step `s`. */
+  readonly at: (s: number, i: number) => number;
+}
+
+/** @param dt  control step [s] */
+export function createLines(lines: readonly WeekLine[], clock: LocalClock, dt: number): Lines {
+  const across = lines.length;
+  const values = new Float64Array(Math.ceil(SECONDS_PER_DAY / dt) * across);
+  return {
+    beginDay: (start, steps) => {
+      layOutLines(values, lines, { clock, start, dt, steps });
+    },
+    at: (s, i) => values[s * across + i]!,
+  };
+}

@@ -1,0 +1,117 @@
+import { normalFrom } from '../../units/normal-from.ts';
+import { stemOf } from '../../units/seeded-draw.ts';
+import type { Condition, Quantity } from '../automation.ts';
+import type { Surroundings } from '../control-context.ts';
+import { LUCK } from '../random-streams.ts';
+import { kindOf, trueValue } from './true-value.ts';
+
+/** Readings of everything that conditions ask for. */
+export interface Sensors {
+  /** For each condition, in the order given: which of the readings it goes by. */
+  readonly of: readonly number[];
+  /** As last reported. [unit of the quantity] */
+  readonly readings: Float64Array;
+  /** Once a step, before anything is decided. */
+  readonly read: () => void;
+}
+
+/**
+ * Conditions on one quantity of one room with one kind of sensor share that sensor, and so its noise.
+ *
+ * A reading is what is so behind a first-order lag, plus bias and noise, rounded; it changes when
+ * the sensor reports. Noise depends on seed, sensor and time only. The lag starts out settled.
+ */
+export function createSensors(
+  conditions: readonly Condition[],
+  around: Surroundings,
+  seed: number,
+): Sensors {
+  const kept: Condition[] = [];
+  const of = conditions.map((condition) => {
+    const known = kept.findIndex((other) => sameSensor(other, condition));
+    return known < 0 ? kept.push(condition) - 1 : known;
+  });
+  const { moment } = around;
+  const readings = new Float64Array(kept.length).fill(Number.NaN);
+  // What is so behind the lag, and when the next report is due. [s UTC]
+  const behind = new Float64Array(kept.length).fill(Number.NaN);
+  const due = new Float64Array(kept.length).fill(Number.NEGATIVE_INFINITY);
+  const column = (value: (one: Condition, k: number) => number) => Float64Array.from(kept, value);
+  const kind = Int32Array.from(kept, ({ quantity }) => kindOf(quantity, around.home));
+  const room = Int32Array.from(kept, (one) => one.room);
+  const bias = column(({ sensor }) => sensor.bias);
+  const noise = column(({ sensor }) => sensor.noise);
+  const step = column(({ sensor }) => sensor.step);
+  const every = column(({ sensor }) => sensor.every);
+  const catchUp = column(({ sensor }) => -Math.expm1(-around.dt / sensor.lag));
+  const luck = Int32Array.from(kept, (one, k) => {
+    const twins = kept.slice(0, k).filter((other) => samePlace(other, one)).length;
+    return stemOf(seed, luckOf(one, twins));
+  });
+
+  const look = (): void => {
+    const { utc } = moment;
+    for (let k = 0; k < readings.length; k++) {
+      const lags = catchUp[k]! < 1;
+      if (!lags && utc < due[k]!) continue;
+      const truth = trueValue(kind[k]!, room[k]!, around);
+      const last = behind[k]!;
+      behind[k] = lags && Number.isFinite(last) ? last + catchUp[k]! * (truth - last) : truth;
+    }
+  };
+
+  const report = (): void => {
+    const { utc, count } = moment;
+    for (let k = 0; k < readings.length; k++) {
+      if (utc < due[k]!) continue;
+      due[k] = utc + every[k]!;
+      let reading = behind[k]! + bias[k]!;
+      if (noise[k]! > 0) reading += noise[k]! * normalFrom(luck[k]!, count);
+      readings[k] = step[k]! > 0 ? Math.round(reading / step[k]!) * step[k]! : reading;
+    }
+  };
+
+  const read = (): void => {
+    look();
+    report();
+  };
+  return { of, readings, read };
+}
+
+function samePlace(a: Condition, b: Condition): boolean {
+  return a.quantity === b.quantity && a.room === b.room;
+}
+
+function sameSensor(a: Condition, b: Condition): boolean {
+  const [s, t] = [a.sensor, b.sensor];
+  return (
+    samePlace(a, b) &&
+    s.bias === t.bias &&
+    s.noise === t.noise &&
+    s.step === t.step &&
+    s.lag === t.lag &&
+    s.every === t.every
+  );
+}
+
+/** Stays the same when other sensors come and go, so that plans of one home share their luck. */
+function luckOf({ quantity, room }: Condition, twins: number): number {
+  const place = (QUANTITIES.indexOf(quantity) * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
+  return LUCK.sensors + place;
+}
+
+const QUANTITIES: readonly Quantity[] = [
+  'temperature',
+  'relative humidity',
+  'absolute humidity',
+  'humidity above outdoors',
+  'dew point',
+  'co2',
+  'tvoc',
+  'pm25',
+  'window',
+  'presence',
+  'hour',
+];
+const MOST_ROOMS = 1000;
+const MOST_TWINS = 100;

@@ -1,0 +1,63 @@
+import type { Orders, Seen } from '../control/observations.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import type { Model } from './model.ts';
+import type { Outdoors } from './outdoors.ts';
+import { ROOM, TRACER } from './state-layout.ts';
+
+/**
+ * Show control what the rooms are like at the start of a step.
+ *
+ * @param saturation  saturation pressure by temperature, [°C] -> [Pa]
+ */
+export function look(
+  m: Model,
+  seen: Seen,
+  outdoors: Outdoors,
+  s: number,
+  saturation: (temperature: number) => number,
+): void {
+  const { rooms, roomCount, tracers, pressure } = m;
+  const { temperature, relativeHumidity, absoluteHumidity, output, species, outdoor } = seen;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const t = rooms[r + TEMPERATURE]!;
+    const w = rooms[r + HUMIDITY]!;
+    const p = (pressure * w) / (MOLAR_RATIO + w);
+    const most = rooms[r + HIGH]!;
+    temperature[i] = t;
+    relativeHumidity[i] = (100 * p) / saturation(t);
+    absoluteHumidity[i] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
+    output[i] = most > 0 ? rooms[r + EMITTED]! / most : 0;
+  }
+  for (let q = 0; q < species.length; q++) {
+    const column = species[q]!;
+    for (let i = 0; i < roomCount; i++) {
+      column[i] = tracers[(q * roomCount + i) * TRACER_STRIDE + LEVEL]!;
+    }
+    seen.outdoorSpecies[q] = outdoors.species[q]![s]!;
+  }
+  const t = outdoors.temperature[s]!;
+  const w = outdoors.humidityRatio[s]!;
+  const p = (pressure * w) / (MOLAR_RATIO + w);
+  outdoor[0] = t;
+  outdoor[1] = (100 * p) / saturation(t);
+  outdoor[2] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
+}
+
+/** Take over what control ordered of the thermostats. */
+export function obey({ rooms, roomCount }: Model, { band }: Orders): void {
+  for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + BAND] = band[i]!;
+}
+
+const {
+  temperature: TEMPERATURE,
+  humidity: HUMIDITY,
+  emitted: EMITTED,
+  high: HIGH,
+  band: BAND,
+} = ROOM;
+const { level: LEVEL } = TRACER;
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+
+const VAPOUR_GAS = 461.52; // J/(kg K)

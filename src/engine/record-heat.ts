@@ -1,0 +1,77 @@
+import type { Day } from '../control/day-inputs.ts';
+import { ENERGY_TERMS, type EnergyTerm } from './ledger.ts';
+import { BOOK } from './ledger-accumulator.ts';
+import type { Model } from './model.ts';
+import { DOOR, FRAME, ROOM } from './state-layout.ts';
+
+/**
+ * Book the step's heat of every room, apart from what crosses the far ends of chains (see
+ * settleChains).
+ *
+ * @param flows  BOOK records, this month's from record `row` on
+ */
+export function bookHeat(
+  m: Model,
+  day: Day,
+  at: number,
+  outdoor: number,
+  flows: Float64Array,
+  row: number,
+): void {
+  const { rooms, roomCount, dt, airCp, evaporation, doors, frames, doorCount } = m;
+  const { peopleHeat, thingsHeat, drying } = day;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const k = (row + i) * BOOK_STRIDE;
+    const fall = (outdoor - rooms[r + MEAN]!) * dt;
+    const carried = airCp * fall;
+    const phase = rooms[r + PHASE]! - evaporation * drying[at + i]!;
+    flows[k + HEATING] = flows[k + HEATING]! + rooms[r + EMITTED]! * dt;
+    flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleHeat[at + i]! * dt;
+    flows[k + THINGS] = flows[k + THINGS]! + thingsHeat[at + i]! * dt;
+    flows[k + SUNSHINE] = flows[k + SUNSHINE]! + rooms[r + SUN]! * dt;
+    flows[k + PANES] = flows[k + PANES]! + rooms[r + PANE_UA]! * fall;
+    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * carried;
+    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING]! * carried;
+    const supplied = airCp * rooms[r + FAN]! * (rooms[r + FAN_T]! - rooms[r + MEAN]!);
+    const devices = rooms[r + DEVICE_HEAT]! + rooms[r + DEVICE_RADIANT]!;
+    flows[k + FANS] = flows[k + FANS]! + supplied * dt;
+    flows[k + DEVICES] = flows[k + DEVICES]! + devices * dt;
+    flows[k + PHASE_CHANGE] = flows[k + PHASE_CHANGE]! + phase * dt;
+  }
+  for (let d = 0; d < doorCount; d++) {
+    const a = frames[d * FRAME_STRIDE + A]!;
+    const b = frames[d * FRAME_STRIDE + B]!;
+    const rise = airCp * (rooms[a * ROOM_STRIDE + MEAN]! - rooms[b * ROOM_STRIDE + MEAN]!) * dt;
+    const ka = (row + a) * BOOK_STRIDE + DOORWAYS;
+    const kb = (row + b) * BOOK_STRIDE + DOORWAYS;
+    flows[ka] = flows[ka]! - doors[d * DOOR_STRIDE + BACK]! * rise;
+    flows[kb] = flows[kb]! + doors[d * DOOR_STRIDE + FORTH]! * rise;
+  }
+}
+
+const { meanTemperature: MEAN } = ROOM;
+const { emitted: EMITTED } = ROOM;
+const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
+const { paneUA: PANE_UA } = ROOM;
+const { leak: LEAK, opening: OPENING, fan: FAN, fanTemperature: FAN_T } = ROOM;
+const { forth: FORTH, back: BACK } = DOOR;
+const { a: A, b: B } = FRAME;
+
+const term = (name: EnergyTerm): number => ENERGY_TERMS.indexOf(name);
+const HEATING = term('heating');
+const PEOPLE = term('people');
+const THINGS = term('things');
+const SUNSHINE = term('sun');
+const PANES = term('panes');
+const LEAKAGE = term('leakage');
+const OPENINGS = term('openings');
+const FANS = term('fans');
+const DOORWAYS = term('doorways');
+const DEVICES = term('devices');
+const PHASE_CHANGE = term('phaseChange');
+
+const ROOM_STRIDE = ROOM.stride;
+const DOOR_STRIDE = DOOR.stride;
+const FRAME_STRIDE = FRAME.stride;
+const BOOK_STRIDE = BOOK.stride;

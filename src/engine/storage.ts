@@ -1,0 +1,48 @@
+import type { Stores } from './ledger-accumulator.ts';
+import type { Model } from './model.ts';
+import { LINK, NODE, PANE, ROOM, TRACER } from './state-layout.ts';
+
+/**
+ * What every room holds at this moment: heat of air and of the chains that hang on it, against
+ * 0 °C [J]; water of air, buffer and films [kg]; amount of each species [unit m3].
+ */
+export function takeStock(m: Model): Stores {
+  const { rooms, roomCount, tracers, home } = m;
+  const energy = new Float64Array(roomCount);
+  const water = new Float64Array(roomCount);
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    energy[i] = rooms[r + ROOM.airCapacity]! * rooms[r + ROOM.temperature]!;
+    water[i] =
+      rooms[r + ROOM.airMass]! * rooms[r + ROOM.humidity]! +
+      rooms[r + ROOM.bufferCapacity]! * rooms[r + ROOM.buffer]!;
+  }
+  const { count, links, nodes } = m.chains;
+  for (let c = 0; c < count; c++) {
+    const link = c * LINK_STRIDE;
+    for (
+      let node = links[link + LINK.first]!;
+      node <= links[link + LINK.last]!;
+      node += NODE_STRIDE
+    ) {
+      energy[links[link + LINK.room]!]! +=
+        nodes[node + NODE.capacity]! * nodes[node + NODE.temperature]!;
+    }
+  }
+  for (let p = 0; p < m.paneCount; p++) {
+    water[m.paneRoom[p]!]! += m.panes[p * PANE_STRIDE + PANE.film]!;
+  }
+  const species = home.species.map((_, s) =>
+    Float64Array.from(
+      home.rooms,
+      ({ volume }, i) => volume * tracers[(s * roomCount + i) * TRACER_STRIDE + TRACER.level]!,
+    ),
+  );
+  return { energy, water, species };
+}
+
+const ROOM_STRIDE = ROOM.stride;
+const TRACER_STRIDE = TRACER.stride;
+const LINK_STRIDE = LINK.stride;
+const NODE_STRIDE = NODE.stride;
+const PANE_STRIDE = PANE.stride;

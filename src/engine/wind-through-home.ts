@@ -1,0 +1,164 @@
+import type { Day } from '../control/day-inputs.ts';
+import { crossFlow } from '../physics/airflow/cross-flow.ts';
+import type { Shell } from './air.ts';
+import type { Model } from './model.ts';
+import { DOOR, FRAME, ROOM } from './state-layout.ts';
+
+/** Room to work in for `blowThrough`: one number a room, used at the first room of each joined group. */
+export interface ThroughWork {
+  /** First room of the group that open doorways join a room to. */
+  readonly joined: Int32Array;
+  /** Where the wind comes from for the group [deg]; largest open window there [m2]. */
+  readonly facing: Float64Array;
+  readonly widest: Float64Array;
+  /** Open area on the windward side and on the others [m2]; narrowest open doorway [m2]. */
+  readonly windward: Float64Array;
+  readonly leeward: Float64Array;
+  readonly between: Float64Array;
+  /** What the windows exchange by themselves, and what blows through beyond that. [kg/s] */
+  readonly alone: Float64Array;
+  readonly through: Float64Array;
+}
+
+export function createThroughWork(rooms: number): ThroughWork {
+  const perRoom = (): Float64Array => new Float64Array(rooms);
+  return {
+    joined: new Int32Array(rooms),
+    facing: perRoom(),
+    widest: perRoom(),
+    windward: perRoom(),
+    leeward: perRoom(),
+    between: perRoom(),
+    alone: perRoom(),
+    through: perRoom(),
+  };
+}
+
+/**
+ * Wind through rooms that open doorways join, from windows on the side it comes from to windows on
+ * other sides, where that is more than the same windows would exchange by themselves.
+ *
+ * Adds what comes in to the openings of the windward rooms and what goes out to the outflow of the
+ * others; the way between is for balanceFlows.
+ *
+ * @param windFrom  [deg]; NaN where nobody knows: then the side of the largest open window counts as windward
+ * @returns whether any wind blows through
+ */
+export function blowThrough(
+  m: Model,
+  shell: Shell,
+  day: Day,
+  s: number,
+  wind: number,
+  windFrom: number,
+): boolean {
+  const { work } = shell;
+  joinRooms(m, work, day.doorways, s * m.doorCount);
+  measureOpenings(m, shell, day, s * shell.openings, windFrom);
+  let blows = false;
+  for (let i = 0; i < m.roomCount; i++) {
+    const { windward, leeward, between, alone, through } = work;
+    through[i] = 0;
+    if (windward[i] === 0 || leeward[i] === 0) continue;
+    const flow = crossFlow(windward[i]!, leeward[i]!, between[i]!, wind, PRESSURE_DIFFERENCE);
+    through[i] = Math.max(0, m.density * flow - alone[i]!);
+    if (through[i]! > 0) blows = true;
+  }
+  if (blows) spread(m, shell, day, s * shell.openings);
+  return blows;
+}
+
+/** Number the rooms that open doorways join by the first among them; note the narrowest doorway. */
+function joinRooms(m: Model, work: ThroughWork, open: Float64Array, openAt: number): void {
+  const { frames, doors, doorCount, roomCount, rooms } = m;
+  const { joined, widest, windward, leeward, between, alone } = work;
+  for (let i = 0; i < roomCount; i++) {
+    joined[i] = i;
+    widest[i] = 0;
+    windward[i] = 0;
+    leeward[i] = 0;
+    alone[i] = 0;
+    between[i] = Number.POSITIVE_INFINITY;
+  }
+  for (let d = 0; d < doorCount; d++) {
+    if (open[openAt + d]! < AJAR) continue;
+    const a = rootOf(joined, frames[d * FRAME_STRIDE + A]!);
+    const b = rootOf(joined, frames[d * FRAME_STRIDE + B]!);
+    joined[Math.max(a, b)] = Math.min(a, b);
+  }
+  for (let i = 0; i < roomCount; i++) {
+    const first = rootOf(joined, i);
+    joined[i] = first;
+    alone[first] = alone[first]! + rooms[i * ROOM_STRIDE + OPENING]!;
+  }
+  for (let d = 0; d < doorCount; d++) {
+    const part = open[openAt + d]!;
+    if (part < AJAR) continue;
+    const first = joined[frames[d * FRAME_STRIDE + A]!]!;
+    const door = d * DOOR_STRIDE;
+    const area = part * doors[door + WIDTH]! * doors[door + HEIGHT]!;
+    between[first] = Math.min(between[first]!, area);
+  }
+}
+
+function rootOf(joined: Int32Array, room: number): number {
+  let root = room;
+  while (joined[root] !== root) root = joined[root]!;
+  return root;
+}
+
+function measureOpenings(m: Model, shell: Shell, day: Day, openAt: number, windFrom: number): void {
+  const { openings, openingRoom, openingArea, openingAzimuth, work } = shell;
+  const { joined, facing, widest, windward, leeward } = work;
+  for (let i = 0; i < m.roomCount; i++) facing[i] = windFrom;
+  for (let o = 0; o < openings && Number.isNaN(windFrom); o++) {
+    const first = joined[openingRoom[o]!]!;
+    const area = day.openings[openAt + o]! * openingArea[o]!;
+    if (area <= widest[first]!) continue;
+    widest[first] = area;
+    facing[first] = openingAzimuth[o]!;
+  }
+  for (let o = 0; o < openings; o++) {
+    const area = day.openings[openAt + o]! * openingArea[o]!;
+    if (area <= 0) continue;
+    const first = joined[openingRoom[o]!]!;
+    const side = faces(openingAzimuth[o]!, facing[first]!) ? windward : leeward;
+    side[first] = side[first]! + area;
+  }
+}
+
+/** Share what blows through among the windows it passes, by their area. */
+function spread(m: Model, shell: Shell, day: Day, openAt: number): void {
+  const { openings, openingRoom, openingArea, openingAzimuth, work } = shell;
+  const { joined, facing, windward, leeward, through } = work;
+  const { rooms } = m;
+  for (let o = 0; o < openings; o++) {
+    const area = day.openings[openAt + o]! * openingArea[o]!;
+    const first = joined[openingRoom[o]!]!;
+    const flow = through[first]!;
+    if (area <= 0 || flow === 0) continue;
+    const r = openingRoom[o]! * ROOM_STRIDE;
+    if (faces(openingAzimuth[o]!, facing[first]!)) {
+      rooms[r + OPENING] = rooms[r + OPENING]! + (flow * area) / windward[first]!;
+    } else {
+      rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + (flow * area) / leeward[first]!;
+    }
+  }
+}
+
+/** Whether a window looks towards a direction, give or take 60 degrees. */
+function faces(azimuth: number, direction: number): boolean {
+  return Math.cos(((azimuth - direction) * Math.PI) / 180) > 0.5;
+}
+
+const { opening: OPENING, outflow: OUTFLOW } = ROOM;
+const { width: WIDTH, height: HEIGHT } = DOOR;
+const { a: A, b: B } = FRAME;
+const ROOM_STRIDE = ROOM.stride;
+const DOOR_STRIDE = DOOR.stride;
+const FRAME_STRIDE = FRAME.stride;
+
+/** A doorway less open than this does not let wind through. [-] */
+const AJAR = 0.1;
+/** Between windward and other sides of a sheltered house, as a pressure coefficient; common practice. [-] */
+const PRESSURE_DIFFERENCE = 0.4;

@@ -1,0 +1,150 @@
+import type { TraceStretch } from '../../engine/trace.ts';
+import type { RoomBands } from '../../home/bands.ts';
+import type { Home } from '../../home/home.ts';
+import type { BandHours } from '../plan-measures.ts';
+import { createTrailingMean, type TrailingMean } from '../trailing-mean.ts';
+
+/** Hours that rooms spend outside their bands, and how far. */
+export interface TimeOutsideBands {
+  observe(stretch: TraceStretch): void;
+  result(room: number): {
+    readonly all: BandHours;
+    readonly occupied: BandHours;
+    /** Below and above the temperature band, kept apart. [K h] */
+    readonly degreeHoursBelow: number;
+    readonly degreeHoursAbove: number;
+  };
+}
+
+/**
+ * Temperatures are operative. A step counts by its length; occupied, by the share of it that
+ * somebody is in the room. On the edge of a band is inside it.
+ *
+ * A species whose band has an averaging time counts when the mean over that time, ending with the
+ * step, is above the band; before so much time has passed, nothing counts. Species that the home
+ * does not carry stay at 0.
+ *
+ * Source: hours outside and degree-hours are methods A and B of ISO 7730 annex H.
+ */
+export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]): TimeOutsideBands {
+  const rooms = home.rooms.length;
+  const all = new Float64Array(rooms * KEYS.length); // s
+  const occupied = new Float64Array(rooms * KEYS.length); // s
+  const depth = new Float64Array(rooms * KEYS.length); // how far times how long [unit s]
+  const coldest = Float64Array.from(bands, (band) => band.temperature.low);
+  const warmest = Float64Array.from(bands, (band) => band.temperature.high);
+  const driest = Float64Array.from(bands, (band) => band.humidity.low);
+  const dampest = Float64Array.from(bands, (band) => band.humidity.high);
+  const watched = home.species.map((s, index) => watchedSpecies(s.name, index, bands));
+  const species = watched.filter((s) => s !== null);
+  let means: (TrailingMean | null)[] | null = null;
+  let averaged = new Float64Array(0); // laid out as the stretch
+
+  function observe(stretch: TraceStretch): void {
+    const { dt, room } = stretch;
+    if (averaged.length < stretch.steps * rooms) averaged = new Float64Array(stretch.steps * rooms);
+    means ??= species.flatMap(({ hours }) => hours.map((h) => trailingMean(h, dt)));
+    for (let i = 0; i < rooms; i++) {
+      watch(stretch, i, room.operativeTemperature, coldest[i]!, warmest[i]!, TEMPERATURE_LOW);
+      watch(stretch, i, room.relativeHumidity, driest[i]!, dampest[i]!, HUMIDITY_LOW);
+      for (let k = 0; k < species.length; k++) {
+        const { index, key, high } = species[k]!;
+        const mean = means[k * rooms + i]!;
+        const level = room.species[index]!;
+        if (mean === null) watch(stretch, i, level, NO_EDGE, high[i]!, key - 1);
+        else {
+          mean.addAll(level, averaged, i, stretch.steps * rooms, rooms);
+          watch(stretch, i, averaged, NO_EDGE, high[i]!, key - 1);
+        }
+      }
+    }
+  }
+
+  /**
+   * Book the steps in which a room's values are below a band (by a key) or above (by the next). What
+   * is not a number is inside.
+   */
+  function watch(
+    { steps, dt, room: { occupants } }: TraceStretch,
+    i: number,
+    values: Float64Array,
+    low: number,
+    high: number,
+    key: number,
+  ): void {
+    const end = steps * rooms;
+    const a = i * KEYS.length + key;
+    const b = a + 1;
+    let under = all[a]!;
+    let underFelt = occupied[a]!;
+    let underDepth = depth[a]!;
+    let over = all[b]!;
+    let overFelt = occupied[b]!;
+    let overDepth = depth[b]!;
+    for (let at = i; at < end; at += rooms) {
+      const value = values[at]!;
+      if (value > high) {
+        over += dt;
+        overFelt += dt * Math.min(1, occupants[at]!);
+        overDepth += (value - high) * dt;
+      } else if (value < low) {
+        under += dt;
+        underFelt += dt * Math.min(1, occupants[at]!);
+        underDepth += (low - value) * dt;
+      }
+    }
+    all[a] = under;
+    occupied[a] = underFelt;
+    depth[a] = underDepth;
+    all[b] = over;
+    occupied[b] = overFelt;
+    depth[b] = overDepth;
+  }
+
+  return {
+    observe,
+    result: (room) => ({
+      all: bandHours(all, room),
+      occupied: bandHours(occupied, room),
+      degreeHoursBelow: depth[room * KEYS.length + TEMPERATURE_LOW]! / 3600,
+      degreeHoursAbove: depth[room * KEYS.length + TEMPERATURE_HIGH]! / 3600,
+    }),
+  };
+}
+
+/** A species the figures have a key for; per room its upper edge, Infinity for none, and hours. */
+function watchedSpecies(name: string, index: number, bands: readonly RoomBands[]) {
+  const key = KEYS.indexOf(`${plain(name)}_high` as (typeof KEYS)[number]);
+  if (key < 0) return null;
+  const found = bands.map(
+    (b) => Object.entries(b.species).find(([other]) => plain(other) === plain(name))?.[1],
+  );
+  const high = Float64Array.from(found, (band) => band?.high ?? Number.POSITIVE_INFINITY);
+  const hours = found.map((band) => band?.hours ?? 0);
+  return { index, key, high, hours };
+}
+
+const bandHours = (seconds: Float64Array, room: number): BandHours =>
+  Object.fromEntries(
+    KEYS.map((key, k) => [key, seconds[room * KEYS.length + k]! / 3600]),
+  ) as unknown as BandHours;
+
+const trailingMean = (hours: number, dt: number): TrailingMean | null =>
+  hours > 0 ? createTrailingMean(Math.max(1, Math.round((hours * 3600) / dt))) : null;
+
+const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
+
+const KEYS = [
+  'temperature_low',
+  'temperature_high',
+  'humidity_low',
+  'humidity_high',
+  'co2_high',
+  'tvoc_high',
+  'pm25_high',
+] as const satisfies readonly (keyof BandHours)[];
+// The key of each upper edge follows that of its lower one.
+const TEMPERATURE_LOW = KEYS.indexOf('temperature_low');
+const TEMPERATURE_HIGH = KEYS.indexOf('temperature_high');
+const HUMIDITY_LOW = KEYS.indexOf('humidity_low');
+const NO_EDGE = Number.NEGATIVE_INFINITY;

@@ -1,0 +1,45 @@
+import { figureText } from '../../units/figure-text.ts';
+
+/** How far an estimate lies above what was simulated; 100 where the simulation has nothing. [%] */
+export function differencePct(estimate: number, simulated: number): number {
+  if (simulated === 0) return estimate === 0 ? 0 : 100;
+  return (100 * (estimate - simulated)) / Math.abs(simulated);
+}
+
+/** Whether methods so unlike differ by more than they may without a reason being named. */
+export function needsReason(estimate: number, simulated: number): boolean {
+  return Math.abs(differencePct(estimate, simulated)) > UNREMARKABLE_PCT;
+}
+
+/** "the rule of thumb is 12 % higher" */
+export function differenceInWords(estimate: number, simulated: number): string {
+  const pct = differencePct(estimate, simulated);
+  if (Math.abs(pct) < 0.5) return 'the two agree';
+  return `the rule of thumb is ${figureText(Math.abs(pct), 0)} % ${pct > 0 ? 'higher' : 'lower'}`;
+}
+
+/** One thing that moves the estimate away from the simulation, in the unit of both. */
+export interface Effect {
+  readonly size: number;
+  readonly words: string;
+}
+
+/**
+ * The one or two effects that do most to make the estimate differ the way it does; the second only
+ * where it explains a fifth or more.
+ */
+export function mainReasons(effects: readonly Effect[], difference: number): string[] {
+  return effects
+    .filter(({ size }) => Math.sign(size) === Math.sign(difference))
+    .sort((a, b) => Math.abs(b.size) - Math.abs(a.size))
+    .filter(({ size }, rank) => rank === 0 || Math.abs(size) >= 0.2 * Math.abs(difference))
+    .slice(0, 2)
+    .map(({ words }) => words);
+}
+
+/** "Mainly, airing takes 340 kWh more than it counts; and ...", `it` being the rule of thumb. */
+export function becauseOf(reasons: readonly string[]): string {
+  return `The main reason${reasons.length > 1 ? 's' : ''}: ${reasons.join('; and ')}.`;
+}
+
+const UNREMARKABLE_PCT = 15;

@@ -1,0 +1,49 @@
+import type { Home } from '../../home/home.ts';
+import { figureText } from '../../units/figure-text.ts';
+import type { Weather } from '../../weather/weather.ts';
+import type { Climate } from '../series/monthly-climate.ts';
+import { differenceInWords, needsReason } from './difference.ts';
+
+/**
+ * How the mean leakage simulated agrees with ach50/20 and, where it does not, why.
+ *
+ * @param ach   simulated mean [1/h]
+ * @param year  means over the whole period
+ */
+export function infiltrationSentence(
+  home: Home,
+  ach: number,
+  year: Climate,
+  weather: Weather,
+): string {
+  const { ach50, how } = home.leakage;
+  const simulated = `${figureText(ach, 2)} ${ach50 === null ? 'air changes an hour ' : ''}on average`;
+  if (ach50 === null) {
+    return `Leakage: ${simulated}; no blower-door figure is known to set beside it.`;
+  }
+  const rule = ach50 / 20;
+  const facts =
+    `Leakage: a twentieth of the blower-door figure is ${figureText(rule, 2)} air changes an ` +
+    `hour, the simulation has ${simulated}; ${differenceInWords(rule, ach)}.`;
+  if (!needsReason(rule, ach)) return facts;
+  if (how.by === 'rate') {
+    return `${facts} The scenario gives leakage as a steady rate, of which a blower door knows nothing.`;
+  }
+  const warmer = year.indoor - year.outdoor;
+  const stack = how.stack * Math.abs(warmer);
+  const wind = how.wind * meanSquare(weather.windSpeed);
+  const leader = stack > wind ? 'warmth inside' : 'wind';
+  const share = (100 * Math.max(stack, wind)) / (stack + wind);
+  return (
+    `${facts} Here ${leader} drives most of it (${figureText(share, 0)} %): on average the ` +
+    `rooms are ${figureText(Math.abs(warmer), 1)} K ${warmer < 0 ? 'cooler' : 'warmer'} than ` +
+    `outdoors and the wind blows at ${figureText(mean(weather.windSpeed), 1)} m/s before ` +
+    `shelter. The 20 stands for an average house and climate; here it would be ` +
+    `${figureText(ach50 / ach, 0)}.`
+  );
+}
+
+const mean = (values: Float64Array): number =>
+  values.reduce((sum, v) => sum + v, 0) / Math.max(1, values.length);
+const meanSquare = (values: Float64Array): number =>
+  values.reduce((sum, v) => sum + v * v, 0) / Math.max(1, values.length);

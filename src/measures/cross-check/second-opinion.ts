@@ -1,0 +1,88 @@
+import type { Ledger } from '../../engine/ledger.ts';
+import { type HeatLoss, heatLoss } from '../../home/heat-loss.ts';
+import type { Home } from '../../home/home.ts';
+import type { Remark } from '../../home/notices.ts';
+import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
+import type { Weather } from '../../weather/weather.ts';
+import { heatingSeason } from '../energy/heating-season.ts';
+import { booked } from '../ledger-sum.ts';
+import type { SecondOpinion } from '../plan-measures.ts';
+import type { Climate, MonthlyClimate } from '../series/monthly-climate.ts';
+import { differencePct } from './difference.ts';
+import { type HeatingBooks, heatingSentence } from './heating-sentence.ts';
+import { infiltrationSentence } from './infiltration-sentence.ts';
+import { vapourOpinion } from './vapour-opinion.ts';
+
+/** The handbook's estimate for the same home, and one sentence for each on how the two agree. */
+export interface Opinion {
+  readonly figures: SecondOpinion;
+  readonly notices: readonly Remark[];
+}
+
+/**
+ * Heating by degree-days, leakage by ach50/20, vapour by G/(nV), each beside the simulation.
+ *
+ * - Heat-loss coefficient: elements, panes and ground of the home, and air at ach50/20 (where that
+ *   is not known: at the simulation's mean leakage).
+ * - Base temperature: mean air temperature of all rooms, by volume, minus mean gains (people,
+ *   things, devices, sun) over the heat-loss coefficient, both over the heating season: the months
+ *   that need at least a twentieth of the heat of the one that needs most.
+ * - Degree-days: by daily means, over the whole period.
+ * - Difference: estimate minus simulation, over simulation.
+ *
+ * Source: balance-point method as in CIBSE TM41 (2006), from memory.
+ */
+export function secondOpinion(
+  home: Home,
+  ledger: Ledger,
+  climate: MonthlyClimate,
+  weather: Weather,
+): Opinion {
+  const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
+  const every = ledger.months.map((_, row) => row);
+  const year = climate.over(every);
+  const season = heatingSeason(ledger);
+  const inSeason = climate.over(season);
+  const ach = (year.infiltration * 3600) / volume;
+  const rule = home.leakage.ach50 === null ? null : home.leakage.ach50 / 20;
+  const loss = heatLoss(home, ((rule ?? ach) * volume) / 3600);
+  const gains = GAINS.reduce((sum, term) => sum + booked(ledger.energy[term], season, ledger), 0);
+  const base = baseTemperature(inSeason, gains, loss);
+  const degreeDays = climate.degreeDays(base);
+  const estimate = (loss.total * degreeDays * 24) / 1000;
+  const simulated = booked(ledger.energy.heating, every, ledger) / JOULES_PER_KWH;
+  const books: HeatingBooks = {
+    home,
+    ledger,
+    season,
+    climate: inSeason,
+    loss,
+    estimate,
+    simulated,
+  };
+  const vapour = vapourOpinion(ledger, season, inSeason, rule === null ? null : rule * volume);
+  return {
+    figures: {
+      heat_loss_coefficient_w_per_k: loss.total,
+      degree_days_k_d: degreeDays,
+      degree_day_heating_kwh: estimate,
+      difference_pct: differencePct(estimate, simulated),
+      infiltration_ach_mean: ach,
+      ach50_over_20: rule,
+      vapour_excess_g_per_m3: vapour.excess,
+      humidity_class: vapour.humidityClass,
+    },
+    notices: [
+      { id: 'second-opinion-heating', text: heatingSentence(books) },
+      { id: 'second-opinion-infiltration', text: infiltrationSentence(home, ach, year, weather) },
+      { id: 'second-opinion-vapour', text: vapour.sentence },
+    ],
+  };
+}
+
+function baseTemperature(season: Climate, gains: number, loss: HeatLoss): number {
+  if (season.seconds === 0 || loss.total === 0) return season.indoor;
+  return season.indoor - gains / season.seconds / loss.total;
+}
+
+const GAINS = ['people', 'things', 'devices', 'sun'] as const;

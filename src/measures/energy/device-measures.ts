@@ -1,0 +1,48 @@
+import type { Run } from '../../engine/run.ts';
+import type { Home } from '../../home/home.ts';
+import type { DeviceMeasures, PlanMeasures } from '../plan-measures.ts';
+import type { DeviceUse } from './device-use.ts';
+import type { FuelUse } from './energy-use.ts';
+
+/** Electricity of appliances and devices together, and what each device did. */
+export function devicesMeasures(
+  home: Home,
+  uses: readonly FuelUse[],
+  use: (device: number) => DeviceUse,
+  control: Run['control'],
+): PlanMeasures['devices'] {
+  const detail = byDevice(home, use, control);
+  return {
+    electricity_kwh: uses.reduce((sum, { otherKwh }) => sum + otherKwh, 0),
+    by_device: Object.fromEntries(
+      Object.entries(detail).map(([name, own]) => [name, own.electricity_kwh]),
+    ),
+    detail,
+  };
+}
+
+/** Figures of each device by name; starts and emptyings are what its controls counted. */
+function byDevice(
+  { devices }: Home,
+  use: (device: number) => DeviceUse,
+  control: Run['control'],
+): Record<string, DeviceMeasures> {
+  const counted = control?.devices ?? [];
+  return Object.fromEntries(
+    devices.map(({ name }, d) => {
+      const own = use(d);
+      const sum = (what: 'starts' | 'emptied'): number =>
+        counted.reduce((total, c) => (c.device === d ? total + c[what] : total), 0);
+      const figures: DeviceMeasures = {
+        electricity_kwh: own.electricityKwh,
+        fuel_kwh: own.fuelKwh,
+        water_kg: own.waterKg,
+        heat_kwh: own.heatKwh,
+        hours: own.hours,
+        starts: sum('starts'),
+        emptied: sum('emptied'),
+      };
+      return [name, figures];
+    }),
+  );
+}

@@ -1,0 +1,129 @@
+import type { TraceStretch } from '../../engine/trace.ts';
+import type { Fuel, Home } from '../../home/home.ts';
+import type { Prices } from '../../home/prices.ts';
+import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
+import { meanPriceOf } from './mean-price.ts';
+import type { Winter } from './winter.ts';
+
+/** Energy bought, fuel by fuel, and what it costs by the meter. */
+export interface EnergyUse {
+  observe(stretch: TraceStretch): void;
+  /** One row per fuel that the home can draw; standing charges are not in `cost`. */
+  result(): readonly FuelUse[];
+}
+
+export interface FuelUse {
+  readonly fuel: Fuel;
+  /** Whether something of the home burns or draws it for heat, be it never. */
+  readonly heats: boolean;
+  /** Drawn by heat sources, their backup heaters and stoves. [kWh] */
+  readonly heatKwh: number;
+  /** Drawn by appliances and devices; electricity only. [kWh] */
+  readonly otherKwh: number;
+  /** At the tariff of each moment [currency]; null where the fuel has no price. */
+  readonly cost: number | null;
+  /** Of that, in the winter half of the year. */
+  readonly winterCost: number | null;
+  /** Of that, for the sources and their backup, whose heat comes by emitters. */
+  readonly sourceCost: number | null;
+}
+
+/** Watches a run's fuel and electricity. Electricity is always listed: every home has it. */
+export function createEnergyUse(home: Home, prices: Prices, winter: Winter): EnergyUse {
+  const meters = metersOf(home);
+  const fuels = [...new Set<Fuel>(meters.map(({ fuel }) => fuel))];
+  const priceOf = meters.map(({ fuel }) => meanPriceOf(prices.fuels[fuel]?.tariff ?? FREE));
+  const energy = new Float64Array(meters.length); // W s
+  const cost = new Float64Array(meters.length); // currency/kWh W s
+  const winterCost = new Float64Array(meters.length); // the same unit
+  let power = new Float64Array(0); // of one meter, step by step [W]
+  let cold = new Float64Array(0); // share of each step that lies in winter [-]
+
+  function observe({ steps, dt, start, home: trace }: TraceStretch): void {
+    if (power.length < steps) {
+      power = new Float64Array(steps);
+      cold = new Float64Array(steps);
+    }
+    for (let s = 0; s < steps; s++) cold[s] = winter.share(start + s * dt, dt);
+    for (let k = 0; k < meters.length; k++) {
+      addUp(power, meters[k]!.draws(trace), steps);
+      const price = priceOf[k]!;
+      let used = energy[k]!;
+      let paid = cost[k]!;
+      let paidInWinter = winterCost[k]!;
+      for (let s = 0; s < steps; s++) {
+        const drawn = power[s]! * dt;
+        used += drawn;
+        if (drawn === 0) continue;
+        const sum = drawn * price(start + s * dt, dt);
+        paid += sum;
+        paidInWinter += sum * cold[s]!;
+      }
+      energy[k] = used;
+      cost[k] = paid;
+      winterCost[k] = paidInWinter;
+    }
+  }
+
+  function result(): FuelUse[] {
+    return fuels.map((fuel) => {
+      const sum = (values: Float64Array, ...uses: readonly Meter['use'][]): number =>
+        meters.reduce(
+          (total, meter, k) =>
+            meter.fuel === fuel && uses.includes(meter.use) ? total + values[k]! : total,
+          0,
+        ) / JOULES_PER_KWH;
+      const known = prices.fuels[fuel] !== undefined;
+      const unused = sum(energy, 'source') === 0;
+      return {
+        fuel,
+        heats: meters.some((meter) => meter.fuel === fuel && meter.use !== 'other'),
+        heatKwh: sum(energy, 'source', 'stove'),
+        otherKwh: sum(energy, 'other'),
+        cost: known ? sum(cost, 'source', 'stove', 'other') : null,
+        winterCost: known ? sum(winterCost, 'source', 'stove', 'other') : null,
+        sourceCost: known || unused ? sum(cost, 'source') : null,
+      };
+    });
+  }
+
+  return { observe, result };
+}
+
+/** Things that draw the same fuel for the same use. */
+interface Meter {
+  readonly fuel: Fuel;
+  readonly use: 'source' | 'stove' | 'other';
+  readonly draws: (trace: TraceStretch['home']) => readonly Float64Array[];
+}
+
+function metersOf({ sources, devices }: Home): Meter[] {
+  const meters: Meter[] = sources.map(({ fuel }, k) => ({
+    fuel,
+    use: 'source',
+    draws: (trace) => [trace.sourceFuel[k]!],
+  }));
+  if (devices.some(({ does }) => does.kind === 'stove')) {
+    const draws: Meter['draws'] = (trace) => trace.devices.map(({ fuel }) => fuel);
+    meters.push({ fuel: 'wood', use: 'stove', draws });
+  }
+  if (sources.some(({ backup = 0 }) => backup > 0)) {
+    meters.push({ fuel: 'electricity', use: 'source', draws: (trace) => trace.sourceBackup });
+  }
+  const bought: Meter['draws'] = (trace) => [
+    trace.electricity,
+    ...trace.devices.map(({ electricity }) => electricity),
+  ];
+  return [...meters, { fuel: 'electricity', use: 'other', draws: bought }];
+}
+
+/** Fill `sums` with the sums of several series. */
+function addUp(sums: Float64Array, series: readonly Float64Array[], steps: number): void {
+  sums.fill(0, 0, steps);
+  for (let k = 0; k < series.length; k++) {
+    const values = series[k]!;
+    for (let s = 0; s < steps; s++) sums[s] = sums[s]! + values[s]!;
+  }
+}
+
+const FREE = { by: 'flat', price: 0 } as const;

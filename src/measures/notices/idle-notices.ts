@@ -1,0 +1,45 @@
+import type { Remark } from '../../home/notices.ts';
+import { figureText } from '../../units/figure-text.ts';
+import type { PlanMeasures } from '../plan-measures.ts';
+
+/** Things a plan has that did nothing in it, and heat that went out of open windows. */
+export function idleNotices(
+  heating: PlanMeasures['heating'],
+  devices: PlanMeasures['devices'],
+  alerts: PlanMeasures['alerts'],
+): Remark[] {
+  return [
+    ...Object.entries(devices.detail)
+      .filter(([, { hours }]) => hours === 0)
+      .map(([name]) => ({
+        id: 'device-never-ran',
+        text: `The device "${name}" never ran: look at its gate, its hours and its levels.`,
+      })),
+    ...Object.entries(alerts.by_rule)
+      .filter(([, { fired }]) => fired === 0)
+      .map(([name]) => ({
+        id: 'rule-never-fired',
+        text: `The rule "${name}" never fired: its conditions and its gate never held together for long enough.`,
+      })),
+    ...Object.entries(alerts.by_rule)
+      .filter(([, { fired, could_act }]) => fired >= FEW && could_act < fired / 2)
+      .map(([name, { fired, could_act }]) => ({
+        id: 'rule-unheard',
+        text:
+          `The rule "${name}" fired ${fired} times, and ${could_act} times somebody was home and ` +
+          'awake within the hour to do something about it.',
+      })),
+    ...openWindowHeat(heating),
+  ];
+}
+
+function openWindowHeat({ useful_kwh, with_window_open_kwh: lost }: PlanMeasures['heating']) {
+  if (!(lost > WORTH_A_WORD * useful_kwh)) return [];
+  const text =
+    `Emitters gave ${figureText(lost, 0)} kWh to rooms while a window of theirs stood open, ` +
+    `${figureText((100 * lost) / useful_kwh, 0)} % of all their heat.`;
+  return [{ id: 'heating-with-window-open', text }];
+}
+
+const FEW = 10;
+const WORTH_A_WORD = 0.02;

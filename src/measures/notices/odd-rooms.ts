@@ -1,0 +1,62 @@
+import type { TraceStretch } from '../../engine/trace.ts';
+import type { Home } from '../../home/home.ts';
+import type { Remark } from '../../home/notices.ts';
+import { figureText } from '../../units/figure-text.ts';
+
+/** Watches for rooms that leave what the model can speak of, and says so in notices. */
+export interface OddRooms {
+  readonly observe: (stretch: TraceStretch) => void;
+  readonly notices: () => Remark[];
+}
+
+/**
+ * Two things a person should hear of: air that stood above saturation, because the model lets water
+ * condense on panes only; and rooms hotter than anybody would bear, because something in the
+ * scenario is likely wrong.
+ */
+export function createOddRooms({ rooms }: Home): OddRooms {
+  const soaked = new Float64Array(rooms.length); // s
+  const hottest = new Float64Array(rooms.length).fill(Number.NEGATIVE_INFINITY); // °C
+
+  function observe({ steps, dt, room }: TraceStretch): void {
+    const { relativeHumidity, airTemperature } = room;
+    for (let k = 0, i = 0; k < steps * rooms.length; k++) {
+      if (relativeHumidity[k]! > SATURATED) soaked[i] = soaked[i]! + dt;
+      if (airTemperature[k]! > hottest[i]!) hottest[i] = airTemperature[k]!;
+      i = i + 1 === rooms.length ? 0 : i + 1;
+    }
+  }
+
+  function notices(): Remark[] {
+    return rooms.flatMap(({ name }, i) => [
+      ...(soaked[i]! >= 3600 ? [soakedNotice(name, soaked[i]! / 3600)] : []),
+      ...(hottest[i]! > UNBEARABLE ? [hotNotice(name, hottest[i]!)] : []),
+    ]);
+  }
+
+  return { observe, notices };
+}
+
+function soakedNotice(name: string, hours: number): Remark {
+  return {
+    id: 'above-saturation',
+    text:
+      `The air of ${name} stood above saturation for ${figureText(hours, 0)} hours: more water ` +
+      'than it can hold, with only panes to condense on. In truth walls and things there would be ' +
+      'wet. Look at its water, its exchange of air and its temperature.',
+  };
+}
+
+function hotNotice(name: string, temperature: number): Remark {
+  return {
+    id: 'beyond-belief',
+    text:
+      `${name} reached ${figureText(temperature, 0)} °C: look at its heaters, panes and walls for ` +
+      'a value that cannot be meant.',
+  };
+}
+
+/** A little above 100, because between two steps a wet pane may not have caught up. [%] */
+const SATURATED = 101;
+/** Warmer than any room that people live in. [°C] */
+const UNBEARABLE = 45;

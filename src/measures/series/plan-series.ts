@@ -1,0 +1,98 @@
+import type { Observer, TraceStretch } from '../../engine/trace.ts';
+import { createColdSpots } from '../damp/cold-spots.ts';
+import { createHourlyMeans, type Hour } from '../hourly-means.ts';
+import type { MeasuresSetup } from '../measures-setup.ts';
+
+/** The hours of one plan, as means over each, kept small enough for many plans at once. */
+export interface PlanSeries {
+  /** Instant at which the first hour begins. [s UTC] */
+  readonly start: number;
+  readonly outdoors: {
+    /** [°C] */
+    readonly temperature: Float32Array;
+    /** [Pa] */
+    readonly vapourPressure: Float32Array;
+  };
+  /** In the order of the home. */
+  readonly rooms: readonly RoomSeries[];
+}
+
+/** One value per hour; of the mould index one per day. */
+export interface RoomSeries {
+  readonly name: string;
+  /** [°C] */
+  readonly airTemperature: Float32Array;
+  /** What the temperature band is about: mean of air and inner surfaces. [°C] */
+  readonly operativeTemperature: Float32Array;
+  /** [%] */
+  readonly relativeHumidity: Float32Array;
+  /** Relative humidity at the surface of the coldest spot. [%] */
+  readonly coldSpotHumidity: Float32Array;
+  /** Share of the hour with somebody in the room. [-] */
+  readonly occupied: Float32Array;
+  /** VTT index at the coldest spot, at the end of every 24 h since the start. [-] */
+  readonly mouldIndex: Float32Array;
+}
+
+/**
+ * Keeps the series of a run for pictures: some 180 kB a room and year. Cold spot and mould index are
+ * those of the figures.
+ */
+export function createPlanSeries(setup: Pick<MeasuresSetup, 'home' | 'mouldClasses' | 'period'>): {
+  readonly observe: Observer;
+  result(): PlanSeries;
+} {
+  const { home, mouldClasses, period } = setup;
+  const hours = period.hours;
+  const outdoors = { temperature: hourly(hours), vapourPressure: hourly(hours) };
+  const rooms = home.rooms.map(({ name }) => ({
+    name,
+    airTemperature: hourly(hours),
+    operativeTemperature: hourly(hours),
+    relativeHumidity: hourly(hours),
+    coldSpotHumidity: hourly(hours),
+    occupied: hourly(hours),
+    mouldIndex: hourly(Math.ceil(hours / 24)),
+  }));
+  const coldSpots = createColdSpots(home, mouldClasses);
+  const means = createHourlyMeans(rooms.length, [coldSpots.observe, keepHour]);
+
+  function keepHour(hour: Hour): void {
+    const h = Math.round((hour.start - period.start) / HOUR);
+    outdoors.temperature[h] = hour.outdoorTemperature;
+    outdoors.vapourPressure[h] = hour.outdoorVapourPressure;
+    for (let i = 0; i < rooms.length; i++) {
+      const room = rooms[i]!;
+      room.airTemperature[h] = hour.airTemperature[i]!;
+      room.coldSpotHumidity[h] = coldSpots.humidity[i]!;
+      room.mouldIndex[Math.floor(h / 24)] = coldSpots.mouldIndex[i]!;
+    }
+  }
+
+  /** What the hourly means do not carry. */
+  function addSteps({ room, steps, dt, start }: TraceStretch): void {
+    const share = dt / HOUR;
+    for (let s = 0; s < steps; s++) {
+      const h = Math.floor((start + s * dt - period.start) / HOUR);
+      for (let i = 0; i < rooms.length; i++) {
+        const { operativeTemperature, relativeHumidity, occupied } = rooms[i]!;
+        const at = s * rooms.length + i;
+        operativeTemperature[h]! += room.operativeTemperature[at]! * share;
+        relativeHumidity[h]! += room.relativeHumidity[at]! * share;
+        occupied[h]! += Math.min(1, room.occupants[at]!) * share;
+      }
+    }
+  }
+
+  return {
+    observe: (stretch) => {
+      means.observe(stretch);
+      addSteps(stretch);
+    },
+    result: () => ({ start: period.start, outdoors, rooms }),
+  };
+}
+
+const hourly = (hours: number): Float32Array => new Float32Array(hours);
+
+const HOUR = 3600;

@@ -1,0 +1,35 @@
+import type { Assumed } from '../../home/notices.ts';
+import type { Preset } from '../presets/preset.ts';
+import { pointerOf } from '../yaml/json-pointer.ts';
+import type { Path } from '../yaml/place-of.ts';
+
+/** Fills what nobody gave, and keeps a list of it. */
+export interface Fill {
+  /** The given number, or the preset's, which is then listed. */
+  number(path: Path, given: number | undefined, preset: Preset): number;
+  /** The given word or text, or the one assumed, which is then listed. */
+  word<T extends string>(path: Path, given: T | undefined, assumed: T, source: string): T;
+  readonly assumed: readonly Assumed[];
+}
+
+export function createFill(): Fill {
+  const rows = new Map<string, Assumed>();
+  return {
+    number(path, given, { value, low, high, source }) {
+      if (given !== undefined) return given;
+      const pointer = pointerOf(path);
+      const [least, most] = [Number(low.toPrecision(6)), Number(high.toPrecision(6))];
+      rows.set(pointer, { path: pointer, value, low: least, high: most, source });
+      return value;
+    },
+    word(path, given, assumed, source) {
+      if (given !== undefined) return given;
+      const pointer = pointerOf(path);
+      rows.set(pointer, { path: pointer, value: assumed, low: null, high: null, source });
+      return assumed;
+    },
+    get assumed() {
+      return [...rows.values()];
+    },
+  };
+}

@@ -1,0 +1,55 @@
+import { LONGEST } from '../model/month-day.ts';
+import type { Finding } from '../unplaced-problem.ts';
+import { zoneClock, zoneNames } from '../zone-clock.ts';
+import { curveFindings } from './curves.ts';
+import { type Loose, loosely, mapping } from './tolerant-readers.ts';
+
+/** Single values that are well formed and still impossible. */
+export function oddFindings(raw: Loose): Finding[] {
+  const findings: Finding[] = [];
+  const zone = mapping(raw['site'])['timezone'];
+  if (typeof zone === 'string' && zone !== '' && zoneClock(zone) === null) {
+    const expected = 'a time zone by its IANA name, such as Europe/London';
+    findings.push({ path: ['site', 'timezone'], expected, names: zoneNames() });
+  }
+  const step = loosely(raw['step'], 'min');
+  if (step >= 1 && step <= 60 && !Number.isInteger(60 / step)) {
+    findings.push({
+      path: ['step'],
+      expected: 'minutes that divide an hour: 1, 2, 3, 4, 5, 6, 10 ...',
+    });
+  }
+  for (const end of ['from', 'to']) {
+    const match = /^(\d\d)-(\d\d)$/.exec(String(mapping(raw['period'])[end] ?? ''));
+    if (match === null) continue;
+    const longest = LONGEST[Number(match[1]) - 1] ?? 31;
+    if (Number(match[2]) <= longest) continue;
+    findings.push({ path: ['period', end], expected: `a day up to ${match[1]}-${longest}` });
+  }
+  findings.push(...curveFindings(mapping(raw['heating'])));
+  for (const path of BAND_PATHS(raw)) {
+    for (const name of ['temperature', 'humidity', 'co2', 'tvoc', 'pm25']) {
+      const { low, high } = mapping(mapping(path.bands)[name]);
+      const unit = BAND_UNITS[name]!;
+      if (!(loosely(low, unit) > loosely(high, unit))) continue;
+      findings.push({ path: [...path.at, name, 'low'], expected: `no more than high (${high})` });
+    }
+  }
+  return findings;
+}
+
+const BAND_UNITS: Readonly<Record<string, string>> = {
+  temperature: '°C',
+  humidity: '%',
+  co2: 'ppm',
+  tvoc: 'µg/m3',
+  pm25: 'µg/m3',
+};
+
+const BAND_PATHS = (raw: Loose) => [
+  { at: ['bands'], bands: raw['bands'] },
+  ...Object.entries(mapping(mapping(raw['home'])['rooms'])).map(([name, room]) => ({
+    at: ['home', 'rooms', name, 'bands'],
+    bands: mapping(room)['bands'],
+  })),
+];

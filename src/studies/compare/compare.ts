@@ -1,0 +1,111 @@
+import { coldArrivalHours, dampEmptyHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import type { Buy } from '../../measures/energy/owning-per-year.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { yearsIn } from '../../measures/years-in.ts';
+import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
+
+/** Plans side by side: the figures of each, and how each differs from the first. */
+export interface Comparison {
+  readonly baseline: string;
+  readonly plans: readonly PlanMeasures[];
+  /** One for every plan but the first. */
+  readonly differences: readonly PlanDifference[];
+}
+
+/** A plan minus the baseline; negative is less. Hours are room-hours: added up over the rooms. */
+interface PlanDifference {
+  readonly plan: string;
+  readonly useful_kwh: number;
+  /** Over the period, standing charges included. */
+  readonly energy_money: number;
+  /** Energy scaled to a year, and owning what was bought. */
+  readonly total_money_per_year: number;
+  readonly humidity_high_hours: number;
+  readonly temperature_low_hours: number;
+  /** Under the temperature band within two hours of somebody coming in. */
+  readonly cold_arrival_hours: number;
+  /** Above the humidity band while nobody is in the room. */
+  readonly humidity_high_empty_hours: number;
+  /** Extra price over yearly saving of energy; null where nothing is bought or nothing saved. */
+  readonly payback_years: number | null;
+  /**
+   * Extra money for each room-hour above the humidity band that the plan avoids; null where it
+   * avoids none or costs no more.
+   */
+  readonly money_per_damp_hour_avoided: number | null;
+  /** Over the longest life among the things bought; null where nothing is bought. */
+  readonly npv: number | null;
+}
+
+/** What was bought for a plan, and the discount rate for the years to come. [1/year] */
+export interface Purchases {
+  readonly buys: readonly Buy[];
+  readonly discountRate: number;
+}
+
+/**
+ * Sets plans beside the first of them.
+ *
+ * @param purchases  one per plan, in the same order; left out where nothing is bought
+ * @throws RangeError for an empty list
+ */
+export function compareMeasures(
+  list: readonly PlanMeasures[],
+  purchases: readonly Purchases[] = [],
+): Comparison {
+  const [first, ...others] = list;
+  if (first === undefined) throw new RangeError('compareMeasures: needs at least one plan');
+  return {
+    baseline: first.plan,
+    plans: list,
+    differences: others.map((other, k) =>
+      difference(first, other, purchases[0] ?? NOTHING, purchases[k + 1] ?? NOTHING),
+    ),
+  };
+}
+
+function difference(
+  base: PlanMeasures,
+  plan: PlanMeasures,
+  had: Purchases,
+  buys: Purchases,
+): PlanDifference {
+  const damp =
+    roomHours(plan, 'outside_band_hours', 'humidity_high') -
+    roomHours(base, 'outside_band_hours', 'humidity_high');
+  const extra = plan.money.total_per_year - base.money.total_per_year;
+  const avoided = -damp / yearsIn(plan.period.hours);
+  const saved = energyPerYear(base) - energyPerYear(plan);
+  const price = priceOf(buys) - priceOf(had);
+  return {
+    plan: plan.plan,
+    useful_kwh: plan.heating.useful_kwh - base.heating.useful_kwh,
+    energy_money: plan.money.energy - base.money.energy,
+    total_money_per_year: extra,
+    humidity_high_hours: damp,
+    temperature_low_hours:
+      roomHours(plan, 'outside_band_hours', 'temperature_low') -
+      roomHours(base, 'outside_band_hours', 'temperature_low'),
+    cold_arrival_hours: coldArrivalHours(plan) - coldArrivalHours(base),
+    humidity_high_empty_hours: dampEmptyHours(plan) - dampEmptyHours(base),
+    payback_years: price > 0 && saved > 0 ? simplePayback(price, saved) : null,
+    money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
+    npv: worthToday(extra, buys),
+  };
+}
+
+/**
+ * What a plan's yearly money is worth today. Owning is in the yearly money as an annuity, so a
+ * thing that lives shorter than the horizon is taken to be bought again at the same price.
+ */
+function worthToday(extraPerYear: number, { buys, discountRate }: Purchases): number | null {
+  if (buys.length === 0) return null;
+  const horizon = Math.max(...buys.map((buy) => buy.lastsYears));
+  return netPresentValue(0, 0 - extraPerYear, discountRate, horizon);
+}
+
+const energyPerYear = ({ money }: PlanMeasures): number =>
+  money.total_per_year - money.owning_per_year;
+const priceOf = ({ buys }: Purchases): number => buys.reduce((sum, buy) => sum + buy.price, 0);
+
+const NOTHING: Purchases = { buys: [], discountRate: 0 };

@@ -1,0 +1,46 @@
+import type { Buy } from '../measures/energy/owning-per-year.ts';
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { mergedFor, planChain } from '../scenario/plan-chain.ts';
+import { preparePlan } from '../scenario/prepare-plan.ts';
+import type { PreparedPlan } from '../scenario/prepared.ts';
+import type { Scenario } from '../scenario/read-scenario.ts';
+import { readSettings, withSetting } from '../scenario/yaml/settings.ts';
+
+/** A plan of a scenario with settings laid on it. Plain data, small enough to be sent to a worker. */
+export interface VariedPlan {
+  /** Name of a plan of the scenario. */
+  readonly plan: string;
+  /** `/pointer=value` words, laid on last and in their order. */
+  readonly set: readonly string[];
+  /** What it is called and bought for it besides, where it is a plan of its own. */
+  readonly as?: {
+    readonly name: string;
+    readonly says: string;
+    readonly buys: readonly Buy[];
+  };
+}
+
+/** Runs a varied plan; several may be asked for before the first has answered. */
+export type RunVaried = (varied: VariedPlan) => PlanMeasures | Promise<PlanMeasures>;
+
+/**
+ * Prepare a varied plan: checked as any typed scenario is.
+ *
+ * @throws InputProblems as preparePlan
+ */
+export function prepareVaried(
+  scenario: Scenario,
+  files: ReadonlyMap<string, string>,
+  { plan, set, as }: VariedPlan,
+): PreparedPlan {
+  const prepared = preparePlan(scenario, { plan, set, files });
+  if (as === undefined) return prepared;
+  return { ...prepared, plan: as.name, says: as.says, buys: [...prepared.buys, ...as.buys] };
+}
+
+/** The scenario as a varied plan has it, as plain values, before anything is filled in. */
+export function variedScenario(scenario: Scenario, { plan, set }: VariedPlan): unknown {
+  const chain = planChain(scenario.yaml.value, plan);
+  const merged = mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
+  return readSettings(set).reduce<unknown>(withSetting, merged);
+}

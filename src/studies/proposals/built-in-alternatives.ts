@@ -1,0 +1,69 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { mapping } from '../../scenario/checks/tolerant-readers.ts';
+import { validate } from '../../scenario/validate.ts';
+import { mergePatch } from '../../scenario/yaml/merge-patch.ts';
+import type { BuiltIn, BuiltInContext } from './built-in.ts';
+import { builtInAiring } from './built-in-airing.ts';
+import { builtInDehumidifier, builtInFan } from './built-in-devices.ts';
+import { dampestRoom } from './dampest-room.ts';
+import { warmerHeating } from './warmer-heating.ts';
+
+/**
+ * What the program proposes by itself beside a scenario's own plans: every thermostat two kelvin
+ * higher, windows wide open for ten minutes mornings and evenings, an extract fan by humidity, a
+ * dehumidifier in the dampest room that people use, and each two of these together.
+ *
+ * What the scenario has already, in the baseline or in a plan of its own, is not proposed again,
+ * nor is what cannot be done in this home. Names are those of the proposals; one that a plan of the
+ * scenario bears gets "proposed" before it.
+ *
+ * @param context   the scenario as the baseline has it and as each plan has it, as plain values
+ * @param baseline  its figures, which say where it is dampest
+ */
+export function builtInAlternatives(context: BuiltInContext, baseline: PlanMeasures): BuiltIn[] {
+  const dampest = dampestRoom(baseline);
+  const proposed = [
+    twoKelvinWarmer(context),
+    builtInAiring(context),
+    builtInFan(context, dampest, baseline.money.currency),
+    dampest === null ? null : builtInDehumidifier(context, dampest, baseline.money.currency),
+  ];
+  const single = proposed.filter(
+    (one): one is BuiltIn =>
+      one !== null && validate(mergePatch(context.raw, one.change)).data !== null,
+  );
+  const pairs = single.flatMap((one, k) =>
+    single.slice(k + 1).map((other) => together(one, other)),
+  );
+  const taken = new Set(context.plans.map(({ name }) => name));
+  return [...single, ...pairs].map((one) =>
+    taken.has(one.name) ? { ...one, name: `proposed ${one.name}` } : one,
+  );
+}
+
+function twoKelvinWarmer({ raw, plans }: BuiltInContext): BuiltIn | null {
+  const change = warmerHeating(raw, 2);
+  if (change === null) return null;
+  const heating = (scenario: unknown) => inOrder(mapping(scenario)['heating'] ?? {});
+  const wanted = heating(mergePatch(raw, change));
+  if (plans.some((plan) => heating(plan.raw) === wanted)) return null;
+  return { name: 'warmer', says: 'every thermostat 2 K higher', change, buys: [] };
+}
+
+function together(one: BuiltIn, other: BuiltIn): BuiltIn {
+  return {
+    name: `${one.name}-and-${other.name}`,
+    says: `${one.says}; ${other.says}`,
+    change: mapping(mergePatch(one.change, other.change)),
+    buys: [...one.buys, ...other.buys],
+  };
+}
+
+/** Plain values as text that does not depend on the order of keys. */
+function inOrder(value: unknown): string {
+  return JSON.stringify(value, (_, inner: unknown) =>
+    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : inner,
+  );
+}

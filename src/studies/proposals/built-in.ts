@@ -1,0 +1,28 @@
+import type { Buy } from '../../measures/energy/owning-per-year.ts';
+import type { Loose } from '../../scenario/checks/tolerant-readers.ts';
+
+/** A plan that the program proposes by itself. */
+export interface BuiltIn {
+  readonly name: string;
+  /** What it asks, in one sentence. */
+  readonly says: string;
+  /** A merge patch (RFC 7386) of the scenario as the baseline has it. */
+  readonly change: Loose;
+  /** What has to be bought; empty too where no price is known in the currency. */
+  readonly buys: readonly AssumedBuy[];
+}
+
+/** A purchase whose price nobody gave. */
+export interface AssumedBuy extends Buy {
+  readonly price_low: number;
+  readonly price_high: number;
+  readonly source: string;
+}
+
+/** A scenario with a plan laid on it, as plain values. */
+export interface BuiltInContext {
+  /** As the baseline has it. */
+  readonly raw: unknown;
+  /** As each of its plans has it. */
+  readonly plans: readonly { readonly name: string; readonly raw: unknown }[];
+}

@@ -1,0 +1,79 @@
+import { type Loose, mapping } from '../../scenario/checks/tolerant-readers.ts';
+import { SETPOINT } from '../../scenario/presets/heating.ts';
+import { readQuantity } from '../../units/quantity.ts';
+
+/**
+ * The change that sets every thermostat so many kelvin higher: setpoints, setbacks and nights, of
+ * the home and of rooms that have their own. Rooms that are off and the frost guard stay.
+ *
+ * @param raw     the scenario with its plan laid on, as plain values
+ * @param kelvin  how much [K]; below 0 is cooler
+ * @returns a merge patch; null where the home has nothing to heat with
+ */
+export function warmerHeating(raw: unknown, kelvin: number): Loose | null {
+  const heating = mapping(mapping(raw)['heating']);
+  if (heating['source'] === 'none') return null;
+  const rooms = Object.entries(mapping(heating['rooms']))
+    .filter(([, own]) => own !== 'off')
+    .map(([name, own]) => [name, warmerRoomSetting(own, kelvin)] as const);
+  return {
+    heating: {
+      ...warmerProgramme({ setpoint: SETPOINT.value, ...heating }, kelvin),
+      ...(rooms.length > 0 && { rooms: Object.fromEntries(rooms) }),
+    },
+  };
+}
+
+/**
+ * The same for one room alone, which keeps the hours it has.
+ *
+ * @returns a merge patch; null where the room is not heated or is always off
+ */
+export function warmerRoom(raw: unknown, room: string, kelvin: number): Loose | null {
+  const heating = mapping(mapping(raw)['heating']);
+  const own = mapping(heating['rooms'])[room];
+  const emitter = mapping(mapping(mapping(mapping(raw)['home'])['rooms'])[room])['emitter'];
+  if (heating['source'] === 'none' || own === 'off' || emitter === 'none') return null;
+  const { setpoint = SETPOINT.value, setback, night } = heating;
+  const common = {
+    setpoint,
+    ...(setback !== undefined && { setback }),
+    ...(night !== undefined && { night }),
+  };
+  const programme = { ...common, ...asProgramme(own) };
+  return { heating: { rooms: { [room]: warmerProgramme(programme, kelvin) } } };
+}
+
+const asProgramme = (own: unknown): Loose =>
+  typeof own === 'number' || typeof own === 'string' ? { setpoint: own } : mapping(own);
+
+function warmerRoomSetting(own: unknown, kelvin: number): unknown {
+  if (typeof own === 'number' || typeof own === 'string') return warmer(own, kelvin);
+  return warmerProgramme(mapping(own), kelvin);
+}
+
+/** Only what a programme says of temperatures, each raised. */
+function warmerProgramme({ setpoint, setback, night }: Loose, kelvin: number): Loose {
+  return {
+    ...(setpoint !== undefined && { setpoint: warmerSetpoint(setpoint, kelvin) }),
+    ...(setback !== undefined && { setback: warmer(setback, kelvin) }),
+    ...(night !== undefined && { night: withWarmer(night, kelvin) }),
+  };
+}
+
+const warmerSetpoint = (setpoint: unknown, kelvin: number): unknown =>
+  Array.isArray(setpoint)
+    ? setpoint.map((spell) => withWarmer(spell, kelvin))
+    : warmer(setpoint, kelvin);
+
+const withWarmer = (spell: unknown, kelvin: number): Loose => ({
+  ...mapping(spell),
+  setpoint: warmer(mapping(spell)['setpoint'], kelvin),
+});
+
+/** A temperature as written, raised; what is none stays as it is. [°C] */
+function warmer(written: unknown, kelvin: number): unknown {
+  if (typeof written !== 'number' && typeof written !== 'string') return written;
+  const read = readQuantity(written, '°C');
+  return 'value' in read ? Number((read.value + kelvin).toFixed(6)) : written;
+}

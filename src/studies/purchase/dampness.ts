@@ -1,0 +1,22 @@
+import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { yearsIn } from '../../measures/years-in.ts';
+
+/** What a purchase against damp is judged by, in room-hours a year. */
+export interface Dampness {
+  /** Cold spot above 80 %. */
+  readonly coldSpotHours: number;
+  /** Above the humidity band, at any time. */
+  readonly dampHours: number;
+  /** Under the temperature band with somebody in the room. */
+  readonly coldHours: number;
+}
+
+export function dampness(plan: PlanMeasures): Dampness {
+  const years = yearsIn(plan.period.hours);
+  return {
+    coldSpotHours: coldSpotHours(plan) / years,
+    dampHours: roomHours(plan, 'outside_band_hours', 'humidity_high') / years,
+    coldHours: roomHours(plan, 'outside_band_occupied_hours', 'temperature_low') / years,
+  };
+}

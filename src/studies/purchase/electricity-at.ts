@@ -1,0 +1,26 @@
+import { loosely, mapping } from '../../scenario/checks/tolerant-readers.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+
+/**
+ * Settings with which electricity is so many times as dear at all hours.
+ *
+ * @param raw    the scenario with its plan laid on, as plain values
+ * @param times  [-]
+ * @returns null where its prices are in a file, which settings do not reach
+ */
+export function electricityAt(
+  raw: unknown,
+  { prices }: PreparedPlan,
+  times: number,
+): string[] | null {
+  const written = mapping(mapping(raw)['money'])['electricity'];
+  const { day, night, prices: file } = mapping(written);
+  if (file !== undefined) return null;
+  const at = (where: string, price: number) => `/money/electricity${where}=${price * times}`;
+  if (day !== undefined && night !== undefined) {
+    return [at('/day', loosely(day, '-')), at('/night', loosely(night, '-'))];
+  }
+  const tariff = prices.fuels.electricity?.tariff;
+  if (tariff?.by !== 'flat') return null;
+  return [at(typeof written === 'number' ? '' : '/price', tariff.price)];
+}

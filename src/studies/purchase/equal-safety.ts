@@ -1,0 +1,97 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { RunVaried, VariedPlan } from '../plan-variant.ts';
+import { warmerRoom } from '../proposals/warmer-heating.ts';
+import { changeSettings } from '../settings-from-patch.ts';
+
+/** How much warmer a room must be kept to be as safe from mould as with a device. */
+export interface EqualSafety {
+  readonly room: string;
+  /** Hours with the cold spot above 80 %: as it is, with the device, and kept so much warmer. [h] */
+  readonly hours_as_is: number;
+  readonly hours_with_device: number;
+  readonly hours_warmer: number | null;
+  /** How much warmer [K]; 0 where the device is no safer, null where not found. */
+  readonly warmer_by_k: number | null;
+  /** What that costs beyond the baseline. [currency/year] */
+  readonly extra_per_year: number | null;
+  /** Figures of the run that was found; the baseline's where nothing has to be warmer. */
+  readonly measures: PlanMeasures | null;
+  /** Why not found; empty otherwise. */
+  readonly note: string;
+  readonly runs: number;
+}
+
+export interface EqualSafetySetup {
+  readonly room: string;
+  readonly baseline: { readonly varied: VariedPlan; readonly measures: PlanMeasures };
+  /** The scenario as the baseline has it, as plain values. */
+  readonly raw: unknown;
+  readonly device: PlanMeasures;
+  readonly run: RunVaried;
+  /** As far as is tried [K], to how much [K], in how many runs. */
+  readonly most?: number;
+  readonly resolution?: number;
+  readonly mostRuns?: number;
+}
+
+/**
+ * The least rise of a room's thermostat with which its cold spot is above 80 % for no more hours
+ * than with the device, by running the home again and again between 0 and 5 K.
+ *
+ * The answer is always one that was run: the true one lies below it by less than the resolution,
+ * or by less than the last halving where the runs were used up. It is taken for granted that
+ * warmer is drier at the cold spot, as it is unless the heater is at its limit.
+ *
+ * @throws RangeError for a room that is not in the figures
+ */
+export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety> {
+  const { room, baseline, device, most = MOST, resolution = 0.1, mostRuns = 8 } = setup;
+  const before = coldSpotHours(baseline.measures, room);
+  const target = coldSpotHours(device, room);
+  const known = { room, hours_as_is: before, hours_with_device: target };
+  const found = (kelvin: number, measures: PlanMeasures, runs: number): EqualSafety => ({
+    ...known,
+    hours_warmer: coldSpotHours(measures, room),
+    warmer_by_k: kelvin,
+    extra_per_year: measures.money.total_per_year - baseline.measures.money.total_per_year,
+    measures,
+    note: '',
+    runs,
+  });
+  const lost = (note: string, runs: number): EqualSafety => ({
+    ...{ ...known, hours_warmer: null, warmer_by_k: null, extra_per_year: null, measures: null },
+    ...{ note, runs },
+  });
+  if (before <= target) return found(0, baseline.measures, 0);
+  if (warmerRoom(setup.raw, room, 0) === null) return lost(`the ${room} has no thermostat`, 0);
+
+  let best = await runWarmer(setup, most);
+  let runs = 1;
+  if (coldSpotHours(best, room) > target) return lost(`not within +${most} K`, runs);
+  let [tooCold, warm] = [0, most];
+  while (warm - tooCold > resolution * (1 + 1e-9) && runs < mostRuns) {
+    const middle = (tooCold + warm) / 2;
+    const tried = await runWarmer(setup, middle);
+    runs++;
+    if (coldSpotHours(tried, room) > target) tooCold = middle;
+    else [warm, best] = [middle, tried];
+  }
+  return found(warm, best, runs);
+}
+
+async function runWarmer(
+  { baseline, raw, room, run }: EqualSafetySetup,
+  kelvin: number,
+): Promise<PlanMeasures> {
+  const { plan, set } = baseline.varied;
+  return run({ plan, set: [...set, ...changeSettings(warmerRoom(raw, room, kelvin))] });
+}
+
+function coldSpotHours({ rooms, plan }: PlanMeasures, room: string): number {
+  const found = rooms[room];
+  if (found !== undefined) return found.cold_spot_hours_above_80_pct;
+  const known = Object.keys(rooms).join(', ');
+  throw new RangeError(`equalSafety: ${plan} has no room "${room}", only ${known}`);
+}
+
+const MOST = 5; // K; warmer than that nobody keeps a room for its corners

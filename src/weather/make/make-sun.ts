@@ -1,0 +1,96 @@
+import { dayOfYear } from '../../physics/sun/day-of-year.ts';
+import { extraterrestrialNormal } from '../../physics/sun/extraterrestrial.ts';
+import { splitGlobalErbs } from '../../physics/sun/split-global-erbs.ts';
+import { InputProblems } from '../../units/problem.ts';
+import type { Random } from '../../units/seeded-random.ts';
+import { meanCosZenith } from '../complete/mean-cos-zenith.ts';
+import {
+  dailyCurve,
+  HOURS_OF_YEAR,
+  matchMonths,
+  monthlyCurve,
+  monthlyMeans,
+} from './monthly-curve.ts';
+import { persistentSeries } from './persistent-series.ts';
+import type { WeatherRecipe } from './recipe.ts';
+
+export interface MadeSun {
+  /** [W/m2] */
+  readonly directNormal: Float64Array;
+  /** [W/m2] */
+  readonly diffuseHorizontal: Float64Array;
+  /** How clear each day is beside its season: normal, mean 0, deviation 1. [-] */
+  readonly dailyClear: Float64Array;
+}
+
+/**
+ * Sun of an invented year: drifting cloud leaves a share of a clear sky's global irradiance, so much
+ * that months get the sums of the recipe; direct and diffuse by Erbs (1982).
+ */
+export function makeSun(recipe: WeatherRecipe, start: number, random: Random): MadeSun {
+  const cosines = new Float64Array(HOURS_OF_YEAR);
+  for (let k = 0; k < HOURS_OF_YEAR; k++) {
+    cosines[k] = meanCosZenith(start + k * 3600, 3600, recipe.latitude, recipe.longitude);
+  }
+  const days = Float64Array.from(cosines, (_, k) => Math.floor(dayOfYear(start + k * 3600)));
+  const clear = cosines.map(clearGlobal);
+  const beyond = cosines.map((cos, k) => cos * extraterrestrialNormal(days[k]!));
+  const targets = monthlyTargets(recipe, monthlyMeans(beyond));
+  refuseTooMuch(targets, monthlyMeans(clear));
+
+  const dailyClear = persistentSeries(random, HOURS_OF_YEAR / 24, recipe.sun.persistence);
+  const hourly = persistentSeries(random, HOURS_OF_YEAR, HOURLY_PERSISTENCE);
+  const drift = dailyCurve(dailyClear).map((z, k) => DAILY_SHARE * z + HOURLY_SHARE * hourly[k]!);
+  const global = matchMonths(
+    new Array<number>(12).fill(0),
+    targets,
+    (values) => {
+      const middle = monthlyCurve(values);
+      return clear.map((most, k) => most * shareOfClear(middle[k]! + SPREAD * drift[k]!));
+    },
+    monthlyMeans,
+    (value, target, got) => value + GAIN * Math.log(target / got),
+  );
+  const directNormal = new Float64Array(HOURS_OF_YEAR);
+  const diffuseHorizontal = new Float64Array(HOURS_OF_YEAR);
+  for (let k = 0; k < HOURS_OF_YEAR; k++) {
+    const parts = splitGlobalErbs(global[k]!, cosines[k]!, days[k]!);
+    directNormal[k] = parts.directNormal;
+    diffuseHorizontal[k] = parts.diffuseHorizontal;
+  }
+  return { directNormal, diffuseHorizontal, dailyClear };
+}
+
+/** Mean global irradiance of each month. [W/m2] */
+function monthlyTargets({ sun }: WeatherRecipe, beyond: readonly number[]): number[] {
+  if (sun.global !== undefined) return sun.global.map((kWh) => (kWh * 1000) / 24);
+  return sun.clearness!.map((share, month) => share * beyond[month]!);
+}
+
+function refuseTooMuch(targets: readonly number[], clear: readonly number[]) {
+  const problems = targets.flatMap((target, month) => {
+    const most = MOST_OF_CLEAR * clear[month]!;
+    const kWh = (watts: number) => `${((watts * 24) / 1000).toFixed(2)} kWh/m2 a day`;
+    if (target <= most) return [];
+    const where = `sun, month ${month + 1}`;
+    const expected = `at most ${kWh(most)}, nearly always clear sky`;
+    return [{ file: 'recipe', line: 0, column: 0, where, expected, got: kWh(target), hint: '' }];
+  });
+  if (problems.length > 0) throw new InputProblems(problems);
+}
+
+/** Global irradiance under a clear sky [W/m2]; Haurwitz 1945, J. Meteorology 2, 154-166 (from memory). */
+const clearGlobal = (cosZenith: number): number =>
+  cosZenith > 0 ? 1098 * cosZenith * Math.exp(-0.057 / cosZenith) : 0;
+
+/** Share of a clear sky's sun that passes, from any number: logistic between the darkest and all. */
+const shareOfClear = (x: number): number => DARKEST + (1 - DARKEST) / (1 + Math.exp(-x));
+
+// Shape of the drift, by eye: spells of bright and dull days, broken within the day.
+const HOURLY_PERSISTENCE = 0.85;
+const DAILY_SHARE = 0.85;
+const HOURLY_SHARE = 0.5;
+const SPREAD = 2.2;
+const DARKEST = 0.08;
+const MOST_OF_CLEAR = 0.9;
+const GAIN = 2;

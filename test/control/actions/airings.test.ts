@@ -1,0 +1,203 @@
+import { expect, test } from 'vitest';
+import type { AiringHabit } from '../../../src/control/automation.ts';
+import type { Activity } from '../../../src/control/household.ts';
+import type { Seen } from '../../../src/control/observations.ts';
+import { AHEAD, SPRING } from '../../units/summer-time.ts';
+import {
+  condition,
+  EVERY_DAY,
+  range,
+  rehearse,
+  type Script,
+  someone,
+  stepsWhere,
+} from '../rehearse.ts';
+
+const STUFFY = condition('co2', 'above', 1000, { clear: 800 });
+const ALWAYS_IN = { people: [someone([0, 1440])] };
+
+function habit(more: Partial<AiringHabit> = {}): AiringHabit {
+  return {
+    name: 'air the den',
+    openings: [0],
+    wide: 1,
+    after: { by: 'readings', all: [STUFFY] },
+    lasts: 600,
+    until: [],
+    probability: 1,
+    delay: 0,
+    drierBy: null,
+    notBelow: Number.NEGATIVE_INFINITY,
+    ...more,
+  };
+}
+
+const shower = (from: number, to: number, more: Partial<Activity> = {}): Activity => ({
+  name: 'shower',
+  room: 1,
+  when: [{ days: EVERY_DAY, from, to }],
+  heat: 0,
+  electricity: 0,
+  vapour: 0,
+  drying: 0,
+  species: [0, 0],
+  ...more,
+});
+
+const stuffyIn = (...steps: readonly number[]) => {
+  const when = new Set(steps);
+  return (seen: Seen, step: number): void => {
+    seen.species[0]![0] = when.has(step) ? 1200 : 500;
+  };
+};
+
+function air(one: Partial<AiringHabit>, script: Script = {}) {
+  const automation = { ...script.automation, airings: [habit(one)] };
+  const { openTimes, report } = rehearse({ household: ALWAYS_IN, ...script, automation });
+  return { open: stepsWhere(openTimes), ...report.airings[0]! };
+}
+
+test('a reading that asks is answered once, with the window open for its time', () => {
+  const see = stuffyIn(30, 31, 32, 80);
+  expect(air({}, { see })).toEqual({
+    name: 'air the den',
+    occasions: 2,
+    opened: 2,
+    open: [30, 80],
+  });
+  expect(air({ lasts: 1200, delay: 700 }, { see }).open).toEqual([32, 33, 82, 83]);
+});
+
+test('a reading that goes on asking is answered again after an hour', () => {
+  const { open, occasions } = air({}, { see: stuffyIn(...range(30, 40)) });
+  expect(open).toEqual([30, 36]);
+  expect(occasions).toBe(2);
+});
+
+test('with probability 0 it comes up and nobody does it', () => {
+  const { open, occasions, opened } = air({ probability: 0 }, { see: stuffyIn(30, 80) });
+  expect({ open, occasions, opened }).toEqual({ open: [], occasions: 2, opened: 0 });
+});
+
+test('with a probability between, some do, and the same ones for the same seed', () => {
+  const see = (seen: Seen, step: number): void => {
+    seen.species[0]![0] = step % 2 === 0 ? 1200 : 500;
+  };
+  const run = (seed: number) => air({ probability: 0.4 }, { days: 10, see, automation: { seed } });
+  const { occasions, opened } = run(5);
+  expect(occasions).toBe(720);
+  // Four standard deviations of the binomial.
+  expect(Math.abs(opened - 288)).toBeLessThan(4 * Math.sqrt(720 * 0.4 * 0.6));
+  expect(run(5)).toEqual(run(5));
+  expect(run(6).open).not.toEqual(run(5).open);
+});
+
+test('readings wait for somebody who is home and awake', () => {
+  const household = { people: [someone([0, 420, 'asleep'], [420, 480], [900, 960])] };
+  const script = { household, see: stuffyIn(...range(30, 44), ...range(60, 92)) };
+  expect(air({}, script)).toMatchObject({ open: [42, 90], occasions: 2, opened: 2 });
+});
+
+test('whoever has left before the delay is over opens nothing', () => {
+  const household = { people: [someone([420, 480])] };
+  const { open, occasions } = air({ delay: 1800 }, { household, see: stuffyIn(46) });
+  expect({ open, occasions }).toEqual({ open: [], occasions: 1 });
+});
+
+test('shut as soon as the other readings hold', () => {
+  const until = [condition('co2', 'below', 700)];
+  const see = (seen: Seen, step: number): void => {
+    seen.species[0]![0] = step < 30 ? 750 : 1200 - 100 * (step - 30);
+  };
+  expect(air({ lasts: 7200, until }, { see }).open).toEqual(range(30, 36));
+  expect(air({ lasts: 1200, until }, { see }).open).toEqual([30, 31]);
+});
+
+test('after an activity: when it has ended, so much later, if somebody is there to do it', () => {
+  const after = { by: 'activity', activity: 0, later: 0 } as const;
+  const script = { household: { ...ALWAYS_IN, activities: [shower(420, 435)] } };
+  expect(air({ after }, script).open).toEqual([44]);
+  expect(air({ after: { ...after, later: 900 } }, script).open).toEqual([46]);
+  const gone = { ...script.household, people: [someone([420, 445])] };
+  expect(air({ after }, { household: gone })).toMatchObject({ open: [44], opened: 1 });
+  const goneSooner = { ...gone, people: [someone([420, 430])] };
+  const lapsed = air({ after }, { household: goneSooner });
+  expect(lapsed).toMatchObject({ open: [], occasions: 1, opened: 0 });
+});
+
+test('an activity that ends at midnight is followed by airing in the new day', () => {
+  const after = { by: 'activity', activity: 0, later: 0 } as const;
+  const household = { ...ALWAYS_IN, activities: [shower(1410, 1440)] };
+  expect(air({ after }, { household, days: 2 }).open).toEqual([144]);
+});
+
+test('an activity that does not happen in an empty home calls for no airing', () => {
+  const after = { by: 'activity', activity: 0, later: 0 } as const;
+  const household = {
+    people: [someone([480, 600])],
+    activities: [shower(420, 435, { stopsFor: 'an empty home' })],
+  };
+  expect(air({ after }, { household })).toMatchObject({ open: [], occasions: 0 });
+});
+
+test('on waking: when the first of the sleepers is up, once a night', () => {
+  const after = { by: 'waking', room: 0 } as const;
+  const early = someone([0, 420, 'asleep'], [420, 600], [1380, 1440, 'asleep']);
+  const late = someone([0, 545, 'asleep'], [545, 600]);
+  const household = { people: [early, late] };
+  expect(air({ after }, { household, days: 2 })).toMatchObject({ open: [42, 186], occasions: 2 });
+  expect(air({ after }, { household: { people: [late] } }).open).toEqual([55]);
+});
+
+test('waking follows the wall clock through the night that daylight saving shortens', () => {
+  const after = { by: 'waking', room: 0 } as const;
+  const household = { people: [someone([0, 420, 'asleep'], [420, 600])], clock: AHEAD };
+  const start = Math.floor(SPRING / 86_400) * 86_400 - 86_400;
+  const { open } = air({ after }, { household, start, days: 2 });
+  expect(open).toEqual([36, 144 + 30]);
+});
+
+test('only if outdoor air is drier by the gap, and outdoors is not too cold', () => {
+  const see = stuffyIn(30, 80);
+  expect(air({ drierBy: 3.25 }, { see }).open).toEqual([30, 80]);
+  expect(air({ drierBy: 3.26 }, { see })).toMatchObject({ open: [], occasions: 2, opened: 0 });
+  expect(air({ notBelow: 5 }, { see }).open).toEqual([30, 80]);
+  expect(air({ notBelow: 5.1 }, { see }).open).toEqual([]);
+});
+
+test('each window is judged by the air of its own room', () => {
+  const see = (seen: Seen, step: number): void => {
+    stuffyIn(30)(seen, step);
+    seen.absoluteHumidity.set([5, 14]);
+  };
+  const airings = [habit({ openings: [0, 1], drierBy: 1 })];
+  const { openTimes } = rehearse({ household: ALWAYS_IN, see, automation: { airings } });
+  expect(stepsWhere(openTimes, 0)).toEqual([]);
+  expect(stepsWhere(openTimes, 1)).toEqual([30]);
+});
+
+test('in a long step a short airing opens the window by its share', () => {
+  const airings = [habit({ wide: 0.6 })];
+  const see = stuffyIn(7);
+  const script = { dt: 3600, household: ALWAYS_IN, see, automation: { airings } };
+  const { openings, openTimes } = rehearse(script);
+  expect(openTimes[7]![0]).toBeCloseTo(1 / 6, 12);
+  expect(openings[7]![0]).toBeCloseTo(0.1, 12);
+});
+
+test('a window open by the clock stays as open as it was', () => {
+  const line = { base: 0, spells: [{ days: EVERY_DAY, from: 300, to: 320, value: 0.4 }] };
+  const household = { ...ALWAYS_IN, openings: [line, { base: 0, spells: [] }] };
+  const run = (wide: number) =>
+    rehearse({ household, see: stuffyIn(31), automation: { airings: [habit({ wide })] } }).openings;
+  expect(
+    run(0.1)
+      .slice(29, 33)
+      .map(([den]) => den),
+  ).toEqual([0, 0.4, 0.4, 0]);
+  expect(
+    run(1)
+      .slice(29, 33)
+      .map(([den]) => den),
+  ).toEqual([0, 0.4, 1, 0]);
+});

@@ -1,0 +1,244 @@
+import { expect, test } from 'vitest';
+import type { Gate, Rule, RuleAction } from '../../../src/control/automation.ts';
+import type { Seen } from '../../../src/control/observations.ts';
+import { seededRandom } from '../../../src/units/seeded-random.ts';
+import { always } from '../../engine/homes.ts';
+import {
+  ALERT,
+  condition,
+  control,
+  DAY,
+  EVERY_DAY,
+  range,
+  rehearse,
+  rule,
+  type Script,
+  someone,
+  stepsWhere,
+} from '../rehearse.ts';
+
+const PRESENT: Gate = { present: 'in the room', windowsShut: false };
+const WARM = condition('temperature', 'above', 25);
+/** The den is too warm in these steps. */
+const warmIn = (...steps: readonly number[]) => {
+  const when = new Set(steps);
+  return (seen: Seen, step: number): void => {
+    seen.temperature[0] = when.has(step) ? 26 : 20;
+  };
+};
+const runs: RuleAction = { do: 'device', device: 0, on: true };
+const opens = (more: object = {}): RuleAction => ({
+  ...{ do: 'window', openings: [0], wide: 0.5, lasts: 1200, probability: 1, delay: 0 },
+  ...more,
+});
+const reportOf = (one: Rule, script: Script) => {
+  const { rules } = rehearse({
+    ...script,
+    automation: { ...script.automation, rules: [one] },
+  }).report;
+  return rules[0]!;
+};
+const withRun = (one: Partial<Rule>, script: Script): number[] => {
+  const rules = [rule({ all: [WARM], ...one, actions: [runs] })];
+  const deviceControls = [control({ by: { kind: 'rule' } })];
+  const automation = { ...script.automation, rules, deviceControls };
+  return stepsWhere(rehearse({ ...script, automation }).devices);
+};
+
+test('with no dwell and a perfect sensor a rule is its threshold crossing, exactly', () => {
+  const random = seededRandom(7);
+  const temperature = Array.from({ length: 144 }, () => 24 + 2 * random());
+  temperature[20] = 25; // on the edge is not above
+  const see = (seen: Seen, step: number): void => {
+    seen.temperature[0] = temperature[step]!;
+  };
+  const above = temperature.flatMap((t, step) => (t > 25 ? [step] : []));
+  expect(withRun({}, { see })).toEqual(above);
+  const crossings = above.filter((step) => !above.includes(step - 1)).length;
+  expect(reportOf(rule({ all: [WARM] }), { see }).fired).toBe(crossings);
+});
+
+test('once met, a condition stays met down to its clear level', () => {
+  const levels = [24, 25.5, 24.5, 24.01, 24, 24.5, 25, 25.01, 23];
+  const see = (seen: Seen, step: number): void => {
+    seen.temperature[0] = levels[step] ?? 20;
+  };
+  expect(withRun({ all: [{ ...WARM, clear: 24 }] }, { see })).toEqual([1, 2, 3, 7]);
+  const cold = condition('temperature', 'below', 18, { clear: 19 });
+  const mirrored = (seen: Seen, step: number): void => {
+    seen.temperature[0] = 43 - (levels[step] ?? 20);
+  };
+  expect(withRun({ all: [cold] }, { see: mirrored })).toEqual([1, 2, 3, 7]);
+});
+
+test('all conditions have to hold at once', () => {
+  const damp = condition('relative humidity', 'above', 60);
+  const see = (seen: Seen, step: number): void => {
+    seen.temperature[0] = step >= 10 ? 26 : 20;
+    seen.relativeHumidity[0] = step < 20 ? 70 : 50;
+  };
+  expect(withRun({ all: [WARM, damp] }, { see })).toEqual(range(10, 20));
+});
+
+test('a dwell has to pass in one go before it fires', () => {
+  const see = warmIn(...range(3, 6), ...range(10, 20));
+  expect(withRun({ dwell: 1800 }, { see })).toEqual(range(13, 20));
+  // A part of a step acts at the next one.
+  expect(withRun({ dwell: 601 }, { see })).toEqual([5, ...range(12, 20)]);
+  expect(withRun({ dwell: DAY }, { see })).toEqual([]);
+});
+
+test('a gate that never opens is as good as no rule; one that is always open as no gate', () => {
+  const see = warmIn(...range(3, 6), ...range(10, 20));
+  expect(withRun({ gate: PRESENT }, { see })).toEqual([]);
+  const script = {
+    see,
+    household: { people: [someone([0, 1440])] },
+    automation: { presenceSensors: [ALERT, null] },
+  };
+  expect(withRun({ gate: PRESENT }, script)).toEqual(withRun({}, script));
+});
+
+test('a gate lets a rule through while somebody is there, and fires it when somebody comes', () => {
+  const script = {
+    see: warmIn(...range(10, 60)),
+    household: { people: [someone([200, 300])] },
+    automation: { presenceSensors: [ALERT, null] },
+  };
+  expect(withRun({ gate: PRESENT }, script)).toEqual(range(20, 30));
+  expect(reportOf(rule({ all: [WARM], gate: PRESENT }), script).fired).toBe(1);
+});
+
+test('a gate for shut windows heeds the room of the conditions', () => {
+  const gate: Gate = { present: 'no matter', windowsShut: true };
+  const line = { base: 0, spells: [{ days: EVERY_DAY, from: 110, to: 150, value: 1 }] };
+  const shut = { base: 0, spells: [] };
+  const see = warmIn(...range(10, 20));
+  const den = { see, household: { openings: [line, shut] } };
+  expect(withRun({ gate }, den)).toEqual([10, ...range(15, 20)]);
+  const bath = { see, household: { openings: [shut, line] } };
+  expect(withRun({ gate }, bath)).toEqual(range(10, 20));
+});
+
+test('a setpoint holds while the rule does, and the programme after it', () => {
+  const action: RuleAction = { do: 'setpoint', room: 0, setpoint: 12 };
+  const { setpoints } = rehearse({
+    see: warmIn(...range(10, 20)),
+    household: {
+      setpoints: [
+        { base: 21, spells: [] },
+        { base: 19, spells: [] },
+      ],
+    },
+    automation: { rules: [rule({ all: [WARM], actions: [action] })] },
+  });
+  expect(setpoints.map(([den]) => den)).toEqual(
+    range(0, 144).map((step) => (step >= 10 && step < 20 ? 12 : 21)),
+  );
+  expect(new Set(setpoints.map(([, bath]) => bath))).toEqual(new Set([19]));
+});
+
+test('asked people open the window for its time, carried over midnight, in shares of a step', () => {
+  const rules = [rule({ all: [WARM], actions: [opens({ lasts: 1500 })] })];
+  const household = { people: [someone([0, 1440])] };
+  const { openings, openTimes, report } = rehearse({
+    days: 2,
+    see: warmIn(143),
+    household,
+    automation: { rules },
+  });
+  expect(stepsWhere(openTimes)).toEqual([143, 144, 145]);
+  expect(openings.slice(143, 147).map(([den]) => den)).toEqual([0.5, 0.5, 0.25, 0]);
+  expect(stepsWhere(openTimes, 1)).toEqual([]);
+  expect(report.rules[0]).toMatchObject({ fired: 1, someoneAwake: 1, couldAct: 1, actedOn: 1 });
+});
+
+test('a window that the clock holds open is shut for as long as asked, and opened sooner by a habit', () => {
+  const shuts = opens({ wide: 0, lasts: 1500 });
+  const household = {
+    people: [someone([0, 1440])],
+    openings: [always(0.2), always(0.2)],
+  };
+  const rules = [rule({ all: [WARM], actions: [shuts] })];
+  const script = { see: warmIn(10), household, automation: { rules } };
+  const { openings, report } = rehearse(script);
+  expect(openings.slice(9, 14).map(([den]) => den)).toEqual([0.2, 0, 0, 0.1, 0.2]);
+  expect(openings.every(([, bath]) => bath === 0.2)).toBe(true);
+  expect(report.rules[0]).toMatchObject({ fired: 1, actedOn: 1 });
+  const cool = condition('temperature', 'below', 21);
+  const reopens = rule({ all: [cool], actions: [opens({ lasts: 600 })] });
+  const both = rehearse({ ...script, automation: { rules: [...rules, reopens] } });
+  expect(both.openings.slice(9, 14).map(([den]) => den)).toEqual([0.2, 0, 0.5, 0.2, 0.2]);
+});
+
+test('a window is opened after the delay, and never when the probability is 0', () => {
+  const script = { see: warmIn(10, 40), household: { people: [someone([0, 1440])] } };
+  const openAt = (action: RuleAction): number[] => {
+    const rules = [rule({ all: [WARM], actions: [action] })];
+    return stepsWhere(rehearse({ ...script, automation: { rules } }).openTimes);
+  };
+  expect(openAt(opens({ delay: 900 }))).toEqual([12, 13, 42, 43]);
+  expect(openAt(opens({ probability: 0 }))).toEqual([]);
+  expect(openAt(opens({ probability: 1, lasts: 600 }))).toEqual([10, 40]);
+});
+
+test('somebody opens it as often as the probability says, the same days for the same seed', () => {
+  const rules = [rule({ all: [WARM], actions: [opens({ probability: 0.3, lasts: 600 })] })];
+  const see = (seen: Seen, step: number): void => {
+    seen.temperature[0] = step % 2 === 0 ? 26 : 20;
+  };
+  const household = { people: [someone([0, 1440])] };
+  const run = (seed: number) => rehearse({ days: 10, see, household, automation: { seed, rules } });
+  const { openTimes, report } = run(1);
+  expect(report.rules[0]!.fired).toBe(720);
+  // Four standard deviations of the binomial.
+  expect(Math.abs(report.rules[0]!.actedOn - 216)).toBeLessThan(4 * Math.sqrt(720 * 0.3 * 0.7));
+  expect(run(1).openTimes).toEqual(openTimes);
+  expect(run(2).openTimes).not.toEqual(openTimes);
+});
+
+test('nobody opens a window while nobody is awake at home; within the hour somebody may wake', () => {
+  const wakes = someone([0, 420, 'asleep'], [420, 480]);
+  const window = rule({ all: [WARM], actions: [opens()] });
+  const at = (step: number) =>
+    reportOf(window, { see: warmIn(step), household: { people: [wakes] } });
+  const asleep = { fired: 1, someoneHome: 1, someoneAwake: 0 };
+  expect(at(35)).toMatchObject({ ...asleep, couldAct: 0, actedOn: 0 });
+  expect(at(36)).toMatchObject({ ...asleep, couldAct: 0, actedOn: 0 });
+  expect(at(37)).toMatchObject({ ...asleep, couldAct: 1, actedOn: 1 });
+  expect(at(43)).toMatchObject({ fired: 1, someoneAwake: 1, couldAct: 1, actedOn: 1 });
+  expect(at(48)).toMatchObject({ fired: 1, someoneHome: 0, couldAct: 0, actedOn: 0 });
+});
+
+test('firing again within the hour counts as a duplicate', () => {
+  expect(reportOf(rule({ all: [WARM] }), { see: warmIn(10, 15, 21, 30) })).toMatchObject({
+    fired: 4,
+    duplicates: 1,
+  });
+});
+
+test('a spell of an hour that nobody is told of is missed once; a shorter one is not', () => {
+  const see = warmIn(...range(10, 16), ...range(20, 27), ...range(40, 100));
+  const people = [someone([0, 0])];
+  const missed = (one: Partial<Rule>, from = 0): number =>
+    reportOf(rule({ all: [WARM], ...one }), { see, household: { people }, countFrom: from }).missed;
+  expect(missed({ gate: PRESENT })).toBe(2);
+  expect(missed({ dwell: 5400 })).toBe(2);
+  expect(missed({})).toBe(0);
+  expect(missed({ dwell: 3600 })).toBe(0);
+  expect(missed({ gate: PRESENT }, 60)).toBe(0);
+});
+
+test('what happened before counting starts is not counted', () => {
+  const script = { see: warmIn(10, 30, 50), household: { people: [someone([0, 1440])] } };
+  const window = rule({ all: [WARM], actions: [opens()] });
+  expect(reportOf(window, { ...script, countFrom: 30 })).toMatchObject({ fired: 2, actedOn: 2 });
+  expect(reportOf(window, { ...script, countFrom: 51 })).toMatchObject({ fired: 0, couldAct: 0 });
+});
+
+test('a condition on what the home does not carry is never met', () => {
+  const above = condition('tvoc', 'above', -1);
+  const below = condition('tvoc', 'below', 1e9);
+  expect(reportOf(rule({ all: [above] }), {}).fired).toBe(0);
+  expect(reportOf(rule({ all: [below] }), {}).fired).toBe(0);
+});

@@ -1,0 +1,161 @@
+import { expect, test } from 'vitest';
+import {
+  type Condition,
+  PERFECT_SENSOR,
+  type Quantity,
+  type Sensor,
+} from '../../../src/control/automation.ts';
+import { createMoment, turnTo } from '../../../src/control/control-context.ts';
+import { createSeen, type Seen } from '../../../src/control/observations.ts';
+import { createSensors } from '../../../src/control/sensors/sensors.ts';
+import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
+import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
+import { quietHousehold } from '../../engine/homes.ts';
+import { compare } from '../../reference/compare.ts';
+import { AHEAD } from '../../units/summer-time.ts';
+import { condition, HOME, MONDAY } from '../rehearse.ts';
+
+/** What sensors report at each of some steps. [step][sensor] */
+function readings(
+  conditions: readonly Condition[],
+  { steps = 1, dt = 600, seed = 1, start = MONDAY, see = (_: Seen, __: number): void => {} },
+): number[][] {
+  const household = quietHousehold(HOME, { clock: AHEAD });
+  const moment = createMoment(household);
+  const presence = {
+    present: Uint8Array.of(0, 1),
+    anyone: true,
+    someoneHome: true,
+    awakeHome: true,
+  };
+  const windows = { open: Uint8Array.of(1, 0) };
+  const around = { home: HOME, household, dt, moment, presence, windows };
+  const sensors = createSensors(conditions, around, seed);
+  const seen = createSeen(2, 2, 2);
+  seen.outdoor.set([5, 80, 5.4]);
+  return Array.from({ length: steps }, (_, s) => {
+    see(seen, s);
+    turnTo(moment, moment.day, s, start, dt, seen);
+    sensors.read();
+    return sensors.of.map((k) => sensors.readings[k]!);
+  });
+}
+
+const one = (sensor: Partial<Sensor>): Condition =>
+  condition('temperature', 'above', 0, { sensor: { ...PERFECT_SENSOR, ...sensor } });
+const ramp = (seen: Seen, s: number): void => {
+  seen.temperature[0] = 20 + 0.07 * s;
+};
+
+test('a perfect sensor tells the truth at once', () => {
+  const told = readings([one({})], { steps: 5, see: ramp });
+  expect(told.flat()).toEqual([20, 20.07, 20.14, 20.21, 20.28]);
+});
+
+test('bias is added, and readings are rounded after it', () => {
+  const told = readings([one({ bias: -1.3, step: 0.5 })], { steps: 5, see: ramp });
+  expect(told.flat()).toEqual([18.5, 19, 19, 19, 19]);
+});
+
+test('a reading stands until the next report is due', () => {
+  const told = readings([one({ every: 1500 })], { steps: 7, see: ramp });
+  const at = [0, 0, 0, 3, 3, 3, 6].map((s) => 20 + 0.07 * s);
+  expect(told.flat()).toEqual(at);
+});
+
+test('a lag answers a jump as a first-order store does', () => {
+  const jump = (seen: Seen, s: number): void => {
+    seen.temperature[0] = s === 0 ? 0 : 1;
+  };
+  const told = readings([one({ lag: 900 })], { steps: 4, dt: 300, see: jump }).flat();
+  expect(told[0]).toBe(0);
+  compare({
+    topic: 'Control',
+    what: 'reading one time constant after a jump of 1 K, first-order sensor',
+    unit: 'K',
+    source: 'solution of τ dy/dt = x − y',
+    mark: 'closed form',
+    expected: 1 - Math.exp(-1),
+    got: told[3]!,
+    tolerance: { relative: 1e-12 },
+    because: 'exact for what is level within steps',
+  });
+});
+
+test('noise has the mean and the spread it was given', () => {
+  const n = 20_000;
+  const told = readings([one({ noise: 0.5, bias: 2 })], { steps: n }).flat();
+  const mean = told.reduce((sum, x) => sum + x, 0) / n;
+  const spread = Math.sqrt(told.reduce((sum, x) => sum + (x - mean) ** 2, 0) / n);
+  // Four standard errors of either.
+  expect(Math.abs(mean - 2)).toBeLessThan((4 * 0.5) / Math.sqrt(n));
+  expect(Math.abs(spread - 0.5)).toBeLessThan((4 * 0.5) / Math.sqrt(2 * n));
+});
+
+test('noise depends on seed and time, not on which other sensors there are', () => {
+  const noisy = one({ noise: 1 });
+  const other = condition('co2', 'above', 0, { sensor: { ...PERFECT_SENSOR, noise: 50 } });
+  const alone = readings([noisy], { steps: 20 }).map(([first]) => first);
+  expect(readings([noisy], { steps: 20 }).map(([first]) => first)).toEqual(alone);
+  expect(readings([other, noisy], { steps: 20 }).map(([, second]) => second)).toEqual(alone);
+  expect(readings([noisy], { steps: 20, seed: 2 }).map(([first]) => first)).not.toEqual(alone);
+});
+
+test('two conditions on the same kind of sensor in one room read the same; other kinds do not', () => {
+  const above = one({ noise: 1 });
+  const below: Condition = { ...above, is: 'below', value: 18 };
+  const finer = one({ noise: 1, step: 0.001 });
+  for (const [a, b, c] of readings([above, below, finer], { steps: 20 })) {
+    expect(a).toBe(b);
+    expect(Math.abs(a! - c!)).toBeGreaterThan(0.001);
+  }
+});
+
+function reads(quantity: Quantity, room: number, see: (seen: Seen) => void = () => {}): number {
+  return readings([condition(quantity, 'above', 0, { room })], { see })[0]![0]!;
+}
+
+test('quantities are those of the room, or of outdoors', () => {
+  const set = (seen: Seen): void => {
+    seen.relativeHumidity.set([50, 70]);
+    seen.absoluteHumidity.set([8.6, 12]);
+    seen.species[1]!.set([3, 14]);
+    seen.outdoorSpecies.set([420, 9]);
+  };
+  expect(reads('relative humidity', 1, set)).toBe(70);
+  expect(reads('relative humidity', -1, set)).toBe(80);
+  expect(reads('temperature', -1, set)).toBe(5);
+  expect(reads('absolute humidity', -1, set)).toBe(5.4);
+  expect(reads('humidity above outdoors', 1, set)).toBeCloseTo(6.6, 12);
+  expect(reads('pm25', 1, set)).toBe(14);
+  expect(reads('pm25', -1, set)).toBe(9);
+  expect([reads('window', 0), reads('window', 1), reads('window', -1)]).toEqual([1, 0, 1]);
+  expect([reads('presence', 0), reads('presence', 1), reads('presence', -1)]).toEqual([0, 1, 1]);
+});
+
+test('the dew point is that of the water in the air, and dry air does not stop it', () => {
+  for (const [t, dew] of [
+    [20, 9.3],
+    [5, -3],
+  ] as const) {
+    const got = reads('dew point', 0, (seen) => {
+      seen.temperature[0] = t;
+      seen.absoluteHumidity[0] = vapourDensity(saturationPressure(dew), t);
+    });
+    expect(got).toBeCloseTo(dew, 9);
+  }
+  expect(reads('dew point', 0, (seen) => seen.absoluteHumidity.fill(0))).toBeLessThan(-80);
+});
+
+test('a species the home does not carry reads as no number', () => {
+  expect(reads('tvoc', 0)).toBeNaN();
+});
+
+test('the hour is local, of the middle of the step, and starts anew at midnight', () => {
+  const hour = condition('hour', 'above', 0, { room: -1 });
+  const winter = readings([hour], { steps: 24, dt: 3600 }).flat();
+  expect(winter[0]).toBe(1.5);
+  expect(winter.slice(21)).toEqual([22.5, 23.5, 0.5]);
+  const summer = readings([hour], { start: Date.UTC(2023, 6, 3) / 1000, dt: 3600 });
+  expect(summer[0]).toEqual([2.5]);
+});

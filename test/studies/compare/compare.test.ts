@@ -1,0 +1,174 @@
+import { describe, expect, test } from 'vitest';
+import { owningPerYear } from '../../../src/measures/energy/owning-per-year.ts';
+import { compareMeasures, type Purchases } from '../../../src/studies/compare/compare.ts';
+import { compare } from '../../reference/compare.ts';
+import { somePlan } from '../some-plan.ts';
+
+/** A thing of a price that saves so much a year, set beside doing nothing. */
+function invest(price: number, saving: number, rate: number, lastsYears: number) {
+  const bought: Purchases = { buys: [{ what: 'x', price, lastsYears }], discountRate: rate };
+  const nothing: Purchases = { buys: [], discountRate: rate };
+  const plans = [
+    somePlan('as-lived', { energy: 20_000 }),
+    somePlan('buy', { energy: 20_000 - saving, owning: owningPerYear(bought.buys, rate) }),
+  ];
+  return compareMeasures(plans, [nothing, bought]).differences[0]!;
+}
+
+describe('payback and present value', () => {
+  const row = { topic: 'Economics', because: 'rounding of the print' } as const;
+
+  test('10 000 that saves 2500 a year for 6 years at 8 %', () => {
+    const found = invest(10_000, 2500, 0.08, 6);
+    const source = 'worked solution on a study site (inputs garbled, unique from its answers)';
+    const mark = 'published arithmetic';
+    compare({
+      ...row,
+      what: 'payback of 10 000 at 2500 a year',
+      unit: 'years',
+      source,
+      mark,
+      expected: 4,
+      got: found.payback_years!,
+      tolerance: { absolute: 1e-9 },
+    });
+    compare({
+      ...row,
+      what: 'net present value, 8 %, 6 years',
+      unit: 'currency',
+      source,
+      mark,
+      expected: 1557.2,
+      got: found.npv!,
+      tolerance: { absolute: 0.01 },
+    });
+  });
+
+  test('5000 for 350 a year, and 12 000 for 4000 a year over four years', () => {
+    const slow = invest(5000, 350, 0, 20);
+    const quick = invest(12_000, 4000, 0.07, 4);
+    compare({
+      ...row,
+      what: 'payback of 5000 at 350 a year',
+      unit: 'years',
+      source: 'inputs of a building adviser page',
+      mark: 'closed form',
+      expected: 14.29,
+      got: slow.payback_years!,
+      tolerance: { absolute: 0.005 },
+    });
+    compare({
+      ...row,
+      what: 'payback of 12 000 at 4000 a year',
+      unit: 'years',
+      source: 'lighting example on a web page',
+      mark: 'published',
+      expected: 3,
+      got: quick.payback_years!,
+      tolerance: { absolute: 1e-9 },
+    });
+    compare({
+      ...row,
+      what: 'net present value, 7 %, 4 years',
+      unit: 'currency',
+      source: 'the same inputs discounted',
+      mark: 'closed form',
+      expected: 1548.8,
+      got: quick.npv!,
+      tolerance: { absolute: 0.05 },
+    });
+    compare({
+      ...row,
+      what: 'undiscounted gain of the lighting example',
+      unit: 'currency',
+      source: 'lighting example on a web page',
+      mark: 'published',
+      expected: 4000,
+      got: invest(12_000, 4000, 0, 4).npv!,
+      tolerance: { absolute: 1e-6 },
+    });
+  });
+
+  test('what saves no cash has no payback, and its present value is below zero', () => {
+    const found = invest(180, -20, 0.03, 8);
+    expect(found.payback_years).toBeNull();
+    expect(found.npv).toBeLessThan(-180);
+  });
+
+  test('where nothing is bought both are null', () => {
+    const plans = [somePlan('as-lived'), somePlan('nineteen', { energy: 900 })];
+    const [found] = compareMeasures(plans).differences;
+    expect(found).toMatchObject({ payback_years: null, npv: null, total_money_per_year: -100 });
+  });
+
+  test('what the baseline already bought is not paid for again', () => {
+    const fan = { what: 'fan', price: 100, lastsYears: 10 };
+    const both = { buys: [fan], discountRate: 0 };
+    const plans = [
+      somePlan('as-lived', { owning: 10 }),
+      somePlan('nineteen', { energy: 900, owning: 10 }),
+    ];
+    const [found] = compareMeasures(plans, [both, both]).differences;
+    expect(found).toMatchObject({ payback_years: null, total_money_per_year: -100 });
+  });
+});
+
+describe('differences', () => {
+  const damp = (hours: number) => ({ outside: { humidity_high: hours } });
+
+  test('are the plan minus the baseline, hours added up over the rooms', () => {
+    const { baseline, plans, differences } = compareMeasures([
+      somePlan('as-lived', { energy: 1200, useful: 9000, den: damp(100), bath: damp(50) }),
+      somePlan('nineteen', {
+        energy: 1000,
+        useful: 7500,
+        den: {
+          outside: { humidity_high: 180, temperature_low: 30 },
+          occupied: { humidity_high: 25 },
+          over: { cold_arrival_hours: 12 },
+        },
+        bath: { ...damp(50), over: { cold_arrival_hours: 3 } },
+      }),
+    ]);
+    expect(baseline).toBe('as-lived');
+    expect(plans).toHaveLength(2);
+    expect(differences).toEqual([
+      {
+        plan: 'nineteen',
+        useful_kwh: -1500,
+        energy_money: -200,
+        total_money_per_year: -200,
+        humidity_high_hours: 80,
+        temperature_low_hours: 30,
+        cold_arrival_hours: 15,
+        humidity_high_empty_hours: 55,
+        payback_years: null,
+        money_per_damp_hour_avoided: null,
+        npv: null,
+      },
+    ]);
+  });
+
+  test('money for each damp hour avoided, in a year and in half of one', () => {
+    const found = (hours: number) =>
+      compareMeasures([
+        somePlan('as-lived', { energy: 500, hours, den: damp(400) }),
+        somePlan('dry', { energy: 500, owning: 60, hours, den: damp(100) }),
+      ]).differences[0]!.money_per_damp_hour_avoided;
+    expect(found(8760)).toBeCloseTo(60 / 300, 12);
+    expect(found(4383)).toBeCloseTo(60 / 600, 12);
+  });
+
+  test('a plan that avoids damp hours and saves money has no price for them', () => {
+    const [found] = compareMeasures([
+      somePlan('as-lived', { den: damp(400) }),
+      somePlan('better', { energy: 900, den: damp(100) }),
+    ]).differences;
+    expect(found!.money_per_damp_hour_avoided).toBeNull();
+  });
+
+  test('one plan has none; no plan is refused', () => {
+    expect(compareMeasures([somePlan('as-lived')]).differences).toEqual([]);
+    expect(() => compareMeasures([])).toThrow('compareMeasures: needs at least one plan');
+  });
+});

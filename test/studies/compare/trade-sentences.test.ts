@@ -1,0 +1,81 @@
+import { expect, test } from 'vitest';
+import { compareMeasures } from '../../../src/studies/compare/compare.ts';
+import { tradeSentences } from '../../../src/studies/compare/trade-sentences.ts';
+import { type RoomFigures, somePlan } from '../some-plan.ts';
+
+/** Cold hours of a room: for those who just came in, and for anybody in it. */
+const cold = (arriving: number, inAll = arriving): RoomFigures => ({
+  occupied: { temperature_low: inAll },
+  over: { cold_arrival_hours: arriving },
+});
+const words = (...plans: Parameters<typeof compareMeasures>[0][number][]) =>
+  tradeSentences(compareMeasures(plans));
+
+test('what presence saves, and what it costs those who come in and rooms that stand empty', () => {
+  const lived = somePlan('as-lived', { den: { ...cold(2), outside: { humidity_high: 900 } } });
+  const gated = somePlan('when-home', {
+    energy: 760,
+    den: {
+      over: { cold_arrival_hours: 144.6 },
+      outside: { humidity_high: 1500 },
+      occupied: { humidity_high: 100, temperature_low: 150 },
+    },
+  });
+  const lead = somePlan('when-home-lead', {
+    energy: 820,
+    den: { ...cold(30), outside: { humidity_high: 880 } },
+  });
+  expect(words(lived, gated, lead)).toEqual([
+    'Warm mostly while somebody is in, against as-lived: when-home saves 240 GBP a year, with ' +
+      '143 more room-hours too cold just after somebody came in and 500 more room-hours too damp ' +
+      'with nobody there; when-home-lead saves 180 GBP a year, with 28 more room-hours too cold ' +
+      'just after somebody came in.',
+  ]);
+});
+
+test.each([
+  ['a lower setting is cold at all hours', { energy: 800, den: cold(100, 900) }],
+  ['a plan that costs more saves nothing by presence', { energy: 1100, den: cold(100) }],
+  ['less than a day is not worth a word', { energy: 800, den: cold(20) }],
+])('%s', (_, figures) => {
+  expect(words(somePlan('as-lived'), somePlan('other', figures))).toEqual([]);
+});
+
+test('one plan alone trades nothing', () => {
+  expect(words(somePlan('only', { den: cold(900) }))).toEqual([]);
+});
+
+const buying = (figures: Parameters<typeof somePlan>[1]) => {
+  const nothing = { buys: [], discountRate: 0 };
+  const thing = { ...nothing, buys: [{ what: 'thing', price: 180, lastsYears: 9 }] };
+  const lived = somePlan('as-lived', { den: { outside: { humidity_high: 500, pm25_high: 70 } } });
+  const bought = somePlan('dry', { owning: 20, ...figures });
+  return tradeSentences(compareMeasures([lived, bought], [nothing, thing]));
+};
+const AGAINST = 'With what is bought for them, against as-lived: ';
+
+test('a bought thing has its price by the damp hour, and may be earned back', () => {
+  const den = { outside: { humidity_high: 100, pm25_high: 70 } };
+  expect(buying({ energy: 1060, den })).toEqual([
+    `${AGAINST}dry costs 80 GBP a year more, with 400 fewer room-hours too damp (0.200 GBP for ` +
+      'each room-hour no longer too damp).',
+  ]);
+  expect(buying({ energy: 940, den })).toEqual([
+    `${AGAINST}dry saves 40 GBP a year, with 400 fewer room-hours too damp (earned back in 3.0 ` +
+      'years).',
+  ]);
+});
+
+test('what cleans the air is not priced by a few damp hours', () => {
+  const den = { outside: { humidity_high: 498, pm25_high: 10 } };
+  expect(buying({ energy: 1010, den })).toEqual([
+    `${AGAINST}dry costs 30 GBP a year more, with 60 fewer room-hours high in PM2.5.`,
+  ]);
+});
+
+test('what does nothing is said to', () => {
+  const den = { outside: { humidity_high: 500, pm25_high: 70 } };
+  expect(buying({ energy: 980, den })).toEqual([
+    `${AGAINST}dry costs the same and changes little (earned back in 9.0 years).`,
+  ]);
+});

@@ -1,0 +1,269 @@
+import { describe, expect, test } from 'vitest';
+import {
+  decisionFlips,
+  type Flip,
+  type FlipsSetup,
+} from '../../../src/studies/doubts/decision-flips.ts';
+import type { VariedPlan } from '../../../src/studies/plan-variant.ts';
+import { InputProblems } from '../../../src/units/problem.ts';
+import { AIRED, DRIER, DRY, linearScenario, linearWorld, type Today } from '../linear-world.ts';
+
+const PLANS = ['as-lived: { change: {} }', AIRED, DRY];
+
+interface Asked extends Today {
+  /** What could be done instead. */
+  rivals?: readonly string[];
+  over?: Partial<Omit<FlipsSetup, 'rivals'>>;
+  files?: ReadonlyMap<string, string>;
+}
+
+/** The dehumidifier against airing, or against nothing. */
+async function flips({ rivals = ['aired'], over, files, ...today }: Asked = {}) {
+  const world = linearWorld(linearScenario({ plans: PLANS, ...today }), files);
+  const { named, run } = world;
+  const [baseline, plan] = [named('as-lived'), named('dry')];
+  const extra = plan.measures.money.total_per_year - baseline.measures.money.total_per_year;
+  const found = await decisionFlips({
+    ...{ baseline, plan, room: 'den', rivals: rivals.map(named), run },
+    range: { low: extra - 10, high: extra + 10 },
+    electricityPrice: typeof today.electricity === 'number' ? today.electricity : 0.3,
+    ...over,
+  });
+  return { found, asked: world.asked };
+}
+const today = await flips();
+const alone = await flips({ rivals: [] });
+
+const of = (found: readonly Flip[], words: string): Flip =>
+  found.find(({ input }) => input.includes(words))!;
+
+describe('the price of electricity', () => {
+  // 300 kWh and 22.5 of owning against 127.5: 105 / 300
+  test('turns "buy" round above, where airing gets cheaper', () => {
+    expect(of(today.found, 'electricity')).toEqual({
+      ...{ input: 'the price of electricity', unit: 'GBP/kWh', today: 0.3 },
+      ...{ low: expect.closeTo(0.075, 9), high: expect.closeTo(1.2, 9) },
+      ...{ value: expect.closeTo(0.35, 9), likely: true },
+      note: 'by running again; the mean by the hours of the device, all hours dearer alike',
+    });
+  });
+
+  test.each([
+    [0.5, true],
+    [0.7, false],
+  ])(
+    'turns "fix something else first" at %d round below, at the same price',
+    async (electricity, likely) => {
+      const { found } = await flips({ electricity });
+      expect(of(found, 'electricity')).toMatchObject({ value: expect.closeTo(0.35, 9), likely });
+    },
+  );
+
+  test('turns nothing round where nothing else is as safe', () => {
+    expect(of(alone.found, 'electricity')).toMatchObject({ value: null, likely: false });
+  });
+
+  test('by day and night: both are set', async () => {
+    const electricity = '{ day: 0.3, night: 0.1, night hours: ["00:00-07:00"] }';
+    const { found, asked } = await flips({ electricity });
+    expect(of(found, 'electricity').value).toBeCloseTo(0.35, 9);
+    const settings = asked.map(({ set }) => set.filter((words) => words.startsWith('/money')));
+    expect(settings.filter((set) => set.length > 0).length).toBeGreaterThan(6);
+    for (const set of settings.filter(({ length }) => length > 0)) {
+      const [day, night] = set.map((words) => Number(words.split('=')[1]));
+      expect(day! / night!).toBeCloseTo(3, 9);
+    }
+  });
+
+  test('from a file is priced again without a run', async () => {
+    const prices = 'time,price\n2023-01-01T00:00Z,0.3\n2023-01-01T01:00Z,0.3\n';
+    const { found, asked } = await flips({
+      electricity: '{ prices: p.csv }',
+      files: new Map([['p.csv', prices]]),
+    });
+    expect(of(found, 'electricity')).toMatchObject({
+      value: expect.closeTo(0.35, 9),
+      note: 'the kWh of the runs priced again: prices come from a file',
+    });
+    expect(touching(asked, '/money')).toEqual([]);
+  });
+});
+
+describe('water of the household', () => {
+  // 300 h at 2 L/day, 300 h a litre: 24 h at 1.08
+  test('turns "buy" round below', () => {
+    expect(of(alone.found, 'water')).toEqual({
+      ...{ input: 'water from washing, cooking, laundry and plants', unit: 'L/day', today: 2 },
+      ...{ low: 0.5, high: 6, value: expect.closeTo(1.08, 9), likely: false },
+      note: 'by running again; every activity more or less alike',
+    });
+  });
+
+  test('turns "wait" round above', async () => {
+    const { found } = await flips({ water: 1, rivals: [] });
+    expect(of(found, 'water')).toMatchObject({ value: expect.closeTo(1.08, 9), likely: true });
+  });
+
+  test('is found too where money is weighed on one side and hours on the other', () => {
+    // four halvings from 2 to 0.5
+    expect(Math.abs(of(today.found, 'water').value! - 1.08)).toBeLessThan(1.5 / 16);
+  });
+});
+
+describe('the thermostats', () => {
+  // 300 h at 18 °C, 100 h less a kelvin: 24 h at 20.76
+  test('turn "buy" round above', () => {
+    expect(of(alone.found, 'thermostat')).toEqual({
+      ...{ input: 'the thermostat', unit: '°C', today: 18, low: 14, high: 22 },
+      ...{ value: expect.closeTo(20.76, 9), likely: false },
+      note: 'by running again; all rooms, setbacks and nights along with it',
+    });
+  });
+
+  test('turn "wait" round below, degrees as read', async () => {
+    const { found } = await flips({ setpoint: '"70.7 °F"', rivals: [] });
+    const flip = of(found, 'thermostat');
+    expect(flip).toMatchObject({ unit: '°C', value: expect.closeTo(20.76, 9), likely: true });
+    expect(flip.today).toBeCloseTo(21.5, 9);
+  });
+
+  test('are in kelvin where there are several', async () => {
+    const setpoint =
+      '[{ from: "06:00", to: "09:00", setpoint: 18 }, { from: "17:00", to: "22:00", setpoint: 19 }]';
+    const several = of((await flips({ setpoint, rivals: [] })).found, 'thermostat');
+    expect(several).toMatchObject({
+      ...{ input: 'all thermostats, against today,', unit: 'K', today: 0, low: -4, high: 4 },
+      value: expect.closeTo(2.76, 9),
+    });
+  });
+});
+
+describe('where the scenario forbids a value', () => {
+  const heated = (plan: string, setpoint: number) =>
+    plan.replace('change: {', `change: { heating: { setpoint: ${setpoint} },`);
+
+  test('half of the way is tried, and said', async () => {
+    // 4 °C is below the frost guard, 6 °C is not
+    const { found } = await flips({ setpoint: 8, rivals: [] });
+    expect(of(found, 'thermostat')).toMatchObject({ low: 6, high: 12, value: null });
+  });
+
+  test('not tried, in words, where not even a quarter of the way can be gone', async () => {
+    const plans = [PLANS[0]!, heated(AIRED, 5.5), heated(DRY, 39.5)];
+    const { found } = await flips({ plans });
+    expect(of(found, 'thermostat')).toEqual({
+      ...{ input: 'the thermostat', unit: '°C', today: 18, low: 14, high: 22 },
+      ...{ value: null, likely: false },
+      note: 'not tried: heating.setpoint would be 43.5',
+    });
+    expect(of(found, 'water').note).not.toContain('not tried');
+  });
+
+  test('not tried, in words, where a value between is refused', async () => {
+    const { run } = linearWorld(linearScenario({ plans: PLANS }));
+    const refusing = (varied: VariedPlan) => {
+      const between = varied.set.some((words) => words === '/heating/setpoint=20');
+      return run(between ? { ...varied, set: ['/heating/setpoint=-11'] } : varied);
+    };
+    const { found } = await flips({ rivals: [], over: { run: refusing } });
+    expect(of(found, 'thermostat')).toMatchObject({
+      ...{ value: null, likely: false, note: 'not tried: heating.setpoint would be -11' },
+    });
+  });
+
+  test('not tried, in words, where the home leaves the range of the formulas', async () => {
+    const { run } = linearWorld(linearScenario({ plans: PLANS }));
+    const place = { file: 'lines.yaml', line: 0, column: 0, where: '', expected: '', hint: '' };
+    const wet = { ...place, got: 'relative humidity of 318 %, outside 0 to 200 %' };
+    const refusing = (varied: VariedPlan) => {
+      if (varied.set.some((words) => words.includes('/water='))) throw new InputProblems([wet]);
+      return run(varied);
+    };
+    const { found } = await flips({ rivals: [], over: { run: refusing } });
+    expect(of(found, 'water')).toMatchObject({
+      ...{ value: null, low: 0.5, high: 6, likely: false },
+      note: 'not tried: it would lead to relative humidity of 318 %, outside 0 to 200 %',
+    });
+  });
+
+  test('what fails for another reason is not swallowed', async () => {
+    const run = async (): Promise<never> => {
+      throw new Error('the worker is gone');
+    };
+    await expect(flips({ over: { run } })).rejects.toThrow('the worker is gone');
+  });
+});
+
+describe('the price of what is bought', () => {
+  // 90 of electricity and an eighth of the price against 127.5
+  test('turns "buy" round above, without a run', () => {
+    expect(of(today.found, 'bought')).toEqual({
+      ...{ input: 'the price of what is bought', unit: 'GBP', today: 180, low: 0, high: 900 },
+      ...{ value: expect.closeTo(300, 9), likely: false },
+      note: 'owning reckoned again; rooms and bills are the same',
+    });
+    const others = ['/money', '/household', '/heating'].flatMap((at) => touching(today.asked, at));
+    expect(others).toHaveLength(today.asked.length);
+  });
+
+  test('turns "fix something else first" round below', async () => {
+    const dear = DRY.replace('price: 180', 'price: 400');
+    const { found } = await flips({ plans: [...PLANS.slice(0, 2), dear] });
+    expect(of(found, 'bought')).toMatchObject({ value: expect.closeTo(300, 9), likely: true });
+  });
+
+  test('is that of the plan alone, without what the baseline buys as well', async () => {
+    // A rival that buys the same drier is 22.5 dearer, and stays so: 180 of price.
+    const curtains = '{ what: curtains, price: 90, lasts: 10 }';
+    const plans = [
+      `as-lived: { change: {}, buys: [${curtains}] }`,
+      AIRED.replace('aired: {', `aired: { buys: [${curtains}, ${DRIER}],`),
+      DRY.replace('buys: [', `buys: [${curtains}, `),
+    ];
+    const { found } = await flips({ plans });
+    expect(of(found, 'bought')).toMatchObject({ today: 180, value: expect.closeTo(480, 9) });
+  });
+});
+
+describe('how it is asked', () => {
+  test('nothing is run at today’s values, and few others', () => {
+    for (const { set } of today.asked) {
+      expect(['/money/electricity=0.3', '/heating/setpoint=18']).not.toContain(set[0]);
+    }
+    // baseline, plan and rival, three inputs, at most seven values less today's
+    expect(today.asked.length).toBeGreaterThan(3 * 3 * 2);
+    expect(today.asked.length).toBeLessThanOrEqual(3 * 3 * 6);
+  });
+
+  test('inputs that there are not are left out', async () => {
+    // assumed activities, no heating, nothing bought, free electricity
+    const plans = [
+      'as-lived: { change: { household: null, heating: { source: none, setpoint: null } } }',
+      DRY.replace(/, buys.*$/, ' }'),
+    ];
+    const { found } = await flips({ plans, rivals: [], over: { electricityPrice: 0 } });
+    expect(found).toEqual([]);
+  });
+
+  test('the range of doubt moves along: money saved for sure is not asked to dry', async () => {
+    // No damp in the home, 200 a year less with the plan: 87.5 saved, of which 20 are beyond doubt.
+    const world = linearWorld(linearScenario({ setpoint: 22 }));
+    const cheaper = async (varied: VariedPlan) => {
+      const figures = await world.run(varied);
+      const less = varied.plan === 'dry' ? 200 : 0;
+      const total_per_year = figures.money.total_per_year - less;
+      return { ...figures, money: { ...figures.money, total_per_year } };
+    };
+    const [baseline, plan] = [world.named('as-lived'), world.named('dry')];
+    const found = await decisionFlips({
+      ...{ baseline, room: 'den', rivals: [], run: cheaper, electricityPrice: 0.3 },
+      plan: { ...plan, measures: await cheaper(plan.varied) },
+      range: { low: -100, high: -20 },
+    });
+    const { value } = of(found, 'electricity');
+    expect(Math.abs(value! - (0.3 + 20 / 300))).toBeLessThan(0.9 / 16);
+  });
+});
+
+const touching = (asked: readonly VariedPlan[], at: string): VariedPlan[] =>
+  asked.filter(({ set }) => set.some((words) => words.startsWith(at)));

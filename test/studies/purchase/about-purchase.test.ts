@@ -1,0 +1,113 @@
+import { describe, expect, test } from 'vitest';
+import { allOptions, type Option } from '../../../src/studies/options.ts';
+import { aboutPurchase, bringsDehumidifier } from '../../../src/studies/purchase/about-purchase.ts';
+import { newBuys } from '../../../src/studies/purchase/new-buys.ts';
+import { AIRED, DRY, linearScenario, linearWorld } from '../linear-world.ts';
+
+const BASE = 'as-lived: { change: {} }';
+const FAN =
+  'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } }, buys: [{ what: fan, price: 250, lasts: 12 }] }';
+
+/** These plans alone, without what the program proposes. */
+function optionsOf(...plans: string[]): Option[] {
+  const scenario = linearScenario({ plans });
+  const { named } = linearWorld(scenario);
+  return scenario.plans.map(({ name }) => named(name));
+}
+
+const proposals = async (...plans: string[]): Promise<Option[]> => {
+  const scenario = linearScenario({ plans });
+  const names = scenario.plans.map(({ name }) => name);
+  return allOptions({ ...linearWorld(scenario), plans: names, set: [] });
+};
+
+describe('the purchase that a study is about', () => {
+  test('the first plan that dries with a machine, though others buy before it', () => {
+    const again = DRY.replace('dry:', 'dry again:');
+    const options = optionsOf(BASE, FAN, AIRED, DRY, again);
+    expect(aboutPurchase(options, null)).toEqual({
+      ...{ option: options[3], device: 'drier', room: 'den', dries: true },
+      buys: [{ what: 'drier', price: 180, lastsYears: 8 }],
+    });
+  });
+
+  test('the proposed one where no plan has one', async () => {
+    const options = await proposals(BASE, FAN);
+    const about = aboutPurchase(options, null)!;
+    expect(about.option).toMatchObject({ name: 'drier', origin: 'proposed' });
+    expect(about).toMatchObject({ device: 'proposed dehumidifier', room: 'den', dries: true });
+    expect(about.buys).toMatchObject([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
+  });
+
+  test('the named one, which need not dry', async () => {
+    const options = await proposals(BASE, FAN, DRY);
+    expect(aboutPurchase(options, 'vented')).toMatchObject({
+      ...{ device: 'fan', room: 'bath', dries: false, option: { name: 'vented' } },
+      buys: [{ what: 'fan', price: 250, lastsYears: 12 }],
+    });
+    expect(aboutPurchase(options, 'dry')).toMatchObject({ device: 'drier', dries: true });
+  });
+
+  test('of several new devices a dehumidifier first', () => {
+    const both =
+      'both: { change: { devices: { fan: { kind: extract fan, room: bath }, drier: { kind: dehumidifier, room: den, label: 12 } } } }';
+    expect(aboutPurchase(optionsOf(BASE, both), 'both')).toMatchObject({
+      ...{ device: 'drier', room: 'den', dries: true, buys: [] },
+    });
+  });
+
+  test('none where nothing new dries, the named one brings nothing, or there is no such plan', () => {
+    const options = optionsOf(BASE, FAN, AIRED);
+    expect(aboutPurchase(options, null)).toBeNull();
+    expect(aboutPurchase(options, 'aired')).toBeNull();
+    expect(aboutPurchase(options, 'as-lived')).toBeNull();
+    expect(aboutPurchase(options, 'dry')).toBeNull();
+    expect(aboutPurchase([], null)).toBeNull();
+  });
+
+  test('a dehumidifier that the baseline has is not new', () => {
+    const had = DRY.replace('dry:', 'as-lived:');
+    const options = optionsOf(had, DRY, FAN.replace('change: {', 'change: { heating: {},'));
+    expect(aboutPurchase(options, null)).toBeNull();
+    expect(options.map((option) => bringsDehumidifier(options[0]!, option))).toEqual([
+      ...[false, false, false],
+    ]);
+  });
+
+  test('what brings a dehumidifier', async () => {
+    const options = await proposals(BASE, FAN);
+    const drying = options.filter((option) => bringsDehumidifier(options[0]!, option));
+    expect(drying.map(({ name }) => name)).toEqual(
+      options.map(({ name }) => name).filter((name) => name.includes('drier')),
+    );
+    expect(drying.length).toBeGreaterThan(1);
+  });
+});
+
+describe('what is bought for it', () => {
+  const curtains = '{ what: curtains, price: 90, lasts: 10 }';
+
+  test.each([
+    ['written down again', DRY.replace('buys: [', `buys: [${curtains}, `)],
+    ['built upon', DRY.replace('dry: {', 'dry: { on: as-lived,')],
+  ])('what the baseline buys is not counted: %s', (_, dry) => {
+    const base = `as-lived: { change: {}, buys: [${curtains}] }`;
+    const options = optionsOf(base, dry);
+    expect(options[1]!.prepared.buys).toHaveLength(2);
+    expect(aboutPurchase(options, null)!.buys).toEqual([
+      { what: 'drier', price: 180, lastsYears: 8 },
+    ]);
+  });
+
+  test('a second one alike is, and so is one at another price or life', () => {
+    const [a, b, c] = [180, 181, 180].map((price, k) => ({
+      ...{ what: 'drier', price, lastsYears: k === 2 ? 9 : 8 },
+    })) as [Bought, Bought, Bought];
+    expect(newBuys([{ ...a }], [a, a])).toEqual([a]);
+    expect(newBuys([{ ...a }, { ...a }], [a])).toEqual([]);
+    expect(newBuys([{ ...a }], [b, c])).toEqual([b, c]);
+    expect(newBuys([], [a])).toEqual([a]);
+  });
+});
+
+type Bought = Parameters<typeof newBuys>[0][number];
