@@ -12,7 +12,7 @@ import { writeTidyCsv } from '../../../src/weather/write-own-csv.ts';
 import { compareBand } from '../../reference/compare.ts';
 
 const file = (name: string) =>
-  readFileSync(new URL(`../../weather/${name}`, import.meta.url), 'utf8');
+  readFileSync(new URL(`../../../weather/${name}`, import.meta.url), 'utf8');
 const recipe = readRecipe(file('saltmere-typical.recipe.yaml'), 'saltmere-typical.recipe.yaml');
 const csv = file('saltmere-typical.csv');
 
