@@ -14,10 +14,10 @@ export type { Household } from './control/household.ts';
 export type { Ledger } from './engine/ledger.ts';
 export type { Run, RunInput } from './engine/run.ts';
 export { simulate } from './engine/simulate.ts';
-export type { Observer, TraceStretch } from './engine/trace.ts';
+export type { Observer, TraceView as TraceStretch } from './engine/trace.ts';
 export type { RoomBands } from './home/bands.ts';
 export type { Home } from './home/home.ts';
-export type { Assumed, Remark } from './home/notices.ts';
+export type { Assumed, Notice as Remark } from './home/notices.ts';
 export type { Prices } from './home/prices.ts';
 export { createMeasures, type Measures } from './measures/create-measures.ts';
 export type { MeasuresSetup } from './measures/measures-setup.ts';
@@ -73,10 +73,10 @@ export {
   oneAtATime,
 } from './studies/doubts/one-at-a-time.ts';
 export {
-  prepareVaried,
-  type RunVaried,
-  type VariedPlan,
-  variedScenario,
+  type PlanVariant as VariedPlan,
+  prepareVariant as prepareVaried,
+  type RunVariant as RunVaried,
+  variantScenario as variedScenario,
 } from './studies/plan-variant.ts';
 export type { AssumedBuy, BuiltIn, BuiltInContext } from './studies/proposals/built-in.ts';
 export { builtInAlternatives } from './studies/proposals/built-in-alternatives.ts';
@@ -96,7 +96,7 @@ export {
   type SumLine,
 } from './studies/purchase/purchase-sum.ts';
 export { type PlanOutcome, type PlanRequest, runPlan } from './studies/run-plan.ts';
-export { changeSettings } from './studies/settings-from-patch.ts';
+export { settingsFromPatch as changeSettings } from './studies/settings-from-patch.ts';
 // What is wrong with an input
 export { InputProblems, type Problem, problemText } from './units/problem.ts';
 // Weather
@@ -107,4 +107,4 @@ export { type Period, periodOf } from './weather/period-of.ts';
 export { readWeather } from './weather/read/read-weather.ts';
 export type { Weather } from './weather/weather.ts';
 export type { WeatherOptions } from './weather/weather-options.ts';
-export { writeTidyCsv } from './weather/write-own-csv.ts';
+export { writeOwnCsv as writeTidyCsv } from './weather/write-own-csv.ts';

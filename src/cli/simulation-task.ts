@@ -1,7 +1,7 @@
 import type { Observer } from '../engine/trace.ts';
 import { createPlanSeries } from '../measures/series/plan-series.ts';
 import { readScenario } from '../scenario/read-scenario.ts';
-import { prepareVaried, type VariedPlan } from '../studies/plan-variant.ts';
+import { type PlanVariant, prepareVariant } from '../studies/plan-variant.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
 import { runPlan } from '../studies/run-plan.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
@@ -21,7 +21,7 @@ export interface SimulationSetup {
 }
 
 export interface SimulationTask {
-  readonly varied: VariedPlan;
+  readonly variant: PlanVariant;
   /** Whether to keep the hours for pictures. */
   readonly watched: boolean;
 }
@@ -38,8 +38,8 @@ export function createSimulator(
   const scenario = readScenario(setup.text, setup.file);
   const weather = readWeather(setup.weatherText, setup.weatherFile);
 
-  function simulated({ varied, watched }: SimulationTask): SimulationAnswer {
-    const plan = prepareVaried(scenario, setup.files, varied);
+  function simulated({ variant, watched }: SimulationTask): SimulationAnswer {
+    const plan = prepareVariant(scenario, setup.files, variant);
     const { from, to } = plan.period;
     const period = periodOf(weather, from, to, plan.household.clock);
     const series = watched ? createPlanSeries({ ...plan, period }) : null;

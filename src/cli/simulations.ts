@@ -1,4 +1,4 @@
-import type { RunVaried, VariedPlan } from '../studies/plan-variant.ts';
+import type { PlanVariant, RunVariant } from '../studies/plan-variant.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Io } from './io.ts';
@@ -11,9 +11,9 @@ import {
 
 /** Runs of plans of one scenario, on all processors where the world has several. */
 export interface Simulations {
-  readonly run: RunVaried;
+  readonly run: RunVariant;
   /** The same, and keeps the hours for pictures. */
-  readonly watch: (varied: VariedPlan) => Promise<WatchedRun>;
+  readonly watch: (variant: PlanVariant) => Promise<WatchedRun>;
   /** Call it when nothing is asked for any more, whatever happened. */
   close(): Promise<void>;
 }
@@ -31,17 +31,17 @@ export async function startSimulations(
     return here === null ? workers!.ask(task) : here(task);
   }
 
-  async function ask(varied: VariedPlan, watched: boolean) {
+  async function ask(variant: PlanVariant, watched: boolean) {
     told.asked();
-    const task = { varied, watched };
+    const task = { variant: variant, watched };
     const answer = await answered(task).finally(() => told.done());
     if ('problems' in answer) throw new InputProblems(answer.problems);
     return answer.done;
   }
 
   return {
-    run: async (varied) => (await ask(varied, false)).measures,
-    watch: async (varied) => (await ask(varied, true)) as WatchedRun,
+    run: async (variant) => (await ask(variant, false)).measures,
+    watch: async (variant) => (await ask(variant, true)) as WatchedRun,
     close: async () => workers?.close(),
   };
 }

@@ -1,4 +1,4 @@
-import type { WeekLine } from './household.ts';
+import type { WeekSchedule } from './household.ts';
 
 /**
  * What watches the rooms and acts on what it sees: sensors, thermostats, device controls, people who
@@ -130,7 +130,7 @@ export interface DeviceControl {
   readonly by:
     | { readonly kind: 'always' }
     /** Share of full output by the clock. */
-    | { readonly kind: 'clock'; readonly line: WeekLine }
+    | { readonly kind: 'clock'; readonly schedule: WeekSchedule }
     /** Between on and off levels of a reading, e.g. a humidistat. */
     | { readonly kind: 'reading'; readonly on: Condition }
     /** With an activity (a fan with the shower), and so long after it. [s] */
@@ -139,7 +139,7 @@ export interface DeviceControl {
     | { readonly kind: 'rule' };
   readonly gate: Gate;
   /** 1 where it may run by the clock, 0 where not. */
-  readonly permitted: WeekLine;
+  readonly permitted: WeekSchedule;
   /** Once started or stopped it stays so for at least this long. [s] */
   readonly leastRun: number;
   readonly leastRest: number;

@@ -1,64 +1,64 @@
 import type { Home } from '../home/home.ts';
-import { createDay, type Day } from './day-inputs.ts';
+import { createDayInputs, type DayInputs } from './day-inputs.ts';
 import type { Household } from './household.ts';
-import { createSeen, type Seen } from './observations.ts';
+import { createObservation, type Observation } from './observations.ts';
 import type { Presence } from './sensors/presence.ts';
 
 /** What every part of control looks at; the same object through a run, refilled at every step. */
-export interface Surroundings {
+export interface ControlContext {
   readonly home: Home;
   readonly household: Household;
   /** Control step. [s] */
   readonly dt: number;
   readonly moment: Moment;
   readonly presence: Pick<Presence, 'present' | 'anyone' | 'someoneHome' | 'awakeHome'>;
-  readonly windows: WindowsSeen;
+  readonly windows: WindowStates;
 }
 
 /** The step that is being decided. */
 export interface Moment {
-  day: Day;
+  day: DayInputs;
   /** Number of the step within its day. */
   s: number;
   /** Its start. [s UTC] */
   utc: number;
   /** Its number counted from 1970, for draws of luck. */
   count: number;
-  seen: Seen;
+  observed: Observation;
 }
 
 /** Which windows stand open at all in this step. */
-export interface WindowsSeen {
+export interface WindowStates {
   /** Per room: 1 where one does. */
   readonly open: Uint8Array;
 }
 
 /** Whether a window of the room stands open; -1 for any at home. */
-export function windowOpen({ open }: WindowsSeen, room: number): boolean {
+export function windowOpen({ open }: WindowStates, room: number): boolean {
   if (room >= 0) return open[room] === 1;
   for (let i = 0; i < open.length; i++) if (open[i] === 1) return true;
   return false;
 }
 
 export function createMoment(household: Household): Moment {
-  const seen = createSeen(0, 0, 0);
-  return { day: createDay(household, 0, 0, 0), s: 0, utc: 0, count: 0, seen };
+  const observed = createObservation(0, 0, 0);
+  return { day: createDayInputs(household, 0, 0, 0), s: 0, utc: 0, count: 0, observed: observed };
 }
 
 /** Turn to step `s` of a day that began at `start` [s UTC]. */
 export function turnTo(
   moment: Moment,
-  day: Day,
+  day: DayInputs,
   s: number,
   start: number,
   dt: number,
-  seen: Seen,
+  observed: Observation,
 ): void {
   moment.day = day;
   moment.s = s;
   moment.utc = start + s * dt;
   moment.count = Math.round(moment.utc / dt);
-  moment.seen = seen;
+  moment.observed = observed;
 }
 
 /** Places in `Seen.outdoor`. */

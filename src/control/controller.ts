@@ -1,6 +1,6 @@
 import type { ControlReport } from './control-report.ts';
-import type { Day } from './day-inputs.ts';
-import type { Orders, Seen } from './observations.ts';
+import type { DayInputs } from './day-inputs.ts';
+import type { Commands, Observation } from './observations.ts';
 
 /**
  * Carries out an Automation, step by step. Made once a run; keeps its own timers and states.
@@ -17,7 +17,7 @@ export interface Controller {
    * while, later steps') setpoints, openings and open times in `day`, and fills the orders.
    * Allocates nothing.
    */
-  readonly act: (day: Day, s: number, seen: Seen, orders: Orders) => void;
+  readonly act: (day: DayInputs, s: number, observed: Observation, commands: Commands) => void;
   /** Forget what was counted so far: the lead-in is over. */
   readonly startCounting: () => void;
   readonly report: () => ControlReport;

@@ -8,7 +8,7 @@ import type { Automation } from './automation.ts';
 import { createMoment, turnTo } from './control-context.ts';
 import type { Controller } from './controller.ts';
 import type { Household } from './household.ts';
-import { watched } from './sensors/condition-index.ts';
+import { indexConditions } from './sensors/condition-index.ts';
 import { createConditions } from './sensors/conditions.ts';
 import { createPresence } from './sensors/presence.ts';
 import { createSensors } from './sensors/sensors.ts';
@@ -34,7 +34,7 @@ export function createController(
   const windows = createWindows(home, moment, dt);
   const around = { home, household, dt, moment, presence, windows };
 
-  const asking = watched(automation);
+  const asking = indexConditions(automation);
   const sensors = createSensors(asking.conditions, around, automation.seed);
   const { met, judge } = createConditions(asking.conditions, sensors);
   const airings = createAirings(automation, asking, met, windows, around);
@@ -50,17 +50,17 @@ export function createController(
       devices.beginDay(start, steps);
       thermostats.beginDay(start, steps);
     },
-    act: (day, s, seen, orders) => {
-      turnTo(moment, day, s, begin, dt, seen);
+    act: (day, s, observed, commands) => {
+      turnTo(moment, day, s, begin, dt, observed);
       presence.step(day, s);
-      windows.look();
+      windows.observe();
       sensors.read();
       judge();
       airings.step();
       rules.step();
       windows.apply();
-      devices.step(orders);
-      thermostats.step(day, s, seen, presence, windows.openSince, orders);
+      devices.step(commands);
+      thermostats.step(day, s, observed, presence, windows.openSince, commands);
     },
     startCounting: () => {
       airings.startCounting();

@@ -1,9 +1,9 @@
-import type { Activity, Household, Person, WeekLine } from './household.ts';
-import { layOutDecaying } from './schedules/decaying-sources.ts';
-import { layOutLines } from './schedules/fill-schedule.ts';
+import type { Activity, Household, Person, WeekSchedule } from './household.ts';
+import { fillDecaying } from './schedules/decaying-sources.ts';
+import { fillSchedules } from './schedules/fill-schedule.ts';
 import { eachStay } from './schedules/irregular-days.ts';
 import { takesPlaceOn } from './schedules/on-holiday.ts';
-import { eachStep, type Stretch } from './schedules/time-grid.ts';
+import { eachStep, type StepRange } from './schedules/step-range.ts';
 
 /**
  * What people set, do and are during one stretch of control steps, laid out for the engine.
@@ -11,7 +11,7 @@ import { eachStep, type Stretch } from './schedules/time-grid.ts';
  * Step by step, rooms (openings, doorways) side by side: `[s * rooms + i]`. All values are means
  * over the step, so a ten-minute airing inside a longer step opens the window by a share.
  */
-export interface Day {
+export interface DayInputs {
   readonly rooms: number;
   readonly steps: number;
   /** People in the room; of those, awake. [-] */
@@ -40,12 +40,12 @@ export interface Day {
 }
 
 /** Room for one stretch of at most `steps` steps. */
-export function createDay(
+export function createDayInputs(
   household: Household,
   rooms: number,
   species: number,
   steps: number,
-): Day {
+): DayInputs {
   const perRoom = (): Float64Array => new Float64Array(steps * rooms);
   const perSpecies = (): Float64Array[] => Array.from({ length: species }, perRoom);
   return {
@@ -75,8 +75,8 @@ export function createDay(
  * @param dt     control step [s]
  * @param steps  how many of the day's steps to fill
  */
-export function layOutDay(
-  day: Day,
+export function fillDayInputs(
+  day: DayInputs,
   household: Household,
   start: number,
   dt: number,
@@ -89,21 +89,21 @@ export function layOutDay(
     layOutPerson(day, person, seed, k, stretch);
   });
   for (const activity of household.activities) layOutActivity(day, household, activity, stretch);
-  for (const source of household.decaying ?? []) layOutDecaying(day, source, stretch);
-  layOutLines(day.setpoints, household.setpoints, stretch);
-  layOutLines(day.openings, household.openings, stretch);
-  layOutLines(day.openTimes, household.openings.map(whetherOpen), stretch);
-  layOutLines(day.doorways, household.doorways, stretch);
+  for (const source of household.decaying ?? []) fillDecaying(day, source, stretch);
+  fillSchedules(day.setpoints, household.setpoints, stretch);
+  fillSchedules(day.openings, household.openings, stretch);
+  fillSchedules(day.openTimes, household.openings.map(whetherOpen), stretch);
+  fillSchedules(day.doorways, household.doorways, stretch);
 }
 
 function layOutPerson(
-  day: Day,
+  day: DayInputs,
   person: Person,
   seed: number,
   index: number,
-  stretch: Stretch,
+  range: StepRange,
 ): void {
-  eachStay(person, { seed, index }, stretch, (stay, step, share) => {
+  eachStay(person, { seed, index }, range, (stay, step, share) => {
     const body = stay.asleep ? person.asleep : person.awake;
     const at = step * day.rooms + stay.room;
     day.occupants[at]! += share;
@@ -117,10 +117,10 @@ function layOutPerson(
 }
 
 function layOutActivity(
-  day: Day,
+  day: DayInputs,
   household: Household,
   activity: Activity,
-  stretch: Stretch,
+  range: StepRange,
 ): void {
   const { stopsFor } = activity;
   const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
@@ -136,26 +136,26 @@ function layOutActivity(
         day.thingsSpecies[s]![at]! += share * activity.species[s]!;
       }
     };
-    eachStep(spell, stretch, visit, takesPlace);
+    eachStep(spell, range, visit, takesPlace);
   }
 }
 
 /** Share of a step in which somebody is at home, reckoned as if people took turns. [-] */
-export function attended(day: Day, step: number): number {
+export function attended(day: DayInputs, step: number): number {
   let people = 0;
   for (let i = 0; i < day.rooms; i++) people += day.occupants[step * day.rooms + i]!;
   return Math.min(1, people);
 }
 
 /** The same line with 1 wherever it is open and 0 where it is shut. */
-function whetherOpen({ base, spells }: WeekLine): WeekLine {
+function whetherOpen({ base, spells }: WeekSchedule): WeekSchedule {
   return {
     base: Math.sign(base),
     spells: spells.map((spell) => ({ ...spell, value: Math.sign(spell.value) })),
   };
 }
 
-function added(day: Day): Float64Array[] {
+function added(day: DayInputs): Float64Array[] {
   return [
     day.occupants,
     day.awake,

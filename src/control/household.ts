@@ -11,11 +11,11 @@ export interface Household {
   readonly people: readonly Person[];
   readonly activities: readonly Activity[];
   /** One per room, in the order of `Home.rooms`: thermostat setting [°C]; -Infinity is off. */
-  readonly setpoints: readonly WeekLine[];
+  readonly setpoints: readonly WeekSchedule[];
   /** One per opening: share of its full area that stands open. [-] */
-  readonly openings: readonly WeekLine[];
+  readonly openings: readonly WeekSchedule[];
   /** One per doorway: 1 open, 0 shut. [-] */
-  readonly doorways: readonly WeekLine[];
+  readonly doorways: readonly WeekSchedule[];
   /** Things that dry out, such as fresh paint; absent means none. */
   readonly decaying?: readonly DecayingSource[];
 }
@@ -33,7 +33,7 @@ export interface DecayingSource {
 }
 
 /** A value by the clock: `base`, except during spells; where spells overlap the later in the list wins. */
-export interface WeekLine {
+export interface WeekSchedule {
   readonly base: number;
   readonly spells: readonly (Spell & { readonly value: number })[];
 }

@@ -2,7 +2,7 @@
  * What there is to be seen at the start of a control step. Filled by the engine, read by control;
  * the arrays stay the same for a whole run.
  */
-export interface Seen {
+export interface Observation {
   /** Per room. */
   readonly temperature: Float64Array; // air [°C]
   readonly relativeHumidity: Float64Array; // [%]
@@ -21,7 +21,7 @@ export interface Seen {
 }
 
 /** What control tells the engine besides the day's lines. */
-export interface Orders {
+export interface Commands {
   /** Per device: share of full output over the coming step. [-] */
   readonly devices: Float64Array;
   /** Per device: 1 when its tank is emptied now. */
@@ -30,7 +30,7 @@ export interface Orders {
   readonly band: Float64Array;
 }
 
-export function createSeen(rooms: number, species: number, devices: number): Seen {
+export function createObservation(rooms: number, species: number, devices: number): Observation {
   const perRoom = (): Float64Array => new Float64Array(rooms);
   return {
     temperature: perRoom(),
@@ -45,7 +45,7 @@ export function createSeen(rooms: number, species: number, devices: number): See
   };
 }
 
-export function createOrders(rooms: number, devices: number): Orders {
+export function createCommands(rooms: number, devices: number): Commands {
   return {
     devices: new Float64Array(devices),
     empty: new Uint8Array(devices),

@@ -1,5 +1,5 @@
 /** What draws of luck are for: numbers far apart, to which the index of the thing is added. */
-export const LUCK = {
+export const STREAM = {
   people: 0x10_0000,
   presence: 0x50_0000,
   airings: 1_000_000_000,

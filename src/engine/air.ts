@@ -1,4 +1,4 @@
-import type { Day } from '../control/day-inputs.ts';
+import type { DayInputs } from '../control/day-inputs.ts';
 import type { Home } from '../home/home.ts';
 import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
 import { type LeakageArea, leakageFlow } from '../physics/airflow/leakage-flow.ts';
@@ -6,7 +6,11 @@ import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
 import type { Model } from './model.ts';
 import { DOOR, FRAME, ROOM } from './state-layout.ts';
 import { balanceFlows, partsOfHome } from './through-flow.ts';
-import { blowThrough, createThroughWork, type ThroughWork } from './wind-through-home.ts';
+import {
+  type CrossVentilationWork,
+  createCrossVentilationWork,
+  crossVentilate,
+} from './wind-through-home.ts';
 
 /** How air gets in and out of a home, apart from its doorways. */
 export interface Shell {
@@ -21,7 +25,7 @@ export interface Shell {
   readonly openingAzimuth: Float64Array;
   /** See partsOfHome. */
   readonly parts: Int32Array;
-  readonly work: ThroughWork;
+  readonly work: CrossVentilationWork;
 }
 
 export function layOutShell({ rooms, openings, doorways, leakage: { how } }: Home): Shell {
@@ -38,7 +42,7 @@ export function layOutShell({ rooms, openings, doorways, leakage: { how } }: Hom
       rooms.length,
       doorways.map((d) => d.rooms),
     ),
-    work: createThroughWork(rooms.length),
+    work: createCrossVentilationWork(rooms.length),
   };
 }
 
@@ -62,7 +66,7 @@ export function moveAir(
   outdoor: number,
   wind: number,
   windFrom: number,
-  day: Day,
+  day: DayInputs,
   s: number,
 ): number {
   const { rooms, roomCount, density } = m;
@@ -92,7 +96,7 @@ export function moveAir(
   }
   const doorAt = s * m.doorCount;
   moveThroughDoors(m, day.doorways, doorAt);
-  if (windows > 1 && blowThrough(m, shell, day, s, wind, windFrom)) oneSided = true;
+  if (windows > 1 && crossVentilate(m, shell, day, s, wind, windFrom)) oneSided = true;
   if (oneSided) balanceFlows(m, shell.parts, day.doorways, doorAt);
   else leakOut(m);
   fillMatrix(m);

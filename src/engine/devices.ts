@@ -1,4 +1,4 @@
-import type { Orders, Seen } from '../control/observations.ts';
+import type { Commands, Observation } from '../control/observations.ts';
 import type { BalancedVentilation, Dehumidifier, Device, Stove } from '../home/devices.ts';
 import { dehumidifierDrying, dehumidifierPower } from '../physics/equipment/dehumidifier-output.ts';
 import { stoveHeatOver, woodRate } from '../physics/equipment/stove-burn.ts';
@@ -14,7 +14,7 @@ export interface Running {
   /** What it does over the coming step, as means. */
   readonly did: DeviceStep;
   /** @param share  of full output over the step [-] */
-  readonly run: (share: number, seen: Seen) => void;
+  readonly run: (share: number, observed: Observation) => void;
 }
 
 /** Means over a step; reused. */
@@ -35,8 +35,8 @@ interface DeviceStep {
 type Saturation = (temperature: number) => number;
 
 /** Make the devices of a home ready to run. */
-export function startDevices(m: Model, seen: Seen, saturation: Saturation): Running[] {
-  return m.home.devices.map((device, d) => startDevice(m, device, d, seen, saturation));
+export function startDevices(m: Model, observed: Observation, saturation: Saturation): Running[] {
+  return m.home.devices.map((device, d) => startDevice(m, device, d, observed, saturation));
 }
 
 /** Clear what devices did to the rooms in the step before. */
@@ -57,13 +57,17 @@ export function restDevices({ rooms, roomCount, tracers }: Model): void {
 }
 
 /** Let every device do what it was ordered to. */
-export function runDevices(all: readonly Running[], seen: Seen, orders: Orders): void {
+export function runDevices(
+  all: readonly Running[],
+  observed: Observation,
+  commands: Commands,
+): void {
   for (let d = 0; d < all.length; d++) {
-    if (orders.empty[d] === 1) {
-      seen.tank[d] = 0;
-      seen.full[d] = 0;
+    if (commands.empty[d] === 1) {
+      observed.tank[d] = 0;
+      observed.full[d] = 0;
     }
-    all[d]!.run(orders.devices[d]!, seen);
+    all[d]!.run(commands.devices[d]!, observed);
   }
 }
 
@@ -71,11 +75,11 @@ function startDevice(
   m: Model,
   device: Device,
   d: number,
-  seen: Seen,
+  observed: Observation,
   saturation: Saturation,
 ): Running {
   const did: DeviceStep = { electricity: 0, fuel: 0, water: 0, heat: 0, share: 0 };
-  return { device, did, run: howToRun(m, device, d, did, seen, saturation) };
+  return { device, did, run: howToRun(m, device, d, did, observed, saturation) };
 }
 
 function howToRun(
@@ -83,7 +87,7 @@ function howToRun(
   device: Device,
   d: number,
   did: DeviceStep,
-  seen: Seen,
+  observed: Observation,
   saturation: Saturation,
 ): Running['run'] {
   const { does } = device;
@@ -109,7 +113,7 @@ function howToRun(
         rooms[r + EXTRACT] = rooms[r + EXTRACT]! + m.density * share * does.flow;
       };
     case 'balanced ventilation':
-      return ventilate(m, does, did, seen);
+      return ventilate(m, does, did, observed);
     case 'purifier':
       return (share) => {
         did.share = share;
@@ -148,7 +152,7 @@ function dry(
   const r = room * ROOM_STRIDE;
   const { type, ratedWater, ratedPower, ratedTemperature, ratedHumidity, standby, tank } = does;
   const perDrying = ratedWater / dehumidifierDrying(type, ratedTemperature, ratedHumidity);
-  return (share, seen) => {
+  return (share, observed) => {
     if (share <= 0) {
       did.share = 0;
       did.electricity = standby;
@@ -157,12 +161,12 @@ function dry(
       rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + standby;
       return;
     }
-    const t = seen.temperature[room]!;
-    const rh = seen.relativeHumidity[room]!;
+    const t = observed.temperature[room]!;
+    const rh = observed.relativeHumidity[room]!;
     const rate = perDrying * dehumidifierDrying(type, t, rh, saturation);
     const power = dehumidifierPower(type, ratedPower, ratedTemperature, ratedHumidity, t, rh);
     // The tank stops it within the step in which it fills.
-    const space = (tank - seen.tank[d]!) / dt;
+    const space = (tank - observed.tank[d]!) / dt;
     const running = rate > 0 ? Math.min(share, space / rate) : share;
     did.share = running;
     did.electricity = running * power + (1 - running) * standby;
@@ -171,8 +175,8 @@ function dry(
     rooms[r + DEVICE_WATER] = rooms[r + DEVICE_WATER]! + did.water;
     rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + did.heat;
     if (tank === Number.POSITIVE_INFINITY) return;
-    seen.tank[d] = Math.min(tank, seen.tank[d]! - did.water * dt);
-    seen.full[d] = seen.tank[d]! >= tank * (1 - ROUNDING) ? 1 : 0;
+    observed.tank[d] = Math.min(tank, observed.tank[d]! - did.water * dt);
+    observed.full[d] = observed.tank[d]! >= tank * (1 - ROUNDING) ? 1 : 0;
   };
 }
 
@@ -181,7 +185,7 @@ function ventilate(
   m: Model,
   does: BalancedVentilation,
   did: DeviceStep,
-  seen: Seen,
+  observed: Observation,
 ): Running['run'] {
   const { rooms, density, airCp } = m;
   const total = (list: BalancedVentilation['supplies']): number =>
@@ -201,7 +205,7 @@ function ventilate(
       moist += flow * rooms[r + HUMIDITY]!;
       rooms[r + EXTRACT] = rooms[r + EXTRACT]! + density * share * flow;
     }
-    const outdoor = seen.outdoor[0]!;
+    const outdoor = observed.outdoor[0]!;
     const outdoorHumidity = m.outdoorHumidity[0]!;
     const fan = (0.5 * did.electricity) / (density * airCp * share * supplied);
     const t = outdoor + does.heatRecovery * (warm / extracted - outdoor) + fan;

@@ -1,11 +1,11 @@
-import type { Day } from '../control/day-inputs.ts';
+import type { DayInputs } from '../control/day-inputs.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { settleChains, sweepChains } from './rc-chains.ts';
-import { bookHeat } from './record-heat.ts';
+import { recordHeat } from './record-heat.ts';
 import { ROOM } from './state-layout.ts';
-import { holdAtSettings, setTargets } from './thermostat-solve.ts';
+import { setTargets, solveThermostats } from './thermostat-solve.ts';
 
 /**
  * Find the mean temperatures of all rooms over the step, and the heat of their emitters, at once.
@@ -13,13 +13,13 @@ import { holdAtSettings, setTargets } from './thermostat-solve.ts';
  * @param day      what people set and do; this step's values begin at `at` (step times rooms)
  * @param outdoor  outdoor temperature [°C]
  */
-export function solveHeat(m: Model, day: Day, at: number, outdoor: number): void {
+export function solveHeat(m: Model, day: DayInputs, at: number, outdoor: number): void {
   assemble(m, day, at, outdoor);
   sweepChains(m.chains, m.rooms, m.boundary, m.rhs);
   emitterLimits(m);
   setTargets(m, day.setpoints, at);
-  holdAtSettings(m);
-  if (exceedSources(m)) holdAtSettings(m);
+  solveThermostats(m);
+  if (exceedSources(m)) solveThermostats(m);
 }
 
 /**
@@ -29,7 +29,7 @@ export function solveHeat(m: Model, day: Day, at: number, outdoor: number): void
  */
 export function settleHeat(
   m: Model,
-  day: Day,
+  day: DayInputs,
   at: number,
   outdoor: number,
   flows: Float64Array,
@@ -38,7 +38,7 @@ export function settleHeat(
   settleEmitters(m);
   settleRooms(m);
   settleChains(m.chains, m.rooms, m.boundary, m.dt, flows, row);
-  bookHeat(m, day, at, outdoor, flows, row);
+  recordHeat(m, day, at, outdoor, flows, row);
 }
 
 /**
@@ -56,7 +56,7 @@ export function guessTemperatures({ rooms, roomCount }: Model): void {
  * Whether some room turned out far from the temperature its air flows were worked out with, as
  * happens when a window or a door opens. If so the guesses are mended, for one more try.
  */
-export function mendGuesses({ rooms, roomCount, solution }: Model): boolean {
+export function correctGuesses({ rooms, roomCount, solution }: Model): boolean {
   let far = false;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -68,7 +68,7 @@ export function mendGuesses({ rooms, roomCount, solution }: Model): boolean {
   return true;
 }
 
-function assemble(m: Model, day: Day, at: number, outdoor: number): void {
+function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
   const { rooms, roomCount, airCp, fixed, flow, matrix, rhs, evaporation } = m;
   const { diagonal } = m.elimination;
   const { peopleHeat, thingsHeat, drying } = day;

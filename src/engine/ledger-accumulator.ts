@@ -10,7 +10,7 @@ import {
  * The ledger while it is written: one record per month and room, first energy, then water; and one
  * record per species, month and room. The n-th term of a list in ledger.ts is the n-th field.
  */
-export interface Books {
+export interface LedgerAccumulator {
   readonly rooms: number;
   readonly months: readonly number[];
   /** Record of month q and room i begins at `(q * rooms + i) * BOOK_STRIDE`. */
@@ -28,7 +28,11 @@ export interface Stores {
 }
 
 /** @param months  calendar month (0 to 11) of each row */
-export function openBooks(rooms: number, speciesCount: number, months: readonly number[]): Books {
+export function createLedgerAccumulator(
+  rooms: number,
+  speciesCount: number,
+  months: readonly number[],
+): LedgerAccumulator {
   const records = months.length * rooms;
   return {
     rooms,
@@ -45,21 +49,21 @@ export function openBooks(rooms: number, speciesCount: number, months: readonly 
  * @param airNet      per room, dry air in less out [kg]
  * @param airThrough  per room, dry air in [kg]
  */
-export function closeBooks(
-  books: Books,
+export function finishLedger(
+  ledger: LedgerAccumulator,
   before: Stores,
   after: Stores,
   airNet: Float64Array,
   airThrough: Float64Array,
 ): Ledger {
-  const { rooms, months } = books;
+  const { rooms, months } = ledger;
   const records = months.length * rooms;
-  const energy = columns(books.flows, 0, BOOK_STRIDE, records, ENERGY_TERMS, 0);
-  const water = columns(books.flows, 0, BOOK_STRIDE, records, WATER_TERMS, ENERGY_TERMS.length);
+  const energy = columns(ledger.flows, 0, BOOK_STRIDE, records, ENERGY_TERMS, 0);
+  const water = columns(ledger.flows, 0, BOOK_STRIDE, records, WATER_TERMS, ENERGY_TERMS.length);
   const species = Array.from(
-    { length: books.speciesCount },
+    { length: ledger.speciesCount },
     (_, s): Record<SpeciesTerm, Float64Array> =>
-      columns(books.species, s * records, TRACER_BOOK_STRIDE, records, SPECIES_TERMS, 0),
+      columns(ledger.species, s * records, TRACER_BOOK_STRIDE, records, SPECIES_TERMS, 0),
   );
   const stored = {
     energy: difference(after.energy, before.energy),

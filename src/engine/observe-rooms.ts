@@ -1,4 +1,4 @@
-import type { Orders, Seen } from '../control/observations.ts';
+import type { Commands, Observation } from '../control/observations.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Model } from './model.ts';
 import type { Outdoors } from './outdoors.ts';
@@ -9,15 +9,15 @@ import { ROOM, TRACER } from './state-layout.ts';
  *
  * @param saturation  saturation pressure by temperature, [°C] -> [Pa]
  */
-export function look(
+export function observeRooms(
   m: Model,
-  seen: Seen,
+  observed: Observation,
   outdoors: Outdoors,
   s: number,
   saturation: (temperature: number) => number,
 ): void {
   const { rooms, roomCount, tracers, pressure } = m;
-  const { temperature, relativeHumidity, absoluteHumidity, output, species, outdoor } = seen;
+  const { temperature, relativeHumidity, absoluteHumidity, output, species, outdoor } = observed;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const t = rooms[r + TEMPERATURE]!;
@@ -34,7 +34,7 @@ export function look(
     for (let i = 0; i < roomCount; i++) {
       column[i] = tracers[(q * roomCount + i) * TRACER_STRIDE + LEVEL]!;
     }
-    seen.outdoorSpecies[q] = outdoors.species[q]![s]!;
+    observed.outdoorSpecies[q] = outdoors.species[q]![s]!;
   }
   const t = outdoors.temperature[s]!;
   const w = outdoors.humidityRatio[s]!;
@@ -45,7 +45,7 @@ export function look(
 }
 
 /** Take over what control ordered of the thermostats. */
-export function obey({ rooms, roomCount }: Model, { band }: Orders): void {
+export function applyCommands({ rooms, roomCount }: Model, { band }: Commands): void {
   for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + BAND] = band[i]!;
 }
 

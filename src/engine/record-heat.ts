@@ -1,4 +1,4 @@
-import type { Day } from '../control/day-inputs.ts';
+import type { DayInputs } from '../control/day-inputs.ts';
 import { ENERGY_TERMS, type EnergyTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
@@ -10,9 +10,9 @@ import { DOOR, FRAME, ROOM } from './state-layout.ts';
  *
  * @param flows  BOOK records, this month's from record `row` on
  */
-export function bookHeat(
+export function recordHeat(
   m: Model,
-  day: Day,
+  day: DayInputs,
   at: number,
   outdoor: number,
   flows: Float64Array,

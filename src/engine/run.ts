@@ -2,7 +2,7 @@ import type { Automation } from '../control/automation.ts';
 import type { ControlReport } from '../control/control-report.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
-import type { Remark } from '../home/notices.ts';
+import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Ledger } from './ledger.ts';
 
@@ -31,5 +31,5 @@ export interface Run {
   readonly ledger: Ledger;
   /** What control did, or null where there was none. */
   readonly control: ControlReport | null;
-  readonly notices: readonly Remark[];
+  readonly notices: readonly Notice[];
 }

@@ -1,16 +1,25 @@
 import type { Controller } from '../control/controller.ts';
 import { createController } from '../control/create-controller.ts';
-import { createDay, type Day, layOutDay } from '../control/day-inputs.ts';
-import { createOrders, createSeen, type Orders, type Seen } from '../control/observations.ts';
-import type { Remark } from '../home/notices.ts';
+import { createDayInputs, type DayInputs, fillDayInputs } from '../control/day-inputs.ts';
+import {
+  type Commands,
+  createCommands,
+  createObservation,
+  type Observation,
+} from '../control/observations.ts';
+import type { Notice } from '../home/notices.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
-import { guessTemperatures, mendGuesses, settleHeat, solveHeat } from './heat.ts';
-import { type Books, closeBooks, openBooks } from './ledger-accumulator.ts';
+import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
+import {
+  createLedgerAccumulator,
+  finishLedger,
+  type LedgerAccumulator,
+} from './ledger-accumulator.ts';
 import { layOutModel, type Model } from './model.ts';
-import { look, obey } from './observe-rooms.ts';
+import { applyCommands, observeRooms } from './observe-rooms.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import type { Run, RunInput } from './run.ts';
 import { type Season, seasonOf } from './season.ts';
@@ -18,11 +27,11 @@ import { setGround, setOutdoors } from './set-outdoors.ts';
 import { stepSpecies } from './species.ts';
 import { settleStart } from './start.ts';
 import { ROOM } from './state-layout.ts';
-import { takeStock } from './storage.ts';
+import { storedAmounts } from './storage.ts';
 import { type SunSeries, sunSeries } from './sun-series.ts';
 import { layOutSunlight, type Sunlight } from './sunlight.ts';
 import type { Observer } from './trace.ts';
-import { createStretch, recordStep, type Stretch } from './trace-buffer.ts';
+import { createTraceBuffer, recordStep, type TraceBuffer } from './trace-buffer.ts';
 import { stepWater } from './water.ts';
 
 /**
@@ -43,24 +52,24 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   const end = start + hours * HOUR;
   settleStart(model, input, walk.season);
 
-  const scrap = openBooks(model.roomCount, walk.names.length, [0]);
+  const scrap = createLedgerAccumulator(model.roomCount, walk.names.length, [0]);
   for (let utc = start - leadInDays * DAY; utc < start; utc += DAY) {
     walkDay(walk, utc, utc + DAY, standIn(weather, utc, leadInDays), scrap, oneRow);
   }
 
   const months = monthStarts(start, end);
-  const books = openBooks(
+  const ledger = createLedgerAccumulator(
     model.roomCount,
     walk.names.length,
     months.map((m) => new Date(m * 1000).getUTCMonth()),
   );
-  const before = takeStock(model);
+  const before = storedAmounts(model);
   clearAir(model);
   walk.controller?.startCounting();
   for (let utc = start; utc < end; utc += DAY) {
-    const steps = walkDay(walk, utc, Math.min(utc + DAY, end), 0, books, months);
-    walk.stretch.begin(Math.round((utc - start) / dt), steps, utc);
-    for (const observe of observers) observe(walk.stretch.view);
+    const steps = walkDay(walk, utc, Math.min(utc + DAY, end), 0, ledger, months);
+    walk.trace.begin(Math.round((utc - start) / dt), steps, utc);
+    for (const observe of observers) observe(walk.trace.view);
   }
   const air = (field: number): Float64Array =>
     Float64Array.from(input.home.rooms, (_, i) => model.rooms[i * ROOM_STRIDE + field]!);
@@ -68,7 +77,13 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
     start,
     hours,
     dt,
-    ledger: closeBooks(books, before, takeStock(model), air(ROOM.airNet), air(ROOM.airThrough)),
+    ledger: finishLedger(
+      ledger,
+      before,
+      storedAmounts(model),
+      air(ROOM.airNet),
+      air(ROOM.airThrough),
+    ),
     control: walk.controller?.report() ?? null,
     notices: noticesOf(weather),
   };
@@ -96,19 +111,19 @@ interface Walk {
   readonly input: RunInput;
   readonly model: Model;
   readonly shell: Shell;
-  readonly day: Day;
+  readonly day: DayInputs;
   readonly outdoors: Outdoors;
   readonly sunlight: Sunlight;
   readonly sun: SunSeries;
   readonly season: Season;
-  readonly stretch: Stretch;
+  readonly trace: TraceBuffer;
   readonly saturation: (temperature: number) => number;
   /** Names of the species. */
   readonly names: readonly string[];
   /** Null where nothing watches and nothing acts. */
   readonly controller: Controller | null;
-  readonly seen: Seen;
-  readonly orders: Orders;
+  readonly observed: Observation;
+  readonly commands: Commands;
   readonly running: readonly Running[];
 }
 
@@ -119,27 +134,27 @@ function prepareWalk(input: RunInput): Walk {
   const perDay = DAY / dt;
   const sun = sunSeries(weather, dt, input.start);
   const saturation = saturationTable();
-  const seen = createSeen(model.roomCount, names.length, home.devices.length);
+  const observed = createObservation(model.roomCount, names.length, home.devices.length);
   const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
   return {
     input,
     model,
     shell: layOutShell(home),
-    day: createDay(household, model.roomCount, names.length, perDay),
+    day: createDayInputs(household, model.roomCount, names.length, perDay),
     outdoors: createOutdoors(home.species, perDay),
     sunlight: layOutSunlight(home, sun, facings),
     sun,
     season: seasonOf(weather),
-    stretch: createStretch(model, perDay),
+    trace: createTraceBuffer(model, perDay),
     saturation,
     names,
     controller:
       input.automation === undefined
         ? null
         : createController(home, household, input.automation, dt),
-    seen,
-    orders: createOrders(model.roomCount, home.devices.length),
-    running: startDevices(model, seen, saturation),
+    observed: observed,
+    commands: createCommands(model.roomCount, home.devices.length),
+    running: startDevices(model, observed, saturation),
   };
 }
 
@@ -155,27 +170,27 @@ function walkDay(
   from: number,
   to: number,
   shift: number,
-  books: Books,
+  ledger: LedgerAccumulator,
   months: readonly number[],
 ): number {
   const { input, model, day, outdoors, season } = walk;
   const { dt } = model;
   const steps = Math.round((to - from) / dt);
-  layOutDay(day, input.household, from, dt, steps);
+  fillDayInputs(day, input.household, from, dt, steps);
   layOutOutdoors(outdoors, input.weather, walk.sun, input.home.species, from, dt, steps, shift);
   walk.controller?.beginDay(from, steps);
   setGround(model, season, from + shift);
   let row = rowAt(months, from);
   for (let s = 0; s < steps; s++) {
     if (row + 1 < months.length && from + s * dt >= months[row + 1]!) row++;
-    takeStep(walk, s, books, row);
+    takeStep(walk, s, ledger, row);
   }
   return steps;
 }
 
-function takeStep(walk: Walk, s: number, books: Books, month: number): void {
-  const { model, shell, day, outdoors, sunlight, saturation, stretch } = walk;
-  const { controller, seen, orders, running } = walk;
+function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: number): void {
+  const { model, shell, day, outdoors, sunlight, saturation, trace } = walk;
+  const { controller, observed, commands, running } = walk;
   const { roomCount, home } = model;
   const at = s * roomCount;
   const row = month * roomCount;
@@ -183,32 +198,32 @@ function takeStep(walk: Walk, s: number, books: Books, month: number): void {
   const humidity = outdoors.humidityRatio[s]!;
   setOutdoors(model, sunlight, outdoor, humidity, outdoors.interval[s]!);
   if (controller !== null) {
-    look(model, seen, outdoors, s, saturation);
-    controller.act(day, s, seen, orders);
-    obey(model, orders);
+    observeRooms(model, observed, outdoors, s, saturation);
+    controller.act(day, s, observed, commands);
+    applyCommands(model, commands);
     restDevices(model);
-    runDevices(running, seen, orders);
+    runDevices(running, observed, commands);
   }
   guessTemperatures(model);
   const wind = outdoors.windSpeed[s]!;
   const windFrom = outdoors.windFrom[s]!;
   let leakage = moveAir(model, shell, outdoor, wind, windFrom, day, s);
   solveHeat(model, day, at, outdoor);
-  if (mendGuesses(model)) {
+  if (correctGuesses(model)) {
     leakage = moveAir(model, shell, outdoor, wind, windFrom, day, s);
     solveHeat(model, day, at, outdoor);
   }
   settleAir(model);
-  settleHeat(model, day, at, outdoor, books.flows, row);
-  stepWater(model, day, at, outdoor, humidity, saturation, books.flows, row);
+  settleHeat(model, day, at, outdoor, ledger.flows, row);
+  stepWater(model, day, at, outdoor, humidity, saturation, ledger.flows, row);
   for (let q = 0; q < home.species.length; q++) {
     const level = outdoors.species[q]![s]!;
-    const record = (q * books.months.length + month) * roomCount;
+    const record = (q * ledger.months.length + month) * roomCount;
     const people = day.peopleSpecies[q]!;
     const things = day.thingsSpecies[q]!;
-    stepSpecies(model, q, level, people, things, at, books.species, record);
+    stepSpecies(model, q, level, people, things, at, ledger.species, record);
   }
-  recordStep(stretch, model, day, running, s, outdoor, humidity, leakage);
+  recordStep(trace, model, day, running, s, outdoor, humidity, leakage);
 }
 
 /** Instants at which the calendar months (UTC) that a period touches begin, the first before it. [s UTC] */
@@ -256,7 +271,7 @@ function requireSteps({ weather, dt, start, hours }: RunInput): void {
   }
 }
 
-function noticesOf(weather: Weather): Remark[] {
+function noticesOf(weather: Weather): Notice[] {
   return weather.sun === 'none'
     ? [
         {

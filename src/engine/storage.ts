@@ -6,7 +6,7 @@ import { LINK, NODE, PANE, ROOM, TRACER } from './state-layout.ts';
  * What every room holds at this moment: heat of air and of the chains that hang on it, against
  * 0 °C [J]; water of air, buffer and films [kg]; amount of each species [unit m3].
  */
-export function takeStock(m: Model): Stores {
+export function storedAmounts(m: Model): Stores {
   const { rooms, roomCount, tracers, home } = m;
   const energy = new Float64Array(roomCount);
   const water = new Float64Array(roomCount);

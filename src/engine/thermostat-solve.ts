@@ -11,7 +11,7 @@ import { ROOM } from './state-layout.ts';
  * solve again. The matrix is an M-matrix, so warming one room never cools another and the search
  * ends; after MANY rounds rooms are moved one at a time, which cannot cycle.
  */
-export function holdAtSettings(m: Model): void {
+export function solveThermostats(m: Model): void {
   const { rooms, roomCount, held, solution } = m;
   for (let round = 0; ; round++) {
     solveHeld(m);

@@ -1,18 +1,18 @@
-import type { Day } from '../control/day-inputs.ts';
+import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
 import { PANE, ROOM, TRACER } from './state-layout.ts';
-import type { TraceStretch } from './trace.ts';
+import type { TraceView } from './trace.ts';
 
 /** What the observers are shown, kept in one set of arrays for the whole run. */
-export interface Stretch {
-  readonly view: TraceStretch;
+export interface TraceBuffer {
+  readonly view: TraceView;
   /** Say which steps the arrays now hold. */
   readonly begin: (firstStep: number, steps: number, start: number) => void;
 }
 
-export function createStretch(m: Model, perDay: number): Stretch {
+export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
   const perRoom = (): Float64Array => new Float64Array(perDay * m.roomCount);
   const perStep = (): Float64Array => new Float64Array(perDay);
   const view = {
@@ -61,9 +61,9 @@ export function createStretch(m: Model, perDay: number): Stretch {
 
 /** Write step `s` of the stretch. @param leakage  of the whole home [m3/s] */
 export function recordStep(
-  { view: { room, home } }: Stretch,
+  { view: { room, home } }: TraceBuffer,
   m: Model,
-  day: Day,
+  day: DayInputs,
   running: readonly Running[],
   s: number,
   outdoor: number,

@@ -5,7 +5,7 @@
  * at `[s * rooms + i]`. Values are means over the step. The arrays are reused for the next stretch:
  * copy what you keep.
  */
-export interface TraceStretch {
+export interface TraceView {
   /** Number of the first step since the period's start. */
   readonly firstStep: number;
   /** Control steps in this stretch. */
@@ -74,4 +74,4 @@ export interface DeviceTrace {
 }
 
 /** Somebody who watches a run. Called once per stretch, in order of time. */
-export type Observer = (stretch: TraceStretch) => void;
+export type Observer = (trace: TraceView) => void;

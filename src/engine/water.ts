@@ -1,4 +1,4 @@
-import type { Day } from '../control/day-inputs.ts';
+import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
@@ -21,7 +21,7 @@ import { DOOR, FRAME, PANE, ROOM } from './state-layout.ts';
  */
 export function stepWater(
   m: Model,
-  day: Day,
+  day: DayInputs,
   at: number,
   outdoor: number,
   outdoorHumidity: number,
@@ -50,7 +50,7 @@ export function stepWater(
   settlePanes(m, flows, row);
 }
 
-function assemble(m: Model, day: Day, at: number, outdoorHumidity: number): void {
+function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number): void {
   const { rooms, roomCount, matrix, flow, rhs } = m;
   const { diagonal } = m.elimination;
   const { peopleVapour, thingsVapour, drying } = day;
@@ -180,7 +180,7 @@ function settlePanes(m: Model, flows: Float64Array, row: number): void {
 
 function bookWater(
   m: Model,
-  day: Day,
+  day: DayInputs,
   at: number,
   outdoorHumidity: number,
   flows: Float64Array,

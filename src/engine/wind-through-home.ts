@@ -1,11 +1,11 @@
-import type { Day } from '../control/day-inputs.ts';
+import type { DayInputs } from '../control/day-inputs.ts';
 import { crossFlow } from '../physics/airflow/cross-flow.ts';
 import type { Shell } from './air.ts';
 import type { Model } from './model.ts';
 import { DOOR, FRAME, ROOM } from './state-layout.ts';
 
 /** Room to work in for `blowThrough`: one number a room, used at the first room of each joined group. */
-export interface ThroughWork {
+export interface CrossVentilationWork {
   /** First room of the group that open doorways join a room to. */
   readonly joined: Int32Array;
   /** Where the wind comes from for the group [deg]; largest open window there [m2]. */
@@ -20,7 +20,7 @@ export interface ThroughWork {
   readonly through: Float64Array;
 }
 
-export function createThroughWork(rooms: number): ThroughWork {
+export function createCrossVentilationWork(rooms: number): CrossVentilationWork {
   const perRoom = (): Float64Array => new Float64Array(rooms);
   return {
     joined: new Int32Array(rooms),
@@ -44,10 +44,10 @@ export function createThroughWork(rooms: number): ThroughWork {
  * @param windFrom  [deg]; NaN where nobody knows: then the side of the largest open window counts as windward
  * @returns whether any wind blows through
  */
-export function blowThrough(
+export function crossVentilate(
   m: Model,
   shell: Shell,
-  day: Day,
+  day: DayInputs,
   s: number,
   wind: number,
   windFrom: number,
@@ -69,7 +69,7 @@ export function blowThrough(
 }
 
 /** Number the rooms that open doorways join by the first among them; note the narrowest doorway. */
-function joinRooms(m: Model, work: ThroughWork, open: Float64Array, openAt: number): void {
+function joinRooms(m: Model, work: CrossVentilationWork, open: Float64Array, openAt: number): void {
   const { frames, doors, doorCount, roomCount, rooms } = m;
   const { joined, widest, windward, leeward, between, alone } = work;
   for (let i = 0; i < roomCount; i++) {
@@ -107,7 +107,13 @@ function rootOf(joined: Int32Array, room: number): number {
   return root;
 }
 
-function measureOpenings(m: Model, shell: Shell, day: Day, openAt: number, windFrom: number): void {
+function measureOpenings(
+  m: Model,
+  shell: Shell,
+  day: DayInputs,
+  openAt: number,
+  windFrom: number,
+): void {
   const { openings, openingRoom, openingArea, openingAzimuth, work } = shell;
   const { joined, facing, widest, windward, leeward } = work;
   for (let i = 0; i < m.roomCount; i++) facing[i] = windFrom;
@@ -128,7 +134,7 @@ function measureOpenings(m: Model, shell: Shell, day: Day, openAt: number, windF
 }
 
 /** Share what blows through among the windows it passes, by their area. */
-function spread(m: Model, shell: Shell, day: Day, openAt: number): void {
+function spread(m: Model, shell: Shell, day: DayInputs, openAt: number): void {
   const { openings, openingRoom, openingArea, openingAzimuth, work } = shell;
   const { joined, facing, windward, leeward, through } = work;
   const { rooms } = m;

@@ -10,7 +10,7 @@ export interface Assumed {
 }
 
 /** A sentence for the person, with an id that stays the same when the words change. */
-export interface Remark {
+export interface Notice {
   readonly id: string;
   readonly text: string;
 }

@@ -1,6 +1,6 @@
 import type { Run } from '../engine/run.ts';
-import type { Observer, TraceStretch } from '../engine/trace.ts';
-import type { Remark } from '../home/notices.ts';
+import type { Observer, TraceView } from '../engine/trace.ts';
+import type { Notice } from '../home/notices.ts';
 import { createAiringHours } from './air/airing-hours.ts';
 import { airingMeasures } from './air/airing-measures.ts';
 import { createRebounds } from './air/rebounds.ts';
@@ -59,8 +59,8 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const hours = createHourlyMeans(rooms, hourly);
   const watchers = [hours, sums, outside, arrivals, energy, starts, used, airing, rebounds, odd];
 
-  function observe(stretch: TraceStretch): void {
-    for (const watcher of watchers) watcher.observe(stretch);
+  function observe(trace: TraceView): void {
+    for (const watcher of watchers) watcher.observe(trace);
   }
 
   const ofRoom = (room: number): RoomMeasures =>
@@ -131,7 +131,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
 }
 
 /** Money a year from less or more than a year is an extrapolation, and says so. */
-function partYear(hours: number): Remark[] {
+function partYear(hours: number): Notice[] {
   if (yearsIn(hours) === 1) return [];
   const text =
     `The period is ${Math.round(hours / 24)} days long. Energy is what that period cost; ` +
@@ -139,8 +139,8 @@ function partYear(hours: number): Remark[] {
   return [{ id: 'not-a-year', text }];
 }
 
-const distinct = (remarks: readonly Remark[]): Remark[] => [
-  ...new Map(remarks.map((remark) => [`${remark.id} ${remark.text}`, remark])).values(),
+const distinct = (remarks: readonly Notice[]): Notice[] => [
+  ...new Map(remarks.map((notice) => [`${notice.id} ${notice.text}`, notice])).values(),
 ];
 
 const instant = (utc: number): string => new Date(utc * 1000).toISOString().replace('.000Z', 'Z');

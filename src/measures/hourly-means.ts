@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../engine/trace.ts';
+import type { TraceView } from '../engine/trace.ts';
 
 /** Means over one hour. The object and its arrays are reused for the next: copy what you keep. */
 export interface Hour {
@@ -26,7 +26,7 @@ export interface Hour {
 export function createHourlyMeans(
   rooms: number,
   watchers: readonly ((hour: Hour) => void)[],
-): { observe(stretch: TraceStretch): void } {
+): { observe(trace: TraceView): void } {
   const hour = {
     start: 0,
     outdoorTemperature: 0,
@@ -38,13 +38,13 @@ export function createHourlyMeans(
   const { airTemperature, vapourPressure } = hour;
   let had = 0; // steps of this hour so far
 
-  function observe(stretch: TraceStretch): void {
-    const { steps, dt, start } = stretch;
+  function observe(trace: TraceView): void {
+    const { steps, dt, start } = trace;
     const perHour = stepsPerHour(dt);
     for (let from = 0; from < steps; ) {
       const to = Math.min(steps, from + perHour - had);
       if (had === 0) hour.start = start + from * dt;
-      addUp(stretch, from, to);
+      addUp(trace, from, to);
       had += to - from;
       if (had === perHour) close();
       from = to;
@@ -52,7 +52,7 @@ export function createHourlyMeans(
   }
 
   /** Add steps to the sums of this hour; its first steps begin them anew. */
-  function addUp({ room, home }: TraceStretch, from: number, to: number): void {
+  function addUp({ room, home }: TraceView, from: number, to: number): void {
     const { airTemperature: warmths, vapourPressure: vapours } = room;
     const goesOn = had > 0;
     let outdoor = goesOn ? hour.outdoorTemperature : 0;

@@ -1,7 +1,7 @@
 import type { Ledger } from '../engine/ledger.ts';
 
 /** Sum of a ledger's array over some of its months and all rooms, or one. */
-export function booked(
+export function ledgerSum(
   values: Float64Array,
   rows: readonly number[],
   { rooms }: Pick<Ledger, 'rooms'>,

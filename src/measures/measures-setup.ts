@@ -1,6 +1,6 @@
 import type { RoomBands } from '../home/bands.ts';
 import type { Home } from '../home/home.ts';
-import type { Assumed, Remark } from '../home/notices.ts';
+import type { Assumed, Notice } from '../home/notices.ts';
 import type { Prices } from '../home/prices.ts';
 import type { MouldSensitivity } from '../physics/mould/mould-kind.ts';
 import type { LocalClock } from '../units/local-clock.ts';
@@ -29,5 +29,5 @@ export interface MeasuresSetup {
   /** [1/year] */
   readonly discountRate: number;
   readonly assumed: readonly Assumed[];
-  readonly cautions: readonly Remark[];
+  readonly cautions: readonly Notice[];
 }

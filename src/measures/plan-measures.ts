@@ -1,4 +1,4 @@
-import type { Assumed, Remark } from '../home/notices.ts';
+import type { Assumed, Notice } from '../home/notices.ts';
 
 /** The figures of one plan, as `--json` prints them. Units are in the names. */
 export interface PlanMeasures {
@@ -37,8 +37,8 @@ export interface PlanMeasures {
   };
   readonly second_opinion: SecondOpinion;
   readonly assumed: readonly Assumed[];
-  readonly cautions: readonly Remark[];
-  readonly notices: readonly Remark[];
+  readonly cautions: readonly Notice[];
+  readonly notices: readonly Notice[];
 }
 
 export interface RoomMeasures {

@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../engine/trace.ts';
+import type { TraceView } from '../engine/trace.ts';
 import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 
 /** Means and sums of one room over the period. */
@@ -22,7 +22,7 @@ export interface RoomSums {
 
 /** Adds up what a room does, step by step. */
 export function createRoomSums(rooms: number): {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   result(room: number): RoomSums;
 } {
   const heating = new Float64Array(rooms); // J
@@ -35,7 +35,7 @@ export function createRoomSums(rooms: number): {
   const inhabited = new Float64Array(rooms); // s
   let time = 0; // s
 
-  function observe({ steps, dt, room }: TraceStretch): void {
+  function observe({ steps, dt, room }: TraceView): void {
     const { airTemperature, relativeHumidity, windowOpen, condensation, occupants } = room;
     const end = steps * rooms;
     for (let i = 0; i < rooms; i++) {

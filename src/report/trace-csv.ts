@@ -1,4 +1,4 @@
-import type { Observer, TraceStretch } from '../engine/trace.ts';
+import type { Observer, TraceView } from '../engine/trace.ts';
 import { type LocalClock, offsetAt } from '../units/local-clock.ts';
 import { csvLine, typedField } from './csv-line.ts';
 
@@ -25,15 +25,15 @@ export function createTraceCsv(setup: TraceCsvSetup): { observe: Observer; text(
   const sums = new Float64Array(columns.length);
   let filled = 0;
 
-  function observe(stretch: TraceStretch): void {
-    const perHour = Math.round(HOUR / stretch.dt);
-    for (let s = 0; s < stretch.steps; s++) {
+  function observe(trace: TraceView): void {
+    const perHour = Math.round(HOUR / trace.dt);
+    for (let s = 0; s < trace.steps; s++) {
       columns.forEach((column, c) => {
-        sums[c]! += column.at(stretch, s);
+        sums[c]! += column.at(trace, s);
       });
       filled++;
       if (filled < perHour) continue;
-      const begin = stretch.start + (s + 1) * stretch.dt - HOUR;
+      const begin = trace.start + (s + 1) * trace.dt - HOUR;
       const means = columns.map((column, c) => (sums[c]! / perHour).toFixed(column.decimals));
       lines.push(csvLine([isoUtc(begin), isoLocal(begin, setup.clock), ...means.map(unsigned)]));
       sums.fill(0);
@@ -47,7 +47,7 @@ export function createTraceCsv(setup: TraceCsvSetup): { observe: Observer; text(
 interface Column {
   readonly name: string;
   readonly decimals: number;
-  at(stretch: TraceStretch, step: number): number;
+  at(trace: TraceView, step: number): number;
 }
 
 function columnsOf(setup: TraceCsvSetup): Column[] {
@@ -84,7 +84,7 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
   const of = (
     what: string,
     decimals: number,
-    array: (r: TraceStretch['room']) => Float64Array,
+    array: (r: TraceView['room']) => Float64Array,
     factor = 1,
   ) => column(`${name}.${what}`, decimals, (t, s) => array(t.room)[s * t.rooms + i]! * factor);
   return [

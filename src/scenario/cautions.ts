@@ -1,7 +1,7 @@
 import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
-import type { Remark } from '../home/notices.ts';
+import type { Notice } from '../home/notices.ts';
 import type { PersonData } from './assemble/people.ts';
 import { deviceCautions } from './device-cautions.ts';
 import { FROST_GUARD } from './presets/heating.ts';
@@ -17,7 +17,7 @@ export interface CautionContext {
 }
 
 /** Sentences that must stand beside the figures of a plan, in the order of weight. */
-export function cautionsOf(context: CautionContext): Remark[] {
+export function cautionsOf(context: CautionContext): Notice[] {
   return [
     ...carbonMonoxide(context),
     ...deviceCautions(context),
@@ -30,7 +30,7 @@ export function cautionsOf(context: CautionContext): Remark[] {
   ];
 }
 
-function carbonMonoxide({ home }: CautionContext): Remark[] {
+function carbonMonoxide({ home }: CautionContext): Notice[] {
   const stove = home.devices.some(({ does }) => does.kind === 'stove');
   if (!stove && !home.sources.some(({ fuel }) => BURNT.has(fuel))) return [];
   return [
@@ -41,7 +41,7 @@ function carbonMonoxide({ home }: CautionContext): Remark[] {
   ];
 }
 
-function infant({ people }: CautionContext): Remark[] {
+function infant({ people }: CautionContext): Notice[] {
   if (!people.some(({ who }) => who === 'infant')) return [];
   return [
     {
@@ -51,7 +51,7 @@ function infant({ people }: CautionContext): Remark[] {
   ];
 }
 
-function frail({ people }: CautionContext): Remark[] {
+function frail({ people }: CautionContext): Notice[] {
   if (!people.some(({ who }) => who === 'frail adult')) return [];
   return [
     {
@@ -62,7 +62,7 @@ function frail({ people }: CautionContext): Remark[] {
 }
 
 /** A room that is heated, where somebody stays, and whose setting falls below 18 °C. */
-function lowSetpoint({ home, household, automation, people }: CautionContext): Remark[] {
+function lowSetpoint({ home, household, automation, people }: CautionContext): Notice[] {
   const stayed = new Set(household.people.flatMap(({ stays }) => stays.map(({ room }) => room)));
   const low = home.rooms.filter(
     (_, index) => stayed.has(index) && lowest(household, automation, index) < 18,
@@ -80,7 +80,7 @@ function lowSetpoint({ home, household, automation, people }: CautionContext): R
   ];
 }
 
-function frost({ home, household, automation }: CautionContext): Remark[] {
+function frost({ home, household, automation }: CautionContext): Notice[] {
   const cold = home.rooms.filter(
     (_, index) => lowest(household, automation, index) <= FROST_GUARD.value,
   );
@@ -109,12 +109,12 @@ function lowest(household: Household, { thermostats }: Automation, room: number)
 
 const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
 
-const MOULD: Remark = {
+const MOULD: Notice = {
   id: 'mould',
   text: 'The mould index is a measure of risk at the coldest spot, not a finding. Leaks and rising damp come first; existing mould, tenancy and wiring are matters of local rules and licensed practice.',
 };
 
-const modelLimits = (): Remark => ({
+const modelLimits = (): Notice => ({
   id: 'model-limits',
   text: 'Rooms are taken as well mixed, the weather is past or typical, and many values are assumed: see the list and its ranges. Differences between plans are better known than the figures themselves.',
 });

@@ -1,4 +1,4 @@
-import type { Remark } from '../home/notices.ts';
+import type { Notice } from '../home/notices.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { isMapping } from './yaml/merge-patch.ts';
 import { pathWords } from './yaml/path-words.ts';
@@ -12,7 +12,7 @@ import type { Path } from './yaml/place-of.ts';
  *
  * @param raw  the merged scenario as it was written
  */
-export function clockChangeRemarks(raw: unknown, clock: LocalClock): Remark[] {
+export function clockChangeRemarks(raw: unknown, clock: LocalClock): Notice[] {
   const { skipped, repeated } = changedMinutes(clock);
   const times = timesIn(raw, []);
   const within = (spans: readonly Span[]) =>

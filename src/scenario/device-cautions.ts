@@ -1,10 +1,10 @@
-import type { WeekLine } from '../control/household.ts';
+import type { WeekSchedule } from '../control/household.ts';
 import type { Device } from '../home/devices.ts';
-import type { Remark } from '../home/notices.ts';
+import type { Notice } from '../home/notices.ts';
 import type { CautionContext } from './cautions.ts';
 
 /** What stands beside the figures of a plan for the sake of its devices, in the order of weight. */
-export function deviceCautions(context: CautionContext): Remark[] {
+export function deviceCautions(context: CautionContext): Notice[] {
   return [
     ...stove(context),
     ...spillage(context),
@@ -18,7 +18,7 @@ export function deviceCautions(context: CautionContext): Remark[] {
 const ofKind = ({ home }: CautionContext, ...kinds: Device['does']['kind'][]): Device[] =>
   home.devices.filter(({ does }) => kinds.includes(does.kind));
 
-function stove(context: CautionContext): Remark[] {
+function stove(context: CautionContext): Notice[] {
   if (ofKind(context, 'stove').length === 0) return [];
   return [
     {
@@ -29,7 +29,7 @@ function stove(context: CautionContext): Remark[] {
 }
 
 /** Fans that suck can draw fumes from a flue that takes its air from the rooms. */
-function spillage(context: CautionContext): Remark[] {
+function spillage(context: CautionContext): Notice[] {
   const fans = ofKind(context, 'extract fan');
   if (fans.length === 0) return [];
   const open = context.home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
@@ -46,7 +46,7 @@ function spillage(context: CautionContext): Remark[] {
   ];
 }
 
-function electrics(context: CautionContext): Remark[] {
+function electrics(context: CautionContext): Notice[] {
   const at = context.automation.deviceControls.filter(({ device, permitted }) => {
     const { kind } = context.home.devices[device]!.does;
     return (kind === 'dehumidifier' || kind === 'heater') && runsAtNight(permitted);
@@ -63,7 +63,7 @@ function electrics(context: CautionContext): Remark[] {
 }
 
 /** Whether it may run in the small hours of some day. */
-function runsAtNight({ base, spells }: WeekLine): boolean {
+function runsAtNight({ base, spells }: WeekSchedule): boolean {
   if (base > 0) return true;
   return spells.some(
     ({ from, to, value }) =>
@@ -71,7 +71,7 @@ function runsAtNight({ base, spells }: WeekLine): boolean {
   );
 }
 
-function dehumidifier(context: CautionContext): Remark[] {
+function dehumidifier(context: CautionContext): Notice[] {
   if (ofKind(context, 'dehumidifier').length === 0) return [];
   return [
     {
@@ -82,7 +82,7 @@ function dehumidifier(context: CautionContext): Remark[] {
 }
 
 /** A gate that goes by presence in a room where people sleep. */
-function sleepersUnseen({ home, household, automation }: CautionContext): Remark[] {
+function sleepersUnseen({ home, household, automation }: CautionContext): Notice[] {
   const rooms = home.rooms.filter((_, index) => {
     const sensor = automation.presenceSensors[index];
     const asleep = household.people.some(({ stays }) =>
@@ -106,7 +106,7 @@ function sleepersUnseen({ home, household, automation }: CautionContext): Remark
   ];
 }
 
-function infantRoom({ home, household, people }: CautionContext): Remark[] {
+function infantRoom({ home, household, people }: CautionContext): Notice[] {
   const infants = household.people.filter((_, k) => people[k]?.who === 'infant');
   const beds = new Set(
     infants.flatMap(({ stays }) => stays.filter(({ asleep }) => asleep).map(({ room }) => room)),

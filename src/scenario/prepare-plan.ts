@@ -8,7 +8,7 @@ import { buildAutomation } from './assemble/build-automation.ts';
 import { type BuiltHome, buildHome } from './assemble/build-home.ts';
 import { buildHousehold } from './assemble/build-household.ts';
 import { buildPrices, priceFileFindings } from './assemble/build-prices.ts';
-import { createFill, type Fill } from './assemble/defaults.ts';
+import { createDefaults, type Defaults } from './assemble/defaults.ts';
 import { infantRooms, peopleData } from './assemble/people.ts';
 import { mouldClasses, roomBands } from './assemble/room-bands.ts';
 import { cautionsOf } from './cautions.ts';
@@ -54,16 +54,16 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const missing = priceFileFindings(data, choice.files);
   if (fixed.length + missing.length > 0) throw refuse([...fixed, ...missing]);
 
-  const fill = createFill();
-  const place = placeOf(data, choice.files, fill, refuse);
-  const clock = clockOf(data, place, fill);
-  const built = buildHome(data, place, fill);
-  const people = peopleData(data, fill);
-  const done = activityData(data, people, fill);
-  const household = buildHousehold(data, built, { people, done, clock }, fill);
+  const defaults = createDefaults();
+  const place = placeOf(data, choice.files, defaults, refuse);
+  const clock = clockOf(data, place, defaults);
+  const built = buildHome(data, place, defaults);
+  const people = peopleData(data, defaults);
+  const done = activityData(data, people, defaults);
+  const household = buildHousehold(data, built, { people, done, clock }, defaults);
   const kinds = done.map(({ what }) => what);
-  const automation = buildAutomation(data, built, household, kinds, fill);
-  const prices = buildPrices(data, usedFuels(built), clock, choice.files, fill);
+  const automation = buildAutomation(data, built, household, kinds, defaults);
+  const prices = buildPrices(data, usedFuels(built), clock, choice.files, defaults);
   const discount = data.money?.['discount rate'];
   const nightTariff = prices.fuels.electricity?.tariff.by === 'blocks';
   return {
@@ -74,13 +74,13 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     household,
     automation,
     bands: roomBands(data, built.plans, infantRooms(people, built.plans)),
-    mouldClasses: mouldClasses(data, built.plans, fill),
+    mouldClasses: mouldClasses(data, built.plans, defaults),
     prices,
     buys: buysOf(scenario, names),
-    discountRate: fill.number(['money', 'discount rate'], discount, DISCOUNT),
+    discountRate: defaults.number(['money', 'discount rate'], discount, DISCOUNT),
     period: { from: data.period?.from ?? null, to: data.period?.to ?? null },
     dt: 60 * (data.step ?? STEP),
-    assumed: fill.assumed,
+    assumed: defaults.assumed,
     cautions: [
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),
@@ -123,7 +123,7 @@ type Place = Pick<Site, 'latitude' | 'longitude' | 'elevation'>;
 function placeOf(
   data: ScenarioData,
   files: ReadonlyMap<string, string>,
-  fill: Fill,
+  defaults: Defaults,
   refuse: (found: readonly Finding[]) => InputProblems,
 ): Place {
   const { latitude, longitude, elevation } = data.site ?? {};
@@ -138,7 +138,12 @@ function placeOf(
   const weather = readWeather(text, data.weather);
   const number = (key: keyof Place, given: number | undefined) => {
     const value = weather[key];
-    return fill.number(['site', key], given, { value, low: value, high: value, source: STATION });
+    return defaults.number(['site', key], given, {
+      value,
+      low: value,
+      high: value,
+      source: STATION,
+    });
   };
   return {
     latitude: number('latitude', latitude),
@@ -147,11 +152,11 @@ function placeOf(
   };
 }
 
-function clockOf(data: ScenarioData, place: Place, fill: Fill): LocalClock {
+function clockOf(data: ScenarioData, place: Place, defaults: Defaults): LocalClock {
   const zone = data.site?.timezone;
   const known = zone === undefined ? null : zoneClock(zone);
   if (known !== null) return known;
-  fill.word(['site', 'timezone'], undefined, 'whole hours by its longitude', COMMON);
+  defaults.word(['site', 'timezone'], undefined, 'whole hours by its longitude', COMMON);
   return longitudeClock(place.longitude);
 }
 

@@ -2,7 +2,7 @@ import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
 import type { RoomBands } from '../home/bands.ts';
 import type { Home } from '../home/home.ts';
-import type { Assumed, Remark } from '../home/notices.ts';
+import type { Assumed, Notice } from '../home/notices.ts';
 import type { Prices } from '../home/prices.ts';
 
 /** One plan of a scenario with every choice made: what a run needs besides the weather. */
@@ -38,7 +38,7 @@ export interface PreparedPlan {
   /** Control step. [s] */
   readonly dt: number;
   readonly assumed: readonly Assumed[];
-  readonly cautions: readonly Remark[];
+  readonly cautions: readonly Notice[];
 }
 
 export type MouldClass = 'very sensitive' | 'sensitive' | 'medium resistant' | 'resistant';

@@ -1,7 +1,7 @@
 import { airingFindings } from './assemble/airing.ts';
 import { buildHome } from './assemble/build-home.ts';
 import { nightHourFindings } from './assemble/build-prices.ts';
-import { createFill } from './assemble/defaults.ts';
+import { createDefaults } from './assemble/defaults.ts';
 import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
 import { rawFindings } from './checks/raw-findings.ts';
 import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';
@@ -25,8 +25,8 @@ export function validate(raw: unknown): Validated {
   ];
   if (parsed.success && findings.length === 0) {
     const nowhere = { latitude: 0, longitude: 0, elevation: 0 };
-    const fill = createFill();
-    const { home, plans, findings: drawn } = buildHome(parsed.data, nowhere, fill);
+    const defaults = createDefaults();
+    const { home, plans, findings: drawn } = buildHome(parsed.data, nowhere, defaults);
     findings.push(...drawn, ...airingFindings(parsed.data, home.openings, plans));
     findings.push(...ruleWindowFindings(parsed.data, home.openings, plans));
     findings.push(...nightHourFindings(parsed.data));

@@ -1,10 +1,15 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
-import { prepareVaried, type RunVaried, type VariedPlan, variedScenario } from './plan-variant.ts';
+import {
+  type PlanVariant,
+  prepareVariant,
+  type RunVariant,
+  variantScenario,
+} from './plan-variant.ts';
 import type { AssumedBuy } from './proposals/built-in.ts';
 import { builtInAlternatives } from './proposals/built-in-alternatives.ts';
-import { changeSettings } from './settings-from-patch.ts';
+import { settingsFromPatch } from './settings-from-patch.ts';
 
 /** One of the things that could be done, with what comes of it. */
 export interface Option {
@@ -12,7 +17,7 @@ export interface Option {
   /** What it is, in one sentence. */
   readonly says: string;
   readonly origin: 'baseline' | 'plan' | 'proposed' | 'as safe';
-  readonly varied: VariedPlan;
+  readonly variant: PlanVariant;
   /** The scenario as it has it, as plain values. */
   readonly raw: unknown;
   readonly prepared: PreparedPlan;
@@ -29,7 +34,7 @@ export interface OptionsSetup {
   readonly plans: readonly string[];
   /** `/pointer=value` words laid on all of them. */
   readonly set: readonly string[];
-  readonly run: RunVaried;
+  readonly run: RunVariant;
 }
 
 /**
@@ -47,7 +52,7 @@ export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
   if (baseline === undefined) throw new RangeError('allOptions: needs at least one plan');
   const every = scenario.plans.map(({ name }) => ({
     name,
-    raw: variedScenario(scenario, { plan: name, set }),
+    raw: variantScenario(scenario, { plan: name, set }),
   }));
   const proposed = builtInAlternatives({ raw: baseline.raw, plans: every }, baseline.measures).map(
     ({ name, says, change, buys }) =>
@@ -55,7 +60,7 @@ export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
         setup,
         {
           plan: baseline.name,
-          set: [...set, ...changeSettings(change)],
+          set: [...set, ...settingsFromPatch(change)],
           as: { name, says, buys },
         },
         'proposed',
@@ -67,14 +72,21 @@ export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
 
 async function ranOption(
   { scenario, files, run }: OptionsSetup,
-  varied: VariedPlan,
+  variant: PlanVariant,
   origin: Option['origin'],
   assumedBuys: readonly AssumedBuy[] = [],
 ): Promise<Option> {
-  const prepared = prepareVaried(scenario, files, varied);
+  const prepared = prepareVariant(scenario, files, variant);
   return {
-    ...{ name: prepared.plan, says: prepared.says, origin, varied, prepared, assumedBuys },
-    raw: variedScenario(scenario, varied),
-    measures: await run(varied),
+    ...{
+      name: prepared.plan,
+      says: prepared.says,
+      origin,
+      variant: variant,
+      prepared,
+      assumedBuys,
+    },
+    raw: variantScenario(scenario, variant),
+    measures: await run(variant),
   };
 }

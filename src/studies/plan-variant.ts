@@ -7,7 +7,7 @@ import type { Scenario } from '../scenario/read-scenario.ts';
 import { readSettings, withSetting } from '../scenario/yaml/settings.ts';
 
 /** A plan of a scenario with settings laid on it. Plain data, small enough to be sent to a worker. */
-export interface VariedPlan {
+export interface PlanVariant {
   /** Name of a plan of the scenario. */
   readonly plan: string;
   /** `/pointer=value` words, laid on last and in their order. */
@@ -21,17 +21,17 @@ export interface VariedPlan {
 }
 
 /** Runs a varied plan; several may be asked for before the first has answered. */
-export type RunVaried = (varied: VariedPlan) => PlanMeasures | Promise<PlanMeasures>;
+export type RunVariant = (variant: PlanVariant) => PlanMeasures | Promise<PlanMeasures>;
 
 /**
  * Prepare a varied plan: checked as any typed scenario is.
  *
  * @throws InputProblems as preparePlan
  */
-export function prepareVaried(
+export function prepareVariant(
   scenario: Scenario,
   files: ReadonlyMap<string, string>,
-  { plan, set, as }: VariedPlan,
+  { plan, set, as }: PlanVariant,
 ): PreparedPlan {
   const prepared = preparePlan(scenario, { plan, set, files });
   if (as === undefined) return prepared;
@@ -39,7 +39,7 @@ export function prepareVaried(
 }
 
 /** The scenario as a varied plan has it, as plain values, before anything is filled in. */
-export function variedScenario(scenario: Scenario, { plan, set }: VariedPlan): unknown {
+export function variantScenario(scenario: Scenario, { plan, set }: PlanVariant): unknown {
   const chain = planChain(scenario.yaml.value, plan);
   const merged = mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
   return readSettings(set).reduce<unknown>(withSetting, merged);

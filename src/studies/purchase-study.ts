@@ -4,7 +4,7 @@ import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
 import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
 import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
 import type { Option } from './options.ts';
-import { prepareVaried, type RunVaried, variedScenario } from './plan-variant.ts';
+import { prepareVariant, type RunVariant, variantScenario } from './plan-variant.ts';
 import { warmerRoom } from './proposals/warmer-heating.ts';
 import { type AboutPurchase, bringsDehumidifier } from './purchase/about-purchase.ts';
 import { type Decision, decision } from './purchase/decision.ts';
@@ -13,7 +13,7 @@ import { type EqualSafety, equalSafety } from './purchase/equal-safety.ts';
 import { meanElectricityPrice } from './purchase/mean-electricity-price.ts';
 import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
 import { asSafe } from './purchase/weigh-purchase.ts';
-import { changeSettings } from './settings-from-patch.ts';
+import { settingsFromPatch } from './settings-from-patch.ts';
 
 /** Everything that is found out about one purchase. */
 export interface PurchaseStudy {
@@ -39,7 +39,7 @@ export interface PurchaseStudySetup {
   /** The baseline first. */
   readonly options: readonly Option[];
   readonly inputs: readonly DoubtfulInput[];
-  readonly run: RunVaried;
+  readonly run: RunVariant;
 }
 
 /**
@@ -54,7 +54,7 @@ export async function purchaseStudy(setup: PurchaseStudySetup): Promise<Purchase
   const { prices, discountRate } = plan.prepared;
   const label = labelOf(plan.prepared, device);
   const sum = purchaseSum({ ...measures, device, buys, discountRate, prices, label });
-  const doubt = await oneAtATime({ baseline: baseline.varied, plan: plan.varied, inputs, run });
+  const doubt = await oneAtATime({ baseline: baseline.variant, plan: plan.variant, inputs, run });
   const known = { about, sum, doubt };
   if (!dries) {
     return {
@@ -114,15 +114,15 @@ function warmerOption(
 ): Option | null {
   if (measures === null || kelvin === null || kelvin === 0) return null;
   const baseline = options[0]!;
-  const change = changeSettings(warmerRoom(baseline.raw, room, kelvin));
+  const change = settingsFromPatch(warmerRoom(baseline.raw, room, kelvin));
   const name = `${room} ${figureText(kelvin, 1)} K warmer`;
   const says = `only the ${room} is kept ${figureText(kelvin, 1)} K warmer`;
-  const { plan, set } = baseline.varied;
+  const { plan, set } = baseline.variant;
   const varied = { plan, set: [...set, ...change], as: { name, says, buys: [] } };
   return {
-    ...{ name, says, origin: 'as safe', varied, assumedBuys: [] },
-    raw: variedScenario(scenario, varied),
-    prepared: prepareVaried(scenario, files, varied),
+    ...{ name, says, origin: 'as safe', variant: varied, assumedBuys: [] },
+    raw: variantScenario(scenario, varied),
+    prepared: prepareVariant(scenario, files, varied),
     measures: { ...measures, plan: name },
   };
 }

@@ -6,9 +6,9 @@ import { answerLines } from './compare/answer-in-words.ts';
 import { compareMeasures } from './compare/compare.ts';
 import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
 import { statedDoubts } from './doubts/stated-doubts.ts';
-import { rememberedRuns } from './memoized-runs.ts';
+import { memoizedRuns } from './memoized-runs.ts';
 import { allOptions, type Option, type OptionsSetup } from './options.ts';
-import type { VariedPlan } from './plan-variant.ts';
+import type { PlanVariant } from './plan-variant.ts';
 import { dampestRoom } from './proposals/dampest-room.ts';
 import { aboutPurchase } from './purchase/about-purchase.ts';
 import { type PurchaseStudy, purchaseStudy } from './purchase-study.ts';
@@ -53,7 +53,7 @@ export interface ReportStudySetup extends OptionsSetup {
   /** How many doubtful inputs are tried at most. */
   readonly mostDoubts: number;
   /** Runs a plan and keeps its hours. */
-  readonly watch: (varied: VariedPlan) => WatchedRun | Promise<WatchedRun>;
+  readonly watch: (variant: PlanVariant) => WatchedRun | Promise<WatchedRun>;
 }
 
 /**
@@ -65,8 +65,8 @@ export interface ReportStudySetup extends OptionsSetup {
 export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy> {
   const { scenario } = setup;
   let runs = 0;
-  const run = rememberedRuns(async (varied) => {
-    const measures = await setup.run(varied);
+  const run = memoizedRuns(async (variant) => {
+    const measures = await setup.run(variant);
     runs++; // only now: one that is refused simulates nothing
     return measures;
   });
@@ -85,7 +85,7 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
   const pictured = await Promise.all(
     worthPicturing(options, purchase).map(async (option) => {
       runs++;
-      return { ...(await setup.watch(option.varied)), option };
+      return { ...(await setup.watch(option.variant)), option };
     }),
   );
   return {

@@ -13,7 +13,9 @@ import { settingWords } from '../scenario/yaml/settings.ts';
  *
  * Source: RFC 7386 (merge patch), RFC 6901 (pointer).
  */
-export function changeSettings(change: unknown, steps: readonly string[] = []): string[] {
+export function settingsFromPatch(change: unknown, steps: readonly string[] = []): string[] {
   if (!isMapping(change)) return [settingWords(pointerOf(steps), JSON.stringify(change))];
-  return Object.entries(change).flatMap(([key, value]) => changeSettings(value, [...steps, key]));
+  return Object.entries(change).flatMap(([key, value]) =>
+    settingsFromPatch(value, [...steps, key]),
+  );
 }

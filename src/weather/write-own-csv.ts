@@ -10,7 +10,7 @@ import type { SunOrigin, Weather } from './weather.ts';
  * The notes of the series go into its head, so that filled hours and derived columns stay known; so
  * does where its sun comes from, unless it was measured.
  */
-export function writeTidyCsv(weather: Weather): string {
+export function writeOwnCsv(weather: Weather): string {
   const columns = columnsOf(weather);
   const units = columns.map(([name]) => `${name} ${QUANTITIES[name].unit}`).join(', ');
   const lines = [

@@ -6,7 +6,7 @@ import {
   type Rule,
   type RuleAction,
 } from '../../src/control/automation.ts';
-import type { Seen } from '../../src/control/observations.ts';
+import type { Observation } from '../../src/control/observations.ts';
 import { AHEAD, SPRING } from '../units/summer-time.ts';
 import {
   ALERT,
@@ -39,8 +39,8 @@ const AIRING: AiringHabit = {
   drierBy: null,
   notBelow: Number.NEGATIVE_INFINITY,
 };
-const stuffyAt30 = (seen: Seen, step: number): void => {
-  seen.species[0]![0] = step === 30 ? 1200 : 500;
+const stuffyAt30 = (observed: Observation, step: number): void => {
+  observed.species[0]![0] = step === 30 ? 1200 : 500;
 };
 const column = (rows: readonly number[][], k: number): number[] => rows.map((row) => row[k]!);
 
@@ -76,9 +76,9 @@ test('too cold with the windows open must not heat: a rule asks in vain while th
   const locking = { ...PLAIN_THERMOSTAT, windowDelay: 0 };
   const warmer: RuleAction = { do: 'setpoint', room: 0, setpoint: 23 };
   const { setpoints } = rehearse({
-    see: (seen, step) => {
-      stuffyAt30(seen, step);
-      seen.temperature[0] = step >= 28 && step < 40 ? 17 : 20;
+    see: (observed, step) => {
+      stuffyAt30(observed, step);
+      observed.temperature[0] = step >= 28 && step < 40 ? 17 : 20;
     },
     household: { ...ALWAYS_IN, setpoints: HEATED },
     automation: {

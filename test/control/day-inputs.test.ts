@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createDay, layOutDay } from '../../src/control/day-inputs.ts';
+import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
 import type { Household, Spell } from '../../src/control/household.ts';
 import { always, bareHome, bareRoom, quietHousehold } from '../engine/homes.ts';
 import { AHEAD } from '../units/summer-time.ts';
@@ -11,8 +11,8 @@ const MONDAY = Date.UTC(2023, 0, 2) / 1000;
 
 function layOut(household: Household, start: number, dt = 3600) {
   const steps = 86_400 / dt;
-  const day = createDay(household, 2, 1, steps);
-  layOutDay(day, household, start, dt, steps);
+  const day = createDayInputs(household, 2, 1, steps);
+  fillDayInputs(day, household, start, dt, steps);
   return { day, steps };
 }
 

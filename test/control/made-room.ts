@@ -6,7 +6,7 @@ import {
   type Thermostat,
 } from '../../src/control/automation.ts';
 import type { Household } from '../../src/control/household.ts';
-import { createOrders, createSeen } from '../../src/control/observations.ts';
+import { createCommands, createObservation } from '../../src/control/observations.ts';
 import { createPresence } from '../../src/control/sensors/presence.ts';
 import { DAY, HOME, LIVING, laidOut, MONDAY } from './people.ts';
 
@@ -53,10 +53,10 @@ export function underThermostat(
   };
   const presence = createPresence(HOME, all, dt);
   const thermostats = createThermostats(HOME, household, all, dt);
-  const seen = createSeen(2, 0, 0);
-  const orders = createOrders(2, 0);
+  const observed = createObservation(2, 0, 0);
+  const commands = createCommands(2, 0);
   const since = new Float64Array(2).fill(Number.POSITIVE_INFINITY);
-  seen.temperature.fill(room.begin);
+  observed.temperature.fill(room.begin);
   const watched: Watched = { setpoints: [], bands: [], temperatures: [], outputs: [] };
   laidOut(household, days, { start, dt }).forEach((day, k) => {
     presence.beginDay(start + k * DAY);
@@ -67,12 +67,12 @@ export function underThermostat(
       since[LIVING] = open ? Math.min(since[LIVING]!, now) : Number.POSITIVE_INFINITY;
       thermostats.asked[LIVING] = asked;
       presence.step(day, s);
-      thermostats.step(day, s, seen, presence, since, orders);
+      thermostats.step(day, s, observed, presence, since, commands);
       const setpoint = day.setpoints[s * 2 + LIVING]!;
       watched.setpoints.push(setpoint);
-      watched.bands.push(orders.band[LIVING]!);
-      watched.temperatures.push(seen.temperature[LIVING]!);
-      watched.outputs.push(warm(seen.temperature, seen.output, room, setpoint, dt));
+      watched.bands.push(commands.band[LIVING]!);
+      watched.temperatures.push(observed.temperature[LIVING]!);
+      watched.outputs.push(warm(observed.temperature, observed.output, room, setpoint, dt));
     }
   });
   return watched;

@@ -1,4 +1,4 @@
-import { createDay, type Day, layOutDay } from '../../src/control/day-inputs.ts';
+import { createDayInputs, type DayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
 import type { Household, Person } from '../../src/control/household.ts';
 import { bareHome, bareRoom } from '../engine/homes.ts';
 
@@ -35,18 +35,18 @@ export function laidOut(
   household: Household,
   days: number,
   { start = MONDAY, dt = 600 } = {},
-): Day[] {
+): DayInputs[] {
   const steps = DAY / dt;
   return Array.from({ length: days }, (_, k) => {
-    const day = createDay(household, HOME.rooms.length, 0, steps);
-    layOutDay(day, household, start + k * DAY, dt, steps);
+    const day = createDayInputs(household, HOME.rooms.length, 0, steps);
+    fillDayInputs(day, household, start + k * DAY, dt, steps);
     return day;
   });
 }
 
 /** What a series of days side by side holds for one room, step by step. */
 export function series(
-  days: readonly Day[],
+  days: readonly DayInputs[],
   of: 'occupants' | 'awake' | 'peopleHeat' | 'thingsHeat' | 'setpoints',
   room: number,
 ): number[] {

@@ -11,9 +11,13 @@ import {
 } from '../../src/control/automation.ts';
 import type { ControlReport } from '../../src/control/control-report.ts';
 import { createController } from '../../src/control/create-controller.ts';
-import { createDay, layOutDay } from '../../src/control/day-inputs.ts';
+import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
 import type { Household, Person } from '../../src/control/household.ts';
-import { createOrders, createSeen, type Seen } from '../../src/control/observations.ts';
+import {
+  createCommands,
+  createObservation,
+  type Observation,
+} from '../../src/control/observations.ts';
 import type { Device } from '../../src/home/devices.ts';
 import type { Home, Opening } from '../../src/home/home.ts';
 import { always, bareHome, bareRoom, quietHousehold } from '../engine/homes.ts';
@@ -47,7 +51,7 @@ export interface Script {
   /** Instant of the first step. [s UTC] */
   readonly start?: number;
   /** Sets what is to be seen at each step; what it leaves alone stays as it was. */
-  readonly see?: (seen: Seen, step: number) => void;
+  readonly see?: (observed: Observation, step: number) => void;
   /** Counting starts with this step. */
   readonly countFrom?: number;
 }
@@ -59,22 +63,22 @@ export function rehearse(script: Script): Rehearsal {
   const automation = { ...noAutomation(HOME.rooms.length), ...script.automation };
   const controller = createController(HOME, household, automation, dt);
   const steps = DAY / dt;
-  const day = createDay(household, 2, 2, steps);
-  const seen = mildRooms();
-  const orders = createOrders(2, 2);
+  const day = createDayInputs(household, 2, 2, steps);
+  const observed = mildRooms();
+  const commands = createCommands(2, 2);
   const out = { devices: [], emptied: [], openings: [], openTimes: [], setpoints: [] } as {
     [K in Exclude<keyof Rehearsal, 'report'>]: number[][];
   };
   for (let d = 0; d < days; d++) {
-    layOutDay(day, household, start + d * DAY, dt, steps);
+    fillDayInputs(day, household, start + d * DAY, dt, steps);
     controller.beginDay(start + d * DAY, steps);
     for (let s = 0; s < steps; s++) {
       const step = d * steps + s;
       if (step === countFrom) controller.startCounting();
-      see?.(seen, step);
-      controller.act(day, s, seen, orders);
-      out.devices.push([...orders.devices]);
-      out.emptied.push([...orders.empty]);
+      see?.(observed, step);
+      controller.act(day, s, observed, commands);
+      out.devices.push([...commands.devices]);
+      out.emptied.push([...commands.empty]);
       const two = (values: Float64Array): number[] => [...values.subarray(2 * s, 2 * s + 2)];
       out.openings.push(two(day.openings));
       out.openTimes.push(two(day.openTimes));
@@ -85,16 +89,16 @@ export function rehearse(script: Script): Rehearsal {
 }
 
 /** 20 °C, 50 % indoors; 5 °C, 80 % outdoors, 3.25 g/m3 drier; fresh air. */
-function mildRooms(): Seen {
-  const seen = createSeen(2, 2, 2);
-  seen.temperature.fill(20);
-  seen.relativeHumidity.fill(50);
-  seen.absoluteHumidity.fill(8.625);
-  seen.species[0]!.fill(420);
-  seen.species[1]!.fill(8);
-  seen.outdoor.set([5, 80, 5.375]);
-  seen.outdoorSpecies.set([420, 8]);
-  return seen;
+function mildRooms(): Observation {
+  const observed = createObservation(2, 2, 2);
+  observed.temperature.fill(20);
+  observed.relativeHumidity.fill(50);
+  observed.absoluteHumidity.fill(8.625);
+  observed.species[0]!.fill(420);
+  observed.species[1]!.fill(8);
+  observed.outdoor.set([5, 80, 5.375]);
+  observed.outdoorSpecies.set([420, 8]);
+  return observed;
 }
 
 export function condition(

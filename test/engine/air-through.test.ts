@@ -69,7 +69,10 @@ function withDevices(home: Home, seed: number): { home: Home; automation: Automa
         device,
         by: {
           kind: 'clock',
-          line: { base: 0, spells: [{ days: 127, from: 300 + 60 * device, to: 900, value: 1 }] },
+          schedule: {
+            base: 0,
+            spells: [{ days: 127, from: 300 + 60 * device, to: 900, value: 1 }],
+          },
         },
         gate: OPEN_GATE,
         permitted: always(1),

@@ -39,7 +39,7 @@ function runningAlways(home: Home, share = 1, emptiedByPeople = false): Automati
     ...noAutomation(home.rooms.length),
     deviceControls: home.devices.map((_, device) => ({
       device,
-      by: { kind: 'clock', line: always(share) },
+      by: { kind: 'clock', schedule: always(share) },
       gate: OPEN_GATE,
       permitted: always(1),
       leastRun: 0,
@@ -84,17 +84,17 @@ function run(
       leadInDays: 2,
     },
     [
-      (stretch) => {
-        const at = (stretch.steps - 1) * stretch.rooms;
-        last.air = [0, 1].map((i) => stretch.room.airTemperature[at + i]!);
-        last.level = stretch.room.species.map((c) => [c[at]!, c[at + 1]!]);
-        stretch.home.devices.forEach((d, k) => {
-          for (let s = 0; s < stretch.steps; s++) {
-            sums[k]!.water += d.water[s]! * stretch.dt;
-            sums[k]!.heat += d.heat[s]! * stretch.dt;
-            sums[k]!.electricity += d.electricity[s]! * stretch.dt;
-            sums[k]!.fuel += d.fuel[s]! * stretch.dt;
-            sums[k]!.ran += d.share[s]! * stretch.dt;
+      (trace) => {
+        const at = (trace.steps - 1) * trace.rooms;
+        last.air = [0, 1].map((i) => trace.room.airTemperature[at + i]!);
+        last.level = trace.room.species.map((c) => [c[at]!, c[at + 1]!]);
+        trace.home.devices.forEach((d, k) => {
+          for (let s = 0; s < trace.steps; s++) {
+            sums[k]!.water += d.water[s]! * trace.dt;
+            sums[k]!.heat += d.heat[s]! * trace.dt;
+            sums[k]!.electricity += d.electricity[s]! * trace.dt;
+            sums[k]!.fuel += d.fuel[s]! * trace.dt;
+            sums[k]!.ran += d.share[s]! * trace.dt;
           }
         });
       },

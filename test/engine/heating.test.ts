@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { WeekLine } from '../../src/control/household.ts';
+import type { WeekSchedule } from '../../src/control/household.ts';
 import type { Home } from '../../src/home/home.ts';
 import { setbackSaving } from '../../src/physics/heating/setback-saving.ts';
 import { warmUpTime } from '../../src/physics/heating/warm-up-time.ts';
@@ -12,7 +12,13 @@ const TOPIC = 'Heating, through the simulator';
 const EVERY_DAY = 0b1111111;
 const EXACT = 'exact solution of one heat capacity';
 
-function run(home: Home, setpoint: WeekLine, outdoor: number, days: number, dt: number): Recording {
+function run(
+  home: Home,
+  setpoint: WeekSchedule,
+  outdoor: number,
+  days: number,
+  dt: number,
+): Recording {
   const weather = madeWeather({ temperature: () => outdoor }, { hours: 24 });
   const household = quietHousehold(home, { setpoints: [setpoint] });
   return recordRun(runInput({ home, weather }, { household, dt, hours: 24 * days, leadInDays: 3 }));
@@ -21,7 +27,7 @@ function run(home: Home, setpoint: WeekLine, outdoor: number, days: number, dt: 
 const heatOf = ({ run: { ledger } }: Recording): number => total(ledger.energy.heating);
 
 describe('a setback of 4 K for 8 h, 20 °C in and 5 °C out', () => {
-  const night: WeekLine = {
+  const night: WeekSchedule = {
     base: 20,
     spells: [{ days: EVERY_DAY, from: 1380, to: 1380 + 480, value: 16 }],
   };
@@ -101,7 +107,7 @@ describe('a kelvin less', () => {
 test('full power brings a lumped room up in the time that the exact solution says', () => {
   // From 14 °C to 20 °C with power for 40 °C, time constant 20 h.
   const home = lumpedRoom(20, 40 * LUMPED_LOSS);
-  const morning: WeekLine = {
+  const morning: WeekSchedule = {
     base: 14,
     spells: [{ days: EVERY_DAY, from: 360, to: 1440, value: 20 }],
   };

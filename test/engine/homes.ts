@@ -1,5 +1,5 @@
 import { type DeviceControl, OPEN_GATE } from '../../src/control/automation.ts';
-import type { Household, WeekLine } from '../../src/control/household.ts';
+import type { Household, WeekSchedule } from '../../src/control/household.ts';
 import type { Home, Room } from '../../src/home/home.ts';
 import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import type { Weather } from '../../src/weather/weather.ts';
@@ -59,7 +59,7 @@ export function ideallyHeated(home: Home, power = 1e6): Home {
   };
 }
 
-export const always = (base: number): WeekLine => ({ base, spells: [] });
+export const always = (base: number): WeekSchedule => ({ base, spells: [] });
 
 export function quietHousehold(home: Home, more: Partial<Household> = {}): Household {
   return {

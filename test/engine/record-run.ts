@@ -1,6 +1,6 @@
 import type { Run, RunInput } from '../../src/engine/run.ts';
 import { simulate } from '../../src/engine/simulate.ts';
-import type { TraceStretch } from '../../src/engine/trace.ts';
+import type { TraceView } from '../../src/engine/trace.ts';
 import type { Weather } from '../../src/weather/weather.ts';
 import { NEW_YEAR, quietHousehold } from './homes.ts';
 
@@ -33,20 +33,19 @@ export function recordRun(input: RunInput): Recording {
     outdoorVapourPressure: new Float64Array(steps),
     infiltration: new Float64Array(steps),
   };
-  const copy = (from: Float64Array, into: Float64Array[], stretch: TraceStretch): void => {
-    for (let s = 0; s < stretch.steps; s++) {
-      for (let i = 0; i < rooms; i++) into[i]![stretch.firstStep + s] = from[s * rooms + i]!;
+  const copy = (from: Float64Array, into: Float64Array[], trace: TraceView): void => {
+    for (let s = 0; s < trace.steps; s++) {
+      for (let i = 0; i < rooms; i++) into[i]![trace.firstStep + s] = from[s * rooms + i]!;
     }
   };
   const run = simulate(input, [
-    (stretch) => {
-      for (const c of COLUMNS) copy(stretch.room[c], room[c], stretch);
+    (trace) => {
+      for (const c of COLUMNS) copy(trace.room[c], room[c], trace);
       species.forEach((into, q) => {
-        copy(stretch.room.species[q]!, into, stretch);
+        copy(trace.room.species[q]!, into, trace);
       });
       for (const c of ['outdoorTemperature', 'outdoorVapourPressure', 'infiltration'] as const) {
-        for (let s = 0; s < stretch.steps; s++)
-          home[c][stretch.firstStep + s] = stretch.home[c][s]!;
+        for (let s = 0; s < trace.steps; s++) home[c][trace.firstStep + s] = trace.home[c][s]!;
       }
     },
   ]);

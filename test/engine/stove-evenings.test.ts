@@ -26,7 +26,7 @@ function evenings(plan: string, set: readonly string[] = []): Evenings {
   if (before !== undefined) return before;
   const hours: number[] = [];
   const { plan: cottage, run } = demoRun('stove-cottage.yaml', plan, set, [
-    (stretch) => hours.push(...hourly(stretch)),
+    (trace) => hours.push(...hourly(trace)),
   ]);
   expect(cottage.home.rooms[0]!.name).toBe('living');
   expect(cottage.home.species[PM]!.name).toBe('pm25');

@@ -7,7 +7,7 @@ import {
   type WaterTerm,
 } from '../../src/engine/ledger.ts';
 import type { Run } from '../../src/engine/run.ts';
-import type { DeviceTrace, TraceStretch } from '../../src/engine/trace.ts';
+import type { DeviceTrace, TraceView } from '../../src/engine/trace.ts';
 import type { RoomBands } from '../../src/home/bands.ts';
 import type { Home, Room } from '../../src/home/home.ts';
 import { createMeasures } from '../../src/measures/create-measures.ts';
@@ -122,7 +122,7 @@ export function* stretches(
   steps: number,
   cuts: readonly number[],
   at: (step: number, room: number) => Moment,
-): Generator<TraceStretch> {
+): Generator<TraceView> {
   let firstStep = 0;
   for (let k = 0; firstStep < steps; k++) {
     const length = Math.min(cuts[k % cuts.length]!, steps - firstStep);
@@ -138,7 +138,7 @@ function stretch(
   firstStep: number,
   steps: number,
   at: (step: number, room: number) => Moment,
-): TraceStretch {
+): TraceView {
   const rooms = own.rooms.length;
   const perRoom = (of: (m: Moment) => number): Float64Array =>
     Float64Array.from({ length: steps * rooms }, (_, n) =>

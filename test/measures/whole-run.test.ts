@@ -159,7 +159,7 @@ test('figures of devices are those of the ledger', () => {
       device,
       by: {
         kind: 'clock',
-        line: { base: 0, spells: [{ days: EVERY_DAY, from: 60, to: 300, value: 0.5 }] },
+        schedule: { base: 0, spells: [{ days: EVERY_DAY, from: 60, to: 300, value: 0.5 }] },
       },
       gate: OPEN_GATE,
       permitted: always(1),

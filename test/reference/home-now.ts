@@ -1,4 +1,4 @@
-import type { Household, Spell, WeekLine } from '../../src/control/household.ts';
+import type { Household, Spell, WeekSchedule } from '../../src/control/household.ts';
 import type { Element, Home } from '../../src/home/home.ts';
 import { incidenceCosine } from '../../src/physics/sun/incidence-cosine.ts';
 import {
@@ -58,8 +58,8 @@ export function homeNow(home: Home, household: Household, weather: Weather, utc:
       now.species[q]![activity.room]! += rate;
     });
   }
-  const at = (line: WeekLine): number =>
-    line.spells.findLast((spell) => isOn(spell, utc))?.value ?? line.base;
+  const at = (schedule: WeekSchedule): number =>
+    schedule.spells.findLast((spell) => isOn(spell, utc))?.value ?? schedule.base;
   return {
     ...now,
     settings: household.setpoints.map(at),

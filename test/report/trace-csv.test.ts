@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
-import type { TraceStretch } from '../../src/engine/trace.ts';
+import type { TraceView } from '../../src/engine/trace.ts';
 import { createTraceCsv } from '../../src/report/trace-csv.ts';
 
 const JAN_1 = Date.UTC(2023, 0, 1) / 1000;
 const BERLIN_WINTER = { from: [0], offset: [3600] };
 
 /** A stretch in which every figure of room i in step s is s + 10 i,  */
-function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceStretch {
+function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceView {
   const perRoom = Float64Array.from(
     { length: steps * rooms },
     (_, k) => Math.floor(k / rooms) + 10 * (k % rooms),
@@ -91,7 +91,7 @@ test('an hour may be cut by the end of a stretch', () => {
           k,
           v instanceof Float64Array ? tail(v, 2) : v.map((x: Float64Array) => tail(x, 2)),
         ]),
-      ) as unknown as TraceStretch['room']),
+      ) as unknown as TraceView['room']),
     },
     home: {
       ...(Object.fromEntries(
@@ -99,7 +99,7 @@ test('an hour may be cut by the end of a stretch', () => {
           k,
           v instanceof Float64Array ? tail(v, 1) : v.map((x: Float64Array) => tail(x, 1)),
         ]),
-      ) as unknown as TraceStretch['home']),
+      ) as unknown as TraceView['home']),
     },
   });
   expect(cut.text()).toBe(whole.text());

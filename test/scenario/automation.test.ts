@@ -215,7 +215,7 @@ describe('devices', () => {
     });
     expect(control.by).toEqual({
       kind: 'clock',
-      line: { base: 0, spells: [{ days: 127, from: 1140, to: 1320, value: 1 }] },
+      schedule: { base: 0, spells: [{ days: 127, from: 1140, to: 1320, value: 1 }] },
     });
     expect(plan.prices.fuels.wood).toBeDefined();
     expect(one(`${words}, air: outdoors`).does.does).toMatchObject({ roomAir: 0 });

@@ -42,11 +42,11 @@ test('the terrace has its plans, rooms and an infant', () => {
   ]);
   const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });
   expect(plan('as-lived').home.rooms.length).toBeGreaterThanOrEqual(6);
-  for (const line of plan('as-lived').household.setpoints)
-    expect(line).toEqual({ base: 21, spells: [] });
-  for (const line of plan('nineteen').household.setpoints) expect(line.base).toBe(19);
-  for (const line of plan('fifteen-at-night').household.setpoints) {
-    expect(line.spells).toEqual([{ days: 127, from: 1350, to: 1800, value: 15 }]);
+  for (const schedule of plan('as-lived').household.setpoints)
+    expect(schedule).toEqual({ base: 21, spells: [] });
+  for (const schedule of plan('nineteen').household.setpoints) expect(schedule.base).toBe(19);
+  for (const schedule of plan('fifteen-at-night').household.setpoints) {
+    expect(schedule.spells).toEqual([{ days: 127, from: 1350, to: 1800, value: 15 }]);
   }
   const lived = plan('as-lived').household.openings;
   plan('airing').household.openings.forEach(({ spells }, k) => {

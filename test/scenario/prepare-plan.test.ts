@@ -209,9 +209,10 @@ describe('thermostats', () => {
       base: 21,
       spells: [spell(1350, 1800, 15)],
     });
-    const line = lines(`{ setpoint: 21, hours: "05:00-23:00", setback: 12, ${night} }`)[0]!;
+    const schedule = lines(`{ setpoint: 21, hours: "05:00-23:00", setback: 12, ${night} }`)[0]!;
     const at = (minute: number) =>
-      line.spells.findLast(({ from, to }) => minute >= from && minute < to)?.value ?? line.base;
+      schedule.spells.findLast(({ from, to }) => minute >= from && minute < to)?.value ??
+      schedule.base;
     expect([at(0), at(310), at(370), at(1360), at(1400)]).toEqual([12, 15, 21, 15, 12]);
   });
 
@@ -228,9 +229,9 @@ describe('thermostats', () => {
       base: 21,
       spells: [{ ...spell(1350, 1800, 15), months: cold }],
     });
-    const line = lines(`{ setpoint: 21, hours: "05:00-23:00", setback: 12, ${night} }`)[0]!;
-    expect(line.base).toBe(12);
-    expect(line.spells).toEqual([
+    const schedule = lines(`{ setpoint: 21, hours: "05:00-23:00", setback: 12, ${night} }`)[0]!;
+    expect(schedule.base).toBe(12);
+    expect(schedule.spells).toEqual([
       { ...spell(300, 360, 15), months: cold },
       { ...spell(360, 1350, 21), months: cold },
       { ...spell(1350, 1380, 15), months: cold },

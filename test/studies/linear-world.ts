@@ -1,10 +1,14 @@
 import { owningPerYear } from '../../src/measures/energy/owning-per-year.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
-import { loosely, mapping } from '../../src/scenario/checks/tolerant-readers.ts';
+import { mapping, readTolerantly } from '../../src/scenario/checks/tolerant-readers.ts';
 import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
-import { rememberedRuns } from '../../src/studies/memoized-runs.ts';
+import { memoizedRuns } from '../../src/studies/memoized-runs.ts';
 import type { Option } from '../../src/studies/options.ts';
-import { prepareVaried, type VariedPlan, variedScenario } from '../../src/studies/plan-variant.ts';
+import {
+  type PlanVariant,
+  prepareVariant,
+  variantScenario,
+} from '../../src/studies/plan-variant.ts';
 import { householdWater } from '../../src/studies/proposals/household-water.ts';
 import { somePlan } from './some-plan.ts';
 
@@ -56,18 +60,25 @@ ${plans.map((plan) => `  ${plan}`).join('\n')}
 
 /** The home's runs, and which were asked for, each once. */
 export function linearWorld(scenario: Scenario, files: ReadonlyMap<string, string> = new Map()) {
-  const asked: VariedPlan[] = [];
-  const figures = (varied: VariedPlan): PlanMeasures => linearFigures(scenario, files, varied);
-  const run = rememberedRuns((varied) => {
-    asked.push(varied);
-    return figures(varied);
+  const asked: PlanVariant[] = [];
+  const figures = (variant: PlanVariant): PlanMeasures => linearFigures(scenario, files, variant);
+  const run = memoizedRuns((variant) => {
+    asked.push(variant);
+    return figures(variant);
   });
-  const option = (varied: VariedPlan, origin: Option['origin'] = 'plan'): Option => {
-    const prepared = prepareVaried(scenario, files, varied);
+  const option = (variant: PlanVariant, origin: Option['origin'] = 'plan'): Option => {
+    const prepared = prepareVariant(scenario, files, variant);
     return {
-      ...{ name: prepared.plan, says: prepared.says, origin, varied, prepared, assumedBuys: [] },
-      raw: variedScenario(scenario, varied),
-      measures: figures(varied),
+      ...{
+        name: prepared.plan,
+        says: prepared.says,
+        origin,
+        variant: variant,
+        prepared,
+        assumedBuys: [],
+      },
+      raw: variantScenario(scenario, variant),
+      measures: figures(variant),
     };
   };
   const named = (plan: string): Option => option({ plan, set: [] });
@@ -77,10 +88,10 @@ export function linearWorld(scenario: Scenario, files: ReadonlyMap<string, strin
 function linearFigures(
   scenario: Scenario,
   files: ReadonlyMap<string, string>,
-  varied: VariedPlan,
+  variant: PlanVariant,
 ): PlanMeasures {
-  const { plan, home, prices, buys, discountRate } = prepareVaried(scenario, files, varied);
-  const raw = variedScenario(scenario, varied);
+  const { plan, home, prices, buys, discountRate } = prepareVariant(scenario, files, variant);
+  const raw = variantScenario(scenario, variant);
   const heating = mapping(mapping(raw)['heating']);
   const all = degrees(heating['setpoint']);
   const own = mapping(mapping(heating['rooms'])['den'])['setpoint'];
@@ -113,4 +124,4 @@ function linearFigures(
 
 /** A setpoint, or the first spell of a list of them. [°C] */
 const degrees = (setpoint: unknown): number =>
-  loosely(Array.isArray(setpoint) ? mapping(setpoint[0])['setpoint'] : setpoint, '°C');
+  readTolerantly(Array.isArray(setpoint) ? mapping(setpoint[0])['setpoint'] : setpoint, '°C');

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { rememberedRuns } from '../../src/studies/memoized-runs.ts';
-import type { VariedPlan } from '../../src/studies/plan-variant.ts';
+import { memoizedRuns } from '../../src/studies/memoized-runs.ts';
+import type { PlanVariant } from '../../src/studies/plan-variant.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 import { somePlan } from './some-plan.ts';
 
 /** Runs that are counted; those that a setting asks to fail do. */
 function world() {
-  const asked: VariedPlan[] = [];
-  const run = rememberedRuns((varied) => {
-    asked.push(varied);
-    if (varied.set.includes('/refused=1')) throw new InputProblems([]);
-    return somePlan(varied.plan, { energy: asked.length });
+  const asked: PlanVariant[] = [];
+  const run = memoizedRuns((variant) => {
+    asked.push(variant);
+    if (variant.set.includes('/refused=1')) throw new InputProblems([]);
+    return somePlan(variant.plan, { energy: asked.length });
   });
   return { asked, run };
 }
@@ -28,7 +28,7 @@ describe('runs that are remembered', () => {
   test('other plans, settings, orders of settings and names are other runs', async () => {
     const { asked, run } = world();
     const as = { name: 'warmer', says: '', buys: [] };
-    const different: VariedPlan[] = [
+    const different: PlanVariant[] = [
       { plan: 'dry', set: [] },
       { plan: 'as-lived', set: [] },
       { plan: 'dry', set: ['/a=1', '/b=1'] },

@@ -26,8 +26,8 @@ describe('all that could be done', () => {
       ...['baseline', 'plan', 'proposed'],
     ]);
     const proposed = options.filter(({ origin }) => origin === 'proposed');
-    for (const { varied, raw } of proposed) {
-      expect(varied.plan).toBe('aired');
+    for (const { variant, raw } of proposed) {
+      expect(variant.plan).toBe('aired');
       expect(raw).toHaveProperty(['household', 'airing']);
     }
   });
@@ -41,9 +41,9 @@ describe('all that could be done', () => {
   test('settings are laid on all of them, before what is proposed', async () => {
     const set = ['/heating/setpoint=19'];
     const options = await ask({ set });
-    for (const { varied } of options) expect(varied.set[0]).toBe(set[0]);
+    for (const { variant } of options) expect(variant.set[0]).toBe(set[0]);
     const warmer = options.find(({ name }) => name === 'warmer')!;
-    expect(warmer.varied.set).toEqual([...set, '/heating/setpoint=21']);
+    expect(warmer.variant.set).toEqual([...set, '/heating/setpoint=21']);
     expect(warmer.raw).toHaveProperty(['heating', 'setpoint'], 21);
     expect(warmer.prepared.household.setpoints.map(({ base }) => base)).toEqual([21, 21]);
   });
@@ -51,7 +51,7 @@ describe('all that could be done', () => {
   test('each is run once, and bears its own name in its figures and prepared plan', async () => {
     const { asked, ...rest } = world();
     const options = await ask({}, { asked: [], ...rest });
-    expect(asked).toEqual(options.map(({ varied }) => varied));
+    expect(asked).toEqual(options.map(({ variant }) => variant));
     for (const { name, measures, prepared, says } of options) {
       expect([measures.plan, prepared.plan, prepared.says]).toEqual([name, name, says]);
     }
@@ -68,7 +68,7 @@ describe('all that could be done', () => {
 
   test('figures that come later are waited for', async () => {
     const { run } = world();
-    const late = await ask({ run: async (varied) => run(varied) });
+    const late = await ask({ run: async (variant) => run(variant) });
     expect(late).toEqual(await ask());
   });
 });

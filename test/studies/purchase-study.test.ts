@@ -49,12 +49,12 @@ describe('a dehumidifier', () => {
   });
 
   test('that option is prepared as such: its own room has the higher setpoint, the other has not', () => {
-    const { prepared, raw, measures, varied } = found.warmer!;
+    const { prepared, raw, measures, variant } = found.warmer!;
     expect(prepared.household.setpoints.map(({ base }) => base)).toEqual([18 + 195 / 64, 18]);
     expect([prepared.plan, measures.plan]).toEqual(['den 3.0 K warmer', 'den 3.0 K warmer']);
     expect(prepared.says).toBe('only the den is kept 3.0 K warmer');
     expect(raw).toHaveProperty(['heating', 'rooms', 'den', 'setpoint'], 18 + 195 / 64);
-    expect(varied.plan).toBe('as-lived');
+    expect(variant.plan).toBe('as-lived');
     expect(measures.rooms['den']!.cold_spot_hours_above_80_pct).toBeLessThanOrEqual(0);
   });
 

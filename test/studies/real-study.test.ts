@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { createPlanSeries } from '../../src/measures/series/plan-series.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { prepareVaried, type VariedPlan } from '../../src/studies/plan-variant.ts';
+import { type PlanVariant, prepareVariant } from '../../src/studies/plan-variant.ts';
 import { reportStudy, type WatchedRun } from '../../src/studies/report-study.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { figureText } from '../../src/units/figure-text.ts';
@@ -33,8 +33,8 @@ const scenario = readScenario(TEXT, 'damp.yaml');
 const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'saltmere.csv');
 
 const simulated = { runs: 0 };
-function watch(varied: VariedPlan): WatchedRun {
-  const plan = prepareVaried(scenario, new Map(), varied);
+function watch(variant: PlanVariant): WatchedRun {
+  const plan = prepareVariant(scenario, new Map(), variant);
   simulated.runs++;
   const { from, to } = plan.period;
   const period = periodOf(weather, from, to, plan.household.clock);
@@ -45,7 +45,7 @@ function watch(varied: VariedPlan): WatchedRun {
 
 const study = await reportStudy({
   ...{ scenario, files: new Map(), plans: ['as-lived', 'dry'], set: [], watch },
-  ...{ about: null, mostDoubts: 2, run: (varied) => watch(varied).measures },
+  ...{ about: null, mostDoubts: 2, run: (variant) => watch(variant).measures },
   refuseAbout: () => {
     throw new Error('nothing was named');
   },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { VariedPlan } from '../../src/studies/plan-variant.ts';
+import type { PlanVariant } from '../../src/studies/plan-variant.ts';
 import { reportStudy, type WatchedRun } from '../../src/studies/report-study.ts';
 import { AIRED, DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
 
@@ -16,15 +16,15 @@ interface Asked extends Today {
 async function study({ about = null, mostDoubts = 0, ...today }: Asked = {}) {
   const world = linearWorld(linearScenario(today));
   const { scenario, files } = world;
-  const done = { runs: 0, watched: [] as VariedPlan[] };
-  const run = async (varied: VariedPlan) => {
-    const measures = await world.run(varied);
+  const done = { runs: 0, watched: [] as PlanVariant[] };
+  const run = async (variant: PlanVariant) => {
+    const measures = await world.run(variant);
     done.runs++;
     return measures;
   };
-  const watch = async (varied: VariedPlan) => {
-    done.watched.push(varied);
-    const measures = await world.run(varied);
+  const watch = async (variant: PlanVariant) => {
+    done.watched.push(variant);
+    const measures = await world.run(variant);
     return { measures, series: {}, ledger: {} } as unknown as WatchedRun;
   };
   const found = await reportStudy({
@@ -84,7 +84,7 @@ describe('what is pictured', () => {
     const plans = [BASE, NINETEEN, TWENTY, DRY];
     const more = await study({ plans });
     expect(pictured(more)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'nineteen']);
-    expect(more.done.watched).toEqual(more.found.pictured.map(({ option }) => option.varied));
+    expect(more.done.watched).toEqual(more.found.pictured.map(({ option }) => option.variant));
   });
 
   test('what comes first instead, before plans in their order', async () => {

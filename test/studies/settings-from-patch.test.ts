@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { mergePatch } from '../../src/scenario/yaml/merge-patch.ts';
 import { readSettings, withSetting } from '../../src/scenario/yaml/settings.ts';
-import { changeSettings } from '../../src/studies/settings-from-patch.ts';
+import { settingsFromPatch } from '../../src/studies/settings-from-patch.ts';
 
 describe('a change as settings', () => {
   test('one for each leaf, with names that need it escaped or quoted', () => {
-    expect(changeSettings({ heating: { setpoint: 19 }, 'a/b~c': { d: null } })).toEqual([
+    expect(settingsFromPatch({ heating: { setpoint: 19 }, 'a/b~c': { d: null } })).toEqual([
       '/heating/setpoint=19',
       '/a~1b~0c/d=null',
     ]);
-    expect(changeSettings({ rooms: { 'a=b "c"': 'x' } })).toEqual(['"/rooms/a=b \\"c\\""="x"']);
+    expect(settingsFromPatch({ rooms: { 'a=b "c"': 'x' } })).toEqual(['"/rooms/a=b \\"c\\""="x"']);
   });
 
   test.each(['plain', 'a=b', '=', '"', '"=', 'a/b', '~=~', '\\', '\\"=', 'é=ü', '<b x="1">'])(
@@ -17,7 +17,7 @@ describe('a change as settings', () => {
     (name) => {
       const raw = { home: { rooms: { [name]: { area: 9, use: 'hall' }, other: {} } } };
       const change = { home: { rooms: { [name]: { area: 12, use: null } } } };
-      const laidOn = readSettings(changeSettings(change)).reduce<unknown>(withSetting, raw);
+      const laidOn = readSettings(settingsFromPatch(change)).reduce<unknown>(withSetting, raw);
       expect(laidOn).toEqual(mergePatch(raw, change));
     },
   );

@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import type { Assumed, Remark } from '../../home/notices.ts';
+import type { Assumed, Notice } from '../../home/notices.ts';
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
@@ -41,7 +41,7 @@ interface Findings {
   readonly weather: {
     readonly file: string;
     readonly title: string;
-    readonly notes: readonly Remark[];
+    readonly notes: readonly Notice[];
   };
   readonly plans: readonly {
     readonly plan: string;
@@ -51,7 +51,7 @@ interface Findings {
   /** Of the first plan. */
   readonly assumed: readonly Assumed[];
   /** Of any plan; those not of all begin with the names of theirs. */
-  readonly cautions: readonly Remark[];
+  readonly cautions: readonly Notice[];
 }
 
 function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Findings {

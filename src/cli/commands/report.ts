@@ -109,8 +109,8 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: Options): Promise<R
       about: options.about ?? null,
       refuseAbout: (known) => refuseAbout(options.about ?? '', known),
       mostDoubts: options.doubts,
-      run: async (varied) => {
-        const measures = await run(varied);
+      run: async (variant) => {
+        const measures = await run(variant);
         ownCheck([measures]);
         return measures;
       },

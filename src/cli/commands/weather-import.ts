@@ -28,7 +28,7 @@ export function weatherImportCommand(io: Io): Command {
 }
 
 async function importFile(io: Io, path: string, { output, ...beside }: Options): Promise<void> {
-  const { writeTidyCsv } = await import('../../weather/write-own-csv.ts');
+  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
   keepInputs('-o, --output <file.csv>', output, [path, beside.map]);
   const weather = await readOutdoors(io, path, beside);
   const csv = writeTidyCsv(weather);

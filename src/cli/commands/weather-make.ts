@@ -30,7 +30,7 @@ export function weatherMakeCommand(io: Io): Command {
 async function make(io: Io, path: string, { output, seed }: Options): Promise<void> {
   const { readRecipe } = await import('../read-recipe.ts');
   const { makeWeather } = await import('../../weather/make/make-weather.ts');
-  const { writeTidyCsv } = await import('../../weather/write-own-csv.ts');
+  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
   keepInputs('-o, --output <file.csv>', output, [path]);
   const recipe = readRecipe(await io.readText(path, MOST_SCENARIO), path);
   const csv = writeTidyCsv(makeWeather(recipe, seed));

@@ -1,10 +1,10 @@
 import { drawFrom } from '../../units/seeded-draw.ts';
 import type { AiringHabit, Automation } from '../automation.ts';
-import { OUTDOOR, type Surroundings } from '../control-context.ts';
+import { type ControlContext, OUTDOOR } from '../control-context.ts';
 import type { AiringReport } from '../control-report.ts';
-import { LUCK } from '../random-streams.ts';
-import { createOccasion } from '../schedules/airing-triggers.ts';
-import type { Watched } from '../sensors/condition-index.ts';
+import { STREAM } from '../random-streams.ts';
+import { createAiringTrigger } from '../schedules/airing-triggers.ts';
+import type { ConditionIndex } from '../sensors/condition-index.ts';
 import { allMet } from '../sensors/conditions.ts';
 import type { Windows } from './windows.ts';
 
@@ -18,13 +18,19 @@ export interface Airings {
 
 export function createAirings(
   { airings, seed }: Automation,
-  { airings: asks, shutting }: Watched,
+  { airings: asks, shutting }: ConditionIndex,
   met: Uint8Array,
   windows: Windows,
-  around: Surroundings,
+  context: ControlContext,
 ): Airings {
   const habits = airings.map((habit, j) =>
-    createHabit(habit, j, seed, { asks: asks[j]!, shutting: shutting[j]!, met, windows, around }),
+    createHabit(habit, j, seed, {
+      asks: asks[j]!,
+      shutting: shutting[j]!,
+      met,
+      windows,
+      context: context,
+    }),
   );
   return {
     beginDay: (start, steps) => {
@@ -50,9 +56,9 @@ export function createAirings(
  * nothing happens.
  */
 function createHabit(habit: AiringHabit, j: number, seed: number, parts: Parts) {
-  const { asks, shutting, met, windows, around } = parts;
-  const { moment, presence } = around;
-  const occasion = createOccasion(habit, asks, met, around);
+  const { asks, shutting, met, windows, context } = parts;
+  const { moment, presence } = context;
+  const trigger = createAiringTrigger(habit, asks, met, context);
   const tally = { occasions: 0, opened: 0 };
   const passing = habit.after.by !== 'readings';
   let waiting = false;
@@ -60,7 +66,7 @@ function createHabit(habit: AiringHabit, j: number, seed: number, parts: Parts) 
   let due = Number.POSITIVE_INFINITY;
 
   const notice = (): void => {
-    const comesUp = occasion.comesUp();
+    const comesUp = trigger.comesUp();
     if (!comesUp) {
       waiting = false;
       askAgain = Number.NEGATIVE_INFINITY;
@@ -76,7 +82,7 @@ function createHabit(habit: AiringHabit, j: number, seed: number, parts: Parts) 
   const answer = (): void => {
     waiting = false;
     askAgain = moment.utc + HOUR;
-    if (drawFrom(seed, LUCK.airings + j, moment.count) < habit.probability) {
+    if (drawFrom(seed, STREAM.airings + j, moment.count) < habit.probability) {
       due = Math.min(due, moment.utc + habit.delay);
     }
   };
@@ -87,15 +93,15 @@ function createHabit(habit: AiringHabit, j: number, seed: number, parts: Parts) 
     if (waiting && presence.awakeHome) answer();
     if (moment.utc < due) return;
     due = Number.POSITIVE_INFINITY;
-    if (presence.awakeHome && openUp(habit, j, windows, around)) tally.opened++;
+    if (presence.awakeHome && openUp(habit, j, windows, context)) tally.opened++;
   };
-  return { occasion, tally, step };
+  return { occasion: trigger, tally, step };
 }
 
 /** @returns whether any of the habit's windows was opened; each room is judged by its own air */
-function openUp(habit: AiringHabit, j: number, windows: Windows, around: Surroundings): boolean {
-  const { home, moment } = around;
-  const { outdoor, absoluteHumidity } = moment.seen;
+function openUp(habit: AiringHabit, j: number, windows: Windows, context: ControlContext): boolean {
+  const { home, moment } = context;
+  const { outdoor, absoluteHumidity } = moment.observed;
   if (outdoor[OUTDOOR.temperature]! < habit.notBelow) return false;
   let opened = false;
   for (let k = 0; k < habit.openings.length; k++) {
@@ -113,7 +119,7 @@ interface Parts {
   readonly shutting: readonly number[];
   readonly met: Uint8Array;
   readonly windows: Windows;
-  readonly around: Surroundings;
+  readonly context: ControlContext;
 }
 
 const HOUR = 3600;

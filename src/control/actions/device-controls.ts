@@ -1,11 +1,11 @@
 import type { Automation, DeviceControl } from '../automation.ts';
-import { OUTDOOR, type Surroundings, windowOpen } from '../control-context.ts';
+import { type ControlContext, OUTDOOR, windowOpen } from '../control-context.ts';
 import type { ControlReport } from '../control-report.ts';
-import { setAll } from '../fill-array.ts';
-import type { Orders } from '../observations.ts';
-import { createLines } from '../schedules/week-schedule.ts';
-import type { Watched } from '../sensors/condition-index.ts';
-import { createWanted } from './device-demand.ts';
+import { fillArray } from '../fill-array.ts';
+import type { Commands } from '../observations.ts';
+import { createScheduleValues } from '../schedules/week-schedule.ts';
+import type { ConditionIndex } from '../sensors/condition-index.ts';
+import { createDeviceDemand } from './device-demand.ts';
 import { gateIsOpen } from './gate-is-open.ts';
 import type { Rules } from './rules.ts';
 import { createRunTimer } from './run-timer.ts';
@@ -13,29 +13,29 @@ import { createRunTimer } from './run-timer.ts';
 export interface DeviceControls {
   readonly beginDay: (start: number, steps: number) => void;
   /** Fill `orders.devices` and `orders.empty`; devices without a control stand still. */
-  readonly step: (orders: Orders) => void;
+  readonly step: (commands: Commands) => void;
   readonly startCounting: () => void;
   readonly report: () => ControlReport['devices'];
 }
 
 export function createDeviceControls(
   { deviceControls }: Automation,
-  { devices: needs }: Watched,
+  { devices: needs }: ConditionIndex,
   met: Uint8Array,
   rules: Pick<Rules, 'run' | 'stop'>,
-  around: Surroundings,
+  context: ControlContext,
 ): DeviceControls {
   const controls = deviceControls.map((control, k) =>
-    createDeviceControl(control, needs[k]!, met, rules, around),
+    createDeviceControl(control, needs[k]!, met, rules, context),
   );
   return {
     beginDay: (start, steps) => {
       for (const { beginDay } of controls) beginDay(start, steps);
     },
-    step: (orders) => {
-      setAll(orders.devices, 0);
-      setAll(orders.empty, 0);
-      for (let k = 0; k < controls.length; k++) controls[k]!.step(orders);
+    step: (commands) => {
+      fillArray(commands.devices, 0);
+      fillArray(commands.empty, 0);
+      for (let k = 0; k < controls.length; k++) controls[k]!.step(commands);
     },
     startCounting: () => {
       for (const { tally } of controls) {
@@ -56,31 +56,31 @@ function createDeviceControl(
   needs: readonly number[],
   met: Uint8Array,
   rules: Pick<Rules, 'run' | 'stop'>,
-  around: Surroundings,
+  context: ControlContext,
 ) {
   const { device, gate, drierBy, emptiedByPeople } = control;
-  const { moment, presence, windows } = around;
-  const { room } = around.home.devices[device]!;
-  const permitted = createLines([control.permitted], around.household.clock, around.dt);
-  const wanted = createWanted(control, needs, met, rules, around);
+  const { moment, presence, windows } = context;
+  const { room } = context.home.devices[device]!;
+  const permitted = createScheduleValues([control.permitted], context.household.clock, context.dt);
+  const demand = createDeviceDemand(control, needs, met, rules, context);
   const timer = createRunTimer(control);
   const tally = { starts: 0, emptied: 0 };
 
   const mayRun = (): boolean => {
     if (!gateIsOpen(gate, room, presence, windowOpen(windows, room))) return false;
     if (drierBy === null) return true;
-    const { absoluteHumidity, outdoor } = moment.seen;
+    const { absoluteHumidity, outdoor } = moment.observed;
     return absoluteHumidity[room]! - outdoor[OUTDOOR.absoluteHumidity]! >= drierBy;
   };
 
-  const step = ({ devices, empty }: Orders): void => {
-    let full = moment.seen.full[device] === 1;
+  const step = ({ devices, empty }: Commands): void => {
+    let full = moment.observed.full[device] === 1;
     if (full && (presence.awakeHome || !emptiedByPeople)) {
       if (empty[device] === 0) tally.emptied++;
       empty[device] = 1;
       full = false;
     }
-    const asked = wanted.share();
+    const asked = demand.share();
     const allowed = mayRun() ? Math.min(asked, permitted.at(moment.s, 0)) : 0;
     const wasRunning = timer.running;
     const share = timer.step(allowed, full, moment.utc);
@@ -90,7 +90,7 @@ function createDeviceControl(
 
   const beginDay = (start: number, steps: number): void => {
     permitted.beginDay(start, steps);
-    wanted.beginDay(start, steps);
+    demand.beginDay(start, steps);
   };
   return { beginDay, step, tally };
 }

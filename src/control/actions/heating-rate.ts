@@ -1,4 +1,4 @@
-import type { Seen } from '../observations.ts';
+import type { Observation } from '../observations.ts';
 
 /** How fast rooms warm up, learned from watching them do it. */
 export interface HeatingRate {
@@ -15,7 +15,7 @@ export interface HeatingRate {
   readonly watch: (
     room: number,
     now: number,
-    seen: Pick<Seen, 'temperature' | 'output'>,
+    seen: Pick<Observation, 'temperature' | 'output'>,
     goals: Float64Array,
     upset: boolean,
   ) => void;

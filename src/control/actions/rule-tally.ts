@@ -1,4 +1,4 @@
-import type { Surroundings } from '../control-context.ts';
+import type { ControlContext } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
 
 /** Counts what came of each rule. */
@@ -14,7 +14,10 @@ export interface RuleTally {
 }
 
 /** A message counts as one that could be acted on if somebody at home is awake within the hour after it. */
-export function createRuleTally(rules: number, { moment, presence, dt }: Surroundings): RuleTally {
+export function createRuleTally(
+  rules: number,
+  { moment, presence, dt }: ControlContext,
+): RuleTally {
   const counts = Array.from({ length: rules }, noCounts);
   // Messages of the last hour that nobody awake has seen: one place a step, round and round.
   const places = Math.ceil(HOUR / dt);

@@ -1,8 +1,8 @@
 import type { Automation, Rule } from '../automation.ts';
-import { type Surroundings, windowOpen } from '../control-context.ts';
+import { type ControlContext, windowOpen } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
-import { setAll } from '../fill-array.ts';
-import type { Watched } from '../sensors/condition-index.ts';
+import { fillArray } from '../fill-array.ts';
+import type { ConditionIndex } from '../sensors/condition-index.ts';
 import { allMet } from '../sensors/conditions.ts';
 import { gateIsOpen } from './gate-is-open.ts';
 import { createRuleTally } from './rule-tally.ts';
@@ -29,16 +29,16 @@ export interface Rules {
  */
 export function createRules(
   automation: Automation,
-  { rules: needs }: Watched,
+  { rules: needs }: ConditionIndex,
   met: Uint8Array,
   windows: Windows,
   asked: Float64Array,
-  around: Surroundings,
+  context: ControlContext,
 ): Rules {
   const { rules } = automation;
-  const { home, moment } = around;
-  const tally = createRuleTally(rules.length, around);
-  const requests = createWindowRequests(automation, windows, tally, around);
+  const { home, moment } = context;
+  const tally = createRuleTally(rules.length, context);
+  const requests = createWindowRequests(automation, windows, tally, context);
   const run = new Uint8Array(home.devices.length);
   const stop = new Uint8Array(home.devices.length);
   const gateRooms = rules.map(gateRoom);
@@ -58,7 +58,7 @@ export function createRules(
     const held = moment.utc - since[r]!;
     const { dwell, gate } = rules[r]!;
     const room = gateRooms[r]!;
-    const on = held >= dwell && gateIsOpen(gate, room, around.presence, windowOpen(windows, room));
+    const on = held >= dwell && gateIsOpen(gate, room, context.presence, windowOpen(windows, room));
     if (on && active[r] === 0) {
       known[r] = Math.max(known[r]!, TOLD);
       tally.fired(r);
@@ -80,9 +80,9 @@ export function createRules(
   };
 
   const step = (): void => {
-    setAll(run, 0);
-    setAll(stop, 0);
-    setAll(asked, Number.NaN);
+    fillArray(run, 0);
+    fillArray(stop, 0);
+    fillArray(asked, Number.NaN);
     tally.step();
     for (let r = 0; r < rules.length; r++) {
       judge(r);

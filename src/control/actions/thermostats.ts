@@ -1,9 +1,9 @@
 import type { Home } from '../../home/home.ts';
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import type { Automation, Thermostat } from '../automation.ts';
-import type { Day } from '../day-inputs.ts';
+import type { DayInputs } from '../day-inputs.ts';
 import type { Household } from '../household.ts';
-import type { Orders, Seen } from '../observations.ts';
+import type { Commands, Observation } from '../observations.ts';
 import type { Presence } from '../sensors/presence.ts';
 import { gateIsOpen } from './gate-is-open.ts';
 import { switchedOn } from './switched-on.ts';
@@ -25,12 +25,12 @@ export interface Thermostats {
    *                         opened; Infinity while all are shut [s UTC]
    */
   readonly step: (
-    day: Day,
+    day: DayInputs,
     s: number,
-    seen: Seen,
+    observed: Observation,
     presence: Presence,
     windowOpenSince: Float64Array,
-    orders: Orders,
+    commands: Commands,
   ) => void;
 }
 
@@ -82,7 +82,7 @@ export function createThermostats(
     windowOpen: boolean,
   ): number {
     if (thermostat.lead.by === 'none') return setting;
-    warmUp.look(s, i, now, setting, t + thermostat.bias);
+    warmUp.decide(s, i, now, setting, t + thermostat.bias);
     const to = warmUp.target[i]!;
     const idle = to === Number.NEGATIVE_INFINITY || to < setting;
     if (idle || (windowOpen && thermostat.gate.windowsShut)) return setting;
@@ -97,12 +97,12 @@ export function createThermostats(
       begin = start;
       warmUp.beginDay(start, steps);
     },
-    step(day, s, seen, presence, windowOpenSince, orders) {
+    step(day, s, observed, presence, windowOpenSince, commands) {
       const now = begin + s * dt;
       for (let i = 0; i < rooms; i++) {
         const thermostat = thermostats[i]!;
         const at = s * rooms + i;
-        const t = seen.temperature[i]!;
+        const t = observed.temperature[i]!;
         const since = windowOpenSince[i]!;
         const windowOpen = since <= now;
         let setting = byGate(thermostat, i, now, day.setpoints[at]!, presence, windowOpen);
@@ -114,15 +114,15 @@ export function createThermostats(
 
         const { bias, valveBias, deadband } = thermostat;
         goals[i] = setting - bias;
-        if (thermostat.lead.by === 'learned') warmUp.watch(i, now, seen, goals, windowOpen);
+        if (thermostat.lead.by === 'learned') warmUp.watch(i, now, observed, goals, windowOpen);
         if (deadband > 0) {
-          const reading = t + bias + valveBias * seen.output[i]!;
+          const reading = t + bias + valveBias * observed.output[i]!;
           const isOn = switchedOn(on[i] === 1, reading, setting, deadband);
           on[i] = isOn ? 1 : 0;
           setting += isOn ? deadband / 2 : -deadband / 2;
         }
         day.setpoints[at] = setting - bias;
-        orders.band[i] = thermostat.proportionalBand + valveBias;
+        commands.band[i] = thermostat.proportionalBand + valveBias;
       }
     },
   };

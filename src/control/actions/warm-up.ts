@@ -15,7 +15,7 @@ export interface WarmUp {
    * @param setting  what it would be held at without warming up [°C]
    * @param t        air of the room, plus what its sensor reads too much [°C]
    */
-  readonly look: (s: number, room: number, now: number, setting: number, t: number) => void;
+  readonly decide: (s: number, room: number, now: number, setting: number, t: number) => void;
   /** Look at a room to learn how fast it warms; see `HeatingRate`. */
   readonly watch: ReturnType<typeof createHeatingRate>['watch'];
 }
@@ -62,5 +62,5 @@ export function createWarmUp(
     }
   }
 
-  return { beginDay: demand.beginDay, target, look, watch };
+  return { beginDay: demand.beginDay, target, decide: look, watch };
 }

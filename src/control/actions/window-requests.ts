@@ -1,7 +1,7 @@
 import { drawFrom } from '../../units/seeded-draw.ts';
 import type { Automation, RuleAction } from '../automation.ts';
-import type { Surroundings } from '../control-context.ts';
-import { LUCK } from '../random-streams.ts';
+import type { ControlContext } from '../control-context.ts';
+import { STREAM } from '../random-streams.ts';
 import type { RuleTally } from './rule-tally.ts';
 import type { Windows } from './windows.ts';
 
@@ -22,7 +22,7 @@ export function createWindowRequests(
   { rules, airings, seed }: Automation,
   windows: Windows,
   tally: RuleTally,
-  { moment, presence, dt }: Surroundings,
+  { moment, presence, dt }: ControlContext,
 ): WindowRequests {
   const requests = rules.flatMap((rule, r) =>
     rule.actions.filter(asksForWindow).map((action) => ({ action, rule: r })),
@@ -35,7 +35,7 @@ export function createWindowRequests(
       const request = requests[k]!;
       if (request.rule !== rule) continue;
       const { probability, delay } = request.action;
-      if (drawFrom(seed, LUCK.windowRequests + k, moment.count) >= probability) continue;
+      if (drawFrom(seed, STREAM.windowRequests + k, moment.count) >= probability) continue;
       due[k] = Math.min(due[k]!, moment.utc + delay);
       forgotten[k] = moment.utc + Math.max(HOUR, delay + dt);
     }

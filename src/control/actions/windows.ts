@@ -1,9 +1,9 @@
 import type { Home } from '../../home/home.ts';
-import type { Moment, WindowsSeen } from '../control-context.ts';
-import { setAll } from '../fill-array.ts';
+import type { Moment, WindowStates } from '../control-context.ts';
+import { fillArray } from '../fill-array.ts';
 
 /** What people hold open besides what stands open by the clock. */
-export interface Windows extends WindowsSeen {
+export interface Windows extends WindowStates {
   /** Per room: when the first of those that stand open was opened, NaN while all are shut. [s UTC] */
   readonly openSince: Float64Array;
   /** Open so wide until then [s UTC]; `who` may shut it earlier. */
@@ -14,7 +14,7 @@ export interface Windows extends WindowsSeen {
   readonly letGo: (who: number) => void;
   readonly holds: (who: number) => boolean;
   /** See which windows stand open in the step at hand. */
-  readonly look: () => void;
+  readonly observe: () => void;
   /** Write what people hold open or shut into the step at hand, and look again. */
   readonly apply: () => void;
 }
@@ -63,7 +63,7 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
 
   const look = (): void => {
     const { day, s, utc } = moment;
-    setAll(open, 0);
+    fillArray(open, 0);
     for (let o = 0; o < count; o++) {
       const byClock = day.openTimes[s * count + o]! > 0 && shutUntil[o]! <= utc;
       if (until[o]! > utc || byClock) open[openings[o]!.room] = 1;
@@ -92,5 +92,5 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     }
   };
 
-  return { open, openSince, hold, shut, letGo, holds, look, apply };
+  return { open, openSince, hold, shut, letGo, holds, observe: look, apply };
 }

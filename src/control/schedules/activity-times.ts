@@ -1,9 +1,9 @@
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
-import type { Surroundings } from '../control-context.ts';
+import type { ControlContext } from '../control-context.ts';
 import { attended } from '../day-inputs.ts';
 import type { Activity } from '../household.ts';
 import { takesPlaceOn } from './on-holiday.ts';
-import { eachStep } from './time-grid.ts';
+import { eachStep } from './step-range.ts';
 
 /** When one activity truly goes on, for those who act upon it. */
 export interface ActivityTimes {
@@ -25,7 +25,7 @@ export interface ActivityTimes {
 export function createActivityTimes(
   activity: Activity,
   runOn: number,
-  { household, moment, dt }: Surroundings,
+  { household, moment, dt }: ControlContext,
 ): ActivityTimes {
   const { when, stopsFor } = activity;
   const clocked = new Float64Array(Math.ceil(SECONDS_PER_DAY / dt));

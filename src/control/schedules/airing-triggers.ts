@@ -1,31 +1,31 @@
 import type { AiringHabit } from '../automation.ts';
-import type { Surroundings } from '../control-context.ts';
+import type { ControlContext } from '../control-context.ts';
 import { allMet } from '../sensors/conditions.ts';
 import { createActivityTimes } from './activity-times.ts';
 
 /** When a habit comes up. */
-export interface Occasion {
+export interface AiringTrigger {
   readonly beginDay: (start: number, steps: number) => void;
   /** Once a step: does it come up now? For readings: do they ask? */
   readonly comesUp: () => boolean;
 }
 
 /** @param asks  numbers of the habit's conditions among `met`, where it goes by readings */
-export function createOccasion(
+export function createAiringTrigger(
   { after }: AiringHabit,
   asks: readonly number[],
   met: Uint8Array,
-  around: Surroundings,
-): Occasion {
-  if (after.by === 'activity') return endOfActivity(after.activity, after.later, around);
-  if (after.by === 'waking') return { beginDay, comesUp: firstOneUp(after.room, around) };
+  context: ControlContext,
+): AiringTrigger {
+  if (after.by === 'activity') return endOfActivity(after.activity, after.later, context);
+  if (after.by === 'waking') return { beginDay, comesUp: firstOneUp(after.room, context) };
   return { beginDay, comesUp: () => allMet(met, asks) };
 }
 
 /** The activity's last moment lies in the step before; if it starts again meanwhile, the wait does too. */
-function endOfActivity(activity: number, later: number, around: Surroundings): Occasion {
-  const { household, moment } = around;
-  const times = createActivityTimes(household.activities[activity]!, 0, around);
+function endOfActivity(activity: number, later: number, context: ControlContext): AiringTrigger {
+  const { household, moment } = context;
+  const times = createActivityTimes(household.activities[activity]!, 0, context);
   let goesOn = false;
   let due = Number.POSITIVE_INFINITY;
   const comesUp = (): boolean => {
@@ -42,7 +42,7 @@ function endOfActivity(activity: number, later: number, around: Surroundings): O
 }
 
 /** Once a night, at the first whole step that one sleeper less spends asleep in the room. */
-function firstOneUp(room: number, { moment }: Surroundings): () => boolean {
+function firstOneUp(room: number, { moment }: ControlContext): () => boolean {
   let most = 0;
   let done = false;
   return () => {

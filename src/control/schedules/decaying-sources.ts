@@ -1,16 +1,16 @@
 import { decayingSource } from '../../physics/air-quality/decaying-source.ts';
 import { localDay, SECONDS_PER_DAY, toLocal, toUtc } from '../../units/local-clock.ts';
-import type { Day } from '../day-inputs.ts';
+import type { DayInputs } from '../day-inputs.ts';
 import type { DecayingSource } from '../household.ts';
-import type { Stretch } from './time-grid.ts';
+import type { StepRange } from './step-range.ts';
 
 /** Lay out what a thing that dries out gives off, counted from its last local date. */
-export function layOutDecaying(day: Day, source: DecayingSource, stretch: Stretch): void {
-  const { start, dt, steps } = stretch;
+export function fillDecaying(day: DayInputs, source: DecayingSource, range: StepRange): void {
+  const { start, dt, steps } = range;
   const { room, species, timeConstant } = source;
   for (let s = 0; s < steps; s++) {
     const from = start + s * dt;
-    const since = from - lastStart(source, stretch, from);
+    const since = from - lastStart(source, range, from);
     for (let q = 0; q < species.length; q++) {
       const amount = species[q]! * timeConstant;
       if (amount === 0) continue;
@@ -25,7 +25,7 @@ export function layOutDecaying(day: Day, source: DecayingSource, stretch: Stretc
 }
 
 /** The latest local midnight of the source's date that is not after an instant. [s UTC] */
-function lastStart({ from }: DecayingSource, { clock }: Stretch, utc: number): number {
+function lastStart({ from }: DecayingSource, { clock }: StepRange, utc: number): number {
   const today = localDay(toLocal(clock, utc));
   const year = new Date(today * SECONDS_PER_DAY * 1000).getUTCFullYear();
   const startOf = (y: number): number =>

@@ -1,8 +1,8 @@
 import type { Thermostat } from '../automation.ts';
 import type { Household } from '../household.ts';
-import { layOutLines } from './fill-schedule.ts';
+import { fillSchedules } from './fill-schedule.ts';
 import { eachStay } from './irregular-days.ts';
-import type { Stretch } from './time-grid.ts';
+import type { StepRange } from './step-range.ts';
 
 /** When rooms will next want to be warmer, as far as the clock and people's habits tell. */
 export interface DemandAhead {
@@ -43,7 +43,7 @@ export function createDemandAhead(
     if (ahead === 0) return;
     seen = steps + ahead + 1;
     const stretch = { clock: household.clock, start, dt, steps: seen };
-    layOutLines(demand, household.setpoints, stretch);
+    fillSchedules(demand, household.setpoints, stretch);
     if (asksForPeople) expectPeople(stretch);
     for (let i = 0; i < rooms; i++) {
       const { present } = thermostats[i]!.gate;
@@ -52,11 +52,11 @@ export function createDemandAhead(
     }
   }
 
-  function expectPeople(stretch: Stretch): void {
+  function expectPeople(range: StepRange): void {
     usual.fill(0);
     usualHome.fill(0);
     for (const person of household.people) {
-      eachStay(person, null, stretch, (stay, step) => {
+      eachStay(person, null, range, (stay, step) => {
         usual[step * rooms + stay.room] = 1;
         usualHome[step] = 1;
       });

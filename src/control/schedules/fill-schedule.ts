@@ -1,20 +1,20 @@
-import type { WeekLine } from '../household.ts';
-import { eachStep, type Stretch } from './time-grid.ts';
+import type { WeekSchedule } from '../household.ts';
+import { eachStep, type StepRange } from './step-range.ts';
 
 /**
  * Values by the clock, step by step, lines side by side: `[s * lines + i]`. Each is a mean over its
  * step, except that an infinite one is never averaged.
  */
-export function layOutLines(
+export function fillSchedules(
   values: Float64Array,
-  lines: readonly WeekLine[],
-  stretch: Stretch,
+  schedules: readonly WeekSchedule[],
+  range: StepRange,
 ): void {
-  const across = lines.length;
-  lines.forEach((line, i) => {
-    for (let s = 0; s < stretch.steps; s++) values[s * across + i] = line.base;
-    for (const spell of line.spells) {
-      eachStep(spell, stretch, (step, share) => {
+  const across = schedules.length;
+  schedules.forEach((schedule, i) => {
+    for (let s = 0; s < range.steps; s++) values[s * across + i] = schedule.base;
+    for (const spell of schedule.spells) {
+      eachStep(spell, range, (step, share) => {
         const at = step * across + i;
         values[at] = blend(values[at]!, spell.value, share);
       });

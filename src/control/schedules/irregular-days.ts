@@ -2,9 +2,9 @@ import { localDay, SECONDS_PER_DAY, toLocal, toUtc, weekday } from '../../units/
 import { drawFrom } from '../../units/seeded-draw.ts';
 import { standardNormal } from '../../units/seeded-random.ts';
 import type { IrregularDays, Person } from '../household.ts';
-import { LUCK } from '../random-streams.ts';
+import { STREAM } from '../random-streams.ts';
 import { onHoliday } from './on-holiday.ts';
-import { eachStepWithin, MINUTES_PER_DAY, type Stretch, startsOn } from './time-grid.ts';
+import { eachStepWithin, MINUTES_PER_DAY, type StepRange, startsOn } from './step-range.ts';
 
 export type Stay = Person['stays'][number];
 
@@ -20,11 +20,11 @@ export type Stay = Person['stays'][number];
  */
 export function eachStay(
   person: Person,
-  luck: Luck | null,
-  stretch: Stretch,
+  luck: PersonStream | null,
+  range: StepRange,
   visit: (stay: Stay, step: number, share: number) => void,
 ): void {
-  const { clock, start, dt, steps } = stretch;
+  const { clock, start, dt, steps } = range;
   const firstDay = localDay(toLocal(clock, start) - HINGE);
   const lastDay = localDay(toLocal(clock, start + steps * dt) - HINGE);
   for (let day = firstDay; day <= lastDay; day++) {
@@ -39,7 +39,7 @@ export function eachStay(
         const from = Math.max(dawn, midnight + stay.from * 60);
         const to = Math.min(dawn + SECONDS_PER_DAY, midnight + stay.to * 60);
         atHome(person, from, to, (f, t) => {
-          eachStepWithin(toUtc(clock, f), toUtc(clock, t), stretch, (step, share) =>
+          eachStepWithin(toUtc(clock, f), toUtc(clock, t), range, (step, share) =>
             visit(stay, step, share),
           );
         });
@@ -49,7 +49,7 @@ export function eachStay(
 }
 
 /** The household's seed and which of its people this is: each has luck of their own. */
-export interface Luck {
+export interface PersonStream {
   readonly seed: number;
   readonly index: number;
 }
@@ -63,10 +63,14 @@ interface DrawnDay {
   readonly shift: number;
 }
 
-function drawDay(irregular: IrregularDays | undefined, luck: Luck | null, day: number): DrawnDay {
+function drawDay(
+  irregular: IrregularDays | undefined,
+  luck: PersonStream | null,
+  day: number,
+): DrawnDay {
   if (irregular === undefined || luck === null) return { out: false, spent: day, shift: 0 };
   const { seed } = luck;
-  const thing = LUCK.people + luck.index * DRAWS;
+  const thing = STREAM.people + luck.index * DRAWS;
   const kind = drawFrom(seed, thing, day);
   const out = kind < irregular.out;
   const asSunday = !out && kind < irregular.out + irregular.asSunday;

@@ -1,9 +1,9 @@
 import { type LocalClock, SECONDS_PER_DAY } from '../../units/local-clock.ts';
-import type { WeekLine } from '../household.ts';
-import { layOutLines } from './fill-schedule.ts';
+import type { WeekSchedule } from '../household.ts';
+import { fillSchedules } from './fill-schedule.ts';
 
 /** Lines of the week as numbers for the steps of the day at hand. */
-export interface Lines {
+export interface ScheduleValues {
   /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number, steps: number) => void;
   /** Mean of line `i` over step `s`. */
@@ -11,12 +11,16 @@ export interface Lines {
 }
 
 /** @param dt  control step [s] */
-export function createLines(lines: readonly WeekLine[], clock: LocalClock, dt: number): Lines {
-  const across = lines.length;
+export function createScheduleValues(
+  schedules: readonly WeekSchedule[],
+  clock: LocalClock,
+  dt: number,
+): ScheduleValues {
+  const across = schedules.length;
   const values = new Float64Array(Math.ceil(SECONDS_PER_DAY / dt) * across);
   return {
     beginDay: (start, steps) => {
-      layOutLines(values, lines, { clock, start, dt, steps });
+      fillSchedules(values, schedules, { clock, start, dt, steps });
     },
     at: (s, i) => values[s * across + i]!,
   };

@@ -1,7 +1,7 @@
 import type { Automation, Condition } from '../automation.ts';
 
 /** Every condition that an automation asks about, in one list, and who asks. */
-export interface Watched {
+export interface ConditionIndex {
   readonly conditions: readonly Condition[];
   /** Numbers in that list, per rule and per airing habit. */
   readonly rules: readonly (readonly number[])[];
@@ -11,7 +11,7 @@ export interface Watched {
   readonly devices: readonly (readonly number[])[];
 }
 
-export function watched({ rules, airings, deviceControls }: Automation): Watched {
+export function indexConditions({ rules, airings, deviceControls }: Automation): ConditionIndex {
   const conditions: Condition[] = [];
   const numbers = (some: readonly Condition[]): number[] =>
     some.map((condition) => conditions.push(condition) - 1);

@@ -1,8 +1,8 @@
 import type { Home } from '../../home/home.ts';
 import { drawFrom } from '../../units/seeded-draw.ts';
 import type { Automation, PresenceSensor } from '../automation.ts';
-import type { Day } from '../day-inputs.ts';
-import { LUCK } from '../random-streams.ts';
+import type { DayInputs } from '../day-inputs.ts';
+import { STREAM } from '../random-streams.ts';
 
 /** What presence sensors say about a step, and what is so. */
 export interface Presence {
@@ -16,7 +16,7 @@ export interface Presence {
   /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number) => void;
   /** Look at step `s` of the day. To be called once a step, in order. Allocates nothing. */
-  readonly step: (day: Day, s: number) => void;
+  readonly step: (day: DayInputs, s: number) => void;
 }
 
 /**
@@ -44,7 +44,7 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
     beginDay(start: number): void {
       begin = start;
     },
-    step(day: Day, s: number): void {
+    step(day: DayInputs, s: number): void {
       const now = begin + s * dt;
       let people = 0;
       let awake = 0;
@@ -75,7 +75,7 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
 /** Whether the sensor notices somebody in this step. */
 function showsLife(
   { missesAwake, missesAsleep }: PresenceSensor,
-  day: Day,
+  day: DayInputs,
   at: number,
   seed: number,
   room: number,
@@ -86,7 +86,7 @@ function showsLife(
   if (missesAwake === 0 && missesAsleep === 0) return true;
   const awake = day.awake[at]!;
   const missed = missesAwake ** awake * missesAsleep ** Math.max(0, people - awake);
-  return drawFrom(seed, LUCK.presence + room, step) >= missed;
+  return drawFrom(seed, STREAM.presence + room, step) >= missed;
 }
 
 /** Less of a person than this is rounding. */

@@ -1,8 +1,8 @@
 import { normalFrom } from '../../units/normal-from.ts';
 import { stemOf } from '../../units/seeded-draw.ts';
 import type { Condition, Quantity } from '../automation.ts';
-import type { Surroundings } from '../control-context.ts';
-import { LUCK } from '../random-streams.ts';
+import type { ControlContext } from '../control-context.ts';
+import { STREAM } from '../random-streams.ts';
 import { kindOf, trueValue } from './true-value.ts';
 
 /** Readings of everything that conditions ask for. */
@@ -23,7 +23,7 @@ export interface Sensors {
  */
 export function createSensors(
   conditions: readonly Condition[],
-  around: Surroundings,
+  context: ControlContext,
   seed: number,
 ): Sensors {
   const kept: Condition[] = [];
@@ -31,19 +31,19 @@ export function createSensors(
     const known = kept.findIndex((other) => sameSensor(other, condition));
     return known < 0 ? kept.push(condition) - 1 : known;
   });
-  const { moment } = around;
+  const { moment } = context;
   const readings = new Float64Array(kept.length).fill(Number.NaN);
   // What is so behind the lag, and when the next report is due. [s UTC]
   const behind = new Float64Array(kept.length).fill(Number.NaN);
   const due = new Float64Array(kept.length).fill(Number.NEGATIVE_INFINITY);
   const column = (value: (one: Condition, k: number) => number) => Float64Array.from(kept, value);
-  const kind = Int32Array.from(kept, ({ quantity }) => kindOf(quantity, around.home));
+  const kind = Int32Array.from(kept, ({ quantity }) => kindOf(quantity, context.home));
   const room = Int32Array.from(kept, (one) => one.room);
   const bias = column(({ sensor }) => sensor.bias);
   const noise = column(({ sensor }) => sensor.noise);
   const step = column(({ sensor }) => sensor.step);
   const every = column(({ sensor }) => sensor.every);
-  const catchUp = column(({ sensor }) => -Math.expm1(-around.dt / sensor.lag));
+  const catchUp = column(({ sensor }) => -Math.expm1(-context.dt / sensor.lag));
   const luck = Int32Array.from(kept, (one, k) => {
     const twins = kept.slice(0, k).filter((other) => samePlace(other, one)).length;
     return stemOf(seed, luckOf(one, twins));
@@ -54,7 +54,7 @@ export function createSensors(
     for (let k = 0; k < readings.length; k++) {
       const lags = catchUp[k]! < 1;
       if (!lags && utc < due[k]!) continue;
-      const truth = trueValue(kind[k]!, room[k]!, around);
+      const truth = trueValue(kind[k]!, room[k]!, context);
       const last = behind[k]!;
       behind[k] = lags && Number.isFinite(last) ? last + catchUp[k]! * (truth - last) : truth;
     }
@@ -97,7 +97,7 @@ function sameSensor(a: Condition, b: Condition): boolean {
 /** Stays the same when other sensors come and go, so that plans of one home share their luck. */
 function luckOf({ quantity, room }: Condition, twins: number): number {
   const place = (QUANTITIES.indexOf(quantity) * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
-  return LUCK.sensors + place;
+  return STREAM.sensors + place;
 }
 
 const QUANTITIES: readonly Quantity[] = [

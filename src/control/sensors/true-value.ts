@@ -3,7 +3,7 @@ import { VAPOUR_GAS_CONSTANT, ZERO_CELSIUS } from '../../physics/moist-air/const
 import { dewPoint } from '../../physics/moist-air/dew-point.ts';
 import { SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
 import type { Quantity } from '../automation.ts';
-import { type Moment, OUTDOOR, type Surroundings, windowOpen } from '../control-context.ts';
+import { type ControlContext, type Moment, OUTDOOR, windowOpen } from '../control-context.ts';
 
 /**
  * What a quantity truly is at the start of the step at hand; a sensor makes a reading of it.
@@ -13,8 +13,8 @@ import { type Moment, OUTDOOR, type Surroundings, windowOpen } from '../control-
  * @param kind  number of the quantity, from `kindOf`
  * @param room  index of the room; -1 for outdoors, or for the home as a whole
  */
-export function trueValue(kind: number, room: number, around: Surroundings): number {
-  const { moment, presence, windows } = around;
+export function trueValue(kind: number, room: number, context: ControlContext): number {
+  const { moment, presence, windows } = context;
   switch (kind) {
     case KIND.temperature:
       return temperatureAt(moment, room);
@@ -31,7 +31,7 @@ export function trueValue(kind: number, room: number, around: Surroundings): num
     case KIND.presence:
       return room >= 0 ? presence.present[room]! : Number(presence.anyone);
     case KIND.hour:
-      return hourOf(around);
+      return hourOf(context);
     default:
       return levelOf(kind - SPECIES, room, moment);
   }
@@ -43,27 +43,27 @@ export function kindOf(quantity: Quantity, { species }: Pick<Home, 'species'>): 
   return SPECIES + species.findIndex(({ name }) => name === quantity);
 }
 
-function levelOf(q: number, room: number, { seen }: Moment): number {
+function levelOf(q: number, room: number, { observed }: Moment): number {
   if (q < 0) return Number.NaN;
-  return room >= 0 ? seen.species[q]![room]! : seen.outdoorSpecies[q]!;
+  return room >= 0 ? observed.species[q]![room]! : observed.outdoorSpecies[q]!;
 }
 
 /** Local time in the middle of the step, so that a step belongs to the hour it lies in. [h] */
-function hourOf({ moment, household, dt }: Surroundings): number {
+function hourOf({ moment, household, dt }: ControlContext): number {
   const local = toLocal(household.clock, moment.utc + dt / 2);
   return (local - Math.floor(local / SECONDS_PER_DAY) * SECONDS_PER_DAY) / 3600;
 }
 
-function temperatureAt({ seen }: Moment, room: number): number {
-  return room >= 0 ? seen.temperature[room]! : seen.outdoor[OUTDOOR.temperature]!;
+function temperatureAt({ observed }: Moment, room: number): number {
+  return room >= 0 ? observed.temperature[room]! : observed.outdoor[OUTDOOR.temperature]!;
 }
 
-function relativeHumidityAt({ seen }: Moment, room: number): number {
-  return room >= 0 ? seen.relativeHumidity[room]! : seen.outdoor[OUTDOOR.relativeHumidity]!;
+function relativeHumidityAt({ observed }: Moment, room: number): number {
+  return room >= 0 ? observed.relativeHumidity[room]! : observed.outdoor[OUTDOOR.relativeHumidity]!;
 }
 
-function waterAt({ seen }: Moment, room: number): number {
-  return room >= 0 ? seen.absoluteHumidity[room]! : seen.outdoor[OUTDOOR.absoluteHumidity]!;
+function waterAt({ observed }: Moment, room: number): number {
+  return room >= 0 ? observed.absoluteHumidity[room]! : observed.outdoor[OUTDOOR.absoluteHumidity]!;
 }
 
 /** @param water  [g/m3]; air with hardly any counts as having a trace, because none has no dew point */

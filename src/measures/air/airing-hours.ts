@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 import { saturationTable } from '../../physics/moist-air/saturation-table.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 import type { Hour } from '../hourly-means.ts';
@@ -19,7 +19,7 @@ export interface AiringHours {
  * wetter air in, and where it would keep drier air out.
  */
 export function createAiringHours(rooms: number): {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   observeHour(hour: Hour): void;
   result(): AiringHours;
 } {
@@ -29,7 +29,7 @@ export function createAiringHours(rooms: number): {
   let wetter = 0; // s
   let ruleWrong = 0; // h
 
-  function observe({ steps, dt, room, home }: TraceStretch): void {
+  function observe({ steps, dt, room, home }: TraceView): void {
     const { windowOpen, vapourPressure, airTemperature } = room;
     for (let at = 0; at < steps * rooms; at++) {
       const open = windowOpen[at]!;

@@ -1,7 +1,7 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import { heatingSeason } from '../energy/heating-season.ts';
-import { booked } from '../ledger-sum.ts';
+import { ledgerSum } from '../ledger-sum.ts';
 import type { AiringMeasures } from '../plan-measures.ts';
 import type { AiringHours } from './airing-hours.ts';
 import type { Rebounds } from './rebounds.ts';
@@ -45,7 +45,7 @@ export function airingMeasures(
 
 /** Out is below 0 in the books; nothing booked is 0, not -0. */
 const lost = (values: Float64Array, rows: readonly number[], ledger: Ledger): number =>
-  0 - booked(values, rows, ledger);
+  0 - ledgerSum(values, rows, ledger);
 
 /** Less water than this has no price: a litre would be divided by next to nothing. [kg] */
 const LEAST_WATER = 0.01;

@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 
 /** How long what a short airing did lasts. */
@@ -18,7 +18,7 @@ export interface Rebounds {
  * A step's mean stands for its middle, so a return within the first step after counts half a step.
  */
 export function createRebounds(rooms: number): {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   result(): Rebounds;
 } {
   const state = new Uint8Array(rooms);
@@ -31,7 +31,7 @@ export function createRebounds(rooms: number): {
   let returned = 0;
   let total = 0; // s
 
-  function observe({ steps, dt, room }: TraceStretch): void {
+  function observe({ steps, dt, room }: TraceView): void {
     const { vapourPressure, airTemperature, windowOpen } = room;
     const vapour = (at: number): number => vapourDensity(vapourPressure[at]!, airTemperature[at]!);
     const end = steps * rooms;

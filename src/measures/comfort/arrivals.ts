@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 import type { RoomBands } from '../../home/bands.ts';
 
 /** What people find when they come into a room that was empty. */
@@ -23,7 +23,7 @@ export interface Arrivals {
  * an hour does not end a stay.
  */
 export function createArrivals(bands: readonly RoomBands[]): {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   result(room: number): Arrivals;
 } {
   const rooms = bands.length;
@@ -38,7 +38,7 @@ export function createArrivals(bands: readonly RoomBands[]): {
   const total = new Float64Array(rooms); // s
   const most = new Float64Array(rooms); // s
 
-  function observe({ steps, dt, room }: TraceStretch): void {
+  function observe({ steps, dt, room }: TraceView): void {
     const { operativeTemperature, occupants } = room;
     const end = steps * rooms;
     for (let i = 0; i < rooms; i++) {

@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 import type { RoomBands } from '../../home/bands.ts';
 import type { Home } from '../../home/home.ts';
 import type { BandHours } from '../plan-measures.ts';
@@ -6,7 +6,7 @@ import { createTrailingMean, type TrailingMean } from '../trailing-mean.ts';
 
 /** Hours that rooms spend outside their bands, and how far. */
 export interface TimeOutsideBands {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   result(room: number): {
     readonly all: BandHours;
     readonly occupied: BandHours;
@@ -40,21 +40,21 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
   let means: (TrailingMean | null)[] | null = null;
   let averaged = new Float64Array(0); // laid out as the stretch
 
-  function observe(stretch: TraceStretch): void {
-    const { dt, room } = stretch;
-    if (averaged.length < stretch.steps * rooms) averaged = new Float64Array(stretch.steps * rooms);
+  function observe(trace: TraceView): void {
+    const { dt, room } = trace;
+    if (averaged.length < trace.steps * rooms) averaged = new Float64Array(trace.steps * rooms);
     means ??= species.flatMap(({ hours }) => hours.map((h) => trailingMean(h, dt)));
     for (let i = 0; i < rooms; i++) {
-      watch(stretch, i, room.operativeTemperature, coldest[i]!, warmest[i]!, TEMPERATURE_LOW);
-      watch(stretch, i, room.relativeHumidity, driest[i]!, dampest[i]!, HUMIDITY_LOW);
+      watch(trace, i, room.operativeTemperature, coldest[i]!, warmest[i]!, TEMPERATURE_LOW);
+      watch(trace, i, room.relativeHumidity, driest[i]!, dampest[i]!, HUMIDITY_LOW);
       for (let k = 0; k < species.length; k++) {
         const { index, key, high } = species[k]!;
         const mean = means[k * rooms + i]!;
         const level = room.species[index]!;
-        if (mean === null) watch(stretch, i, level, NO_EDGE, high[i]!, key - 1);
+        if (mean === null) watch(trace, i, level, NO_EDGE, high[i]!, key - 1);
         else {
-          mean.addAll(level, averaged, i, stretch.steps * rooms, rooms);
-          watch(stretch, i, averaged, NO_EDGE, high[i]!, key - 1);
+          mean.addAll(level, averaged, i, trace.steps * rooms, rooms);
+          watch(trace, i, averaged, NO_EDGE, high[i]!, key - 1);
         }
       }
     }
@@ -65,7 +65,7 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
    * is not a number is inside.
    */
   function watch(
-    { steps, dt, room: { occupants } }: TraceStretch,
+    { steps, dt, room: { occupants } }: TraceView,
     i: number,
     values: Float64Array,
     low: number,

@@ -3,7 +3,7 @@ import { type HeatLoss, heatLoss } from '../../home/heat-loss.ts';
 import type { Element, Home } from '../../home/home.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
-import { booked } from '../ledger-sum.ts';
+import { ledgerSum } from '../ledger-sum.ts';
 import type { Climate } from '../series/monthly-climate.ts';
 import {
   becauseOf,
@@ -50,7 +50,8 @@ export function heatingSentence(books: HeatingBooks): string {
 function effects({ home, ledger, season, climate, loss, estimate, simulated }: HeatingBooks) {
   const kelvinHours = ((climate.indoor - climate.outdoor) * climate.seconds) / JOULES_PER_KWH;
   const energy = ledger.energy;
-  const lost = (values: Float64Array): number => -booked(values, season, ledger) / JOULES_PER_KWH;
+  const lost = (values: Float64Array): number =>
+    -ledgerSum(values, season, ledger) / JOULES_PER_KWH;
   const leakier = (1200 * climate.infiltration) / loss.air;
   const ways: Effect[] = [
     way(
@@ -120,7 +121,9 @@ function kindLoss(home: Home, kind: Element['kind']): number {
 /** Unheated rooms are cooler than the mean the estimate uses; without any, it is the outer face. */
 function wallReason(home: Home, ledger: Ledger, season: readonly number[], less: boolean): string {
   if (!less) return ', because rooms with much outer wall are warmer than the mean';
-  const cool = home.rooms.filter((_, i) => booked(ledger.energy.heating, season, ledger, i) === 0);
+  const cool = home.rooms.filter(
+    (_, i) => ledgerSum(ledger.energy.heating, season, ledger, i) === 0,
+  );
   if (cool.length === 0) return ', because the sun warms their outer faces';
   const names = cool.map((room) => room.name).join(', ');
   return `, because rooms without heat (${names}) are not as warm as the mean`;

@@ -1,11 +1,11 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import { type HeatLoss, heatLoss } from '../../home/heat-loss.ts';
 import type { Home } from '../../home/home.ts';
-import type { Remark } from '../../home/notices.ts';
+import type { Notice } from '../../home/notices.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { heatingSeason } from '../energy/heating-season.ts';
-import { booked } from '../ledger-sum.ts';
+import { ledgerSum } from '../ledger-sum.ts';
 import type { SecondOpinion } from '../plan-measures.ts';
 import type { Climate, MonthlyClimate } from '../series/monthly-climate.ts';
 import { differencePct } from './difference.ts';
@@ -16,7 +16,7 @@ import { vapourOpinion } from './vapour-opinion.ts';
 /** The handbook's estimate for the same home, and one sentence for each on how the two agree. */
 export interface Opinion {
   readonly figures: SecondOpinion;
-  readonly notices: readonly Remark[];
+  readonly notices: readonly Notice[];
 }
 
 /**
@@ -46,11 +46,14 @@ export function secondOpinion(
   const ach = (year.infiltration * 3600) / volume;
   const rule = home.leakage.ach50 === null ? null : home.leakage.ach50 / 20;
   const loss = heatLoss(home, ((rule ?? ach) * volume) / 3600);
-  const gains = GAINS.reduce((sum, term) => sum + booked(ledger.energy[term], season, ledger), 0);
+  const gains = GAINS.reduce(
+    (sum, term) => sum + ledgerSum(ledger.energy[term], season, ledger),
+    0,
+  );
   const base = baseTemperature(inSeason, gains, loss);
   const degreeDays = climate.degreeDays(base);
   const estimate = (loss.total * degreeDays * 24) / 1000;
-  const simulated = booked(ledger.energy.heating, every, ledger) / JOULES_PER_KWH;
+  const simulated = ledgerSum(ledger.energy.heating, every, ledger) / JOULES_PER_KWH;
   const books: HeatingBooks = {
     home,
     ledger,

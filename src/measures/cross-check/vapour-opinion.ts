@@ -1,7 +1,7 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import { humidityClass } from '../../physics/moisture/humidity-class.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { booked } from '../ledger-sum.ts';
+import { ledgerSum } from '../ledger-sum.ts';
 import type { Climate } from '../series/monthly-climate.ts';
 import {
   becauseOf,
@@ -45,7 +45,7 @@ export function vapourOpinion(
     };
   }
   const water = ledger.water;
-  const perAir = (values: Float64Array): number => (1000 * booked(values, season, ledger)) / air;
+  const perAir = (values: Float64Array): number => (1000 * ledgerSum(values, season, ledger)) / air;
   const excess = SOURCES.reduce((sum, term) => sum + perAir(water[term]), 0);
   const known: Effect[] = [
     effect('airing', -perAir(water.openings)),

@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 
 /** What one device drew and did over the period. */
@@ -15,7 +15,7 @@ export interface DeviceUse {
 
 /** Adds up each device's trace. */
 export function createDeviceUse(devices: number): {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   result(device: number): DeviceUse;
 } {
   const electricity = new Float64Array(devices); // J
@@ -24,7 +24,7 @@ export function createDeviceUse(devices: number): {
   const heat = new Float64Array(devices); // J
   const ran = new Float64Array(devices); // s
 
-  function observe({ steps, dt, home }: TraceStretch): void {
+  function observe({ steps, dt, home }: TraceView): void {
     for (let d = 0; d < devices; d++) {
       const own = home.devices[d]!;
       let drawn = electricity[d]!;

@@ -1,5 +1,5 @@
 import type { Fuel } from '../../home/home.ts';
-import type { Remark } from '../../home/notices.ts';
+import type { Notice } from '../../home/notices.ts';
 import type { Prices } from '../../home/prices.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
@@ -17,7 +17,7 @@ export interface EnergyBill {
   /** [kg CO2e] */
   readonly carbon: number;
   /** What the sums leave out. */
-  readonly notices: readonly Remark[];
+  readonly notices: readonly Notice[];
 }
 
 /**
@@ -36,7 +36,7 @@ export function energyBill(
   const days = localDays(clock, period);
   const winterDays = winter.days(period.start, period.hours);
   const byFuel: Record<string, number> = {};
-  const notices: Remark[] = [];
+  const notices: Notice[] = [];
   let total = 0;
   let inWinter = 0;
   let carbon = 0;
@@ -60,7 +60,7 @@ function localDays(clock: LocalClock, { start, hours }: { start: number; hours: 
   return (toLocal(clock, start + hours * 3600) - toLocal(clock, start)) / SECONDS_PER_DAY;
 }
 
-const noPrice = (fuel: Fuel, kwh: number): Remark => ({
+const noPrice = (fuel: Fuel, kwh: number): Notice => ({
   id: `no-price-${fuel.replaceAll(' ', '-')}`,
   text:
     `No price is known for ${fuel}: money and carbon leave out the ` +

@@ -1,4 +1,4 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 import type { Fuel, Home } from '../../home/home.ts';
 import type { Prices } from '../../home/prices.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
@@ -7,7 +7,7 @@ import type { Winter } from './winter.ts';
 
 /** Energy bought, fuel by fuel, and what it costs by the meter. */
 export interface EnergyUse {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   /** One row per fuel that the home can draw; standing charges are not in `cost`. */
   result(): readonly FuelUse[];
 }
@@ -39,7 +39,7 @@ export function createEnergyUse(home: Home, prices: Prices, winter: Winter): Ene
   let power = new Float64Array(0); // of one meter, step by step [W]
   let cold = new Float64Array(0); // share of each step that lies in winter [-]
 
-  function observe({ steps, dt, start, home: trace }: TraceStretch): void {
+  function observe({ steps, dt, start, home: trace }: TraceView): void {
     if (power.length < steps) {
       power = new Float64Array(steps);
       cold = new Float64Array(steps);
@@ -94,7 +94,7 @@ export function createEnergyUse(home: Home, prices: Prices, winter: Winter): Ene
 interface Meter {
   readonly fuel: Fuel;
   readonly use: 'source' | 'stove' | 'other';
-  readonly draws: (trace: TraceStretch['home']) => readonly Float64Array[];
+  readonly draws: (trace: TraceView['home']) => readonly Float64Array[];
 }
 
 function metersOf({ sources, devices }: Home): Meter[] {

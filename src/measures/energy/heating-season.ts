@@ -1,5 +1,5 @@
 import type { Ledger } from '../../engine/ledger.ts';
-import { booked } from '../ledger-sum.ts';
+import { ledgerSum } from '../ledger-sum.ts';
 
 /**
  * The months that heat was wanted in: those that need at least a twentieth of the heat of the month
@@ -9,7 +9,7 @@ import { booked } from '../ledger-sum.ts';
  */
 export function heatingSeason(ledger: Ledger): readonly number[] {
   const every = ledger.months.map((_, row) => row);
-  const heat = every.map((row) => booked(ledger.energy.heating, [row], ledger));
+  const heat = every.map((row) => ledgerSum(ledger.energy.heating, [row], ledger));
   const most = Math.max(0, ...heat);
   return most > 0 ? every.filter((row) => heat[row]! >= LEAST_SHARE * most) : every;
 }

@@ -1,8 +1,8 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 
 /** Counts how often each heat source begins to be drawn on. */
 export interface SourceStarts {
-  observe(stretch: TraceStretch): void;
+  observe(trace: TraceView): void;
   /** One per source, in the order of the home's. */
   result(): readonly number[];
 }
@@ -15,7 +15,7 @@ export function createSourceStarts(sources: number): SourceStarts {
   const starts = new Int32Array(sources);
   const drawn = new Uint8Array(sources).fill(1);
 
-  function observe({ steps, home }: TraceStretch): void {
+  function observe({ steps, home }: TraceView): void {
     for (let k = 0; k < sources; k++) {
       const fuel = home.sourceFuel[k]!;
       const backup = home.sourceBackup[k]!;

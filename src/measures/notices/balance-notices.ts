@@ -1,5 +1,5 @@
 import type { Ledger } from '../../engine/ledger.ts';
-import type { Remark } from '../../home/notices.ts';
+import type { Notice } from '../../home/notices.ts';
 import type { PlanMeasures } from '../plan-measures.ts';
 
 /** Above this share of throughput, what was booked is not what was stored. [-] */
@@ -16,7 +16,7 @@ export function balanceOf({ residual }: Ledger): PlanMeasures['balance'] {
 }
 
 /** One notice for every balance that does not close. A residual that is not a number does not. */
-export function balanceNotices(balance: PlanMeasures['balance']): Remark[] {
+export function balanceNotices(balance: PlanMeasures['balance']): Notice[] {
   return Object.entries(balance)
     .filter(([, residual]) => !(residual <= RESIDUAL_LIMIT))
     .map(([key, residual]) => ({

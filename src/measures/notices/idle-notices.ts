@@ -1,4 +1,4 @@
-import type { Remark } from '../../home/notices.ts';
+import type { Notice } from '../../home/notices.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { PlanMeasures } from '../plan-measures.ts';
 
@@ -7,7 +7,7 @@ export function idleNotices(
   heating: PlanMeasures['heating'],
   devices: PlanMeasures['devices'],
   alerts: PlanMeasures['alerts'],
-): Remark[] {
+): Notice[] {
   return [
     ...Object.entries(devices.detail)
       .filter(([, { hours }]) => hours === 0)

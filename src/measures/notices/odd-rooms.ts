@@ -1,12 +1,12 @@
-import type { TraceStretch } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/trace.ts';
 import type { Home } from '../../home/home.ts';
-import type { Remark } from '../../home/notices.ts';
+import type { Notice } from '../../home/notices.ts';
 import { figureText } from '../../units/figure-text.ts';
 
 /** Watches for rooms that leave what the model can speak of, and says so in notices. */
 export interface OddRooms {
-  readonly observe: (stretch: TraceStretch) => void;
-  readonly notices: () => Remark[];
+  readonly observe: (trace: TraceView) => void;
+  readonly notices: () => Notice[];
 }
 
 /**
@@ -18,7 +18,7 @@ export function createOddRooms({ rooms }: Home): OddRooms {
   const soaked = new Float64Array(rooms.length); // s
   const hottest = new Float64Array(rooms.length).fill(Number.NEGATIVE_INFINITY); // °C
 
-  function observe({ steps, dt, room }: TraceStretch): void {
+  function observe({ steps, dt, room }: TraceView): void {
     const { relativeHumidity, airTemperature } = room;
     for (let k = 0, i = 0; k < steps * rooms.length; k++) {
       if (relativeHumidity[k]! > SATURATED) soaked[i] = soaked[i]! + dt;
@@ -27,7 +27,7 @@ export function createOddRooms({ rooms }: Home): OddRooms {
     }
   }
 
-  function notices(): Remark[] {
+  function notices(): Notice[] {
     return rooms.flatMap(({ name }, i) => [
       ...(soaked[i]! >= 3600 ? [soakedNotice(name, soaked[i]! / 3600)] : []),
       ...(hottest[i]! > UNBEARABLE ? [hotNotice(name, hottest[i]!)] : []),
@@ -37,7 +37,7 @@ export function createOddRooms({ rooms }: Home): OddRooms {
   return { observe, notices };
 }
 
-function soakedNotice(name: string, hours: number): Remark {
+function soakedNotice(name: string, hours: number): Notice {
   return {
     id: 'above-saturation',
     text:
@@ -47,7 +47,7 @@ function soakedNotice(name: string, hours: number): Remark {
   };
 }
 
-function hotNotice(name: string, temperature: number): Remark {
+function hotNotice(name: string, temperature: number): Notice {
   return {
     id: 'beyond-belief',
     text:

@@ -1,4 +1,4 @@
-import type { Observer, TraceStretch } from '../../engine/trace.ts';
+import type { Observer, TraceView } from '../../engine/trace.ts';
 import { createColdSpots } from '../damp/cold-spots.ts';
 import { createHourlyMeans, type Hour } from '../hourly-means.ts';
 import type { MeasuresSetup } from '../measures-setup.ts';
@@ -70,7 +70,7 @@ export function createPlanSeries(setup: Pick<MeasuresSetup, 'home' | 'mouldClass
   }
 
   /** What the hourly means do not carry. */
-  function addSteps({ room, steps, dt, start }: TraceStretch): void {
+  function addSteps({ room, steps, dt, start }: TraceView): void {
     const share = dt / HOUR;
     for (let s = 0; s < steps; s++) {
       const h = Math.floor((start + s * dt - period.start) / HOUR);
@@ -85,9 +85,9 @@ export function createPlanSeries(setup: Pick<MeasuresSetup, 'home' | 'mouldClass
   }
 
   return {
-    observe: (stretch) => {
-      means.observe(stretch);
-      addSteps(stretch);
+    observe: (trace) => {
+      means.observe(trace);
+      addSteps(trace);
     },
     result: () => ({ start: period.start, outdoors, rooms }),
   };

@@ -4,7 +4,7 @@ import { minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bySpecies } from './species.ts';
@@ -17,13 +17,13 @@ export type ActivityData = NonNullable<
 export function activityData(
   data: ScenarioData,
   people: readonly PersonData[],
-  fill: Fill,
+  defaults: Defaults,
 ): readonly ActivityData[] {
   const given = data.household?.activities;
   if (given !== undefined) return given;
   const grown = people.filter(({ who }) => who !== 'infant').length;
   const words = `a shower a head (${grown}), two meals a day, two loads of laundry a week, appliances`;
-  fill.word(['household', 'activities'], undefined, words, COMMON);
+  defaults.word(['household', 'activities'], undefined, words, COMMON);
   if (people.length === 0) return [{ what: 'fridge' }];
   const showers = Array.from({ length: grown }, (_, k) => 7 * 60 + 10 * k);
   return [
@@ -43,7 +43,7 @@ export function activities(
   given: readonly ActivityData[],
   plans: readonly RoomPlan[],
   species: readonly Species[],
-  fill: Fill,
+  defaults: Defaults,
 ): Activity[] {
   // An assumed list has no places of its own: its numbers are listed with the list.
   const listed = data.household?.activities !== undefined;
@@ -54,9 +54,9 @@ export function activities(
       const given = activity[key];
       if (given !== undefined || !listed || preset[key].high === 0)
         return given ?? preset[key].value;
-      return fill.number(at(key), given, preset[key]);
+      return defaults.number(at(key), given, preset[key]);
     };
-    const when = spells(activity, number, listed ? at('at') : null, fill);
+    const when = spells(activity, number, listed ? at('at') : null, defaults);
     const seconds = 60 * (when.allDay ? 1440 : number('lasts'));
     const many = activity.number ?? 1;
     const water = (number('water') * many) / seconds;
@@ -89,14 +89,14 @@ function spells(
   { what, days, months, at }: ActivityData,
   number: (key: 'lasts') => number,
   path: readonly (string | number)[] | null,
-  fill: Fill,
+  defaults: Defaults,
 ): When {
   const usual = ACTIVITIES[what].at;
   if (at === undefined && usual === null) {
     return { spells: [spellOf(days, 0, 1440, months)], allDay: true };
   }
   if (at === undefined && path !== null) {
-    fill.word(path, undefined, usual!.join(', '), COMMON);
+    defaults.word(path, undefined, usual!.join(', '), COMMON);
   }
   const lasts = number('lasts');
   const starts = at ?? usual!.map(minutesOf);

@@ -15,17 +15,17 @@ export function airingHabits(
   plans: readonly RoomPlan[],
   context: ControlContext,
 ): AiringHabit[] {
-  const { condition, fill } = context;
+  const { condition, defaults } = context;
   return (data.household?.airing ?? []).flatMap((habit, k): AiringHabit[] => {
     if (habit.at !== undefined) return [];
     const at = (key: string) => ['household', 'airing', k, key];
-    const probability = fill.number(at('probability'), habit.probability, ACTING.probability);
-    const delay = 60 * fill.number(at('delay'), habit.delay, ACTING.delay);
+    const probability = defaults.number(at('probability'), habit.probability, ACTING.probability);
+    const delay = 60 * defaults.number(at('delay'), habit.delay, ACTING.delay);
     const common = {
       name: habit.name ?? nameOf(habit),
       openings: [...opened(habit, openings, plans)],
-      wide: fill.number(at('wide'), habit.wide, AIRING.wide),
-      lasts: 60 * fill.number(at('lasts'), habit.lasts, AIRING.lasts),
+      wide: defaults.number(at('wide'), habit.wide, AIRING.wide),
+      lasts: 60 * defaults.number(at('lasts'), habit.lasts, AIRING.lasts),
       until: (habit.until ?? []).map(condition),
       probability,
       delay,

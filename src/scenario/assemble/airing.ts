@@ -1,10 +1,10 @@
-import type { WeekLine } from '../../control/household.ts';
+import type { WeekSchedule } from '../../control/household.ts';
 import type { Opening } from '../../home/home.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Finding } from '../unplaced-problem.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** How far each opening stands open by the clock. */
@@ -12,13 +12,13 @@ export function openingLines(
   data: ScenarioData,
   openings: readonly Opening[],
   plans: readonly RoomPlan[],
-  fill: Fill,
-): WeekLine[] {
+  defaults: Defaults,
+): WeekSchedule[] {
   const habits = (data.household?.airing ?? []).flatMap((habit, k) => {
     if (habit.at === undefined) return [];
     const at = (key: string) => ['household', 'airing', k, key];
-    const lasts = fill.number(at('lasts'), habit.lasts, AIRING.lasts);
-    const value = fill.number(at('wide'), habit.wide, AIRING.wide);
+    const lasts = defaults.number(at('lasts'), habit.lasts, AIRING.lasts);
+    const value = defaults.number(at('wide'), habit.wide, AIRING.wide);
     const { days, months } = habit;
     const spells = habit.at.map((from) => ({
       ...spellOf(days, from, from + lasts, months),

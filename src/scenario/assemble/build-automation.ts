@@ -4,7 +4,7 @@ import type { ScenarioData } from '../model/scenario-model.ts';
 import { airingHabits } from './airing-habits.ts';
 import type { BuiltHome } from './build-home.ts';
 import { conditionMaker } from './conditions.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { deviceControls } from './device-controls.ts';
 import { presenceSensors } from './presence-sensors.ts';
 import { rules } from './rules.ts';
@@ -20,17 +20,17 @@ export function buildAutomation(
   { home, plans }: BuiltHome,
   household: Household,
   kinds: readonly string[],
-  fill: Fill,
+  defaults: Defaults,
 ): Automation {
-  const condition = conditionMaker(data, plans, fill);
-  const context = { activities: household.activities, kinds, condition, fill };
+  const condition = conditionMaker(data, plans, defaults);
+  const context = { activities: household.activities, kinds, condition, defaults };
   const parts = {
-    thermostats: thermostats(data, plans, home.emitters, fill),
+    thermostats: thermostats(data, plans, home.emitters, defaults),
     airings: airingHabits(data, home.openings, plans, context),
     deviceControls: deviceControls(data, context),
     rules: rules(data, home, plans, context),
   };
-  const sensors = presenceSensors(data, plans, goesByPresence(parts), fill);
+  const sensors = presenceSensors(data, plans, goesByPresence(parts), defaults);
   return { seed: data.seed ?? SEED, presenceSensors: sensors, ...parts };
 }
 

@@ -20,31 +20,31 @@ import {
   wallUValue,
 } from '../presets/fabric.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 
 /** What age and build say of every room alike. U-values in W/(m2 K), heat capacities in J/(m2 K). */
 export type BuildFacts = ReturnType<typeof buildFacts>;
 
-export function buildFacts(data: ScenarioData, fill: Fill) {
+export function buildFacts(data: ScenarioData, defaults: Defaults) {
   const build = data.home.build ?? {};
   const at = (key: string) => ['home', 'build', key];
   const age: Age =
     typeof build.age === 'number'
       ? ageOf(build.age)
-      : fill.word(at('age'), build.age, '1950-1966', COMMON);
-  const wall = fill.word(at('walls'), build.walls, wallOf(age), 'most common of its age');
-  const glazing = fill.word(at('glazing'), build.glazing, LIKELY_GLAZING, COMMON);
+      : defaults.word(at('age'), build.age, '1950-1966', COMMON);
+  const wall = defaults.word(at('walls'), build.walls, wallOf(age), 'most common of its age');
+  const glazing = defaults.word(at('glazing'), build.glazing, LIKELY_GLAZING, COMMON);
   const panes = GLAZING[glazing];
   const roofGiven = build['roof u-value'];
-  const loft = roofGiven === undefined ? fill.number(at('loft'), build.loft, LOFT) : 0;
-  const number = (key: NumberKey, preset: Parameters<Fill['number']>[2]) =>
-    fill.number(at(key), build[key], preset);
+  const loft = roofGiven === undefined ? defaults.number(at('loft'), build.loft, LOFT) : 0;
+  const number = (key: NumberKey, preset: Parameters<Defaults['number']>[2]) =>
+    defaults.number(at(key), build[key], preset);
   return {
     age,
     wall,
-    shape: fill.word(at('shape'), build.shape, 'semi-detached', COMMON),
-    front: fill.number(at('front'), build.front, FRONT),
-    floor: fill.word(at('floor'), build.floor, 'solid', COMMON),
+    shape: defaults.word(at('shape'), build.shape, 'semi-detached', COMMON),
+    front: defaults.number(at('front'), build.front, FRONT),
+    floor: defaults.word(at('floor'), build.floor, 'solid', COMMON),
     floorUValue: build['floor u-value'],
     exposedFloorUValue: build['exposed floor u-value'],
     wallUValue: number('wall u-value', wallUValue(wall, age)),
@@ -60,7 +60,7 @@ export function buildFacts(data: ScenarioData, fill: Fill) {
     internalMass: 1000 * number('internal mass', INTERNAL_MASS),
     furnishingFactor: number('furnishing factor', FURNISHING_FACTOR),
     sunToAir: number('sun to air', SUN_TO_AIR),
-    albedo: fill.number(['site', 'albedo'], data.site?.albedo, ALBEDO),
+    albedo: defaults.number(['site', 'albedo'], data.site?.albedo, ALBEDO),
   };
 }
 

@@ -1,9 +1,9 @@
-import type { WeekLine } from '../../control/household.ts';
+import type { WeekSchedule } from '../../control/household.ts';
 import type { Home, Site } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { buildFacts } from './build-facts.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { devicesOf } from './devices.ts';
 import { doorwayPlans } from './doorways.ts';
 import { groundOf } from './ground-of.ts';
@@ -19,7 +19,7 @@ export interface BuiltHome {
   readonly home: Home;
   readonly plans: readonly RoomPlan[];
   /** One per doorway. */
-  readonly doors: readonly WeekLine[];
+  readonly doors: readonly WeekSchedule[];
   /** What only showed when walls were drawn. */
   readonly findings: readonly Finding[];
 }
@@ -28,29 +28,31 @@ export interface BuiltHome {
 export function buildHome(
   data: ScenarioData,
   place: Pick<Site, 'latitude' | 'longitude' | 'elevation'>,
-  fill: Fill,
+  defaults: Defaults,
 ): BuiltHome {
-  const facts = buildFacts(data, fill);
-  const plans = roomPlans(data, facts, fill);
+  const facts = buildFacts(data, defaults);
+  const plans = roomPlans(data, facts, defaults);
   const findings: Finding[] = [];
-  const ground = groundOf(plans, facts, fill);
-  const shells = plans.map((plan) => roomShell(plan, { facts, plans, ground, fill, findings }));
-  const doors = doorwayPlans(data, plans, fill);
+  const ground = groundOf(plans, facts, defaults);
+  const shells = plans.map((plan) =>
+    roomShell(plan, { facts, plans, ground, defaults: defaults, findings }),
+  );
+  const doors = doorwayPlans(data, plans, defaults);
   const doorways = doors.map(({ doorway }) => doorway);
   const elements = [
     ...shells.flatMap((shell) => shell.elements),
-    ...innerElements(plans, doorways, facts, fill),
+    ...innerElements(plans, doorways, facts, defaults),
   ];
   const panes = shells.flatMap((shell) => shell.panes);
-  const species = speciesOf(data, fill);
+  const species = speciesOf(data, defaults);
   const outer = outerRooms({ elements, panes });
   const rooms = plans.map((plan) =>
-    roomOf(plan, { data, facts, species, fill, inside: !outer.has(plan.index) }),
+    roomOf(plan, { data, facts, species, defaults: defaults, inside: !outer.has(plan.index) }),
   );
-  const leakage = leakageOf(data, plans, { rooms, elements, panes }, fill);
+  const leakage = leakageOf(data, plans, { rooms, elements, panes }, defaults);
   const site = { ...place, albedo: facts.albedo };
   const openings = shells.flatMap((shell) => shell.openings);
-  const { emitters, sources } = heatPlant(data, plans, fill);
+  const { emitters, sources } = heatPlant(data, plans, defaults);
   const home: Home = {
     site,
     rooms,
@@ -62,7 +64,7 @@ export function buildHome(
     emitters,
     sources,
     species,
-    devices: devicesOf(data, plans, species, fill),
+    devices: devicesOf(data, plans, species, defaults),
   };
   findings.push(...cutOff(home));
   return { home, plans, doors: doors.map(({ open }) => open), findings };

@@ -4,27 +4,27 @@ import type { ScenarioData } from '../model/scenario-model.ts';
 import { type ActivityData, activities } from './activities.ts';
 import { openingLines } from './airing.ts';
 import type { BuiltHome } from './build-home.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { paint } from './paint.ts';
 import { type PersonData, people } from './people.ts';
-import { setpointLines } from './setpoint-lines.ts';
+import { setpointSchedules } from './setpoint-schedules.ts';
 
 /** What people set, do and are, for a home that was built from the same scenario. */
 export function buildHousehold(
   data: ScenarioData,
   { home, plans, doors }: BuiltHome,
   { people: persons, done, clock }: Lived,
-  fill: Fill,
+  defaults: Defaults,
 ): Household {
   return {
     clock,
     ...(data.seed !== undefined && { seed: data.seed }),
-    people: people(persons, data.household ?? {}, plans, home.species, fill),
-    activities: activities(data, done, plans, home.species, fill),
-    setpoints: setpointLines(data, plans, home.emitters, fill),
-    openings: openingLines(data, home.openings, plans, fill),
+    people: people(persons, data.household ?? {}, plans, home.species, defaults),
+    activities: activities(data, done, plans, home.species, defaults),
+    setpoints: setpointSchedules(data, plans, home.emitters, defaults),
+    openings: openingLines(data, home.openings, plans, defaults),
     doorways: doors,
-    ...paint(data, plans, home.species, fill),
+    ...paint(data, plans, home.species, defaults),
   };
 }
 

@@ -6,7 +6,7 @@ import type { ScenarioData } from '../model/scenario-model.ts';
 import { COMMON } from '../presets/preset.ts';
 import { CARBON, PRICE } from '../presets/prices.ts';
 import type { Finding } from '../unplaced-problem.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { priceSeries } from './price-series.ts';
 
 /**
@@ -19,10 +19,10 @@ export function buildPrices(
   used: ReadonlySet<Fuel>,
   clock: LocalClock,
   files: ReadonlyMap<string, string>,
-  fill: Fill,
+  defaults: Defaults,
 ): Prices {
   const money = data.money ?? {};
-  const currency = fill.word(['money', 'currency'], money.currency, 'money', COMMON);
+  const currency = defaults.word(['money', 'currency'], money.currency, 'money', COMMON);
   const fuels: Partial<Record<Fuel, FuelPrice>> = {};
   for (const fuel of Object.keys(PRICE) as Fuel[]) {
     const given = money[fuel];
@@ -30,9 +30,9 @@ export function buildPrices(
     const parts = typeof given === 'object' ? given : { price: given };
     const carbonPath = ['money', fuel, 'carbon'];
     fuels[fuel] = {
-      tariff: tariffOf(fuel, parts, clock, files, fill),
+      tariff: tariffOf(fuel, parts, clock, files, defaults),
       standing: parts.standing ?? 0,
-      carbon: fill.number(carbonPath, parts.carbon, CARBON[fuel]),
+      carbon: defaults.number(carbonPath, parts.carbon, CARBON[fuel]),
     };
   }
   return { currency, fuels };
@@ -74,7 +74,7 @@ function tariffOf(
   parts: FuelParts,
   clock: LocalClock,
   files: ReadonlyMap<string, string>,
-  fill: Fill,
+  defaults: Defaults,
 ): Tariff {
   const { day, night, prices } = parts;
   if (prices !== undefined) return priceSeries(files.get(prices) ?? '', prices);
@@ -87,7 +87,7 @@ function tariffOf(
     }));
     return { by: 'blocks', price: day, blocks, clock };
   }
-  return { by: 'flat', price: fill.number(['money', fuel, 'price'], parts.price, PRICE[fuel]) };
+  return { by: 'flat', price: defaults.number(['money', fuel, 'price'], parts.price, PRICE[fuel]) };
 }
 
 const DAY = 1440;

@@ -3,7 +3,7 @@ import type { ConditionData } from '../model/condition.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Preset } from '../presets/preset.ts';
 import { DERIVED, SENSORS } from '../presets/sensors.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** Turns conditions of the file into those of control, each with the sensor it goes by. */
@@ -12,7 +12,7 @@ export type ConditionMaker = (given: ConditionData) => Condition;
 export function conditionMaker(
   data: ScenarioData,
   plans: readonly RoomPlan[],
-  fill: Fill,
+  defaults: Defaults,
 ): ConditionMaker {
   return ({ quantity, room, is, value, clear }) => ({
     quantity,
@@ -20,7 +20,7 @@ export function conditionMaker(
     is,
     value,
     clear,
-    sensor: sensorFor(quantity, room, data, fill),
+    sensor: sensorFor(quantity, room, data, defaults),
   });
 }
 
@@ -30,9 +30,9 @@ function sensorFor(
   quantity: Condition['quantity'],
   room: string | null,
   data: ScenarioData,
-  fill: Fill,
+  defaults: Defaults,
 ): Sensor {
-  const sensor = (which: Measured) => readingSensor(which, room, data, fill);
+  const sensor = (which: Measured) => readingSensor(which, room, data, defaults);
   switch (quantity) {
     case 'window':
     case 'presence':
@@ -55,7 +55,7 @@ function readingSensor(
   which: Measured,
   room: string | null,
   data: ScenarioData,
-  fill: Fill,
+  defaults: Defaults,
 ): Sensor {
   const all = data.sensors?.[which];
   const own = room === null ? undefined : data.sensors?.rooms?.[room]?.[which];
@@ -64,7 +64,7 @@ function readingSensor(
   const here = own === 'none' ? undefined : own;
   const presets = SENSORS[which];
   const number = (key: keyof typeof presets, preset: Preset) =>
-    here?.[key] ?? fill.number(['sensors', which, key], common?.[key], preset);
+    here?.[key] ?? defaults.number(['sensors', which, key], common?.[key], preset);
   return {
     bias: number('bias', presets.bias),
     noise: number('noise', presets.noise),

@@ -4,7 +4,7 @@ import { pointerOf } from '../yaml/json-pointer.ts';
 import type { Path } from '../yaml/place-of.ts';
 
 /** Fills what nobody gave, and keeps a list of it. */
-export interface Fill {
+export interface Defaults {
   /** The given number, or the preset's, which is then listed. */
   number(path: Path, given: number | undefined, preset: Preset): number;
   /** The given word or text, or the one assumed, which is then listed. */
@@ -12,7 +12,7 @@ export interface Fill {
   readonly assumed: readonly Assumed[];
 }
 
-export function createFill(): Fill {
+export function createDefaults(): Defaults {
   const rows = new Map<string, Assumed>();
   return {
     number(path, given, { value, low, high, source }) {

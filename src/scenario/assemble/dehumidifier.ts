@@ -2,21 +2,21 @@ import type { Dehumidifier } from '../../home/devices.ts';
 import type { DeviceOf } from '../model/device.ts';
 import { DEHUMIDIFIER, DRYING_POWER, TESTED_AT, TESTED_SOURCE } from '../presets/devices.ts';
 import { COMMON, scaled } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { filling } from './device-context.ts';
 
 /** A dehumidifier by what its label says, and at which test condition. */
 export function dehumidifierOf(
   given: DeviceOf<'dehumidifier'>,
   name: string,
-  fill: Fill,
+  defaults: Defaults,
 ): Dehumidifier {
-  const number = filling(name, fill);
+  const number = filling(name, defaults);
   const at = (key: string) => ['devices', name, key];
-  const type = fill.word(at('type'), given.type, 'compressor', COMMON);
+  const type = defaults.word(at('type'), given.type, 'compressor', COMMON);
   const usual = TESTED_AT[type];
   if (given['tested at'] === undefined) {
-    fill.word(at('tested at'), undefined, usual.words, TESTED_SOURCE);
+    defaults.word(at('tested at'), undefined, usual.words, TESTED_SOURCE);
   }
   const tested = given['tested at'] ?? usual;
   const label = number('label', given.label, DEHUMIDIFIER.label[type]);

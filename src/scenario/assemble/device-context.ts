@@ -1,6 +1,6 @@
 import type { Species } from '../../home/home.ts';
 import type { Preset } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** What a device is filled in with. */
@@ -16,6 +16,6 @@ export type NumberOf = (key: string, given: number | undefined, preset: Preset) 
 
 /** For the fields of one device. */
 export const filling =
-  (name: string, fill: Fill): NumberOf =>
+  (name: string, defaults: Defaults): NumberOf =>
   (key, given, preset) =>
-    fill.number(['devices', name, key], given, preset);
+    defaults.number(['devices', name, key], given, preset);

@@ -1,5 +1,5 @@
 import { type Condition, type DeviceControl, OPEN_GATE } from '../../control/automation.ts';
-import type { Activity, WeekLine } from '../../control/household.ts';
+import type { Activity, WeekSchedule } from '../../control/household.ts';
 import { hours } from '../model/clock-fields.ts';
 import type { DeviceData } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -13,23 +13,23 @@ import {
 } from '../presets/devices.ts';
 import { COMMON, type Preset } from '../presets/preset.ts';
 import type { ConditionMaker } from './conditions.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { filling, type NumberOf } from './device-context.ts';
 import { fanRuns } from './devices.ts';
+import { level } from './level-schedule.ts';
 import { activitiesNamed } from './named-activities.ts';
-import { level } from './week-line.ts';
 
 export interface ControlContext {
   readonly activities: readonly Activity[];
   readonly kinds: readonly string[];
   readonly condition: ConditionMaker;
-  readonly fill: Fill;
+  readonly defaults: Defaults;
 }
 
 /** When each device runs, in the order of the file. */
 export function deviceControls(data: ScenarioData, context: ControlContext): DeviceControl[] {
   return Object.entries(data.devices ?? {}).map(([name, given], device) => {
-    const number = filling(name, context.fill);
+    const number = filling(name, context.defaults);
     const timers = timersOf(given, number);
     return {
       device,
@@ -85,7 +85,7 @@ function whatRuns(
       number('deadband', own.deadband, preset.deadband),
     ] as const;
   if (given.kind === 'stove')
-    return { kind: 'clock', line: fires(name, given.burns, context.fill) };
+    return { kind: 'clock', schedule: fires(name, given.burns, context.defaults) };
   const runs = given.kind === 'extract fan' ? fanRuns(given) : given.runs;
   if (runs === 'by rules') return { kind: 'rule' };
   if (runs === 'always') return { kind: 'always' };
@@ -118,14 +118,14 @@ function whatRuns(
 type Spells = NonNullable<Extract<DeviceData, { kind: 'stove' }>['burns']>;
 
 /** 1 while there is a fire. */
-function fires(name: string, burns: Spells | undefined, fill: Fill): WeekLine {
+function fires(name: string, burns: Spells | undefined, defaults: Defaults): WeekSchedule {
   const path = ['devices', name, 'burns'];
-  if (burns === undefined) fill.word(path, undefined, STOVE.burns, COMMON);
+  if (burns === undefined) defaults.word(path, undefined, STOVE.burns, COMMON);
   const spells = burns ?? hours('').parse(STOVE.burns);
   return { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) };
 }
 
-function permitted(spells: Spells | undefined): WeekLine {
+function permitted(spells: Spells | undefined): WeekSchedule {
   if (spells === undefined) return level(1);
   return { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) };
 }

@@ -4,7 +4,7 @@ import type { DeviceData, DeviceOf } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { BALANCED, EXTRACT_FAN, HEATER, HUMIDIFIER, PURIFIER } from '../presets/devices.ts';
 import { scaled } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { dehumidifierOf } from './dehumidifier.ts';
 import { type DeviceContext, filling } from './device-context.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -15,12 +15,12 @@ export function devicesOf(
   data: ScenarioData,
   plans: readonly RoomPlan[],
   species: readonly Species[],
-  fill: Fill,
+  defaults: Defaults,
 ): Device[] {
   return Object.entries(data.devices ?? {}).map(([name, given]) => {
     const room = roomOf(given, plans);
-    const context = { plan: plans[room]!, plans, species, number: filling(name, fill) };
-    return { name, room, does: actionOf(given, context, name, fill) };
+    const context = { plan: plans[room]!, plans, species, number: filling(name, defaults) };
+    return { name, room, does: actionOf(given, context, name, defaults) };
   });
 }
 
@@ -38,12 +38,12 @@ function actionOf(
   given: DeviceData,
   context: DeviceContext,
   name: string,
-  fill: Fill,
+  defaults: Defaults,
 ): DeviceAction {
   const { number, plan } = context;
   switch (given.kind) {
     case 'dehumidifier':
-      return dehumidifierOf(given, name, fill);
+      return dehumidifierOf(given, name, defaults);
     case 'stove':
       return stoveOf(given, context);
     case 'humidifier': {

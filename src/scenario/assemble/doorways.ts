@@ -1,30 +1,30 @@
-import type { WeekLine } from '../../control/household.ts';
+import type { WeekSchedule } from '../../control/household.ts';
 import type { Doorway } from '../../home/home.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { DOORWAY } from '../presets/leakage.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 export interface DoorwayPlan {
   readonly doorway: Doorway;
   /** 1 open, 0 shut. */
-  readonly open: WeekLine;
+  readonly open: WeekSchedule;
 }
 
 /** The doorways given, or one from every room to the hall (the first room where there is none). */
 export function doorwayPlans(
   data: ScenarioData,
   plans: readonly RoomPlan[],
-  fill: Fill,
+  defaults: Defaults,
 ): DoorwayPlan[] {
   const hub = plans.find(({ use }) => use === 'hall') ?? plans[0]!;
   const others = plans.filter((plan) => plan !== hub);
   const given: NonNullable<ScenarioData['home']['doorways']> =
     data.home.doorways ?? others.map(({ name }) => ({ between: [name, hub.name] }));
   if (data.home.doorways === undefined && others.length > 0) {
-    fill.word(['home', 'doorways'], undefined, `every room opens to ${hub.name}`, COMMON);
+    defaults.word(['home', 'doorways'], undefined, `every room opens to ${hub.name}`, COMMON);
   }
   return given.map((doorway, k) => {
     const [a, b] = doorway.between.map((name) => plans.find((plan) => plan.name === name)!) as [
@@ -33,10 +33,10 @@ export function doorwayPlans(
     ];
     const sleeping = a.use === 'bedroom' || b.use === 'bedroom';
     const number = (key: 'width' | 'height' | 'mixing' | 'shut') =>
-      doorway[key] ?? fill.number(['home', 'doors', key], data.home.doors?.[key], DOORWAY[key]);
+      doorway[key] ?? defaults.number(['home', 'doors', key], data.home.doors?.[key], DOORWAY[key]);
     const words = sleeping ? 'shut from 22:00 to 07:00' : 'always';
     if (doorway.open === undefined && data.home.doorways !== undefined) {
-      fill.word(['home', 'doorways', k, 'open'], undefined, words, COMMON);
+      defaults.word(['home', 'doorways', k, 'open'], undefined, words, COMMON);
     }
     const nights = [spellOf(undefined, 22 * 60, 7 * 60)];
     return {

@@ -12,9 +12,9 @@ export function drawnElements(
   panes: readonly Pane[],
   context: ShellContext,
 ): Element[] {
-  const { facts, fill, ground, findings } = context;
+  const { facts, defaults, ground, findings } = context;
   const { name, index: room, area } = plan;
-  const walls = outerWalls(plan, facts, fill);
+  const walls = outerWalls(plan, facts, defaults);
   const outer = walls.reduce((sum, wall) => sum + wall.area, 0);
   const glass = panes.reduce((sum, pane) => sum + (pane.tilt > 45 ? pane.area : 0), 0);
   if (glass > outer) {
@@ -56,7 +56,7 @@ export function drawnElements(
   }
   if (plan.below === 'outdoors') {
     const path = ['home', 'build', 'exposed floor u-value'];
-    const uValue = fill.number(path, facts.exposedFloorUValue, exposedFloorUValue(facts.age));
+    const uValue = defaults.number(path, facts.exposedFloorUValue, exposedFloorUValue(facts.age));
     const capacity = EXPOSED_FLOOR_CAPACITY * 1000;
     const floor = chainFromUValue(uValue, capacity, surfacesOf('floor'), 'inside');
     const far = { ...outdoors, absorptance: 0, azimuth: 0, tilt: 180 };

@@ -3,15 +3,19 @@ import { type GroundElement, groundElement, SOILS } from '../../home/ground.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
 import { GROUND_FLOOR, WALL_THICKNESS } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { outerWalls, type RoomPlan } from './room-plans.ts';
 
 /** The floor that all rooms on the ground share, by its size and its edge outdoors. */
-export function groundOf(plans: readonly RoomPlan[], facts: BuildFacts, fill: Fill): GroundElement {
+export function groundOf(
+  plans: readonly RoomPlan[],
+  facts: BuildFacts,
+  defaults: Defaults,
+): GroundElement {
   const low = plans.filter(({ below }) => below === 'ground');
   const area = low.reduce((sum, plan) => sum + plan.area, 0);
   const edge = low.reduce((sum, plan) => {
-    const walls = outerWalls(plan, facts, fill);
+    const walls = outerWalls(plan, facts, defaults);
     return sum + walls.reduce((wall, { area: a }) => wall + a / plan.height, 0);
   }, 0);
   const built = groundElement({
@@ -26,7 +30,7 @@ export function groundOf(plans: readonly RoomPlan[], facts: BuildFacts, fill: Fi
   const value = Number(built.uValue.toPrecision(3));
   const preset = { value, low: value * 0.65, high: value * 1.35, source: GROUND_SOURCE };
   if (facts.floorUValue === undefined) {
-    fill.number(path, undefined, preset);
+    defaults.number(path, undefined, preset);
     return built;
   }
   const chain = chainFromUValue(facts.floorUValue, 300_000, surfacesOf('floor'), 'inside');

@@ -16,7 +16,7 @@ import {
   WATER,
 } from '../presets/heating.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { copAlong, usualCop } from './heat-curves.ts';
 import type { RoomPlan } from './room-plans.ts';
 
@@ -26,23 +26,29 @@ export interface HeatPlant {
 }
 
 /** The heat source and an emitter in every room that is heated. */
-export function heatPlant(data: ScenarioData, plans: readonly RoomPlan[], fill: Fill): HeatPlant {
+export function heatPlant(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  defaults: Defaults,
+): HeatPlant {
   const heating = data.heating ?? {};
-  const kind = fill.word(['heating', 'source'], heating.source, 'boiler', COMMON);
+  const kind = defaults.word(['heating', 'source'], heating.source, 'boiler', COMMON);
   if (kind === 'none') return { emitters: [], sources: [] };
-  const emitters = plans.flatMap((plan) => emitter(data, plan, kind === 'direct electric', fill));
+  const emitters = plans.flatMap((plan) =>
+    emitter(data, plan, kind === 'direct electric', defaults),
+  );
   if (emitters.length === 0) return { emitters, sources: [] };
   const rated = emitters.reduce((sum, { ratedPower }) => sum + ratedPower, 0);
   const dry = kind === 'direct electric';
-  const water = dry ? null : waterOf(kind, heating['water temperature'], fill);
+  const water = dry ? null : waterOf(kind, heating['water temperature'], defaults);
   const source: HeatSource = {
     name: kind,
-    fuel: fuelOf(kind, data, fill),
+    fuel: fuelOf(kind, data, defaults),
     ...(water === null ? { waterTemperature: Number.NaN } : water),
-    ...powerOf(kind, heating.power, rated, fill),
+    ...powerOf(kind, heating.power, rated, defaults),
     ...(heating.backup !== undefined && { backup: heating.backup }),
     ...(heating.sharing !== undefined && { sharing: heating.sharing }),
-    conversion: conversion(kind, data, water, fill),
+    conversion: conversion(kind, data, water, defaults),
   };
   return { emitters, sources: [source] };
 }
@@ -54,10 +60,12 @@ type Water = Pick<HeatSource, 'waterTemperature' | 'waterCurve'>;
 function waterOf(
   kind: Exclude<Kind, 'direct electric'>,
   given: Heating['water temperature'],
-  fill: Fill,
+  defaults: Defaults,
 ): Water {
   if (!Array.isArray(given)) {
-    return { waterTemperature: fill.number(['heating', 'water temperature'], given, WATER[kind]) };
+    return {
+      waterTemperature: defaults.number(['heating', 'water temperature'], given, WATER[kind]),
+    };
   }
   const value = given.map(({ water }) => water);
   const waterCurve = { outdoor: given.map(({ outdoor }) => outdoor), value };
@@ -68,7 +76,7 @@ function powerOf(
   kind: Kind,
   given: Heating['power'],
   rated: number,
-  fill: Fill,
+  defaults: Defaults,
 ): Pick<HeatSource, 'power' | 'powerCurve'> {
   if (Array.isArray(given)) {
     const value = given.map(({ power }) => power);
@@ -76,47 +84,47 @@ function powerOf(
     return { power: Math.max(...value), powerCurve };
   }
   if (kind === 'direct electric') return { power: given ?? rated };
-  return { power: fill.number(['heating', 'power'], given, SOURCE_POWER[kind]) };
+  return { power: defaults.number(['heating', 'power'], given, SOURCE_POWER[kind]) };
 }
 
 type Kind = 'boiler' | 'direct electric' | 'heat pump' | 'district heat';
 
-function fuelOf(kind: Kind, data: ScenarioData, fill: Fill): Fuel {
+function fuelOf(kind: Kind, data: ScenarioData, defaults: Defaults): Fuel {
   if (kind === 'district heat') return 'district heat';
   if (kind !== 'boiler') return 'electricity';
-  return fill.word(['heating', 'fuel'], data.heating?.fuel, 'gas', COMMON);
+  return defaults.word(['heating', 'fuel'], data.heating?.fuel, 'gas', COMMON);
 }
 
 function conversion(
   kind: Kind,
   data: ScenarioData,
   water: Water | null,
-  fill: Fill,
+  defaults: Defaults,
 ): HeatSource['conversion'] {
   const { efficiency, cop } = data.heating ?? {};
   const at = ['heating', 'efficiency'];
   if (kind === 'direct electric') return { by: 'efficiency', efficiency: efficiency ?? 1 };
   if (kind === 'boiler') {
-    return { by: 'efficiency', efficiency: fill.number(at, efficiency, BOILER_EFFICIENCY) };
+    return { by: 'efficiency', efficiency: defaults.number(at, efficiency, BOILER_EFFICIENCY) };
   }
   if (kind === 'district heat') {
-    return { by: 'efficiency', efficiency: fill.number(at, efficiency, DISTRICT_EFFICIENCY) };
+    return { by: 'efficiency', efficiency: defaults.number(at, efficiency, DISTRICT_EFFICIENCY) };
   }
   if (typeof cop === 'number') return { by: 'cop', outdoor: [0], cop: [cop] };
   const level = { outdoor: [0], value: [water?.waterTemperature ?? WATER['heat pump'].value] };
   const led = water?.waterCurve ?? level;
-  if (cop === undefined) fill.number(['heating', 'cop'], undefined, COP);
+  if (cop === undefined) defaults.number(['heating', 'cop'], undefined, COP);
   const curve = cop === undefined ? usualCop(led, WATER['heat pump'].value) : copAlong(cop, led);
   return { by: 'cop', outdoor: curve.outdoor, cop: curve.value };
 }
 
-function emitter(data: ScenarioData, plan: RoomPlan, dry: boolean, fill: Fill): Emitter[] {
+function emitter(data: ScenarioData, plan: RoomPlan, dry: boolean, defaults: Defaults): Emitter[] {
   const given = plan.data.emitter;
   if (given === 'none' || (given === undefined && plan.use === 'storage')) return [];
   const own = given ?? {};
   const all = data.heating?.emitters ?? {};
-  const common = <K extends keyof typeof all>(key: K, preset: Parameters<Fill['number']>[2]) =>
-    fill.number(['heating', 'emitters', key], all[key], preset);
+  const common = <K extends keyof typeof all>(key: K, preset: Parameters<Defaults['number']>[2]) =>
+    defaults.number(['heating', 'emitters', key], all[key], preset);
   const perArea = () => common('power per area', dry ? ELECTRIC_HEATER : RADIATOR);
   const excess = dry ? (own.excess ?? 0) : (own.excess ?? common('excess', RADIATOR_EXCESS));
   return [

@@ -3,7 +3,7 @@ import type { Doorway, Element } from '../../home/home.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
 import { INNER_CAPACITY } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /**
@@ -16,9 +16,9 @@ export function innerElements(
   plans: readonly RoomPlan[],
   doorways: readonly Doorway[],
   facts: BuildFacts,
-  fill: Fill,
+  defaults: Defaults,
 ): Element[] {
-  return [...innerWalls(plans, doorways, facts), ...innerFloors(plans, facts, fill)];
+  return [...innerWalls(plans, doorways, facts), ...innerFloors(plans, facts, defaults)];
 }
 
 function innerWalls(
@@ -48,7 +48,7 @@ function innerWalls(
   });
 }
 
-function innerFloors(plans: readonly RoomPlan[], facts: BuildFacts, fill: Fill): Element[] {
+function innerFloors(plans: readonly RoomPlan[], facts: BuildFacts, defaults: Defaults): Element[] {
   const uValue = facts.innerFloorUValue;
   const chain = chainFromUValue(uValue, INNER_CAPACITY * 1000, surfacesOf('partition'), 'middle');
   const free = new Map(plans.map((plan) => [plan.name, plan.area]));
@@ -63,7 +63,7 @@ function innerFloors(plans: readonly RoomPlan[], facts: BuildFacts, fill: Fill):
     if (likely === undefined && plan.data.over === undefined) return [];
     const at = ['home', 'rooms', plan.name, 'over'];
     const source = 'the room below with most ceiling left';
-    const over = fill.word(at, plan.data.over, likely?.name ?? '', source);
+    const over = defaults.word(at, plan.data.over, likely?.name ?? '', source);
     const under = plans.find(({ name }) => name === over);
     if (under === undefined) return [];
     const area = Math.min(plan.area, under.area);

@@ -9,7 +9,7 @@ import {
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACH50, SHELTER_CLASS, VENTS } from '../presets/leakage.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** How the shell leaks, by whichever figure is known, else by how draughty it feels. */
@@ -17,7 +17,7 @@ export function leakageOf(
   data: ScenarioData,
   plans: readonly RoomPlan[],
   home: Pick<Home, 'rooms' | 'elements' | 'panes'>,
-  fill: Fill,
+  defaults: Defaults,
 ): Leakage {
   const exposed = exposedAreas(home);
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
@@ -25,14 +25,14 @@ export function leakageOf(
   if (given['air changes'] !== undefined) {
     return leakageFromRate(given['air changes'], { volume, exposed });
   }
-  const free = fill.number(['home', 'background vents'], data.home['background vents'], VENTS);
+  const free = defaults.number(['home', 'background vents'], data.home['background vents'], VENTS);
   const facade = exposedAreas(home, VENT_WEIGHTS);
   const whole = facade.reduce((sum, area) => sum + area, 0);
   const vents = facade.map((area) => (free * 1e-6 * area) / whole);
   const shell: LeakageShell = { volume, exposed, vents };
-  const shelter = fill.word(['site', 'shelter'], data.site?.shelter, 'suburban', COMMON);
+  const shelter = defaults.word(['site', 'shelter'], data.site?.shelter, 'suburban', COMMON);
   const top = Math.max(...plans.map(({ storey }) => storey)) + 1;
-  const storeys = fill.number(['site', 'storeys'], data.site?.storeys, {
+  const storeys = defaults.number(['site', 'storeys'], data.site?.storeys, {
     value: Math.min(3, Math.max(1, top)),
     low: 1,
     high: 3,
@@ -42,8 +42,12 @@ export function leakageOf(
   if (given.area !== undefined) return leakageFromArea(given.area, shell, site);
   const feels = data.home.build?.draughts;
   if (feels === undefined && given.ach50 === undefined) {
-    fill.word(['home', 'build', 'draughts'], undefined, 'average', COMMON);
+    defaults.word(['home', 'build', 'draughts'], undefined, 'average', COMMON);
   }
-  const ach50 = fill.number(['home', 'leakage', 'ach50'], given.ach50, ACH50[feels ?? 'average']);
+  const ach50 = defaults.number(
+    ['home', 'leakage', 'ach50'],
+    given.ach50,
+    ACH50[feels ?? 'average'],
+  );
   return leakageFromAch50(ach50, shell, site);
 }

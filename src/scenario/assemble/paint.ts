@@ -3,7 +3,7 @@ import type { Species } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { PAINT, PAINT_PARTS } from '../presets/air.ts';
 import { scaled } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bySpecies } from './species.ts';
 
@@ -12,15 +12,15 @@ export function paint(
   data: ScenarioData,
   plans: readonly RoomPlan[],
   species: readonly Species[],
-  fill: Fill,
+  defaults: Defaults,
 ): Pick<Household, 'decaying'> {
   const painted = data.household?.paint ?? [];
   if (painted.length === 0) return {};
   const decaying = painted.flatMap(({ room: name, on, area, tvoc }, k): DecayingSource[] => {
     const at = (key: string) => ['household', 'paint', k, key];
     const plan = plans.find((one) => one.name === name)!;
-    const walls = fill.number(at('area'), area, scaled(PAINT.walls, plan.area));
-    const amount = fill.number(at('tvoc'), tvoc, scaled(PAINT.amount, walls)); // g
+    const walls = defaults.number(at('area'), area, scaled(PAINT.walls, plan.area));
+    const amount = defaults.number(at('tvoc'), tvoc, scaled(PAINT.amount, walls)); // g
     return PAINT_PARTS.map(({ share, days }) => ({
       name: `paint in ${name}`,
       room: plan.index,

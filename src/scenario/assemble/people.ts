@@ -7,18 +7,18 @@ import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
 import { COMMON } from '../presets/preset.ts';
 import type { Use } from '../presets/rooms.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bySpecies } from './species.ts';
 
 export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
 
 /** Who lives here as given, or two grown people who work away. */
-export function peopleData(data: ScenarioData, fill: Fill): readonly PersonData[] {
+export function peopleData(data: ScenarioData, defaults: Defaults): readonly PersonData[] {
   const given = data.household?.people;
   if (given !== undefined) return given;
   const words = 'two adults who work away on weekdays';
-  fill.word(['household', 'people'], undefined, words, COMMON);
+  defaults.word(['household', 'people'], undefined, words, COMMON);
   return [{}, {}];
 }
 
@@ -28,28 +28,28 @@ export function people(
   { bodies = {}, holidays }: Pick<HouseholdData, 'bodies' | 'holidays'>,
   plans: readonly RoomPlan[],
   species: readonly Species[],
-  fill: Fill,
+  defaults: Defaults,
 ): Person[] {
   if (given.length === 0) return [];
-  const awake = grownBody('awake', bodies, fill);
-  const asleep = grownBody('asleep', bodies, fill);
+  const awake = grownBody('awake', bodies, defaults);
+  const asleep = grownBody('asleep', bodies, defaults);
   return given.map((person, k) => {
     const who = person.who ?? 'adult';
     return {
       name: person.name ?? `${who} ${k + 1}`,
-      stays: staysOf(person, plans, { fill, index: k }),
+      stays: staysOf(person, plans, { defaults: defaults, index: k }),
       awake: output(awake, BODY_SHARE[who], species),
       asleep: output(asleep, BODY_SHARE[who], species),
-      ...irregular(person, k, fill),
+      ...irregular(person, k, defaults),
       ...away(person, holidays),
     };
   });
 }
 
-function irregular({ irregular: given }: PersonData, index: number, fill: Fill) {
+function irregular({ irregular: given }: PersonData, index: number, defaults: Defaults) {
   if (given === undefined) return {};
   const number = (key: keyof typeof IRREGULAR) =>
-    fill.number(['household', 'people', index, 'irregular', key], given[key], IRREGULAR[key]);
+    defaults.number(['household', 'people', index, 'irregular', key], given[key], IRREGULAR[key]);
   const [minutes, asSunday, out] = [number('spread'), number('days off'), number('days out')];
   return { irregular: { minutes, asSunday, out } };
 }
@@ -70,7 +70,7 @@ export function infantRooms(given: readonly PersonData[], plans: readonly RoomPl
 function staysOf(
   person: PersonData,
   plans: readonly RoomPlan[],
-  listed?: { readonly fill: Fill; readonly index: number },
+  listed?: { readonly defaults: Defaults; readonly index: number },
 ): Person['stays'] {
   if (person.stays !== undefined) {
     return person.stays.map(({ room, days, months, from, to, asleep = false }) => ({
@@ -82,9 +82,9 @@ function staysOf(
   const pattern = person.pattern ?? PATTERN_OF[person.who ?? 'adult'];
   if (listed !== undefined) {
     const at = (key: string) => ['household', 'people', listed.index, key];
-    listed.fill.word(at('pattern'), person.pattern, pattern, COMMON);
+    listed.defaults.word(at('pattern'), person.pattern, pattern, COMMON);
     const bed = plans[spotRoom('bed', person, plans)]!.name;
-    listed.fill.word(at('sleeps in'), person['sleeps in'], bed, 'the first bedroom');
+    listed.defaults.word(at('sleeps in'), person['sleeps in'], bed, 'the first bedroom');
   }
   return STAYS[pattern].map(({ spot, ...stay }) => ({
     ...stay,
@@ -118,15 +118,15 @@ type HouseholdData = NonNullable<ScenarioData['household']>;
 type Bodies = NonNullable<HouseholdData['bodies']>;
 
 /** What a grown body gives, awake or asleep: heat [W], water [g/h], CO2 [m3/h], vapours [µg/h]. */
-function grownBody(state: 'awake' | 'asleep', given: Bodies, fill: Fill) {
+function grownBody(state: 'awake' | 'asleep', given: Bodies, defaults: Defaults) {
   const preset = state === 'awake' ? AWAKE : ASLEEP;
   const at = (key: string) => ['household', 'bodies', state, key];
   const own = given[state] ?? {};
   return {
-    heat: fill.number(at('heat'), own.heat, preset.heat),
-    water: fill.number(at('water'), own.water, preset.water),
-    co2: fill.number(at('co2'), own.co2, preset.co2),
-    tvoc: fill.number(at('tvoc'), own.tvoc, preset.tvoc),
+    heat: defaults.number(at('heat'), own.heat, preset.heat),
+    water: defaults.number(at('water'), own.water, preset.water),
+    co2: defaults.number(at('co2'), own.co2, preset.co2),
+    tvoc: defaults.number(at('tvoc'), own.tvoc, preset.tvoc),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { PresenceSensor } from '../../control/automation.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { PRESENCE } from '../presets/sensors.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** One sensor a room, null where nobody looks; none at all where nothing goes by them. */
@@ -9,7 +9,7 @@ export function presenceSensors(
   data: ScenarioData,
   plans: readonly RoomPlan[],
   used: boolean,
-  fill: Fill,
+  defaults: Defaults,
 ): (PresenceSensor | null)[] {
   return plans.map(({ name }) => {
     const all = data.sensors?.presence;
@@ -18,7 +18,7 @@ export function presenceSensors(
     const common = all === 'none' ? undefined : all;
     const here = own === 'none' ? undefined : own;
     const number = (key: keyof typeof PRESENCE) =>
-      here?.[key] ?? fill.number(['sensors', 'presence', key], common?.[key], PRESENCE[key]);
+      here?.[key] ?? defaults.number(['sensors', 'presence', key], common?.[key], PRESENCE[key]);
     return {
       holdOn: 60 * number('hold on'),
       delay: 60 * number('delay'),

@@ -2,7 +2,7 @@ import { type Band, defaultBands, type RoomBands } from '../../home/bands.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { MouldClass } from '../prepared.ts';
 import { COMMON } from '../presets/preset.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** The bands of each room: its own, else those for all rooms, else the usual ones. */
@@ -32,12 +32,13 @@ export function roomBands(
 export function mouldClasses(
   data: ScenarioData,
   plans: readonly RoomPlan[],
-  fill: Fill,
+  defaults: Defaults,
 ): MouldClass[] {
   const path = ['home', 'mould class'];
   return plans.map(
     (plan) =>
-      plan.data['mould class'] ?? fill.word(path, data.home['mould class'], 'sensitive', LIKELY),
+      plan.data['mould class'] ??
+      defaults.word(path, data.home['mould class'], 'sensitive', LIKELY),
   );
 }
 

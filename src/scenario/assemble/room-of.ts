@@ -5,7 +5,7 @@ import { INTERNAL_MASS_AREA } from '../presets/fabric.ts';
 import { COMMON } from '../presets/preset.ts';
 import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { depositionOf } from './species.ts';
 
@@ -13,17 +13,20 @@ interface RoomContext {
   readonly data: ScenarioData;
   readonly facts: BuildFacts;
   readonly species: readonly Species[];
-  readonly fill: Fill;
+  readonly defaults: Defaults;
   /** True where no wall, floor or window of the room is outdoors or on the ground. */
   readonly inside: boolean;
 }
 
 /** A room as the engine wants it: air, mass, moisture buffer, coldest corner. */
-export function roomOf(plan: RoomPlan, { data, facts, species, fill, inside }: RoomContext): Room {
+export function roomOf(
+  plan: RoomPlan,
+  { data, facts, species, defaults, inside }: RoomContext,
+): Room {
   const { name, area, height } = plan;
   const furnishing =
     plan.data.furnishing ??
-    fill.word(['home', 'furnishing'], data.home.furnishing, 'furnished', COMMON);
+    defaults.word(['home', 'furnishing'], data.home.furnishing, 'furnished', COMMON);
   return {
     name,
     floorArea: area,
@@ -31,8 +34,8 @@ export function roomOf(plan: RoomPlan, { data, facts, species, fill, inside }: R
     furnishingFactor: facts.furnishingFactor,
     mass: { capacity: facts.internalMass * area, area: INTERNAL_MASS_AREA * area },
     buffer: bufferFromFurnishing(furnishing, area, height),
-    coldSpotFactor: coldSpotOf(plan, data, facts, inside, fill),
-    deposition: depositionOf(plan, data, species, fill),
+    coldSpotFactor: coldSpotOf(plan, data, facts, inside, defaults),
+    deposition: depositionOf(plan, data, species, defaults),
     sunToAir: facts.sunToAir,
   };
 }
@@ -43,15 +46,15 @@ function coldSpotOf(
   data: ScenarioData,
   facts: BuildFacts,
   inside: boolean,
-  fill: Fill,
+  defaults: Defaults,
 ): number {
   const own = plan.data['cold spot factor'];
   const path = ['home', 'rooms', plan.name, 'cold spot factor'];
   if (typeof own === 'number') return own;
-  if (own !== undefined) return fill.number(path, undefined, COLD_SPOT[own]);
-  if (inside) return fill.number(path, undefined, INNER_ROOM);
+  if (own !== undefined) return defaults.number(path, undefined, COLD_SPOT[own]);
+  if (inside) return defaults.number(path, undefined, INNER_ROOM);
   const home = data.home['cold spot factor'];
   if (typeof home === 'number') return home;
   const word = home ?? likelyColdSpot(facts.wallUValue);
-  return fill.number(['home', 'cold spot factor'], undefined, COLD_SPOT[word]);
+  return defaults.number(['home', 'cold spot factor'], undefined, COLD_SPOT[word]);
 }

@@ -1,7 +1,7 @@
 import type { RoomData, ScenarioData } from '../model/scenario-model.ts';
 import { HEIGHT, OUTER_SIDES, type Use, useOfName } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 
 /** Where a room lies and how large it is, before walls are drawn. */
 export interface RoomPlan {
@@ -17,13 +17,18 @@ export interface RoomPlan {
   readonly faces: number;
 }
 
-export function roomPlans(data: ScenarioData, facts: BuildFacts, fill: Fill): RoomPlan[] {
+export function roomPlans(data: ScenarioData, facts: BuildFacts, defaults: Defaults): RoomPlan[] {
   const flat = facts.shape === 'flat';
   const names = Object.keys(data.home.rooms);
   const placed = names.map((name, index) => {
     const room = data.home.rooms[name]!;
-    const use = fill.word(['home', 'rooms', name, 'use'], room.use, useOfName(name), 'its name');
-    return { name, index, room, use, storey: storeyOf(name, data, flat, fill) };
+    const use = defaults.word(
+      ['home', 'rooms', name, 'use'],
+      room.use,
+      useOfName(name),
+      'its name',
+    );
+    return { name, index, room, use, storey: storeyOf(name, data, flat, defaults) };
   });
   const top = Math.max(...placed.map(({ storey }) => storey));
   const firstBedroom = placed.find(({ use }) => use === 'bedroom')?.name;
@@ -39,11 +44,13 @@ export function roomPlans(data: ScenarioData, facts: BuildFacts, fill: Fill): Ro
       data: room,
       use,
       area: room['floor area'],
-      height: room.height ?? fill.number(['home', 'height'], data.home.height, HEIGHT),
+      height: room.height ?? defaults.number(['home', 'height'], data.home.height, HEIGHT),
       storey,
       above: drawn ? (room.above ?? over(flat, storey === top)) : 'neighbour',
       below: drawn ? (room.below ?? under(flat, storey <= 0)) : 'neighbour',
-      faces: needsFacing(room) ? fill.number(at('faces'), room.faces, likely) : (room.faces ?? 0),
+      faces: needsFacing(room)
+        ? defaults.number(at('faces'), room.faces, likely)
+        : (room.faces ?? 0),
     };
   });
 }
@@ -53,16 +60,16 @@ function storeyOf(
   name: string,
   data: ScenarioData,
   flat: boolean,
-  fill: Fill,
+  defaults: Defaults,
   above: readonly string[] = [],
 ): number {
   const room = data.home.rooms[name]!;
   if (room.storey === undefined && room.over !== undefined && !above.includes(name)) {
-    return storeyOf(room.over, data, flat, fill, [...above, name]) + 1;
+    return storeyOf(room.over, data, flat, defaults, [...above, name]) + 1;
   }
   const storeys = data.site?.storeys ?? 1;
   const upstairs = UPSTAIRS.has(room.use ?? useOfName(name)) && storeys > 1 && !flat;
-  return fill.number(['home', 'rooms', name, 'storey'], room.storey, {
+  return defaults.number(['home', 'rooms', name, 'storey'], room.storey, {
     value: upstairs ? 1 : 0,
     low: 0,
     high: storeys - 1,
@@ -77,12 +84,12 @@ const under = (flat: boolean, low: boolean) => (flat ? 'neighbour' : low ? 'grou
 export function outerWalls(
   plan: RoomPlan,
   facts: BuildFacts,
-  fill: Fill,
+  defaults: Defaults,
 ): { area: number; faces: number }[] {
   const given = plan.data['outer walls'];
   if (given !== undefined) return given.map(({ area, faces = plan.faces }) => ({ area, faces }));
   const path = ['home', 'rooms', plan.name, 'outer sides'];
-  const sides = fill.number(path, plan.data['outer sides'], OUTER_SIDES[facts.shape]);
+  const sides = defaults.number(path, plan.data['outer sides'], OUTER_SIDES[facts.shape]);
   const side = Math.sqrt(plan.area) * plan.height;
   const walls = [{ area: Math.min(sides, 1) * side, faces: plan.faces }];
   if (sides > 1) walls.push({ area: (sides - 1) * side, faces: (plan.faces + 90) % 360 });

@@ -48,14 +48,14 @@ function actionOf(
   if (device >= 0) return { do: 'device', device, on: run !== undefined };
   const window = open ?? close;
   if (window !== undefined) {
-    const { fill } = context;
+    const { defaults } = context;
     const lasts = open === undefined ? ACTING.closedFor : AIRING.lasts;
     const number = (key: 'lasts' | 'probability' | 'delay', preset: Preset) =>
-      fill.number([...path, key], action[key], preset);
+      defaults.number([...path, key], action[key], preset);
     return {
       do: 'window',
       openings: openingsCalled(window, home.openings, plans),
-      wide: open === undefined ? 0 : fill.number([...path, 'wide'], action.wide, AIRING.wide),
+      wide: open === undefined ? 0 : defaults.number([...path, 'wide'], action.wide, AIRING.wide),
       lasts: 60 * number('lasts', lasts),
       probability: number('probability', ACTING.probability),
       delay: 60 * number('delay', ACTING.delay),

@@ -21,7 +21,7 @@ export function roomShell(plan: RoomPlan, context: ShellContext): Shell {
   return { elements, panes, openings: roomOpenings(plan, panes, context) };
 }
 
-function roomPanes(plan: RoomPlan, { facts, fill }: ShellContext): Pane[] {
+function roomPanes(plan: RoomPlan, { facts, defaults }: ShellContext): Pane[] {
   const { name, index, area, faces, data } = plan;
   const share = plan.data['outer sides'] === 0 ? 0 : WINDOW_SHARE[plan.use];
   const likely = Number((share * area).toPrecision(2));
@@ -30,7 +30,7 @@ function roomPanes(plan: RoomPlan, { facts, fill }: ShellContext): Pane[] {
   return (data.panes ?? (drawn ? [{}] : [])).map((pane, k) => ({
     name: pane.name ?? `${name} window${k === 0 ? '' : ` ${k + 1}`}`,
     room: index,
-    area: fill.number(['home', 'rooms', name, 'panes', k, 'area'], pane.area, preset),
+    area: defaults.number(['home', 'rooms', name, 'panes', k, 'area'], pane.area, preset),
     uValue: pane['u-value'] ?? facts.windowUValue,
     gValue: pane['g-value'] ?? facts.windowGValue,
     frameShare: pane.frame ?? facts.frame,
@@ -56,8 +56,8 @@ function roomOpenings(plan: RoomPlan, panes: readonly Pane[], context: ShellCont
     return {
       name: opening.name ?? `${name} window${k === 0 ? '' : ` ${k + 1}`}`,
       room: index,
-      area: context.fill.number(at('area'), opening.area, preset),
-      height: context.fill.number(at('height'), opening.height, OPENING_HEIGHT),
+      area: context.defaults.number(at('area'), opening.area, preset),
+      height: context.defaults.number(at('height'), opening.height, OPENING_HEIGHT),
       azimuth: opening.faces ?? first?.azimuth ?? faces,
     };
   });

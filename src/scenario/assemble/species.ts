@@ -1,24 +1,24 @@
 import type { Species } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { DEPOSITION, OUTDOORS, PENETRATION } from '../presets/air.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** What the air carries besides water, with its level outdoors. */
-export function speciesOf(data: ScenarioData, fill: Fill): Species[] {
+export function speciesOf(data: ScenarioData, defaults: Defaults): Species[] {
   return [
-    { name: 'co2', unit: 'ppm', ...outdoors('co2', data, fill), penetration: 1 },
+    { name: 'co2', unit: 'ppm', ...outdoors('co2', data, defaults), penetration: 1 },
     {
       name: 'tvoc',
       unit: 'µg/m3',
-      ...outdoors('tvoc', data, fill),
-      penetration: penetration('tvoc', data, fill),
+      ...outdoors('tvoc', data, defaults),
+      penetration: penetration('tvoc', data, defaults),
     },
     {
       name: 'pm25',
       unit: 'µg/m3',
-      ...outdoors('pm25', data, fill),
-      penetration: penetration('pm25', data, fill),
+      ...outdoors('pm25', data, defaults),
+      penetration: penetration('pm25', data, defaults),
     },
   ];
 }
@@ -28,13 +28,13 @@ export function depositionOf(
   plan: RoomPlan,
   data: ScenarioData,
   species: readonly Species[],
-  fill: Fill,
+  defaults: Defaults,
 ): number[] {
   return species.map(({ name }) => {
     if (name !== 'tvoc' && name !== 'pm25') return 0;
     const own = plan.data.deposition?.[name];
     const path = ['air', 'deposition', name];
-    return (own ?? fill.number(path, data.air?.deposition?.[name], DEPOSITION[name])) / 3600;
+    return (own ?? defaults.number(path, data.air?.deposition?.[name], DEPOSITION[name])) / 3600;
   });
 }
 
@@ -49,18 +49,18 @@ export function bySpecies(
 function outdoors(
   name: 'co2' | 'tvoc' | 'pm25',
   data: ScenarioData,
-  fill: Fill,
+  defaults: Defaults,
 ): Pick<Species, 'outdoor' | 'outdoorByMonth'> {
   const given = data.air?.outdoors?.[name];
   if (Array.isArray(given)) {
     const mean = given.reduce((sum, level) => sum + level, 0) / given.length;
     return { outdoor: mean, outdoorByMonth: given };
   }
-  return { outdoor: fill.number(['air', 'outdoors', name], given, OUTDOORS[name]) };
+  return { outdoor: defaults.number(['air', 'outdoors', name], given, OUTDOORS[name]) };
 }
 
-function penetration(name: 'tvoc' | 'pm25', data: ScenarioData, fill: Fill): number {
-  return fill.number(
+function penetration(name: 'tvoc' | 'pm25', data: ScenarioData, defaults: Defaults): number {
+  return defaults.number(
     ['air', 'penetration', name],
     data.air?.penetration?.[name],
     PENETRATION[name],

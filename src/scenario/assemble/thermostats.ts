@@ -3,7 +3,7 @@ import type { Emitter } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { THERMOSTAT } from '../presets/control.ts';
 import { FROST_GUARD } from '../presets/heating.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** How each room's thermostat works; those without an emitter, or switched off, do nothing. */
@@ -11,51 +11,56 @@ export function thermostats(
   data: ScenarioData,
   plans: readonly RoomPlan[],
   emitters: readonly Emitter[],
-  fill: Fill,
+  defaults: Defaults,
 ): Thermostat[] {
   const heating = data.heating ?? {};
   return plans.map(({ name, index }) => {
     if (!emitters.some(({ room }) => room === index)) return PLAIN_THERMOSTAT;
-    const frost = fill.number(['heating', 'frost guard'], heating['frost guard'], FROST_GUARD);
+    const frost = defaults.number(['heating', 'frost guard'], heating['frost guard'], FROST_GUARD);
     const own = heating.rooms?.[name];
     if (own === 'off') return { ...PLAIN_THERMOSTAT, otherwise: frost, frostGuard: frost };
     const room = typeof own === 'object' ? own : {};
-    return thermostat({ ...heating, ...room }, frost, fill);
+    return thermostat({ ...heating, ...room }, frost, defaults);
   });
 }
 
 type Programme = Omit<NonNullable<ScenarioData['heating']>, 'rooms'>;
 
-function thermostat(given: Programme, frost: number, fill: Fill): Thermostat {
+function thermostat(given: Programme, frost: number, defaults: Defaults): Thermostat {
   const gate = given.gate ?? OPEN_GATE;
   const gated = gate.present !== 'no matter';
   const at = (key: string) => ['heating', key];
-  const holdOff = gated ? fill.number(at('hold off'), given['hold off'], THERMOSTAT.holdOff) : 0;
+  const holdOff = gated
+    ? defaults.number(at('hold off'), given['hold off'], THERMOSTAT.holdOff)
+    : 0;
   const lockOut = given['window lock-out'] ?? 'never';
   return {
     gate,
     otherwise: given.setback ?? frost,
     holdOff: 60 * holdOff,
-    lead: leadOf(given, fill),
+    lead: leadOf(given, defaults),
     frostGuard: frost,
     windowDelay: lockOut === 'never' ? null : 60 * lockOut,
-    ...sensorOf(given.sensor, fill),
+    ...sensorOf(given.sensor, defaults),
     proportionalBand: given['proportional band'] ?? 0,
     deadband: given.deadband ?? 0,
   };
 }
 
-function leadOf({ lead = 'none', ...given }: Programme, fill: Fill): Thermostat['lead'] {
+function leadOf({ lead = 'none', ...given }: Programme, defaults: Defaults): Thermostat['lead'] {
   if (lead === 'none') return { by: 'none' };
   if (lead !== 'learned') return { by: 'fixed', seconds: 60 * lead };
   const path = ['heating', 'longest lead'];
   return {
     by: 'learned',
-    most: 60 * fill.number(path, given['longest lead'], THERMOSTAT.longestLead),
+    most: 60 * defaults.number(path, given['longest lead'], THERMOSTAT.longestLead),
   };
 }
 
-function sensorOf(given: Programme['sensor'], fill: Fill): Pick<Thermostat, 'bias' | 'valveBias'> {
+function sensorOf(
+  given: Programme['sensor'],
+  defaults: Defaults,
+): Pick<Thermostat, 'bias' | 'valveBias'> {
   const sensor = typeof given === 'string' ? { place: given } : (given ?? {});
   const own = 'at full output' in sensor ? sensor['at full output'] : undefined;
   const bias = 'bias' in sensor ? (sensor.bias ?? 0) : 0;
@@ -65,8 +70,8 @@ function sensorOf(given: Programme['sensor'], fill: Fill): Pick<Thermostat, 'bia
   const listed = typeof given === 'string' ? { path: ['heating', 'sensor'] } : { path };
   if (typeof given === 'string') {
     const words = `{ place: on the valve, at full output: ${THERMOSTAT.valveBias.value} }`;
-    fill.word(listed.path, undefined, words, THERMOSTAT.valveBias.source);
+    defaults.word(listed.path, undefined, words, THERMOSTAT.valveBias.source);
     return { bias, valveBias: THERMOSTAT.valveBias.value };
   }
-  return { bias, valveBias: fill.number(path, own, THERMOSTAT.valveBias) };
+  return { bias, valveBias: defaults.number(path, own, THERMOSTAT.valveBias) };
 }

@@ -2,10 +2,10 @@ import { nearestName } from '../../units/nearest-name.ts';
 import { WHATS } from '../model/household.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './tolerant-readers.ts';
+import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Fans and airing habits wait for activities that the household has. */
-export function activityNameFindings(raw: Loose): Finding[] {
+export function activityNameFindings(raw: UncheckedMapping): Finding[] {
   const names = activityNames(mapping(raw['household']));
   const check = (asked: unknown, path: Path): Finding[] =>
     (typeof asked === 'string' ? [asked] : items(asked)).flatMap((name) => {
@@ -34,7 +34,7 @@ export function activityNameFindings(raw: Loose): Finding[] {
 }
 
 /** Names and kinds of the activities; the kinds that are filled in where a household gives none. */
-function activityNames(household: Loose): readonly string[] {
+function activityNames(household: UncheckedMapping): readonly string[] {
   if (household['activities'] === undefined) return WHATS;
   const said = items(household['activities'])
     .map(mapping)

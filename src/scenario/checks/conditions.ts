@@ -1,10 +1,10 @@
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { hasSensor, sensorsOf } from './sensed.ts';
-import { items, type Loose, mapping } from './tolerant-readers.ts';
+import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Rooms and sensors that a list of conditions names must exist. */
-export function conditionFindings(raw: Loose, value: unknown, path: Path): Finding[] {
+export function conditionFindings(raw: UncheckedMapping, value: unknown, path: Path): Finding[] {
   const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
   return items(value).flatMap((condition, k): Finding[] => {
     const { room } = mapping(condition);
@@ -23,7 +23,7 @@ export function conditionFindings(raw: Loose, value: unknown, path: Path): Findi
 
 /** Sensors that something goes by in a room that has none. */
 export function missingSensors(
-  raw: Loose,
+  raw: UncheckedMapping,
   room: string,
   kinds: readonly string[],
   path: Path,

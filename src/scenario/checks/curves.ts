@@ -1,9 +1,9 @@
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
+import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Tables by outdoor temperature have points, and rise; a COP table may list several waters for one. */
-export function curveFindings(heating: Loose): Finding[] {
+export function curveFindings(heating: UncheckedMapping): Finding[] {
   return ['cop', 'power', 'water temperature'].flatMap((key) => {
     const points = heating[key];
     if (!Array.isArray(points)) return [];
@@ -20,16 +20,19 @@ export function curveFindings(heating: Loose): Finding[] {
 
 function pointFindings(
   points: unknown,
-  point: Loose,
+  point: UncheckedMapping,
   k: number,
   path: Path,
   key: string,
 ): Finding[] {
   const before = mapping(items(points)[k - 1]);
-  const [here, last] = [loosely(point['outdoor'], '°C'), loosely(before['outdoor'], '°C')];
+  const [here, last] = [
+    readTolerantly(point['outdoor'], '°C'),
+    readTolerantly(before['outdoor'], '°C'),
+  ];
   if (here > last || Number.isNaN(here + last)) return [];
   if (key === 'cop' && here === last && 'water' in point) {
-    if (!(loosely(point['water'], '°C') <= loosely(before['water'], '°C'))) return [];
+    if (!(readTolerantly(point['water'], '°C') <= readTolerantly(before['water'], '°C'))) return [];
     const expected = `a water temperature above the one before (${before['water']} °C)`;
     return [{ path: [...path, k, 'water'], expected }];
   }

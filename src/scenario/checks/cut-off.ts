@@ -1,9 +1,9 @@
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
-import { items, type Loose, mapping } from './tolerant-readers.ts';
+import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Rooms that were given no way out: no doorway, no window and no element that heat passes. */
-export function cutOffFindings(raw: Loose): Finding[] {
+export function cutOffFindings(raw: UncheckedMapping): Finding[] {
   const home = mapping(raw['home']);
   if (!Array.isArray(home['doorways'])) return [];
   const joined = items(home['doorways']).flatMap((doorway) => items(mapping(doorway)['between']));

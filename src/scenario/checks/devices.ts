@@ -2,10 +2,10 @@ import { FLOW_BALANCE } from '../presets/devices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings, missingSensors } from './conditions.ts';
-import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
+import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Devices stand in rooms, paint is in rooms, and what goes by a reading has a sensor to read. */
-export function deviceFindings(raw: Loose): Finding[] {
+export function deviceFindings(raw: UncheckedMapping): Finding[] {
   const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
   const findings: Finding[] = [];
   const room = (value: unknown, path: Path, key = false) => {
@@ -52,11 +52,11 @@ export function deviceFindings(raw: Loose): Finding[] {
 }
 
 /** Balanced ventilation blows in as much as it takes out. */
-function balanceFindings(device: Loose, path: Path): Finding[] {
+function balanceFindings(device: UncheckedMapping, path: Path): Finding[] {
   if (!('supplies' in device) || !('extracts' in device)) return [];
   const sum = (side: string) =>
     Object.values(mapping(device[side])).reduce<number>(
-      (all, flow) => all + loosely(flow, 'm3/h'),
+      (all, flow) => all + readTolerantly(flow, 'm3/h'),
       0,
     );
   const [supplied, extracted] = [sum('supplies'), sum('extracts')];

@@ -3,7 +3,7 @@ import type { Finding } from '../unplaced-problem.ts';
 import { pointerOf, pointerSteps } from '../yaml/json-pointer.ts';
 import { valueAt, valueWords } from '../yaml/path-words.ts';
 import { createEndCheck, type EndCheck } from './doubt-ends.ts';
-import { type Loose, mapping } from './tolerant-readers.ts';
+import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /**
  * What is wrong with doubts as doubts: where they point, whether their range holds what the
@@ -12,7 +12,7 @@ import { type Loose, mapping } from './tolerant-readers.ts';
  * A doubt is tried on the file as it is, or, where it cannot stand there and only plans have what it
  * points into (such as a device), on the first of those. What is wrong without it is not said again.
  */
-export function doubtFindings(raw: Loose): Finding[] {
+export function doubtFindings(raw: UncheckedMapping): Finding[] {
   const { doubts, ...bare } = raw;
   const plans = Object.keys(mapping(raw['plans'])).map((name) => planChain(raw, name));
   const chains = [[], ...plans.flatMap((chain) => ('names' in chain ? [chain.names] : []))];

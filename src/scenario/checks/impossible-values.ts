@@ -2,17 +2,17 @@ import { LONGEST } from '../model/month-day.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { zoneClock, zoneNames } from '../zone-clock.ts';
 import { curveFindings } from './curves.ts';
-import { type Loose, loosely, mapping } from './tolerant-readers.ts';
+import { mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Single values that are well formed and still impossible. */
-export function oddFindings(raw: Loose): Finding[] {
+export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
   const findings: Finding[] = [];
   const zone = mapping(raw['site'])['timezone'];
   if (typeof zone === 'string' && zone !== '' && zoneClock(zone) === null) {
     const expected = 'a time zone by its IANA name, such as Europe/London';
     findings.push({ path: ['site', 'timezone'], expected, names: zoneNames() });
   }
-  const step = loosely(raw['step'], 'min');
+  const step = readTolerantly(raw['step'], 'min');
   if (step >= 1 && step <= 60 && !Number.isInteger(60 / step)) {
     findings.push({
       path: ['step'],
@@ -31,7 +31,7 @@ export function oddFindings(raw: Loose): Finding[] {
     for (const name of ['temperature', 'humidity', 'co2', 'tvoc', 'pm25']) {
       const { low, high } = mapping(mapping(path.bands)[name]);
       const unit = BAND_UNITS[name]!;
-      if (!(loosely(low, unit) > loosely(high, unit))) continue;
+      if (!(readTolerantly(low, unit) > readTolerantly(high, unit))) continue;
       findings.push({ path: [...path.at, name, 'low'], expected: `no more than high (${high})` });
     }
   }
@@ -46,7 +46,7 @@ const BAND_UNITS: Readonly<Record<string, string>> = {
   pm25: 'µg/m3',
 };
 
-const BAND_PATHS = (raw: Loose) => [
+const BAND_PATHS = (raw: UncheckedMapping) => [
   { at: ['bands'], bands: raw['bands'] },
   ...Object.entries(mapping(mapping(raw['home'])['rooms'])).map(([name, room]) => ({
     at: ['home', 'rooms', name, 'bands'],

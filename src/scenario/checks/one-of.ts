@@ -2,10 +2,10 @@ import { FUELS } from '../model/money.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './tolerant-readers.ts';
+import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Mappings that take exactly one of several forms. */
-export function oneOfFindings(raw: Loose): Finding[] {
+export function oneOfFindings(raw: UncheckedMapping): Finding[] {
   const home = mapping(raw['home']);
   const findings: Finding[] = [];
   const oneOf = (value: unknown, path: Path, forms: readonly (readonly string[])[]) => {
@@ -69,7 +69,7 @@ export function oneOfFindings(raw: Loose): Finding[] {
 }
 
 /** What people decide by when they come to it has no place in a habit by the clock, and vice versa. */
-function clockHabitFindings(habit: Loose, path: Path): Finding[] {
+function clockHabitFindings(habit: UncheckedMapping, path: Path): Finding[] {
   const byClock = 'at' in habit;
   const out = byClock ? DECIDED : ['days', 'months'];
   const expected = byClock

@@ -3,16 +3,22 @@ import { FUELS } from '../model/money.ts';
 import { nextMonths } from '../model/month-fields.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, type LooseSpell, mapping, spellsOf } from './tolerant-readers.ts';
+import {
+  items,
+  mapping,
+  spellsOf,
+  type UncheckedMapping,
+  type UncheckedSpell,
+} from './tolerant-readers.ts';
 
 /** Schedules that say two things about one moment. */
-export function overlapFindings(raw: Loose): Finding[] {
+export function overlapFindings(raw: UncheckedMapping): Finding[] {
   const findings: Finding[] = [];
   const check = (value: unknown, path: Path) => {
     findings.push(...overlaps(spellsOf(value, path)));
   };
   const heating = mapping(raw['heating']);
-  const programme = (value: Loose, path: Path) => {
+  const programme = (value: UncheckedMapping, path: Path) => {
     check(value['setpoint'], [...path, 'setpoint']);
     check(value['hours'], [...path, 'hours']);
   };
@@ -37,7 +43,7 @@ export function overlapFindings(raw: Loose): Finding[] {
 }
 
 /** Each spell that begins or runs while an earlier one of the list still lasts. */
-function overlaps(spells: readonly LooseSpell[]): Finding[] {
+function overlaps(spells: readonly UncheckedSpell[]): Finding[] {
   return spells.flatMap((later, k) => {
     for (const earlier of spells.slice(0, k)) {
       const minute = common(earlier, later);
@@ -51,7 +57,7 @@ function overlaps(spells: readonly LooseSpell[]): Finding[] {
 }
 
 /** First minute of the week that both spells cover in some month, null for none. */
-function common(a: LooseSpell, b: LooseSpell): number | null {
+function common(a: UncheckedSpell, b: UncheckedSpell): number | null {
   for (const x of inWeek(a)) {
     for (const y of inWeek(b)) {
       for (const shift of [-WEEK, 0, WEEK]) {
@@ -67,7 +73,7 @@ function common(a: LooseSpell, b: LooseSpell): number | null {
   return null;
 }
 
-const inWeek = ({ days, from, to }: LooseSpell) =>
+const inWeek = ({ days, from, to }: UncheckedSpell) =>
   DAYS.flatMap((_, d) =>
     (days >> d) & 1 ? [{ day: d * DAY, from: d * DAY + from, to: d * DAY + to }] : [],
   );

@@ -1,8 +1,8 @@
 import type { Finding } from '../unplaced-problem.ts';
-import { type Loose, mapping } from './tolerant-readers.ts';
+import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Names that people choose can be written in a table, on the command line, and mean nothing else. */
-export function plainNameFindings(raw: Loose): Finding[] {
+export function plainNameFindings(raw: UncheckedMapping): Finding[] {
   const home = ['home', 'rooms'];
   return [
     ...namesOf(mapping(raw['home'])['rooms'], home, RESERVED),

@@ -3,10 +3,10 @@ import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import { valueAt } from '../yaml/path-words.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { type Loose, mapping } from './tolerant-readers.ts';
+import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** What is wrong with plans as plans: their order, and changes that change nothing. */
-export function planFindings(raw: Loose): Finding[] {
+export function planFindings(raw: UncheckedMapping): Finding[] {
   const plans = mapping(raw['plans']);
   const names = Object.keys(plans);
   return names.flatMap((name, k): Finding[] => {

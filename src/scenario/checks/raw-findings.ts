@@ -3,18 +3,18 @@ import { activityNameFindings } from './activity-names.ts';
 import { cutOffFindings } from './cut-off.ts';
 import { deviceFindings } from './devices.ts';
 import { gateFindings } from './gates.ts';
-import { oddFindings } from './impossible-values.ts';
+import { impossibleValueFindings } from './impossible-values.ts';
 import { oneOfFindings } from './one-of.ts';
 import { overlapFindings } from './overlaps.ts';
 import { plainNameFindings } from './plain-names.ts';
 import { roomNameFindings } from './room-names.ts';
 import { ruleFindings } from './rules.ts';
 import { setpointFindings } from './setpoints.ts';
-import { type Loose, mapping } from './tolerant-readers.ts';
+import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** What is wrong between fields, on a scenario that may be wrong in fields as well. */
 export function rawFindings(value: unknown): Finding[] {
-  const raw: Loose = mapping(value);
+  const raw: UncheckedMapping = mapping(value);
   return [
     ...plainNameFindings(raw),
     ...roomNameFindings(raw),
@@ -23,7 +23,7 @@ export function rawFindings(value: unknown): Finding[] {
     ...setpointFindings(raw),
     ...overlapFindings(raw),
     ...cutOffFindings(raw),
-    ...oddFindings(raw),
+    ...impossibleValueFindings(raw),
     ...deviceFindings(raw),
     ...ruleFindings(raw),
     ...gateFindings(raw),

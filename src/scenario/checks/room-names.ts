@@ -1,9 +1,9 @@
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, mapping } from './tolerant-readers.ts';
+import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Every name of a room that is used somewhere must be the name of a room; likewise openings. */
-export function roomNameFindings(raw: Loose): Finding[] {
+export function roomNameFindings(raw: UncheckedMapping): Finding[] {
   const home = mapping(raw['home']);
   const rooms = mapping(home['rooms']);
   const names = Object.keys(rooms);

@@ -1,6 +1,6 @@
 import { minutesOf } from '../model/clock-fields.ts';
 import { READING_UNITS, type Reading } from '../model/condition.ts';
-import { items, loosely, mapping } from './tolerant-readers.ts';
+import { items, mapping, readTolerantly } from './tolerant-readers.ts';
 
 /**
  * Whether two lists of conditions may be met at one time, as far as their words tell.
@@ -43,8 +43,8 @@ function rangesOf(value: unknown): Map<string, Range> {
       : undefined;
     if (unit === undefined) continue;
     const level = (key: 'above' | 'below') => {
-      const own = loosely(condition[key], unit);
-      const cleared = loosely(clear, unit);
+      const own = readTolerantly(condition[key], unit);
+      const cleared = readTolerantly(clear, unit);
       return Number.isNaN(own) || Number.isNaN(cleared) ? own : cleared;
     };
     add(`${room} ${reading}`, level('above'), level('below'));

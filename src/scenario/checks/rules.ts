@@ -3,10 +3,10 @@ import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings } from './conditions.ts';
 import { canBothHold } from './rules-overlap.ts';
-import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
+import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Rules name things that exist, each once, and no two of them want opposite things at one time. */
-export function ruleFindings(raw: Loose): Finding[] {
+export function ruleFindings(raw: UncheckedMapping): Finding[] {
   const rules = items(raw['rules']).map(mapping);
   const findings: Finding[] = [];
   const seen = new Set<unknown>();
@@ -25,10 +25,10 @@ export function ruleFindings(raw: Loose): Finding[] {
   return findings;
 }
 
-function actionFindings(raw: Loose, rule: Loose, at: Path): Finding[] {
+function actionFindings(raw: UncheckedMapping, rule: UncheckedMapping, at: Path): Finding[] {
   const devices = Object.keys(mapping(raw['devices']));
   const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
-  const given = loosely(mapping(raw['heating'])['frost guard'], '°C');
+  const given = readTolerantly(mapping(raw['heating'])['frost guard'], '°C');
   const frost = Number.isNaN(given) ? FROST_GUARD.value : given;
   return items(rule['then']).flatMap((action, a): Finding[] => {
     const path = [...at, 'then', a];
@@ -45,7 +45,7 @@ function actionFindings(raw: Loose, rule: Loose, at: Path): Finding[] {
       const expected = `the name of a room: ${rooms.join(', ')}`;
       findings.push({ path: [...path, 'room'], expected, names: rooms });
     }
-    if (loosely(setpoint, '°C') < frost) {
+    if (readTolerantly(setpoint, '°C') < frost) {
       const expected = `a setpoint of the frost guard (${frost} °C) or more`;
       findings.push({ path: [...path, 'setpoint'], expected });
     }
@@ -54,7 +54,7 @@ function actionFindings(raw: Loose, rule: Loose, at: Path): Finding[] {
 }
 
 /** What one rule starts and another, or itself, stops while both may hold. */
-function contradictions(earlier: Loose, rule: Loose, at: Path): Finding[] {
+function contradictions(earlier: UncheckedMapping, rule: UncheckedMapping, at: Path): Finding[] {
   const itself = earlier === rule;
   if (!itself && !canBothHold(earlier['when'], rule['when'])) return [];
   const against = itself
@@ -73,7 +73,7 @@ function contradictions(earlier: Loose, rule: Loose, at: Path): Finding[] {
   });
 }
 
-function clash(other: Loose, action: Loose): [string, string][] {
+function clash(other: UncheckedMapping, action: UncheckedMapping): [string, string][] {
   const opposite = OPPOSITES.flatMap(([one, two]): [string, string][] => {
     if (action[one] === undefined || action[one] !== other[two]) return [];
     return [[one, `${one} ${action[one]} against ${two} ${action[one]}`]];

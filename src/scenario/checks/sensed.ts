@@ -1,8 +1,8 @@
 import { isMapping } from '../yaml/merge-patch.ts';
-import { type Loose, mapping } from './tolerant-readers.ts';
+import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Whether a sensor of this kind is there; only "none" takes it away. */
-export function hasSensor(raw: Loose, room: string, kind: string): boolean {
+export function hasSensor(raw: UncheckedMapping, room: string, kind: string): boolean {
   const sensors = mapping(raw['sensors']);
   const own = mapping(mapping(sensors['rooms'])[room])[kind];
   return (own ?? (room === 'outdoors' ? undefined : sensors[kind])) !== 'none';

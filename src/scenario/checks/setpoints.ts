@@ -2,12 +2,12 @@ import { FROST_GUARD } from '../presets/heating.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, type Loose, loosely, mapping } from './tolerant-readers.ts';
+import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Settings that contradict one another. */
-export function setpointFindings(raw: Loose): Finding[] {
+export function setpointFindings(raw: UncheckedMapping): Finding[] {
   const heating = mapping(raw['heating']);
-  const given = loosely(heating['frost guard'], '°C');
+  const given = readTolerantly(heating['frost guard'], '°C');
   const frost = Number.isNaN(given) ? FROST_GUARD.value : given;
   const findings = programmeFindings(heating, heating, ['heating'], frost);
   for (const [name, room] of Object.entries(mapping(heating['rooms']))) {
@@ -20,13 +20,18 @@ export function setpointFindings(raw: Loose): Finding[] {
 }
 
 /** Contradictions of one programme; only fields in `own` are spoken of. */
-function programmeFindings(all: Loose, own: Loose, path: Path, frost: number): Finding[] {
+function programmeFindings(
+  all: UncheckedMapping,
+  own: UncheckedMapping,
+  path: Path,
+  frost: number,
+): Finding[] {
   const findings: Finding[] = [];
   const say = (steps: Path, expected: string) =>
     findings.push({ path: [...path, ...steps], expected });
   const setpoints = settings(all['setpoint']);
   const lowest = Math.min(...setpoints.map(({ value }) => value));
-  const setback = loosely(all['setback'], '°C');
+  const setback = readTolerantly(all['setback'], '°C');
   if ('setpoint' in own) {
     for (const { steps, value } of settings(own['setpoint'])) {
       if (value < frost) say(steps, `a setpoint of the frost guard (${frost} °C) or more`);
@@ -39,7 +44,7 @@ function programmeFindings(all: Loose, own: Loose, path: Path, frost: number): F
     if (setback > lowest) say(['setback'], `a setback of the setpoint (${lowest} °C) or less`);
     if (setback < frost) say(['setback'], `a setback of the frost guard (${frost} °C) or more`);
   }
-  const night = loosely(mapping(own['night'])['setpoint'], '°C');
+  const night = readTolerantly(mapping(own['night'])['setpoint'], '°C');
   if (night > lowest) say(['night', 'setpoint'], `the day's setpoint (${lowest} °C) or less`);
   if (night < frost) say(['night', 'setpoint'], `the frost guard (${frost} °C) or more`);
   if (Array.isArray(all['setpoint']) && 'hours' in all && ('hours' in own || 'setpoint' in own)) {
@@ -49,9 +54,9 @@ function programmeFindings(all: Loose, own: Loose, path: Path, frost: number): F
 }
 
 function settings(value: unknown): { steps: Path; value: number }[] {
-  if (!Array.isArray(value)) return [{ steps: ['setpoint'], value: loosely(value, '°C') }];
+  if (!Array.isArray(value)) return [{ steps: ['setpoint'], value: readTolerantly(value, '°C') }];
   return items(value).map((item, k) => ({
     steps: ['setpoint', k, 'setpoint'],
-    value: loosely(mapping(item)['setpoint'], '°C'),
+    value: readTolerantly(mapping(item)['setpoint'], '°C'),
   }));
 }

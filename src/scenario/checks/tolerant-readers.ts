@@ -9,10 +9,10 @@ import type { Path } from '../yaml/place-of.ts';
  * model says so already. So that checks between fields still run on a file with other mistakes.
  */
 
-export type Loose = Readonly<Record<string, unknown>>;
+export type UncheckedMapping = Readonly<Record<string, unknown>>;
 
 /** A mapping, empty where there is none. */
-export function mapping(value: unknown): Loose {
+export function mapping(value: unknown): UncheckedMapping {
   return isMapping(value) ? value : {};
 }
 
@@ -22,13 +22,13 @@ export function items(value: unknown): readonly unknown[] {
 }
 
 /** A quantity, NaN where it cannot be read: comparisons with it are false. */
-export function loosely(value: unknown, unit: string): number {
+export function readTolerantly(value: unknown, unit: string): number {
   if (typeof value !== 'number' && typeof value !== 'string') return Number.NaN;
   const read = readQuantity(value, unit);
   return 'value' in read ? read.value : Number.NaN;
 }
 
-export interface LooseSpell {
+export interface UncheckedSpell {
   readonly path: Path;
   readonly days: number;
   readonly months: number;
@@ -37,7 +37,7 @@ export interface LooseSpell {
 }
 
 /** The spells of a list of spans and stretches, with the place of each. */
-export function spellsOf(value: unknown, path: Path): LooseSpell[] {
+export function spellsOf(value: unknown, path: Path): UncheckedSpell[] {
   return items(value).flatMap((item, k) => {
     const at = [...path, k];
     if (typeof item === 'string') {
@@ -64,7 +64,10 @@ interface Read {
   readonly months?: number;
 }
 
-function spell(path: Path, { from, to, days = EVERY_DAY, months = ALL_YEAR }: Read): LooseSpell[] {
+function spell(
+  path: Path,
+  { from, to, days = EVERY_DAY, months = ALL_YEAR }: Read,
+): UncheckedSpell[] {
   if (Number.isNaN(days + months + from + to)) return [];
   return [{ path, ...spellOf(days, from, to), months }];
 }

@@ -1,16 +1,16 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { loosely, mapping } from '../../scenario/checks/tolerant-readers.ts';
+import { mapping, readTolerantly } from '../../scenario/checks/tolerant-readers.ts';
 import { SETPOINT } from '../../scenario/presets/heating.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { atFuelPrice, atPurchasePrice, extraPerYear } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
-import type { RunVaried } from '../plan-variant.ts';
+import type { RunVariant } from '../plan-variant.ts';
 import { householdWater } from '../proposals/household-water.ts';
 import { warmerHeating } from '../proposals/warmer-heating.ts';
 import { electricityAt } from '../purchase/electricity-at.ts';
 import { newBuys } from '../purchase/new-buys.ts';
 import { weighPurchase } from '../purchase/weigh-purchase.ts';
-import { changeSettings } from '../settings-from-patch.ts';
+import { settingsFromPatch } from '../settings-from-patch.ts';
 import { breakEven } from './break-even.ts';
 
 /** The value of one input at which a decision turns round. */
@@ -39,7 +39,7 @@ export interface FlipsSetup {
   readonly range: { readonly low: number; readonly high: number };
   /** What a kWh of the device costs on the mean. [currency/kWh] */
   readonly electricityPrice: number;
-  readonly run: RunVaried;
+  readonly run: RunVariant;
 }
 
 /**
@@ -167,7 +167,7 @@ function water({ baseline, run }: FlipsSetup): FlipInput | null {
 function thermostats({ baseline, run }: FlipsSetup): FlipInput | null {
   if (warmerHeating(baseline.raw, 0) === null) return null;
   const { setpoint = SETPOINT.value } = mapping(mapping(baseline.raw)['heating']);
-  const written = loosely(setpoint, '°C');
+  const written = readTolerantly(setpoint, '°C');
   const today = Number.isNaN(written) ? 0 : written;
   return {
     input: Number.isNaN(written) ? 'all thermostats, against today,' : 'the thermostat',
@@ -179,7 +179,7 @@ function thermostats({ baseline, run }: FlipsSetup): FlipInput | null {
     resolution: 0.25,
     note: 'by running again; all rooms, setbacks and nights along with it',
     at: (option, value) =>
-      again(run, option, changeSettings(warmerHeating(option.raw, value - today) ?? {})),
+      again(run, option, settingsFromPatch(warmerHeating(option.raw, value - today) ?? {})),
   };
 }
 
@@ -203,5 +203,5 @@ function purchase({ plan, baseline }: FlipsSetup): FlipInput | null {
   };
 }
 
-const again = (run: RunVaried, { varied }: Option, set: readonly string[]) =>
-  run({ ...varied, set: [...varied.set, ...set] });
+const again = (run: RunVariant, { variant }: Option, set: readonly string[]) =>
+  run({ ...variant, set: [...variant.set, ...set] });

@@ -2,7 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
-import type { RunVaried, VariedPlan } from '../plan-variant.ts';
+import type { PlanVariant, RunVariant } from '../plan-variant.ts';
 import type { DoubtfulInput } from './doubtful-inputs.ts';
 
 /** What one input, low and high, does to a decision. */
@@ -30,10 +30,10 @@ export interface OneAtATime {
 }
 
 export interface OneAtATimeSetup {
-  readonly baseline: VariedPlan;
-  readonly plan: VariedPlan;
+  readonly baseline: PlanVariant;
+  readonly plan: PlanVariant;
   readonly inputs: readonly DoubtfulInput[];
-  readonly run: RunVaried;
+  readonly run: RunVariant;
   /** The decision's figure; extra money a year where not given. */
   readonly figure?: (baseline: PlanMeasures, plan: PlanMeasures) => number;
 }
@@ -46,12 +46,12 @@ export interface OneAtATimeSetup {
 export async function oneAtATime(setup: OneAtATimeSetup): Promise<OneAtATime> {
   const { baseline, plan, inputs, run, figure = extraPerYear } = setup;
   const decide = async (words?: string, only?: DoubtfulInput['only']): Promise<number | null> => {
-    const laidOn = (one: VariedPlan, name: 'baseline' | 'plan'): VariedPlan =>
+    const laidOn = (one: PlanVariant, name: 'baseline' | 'plan'): PlanVariant =>
       words === undefined || (only !== undefined && only !== name)
         ? one
         : { ...one, set: [...one.set, words] };
-    const varied = [laidOn(baseline, 'baseline'), laidOn(plan, 'plan')];
-    const both = varied.map(async (one) => run(one));
+    const variant = [laidOn(baseline, 'baseline'), laidOn(plan, 'plan')];
+    const both = variant.map(async (one) => run(one));
     // Both are waited for, so that a failure of one leaves no other behind.
     const done = await Promise.allSettled(both);
     for (const one of done) {

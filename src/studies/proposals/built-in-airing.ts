@@ -1,4 +1,4 @@
-import { items, loosely, mapping } from '../../scenario/checks/tolerant-readers.ts';
+import { items, mapping, readTolerantly } from '../../scenario/checks/tolerant-readers.ts';
 import { AIRING } from '../../scenario/presets/activities.ts';
 import type { BuiltIn, BuiltInContext } from './built-in.ts';
 
@@ -33,7 +33,7 @@ function isAired(raw: unknown): boolean {
 function isShortAndWide(habit: unknown): boolean {
   const { at, lasts = AIRING.lasts.value, wide = AIRING.wide.value } = mapping(habit);
   const often = items(at).length >= 2;
-  return often && loosely(lasts, 'min') <= 30 && loosely(wide, '-') >= 0.5;
+  return often && readTolerantly(lasts, 'min') <= 30 && readTolerantly(wide, '-') >= 0.5;
 }
 
 function roomsOf(habit: unknown, all: readonly string[]): readonly string[] {

@@ -1,5 +1,5 @@
 import type { Buy } from '../../measures/energy/owning-per-year.ts';
-import type { Loose } from '../../scenario/checks/tolerant-readers.ts';
+import type { UncheckedMapping } from '../../scenario/checks/tolerant-readers.ts';
 
 /** A plan that the program proposes by itself. */
 export interface BuiltIn {
@@ -7,7 +7,7 @@ export interface BuiltIn {
   /** What it asks, in one sentence. */
   readonly says: string;
   /** A merge patch (RFC 7386) of the scenario as the baseline has it. */
-  readonly change: Loose;
+  readonly change: UncheckedMapping;
   /** What has to be bought; empty too where no price is known in the currency. */
   readonly buys: readonly AssumedBuy[];
 }

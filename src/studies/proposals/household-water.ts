@@ -1,5 +1,5 @@
 import { type ActivityData, activityData } from '../../scenario/assemble/activities.ts';
-import { createFill } from '../../scenario/assemble/defaults.ts';
+import { createDefaults } from '../../scenario/assemble/defaults.ts';
 import { peopleData } from '../../scenario/assemble/people.ts';
 import { EVERY_DAY } from '../../scenario/model/clock-fields.ts';
 import { ALL_YEAR } from '../../scenario/model/month-fields.ts';
@@ -25,8 +25,8 @@ export interface HouseholdWater {
 export function householdWater(raw: unknown): HouseholdWater | null {
   const { data } = validate(raw);
   if (data?.household?.activities === undefined) return null;
-  const fill = createFill();
-  const list = activityData(data, peopleData(data, fill), fill);
+  const defaults = createDefaults();
+  const list = activityData(data, peopleData(data, defaults), defaults);
   const litres = list.reduce((sum, activity) => sum + waterEach(activity) * perDay(activity), 0);
   if (litres === 0) return null;
   const times = (factor: number) =>

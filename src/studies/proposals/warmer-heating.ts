@@ -1,4 +1,4 @@
-import { type Loose, mapping } from '../../scenario/checks/tolerant-readers.ts';
+import { mapping, type UncheckedMapping } from '../../scenario/checks/tolerant-readers.ts';
 import { SETPOINT } from '../../scenario/presets/heating.ts';
 import { readQuantity } from '../../units/quantity.ts';
 
@@ -10,7 +10,7 @@ import { readQuantity } from '../../units/quantity.ts';
  * @param kelvin  how much [K]; below 0 is cooler
  * @returns a merge patch; null where the home has nothing to heat with
  */
-export function warmerHeating(raw: unknown, kelvin: number): Loose | null {
+export function warmerHeating(raw: unknown, kelvin: number): UncheckedMapping | null {
   const heating = mapping(mapping(raw)['heating']);
   if (heating['source'] === 'none') return null;
   const rooms = Object.entries(mapping(heating['rooms']))
@@ -29,7 +29,7 @@ export function warmerHeating(raw: unknown, kelvin: number): Loose | null {
  *
  * @returns a merge patch; null where the room is not heated or is always off
  */
-export function warmerRoom(raw: unknown, room: string, kelvin: number): Loose | null {
+export function warmerRoom(raw: unknown, room: string, kelvin: number): UncheckedMapping | null {
   const heating = mapping(mapping(raw)['heating']);
   const own = mapping(heating['rooms'])[room];
   const emitter = mapping(mapping(mapping(mapping(raw)['home'])['rooms'])[room])['emitter'];
@@ -44,7 +44,7 @@ export function warmerRoom(raw: unknown, room: string, kelvin: number): Loose | 
   return { heating: { rooms: { [room]: warmerProgramme(programme, kelvin) } } };
 }
 
-const asProgramme = (own: unknown): Loose =>
+const asProgramme = (own: unknown): UncheckedMapping =>
   typeof own === 'number' || typeof own === 'string' ? { setpoint: own } : mapping(own);
 
 function warmerRoomSetting(own: unknown, kelvin: number): unknown {
@@ -53,7 +53,10 @@ function warmerRoomSetting(own: unknown, kelvin: number): unknown {
 }
 
 /** Only what a programme says of temperatures, each raised. */
-function warmerProgramme({ setpoint, setback, night }: Loose, kelvin: number): Loose {
+function warmerProgramme(
+  { setpoint, setback, night }: UncheckedMapping,
+  kelvin: number,
+): UncheckedMapping {
   return {
     ...(setpoint !== undefined && { setpoint: warmerSetpoint(setpoint, kelvin) }),
     ...(setback !== undefined && { setback: warmer(setback, kelvin) }),
@@ -66,7 +69,7 @@ const warmerSetpoint = (setpoint: unknown, kelvin: number): unknown =>
     ? setpoint.map((spell) => withWarmer(spell, kelvin))
     : warmer(setpoint, kelvin);
 
-const withWarmer = (spell: unknown, kelvin: number): Loose => ({
+const withWarmer = (spell: unknown, kelvin: number): UncheckedMapping => ({
   ...mapping(spell),
   setpoint: warmer(mapping(spell)['setpoint'], kelvin),
 });

@@ -1,4 +1,4 @@
-import { loosely, mapping } from '../../scenario/checks/tolerant-readers.ts';
+import { mapping, readTolerantly } from '../../scenario/checks/tolerant-readers.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 
 /**
@@ -18,7 +18,7 @@ export function electricityAt(
   if (file !== undefined) return null;
   const at = (where: string, price: number) => `/money/electricity${where}=${price * times}`;
   if (day !== undefined && night !== undefined) {
-    return [at('/day', loosely(day, '-')), at('/night', loosely(night, '-'))];
+    return [at('/day', readTolerantly(day, '-')), at('/night', readTolerantly(night, '-'))];
   }
   const tariff = prices.fuels.electricity?.tariff;
   if (tariff?.by !== 'flat') return null;

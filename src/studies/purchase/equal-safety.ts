@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import type { RunVaried, VariedPlan } from '../plan-variant.ts';
+import type { PlanVariant, RunVariant } from '../plan-variant.ts';
 import { warmerRoom } from '../proposals/warmer-heating.ts';
-import { changeSettings } from '../settings-from-patch.ts';
+import { settingsFromPatch } from '../settings-from-patch.ts';
 
 /** How much warmer a room must be kept to be as safe from mould as with a device. */
 export interface EqualSafety {
@@ -23,11 +23,11 @@ export interface EqualSafety {
 
 export interface EqualSafetySetup {
   readonly room: string;
-  readonly baseline: { readonly varied: VariedPlan; readonly measures: PlanMeasures };
+  readonly baseline: { readonly variant: PlanVariant; readonly measures: PlanMeasures };
   /** The scenario as the baseline has it, as plain values. */
   readonly raw: unknown;
   readonly device: PlanMeasures;
-  readonly run: RunVaried;
+  readonly run: RunVariant;
   /** As far as is tried [K], to how much [K], in how many runs. */
   readonly most?: number;
   readonly resolution?: number;
@@ -83,8 +83,8 @@ async function runWarmer(
   { baseline, raw, room, run }: EqualSafetySetup,
   kelvin: number,
 ): Promise<PlanMeasures> {
-  const { plan, set } = baseline.varied;
-  return run({ plan, set: [...set, ...changeSettings(warmerRoom(raw, room, kelvin))] });
+  const { plan, set } = baseline.variant;
+  return run({ plan, set: [...set, ...settingsFromPatch(warmerRoom(raw, room, kelvin))] });
 }
 
 function coldSpotHours({ rooms, plan }: PlanMeasures, room: string): number {

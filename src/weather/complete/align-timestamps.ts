@@ -2,7 +2,7 @@ import type { Stamps } from '../raw-series.ts';
 import { sampledToMeans } from './sampled-to-means.ts';
 
 /** How the columns of a file move so that they mean what `Weather` says. */
-export interface Shift {
+export interface TimeShift {
   /** By how much the series starts before the first stamp. [s] */
   readonly earlier: number;
   readonly instant: (values: Float64Array) => Float64Array;
@@ -18,7 +18,7 @@ export interface Shift {
  * year takes the first instant from its own end; an open series holds the first reading back that step.
  * A direction is not averaged: it takes the nearer stamp.
  */
-export function shiftToContract(stamps: Stamps, step: number, periodic: boolean): Shift {
+export function alignTimestamps(stamps: Stamps, step: number, periodic: boolean): TimeShift {
   const earlier = stamps.interval === 'ending' ? step : 0;
   const delay = stamps.spotDelay / step;
   const interval =

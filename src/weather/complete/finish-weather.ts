@@ -6,7 +6,7 @@ import type { RawSeries } from '../raw-series.ts';
 import { throwProblems } from '../throw-problems.ts';
 import type { Weather, WeatherNote } from '../weather.ts';
 import type { WeatherOptions } from '../weather-options.ts';
-import { shiftToContract } from './align-timestamps.ts';
+import { alignTimestamps } from './align-timestamps.ts';
 import { checkPlace } from './check-place.ts';
 import { checkRanges } from './check-ranges.ts';
 import { checkTimes } from './check-times.ts';
@@ -35,7 +35,7 @@ export function finishWeather(
 
   const { step, count } = grid!;
   const { title, latitude, longitude, elevation } = raw.place;
-  const shift = shiftToContract(raw.stamps, step, raw.typical);
+  const shift = alignTimestamps(raw.stamps, step, raw.typical);
   const start = grid!.start - shift.earlier;
   const temperature = shift.instant(columns.get('temperature')!);
   const vapour = shift.instant(columns.get('vapour pressure')!);

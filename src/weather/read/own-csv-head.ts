@@ -5,7 +5,7 @@ import type { TextTable } from '../text-table.ts';
 import type { SunOrigin } from '../weather.ts';
 
 /** What the `# key: value` lines of the project's own layout say. */
-export interface TidyHead {
+export interface OwnCsvHead {
   /** How many lines they are. */
   readonly head: number;
   readonly place: Place;
@@ -14,7 +14,7 @@ export interface TidyHead {
   readonly sun: SunOrigin | undefined;
 }
 
-export function readTidyHead(table: TextTable, problems: Problem[]): TidyHead {
+export function readOwnCsvHead(table: TextTable, problems: Problem[]): OwnCsvHead {
   const said = new Map<string, Said>();
   let head = 0;
   while (table.lines[head]?.startsWith('#')) readKey(table, head++, said, problems);

@@ -4,7 +4,7 @@ import { QUANTITY_NAMES, type Quantity } from '../quantity.ts';
 import type { RawSeries } from '../raw-series.ts';
 import { cellProblem, type TextTable } from '../text-table.ts';
 import type { WeatherOptions } from '../weather-options.ts';
-import { readTidyHead } from './own-csv-head.ts';
+import { readOwnCsvHead } from './own-csv-head.ts';
 import { placeWith } from './place-with.ts';
 import { readRows, type WantedColumn, wantedColumn } from './read-rows.ts';
 import { trimmedCells } from './table-rows.ts';
@@ -16,12 +16,12 @@ import { timeReader } from './time-format.ts';
  * Times are ISO 8601 with their zone. Columns are named as `QUANTITIES` names them and carry its units;
  * temperature, humidity, wind and pressure hold at the stamp, the rest are means of the step it begins.
  */
-export function readTidy(
+export function readOwnCsv(
   table: TextTable,
   options: WeatherOptions,
   problems: Problem[],
 ): RawSeries | null {
-  const { head, place, typical, sun } = readTidyHead(table, problems);
+  const { head, place, typical, sun } = readOwnCsvHead(table, problems);
   const names = trimmedCells(table, head, problems);
   const iso = timeReader('iso')!;
   const timeCell = names.indexOf('time');

@@ -8,7 +8,7 @@ import type { WeatherKind, WeatherOptions } from '../weather-options.ts';
 import { binarySign } from './binary-sign.ts';
 import { readColumns } from './read-columns.ts';
 import { readIsdLite } from './read-isd-lite.ts';
-import { readTidy } from './read-own-csv.ts';
+import { readOwnCsv } from './read-own-csv.ts';
 import { readPvgis } from './read-pvgis.ts';
 import { readTmy3 } from './read-tmy3.ts';
 import { sniffKind } from './sniff-kind.ts';
@@ -45,7 +45,7 @@ export function readWeather(text: string, file: string, options: WeatherOptions 
 type Reader = (table: TextTable, options: WeatherOptions, problems: Problem[]) => RawSeries | null;
 
 const READERS: Readonly<Record<WeatherKind, Reader>> = {
-  tidy: readTidy,
+  tidy: readOwnCsv,
   tmy3: readTmy3,
   pvgis: readPvgis,
   'isd-lite': readIsdLite,

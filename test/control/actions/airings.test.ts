@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { AiringHabit } from '../../../src/control/automation.ts';
 import type { Activity } from '../../../src/control/household.ts';
-import type { Seen } from '../../../src/control/observations.ts';
+import type { Observation } from '../../../src/control/observations.ts';
 import { AHEAD, SPRING } from '../../units/summer-time.ts';
 import {
   condition,
@@ -46,8 +46,8 @@ const shower = (from: number, to: number, more: Partial<Activity> = {}): Activit
 
 const stuffyIn = (...steps: readonly number[]) => {
   const when = new Set(steps);
-  return (seen: Seen, step: number): void => {
-    seen.species[0]![0] = when.has(step) ? 1200 : 500;
+  return (observed: Observation, step: number): void => {
+    observed.species[0]![0] = when.has(step) ? 1200 : 500;
   };
 };
 
@@ -80,8 +80,8 @@ test('with probability 0 it comes up and nobody does it', () => {
 });
 
 test('with a probability between, some do, and the same ones for the same seed', () => {
-  const see = (seen: Seen, step: number): void => {
-    seen.species[0]![0] = step % 2 === 0 ? 1200 : 500;
+  const see = (observed: Observation, step: number): void => {
+    observed.species[0]![0] = step % 2 === 0 ? 1200 : 500;
   };
   const run = (seed: number) => air({ probability: 0.4 }, { days: 10, see, automation: { seed } });
   const { occasions, opened } = run(5);
@@ -106,8 +106,8 @@ test('whoever has left before the delay is over opens nothing', () => {
 
 test('shut as soon as the other readings hold', () => {
   const until = [condition('co2', 'below', 700)];
-  const see = (seen: Seen, step: number): void => {
-    seen.species[0]![0] = step < 30 ? 750 : 1200 - 100 * (step - 30);
+  const see = (observed: Observation, step: number): void => {
+    observed.species[0]![0] = step < 30 ? 750 : 1200 - 100 * (step - 30);
   };
   expect(air({ lasts: 7200, until }, { see }).open).toEqual(range(30, 36));
   expect(air({ lasts: 1200, until }, { see }).open).toEqual([30, 31]);
@@ -166,9 +166,9 @@ test('only if outdoor air is drier by the gap, and outdoors is not too cold', ()
 });
 
 test('each window is judged by the air of its own room', () => {
-  const see = (seen: Seen, step: number): void => {
-    stuffyIn(30)(seen, step);
-    seen.absoluteHumidity.set([5, 14]);
+  const see = (observed: Observation, step: number): void => {
+    stuffyIn(30)(observed, step);
+    observed.absoluteHumidity.set([5, 14]);
   };
   const airings = [habit({ openings: [0, 1], drierBy: 1 })];
   const { openTimes } = rehearse({ household: ALWAYS_IN, see, automation: { airings } });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { DeviceControl, Gate, RuleAction } from '../../../src/control/automation.ts';
 import type { Activity, Spell } from '../../../src/control/household.ts';
-import type { Seen } from '../../../src/control/observations.ts';
+import type { Observation } from '../../../src/control/observations.ts';
 import { AHEAD, AUTUMN, SPRING } from '../../units/summer-time.ts';
 import {
   ALERT,
@@ -22,8 +22,8 @@ const BY_DAMP = { kind: 'reading', on: DAMP } as const;
 const PRESENT: Gate = { present: 'in the room', windowsShut: false };
 const dampIn = (...steps: readonly number[]) => {
   const when = new Set(steps);
-  return (seen: Seen, step: number): void => {
-    seen.relativeHumidity[0] = when.has(step) ? 65 : 50;
+  return (observed: Observation, step: number): void => {
+    observed.relativeHumidity[0] = when.has(step) ? 65 : 50;
   };
 };
 const day = (from: number, to: number, more: Partial<Spell> = {}) => ({
@@ -47,7 +47,7 @@ test('always is always; a device without a control stands still', () => {
 
 test('by the clock it runs at the share of its line, also of part of a step', () => {
   const line = day(60, 75, { value: 0.5 } as object);
-  const { steps, devices, starts } = run({ by: { kind: 'clock', line } });
+  const { steps, devices, starts } = run({ by: { kind: 'clock', schedule: line } });
   expect(steps).toEqual([6, 7]);
   expect([devices[6]![0], devices[7]![0]]).toEqual([0.5, 0.25]);
   expect(starts).toBe(1);
@@ -55,11 +55,11 @@ test('by the clock it runs at the share of its line, also of part of a step', ()
 
 test('a clock runs on over midnight without a new start, and follows daylight saving', () => {
   const line = day(1380, 1500);
-  expect(run({ by: { kind: 'clock', line } }, { days: 2 })).toMatchObject({
+  expect(run({ by: { kind: 'clock', schedule: line } }, { days: 2 })).toMatchObject({
     steps: [...range(0, 6), ...range(138, 150), ...range(282, 288)],
     starts: 3,
   });
-  const morning = { by: { kind: 'clock', line: day(420, 430) } } as const;
+  const morning = { by: { kind: 'clock', schedule: day(420, 430) } } as const;
   const around = (jump: number): number[] => {
     const start = Math.floor(jump / DAY) * DAY - DAY;
     return run(morning, { household: { clock: AHEAD }, start, days: 2 }).steps;
@@ -70,8 +70,8 @@ test('a clock runs on over midnight without a new start, and follows daylight sa
 
 test('by a reading it runs between its levels', () => {
   const levels = [61, 58, 55, 54, 59, 60, 62, 50];
-  const see = (seen: Seen, step: number): void => {
-    seen.relativeHumidity[0] = levels[step] ?? 50;
+  const see = (observed: Observation, step: number): void => {
+    observed.relativeHumidity[0] = levels[step] ?? 50;
   };
   const by = { kind: 'reading', on: { ...DAMP, clear: 55 } } as const;
   expect(run({ by }, { see })).toMatchObject({ steps: [0, 1, 6], starts: 2 });
@@ -132,8 +132,8 @@ test('it runs only while somebody is there, or in the home, or the windows are s
 test('only in permitted hours, and only while outdoor air is drier by the gap', () => {
   const see = dampIn(...range(10, 40));
   expect(run({ by: BY_DAMP, permitted: day(150, 250) }, { see }).steps).toEqual(range(15, 25));
-  const wetter = (seen: Seen, step: number): void => {
-    seen.outdoor[2] = step < 20 ? 5.4 : 8;
+  const wetter = (observed: Observation, step: number): void => {
+    observed.outdoor[2] = step < 20 ? 5.4 : 8;
   };
   expect(run({ drierBy: 3 }, { see: wetter }).steps).toEqual(range(0, 20));
 });
@@ -168,9 +168,9 @@ test('after its longest run it rests, a step at the least', () => {
 test('a rule runs it and stops it, and stop wins', () => {
   const act = (on: boolean): RuleAction => ({ do: 'device', device: 0, on });
   const hot = condition('temperature', 'above', 25);
-  const see = (seen: Seen, step: number): void => {
-    dampIn(...range(10, 20))(seen, step);
-    seen.temperature[0] = step >= 15 && step < 30 ? 26 : 20;
+  const see = (observed: Observation, step: number): void => {
+    dampIn(...range(10, 20))(observed, step);
+    observed.temperature[0] = step >= 15 && step < 30 ? 26 : 20;
   };
   const with_ = (
     by: DeviceControl['by'],
@@ -187,8 +187,8 @@ test('a rule runs it and stops it, and stop wins', () => {
 });
 
 test('a full tank stops it until somebody home and awake empties it', () => {
-  const see = (seen: Seen, step: number): void => {
-    seen.full[0] = step >= 10 && step < 48 ? 1 : 0;
+  const see = (observed: Observation, step: number): void => {
+    observed.full[0] = step >= 10 && step < 48 ? 1 : 0;
   };
   // Least times do not keep a full one running.
   const asleep = run(
@@ -205,11 +205,11 @@ test('a full tank stops it until somebody home and awake empties it', () => {
 });
 
 test('starts and emptyings count from where counting starts', () => {
-  const see = (seen: Seen, step: number): void => {
-    seen.full[0] = step === 10 || step === 100 ? 1 : 0;
+  const see = (observed: Observation, step: number): void => {
+    observed.full[0] = step === 10 || step === 100 ? 1 : 0;
   };
   const household = { people: [someone([0, 1440])] };
-  const by = { kind: 'clock', line: day(60, 120) } as const;
+  const by = { kind: 'clock', schedule: day(60, 120) } as const;
   const counted = run({ by }, { see, household, days: 2, countFrom: 50 });
   expect(counted).toMatchObject({ starts: 1, emptied: 1, emptiedAt: [10, 100] });
   expect(counted.device).toBe(0);

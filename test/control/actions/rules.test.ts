@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Gate, Rule, RuleAction } from '../../../src/control/automation.ts';
-import type { Seen } from '../../../src/control/observations.ts';
+import type { Observation } from '../../../src/control/observations.ts';
 import { seededRandom } from '../../../src/units/seeded-random.ts';
 import { always } from '../../engine/homes.ts';
 import {
@@ -22,8 +22,8 @@ const WARM = condition('temperature', 'above', 25);
 /** The den is too warm in these steps. */
 const warmIn = (...steps: readonly number[]) => {
   const when = new Set(steps);
-  return (seen: Seen, step: number): void => {
-    seen.temperature[0] = when.has(step) ? 26 : 20;
+  return (observed: Observation, step: number): void => {
+    observed.temperature[0] = when.has(step) ? 26 : 20;
   };
 };
 const runs: RuleAction = { do: 'device', device: 0, on: true };
@@ -49,8 +49,8 @@ test('with no dwell and a perfect sensor a rule is its threshold crossing, exact
   const random = seededRandom(7);
   const temperature = Array.from({ length: 144 }, () => 24 + 2 * random());
   temperature[20] = 25; // on the edge is not above
-  const see = (seen: Seen, step: number): void => {
-    seen.temperature[0] = temperature[step]!;
+  const see = (observed: Observation, step: number): void => {
+    observed.temperature[0] = temperature[step]!;
   };
   const above = temperature.flatMap((t, step) => (t > 25 ? [step] : []));
   expect(withRun({}, { see })).toEqual(above);
@@ -60,22 +60,22 @@ test('with no dwell and a perfect sensor a rule is its threshold crossing, exact
 
 test('once met, a condition stays met down to its clear level', () => {
   const levels = [24, 25.5, 24.5, 24.01, 24, 24.5, 25, 25.01, 23];
-  const see = (seen: Seen, step: number): void => {
-    seen.temperature[0] = levels[step] ?? 20;
+  const see = (observed: Observation, step: number): void => {
+    observed.temperature[0] = levels[step] ?? 20;
   };
   expect(withRun({ all: [{ ...WARM, clear: 24 }] }, { see })).toEqual([1, 2, 3, 7]);
   const cold = condition('temperature', 'below', 18, { clear: 19 });
-  const mirrored = (seen: Seen, step: number): void => {
-    seen.temperature[0] = 43 - (levels[step] ?? 20);
+  const mirrored = (observed: Observation, step: number): void => {
+    observed.temperature[0] = 43 - (levels[step] ?? 20);
   };
   expect(withRun({ all: [cold] }, { see: mirrored })).toEqual([1, 2, 3, 7]);
 });
 
 test('all conditions have to hold at once', () => {
   const damp = condition('relative humidity', 'above', 60);
-  const see = (seen: Seen, step: number): void => {
-    seen.temperature[0] = step >= 10 ? 26 : 20;
-    seen.relativeHumidity[0] = step < 20 ? 70 : 50;
+  const see = (observed: Observation, step: number): void => {
+    observed.temperature[0] = step >= 10 ? 26 : 20;
+    observed.relativeHumidity[0] = step < 20 ? 70 : 50;
   };
   expect(withRun({ all: [WARM, damp] }, { see })).toEqual(range(10, 20));
 });
@@ -184,8 +184,8 @@ test('a window is opened after the delay, and never when the probability is 0', 
 
 test('somebody opens it as often as the probability says, the same days for the same seed', () => {
   const rules = [rule({ all: [WARM], actions: [opens({ probability: 0.3, lasts: 600 })] })];
-  const see = (seen: Seen, step: number): void => {
-    seen.temperature[0] = step % 2 === 0 ? 26 : 20;
+  const see = (observed: Observation, step: number): void => {
+    observed.temperature[0] = step % 2 === 0 ? 26 : 20;
   };
   const household = { people: [someone([0, 1440])] };
   const run = (seed: number) => rehearse({ days: 10, see, household, automation: { seed, rules } });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createDay, layOutDay } from '../../../src/control/day-inputs.ts';
+import { createDayInputs, fillDayInputs } from '../../../src/control/day-inputs.ts';
 import { bareHome, bareRoom, quietHousehold } from '../../engine/homes.ts';
 
 // Invented paint, from the 10th of March on, in room 1.
@@ -9,8 +9,8 @@ const HOME = bareHome([bareRoom('a', 30), bareRoom('b', 30)]);
 
 function emissionOn(start: number): number[] {
   const household = quietHousehold(HOME, { decaying: [PAINT] });
-  const day = createDay(household, 2, 2, 24);
-  layOutDay(day, household, start, 3600, 24);
+  const day = createDayInputs(household, 2, 2, 24);
+  fillDayInputs(day, household, start, 3600, 24);
   return [...day.thingsSpecies[1]!].filter((_, k) => k % 2 === 1);
 }
 

@@ -6,7 +6,7 @@ import {
   type Sensor,
 } from '../../../src/control/automation.ts';
 import { createMoment, turnTo } from '../../../src/control/control-context.ts';
-import { createSeen, type Seen } from '../../../src/control/observations.ts';
+import { createObservation, type Observation } from '../../../src/control/observations.ts';
 import { createSensors } from '../../../src/control/sensors/sensors.ts';
 import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
@@ -18,7 +18,7 @@ import { condition, HOME, MONDAY } from '../rehearse.ts';
 /** What sensors report at each of some steps. [step][sensor] */
 function readings(
   conditions: readonly Condition[],
-  { steps = 1, dt = 600, seed = 1, start = MONDAY, see = (_: Seen, __: number): void => {} },
+  { steps = 1, dt = 600, seed = 1, start = MONDAY, see = (_: Observation, __: number): void => {} },
 ): number[][] {
   const household = quietHousehold(HOME, { clock: AHEAD });
   const moment = createMoment(household);
@@ -31,11 +31,11 @@ function readings(
   const windows = { open: Uint8Array.of(1, 0) };
   const around = { home: HOME, household, dt, moment, presence, windows };
   const sensors = createSensors(conditions, around, seed);
-  const seen = createSeen(2, 2, 2);
-  seen.outdoor.set([5, 80, 5.4]);
+  const observed = createObservation(2, 2, 2);
+  observed.outdoor.set([5, 80, 5.4]);
   return Array.from({ length: steps }, (_, s) => {
-    see(seen, s);
-    turnTo(moment, moment.day, s, start, dt, seen);
+    see(observed, s);
+    turnTo(moment, moment.day, s, start, dt, observed);
     sensors.read();
     return sensors.of.map((k) => sensors.readings[k]!);
   });
@@ -43,8 +43,8 @@ function readings(
 
 const one = (sensor: Partial<Sensor>): Condition =>
   condition('temperature', 'above', 0, { sensor: { ...PERFECT_SENSOR, ...sensor } });
-const ramp = (seen: Seen, s: number): void => {
-  seen.temperature[0] = 20 + 0.07 * s;
+const ramp = (observed: Observation, s: number): void => {
+  observed.temperature[0] = 20 + 0.07 * s;
 };
 
 test('a perfect sensor tells the truth at once', () => {
@@ -64,8 +64,8 @@ test('a reading stands until the next report is due', () => {
 });
 
 test('a lag answers a jump as a first-order store does', () => {
-  const jump = (seen: Seen, s: number): void => {
-    seen.temperature[0] = s === 0 ? 0 : 1;
+  const jump = (observed: Observation, s: number): void => {
+    observed.temperature[0] = s === 0 ? 0 : 1;
   };
   const told = readings([one({ lag: 900 })], { steps: 4, dt: 300, see: jump }).flat();
   expect(told[0]).toBe(0);
@@ -111,16 +111,20 @@ test('two conditions on the same kind of sensor in one room read the same; other
   }
 });
 
-function reads(quantity: Quantity, room: number, see: (seen: Seen) => void = () => {}): number {
+function reads(
+  quantity: Quantity,
+  room: number,
+  see: (observed: Observation) => void = () => {},
+): number {
   return readings([condition(quantity, 'above', 0, { room })], { see })[0]![0]!;
 }
 
 test('quantities are those of the room, or of outdoors', () => {
-  const set = (seen: Seen): void => {
-    seen.relativeHumidity.set([50, 70]);
-    seen.absoluteHumidity.set([8.6, 12]);
-    seen.species[1]!.set([3, 14]);
-    seen.outdoorSpecies.set([420, 9]);
+  const set = (observed: Observation): void => {
+    observed.relativeHumidity.set([50, 70]);
+    observed.absoluteHumidity.set([8.6, 12]);
+    observed.species[1]!.set([3, 14]);
+    observed.outdoorSpecies.set([420, 9]);
   };
   expect(reads('relative humidity', 1, set)).toBe(70);
   expect(reads('relative humidity', -1, set)).toBe(80);
@@ -138,13 +142,13 @@ test('the dew point is that of the water in the air, and dry air does not stop i
     [20, 9.3],
     [5, -3],
   ] as const) {
-    const got = reads('dew point', 0, (seen) => {
-      seen.temperature[0] = t;
-      seen.absoluteHumidity[0] = vapourDensity(saturationPressure(dew), t);
+    const got = reads('dew point', 0, (observed) => {
+      observed.temperature[0] = t;
+      observed.absoluteHumidity[0] = vapourDensity(saturationPressure(dew), t);
     });
     expect(got).toBeCloseTo(dew, 9);
   }
-  expect(reads('dew point', 0, (seen) => seen.absoluteHumidity.fill(0))).toBeLessThan(-80);
+  expect(reads('dew point', 0, (observed) => observed.absoluteHumidity.fill(0))).toBeLessThan(-80);
 });
 
 test('a species the home does not carry reads as no number', () => {

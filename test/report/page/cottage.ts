@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { createSimulator } from '../../../src/cli/simulation-task.ts';
 import type { ReportInput } from '../../../src/report/page/report-input.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
-import type { VariedPlan } from '../../../src/studies/plan-variant.ts';
+import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
 import {
   type ReportStudy,
   reportStudy,
@@ -47,8 +47,8 @@ export async function studyOf(
   const files = new Map([['w.csv', WEATHER]]);
   const setup = { file: 'cottage.yaml', text, files, weatherFile: 'w.csv', weatherText: WEATHER };
   const simulator = createSimulator(setup);
-  const ask = (varied: VariedPlan, watched: boolean) => {
-    const answer = simulator({ varied, watched });
+  const ask = (variant: PlanVariant, watched: boolean) => {
+    const answer = simulator({ variant: variant, watched });
     if ('problems' in answer) throw new InputProblems(answer.problems);
     return answer.done;
   };
@@ -59,8 +59,8 @@ export async function studyOf(
     refuseAbout: (known) => {
       throw new Error(`only ${known.join(', ')}`);
     },
-    run: (varied) => ask(varied, false).measures,
-    watch: (varied) => ask(varied, true) as WatchedRun,
+    run: (variant) => ask(variant, false).measures,
+    watch: (variant) => ask(variant, true) as WatchedRun,
   });
 }
 

@@ -4,7 +4,7 @@ import {
   type Flip,
   type FlipsSetup,
 } from '../../../src/studies/doubts/decision-flips.ts';
-import type { VariedPlan } from '../../../src/studies/plan-variant.ts';
+import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 import { AIRED, DRIER, DRY, linearScenario, linearWorld, type Today } from '../linear-world.ts';
 
@@ -161,9 +161,9 @@ describe('where the scenario forbids a value', () => {
 
   test('not tried, in words, where a value between is refused', async () => {
     const { run } = linearWorld(linearScenario({ plans: PLANS }));
-    const refusing = (varied: VariedPlan) => {
-      const between = varied.set.some((words) => words === '/heating/setpoint=20');
-      return run(between ? { ...varied, set: ['/heating/setpoint=-11'] } : varied);
+    const refusing = (variant: PlanVariant) => {
+      const between = variant.set.some((words) => words === '/heating/setpoint=20');
+      return run(between ? { ...variant, set: ['/heating/setpoint=-11'] } : variant);
     };
     const { found } = await flips({ rivals: [], over: { run: refusing } });
     expect(of(found, 'thermostat')).toMatchObject({
@@ -175,9 +175,9 @@ describe('where the scenario forbids a value', () => {
     const { run } = linearWorld(linearScenario({ plans: PLANS }));
     const place = { file: 'lines.yaml', line: 0, column: 0, where: '', expected: '', hint: '' };
     const wet = { ...place, got: 'relative humidity of 318 %, outside 0 to 200 %' };
-    const refusing = (varied: VariedPlan) => {
-      if (varied.set.some((words) => words.includes('/water='))) throw new InputProblems([wet]);
-      return run(varied);
+    const refusing = (variant: PlanVariant) => {
+      if (variant.set.some((words) => words.includes('/water='))) throw new InputProblems([wet]);
+      return run(variant);
     };
     const { found } = await flips({ rivals: [], over: { run: refusing } });
     expect(of(found, 'water')).toMatchObject({
@@ -248,16 +248,16 @@ describe('how it is asked', () => {
   test('the range of doubt moves along: money saved for sure is not asked to dry', async () => {
     // No damp in the home, 200 a year less with the plan: 87.5 saved, of which 20 are beyond doubt.
     const world = linearWorld(linearScenario({ setpoint: 22 }));
-    const cheaper = async (varied: VariedPlan) => {
-      const figures = await world.run(varied);
-      const less = varied.plan === 'dry' ? 200 : 0;
+    const cheaper = async (variant: PlanVariant) => {
+      const figures = await world.run(variant);
+      const less = variant.plan === 'dry' ? 200 : 0;
       const total_per_year = figures.money.total_per_year - less;
       return { ...figures, money: { ...figures.money, total_per_year } };
     };
     const [baseline, plan] = [world.named('as-lived'), world.named('dry')];
     const found = await decisionFlips({
       ...{ baseline, room: 'den', rivals: [], run: cheaper, electricityPrice: 0.3 },
-      plan: { ...plan, measures: await cheaper(plan.varied) },
+      plan: { ...plan, measures: await cheaper(plan.variant) },
       range: { low: -100, high: -20 },
     });
     const { value } = of(found, 'electricity');
@@ -265,5 +265,5 @@ describe('how it is asked', () => {
   });
 });
 
-const touching = (asked: readonly VariedPlan[], at: string): VariedPlan[] =>
+const touching = (asked: readonly PlanVariant[], at: string): PlanVariant[] =>
   asked.filter(({ set }) => set.some((words) => words.startsWith(at)));

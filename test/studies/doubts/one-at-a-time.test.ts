@@ -5,7 +5,7 @@ import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type DoubtfulInput, doubtfulInputs } from '../../../src/studies/doubts/doubtful-inputs.ts';
 import { oneAtATime } from '../../../src/studies/doubts/one-at-a-time.ts';
-import { prepareVaried, type VariedPlan } from '../../../src/studies/plan-variant.ts';
+import { type PlanVariant, prepareVariant } from '../../../src/studies/plan-variant.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 import { somePlan } from '../some-plan.ts';
@@ -78,8 +78,8 @@ describe('which inputs are tried', () => {
     expect(refused.map(({ path }) => path)).toEqual([]);
 
     /** True where the setting is understood and the value is then no longer assumed. */
-    function isTaken(varied: VariedPlan, path: string): boolean {
-      const plan = prepareVaried(scenario, new Map(), varied);
+    function isTaken(variant: PlanVariant, path: string): boolean {
+      const plan = prepareVariant(scenario, new Map(), variant);
       return plan.assumed.every((other) => other.path !== path);
     }
   });
@@ -87,18 +87,18 @@ describe('which inputs are tried', () => {
 
 /** Extra money of the plan: -100 + 3 times a - 2 times b; c is in both plans alike. */
 function world() {
-  const asked: VariedPlan[] = [];
-  const run = async (varied: VariedPlan): Promise<PlanMeasures> => {
-    asked.push(varied);
-    const { a, b, c, d } = { a: 10, b: 20, c: 0, d: 0, ...settingsOf(varied) };
+  const asked: PlanVariant[] = [];
+  const run = async (variant: PlanVariant): Promise<PlanMeasures> => {
+    asked.push(variant);
+    const { a, b, c, d } = { a: 10, b: 20, c: 0, d: 0, ...settingsOf(variant) };
     if (d > 5) throw new InputProblems([]);
-    const extra = varied.plan === 'dry' ? -100 + 3 * a - 2 * b : 0;
-    return somePlan(varied.plan, { energy: 1000 + c + extra });
+    const extra = variant.plan === 'dry' ? -100 + 3 * a - 2 * b : 0;
+    return somePlan(variant.plan, { energy: 1000 + c + extra });
   };
   return { run, asked };
 }
 
-const settingsOf = ({ set }: VariedPlan): Record<string, number> =>
+const settingsOf = ({ set }: PlanVariant): Record<string, number> =>
   Object.fromEntries(
     set.map((words) => [words.slice(1).split('=')[0]!, Number(words.split('=')[1])]),
   );
@@ -150,7 +150,7 @@ describe('one input at a time', () => {
     const found = await oneAtATime({ ...plans, inputs: [{ ...inputs[2]!, only: 'plan' }], run });
     expect(found).toMatchObject({ low: -140, high: 10, runs: asked.length });
     const touched = asked.filter(({ set }) => set.some((words) => words.startsWith('/a=')));
-    expect(touched.map((varied) => varied.plan)).toEqual(['dry', 'dry']);
+    expect(touched.map((variant) => variant.plan)).toEqual(['dry', 'dry']);
   });
 
   test('any other figure may be asked for', async () => {
@@ -161,7 +161,7 @@ describe('one input at a time', () => {
   });
 
   test('a failure that is not the input’s is not swallowed', async () => {
-    const run = async ({ set }: VariedPlan): Promise<PlanMeasures> => {
+    const run = async ({ set }: PlanVariant): Promise<PlanMeasures> => {
       if (set.includes('/a=50')) throw new Error('the worker is gone');
       return somePlan('x');
     };

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { statedDoubts } from '../../../src/studies/doubts/stated-doubts.ts';
-import { variedScenario } from '../../../src/studies/plan-variant.ts';
+import { variantScenario } from '../../../src/studies/plan-variant.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 
 const SOURCE = 'stated in the scenario';
@@ -21,7 +21,7 @@ plans:
 
 function stated(plan: string, set: readonly string[] = [], text = TEXT) {
   const scenario = readScenario(text, 'h.yaml');
-  const raw = variedScenario(scenario, { plan, set });
+  const raw = variantScenario(scenario, { plan, set });
   return statedDoubts(scenario, preparePlan(scenario, { plan, set, files: new Map() }), raw);
 }
 

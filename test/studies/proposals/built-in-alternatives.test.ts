@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { readScenario, type Scenario } from '../../../src/scenario/read-scenario.ts';
 import { mergePatch } from '../../../src/scenario/yaml/merge-patch.ts';
-import { prepareVaried, variedScenario } from '../../../src/studies/plan-variant.ts';
+import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
 import type { BuiltIn } from '../../../src/studies/proposals/built-in.ts';
 import { builtInAlternatives } from '../../../src/studies/proposals/built-in-alternatives.ts';
-import { changeSettings } from '../../../src/studies/settings-from-patch.ts';
+import { settingsFromPatch } from '../../../src/studies/settings-from-patch.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 import { type RoomFigures, somePlan } from '../some-plan.ts';
 
@@ -32,7 +32,7 @@ function figures(
 
 function proposals(scenario: Scenario, baseline = figures({ living: 10, bedroom: 90 })): BuiltIn[] {
   const [first] = scenario.plans;
-  const rawOf = (plan: string) => variedScenario(scenario, { plan, set: [] });
+  const rawOf = (plan: string) => variantScenario(scenario, { plan, set: [] });
   const plans = scenario.plans.map(({ name }) => ({ name, raw: rawOf(name) }));
   return builtInAlternatives({ raw: rawOf(first!.name), plans }, baseline);
 }
@@ -51,8 +51,8 @@ describe('what is proposed', () => {
   test('every one can be prepared, and buys what it says', () => {
     const scenario = home();
     for (const { name, says, change, buys } of proposals(scenario)) {
-      const set = changeSettings(change);
-      const plan = prepareVaried(scenario, new Map(), {
+      const set = settingsFromPatch(change);
+      const plan = prepareVariant(scenario, new Map(), {
         plan: 'as-lived',
         set,
         as: { name, says, buys },
@@ -156,9 +156,9 @@ describe.each(['terrace', 'flat', 'stove-cottage'])('of the demonstration %s', (
   test('something is left to propose, and all of it can be read', () => {
     expect(list.length).toBeGreaterThan(0);
     for (const { change } of list) {
-      const settings = changeSettings(change);
-      const laid = variedScenario(scenario, { ...varied, set: settings });
-      expect(laid).toEqual(mergePatch(variedScenario(scenario, varied), change));
+      const settings = settingsFromPatch(change);
+      const laid = variantScenario(scenario, { ...varied, set: settings });
+      expect(laid).toEqual(mergePatch(variantScenario(scenario, varied), change));
     }
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
-import { variedScenario } from '../../../src/studies/plan-variant.ts';
+import { variantScenario } from '../../../src/studies/plan-variant.ts';
 import { householdWater } from '../../../src/studies/proposals/household-water.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 
@@ -10,7 +10,7 @@ const ACTIVITIES =
   '{ what: laundry dried indoors, at: "09:00", days: [Mon, Thu], months: [Jan, Feb, Mar], water: 7 L }, ' +
   '{ what: plants, number: 4, water: 0.1 L }, { what: fridge }, { what: shower, at: ["07:00", "07:20"] }]';
 const scenario = readScenario(homeWith(`household: { activities: ${ACTIVITIES} }`), 'h.yaml');
-const raw = variedScenario(scenario, { plan: 'as-lived', set: [] });
+const raw = variantScenario(scenario, { plan: 'as-lived', set: [] });
 
 describe('water of a household', () => {
   const water = householdWater(raw)!;
@@ -22,7 +22,7 @@ describe('water of a household', () => {
   test('all of it so many times as much, as settings that are understood', () => {
     const set = water.times(1.5);
     expect(set).toHaveLength(4); // the fridge gives none
-    const wetter = householdWater(variedScenario(scenario, { plan: 'as-lived', set }))!;
+    const wetter = householdWater(variantScenario(scenario, { plan: 'as-lived', set }))!;
     expect(wetter.litres_a_day).toBeCloseTo(1.5 * water.litres_a_day, 9);
     const rates = (words: readonly string[]) =>
       preparePlan(scenario, { plan: null, set: words, files: new Map() }).household.activities.map(
@@ -33,7 +33,7 @@ describe('water of a household', () => {
 
   test('unknown where the activities are the assumed ones, or give no water', () => {
     const text = (more: string) =>
-      variedScenario(readScenario(homeWith(more), 'h.yaml'), { plan: 'as-lived', set: [] });
+      variantScenario(readScenario(homeWith(more), 'h.yaml'), { plan: 'as-lived', set: [] });
     expect(householdWater(text(''))).toBeNull();
     expect(householdWater(text('household: { activities: [{ what: fridge }] }'))).toBeNull();
     expect(householdWater({ title: 'no scenario' })).toBeNull();

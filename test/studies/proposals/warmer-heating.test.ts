@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
-import { variedScenario } from '../../../src/studies/plan-variant.ts';
+import { variantScenario } from '../../../src/studies/plan-variant.ts';
 import { warmerHeating, warmerRoom } from '../../../src/studies/proposals/warmer-heating.ts';
-import { changeSettings } from '../../../src/studies/settings-from-patch.ts';
+import { settingsFromPatch } from '../../../src/studies/settings-from-patch.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 
 const PROGRAMMES = [
@@ -23,26 +23,26 @@ function lines(text: string, set: readonly string[] = []) {
   return household.setpoints;
 }
 
-const raised = (line: ReturnType<typeof lines>[number], kelvin: number, frost = 5) => ({
+const raised = (schedule: ReturnType<typeof lines>[number], kelvin: number, frost = 5) => ({
   // The frost guard, which holds where no setback is given, stays.
-  base: line.base === frost ? frost : line.base + kelvin,
-  spells: line.spells.map((spell) => ({
+  base: schedule.base === frost ? frost : schedule.base + kelvin,
+  spells: schedule.spells.map((spell) => ({
     ...spell,
     value: spell.value === frost ? frost : spell.value + kelvin,
   })),
 });
 const rawOf = (text: string) =>
-  variedScenario(readScenario(homeWith(text), 'h.yaml'), { plan: 'as-lived', set: [] });
+  variantScenario(readScenario(homeWith(text), 'h.yaml'), { plan: 'as-lived', set: [] });
 
 describe('every thermostat higher', () => {
   test.each(PROGRAMMES)('%s', (text) => {
-    const set = changeSettings(warmerHeating(rawOf(text), 2));
-    expect(lines(text, set)).toEqual(lines(text).map((line) => raised(line, 2)));
+    const set = settingsFromPatch(warmerHeating(rawOf(text), 2));
+    expect(lines(text, set)).toEqual(lines(text).map((schedule) => raised(schedule, 2)));
   });
 
   test('rooms that are off stay off, and without a source there is nothing', () => {
     const off = 'heating: { setpoint: 19, rooms: { bedroom: off } }';
-    const [living, bedroom] = lines(off, changeSettings(warmerHeating(rawOf(off), 2)));
+    const [living, bedroom] = lines(off, settingsFromPatch(warmerHeating(rawOf(off), 2)));
     expect([living!.base, bedroom!.base]).toEqual([21, 5]);
     expect(warmerHeating(rawOf('heating: { source: none }'), 2)).toBeNull();
   });
@@ -50,7 +50,7 @@ describe('every thermostat higher', () => {
 
 describe('one room warmer', () => {
   test.each(PROGRAMMES)('%s', (text) => {
-    const set = changeSettings(warmerRoom(rawOf(text), 'bedroom', 1.25));
+    const set = settingsFromPatch(warmerRoom(rawOf(text), 'bedroom', 1.25));
     const [living, bedroom] = lines(text);
     expect(lines(text, set)).toEqual([living, raised(bedroom!, 1.25)]);
   });
@@ -62,7 +62,7 @@ describe('one room warmer', () => {
 
 test('a change as settings: names with slashes, lists whole, null removing', () => {
   const change = { home: { rooms: { 'up/down': { panes: [{ area: 1 }], use: null } } }, empty: {} };
-  expect(changeSettings(change)).toEqual([
+  expect(settingsFromPatch(change)).toEqual([
     '/home/rooms/up~1down/panes=[{"area":1}]',
     '/home/rooms/up~1down/use=null',
   ]);

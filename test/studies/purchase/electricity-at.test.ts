@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
-import { prepareVaried, variedScenario } from '../../../src/studies/plan-variant.ts';
+import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
 import { electricityAt } from '../../../src/studies/purchase/electricity-at.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 
@@ -13,8 +13,8 @@ function dearer(electricity: string | null, times: number) {
   const money = electricity === null ? '' : `money: { electricity: ${electricity} }`;
   const scenario = readScenario(homeWith(money), 'h.yaml');
   const prepared = (set: readonly string[]) =>
-    prepareVaried(scenario, FILES, { plan: 'as-lived', set });
-  const raw = variedScenario(scenario, { plan: 'as-lived', set: [] });
+    prepareVariant(scenario, FILES, { plan: 'as-lived', set });
+  const raw = variantScenario(scenario, { plan: 'as-lived', set: [] });
   const set = electricityAt(raw, prepared([]), times);
   const fuel = (words: readonly string[]) => prepared(words).prices.fuels.electricity!;
   return { set, before: fuel([]), after: fuel(set ?? []) };

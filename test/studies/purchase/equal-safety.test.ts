@@ -6,7 +6,7 @@ import {
   surfaceRelativeHumidity,
   surfaceTemperature,
 } from '../../../src/physics/moisture/surface-humidity.ts';
-import type { VariedPlan } from '../../../src/studies/plan-variant.ts';
+import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
 import { equalSafety } from '../../../src/studies/purchase/equal-safety.ts';
 import { compare } from '../../reference/compare.ts';
 import { somePlan } from '../some-plan.ts';
@@ -20,22 +20,22 @@ const withHours = (plan: string, hours: number, energy = 1000): PlanMeasures =>
   somePlan(plan, { energy, den: { over: { cold_spot_hours_above_80_pct: hours } } });
 
 /** What the settings ask of the den. [°C] */
-const setpointOf = ({ set }: VariedPlan): number =>
+const setpointOf = ({ set }: PlanVariant): number =>
   Number(set.find((words) => words.startsWith('/heating/rooms/den/setpoint='))?.split('=')[1]);
 
 /** A home in which each kelvin takes 100 h off and costs 40 a year. */
 function linearWorld(hours: number) {
-  const asked: VariedPlan[] = [];
-  const run = (varied: VariedPlan) => {
-    asked.push(varied);
-    const more = setpointOf(varied) - 18;
+  const asked: PlanVariant[] = [];
+  const run = (variant: PlanVariant) => {
+    asked.push(variant);
+    const more = setpointOf(variant) - 18;
     return withHours('warmer', hours - 100 * more, 1000 + 40 * more);
   };
   return { run, asked };
 }
 
 const baseline = {
-  varied: { plan: 'as-lived', set: ['/step=15'] },
+  variant: { plan: 'as-lived', set: ['/step=15'] },
   measures: withHours('as-lived', 400),
 };
 
@@ -139,8 +139,8 @@ describe('a room at 18 °C and 65 %, 5 °C outside, cold spot 0.70', () => {
 
   test('must be as warm as its dew point asks to be at 80 %', async () => {
     // 100 h of such weather, in which every hour above 80 % counts
-    const run = (varied: VariedPlan) =>
-      withHours('warmer', spot(setpointOf(varied), pressure) > 80 ? 100 : 0);
+    const run = (variant: PlanVariant) =>
+      withHours('warmer', spot(setpointOf(variant), pressure) > 80 ? 100 : 0);
     const wet = { ...baseline, measures: withHours('as-lived', 100) };
     const device = withHours('dry', 0);
     const setup = { room: 'den', baseline: wet, raw: RAW, device, run };

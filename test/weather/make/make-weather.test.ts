@@ -8,7 +8,7 @@ import { makeWeather } from '../../../src/weather/make/make-weather.ts';
 import { persistentSeries } from '../../../src/weather/make/persistent-series.ts';
 import type { WeatherRecipe } from '../../../src/weather/make/recipe.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
-import { writeTidyCsv } from '../../../src/weather/write-own-csv.ts';
+import { writeOwnCsv } from '../../../src/weather/write-own-csv.ts';
 import { compareBand } from '../../reference/compare.ts';
 
 const file = (name: string) =>
@@ -18,7 +18,7 @@ const csv = file('saltmere-typical.csv');
 
 describe('the demonstration year', () => {
   test('is what its recipe makes, byte for byte', () => {
-    expect(writeTidyCsv(makeWeather(recipe)) === csv).toBe(true);
+    expect(writeOwnCsv(makeWeather(recipe)) === csv).toBe(true);
   });
 
   test('reads without a word of complaint, as a typical year', () => {
@@ -82,7 +82,7 @@ describe.each([1, 2, 77])('a made year, seed %i', (seed) => {
   });
 
   test('is possible: no more vapour than saturated, sun only by day, wind from somewhere', () => {
-    const again = readWeather(writeTidyCsv(weather), 'made.csv'); // every range is checked there
+    const again = readWeather(writeOwnCsv(weather), 'made.csv'); // every range is checked there
     expect(again.notes).toEqual([]);
     for (let k = 0; k < 24; k++) {
       const night = k < 3 || k > 21;
@@ -92,7 +92,7 @@ describe.each([1, 2, 77])('a made year, seed %i', (seed) => {
   });
 
   test('relative humidity falls on warm afternoons', () => {
-    const rows = writeTidyCsv(weather)
+    const rows = writeOwnCsv(weather)
       .split('\n')
       .filter((row) => row.startsWith('2023-06'));
     const at = (hour: number) =>

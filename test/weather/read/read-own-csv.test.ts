@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { vapourPressureFromHumidityRatio } from '../../../src/physics/moist-air/humidity-ratio.ts';
 import { relativeHumidity } from '../../../src/physics/moist-air/relative-humidity.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
-import { writeTidyCsv } from '../../../src/weather/write-own-csv.ts';
+import { writeOwnCsv } from '../../../src/weather/write-own-csv.ts';
 import { compare } from '../../reference/compare.ts';
 import { tidy } from '../tidy-text.ts';
 
@@ -92,15 +92,15 @@ describe('the tidy layout', () => {
       '2023-06-01T10:00Z,14.5,70.1,100900,3.5,240,310,180,7.5',
       '2023-06-01T11:00Z,-0.25,66,100880,4,,0,95,8',
     ];
-    const csv = writeTidyCsv(readWeather(tidy(head, rows), 'a'));
+    const csv = writeOwnCsv(readWeather(tidy(head, rows), 'a'));
     expect(csv.split('\n').slice(-4)).toEqual([head, ...rows, '']);
-    expect(writeTidyCsv(readWeather(csv, 'b'))).toBe(csv);
+    expect(writeOwnCsv(readWeather(csv, 'b'))).toBe(csv);
   });
 
   test('a sun that was derived or made up is not called measured by the file written of it', () => {
     const rows = ['2023-06-01T10:00Z,14,70,3,600', '2023-06-01T11:00Z,14,70,3,600'];
     const head = 'time,temperature,relative humidity,wind speed,global horizontal';
-    const csv = writeTidyCsv(readWeather(tidy(head, rows), 'a'));
+    const csv = writeOwnCsv(readWeather(tidy(head, rows), 'a'));
     expect(csv).toContain('\n# sun: split from global\n');
     expect(readWeather(csv, 'b').sun).toBe('split from global');
     const invented = csv.replace('split from global', 'invented');
@@ -109,7 +109,7 @@ describe('the tidy layout', () => {
 
   test('carries its notes along in its head', () => {
     const rows = ['2023-06-01T10:00Z,14,70,3', '2023-06-01T11:00Z,14,70,3'];
-    const csv = writeTidyCsv(
+    const csv = writeOwnCsv(
       readWeather(tidy('time,temperature,relative humidity,wind speed', rows), 'a'),
     );
     expect(csv).toContain('# note: no pressure in the file: 100905 Pa from the elevation\n');

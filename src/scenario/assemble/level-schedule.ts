@@ -1,8 +1,8 @@
-import type { Spell, WeekLine } from '../../control/household.ts';
+import type { Spell, WeekSchedule } from '../../control/household.ts';
 import { ALL_YEAR } from '../model/month-fields.ts';
 
 /** A line that never leaves one value. */
-export const level = (base: number): WeekLine => ({ base, spells: [] });
+export const level = (base: number): WeekSchedule => ({ base, spells: [] });
 
 /**
  * A line that during some spells is no higher than a value: a night setting on top of a programme
@@ -11,27 +11,31 @@ export const level = (base: number): WeekLine => ({ base, spells: [] });
  * Months that differ in what happens are laid out each on their own; a spell that runs past the midnight
  * of their last day is cut there.
  */
-export function capped(line: WeekLine, spells: readonly Spell[], most: number): WeekLine {
-  if (line.spells.length === 0) {
-    const value = Math.min(line.base, most);
-    return { base: line.base, spells: spells.map((spell) => ({ ...spell, value })) };
+export function capped(
+  schedule: WeekSchedule,
+  spells: readonly Spell[],
+  most: number,
+): WeekSchedule {
+  if (schedule.spells.length === 0) {
+    const value = Math.min(schedule.base, most);
+    return { base: schedule.base, spells: spells.map((spell) => ({ ...spell, value })) };
   }
-  const alike = monthsAlike([...line.spells, ...spells]);
+  const alike = monthsAlike([...schedule.spells, ...spells]);
   return {
-    base: line.base,
-    spells: alike.flatMap((months) => cappedIn(months, line, spells, most)),
+    base: schedule.base,
+    spells: alike.flatMap((months) => cappedIn(months, schedule, spells, most)),
   };
 }
 
 /** The same for a few months that are alike. */
-function cappedIn(months: number, line: WeekLine, spells: readonly Spell[], most: number) {
+function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell[], most: number) {
   const now = (spell: Spell) => ((spell.months ?? ALL_YEAR) & months) !== 0;
-  const week = minutesOf({ base: line.base, spells: line.spells.filter(now) });
+  const week = minutesOf({ base: schedule.base, spells: schedule.spells.filter(now) });
   for (const minute of spells.filter(now).flatMap(minutesIn)) {
     week[minute] = Math.min(week[minute]!, most);
   }
   const seldom = months === ALL_YEAR ? {} : { months };
-  return spellsOf(week, line.base).map((spell) => ({ ...spell, ...seldom }));
+  return spellsOf(week, schedule.base).map((spell) => ({ ...spell, ...seldom }));
 }
 
 /** Months by the spells that they have, as bits. */
@@ -45,9 +49,9 @@ function monthsAlike(spells: readonly Spell[]): number[] {
 }
 
 /** A line's value at each minute of the week, from Monday midnight. */
-function minutesOf(line: WeekLine): Float64Array {
-  const week = new Float64Array(WEEK).fill(line.base);
-  for (const spell of line.spells) {
+function minutesOf(schedule: WeekSchedule): Float64Array {
+  const week = new Float64Array(WEEK).fill(schedule.base);
+  for (const spell of schedule.spells) {
     for (const minute of minutesIn(spell)) week[minute] = spell.value;
   }
   return week;
@@ -63,7 +67,7 @@ function minutesIn({ days, from, to }: Spell): number[] {
 }
 
 /** Spells that take these values; the same stretch on several days is one spell. */
-function spellsOf(week: Float64Array, base: number): WeekLine['spells'] {
+function spellsOf(week: Float64Array, base: number): WeekSchedule['spells'] {
   const days = new Map<string, { from: number; to: number; value: number; days: number }>();
   for (let day = 0; day < 7; day++) {
     let from = 0;

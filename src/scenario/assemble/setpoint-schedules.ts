@@ -1,27 +1,27 @@
-import type { Spell, WeekLine } from '../../control/household.ts';
+import type { Spell, WeekSchedule } from '../../control/household.ts';
 import type { Emitter } from '../../home/home.ts';
 import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { FROST_GUARD, SETPOINT } from '../presets/heating.ts';
-import type { Fill } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
+import { capped, level } from './level-schedule.ts';
 import type { RoomPlan } from './room-plans.ts';
-import { capped, level } from './week-line.ts';
 
 /** The thermostat of each room by the clock; -Infinity where there is nothing to heat with. */
-export function setpointLines(
+export function setpointSchedules(
   data: ScenarioData,
   plans: readonly RoomPlan[],
   emitters: readonly Emitter[],
-  fill: Fill,
-): WeekLine[] {
+  defaults: Defaults,
+): WeekSchedule[] {
   return plans.map(({ name, index }) => {
     if (!emitters.some(({ room }) => room === index)) return level(Number.NEGATIVE_INFINITY);
     const heating = data.heating ?? {};
     const own = heating.rooms?.[name];
-    const frost = fill.number(['heating', 'frost guard'], heating['frost guard'], FROST_GUARD);
+    const frost = defaults.number(['heating', 'frost guard'], heating['frost guard'], FROST_GUARD);
     if (own === 'off') return level(frost);
     const room = typeof own === 'number' ? { setpoint: own } : (own ?? {});
-    return programmeLine({ ...heating, ...sameHours(heating), ...room }, frost, fill);
+    return programmeLine({ ...heating, ...sameHours(heating), ...room }, frost, defaults);
   });
 }
 
@@ -36,26 +36,30 @@ function sameHours({ setpoint }: Programme): Pick<Programme, 'hours'> {
   return { hours: setpoint.map(({ days, months, from, to }) => spellOf(days, from, to, months)) };
 }
 
-function programmeLine({ setpoint, hours, setback, night }: Programme, frost: number, fill: Fill) {
+function programmeLine(
+  { setpoint, hours, setback, night }: Programme,
+  frost: number,
+  defaults: Defaults,
+) {
   const off = setback ?? frost;
-  let line: WeekLine;
+  let schedule: WeekSchedule;
   if (Array.isArray(setpoint)) {
     const spells = setpoint.map(({ days, months, from, to, setpoint: value }) => ({
       ...spellOf(days, from, to, months),
       value,
     }));
-    line = { base: off, spells };
+    schedule = { base: off, spells };
   } else {
-    const value = fill.number(['heating', 'setpoint'], setpoint, SETPOINT);
+    const value = defaults.number(['heating', 'setpoint'], setpoint, SETPOINT);
     const whole = hours?.length === 1 && isAlways(hours[0]!);
-    line =
+    schedule =
       hours === undefined || whole
         ? level(value)
         : { base: off, spells: hours.map((spell) => ({ ...spell, value })) };
   }
-  if (night === undefined) return line;
+  if (night === undefined) return schedule;
   const spell = spellOf(night.days, night.from, night.to, night.months);
-  return capped(line, [spell], night.setpoint);
+  return capped(schedule, [spell], night.setpoint);
 }
 
 const isAlways = ({ days, months, from, to }: Spell) =>

@@ -9,7 +9,7 @@ import {
 import type { Spell } from '../household.ts';
 
 /** Control steps in a row. */
-export interface Stretch {
+export interface StepRange {
   readonly clock: LocalClock;
   /** Instant at which the first step begins. [s UTC] */
   readonly start: number;
@@ -21,11 +21,11 @@ export interface Stretch {
 /** Every step of the stretch that a spell touches, with the share of the step it takes. */
 export function eachStep(
   spell: Spell,
-  stretch: Stretch,
+  range: StepRange,
   visit: (step: number, share: number) => void,
   takesPlace: (date: number) => boolean = always,
 ): void {
-  const { clock, start, dt, steps } = stretch;
+  const { clock, start, dt, steps } = range;
   const reach = Math.ceil(spell.to / MINUTES_PER_DAY);
   const firstDay = localDay(toLocal(clock, start)) - reach;
   const lastDay = localDay(toLocal(clock, start + steps * dt));
@@ -34,7 +34,7 @@ export function eachStep(
     const midnight = date * SECONDS_PER_DAY;
     const from = toUtc(clock, midnight + spell.from * 60);
     const to = toUtc(clock, midnight + spell.to * 60);
-    eachStepWithin(from, to, stretch, visit);
+    eachStepWithin(from, to, range, visit);
   }
 }
 
@@ -42,7 +42,7 @@ export function eachStep(
 export function eachStepWithin(
   begin: number,
   finish: number,
-  { start, dt, steps }: Stretch,
+  { start, dt, steps }: StepRange,
   visit: (step: number, share: number) => void,
 ): void {
   const from = Math.max(start, begin);
