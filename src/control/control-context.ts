@@ -42,7 +42,7 @@ export function windowOpen({ open }: WindowStates, room: number): boolean {
 
 export function createMoment(household: Household): Moment {
   const observed = createObservation(0, 0, 0);
-  return { day: createDayInputs(household, 0, 0, 0), s: 0, utc: 0, count: 0, observed: observed };
+  return { day: createDayInputs(household, 0, 0, 0), s: 0, utc: 0, count: 0, observed };
 }
 
 /** Turn to step `s` of a day that began at `start` [s UTC]. */
@@ -61,5 +61,5 @@ export function turnTo(
   moment.observed = observed;
 }
 
-/** Places in `Seen.outdoor`. */
+/** Places in `Observation.outdoor`. */
 export const OUTDOOR = { temperature: 0, relativeHumidity: 1, absoluteHumidity: 2 } as const;

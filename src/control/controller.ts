@@ -13,9 +13,8 @@ export interface Controller {
    */
   readonly beginDay: (start: number, steps: number) => void;
   /**
-   * Decide for step `s` of the day: overwrites this step's (and, where something was opened for a
-   * while, later steps') setpoints, openings and open times in `day`, and fills the orders.
-   * Allocates nothing.
+   * Decide for step `s` of the day, on top of what the clock says: `commands` come in as
+   * `followSchedules` left them and go out as the engine is to obey them. Allocates nothing.
    */
   readonly act: (day: DayInputs, s: number, observed: Observation, commands: Commands) => void;
   /** Forget what was counted so far: the lead-in is over. */

@@ -58,9 +58,9 @@ export function createController(
       judge();
       airings.step();
       rules.step();
-      windows.apply();
+      windows.apply(commands);
       devices.step(commands);
-      thermostats.step(day, s, observed, presence, windows.openSince, commands);
+      thermostats.step(s, observed, presence, windows.openSince, commands);
     },
     startCounting: () => {
       airings.startCounting();

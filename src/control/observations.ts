@@ -1,3 +1,5 @@
+import type { DayInputs } from './day-inputs.ts';
+
 /**
  * What there is to be seen at the start of a control step. Filled by the engine, read by control;
  * the arrays stay the same for a whole run.
@@ -20,8 +22,19 @@ export interface Observation {
   readonly full: Uint8Array;
 }
 
-/** What control tells the engine besides the day's lines. */
+/**
+ * What is set for one control step. Each step begins with what the clock says (`followSchedules`);
+ * people, rules and thermostats change it; the engine obeys. The schedules themselves are never
+ * written to.
+ */
 export interface Commands {
+  /** Per room: what the thermostat holds, -Infinity for off. [°C] */
+  readonly setpoints: Float64Array;
+  /** Per opening: open share, mean over the step [-]; share of the step in which it is open at all [-]. */
+  readonly openings: Float64Array;
+  readonly openTimes: Float64Array;
+  /** Per doorway: open share, mean over the step. [-] */
+  readonly doorways: Float64Array;
   /** Per device: share of full output over the coming step. [-] */
   readonly devices: Float64Array;
   /** Per device: 1 when its tank is emptied now. */
@@ -45,10 +58,32 @@ export function createObservation(rooms: number, species: number, devices: numbe
   };
 }
 
-export function createCommands(rooms: number, devices: number): Commands {
+/** Commands of a home, all shut and off. */
+export function createCommands({ rooms, openings, doorways, devices }: CommandCounts): Commands {
   return {
-    devices: new Float64Array(devices),
-    empty: new Uint8Array(devices),
-    band: new Float64Array(rooms),
+    setpoints: new Float64Array(rooms.length),
+    openings: new Float64Array(openings.length),
+    openTimes: new Float64Array(openings.length),
+    doorways: new Float64Array(doorways.length),
+    devices: new Float64Array(devices.length),
+    empty: new Uint8Array(devices.length),
+    band: new Float64Array(rooms.length),
   };
+}
+
+type CommandCounts = Readonly<
+  Record<'rooms' | 'openings' | 'doorways' | 'devices', { readonly length: number }>
+>;
+
+/** Begin step `s` of a day with what the clock says; devices and bands stay as they were. */
+export function followSchedules(commands: Commands, day: DayInputs, s: number): void {
+  copySlice(commands.setpoints, day.setpoints, s);
+  copySlice(commands.openings, day.openings, s);
+  copySlice(commands.openTimes, day.openTimes, s);
+  copySlice(commands.doorways, day.doorways, s);
+}
+
+function copySlice(to: Float64Array, from: Float64Array, s: number): void {
+  const at = s * to.length;
+  for (let i = 0; i < to.length; i++) to[i] = from[at + i]!;
 }

@@ -1,4 +1,4 @@
-import type { DayInputs } from '../control/day-inputs.ts';
+import type { Commands } from '../control/observations.ts';
 import type { Home } from '../home/home.ts';
 import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
 import { type LeakageArea, leakageFlow } from '../physics/airflow/leakage-flow.ts';
@@ -56,8 +56,7 @@ export function layOutShell({ rooms, openings, doorways, leakage: { how } }: Hom
  * @param outdoor  outdoor temperature [°C]
  * @param wind     wind speed [m/s]
  * @param windFrom where it comes from, NaN where nobody knows [deg]
- * @param day      what stands open
- * @param s        number of the step in it
+ * @param commands what stands open
  * @returns leakage of the whole home [m3/s]
  */
 export function moveAir(
@@ -66,8 +65,7 @@ export function moveAir(
   outdoor: number,
   wind: number,
   windFrom: number,
-  day: DayInputs,
-  s: number,
+  commands: Commands,
 ): number {
   const { rooms, roomCount, density } = m;
   let indoor = 0;
@@ -85,19 +83,17 @@ export function moveAir(
     rooms[r + WINDOW_OPEN] = 0;
     if (rooms[r + EXTRACT] !== 0 || rooms[r + FAN] !== 0) oneSided = true;
   }
-  const openAt = s * shell.openings;
   for (let o = 0; o < shell.openings; o++) {
-    const part = day.openings[openAt + o]!;
+    const part = commands.openings[o]!;
     if (part <= 0) continue;
     openWindow(m, shell, o, part, outdoor, wind);
     const r = shell.openingRoom[o]! * ROOM_STRIDE;
-    rooms[r + WINDOW_OPEN] = Math.max(rooms[r + WINDOW_OPEN]!, day.openTimes[openAt + o]!);
+    rooms[r + WINDOW_OPEN] = Math.max(rooms[r + WINDOW_OPEN]!, commands.openTimes[o]!);
     windows++;
   }
-  const doorAt = s * m.doorCount;
-  moveThroughDoors(m, day.doorways, doorAt);
-  if (windows > 1 && crossVentilate(m, shell, day, s, wind, windFrom)) oneSided = true;
-  if (oneSided) balanceFlows(m, shell.parts, day.doorways, doorAt);
+  moveThroughDoors(m, commands.doorways);
+  if (windows > 1 && crossVentilate(m, shell, commands, wind, windFrom)) oneSided = true;
+  if (oneSided) balanceFlows(m, shell.parts, commands.doorways);
   else leakOut(m);
   fillMatrix(m);
   return leakage;
@@ -128,12 +124,11 @@ function leakOut({ rooms, roomCount }: Model): void {
 function moveThroughDoors(
   { rooms, doors, frames, doorCount, density }: Model,
   open: Float64Array,
-  openAt: number,
 ): void {
   for (let d = 0; d < doorCount; d++) {
     const door = d * DOOR_STRIDE;
     const frame = d * FRAME_STRIDE;
-    const part = open[openAt + d]!;
+    const part = open[d]!;
     let flow = doors[door + SHUT]!;
     if (part > 0) {
       const a = rooms[frames[frame + A]! * ROOM_STRIDE + GUESS]!;

@@ -11,13 +11,20 @@ import { setTargets, solveThermostats } from './thermostat-solve.ts';
  * Find the mean temperatures of all rooms over the step, and the heat of their emitters, at once.
  *
  * @param day      what people set and do; this step's values begin at `at` (step times rooms)
- * @param outdoor  outdoor temperature [°C]
+ * @param setpoints  what the thermostats hold, -Infinity for off [°C]
+ * @param outdoor    outdoor temperature [°C]
  */
-export function solveHeat(m: Model, day: DayInputs, at: number, outdoor: number): void {
+export function solveHeat(
+  m: Model,
+  day: DayInputs,
+  at: number,
+  setpoints: Float64Array,
+  outdoor: number,
+): void {
   assemble(m, day, at, outdoor);
   sweepChains(m.chains, m.rooms, m.boundary, m.rhs);
   emitterLimits(m);
-  setTargets(m, day.setpoints, at);
+  setTargets(m, setpoints);
   solveThermostats(m);
   if (exceedSources(m)) solveThermostats(m);
 }

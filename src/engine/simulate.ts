@@ -5,6 +5,7 @@ import {
   type Commands,
   createCommands,
   createObservation,
+  followSchedules,
   type Observation,
 } from '../control/observations.ts';
 import type { Notice } from '../home/notices.ts';
@@ -153,7 +154,7 @@ function prepareWalk(input: RunInput): Walk {
         ? null
         : createController(home, household, input.automation, dt),
     observed: observed,
-    commands: createCommands(model.roomCount, home.devices.length),
+    commands: createCommands(home),
     running: startDevices(model, observed, saturation),
   };
 }
@@ -197,6 +198,7 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
   const outdoor = outdoors.temperature[s]!;
   const humidity = outdoors.humidityRatio[s]!;
   setOutdoors(model, sunlight, outdoor, humidity, outdoors.interval[s]!);
+  followSchedules(commands, day, s);
   if (controller !== null) {
     observeRooms(model, observed, outdoors, s, saturation);
     controller.act(day, s, observed, commands);
@@ -207,11 +209,11 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
   guessTemperatures(model);
   const wind = outdoors.windSpeed[s]!;
   const windFrom = outdoors.windFrom[s]!;
-  let leakage = moveAir(model, shell, outdoor, wind, windFrom, day, s);
-  solveHeat(model, day, at, outdoor);
+  let leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
+  solveHeat(model, day, at, commands.setpoints, outdoor);
   if (correctGuesses(model)) {
-    leakage = moveAir(model, shell, outdoor, wind, windFrom, day, s);
-    solveHeat(model, day, at, outdoor);
+    leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
+    solveHeat(model, day, at, commands.setpoints, outdoor);
   }
   settleAir(model);
   settleHeat(model, day, at, outdoor, ledger.flows, row);

@@ -106,14 +106,10 @@ function leanRow({ rooms, elimination, matrixWork, rhs, rhsWork }: Model, i: num
 }
 
 /** The mean over the step that would end it exactly at each room's setting; heat per kelvin of a band. */
-export function setTargets(
-  { rooms, roomCount, held }: Model,
-  settings: Float64Array,
-  at: number,
-): void {
+export function setTargets({ rooms, roomCount, held }: Model, settings: Float64Array): void {
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    const setting = settings[at + i]!;
+    const setting = settings[i]!;
     rooms[r + SETTING] = setting;
     if (rooms[r + HEATED] === 0 || setting === Number.NEGATIVE_INFINITY) {
       rooms[r + TARGET] = Number.NEGATIVE_INFINITY;

@@ -36,21 +36,16 @@ export function partsOfHome(
  * Source: ASHRAE Standard 62.2 (2016) section 4, superposition of unbalanced flows (from memory).
  *
  * @param parts  see partsOfHome
- * @param open   share by which doorways stand open, this step's from `openAt` on
+ * @param open   share by which doorways stand open
  */
-export function balanceFlows(
-  m: Model,
-  parts: Int32Array,
-  open: Float64Array,
-  openAt: number,
-): void {
+export function balanceFlows(m: Model, parts: Int32Array, open: Float64Array): void {
   leakToMakeUp(m, parts);
   const { rooms, roomCount, doors, frames, doorCount, matrix, rhs, solution } = m;
   const { diagonal } = m.elimination;
   for (let k = 0; k < matrix.length; k++) matrix[k] = 0;
   for (let d = 0; d < doorCount; d++) {
     const frame = d * FRAME_STRIDE;
-    const g = passage(doors, d * DOOR_STRIDE, open[openAt + d]!);
+    const g = passage(doors, d * DOOR_STRIDE, open[d]!);
     const aa = diagonal[frames[frame + A]!]!;
     const bb = diagonal[frames[frame + B]!]!;
     const ab = frames[frame + AB]!;
@@ -70,7 +65,7 @@ export function balanceFlows(
   for (let d = 0; d < doorCount; d++) {
     const door = d * DOOR_STRIDE;
     const frame = d * FRAME_STRIDE;
-    const g = passage(doors, door, open[openAt + d]!);
+    const g = passage(doors, door, open[d]!);
     const flow = g * (solution[frames[frame + A]!]! - solution[frames[frame + B]!]!);
     if (flow > 0) doors[door + FORTH] = doors[door + FORTH]! + flow;
     else doors[door + BACK] = doors[door + BACK]! - flow;

@@ -1,4 +1,4 @@
-import type { DayInputs } from '../control/day-inputs.ts';
+import type { Commands } from '../control/observations.ts';
 import { crossFlow } from '../physics/airflow/cross-flow.ts';
 import type { Shell } from './air.ts';
 import type { Model } from './model.ts';
@@ -47,14 +47,13 @@ export function createCrossVentilationWork(rooms: number): CrossVentilationWork 
 export function crossVentilate(
   m: Model,
   shell: Shell,
-  day: DayInputs,
-  s: number,
+  commands: Commands,
   wind: number,
   windFrom: number,
 ): boolean {
   const { work } = shell;
-  joinRooms(m, work, day.doorways, s * m.doorCount);
-  measureOpenings(m, shell, day, s * shell.openings, windFrom);
+  joinRooms(m, work, commands.doorways);
+  measureOpenings(m, shell, commands, windFrom);
   let blows = false;
   for (let i = 0; i < m.roomCount; i++) {
     const { windward, leeward, between, alone, through } = work;
@@ -64,12 +63,12 @@ export function crossVentilate(
     through[i] = Math.max(0, m.density * flow - alone[i]!);
     if (through[i]! > 0) blows = true;
   }
-  if (blows) spread(m, shell, day, s * shell.openings);
+  if (blows) spread(m, shell, commands);
   return blows;
 }
 
 /** Number the rooms that open doorways join by the first among them; note the narrowest doorway. */
-function joinRooms(m: Model, work: CrossVentilationWork, open: Float64Array, openAt: number): void {
+function joinRooms(m: Model, work: CrossVentilationWork, open: Float64Array): void {
   const { frames, doors, doorCount, roomCount, rooms } = m;
   const { joined, widest, windward, leeward, between, alone } = work;
   for (let i = 0; i < roomCount; i++) {
@@ -81,7 +80,7 @@ function joinRooms(m: Model, work: CrossVentilationWork, open: Float64Array, ope
     between[i] = Number.POSITIVE_INFINITY;
   }
   for (let d = 0; d < doorCount; d++) {
-    if (open[openAt + d]! < AJAR) continue;
+    if (open[d]! < AJAR) continue;
     const a = rootOf(joined, frames[d * FRAME_STRIDE + A]!);
     const b = rootOf(joined, frames[d * FRAME_STRIDE + B]!);
     joined[Math.max(a, b)] = Math.min(a, b);
@@ -92,7 +91,7 @@ function joinRooms(m: Model, work: CrossVentilationWork, open: Float64Array, ope
     alone[first] = alone[first]! + rooms[i * ROOM_STRIDE + OPENING]!;
   }
   for (let d = 0; d < doorCount; d++) {
-    const part = open[openAt + d]!;
+    const part = open[d]!;
     if (part < AJAR) continue;
     const first = joined[frames[d * FRAME_STRIDE + A]!]!;
     const door = d * DOOR_STRIDE;
@@ -107,25 +106,19 @@ function rootOf(joined: Int32Array, room: number): number {
   return root;
 }
 
-function measureOpenings(
-  m: Model,
-  shell: Shell,
-  day: DayInputs,
-  openAt: number,
-  windFrom: number,
-): void {
+function measureOpenings(m: Model, shell: Shell, commands: Commands, windFrom: number): void {
   const { openings, openingRoom, openingArea, openingAzimuth, work } = shell;
   const { joined, facing, widest, windward, leeward } = work;
   for (let i = 0; i < m.roomCount; i++) facing[i] = windFrom;
   for (let o = 0; o < openings && Number.isNaN(windFrom); o++) {
     const first = joined[openingRoom[o]!]!;
-    const area = day.openings[openAt + o]! * openingArea[o]!;
+    const area = commands.openings[o]! * openingArea[o]!;
     if (area <= widest[first]!) continue;
     widest[first] = area;
     facing[first] = openingAzimuth[o]!;
   }
   for (let o = 0; o < openings; o++) {
-    const area = day.openings[openAt + o]! * openingArea[o]!;
+    const area = commands.openings[o]! * openingArea[o]!;
     if (area <= 0) continue;
     const first = joined[openingRoom[o]!]!;
     const side = faces(openingAzimuth[o]!, facing[first]!) ? windward : leeward;
@@ -134,12 +127,12 @@ function measureOpenings(
 }
 
 /** Share what blows through among the windows it passes, by their area. */
-function spread(m: Model, shell: Shell, day: DayInputs, openAt: number): void {
+function spread(m: Model, shell: Shell, commands: Commands): void {
   const { openings, openingRoom, openingArea, openingAzimuth, work } = shell;
   const { joined, facing, windward, leeward, through } = work;
   const { rooms } = m;
   for (let o = 0; o < openings; o++) {
-    const area = day.openings[openAt + o]! * openingArea[o]!;
+    const area = commands.openings[o]! * openingArea[o]!;
     const first = joined[openingRoom[o]!]!;
     const flow = through[first]!;
     if (area <= 0 || flow === 0) continue;

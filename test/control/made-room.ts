@@ -6,7 +6,11 @@ import {
   type Thermostat,
 } from '../../src/control/automation.ts';
 import type { Household } from '../../src/control/household.ts';
-import { createCommands, createObservation } from '../../src/control/observations.ts';
+import {
+  createCommands,
+  createObservation,
+  followSchedules,
+} from '../../src/control/observations.ts';
 import { createPresence } from '../../src/control/sensors/presence.ts';
 import { DAY, HOME, LIVING, laidOut, MONDAY } from './people.ts';
 
@@ -54,7 +58,7 @@ export function underThermostat(
   const presence = createPresence(HOME, all, dt);
   const thermostats = createThermostats(HOME, household, all, dt);
   const observed = createObservation(2, 0, 0);
-  const commands = createCommands(2, 0);
+  const commands = createCommands({ ...HOME, devices: [] });
   const since = new Float64Array(2).fill(Number.POSITIVE_INFINITY);
   observed.temperature.fill(room.begin);
   const watched: Watched = { setpoints: [], bands: [], temperatures: [], outputs: [] };
@@ -67,8 +71,9 @@ export function underThermostat(
       since[LIVING] = open ? Math.min(since[LIVING]!, now) : Number.POSITIVE_INFINITY;
       thermostats.asked[LIVING] = asked;
       presence.step(day, s);
-      thermostats.step(day, s, observed, presence, since, commands);
-      const setpoint = day.setpoints[s * 2 + LIVING]!;
+      followSchedules(commands, day, s);
+      thermostats.step(s, observed, presence, since, commands);
+      const setpoint = commands.setpoints[LIVING]!;
       watched.setpoints.push(setpoint);
       watched.bands.push(commands.band[LIVING]!);
       watched.temperatures.push(observed.temperature[LIVING]!);

@@ -16,6 +16,7 @@ import type { Household, Person } from '../../src/control/household.ts';
 import {
   createCommands,
   createObservation,
+  followSchedules,
   type Observation,
 } from '../../src/control/observations.ts';
 import type { Device } from '../../src/home/devices.ts';
@@ -65,7 +66,7 @@ export function rehearse(script: Script): Rehearsal {
   const steps = DAY / dt;
   const day = createDayInputs(household, 2, 2, steps);
   const observed = mildRooms();
-  const commands = createCommands(2, 2);
+  const commands = createCommands(HOME);
   const out = { devices: [], emptied: [], openings: [], openTimes: [], setpoints: [] } as {
     [K in Exclude<keyof Rehearsal, 'report'>]: number[][];
   };
@@ -76,13 +77,13 @@ export function rehearse(script: Script): Rehearsal {
       const step = d * steps + s;
       if (step === countFrom) controller.startCounting();
       see?.(observed, step);
+      followSchedules(commands, day, s);
       controller.act(day, s, observed, commands);
       out.devices.push([...commands.devices]);
       out.emptied.push([...commands.empty]);
-      const two = (values: Float64Array): number[] => [...values.subarray(2 * s, 2 * s + 2)];
-      out.openings.push(two(day.openings));
-      out.openTimes.push(two(day.openTimes));
-      out.setpoints.push(two(day.setpoints));
+      out.openings.push([...commands.openings]);
+      out.openTimes.push([...commands.openTimes]);
+      out.setpoints.push([...commands.setpoints]);
     }
   }
   return { ...out, report: controller.report() };

@@ -1,7 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import type { Automation, Thermostat } from '../automation.ts';
-import type { DayInputs } from '../day-inputs.ts';
 import type { Household } from '../household.ts';
 import type { Commands, Observation } from '../observations.ts';
 import type { Presence } from '../sensors/presence.ts';
@@ -18,14 +17,14 @@ export interface Thermostats {
   /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number, steps: number) => void;
   /**
-   * Decide for step `s`: puts what the rooms are to be held at into `day.setpoints` and the width
-   * of their proportional bands into `orders.band`. To be called once a step, in order. Allocates nothing.
+   * Decide for step `s`: turns each room's scheduled setpoint in `commands` into what the room is to
+   * be held at, and sets the width of its proportional band. To be called once a step, in order.
+   * Allocates nothing.
    *
    * @param windowOpenSince  per room: instant at which the first of the windows that stand open was
    *                         opened; Infinity while all are shut [s UTC]
    */
   readonly step: (
-    day: DayInputs,
     s: number,
     observed: Observation,
     presence: Presence,
@@ -97,15 +96,14 @@ export function createThermostats(
       begin = start;
       warmUp.beginDay(start, steps);
     },
-    step(day, s, observed, presence, windowOpenSince, commands) {
+    step(s, observed, presence, windowOpenSince, commands) {
       const now = begin + s * dt;
       for (let i = 0; i < rooms; i++) {
         const thermostat = thermostats[i]!;
-        const at = s * rooms + i;
         const t = observed.temperature[i]!;
         const since = windowOpenSince[i]!;
         const windowOpen = since <= now;
-        let setting = byGate(thermostat, i, now, day.setpoints[at]!, presence, windowOpen);
+        let setting = byGate(thermostat, i, now, commands.setpoints[i]!, presence, windowOpen);
         setting = warmedUp(thermostat, i, s, now, setting, t, windowOpen);
         if (!Number.isNaN(asked[i]!)) setting = asked[i]!;
         const { windowDelay } = thermostat;
@@ -121,7 +119,7 @@ export function createThermostats(
           on[i] = isOn ? 1 : 0;
           setting += isOn ? deadband / 2 : -deadband / 2;
         }
-        day.setpoints[at] = setting - bias;
+        commands.setpoints[i] = setting - bias;
         commands.band[i] = thermostat.proportionalBand + valveBias;
       }
     },

@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home.ts';
 import type { Moment, WindowStates } from '../control-context.ts';
 import { fillArray } from '../fill-array.ts';
+import type { Commands } from '../observations.ts';
 
 /** What people hold open besides what stands open by the clock. */
 export interface Windows extends WindowStates {
@@ -15,8 +16,8 @@ export interface Windows extends WindowStates {
   readonly holds: (who: number) => boolean;
   /** See which windows stand open in the step at hand. */
   readonly observe: () => void;
-  /** Write what people hold open or shut into the step at hand, and look again. */
-  readonly apply: () => void;
+  /** Write what people hold open or shut into the step's commands, and look again. */
+  readonly apply: (commands: Commands) => void;
 }
 
 /**
@@ -74,21 +75,20 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     }
   };
 
-  const apply = (): void => {
-    const { day, s, utc } = moment;
+  const apply = ({ openings: shares, openTimes }: Commands): void => {
+    const { utc } = moment;
     if (utc >= heldUntil) return;
     look();
     for (let o = 0; o < count; o++) {
-      const at = s * count + o;
       if (shutUntil[o]! > utc) {
         const rest = Math.max(0, 1 - (shutUntil[o]! - utc) / dt);
-        day.openings[at] = rest * day.openings[at]!;
-        day.openTimes[at] = rest * day.openTimes[at]!;
+        shares[o] = rest * shares[o]!;
+        openTimes[o] = rest * openTimes[o]!;
       }
       const share = Math.min(1, (until[o]! - utc) / dt);
       if (!(share > 0)) continue;
-      day.openings[at] = Math.max(day.openings[at]!, wide[o]! * share);
-      day.openTimes[at] = Math.max(day.openTimes[at]!, share);
+      shares[o] = Math.max(shares[o]!, wide[o]! * share);
+      openTimes[o] = Math.max(openTimes[o]!, share);
     }
   };
 
