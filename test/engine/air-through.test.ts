@@ -14,6 +14,7 @@ import {
   runAlways,
 } from './homes.ts';
 import { randomHome, randomHousehold, randomNumbers, swingingWeather } from './random-home.ts';
+import { last, recordRun, runInput } from './record-run.ts';
 
 /** Devices of every kind, drawn at random and run by the clock. */
 function withDevices(home: Home, seed: number): { home: Home; automation: Automation } {
@@ -224,4 +225,40 @@ test('an extract fan draws make-up air through the doorway into its room', () =>
   // All 30 L/s reach the kitchen through its shut door: 3 ppm m3/s over 0.03 m3/s above outdoors.
   expect(level).toBeCloseTo(200, 3);
   expect(ledger.residual.air).toBeLessThan(1e-12);
+});
+
+test('air takes the ways in by their open area, and a shut door leaves 100 cm2', () => {
+  // The kitchen's fan draws from the leaky hall: through its own door, shut, and by way of the bath,
+  // through two doors that stand open by another 100 cm2 each. Two gaps of 200 cm2 in a row pass as
+  // much as one of 100 cm2, so half of the air comes by way of the bath.
+  const door = (from: number, to: number) =>
+    ({ name: 'd', rooms: [from, to], width: 0.8, height: 2, mixing: 0, shut: 0 }) as const;
+  const rooms = ['kitchen', 'hall', 'bath'].map((n) => bareRoom(n, 30, { deposition: [0] }));
+  const home = bareHome(rooms, {
+    leakage: { how: { by: 'rate', flow: 0 }, share: [0, 1, 0], ach50: null },
+    doorways: [door(1, 0), door(1, 2), door(2, 0)],
+    species: [{ name: 'co2', unit: 'ppm', outdoor: 100, penetration: 1 }],
+    devices: [{ name: 'fan', room: 0, does: { kind: 'extract fan', flow: 0.03, power: 0 } }],
+  });
+  const ajar = 0.01 / (0.8 * 2);
+  const source = {
+    ...{ name: 's', room: 2, when: [{ days: 127, from: 0, to: 1440 }], heat: 0, electricity: 0 },
+    ...{ vapour: 0, drying: 0, species: [3] },
+  };
+  const { species } = recordRun(
+    runInput(
+      { home, weather: madeWeather({ temperature: () => 10, humidityRatio: () => 0.004 }) },
+      {
+        household: quietHousehold(home, {
+          doorways: [always(0), always(ajar), always(ajar)],
+          activities: [source],
+        }),
+        automation: { ...noAutomation(3), deviceControls: [runAlways(0)] },
+        leadInDays: 2,
+      },
+    ),
+  );
+  // 3 ppm m3/s into half of 0.03 m3/s, then into all of it.
+  expect(last(species[0]![2]!) - 100).toBeCloseTo(200, 3);
+  expect(last(species[0]![0]!) - 100).toBeCloseTo(100, 3);
 });

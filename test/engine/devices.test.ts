@@ -155,6 +155,23 @@ test('balanced ventilation hands back the share of the heat it promises', () => 
   expect(lost).toBeCloseTo(-0.2 * 15 * flow * AIR_HEAT, -0.5);
 });
 
+test('half of what the fans of a ventilation unit draw warms its supply air', () => {
+  // Two alike fans: the one in the supply heats the supply, the other blows its heat outdoors.
+  const fansTake = (power: number): number => {
+    const home = twoRooms([
+      {
+        kind: 'balanced ventilation',
+        supplies: [{ room: 0, flow: 0.02 }],
+        extracts: [{ room: 1, flow: 0.02 }],
+        ...{ heatRecovery: 0.8, moistureRecovery: 0, power },
+      },
+    ]);
+    const { fans } = run(home, runningAlways(home)).result.ledger.energy;
+    return (fans[0]! + fans[1]!) / (3 * 86_400);
+  };
+  expect(fansTake(60) - fansTake(0)).toBeCloseTo(30, 6);
+});
+
 describe('a dehumidifier', () => {
   const does: DeviceAction = {
     kind: 'dehumidifier',

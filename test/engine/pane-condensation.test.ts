@@ -3,7 +3,7 @@ import type { Home } from '../../src/home/home.ts';
 import { humidityRatioFromRelativeHumidity } from '../../src/physics/moist-air/humidity-ratio.ts';
 import { compare } from '../reference/compare.ts';
 import { always, bareHome, bareRoom, ideallyHeated, quietHousehold } from './homes.ts';
-import { recordRun, runInput } from './record-run.ts';
+import { last, recordRun, runInput } from './record-run.ts';
 import { lastDays } from './short-weather.ts';
 import { pane } from './worked-house.ts';
 
@@ -76,4 +76,28 @@ test('a film forms while it is cold, dries when it is warm again, and leaves not
   const ranOff = -run.ledger.water.runoff.reduce((sum, x) => sum + x, 0);
   expect(lastDrying).toBeGreaterThan(lastWet);
   expect(Math.abs(net - ranOff)).toBeLessThan(1e-9 * formed);
+});
+
+test('of the heat that condensing frees, the glass passes its share outdoors', () => {
+  // A room of 20 °C flushed with air of 20 °C and its humidity, one pane to 0 °C outdoors.
+  const uValue = 2.9;
+  const settled = (humidity: number) => {
+    const leakage = { how: { by: 'rate', flow: 0.05 }, share: [1], ach50: null } as const;
+    const room = bareRoom('room', 30);
+    const panes = [pane('window', 0, 2, uValue)];
+    const home: Home = ideallyHeated(bareHome([room], { panes, leakage }));
+    const w = humidityRatioFromRelativeHumidity(20, humidity, 101_325);
+    const weather = lastDays({ temperature: () => 0, humidityRatio: () => w }, 3);
+    const household = quietHousehold(home, { setpoints: [always(20)] });
+    const { room: got } = recordRun(runInput({ home, weather }, { household, hours: 48 }));
+    return { heating: last(got.heating[0]!), condensing: last(got.condensation[0]!) };
+  };
+  const [dry, wet] = [settled(20), settled(80)];
+  expect(dry.condensing).toBe(0);
+  expect(wet.condensing).toBeGreaterThan(1e-6);
+  // Inner surface 0.13 m2K/W (ISO 6946) of 1/U in all: 0.377 of the way from room to outdoors lies
+  // between room and glass; the film's heat goes in by that much less. 2454 kJ/kg at 20 °C.
+  const kept = 2.454e6 * wet.condensing * (1 - 0.13 * uValue);
+  expect(dry.heating - wet.heating).toBeGreaterThan(0.998 * kept);
+  expect(dry.heating - wet.heating).toBeLessThan(1.002 * kept); // latent heat to four digits
 });

@@ -3,6 +3,8 @@ import { type Automation, noAutomation, PLAIN_THERMOSTAT } from '../../src/contr
 import { simulate } from '../../src/engine/simulate.ts';
 import type { HeatSource, Home } from '../../src/home/home.ts';
 import { always, bareHome, bareRoom, madeWeather, NEW_YEAR, quietHousehold } from './homes.ts';
+import { LUMPED_LOSS, lumpedRoom } from './lumped-room.ts';
+import { recordRun, runInput } from './record-run.ts';
 
 /** Rooms that each lose 50 W/K to outdoors at 0 °C, with one emitter each on one source. */
 function roomsOn(source: Partial<HeatSource>, powers: readonly number[]): Home {
@@ -100,6 +102,34 @@ describe('a proportional band', () => {
     const { temperature, heating } = settle(roomsOn({}, [500]), [20], leaning);
     expect(heating[0]).toBeCloseTo(500, 6);
     expect(temperature[0]).toBeCloseTo(10, 4);
+  });
+
+  test('is entered from below: full heat up to it, then less and less', () => {
+    // Power for 40 °C, 20 times the loss for each kelvin within the band: full heat tends to 40 °C,
+    // the band to 19.05 °C and 21 times as fast.
+    const hours = 10;
+    const home = lumpedRoom(hours, 40 * LUMPED_LOSS);
+    const household = quietHousehold(home, {
+      setpoints: [{ base: 10, spells: [{ days: 0b1111111, from: 720, to: 1440, value: 20 }] }],
+    });
+    const { room } = recordRun(
+      runInput(
+        { home, weather: madeWeather({ temperature: () => 0 }, { hours: 24 }) },
+        { household, automation: leaning, dt: 60, leadInDays: 3 },
+      ),
+    );
+    const tends = (20 * 20) / 21;
+    const start = (20 * 10) / 21; // the band around 10 °C by night
+    const full = hours * Math.log((40 - start) / (40 - 18));
+    for (const h of [0.5, 1, 2, full - 0.1, full + 0.25, full + 0.5, full + 2]) {
+      const exact =
+        h < full
+          ? 40 - (40 - start) * Math.exp(-h / hours)
+          : tends - (tends - 18) * Math.exp((-21 * (h - full)) / hours);
+      // Means over a minute, in which it warms by at most 0.05 K.
+      const got = room.airTemperature[0]![Math.floor((12 + h) * 60)]!;
+      expect(Math.abs(got - exact)).toBeLessThan(0.05);
+    }
   });
 
   test('a sensor on a valve that warms by 2 K is a band of 2 K', () => {

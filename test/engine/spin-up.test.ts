@@ -72,3 +72,25 @@ test('a lead-in within the file takes the days before, not those of its beginnin
   const heat = (weather: Weather) => airOf(weather, 10, 24, home).heating[0]![0]!;
   expect(heat(fallen)).toBeCloseTo(heat(cold), 0);
 });
+
+describe('a file of part days', () => {
+  /** 10 °C, but for -40 °C in the last hour but one and 60 °C in the last, so that the mean stays. */
+  const mild = (days: number, begins: number, wildEnd: boolean): Weather => {
+    const left = (t: number): number => Math.round((days * DAY - t) / 3600);
+    const wild = (t: number): number => (left(t) === 1 ? 60 : left(t) === 2 ? -40 : 10);
+    const course = { temperature: wildEnd ? wild : () => 10 };
+    return { ...lastDays(course, days), start: NEW_YEAR - begins };
+  };
+
+  test.each([
+    ['ends 18 h after its last whole day', 2.75, 0],
+    ['begins at 18:00, so that a day of the spin-up begins between its own', 2, 6 * 3600],
+    ['begins at 18:00 and ends with a part day', 3.5, 6 * 3600],
+  ])('that %s lends no day that it does not hold', (_, days, begins) => {
+    const [calm, wild] = [false, true].map(
+      (wildEnd) => airOf(mild(days, begins, wildEnd), 12, 24).airTemperature[0]!,
+    );
+    // Held beyond the file, 60 °C would have warmed the walls for hours.
+    expect(wild).toEqual(calm);
+  });
+});

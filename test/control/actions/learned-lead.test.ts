@@ -110,6 +110,17 @@ test('what is learned is kelvins over time from the call to the throttling, expo
   expect(rate[0]! * HOUR).toBeCloseTo(2 + 0.3 * (4 - 2), 12);
 });
 
+test('emitters count as throttled below nine tenths of the most they gave', () => {
+  const { rate, watch } = watchedRate();
+  watch(0, 16, 16, 0, false);
+  watch(600, 16, 21, 0, false); // the call
+  watch(1200, 17, 21, 0.8, false);
+  watch(1800, 18, 21, 0.73, false); // over 0.72: still warming up
+  expect(rate[0]).toBeNaN();
+  watch(2400, 19, 21, 0.71, false);
+  expect(rate[0]! * 1800).toBeCloseTo(3, 12);
+});
+
 test('nothing is learned with a window open, nor from a crumb of warmth', () => {
   const { rate, watch } = watchedRate();
   watch(0, 16, 16, 0, false);

@@ -129,6 +129,7 @@ test('quantities are those of the room, or of outdoors', () => {
   expect(reads('relative humidity', 1, set)).toBe(70);
   expect(reads('relative humidity', -1, set)).toBe(80);
   expect(reads('temperature', -1, set)).toBe(5);
+  expect(reads('absolute humidity', 1, set)).toBe(12);
   expect(reads('absolute humidity', -1, set)).toBe(5.4);
   expect(reads('humidity above outdoors', 1, set)).toBeCloseTo(6.6, 12);
   expect(reads('pm25', 1, set)).toBe(14);

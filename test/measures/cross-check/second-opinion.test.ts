@@ -97,6 +97,15 @@ describe('heating by degree-days', () => {
     });
   });
 
+  test.each(['people', 'things', 'devices', 'sun'] as const)(
+    '%s warm the home: 600 W in 300 W/K bring the base from 20 to 18 °C',
+    (gain) => {
+      const energy = { [gain]: 600 * 10 * 86_400, heating: 1 };
+      const found = opinion(house(300), { days: 10, outdoor: 8 }, { energy });
+      expect(found.second_opinion.degree_days_k_d).toBeCloseTo(10 * 10, 9);
+    },
+  );
+
   test('days warmer than the base count nothing', () => {
     expect(opinion(house(300), { days: 3, outdoor: 25 }).second_opinion).toMatchObject({
       degree_days_k_d: 0,

@@ -142,6 +142,17 @@ describe('tariff with blocks', () => {
     expect(found.money.energy).toBeCloseTo(48 * 0.1 + 120 * 0.3, 9);
   });
 
+  test('a block that ends when it begins is a whole day', () => {
+    const price = meanPriceOf({
+      by: 'blocks',
+      price: 3,
+      blocks: [{ from: 420, to: 420, days: 0b0000001, price: 1 }], // from Monday 7:00
+      clock: { from: [0], offset: [0] },
+    });
+    const at = (hour: number) => price(Date.UTC(2024, 0, 1, hour) / 1000, 600);
+    expect([at(6), at(7), at(12), at(30), at(31)]).toEqual([3, 1, 1, 1, 3]);
+  });
+
   test('of blocks that overlap the later wins', () => {
     const price = meanPriceOf({
       by: 'blocks',

@@ -221,7 +221,11 @@ describe('dehumidifierPower', () => {
     expect(power([27, 60], [20, 30])).toBe(power([27, 60], [20, 90]));
   });
 
-  test('of a compressor that only melts ice is its fan', () => {
+  test('of a compressor that only melts ice is its fan, a fifth', () => {
+    // 1.5 % less for each kelvin below 20 °C, of which a fifth; half of the time at 10 °C.
+    expect(power([20, 60], [0, 80])).toBeCloseTo(0.2 * (1 - 20 * 0.015) * 200, 9);
+    expect(power([20, 60], [-10, 80])).toBeCloseTo(0.2 * (1 - 20 * 0.015) * 200, 9);
+    expect(power([20, 60], [10, 80])).toBeCloseTo((0.5 + 0.5 * 0.2) * (1 - 10 * 0.015) * 200, 9);
     const iced = power([27, 60], [3, 80]);
     expect(iced).toBeGreaterThan(0.1 * 200);
     expect(iced).toBeLessThan(0.25 * 200);

@@ -74,6 +74,9 @@ test.each([
   [3.85, 1.84, true],
   [0.9, 0, false],
   [1.9, 1.7, false],
+  [1.9, 1.61, false],
+  [1.9, 1.59, true],
+  [1, 0.5, true],
 ])('mould index %d of the cheapest against %d: worth a sentence is %s', (peak, other, told) => {
   const mould = (index: number) => ({ den: { over: { mould_index_peak: index } } });
   const words = answer(

@@ -36,7 +36,7 @@ test('what presence saves, and what it costs those who come in and rooms that st
 test.each([
   ['a lower setting is cold at all hours', { energy: 800, den: cold(100, 900) }],
   ['a plan that costs more saves nothing by presence', { energy: 1100, den: cold(100) }],
-  ['less than a day is not worth a word', { energy: 800, den: cold(20) }],
+  ['less than a day is not worth a word', { energy: 800, den: cold(23.4) }],
 ])('%s', (_, figures) => {
   expect(words(somePlan('as-lived'), somePlan('other', figures))).toEqual([]);
 });
@@ -64,6 +64,15 @@ test('a bought thing has its price by the damp hour, and may be earned back', ()
     `${AGAINST}dry saves 40 GBP a year, with 400 fewer room-hours too damp (earned back in 3.0 ` +
       'years).',
   ]);
+});
+
+test.each([
+  [23, 'changes little'],
+  [24, 'with 24 fewer room-hours too damp (3.33 GBP for each room-hour no longer too damp).'],
+])('%d room-hours: a day of them is worth a word', (fewer, words) => {
+  const den = { outside: { humidity_high: 500 - fewer, pm25_high: 70 } };
+  const [said] = buying({ energy: 1060, den });
+  expect(said).toContain(words);
 });
 
 test('what cleans the air is not priced by a few damp hours', () => {

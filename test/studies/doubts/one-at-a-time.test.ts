@@ -50,6 +50,36 @@ describe('which inputs are tried', () => {
     expect(found[0]).toEqual(input('/home/leakage/ach50', 5, 10, 20));
   });
 
+  test('kinds come by how much they move damp and its cost, whatever their width', () => {
+    const byKind = [
+      ...[
+        '/home/leakage/ach50',
+        '/household/activities/3/water',
+        '/home/rooms/den/cold spot factor',
+      ],
+      ...['/home/build/wall u-value', '/sensors/humidity/bias', '/devices/d/target'],
+      ...['/devices/d/power', '/devices/d/label', '/money/gas/price', '/heating/efficiency'],
+      ...['/heating/setpoint', '/home/background vents', '/household/bodies/awake/water'],
+      ...['/home/doors/mixing', '/home/build/furnishing factor', '/home/build/window u-value'],
+      '/money/discount rate',
+    ];
+    // The later, the wider, and given backwards.
+    const given = byKind.map((path, k) => assumed(path, 0, 0.5, 1 + k)).reverse();
+    expect(doubtfulInputs(given, given, 100).map(({ path }) => path)).toEqual(byKind);
+  });
+
+  test('those of no kind come by their range over its larger end, then by name', () => {
+    const given = [
+      assumed('/b', 1, 2, 3), // 2/3
+      assumed('/a', 10, 20, 30), // 2/3
+      assumed('/d', -4, -1, 0), // 1
+      assumed('/c', 90, 100, 110), // 2/11, though the widest
+      assumed('/e', -2, 0, 2), // 2
+    ];
+    const found = doubtfulInputs(given, given, 100);
+    expect(found.map(({ path }) => path)).toEqual(['/e', '/d', '/a', '/b', '/c']);
+  });
+
   test('at most so many', () => {
     expect(doubtfulInputs(list, list, 2)).toEqual(found.slice(0, 2));
     expect(doubtfulInputs(list, list, 0)).toEqual([]);

@@ -87,6 +87,20 @@ describe('buy', () => {
   });
 });
 
+test.each([
+  ['dearer', { low: 64, high: 90 }, 25],
+  ['cheaper', { low: 40, high: 66 }, 25],
+  ['a little of both', { low: 51, high: 79 }, null],
+])('doubt that makes it %s counts by its farther side', (_, range, moved) => {
+  // 65 GBP a year, and 15 more for the only other way.
+  const found = decide({ rivals: [plan('warmer', { spots: 60, energy: 1080 })], range });
+  expect(found.sure).toBe(moved === null);
+  expect(found.sentences.some((words) => words.startsWith('This is not sure'))).toBe(
+    moved !== null,
+  );
+  if (moved !== null) expect(found.sentences.at(-1)).toContain(`by ${moved} GBP a year`);
+});
+
 describe('fix something else first', () => {
   const aired = plan('aired', { spots: 60, energy: 1010 });
 
