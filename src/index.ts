@@ -55,10 +55,16 @@ export { waterChart } from './report/charts/water-chart.ts';
 export { type WeekData, weekChart } from './report/charts/week-chart.ts';
 export { type YearData, yearChart } from './report/charts/year-chart.ts';
 export { createTraceCsv, type TraceCsvSetup } from './report/trace-csv.ts';
+export {
+  raiseRoomSetpoint as warmerRoom,
+  raiseSetpoints as warmerHeating,
+} from './scenario/edits/raise-setpoints.ts';
+export { type HouseholdWater, householdWater } from './scenario/edits/scale-household-water.ts';
 // Scenarios
 export { type PlanChoice, preparePlan } from './scenario/prepare-plan.ts';
 export type { PreparedPlan } from './scenario/prepared.ts';
 export { readScenario, type Scenario, type ScenarioPlan } from './scenario/read-scenario.ts';
+export { settingsFromPatch as changeSettings } from './scenario/yaml/settings-from-patch.ts';
 // Studies
 export { answerInWords } from './studies/compare/answer-in-words.ts';
 export { type Comparison, compareMeasures } from './studies/compare/compare.ts';
@@ -80,8 +86,6 @@ export {
 } from './studies/plan-variant.ts';
 export type { AssumedBuy, BuiltIn, BuiltInContext } from './studies/proposals/built-in.ts';
 export { builtInAlternatives } from './studies/proposals/built-in-alternatives.ts';
-export { type HouseholdWater, householdWater } from './studies/proposals/household-water.ts';
-export { warmerHeating, warmerRoom } from './studies/proposals/warmer-heating.ts';
 export { type Decision, type DecisionSetup, decision } from './studies/purchase/decision.ts';
 export { type DryingFigures, labelOf } from './studies/purchase/drying-figures.ts';
 export {
@@ -96,7 +100,6 @@ export {
   type SumLine,
 } from './studies/purchase/purchase-sum.ts';
 export { type PlanOutcome, type PlanRequest, runPlan } from './studies/run-plan.ts';
-export { settingsFromPatch as changeSettings } from './studies/settings-from-patch.ts';
 // What is wrong with an input
 export { InputProblems, type Problem, problemText } from './units/problem.ts';
 // Weather

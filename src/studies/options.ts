@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
+import { settingsFromPatch } from '../scenario/yaml/settings-from-patch.ts';
 import {
   type PlanVariant,
   prepareVariant,
@@ -9,7 +10,6 @@ import {
 } from './plan-variant.ts';
 import type { AssumedBuy } from './proposals/built-in.ts';
 import { builtInAlternatives } from './proposals/built-in-alternatives.ts';
-import { settingsFromPatch } from './settings-from-patch.ts';
 
 /** One of the things that could be done, with what comes of it. */
 export interface Option {

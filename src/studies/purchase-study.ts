@@ -1,11 +1,12 @@
+import { raiseRoomSetpoint } from '../scenario/edits/raise-setpoints.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
+import { settingsFromPatch } from '../scenario/yaml/settings-from-patch.ts';
 import { figureText } from '../units/figure-text.ts';
 import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
 import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
 import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
 import type { Option } from './options.ts';
 import { prepareVariant, type RunVariant, variantScenario } from './plan-variant.ts';
-import { warmerRoom } from './proposals/warmer-heating.ts';
 import { type AboutPurchase, bringsDehumidifier } from './purchase/about-purchase.ts';
 import { type Decision, decision } from './purchase/decision.ts';
 import { labelOf } from './purchase/drying-figures.ts';
@@ -13,7 +14,6 @@ import { type EqualSafety, equalSafety } from './purchase/equal-safety.ts';
 import { meanElectricityPrice } from './purchase/mean-electricity-price.ts';
 import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
 import { asSafe } from './purchase/weigh-purchase.ts';
-import { settingsFromPatch } from './settings-from-patch.ts';
 
 /** Everything that is found out about one purchase. */
 export interface PurchaseStudy {
@@ -114,7 +114,7 @@ function warmerOption(
 ): Option | null {
   if (measures === null || kelvin === null || kelvin === 0) return null;
   const baseline = options[0]!;
-  const change = settingsFromPatch(warmerRoom(baseline.raw, room, kelvin));
+  const change = settingsFromPatch(raiseRoomSetpoint(baseline.raw, room, kelvin));
   const name = `${room} ${figureText(kelvin, 1)} K warmer`;
   const says = `only the ${room} is kept ${figureText(kelvin, 1)} K warmer`;
   const { plan, set } = baseline.variant;

@@ -1,6 +1,7 @@
 import { owningPerYear } from '../../src/measures/energy/owning-per-year.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { mapping, readTolerantly } from '../../src/scenario/checks/tolerant-readers.ts';
+import { householdWater } from '../../src/scenario/edits/scale-household-water.ts';
 import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
 import { memoizedRuns } from '../../src/studies/memoized-runs.ts';
 import type { Option } from '../../src/studies/options.ts';
@@ -9,7 +10,6 @@ import {
   prepareVariant,
   variantScenario,
 } from '../../src/studies/plan-variant.ts';
-import { householdWater } from '../../src/studies/proposals/household-water.ts';
 import { somePlan } from './some-plan.ts';
 
 /*

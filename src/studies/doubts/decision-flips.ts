@@ -1,16 +1,14 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { mapping, readTolerantly } from '../../scenario/checks/tolerant-readers.ts';
-import { SETPOINT } from '../../scenario/presets/heating.ts';
+import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
+import { scaleElectricityPrice } from '../../scenario/edits/scale-electricity-price.ts';
+import { householdWater } from '../../scenario/edits/scale-household-water.ts';
+import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { atFuelPrice, atPurchasePrice, extraPerYear } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
 import type { RunVariant } from '../plan-variant.ts';
-import { householdWater } from '../proposals/household-water.ts';
-import { warmerHeating } from '../proposals/warmer-heating.ts';
-import { electricityAt } from '../purchase/electricity-at.ts';
 import { newBuys } from '../purchase/new-buys.ts';
 import { weighPurchase } from '../purchase/weigh-purchase.ts';
-import { settingsFromPatch } from '../settings-from-patch.ts';
 import { breakEven } from './break-even.ts';
 
 /** The value of one input at which a decision turns round. */
@@ -123,7 +121,7 @@ async function reachable(
 
 function electricity({ electricityPrice, plan, run }: FlipsSetup): FlipInput | null {
   if (!(electricityPrice > 0)) return null;
-  const settable = electricityAt(plan.raw, plan.prepared, 1) !== null;
+  const settable = scaleElectricityPrice(plan.raw, plan.prepared, 1) !== null;
   return {
     input: 'the price of electricity',
     unit: `${plan.measures.money.currency}/kWh`,
@@ -137,7 +135,7 @@ function electricity({ electricityPrice, plan, run }: FlipsSetup): FlipInput | n
       : 'the kWh of the runs priced again: prices come from a file',
     at: (option, value) => {
       const times = value / electricityPrice;
-      const set = electricityAt(option.raw, option.prepared, times);
+      const set = scaleElectricityPrice(option.raw, option.prepared, times);
       return set === null
         ? atFuelPrice(option.measures, 'electricity', times)
         : again(run, option, set);
@@ -165,13 +163,12 @@ function water({ baseline, run }: FlipsSetup): FlipInput | null {
 }
 
 function thermostats({ baseline, run }: FlipsSetup): FlipInput | null {
-  if (warmerHeating(baseline.raw, 0) === null) return null;
-  const { setpoint = SETPOINT.value } = mapping(mapping(baseline.raw)['heating']);
-  const written = readTolerantly(setpoint, '°C');
-  const today = Number.isNaN(written) ? 0 : written;
+  if (raiseSetpoints(baseline.raw, 0) === null) return null;
+  const setpoint = wholeHomeSetpoint(baseline.raw);
+  const today = setpoint ?? 0;
   return {
-    input: Number.isNaN(written) ? 'all thermostats, against today,' : 'the thermostat',
-    unit: Number.isNaN(written) ? 'K' : '°C',
+    input: setpoint === null ? 'all thermostats, against today,' : 'the thermostat',
+    unit: setpoint === null ? 'K' : '°C',
     today,
     low: today - 4,
     high: today + 4,
@@ -179,7 +176,7 @@ function thermostats({ baseline, run }: FlipsSetup): FlipInput | null {
     resolution: 0.25,
     note: 'by running again; all rooms, setbacks and nights along with it',
     at: (option, value) =>
-      again(run, option, settingsFromPatch(warmerHeating(option.raw, value - today) ?? {})),
+      again(run, option, settingsFromPatch(raiseSetpoints(option.raw, value - today) ?? {})),
   };
 }
 

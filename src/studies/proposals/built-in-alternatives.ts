@@ -1,12 +1,10 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { mapping } from '../../scenario/checks/tolerant-readers.ts';
-import { validate } from '../../scenario/validate.ts';
-import { mergePatch } from '../../scenario/yaml/merge-patch.ts';
+import { bothEdits, isLegalEdit } from '../../scenario/edits/edit.ts';
+import { heatsAlike, raiseSetpoints } from '../../scenario/edits/raise-setpoints.ts';
 import type { BuiltIn, BuiltInContext } from './built-in.ts';
 import { builtInAiring } from './built-in-airing.ts';
 import { builtInDehumidifier, builtInFan } from './built-in-devices.ts';
 import { dampestRoom } from './dampest-room.ts';
-import { warmerHeating } from './warmer-heating.ts';
 
 /**
  * What the program proposes by itself beside a scenario's own plans: every thermostat two kelvin
@@ -29,8 +27,7 @@ export function builtInAlternatives(context: BuiltInContext, baseline: PlanMeasu
     dampest === null ? null : builtInDehumidifier(context, dampest, baseline.money.currency),
   ];
   const single = proposed.filter(
-    (one): one is BuiltIn =>
-      one !== null && validate(mergePatch(context.raw, one.change)).data !== null,
+    (one): one is BuiltIn => one !== null && isLegalEdit(context.raw, one.change),
   );
   const pairs = single.flatMap((one, k) =>
     single.slice(k + 1).map((other) => together(one, other)),
@@ -42,11 +39,9 @@ export function builtInAlternatives(context: BuiltInContext, baseline: PlanMeasu
 }
 
 function twoKelvinWarmer({ raw, plans }: BuiltInContext): BuiltIn | null {
-  const change = warmerHeating(raw, 2);
+  const change = raiseSetpoints(raw, 2);
   if (change === null) return null;
-  const heating = (scenario: unknown) => inOrder(mapping(scenario)['heating'] ?? {});
-  const wanted = heating(mergePatch(raw, change));
-  if (plans.some((plan) => heating(plan.raw) === wanted)) return null;
+  if (plans.some((plan) => heatsAlike(plan.raw, raw, change))) return null;
   return { name: 'warmer', says: 'every thermostat 2 K higher', change, buys: [] };
 }
 
@@ -54,16 +49,7 @@ function together(one: BuiltIn, other: BuiltIn): BuiltIn {
   return {
     name: `${one.name}-and-${other.name}`,
     says: `${one.says}; ${other.says}`,
-    change: mapping(mergePatch(one.change, other.change)),
+    change: bothEdits(one.change, other.change),
     buys: [...one.buys, ...other.buys],
   };
-}
-
-/** Plain values as text that does not depend on the order of keys. */
-function inOrder(value: unknown): string {
-  return JSON.stringify(value, (_, inner: unknown) =>
-    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
-      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : inner,
-  );
 }

@@ -1,13 +1,13 @@
 import type { Buy } from '../../measures/energy/owning-per-year.ts';
-import type { UncheckedMapping } from '../../scenario/checks/tolerant-readers.ts';
+import type { Edit } from '../../scenario/edits/edit.ts';
 
 /** A plan that the program proposes by itself. */
 export interface BuiltIn {
   readonly name: string;
   /** What it asks, in one sentence. */
   readonly says: string;
-  /** A merge patch (RFC 7386) of the scenario as the baseline has it. */
-  readonly change: UncheckedMapping;
+  /** Of the scenario as the baseline has it. */
+  readonly change: Edit;
   /** What has to be bought; empty too where no price is known in the currency. */
   readonly buys: readonly AssumedBuy[];
 }

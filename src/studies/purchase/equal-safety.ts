@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { raiseRoomSetpoint } from '../../scenario/edits/raise-setpoints.ts';
+import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
 import type { PlanVariant, RunVariant } from '../plan-variant.ts';
-import { warmerRoom } from '../proposals/warmer-heating.ts';
-import { settingsFromPatch } from '../settings-from-patch.ts';
 
 /** How much warmer a room must be kept to be as safe from mould as with a device. */
 export interface EqualSafety {
@@ -63,7 +63,8 @@ export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety>
     ...{ note, runs },
   });
   if (before <= target) return found(0, baseline.measures, 0);
-  if (warmerRoom(setup.raw, room, 0) === null) return lost(`the ${room} has no thermostat`, 0);
+  if (raiseRoomSetpoint(setup.raw, room, 0) === null)
+    return lost(`the ${room} has no thermostat`, 0);
 
   let best = await runWarmer(setup, most);
   let runs = 1;
@@ -84,7 +85,7 @@ async function runWarmer(
   kelvin: number,
 ): Promise<PlanMeasures> {
   const { plan, set } = baseline.variant;
-  return run({ plan, set: [...set, ...settingsFromPatch(warmerRoom(raw, room, kelvin))] });
+  return run({ plan, set: [...set, ...settingsFromPatch(raiseRoomSetpoint(raw, room, kelvin))] });
 }
 
 function coldSpotHours({ rooms, plan }: PlanMeasures, room: string): number {

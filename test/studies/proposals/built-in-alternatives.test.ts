@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { readScenario, type Scenario } from '../../../src/scenario/read-scenario.ts';
 import { mergePatch } from '../../../src/scenario/yaml/merge-patch.ts';
+import { settingsFromPatch } from '../../../src/scenario/yaml/settings-from-patch.ts';
 import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
 import type { BuiltIn } from '../../../src/studies/proposals/built-in.ts';
 import { builtInAlternatives } from '../../../src/studies/proposals/built-in-alternatives.ts';
-import { settingsFromPatch } from '../../../src/studies/settings-from-patch.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 import { type RoomFigures, somePlan } from '../some-plan.ts';
 

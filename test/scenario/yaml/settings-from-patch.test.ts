@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { mergePatch } from '../../src/scenario/yaml/merge-patch.ts';
-import { readSettings, withSetting } from '../../src/scenario/yaml/settings.ts';
-import { settingsFromPatch } from '../../src/studies/settings-from-patch.ts';
+import { mergePatch } from '../../../src/scenario/yaml/merge-patch.ts';
+import { readSettings, withSetting } from '../../../src/scenario/yaml/settings.ts';
+import { settingsFromPatch } from '../../../src/scenario/yaml/settings-from-patch.ts';
 
 describe('a change as settings', () => {
   test('one for each leaf, with names that need it escaped or quoted', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { scaleElectricityPrice } from '../../../src/scenario/edits/scale-electricity-price.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
-import { electricityAt } from '../../../src/studies/purchase/electricity-at.ts';
-import { homeWith } from '../../scenario/problems-of.ts';
+import { homeWith } from '../problems-of.ts';
 
 const FILES = new Map([
   ['p.csv', 'time,price\n2023-01-01T00:00Z,0.1\n2023-01-01T00:30Z,0.3\n2023-01-01T01:00Z,0.2\n'],
@@ -15,7 +15,7 @@ function dearer(electricity: string | null, times: number) {
   const prepared = (set: readonly string[]) =>
     prepareVariant(scenario, FILES, { plan: 'as-lived', set });
   const raw = variantScenario(scenario, { plan: 'as-lived', set: [] });
-  const set = electricityAt(raw, prepared([]), times);
+  const set = scaleElectricityPrice(raw, prepared([]), times);
   const fuel = (words: readonly string[]) => prepared(words).prices.fuels.electricity!;
   return { set, before: fuel([]), after: fuel(set ?? []) };
 }

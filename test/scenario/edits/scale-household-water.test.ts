@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { householdWater } from '../../../src/scenario/edits/scale-household-water.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { variantScenario } from '../../../src/studies/plan-variant.ts';
-import { householdWater } from '../../../src/studies/proposals/household-water.ts';
-import { homeWith } from '../../scenario/problems-of.ts';
+import { homeWith } from '../problems-of.ts';
 
 const ACTIVITIES =
   '[{ what: other, at: "08:00", water: 2 L }, ' +

@@ -1,6 +1,6 @@
-import { pointerOf } from '../scenario/yaml/json-pointer.ts';
-import { isMapping } from '../scenario/yaml/merge-patch.ts';
-import { settingWords } from '../scenario/yaml/settings.ts';
+import { pointerOf } from './json-pointer.ts';
+import { isMapping } from './merge-patch.ts';
+import { settingWords } from './settings.ts';
 
 /**
  * A change in the shape of a merge patch as `/pointer=value` settings, one for each of its leaves.

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { raiseRoomSetpoint, raiseSetpoints } from '../../../src/scenario/edits/raise-setpoints.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import { settingsFromPatch } from '../../../src/scenario/yaml/settings-from-patch.ts';
 import { variantScenario } from '../../../src/studies/plan-variant.ts';
-import { warmerHeating, warmerRoom } from '../../../src/studies/proposals/warmer-heating.ts';
-import { settingsFromPatch } from '../../../src/studies/settings-from-patch.ts';
-import { homeWith } from '../../scenario/problems-of.ts';
+import { homeWith } from '../problems-of.ts';
 
 const PROGRAMMES = [
   'heating: {}',
@@ -36,27 +36,29 @@ const rawOf = (text: string) =>
 
 describe('every thermostat higher', () => {
   test.each(PROGRAMMES)('%s', (text) => {
-    const set = settingsFromPatch(warmerHeating(rawOf(text), 2));
+    const set = settingsFromPatch(raiseSetpoints(rawOf(text), 2));
     expect(lines(text, set)).toEqual(lines(text).map((schedule) => raised(schedule, 2)));
   });
 
   test('rooms that are off stay off, and without a source there is nothing', () => {
     const off = 'heating: { setpoint: 19, rooms: { bedroom: off } }';
-    const [living, bedroom] = lines(off, settingsFromPatch(warmerHeating(rawOf(off), 2)));
+    const [living, bedroom] = lines(off, settingsFromPatch(raiseSetpoints(rawOf(off), 2)));
     expect([living!.base, bedroom!.base]).toEqual([21, 5]);
-    expect(warmerHeating(rawOf('heating: { source: none }'), 2)).toBeNull();
+    expect(raiseSetpoints(rawOf('heating: { source: none }'), 2)).toBeNull();
   });
 });
 
 describe('one room warmer', () => {
   test.each(PROGRAMMES)('%s', (text) => {
-    const set = settingsFromPatch(warmerRoom(rawOf(text), 'bedroom', 1.25));
+    const set = settingsFromPatch(raiseRoomSetpoint(rawOf(text), 'bedroom', 1.25));
     const [living, bedroom] = lines(text);
     expect(lines(text, set)).toEqual([living, raised(bedroom!, 1.25)]);
   });
 
   test('nothing for a room that is off', () => {
-    expect(warmerRoom(rawOf('heating: { rooms: { bedroom: off } }'), 'bedroom', 1)).toBeNull();
+    expect(
+      raiseRoomSetpoint(rawOf('heating: { rooms: { bedroom: off } }'), 'bedroom', 1),
+    ).toBeNull();
   });
 });
 

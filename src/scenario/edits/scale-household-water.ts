@@ -1,10 +1,10 @@
-import { type ActivityData, activityData } from '../../scenario/assemble/activities.ts';
-import { createDefaults } from '../../scenario/assemble/defaults.ts';
-import { peopleData } from '../../scenario/assemble/people.ts';
-import { EVERY_DAY } from '../../scenario/model/clock-fields.ts';
-import { ALL_YEAR } from '../../scenario/model/month-fields.ts';
-import { ACTIVITIES } from '../../scenario/presets/activities.ts';
-import { validate } from '../../scenario/validate.ts';
+import { type ActivityData, activityData } from '../assemble/activities.ts';
+import { createDefaults } from '../assemble/defaults.ts';
+import { peopleData } from '../assemble/people.ts';
+import { EVERY_DAY } from '../model/clock-fields.ts';
+import { ALL_YEAR } from '../model/month-fields.ts';
+import { ACTIVITIES } from '../presets/activities.ts';
+import { validate } from '../validate.ts';
 
 /** Water that a household's activities give to the air, and how to change it. */
 export interface HouseholdWater {

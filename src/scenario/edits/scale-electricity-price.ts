@@ -1,5 +1,5 @@
-import { mapping, readTolerantly } from '../../scenario/checks/tolerant-readers.ts';
-import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { mapping, readTolerantly } from '../checks/tolerant-readers.ts';
+import type { PreparedPlan } from '../prepared.ts';
 
 /**
  * Settings with which electricity is so many times as dear at all hours.
@@ -8,9 +8,9 @@ import type { PreparedPlan } from '../../scenario/prepared.ts';
  * @param times  [-]
  * @returns null where its prices are in a file, which settings do not reach
  */
-export function electricityAt(
+export function scaleElectricityPrice(
   raw: unknown,
-  { prices }: PreparedPlan,
+  { prices }: Pick<PreparedPlan, 'prices'>,
   times: number,
 ): string[] | null {
   const written = mapping(mapping(raw)['money'])['electricity'];

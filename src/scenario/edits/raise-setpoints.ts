@@ -1,16 +1,18 @@
-import { mapping, type UncheckedMapping } from '../../scenario/checks/tolerant-readers.ts';
-import { SETPOINT } from '../../scenario/presets/heating.ts';
 import { readQuantity } from '../../units/quantity.ts';
+import { mapping, readTolerantly, type UncheckedMapping } from '../checks/tolerant-readers.ts';
+import { SETPOINT } from '../presets/heating.ts';
+import { mergePatch } from '../yaml/merge-patch.ts';
+import type { Edit } from './edit.ts';
 
 /**
- * The change that sets every thermostat so many kelvin higher: setpoints, setbacks and nights, of
+ * Sets every thermostat so many kelvin higher: setpoints, setbacks and nights, of
  * the home and of rooms that have their own. Rooms that are off and the frost guard stay.
  *
  * @param raw     the scenario with its plan laid on, as plain values
  * @param kelvin  how much [K]; below 0 is cooler
- * @returns a merge patch; null where the home has nothing to heat with
+ * @returns null where the home has nothing to heat with
  */
-export function warmerHeating(raw: unknown, kelvin: number): UncheckedMapping | null {
+export function raiseSetpoints(raw: unknown, kelvin: number): Edit | null {
   const heating = mapping(mapping(raw)['heating']);
   if (heating['source'] === 'none') return null;
   const rooms = Object.entries(mapping(heating['rooms']))
@@ -25,11 +27,13 @@ export function warmerHeating(raw: unknown, kelvin: number): UncheckedMapping | 
 }
 
 /**
- * The same for one room alone, which keeps the hours it has.
+ * Sets the thermostat of one room so many kelvin higher; the room keeps the hours it has.
  *
- * @returns a merge patch; null where the room is not heated or is always off
+ * @param raw     the scenario with its plan laid on, as plain values
+ * @param kelvin  how much [K]; below 0 is cooler
+ * @returns null where the room is not heated or is always off
  */
-export function warmerRoom(raw: unknown, room: string, kelvin: number): UncheckedMapping | null {
+export function raiseRoomSetpoint(raw: unknown, room: string, kelvin: number): Edit | null {
   const heating = mapping(mapping(raw)['heating']);
   const own = mapping(heating['rooms'])[room];
   const emitter = mapping(mapping(mapping(mapping(raw)['home'])['rooms'])[room])['emitter'];
@@ -42,6 +46,28 @@ export function warmerRoom(raw: unknown, room: string, kelvin: number): Unchecke
   };
   const programme = { ...common, ...asProgramme(own) };
   return { heating: { rooms: { [room]: warmerProgramme(programme, kelvin) } } };
+}
+
+/** Whether one scenario says of heating just what another does once it is edited. */
+export function heatsAlike(one: unknown, other: unknown, edit: Edit): boolean {
+  const heating = (scenario: unknown): string => inKeyOrder(mapping(scenario)['heating'] ?? {});
+  return heating(one) === heating(mergePatch(other, edit));
+}
+
+/** Plain values as text that does not depend on the order of keys. */
+function inKeyOrder(value: unknown): string {
+  return JSON.stringify(value, (_, inner: unknown) =>
+    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : inner,
+  );
+}
+
+/** What the home's thermostats are set to, where that is one number all day. [°C] */
+export function wholeHomeSetpoint(raw: unknown): number | null {
+  const { setpoint = SETPOINT.value } = mapping(mapping(raw)['heating']);
+  const written = readTolerantly(setpoint, '°C');
+  return Number.isNaN(written) ? null : written;
 }
 
 const asProgramme = (own: unknown): UncheckedMapping =>

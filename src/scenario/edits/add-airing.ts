@@ -1,0 +1,45 @@
+import { items, mapping, readTolerantly } from '../checks/tolerant-readers.ts';
+import { AIRING } from '../presets/activities.ts';
+import type { Edit } from './edit.ts';
+
+/**
+ * All windows wide open for ten minutes, mornings and evenings, besides the habits there are.
+ *
+ * @param raw  a scenario as plain values
+ */
+export const addAiring = (raw: unknown): Edit => ({
+  household: { airing: [...habitsOf(raw), TWICE_A_DAY] },
+});
+
+/**
+ * Whether half of the rooms or more are aired as `addAiring` would have it: wide open, for half an
+ * hour at most, twice a day or more.
+ *
+ * @param raw  a scenario as plain values
+ */
+export function isAiredDaily(raw: unknown): boolean {
+  const rooms = Object.keys(mapping(mapping(mapping(raw)['home'])['rooms']));
+  const aired = new Set(
+    habitsOf(raw)
+      .filter(isShortAndWide)
+      .flatMap((habit) => roomsOf(habit, rooms)),
+  );
+  return rooms.length > 0 && 2 * aired.size >= rooms.length;
+}
+
+const habitsOf = (raw: unknown): readonly unknown[] =>
+  items(mapping(mapping(raw)['household'])['airing']);
+
+function isShortAndWide(habit: unknown): boolean {
+  const { at, lasts = AIRING.lasts.value, wide = AIRING.wide.value } = mapping(habit);
+  const often = items(at).length >= 2;
+  return often && readTolerantly(lasts, 'min') <= 30 && readTolerantly(wide, '-') >= 0.5;
+}
+
+function roomsOf(habit: unknown, all: readonly string[]): readonly string[] {
+  const { room, rooms = [] } = mapping(habit);
+  if (rooms === 'all') return all;
+  return [...items(rooms), ...(room === undefined ? [] : [room])].map(String);
+}
+
+const TWICE_A_DAY = { rooms: 'all', at: ['07:30', '19:00'], lasts: 10, wide: 1 };

@@ -1,0 +1,32 @@
+import { mapping } from '../checks/tolerant-readers.ts';
+import { validate } from '../validate.ts';
+import { pointerSteps } from '../yaml/json-pointer.ts';
+import { valueAt } from '../yaml/path-words.ts';
+
+/** Whether a device of one of these kinds stands in the home. @param raw a scenario as plain values */
+export const hasDevice = (raw: unknown, kinds: ReadonlySet<string>): boolean =>
+  devicesOf(raw).some(({ kind }) => kinds.has(String(kind)));
+
+/** Whether a stove burns with air of its room, which an extract fan can turn round in its flue. */
+export const hasOpenFluedStove = (raw: unknown): boolean =>
+  devicesOf(raw).some(({ kind, air }) => kind === 'stove' && air !== 'outdoors');
+
+/** The first room that is used so, such as "bathroom"; null for none. */
+export function roomUsedAs(raw: unknown, use: string): string | null {
+  const rooms = Object.entries(mapping(mapping(mapping(raw)['home'])['rooms']));
+  return rooms.find(([, room]) => mapping(room)['use'] === use)?.[0] ?? null;
+}
+
+/**
+ * The number that a scenario gives at a place, in the unit of that place; undefined where it gives
+ * none, or where the scenario is wrong.
+ *
+ * @param pointer  RFC 6901
+ */
+export function givenNumber(raw: unknown, pointer: string): number | undefined {
+  const given = valueAt(validate(raw).data, pointerSteps(pointer) ?? []);
+  return typeof given === 'number' ? given : undefined;
+}
+
+const devicesOf = (raw: unknown) =>
+  Object.values(mapping(mapping(raw)['devices'])).map((device) => mapping(device));
