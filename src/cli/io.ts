@@ -21,8 +21,8 @@ export interface Io {
   readonly startWorkers: ((setup: SimulationSetup) => Promise<Workers>) | null;
   /** Today, "YYYY-MM-DD". */
   today(): string;
-  /** SHA-256 of a text in UTF-8, base64. */
-  sha256(text: string): string;
+  /** The function that gives the SHA-256 of a text in UTF-8, base64. */
+  loadSha256(): Promise<(text: string) => string>;
   /** Make a folder, and those it stands in, where there is none. */
   makeFolder(path: string): Promise<void>;
   /** Whether `writeWhole` could write there now; it throws as that would. */

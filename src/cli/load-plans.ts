@@ -1,6 +1,4 @@
-import { sectionAt } from '../scenario/named-at.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
-import type { Scenario } from '../scenario/read-scenario.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
 import { figureText } from '../units/figure-text.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
@@ -38,6 +36,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
   const names = namesOf(choice.plans, known);
   for (const name of names) requireName(name, known, 'plan');
 
+  const { sectionAt } = await import('../scenario/named-at.ts');
   const { preparePlan } = await import('../scenario/prepare-plan.ts');
   const { readWeather } = await import('../weather/read/read-weather.ts');
   const { periodOf } = await import('../weather/period-of.ts');
@@ -66,16 +65,16 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
       const period = periodOf(outdoors, from, to, plan.household.clock);
       return { plan, weather: outdoors, period };
     } catch (error) {
-      throw error instanceof InputProblems ? inScenario(error, scenario) : error;
+      throw error instanceof InputProblems ? inScenario(error) : error;
     }
   }
-}
 
-/** Problems of the period, with their place in the scenario. */
-function inScenario({ problems }: InputProblems, scenario: Scenario): InputProblems {
-  return new InputProblems(
-    problems.map((problem) => ({ ...problem, ...sectionAt(scenario, problem.where.split('.')) })),
-  );
+  /** Problems of the period, with their place in the scenario. */
+  function inScenario({ problems }: InputProblems): InputProblems {
+    return new InputProblems(
+      problems.map((problem) => ({ ...problem, ...sectionAt(scenario, problem.where.split('.')) })),
+    );
+  }
 }
 
 /** Weather of another place may be meant, but should not go unnoticed. */

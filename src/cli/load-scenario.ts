@@ -28,9 +28,9 @@ export async function loadScenario(
   path: string,
   otherWeather: string | undefined,
 ): Promise<LoadedScenario> {
+  const text = await io.readText(path, MOST_SCENARIO);
   const { namedAt } = await import('../scenario/named-at.ts');
   const { readScenario } = await import('../scenario/read-scenario.ts');
-  const text = await io.readText(path, MOST_SCENARIO);
   const scenario = readScenario(text, path);
   const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
   const weatherFile = otherWeather ?? reach(scenario.weather);

@@ -1,13 +1,10 @@
 import { Command, CommanderError } from 'commander';
-import { InputProblems, problemText } from '../units/problem.ts';
 import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
 import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
 import { weatherCommand } from './commands/weather.ts';
 import type { Io } from './io.ts';
-import { OwnCheckFailed } from './own-check-failed.ts';
-import { WrongCall } from './wrong-call.ts';
 
 /**
  * Run the command line.
@@ -30,7 +27,9 @@ export async function main(args: readonly string[], io: Io): Promise<number> {
     await program.parseAsync([...args], { from: 'user' });
     return 0;
   } catch (error) {
-    return explain(error, io);
+    if (error instanceof CommanderError) return error.exitCode; // it has already said why
+    const { explainError } = await import('./explain-error.ts');
+    return explainError(error, io);
   }
 }
 
@@ -42,25 +41,6 @@ function speakThrough(io: Io, command: Command): void {
     .helpOption('-h, --help', 'show this help');
   if (command.commands.length > 0) command.helpCommand('help [command]', 'show help of a command');
   for (const each of command.commands) speakThrough(io, each);
-}
-
-function explain(error: unknown, io: Io): number {
-  if (error instanceof CommanderError) return error.exitCode; // it has already said why
-  if (error instanceof WrongCall) {
-    io.err(`${error.message}\n`);
-    return 1;
-  }
-  if (error instanceof InputProblems) {
-    for (const problem of error.problems) io.err(`${problemText(problem)}\n`);
-    return 2;
-  }
-  if (error instanceof OwnCheckFailed) {
-    io.err(`${error.message}\n`);
-    return 3;
-  }
-  const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  io.err(`This is a fault of roombalance, not of your files. Please report it with:\n${trace}\n`);
-  return 3;
 }
 
 const ABOUT = `Simulates the rooms of one home hour by hour (heat, humidity and air together)

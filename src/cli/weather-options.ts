@@ -1,7 +1,4 @@
 import { type Command, InvalidArgumentError } from 'commander';
-import type { WeatherOptions } from '../weather/weather-options.ts';
-import type { Io } from './io.ts';
-import { MOST_DATA, MOST_SCENARIO } from './load-scenario.ts';
 
 /** What may be said beside an outdoor file on the command line. */
 export interface BesideFile {
@@ -22,18 +19,6 @@ export function addWeatherOptions(command: Command): Command {
     .option('--longitude <degrees>', 'east positive', within(-180, 180))
     .option('--elevation <metres>', 'above the sea', within(-450, 6000))
     .option('--longest-gap <hours>', 'longest gap to fill; 3 where not given', within(0, 48));
-}
-
-/** Read an outdoor file with what was said beside it. */
-export async function readOutdoors(io: Io, path: string, { map, ...beside }: BesideFile) {
-  const { readWeather } = await import('../weather/read/read-weather.ts');
-  const options: WeatherOptions = { ...beside, ...(map && { columns: await columnMap(io, map) }) };
-  return readWeather(await io.readText(path, MOST_DATA), path, options);
-}
-
-async function columnMap(io: Io, path: string) {
-  const { readColumnMap } = await import('./read-column-map.ts');
-  return readColumnMap(await io.readText(path, MOST_SCENARIO), path);
 }
 
 function within(low: number, high: number): (text: string) => number {

@@ -29,7 +29,7 @@ export function fakeIo(files: Record<string, string> = {}) {
     },
     startWorkers: null,
     today: () => '2030-01-02',
-    sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
+    loadSha256: async () => (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
     out: (text) => {
       said.out += text;
     },

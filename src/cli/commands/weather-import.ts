@@ -1,11 +1,7 @@
 import { Command } from 'commander';
+import type { ImportOptions } from '../actions/weather-import.ts';
 import type { Io } from '../io.ts';
-import { keepInputs } from '../keep-inputs.ts';
-import { addWeatherOptions, type BesideFile, readOutdoors } from '../weather-options.ts';
-
-interface Options extends BesideFile {
-  readonly output?: string;
-}
+import { addWeatherOptions } from '../weather-options.ts';
 
 /** `weather import <file>`: convert an outdoor file to the tidy CSV. */
 export function weatherImportCommand(io: Io): Command {
@@ -24,15 +20,8 @@ export function weatherImportCommand(io: Io): Command {
         '  $ roombalance weather import station.csv --map station.yaml -o weather/station.csv\n' +
         '  $ roombalance weather import 037720-2023 --latitude 51.5 --longitude -0.5 --elevation 25 -o 2023.csv',
     )
-    .action((path: string, options: Options) => importFile(io, path, options));
-}
-
-async function importFile(io: Io, path: string, { output, ...beside }: Options): Promise<void> {
-  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
-  keepInputs('-o, --output <file.csv>', output, [path, beside.map]);
-  const weather = await readOutdoors(io, path, beside);
-  const csv = writeTidyCsv(weather);
-  if (output === undefined) io.out(csv);
-  else await io.writeWhole(output, csv);
-  for (const { text } of weather.notes) io.err(`note: ${text}\n`);
+    .action(async (path: string, options: ImportOptions) => {
+      const { importFile } = await import('../actions/weather-import.ts');
+      await importFile(io, path, options);
+    });
 }

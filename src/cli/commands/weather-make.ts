@@ -1,13 +1,7 @@
 import { Command } from 'commander';
+import type { MakeOptions } from '../actions/weather-make.ts';
 import type { Io } from '../io.ts';
-import { keepInputs } from '../keep-inputs.ts';
-import { MOST_SCENARIO } from '../load-scenario.ts';
 import { wholeNumber } from '../options.ts';
-
-interface Options {
-  readonly output?: string;
-  readonly seed?: number;
-}
 
 /** `weather make <recipe>`: invent a year from monthly normals. */
 export function weatherMakeCommand(io: Io): Command {
@@ -24,16 +18,8 @@ export function weatherMakeCommand(io: Io): Command {
       'after',
       '\nExample:\n  $ roombalance weather make weather/saltmere-typical.recipe.yaml -o year.csv',
     )
-    .action((path: string, options: Options) => make(io, path, options));
-}
-
-async function make(io: Io, path: string, { output, seed }: Options): Promise<void> {
-  const { readRecipe } = await import('../read-recipe.ts');
-  const { makeWeather } = await import('../../weather/make/make-weather.ts');
-  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
-  keepInputs('-o, --output <file.csv>', output, [path]);
-  const recipe = readRecipe(await io.readText(path, MOST_SCENARIO), path);
-  const csv = writeTidyCsv(makeWeather(recipe, seed));
-  if (output === undefined) io.out(csv);
-  else await io.writeWhole(output, csv);
+    .action(async (path: string, options: MakeOptions) => {
+      const { make } = await import('../actions/weather-make.ts');
+      await make(io, path, options);
+    });
 }

@@ -1,0 +1,78 @@
+import type { Assumed, Notice } from '../../home/notices.ts';
+import { cautionsOfAll } from '../../report/cautions-of-all.ts';
+import type { Io } from '../io.ts';
+import { jsonText } from '../json-text.ts';
+import { type LoadedPlans, loadPlans } from '../load-plans.ts';
+
+/** What may be said beside the scenario's name. */
+export interface CheckOptions {
+  readonly set: readonly string[];
+  readonly weather?: string;
+  readonly json?: true;
+}
+
+/** Read a scenario, its files and all its plans, and print what was found. */
+export async function check(io: Io, path: string, options: CheckOptions): Promise<void> {
+  const loaded = await loadPlans(io, path, { ...options, plans: 'all' });
+  const findings = findingsOf(loaded);
+  io.out(options.json ? jsonText(findings) : await findingsText(findings, io.width));
+}
+
+/** What a check found, as `--json` prints it. */
+interface Findings {
+  readonly scenario: string;
+  readonly rooms: readonly string[];
+  readonly weather: {
+    readonly file: string;
+    readonly title: string;
+    readonly notes: readonly Notice[];
+  };
+  readonly plans: readonly {
+    readonly plan: string;
+    readonly says: string;
+    readonly hours: number;
+  }[];
+  /** Of the first plan. */
+  readonly assumed: readonly Assumed[];
+  /** Of any plan; those not of all begin with the names of theirs. */
+  readonly cautions: readonly Notice[];
+}
+
+function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Findings {
+  return {
+    scenario: scenario.title,
+    rooms: plans[0]!.plan.home.rooms.map((room) => room.name),
+    weather: { file: weatherFile, title: weather.title, notes: weather.notes },
+    plans: plans.map(({ plan, period }) => ({
+      plan: plan.plan,
+      says: plan.says,
+      hours: period.hours,
+    })),
+    assumed: plans[0]!.plan.assumed,
+    cautions: cautionsOfAll(plans.map(({ plan }) => plan)),
+  };
+}
+
+async function findingsText(found: Findings, width: number): Promise<string> {
+  const { assumedTable } = await import('../../report/tables/assumed-table.ts');
+  const { remarkList } = await import('../../report/tables/remark-list.ts');
+  const { textTable } = await import('../../report/tables/text-table.ts');
+  const { wrapText } = await import('../../report/tables/wrap-text.ts');
+  const plans = textTable(
+    [
+      { head: '', cells: found.plans.map((p) => p.plan), align: 'left' },
+      { head: '[h]', cells: found.plans.map((p) => String(p.hours)) },
+      { head: '', cells: found.plans.map((p) => p.says), align: 'left' },
+    ],
+    Number.POSITIVE_INFINITY,
+  );
+  const parts: readonly (readonly [string, string])[] = [
+    [found.scenario, `${wrapText(found.rooms.join(', '), 'Rooms: ', width)}\nNothing is wrong.`],
+    ['Weather', [found.weather.title, remarkList(found.weather.notes, width)].join('\n').trim()],
+    ['Plans', plans],
+    ['Assumed, because the scenario does not say', assumedTable(found.assumed, width)],
+    ['Cautions', remarkList(found.cautions, width)],
+  ];
+  const told = parts.filter(([, body]) => body !== '');
+  return `${told.map(([title, body]) => `${title}\n${body}`).join('\n\n')}\n`;
+}

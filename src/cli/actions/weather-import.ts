@@ -1,0 +1,24 @@
+import type { Io } from '../io.ts';
+import { keepInputs } from '../keep-inputs.ts';
+import { readOutdoors } from '../read-outdoors.ts';
+import type { BesideFile } from '../weather-options.ts';
+
+/** What may be said beside the file's name. */
+export interface ImportOptions extends BesideFile {
+  readonly output?: string;
+}
+
+/** Write an outdoor file as tidy CSV. */
+export async function importFile(
+  io: Io,
+  path: string,
+  { output, ...beside }: ImportOptions,
+): Promise<void> {
+  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
+  keepInputs('-o, --output <file.csv>', output, [path, beside.map]);
+  const weather = await readOutdoors(io, path, beside);
+  const csv = writeTidyCsv(weather);
+  if (output === undefined) io.out(csv);
+  else await io.writeWhole(output, csv);
+  for (const { text } of weather.notes) io.err(`note: ${text}\n`);
+}

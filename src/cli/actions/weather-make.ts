@@ -1,0 +1,21 @@
+import type { Io } from '../io.ts';
+import { keepInputs } from '../keep-inputs.ts';
+import { MOST_SCENARIO } from '../load-scenario.ts';
+
+/** What may be said beside the recipe's name. */
+export interface MakeOptions {
+  readonly output?: string;
+  readonly seed?: number;
+}
+
+/** Write a year made from monthly normals. */
+export async function make(io: Io, path: string, { output, seed }: MakeOptions): Promise<void> {
+  const { readRecipe } = await import('../read-recipe.ts');
+  const { makeWeather } = await import('../../weather/make/make-weather.ts');
+  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
+  keepInputs('-o, --output <file.csv>', output, [path]);
+  const recipe = readRecipe(await io.readText(path, MOST_SCENARIO), path);
+  const csv = writeTidyCsv(makeWeather(recipe, seed));
+  if (output === undefined) io.out(csv);
+  else await io.writeWhole(output, csv);
+}

@@ -1,0 +1,27 @@
+import { InputProblems, problemText } from '../units/problem.ts';
+import type { Io } from './io.ts';
+import { OwnCheckFailed } from './own-check-failed.ts';
+import { WrongCall } from './wrong-call.ts';
+
+/**
+ * Say on standard error why a command did not end well.
+ *
+ * @returns exit status: 1 wrong call, 2 wrong input, 3 a check or piece of our own failed
+ */
+export function explainError(error: unknown, io: Io): number {
+  if (error instanceof WrongCall) {
+    io.err(`${error.message}\n`);
+    return 1;
+  }
+  if (error instanceof InputProblems) {
+    for (const problem of error.problems) io.err(`${problemText(problem)}\n`);
+    return 2;
+  }
+  if (error instanceof OwnCheckFailed) {
+    io.err(`${error.message}\n`);
+    return 3;
+  }
+  const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  io.err(`This is a fault of roombalance, not of your files. Please report it with:\n${trace}\n`);
+  return 3;
+}
