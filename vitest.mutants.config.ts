@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+/** Tests that shall notice a changed source; `run-mutants.mjs` names their folders. */
+export default defineConfig({
+  test: {
+    include: (process.env['MUTANT_TESTS'] ?? '')
+      .split(',')
+      .map((top) => `test/${top}/**/*.test.ts`),
+    setupFiles: ['test/reference/mutant-coverage.ts'],
+    testTimeout: 60_000,
+    isolate: false,
+  },
+});
