@@ -66,7 +66,7 @@ export type { PreparedPlan } from './scenario/prepared.ts';
 export { readScenario, type Scenario, type ScenarioPlan } from './scenario/read-scenario.ts';
 export { settingsFromPatch as changeSettings } from './scenario/yaml/settings-from-patch.ts';
 // Studies
-export { answerInWords } from './studies/compare/answer-in-words.ts';
+export { type Answer, answerInWords } from './studies/compare/answer-in-words.ts';
 export { type Comparison, compareMeasures } from './studies/compare/compare.ts';
 export { comparePlans, type PlanFigures } from './studies/compare/compare-plans.ts';
 export { atFuelPrice, atPurchasePrice, extraPerYear } from './studies/compare/other-prices.ts';

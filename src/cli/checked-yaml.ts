@@ -31,9 +31,7 @@ export function checkedYaml<Model extends z.ZodType, Result>(
   }
 }
 
-/** What follows a comma in a path is told, not looked for. */
 function withPlace(problem: Problem, yaml: YamlFile): Problem {
-  if (problem.line > 0) return problem;
-  const path = problem.where.replace(/, .*$/, '').split('.');
-  return { ...problem, ...placeOf(yaml, path).place };
+  if (problem.line > 0 || problem.path === undefined) return problem;
+  return { ...problem, ...placeOf(yaml, problem.path).place };
 }

@@ -72,7 +72,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
   /** Problems of the period, with their place in the scenario. */
   function inScenario({ problems }: InputProblems): InputProblems {
     return new InputProblems(
-      problems.map((problem) => ({ ...problem, ...sectionAt(scenario, problem.where.split('.')) })),
+      problems.map((problem) => ({ ...problem, ...sectionAt(scenario, problem.path ?? []) })),
     );
   }
 }

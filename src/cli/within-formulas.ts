@@ -1,3 +1,4 @@
+import { OutOfRange } from '../units/require-within.ts';
 import { refused } from './file-trouble.ts';
 
 /**
@@ -5,22 +6,27 @@ import { refused } from './file-trouble.ts';
  * code. Such a home is written well but is none that the formulas were ever checked for.
  *
  * @param file  the scenario, as the person named it
- * @throws InputProblems in place of the RangeError of `requireWithin`
+ * @throws InputProblems in place of the OutOfRange of `requireWithin`
  */
 export function withinFormulas<Result>(file: string, simulate: () => Result): Result {
   try {
     return simulate();
   } catch (error) {
-    if (!(error instanceof RangeError) || !OUT_OF_RANGE.test(error.message)) throw error;
-    const [, what = '', range = '', value = ''] = OUT_OF_RANGE.exec(error.message) ?? [];
-    const got = `${what} of ${value.replace(DIGITS, '$1')}, outside ${range.replace(' and ', ' to ')}`;
+    if (!(error instanceof OutOfRange)) throw error;
+    const { quantity, value, range, unit } = error;
+    const withUnit = (number: number | string) => (unit === '' ? `${number}` : `${number} ${unit}`);
+    const outside = `outside ${range[0]} to ${withUnit(range[1])}`;
+    const got = `${quantity} of ${withUnit(shortened(value))}, ${outside}`;
     throw refused(file, 'a home that stays within the range of every formula', got, HINT);
   }
 }
 
-/** As `requireWithin` words it: name of the function, quantity, range, value. */
-const OUT_OF_RANGE = /^(?:\w+: )?(.*) must be between (.*), got (.*)$/;
-const DIGITS = /(\.\d\d)\d+/; // more than anybody reads
+/** No more than two digits behind the point: nobody reads more, and the last are rounding. */
+const shortened = (value: number): string =>
+  Number.isFinite(value) && Math.abs(value) < 1e15
+    ? `${Math.trunc(value * 100) / 100}`
+    : `${value}`;
+
 const HINT =
   'a room grows far too hot, cold or wet: look for large panes, heaters, heat pumps or water in a ' +
   'small room, and for a room that loses nothing';

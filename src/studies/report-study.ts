@@ -2,7 +2,7 @@ import type { Ledger } from '../engine/ledger.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
-import { answerLines } from './compare/answer-in-words.ts';
+import { type Answer, answerInWords } from './compare/answer-in-words.ts';
 import { compareMeasures } from './compare/compare.ts';
 import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
 import { statedDoubts } from './doubts/stated-doubts.ts';
@@ -24,8 +24,8 @@ export interface ReportStudy {
   readonly untried: readonly DoubtfulInput[];
   /** Doubts of the scenario that name no number of the two plans, or only one beyond their range. */
   readonly unusableDoubts: readonly string[];
-  /** What the plans of the scenario do, in words: a paragraph, then items that begin with "- ". */
-  readonly answer: readonly string[];
+  /** What the plans of the scenario do, in words. */
+  readonly answer: Answer;
   /** Whose air the pictures show unless asked otherwise. */
   readonly room: string;
   /** The options that pictures show hour by hour, the baseline first. */
@@ -139,10 +139,10 @@ function worthPicturing(options: readonly Option[], purchase: PurchaseStudy | nu
   return [...new Set(chosen)].slice(0, PICTURED);
 }
 
-function answerOf(options: readonly Option[]): string[] {
+function answerOf(options: readonly Option[]): Answer {
   const plans = options.filter(({ origin }) => origin !== 'proposed');
   const purchases = plans.map(({ prepared }) => prepared);
-  return answerLines(
+  return answerInWords(
     compareMeasures(
       plans.map(({ measures }) => measures),
       purchases,

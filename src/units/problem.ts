@@ -11,6 +11,8 @@ export interface Problem {
   readonly column: number;
   /** In words of the file: "home.rooms.living.floor area", "row 17, column temperature". */
   readonly where: string;
+  /** Keys down to the value, where the place in the text is still to be found by whoever has it. */
+  readonly path?: readonly string[];
   /** End of the sentence "expected ...". */
   readonly expected: string;
   /** End of the sentence "got ...". */

@@ -43,21 +43,23 @@ export function periodOf(
   const end = Math.floor((weather.start + weather.count * weather.step) / HOUR) * HOUR;
   const year = new Date(toLocal(clock, (begin + end) / 2) * 1000).getUTCFullYear();
   const problems: Problem[] = [];
-  const complain = (where: string, expected: string, got: string) =>
-    problems.push({ file: weather.title, line: 0, column: 0, where, expected, got, hint: '' });
-  for (const [where, day] of [
-    ['period.from', from],
-    ['period.to', to],
+  const complain = (path: readonly string[], expected: string, got: string) => {
+    const place = { file: weather.title, line: 0, column: 0, where: path.join('.'), path };
+    problems.push({ ...place, expected, got, hint: '' });
+  };
+  for (const [key, day] of [
+    ['from', from],
+    ['to', to],
   ] as const) {
     const known = day === null || YEARS_TRIED.some((n) => midnight(day, year + n, clock) !== null);
-    if (!known) complain(where, 'a day of the year as MM-DD', `"${day}"`);
+    if (!known) complain(['period', key], 'a day of the year as MM-DD', `"${day}"`);
   }
   if (problems.length > 0) throw new InputProblems(problems);
   const inside = weather.periodic ? inTurningYear : inOpenSeries;
   const found = inside(begin, end, year, from, to, clock);
   if (found === null) {
     const covered = `days inside the weather, ${isoTime(begin)} to ${isoTime(end)}`;
-    complain('period', covered, `${from ?? 'its start'} to ${to ?? 'its end'}`);
+    complain(['period'], covered, `${from ?? 'its start'} to ${to ?? 'its end'}`);
     throw new InputProblems(problems);
   }
   return { start: found[0], hours: Math.round((found[1] - found[0]) / HOUR) };

@@ -227,7 +227,7 @@ doorways:
         'rooms: { a: { floor area: 9, elements: [{ kind: wall, area: 6, u-value: 6.5 }] } }',
       )[0],
     ).toMatch(
-      /^h\.yaml:4:\d+: home\.rooms\.a\.elements #1: expected an element that can be built, got U-value must be between/,
+      /^h\.yaml:4:\d+: home\.rooms\.a\.elements #1: expected a U-value of 0\.01 to 5\.876 W\/\(m2 K\), got 6\.5 W\/\(m2 K\)$/,
     );
   });
 

@@ -60,8 +60,9 @@ describe('what a report tells', () => {
 
   test('what the scenario’s own plans do, in words', () => {
     const { answer } = usual.found;
-    expect(answer.join(' ')).toContain('dry');
-    expect(answer.join(' ')).not.toContain('warmer-and-fan');
+    const told = JSON.stringify(answer);
+    expect(told).toContain('dry');
+    expect(told).not.toContain('warmer-and-fan');
   });
 
   test('how many runs were made: each once, and those of pictures besides', () => {

@@ -27,19 +27,13 @@ export async function compare(io: Io, path: string, options: CompareOptions): Pr
     io.out(compareCsv(comparison));
   } else {
     const { compareTables, compareTitle } = await import('../../report/tables/compare-tables.ts');
-    const { answerLines } = await import('../../studies/compare/answer-in-words.ts');
+    const { answerInWords } = await import('../../studies/compare/answer-in-words.ts');
     const { remarkList } = await import('../../report/tables/remark-list.ts');
-    const { wrapText } = await import('../../report/tables/wrap-text.ts');
+    const { answerText } = await import('../../report/tables/answer-text.ts');
     const cautions = remarkList(cautionsOfAll(comparison.plans), io.width);
     const parts = [
       compareTitle(comparison),
-      answerLines(comparison)
-        .map((line) =>
-          line.startsWith('- ')
-            ? wrapText(line.slice(2), '- ', io.width)
-            : wrapText(line, '', io.width),
-        )
-        .join('\n'),
+      answerText(answerInWords(comparison), io.width),
       compareTables(comparison, io.width),
       ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
     ];

@@ -7,7 +7,7 @@ import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import { purchaseInWords } from './purchase-in-words.ts';
 import type { ReportInput } from './report-input.ts';
-import { list, paragraphsAndLists, type Section } from './section.ts';
+import { answerMarkup, list, type Section } from './section.ts';
 import { writtenValues } from './written-values.ts';
 
 /** The answer, what would turn it round, and how sure it is. */
@@ -15,11 +15,10 @@ export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const decision = study.purchase?.decision ?? null;
   const { purchase } = study;
-  const undecided =
-    purchase === null
-      ? firstSentenceApart(study.answer)
-      : purchaseInWords(purchase, study.options[0]!);
-  const [lead = '', ...reasons] = decision?.sentences ?? undecided;
+  const told =
+    decision?.sentences ??
+    (purchase === null ? null : purchaseInWords(purchase, study.options[0]!));
+  const [lead = '', ...reasons] = told ?? study.answer.sentences;
   const flips = study.purchase?.flips ?? [];
   return {
     id: 'answer',
@@ -28,17 +27,18 @@ export function answerSection(input: ReportInput): Section {
 <p class="lead">${lead}</p>
 ${meaning(study)}
 ${firmness(study)}
-${decision === null ? paragraphsAndLists(reasons) : list([...inTheRoom(study), ...reasons])}
+${reasonsMarkup(study, told === null ? null : reasons)}
 ${flips.length === 0 ? null : flipsTable(flips)}
 <h3>How sure is this?</h3>
 ${list(howSure(input))}`,
   };
 }
 
-/** The first sentence of the first line is a line of its own. */
-function firstSentenceApart([first = '', ...others]: readonly string[]): string[] {
-  const end = first.indexOf('. ') + 1;
-  return end === 0 ? [first, ...others] : [first.slice(0, end), first.slice(end).trim(), ...others];
+/** What stands behind the answer; null for `reasons` where the plans themselves are the answer. */
+function reasonsMarkup(study: ReportInput['study'], reasons: readonly string[] | null): Html {
+  if (reasons === null) return answerMarkup(study.answer, 1);
+  if (study.purchase?.decision) return list([...inTheRoom(study), ...reasons]);
+  return html`${reasons.map((reason) => html`<p>${reason}</p>`)}`;
 }
 
 /** Whether the answer stands, and against what that was tried. */
@@ -111,13 +111,13 @@ ${figureTable({
   caption: 'One input at a time, all else as it is',
   heads: ['input', 'today', 'turns round at', 'tried from', 'to', 'unit', 'found'],
   words: [5, 6],
-  rows: flips.map(({ input, unit, today, value, low, high, likely, note }) => [
-    input.replace(/,$/, ''),
+  rows: flips.map(({ input, unit, today, value, low, high, likely, note, tried }) => [
+    input,
     figureText(today),
     value === null
-      ? note.startsWith('not tried')
-        ? '-'
-        : 'nowhere'
+      ? tried
+        ? 'nowhere'
+        : '-'
       : `${figureText(value)}${likely ? '' : ' (far off)'}`,
     figureText(low),
     figureText(high),

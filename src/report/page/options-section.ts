@@ -7,7 +7,7 @@ import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import { optionName } from './option-words.ts';
 import type { ReportInput } from './report-input.ts';
-import { list, paragraphsAndLists, type Section } from './section.ts';
+import { answerMarkup, list, type Section } from './section.ts';
 
 /** Everything that could be done, doing nothing first, with what each costs and does. */
 export function optionsSection({ study }: ReportInput): Section {
@@ -23,7 +23,7 @@ export function optionsSection({ study }: ReportInput): Section {
     id: 'options',
     title: 'Options side by side',
     body: html`
-${purchase === null || options.filter(({ origin }) => origin !== 'proposed').length < 3 ? null : html`<p>Among the scenario's own plans:</p>${paragraphsAndLists(answer)}`}
+${purchase === null || options.filter(({ origin }) => origin !== 'proposed').length < 3 ? null : html`<p>Among the scenario's own plans:</p>${answerMarkup(answer)}`}
 ${figureTable({
   caption: `Whole home, ${days} days; bold: the best of its column`,
   heads: ['option', ...columns.map(({ head }) => head)],

@@ -1,3 +1,4 @@
+import type { Answer } from '../../studies/compare/answer-in-words.ts';
 import { type Html, type HtmlPart, html } from './html.ts';
 
 /** A part of the page that the list of contents leads to. */
@@ -20,14 +21,7 @@ export const details = (summary: string, body: HtmlPart): Html =>
 export const list = (items: readonly HtmlPart[]): Html =>
   html`<ul>${items.map((item) => html`<li>${item}</li>`)}</ul>`;
 
-/** Lines of which those that begin with "- " are items of a list. */
-export function paragraphsAndLists(lines: readonly string[]): Html {
-  const parts: { readonly item: boolean; readonly texts: string[] }[] = [];
-  for (const line of lines) {
-    const item = line.startsWith('- ');
-    const last = parts.at(-1);
-    if (item && last?.item) last.texts.push(line.slice(2));
-    else parts.push({ item, texts: [item ? line.slice(2) : line] });
-  }
-  return html`${parts.map(({ item, texts }) => (item ? list(texts) : html`<p>${texts}</p>`))}`;
-}
+/** What a comparison comes to, from the sentence that `from` counts on; each list under its opening. */
+export const answerMarkup = ({ sentences, trades }: Answer, from = 0): Html => html`
+${sentences.length > from ? html`<p>${sentences.slice(from).join(' ')}</p>` : null}
+${trades.map(({ opening, trades: items }) => html`<p>${opening}:</p>${list(items)}`)}`;

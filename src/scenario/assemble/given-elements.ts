@@ -1,6 +1,7 @@
 import { chainFromLayers, chainFromUValue } from '../../home/chain.ts';
 import type { Chain, Element, FarSide } from '../../home/home.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
+import { OutOfRange } from '../../units/require-within.ts';
 import { INNER_CAPACITY, ROOF_CAPACITY, WALL_CAPACITY } from '../presets/fabric.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
@@ -67,9 +68,11 @@ function attempt<T>(build: () => T, path: Path, findings: Finding[]): T | null {
   try {
     return build();
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    const got = error.message.replace(/^[^:]*: /, '');
-    findings.push({ path, expected: 'an element that can be built', got });
+    if (!(error instanceof OutOfRange)) throw error;
+    const { quantity, value, range, unit } = error;
+    const [low, high] = range.map((end) => Number(end.toPrecision(4)));
+    const expected = `a ${quantity} of ${low} to ${high} ${unit}`.trimEnd();
+    findings.push({ path, expected, got: `${value} ${unit}`.trimEnd() });
     return null;
   }
 }

@@ -2,7 +2,7 @@ import { hoursOutsideBands as outside, roomHours } from '../../measures/comfort/
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { Comparison } from './compare.ts';
-import { tradeSentences, tradesOf } from './trade-sentences.ts';
+import { type Trades, tradesOf } from './trade-sentences.ts';
 
 /**
  * The comparison in a few sentences, made from its figures alone: which plan costs least, which
@@ -13,70 +13,78 @@ import { tradeSentences, tradesOf } from './trade-sentences.ts';
  * dry at any time, because damp does its work in empty rooms too. Plans whose printed figures are
  * the same count as equal.
  */
-export function answerInWords(comparison: Comparison): string {
-  return [costAndComfort(comparison), ...tradeSentences(comparison)].join(' ');
+export function answerInWords(comparison: Comparison): Answer {
+  return { sentences: costAndComfort(comparison), trades: tradesOf(comparison) };
 }
 
-/** The same in lines for a screen: a paragraph, then lists whose items begin with "- ". */
-export function answerLines(comparison: Comparison): string[] {
-  const lists = tradesOf(comparison).flatMap(({ opening, trades }) => [
-    `${opening}:`,
-    ...trades.map((trade) => `- ${trade}`),
-  ]);
-  return [costAndComfort(comparison), ...lists];
+/** What a comparison comes to, in words that stand as they are wherever they are printed. */
+export interface Answer {
+  /** One paragraph; the first sentence stands by itself where there is room for one only. */
+  readonly sentences: readonly string[];
+  /** What some plans get and give, each list under what its items have in common. */
+  readonly trades: readonly Trades[];
 }
 
-function costAndComfort({ baseline, plans }: Comparison): string {
+function costAndComfort({ baseline, plans }: Comparison): string[] {
   const [first, ...others] = plans;
-  if (first === undefined) return '';
+  if (first === undefined) return [];
   if (others.length === 0) {
-    return (
+    return [
       `Only ${first.plan} was run: it costs ${costText(first)} a year and leaves its rooms ` +
-      `outside their bands for ${hoursText(outside(first))} (${IN_WORDS}).`
-    );
+        `outside their bands for ${hoursText(outside(first))} (${IN_WORDS}).`,
+    ];
   }
   const cheapest = least(plans, cost);
   const kindest = least(plans, outside);
   const cheap = cheapest[0]!;
   // Among equally kind plans the dear ones give money away for nothing.
   const kind = least(kindest, cost)[0]!;
-  if (cheapest.some((plan) => kindest.includes(plan))) {
-    const both = cheapest.filter((plan) => kindest.includes(plan));
-    return (
-      `${costSentence(cheapest, plans, baseline)} ${names(both)} ` +
-      `${both.length > 1 ? 'also keep' : 'also keeps'} the rooms in their bands longest ` +
-      `(${hoursText(outside(kind))} ${IN_WORDS})${priceOfBoth(both, plans)}` +
-      mouldSentence(cheap, plans)
-    );
-  }
-  return (
-    `${costSentence(cheapest, plans, baseline)} ${names(kindest)} ` +
-    `${kindest.length > 1 ? 'keep' : 'keeps'} the rooms in their bands longest ` +
-    `(${hoursText(outside(kind))} ${IN_WORDS}, against ${figureText(outside(cheap), 0)} with ` +
-    `${cheap.plan}), for ${money(cost(kind) - cost(cheap), kind)} a year more. ` +
-    `What ${cheap.plan} gives up against ${kind.plan}: ${givenUp(cheap, kind) || NOTHING_MUCH}.` +
-    mouldSentence(cheap, plans)
-  );
+  const both = cheapest.filter((plan) => kindest.includes(plan));
+  return [
+    costSentence(cheapest, plans, baseline),
+    ...(both.length > 0 ? bestOfBoth(both, kind, plans) : kindestSentences(kindest, kind, cheap)),
+    ...mouldSentence(cheap, plans),
+  ];
 }
 
-/** Even a plan that is best on the whole may be worse in one kind of hours. */
-function priceOfBoth(both: readonly PlanMeasures[], plans: readonly PlanMeasures[]): string {
+function bestOfBoth(
+  both: readonly PlanMeasures[],
+  kind: PlanMeasures,
+  plans: readonly PlanMeasures[],
+): string[] {
+  const keeps =
+    `${names(both)} ${both.length > 1 ? 'also keep' : 'also keeps'} the rooms in their bands ` +
+    `longest (${hoursText(outside(kind))} ${IN_WORDS})`;
   const others = plans.filter((plan) => !both.includes(plan));
   const [best] = both;
   const rival = others[0];
+  // Even a plan that is best on the whole may be worse in one kind of hours.
   const lost = best === undefined || rival === undefined ? '' : givenUp(best, rival);
-  if (lost === '') return ', so nothing is given up for the money.';
-  return `. What ${best!.plan} gives up against ${rival!.plan}: ${lost}.`;
+  if (lost === '') return [`${keeps}, so nothing is given up for the money.`];
+  return [`${keeps}.`, `What ${best!.plan} gives up against ${rival!.plan}: ${lost}.`];
+}
+
+function kindestSentences(
+  kindest: readonly PlanMeasures[],
+  kind: PlanMeasures,
+  cheap: PlanMeasures,
+): string[] {
+  return [
+    `${names(kindest)} ${kindest.length > 1 ? 'keep' : 'keeps'} the rooms in their bands longest ` +
+      `(${hoursText(outside(kind))} ${IN_WORDS}, against ${figureText(outside(cheap), 0)} with ` +
+      `${cheap.plan}), for ${money(cost(kind) - cost(cheap), kind)} a year more.`,
+    `What ${cheap.plan} gives up against ${kind.plan}: ${givenUp(cheap, kind) || NOTHING_MUCH}.`,
+  ];
 }
 
 /** Where the cheapest plan lets mould grow that another would not. */
-function mouldSentence(cheap: PlanMeasures, plans: readonly PlanMeasures[]): string {
+function mouldSentence(cheap: PlanMeasures, plans: readonly PlanMeasures[]): string[] {
   const safest = plans.reduce((a, b) => (mould(b) < mould(a) ? b : a));
-  if (mould(cheap) < GROWTH || mould(cheap) - mould(safest) < NOTABLE) return '';
-  return (
-    ` Mould at cold spots is likelier with ${cheap.plan}: index up to ${figureText(mould(cheap), 1)} ` +
-    `of 6 (3 is seen by eye), against ${figureText(mould(safest), 1)} with ${safest.plan}.`
-  );
+  if (mould(cheap) < GROWTH || mould(cheap) - mould(safest) < NOTABLE) return [];
+  return [
+    `Mould at cold spots is likelier with ${cheap.plan}: index up to ${figureText(mould(cheap), 1)} ` +
+      `of 6 (3 is seen by eye), against ${figureText(mould(safest), 1)} with ${safest.plan}.`,
+  ];
 }
 
 function costSentence(

@@ -7,11 +7,6 @@ import type { Comparison } from './compare.ts';
  * What plans get and give against the first: those that heat by presence, and those that buy
  * something. Empty where no plan does either.
  */
-export function tradeSentences(comparison: Comparison): string[] {
-  return tradesOf(comparison).map(({ opening, trades }) => `${opening}: ${trades.join('; ')}.`);
-}
-
-/** The same, each trade by itself under what they have in common. */
 export function tradesOf({ baseline, plans, differences }: Comparison): Trades[] {
   const [base] = plans;
   if (base === undefined) return [];
@@ -31,7 +26,8 @@ export function tradesOf({ baseline, plans, differences }: Comparison): Trades[]
   ].filter(({ trades }) => trades.length > 0);
 }
 
-interface Trades {
+/** What several plans get and give, under what they have in common. */
+export interface Trades {
   readonly opening: string;
   readonly trades: readonly string[];
 }

@@ -22,6 +22,10 @@ export interface Flip {
   readonly high: number;
   /** Whether the value lies where the input may well be, here or before long. */
   readonly likely: boolean;
+  /** Whether other values could be run at all. */
+  readonly tried: boolean;
+  /** Whether `today` and `value` are differences from today. */
+  readonly relative: boolean;
   /** How it was found, or why not. */
   readonly note: string;
 }
@@ -52,7 +56,7 @@ export async function decisionFlips(setup: FlipsSetup): Promise<Flip[]> {
 }
 
 /** An input that can be set to other values. */
-interface FlipInput extends Pick<Flip, 'input' | 'unit' | 'today' | 'low' | 'high'> {
+interface FlipInput extends Pick<Flip, 'input' | 'unit' | 'today' | 'low' | 'high' | 'relative'> {
   readonly resolution: number;
   readonly note: string;
   /** From where to where it may well be. */
@@ -62,8 +66,8 @@ interface FlipInput extends Pick<Flip, 'input' | 'unit' | 'today' | 'low' | 'hig
 }
 
 async function flipOf(setup: FlipsSetup, input: FlipInput): Promise<Flip> {
-  const { input: name, unit, today, low, high, note } = input;
-  const flip = { input: name, unit, today, low, high, likely: false };
+  const { input: name, unit, today, low, high, relative, note } = input;
+  const flip = { input: name, unit, today, low, high, relative, tried: true, likely: false };
   const extra = setup.range.high - setup.range.low;
   const below = extraPerYear(setup.baseline.measures, setup.plan.measures) - setup.range.low;
   const decide = async (value: number): Promise<number> => {
@@ -91,7 +95,7 @@ async function flipOf(setup: FlipsSetup, input: FlipInput): Promise<Flip> {
     return { ...flip, low, high, value, likely, note };
   } catch (error) {
     if (!(error instanceof InputProblems)) throw error;
-    return { ...flip, value: null, note: `not tried: ${whyNot(error)}` };
+    return { ...flip, value: null, tried: false, note: `not tried: ${whyNot(error)}` };
   }
 }
 
@@ -126,6 +130,7 @@ function electricity({ electricityPrice, plan, run }: FlipsSetup): FlipInput | n
     input: 'the price of electricity',
     unit: `${plan.measures.money.currency}/kWh`,
     today: electricityPrice,
+    relative: false,
     low: electricityPrice / 4,
     high: electricityPrice * 4,
     usual: [0.6 * electricityPrice, 1.6 * electricityPrice],
@@ -150,6 +155,7 @@ function water({ baseline, run }: FlipsSetup): FlipInput | null {
     input: 'water from washing, cooking, laundry and plants',
     unit: 'L/day',
     today,
+    relative: false,
     low: today / 4,
     high: today * 3,
     usual: [0.6 * today, 1.6 * today],
@@ -167,9 +173,10 @@ function thermostats({ baseline, run }: FlipsSetup): FlipInput | null {
   const setpoint = wholeHomeSetpoint(baseline.raw);
   const today = setpoint ?? 0;
   return {
-    input: setpoint === null ? 'all thermostats, against today,' : 'the thermostat',
+    input: setpoint === null ? 'all thermostats' : 'the thermostat',
     unit: setpoint === null ? 'K' : '°C',
     today,
+    relative: setpoint === null,
     low: today - 4,
     high: today + 4,
     usual: [today - 1, today + 1],
@@ -188,6 +195,7 @@ function purchase({ plan, baseline }: FlipsSetup): FlipInput | null {
     input: 'the price of what is bought',
     unit: plan.measures.money.currency,
     today,
+    relative: false,
     low: 0,
     high: 5 * today,
     usual: [0.6 * today, 1.6 * today],

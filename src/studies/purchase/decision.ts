@@ -27,6 +27,8 @@ export interface DecisionSetup extends PurchaseSetup {
     readonly unit: string;
     readonly today: number;
     readonly value: number | null;
+    /** Whether both are differences from today; they are values themselves unless it says so. */
+    readonly relative?: boolean;
     /** Whether that value may well be so, here or before long. */
     readonly likely: boolean;
   }[];
@@ -121,8 +123,18 @@ function rivalWords(plan: PlanMeasures, rival: PlanMeasures): string {
   return `The cheapest other way to as low a mould risk, ${rival.plan}, costs ${apart}.`;
 }
 
-const flipWords = ({ input, unit, today, value }: DecisionSetup['flips'][number]): string =>
-  `It would turn round were ${input} ${figureText(value)} ${unit} instead of ${figureText(today)}.`;
+function flipWords({
+  input,
+  unit,
+  today,
+  value,
+  relative,
+}: DecisionSetup['flips'][number]): string {
+  const there = `${figureText(value)} ${unit}`;
+  return relative
+    ? `It would turn round were ${input} ${there} against today instead of ${figureText(today)}.`
+    : `It would turn round were ${input} ${there} instead of ${figureText(today)}.`;
+}
 
 function notSureWords(
   { plan }: DecisionSetup,

@@ -10,8 +10,11 @@ import type { WeatherRecipe } from './recipe.ts';
  */
 export function checkRecipe(recipe: WeatherRecipe, file = 'recipe'): void {
   const problems: Problem[] = [];
-  const complain = (where: string, expected: string, got: string) =>
-    problems.push({ file, line: 0, column: 0, where, expected, got, hint: '' });
+  const complain = (key: string, expected: string, got: string, month = '') => {
+    const where = month === '' ? key : `${key}, ${month}`;
+    const place = { file, line: 0, column: 0, where, path: key.split('.') };
+    problems.push({ ...place, expected, got, hint: '' });
+  };
   for (const [where, [low, high], unit, kind] of FIELDS) {
     const value = valueAt(recipe, where);
     if (value === undefined && OPTIONAL.includes(where)) continue;
@@ -22,7 +25,7 @@ export function checkRecipe(recipe: WeatherRecipe, file = 'recipe'): void {
       complain(where, `twelve numbers, each ${range}`, words(value));
     } else {
       value.forEach((number, k) => {
-        if (!isWithin(number, low, high)) complain(`${where}, ${MONTHS[k]}`, range, words(number));
+        if (!isWithin(number, low, high)) complain(where, range, words(number), MONTHS[k]);
       });
     }
   }

@@ -7,29 +7,35 @@ import { timeReader } from './time-format.ts';
 
 /** Everything wrong with a column map that can be told without the file it is for. */
 export function checkColumnMap(map: ColumnMap, problems: Problem[]): void {
-  const complain = (where: string, expected: string, got: string, near: string | null = null) => {
+  const complain = (
+    path: readonly string[],
+    expected: string,
+    got: string,
+    near: string | null = null,
+  ) => {
     const hint = near === null ? '' : `did you mean "${near}"?`;
-    problems.push({ file: 'column map', line: 0, column: 0, where, expected, got, hint });
+    const place = { file: 'column map', line: 0, column: 0, where: path.join('.'), path };
+    problems.push({ ...place, expected, got, hint });
   };
   const { format = 'iso', utcOffset = 0, stamp = 'beginning' } = map.time;
-  if (timeReader(format) === null) complain('time.format', FORMATS, `"${format}"`);
+  if (timeReader(format) === null) complain(['time', 'format'], FORMATS, `"${format}"`);
   if (!(utcOffset >= -13 && utcOffset <= 14)) {
-    complain('time.utcOffset', 'hours ahead of UTC, -13 to 14', `${utcOffset}`);
+    complain(['time', 'utcOffset'], 'hours ahead of UTC, -13 to 14', `${utcOffset}`);
   }
   if (!STAMPS.includes(stamp)) {
-    complain('time.stamp', STAMPS.join(', '), `"${stamp}"`, nearestName(stamp, STAMPS));
+    complain(['time', 'stamp'], STAMPS.join(', '), `"${stamp}"`, nearestName(stamp, STAMPS));
   }
   for (const [name, column] of Object.entries(map.quantities)) {
-    const where = `quantities.${name}`;
+    const path = ['quantities', name];
     if (!(QUANTITY_NAMES as readonly string[]).includes(name)) {
-      complain(where, QUANTITY_NAMES.join(', '), `"${name}"`, nearestName(name, QUANTITY_NAMES));
+      complain(path, QUANTITY_NAMES.join(', '), `"${name}"`, nearestName(name, QUANTITY_NAMES));
       continue;
     }
     const quantity = name as Quantity;
     const unit = column.unit ?? QUANTITIES[quantity].unit;
     if (conversionFrom(quantity, unit) === null) {
       const known = unitsOf(quantity);
-      complain(`${where}.unit`, known.join(', '), `"${unit}"`, nearestName(unit, known));
+      complain([...path, 'unit'], known.join(', '), `"${unit}"`, nearestName(unit, known));
     }
   }
 }

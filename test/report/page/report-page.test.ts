@@ -195,7 +195,7 @@ describe('what a section tells', () => {
 describe('where an input turns the answer round', () => {
   const flip = (over: Partial<Flip>): Flip => ({
     ...{ input: 'the price', unit: 'GBP', today: 180, value: null, low: 0, high: 900 },
-    ...{ likely: false, note: 'by hand', ...over },
+    ...{ likely: false, tried: true, relative: false, note: 'by hand', ...over },
   });
   const told = (over: Partial<Flip>): string[] => {
     const purchase = { ...study.purchase!, flips: [flip(over)] };
@@ -278,7 +278,7 @@ plans: { now: { says: as it is, change: {} }, cooler: { says: less heat, change:
     expect(sectionsOf(made)).toEqual([
       ...['answer', 'options', 'pictures', 'second-opinion', 'cautions', 'assumptions', 'method'],
     ]);
-    const [lead, ...rest] = other.answer[0]!.split(/(?<=\.) /);
+    const [lead, ...rest] = other.answer.sentences;
     expect(textOf(byId(made, 'answer'))).toContain(lead);
     expect(textOf(byId(made, 'answer'))).toContain(rest.join(' '));
     expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);

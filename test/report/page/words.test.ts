@@ -5,7 +5,7 @@ import { figureTable } from '../../../src/report/page/figure-table.ts';
 import { html } from '../../../src/report/page/html.ts';
 import { moneyText, optionName } from '../../../src/report/page/option-words.ts';
 import { pathInWords } from '../../../src/report/page/path-in-words.ts';
-import { paragraphsAndLists } from '../../../src/report/page/section.ts';
+import { answerMarkup } from '../../../src/report/page/section.ts';
 import { writtenValues } from '../../../src/report/page/written-values.ts';
 import type { Option } from '../../../src/studies/options.ts';
 import { somePlan } from '../../studies/some-plan.ts';
@@ -58,13 +58,15 @@ test('values are counted where a person wrote them, names and plans left aside',
   expect(writtenValues('text')).toBe(0);
 });
 
-test('lines that begin with a dash are lists, the others paragraphs, in their order', () => {
-  const page = (...lines: string[]) => paragraphsAndLists(lines).markup;
-  expect(page('One.', 'Two:', '- a < b', '- c', 'Three.', '- d')).toBe(
-    '<p>One.</p><p>Two:</p><ul><li>a &lt; b</li><li>c</li></ul><p>Three.</p><ul><li>d</li></ul>',
-  );
-  expect(page('-5 K is no item', '- ')).toBe('<p>-5 K is no item</p><ul><li></li></ul>');
-  expect(page()).toBe('');
+test('an answer is a paragraph, then each list under its opening, escaped', () => {
+  const trades = [{ opening: 'Two', trades: ['a < b', 'c'] }];
+  const page = (from?: number) =>
+    answerMarkup({ sentences: ['One.', 'More.'], trades }, from).markup.replaceAll('\n', '');
+  const list = '<p>Two:</p><ul><li>a &lt; b</li><li>c</li></ul>';
+  expect(page()).toBe(`<p>One. More.</p>${list}`);
+  expect(page(1)).toBe(`<p>More.</p>${list}`);
+  expect(page(2)).toBe(list);
+  expect(answerMarkup({ sentences: [], trades: [] }).markup.trim()).toBe('');
 });
 
 describe('a table of figures', () => {

@@ -1,10 +1,14 @@
 import { expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
-import { answerInWords, answerLines } from '../../../src/studies/compare/answer-in-words.ts';
+import { answerInWords } from '../../../src/studies/compare/answer-in-words.ts';
 import { compareMeasures } from '../../../src/studies/compare/compare.ts';
 import { somePlan } from '../some-plan.ts';
 
-const answer = (...plans: PlanMeasures[]) => answerInWords(compareMeasures(plans));
+const answer = (...plans: PlanMeasures[]) => {
+  const { sentences, trades } = answerInWords(compareMeasures(plans));
+  const lists = trades.map((list) => `${list.opening}: ${list.trades.join('; ')}.`);
+  return [...sentences, ...lists].join(' ');
+};
 const cold = (hours: number) => ({ occupied: { temperature_low: hours } });
 
 test('the cheapest, the kindest, and what each gives up', () => {
@@ -98,13 +102,17 @@ test('ends with what heating by presence gets and gives', () => {
   );
 });
 
-test('in lines for a screen each trade stands by itself', () => {
+test('each sentence and each trade is data of its own', () => {
   const home = { energy: 800, den: { ...cold(60), over: { cold_arrival_hours: 60 } } };
   const comparison = compareMeasures([somePlan('as-lived'), somePlan('when-home', home)]);
-  const [first, opening, ...trades] = answerLines(comparison);
-  expect(answerInWords(comparison)).toContain(first);
-  expect(opening).toBe('Warm mostly while somebody is in, against as-lived:');
+  const { sentences, trades } = answerInWords(comparison);
+  expect(sentences[0]).toBe('when-home costs least: 800 GBP a year, 200 GBP less than as-lived.');
   expect(trades).toEqual([
-    '- when-home saves 200 GBP a year, with 60 more room-hours too cold just after somebody came in',
+    {
+      opening: 'Warm mostly while somebody is in, against as-lived',
+      trades: [
+        'when-home saves 200 GBP a year, with 60 more room-hours too cold just after somebody came in',
+      ],
+    },
   ]);
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { compareMeasures } from '../../../src/studies/compare/compare.ts';
-import { tradeSentences } from '../../../src/studies/compare/trade-sentences.ts';
+import { tradesOf } from '../../../src/studies/compare/trade-sentences.ts';
 import { type RoomFigures, somePlan } from '../some-plan.ts';
 
 /** Cold hours of a room: for those who just came in, and for anybody in it. */
@@ -8,8 +8,10 @@ const cold = (arriving: number, inAll = arriving): RoomFigures => ({
   occupied: { temperature_low: inAll },
   over: { cold_arrival_hours: arriving },
 });
+const sentences = (comparison: ReturnType<typeof compareMeasures>) =>
+  tradesOf(comparison).map(({ opening, trades }) => `${opening}: ${trades.join('; ')}.`);
 const words = (...plans: Parameters<typeof compareMeasures>[0][number][]) =>
-  tradeSentences(compareMeasures(plans));
+  sentences(compareMeasures(plans));
 
 test('what presence saves, and what it costs those who come in and rooms that stand empty', () => {
   const lived = somePlan('as-lived', { den: { ...cold(2), outside: { humidity_high: 900 } } });
@@ -50,7 +52,7 @@ const buying = (figures: Parameters<typeof somePlan>[1]) => {
   const thing = { ...nothing, buys: [{ what: 'thing', price: 180, lastsYears: 9 }] };
   const lived = somePlan('as-lived', { den: { outside: { humidity_high: 500, pm25_high: 70 } } });
   const bought = somePlan('dry', { owning: 20, ...figures });
-  return tradeSentences(compareMeasures([lived, bought], [nothing, thing]));
+  return sentences(compareMeasures([lived, bought], [nothing, thing]));
 };
 const AGAINST = 'With what is bought for them, against as-lived: ';
 

@@ -44,6 +44,7 @@ describe('the price of electricity', () => {
       ...{ input: 'the price of electricity', unit: 'GBP/kWh', today: 0.3 },
       ...{ low: expect.closeTo(0.075, 9), high: expect.closeTo(1.2, 9) },
       ...{ value: expect.closeTo(0.35, 9), likely: true },
+      ...{ tried: true, relative: false },
       note: 'by running again; the mean by the hours of the device, all hours dearer alike',
     });
   });
@@ -95,6 +96,7 @@ describe('water of the household', () => {
     expect(of(alone.found, 'water')).toEqual({
       ...{ input: 'water from washing, cooking, laundry and plants', unit: 'L/day', today: 2 },
       ...{ low: 0.5, high: 6, value: expect.closeTo(1.08, 9), likely: false },
+      ...{ tried: true, relative: false },
       note: 'by running again; every activity more or less alike',
     });
   });
@@ -116,6 +118,7 @@ describe('the thermostats', () => {
     expect(of(alone.found, 'thermostat')).toEqual({
       ...{ input: 'the thermostat', unit: '°C', today: 18, low: 14, high: 22 },
       ...{ value: expect.closeTo(20.76, 9), likely: false },
+      ...{ tried: true, relative: false },
       note: 'by running again; all rooms, setbacks and nights along with it',
     });
   });
@@ -132,7 +135,7 @@ describe('the thermostats', () => {
       '[{ from: "06:00", to: "09:00", setpoint: 18 }, { from: "17:00", to: "22:00", setpoint: 19 }]';
     const several = of((await flips({ setpoint, rivals: [] })).found, 'thermostat');
     expect(several).toMatchObject({
-      ...{ input: 'all thermostats, against today,', unit: 'K', today: 0, low: -4, high: 4 },
+      ...{ input: 'all thermostats', relative: true, unit: 'K', today: 0, low: -4, high: 4 },
       value: expect.closeTo(2.76, 9),
     });
   });
@@ -154,6 +157,7 @@ describe('where the scenario forbids a value', () => {
     expect(of(found, 'thermostat')).toEqual({
       ...{ input: 'the thermostat', unit: '°C', today: 18, low: 14, high: 22 },
       ...{ value: null, likely: false },
+      ...{ tried: false, relative: false },
       note: 'not tried: heating.setpoint would be 43.5',
     });
     expect(of(found, 'water').note).not.toContain('not tried');
@@ -200,6 +204,7 @@ describe('the price of what is bought', () => {
     expect(of(today.found, 'bought')).toEqual({
       ...{ input: 'the price of what is bought', unit: 'GBP', today: 180, low: 0, high: 900 },
       ...{ value: expect.closeTo(300, 9), likely: false },
+      ...{ tried: true, relative: false },
       note: 'owning reckoned again; rooms and bills are the same',
     });
     const others = ['/money', '/household', '/heating'].flatMap((at) => touching(today.asked, at));
