@@ -1,6 +1,7 @@
 import type { Fuel, Site } from '../home/home.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { nearestName } from '../units/nearest-name.ts';
+import { COMMON } from '../units/preset.ts';
 import { InputProblems } from '../units/problem.ts';
 import { readWeather } from '../weather/read/read-weather.ts';
 import { activityData } from './assemble/activities.ts';
@@ -16,7 +17,6 @@ import { clockChangeRemarks } from './clock-changes.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
-import { COMMON } from './presets/preset.ts';
 import { DISCOUNT } from './presets/prices.ts';
 import { planLayers, type Scenario } from './read-scenario.ts';
 import { type Finding, placed } from './unplaced-problem.ts';

@@ -1,9 +1,9 @@
 import type { Activity, Spell } from '../../control/household.ts';
 import type { Species } from '../../home/home.ts';
+import { COMMON } from '../../units/preset.ts';
 import { minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
-import { COMMON } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';

@@ -1,3 +1,4 @@
+import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import {
   ABSORPTANCE,
@@ -19,7 +20,6 @@ import {
   wallOf,
   wallUValue,
 } from '../presets/fabric.ts';
-import { COMMON } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 
 /** What age and build say of every room alike. U-values in W/(m2 K), heat capacities in J/(m2 K). */

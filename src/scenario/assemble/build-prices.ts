@@ -1,9 +1,9 @@
 import type { Fuel } from '../../home/home.ts';
 import type { FuelPrice, Prices, Tariff } from '../../home/prices.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
+import { COMMON } from '../../units/preset.ts';
 import { EVERY_DAY } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
-import { COMMON } from '../presets/preset.ts';
 import { CARBON, PRICE } from '../presets/prices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Defaults } from './defaults.ts';

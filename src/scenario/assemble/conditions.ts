@@ -1,7 +1,7 @@
 import { type Condition, PERFECT_SENSOR, type Sensor } from '../../control/automation.ts';
+import type { Preset } from '../../units/preset.ts';
 import type { ConditionData } from '../model/condition.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
-import type { Preset } from '../presets/preset.ts';
 import { DERIVED, SENSORS } from '../presets/sensors.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';

@@ -1,5 +1,5 @@
 import type { Assumed } from '../../home/notices.ts';
-import type { Preset } from '../presets/preset.ts';
+import type { Preset } from '../../units/preset.ts';
 import { pointerOf } from '../yaml/json-pointer.ts';
 import type { Path } from '../yaml/place-of.ts';
 

@@ -1,7 +1,7 @@
 import type { Dehumidifier } from '../../home/devices.ts';
+import { COMMON, scaled } from '../../units/preset.ts';
 import type { DeviceOf } from '../model/device.ts';
 import { DEHUMIDIFIER, DRYING_POWER, TESTED_AT, TESTED_SOURCE } from '../presets/devices.ts';
-import { COMMON, scaled } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import { filling } from './device-context.ts';
 

@@ -1,5 +1,5 @@
 import type { Species } from '../../home/home.ts';
-import type { Preset } from '../presets/preset.ts';
+import type { Preset } from '../../units/preset.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 

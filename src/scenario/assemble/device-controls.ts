@@ -1,5 +1,6 @@
 import { type Condition, type DeviceControl, OPEN_GATE } from '../../control/automation.ts';
 import type { Activity, WeekSchedule } from '../../control/household.ts';
+import { COMMON, type Preset } from '../../units/preset.ts';
 import { hours } from '../model/clock-fields.ts';
 import type { DeviceData } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -11,7 +12,6 @@ import {
   PURIFIER,
   STOVE,
 } from '../presets/devices.ts';
-import { COMMON, type Preset } from '../presets/preset.ts';
 import type { ConditionMaker } from './conditions.ts';
 import type { Defaults } from './defaults.ts';
 import { filling, type NumberOf } from './device-context.ts';

@@ -1,9 +1,9 @@
 import type { Device, DeviceAction } from '../../home/devices.ts';
 import type { Species } from '../../home/home.ts';
+import { scaled } from '../../units/preset.ts';
 import type { DeviceData, DeviceOf } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { BALANCED, EXTRACT_FAN, HEATER, HUMIDIFIER, PURIFIER } from '../presets/devices.ts';
-import { scaled } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import { dehumidifierOf } from './dehumidifier.ts';
 import { type DeviceContext, filling } from './device-context.ts';

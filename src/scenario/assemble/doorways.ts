@@ -1,9 +1,9 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Doorway } from '../../home/home.ts';
+import { COMMON } from '../../units/preset.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { DOORWAY } from '../presets/leakage.ts';
-import { COMMON } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 

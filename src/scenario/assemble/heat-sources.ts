@@ -1,4 +1,5 @@
 import type { Emitter, Fuel, HeatSource } from '../../home/home.ts';
+import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import {
   BOILER_EFFICIENCY,
@@ -15,7 +16,6 @@ import {
   SOURCE_POWER,
   WATER,
 } from '../presets/heating.ts';
-import { COMMON } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import { copAlong, usualCop } from './heat-curves.ts';
 import type { RoomPlan } from './room-plans.ts';

@@ -6,9 +6,9 @@ import {
   leakageFromArea,
   leakageFromRate,
 } from '../../home/leakage.ts';
+import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACH50, SHELTER_CLASS, VENTS } from '../presets/leakage.ts';
-import { COMMON } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 

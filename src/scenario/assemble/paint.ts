@@ -1,8 +1,8 @@
 import type { DecayingSource, Household } from '../../control/household.ts';
 import type { Species } from '../../home/home.ts';
+import { scaled } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { PAINT, PAINT_PARTS } from '../presets/air.ts';
-import { scaled } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bySpecies } from './species.ts';

@@ -1,11 +1,11 @@
 import type { BodyOutput, Person } from '../../control/household.ts';
 import type { Species } from '../../home/home.ts';
+import { COMMON } from '../../units/preset.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { IRREGULAR } from '../presets/control.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
-import { COMMON } from '../presets/preset.ts';
 import type { Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';

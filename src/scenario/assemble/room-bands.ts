@@ -1,7 +1,7 @@
 import { type Band, defaultBands, type RoomBands } from '../../home/bands.ts';
+import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { MouldClass } from '../prepared.ts';
-import { COMMON } from '../presets/preset.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 

@@ -1,8 +1,8 @@
 import type { Room, Species } from '../../home/home.ts';
 import { bufferFromFurnishing } from '../../home/moisture-buffer.ts';
+import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { INTERNAL_MASS_AREA } from '../presets/fabric.ts';
-import { COMMON } from '../presets/preset.ts';
 import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Defaults } from './defaults.ts';

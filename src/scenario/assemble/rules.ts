@@ -1,11 +1,11 @@
 import { OPEN_GATE, type Rule, type RuleAction } from '../../control/automation.ts';
 import type { Home } from '../../home/home.ts';
+import type { Preset } from '../../units/preset.ts';
 import type { ActionData } from '../model/rule.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
 import { ACTING } from '../presets/control.ts';
 import { FROST_GUARD } from '../presets/heating.ts';
-import type { Preset } from '../presets/preset.ts';
 import type { Path } from '../yaml/place-of.ts';
 import type { ControlContext } from './device-controls.ts';
 import { openingsCalled } from './openings-called.ts';

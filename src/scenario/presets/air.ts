@@ -1,4 +1,4 @@
-import { COMMON, type Preset } from './preset.ts';
+import { COMMON, type Preset } from '../../units/preset.ts';
 
 /** Outdoors where neither file nor person says. [ppm], [µg/m3], [µg/m3] */
 export const OUTDOORS: Readonly<Record<'co2' | 'tvoc' | 'pm25', Preset>> = {

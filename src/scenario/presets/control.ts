@@ -1,4 +1,4 @@
-import { COMMON, type Preset } from './preset.ts';
+import { COMMON, type Preset } from '../../units/preset.ts';
 
 /** What a thermostat with a gate and the like does where nobody says. [min], [K] */
 export const THERMOSTAT = {

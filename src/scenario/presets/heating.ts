@@ -1,4 +1,4 @@
-import { COMMON, type Preset } from './preset.ts';
+import { COMMON, type Preset } from '../../units/preset.ts';
 
 /** Kept even where heating is off. [°C] */
 export const FROST_GUARD: Preset = { value: 5, low: 5, high: 8, source: COMMON };

@@ -1,6 +1,6 @@
+import { COMMON, type Preset } from '../../units/preset.ts';
 import type { DRAUGHTS } from '../model/building.ts';
 import type { SHELTERS } from '../model/site.ts';
-import { COMMON, type Preset } from './preset.ts';
 
 /** Blower-door result by how draughty a home feels. [1/h at 50 Pa] */
 export const ACH50: Readonly<Record<(typeof DRAUGHTS)[number], Preset>> = {

@@ -1,5 +1,5 @@
+import { COMMON, type Preset } from '../../units/preset.ts';
 import type { WHO } from '../model/household.ts';
-import { COMMON, type Preset } from './preset.ts';
 
 /** What one grown body gives: sensible heat [W], water [g/h], CO2 [m3/h], vapours [µg/h]. */
 interface BodyPreset {

@@ -1,5 +1,5 @@
 import type { Fuel } from '../../home/home.ts';
-import { COMMON, type Preset } from './preset.ts';
+import { COMMON, type Preset } from '../../units/preset.ts';
 
 const price = (value: number): Preset => ({
   value,

@@ -1,6 +1,6 @@
+import { COMMON, type Preset } from '../../units/preset.ts';
 import type { SHAPES } from '../model/building.ts';
 import type { COLD_SPOTS, USES } from '../model/room.ts';
-import { COMMON, type Preset } from './preset.ts';
 
 export type Use = (typeof USES)[number];
 

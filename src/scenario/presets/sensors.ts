@@ -1,4 +1,4 @@
-import { COMMON, type Preset } from './preset.ts';
+import { COMMON, type Preset } from '../../units/preset.ts';
 
 const preset = (value: number, low: number, high: number, source: string = COMMON): Preset => ({
   value,

@@ -1,6 +1,6 @@
 import { addDehumidifier, addExtractFan } from '../../scenario/edits/add-device.ts';
 import { hasDevice, hasOpenFluedStove, roomUsedAs } from '../../scenario/edits/scenario-facts.ts';
-import { COMMON } from '../../scenario/presets/preset.ts';
+import { COMMON } from '../../units/preset.ts';
 import type { AssumedBuy, BuiltIn, BuiltInContext } from './built-in.ts';
 
 /**

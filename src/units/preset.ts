@@ -1,4 +1,4 @@
-/** A number that stands in for one nobody gave. */
+/** A number that stands in for one nobody gave, with the range it may lie in. */
 export interface Preset {
   readonly value: number;
   readonly low: number;
