@@ -160,6 +160,7 @@ describe('what airing costs', () => {
     expect(exact(60, 12, 95)).toBeGreaterThan(4);
     expect(exact(60, 14, 90)).toBe(Number.POSITIVE_INFINITY);
     expect(heatPerLitreAired(20, 0.008, 25, 0.005)).toBeLessThan(0);
+    expect(heatPerLitreAired(20, 0.008, 25, 0.008)).toBe(Number.POSITIVE_INFINITY);
   });
 
   test.each([

@@ -40,6 +40,7 @@ test('the factor and the surface temperature undo each other', () => {
   expect(surfaceTemperature(1, 21, -4)).toBe(21);
   expect(surfaceTemperature(0, 21, -4)).toBe(-4);
   expect(temperatureFactor(20, 20, 20)).toBeNaN();
+  expect(temperatureFactor(18, 20, 20)).toBeNaN();
 });
 
 test('a surface under the dew point shows more than 100 %', () => {

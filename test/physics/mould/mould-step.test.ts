@@ -172,6 +172,58 @@ test('damper grows faster; nothing grows in frost or above 50 °C; over 100 % is
   expect(mouldStep(0, 0, 20, 120, PINE, 1)).toBe(mouldStep(0, 0, 20, 100, PINE, 1));
 });
 
+test('where it grows and where the dry hours run: at least the critical humidity, between 0 and 50 °C', () => {
+  const dryAfter = (t: number, rh: number, kind = PINE): number => dryHoursAfter(5, t, rh, kind, 1);
+  expect(dryAfter(25, 80)).toBe(0);
+  expect(dryAfter(25, 79.99)).toBe(6);
+  expect(dryAfter(22.8, 80.1)).toBe(0); // 80 above 20 °C, though the curve rises to 80.2 there
+  expect(dryAfter(5, 88.1)).toBe(0);
+  expect(dryAfter(5, 85)).toBe(6); // more than 80, less than the 88 it takes at 5 °C
+  expect(dryAfter(25, 84.9, MOULD_CLASSES.resistant)).toBe(6);
+  for (const frost of [0, -1, -10]) expect(dryAfter(frost, 120)).toBe(6);
+  expect(dryAfter(50, 100)).toBe(6);
+  expect(dryAfter(49.9, 100)).toBe(0);
+});
+
+test('growth goes by the length of a step', () => {
+  const day = mouldGrowth(0, 20, 95, PINE);
+  expect(mouldStep(0, 0, 20, 95, PINE, 6)).toBeCloseTo(day / 4, 12);
+  expect(mouldStep(0.5, 0, 20, 95, PINE, 1 / 6) - 0.5).toBeCloseTo(
+    mouldGrowth(0.5, 20, 95, PINE) / 144,
+    12,
+  );
+});
+
+test('above what a humidity allows an index stays where it is', () => {
+  expect(mouldStep(5, 0, 20, 85, PINE, 24)).toBe(5);
+  expect(mouldGrowth(2.7, 20, 85, PINE)).toBe(0); // highest 2.616
+});
+
+test.each([
+  // Weeks from 0 to 1 as above; k1 of the class before index 1 and after; the highest index at 100 %
+  // is a + b - c, and k2 = 1 - exp(2.3 (index - highest)).
+  ['sensitive', 0.5, 0.578, 5.3],
+  ['sensitive', 1, 0.386, 5.3],
+  ['resistant', 0.9, 0.033, 2],
+  ['resistant', 1.5, 0.014, 2],
+  ['medium resistant', 3, 0.097, 3.5],
+] as const)('a %s surface at index %d grows at %d/7 a week, slowed near %d', (...given) => {
+  const [kind, index, k1, highest] = given;
+  const exact = (k1 * (1 - Math.exp(2.3 * (index - highest)))) / (7 * 0.9728);
+  const got = mouldGrowth(index, 20, 100, MOULD_CLASSES[kind]);
+  expect(Math.abs(got / exact - 1)).toBeLessThan(0.005); // weeks to three figures
+});
+
+test('past index 1 spruce goes by its own time to visible growth', () => {
+  // 20 °C, 97 %: 1.48 weeks to index 1 times e^0.14, and 2.983 weeks to index 3 times e^0.06.
+  const first = 1.48 * Math.exp(0.14);
+  const seen = 2.983 * Math.exp(0.06);
+  const slowing = 1 - Math.exp(2.3 * (2 - 5.504));
+  const exact = ((2 / (seen / first - 1)) * slowing) / (7 * first);
+  const got = mouldGrowth(2, 20, 97, { ...PINE, species: 1 });
+  expect(Math.abs(got / exact - 1)).toBeLessThan(0.015); // three figures, and their difference
+});
+
 test('drying in a kiln helps mould and spruce is slower', () => {
   const rate = (kind: Partial<MouldKind>): number => mouldGrowth(0, 20, 95, { ...PINE, ...kind });
   expect(rate({ species: 1 })).toBeLessThan(rate({}));
