@@ -17,6 +17,8 @@ export interface LoadedPlans extends LoadedScenario {
 export interface Choice {
   /** Names of plans, or the first, or all. */
   readonly plans: readonly string[] | 'first' | 'all';
+  /** What of the scenario must be right: all plans and doubts, or only the plans named. */
+  readonly check: 'all' | 'named';
   /** Words of `--set`, laid on every plan. */
   readonly set: readonly string[];
   /** An outdoor file in place of the scenario's. */
@@ -30,7 +32,8 @@ export interface Choice {
  * @throws WrongCall for a plan that the scenario does not have
  */
 export async function loadPlans(io: Io, path: string, choice: Choice): Promise<LoadedPlans> {
-  const loaded = await loadScenario(io, path, choice.weather);
+  const scope = choice.check === 'all' ? {} : { plans: choice.plans, doubts: false };
+  const loaded = await loadScenario(io, path, scope, choice.weather);
   const { scenario } = loaded;
   const known = scenario.plans.map((plan) => plan.name);
   const names = namesOf(choice.plans, known);

@@ -1,5 +1,5 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import type { Scenario } from '../scenario/read-scenario.ts';
+import type { CheckScope, Scenario } from '../scenario/read-scenario.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import type { Io } from './io.ts';
 
@@ -20,18 +20,20 @@ export interface LoadedScenario {
 /**
  * Read a scenario and the files it names, whose paths count from the scenario's own folder.
  *
+ * @param scope         which plans and doubts to check
  * @param otherWeather  an outdoor file, as reached from here, in place of the scenario's
  * @throws InputProblems with everything that is wrong with the text, or with every missing file
  */
 export async function loadScenario(
   io: Io,
   path: string,
+  scope: CheckScope,
   otherWeather: string | undefined,
 ): Promise<LoadedScenario> {
   const text = await io.readText(path, MOST_SCENARIO);
   const { namedAt } = await import('../scenario/named-at.ts');
   const { readScenario } = await import('../scenario/read-scenario.ts');
-  const scenario = readScenario(text, path);
+  const scenario = readScenario(text, path, scope);
   const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
   const weatherFile = otherWeather ?? reach(scenario.weather);
   const files = new Map<string, string>();

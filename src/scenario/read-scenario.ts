@@ -1,16 +1,16 @@
 import { z } from 'zod';
-import { InputProblems, type Problem } from '../units/problem.ts';
+import { InputProblems } from '../units/problem.ts';
+import { checkPlan } from './check-plan.ts';
 import { doubtFindings } from './checks/doubts.ts';
 import { planFindings } from './checks/plan-findings.ts';
-import { mapping } from './checks/tolerant-readers.ts';
+import { mapping, type UncheckedMapping } from './checks/tolerant-readers.ts';
 import { doubtsModel } from './model/doubts.ts';
 import { FUELS } from './model/money.ts';
-import { planModel } from './model/scenario-model.ts';
+import { planModel, type ScenarioData } from './model/scenario-model.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
 import { placed } from './unplaced-problem.ts';
 import { validate } from './validate.ts';
-import type { Layer } from './yaml/layers.ts';
 import { isMapping } from './yaml/merge-patch.ts';
 import { valueWords } from './yaml/path-words.ts';
 import { readYaml, type YamlFile } from './yaml/read-yaml.ts';
@@ -38,6 +38,16 @@ export interface Scenario {
   }[];
   /** The file as plain values, with the place of each. */
   readonly yaml: YamlFile;
+  /** Plans that were checked when the file was read, as they are meant, by name. */
+  readonly checked: ReadonlyMap<string, ScenarioData>;
+}
+
+/** What to check beyond the file itself; everything where not given. */
+export interface CheckScope {
+  /** Names of plans; those that the file does not have are passed over. */
+  readonly plans?: readonly string[] | 'first' | 'all';
+  /** Whether the low and high of each doubt could stand in the scenario. */
+  readonly doubts?: boolean;
 }
 
 export interface ScenarioPlan {
@@ -49,13 +59,16 @@ export interface ScenarioPlan {
 }
 
 /**
- * Read a scenario file and check it, with every plan's change laid on.
+ * Read a scenario file and check it: the file itself, and the plans and doubts in scope.
+ *
+ * What is wrong with a plan out of scope stays unsaid unless the schema of the file forbids it, and
+ * files that only such a plan names are not listed. `preparePlan` checks such a plan when it comes.
  *
  * @param text  YAML 1.2
  * @param file  its name, for messages
  * @throws InputProblems with everything that is wrong, each with its place
  */
-export function readScenario(text: string, file: string): Scenario {
+export function readScenario(text: string, file: string, scope: CheckScope = {}): Scenario {
   const yaml = readYaml(text, file);
   const raw = yaml.value;
   if (!isMapping(raw)) {
@@ -63,47 +76,60 @@ export function readScenario(text: string, file: string): Scenario {
     const expected = 'a mapping with title, weather, home ...';
     throw new InputProblems([{ file, line: 1, column: 1, where: '', expected, got, hint: '' }]);
   }
-  const findings = [...validate(raw).findings, ...planFindings(raw), ...doubtFindings(raw)];
+  const all = Object.keys(mapping(raw['plans']));
+  const names = inScope(all, scope.plans ?? 'all');
+  const base = validate(raw);
+  const findings = [
+    ...base.findings,
+    ...planFindings(raw, withParents(raw, names)),
+    ...(scope.doubts === false ? [] : doubtFindings(raw)),
+  ];
   const problems = placed(findings, raw, [{ by: 'file', yaml, under: [] }]);
-  const names = Object.keys(mapping(raw['plans']));
-  for (const name of names) problems.push(...planProblems(yaml, name, problems));
+  const checked = new Map<string, ScenarioData>();
+  for (const name of names) {
+    const plan = checkPlan(yaml, name, base.data, problems);
+    if (plan.data !== null) checked.set(name, plan.data);
+    problems.push(...plan.problems);
+  }
   if (problems.length > 0) throw new InputProblems(problems.sort((a, b) => a.line - b.line));
+  if (all.length === 0) checked.set(AS_LIVED.name, base.data!);
   const data = mapping(raw);
   return {
     file,
     title: String(data['title']),
     invented: data['invented'] === true,
-    plans: names.length === 0 ? [AS_LIVED] : names.map((name) => planOf(raw, name)),
+    plans: all.length === 0 ? [AS_LIVED] : all.map((name) => planOf(raw, name)),
     weather: String(data['weather']),
     files: filesOf(raw, names),
     buys: buysOf(raw),
     doubts: doubtsOf(raw),
     yaml,
+    checked,
   };
 }
 
-/** Where each part of a plan was written: the file, then the changes of the plans it builds on. */
-export function planLayers(yaml: YamlFile, names: readonly string[]): Layer[] {
-  const change = (name: string): Layer => ({ by: 'file', yaml, under: ['plans', name, 'change'] });
-  return [{ by: 'file', yaml, under: [] }, ...names.map(change)];
+function inScope(
+  all: readonly string[],
+  plans: NonNullable<CheckScope['plans']>,
+): readonly string[] {
+  if (plans === 'all') return all;
+  if (plans === 'first') return all.slice(0, 1);
+  return all.filter((name) => plans.includes(name));
 }
 
-/** What is wrong with a plan's merged scenario and was not wrong before. */
-function planProblems(yaml: YamlFile, name: string, known: readonly Problem[]): Problem[] {
-  const chain = planChain(yaml.value, name);
-  if (!('names' in chain)) return [];
-  const plans = mapping(mapping(yaml.value)['plans']);
-  if (chain.names.some((one) => !isMapping(mapping(plans[one])['change']))) return []; // said already
-  const merged = mergedFor(yaml.value, chain.names);
-  const { findings } = validate(merged);
-  return placed(findings, merged, planLayers(yaml, chain.names))
-    .filter((problem) => !known.some((other) => sameProblem(other, problem)))
-    .map((problem) => ({ ...problem, where: `${problem.where} in plan ${name}` }));
-}
-
-function sameProblem(a: Problem, b: Problem): boolean {
-  const where = a.where.replace(/ in plan .*$/, '');
-  return where === b.where && a.expected === b.expected && a.got === b.got && a.line === b.line;
+/** Some plans and those they build on, in the order of the file. */
+function withParents(raw: UncheckedMapping, names: readonly string[]): readonly string[] {
+  const reached = new Set(
+    names.flatMap((name) => {
+      const chain = planChain(raw, name);
+      return 'names' in chain
+        ? chain.names
+        : 'cycle' in chain
+          ? [name, ...chain.cycle]
+          : [name, chain.missing.child];
+    }),
+  );
+  return Object.keys(mapping(raw['plans'])).filter((name) => reached.has(name));
 }
 
 function planOf(raw: unknown, name: string): ScenarioPlan {

@@ -210,6 +210,43 @@ describe('run', () => {
   });
 });
 
+describe('a plan that nobody asked for', () => {
+  const wrong = HOME.replace('setpoint: 18', 'setpoint: 50').concat(
+    '  dear: { change: { money: { gas: { prices: gone.csv } } } }\ndoubts: { /heating/setpoint: [30, 20] }\n',
+  );
+  const files = { 'homes/cottage.yaml': wrong };
+
+  test('does not stop run and compare of others, nor do doubts and its files', async () => {
+    const { out, ...ran } = await call([...RUN, '--json'], files);
+    expect(ran).toMatchObject({ status: 0, err: '' });
+    expect(out).toBe((await call([...RUN, '--json'])).out);
+    const compared = await call(['compare', 'homes/cottage.yaml', '--plans', 'now'], files);
+    expect(compared).toMatchObject({ status: 0, err: '' });
+  });
+
+  test('stops them when it is asked for, and always stops check and report', async () => {
+    const cooler =
+      /^homes\/cottage\.yaml:11:\d+: heating\.setpoint in plan cooler: expected .*, got 50$/m;
+    const run = await call([...RUN, '--plan', 'cooler'], files);
+    expect(run).toMatchObject({ status: 2, err: expect.stringMatching(cooler) });
+    expect(run.err.trimEnd().split('\n')).toHaveLength(1);
+    for (const words of [['compare'], ['check'], ['report', '--plans', 'now']]) {
+      const [command = '', ...more] = words;
+      const { status, err } = await call([command, 'homes/cottage.yaml', ...more], files);
+      expect({ status, err }).toEqual({ status: 2, err: expect.stringMatching(cooler) });
+      expect(err.includes('doubts./heating/setpoint'), command).toBe(command !== 'compare');
+    }
+  });
+
+  test('stops run where the file itself is wrong', async () => {
+    const { status, err } = await call(RUN, {
+      'homes/cottage.yaml': HOME.replace('says: two kelvin less', 'sais: two kelvin less'),
+    });
+    expect(status).toBe(2);
+    expect(err).toContain('plans.cooler.sais: expected one of the keys');
+  });
+});
+
 describe('compare', () => {
   test('leads with the answer, then prints plans side by side and the cautions', async () => {
     const { status, out, err } = await call(['compare', 'homes/cottage.yaml']);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { type CheckScope, readScenario } from '../../src/scenario/read-scenario.ts';
 import { pointerOf, pointerSteps } from '../../src/scenario/yaml/json-pointer.ts';
 import { mergePatch } from '../../src/scenario/yaml/merge-patch.ts';
 import { homeWith, problemsOf, readingProblems } from './problems-of.ts';
@@ -208,5 +208,82 @@ describe('plans as plans', () => {
     ).toEqual([
       'h.yaml:8:35: heating.setback in plan cold: expected a setback of the setpoint (16 °C) or less, got 17',
     ]);
+  });
+});
+
+describe('a scope of plans', () => {
+  const BROKEN = homeWith(`money: { gas: { prices: gas.csv } }
+doubts: { /heating/setpoint: [30, 20] }
+plans:
+  base: { change: {} }
+  cold: { change: { heating: { setpoint: 50 } } }
+  colder: { on: cold, change: { heating: { setback: 5 } } }
+  lost: { on: gone, change: { heating: { setpoint: 19 } } }
+  dear: { change: { money: { gas: { prices: dear.csv } } } }
+  warm: { change: { heating: { setpoint: 22 } } }`);
+  const read = (scope: CheckScope) => readScenario(BROKEN, 'h.yaml', scope);
+  const wrong = (scope: CheckScope) => problemsOf(() => read(scope));
+  const COLD =
+    'h.yaml:12:42: heating.setpoint in plan cold: expected a temperature in °C or °F from -10 to 40, got 50';
+
+  test('leaves out what is wrong with other plans and with doubts', () => {
+    expect(wrong({ plans: ['warm', 'base'], doubts: false })).toEqual([]);
+    expect(wrong({ plans: 'first', doubts: false })).toEqual([]);
+    expect(wrong({ plans: ['no such plan'], doubts: false })).toEqual([]);
+  });
+
+  test('says what is wrong with those in it and those they build on', () => {
+    expect(wrong({ plans: ['cold', 'warm'], doubts: false })).toEqual([COLD]);
+    expect(wrong({ plans: ['colder'], doubts: false })).toEqual([COLD.replace('cold:', 'colder:')]);
+    expect(wrong({ plans: ['lost'], doubts: false })).toEqual([
+      expect.stringContaining('plans.lost.on: expected the name of another plan'),
+    ]);
+    expect(wrong({ plans: 'first' })).toEqual([
+      expect.stringContaining('doubts./heating/setpoint: expected a low below its high'),
+    ]);
+    expect(wrong({})).toHaveLength(3);
+  });
+
+  test('lists all plans, but only the files of those in it', () => {
+    const some = read({ plans: ['warm'], doubts: false });
+    expect(some.plans.map(({ name }) => name)).toEqual([
+      ...['base', 'cold', 'colder', 'lost', 'dear', 'warm'],
+    ]);
+    expect(some.files).toEqual(['w.csv', 'gas.csv']);
+    expect(read({ plans: ['dear'], doubts: false }).files).toEqual([
+      'w.csv',
+      'gas.csv',
+      'dear.csv',
+    ]);
+  });
+
+  test('does not spare the file itself', () => {
+    const text = BROKEN.replace('floor area: 12', 'floor area: -12').replace(
+      'on: gone',
+      'on: [gone]',
+    );
+    expect(
+      problemsOf(() => readScenario(text, 'h.yaml', { plans: ['warm'], doubts: false })),
+    ).toEqual([
+      expect.stringContaining('home.rooms.bedroom.floor area: expected'),
+      expect.stringContaining('plans.lost.on: expected'),
+    ]);
+  });
+
+  test('a plan out of it is checked when it is prepared', () => {
+    const some = read({ plans: ['warm'], doubts: false });
+    const files = new Map([['gas.csv', '']]);
+    expect(problemsOf(() => preparePlan(some, { plan: 'cold', set: [], files }))).toEqual([
+      COLD.replace(' in plan cold', ''),
+    ]);
+  });
+
+  test('a plan in it is prepared as if all had been read', () => {
+    const all = readScenario(PLANS, 'h.yaml');
+    for (const { name } of all.plans) {
+      const one = readScenario(PLANS, 'h.yaml', { plans: [name], doubts: false });
+      const choice = { plan: name, set: [], files: new Map() };
+      expect(preparePlan(one, choice)).toEqual(preparePlan({ ...all, checked: new Map() }, choice));
+    }
   });
 });

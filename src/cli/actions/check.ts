@@ -13,7 +13,7 @@ export interface CheckOptions {
 
 /** Read a scenario, its files and all its plans, and print what was found. */
 export async function check(io: Io, path: string, options: CheckOptions): Promise<void> {
-  const loaded = await loadPlans(io, path, { ...options, plans: 'all' });
+  const loaded = await loadPlans(io, path, { ...options, plans: 'all', check: 'all' });
   const findings = findingsOf(loaded);
   io.out(options.json ? jsonText(findings) : await findingsText(findings, io.width));
 }

@@ -18,7 +18,11 @@ export interface CompareOptions {
 
 /** Simulate plans and print them side by side. */
 export async function compare(io: Io, path: string, options: CompareOptions): Promise<void> {
-  const { plans } = await loadPlans(io, path, { ...options, plans: options.plans ?? 'all' });
+  const { plans } = await loadPlans(io, path, {
+    ...options,
+    plans: options.plans ?? 'all',
+    check: 'named',
+  });
   const comparison = await compareAll(io, path, plans);
   if (options.json) {
     io.out(jsonText(comparison));

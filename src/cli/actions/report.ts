@@ -24,7 +24,11 @@ export interface ReportOptions {
 
 /** Compare, ask, try doubts, and write the page. */
 export async function report(io: Io, path: string, options: ReportOptions): Promise<void> {
-  const loaded = await loadPlans(io, path, { ...options, plans: options.plans ?? 'all' });
+  const loaded = await loadPlans(io, path, {
+    ...options,
+    plans: options.plans ?? 'all',
+    check: 'all',
+  });
   const output = await placeOf(io, path, options);
   keepInputs('-o, --output <file.html>', output, loaded.read);
   if (options.charts !== undefined) await io.makeFolder(options.charts);

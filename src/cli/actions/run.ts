@@ -26,6 +26,7 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
   const { plans, read } = await loadPlans(io, path, {
     ...options,
     plans: options.plan === undefined ? 'first' : [options.plan],
+    check: 'named',
   });
   keepInputs('--trace <file.csv>', options.trace, read);
   const { runPlan } = await import('../../studies/run-plan.ts');

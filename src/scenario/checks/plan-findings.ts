@@ -5,11 +5,15 @@ import { valueAt } from '../yaml/path-words.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
-/** What is wrong with plans as plans: their order, and changes that change nothing. */
-export function planFindings(raw: UncheckedMapping): Finding[] {
+/**
+ * What is wrong with plans as plans: their order, and changes that change nothing.
+ *
+ * @param checked  which plans to look at
+ */
+export function planFindings(raw: UncheckedMapping, checked: readonly string[]): Finding[] {
   const plans = mapping(raw['plans']);
   const names = Object.keys(plans);
-  return names.flatMap((name, k): Finding[] => {
+  return checked.flatMap((name): Finding[] => {
     const at = ['plans', name];
     const { on, change } = mapping(plans[name]);
     const chain = planChain(raw, name);
@@ -35,7 +39,7 @@ export function planFindings(raw: UncheckedMapping): Finding[] {
       expected: 'something to remove',
       got: 'null where nothing is given',
     }));
-    const baseline = k === 0 && on === undefined && Object.keys(change).length === 0;
+    const baseline = name === names[0] && on === undefined && Object.keys(change).length === 0;
     const same =
       !baseline &&
       fixed.length + missing.length === 0 &&
