@@ -40,7 +40,11 @@ test('limits belong inside, and the step weighs', () => {
     degreeHoursBelow: 0,
     degreeHoursAbove: 0,
   });
-  expect(longTermComfort([19], 20, 26, 0.25).degreeHoursBelow).toBe(0.25);
+  expect(longTermComfort([19, 28], 20, 26, 0.25)).toEqual({
+    shareOutside: 1,
+    degreeHoursBelow: 0.25,
+    degreeHoursAbove: 0.5,
+  });
 });
 
 test('nothing to judge, a hole in the series and a range upside down are refused', () => {

@@ -89,6 +89,16 @@ test('warmer, damper, busier and better dressed all feel warmer', () => {
   expect(predictedMeanVote({ ...ROOM, airSpeed: 0.5 }, 1.2, 0.8)).toBeLessThan(vote);
 });
 
+test.each([
+  // Equations 1 to 4 worked out apart, by relaxing the clothes' temperature to 25.755 and 34.072 °C.
+  ['a dressed person in still air of 20 °C loses heat by natural convection', 20, 1.2, 1, -0.3172],
+  ['a naked one in still air of 28 °C offers only the skin', 28, 1, 0, -0.4227],
+])('%s', (_, temperature, metabolism, clothing, expected) => {
+  const climate = { airTemperature: temperature, radiantTemperature: temperature, airSpeed: 0 };
+  const vote = predictedMeanVote({ ...climate, relativeHumidity: 50 }, metabolism, clothing);
+  expect(Math.abs(vote - expected)).toBeLessThan(5e-5); // half the last digit
+});
+
 test('nobody pleases everybody, and cold is as bad as warm', () => {
   expect(predictedPercentageDissatisfied(0)).toBe(5);
   expect(predictedPercentageDissatisfied(1)).toBe(predictedPercentageDissatisfied(-1));
