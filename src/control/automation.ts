@@ -1,3 +1,4 @@
+import type { SpeciesName } from '../species/species-table.ts';
 import type { WeekSchedule } from './household.ts';
 
 /**
@@ -68,9 +69,7 @@ export type Quantity =
   | 'absolute humidity' // g/m3
   | 'humidity above outdoors' // absolute humidity less that outdoors, g/m3
   | 'dew point' // °C
-  | 'co2' // ppm
-  | 'tvoc' // µg/m3
-  | 'pm25' // µg/m3
+  | SpeciesName // in the species' unit
   | 'window' // 1 open, 0 shut
   | 'presence' // 1 there, 0 not, by the sensor
   | 'hour'; // local, 0 to 24

@@ -1,3 +1,6 @@
+import { byName } from '../species/species-lists.ts';
+import { SPECIES } from '../species/species-table.ts';
+
 /** The range of a quantity that counts as fine in a room, with its reason. */
 export interface Band {
   /** Lower edge, -Infinity for none. */
@@ -39,7 +42,16 @@ export type BandUse =
 export function defaultBands(use: BandUse, infant: boolean): RoomBands {
   const temperature = infant ? INFANT : PASSED_THROUGH.has(use) ? LITTLE_USED : LIVED_IN;
   const humidity = use === 'storage' ? STORED : HUMIDITY;
-  return { temperature, humidity, species: { co2: CO2, tvoc: TVOC, pm25: PM25 } };
+  return {
+    temperature,
+    humidity,
+    species: byName(SPECIES, ({ band: { high, hours, reason } }) => ({
+      low: NONE,
+      high,
+      hours,
+      reason,
+    })),
+  };
 }
 
 const LIVED_IN: Band = {
@@ -64,22 +76,5 @@ const HUMIDITY: Band = {
   reason: 'Sterling, Arundel and Sterling, ASHRAE Transactions 91(1), 1985; common practice',
 };
 const STORED: Band = { low: 0, high: 70, reason: 'common practice for stores' };
-const CO2: Band & { readonly hours: number } = {
-  low: Number.NEGATIVE_INFINITY,
-  high: 1000,
-  hours: 0,
-  reason: 'German environment agency scale: under 1000 ppm unobjectionable',
-};
-const TVOC: Band & { readonly hours: number } = {
-  low: Number.NEGATIVE_INFINITY,
-  high: 1000,
-  hours: 0,
-  reason: 'German environment agency scale: up to 1 mg/m3 still unobjectionable',
-};
-const PM25: Band & { readonly hours: number } = {
-  low: Number.NEGATIVE_INFINITY,
-  high: 15,
-  hours: 24,
-  reason: 'WHO air quality guidelines 2021: 15 µg/m3 as a mean of 24 hours, on all but 3 or 4 days',
-};
+const NONE = Number.NEGATIVE_INFINITY;
 const PASSED_THROUGH: ReadonlySet<BandUse> = new Set(['hall', 'utility', 'storage']);

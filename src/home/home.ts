@@ -1,3 +1,4 @@
+import type { ConcentrationUnit } from '../species/concentration-unit.ts';
 import type { Device } from './devices.ts';
 
 /**
@@ -215,7 +216,7 @@ export interface Curve {
 export interface Species {
   readonly name: string;
   /** Of a concentration c: "ppm" (sources in ppm m3/s) or "µg/m3" (sources in µg/s). */
-  readonly unit: 'ppm' | 'µg/m3';
+  readonly unit: ConcentrationUnit;
   /** Outdoors where the weather does not say. */
   readonly outdoor: number;
   /** The same month by month instead, January first: twelve. `outdoor` is then their mean. */

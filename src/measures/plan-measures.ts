@@ -1,4 +1,5 @@
 import type { Assumed, Notice } from '../home/notices.ts';
+import type { BandHours } from './band-hours.ts';
 
 /** The figures of one plan, as `--json` prints them. Units are in the names. */
 export interface PlanMeasures {
@@ -106,16 +107,6 @@ export interface RuleMeasures {
   readonly acted_on: number;
   readonly duplicates: number;
   readonly missed: number;
-}
-
-export interface BandHours {
-  readonly temperature_low: number;
-  readonly temperature_high: number;
-  readonly humidity_low: number;
-  readonly humidity_high: number;
-  readonly co2_high: number;
-  readonly tvoc_high: number;
-  readonly pm25_high: number;
 }
 
 export interface SecondOpinion {

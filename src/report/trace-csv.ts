@@ -1,4 +1,5 @@
 import type { Observer, TraceView } from '../engine/trace.ts';
+import { CONCENTRATION_UNITS, type ConcentrationUnit } from '../species/concentration-unit.ts';
 import { type LocalClock, offsetAt } from '../units/local-clock.ts';
 import { csvLine, typedField } from './csv-line.ts';
 
@@ -6,7 +7,7 @@ import { csvLine, typedField } from './csv-line.ts';
 export interface TraceCsvSetup {
   /** In the order of the home. */
   readonly rooms: readonly string[];
-  readonly species: readonly { readonly name: string; readonly unit: 'ppm' | 'µg/m3' }[];
+  readonly species: readonly { readonly name: string; readonly unit: ConcentrationUnit }[];
   readonly sources: readonly string[];
   /** Sources, by name, that have a backup heater; absent means none. */
   readonly backedUp?: readonly string[];
@@ -98,7 +99,11 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
     of('window_open_share', 3, (r) => r.windowOpen),
     of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * HOUR),
     ...species.map((each, k) =>
-      of(`${each.name.toLowerCase()}_${UNIT_NAMES[each.unit]}`, 1, (r) => r.species[k]!),
+      of(
+        `${each.name.toLowerCase()}_${CONCENTRATION_UNITS[each.unit].suffix}`,
+        1,
+        (r) => r.species[k]!,
+      ),
     ),
   ];
 }
@@ -125,4 +130,3 @@ function isoLocal(utc: number, clock: LocalClock): string {
 const unsigned = (text: string): string => (/^-0\.?0*$/.test(text) ? text.slice(1) : text);
 
 const HOUR = 3600;
-const UNIT_NAMES = { ppm: 'ppm', 'µg/m3': 'ug_per_m3' };

@@ -2,6 +2,7 @@ import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
+import { SPECIES } from '../species/species-table.ts';
 import type { PersonData } from './assemble/people.ts';
 import { deviceCautions } from './device-cautions.ts';
 import { FROST_GUARD } from './presets/heating.ts';
@@ -36,7 +37,7 @@ function carbonMonoxide({ home }: CautionContext): Notice[] {
   return [
     {
       id: 'co-alarm',
-      text: 'The home has an appliance that burns fuel: it needs a carbon-monoxide alarm, and sweeping or service as its maker says. Readings of CO2, TVOC or particles are no substitute.',
+      text: `The home has an appliance that burns fuel: it needs a carbon-monoxide alarm, and sweeping or service as its maker says. Readings of ${READINGS} are no substitute.`,
     },
   ];
 }
@@ -107,6 +108,12 @@ function lowest(household: Household, { thermostats }: Automation, room: number)
   );
 }
 
+function orList(words: readonly string[]): string {
+  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+}
+
+/** "CO2, TVOC or particles" */
+const READINGS = orList(SPECIES.map(({ plainName }) => plainName));
 const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
 
 const MOULD: Notice = {

@@ -9,6 +9,13 @@ export interface Preset {
 
 export const COMMON = 'common practice';
 
+export const preset = (
+  value: number,
+  low: number,
+  high: number,
+  source: string = COMMON,
+): Preset => ({ value, low, high, source });
+
 /** A preset times something, such as power for each litre. */
 export const scaled = ({ value, low, high, source }: Preset, by: number): Preset => ({
   value: Number((value * by).toPrecision(6)),

@@ -1,3 +1,6 @@
+import { byName, MOST_HARMFUL_FIRST } from '../species/species-lists.ts';
+import type { SpeciesName } from '../species/species-table.ts';
+
 /** What a column of an outdoor file can be. Names as the tidy CSV writes them. */
 export type Quantity =
   | 'temperature'
@@ -10,9 +13,7 @@ export type Quantity =
   | 'direct normal'
   | 'diffuse horizontal'
   | 'cloud cover'
-  | 'pm25'
-  | 'tvoc'
-  | 'co2';
+  | SpeciesName;
 
 export interface QuantityFacts {
   /** Unit of the tidy CSV, and of every number after reading. */
@@ -87,12 +88,15 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityFacts>> = {
     overInterval: true,
     hint: 'per cent of the sky: 4 of 8 parts is 50',
   },
-  pm25: { unit: 'µg/m3', range: [0, 10_000], overInterval: true, hint: '' },
-  tvoc: { unit: 'µg/m3', range: [0, 100_000], overInterval: true, hint: '' },
-  co2: { unit: 'ppm', range: [200, 5000], overInterval: true, hint: 'outdoors it is about 420' },
+  ...byName(MOST_HARMFUL_FIRST, ({ unit, limits: { weather: range, weatherHint: hint } }) => ({
+    unit,
+    range,
+    overInterval: true,
+    hint,
+  })),
 };
 
 export const QUANTITY_NAMES = Object.keys(QUANTITIES) as readonly Quantity[];
 
 /** Quantities that become Weather.species, by the same name. */
-export const OUTDOOR_SPECIES = ['pm25', 'tvoc', 'co2'] as const satisfies readonly Quantity[];
+export const OUTDOOR_SPECIES: readonly SpeciesName[] = MOST_HARMFUL_FIRST.map(({ name }) => name);

@@ -1,6 +1,6 @@
+import type { BandHours } from '../../src/measures/band-hours.ts';
 import type {
   AiringMeasures,
-  BandHours,
   PlanMeasures,
   RoomMeasures,
 } from '../../src/measures/plan-measures.ts';

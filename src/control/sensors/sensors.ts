@@ -1,6 +1,7 @@
+import type { Home } from '../../home/home.ts';
 import { normalFrom } from '../../units/normal-from.ts';
 import { stemOf } from '../../units/seeded-draw.ts';
-import type { Condition, Quantity } from '../automation.ts';
+import type { Condition } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
 import { STREAM } from '../random-streams.ts';
 import { kindOf, trueValue } from './true-value.ts';
@@ -44,9 +45,10 @@ export function createSensors(
   const step = column(({ sensor }) => sensor.step);
   const every = column(({ sensor }) => sensor.every);
   const catchUp = column(({ sensor }) => -Math.expm1(-context.dt / sensor.lag));
+  const order = quantitiesInOrder(context.home.species);
   const luck = Int32Array.from(kept, (one, k) => {
     const twins = kept.slice(0, k).filter((other) => samePlace(other, one)).length;
-    return stemOf(seed, luckOf(one, twins));
+    return stemOf(seed, luckOf(one, order, twins));
   });
 
   const look = (): void => {
@@ -95,23 +97,17 @@ function sameSensor(a: Condition, b: Condition): boolean {
 }
 
 /** Stays the same when other sensors come and go, so that plans of one home share their luck. */
-function luckOf({ quantity, room }: Condition, twins: number): number {
-  const place = (QUANTITIES.indexOf(quantity) * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
+function luckOf({ quantity, room }: Condition, order: readonly string[], twins: number): number {
+  const place = (order.indexOf(quantity) * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
   return STREAM.sensors + place;
 }
 
-const QUANTITIES: readonly Quantity[] = [
-  'temperature',
-  'relative humidity',
-  'absolute humidity',
-  'humidity above outdoors',
+/** What is read without an error comes last, because it draws no luck. */
+const quantitiesInOrder = (species: Home['species']): readonly string[] => [
+  ...['temperature', 'relative humidity', 'absolute humidity', 'humidity above outdoors'],
   'dew point',
-  'co2',
-  'tvoc',
-  'pm25',
-  'window',
-  'presence',
-  'hour',
+  ...species.map(({ name }) => name),
+  ...['window', 'presence', 'hour'],
 ];
 const MOST_ROOMS = 1000;
 const MOST_TWINS = 100;

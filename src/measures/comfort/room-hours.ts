@@ -1,10 +1,11 @@
-import type { BandHours, PlanMeasures } from '../plan-measures.ts';
+import type { BandEdge } from '../band-hours.ts';
+import type { PlanMeasures } from '../plan-measures.ts';
 
 /** Hours of one kind outside a band, added up over the rooms. [h] */
 export function roomHours(
   { rooms }: PlanMeasures,
   which: 'outside_band_hours' | 'outside_band_occupied_hours',
-  key: keyof BandHours,
+  key: BandEdge,
 ): number {
   return Object.values(rooms).reduce((sum, room) => sum + room[which][key], 0);
 }

@@ -1,7 +1,8 @@
 import type { TraceView } from '../../engine/trace.ts';
 import type { RoomBands } from '../../home/bands.ts';
 import type { Home } from '../../home/home.ts';
-import type { BandHours } from '../plan-measures.ts';
+import { SPECIES } from '../../species/species-table.ts';
+import { type BandEdge, type BandHours, highKey } from '../band-hours.ts';
 import { createTrailingMean, type TrailingMean } from '../trailing-mean.ts';
 
 /** Hours that rooms spend outside their bands, and how far. */
@@ -114,7 +115,7 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
 
 /** A species the figures have a key for; per room its upper edge, Infinity for none, and hours. */
 function watchedSpecies(name: string, index: number, bands: readonly RoomBands[]) {
-  const key = KEYS.indexOf(`${plain(name)}_high` as (typeof KEYS)[number]);
+  const key = (KEYS as readonly string[]).indexOf(`${plain(name)}_high`);
   if (key < 0) return null;
   const found = bands.map(
     (b) => Object.entries(b.species).find(([other]) => plain(other) === plain(name))?.[1],
@@ -134,15 +135,13 @@ const trailingMean = (hours: number, dt: number): TrailingMean | null =>
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 
-const KEYS = [
+const KEYS: readonly BandEdge[] = [
   'temperature_low',
   'temperature_high',
   'humidity_low',
   'humidity_high',
-  'co2_high',
-  'tvoc_high',
-  'pm25_high',
-] as const satisfies readonly (keyof BandHours)[];
+  ...SPECIES.map(({ name }) => highKey(name)),
+];
 // The key of each upper edge follows that of its lower one.
 const TEMPERATURE_LOW = KEYS.indexOf('temperature_low');
 const TEMPERATURE_HIGH = KEYS.indexOf('temperature_high');

@@ -1,6 +1,8 @@
+import { highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import type { Option } from '../../studies/options.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
@@ -81,16 +83,12 @@ function columnsOf(options: readonly Option[], air: boolean): Column[] {
   ];
 }
 
-const POLLUTED: readonly Column[] = [
-  {
-    ...{ head: 'PM2.5 high [room h]', best: 'least' },
-    of: (m) => roomHours(m, 'outside_band_hours', 'pm25_high'),
-  },
-  {
-    ...{ head: 'TVOC high [room h]', best: 'least' },
-    of: (m) => roomHours(m, 'outside_band_hours', 'tvoc_high'),
-  },
-];
+const POLLUTED: readonly Column[] = MOST_HARMFUL_FIRST.filter(
+  ({ role }) => role === 'pollutant',
+).map(({ name, symbol }) => ({
+  ...{ head: `${symbol} high [room h]`, best: 'least' },
+  of: (m) => roomHours(m, 'outside_band_hours', highKey(name)),
+}));
 
 function cell(column: Column, measures: PlanMeasures, best: number | null): Html {
   const text = figureText(column.of(measures), column.decimals ?? 0);

@@ -1,5 +1,7 @@
+import { type BandEdge, highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
-import type { BandHours, PlanMeasures } from '../../measures/plan-measures.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import type { Option } from '../../studies/options.ts';
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';
@@ -30,9 +32,10 @@ const KINDS: readonly {
   readonly words: string;
   readonly of: (measures: PlanMeasures) => number;
 }[] = [
-  { words: 'high in PM2.5', of: anyTime('pm25_high') },
-  { words: 'high in TVOC', of: anyTime('tvoc_high') },
-  { words: 'high in CO2', of: anyTime('co2_high') },
+  ...MOST_HARMFUL_FIRST.map(({ name, symbol }) => ({
+    words: `high in ${symbol}`,
+    of: anyTime(highKey(name)),
+  })),
   { words: 'too damp', of: anyTime('humidity_high') },
   { words: 'with a cold spot over 80 %', of: coldSpotHours },
   { words: 'too dry', of: anyTime('humidity_low') },
@@ -42,7 +45,7 @@ const KINDS: readonly {
   },
 ];
 
-function anyTime(key: keyof BandHours): (measures: PlanMeasures) => number {
+function anyTime(key: BandEdge): (measures: PlanMeasures) => number {
   return (measures) => roomHours(measures, 'outside_band_hours', key);
 }
 

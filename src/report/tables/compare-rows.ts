@@ -1,6 +1,8 @@
+import { type BandEdge, highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
-import type { BandHours, PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
+import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
+import { type KnownSpecies, SPECIES } from '../../species/species-table.ts';
 import { figureText } from '../../units/figure-text.ts';
 
 /** A figure of the home, plan by plan, as it is printed. */
@@ -34,9 +36,7 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
     { label: 'too warm, somebody in [room h]', of: occupied('temperature_high') },
     { label: 'too damp, any time [room h]', of: anyTime('humidity_high') },
     { label: 'too dry, any time [room h]', of: anyTime('humidity_low') },
-    { label: 'CO2 high, somebody in [room h]', of: occupied('co2_high') },
-    { label: 'TVOC high, somebody in [room h]', of: occupied('tvoc_high'), rare: true },
-    { label: 'PM2.5 high, any time [room h]', of: anyTime('pm25_high'), rare: true },
+    ...SPECIES.map(speciesFigure),
     {
       label: 'cold spots over 80 % [room h]',
       of: coldSpotHours,
@@ -69,12 +69,22 @@ interface Figure {
   readonly rare?: true;
 }
 
+/** Pollutants are left out where there are none; what only tells of stale air is always shown. */
+function speciesFigure({ name, symbol, role, band }: KnownSpecies): Figure {
+  const always = band.counted === 'any time';
+  return {
+    label: `${symbol} high, ${always ? 'any time' : 'somebody in'} [room h]`,
+    of: (always ? anyTime : occupied)(highKey(name)),
+    ...(role === 'pollutant' && { rare: true }),
+  };
+}
+
 const occupied =
-  (key: keyof BandHours) =>
+  (key: BandEdge) =>
   (plan: PlanMeasures): number =>
     roomHours(plan, 'outside_band_occupied_hours', key);
 const anyTime =
-  (key: keyof BandHours) =>
+  (key: BandEdge) =>
   (plan: PlanMeasures): number =>
     roomHours(plan, 'outside_band_hours', key);
 const sum = ({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): number =>

@@ -1,4 +1,6 @@
+import { highKey } from '../../measures/band-hours.ts';
 import type { RoomMeasures } from '../../measures/plan-measures.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
@@ -48,11 +50,13 @@ const FIGURES: readonly Figure[] = [
   { head: 'too warm\n[K h]', decimals: 0, of: (r) => r.degree_hours_above },
   { head: 'too damp\n[h]', decimals: 0, of: (r) => r.outside_band_hours.humidity_high },
   { head: 'too dry\n[h]', decimals: 0, of: (r) => r.outside_band_hours.humidity_low },
-  {
-    head: 'CO2 high,\nsomebody in\n[h]',
-    decimals: 0,
-    of: (r) => r.outside_band_occupied_hours.co2_high,
-  },
+  ...SPECIES.filter(({ role }) => role === 'indicator').map(
+    ({ name, symbol }): Figure => ({
+      head: `${symbol} high,\nsomebody in\n[h]`,
+      decimals: 0,
+      of: (r) => r.outside_band_occupied_hours[highKey(name)],
+    }),
+  ),
   { head: 'cold spot\nover 80 %\n[h]', decimals: 0, of: (r) => r.cold_spot_hours_above_80_pct },
   { head: 'mould index,\nhighest\n[0 to 6]', decimals: 2, of: (r) => r.mould_index_peak },
   { head: 'mould index,\nat the end\n[0 to 6]', decimals: 2, of: (r) => r.mould_index_end },

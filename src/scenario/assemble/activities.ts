@@ -1,13 +1,13 @@
 import type { Activity, Spell } from '../../control/household.ts';
-import type { Species } from '../../home/home.ts';
-import { COMMON } from '../../units/preset.ts';
+import { sourceAmount } from '../../species/concentration-unit.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
+import { COMMON, type Preset } from '../../units/preset.ts';
 import { minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
-import { bySpecies } from './species.ts';
 
 export type ActivityData = NonNullable<
   NonNullable<ScenarioData['household']>['activities']
@@ -42,7 +42,7 @@ export function activities(
   data: ScenarioData,
   given: readonly ActivityData[],
   plans: readonly RoomPlan[],
-  species: readonly Species[],
+  species: readonly KnownSpecies[],
   defaults: Defaults,
 ): Activity[] {
   // An assumed list has no places of its own: its numbers are listed with the list.
@@ -50,12 +50,11 @@ export function activities(
   return given.map((activity, k): Activity => {
     const preset = ACTIVITIES[activity.what];
     const at = (key: string) => ['household', 'activities', k, key];
-    const number = (key: 'lasts' | 'water' | 'energy' | 'particles' | 'tvoc') => {
-      const given = activity[key];
-      if (given !== undefined || !listed || preset[key].high === 0)
-        return given ?? preset[key].value;
-      return defaults.number(at(key), given, preset[key]);
+    const fill = (key: string, given: number | undefined, usual: Preset) => {
+      if (given !== undefined || !listed || usual.high === 0) return given ?? usual.value;
+      return defaults.number(at(key), given, usual);
     };
+    const number = (key: 'lasts' | 'water' | 'energy') => fill(key, activity[key], preset[key]);
     const when = spells(activity, number, listed ? at('at') : null, defaults);
     const seconds = 60 * (when.allDay ? 1440 : number('lasts'));
     const many = activity.number ?? 1;
@@ -70,10 +69,11 @@ export function activities(
       electricity,
       vapour: steam,
       drying: preset.drying ? water : 0,
-      species: bySpecies(species, {
-        co2: 0,
-        tvoc: (number('tvoc') * many * 1000) / seconds,
-        pm25: (number('particles') * many * 1000) / seconds,
+      species: species.map(({ unit, sources }) => {
+        if (sources.activity === undefined) return 0;
+        const { key, usual } = sources.activity;
+        const amount = fill(key, activity[key], usual[activity.what] ?? NONE);
+        return sourceAmount(amount * many, unit) / seconds;
       }),
       ...(preset.stopsFor !== undefined && { stopsFor: preset.stopsFor }),
     };
@@ -110,6 +110,7 @@ function roomOf({ what, room }: ActivityData, plans: readonly RoomPlan[]): numbe
   return found.find((index) => index >= 0) ?? 0;
 }
 
+const NONE: Preset = { value: 0, low: 0, high: 0, source: COMMON };
 /**
  * Of steam, which leaves with it what the cooker gave. [J/kg]
  * Source: 2501 - 2.361 t kJ/kg at 20 °C (from memory), 0.682 kWh a litre.

@@ -1,5 +1,6 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Home, Site } from '../../home/home.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { buildFacts } from './build-facts.ts';
@@ -44,10 +45,16 @@ export function buildHome(
     ...innerElements(plans, doorways, facts, defaults),
   ];
   const panes = shells.flatMap((shell) => shell.panes);
-  const species = speciesOf(data, defaults);
+  const species = speciesOf(SPECIES, data, defaults);
   const outer = outerRooms({ elements, panes });
   const rooms = plans.map((plan) =>
-    roomOf(plan, { data, facts, species, defaults: defaults, inside: !outer.has(plan.index) }),
+    roomOf(plan, {
+      data,
+      facts,
+      species: SPECIES,
+      defaults: defaults,
+      inside: !outer.has(plan.index),
+    }),
   );
   const leakage = leakageOf(data, plans, { rooms, elements, panes }, defaults);
   const site = { ...place, albedo: facts.albedo };
@@ -64,7 +71,7 @@ export function buildHome(
     emitters,
     sources,
     species,
-    devices: devicesOf(data, plans, species, defaults),
+    devices: devicesOf(data, plans, SPECIES, defaults),
   };
   findings.push(...cutOff(home));
   return { home, plans, doors: doors.map(({ open }) => open), findings };

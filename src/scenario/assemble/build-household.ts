@@ -1,4 +1,5 @@
 import type { Household } from '../../control/household.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { type ActivityData, activities } from './activities.ts';
@@ -19,12 +20,12 @@ export function buildHousehold(
   return {
     clock,
     ...(data.seed !== undefined && { seed: data.seed }),
-    people: people(persons, data.household ?? {}, plans, home.species, defaults),
-    activities: activities(data, done, plans, home.species, defaults),
+    people: people(persons, data.household ?? {}, plans, SPECIES, defaults),
+    activities: activities(data, done, plans, SPECIES, defaults),
     setpoints: setpointSchedules(data, plans, home.emitters, defaults),
     openings: openingLines(data, home.openings, plans, defaults),
     doorways: doors,
-    ...paint(data, plans, home.species, defaults),
+    ...paint(data, plans, SPECIES, defaults),
   };
 }
 

@@ -2,7 +2,7 @@ import { type Condition, PERFECT_SENSOR, type Sensor } from '../../control/autom
 import type { Preset } from '../../units/preset.ts';
 import type { ConditionData } from '../model/condition.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
-import { DERIVED, SENSORS } from '../presets/sensors.ts';
+import { DERIVED, type Measured, SENSORS } from '../presets/sensors.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
@@ -23,8 +23,6 @@ export function conditionMaker(
     sensor: sensorFor(quantity, room, data, defaults),
   });
 }
-
-type Measured = keyof typeof SENSORS;
 
 function sensorFor(
   quantity: Condition['quantity'],

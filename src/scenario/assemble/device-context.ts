@@ -1,4 +1,4 @@
-import type { Species } from '../../home/home.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import type { Preset } from '../../units/preset.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -7,7 +7,7 @@ import type { RoomPlan } from './room-plans.ts';
 export interface DeviceContext {
   readonly plan: RoomPlan;
   readonly plans: readonly RoomPlan[];
-  readonly species: readonly Species[];
+  readonly species: readonly KnownSpecies[];
   readonly number: NumberOf;
 }
 

@@ -1,5 +1,6 @@
 import { type Condition, type DeviceControl, OPEN_GATE } from '../../control/automation.ts';
 import type { Activity, WeekSchedule } from '../../control/household.ts';
+import { FILTER_RATED } from '../../species/species-lists.ts';
 import { COMMON, type Preset } from '../../units/preset.ts';
 import { hours } from '../model/clock-fields.ts';
 import type { DeviceData } from '../model/device.ts';
@@ -107,7 +108,7 @@ function whatRuns(
       };
     case 'purifier':
       if (runs === 'by particles') {
-        return between('pm25', 'above', given.room, levels(given, PURIFIER));
+        return between(FILTER_RATED.name, 'above', given.room, levels(given, PURIFIER));
       }
       return { kind: 'always' };
     case 'balanced ventilation':

@@ -1,5 +1,5 @@
 import type { Device, DeviceAction } from '../../home/devices.ts';
-import type { Species } from '../../home/home.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import { scaled } from '../../units/preset.ts';
 import type { DeviceData, DeviceOf } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -14,7 +14,7 @@ import { stoveOf } from './stove.ts';
 export function devicesOf(
   data: ScenarioData,
   plans: readonly RoomPlan[],
-  species: readonly Species[],
+  species: readonly KnownSpecies[],
   defaults: Defaults,
 ): Device[] {
   return Object.entries(data.devices ?? {}).map(([name, given]) => {
@@ -69,11 +69,12 @@ function actionOf(
       return balanced(given, context);
     case 'purifier': {
       const clean = number('clean air', given['clean air'], PURIFIER.cleanAir);
-      const vapours = clean * number('tvoc share', given['tvoc share'], PURIFIER.tvocShare);
-      const rates: Readonly<Record<string, number>> = { pm25: clean / 3600, tvoc: vapours / 3600 };
       return {
         kind: 'purifier',
-        cleanAir: context.species.map((one) => rates[one.name] ?? 0),
+        cleanAir: context.species.map(({ filter }) => {
+          if (filter?.by !== 'share') return filter === undefined ? 0 : clean / 3600;
+          return (clean * number(filter.key, given[filter.key], filter.usual)) / 3600;
+        }),
         power: number('power', given.power, scaled(PURIFIER.power, clean)),
       };
     }

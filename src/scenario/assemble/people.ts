@@ -1,5 +1,6 @@
 import type { BodyOutput, Person } from '../../control/household.ts';
-import type { Species } from '../../home/home.ts';
+import { sourcePerSecond } from '../../species/concentration-unit.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import { COMMON } from '../../units/preset.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -9,7 +10,6 @@ import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
 import type { Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
-import { bySpecies } from './species.ts';
 
 export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
 
@@ -27,12 +27,12 @@ export function people(
   given: readonly PersonData[],
   { bodies = {}, holidays }: Pick<HouseholdData, 'bodies' | 'holidays'>,
   plans: readonly RoomPlan[],
-  species: readonly Species[],
+  species: readonly KnownSpecies[],
   defaults: Defaults,
 ): Person[] {
   if (given.length === 0) return [];
-  const awake = grownBody('awake', bodies, defaults);
-  const asleep = grownBody('asleep', bodies, defaults);
+  const awake = grownBody('awake', bodies, species, defaults);
+  const asleep = grownBody('asleep', bodies, species, defaults);
   return given.map((person, k) => {
     const who = person.who ?? 'adult';
     return {
@@ -117,34 +117,33 @@ const SPOT_USES: Readonly<Record<Spot, readonly Use[]>> = {
 type HouseholdData = NonNullable<ScenarioData['household']>;
 type Bodies = NonNullable<HouseholdData['bodies']>;
 
-/** What a grown body gives, awake or asleep: heat [W], water [g/h], CO2 [m3/h], vapours [µg/h]. */
-function grownBody(state: 'awake' | 'asleep', given: Bodies, defaults: Defaults) {
+/** What a grown body gives: heat [W], water [g/h], each species [µg/h, or m3/h by volume]. */
+function grownBody(
+  state: 'awake' | 'asleep',
+  given: Bodies,
+  species: readonly KnownSpecies[],
+  defaults: Defaults,
+) {
   const preset = state === 'awake' ? AWAKE : ASLEEP;
   const at = (key: string) => ['household', 'bodies', state, key];
   const own = given[state] ?? {};
   return {
     heat: defaults.number(at('heat'), own.heat, preset.heat),
     water: defaults.number(at('water'), own.water, preset.water),
-    co2: defaults.number(at('co2'), own.co2, preset.co2),
-    tvoc: defaults.number(at('tvoc'), own.tvoc, preset.tvoc),
+    species: species.map(({ sources: { body } }) =>
+      body === undefined ? 0 : defaults.number(at(body.key), own[body.key], body[state]),
+    ),
   };
 }
 
 function output(
   body: ReturnType<typeof grownBody>,
   share: number,
-  species: readonly Species[],
+  species: readonly KnownSpecies[],
 ): BodyOutput {
   return {
     sensible: body.heat * share,
     vapour: (body.water * share) / 1000 / 3600,
-    species: bySpecies(species, {
-      co2: ppmFlow(body.co2 * share),
-      tvoc: (body.tvoc * share) / 3600,
-      pm25: 0,
-    }),
+    species: species.map(({ unit }, s) => sourcePerSecond(body.species[s]! * share, unit)),
   };
 }
-
-/** Pure gas [m3/h] as a source. [ppm m3/s] */
-const ppmFlow = (flow: number) => (flow / 3600) * 1e6;

@@ -1,4 +1,6 @@
 import { type Band, defaultBands, type RoomBands } from '../../home/bands.ts';
+import { byName } from '../../species/species-lists.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { MouldClass } from '../prepared.ts';
@@ -18,12 +20,10 @@ export function roomBands(
     return {
       temperature: banded(usual.temperature, all.temperature, own.temperature),
       humidity: banded(usual.humidity, all.humidity, own.humidity),
-      species: Object.fromEntries(
-        (['co2', 'tvoc', 'pm25'] as const).map((name) => {
-          const band = usual.species[name]!;
-          return [name, { ...banded(band, all[name], own[name]), hours: band.hours }];
-        }),
-      ),
+      species: byName(SPECIES, ({ name, band: { hours } }) => ({
+        ...banded(usual.species[name]!, all[name], own[name]),
+        hours,
+      })),
     };
   });
 }

@@ -1,5 +1,6 @@
-import type { Room, Species } from '../../home/home.ts';
+import type { Room } from '../../home/home.ts';
 import { bufferFromFurnishing } from '../../home/moisture-buffer.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { INTERNAL_MASS_AREA } from '../presets/fabric.ts';
@@ -12,7 +13,7 @@ import { depositionOf } from './species.ts';
 interface RoomContext {
   readonly data: ScenarioData;
   readonly facts: BuildFacts;
-  readonly species: readonly Species[];
+  readonly species: readonly KnownSpecies[];
   readonly defaults: Defaults;
   /** True where no wall, floor or window of the room is outdoors or on the ground. */
   readonly inside: boolean;

@@ -1,4 +1,6 @@
 import type { Stove } from '../../home/devices.ts';
+import { sourceAmount } from '../../species/concentration-unit.ts';
+import { byName, MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import type { DeviceOf } from '../model/device.ts';
 import { STOVE } from '../presets/devices.ts';
 import type { DeviceContext } from './device-context.ts';
@@ -8,10 +10,12 @@ export function stoveOf(
   given: DeviceOf<'stove'>,
   { number, species }: Pick<DeviceContext, 'number' | 'species'>,
 ): Stove {
-  const released: Readonly<Record<string, number>> = {
-    pm25: 1000 * number('particles', given.particles, STOVE.particles),
-    tvoc: 1000 * number('tvoc', given.tvoc, STOVE.tvoc),
-  };
+  // What harms most is listed first among the numbers that nobody gave.
+  const released = byName(MOST_HARMFUL_FIRST, ({ unit, sources: { refuelling } }) => {
+    if (refuelling === undefined) return 0;
+    const { key, usual } = refuelling;
+    return sourceAmount(number(key, given[key], usual), unit);
+  });
   const outside = given.air === 'outdoors';
   const { energy, efficiency, radiantShare } = STOVE;
   return {
@@ -22,7 +26,7 @@ export function stoveOf(
     efficiency: number('efficiency', given.efficiency, efficiency),
     radiantShare: number('radiant share', given['radiant share'], radiantShare),
     lag: 60 * number('lag', given.lag, STOVE.lag),
-    perRefuelling: species.map(({ name }) => released[name] ?? 0),
+    perRefuelling: species.map(({ name }) => released[name]),
     roomAir: outside ? 0 : number('room air', given['room air'], STOVE.roomAir) / 3600,
   };
 }

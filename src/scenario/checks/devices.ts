@@ -1,3 +1,4 @@
+import { FILTER_RATED } from '../../species/species-lists.ts';
 import { FLOW_BALANCE } from '../presets/devices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
@@ -72,6 +73,6 @@ const READS: Readonly<Record<string, string>> = {
   dehumidifier: 'humidity',
   humidifier: 'humidity',
   'extract fan': 'humidity',
-  purifier: 'pm25',
+  purifier: FILTER_RATED.name,
   heater: 'temperature',
 };

@@ -1,3 +1,5 @@
+import { byName } from '../../species/species-lists.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { LONGEST } from '../model/month-day.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { zoneClock, zoneNames } from '../zone-clock.ts';
@@ -28,9 +30,8 @@ export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
   }
   findings.push(...curveFindings(mapping(raw['heating'])));
   for (const path of BAND_PATHS(raw)) {
-    for (const name of ['temperature', 'humidity', 'co2', 'tvoc', 'pm25']) {
+    for (const [name, unit] of Object.entries(BAND_UNITS)) {
       const { low, high } = mapping(mapping(path.bands)[name]);
-      const unit = BAND_UNITS[name]!;
       if (!(readTolerantly(low, unit) > readTolerantly(high, unit))) continue;
       findings.push({ path: [...path.at, name, 'low'], expected: `no more than high (${high})` });
     }
@@ -41,9 +42,7 @@ export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
 const BAND_UNITS: Readonly<Record<string, string>> = {
   temperature: '°C',
   humidity: '%',
-  co2: 'ppm',
-  tvoc: 'µg/m3',
-  pm25: 'µg/m3',
+  ...byName(SPECIES, ({ unit }) => unit),
 };
 
 const BAND_PATHS = (raw: UncheckedMapping) => [

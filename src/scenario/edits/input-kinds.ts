@@ -1,3 +1,5 @@
+import { speciesKeys } from '../../species/species-lists.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { pointerSteps } from '../yaml/json-pointer.ts';
 
 /**
@@ -75,6 +77,7 @@ const KINDS: readonly (readonly Pattern[])[] = [
 const NAMES_FOLLOW: ReadonlySet<string> = new Set(['rooms', 'devices']);
 
 const NO_MATTER: ReadonlySet<string> = new Set([
-  ...['carbon', 'co2', 'tvoc', 'tvoc share', 'particles', 'deposition', 'penetration', 'pm25'],
+  ...['carbon', 'deposition', 'penetration'],
+  ...SPECIES.flatMap(speciesKeys),
   ...['paint', 'clean air', 'faces', 'storey'],
 ]);

@@ -1,3 +1,5 @@
+import { byName } from '../../species/species-lists.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { either, list, quantity, section } from './fields.ts';
 
 /** Outdoors: one level, or twelve by month. */
@@ -16,25 +18,24 @@ const settling = (says: string) => quantity('1/h', { min: 0, max: 20 }, says).op
 
 export const deposition = () =>
   section(
-    { tvoc: settling('Volatile organic compounds'), pm25: settling('Fine particles') },
+    byName(
+      SPECIES.filter(({ deposition }) => deposition !== undefined),
+      ({ words }) => settling(words),
+    ),
     'How fast surfaces take it out of the air',
   ).optional();
 
 export const airModel = section(
   {
     outdoors: section(
-      {
-        co2: outdoors('ppm', 5000, 'Carbon dioxide'),
-        tvoc: outdoors('µg/m3', 10_000, 'Volatile organic compounds'),
-        pm25: outdoors('µg/m3', 1000, 'Fine particles'),
-      },
+      byName(SPECIES, ({ unit, limits, words }) => outdoors(unit, limits.level, words)),
       'Where the weather file has no column of it',
     ).optional(),
     penetration: section(
-      {
-        tvoc: quantity('-', { min: 0, max: 1 }, 'Volatile organic compounds').optional(),
-        pm25: quantity('-', { min: 0, max: 1 }, 'Fine particles').optional(),
-      },
+      byName(
+        SPECIES.filter(({ penetration }) => penetration !== undefined),
+        ({ words }) => quantity('-', { min: 0, max: 1 }, words).optional(),
+      ),
       'Share that survives the way in through leaks',
     ).optional(),
     deposition: deposition(),

@@ -1,3 +1,6 @@
+import type { SpeciesFacts } from '../../species/species-facts.ts';
+import { byName } from '../../species/species-lists.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { quantity, section } from './fields.ts';
 
 /** The range that counts as fine; either end may be left out. */
@@ -10,13 +13,16 @@ const band = (unit: string, min: number, max: number, says: string) =>
     says,
   );
 
+const averaged = ({ words, band: { hours } }: SpeciesFacts): string =>
+  hours === 0 ? words : `${words}, mean of ${hours} hours`;
+
 export const bandsModel = section(
   {
     temperature: band('°C', -20, 50, 'Operative temperature').optional(),
     humidity: band('%', 0, 100, 'Relative humidity of the room air').optional(),
-    co2: band('ppm', 0, 50_000, 'Carbon dioxide').optional(),
-    tvoc: band('µg/m3', 0, 1e6, 'Volatile organic compounds').optional(),
-    pm25: band('µg/m3', 0, 1e5, 'Fine particles, mean of 24 hours').optional(),
+    ...byName(SPECIES, (facts) =>
+      band(facts.unit, 0, facts.limits.band, averaged(facts)).optional(),
+    ),
   },
   'Ranges that count as fine, instead of the usual ones',
 );

@@ -1,20 +1,23 @@
 import { z } from 'zod';
 import type { Quantity } from '../../control/automation.ts';
+import { byName } from '../../species/species-lists.ts';
+import { SPECIES, type SpeciesName } from '../../species/species-table.ts';
 import { readQuantity } from '../../units/quantity.ts';
 import { clock } from './clock-fields.ts';
 import { choice, list, section, text } from './fields.ts';
 
-const READINGS = [
+const CLIMATE_READINGS = [
   'temperature',
   'humidity',
   'absolute humidity',
   'humidity above outdoors',
   'dew point',
-  'co2',
-  'tvoc',
-  'pm25',
 ] as const;
-export type Reading = (typeof READINGS)[number];
+export type Reading = (typeof CLIMATE_READINGS)[number] | SpeciesName;
+const READINGS: readonly [Reading, ...Reading[]] = [
+  ...CLIMATE_READINGS,
+  ...SPECIES.map(({ name }) => name),
+];
 
 /** In which unit the levels of each reading are written. */
 export const READING_UNITS: Readonly<Record<Reading, string>> = {
@@ -23,9 +26,7 @@ export const READING_UNITS: Readonly<Record<Reading, string>> = {
   'absolute humidity': 'g/m3',
   'humidity above outdoors': 'g/m3',
   'dew point': '°C',
-  co2: 'ppm',
-  tvoc: 'µg/m3',
-  pm25: 'µg/m3',
+  ...byName(SPECIES, ({ unit }) => unit),
 };
 
 /** One edge that a reading has to be beyond. */

@@ -14,7 +14,6 @@ export const minutes = (says: string) => quantity('min', { min: 0, max: 1440 }, 
 export const watts = (says: string, max = 10_000) => quantity('W', { min: 0, max }, says);
 export const flow = (says: string) => quantity('m3/h', { above: 0, max: 5000 }, says);
 export const share = (says: string) => quantity('-', { min: 0, max: 1 }, says);
-export const milligrams = (says: string) => quantity('mg', { min: 0, max: 10_000 }, says);
 export const drierBy = quantity(
   'g/m3',
   { min: 0, max: 30 },

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { FILTER_RATED as RATED } from '../../species/species-lists.ts';
 import { activityNames } from './airing.ts';
 import { hours } from './clock-fields.ts';
 import {
@@ -6,7 +7,6 @@ import {
   deadband,
   drierBy,
   flow,
-  milligrams,
   minutes,
   room,
   runs,
@@ -16,6 +16,7 @@ import {
   watts,
 } from './device-parts.ts';
 import { choice, either, named, plainNumber, quantity, section } from './fields.ts';
+import { filterShares, refuellingSources } from './species-fields.ts';
 
 const dehumidifier = section(
   {
@@ -94,12 +95,16 @@ const purifier = section(
   {
     kind: z.literal('purifier').describe('Filters room air'),
     room,
-    'clean air': flow('Clean-air delivery rate for fine particles').optional(),
-    'tvoc share': share('Of that for volatile organic compounds').optional(),
+    'clean air': flow(`Clean-air delivery rate for ${RATED.words.toLowerCase()}`).optional(),
+    ...filterShares(),
     power: watts('Electricity', 1000).optional(),
     runs: runs(['always', 'by particles', 'by rules']),
-    target: quantity('µg/m3', { min: 0, max: 1000 }, 'Particles above which it runs').optional(),
-    deadband: deadband('µg/m3', 500),
+    target: quantity(
+      RATED.unit,
+      { min: 0, max: RATED.limits.level },
+      'Particles above which it runs',
+    ).optional(),
+    deadband: deadband(RATED.unit, RATED.limits.level / 2),
     ...control,
   },
   'An air purifier',
@@ -132,8 +137,7 @@ const stove = section(
     lag: minutes('Time constant of its body').optional(),
     air: choice(['room', 'outdoors'], 'Where its air comes from').optional(),
     'room air': flow('Air drawn from the room while it burns').optional(),
-    particles: milligrams('Fine particles let out at each refuelling').optional(),
-    tvoc: milligrams('Volatile organic compounds let out at each refuelling').optional(),
+    ...refuellingSources(),
     gate: control.gate,
   },
   'A wood stove',

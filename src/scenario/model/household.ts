@@ -4,6 +4,7 @@ import { days, spellShape, times } from './clock-fields.ts';
 import { choice, list, plainNumber, quantity, section, text } from './fields.ts';
 import { dayOfYear } from './month-day.ts';
 import { months } from './month-fields.ts';
+import { activitySources, bodySources, paintSources } from './species-fields.ts';
 
 export const WHO = ['adult', 'frail adult', 'child', 'infant'] as const;
 export const PATTERNS = [
@@ -55,7 +56,7 @@ const paintModel = section(
     room: text('Name of a room'),
     on: dayOfYear('The day it is painted, every year'),
     area: quantity('m2', { above: 0, max: 1000 }, 'Painted').optional(),
-    tvoc: quantity('g', { min: 0, max: 10_000 }, 'Given off in the end, all of it').optional(),
+    ...paintSources(),
   },
   'Fresh paint, which gives off vapours for months',
 );
@@ -99,8 +100,7 @@ const activityModel = section(
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
     water: quantity('L', { min: 0, max: 50 }, 'Water to the air, each time').optional(),
     energy: quantity('kWh', { min: 0, max: 50 }, 'Electricity, each time').optional(),
-    particles: quantity('mg', { min: 0, max: 10_000 }, 'Fine particles, each time').optional(),
-    tvoc: quantity('mg', { min: 0, max: 1e5 }, 'Organic vapours, each time').optional(),
+    ...activitySources(),
     number: plainNumber({ above: 0, max: 100 }, 'How many alike, such as plants').optional(),
   },
   'Something that gives heat, water or pollutants by the clock',
@@ -110,8 +110,7 @@ const bodyModel = section(
   {
     heat: quantity('W', { min: 0, max: 500 }, 'Sensible heat').optional(),
     water: quantity('g/h', { min: 0, max: 1000 }, 'Breath and skin').optional(),
-    co2: quantity('m3/h', { min: 0, max: 1 }, 'Carbon dioxide breathed out').optional(),
-    tvoc: plainNumber({ min: 0, max: 1e5 }, 'Organic vapours, µg an hour').optional(),
+    ...bodySources(),
   },
   'What a grown body gives; children give a share of it',
 );
@@ -126,7 +125,11 @@ export const householdModel = section(
     activities: list(activityModel, 'a list of activities', 'What they do').optional(),
     airing: list(airingModel, 'a list of airing habits', 'When windows are opened').optional(),
     holidays: holidays.optional(),
-    paint: list(paintModel, 'a list of { room, on, area, tvoc }', 'What was painted').optional(),
+    paint: list(
+      paintModel,
+      `a list of { ${Object.keys(paintModel.shape).join(', ')} }`,
+      'What was painted',
+    ).optional(),
   },
   'Who lives here, where they are by the clock, and what they do',
 );

@@ -1,3 +1,5 @@
+import { byName } from '../../species/species-lists.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { choice, either, named, plainNumber, quantity, section } from './fields.ts';
 
 const chance = (says: string) => quantity('-', { min: 0, max: 1 }, says);
@@ -44,9 +46,7 @@ const sensorsShape = {
   presence: presence.optional(),
   temperature: reading('K', 20, 'Temperature of the air'),
   humidity: reading('%', 50, 'Relative humidity'),
-  co2: reading('ppm', 5000, 'Carbon dioxide'),
-  tvoc: reading('µg/m3', 10_000, 'Volatile organic compounds'),
-  pm25: reading('µg/m3', 1000, 'Fine particles'),
+  ...byName(SPECIES, ({ unit, limits, words }) => reading(unit, limits.level, words)),
 };
 
 export const sensorsModel = section(

@@ -15,16 +15,12 @@ export interface ActivityPreset {
   readonly water: Preset;
   /** Electricity, each time, of one. [kWh] */
   readonly energy: Preset;
-  /** Fine particles and organic vapours, each time, of one. [mg] */
-  readonly particles: Preset;
-  readonly tvoc: Preset;
   /** What keeps it from happening; see `Activity.stopsFor`. */
   readonly stopsFor?: 'an empty home' | 'holidays';
   /** True where the water evaporates in the room and takes its heat from it. */
   readonly drying: boolean;
 }
 
-const LIST = 'a list of 19 activities (Indoor Air 2023, article 8857446)';
 const HANDBOOK = 'solar housing handbook 10.1';
 const none = (source: string): Preset => ({ value: 0, low: 0, high: 0, source });
 const minutes = (value: number, low: number, high: number): Preset => ({
@@ -34,7 +30,10 @@ const minutes = (value: number, low: number, high: number): Preset => ({
   source: COMMON,
 });
 
-/** What an activity gives; water after four published lists (see the sources). */
+/**
+ * When and where an activity happens and what heat and water it gives, water after four published
+ * lists (see the sources). What it gives off besides stands with each species in `SPECIES`.
+ */
 export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
   shower: {
     uses: ['bathroom'],
@@ -47,8 +46,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
       source: `${HANDBOOK}: 2500 g/h; cold-climate list 0.24 L in 5 min; council leaflet 1.1 L`,
     },
     energy: none(COMMON),
-    particles: none(COMMON),
-    tvoc: none(COMMON),
     stopsFor: 'an empty home',
     drying: false,
   },
@@ -58,8 +55,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(20, 10, 40),
     water: { value: 0.23, low: 0.05, high: 1.1, source: `${HANDBOOK}: 700 g/h` },
     energy: none(COMMON),
-    particles: none(COMMON),
-    tvoc: none(COMMON),
     stopsFor: 'an empty home',
     drying: false,
   },
@@ -74,18 +69,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
       source: `${HANDBOOK}: 600 to 1500 g/h; cold-climate list 0.57 L a dinner`,
     },
     energy: { value: 0.9, low: 0.5, high: 1.8, source: COMMON },
-    particles: {
-      value: 11,
-      low: 5,
-      high: 60,
-      source: `0.11 mg/min electric, 0.24 gas, 1.33 burnt in ${LIST}, over 45 min`,
-    },
-    tvoc: {
-      value: 100,
-      low: 20,
-      high: 350,
-      source: `${COMMON}: up to what frying gives at least, a third of it as a mean over a meal`,
-    },
     stopsFor: 'an empty home',
     drying: false,
   },
@@ -95,13 +78,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(15, 5, 30),
     water: { value: 0.15, low: 0.05, high: 0.4, source: `${HANDBOOK}: 600 g/h` },
     energy: { value: 0.2, low: 0.1, high: 0.4, source: COMMON },
-    particles: {
-      value: 1.6,
-      low: 0.5,
-      high: 5,
-      source: `toasting, 0.11 mg/min in ${LIST}; a factor of three each way`,
-    },
-    tvoc: { value: 7, low: 1, high: 20, source: `${COMMON}: a fifth of cooking` },
     stopsFor: 'an empty home',
     drying: false,
   },
@@ -116,8 +92,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
       source: 'cold-climate list 0.68 US pint a day; NZ roofing code 1 L a day',
     },
     energy: none(COMMON),
-    particles: none(COMMON),
-    tvoc: none(COMMON),
     stopsFor: 'an empty home',
     drying: true,
   },
@@ -132,8 +106,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
       source: 'Glasgow study of 100 homes: 2 L a load; NZ roofing code: 5 L',
     },
     energy: none(COMMON),
-    particles: none(COMMON),
-    tvoc: none(`${COMMON}: without scent`),
     stopsFor: 'holidays',
     drying: true,
   },
@@ -143,8 +115,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(1440, 1440, 1440),
     water: { value: 0.24, low: 0.17, high: 0.36, source: `${HANDBOOK}: 7 to 15 g/h each` },
     energy: none(COMMON),
-    particles: none(COMMON),
-    tvoc: none(COMMON),
     drying: true,
   },
   fridge: {
@@ -153,8 +123,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(1440, 1440, 1440),
     water: none(COMMON),
     energy: { value: 0.7, low: 0.4, high: 1.2, source: COMMON },
-    particles: none(COMMON),
-    tvoc: none(COMMON),
     drying: false,
   },
   'lights and appliances': {
@@ -163,8 +131,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(330, 240, 420),
     water: none(COMMON),
     energy: { value: 1.5, low: 0.8, high: 3, source: COMMON },
-    particles: none(COMMON),
-    tvoc: none(COMMON),
     stopsFor: 'an empty home',
     drying: false,
   },
@@ -174,18 +140,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(120, 60, 240),
     water: { value: 0.012, low: 0.005, high: 0.03, source: `${COMMON}: as much as the wax` },
     energy: none('burns wax, about 0.1 kWh each'),
-    particles: {
-      value: 18,
-      low: 5,
-      high: 110,
-      source: `0.04, 0.15 and 0.91 mg/min each in ${LIST}, over two hours`,
-    },
-    tvoc: {
-      value: 1.5,
-      low: 0.15,
-      high: 7,
-      source: `${COMMON}: plain at the low end, scented at the high`,
-    },
     stopsFor: 'an empty home',
     drying: false,
   },
@@ -195,13 +149,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(30, 15, 60),
     water: { value: 0.1, low: 0.02, high: 0.3, source: `${COMMON}: a wet cloth` },
     energy: none(COMMON),
-    particles: none(COMMON),
-    tvoc: {
-      value: 100,
-      low: 10,
-      high: 380,
-      source: 'worked back from Singer and others 2006: undiluted cleaners, a tenth when diluted',
-    },
     stopsFor: 'an empty home',
     drying: true,
   },
@@ -211,8 +158,6 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     lasts: minutes(60, 60, 60),
     water: none('not given'),
     energy: none('not given'),
-    particles: none('not given'),
-    tvoc: none('not given'),
     drying: false,
   },
 };

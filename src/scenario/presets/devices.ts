@@ -1,11 +1,4 @@
-import { COMMON, type Preset } from '../../units/preset.ts';
-
-const preset = (value: number, low: number, high: number, source: string = COMMON): Preset => ({
-  value,
-  low,
-  high,
-  source,
-});
+import { COMMON, preset } from '../../units/preset.ts';
 
 /** Label [L/day], standby [W], tank [L], target and deadband [%], least run and rest [min]. */
 export const DEHUMIDIFIER = {
@@ -62,10 +55,9 @@ export const BALANCED = {
   power: preset(0.4, 0.25, 0.7),
 } as const;
 
-/** Clean air [m3/h], share for vapours [-], power a m3/h [W], target and deadband [µg/m3]. */
+/** Clean air [m3/h], power a m3/h [W], target and deadband [µg/m3]. */
 export const PURIFIER = {
   cleanAir: preset(200, 80, 400),
-  tvocShare: preset(0, 0, 0.3, `${COMMON}: a thin carbon layer does little`),
   power: preset(0.15, 0.08, 0.3),
   target: preset(12, 8, 15),
   deadband: preset(4, 2, 8),
@@ -79,7 +71,7 @@ export const HEATER = {
   deadband: preset(1, 0.5, 2),
 } as const;
 
-/** Batch [kg], refuelling and lag [min], energy [kWh/kg], shares [-], air [m3/h], let out [mg]. */
+/** Batch [kg], refuelling and lag [min], energy [kWh/kg], shares [-], air [m3/h]. */
 export const STOVE = {
   burns: '18:00-22:00',
   batch: preset(1.3, 0.8, 2.5),
@@ -89,13 +81,6 @@ export const STOVE = {
   radiantShare: preset(0.5, 0.3, 0.7),
   lag: preset(20, 10, 170, `${COMMON}: iron 20 minutes, soapstone 3 hours`),
   roomAir: preset(20, 10, 40, `${COMMON}: 8 to 12 m3 for a kilogram of wood, and what leaks in`),
-  particles: preset(
-    1.5,
-    0.3,
-    10,
-    'worked back from 20 stoves (Chakraborty and others 2020): 12 µg/m3 with a fire, 4 without',
-  ),
-  tvoc: preset(3, 0.5, 20, `${COMMON}: twice the mass of particles`),
 } as const;
 
 /** By how much supply and extract may differ and still count as balanced. [-] */

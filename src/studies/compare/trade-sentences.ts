@@ -1,5 +1,7 @@
+import { highKey } from '../../measures/band-hours.ts';
 import { coldArrivalHours, dampEmptyHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { Comparison } from './compare.ts';
 
@@ -85,8 +87,12 @@ const OF_PRESENCE: readonly Effect[] = [
 ];
 const OF_THINGS: readonly Effect[] = [
   { hours: (p) => roomHours(p, 'outside_band_hours', 'humidity_high'), words: 'too damp' },
-  { hours: (p) => roomHours(p, 'outside_band_hours', 'pm25_high'), words: 'high in PM2.5' },
-  { hours: (p) => roomHours(p, 'outside_band_hours', 'tvoc_high'), words: 'high in TVOC' },
+  ...MOST_HARMFUL_FIRST.filter(({ role }) => role === 'pollutant').map(
+    ({ name, symbol }): Effect => ({
+      hours: (p) => roomHours(p, 'outside_band_hours', highKey(name)),
+      words: `high in ${symbol}`,
+    }),
+  ),
   COLD_ARRIVALS,
 ];
 /** Fewer room-hours than this are not worth a word. */

@@ -1,0 +1,54 @@
+import { CONCENTRATION_UNITS } from '../../species/concentration-unit.ts';
+import type { SourceField, SpeciesFacts, SpeciesSources } from '../../species/species-facts.ts';
+import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
+import { type FilterKey, type SourceKey, SPECIES } from '../../species/species-table.ts';
+import { plainNumber, quantity } from './fields.ts';
+
+/*
+ * Fields for what sources give off, one for each species of the table that such a source gives.
+ */
+
+/** Of an activity, each time. */
+export const activitySources = () => sourceFields('activity', MOST_HARMFUL_FIRST, eachTime);
+
+/** Of a stove, each time its door is opened. */
+export const refuellingSources = () => sourceFields('refuelling', MOST_HARMFUL_FIRST, eachTime);
+
+/** Of paint, all of it. */
+export const paintSources = () =>
+  sourceFields('paint', SPECIES, ({ max, description }) =>
+    quantity('g', { min: 0, max }, description).optional(),
+  );
+
+/** Of a body, in an hour. */
+export const bodySources = () =>
+  sourceFields('body', SPECIES, ({ max, description }, { unit }) =>
+    CONCENTRATION_UNITS[unit].kind === 'volume'
+      ? quantity('m3/h', { min: 0, max }, description).optional()
+      : plainNumber({ min: 0, max }, description).optional(),
+  );
+
+/** Shares of a purifier's clean-air rate. */
+export function filterShares() {
+  const fields = SPECIES.flatMap(({ filter }) =>
+    filter?.by === 'share'
+      ? [[filter.key, quantity('-', { min: 0, max: 1 }, filter.description).optional()] as const]
+      : [],
+  );
+  return Object.fromEntries(fields) as Record<FilterKey, (typeof fields)[number][1]>;
+}
+
+const eachTime = ({ max, description }: SourceField, { unit }: SpeciesFacts) =>
+  quantity(CONCENTRATION_UNITS[unit].amount, { min: 0, max }, description).optional();
+
+function sourceFields<By extends keyof SpeciesSources, T>(
+  by: By,
+  species: readonly SpeciesFacts[],
+  field: (source: SourceField, facts: SpeciesFacts) => T,
+): Record<SourceKey<By>, T> {
+  const fields = species.flatMap((facts) => {
+    const source = facts.sources[by];
+    return source === undefined ? [] : [[source.key, field(source, facts)] as const];
+  });
+  return Object.fromEntries(fields) as Record<SourceKey<By>, T>;
+}

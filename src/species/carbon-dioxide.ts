@@ -1,0 +1,43 @@
+import { preset } from '../units/preset.ts';
+import type { SpeciesFacts } from './species-facts.ts';
+
+const BREATH = 'EN 16798-1 (from memory): 20 L/h awake, 13.6 asleep';
+
+/** Breathed out by people: harmless as it is in homes, and a sign of how stale the air is. */
+export const CARBON_DIOXIDE = {
+  name: 'co2',
+  symbol: 'CO2',
+  words: 'Carbon dioxide',
+  plainName: 'CO2',
+  unit: 'ppm',
+  role: 'indicator',
+  outdoors: preset(420, 400, 480, 'world mean of about 2023 (from memory)'),
+  band: {
+    high: 1000,
+    hours: 0,
+    reason: 'German environment agency scale: under 1000 ppm unobjectionable',
+    counted: 'occupied',
+  },
+  limits: {
+    level: 5000,
+    band: 50_000,
+    weather: [200, 5000],
+    weatherHint: 'outdoors it is about 420',
+  },
+  sensor: {
+    bias: preset(0, -50, 50),
+    noise: preset(15, 5, 40),
+    step: preset(1, 1, 10),
+    lag: preset(3, 1, 10),
+    every: preset(5, 1, 15),
+  },
+  sources: {
+    body: {
+      key: 'co2',
+      description: 'Carbon dioxide breathed out',
+      max: 1,
+      awake: preset(0.02, 0.015, 0.025, BREATH),
+      asleep: preset(0.0136, 0.011, 0.016, BREATH),
+    },
+  },
+} as const satisfies SpeciesFacts;

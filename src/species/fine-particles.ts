@@ -1,0 +1,81 @@
+import { COMMON, preset } from '../units/preset.ts';
+import type { SpeciesFacts } from './species-facts.ts';
+
+const LIST = 'a list of 19 activities (Indoor Air 2023, article 8857446)';
+
+/** Particles under 2.5 µm, from cooking, candles, fires and outdoors. */
+export const FINE_PARTICLES = {
+  name: 'pm25',
+  symbol: 'PM2.5',
+  words: 'Fine particles',
+  plainName: 'particles',
+  unit: 'µg/m3',
+  role: 'pollutant',
+  outdoors: preset(
+    8,
+    4,
+    20,
+    `${COMMON}: towns of north-western Europe; the WHO guideline for a year is 5`,
+  ),
+  penetration: preset(
+    0.8,
+    0.6,
+    1,
+    'Handbook of Indoor Air Quality 2021: 0.78 ± 0.17 for 0.1 to 1 µm; PTEAM: 1',
+  ),
+  deposition: preset(
+    0.3,
+    0.1,
+    0.5,
+    'PTEAM 0.39 1/h (from memory); 0.1 and up in a study of two houses',
+  ),
+  band: {
+    high: 15,
+    hours: 24,
+    reason:
+      'WHO air quality guidelines 2021: 15 µg/m3 as a mean of 24 hours, on all but 3 or 4 days',
+    counted: 'any time',
+  },
+  limits: { level: 1000, band: 1e5, weather: [0, 10_000], weatherHint: '' },
+  sensor: {
+    bias: preset(0, -5, 5),
+    noise: preset(1, 0.5, 3),
+    step: preset(1, 0.1, 1),
+    lag: preset(1, 0, 5),
+    every: preset(5, 1, 15),
+  },
+  sources: {
+    activity: {
+      key: 'particles',
+      description: 'Fine particles, each time',
+      max: 10_000,
+      usual: {
+        cooking: preset(
+          11,
+          5,
+          60,
+          `0.11 mg/min electric, 0.24 gas, 1.33 burnt in ${LIST}, over 45 min`,
+        ),
+        'light meal': preset(
+          1.6,
+          0.5,
+          5,
+          `toasting, 0.11 mg/min in ${LIST}; a factor of three each way`,
+        ),
+        candles: preset(18, 5, 110, `0.04, 0.15 and 0.91 mg/min each in ${LIST}, over two hours`),
+      },
+    },
+    refuelling: {
+      key: 'particles',
+      description: 'Fine particles let out at each refuelling',
+      max: 10_000,
+      usual: preset(
+        1.5,
+        0.3,
+        10,
+        'worked back from 20 stoves (Chakraborty and others 2020): 12 µg/m3 with a fire, 4 without',
+      ),
+    },
+  },
+  filter: { by: 'rate' },
+} as const satisfies SpeciesFacts;

@@ -1,0 +1,89 @@
+import type { Preset } from '../units/preset.ts';
+import type { ConcentrationUnit } from './concentration-unit.ts';
+import type { SensorErrors } from './sensor-errors.ts';
+
+/**
+ * Everything the program knows of one kind of thing that air carries besides water. Keys of the
+ * scenario, readings, bands, figures, tables and files follow from it.
+ */
+export interface SpeciesFacts<Name extends string = string> {
+  /** Its key in scenarios, weather files and traces, and the stem of `<name>_high` in the figures. */
+  readonly name: Name;
+  /** As tables print it, such as "PM2.5". */
+  readonly symbol: string;
+  /** In words, as a description begins, such as "Fine particles". */
+  readonly words: string;
+  /** As people call it in the middle of a sentence, such as "particles". */
+  readonly plainName: string;
+  readonly unit: ConcentrationUnit;
+  /** An indicator tells that air is stale; a pollutant does harm itself. */
+  readonly role: 'indicator' | 'pollutant';
+  /** Outdoors where neither weather file nor scenario says. [unit] */
+  readonly outdoors: Preset;
+  /** Share that survives the way in through leaks [-]; absent: all of it does. */
+  readonly penetration?: Preset;
+  /** How fast surfaces take it out of the air [1/h]; absent: they take none. */
+  readonly deposition?: Preset;
+  readonly band: SpeciesBand;
+  readonly limits: SpeciesLimits;
+  /** How a consumer sensor errs; bias, noise and step in the species' unit. */
+  readonly sensor: SensorErrors;
+  readonly sources: SpeciesSources;
+  /** What a purifier does to it; absent: lets it pass. */
+  readonly filter?: SpeciesFilter;
+}
+
+/** Up to which level a room's air counts as fine. */
+interface SpeciesBand {
+  /** [unit] */
+  readonly high: number;
+  /** Averaging time [h], 0 for none. */
+  readonly hours: number;
+  /** Who says so: a source, or "common practice". */
+  readonly reason: string;
+  /** Which hours above it a table of the whole home counts. */
+  readonly counted: 'occupied' | 'any time';
+}
+
+/** Numbers beyond these are refused. [unit] */
+interface SpeciesLimits {
+  /** Most that a scenario may give as a level outdoors, and as an error of a sensor. */
+  readonly level: number;
+  /** Most that may be an edge of a band. */
+  readonly band: number;
+  /** Least and most that a column of a weather file may hold, and what else a number may be. */
+  readonly weather: readonly [number, number];
+  readonly weatherHint: string;
+}
+
+/** What gives it off, each with the scenario's key for how much; absent where nothing of the kind does. */
+export interface SpeciesSources {
+  /** An activity, each time. [mg, or L by volume] */
+  readonly activity?: SourceField & {
+    /** Usual amounts by kind of activity; others give none. */
+    readonly usual: Readonly<Record<string, Preset>>;
+  };
+  /** A grown body. [µg/h, or m3/h by volume] */
+  readonly body?: SourceField & { readonly awake: Preset; readonly asleep: Preset };
+  /** Fresh wall paint, all that it will ever give off [g]; usual amounts a square metre [g/m2]. */
+  readonly paint?: SourceField & { readonly usual: Preset };
+  /** A wood stove, each time its door is opened for logs. [mg, or L by volume] */
+  readonly refuelling?: SourceField & { readonly usual: Preset };
+}
+
+/** A field of the scenario for what a source gives. */
+export interface SourceField {
+  readonly key: string;
+  readonly description: string;
+  readonly max: number;
+}
+
+/** The species for which a purifier's clean-air delivery rate is stated, or a share of that rate. */
+export type SpeciesFilter =
+  | { readonly by: 'rate' }
+  | {
+      readonly by: 'share';
+      readonly key: string;
+      readonly description: string;
+      readonly usual: Preset;
+    };

@@ -1,0 +1,28 @@
+import { type KnownSpecies, SPECIES, type SpeciesName } from './species-table.ts';
+
+/** The table the other way round: what harms most comes first, as people would list it. */
+export const MOST_HARMFUL_FIRST = SPECIES.toReversed();
+
+/**
+ * Something for each of some species, by name. What is left out reads as undefined, so a list that
+ * lacks species suits optional fields only.
+ */
+export function byName<T>(
+  species: readonly KnownSpecies[],
+  of: (facts: KnownSpecies) => T,
+): Readonly<Record<SpeciesName, T>> {
+  return Object.fromEntries(species.map((facts) => [facts.name, of(facts)])) as Record<
+    SpeciesName,
+    T
+  >;
+}
+
+/** The species for which a purifier's clean-air delivery rate is stated, and by which it may run. */
+export const FILTER_RATED = SPECIES.find(({ filter }) => filter?.by === 'rate')!;
+
+/** Every key by which a scenario speaks of a species. */
+export const speciesKeys = ({ name, sources, filter }: KnownSpecies): string[] => [
+  name,
+  ...Object.values(sources).map(({ key }) => key),
+  ...(filter?.by === 'share' ? [filter.key] : []),
+];

@@ -1,0 +1,39 @@
+import { CARBON_DIOXIDE } from './carbon-dioxide.ts';
+import { FINE_PARTICLES } from './fine-particles.ts';
+import { ORGANIC_VAPOURS } from './organic-vapours.ts';
+import type { SpeciesFacts, SpeciesFilter, SpeciesSources } from './species-facts.ts';
+
+/**
+ * Everything that the air is known to carry besides water, from what only tells that air is stale to
+ * what harms most. One more is one more entry: schema, readings, bands, figures, tables and files
+ * take it from here.
+ */
+export const SPECIES: readonly KnownSpecies[] = [CARBON_DIOXIDE, ORGANIC_VAPOURS, FINE_PARTICLES];
+
+type Entry = typeof CARBON_DIOXIDE | typeof ORGANIC_VAPOURS | typeof FINE_PARTICLES;
+
+export type SpeciesName = Entry['name'];
+
+/** A species of the table, whose keys the scenario's types know. */
+export interface KnownSpecies extends SpeciesFacts<SpeciesName> {
+  readonly sources: {
+    readonly [By in keyof SpeciesSources]: SpeciesSources[By] & { readonly key: SourceKey<By> };
+  };
+  readonly filter?: SpeciesFilter & { readonly key?: FilterKey };
+}
+
+/** The scenario's key for what sources of one kind give, such as "particles" of an activity. */
+export type SourceKey<By extends keyof SpeciesSources> = KeyOf<Entry, By>;
+
+type KeyOf<E, By extends string> = E extends {
+  readonly sources: { readonly [K in By]: { readonly key: infer Key extends string } };
+}
+  ? Key
+  : never;
+
+/** The scenario's key for which share of a purifier's rate holds for a species. */
+export type FilterKey = FilterKeyOf<Entry>;
+
+type FilterKeyOf<E> = E extends { readonly filter: { readonly key: infer Key extends string } }
+  ? Key
+  : never;
