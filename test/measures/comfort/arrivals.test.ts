@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { home, measure, room, setup } from '../hand-made.ts';
+import { home, measure, room, START, setup } from '../hand-made.ts';
 
 /** Steps of ten minutes: who is in and how warm it is, from midnight. */
 const den = (here: (s: number) => number | boolean, warm: (s: number) => number, dt = 600) =>
@@ -79,6 +79,35 @@ describe('coming into a room that stood empty', () => {
       recovery_minutes_most: 60,
     });
     expect(found.cold_arrival_hours).toBeCloseTo(1 + 1 / 3, 12);
+  });
+
+  test('who comes back after just half an hour has arrived again, and waits anew', () => {
+    // In from 08:00, away from 08:30 to 09:00, warm at 09:20.
+    const found = den(
+      (s) => (s >= 48 && s < 51) || s >= 54,
+      (s) => (s < 56 ? 15 : 20),
+    );
+    expect(found).toMatchObject({ arrivals: 2, cold_arrivals: 2 });
+    expect(found.recovery_minutes_mean).toBe((30 + 20) / 2);
+    expect(found.recovery_minutes_most).toBe(30);
+  });
+
+  test('a wait that the trace ends counts as long as it lasted', () => {
+    // Warm after 20 minutes at noon; in again from 22:00, still cold at midnight.
+    const found = den(
+      (s) => (s >= 72 && s < 76) || s >= 132,
+      (s) => (s >= 74 && s < 90 ? 20 : 15),
+    );
+    expect(found.recovery_minutes_mean).toBe((20 + 120) / 2);
+    expect(found.recovery_minutes_most).toBe(120);
+  });
+
+  test('midnight adds nothing to an absence', () => {
+    const own = setup({ period: { start: START, hours: 48 } });
+    const away = (first: number, last: number) =>
+      measure(own, (s) => ({ occupants: s >= first && s < last ? 0 : 1 })).rooms['den']!.arrivals;
+    expect(away(143, 145)).toBe(0); // 23:50 to 0:10
+    expect(away(143, 146)).toBe(1); // half an hour
   });
 
   test('a part of a step counts by its part, a crowd once', () => {

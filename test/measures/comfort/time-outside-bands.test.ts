@@ -122,6 +122,44 @@ describe('species', () => {
     expect(den.outside_band_hours.pm25_high).toBeCloseTo(72 - 24 + 1 / 6, 9);
   });
 
+  test('each room has its own edge, average and level of each species; one that has no band has none', () => {
+    const both = setup({
+      home: home({
+        species: [...species, { name: 'PM10', unit: 'µg/m3', outdoor: 5, penetration: 1 }],
+        rooms: [room('den'), room('bath'), room('hall')],
+      }),
+      bands: [
+        { ...BANDS, species: { co2: band(1000, 0), 'PM2.5': band(15, 24) } },
+        { ...BANDS, species: { co2: band(800, 2), 'PM2.5': band(15, 0) } },
+        BANDS,
+      ],
+      period: { start: START, hours: 48 },
+    });
+    // CO2 is 900 everywhere, particles are 20 in the bath alone for six hours; PM10 has no figure.
+    const { rooms } = measure(both, (s, i) => ({
+      operative: [17, 20, 28][i]!,
+      species: [900, i === 1 && s < 36 ? 20 : 12, 400],
+    }));
+    const of = (name: string) => {
+      const { co2_high, pm25_high, tvoc_high } = rooms[name]!.outside_band_hours;
+      return [co2_high, pm25_high, tvoc_high];
+    };
+    expect(of('den')).toEqual([0, 0, 0]);
+    expect(of('bath')[0]).toBeCloseTo(48 - 2 + 1 / 6, 9);
+    expect(of('bath').slice(1)).toEqual([6, 0]);
+    expect(of('hall')).toEqual([0, 0, 0]);
+    // K h below 18 and above 26 °C.
+    const depth = ({ degree_hours_below, degree_hours_above }: (typeof rooms)[string]) => [
+      degree_hours_below,
+      degree_hours_above,
+    ];
+    expect(['den', 'bath', 'hall'].map((name) => depth(rooms[name]!))).toEqual([
+      [48, 0],
+      [0, 0],
+      [0, 96],
+    ]);
+  });
+
   test('a species the home does not carry stays at 0', () => {
     const den = measure(own(24), () => ({ species: [0, 0] })).rooms['den']!;
     expect(den.outside_band_hours.tvoc_high).toBe(0);
