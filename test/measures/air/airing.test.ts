@@ -33,6 +33,14 @@ describe('whether open windows help', () => {
     expect(found.hours_humidity_rule_wrong).toBe(24);
   });
 
+  test('a warm day of fewer percent and as much water: the rule opens for nothing, which is not wrong', () => {
+    // 10.4 g/m3 indoors, 10.2 outdoors.
+    expect(day({ air: 20, humidity: 60 }, 24, 47)).toMatchObject({
+      hours_no_difference: 1,
+      hours_humidity_rule_wrong: 0,
+    });
+  });
+
   test('a dry frost is drier by either count', () => {
     expect(day({ air: 20, humidity: 60 }, 0, 40)).toMatchObject({
       hours_drier: 1,
@@ -100,6 +108,50 @@ describe('rebound', () => {
     const humid = (steps: number) => (s: number) => (s >= 60 && s < 60 + steps ? 40 : 60);
     expect(airing(humid(6), 6)).toMatchObject({ short_airings: 1, rebounds: 1 });
     expect(airing(humid(7), 7)).toMatchObject({ short_airings: 0, rebound_minutes_mean: null });
+  });
+
+  test('the mean is over all that came back', () => {
+    // Aired in one step each: back in the first step after, and in the third.
+    const dry = [60, 100, 101, 102];
+    const { airing: found } = measure(setup(), (s) => ({
+      humidity: dry.includes(s) ? 40 : 60,
+      windowOpen: s === 60 || s === 100 ? 1 : 0,
+    }));
+    expect(found).toMatchObject({ short_airings: 2, rebounds: 2 });
+    expect(found.rebound_minutes_mean).toBeCloseTo((5 + 25) / 2, 9);
+  });
+
+  test('what comes back within a day counts, what takes longer does not', () => {
+    const own = setup({ period: { start: START, hours: 72 } });
+    const dryFor = (steps: number) =>
+      measure(own, (s) => ({
+        humidity: s >= 60 && s < 61 + steps ? 40 : 60,
+        windowOpen: s === 60 ? 1 : 0,
+      })).airing;
+    const found = dryFor(143);
+    expect(found).toMatchObject({ short_airings: 1, rebounds: 1 });
+    expect(found.rebound_minutes_mean).toBeCloseTo(1435, 9);
+    expect(dryFor(144)).toMatchObject({ short_airings: 1, rebounds: 0 });
+  });
+
+  test('the step before the airing is the room’s own, also across midnight and at the start', () => {
+    const own = setup({
+      home: home({ rooms: [room('den'), room('bath'), room('hall')] }),
+      period: { start: START, hours: 48 },
+    });
+    // Each room is 10 % damper than the one before, and loses 4 %.
+    const aired = (at: number, which: number) =>
+      measure(own, (s, i) => ({
+        humidity: 50 + 10 * i - (s === at && i === which ? 4 : 0),
+        windowOpen: s === at && i === which ? 1 : 0,
+      })).airing;
+    for (const i of [0, 1, 2]) {
+      for (const at of [1, 144, 145]) {
+        const found = aired(at, i);
+        expect(found).toMatchObject({ short_airings: 1, rebounds: 1 });
+        expect(found.rebound_minutes_mean).toBeCloseTo(5, 9);
+      }
+    }
   });
 
   test('air that stays dry never came back', () => {
