@@ -3,14 +3,16 @@ import { FINE_PARTICLES } from './fine-particles.ts';
 import { ORGANIC_VAPOURS } from './organic-vapours.ts';
 import type { SpeciesFacts, SpeciesFilter, SpeciesSources } from './species-facts.ts';
 
-/**
- * Everything that the air is known to carry besides water, from what only tells that air is stale to
- * what harms most. One more is one more entry: schema, readings, bands, figures, tables and files
- * take it from here.
- */
-export const SPECIES: readonly KnownSpecies[] = [CARBON_DIOXIDE, ORGANIC_VAPOURS, FINE_PARTICLES];
+/** One more species is one more file and its name here. */
+const ENTRIES = [CARBON_DIOXIDE, ORGANIC_VAPOURS, FINE_PARTICLES] as const;
 
-type Entry = typeof CARBON_DIOXIDE | typeof ORGANIC_VAPOURS | typeof FINE_PARTICLES;
+/**
+ * What the air is known to carry besides water, from what only tells that air is stale to what harms
+ * most. Schema, readings, bands, figures, tables and files follow from it.
+ */
+export const SPECIES: readonly KnownSpecies[] = ENTRIES;
+
+type Entry = (typeof ENTRIES)[number];
 
 export type SpeciesName = Entry['name'];
 
