@@ -84,7 +84,11 @@ export {
   type RunVariant as RunVaried,
   variantScenario as variedScenario,
 } from './studies/plan-variant.ts';
-export type { AssumedBuy, BuiltIn, BuiltInContext } from './studies/proposals/built-in.ts';
+export type {
+  AssumedPurchase as AssumedBuy,
+  BuiltIn,
+  BuiltInContext,
+} from './studies/proposals/built-in.ts';
 export { builtInAlternatives } from './studies/proposals/built-in-alternatives.ts';
 export { type Decision, type DecisionSetup, decision } from './studies/purchase/decision.ts';
 export { type DryingFigures, labelOf } from './studies/purchase/drying-figures.ts';

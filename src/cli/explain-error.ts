@@ -1,15 +1,15 @@
 import { InputProblems, problemText } from '../units/problem.ts';
 import type { Io } from './io.ts';
 import { OwnCheckFailed } from './own-check-failed.ts';
-import { WrongCall } from './wrong-call.ts';
+import { UsageError } from './usage-error.ts';
 
 /**
  * Say on standard error why a command did not end well.
  *
- * @returns exit status: 1 wrong call, 2 wrong input, 3 a check or piece of our own failed
+ * @returns exit status: 1 usage error, 2 wrong input, 3 a check or piece of our own failed
  */
 export function explainError(error: unknown, io: Io): number {
-  if (error instanceof WrongCall) {
+  if (error instanceof UsageError) {
     io.err(`${error.message}\n`);
     return 1;
   }

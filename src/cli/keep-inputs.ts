@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { WrongCall } from './wrong-call.ts';
+import { UsageError } from './usage-error.ts';
 
 /**
  * Refuse to write over a file that the same call reads.
@@ -7,7 +7,7 @@ import { WrongCall } from './wrong-call.ts';
  * @param option   of the file to be written, as `--help` shows it
  * @param output   where to write; undefined where nothing is written
  * @param inputs   what is read
- * @throws WrongCall
+ * @throws UsageError
  */
 export function keepInputs(
   option: string,
@@ -18,7 +18,7 @@ export function keepInputs(
     (input) => input !== undefined && output !== undefined && resolve(input) === resolve(output),
   );
   if (same === undefined) return;
-  throw new WrongCall(
+  throw new UsageError(
     `error: option '${option}' argument '${output}' is invalid. It is read by the same call; name another file.`,
   );
 }

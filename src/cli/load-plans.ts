@@ -5,7 +5,7 @@ import { InputProblems, type Problem } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Io } from './io.ts';
 import { type LoadedScenario, loadScenario } from './load-scenario.ts';
-import { requireName } from './wrong-call.ts';
+import { requireName } from './usage-error.ts';
 
 /** Everything that runs of a scenario need. */
 export interface LoadedPlans extends LoadedScenario {
@@ -29,7 +29,7 @@ export interface Choice {
  * Read a scenario with its files, and prepare plans of it.
  *
  * @throws InputProblems with everything that is wrong with scenario, settings and weather
- * @throws WrongCall for a plan that the scenario does not have
+ * @throws UsageError for a plan that the scenario does not have
  */
 export async function loadPlans(io: Io, path: string, choice: Choice): Promise<LoadedPlans> {
   const scope = choice.check === 'all' ? {} : { plans: choice.plans, doubts: false };

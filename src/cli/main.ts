@@ -10,7 +10,7 @@ import type { Io } from './io.ts';
  * Run the command line.
  *
  * @param args  the words after the program's name
- * @returns exit status: 0 done, 1 wrong call, 2 wrong input, 3 a check of our own failed
+ * @returns exit status: 0 done, 1 usage error, 2 wrong input, 3 a check of our own failed
  */
 export async function main(args: readonly string[], io: Io): Promise<number> {
   const program = new Command('roombalance')
@@ -52,4 +52,4 @@ Examples:
   $ roombalance report scenarios/terrace.yaml --open
   $ roombalance run --help
 
-Exit status: 0 done, 1 wrong call, 2 wrong input, 3 a check of the program's own failed.`;
+Exit status: 0 done, 1 usage error, 2 wrong input, 3 a check of the program's own failed.`;

@@ -1,4 +1,5 @@
 import { InvalidArgumentError, Option } from 'commander';
+import { UsageError } from './usage-error.ts';
 
 /** `--set /pointer=value`, as often as wished, kept as typed. */
 export function setOption(): Option {
@@ -24,12 +25,20 @@ export function csvOption(): Option {
   );
 }
 
-/** `--look ROOM`, a text of its own, so not together with `--json`. */
-export function lookOption(): Option {
+/** `--plot ROOM`, a text of its own, so not together with `--json`. */
+export function plotOption(): Option {
   return new Option(
-    '--look <room>',
+    '--plot <room>',
     'print some days of a room as a picture in plain characters instead',
   ).conflicts('json');
+}
+
+/** An option that has got another name: hidden, and refused with the new one. */
+export function renamedOption(flags: string, now: string): Option {
+  const [old = ''] = flags.split(' ');
+  return new Option(flags).hideHelp().argParser(() => {
+    throw new UsageError(`error: option '${old}' is now called '${now}'`);
+  });
 }
 
 /** A comma-separated list of names. */

@@ -104,7 +104,7 @@ export interface AiringHabit {
   readonly name: string;
   readonly openings: readonly number[];
   /** Open share. [-] */
-  readonly wide: number;
+  readonly openShare: number;
   readonly after:
     | { readonly by: 'readings'; readonly all: readonly Condition[] }
     /** When an activity of the household ends (index), a given time later. [s] */
@@ -154,7 +154,7 @@ export interface DeviceControl {
 export interface Rule {
   readonly name: string;
   readonly all: readonly Condition[];
-  readonly dwell: number;
+  readonly onDelay: number;
   readonly gate: Gate;
   readonly actions: readonly RuleAction[];
 }
@@ -170,7 +170,7 @@ export type RuleAction =
       readonly do: 'window';
       readonly openings: readonly number[];
       /** Open share; 0 shuts it, whatever the clock says. [-] */
-      readonly wide: number;
+      readonly openShare: number;
       readonly lasts: number;
       readonly probability: number;
       readonly delay: number;

@@ -6,7 +6,7 @@ import { takesPlaceOn } from './schedules/on-holiday.ts';
 import { eachStep, type StepRange } from './schedules/step-range.ts';
 
 /**
- * What people set, do and are during one stretch of control steps, laid out for the engine.
+ * What people set, do and are during one range of control steps, laid out for the engine.
  *
  * Step by step, rooms (openings, doorways) side by side: `[s * rooms + i]`. All values are means
  * over the step, so a ten-minute airing inside a longer step opens the window by a share.
@@ -19,14 +19,14 @@ export interface DayInputs {
   readonly awake: Float64Array;
   /** Sensible heat of people and of things. [W] */
   readonly peopleHeat: Float64Array;
-  readonly thingsHeat: Float64Array;
+  readonly applianceHeat: Float64Array;
   /** Vapour of people and of things, and water that dries in the room. [kg/s] */
   readonly peopleVapour: Float64Array;
-  readonly thingsVapour: Float64Array;
+  readonly applianceVapour: Float64Array;
   readonly drying: Float64Array;
   /** By species. [species unit m3/s] */
   readonly peopleSpecies: readonly Float64Array[];
-  readonly thingsSpecies: readonly Float64Array[];
+  readonly applianceSpecies: readonly Float64Array[];
   /** Thermostat setting, -Infinity for off. [°C] */
   readonly setpoints: Float64Array;
   /** Open share of each opening. [-] */
@@ -39,7 +39,7 @@ export interface DayInputs {
   readonly electricity: Float64Array;
 }
 
-/** Room for one stretch of at most `steps` steps. */
+/** Room for one range of at most `steps` steps. */
 export function createDayInputs(
   household: Household,
   rooms: number,
@@ -54,12 +54,12 @@ export function createDayInputs(
     occupants: perRoom(),
     awake: perRoom(),
     peopleHeat: perRoom(),
-    thingsHeat: perRoom(),
+    applianceHeat: perRoom(),
     peopleVapour: perRoom(),
-    thingsVapour: perRoom(),
+    applianceVapour: perRoom(),
     drying: perRoom(),
     peopleSpecies: perSpecies(),
-    thingsSpecies: perSpecies(),
+    applianceSpecies: perSpecies(),
     setpoints: perRoom(),
     openings: new Float64Array(steps * household.openings.length),
     openTimes: new Float64Array(steps * household.openings.length),
@@ -69,7 +69,7 @@ export function createDayInputs(
 }
 
 /**
- * Lay out one stretch.
+ * Lay out one range.
  *
  * @param start  instant at which the first step begins [s UTC]
  * @param dt     control step [s]
@@ -83,17 +83,17 @@ export function fillDayInputs(
   steps: number,
 ): void {
   for (const array of added(day)) array.fill(0);
-  const stretch = { clock: household.clock, start, dt, steps };
+  const range = { clock: household.clock, start, dt, steps };
   const seed = household.seed ?? FIRST_SEED;
   household.people.forEach((person, k) => {
-    layOutPerson(day, person, seed, k, stretch);
+    layOutPerson(day, person, seed, k, range);
   });
-  for (const activity of household.activities) layOutActivity(day, household, activity, stretch);
-  for (const source of household.decaying ?? []) fillDecaying(day, source, stretch);
-  fillSchedules(day.setpoints, household.setpoints, stretch);
-  fillSchedules(day.openings, household.openings, stretch);
-  fillSchedules(day.openTimes, household.openings.map(whetherOpen), stretch);
-  fillSchedules(day.doorways, household.doorways, stretch);
+  for (const activity of household.activities) layOutActivity(day, household, activity, range);
+  for (const source of household.decaying ?? []) fillDecaying(day, source, range);
+  fillSchedules(day.setpoints, household.setpoints, range);
+  fillSchedules(day.openings, household.openings, range);
+  fillSchedules(day.openTimes, household.openings.map(whetherOpen), range);
+  fillSchedules(day.doorways, household.doorways, range);
 }
 
 function layOutPerson(
@@ -128,12 +128,12 @@ function layOutActivity(
     const visit = (step: number, lasts: number): void => {
       const share = stopsFor === 'an empty home' ? lasts * attended(day, step) : lasts;
       const at = step * day.rooms + activity.room;
-      day.thingsHeat[at]! += share * activity.heat;
-      day.thingsVapour[at]! += share * activity.vapour;
+      day.applianceHeat[at]! += share * activity.heat;
+      day.applianceVapour[at]! += share * activity.vapour;
       day.drying[at]! += share * activity.drying;
       day.electricity[step]! += share * activity.electricity;
       for (let s = 0; s < activity.species.length; s++) {
-        day.thingsSpecies[s]![at]! += share * activity.species[s]!;
+        day.applianceSpecies[s]![at]! += share * activity.species[s]!;
       }
     };
     eachStep(spell, range, visit, takesPlace);
@@ -160,12 +160,12 @@ function added(day: DayInputs): Float64Array[] {
     day.occupants,
     day.awake,
     day.peopleHeat,
-    day.thingsHeat,
+    day.applianceHeat,
     day.peopleVapour,
-    day.thingsVapour,
+    day.applianceVapour,
     day.drying,
     ...day.peopleSpecies,
-    ...day.thingsSpecies,
+    ...day.applianceSpecies,
     day.electricity,
   ];
 }

@@ -53,7 +53,7 @@ export interface Spell {
 export interface Person {
   readonly name: string;
   /** Where this person is; nowhere listed means out. Spells of one person do not overlap. */
-  readonly stays: readonly (Spell & {
+  readonly schedule: readonly (Spell & {
     readonly room: number;
     readonly asleep: boolean;
   })[];

@@ -78,7 +78,7 @@ export function correctGuesses({ rooms, roomCount, solution }: Model): boolean {
 function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
   const { rooms, roomCount, airCp, fixed, flow, matrix, rhs, evaporation } = m;
   const { diagonal } = m.elimination;
-  const { peopleHeat, thingsHeat, drying } = day;
+  const { peopleHeat, applianceHeat: thingsHeat, drying } = day;
   for (let k = 0; k < matrix.length; k++) matrix[k] = fixed[k]! + airCp * flow[k]!;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -95,7 +95,7 @@ function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
     const surfaced = rooms[r + SURFACED]!;
     const sun = rooms[r + SUN]!;
     const radiated = rooms[r + DEVICE_RADIANT]!;
-    const radiant = surfaced * (people * PEOPLE_RADIANT + things * THINGS_RADIANT + radiated);
+    const radiant = surfaced * (people * PEOPLE_RADIANT + things * APPLIANCES_RADIANT + radiated);
     const sunny = surfaced * (1 - rooms[r + SUN_TO_AIR]!) * sun;
     rooms[r + RADIANT_GAIN] = radiant;
     rooms[r + SUN_ON_SURFACES] = sunny;
@@ -136,6 +136,6 @@ const FAR = 0.5;
 
 /** Radiant share of sensible heat; the rest warms the air. Common practice, handbook tables. [-] */
 const PEOPLE_RADIANT = 0.5;
-const THINGS_RADIANT = 0.4;
+const APPLIANCES_RADIANT = 0.4;
 
 const ROOM_STRIDE = ROOM.stride;

@@ -38,7 +38,7 @@ export type SpeciesTerm = (typeof SPECIES_TERMS)[number];
 export const ENERGY_TERMS = [
   'heating',
   'people',
-  'things',
+  'appliances',
   'sun',
   'walls',
   'floors',
@@ -56,7 +56,7 @@ export const ENERGY_TERMS = [
 /** `drying` evaporates in the room; `buffer` and `film` are inner stores, so they are in `stored`. */
 export const WATER_TERMS = [
   'people',
-  'things',
+  'appliances',
   'drying',
   'leakage',
   'openings',
@@ -68,7 +68,7 @@ export const WATER_TERMS = [
 
 export const SPECIES_TERMS = [
   'people',
-  'things',
+  'appliances',
   'leakage',
   'openings',
   'fans',

@@ -40,7 +40,7 @@ export function createOutdoors(species: readonly Species[], steps: number): Outd
  *
  * @param start  instant at which the first step begins [s UTC]
  * @param dt     control step [s]
- * @param shift  added to every instant before the weather is looked up, for lead-ins [s]
+ * @param shift  added to every instant before the weather is looked up, for spin-ups [s]
  */
 export function layOutOutdoors(
   out: Outdoors,

@@ -20,7 +20,7 @@ export interface RunInput {
   /** Length of the reported period. [h] */
   readonly hours: number;
   /** Days simulated before the start, so that walls and furnishings have forgotten the first guess. */
-  readonly leadInDays: number;
+  readonly spinUpDays: number;
 }
 
 /** What a run leaves besides what its observers kept. */

@@ -40,22 +40,22 @@ import { stepWater } from './water.ts';
  *
  * The period is walked a day at a time: what people do and what the weather is are laid out for the
  * day, its control steps are taken one by one (air, heat, water, species, in that order), and the
- * day is shown to the observers. A lead-in before the period lets walls forget the first guess;
+ * day is shown to the observers. A spin-up before the period lets walls forget the first guess;
  * neither observers nor ledger see it.
  *
  * @throws RangeError for a step that does not divide an hour, or a period the weather does not cover
  */
 export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   requireSteps(input);
-  const { weather, dt, start, hours, leadInDays } = input;
+  const { weather, dt, start, hours, spinUpDays } = input;
   const walk = prepareWalk(input);
   const { model } = walk;
   const end = start + hours * HOUR;
   settleStart(model, input, walk.season);
 
   const scrap = createLedgerAccumulator(model.roomCount, walk.names.length, [0]);
-  for (let utc = start - leadInDays * DAY; utc < start; utc += DAY) {
-    walkDay(walk, utc, utc + DAY, standIn(weather, utc, leadInDays), scrap, oneRow);
+  for (let utc = start - spinUpDays * DAY; utc < start; utc += DAY) {
+    walkDay(walk, utc, utc + DAY, standIn(weather, utc, spinUpDays), scrap, oneRow);
   }
 
   const months = monthStarts(start, end);
@@ -91,18 +91,18 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
 }
 
 /**
- * Where a day of the lead-in lies before a file that does not close on itself, the file's first
+ * Where a day of the spin-up lies before a file that does not close on itself, the file's first
  * days stand in for it, over and over. @returns what to add to the instant [s]
  */
 function standIn(
   { periodic, start, count, step }: Weather,
   utc: number,
-  leadInDays: number,
+  spinUpDays: number,
 ): number {
   if (periodic || utc >= start) return 0;
   // A day that begins between the file's own must end before the file does.
   const whole = Math.floor((count * step) / DAY) - ((start - utc) % DAY === 0 ? 0 : 1);
-  const days = Math.max(1, Math.min(leadInDays, whole));
+  const days = Math.max(1, Math.min(spinUpDays, whole));
   const back = Math.ceil((start - utc) / (days * DAY));
   return back * days * DAY;
 }
@@ -222,7 +222,7 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
     const level = outdoors.species[q]![s]!;
     const record = (q * ledger.months.length + month) * roomCount;
     const people = day.peopleSpecies[q]!;
-    const things = day.thingsSpecies[q]!;
+    const things = day.applianceSpecies[q]!;
     stepSpecies(model, q, level, people, things, at, ledger.species, record);
   }
   recordStep(trace, model, day, running, s, outdoor, humidity, leakage);

@@ -58,7 +58,7 @@ export function stepSpecies(
     const fall = perMass * (outdoor - c);
     const leak = rooms[r + LEAK]!;
     book[k + PEOPLE] = book[k + PEOPLE]! + people[at + i]! * dt;
-    book[k + THINGS] = book[k + THINGS]! + things[at + i]! * dt;
+    book[k + APPLIANCES] = book[k + APPLIANCES]! + things[at + i]! * dt;
     book[k + LEAKAGE] = book[k + LEAKAGE]! + perMass * leak * (penetration * outdoor - c);
     book[k + OPENINGS] = book[k + OPENINGS]! + rooms[r + OPENING]! * fall;
     book[k + FANS] = book[k + FANS]! + rooms[r + FAN]! * fall;
@@ -102,7 +102,7 @@ const { a: A, b: B } = FRAME;
 
 const term = (name: SpeciesTerm): number => SPECIES_TERMS.indexOf(name);
 const PEOPLE = term('people');
-const THINGS = term('things');
+const APPLIANCES = term('appliances');
 const LEAKAGE = term('leakage');
 const OPENINGS = term('openings');
 const FANS = term('fans');

@@ -155,7 +155,7 @@ export interface Leakage {
         readonly wind: number;
       };
   readonly share: readonly number[];
-  /** As a blower door would find it, where known or implied; for the second opinion. [1/h] */
+  /** As a blower door would find it, where known or implied; for the handbook cross-check. [1/h] */
   readonly ach50: number | null;
 }
 

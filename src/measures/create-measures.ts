@@ -7,14 +7,14 @@ import { createRebounds } from './air/rebounds.ts';
 import { alertMeasures } from './alert-measures.ts';
 import { createArrivals } from './comfort/arrivals.ts';
 import { createTimeOutsideBands } from './comfort/time-outside-bands.ts';
-import { secondOpinion } from './cross-check/second-opinion.ts';
+import { handbookCrossCheck } from './cross-check/handbook-cross-check.ts';
 import { createColdSpots } from './damp/cold-spots.ts';
 import { devicesMeasures } from './energy/device-measures.ts';
 import { createDeviceUse } from './energy/device-use.ts';
 import { energyBill } from './energy/energy-bill.ts';
 import { createEnergyUse } from './energy/energy-use.ts';
 import { heatingMeasures, priceOfHeat } from './energy/heating-measures.ts';
-import { owningPerYear } from './energy/owning-per-year.ts';
+import { purchaseCostPerYear } from './energy/purchase-cost-per-year.ts';
 import { createSourceStarts } from './energy/source-starts.ts';
 import { createWinter } from './energy/winter.ts';
 import { createHourlyMeans } from './hourly-means.ts';
@@ -74,8 +74,8 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   function finish(run: Run): PlanMeasures {
     const uses = energy.result();
     const bill = energyBill(uses, prices, setup.clock, period, winter);
-    const owning = owningPerYear(setup.buys, setup.discountRate);
-    const opinion = secondOpinion(home, run.ledger, climate, setup.weather);
+    const purchaseCost = purchaseCostPerYear(setup.purchases, setup.discountRate);
+    const opinion = handbookCrossCheck(home, run.ledger, climate, setup.weather);
     const balance = balanceOf(run.ledger);
     const heating = heatingMeasures(
       home,
@@ -103,15 +103,15 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         energy: bill.total,
         winter_energy: bill.winter,
         by_fuel: bill.byFuel,
-        owning_per_year: owning,
-        total_per_year: bill.total / yearsIn(period.hours) + owning,
+        purchase_cost_per_year: purchaseCost,
+        total_per_year: bill.total / yearsIn(period.hours) + purchaseCost,
       },
       carbon_kg: bill.carbon,
       rooms: Object.fromEntries(home.rooms.map((room, i) => [room.name, ofRoom(i)])),
       airing: airingMeasures(run.ledger, price, airing.result(), rebounds.result()),
       alerts,
       balance,
-      second_opinion: opinion.figures,
+      handbook_cross_check: opinion.figures,
       assumed: setup.assumed,
       cautions: setup.cautions,
       notices: distinct([

@@ -5,7 +5,7 @@ import type { Prices } from '../home/prices.ts';
 import type { MouldSensitivity } from '../physics/mould/mould-kind.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import type { Weather } from '../weather/weather.ts';
-import type { Buy } from './energy/owning-per-year.ts';
+import type { Purchase } from './energy/purchase-cost-per-year.ts';
 
 /** What the figures of one plan are made from, besides the trace and the ledger. */
 export interface MeasuresSetup {
@@ -25,7 +25,7 @@ export interface MeasuresSetup {
   readonly period: { readonly start: number; readonly hours: number };
   /** Whether presence decides when some room is heated; absent means not. */
   readonly heatsByPresence?: boolean;
-  readonly buys: readonly Buy[];
+  readonly purchases: readonly Purchase[];
   /** [1/year] */
   readonly discountRate: number;
   readonly assumed: readonly Assumed[];

@@ -23,7 +23,7 @@ export interface PlanMeasures {
     readonly energy: number;
     readonly winter_energy: number;
     readonly by_fuel: Readonly<Record<string, number>>;
-    readonly owning_per_year: number;
+    readonly purchase_cost_per_year: number;
     readonly total_per_year: number;
   };
   readonly carbon_kg: number;
@@ -36,7 +36,7 @@ export interface PlanMeasures {
     readonly air_residual: number;
     readonly pollutant_residual: number;
   };
-  readonly second_opinion: SecondOpinion;
+  readonly handbook_cross_check: HandbookCrossCheck;
   readonly assumed: readonly Assumed[];
   readonly cautions: readonly Notice[];
   readonly notices: readonly Notice[];
@@ -109,7 +109,7 @@ export interface RuleMeasures {
   readonly missed: number;
 }
 
-export interface SecondOpinion {
+export interface HandbookCrossCheck {
   readonly heat_loss_coefficient_w_per_k: number;
   readonly degree_days_k_d: number;
   readonly degree_day_heating_kwh: number;

@@ -64,7 +64,9 @@ function frail({ people }: CautionContext): Notice[] {
 
 /** A room that is heated, where somebody stays, and whose setting falls below 18 °C. */
 function lowSetpoint({ home, household, automation, people }: CautionContext): Notice[] {
-  const stayed = new Set(household.people.flatMap(({ stays }) => stays.map(({ room }) => room)));
+  const stayed = new Set(
+    household.people.flatMap(({ schedule }) => schedule.map(({ room }) => room)),
+  );
   const low = home.rooms.filter(
     (_, index) => stayed.has(index) && lowest(household, automation, index) < 18,
   );

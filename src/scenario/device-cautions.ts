@@ -85,8 +85,8 @@ function dehumidifier(context: CautionContext): Notice[] {
 function sleepersUnseen({ home, household, automation }: CautionContext): Notice[] {
   const rooms = home.rooms.filter((_, index) => {
     const sensor = automation.presenceSensors[index];
-    const asleep = household.people.some(({ stays }) =>
-      stays.some((stay) => stay.room === index && stay.asleep),
+    const asleep = household.people.some(({ schedule }) =>
+      schedule.some((stay) => stay.room === index && stay.asleep),
     );
     const gated =
       automation.thermostats[index]!.gate.present === 'in the room' ||
@@ -109,7 +109,9 @@ function sleepersUnseen({ home, household, automation }: CautionContext): Notice
 function infantRoom({ home, household, people }: CautionContext): Notice[] {
   const infants = household.people.filter((_, k) => people[k]?.who === 'infant');
   const beds = new Set(
-    infants.flatMap(({ stays }) => stays.filter(({ asleep }) => asleep).map(({ room }) => room)),
+    infants.flatMap(({ schedule }) =>
+      schedule.filter(({ asleep }) => asleep).map(({ room }) => room),
+    ),
   );
   const near = home.devices.filter(({ room, does }) => beds.has(room) && HOT_OR_WET.has(does.kind));
   if (near.length === 0) return [];

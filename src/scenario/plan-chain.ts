@@ -18,7 +18,7 @@ export function planChain(raw: unknown, name: string): PlanChain {
     }
     names.push(at);
     const plan: unknown = plans[at];
-    const on: unknown = isMapping(plan) ? plan['on'] : undefined;
+    const on: unknown = isMapping(plan) ? plan['based on'] : undefined;
     at = typeof on === 'string' ? on : undefined;
   }
   return { names: names.reverse() };

@@ -71,14 +71,14 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   return {
     scenario: data.title,
     plan: plan.name,
-    says: plan.says,
+    description: plan.description,
     home: built.home,
     household,
     automation,
     bands: roomBands(data, built.plans, infantRooms(people, built.plans)),
     mouldClasses: mouldClasses(data, built.plans, defaults),
     prices,
-    buys: buysOf(scenario, names),
+    purchases: purchasesOf(scenario, names),
     discountRate: defaults.number(['money', 'discount rate'], discount, DISCOUNT),
     period: { from: data.period?.from ?? null, to: data.period?.to ?? null },
     dt: 60 * (data.step ?? STEP),
@@ -170,8 +170,8 @@ const usedFuels = ({ home }: BuiltHome) =>
   ]);
 
 /** What has to be bought for a plan and those it builds on. */
-function buysOf(scenario: Scenario, names: readonly string[]): PreparedPlan['buys'] {
-  return names.flatMap((name) => scenario.buys.get(name) ?? []);
+function purchasesOf(scenario: Scenario, names: readonly string[]): PreparedPlan['purchases'] {
+  return names.flatMap((name) => scenario.purchases.get(name) ?? []);
 }
 
 const READ_BEFORE = ['invented', 'weather', 'doubts', 'plans'];

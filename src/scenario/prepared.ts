@@ -12,7 +12,7 @@ export interface PreparedPlan {
   /** The plan's name. */
   readonly plan: string;
   /** What it asks, in one sentence; empty where the scenario does not say. */
-  readonly says: string;
+  readonly description: string;
   readonly home: Home;
   readonly household: Household;
   /** What watches and acts; thermostats, sensors, devices, habits by readings, rules. */
@@ -23,7 +23,7 @@ export interface PreparedPlan {
   readonly mouldClasses: readonly MouldClass[];
   readonly prices: Prices;
   /** Things bought for this plan. */
-  readonly buys: readonly {
+  readonly purchases: readonly {
     readonly what: string;
     readonly price: number;
     readonly lastsYears: number;

@@ -29,7 +29,7 @@ export interface Scenario {
   /** Paths of all files it needs, weather first, relative to the scenario file. */
   readonly files: readonly string[];
   /** What has to be bought for each plan, by its name. */
-  readonly buys: ReadonlyMap<string, PreparedPlan['buys']>;
+  readonly purchases: ReadonlyMap<string, PreparedPlan['purchases']>;
   /** What is not known exactly, by RFC 6901 pointers, low and high in the documented units. */
   readonly doubts: readonly {
     readonly path: string;
@@ -53,9 +53,9 @@ export interface CheckScope {
 export interface ScenarioPlan {
   readonly name: string;
   /** What it asks, in one sentence; empty where the file does not say. */
-  readonly says: string;
+  readonly description: string;
   /** The plan it builds on. */
-  readonly on: string | null;
+  readonly basedOn: string | null;
 }
 
 /**
@@ -101,7 +101,7 @@ export function readScenario(text: string, file: string, scope: CheckScope = {})
     plans: all.length === 0 ? [AS_LIVED] : all.map((name) => planOf(raw, name)),
     weather: String(data['weather']),
     files: filesOf(raw, names),
-    buys: buysOf(raw),
+    purchases: purchasesOf(raw),
     doubts: doubtsOf(raw),
     yaml,
     checked,
@@ -134,20 +134,20 @@ function withParents(raw: UncheckedMapping, names: readonly string[]): readonly 
 
 function planOf(raw: unknown, name: string): ScenarioPlan {
   const plan = mapping(mapping(mapping(raw)['plans'])[name]);
-  const on = plan['on'];
+  const on = plan['based on'];
   return {
     name,
-    says: typeof plan['says'] === 'string' ? plan['says'] : '',
-    on: typeof on === 'string' ? on : null,
+    description: typeof plan['description'] === 'string' ? plan['description'] : '',
+    basedOn: typeof on === 'string' ? on : null,
   };
 }
 
-function buysOf(raw: unknown): Scenario['buys'] {
+function purchasesOf(raw: unknown): Scenario['purchases'] {
   const plans = z.record(z.string(), planModel).safeParse(mapping(raw)['plans'] ?? {});
   return new Map(
-    Object.entries(plans.data ?? {}).map(([name, { buys = [] }]) => [
+    Object.entries(plans.data ?? {}).map(([name, { purchases = [] }]) => [
       name,
-      buys.map(({ what, price, lasts }) => ({ what, price, lastsYears: lasts })),
+      purchases.map(({ what, price, lasts }) => ({ what, price, lastsYears: lasts })),
     ]),
   );
 }
@@ -173,4 +173,4 @@ function filesOf(raw: unknown, names: readonly string[]): string[] {
   return [...new Set([String(base['weather']), ...files])];
 }
 
-const AS_LIVED: ScenarioPlan = { name: 'as-lived', says: '', on: null };
+const AS_LIVED: ScenarioPlan = { name: 'as-lived', description: '', basedOn: null };

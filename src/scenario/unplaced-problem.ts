@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { nearestName } from '../units/nearest-name.ts';
 import type { Problem } from '../units/problem.ts';
+import { renamedKey } from './renamed-keys.ts';
 import { type Layer, writtenAt } from './yaml/layers.ts';
 import { pathWords, valueAt, valueWords } from './yaml/path-words.ts';
 import type { Path } from './yaml/place-of.ts';
@@ -81,8 +82,10 @@ const isOtherForm = (issue: z.core.$ZodIssue): boolean =>
   ['invalid_type', 'invalid_value', 'invalid_union'].includes(issue.code);
 
 function unknownKey(path: Path, key: string, known: readonly string[]): Finding {
+  const now = renamedKey(key, known);
   const near = nearestName(key, known);
-  const hint = near === null ? '' : `did you mean ${JSON.stringify(near)}?`;
+  const meant = near === null ? '' : `did you mean ${JSON.stringify(near)}?`;
+  const hint = now === null ? meant : `it is now called ${JSON.stringify(now)}`;
   const expected = `one of the keys ${known.join(', ')}`;
   return { path, expected, got: `${JSON.stringify(key)}, which is not known`, hint, key: true };
 }

@@ -8,14 +8,14 @@ import {
   type RunVariant,
   variantScenario,
 } from './plan-variant.ts';
-import type { AssumedBuy } from './proposals/built-in.ts';
+import type { AssumedPurchase } from './proposals/built-in.ts';
 import { builtInAlternatives } from './proposals/built-in-alternatives.ts';
 
 /** One of the things that could be done, with what comes of it. */
 export interface Option {
   readonly name: string;
   /** What it is, in one sentence. */
-  readonly says: string;
+  readonly description: string;
   readonly origin: 'baseline' | 'plan' | 'proposed' | 'as safe';
   readonly variant: PlanVariant;
   /** The scenario as it has it, as plain values. */
@@ -23,7 +23,7 @@ export interface Option {
   readonly prepared: PreparedPlan;
   readonly measures: PlanMeasures;
   /** Of the things bought for it, those whose price nobody gave. */
-  readonly assumedBuys: readonly AssumedBuy[];
+  readonly assumedPurchases: readonly AssumedPurchase[];
 }
 
 export interface OptionsSetup {
@@ -55,16 +55,16 @@ export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
     raw: variantScenario(scenario, { plan: name, set }),
   }));
   const proposed = builtInAlternatives({ raw: baseline.raw, plans: every }, baseline.measures).map(
-    ({ name, says, change, buys }) =>
+    ({ name, description, change, purchases }) =>
       ranOption(
         setup,
         {
           plan: baseline.name,
           set: [...set, ...settingsFromPatch(change)],
-          as: { name, says, buys },
+          as: { name, description, purchases },
         },
         'proposed',
-        buys,
+        purchases,
       ),
   );
   return [...written, ...(await Promise.all(proposed))];
@@ -74,17 +74,17 @@ async function ranOption(
   { scenario, files, run }: OptionsSetup,
   variant: PlanVariant,
   origin: Option['origin'],
-  assumedBuys: readonly AssumedBuy[] = [],
+  assumedBuys: readonly AssumedPurchase[] = [],
 ): Promise<Option> {
   const prepared = prepareVariant(scenario, files, variant);
   return {
     ...{
       name: prepared.plan,
-      says: prepared.says,
+      description: prepared.description,
       origin,
       variant: variant,
       prepared,
-      assumedBuys,
+      assumedPurchases: assumedBuys,
     },
     raw: variantScenario(scenario, variant),
     measures: await run(variant),

@@ -1,4 +1,4 @@
-import type { Buy } from '../measures/energy/owning-per-year.ts';
+import type { Purchase } from '../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import { mergedFor, planChain } from '../scenario/plan-chain.ts';
 import { preparePlan } from '../scenario/prepare-plan.ts';
@@ -15,8 +15,8 @@ export interface PlanVariant {
   /** What it is called and bought for it besides, where it is a plan of its own. */
   readonly as?: {
     readonly name: string;
-    readonly says: string;
-    readonly buys: readonly Buy[];
+    readonly description: string;
+    readonly purchases: readonly Purchase[];
   };
 }
 
@@ -35,7 +35,12 @@ export function prepareVariant(
 ): PreparedPlan {
   const prepared = preparePlan(scenario, { plan, set, files });
   if (as === undefined) return prepared;
-  return { ...prepared, plan: as.name, says: as.says, buys: [...prepared.buys, ...as.buys] };
+  return {
+    ...prepared,
+    plan: as.name,
+    description: as.description,
+    purchases: [...prepared.purchases, ...as.purchases],
+  };
 }
 
 /** The scenario as a varied plan has it, as plain values, before anything is filled in. */

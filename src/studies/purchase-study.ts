@@ -49,11 +49,11 @@ export interface PurchaseStudySetup {
 export async function purchaseStudy(setup: PurchaseStudySetup): Promise<PurchaseStudy> {
   const { about, options, inputs, run } = setup;
   const baseline = options[0]!;
-  const { option: plan, device, buys, dries } = about;
+  const { option: plan, device, purchases, dries } = about;
   const measures = { baseline: baseline.measures, plan: plan.measures };
   const { prices, discountRate } = plan.prepared;
   const label = labelOf(plan.prepared, device);
-  const sum = purchaseSum({ ...measures, device, buys, discountRate, prices, label });
+  const sum = purchaseSum({ ...measures, device, purchases, discountRate, prices, label });
   const doubt = await oneAtATime({ baseline: baseline.variant, plan: plan.variant, inputs, run });
   const known = { about, sum, doubt };
   if (!dries) {
@@ -116,13 +116,13 @@ function warmerOption(
   const baseline = options[0]!;
   const change = settingsFromPatch(raiseRoomSetpoint(baseline.raw, room, kelvin));
   const name = `${room} ${figureText(kelvin, 1)} K warmer`;
-  const says = `only the ${room} is kept ${figureText(kelvin, 1)} K warmer`;
+  const description = `only the ${room} is kept ${figureText(kelvin, 1)} K warmer`;
   const { plan, set } = baseline.variant;
-  const varied = { plan, set: [...set, ...change], as: { name, says, buys: [] } };
+  const variant = { plan, set: [...set, ...change], as: { name, description, purchases: [] } };
   return {
-    ...{ name, says, origin: 'as safe', variant: varied, assumedBuys: [] },
-    raw: variantScenario(scenario, varied),
-    prepared: prepareVariant(scenario, files, varied),
+    ...{ name, description: description, origin: 'as safe', variant, assumedPurchases: [] },
+    raw: variantScenario(scenario, variant),
+    prepared: prepareVariant(scenario, files, variant),
     measures: { ...measures, plan: name },
   };
 }

@@ -27,13 +27,13 @@ export function runPlan(request: PlanRequest, watchers: readonly Observer[] = []
   const heatsByPresence = automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
   const { clock } = household;
   const measures = createMeasures({ ...plan, heatsByPresence, clock, weather, period });
-  const leadInDays = LEAD_IN_DAYS;
-  const run = simulate({ home, household, automation, weather, dt, ...period, leadInDays }, [
-    measures.observe,
-    ...watchers,
-  ]);
+  const spinUpDays = SPIN_UP_DAYS;
+  const run = simulate(
+    { home, household, automation, weather, dt, ...period, spinUpDays: spinUpDays },
+    [measures.observe, ...watchers],
+  );
   return { measures: measures.finish(run), run };
 }
 
 /** After this long a home of heavy walls has forgotten 99 % of the temperatures it began with. [day] */
-const LEAD_IN_DAYS = 30;
+const SPIN_UP_DAYS = 30;

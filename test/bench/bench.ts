@@ -19,7 +19,7 @@ function yearOf(rooms: number): () => number {
   const household = randomHousehold(home, 1);
   return () => {
     const begin = performance.now();
-    simulate({ home, household, weather, dt: 600, start: NEW_YEAR, hours: 8760, leadInDays: 0 }, [
+    simulate({ home, household, weather, dt: 600, start: NEW_YEAR, hours: 8760, spinUpDays: 0 }, [
       look,
     ]);
     return performance.now() - begin;
@@ -74,7 +74,7 @@ const busyYear = (automation: Automation): number => {
       dt: 600,
       start: NEW_YEAR,
       hours: 8760,
-      leadInDays: 0,
+      spinUpDays: 0,
     },
     [look],
   );

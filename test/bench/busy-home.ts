@@ -80,7 +80,7 @@ function rulesOf(rooms: number): Rule[] {
     {
       name: `stuffy ${room}`,
       all: [reading('co2', room, 1000, 800), reading('window', room, 0.5, 0.5, 'below')],
-      dwell: 600,
+      onDelay: 600,
       gate,
       actions: [{ do: 'tell', what: 'air the room' } as const],
     },
@@ -90,13 +90,13 @@ function rulesOf(rooms: number): Rule[] {
         reading('relative humidity', room, 60, 55),
         reading('humidity above outdoors', room, 1.5, 1),
       ],
-      dwell: 900,
+      onDelay: 900,
       gate,
       actions: [
         {
           do: 'window',
           openings: [room],
-          wide: 1,
+          openShare: 1,
           lasts: 600,
           probability: 0.5,
           delay: 300,

@@ -27,13 +27,13 @@ household:
   activities: [{ what: dishes, room: ${JSON.stringify(`${BREAKS_OUT} den`)}, name: ${JSON.stringify(`'"\`&lt;${SCRIPT}`)}, water: 0.2 }]
 doubts: { /household/activities/0/water: [0.1, 0.4] }
 plans:
-  ${JSON.stringify(`now ${SCRIPT}`)}: { says: ${JSON.stringify(BREAKS_OUT)}, change: { heating: { setpoint: 18 } } }
+  ${JSON.stringify(`now ${SCRIPT}`)}: { description: ${JSON.stringify(BREAKS_OUT)}, change: { heating: { setpoint: 18 } } }
   ${JSON.stringify(`dry </script>${SCRIPT}`)}:
-    says: ${JSON.stringify(`${SCRIPT}&amp;<!-- ]]>`)}
+    description: ${JSON.stringify(`${SCRIPT}&amp;<!-- ]]>`)}
     change:
       devices:
         ${JSON.stringify(`drier ${BREAKS_OUT}`)}: { kind: dehumidifier, room: ${JSON.stringify(`${SCRIPT} nook`)}, label: 12 L/day, tested at: 30 °C/80 % }
-    buys: [{ what: ${JSON.stringify(SCRIPT)}, price: 100, lasts: 5 years }]
+    purchases: [{ what: ${JSON.stringify(SCRIPT)}, price: 100, lasts: 5 years }]
 `;
 
 const found = await findBrowser();

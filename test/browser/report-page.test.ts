@@ -139,7 +139,7 @@ const seenPictures = (page: Page) =>
 const temporaryFolderOf = (path: string): string => join(path, '..');
 
 const SECTIONS = [
-  ...['The answer', 'Options side by side', 'The purchase', 'Pictures', 'A second opinion'],
+  ...['The answer', 'Options side by side', 'The purchase', 'Pictures', 'Handbook cross-check'],
   ...['What could be different', 'Cautions', 'Assumptions', 'Method'],
 ];
 const IDS = [

@@ -99,6 +99,6 @@ const MARK_FOCUSABLE = `(() => {
   return all.length;
 })()`;
 const SECTIONS = [
-  ...['The answer', 'Options side by side', 'Pictures', 'A second opinion'],
+  ...['The answer', 'Options side by side', 'Pictures', 'Handbook cross-check'],
   ...['Cautions', 'Assumptions', 'Method'],
 ];

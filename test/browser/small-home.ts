@@ -27,6 +27,6 @@ home:
 household: { people: [{ who: adult, pattern: at home }] }
 devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day } }
 plans:
-  now: { says: as it is, change: {} }
-  cooler: { says: two kelvin less, change: { heating: { setpoint: 17 } } }
+  now: { description: as it is, change: {} }
+  cooler: { description: two kelvin less, change: { heating: { setpoint: 17 } } }
 `;

@@ -50,7 +50,7 @@ test('compare --csv prints the figures of --json', async () => {
   );
 });
 
-test('--csv together with --json is a wrong call', async () => {
+test('--csv together with --json is a usage error', async () => {
   expect(await compare('--csv', '--json')).toEqual({
     status: 1,
     out: '',

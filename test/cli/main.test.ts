@@ -37,7 +37,7 @@ describe('help', () => {
       expect(out).toMatch(new RegExp(`^ {2}${name} `, 'm'));
     }
     expect(out).toContain(
-      "0 done, 1 wrong call, 2 wrong input, 3 a check of the program's own failed",
+      "0 done, 1 usage error, 2 wrong input, 3 a check of the program's own failed",
     );
   });
 
@@ -50,7 +50,7 @@ describe('help', () => {
   });
 });
 
-describe('a wrong call ends with 1 and says what is wrong', () => {
+describe('a usage error ends with 1 and says what is wrong', () => {
   test.each([
     [['chek', 'a.yaml'], "error: unknown command 'chek'\n(Did you mean check?)\n"],
     [['weather', 'mak'], "error: unknown command 'mak'\n(Did you mean make?)\n"],

@@ -14,8 +14,8 @@ home:
     den: { floor area: 14, use: living }
     nook: { floor area: 9, use: bedroom }
 plans:
-  now: { says: as it is, change: { heating: { setpoint: 20 } } }
-  cooler: { says: two kelvin less, change: { heating: { setpoint: 18 } } }
+  now: { description: as it is, change: { heating: { setpoint: 20 } } }
+  cooler: { description: two kelvin less, change: { heating: { setpoint: 18 } } }
 `;
 
 /** Status and what was said after a call beside the cottage. */
@@ -43,7 +43,7 @@ describe('check', () => {
       scenario: 'Test cottage',
       rooms: ['den', 'nook'],
       weather: { file: 'weather/saltmere.csv' },
-      plans: [{ plan: 'now', says: 'as it is', hours: 96 }, { plan: 'cooler' }],
+      plans: [{ plan: 'now', description: 'as it is', hours: 96 }, { plan: 'cooler' }],
     });
   });
 
@@ -111,7 +111,7 @@ describe('run', () => {
     const { status, out, err } = await call(RUN);
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toMatch(/^Test cottage: now\n/);
-    expect(out).toContain('Second opinion');
+    expect(out).toContain('Handbook cross-check');
   });
 
   test('--json prints the figures of the plan that was named', async () => {
@@ -195,7 +195,7 @@ describe('run', () => {
     });
   });
 
-  test('a mistyped plan is a wrong call', async () => {
+  test('a mistyped plan is a usage error', async () => {
     expect(await call([...RUN, '--plan', 'coller'])).toMatchObject({
       status: 1,
       out: '',

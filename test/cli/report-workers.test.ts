@@ -20,9 +20,9 @@ home:
 devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day }, fan: { kind: extract fan, room: den } }
 doubts: { /home/rooms/nook/panes/0/area: [0.5, 9], /home/leakage/ach50: [5, 12] }
 plans:
-  now: { says: as it is, change: {} }
+  now: { description: as it is, change: {} }
   pure: # with a partition: too small a wall for the larger pane
-    says: clean air in half the nook
+    description: clean air in half the nook
     change:
       home: { rooms: { nook: { floor area: 4 } } }
       devices: { cleaner: { kind: purifier, room: nook, clean air: 200 } }

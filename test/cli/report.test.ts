@@ -20,12 +20,12 @@ home:
     nook: { floor area: 9, use: bedroom }
 devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day } }
 plans:
-  now: { says: as it is, change: {} }
-  cooler: { says: two kelvin less, change: { heating: { setpoint: 17 } } }
+  now: { description: as it is, change: {} }
+  cooler: { description: two kelvin less, change: { heating: { setpoint: 17 } } }
   purifier:
-    says: clean air
+    description: clean air
     change: { devices: { cleaner: { kind: purifier, room: den, clean air: 200 } } }
-    buys: [{ what: cleaner, price: 90, lasts: 5 years }]
+    purchases: [{ what: cleaner, price: 90, lasts: 5 years }]
 `;
 
 /** Status, what was said and what was written after a report beside the cottage. */
@@ -108,7 +108,7 @@ describe('a report', () => {
   });
 });
 
-describe('a wrong call ends with 1 before anything is run', () => {
+describe('a usage error ends with 1 before anything is run', () => {
   test.each([
     [
       ['--date', '2026-02-30'],

@@ -34,7 +34,7 @@ interface Coverage {
 
 const PACKAGE = /.*\/node_modules\/((?:@[^/]+\/)?[^/]+)/;
 
-describe('help, version and wrong calls load nothing but the words of the commands', () => {
+describe('help, version and usage errors load nothing but the words of the commands', () => {
   test.each([
     [['--help'], 0],
     [['run', '--help'], 0],

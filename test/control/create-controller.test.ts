@@ -30,7 +30,7 @@ const HEATED = [
 const AIRING: AiringHabit = {
   name: 'air the den',
   openings: [0],
-  wide: 1,
+  openShare: 1,
   after: { by: 'readings', all: [condition('co2', 'above', 1000)] },
   lasts: 1800,
   until: [],
@@ -148,7 +148,7 @@ test('the same seed gives the same days, whatever is left to luck', () => {
   const noisy = { bias: 0, noise: 2, step: 1, lag: 1200, every: 1200 };
   const damp = condition('relative humidity', 'above', 51, { sensor: noisy });
   const opens: RuleAction = {
-    ...{ do: 'window', openings: [1], wide: 1, lasts: 600 },
+    ...{ do: 'window', openings: [1], openShare: 1, lasts: 600 },
     ...{ probability: 0.5, delay: 600 },
   };
   const airings = [

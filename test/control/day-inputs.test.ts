@@ -26,36 +26,36 @@ const hoursWith = (values: Float64Array, room = 1): number[] =>
 
 test('an activity fills exactly its hours, in its room', () => {
   const { day } = layOut(heater([{ days: EVERY_DAY, from: 420, to: 540 }]), MONDAY);
-  expect(hoursWith(day.thingsHeat)).toEqual([7, 8]);
-  expect(hoursWith(day.thingsHeat, 0)).toEqual([]);
-  expect(day.thingsSpecies[0]![7 * 2 + 1]).toBe(2);
+  expect(hoursWith(day.applianceHeat)).toEqual([7, 8]);
+  expect(hoursWith(day.applianceHeat, 0)).toEqual([]);
+  expect(day.applianceSpecies[0]![7 * 2 + 1]).toBe(2);
   expect(day.electricity[7]).toBe(50);
 });
 
 test('a part of a step counts for its share', () => {
   const { day } = layOut(heater([{ days: EVERY_DAY, from: 450, to: 460 }]), MONDAY);
-  expect(day.thingsHeat[7 * 2 + 1]).toBeCloseTo(100 / 6, 9);
+  expect(day.applianceHeat[7 * 2 + 1]).toBeCloseTo(100 / 6, 9);
 });
 
 test('a spell past midnight runs on into the next day', () => {
   const sunday = 0b1000000;
   const { day } = layOut(heater([{ days: sunday, from: 1380, to: 1500 }]), MONDAY);
-  expect(hoursWith(day.thingsHeat)).toEqual([0]);
+  expect(hoursWith(day.applianceHeat)).toEqual([0]);
 });
 
 test('days and months keep a spell to themselves', () => {
   const tuesday = heater([{ days: 0b10, from: 0, to: 60 }]);
-  expect(hoursWith(layOut(tuesday, MONDAY).day.thingsHeat)).toEqual([]);
-  expect(hoursWith(layOut(tuesday, MONDAY + 86_400).day.thingsHeat)).toEqual([0]);
+  expect(hoursWith(layOut(tuesday, MONDAY).day.applianceHeat)).toEqual([]);
+  expect(hoursWith(layOut(tuesday, MONDAY + 86_400).day.applianceHeat)).toEqual([0]);
   const july = heater([{ days: EVERY_DAY, months: 1 << 6, from: 0, to: 60 }]);
-  expect(hoursWith(layOut(july, MONDAY).day.thingsHeat)).toEqual([]);
-  expect(hoursWith(layOut(july, Date.UTC(2023, 6, 3) / 1000).day.thingsHeat)).toEqual([0]);
+  expect(hoursWith(layOut(july, MONDAY).day.applianceHeat)).toEqual([]);
+  expect(hoursWith(layOut(july, Date.UTC(2023, 6, 3) / 1000).day.applianceHeat)).toEqual([0]);
 });
 
 test('local time shifts the hours, and daylight saving shifts them again', () => {
   const household = { ...heater([{ days: EVERY_DAY, from: 600, to: 660 }]), clock: AHEAD };
-  expect(hoursWith(layOut(household, MONDAY).day.thingsHeat)).toEqual([9]);
-  expect(hoursWith(layOut(household, Date.UTC(2023, 6, 3) / 1000).day.thingsHeat)).toEqual([8]);
+  expect(hoursWith(layOut(household, MONDAY).day.applianceHeat)).toEqual([9]);
+  expect(hoursWith(layOut(household, Date.UTC(2023, 6, 3) / 1000).day.applianceHeat)).toEqual([8]);
 });
 
 test('a whole day of activity is 23 hours in spring and 25 in autumn', () => {
@@ -63,7 +63,7 @@ test('a whole day of activity is 23 hours in spring and 25 in autumn', () => {
   const hours = (noon: number): number => {
     let sum = 0;
     for (const start of [noon - 86_400 * 1.5, noon - 86_400 / 2, noon + 86_400 / 2]) {
-      sum += hoursWith(layOut(household, start).day.thingsHeat).length;
+      sum += hoursWith(layOut(household, start).day.applianceHeat).length;
     }
     return sum;
   };
@@ -106,7 +106,7 @@ test('people add up, awake and asleep apart', () => {
     { days: EVERY_DAY, from: 0, to: 420, room: 0, asleep: true },
     { days: EVERY_DAY, from: 420, to: 480, room: 1, asleep: false },
   ];
-  const person = { name: 'someone', stays, awake, asleep };
+  const person = { name: 'someone', schedule: stays, awake, asleep };
   const { day } = layOut(quietHousehold(HOME, { people: [person, person] }), MONDAY);
   expect(day.occupants[3 * 2]).toBe(2);
   expect(day.peopleHeat[3 * 2]).toBe(120);

@@ -18,7 +18,7 @@ export function worker(more: Partial<Person> = {}): Person {
   const sunday = 0b1000000;
   return {
     name: 'somebody',
-    stays: [
+    schedule: [
       { days: EVERY_DAY, from: 1380, to: 1860, room: BEDROOM, asleep: true },
       { days: weekdays, from: 420, to: 540, room: LIVING, asleep: false },
       { days: weekdays, from: 1020, to: 1380, room: LIVING, asleep: false },
@@ -47,7 +47,7 @@ export function laidOut(
 /** What a series of days side by side holds for one room, step by step. */
 export function series(
   days: readonly DayInputs[],
-  of: 'occupants' | 'awake' | 'peopleHeat' | 'thingsHeat' | 'setpoints',
+  of: 'occupants' | 'awake' | 'peopleHeat' | 'applianceHeat' | 'setpoints',
   room: number,
 ): number[] {
   return days.flatMap((day) =>

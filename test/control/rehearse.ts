@@ -113,7 +113,7 @@ export function condition(
 
 export function rule(more: Partial<Rule> = {}): Rule {
   const tell = { do: 'tell', what: 'look' } as const;
-  return { name: 'rule', all: [], dwell: 0, gate: OPEN_GATE, actions: [tell], ...more };
+  return { name: 'rule', all: [], onDelay: 0, gate: OPEN_GATE, actions: [tell], ...more };
 }
 
 /** A device control that minds nothing. */
@@ -139,7 +139,7 @@ export function someone(
   const body = { sensible: 75, vapour: 1e-5, species: [5, 0] };
   return {
     name: 'someone',
-    stays: stays.map(([from, to, asleep]) => ({
+    schedule: stays.map(([from, to, asleep]) => ({
       days: EVERY_DAY,
       from,
       to,

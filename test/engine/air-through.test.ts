@@ -100,7 +100,7 @@ test('heat, water, air and species close with every device at work', () => {
           dt: 600,
           start: NEW_YEAR,
           hours: 24 * 14,
-          leadInDays: 1,
+          spinUpDays: 1,
         },
         [],
       );
@@ -158,7 +158,7 @@ describe('two open windows', () => {
         dt: 600,
         start: NEW_YEAR,
         hours: 48,
-        leadInDays: 0,
+        spinUpDays: 0,
       },
       [
         ({ room, steps, rooms }) => {
@@ -214,7 +214,7 @@ test('an extract fan draws make-up air through the doorway into its room', () =>
       dt: 600,
       start: NEW_YEAR,
       hours: 24,
-      leadInDays: 2,
+      spinUpDays: 2,
     },
     [
       ({ room, steps, rooms }) => {
@@ -254,7 +254,7 @@ test('air takes the ways in by their open area, and a shut door leaves 100 cm2',
           activities: [source],
         }),
         automation: { ...noAutomation(3), deviceControls: [runAlways(0)] },
-        leadInDays: 2,
+        spinUpDays: 2,
       },
     ),
   );

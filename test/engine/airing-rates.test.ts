@@ -44,7 +44,7 @@ function airChanges(
     ...madeWeather({ temperature: () => o.temperature, wind: () => o.wind }),
     windDirection: Float64Array.from({ length: 8760 }, () => o.from ?? Number.NaN),
   };
-  const { run } = recordRun(runInput({ home, weather }, { household, hours: 1, leadInDays: 1 }));
+  const { run } = recordRun(runInput({ home, weather }, { household, hours: 1, spinUpDays: 1 }));
   const heat = -total(run.ledger.energy.openings); // J in an hour
   const air = heat / (AIR_HEAT * (INDOORS - o.temperature)); // m3 in an hour
   return air / rooms.reduce((sum, { volume }) => sum + volume, 0);

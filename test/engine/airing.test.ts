@@ -100,7 +100,7 @@ describe('heat that one change of air takes', () => {
       openings: [{ base: 0, spells: [{ days: EVERY_DAY, from: 420, to: 480, value: 1 }] }],
     });
     const weather = lastDays({ temperature: () => 5, wind: () => 2 }, 3);
-    const { run } = recordRun(runInput({ home, weather }, { household, leadInDays: 0 }));
+    const { run } = recordRun(runInput({ home, weather }, { household, spinUpDays: 0 }));
     const { openings, heating } = run.ledger.energy;
     compare({
       topic: TOPIC,
@@ -134,7 +134,7 @@ describe('mean infiltration over a heating year', () => {
       const household = quietHousehold(home, { setpoints: [always(20)] });
       const weather = swingingWeather();
       const { infiltration } = recordRun(
-        runInput({ home, weather }, { household, hours: 8760, dt: 3600, leadInDays: 1 }),
+        runInput({ home, weather }, { household, hours: 8760, dt: 3600, spinUpDays: 1 }),
       );
       const mean = (3600 * total(infiltration)) / infiltration.length / volume;
       compareBand({

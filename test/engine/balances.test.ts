@@ -12,7 +12,7 @@ function residualsOf(rooms: number, seed: number, dt: number, days: number): num
   const home = randomHome(rooms, seed);
   const household = randomHousehold(home, seed);
   const { ledger } = simulate(
-    { home, household, weather, dt, start: NEW_YEAR, hours: 24 * days, leadInDays: 2 },
+    { home, household, weather, dt, start: NEW_YEAR, hours: 24 * days, spinUpDays: 2 },
     [],
   );
   const { energy, water, air, species } = ledger.residual;

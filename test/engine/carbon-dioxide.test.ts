@@ -30,9 +30,12 @@ function source(litresPerHour: number, days = EVERY_DAY): Activity {
   };
 }
 
-function co2(home: Home, more: Partial<Household>, hours: number, leadInDays = 0) {
+function co2(home: Home, more: Partial<Household>, hours: number, spinUpDays = 0) {
   const household = quietHousehold(home, more);
-  const input = runInput({ home, weather: WEATHER }, { household, hours, leadInDays, dt: 60 });
+  const input = runInput(
+    { home, weather: WEATHER },
+    { household, hours, spinUpDays: spinUpDays, dt: 60 },
+  );
   const { species, run } = recordRun(input);
   const { volume } = home.rooms[0]!;
   const rise = run.ledger.stored.species[0]![0]! / volume;
@@ -44,7 +47,7 @@ describe('steady level', () => {
     const home = airyRoom(30, (0.0075 * 3600) / 30, 0);
     const person: Person = {
       name: 'somebody',
-      stays: [{ days: EVERY_DAY, from: 0, to: 1440, room: 0, asleep: false }],
+      schedule: [{ days: EVERY_DAY, from: 0, to: 1440, room: 0, asleep: false }],
       awake: { sensible: 0, vapour: 0, species: [5.2] },
       asleep: { sensible: 0, vapour: 0, species: [0] },
     };

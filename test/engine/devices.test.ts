@@ -81,7 +81,7 @@ function run(
       dt: 600,
       start: NEW_YEAR,
       hours: 24 * days,
-      leadInDays: 2,
+      spinUpDays: 2,
     },
     [
       (trace) => {

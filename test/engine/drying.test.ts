@@ -51,7 +51,7 @@ function dayAt(temperature: number, does: Dehumidifier) {
   const household = quietHousehold(home, { setpoints: [always(temperature)] });
   const sums = { litres: 0, heat: 0, electricity: 0 };
   const whole = { home, household, automation: ALL_ON, weather };
-  simulate({ ...whole, dt: 600, start: NEW_YEAR, hours: 24, leadInDays: 1 }, [
+  simulate({ ...whole, dt: 600, start: NEW_YEAR, hours: 24, spinUpDays: 1 }, [
     ({ room, home: traced, steps, dt }) => {
       for (let s = 0; s < steps; s++) {
         expect(room.airTemperature[s]).toBeCloseTo(temperature, 6);

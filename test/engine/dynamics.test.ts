@@ -20,7 +20,7 @@ function letGo(home: Home, hours: number) {
   const weather = lastDays({ temperature: (t) => (t < 8 * DAY ? 20 : 0) }, 11, 10, 8);
   const off = [{ days: 0b1000001, from: 0, to: 1440, value: Number.NEGATIVE_INFINITY }];
   const household = quietHousehold(home, { setpoints: [{ base: 20, spells: off }] });
-  return recordRun(runInput({ home, weather }, { household, dt: 60, hours, leadInDays: 8 }));
+  return recordRun(runInput({ home, weather }, { household, dt: 60, hours, spinUpDays: 8 }));
 }
 
 describe('one heat capacity with a time constant of 20 h', () => {
@@ -44,7 +44,7 @@ describe('one heat capacity with a time constant of 20 h', () => {
   test('damps and delays a daily sine', () => {
     const home = lumpedRoom(20);
     const weather = steadyDay({ temperature: (t) => 10 + 5 * Math.cos((2 * Math.PI * t) / DAY) });
-    const input = runInput({ home, weather }, { dt: 60, leadInDays: 12 });
+    const input = runInput({ home, weather }, { dt: 60, spinUpDays: 12 });
     const wave = waveIn(recordRun(input).room.airTemperature[0]!, 60, DAY);
     const source = 'periodic solution of one capacity';
     compare({
@@ -119,7 +119,7 @@ test('a room loses exactly what its leakage takes', () => {
   const home = lumpedRoom(20);
   const weather = lastDays({ temperature: () => 5 }, 3);
   const household = quietHousehold(home, { setpoints: [always(20)] });
-  const { run } = recordRun(runInput({ home, weather }, { household, leadInDays: 0 }));
+  const { run } = recordRun(runInput({ home, weather }, { household, spinUpDays: 0 }));
   const [heating, leakage] = [run.ledger.energy.heating[0]!, run.ledger.energy.leakage[0]!];
   expect(heating).toBeCloseTo(15 * LUMPED_LOSS * DAY, 3);
   expect(leakage).toBeCloseTo(-heating, 3);

@@ -63,7 +63,7 @@ function kept(inside: number, humidity: number | null, outside: Air, factor = 0.
       openings: [always(1)],
       activities: vapour > 0 ? [source] : [],
     });
-    const input = runInput({ home, weather }, { household, leadInDays: 2 });
+    const input = runInput({ home, weather }, { household, spinUpDays: 2 });
     return { home, weather, input, ...recordRun(input) };
   };
   if (humidity === null) return run(0);
@@ -162,7 +162,7 @@ describe.each([
       bands: [{ temperature: ANY, humidity: ANY, species: {} }],
       mouldClasses: ['sensitive'],
       prices: { currency: 'GBP', fuels: {} },
-      ...{ period: { start: NEW_YEAR, hours: 24 }, buys: [], discountRate: 0 },
+      ...{ period: { start: NEW_YEAR, hours: 24 }, purchases: [], discountRate: 0 },
       ...{ assumed: [], cautions: [] },
     });
     const { rooms } = measures.finish(simulate(input, [measures.observe]));

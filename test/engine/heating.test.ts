@@ -21,7 +21,7 @@ function run(
 ): Recording {
   const weather = madeWeather({ temperature: () => outdoor }, { hours: 24 });
   const household = quietHousehold(home, { setpoints: [setpoint] });
-  return recordRun(runInput({ home, weather }, { household, dt, hours: 24 * days, leadInDays: 3 }));
+  return recordRun(runInput({ home, weather }, { household, dt, hours: 24 * days, spinUpDays: 3 }));
 }
 
 const heatOf = ({ run: { ledger } }: Recording): number => total(ledger.energy.heating);

@@ -37,7 +37,7 @@ function lined(value: number, ach: number): Home {
 
 function at23(home: Home, weather: Weather, dt: number) {
   const household = quietHousehold(home, { setpoints: [always(T)] });
-  const from = { start: NEW_YEAR, leadInDays: 12 };
+  const from = { start: NEW_YEAR, spinUpDays: 12 };
   return recordRun(runInput({ home, weather }, { household, dt, ...from, hours: 24 }));
 }
 
@@ -92,7 +92,7 @@ test('a chamber test of 8 h at 75 % and 16 h at 33 % finds a value of the right 
   const home = lined(value, 2000);
   const household = quietHousehold(home, { setpoints: [always(T)] });
   // What the room holds after 8 h beyond what it held before, less what its air holds of it.
-  const input = runInput({ home, weather }, { household, dt: 60, hours: 8, leadInDays: 12 });
+  const input = runInput({ home, weather }, { household, dt: 60, hours: 8, spinUpDays: 12 });
   const { run, room } = recordRun(input);
   const humidity = room.humidityRatio[0]!;
   const before = humidityRatioFromRelativeHumidity(T, 33, PRESSURE);

@@ -46,7 +46,7 @@ function waveErrors(
   return MINUTES.map((m) => distance(waveIn(run(m * 60)!, m * 60, DAY), exact));
 }
 
-const lagged = { leadInDays: 12 };
+const lagged = { spinUpDays: 12 };
 
 describe('a daily wave with a known answer', () => {
   test('heat: one capacity', () => {

@@ -53,7 +53,7 @@ function levels(home: Home, perSecond: number, days = EVERY_DAY): Float64Array {
     species: [perSecond],
   };
   const household = quietHousehold(home, { activities: [source] });
-  const more = { household, automation: ALL_ON, dt: 60, hours: 24, leadInDays: 2 };
+  const more = { household, automation: ALL_ON, dt: 60, hours: 24, spinUpDays: 2 };
   return recordRun(runInput({ home, weather: WEATHER }, more)).species[0]![0]!;
 }
 

@@ -136,7 +136,7 @@ export function randomHousehold(home: Home, seed: number): Household {
   const everyDay = 0b1111111;
   const person = (p: number): Person => ({
     name: `person ${p + 1}`,
-    stays: [
+    schedule: [
       { days: everyDay, from: 1320, to: 1320 + 540, room: pick(rooms), asleep: true },
       { days: everyDay, from: 1080, to: 1320, room: pick(rooms), asleep: false },
     ],

@@ -62,7 +62,7 @@ export function runInput(
     dt: 600,
     start: NEW_YEAR,
     hours: 24,
-    leadInDays: 0,
+    spinUpDays: 0,
     ...needed,
     ...more,
   };

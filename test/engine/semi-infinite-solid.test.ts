@@ -83,8 +83,8 @@ function waves(stuff: Solid, period: number, readings: readonly number[]): Waves
   const course = { temperature: (t: number) => 10 + 8 * Math.cos((2 * Math.PI * t) / period) };
   const weather = steady(course, period, period / 4320);
   const dt = period === DAY ? 60 : 3600;
-  const leadInDays = (10 * period) / DAY;
-  const input = runInput({ home, weather }, { dt, hours: period / 3600, leadInDays });
+  const spinUpDays = (10 * period) / DAY;
+  const input = runInput({ home, weather }, { dt, hours: period / 3600, spinUpDays: spinUpDays });
   const { room, outdoorTemperature } = recordRun(input);
   const [surface = [0, 0], ...inside] = room.airTemperature.map((t) => waveIn(t, dt, period));
   const drive = waveIn(outdoorTemperature, dt, period);

@@ -67,7 +67,7 @@ function settle(
       dt: 600,
       start: NEW_YEAR,
       hours: 24,
-      leadInDays: 4,
+      spinUpDays: 4,
     },
     [
       ({ room, home: whole, steps, rooms }) => {
@@ -115,7 +115,7 @@ describe('a proportional band', () => {
     const { room } = recordRun(
       runInput(
         { home, weather: madeWeather({ temperature: () => 0 }, { hours: 24 }) },
-        { household, automation: leaning, dt: 60, leadInDays: 3 },
+        { household, automation: leaning, dt: 60, spinUpDays: 3 },
       ),
     );
     const tends = (20 * 20) / 21;

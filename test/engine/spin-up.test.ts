@@ -22,20 +22,20 @@ const heavy: Home = bareHome([bareRoom('room', 40)], {
   leakage: { how: { by: 'rate', flow: 0.002 }, share: [1], ach50: null },
 });
 
-function airOf(weather: Weather, leadInDays: number, hours = WEEK * 24, home = heavy) {
+function airOf(weather: Weather, spinUpDays: number, hours = WEEK * 24, home = heavy) {
   const household = quietHousehold(home, { setpoints: [always(home === heavy ? -Infinity : 20)] });
-  const input = runInput({ home, weather }, { household, hours, leadInDays });
+  const input = runInput({ home, weather }, { household, hours, spinUpDays: spinUpDays });
   return recordRun(input).room;
 }
 
-describe('the lead-in of a file of one week', () => {
+describe('the spin-up of a file of one week', () => {
   // A week that warms up from -2 to 8 °C with a daily swing of 8 K.
   const week = lastDays({ temperature: (t) => 3 - 5 * turns(t, 2 * WEEK) + 4 * turns(t, 1) }, WEEK);
 
   test('hardly shows in its last days, however long it is', () => {
     const long = airOf(week, 35).airTemperature[0]!;
-    for (const leadIn of [8, 14, 28, 30]) {
-      const air = airOf(week, leadIn).airTemperature[0]!;
+    for (const spinUp of [8, 14, 28, 30]) {
+      const air = airOf(week, spinUp).airTemperature[0]!;
       const off = air.slice(-2 * 144).map((t, k) => Math.abs(t - long[long.length - 288 + k]!));
       expect(Math.max(...off)).toBeLessThan(0.1);
     }
@@ -64,7 +64,7 @@ describe('the lead-in of a file of one week', () => {
   });
 });
 
-test('a lead-in within the file takes the days before, not those of its beginning', () => {
+test('a spin-up within the file takes the days before, not those of its beginning', () => {
   const cold = lastDays({ temperature: () => 2 }, 60, 3600, 50);
   const fallen = lastDays({ temperature: (t) => (t < 40 * DAY ? 18 : 2) }, 60, 3600, 50);
   expect(NEW_YEAR - fallen.start).toBe(50 * DAY);

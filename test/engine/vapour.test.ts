@@ -42,7 +42,7 @@ function atTwenty(home: Home, activity: Activity, outdoor: { t: number; rh: numb
     { hours: 24 },
   );
   const household = quietHousehold(home, { setpoints: [always(20)], activities: [activity] });
-  return recordRun(runInput({ home, weather }, { household, dt, leadInDays: 4 }));
+  return recordRun(runInput({ home, weather }, { household, dt, spinUpDays: 4 }));
 }
 
 describe('a family of four in 250 m3 at 0.5 air changes', () => {

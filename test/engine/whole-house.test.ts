@@ -15,7 +15,7 @@ const AIR = 'the run counts 0.337 Wh/(m3 K) for air where the book has a third';
 
 function heatedTo(setting: number, home: Home, weather: Weather, hours: number) {
   const household = quietHousehold(home, { setpoints: home.rooms.map(() => always(setting)) });
-  return recordRun(runInput({ home, weather }, { household, hours, dt: 3600, leadInDays: 4 }));
+  return recordRun(runInput({ home, weather }, { household, hours, dt: 3600, spinUpDays: 4 }));
 }
 
 const kWh = (joules: number): number => joules / 3.6e6;

@@ -59,7 +59,7 @@ function follow(home: Home, seed: number, automation: Automation, days = 6) {
       dt: 600,
       start: NEW_YEAR,
       hours: 24 * days,
-      leadInDays: 1,
+      spinUpDays: 1,
     },
     [
       ({ room, steps, rooms }) => {
@@ -105,7 +105,7 @@ test('a gate that is always open is the same as none', () => {
       const home = withDevice(randomHome(3, seed), DRYER);
       const gated = control(0, { gate: { present: 'at home', windowsShut: false } });
       const seen = { ...noAutomation(3), presenceSensors: [sensor, sensor, sensor] };
-      // After the first sign of life the sensors never let go, and the lead-in has seen one.
+      // After the first sign of life the sensors never let go, and the spin-up has seen one.
       const open = follow(home, seed, { ...seen, deviceControls: [gated] }).values;
       const plain = follow(home, seed, { ...seen, deviceControls: [control(0)] }).values;
       const differing = open.filter((v, k) => Math.abs(v - plain[k]!) > 1e-6 * Math.abs(v) + 1);
@@ -170,7 +170,7 @@ test('a rule without dwell and with a perfect sensor acts exactly beyond its thr
         dt: 600,
         start: NEW_YEAR,
         hours: 24 * 20,
-        leadInDays: 1,
+        spinUpDays: 1,
       },
       [
         ({ room, home: whole, steps, rooms }) => {
@@ -199,7 +199,7 @@ test('a rule without dwell and with a perfect sensor acts exactly beyond its thr
       {
         name: 'damp',
         all: [{ ...above, sensor: PERFECT_SENSOR }],
-        dwell: 0,
+        onDelay: 0,
         gate: OPEN_GATE,
         actions: [{ do: 'device', device: 0, on: true }],
       },

@@ -41,7 +41,7 @@ function living(parts: 1 | 2, mixing = 0): { home: Home; household: Household } 
 }
 
 function run({ home, household }: ReturnType<typeof living>): Recording {
-  return recordRun(runInput({ home, weather }, { household, hours: 48, leadInDays: 5, dt: 120 }));
+  return recordRun(runInput({ home, weather }, { household, hours: 48, spinUpDays: 5, dt: 120 }));
 }
 
 /** Largest distance of the second part from the whole, in temperature, vapour and carbon dioxide. */

@@ -96,7 +96,7 @@ test('twice the leakage leaves half the carbon dioxide', () => {
       ],
     });
     const weather = madeWeather({}, { hours: 24 });
-    const more = { household, leadInDays: 10 };
+    const more = { household, spinUpDays: 10 };
     return last(recordRun(runInput({ home, weather }, more)).species[0]![0]!) - 420;
   };
   for (const flow of [0.002, 0.01, 0.05]) {

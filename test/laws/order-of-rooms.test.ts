@@ -35,7 +35,7 @@ function reorder(home: Home, household: Household, to: readonly number[]) {
       ...household,
       people: household.people.map((p) => ({
         ...p,
-        stays: p.stays.map((stay) => ({ ...stay, room: to[stay.room]! })),
+        schedule: p.schedule.map((stay) => ({ ...stay, room: to[stay.room]! })),
       })),
       activities: move(household.activities),
       setpoints: put(household.setpoints),
@@ -56,7 +56,7 @@ test('the order in which rooms and their parts are listed does not matter', () =
       (seed, to) => {
         const home = randomHome(to.length, seed);
         const household = randomHousehold(home, seed);
-        const more = { hours: 48, leadInDays: 2, dt: 900 };
+        const more = { hours: 48, spinUpDays: 2, dt: 900 };
         const other = reorder(home, household, to);
         const one = recordRun(runInput({ home, weather }, { household, ...more }));
         const two = recordRun(

@@ -56,13 +56,13 @@ function follow(
   home: Home,
   household: Household,
   automation: Automation,
-  leadInDays = 2,
+  spinUpDays = 2,
 ): Followed {
   const values: number[] = [];
   const occupants: number[] = [];
   let heat = 0;
   const whole = { home, household, automation, weather, dt: 600 };
-  simulate({ ...whole, start: NEW_YEAR, hours: 24 * 8, leadInDays }, [
+  simulate({ ...whole, start: NEW_YEAR, hours: 24 * 8, spinUpDays: spinUpDays }, [
     ({ room, steps, rooms, dt }) => {
       for (let k = 0; k < steps * rooms; k++) {
         values.push(room.airTemperature[k]!, room.relativeHumidity[k]!, room.heating[k]!);
@@ -97,7 +97,7 @@ describe('heating by presence', () => {
       const { home, household } = drawn(seed);
       const people = home.rooms.map((_, room) => ({
         ...household.people[0]!,
-        stays: [{ days: 127, from: 0, to: 1440, room, asleep: false }],
+        schedule: [{ days: 127, from: 0, to: 1440, room, asleep: false }],
       }));
       const always = { ...household, people };
       expect(follow(home, always, gated(SEES_ALL)).values).toEqual(
@@ -109,7 +109,7 @@ describe('heating by presence', () => {
   test('takes no less heat with a longer hold or a warmer setback, and no more than always on', () => {
     holds((seed) => {
       const { home, household } = drawn(seed);
-      // Without a lead-in all begin alike; otherwise walls already warmer would ask for less.
+      // Without a spin-up all begin alike; otherwise walls already warmer would ask for less.
       const heat = (automation: Automation): number => follow(home, household, automation, 0).heat;
       const all = heat(noAutomation(ROOMS));
       const rising = (values: readonly number[]): void => {

@@ -48,7 +48,7 @@ function drawn(seed: number): { readonly home: Home; readonly household: Househo
   const stays = home.rooms.map((_, room) => ({
     ...somebody!,
     name: `always in ${room}`,
-    stays: [{ days: 127, from: 0, to: 1440, room, asleep: false }],
+    schedule: [{ days: 127, from: 0, to: 1440, room, asleep: false }],
   }));
   return { home, household: { ...household, people: stays } };
 }
@@ -86,7 +86,7 @@ function follow(seed: number, automation: Automation, days = 8, lag?: number): F
   const { home: asDrawn, household } = drawn(seed);
   const emitters = asDrawn.emitters.map((e) => (lag === undefined ? e : { ...e, lag }));
   const whole = { home: { ...asDrawn, emitters }, household, automation, weather, dt: 600 };
-  const run = simulate({ ...whole, start: NEW_YEAR, hours: 24 * days, leadInDays: 1 }, [
+  const run = simulate({ ...whole, start: NEW_YEAR, hours: 24 * days, spinUpDays: 1 }, [
     ({ room, home, steps, rooms }) => {
       for (let s = 0; s < steps; s++) values.push(home.devices[0]!.share[s]!);
       for (let k = 0; k < steps * rooms; k++) {
@@ -116,13 +116,13 @@ const rule = (
   actions: readonly RuleAction[],
   more?: Partial<Rule>,
 ): Rule => ({
-  ...{ name: 'rule', all, dwell: 0, gate: OPEN_GATE, actions },
+  ...{ name: 'rule', all, onDelay: 0, gate: OPEN_GATE, actions },
   ...more,
 });
 const TELL: RuleAction = { do: 'tell', what: 'it is damp' };
 const DRY: RuleAction = { do: 'device', device: DRYER, on: true };
 const AIR: RuleAction = {
-  ...{ do: 'window', openings: [0], wide: 1, lasts: 900, probability: 1, delay: 300 },
+  ...{ do: 'window', openings: [0], openShare: 1, lasts: 900, probability: 1, delay: 300 },
 };
 const COOL: RuleAction = { do: 'setpoint', room: 0, setpoint: 17 };
 
@@ -212,7 +212,7 @@ test('a longer dwell or a lower clear level never fires more often', () => {
   holds((seed) => {
     const level = typical(seed);
     const fired = (clear: number, dwell: number): number =>
-      follow(seed, ruled([rule([damp(level, clear)], [TELL], { dwell })])).rules[0]!.fired;
+      follow(seed, ruled([rule([damp(level, clear)], [TELL], { onDelay: dwell })])).rules[0]!.fired;
     const counts = [0, 600, 1800, 7200, 86_400].map((dwell) => fired(level, dwell));
     expect(counts).toEqual([...counts].sort((a, b) => b - a));
     const cleared = [0, 2, 5, 50].map((below) => fired(level - below, 0));
@@ -260,7 +260,7 @@ describe('windows', () => {
   test('a rule that has them shut leaves them open less, one that has them opened more', () => {
     holds((seed) => {
       const usual = follow(seed, ruled([])).open;
-      const shut = rule([AIRED], [{ ...AIR, wide: 0, lasts: 3600, delay: 0 }]);
+      const shut = rule([AIRED], [{ ...AIR, openShare: 0, lasts: 3600, delay: 0 }]);
       expect(follow(seed, ruled([shut])).open).toBeLessThan(usual);
       const opened = rule([damp(typical(seed))], [AIR]);
       expect(follow(seed, ruled([opened])).open).toBeGreaterThan(usual);

@@ -12,7 +12,7 @@ function bytesOf(seed: number): string {
   const bits = (values: Float64Array, count: number): void => {
     parts.push(Buffer.from(values.slice(0, count).buffer).toString('base64'));
   };
-  const input = runInput({ home, weather }, { household, hours: 24 * 10, leadInDays: 3 });
+  const input = runInput({ home, weather }, { household, hours: 24 * 10, spinUpDays: 3 });
   const { ledger } = simulate(input, [
     ({ room, home: whole, steps, rooms }) => {
       const { species, ...columns } = room;

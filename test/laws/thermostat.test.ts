@@ -52,7 +52,7 @@ describe('a higher setting', () => {
           fc.pre(heated.length > 0);
           const of = (h: Household) =>
             recordRun(
-              runInput({ home, weather }, { household: h, hours: 240, leadInDays: 4, dt: 900 }),
+              runInput({ home, weather }, { household: h, hours: 240, spinUpDays: 4, dt: 900 }),
             );
           const [low, high] = [of(household), of(warmer(household, by))];
           expect(total(high.run.ledger.energy.heating)).toBeGreaterThan(
@@ -126,7 +126,7 @@ describe('a thermostat', () => {
       fc.property(fc.integer({ min: 1, max: 1e6 }), fc.integer({ min: 2, max: 6 }), (seed, n) => {
         const home = prompt(randomHome(n, seed));
         const household = randomHousehold(home, seed);
-        const input = runInput({ home, weather }, { household, hours: 96, leadInDays: 2 });
+        const input = runInput({ home, weather }, { household, hours: 96, spinUpDays: 2 });
         const { room } = recordRun(input);
         room.heating.forEach((heat, i) => {
           const highest = Math.max(

@@ -81,7 +81,7 @@ describe('the shape of the figures', () => {
       'airing',
       'alerts',
       'balance',
-      'second_opinion',
+      'handbook_cross_check',
       'assumed',
       'cautions',
       'notices',
@@ -120,9 +120,9 @@ describe('the shape of the figures', () => {
     const assumed = [{ path: '/home/x', value: 1, low: 0, high: 2, source: 'common practice' }];
     const cautions = [{ id: 'co-alarm', text: 'Fit one.' }];
     const buys = [{ what: 'dryer', price: 180, lastsYears: 8 }];
-    const found = measure(setup({ assumed, cautions, buys }), () => ({}));
+    const found = measure(setup({ assumed, cautions, purchases: buys }), () => ({}));
     expect(found).toMatchObject({ assumed, cautions });
-    expect(found.money).toMatchObject({ owning_per_year: 22.5, total_per_year: 22.5 });
+    expect(found.money).toMatchObject({ purchase_cost_per_year: 22.5, total_per_year: 22.5 });
   });
 });
 

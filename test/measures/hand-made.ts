@@ -106,7 +106,7 @@ export function setup(over: Partial<MeasuresSetup> = {}): MeasuresSetup {
     weather: WEATHER,
     clock: UTC_CLOCK,
     period: { start: START, hours: 24 },
-    buys: [],
+    purchases: [],
     discountRate: 0,
     assumed: [],
     cautions: [],

@@ -50,7 +50,7 @@ const bedroom: Home = ideallyHeated(
 function figures(home: Home, household: Household, automation?: Automation) {
   const period = { start: NEW_YEAR, hours: 24 * DAYS };
   const measures = createMeasures(setup({ home, weather, period }));
-  const input = { home, household, weather, dt: 600, leadInDays: 20, ...period };
+  const input = { home, household, weather, dt: 600, spinUpDays: 20, ...period };
   const run = simulate(automation === undefined ? input : { ...input, automation }, [
     measures.observe,
   ]);
@@ -70,7 +70,7 @@ test('a litre through a window that stands ajar costs what its air does', () => 
     ],
   });
   const { found, run } = figures(bedroom, household);
-  const input = runInput({ home: bedroom, weather }, { household, hours: 24, leadInDays: 20 });
+  const input = runInput({ home: bedroom, weather }, { household, hours: 24, spinUpDays: 20 });
   const inside = recordRun(input).room.humidityRatio[0]!.at(-1)!;
   compare({
     topic: 'Airing',
@@ -90,7 +90,7 @@ test('a litre through a window that stands ajar costs what its air does', () => 
 describe('heating only while somebody is in', () => {
   const sleeper: Household['people'][number] = {
     name: 'sleeper',
-    stays: [{ days: EVERY_DAY, from: 1320, to: 1860, room: 0, asleep: false }],
+    schedule: [{ days: EVERY_DAY, from: 1320, to: 1860, room: 0, asleep: false }],
     awake: { sensible: 70, vapour: 0, species: [] },
     asleep: { sensible: 70, vapour: 0, species: [] },
   };

@@ -13,7 +13,7 @@ import type { Weather } from '../../src/weather/weather.ts';
 export interface Now {
   /** Per room. [W], [kg/s], [species unit m3/s] */
   readonly peopleHeat: readonly number[];
-  readonly thingsHeat: readonly number[];
+  readonly applianceHeat: readonly number[];
   readonly vapour: readonly number[];
   readonly drying: readonly number[];
   readonly species: readonly (readonly number[])[];
@@ -34,12 +34,12 @@ export function homeNow(home: Home, household: Household, weather: Weather, utc:
   const zero = () => home.rooms.map(() => 0);
   const now = {
     peopleHeat: zero(),
-    thingsHeat: zero(),
+    applianceHeat: zero(),
     vapour: zero(),
     drying: zero(),
     species: home.species.map(zero),
   };
-  for (const { stays, awake, asleep } of household.people) {
+  for (const { schedule: stays, awake, asleep } of household.people) {
     for (const stay of stays.filter((spell) => isOn(spell, utc))) {
       const body = stay.asleep ? asleep : awake;
       now.peopleHeat[stay.room]! += body.sensible;
@@ -51,7 +51,7 @@ export function homeNow(home: Home, household: Household, weather: Weather, utc:
   }
   for (const activity of household.activities) {
     if (!activity.when.some((spell) => isOn(spell, utc))) continue;
-    now.thingsHeat[activity.room]! += activity.heat;
+    now.applianceHeat[activity.room]! += activity.heat;
     now.vapour[activity.room]! += activity.vapour;
     now.drying[activity.room]! += activity.drying;
     activity.species.forEach((rate, q) => {

@@ -129,9 +129,9 @@ export function homeRates(home: Home) {
       water[i]! += now.vapour[i]! + now.drying[i]! - uptake;
       toAir[i]! += evaporation * (uptake - now.drying[i]!);
       const sun = now.throughPanes[i]!;
-      radiant[i] = 0.5 * now.peopleHeat[i]! + 0.4 * now.thingsHeat[i]!;
+      radiant[i] = 0.5 * now.peopleHeat[i]! + 0.4 * now.applianceHeat[i]!;
       sunny[i] = (1 - room.sunToAir) * sun;
-      toAir[i]! += now.peopleHeat[i]! + now.thingsHeat[i]! - radiant[i]! + sun - sunny[i]!;
+      toAir[i]! += now.peopleHeat[i]! + now.applianceHeat[i]! - radiant[i]! + sun - sunny[i]!;
       home.species.forEach((_, q) => {
         gained[q]![i]! += now.species[q]![i]! - (room.deposition[q] ?? 0) * room.volume * c(q, i);
       });

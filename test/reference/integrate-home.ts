@@ -23,7 +23,7 @@ export interface Integrated {
  * at every break, with the moments at which a thermostat acts found by bisection. Weather is straight
  * between its hours, and its mean stands for the ground.
  *
- * Starts as a run without lead-in does: rooms at their usual setting or else the weather's mean,
+ * Starts as a run without spin-up does: rooms at their usual setting or else the weather's mean,
  * chains straight between room and far side, air and buffers half saturated.
  *
  * @param stretch  between breaks; spells begin and end on them [s]

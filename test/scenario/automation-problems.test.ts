@@ -3,74 +3,74 @@ import { homeWith, readingProblems } from './problems-of.ts';
 
 const said = (more: string) => readingProblems(homeWith(more)).join('\n');
 const rule = (when: string, then: string, more = '') =>
-  `{ name: R, when: [${when}], ${more} then: [${then}] }`;
-const HUMID = '{ room: bedroom, reading: humidity, above: 65, clear: 60 }';
+  `{ name: R, when: [${when}], ${more} response: [${then}] }`;
+const HUMID = '{ room: bedroom, reading: humidity, over: 65, clear: 60 }';
 const DRIER = 'devices: { drier: { kind: dehumidifier, room: bedroom } }';
 
 describe('rules', () => {
   test.each([
     [
       'a clear level on the wrong side',
-      `rules: [${rule('{ room: bedroom, reading: humidity, above: 65, clear: 70 }', '{ tell: air }')}]`,
-      'h.yaml:8:81: rules #1.when #1.clear: expected a clear level of 65 or less, got 70',
+      `rules: [${rule('{ room: bedroom, reading: humidity, over: 65, clear: 70 }', '{ tell: air }')}]`,
+      'h.yaml:8:80: rules #1.when #1.clear: expected a clear level of 65 or less, got 70',
     ],
     [
       'the same the other way up',
-      `rules: [${rule('{ room: bedroom, reading: temperature, below: 18, clear: 64 °F }', '{ tell: heat }')}]`,
+      `rules: [${rule('{ room: bedroom, reading: temperature, under: 18, clear: 64 °F }', '{ tell: heat }')}]`,
       'h.yaml:8:84: rules #1.when #1.clear: expected a clear level of 18 or more, got "64 °F"',
     ],
     [
       'a room that does not exist',
-      `rules: [${rule('{ room: bedrom, reading: co2, above: 1000 }', '{ setpoint: 20, room: livin }')}]`,
+      `rules: [${rule('{ room: bedrom, reading: co2, over: 1000 }', '{ setpoint: 20, room: livin }')}]`,
       'h.yaml:8:35: rules #1.when #1.room: expected the name of a room: living, bedroom; or outdoors, got "bedrom" (did you mean "bedroom"?)\n' +
-        'h.yaml:8:103: rules #1.then #1.room: expected the name of a room: living, bedroom, got "livin" (did you mean "living"?)',
+        'h.yaml:8:106: rules #1.response #1.room: expected the name of a room: living, bedroom, got "livin" (did you mean "living"?)',
     ],
     [
       'a device that does not exist',
       `${DRIER}\nrules: [${rule(HUMID, '{ run: dryer }')}]`,
-      'h.yaml:9:103: rules #1.then #1.run: expected the name of a device: drier, got "dryer" (did you mean "drier"?)',
+      'h.yaml:9:106: rules #1.response #1.run: expected the name of a device: drier, got "dryer" (did you mean "drier"?)',
     ],
     [
       'a sensor that does not exist',
-      `sensors: { rooms: { bedroom: { humidity: none } } }\nrules: [${rule('{ room: bedroom, reading: dew point, above: 12 }', '{ tell: air }')}]`,
+      `sensors: { rooms: { bedroom: { humidity: none } } }\nrules: [${rule('{ room: bedroom, reading: dew point, over: 12 }', '{ tell: air }')}]`,
       'h.yaml:9:35: rules #1.when #1.room: expected a humidity sensor in bedroom, got none there',
     ],
     [
       'a window that does not exist',
       `rules: [${rule(HUMID, '{ open: bedroom windo }')}]`,
-      'h.yaml:8:104: rules #1.then #1.open: expected a room with a window that opens, or an opening: living, bedroom, living window, bedroom window, got "bedroom windo" (did you mean "bedroom window"?)',
+      'h.yaml:8:107: rules #1.response #1.open: expected a room with a window that opens, or an opening: living, bedroom, living window, bedroom window, got "bedroom windo" (did you mean "bedroom window"?)',
     ],
     [
       'a setpoint under the frost guard',
       `rules: [${rule(HUMID, '{ setpoint: 3, room: bedroom }')}]`,
-      'h.yaml:8:108: rules #1.then #1.setpoint: expected a setpoint of the frost guard (5 °C) or more, got 3',
+      'h.yaml:8:111: rules #1.response #1.setpoint: expected a setpoint of the frost guard (5 °C) or more, got 3',
     ],
     [
       'a probability above 1',
       `rules: [${rule(HUMID, '{ open: bedroom, probability: 140 % }')}]`,
-      'h.yaml:8:126: rules #1.then #1.probability: expected a share of 1 from 0 to 1, got "140 %"',
+      'h.yaml:8:129: rules #1.response #1.probability: expected a share of 1 from 0 to 1, got "140 %"',
     ],
     [
       'two deeds in one, and none',
       `rules: [${rule(HUMID, '{ tell: a, lamp: b }, { delay: 3 }')}]`,
-      'h.yaml:8:96: rules #1.then #1: expected exactly one of: tell, lamp, run, stop, open, close, setpoint, got a mapping\n' +
-        'h.yaml:8:118: rules #1.then #2: expected exactly one of: tell, lamp, run, stop, open, close, setpoint, got a mapping\n' +
-        'h.yaml:8:127: rules #1.then #2.delay: expected delay only beside open or close, got 3',
+      'h.yaml:8:99: rules #1.response #1: expected exactly one of: tell, lamp, run, stop, open, close, setpoint, got a mapping\n' +
+        'h.yaml:8:121: rules #1.response #2: expected exactly one of: tell, lamp, run, stop, open, close, setpoint, got a mapping\n' +
+        'h.yaml:8:130: rules #1.response #2.delay: expected delay only beside open or close, got 3',
     ],
     [
       'a level of another kind',
-      `rules: [${rule('{ room: bedroom, reading: humidity, above: 20 °C }', '{ tell: air }')}]`,
-      'h.yaml:8:70: rules #1.when #1.above: expected a percentage, such as 0.86 or "86 %", got "20 °C", which is a temperature',
+      `rules: [${rule('{ room: bedroom, reading: humidity, over: 20 °C }', '{ tell: air }')}]`,
+      'h.yaml:8:69: rules #1.when #1.over: expected a percentage, such as 0.86 or "86 %", got "20 °C", which is a temperature',
     ],
     [
       'a reading with windows in one condition',
-      `rules: [${rule('{ room: bedroom, reading: co2, above: 900, windows: open }', '{ tell: air }')}]`,
+      `rules: [${rule('{ room: bedroom, reading: co2, over: 900, windows: open }', '{ tell: air }')}]`,
       'h.yaml:8:27: rules #1.when #1: expected exactly one of: reading; windows; presence; after, before or both, got a mapping',
     ],
     [
       'two rules of one name',
       `rules: [${rule(HUMID, '{ tell: a }')}, ${rule(HUMID, '{ tell: b }')}]`,
-      'h.yaml:8:120: rules #2.name: expected a name that no other rule has, got "R"',
+      'h.yaml:8:123: rules #2.name: expected a name that no other rule has, got "R"',
     ],
   ])('%s', (_, more, expected) => {
     expect(said(more)).toBe(expected);
@@ -79,17 +79,17 @@ describe('rules', () => {
   const two = (a: string, b: string, then: readonly [string, string]) =>
     said(`${DRIER}
 rules:
-  - { name: A, when: [${a}], then: [${then[0]}] }
-  - { name: B, when: [${b}], then: [${then[1]}] }`);
+  - { name: A, when: [${a}], response: [${then[0]}] }
+  - { name: B, when: [${b}], response: [${then[1]}] }`);
 
   test('that contradict one another where both may hold', () => {
     const runStop = ['{ run: drier }', '{ stop: drier }'] as const;
-    const cold = '{ room: bedroom, reading: temperature, below: 15 }';
+    const cold = '{ room: bedroom, reading: temperature, under: 15 }';
     expect(two(HUMID, cold, runStop)).toBe(
-      'h.yaml:11:91: rules #2.then #1.stop: expected nothing against rule "A", which may hold as well, got stop drier against run drier',
+      'h.yaml:11:95: rules #2.response #1.stop: expected nothing against rule "A", which may hold as well, got stop drier against run drier',
     );
     // Held down to 60 once met, so at 62 both may hold; below 60 never.
-    const below = (level: number) => `{ room: bedroom, reading: humidity, below: ${level} }`;
+    const below = (level: number) => `{ room: bedroom, reading: humidity, under: ${level} }`;
     expect(two(HUMID, below(62), runStop)).toContain('against run drier');
     expect(two(HUMID, below(60), runStop)).toBe('');
     const open = '{ room: bedroom, windows: open }';
@@ -103,9 +103,9 @@ rules:
     const then =
       '{ run: drier }, { open: living }, { stop: drier }, { close: living }, { tell: air }, { open: living }';
     expect(said(`${DRIER}\nrules: [${rule(HUMID, then)}]`).split('\n')).toEqual([
-      'h.yaml:9:138: rules #1.then #3.stop: expected nothing against what the same rule does, got stop drier against run drier',
-      'h.yaml:9:156: rules #1.then #4.close: expected nothing against what the same rule does, got close living against open living',
-      'h.yaml:9:189: rules #1.then #6.open: expected nothing against what the same rule does, got open living against close living',
+      'h.yaml:9:141: rules #1.response #3.stop: expected nothing against what the same rule does, got stop drier against run drier',
+      'h.yaml:9:159: rules #1.response #4.close: expected nothing against what the same rule does, got close living against open living',
+      'h.yaml:9:192: rules #1.response #6.open: expected nothing against what the same rule does, got open living against close living',
     ]);
   });
 
@@ -129,18 +129,18 @@ devices:
   dry: { kind: dehumidifer }
   damp: { kind: dehumidifier }
 rules:
-  - { name: R, when: [{ reading: tvoc, above: 300 }], then: [{ run: fann }] }`),
+  - { name: R, when: [{ reading: tvoc, over: 300 }], response: [{ run: fann }] }`),
     );
     expect(problems.map((line) => line.split(', got')[0])).toEqual([
       'h.yaml:8:18: heating.gate: expected one of: always, when present, when somebody is home, when windows are closed; or a list of them, all of which must hold',
       'h.yaml:10:37: household.people #1.irregular.days off: expected a share of 1 from 0 to 1',
-      'h.yaml:11:110: household.airing #1.probability: expected a share of 1 from 0 to 1',
+      'h.yaml:11:109: household.airing #1.probability: expected a share of 1 from 0 to 1',
       'h.yaml:13:35: devices.fan.room: expected the name of a room: living, bedroom',
       'h.yaml:13:48: devices.fan.flow: expected a flow of air in m3/h above 0 and up to 5000',
       'h.yaml:14:16: devices.dry.kind: expected one of: dehumidifier, humidifier, extract fan, balanced ventilation, purifier, heater, stove',
       'h.yaml:15:9: devices.damp.room: expected the name of the room it stands in',
       'h.yaml:17:23: rules #1.when #1: expected the room whose reading it is, or outdoors',
-      'h.yaml:17:69: rules #1.then #1.run: expected the name of a device: fan, dry, damp',
+      'h.yaml:17:72: rules #1.response #1.run: expected the name of a device: fan, dry, damp',
     ]);
     expect(problems[5]).toContain('(did you mean "dehumidifier"?)');
     expect(problems[6]).toContain('got nothing');

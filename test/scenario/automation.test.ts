@@ -74,11 +74,12 @@ describe('thermostats', () => {
 
 describe('sensors', () => {
   const reading = (sensors: string, words: string) =>
-    automation(`sensors: ${sensors}\nrules: [{ name: R, when: [${words}], then: [{ tell: T }] }]`)
-      .rules[0]!.all[0]!;
+    automation(
+      `sensors: ${sensors}\nrules: [{ name: R, when: [${words}], response: [{ tell: T }] }]`,
+    ).rules[0]!.all[0]!;
 
   test('are the usual ones where nobody says, and those of a room before those of all', () => {
-    const damp = '{ room: bedroom, reading: humidity, above: 65 %, clear: 60 }';
+    const damp = '{ room: bedroom, reading: humidity, over: 65 %, clear: 60 }';
     const usual = { bias: 0, noise: 0.3, step: 1, lag: 300, every: 300 };
     expect(reading('{}', damp)).toEqual({
       ...{ quantity: 'relative humidity', room: 1, is: 'above', value: 65, clear: 60 },
@@ -86,13 +87,13 @@ describe('sensors', () => {
     });
     const own = '{ humidity: { bias: 3, lag: 0 }, rooms: { bedroom: { humidity: { bias: -2 } } } }';
     expect(reading(own, damp).sensor).toEqual({ ...usual, bias: -2, lag: 0 });
-    expect(listed(`rules: [{ name: R, when: [${damp}], then: [{ tell: T }] }]`)).toContain(
+    expect(listed(`rules: [{ name: R, when: [${damp}], response: [{ tell: T }] }]`)).toContain(
       '/sensors/humidity/bias',
     );
   });
 
   test('outdoors, windows, people and the clock are read as they are', () => {
-    expect(reading('{}', '{ room: outdoors, reading: temperature, below: 3 }')).toMatchObject({
+    expect(reading('{}', '{ room: outdoors, reading: temperature, under: 3 }')).toMatchObject({
       room: -1,
       sensor: PERFECT_SENSOR,
     });
@@ -105,10 +106,10 @@ describe('sensors', () => {
 
   test('what is derived from two errs by both', () => {
     const exact = '{ temperature: { noise: 0 }, humidity: { bias: 3, noise: 0 } }';
-    const water = '{ room: living, reading: absolute humidity, above: 9 g/m3 }';
+    const water = '{ room: living, reading: absolute humidity, over: 9 g/m3 }';
     // 3 % at 20 °C are 0.52 g/m3 and 0.88 K of dew point.
     expect(reading(exact, water).sensor.bias).toBeCloseTo(0.52, 2);
-    const dew = '{ room: living, reading: dew point, above: 12 }';
+    const dew = '{ room: living, reading: dew point, over: 12 }';
     expect(reading(exact, dew).sensor.bias).toBeCloseTo(0.9, 9);
   });
 
@@ -120,7 +121,7 @@ describe('sensors', () => {
       { holdOn: 300, delay: 0, missesAwake: 0.02, missesAsleep: 0.5 },
       null,
     ]);
-    const rule = '{ name: R, when: [{ presence: nobody }], then: [{ tell: gone }] }';
+    const rule = '{ name: R, when: [{ presence: nobody }], response: [{ tell: gone }] }';
     expect(automation(`rules: [${rule}]`).presenceSensors).not.toContain(null);
   });
 });
@@ -230,7 +231,7 @@ describe('habits and rules', () => {
     - { room: living, at: "07:00" }
     - { room: bedroom, on waking: bedroom, probability: 50 %, delay: 10 min, drier by: 1.5, not below: -5 }
     - { room: living, after: [shower, cooking], lasts: 20 }
-    - { name: stuffy, room: living, when: [{ room: living, reading: co2, above: 1000, below: 4000 }], until: [{ room: living, reading: co2, below: 700 }] }`);
+    - { name: stuffy, room: living, when: [{ room: living, reading: co2, over: 1000, under: 4000 }], until: [{ room: living, reading: co2, under: 700 }] }`);
     expect(airings.map(({ name, after }) => [name, after.by])).toEqual([
       ['bedroom on waking', 'waking'],
       ['living after shower, cooking', 'activity'],
@@ -238,7 +239,7 @@ describe('habits and rules', () => {
       ['stuffy', 'readings'],
     ]);
     expect(airings[0]).toMatchObject({
-      ...{ openings: [1], wide: 1, lasts: 600, probability: 0.5, delay: 600 },
+      ...{ openings: [1], openShare: 1, lasts: 600, probability: 0.5, delay: 600 },
       ...{ drierBy: 1.5, notBelow: -5, after: { room: 1 } },
     });
     expect(airings.slice(1, 3).map(({ after }) => after)).toMatchObject([
@@ -260,27 +261,27 @@ describe('habits and rules', () => {
     const { rules } = automation(`devices: { drier: { kind: dehumidifier, room: bedroom } }
 rules:
   - name: all
-    when: [{ room: living, reading: pm25, above: 0.05 mg/m3 }]
-    for: 1 h
+    when: [{ room: living, reading: pm25, over: 0.05 mg/m3 }]
+    on delay: 1 h
     gate: when somebody is home
-    then:
+    response:
       - { tell: hello }
       - { lamp: red }
       - { stop: drier }
-      - { open: living, wide: 50 %, lasts: 5 min, probability: 1, delay: 0 }
+      - { open: living, open share: 50 %, lasts: 5 min, probability: 1, delay: 0 }
       - { close: bedroom window, lasts: 2 h, probability: 1, delay: 1 }
       - { setpoint: off, room: bedroom }`);
     expect(rules[0]).toMatchObject({
       all: [{ value: 50 }],
-      dwell: 3600,
+      onDelay: 3600,
       gate: { present: 'at home', windowsShut: false },
     });
     expect(rules[0]!.actions).toEqual([
       { do: 'tell', what: 'hello' },
       { do: 'lamp', what: 'red' },
       { do: 'device', device: 0, on: false },
-      { do: 'window', openings: [0], wide: 0.5, lasts: 300, probability: 1, delay: 0 },
-      { do: 'window', openings: [1], wide: 0, lasts: 7200, probability: 1, delay: 60 },
+      { do: 'window', openings: [0], openShare: 0.5, lasts: 300, probability: 1, delay: 0 },
+      { do: 'window', openings: [1], openShare: 0, lasts: 7200, probability: 1, delay: 60 },
       { do: 'setpoint', room: 1, setpoint: 5 },
     ]);
   });

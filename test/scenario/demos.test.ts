@@ -13,7 +13,7 @@ describe.each(FILES)('%s', (file) => {
     );
     const scenario = read(file);
     expect(scenario.invented).toBe(true);
-    for (const { name, says } of scenario.plans) {
+    for (const { name, description: says } of scenario.plans) {
       expect(says).not.toBe('');
       const plan = preparePlan(scenario, { plan: name, set: [], files: new Map() });
       expect(plan.plan).toBe(name);
@@ -95,7 +95,7 @@ test('the terrace rehearses presence, a dehumidifier and four rules', () => {
   expect(lead).toEqual({ by: 'learned', most: 7200 });
 
   const dry = plan('dry-bedroom');
-  expect(dry.buys).toEqual([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
+  expect(dry.purchases).toEqual([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
   expect(dry.home.devices.map(({ room }) => dry.home.rooms[room]!.name)).toEqual(['main bedroom']);
   const [free] = dry.automation.deviceControls;
   const [gated] = plan('dry-bedroom-gated').automation.deviceControls;
@@ -116,7 +116,7 @@ test('the terrace rehearses presence, a dehumidifier and four rules', () => {
   const all = plan('all-together');
   expect(all.automation.rules).toEqual(rules('alerts'));
   expect(all.home.devices).toEqual(dry.home.devices);
-  expect(all.buys).toEqual(dry.buys);
+  expect(all.purchases).toEqual(dry.purchases);
   expect(all.automation.thermostats[0]).toMatchObject({
     windowDelay: 120,
     lead: { by: 'learned' },
@@ -136,5 +136,5 @@ test('the cottage has a fire on winter evenings, a price for its logs and cautio
     'purifier',
   ]);
   expect(plan('purifier-and-airing').automation.airings).toHaveLength(1);
-  expect(plan('purifier').buys.map(({ what }) => what)).toEqual(['purifier', 'filter']);
+  expect(plan('purifier').purchases.map(({ what }) => what)).toEqual(['purifier', 'filter']);
 });

@@ -63,8 +63,8 @@ describe('one wrong doubt, one line, whatever the number of plans', () => {
     ],
     [
       'what no run varies',
-      '/plans/base/buys/0/price: [1, 2]',
-      'h.yaml:11:3: doubts./plans/base/buys/0/price: expected a doubt about the home or its people, got plans, which no run varies',
+      '/plans/base/purchases/0/price: [1, 2]',
+      'h.yaml:11:3: doubts./plans/base/purchases/0/price: expected a doubt about the home or its people, got plans, which no run varies',
     ],
     [
       'one number',

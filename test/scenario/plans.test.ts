@@ -50,8 +50,8 @@ const PLANS = homeWith(`heating:
   hours: "06:00-22:00"
 plans:
   base: { change: {} }
-  cool: { says: less, change: { heating: { setpoint: 19 } }, buys: [{ what: jumper, price: 40, lasts: 4 years }] }
-  cool-out: { on: cool, change: { heating: { setback: 15, hours: null } } }`);
+  cool: { description: less, change: { heating: { setpoint: 19 } }, purchases: [{ what: jumper, price: 40, lasts: 4 years }] }
+  cool-out: { based on: cool, change: { heating: { setback: 15, hours: null } } }`);
 const prepare = (plan: string | null, set: string[] = []) =>
   preparePlan(readScenario(PLANS, 'h.yaml'), { plan, set, files: new Map() });
 const living = (plan: string | null, set: string[] = []) =>
@@ -69,7 +69,7 @@ describe('preparing', () => {
   test('a plan is laid on what it builds on', () => {
     expect(living('cool')?.spells[0]?.value).toBe(19);
     expect(living('cool-out')).toEqual({ base: 19, spells: [] });
-    expect(prepare('cool-out').buys).toEqual([{ what: 'jumper', price: 40, lastsYears: 4 }]);
+    expect(prepare('cool-out').purchases).toEqual([{ what: 'jumper', price: 40, lastsYears: 4 }]);
   });
 
   test('settings come last, in their order, with units', () => {
@@ -179,16 +179,16 @@ describe('plans as plans', () => {
   });
 
   test('one that builds on nobody, and two that build on one another', () => {
-    expect(plans('first: { on: frist-of-all, change: { step: 5 } }')[0]).toContain(
-      'plans.first.on: expected the name of another plan',
+    expect(plans('first: { based on: frist-of-all, change: { step: 5 } }')[0]).toContain(
+      'plans.first.based on: expected the name of another plan',
     );
     expect(
       plans(
-        'up: { on: down, change: { heating: { setpoint: 20 } } }\ndown: { on: up, change: { heating: { setpoint: 21 } } }',
+        'up: { based on: down, change: { heating: { setpoint: 20 } } }\ndown: { based on: up, change: { heating: { setpoint: 21 } } }',
       ),
     ).toEqual([
-      'h.yaml:9:13: plans.up.on: expected plans that do not build on themselves, got up on down on up',
-      'h.yaml:10:15: plans.down.on: expected plans that do not build on themselves, got down on up on down',
+      'h.yaml:9:19: plans.up.based on: expected plans that do not build on themselves, got up on down on up',
+      'h.yaml:10:21: plans.down.based on: expected plans that do not build on themselves, got down on up on down',
     ]);
   });
 

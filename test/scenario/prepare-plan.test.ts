@@ -301,7 +301,7 @@ describe('people and what they do', () => {
   test('airing opens what it names, for as long and as wide', () => {
     const { household, home } = prepared(
       homeWith(
-        'household: { airing: [{ room: bedroom, at: ["07:00", "21:00"], lasts: 15, wide: 50 %, days: weekdays }] }',
+        'household: { airing: [{ room: bedroom, at: ["07:00", "21:00"], lasts: 15, open share: 50 %, days: weekdays }] }',
       ),
     );
     const opened = household.openings.map(({ spells }) => spells.length);
@@ -317,13 +317,13 @@ describe('people and what they do', () => {
   test('airing, activities and stays of some months only', () => {
     const { household } = prepared(
       homeWith(`household:
-  people: [{ stays: [{ room: living, months: all year, from: "08:00", to: "09:00" }] }]
+  people: [{ schedule: [{ room: living, months: all year, from: "08:00", to: "09:00" }] }]
   activities:
     - { what: plants, months: [May, Jun-Aug] }
     - { what: cooking, months: Nov-Feb, at: "18:00", lasts: 30 }
   airing: [{ room: living, months: sept, at: "07:00", lasts: 10 }]`),
     );
-    expect(household.people[0]!.stays[0]).not.toHaveProperty('months');
+    expect(household.people[0]!.schedule[0]).not.toHaveProperty('months');
     expect(household.activities.map(({ when }) => when)).toEqual([
       [{ days: 127, months: 0b0000_1111_0000, from: 0, to: 1440 }],
       [{ days: 127, months: 0b1100_0000_0011, from: 1080, to: 1110 }],

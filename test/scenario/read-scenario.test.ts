@@ -8,7 +8,7 @@ test('the least that a person must say is enough', () => {
     'h.yaml',
   );
   expect(scenario.title).toBe('A');
-  expect(scenario.plans).toEqual([{ name: 'as-lived', says: '', on: null }]);
+  expect(scenario.plans).toEqual([{ name: 'as-lived', description: '', basedOn: null }]);
   expect(scenario.files).toEqual(['w.csv']);
 });
 
@@ -16,11 +16,11 @@ test('plans in the order of the file, and every file that any of them needs', ()
   const scenario = readScenario(
     homeWith(`money: { electricity: { prices: a.csv } }
 plans:
-  now: { says: as it is, change: {} }
-  other: { on: now, change: { money: { electricity: { prices: b.csv } } } }`),
+  now: { description: as it is, change: {} }
+  other: { based on: now, change: { money: { electricity: { prices: b.csv } } } }`),
     'h.yaml',
   );
-  expect(scenario.plans.map(({ name, on }) => [name, on])).toEqual([
+  expect(scenario.plans.map(({ name, basedOn: on }) => [name, on])).toEqual([
     ['now', null],
     ['other', 'now'],
   ]);
@@ -112,8 +112,8 @@ describe('one mistake, one line that says where, what was expected, what came an
     ],
     [
       'a person in two rooms at once',
-      'household: { people: [{ stays: [{ room: living, from: "06:00", to: "09:00" }, { room: bedroom, from: "08:30", to: "10:00" }] }] }',
-      'h.yaml:8:79: household.people #1.stays #2: expected a time apart from that of #1, got both on monday at 08:30',
+      'household: { people: [{ schedule: [{ room: living, from: "06:00", to: "09:00" }, { room: bedroom, from: "08:30", to: "10:00" }] }] }',
+      'h.yaml:8:82: household.people #1.schedule #2: expected a time apart from that of #1, got both on monday at 08:30',
     ],
     [
       'a word that is none of the choices',
@@ -251,7 +251,7 @@ heating: { setpoint: warm, source: boilr }
 household:
   people: [{ sleeps in: attic }]
 plans:
-  a: { on: nobody, change: { heating: { setpoint: 20 } } }
+  a: { based on: nobody, change: { heating: { setpoint: 20 } } }
   b: { change: { home: { rooms: { living: { flor area: 3 } } } } }`),
   );
   expect(problems.map((line) => line.split(': expected')[0])).toEqual([
@@ -259,7 +259,7 @@ plans:
     'h.yaml:9:22: heating.setpoint',
     'h.yaml:9:36: heating.source',
     'h.yaml:11:25: household.people #1.sleeps in',
-    'h.yaml:13:12: plans.a.on',
+    'h.yaml:13:18: plans.a.based on',
     'h.yaml:14:45: home.rooms.living.flor area in plan b',
   ]);
 });

@@ -1,4 +1,4 @@
-import { owningPerYear } from '../../src/measures/energy/owning-per-year.ts';
+import { purchaseCostPerYear } from '../../src/measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { mapping, readTolerantly } from '../../src/scenario/checks/tolerant-readers.ts';
 import { householdWater } from '../../src/scenario/edits/scale-household-water.ts';
@@ -19,14 +19,14 @@ import { somePlan } from './some-plan.ts';
  * Cold spots of the den: 300 h at 18 °C in the den and 2 L/day of water; 100 h less a kelvin, 300 h
  * more a litre (below 0 too, to stay straight); none with a dehumidifier or with daily airing; 50 h
  * less with a fan. Money: 1000 a year, 60 a kelvin of all thermostats, 40 a kelvin of the den's
- * alone, 300 kWh of a dehumidifier, 127.5 for airing, 20 for a fan, and owning without interest.
+ * alone, 300 kWh of a dehumidifier, 127.5 for airing, 20 for a fan, and purchase cost without interest.
  */
 
-/** 22.5 a year of owning, 90 a year of electricity at 0.3. */
+/** 22.5 a year of purchase cost, 90 a year of electricity at 0.3. */
 export const DRIER = '{ what: drier, price: 180, lasts: 8 }';
-export const DRY = `dry: { change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 } } }, buys: [${DRIER}] }`;
+export const DRY = `dry: { change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 } } }, purchases: [${DRIER}] }`;
 export const AIRED =
-  'aired: { change: { household: { airing: [{ rooms: all, at: ["07:00", "19:00"], lasts: 10, wide: 100 % }] } } }';
+  'aired: { change: { household: { airing: [{ rooms: all, at: ["07:00", "19:00"], lasts: 10, open share: 100 % }] } } }';
 
 /** Today's values; words of YAML. */
 export interface Today {
@@ -71,11 +71,11 @@ export function linearWorld(scenario: Scenario, files: ReadonlyMap<string, strin
     return {
       ...{
         name: prepared.plan,
-        says: prepared.says,
+        description: prepared.description,
         origin,
         variant: variant,
         prepared,
-        assumedBuys: [],
+        assumedPurchases: [],
       },
       raw: variantScenario(scenario, variant),
       measures: figures(variant),
@@ -90,7 +90,13 @@ function linearFigures(
   files: ReadonlyMap<string, string>,
   variant: PlanVariant,
 ): PlanMeasures {
-  const { plan, home, prices, buys, discountRate } = prepareVariant(scenario, files, variant);
+  const {
+    plan,
+    home,
+    prices,
+    purchases: buys,
+    discountRate,
+  } = prepareVariant(scenario, files, variant);
   const raw = variantScenario(scenario, variant);
   const heating = mapping(mapping(raw)['heating']);
   const all = degrees(heating['setpoint']);
@@ -105,9 +111,9 @@ function linearFigures(
   const spots = 300 - 100 * (den - 18) + 300 * (litres - 2) - (fan ? 50 : 0);
   const gas = 600 + 60 * (all - 18) + 40 * (den - all) + (aired ? 127.5 : 0) + (fan ? 20 : 0);
   const electricity = 400 + (drier === undefined ? 0 : 300 * price);
-  const owning = owningPerYear(buys, discountRate);
+  const purchaseCost = purchaseCostPerYear(buys, discountRate);
   const made = somePlan(plan, {
-    ...{ energy: gas + electricity, owning },
+    ...{ energy: gas + electricity, purchaseCost },
     den: { over: { cold_spot_hours_above_80_pct: drier !== undefined || aired ? 0 : spots } },
   });
   const ran = { electricity_kwh: 300, fuel_kwh: 0, water_kg: -450, heat_kwh: 0 };

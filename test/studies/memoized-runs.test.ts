@@ -27,14 +27,14 @@ describe('runs that are remembered', () => {
 
   test('other plans, settings, orders of settings and names are other runs', async () => {
     const { asked, run } = world();
-    const as = { name: 'warmer', says: '', buys: [] };
+    const as = { name: 'warmer', description: '', purchases: [] };
     const different: PlanVariant[] = [
       { plan: 'dry', set: [] },
       { plan: 'as-lived', set: [] },
       { plan: 'dry', set: ['/a=1', '/b=1'] },
       { plan: 'dry', set: ['/b=1', '/a=1'] },
       { plan: 'dry', set: [], as },
-      { plan: 'dry', set: [], as: { ...as, buys: [{ what: 'x', price: 1, lastsYears: 1 }] } },
+      { plan: 'dry', set: [], as: { ...as, purchases: [{ what: 'x', price: 1, lastsYears: 1 }] } },
     ];
     const found = await Promise.all(different.map(run));
     expect(asked).toEqual(different);

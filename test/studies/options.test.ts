@@ -4,7 +4,9 @@ import { InputProblems } from '../../src/units/problem.ts';
 import { AIRED, DRY, linearScenario, linearWorld } from './linear-world.ts';
 
 const world = () =>
-  linearWorld(linearScenario({ plans: ['as-lived: { says: as it is, change: {} }', AIRED, DRY] }));
+  linearWorld(
+    linearScenario({ plans: ['as-lived: { description: as it is, change: {} }', AIRED, DRY] }),
+  );
 const ask = (more: Partial<OptionsSetup> = {}, { asked: _, ...rest } = world()) =>
   allOptions({ ...rest, plans: ['as-lived', 'aired', 'dry'], set: [], ...more });
 const names = (options: readonly { readonly name: string }[]) => options.map(({ name }) => name);
@@ -16,8 +18,10 @@ describe('all that could be done', () => {
       ...['baseline as-lived', 'plan aired', 'plan dry'],
       ...['proposed warmer', 'proposed fan', 'proposed warmer-and-fan'],
     ]);
-    expect(options[0]!.says).toBe('as it is');
-    expect(options[4]!.says).toBe('an extract fan in the den that runs while it is humid there');
+    expect(options[0]!.description).toBe('as it is');
+    expect(options[4]!.description).toBe(
+      'an extract fan in the den that runs while it is humid there',
+    );
   });
 
   test('the first plan asked for is the baseline, which proposals build on', async () => {
@@ -52,18 +56,18 @@ describe('all that could be done', () => {
     const { asked, ...rest } = world();
     const options = await ask({}, { asked: [], ...rest });
     expect(asked).toEqual(options.map(({ variant }) => variant));
-    for (const { name, measures, prepared, says } of options) {
-      expect([measures.plan, prepared.plan, prepared.says]).toEqual([name, name, says]);
+    for (const { name, measures, prepared, description: says } of options) {
+      expect([measures.plan, prepared.plan, prepared.description]).toEqual([name, name, says]);
     }
   });
 
   test('prices that nobody gave are told apart from those of the scenario', async () => {
     const options = await ask();
-    const [fan] = options.find(({ name }) => name === 'fan')!.assumedBuys;
+    const [fan] = options.find(({ name }) => name === 'fan')!.assumedPurchases;
     expect(fan).toMatchObject({ what: 'extract fan, fitted', price_low: 120, price_high: 450 });
-    expect(options.find(({ name }) => name === 'fan')!.prepared.buys).toEqual([fan]);
+    expect(options.find(({ name }) => name === 'fan')!.prepared.purchases).toEqual([fan]);
     const dry = options.find(({ name }) => name === 'dry')!;
-    expect([dry.assumedBuys, dry.prepared.buys.length]).toEqual([[], 1]);
+    expect([dry.assumedPurchases, dry.prepared.purchases.length]).toEqual([[], 1]);
   });
 
   test('figures that come later are waited for', async () => {

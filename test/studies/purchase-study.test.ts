@@ -6,7 +6,7 @@ import { type PurchaseStudy, purchaseStudy } from '../../src/studies/purchase-st
 import { DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
 
 const VENTED =
-  'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } }, buys: [{ what: fan, price: 240, lasts: 12 }] }';
+  'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } }, purchases: [{ what: fan, price: 240, lasts: 12 }] }';
 const PRICE: DoubtfulInput = {
   ...{ path: '/money/electricity', value: 0.3, low: 0.25, high: 0.35, source: 'a guess' },
 };
@@ -28,7 +28,12 @@ const found = await studied({ inputs: [PRICE] });
 describe('a dehumidifier', () => {
   test('as a sum', () => {
     expect(found.about).toMatchObject({ device: 'drier', room: 'den', dries: true });
-    expect(found.sum).toMatchObject({ owning: 22.5, running: 90, heat_credit: 0, net: 112.5 });
+    expect(found.sum).toMatchObject({
+      purchase_cost: 22.5,
+      running: 90,
+      heat_credit: 0,
+      net: 112.5,
+    });
     expect(found.sum.drying).toMatchObject({ litres_per_year: 450 });
     expect(found.sum.drying.label_litres_a_day).toBeCloseTo(12, 9);
   });
@@ -43,8 +48,8 @@ describe('a dehumidifier', () => {
     const kelvin = (5 * 39) / 64;
     expect(found.equalSafety).toMatchObject({ warmer_by_k: kelvin, extra_per_year: 40 * kelvin });
     expect(found.warmer).toMatchObject({
-      ...{ name: 'den 3.0 K warmer', says: 'only the den is kept 3.0 K warmer' },
-      ...{ origin: 'as safe', assumedBuys: [] },
+      ...{ name: 'den 3.0 K warmer', description: 'only the den is kept 3.0 K warmer' },
+      ...{ origin: 'as safe', assumedPurchases: [] },
     });
   });
 
@@ -52,7 +57,7 @@ describe('a dehumidifier', () => {
     const { prepared, raw, measures, variant } = found.warmer!;
     expect(prepared.household.setpoints.map(({ base }) => base)).toEqual([18 + 195 / 64, 18]);
     expect([prepared.plan, measures.plan]).toEqual(['den 3.0 K warmer', 'den 3.0 K warmer']);
-    expect(prepared.says).toBe('only the den is kept 3.0 K warmer');
+    expect(prepared.description).toBe('only the den is kept 3.0 K warmer');
     expect(raw).toHaveProperty(['heating', 'rooms', 'den', 'setpoint'], 18 + 195 / 64);
     expect(variant.plan).toBe('as-lived');
     expect(measures.rooms['den']!.cold_spot_hours_above_80_pct).toBeLessThanOrEqual(0);
@@ -124,7 +129,7 @@ test('what does not dry is a sum and its doubts alone', async () => {
   const fan = await studied({ plans, about: 'vented', inputs: [PRICE] });
   expect(fan.about).toMatchObject({ device: 'fan', dries: false });
   // 20 a year by the bill, 240 over 12 years
-  expect(fan.sum).toMatchObject({ owning: 20, net: 40 });
+  expect(fan.sum).toMatchObject({ purchase_cost: 20, net: 40 });
   expect(fan.doubt.effects).toHaveLength(1);
   expect(fan).toMatchObject({ decision: null, flips: [], equalSafety: null, warmer: null });
   expect(fan.rivals).toEqual([]);

@@ -27,7 +27,7 @@ plans:
   as-lived: { change: {} }
   dry:
     change: { devices: { drier: { kind: dehumidifier, room: nook, label: 16, target: 50 % } } }
-    buys: [{ what: drier, price: 180, lasts: 8 }]
+    purchases: [{ what: drier, price: 180, lasts: 8 }]
 `;
 const scenario = readScenario(TEXT, 'damp.yaml');
 const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'saltmere.csv');
@@ -64,7 +64,7 @@ describe('a report of a real home', () => {
   test('the sum comes to what the two runs differ by', () => {
     const extra =
       purchase.about.option.measures.money.total_per_year - baseline!.measures.money.total_per_year;
-    expect(Math.abs(purchase.sum.net - extra)).toBeLessThan(0.0101); // owning and bill, a half each
+    expect(Math.abs(purchase.sum.net - extra)).toBeLessThan(0.0101); // purchase cost and bill, a half each
     expect(purchase.doubt.figure).toBeCloseTo(extra, 9);
     expect(purchase.doubt.effects).toHaveLength(2);
   });

@@ -10,14 +10,14 @@ export function somePlan(
   plan: string,
   figures: {
     energy?: number;
-    owning?: number;
+    purchaseCost?: number;
     useful?: number;
     hours?: number;
     den?: RoomFigures;
     bath?: RoomFigures;
   } = {},
 ): PlanMeasures {
-  const { energy = 1000, owning = 0, useful = 9000, hours = 8760 } = figures;
+  const { energy = 1000, purchaseCost = 0, useful = 9000, hours = 8760 } = figures;
   const perYear = hours === 8760 ? energy : (energy * 8766) / hours;
   return {
     scenario: 'Hand-made terrace',
@@ -36,8 +36,8 @@ export function somePlan(
       energy,
       winter_energy: 0.7 * energy,
       by_fuel: { gas: energy - 400, electricity: 400 },
-      owning_per_year: owning,
-      total_per_year: perYear + owning,
+      purchase_cost_per_year: purchaseCost,
+      total_per_year: perYear + purchaseCost,
     },
     carbon_kg: 2000,
     rooms: { den: someRoom(figures.den), bath: someRoom(figures.bath) },
@@ -49,7 +49,7 @@ export function somePlan(
       air_residual: 0,
       pollutant_residual: 0,
     },
-    second_opinion: {
+    handbook_cross_check: {
       heat_loss_coefficient_w_per_k: 200,
       degree_days_k_d: 2000,
       degree_day_heating_kwh: 9600,

@@ -29,7 +29,7 @@ interface Findings {
   };
   readonly plans: readonly {
     readonly plan: string;
-    readonly says: string;
+    readonly description: string;
     readonly hours: number;
   }[];
   /** Of the first plan. */
@@ -45,7 +45,7 @@ function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Fin
     weather: { file: weatherFile, title: weather.title, notes: weather.notes },
     plans: plans.map(({ plan, period }) => ({
       plan: plan.plan,
-      says: plan.says,
+      description: plan.description,
       hours: period.hours,
     })),
     assumed: plans[0]!.plan.assumed,
@@ -62,7 +62,7 @@ async function findingsText(found: Findings, width: number): Promise<string> {
     [
       { head: '', cells: found.plans.map((p) => p.plan), align: 'left' },
       { head: '[h]', cells: found.plans.map((p) => String(p.hours)) },
-      { head: '', cells: found.plans.map((p) => p.says), align: 'left' },
+      { head: '', cells: found.plans.map((p) => p.description), align: 'left' },
     ],
     Number.POSITIVE_INFINITY,
   );

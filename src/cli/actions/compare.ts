@@ -60,7 +60,11 @@ async function compareAll(io: Io, path: string, plans: readonly PlanRequest[]) {
       const request = byName.get(name)!;
       const { measures } = withinFormulas(path, () => runPlan(request, [progress.observe]));
       progress.next();
-      return { measures, buys: request.plan.buys, discountRate: request.plan.discountRate };
+      return {
+        measures,
+        purchases: request.plan.purchases,
+        discountRate: request.plan.discountRate,
+      };
     });
   } finally {
     progress.stop();

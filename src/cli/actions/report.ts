@@ -7,7 +7,7 @@ import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import { ownCheck } from '../own-check.ts';
 import { startRunCount } from '../run-count.ts';
 import type { Simulations } from '../simulations.ts';
-import { WrongCall } from '../wrong-call.ts';
+import { UsageError } from '../usage-error.ts';
 
 /** What may be said beside the scenario's name. */
 export interface ReportOptions {
@@ -64,7 +64,7 @@ async function placeOf(io: Io, path: string, { output }: ReportOptions): Promise
 function refuseAbout(name: string, known: readonly string[]): never {
   const near = nearestName(name, known);
   const which = known.length === 0 ? 'none does here' : `those that do are ${known.join(', ')}`;
-  throw new WrongCall(
+  throw new UsageError(
     `error: --about ${name}: no plan or proposal of that name brings a new device; ${which}` +
       (near === null ? '' : `\n(Did you mean ${near}?)`),
   );

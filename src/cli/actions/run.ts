@@ -5,8 +5,8 @@ import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { keepInputs } from '../keep-inputs.ts';
 import { loadPlans } from '../load-plans.ts';
-import { type AskedDays, refuseDaysAlone } from '../look-days.ts';
 import { ownCheck } from '../own-check.ts';
+import { type AskedDays, refuseDaysAlone } from '../plot-days.ts';
 import { startProgress } from '../progress.ts';
 import { withinFormulas } from '../within-formulas.ts';
 
@@ -17,12 +17,12 @@ export interface RunOptions extends AskedDays {
   readonly weather?: string;
   readonly trace?: string;
   readonly json?: true;
-  readonly look?: string;
+  readonly plot?: string;
 }
 
 /** Simulate one plan, print its figures, and write its series where asked. */
 export async function run(io: Io, path: string, options: RunOptions): Promise<void> {
-  if (options.look === undefined) refuseDaysAlone(options);
+  if (options.plot === undefined) refuseDaysAlone(options);
   const { plans, read } = await loadPlans(io, path, {
     ...options,
     plans: options.plan === undefined ? 'first' : [options.plan],
@@ -32,9 +32,9 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
   const { runPlan } = await import('../../studies/run-plan.ts');
   const request = plans[0]!;
   const trace = options.trace === undefined ? null : await startTrace(request.plan);
-  const look = options.look === undefined ? null : await startLook(request, options.look, options);
+  const plot = options.plot === undefined ? null : await startPlot(request, options.plot, options);
   const progress = await startProgress(io, [request.period.hours], 'plan');
-  const watchers: Observer[] = [progress, trace, look].flatMap((each) => each?.observe ?? []);
+  const watchers: Observer[] = [progress, trace, plot].flatMap((each) => each?.observe ?? []);
   let outcome: ReturnType<typeof runPlan>;
   try {
     outcome = withinFormulas(path, () => runPlan(request, watchers));
@@ -45,8 +45,8 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
   if (trace !== null) await io.writeWhole(options.trace!, trace.text());
   if (options.json) {
     io.out(jsonText(measures));
-  } else if (look !== null) {
-    io.out(`${look.text(io.width)}\n`);
+  } else if (plot !== null) {
+    io.out(`${plot.text(io.width)}\n`);
   } else {
     const { runTables } = await import('../../report/tables/run-tables.ts');
     io.out(`${runTables(measures, ran.ledger, io.width)}\n`);
@@ -54,9 +54,9 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
   ownCheck([measures]);
 }
 
-async function startLook(request: PlanRequest, room: string, days: AskedDays) {
-  const { lookAtRoom } = await import('../look-at-room.ts');
-  return lookAtRoom(request, room, days);
+async function startPlot(request: PlanRequest, room: string, days: AskedDays) {
+  const { plotRoom } = await import('../plot-room.ts');
+  return plotRoom(request, room, days);
 }
 
 async function startTrace({ home, household }: PreparedPlan) {

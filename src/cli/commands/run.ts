@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import type { RunOptions } from '../actions/run.ts';
 import type { Io } from '../io.ts';
-import { jsonOption, lookOption, setOption, weatherOption } from '../options.ts';
+import { jsonOption, plotOption, renamedOption, setOption, weatherOption } from '../options.ts';
 
 /** `run <scenario>`: simulate one plan, print its figures, and keep its series where asked. */
 export function runCommand(io: Io): Command {
@@ -9,7 +9,7 @@ export function runCommand(io: Io): Command {
     .summary('simulate one plan and print its figures')
     .description(
       'Simulate one plan over the period of the scenario: figures of the home and of each room, ' +
-        'where heat and water went, and a second opinion by handbook rules.',
+        'where heat and water went, and a handbook cross-check.',
     )
     .argument('<scenario>', 'scenario file (YAML)')
     .option('--plan <name>', 'plan to run; the first of the scenario where not given')
@@ -17,7 +17,8 @@ export function runCommand(io: Io): Command {
     .addOption(weatherOption())
     .option('--trace <file.csv>', 'also write hourly series here')
     .addOption(jsonOption())
-    .addOption(lookOption())
+    .addOption(plotOption())
+    .addOption(renamedOption('--look <room>', '--plot'))
     .option('--from <MM-DD>', 'first day of the picture; both left out, the coldest week')
     .option('--to <MM-DD>', 'last day of the picture')
     .addHelpText(
@@ -25,7 +26,7 @@ export function runCommand(io: Io): Command {
       '\nExamples:\n' +
         '  $ roombalance run scenarios/terrace.yaml --plan nineteen\n' +
         '  $ roombalance run scenarios/flat.yaml --set /heating/setpoint=18 --trace flat.csv\n' +
-        '  $ roombalance run scenarios/flat.yaml --look bedroom --from 01-09 --to 01-22',
+        '  $ roombalance run scenarios/flat.yaml --plot bedroom --from 01-09 --to 01-22',
     )
     .action(async (path: string, options: RunOptions) => {
       const { run } = await import('../actions/run.ts');

@@ -108,7 +108,7 @@ function openUp(habit: AiringHabit, j: number, windows: Windows, context: Contro
     const o = habit.openings[k]!;
     const drier = absoluteHumidity[home.openings[o]!.room]! - outdoor[OUTDOOR.absoluteHumidity]!;
     if (habit.drierBy !== null && !(drier >= habit.drierBy)) continue;
-    windows.hold(o, habit.wide, moment.utc + habit.lasts, j);
+    windows.hold(o, habit.openShare, moment.utc + habit.lasts, j);
     opened = true;
   }
   return opened;

@@ -56,7 +56,7 @@ export function createRules(
     }
     if (Number.isNaN(since[r]!)) since[r] = moment.utc;
     const held = moment.utc - since[r]!;
-    const { dwell, gate } = rules[r]!;
+    const { onDelay: dwell, gate } = rules[r]!;
     const room = gateRooms[r]!;
     const on = held >= dwell && gateIsOpen(gate, room, context.presence, windowOpen(windows, room));
     if (on && active[r] === 0) {

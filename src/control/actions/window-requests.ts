@@ -51,8 +51,8 @@ export function createWindowRequests(
       const { action, rule } = requests[k]!;
       for (let o = 0; o < action.openings.length; o++) {
         const end = moment.utc + action.lasts;
-        if (action.wide === 0) windows.shut(action.openings[o]!, end);
-        else windows.hold(action.openings[o]!, action.wide, end, airings.length + k);
+        if (action.openShare === 0) windows.shut(action.openings[o]!, end);
+        else windows.hold(action.openings[o]!, action.openShare, end, airings.length + k);
       }
       tally.actedOn(rule);
     }

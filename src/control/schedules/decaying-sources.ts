@@ -14,7 +14,7 @@ export function fillDecaying(day: DayInputs, source: DecayingSource, range: Step
     for (let q = 0; q < species.length; q++) {
       const amount = species[q]! * timeConstant;
       if (amount === 0) continue;
-      day.thingsSpecies[q]![s * day.rooms + room]! += decayingSource(
+      day.applianceSpecies[q]![s * day.rooms + room]! += decayingSource(
         amount,
         timeConstant,
         since,

@@ -42,9 +42,9 @@ export function createDemandAhead(
   function beginDay(start: number, steps: number): void {
     if (ahead === 0) return;
     seen = steps + ahead + 1;
-    const stretch = { clock: household.clock, start, dt, steps: seen };
-    fillSchedules(demand, household.setpoints, stretch);
-    if (asksForPeople) expectPeople(stretch);
+    const range = { clock: household.clock, start, dt, steps: seen };
+    fillSchedules(demand, household.setpoints, range);
+    if (asksForPeople) expectPeople(range);
     for (let i = 0; i < rooms; i++) {
       const { present } = thermostats[i]!.gate;
       if (present !== 'no matter') clearUnlessExpected(i, present === 'at home');

@@ -6,7 +6,7 @@ import { STREAM } from '../random-streams.ts';
 import { onHoliday } from './on-holiday.ts';
 import { eachStepWithin, MINUTES_PER_DAY, type StepRange, startsOn } from './step-range.ts';
 
-export type Stay = Person['stays'][number];
+export type Stay = Person['schedule'][number];
 
 /**
  * Every stay of a person as the days come: shifted, spent like a Sunday, spent out, away on holiday.
@@ -30,7 +30,7 @@ export function eachStay(
   for (let day = firstDay; day <= lastDay; day++) {
     const { out, spent, shift } = drawDay(person.irregular, luck, day);
     const dawn = day * SECONDS_PER_DAY + HINGE;
-    for (const stay of person.stays) {
+    for (const stay of person.schedule) {
       if (out && !isNight(stay)) continue;
       const reach = Math.ceil(stay.to / MINUTES_PER_DAY);
       for (let away = -reach; away <= 1; away++) {

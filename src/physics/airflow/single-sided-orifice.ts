@@ -6,7 +6,7 @@ import { GRAVITY } from './gravity.ts';
  *
  *     q = (Cd/3) A sqrt(g H |dT|/T), Cd = 0.6
  *
- * A second opinion beside singleSidedAiring; take the larger of this and singleSidedWindFlow.
+ * A cross-check beside singleSidedAiring; take the larger of this and singleSidedWindFlow.
  *
  * @param area  standing open [m2], 0 to 50
  * @param height  of the opening [m], 0 to 10

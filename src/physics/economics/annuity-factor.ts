@@ -29,11 +29,11 @@ export function annuityFactor(rate: number, years: number): number {
  * @returns [money/year]
  * @throws RangeError outside those ranges, or NaN
  */
-export function owningCost(price: number, rate: number, years: number): number {
-  requireWithin(price, [0, 1e12], 'owningCost: price', '');
+export function annualisedCost(price: number, rate: number, years: number): number {
+  requireWithin(price, [0, 1e12], 'annualisedCost: price', '');
   const factor = annuityFactor(rate, years);
   if (years > 0) return price / factor;
-  throw new RangeError(`owningCost: years must be above 0, got ${years}`);
+  throw new RangeError(`annualisedCost: years must be above 0, got ${years}`);
 }
 
 const RATES = [0, 1] as const;

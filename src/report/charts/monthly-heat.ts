@@ -51,7 +51,7 @@ const GROUP_OF: Readonly<Record<EnergyTerm, HeatGroup>> = {
   heating: 'heating',
   sun: 'sun',
   people: 'people',
-  things: 'devices',
+  appliances: 'devices',
   devices: 'devices',
   walls: 'walls, floor, roof',
   floors: 'walls, floor, roof',

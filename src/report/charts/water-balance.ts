@@ -24,7 +24,7 @@ const sumOf = (values: Float64Array): number => values.reduce((sum, value) => su
 
 const WAYS: Readonly<Record<WaterTerm, string>> = {
   people: 'people',
-  things: 'cooking, showers',
+  appliances: 'cooking, showers',
   drying: 'laundry, plants',
   devices: 'devices',
   leakage: 'leakage',

@@ -26,7 +26,7 @@ export function answerSection(input: ReportInput): Section {
     body: html`
 <p class="lead">${lead}</p>
 ${meaning(study)}
-${firmness(study)}
+${robustness(study)}
 ${reasonsMarkup(study, told === null ? null : reasons)}
 ${flips.length === 0 ? null : flipsTable(flips)}
 <h3>How sure is this?</h3>
@@ -42,19 +42,19 @@ function reasonsMarkup(study: ReportInput['study'], reasons: readonly string[] |
 }
 
 /** Whether the answer stands, and against what that was tried. */
-function firmness({ options, purchase }: ReportInput['study']): Html | null {
+function robustness({ options, purchase }: ReportInput['study']): Html | null {
   const decision = purchase?.decision ?? null;
   if (purchase === null || decision === null) return null;
   const { hours } = options[0]!.measures.period;
   if (yearsIn(hours) !== 1) {
-    return html`<p><b>This is not firm:</b> only ${Math.round(hours / 24)} days were simulated. Money and hours “a year” are these days scaled up, whatever their season; do not decide by them.</p>`;
+    return html`<p><b>This is not robust:</b> only ${Math.round(hours / 24)} days were simulated. Money and hours “a year” are these days scaled up, whatever their season; do not decide by them.</p>`;
   }
   if (decision.sure) {
-    return html`<p><b>This is firm as far as was tried:</b> none of the inputs in the table below turns it round at a likely value. All others were tried on the money alone.</p>`;
+    return html`<p><b>This is robust as far as was tried:</b> none of the inputs in the table below turns it round at a likely value. All others were tried on the money alone.</p>`;
   }
   return purchase.flips.some(({ likely }) => likely)
-    ? html`<p><b>This is not firm:</b> one input alone may well be such that it turns round; which one stands below.</p>`
-    : html`<p><b>This is not firm:</b> the next best option is nearer in money than doubtful inputs move it.</p>`;
+    ? html`<p><b>This is not robust:</b> one input alone may well be such that it turns round; which one stands below.</p>`
+    : html`<p><b>This is not robust:</b> the next best option is nearer in money than doubtful inputs move it.</p>`;
 }
 
 /** What the names in the answer stand for. */
@@ -65,8 +65,8 @@ function meaning({ options, purchase }: ReportInput['study']): Html {
     baseline!,
     ...options.filter(({ name }) => name === purchase?.decision?.instead),
   ];
-  const words = named.filter(({ says }) => says !== '');
-  return html`<p>${words.map(({ name, says }) => html`<b>${name}</b>: ${says}. `)}</p>`;
+  const words = named.filter(({ description }) => description !== '');
+  return html`<p>${words.map(({ name, description }) => html`<b>${name}</b>: ${description}. `)}</p>`;
 }
 
 /** What becomes of the room that the purchase is for. */

@@ -24,4 +24,4 @@ ${ofWeather.length === 0 ? null : html`<h3>Remarks on the weather</h3>${list(ofW
 }
 
 const remarksOf = ({ notices }: PlanMeasures): string[] =>
-  notices.filter(({ id }) => !id.startsWith('second-opinion-')).map(({ text }) => text);
+  notices.filter(({ id }) => !id.startsWith('handbook-cross-check-')).map(({ text }) => text);

@@ -19,7 +19,7 @@ export function doubtsSection(
     id: 'doubts',
     title: 'What could be different',
     body: html`
-<p>Each input that nobody knows exactly, once low and once high, all else as it is, with and without ${about.option.name}. The figure is the extra money a year beyond doing nothing, owning included: ${figureText(doubt.figure, 2)} ${currency} as it is; below 0 is saved.</p>
+<p>Each input that nobody knows exactly, once low and once high, all else as it is, with and without ${about.option.name}. The figure is the extra money a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${currency} as it is; below 0 is saved.</p>
 ${picture}
 ${figureTable({
   caption: 'Inputs low and high, largest effect first',

@@ -48,8 +48,8 @@ function moneyAndDoubt(
   { about, sum, doubt }: NonNullable<ReportStudy['purchase']>,
   currency: string,
 ): Drawable[] {
-  const years = Math.max(0, ...about.buys.map(({ lastsYears }) => Math.floor(lastsYears)));
-  const again = about.buys.flatMap(({ price, lastsYears }) => {
+  const years = Math.max(0, ...about.purchases.map(({ lastsYears }) => Math.floor(lastsYears)));
+  const again = about.purchases.flatMap(({ price, lastsYears }) => {
     const times = Math.max(0, Math.ceil(years / lastsYears) - 1);
     return Array.from({ length: times }, (_, k) => ({ price, afterYears: (k + 1) * lastsYears }));
   });

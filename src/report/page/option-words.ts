@@ -4,9 +4,9 @@ import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 
 /** Name of an option, where it comes from, and what it is. */
-export const optionName = ({ name, says, origin }: Option): Html =>
+export const optionName = ({ name, description, origin }: Option): Html =>
   html`<b>${name}</b>${ORIGIN[origin] === '' ? null : html` <i>${ORIGIN[origin]}</i>`}${
-    says === '' ? null : html`<br><small>${says}</small>`
+    description === '' ? null : html`<br><small>${description}</small>`
   }`;
 
 /** "12.34 GBP". */

@@ -34,8 +34,8 @@ ${figureTable({
     ...columns.map((column, k) => cell(column, option.measures, best[k]!)),
   ]),
 })}
-<div class="only-narrow">${list(options.filter(({ says }) => says !== '').map(({ name, says }) => html`<b>${name}</b>: ${says}`))}</div>
-<p><b>room h</b>: hours, added up over the rooms. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>cold spot</b> is the coldest place of a room's outer walls, where the air is most humid; mould can begin where it stays over 80 % there. <b>Money a day</b> is all money a year over 365; owning is the price of what is bought, spread over its life. <b>Proposed</b> options are the program's own, not the scenario's.</p>
+<div class="only-narrow">${list(options.filter(({ description }) => description !== '').map(({ name, description }) => html`<b>${name}</b>: ${description}`))}</div>
+<p><b>room h</b>: hours, added up over the rooms. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>cold spot</b> is the coldest place of a room's outer walls, where the air is most humid; mould can begin where it stays over 80 % there. <b>Money a day</b> is all money a year over 365; the purchase cost a year is the price of what is bought, spread over its life. <b>Proposed</b> options are the program's own, not the scenario's.</p>
 ${safetyNote(study.purchase)}`,
   };
 }
@@ -60,7 +60,7 @@ function columnsOf(options: readonly Option[], air: boolean): Column[] {
       of: ({ money }) => money.total_per_year / 365,
     },
     { head: `energy, ${winter} [${currency}]`, of: ({ money }) => money.winter_energy },
-    { head: `owning a year [${currency}]`, of: ({ money }) => money.owning_per_year },
+    { head: `purchase cost a year [${currency}]`, of: ({ money }) => money.purchase_cost_per_year },
     {
       ...{ head: `all money a year [${currency}]`, best: 'least' },
       of: ({ money }) => money.total_per_year,

@@ -20,7 +20,7 @@ export function purchaseInWords({ about, sum }: PurchaseStudy, baseline: Option)
     return [`${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'} room-hours ${words}`];
   });
   return [
-    `${name} ${sum.net < 0 ? 'saves' : 'costs'} ${money} a year, owning included.`,
+    `${name} ${sum.net < 0 ? 'saves' : 'costs'} ${money} a year, purchase cost included.`,
     changes.length === 0
       ? 'It changes no kind of hours by 24 room-hours or more.'
       : `Against ${baseline.name} there are ${changes.join('; ')}, in ${figureText(measures.period.hours / 24, 0)} days.`,

@@ -13,7 +13,7 @@ export function purchaseSection(purchase: PurchaseStudy, pictures: Html): Sectio
     id: 'purchase',
     title: 'The purchase',
     body: html`
-<p>${about.option.says === '' ? about.option.name : `${about.option.name}: ${about.option.says}`}. All sums are for a year.</p>
+<p>${about.option.description === '' ? about.option.name : `${about.option.name}: ${about.option.description}`}. All sums are for a year.</p>
 ${list(facts(purchase))}
 ${figureTable({
   caption: 'The sum; lines with a sign are added up',
@@ -26,7 +26,7 @@ ${figureTable({
     adds ? signedText(value, 2) : '',
   ]),
 })}
-<p><b>By hand:</b> price over the years it is divided by is owning; kWh times their price is running;${flatFuels(purchase)} the column “added” gives the net. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
+<p><b>By hand:</b> price over the years it is divided by is the purchase cost a year; kWh times their price is running;${flatFuels(purchase)} the column “added” gives the net. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
 <p><b>Heat credit.</b> What the device gives to the room as heat is credited once: as the fuel that heating burns less, from two runs of the whole home. Vapour that came from the same room's laundry or walls took its heat from that room when it evaporated; both runs know that, and it is no gain when the device sets it free again.</p>
 ${electricHeat(purchase)}
 ${worthWords(purchase)}
@@ -55,23 +55,23 @@ function electricHeat({ about }: PurchaseStudy): Html | null {
 }
 
 function facts({ about, sum: { drying, price } }: PurchaseStudy): string[] {
-  const { option, buys, device } = about;
+  const { option, purchases, device } = about;
   const { measures } = option;
   const { label_litres_a_day: label, litres_a_day_running: here, litres_per_kwh } = drying;
   return [
-    ...(buys.length === 0
+    ...(purchases.length === 0
       ? [
-          `No price is known in ${measures.money.currency}, so that owning is counted as nothing. Give the plan a price under “buys”.`,
+          `No price is known in ${measures.money.currency}, so that the purchase cost is counted as nothing. Give the plan a price under “purchases”.`,
         ]
-      : buys.map(
+      : purchases.map(
           ({ what, price: each, lastsYears }) =>
             `${what}: ${moneyText(each, measures)}, lasts ${lastsYears} ${lastsYears === 1 ? 'year' : 'years'}`,
         )),
-    ...option.assumedBuys.map(
+    ...option.assumedPurchases.map(
       ({ what, price_low, price_high, source }) =>
         `The price of the ${what} is assumed; it may be ${price_low} to ${price_high} ${measures.money.currency} (${source}).`,
     ),
-    ...(buys.length > 1 ? [`All that is bought: ${moneyText(price, measures)}`] : []),
+    ...(purchases.length > 1 ? [`All that is bought: ${moneyText(price, measures)}`] : []),
     `${device} (${about.room}) runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,
     ...(here === null || drying.litres_per_year <= 0
       ? []

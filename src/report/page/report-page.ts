@@ -5,6 +5,7 @@ import { doubtsSection } from './doubts-section.ts';
 import { drawAlone, drawTwice } from './draw-twice.ts';
 import { boughtPlan, drawables } from './drawables.ts';
 import { figure } from './figure.ts';
+import { handbookCrossCheckSection } from './handbook-cross-check-section.ts';
 import { html, raw } from './html.ts';
 import { methodSection } from './method-section.ts';
 import { optionsSection } from './options-section.ts';
@@ -15,7 +16,6 @@ import { firstChoice } from './pictures.ts';
 import { picturesSection } from './pictures-section.ts';
 import { purchaseSection } from './purchase-section.ts';
 import type { ReportInput } from './report-input.ts';
-import { secondOpinionSection } from './second-opinion-section.ts';
 
 /** A report, and its pictures as files of their own. */
 export interface Report {
@@ -24,7 +24,7 @@ export interface Report {
 }
 
 /**
- * The report of a study as one page: answer, options, purchase, pictures, second opinion, doubts,
+ * The report of a study as one page: answer, options, purchase, pictures, handbook cross-check, doubts,
  * cautions, assumptions, method. It is whole without its script, which only lets readers choose and
  * point.
  */
@@ -48,7 +48,7 @@ export async function reportPage(input: ReportInput): Promise<Report> {
       data,
       choice,
     ),
-    secondOpinionSection(input),
+    handbookCrossCheckSection(input),
     ...(purchase === null ? [] : [doubtsSection(study, purchase, html`${placed(DOUBT)}`)]),
     cautionsSection(input),
     assumptionsSection(study),

@@ -75,7 +75,7 @@ function sumRooms(values: Float64Array, rooms: number, factor: number): number[]
 const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
   heating: 'heating',
   people: 'people',
-  things: 'appliances',
+  appliances: 'appliances',
   devices: 'devices',
   sun: 'sun',
   walls: 'walls',
@@ -92,7 +92,7 @@ const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
 
 const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
   people: 'people',
-  things: 'cooking, showers',
+  appliances: 'cooking, showers',
   drying: 'laundry, plants',
   devices: 'devices',
   leakage: 'leakage',

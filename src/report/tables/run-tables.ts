@@ -5,18 +5,18 @@ import { alertsTable } from './alerts-table.ts';
 import { arrivalsTable } from './arrivals-table.ts';
 import { assumedTable } from './assumed-table.ts';
 import { devicesTable } from './devices-table.ts';
+import { handbookCrossCheckTable } from './handbook-cross-check-table.ts';
 import { energyLedgerTable, waterLedgerTable } from './ledger-table.ts';
 import { periodText } from './period-text.ts';
 import { remarkList } from './remark-list.ts';
 import { roomsTable } from './rooms-table.ts';
 import { type FigureRow, rowTable } from './row-table.ts';
-import { secondOpinionTable } from './second-opinion-table.ts';
 import { textTable, WIDTH } from './text-table.ts';
 
 /** Everything one run has to say, as plain text; parts that are empty are left out. */
 export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH): string {
   const rooms = Object.keys(measures.rooms);
-  const notices = measures.notices.filter(({ id }) => !id.startsWith('second-opinion-'));
+  const notices = measures.notices.filter(({ id }) => !id.startsWith('handbook-cross-check-'));
   const parts: readonly (readonly [string, string])[] = [
     [`${measures.scenario}: ${measures.plan}`, periodText(measures)],
     ['Whole home', homeTable(measures, width)],
@@ -27,7 +27,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
     ['Rules', alertsTable(measures.alerts, width)],
     ['Where the heat went, plus is into the room [kWh]', energyLedgerTable(ledger, rooms, width)],
     ['Where the water went, plus is into the room [kg]', waterLedgerTable(ledger, rooms, width)],
-    ['Second opinion', secondOpinionTable(measures, width)],
+    ['Handbook cross-check', handbookCrossCheckTable(measures, width)],
     ['Balances, a check of the program on itself', balanceTable(measures, width)],
     ['Assumed, because the scenario does not say', assumedTable(measures.assumed, width)],
     ['Cautions', remarkList(measures.cautions, width)],
@@ -66,7 +66,7 @@ function homeTable(measures: PlanMeasures, width: number): string {
       : [row('electricity of devices', ofDevices, 'kWh')]),
     ...Object.entries(money.by_fuel).map(([fuel, sum]) => row(`${fuel} bill`, sum, money.currency)),
     row('all energy', money.energy, money.currency),
-    row('owning what was bought', money.owning_per_year, `${money.currency}/year`),
+    row('purchase cost a year', money.purchase_cost_per_year, `${money.currency}/year`),
     row('all money', money.total_per_year, `${money.currency}/year`),
     row('carbon', carbon_kg, 'kg CO2e'),
   ];

@@ -24,7 +24,7 @@ export function airingHabits(
     const common = {
       name: habit.name ?? nameOf(habit),
       openings: [...opened(habit, openings, plans)],
-      wide: defaults.number(at('wide'), habit.wide, AIRING.wide),
+      openShare: defaults.number(at('open share'), habit['open share'], AIRING.openShare),
       lasts: 60 * defaults.number(at('lasts'), habit.lasts, AIRING.lasts),
       until: (habit.until ?? []).map(condition),
       probability,

@@ -18,7 +18,7 @@ export function openingLines(
     if (habit.at === undefined) return [];
     const at = (key: string) => ['household', 'airing', k, key];
     const lasts = defaults.number(at('lasts'), habit.lasts, AIRING.lasts);
-    const value = defaults.number(at('wide'), habit.wide, AIRING.wide);
+    const value = defaults.number(at('open share'), habit['open share'], AIRING.openShare);
     const { days, months } = habit;
     const spells = habit.at.map((from) => ({
       ...spellOf(days, from, from + lasts, months),

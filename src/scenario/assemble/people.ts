@@ -37,7 +37,7 @@ export function people(
     const who = person.who ?? 'adult';
     return {
       name: person.name ?? `${who} ${k + 1}`,
-      stays: staysOf(person, plans, { defaults: defaults, index: k }),
+      schedule: staysOf(person, plans, { defaults: defaults, index: k }),
       awake: output(awake, BODY_SHARE[who], species),
       asleep: output(asleep, BODY_SHARE[who], species),
       ...irregular(person, k, defaults),
@@ -71,9 +71,9 @@ function staysOf(
   person: PersonData,
   plans: readonly RoomPlan[],
   listed?: { readonly defaults: Defaults; readonly index: number },
-): Person['stays'] {
-  if (person.stays !== undefined) {
-    return person.stays.map(({ room, days, months, from, to, asleep = false }) => ({
+): Person['schedule'] {
+  if (person.schedule !== undefined) {
+    return person.schedule.map(({ room, days, months, from, to, asleep = false }) => ({
       ...spellOf(days, from, to, months),
       room: indexOf(room, plans),
       asleep,

@@ -13,12 +13,12 @@ export function ruleWindowFindings(
   const rooms = new Set(openings.map(({ room }) => plans[room]!.name));
   const names = [...rooms, ...openings.map(({ name }) => name)];
   return (data.rules ?? []).flatMap((rule, r) =>
-    rule.then.flatMap((action, a): Finding[] => {
+    rule.response.flatMap((action, a): Finding[] => {
       const key = action.open === undefined ? 'close' : 'open';
       const name = action[key];
       if (name === undefined || openingsCalled(name, openings, plans).length > 0) return [];
       const expected = `a room with a window that opens, or an opening: ${names.join(', ')}`;
-      return [{ path: ['rules', r, 'then', a, key], expected, names }];
+      return [{ path: ['rules', r, 'response', a, key], expected, names }];
     }),
   );
 }

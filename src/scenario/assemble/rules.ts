@@ -18,15 +18,17 @@ export function rules(
   plans: readonly RoomPlan[],
   context: ControlContext,
 ): Rule[] {
-  return (data.rules ?? []).map(({ name, when, for: dwell = 0, gate = OPEN_GATE, then }, r) => ({
-    name,
-    all: when.map(context.condition),
-    dwell: 60 * dwell,
-    gate,
-    actions: then.map((action, a) =>
-      actionOf(action, ['rules', r, 'then', a], { data, home, plans, context }),
-    ),
-  }));
+  return (data.rules ?? []).map(
+    ({ name, when, 'on delay': delay = 0, gate = OPEN_GATE, response }, r) => ({
+      name,
+      all: when.map(context.condition),
+      onDelay: 60 * delay,
+      gate,
+      actions: response.map((action, a) =>
+        actionOf(action, ['rules', r, 'response', a], { data, home, plans, context }),
+      ),
+    }),
+  );
 }
 
 interface RuleContext {
@@ -55,7 +57,10 @@ function actionOf(
     return {
       do: 'window',
       openings: openingsCalled(window, home.openings, plans),
-      wide: open === undefined ? 0 : defaults.number([...path, 'wide'], action.wide, AIRING.wide),
+      openShare:
+        open === undefined
+          ? 0
+          : defaults.number([...path, 'open share'], action['open share'], AIRING.openShare),
       lasts: 60 * number('lasts', lasts),
       probability: number('probability', ACTING.probability),
       delay: 60 * number('delay', ACTING.delay),

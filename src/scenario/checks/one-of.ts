@@ -61,9 +61,9 @@ export function oneOfFindings(raw: UncheckedMapping): Finding[] {
     findings.push(...clockHabitFindings(mapping(habit), path));
   });
   items(household['people']).forEach((person, k) => {
-    if (!('stays' in mapping(person) && 'pattern' in mapping(person))) return;
+    if (!('schedule' in mapping(person) && 'pattern' in mapping(person))) return;
     const path = ['household', 'people', k, 'pattern'];
-    findings.push({ path, expected: 'either a pattern or stays', got: 'both' });
+    findings.push({ path, expected: 'either a pattern or a schedule', got: 'both' });
   });
   return findings;
 }

@@ -33,7 +33,7 @@ export function overlapFindings(raw: UncheckedMapping): Finding[] {
     check(mapping(doorway)['open'], ['home', 'doorways', k, 'open']);
   });
   items(mapping(raw['household'])['people']).forEach((person, k) => {
-    check(mapping(person)['stays'], ['household', 'people', k, 'stays']);
+    check(mapping(person)['schedule'], ['household', 'people', k, 'schedule']);
   });
   for (const [name, device] of Object.entries(mapping(raw['devices']))) {
     check(mapping(device)['hours'], ['devices', name, 'hours']);

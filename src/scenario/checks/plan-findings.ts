@@ -20,11 +20,13 @@ export function planFindings(raw: UncheckedMapping, checked: readonly string[]):
     if ('missing' in chain) {
       if (chain.missing.child !== name) return [];
       const expected = `the name of another plan: ${names.filter((n) => n !== name).join(', ')}`;
-      return [{ path: [...at, 'on'], expected, names }];
+      return [{ path: [...at, 'based on'], expected, names }];
     }
     if ('cycle' in chain) {
       const got = [...chain.cycle, chain.cycle[0]].join(' on ');
-      return [{ path: [...at, 'on'], expected: 'plans that do not build on themselves', got }];
+      return [
+        { path: [...at, 'based on'], expected: 'plans that do not build on themselves', got },
+      ];
     }
     if (!isMapping(change)) return [];
     const fixed = FIXED.filter((key) => key in change).map((key) => ({

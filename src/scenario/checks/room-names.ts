@@ -49,8 +49,8 @@ export function roomNameFindings(raw: UncheckedMapping): Finding[] {
     const at = ['household', 'people', k];
     room(mapping(person)['sleeps in'], [...at, 'sleeps in']);
     room(mapping(person)['lives in'], [...at, 'lives in']);
-    items(mapping(person)['stays']).forEach((stay, s) => {
-      room(mapping(stay)['room'], [...at, 'stays', s, 'room']);
+    items(mapping(person)['schedule']).forEach((stay, s) => {
+      room(mapping(stay)['room'], [...at, 'schedule', s, 'room']);
     });
   });
   items(household['activities']).forEach((activity, k) => {

@@ -42,12 +42,12 @@ function rangesOf(value: unknown): Map<string, Range> {
       ? READING_UNITS[reading as Reading]
       : undefined;
     if (unit === undefined) continue;
-    const level = (key: 'above' | 'below') => {
+    const level = (key: 'over' | 'under') => {
       const own = readTolerantly(condition[key], unit);
       const cleared = readTolerantly(clear, unit);
       return Number.isNaN(own) || Number.isNaN(cleared) ? own : cleared;
     };
-    add(`${room} ${reading}`, level('above'), level('below'));
+    add(`${room} ${reading}`, level('over'), level('under'));
   }
   return ranges;
 }

@@ -30,8 +30,8 @@ function actionFindings(raw: UncheckedMapping, rule: UncheckedMapping, at: Path)
   const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
   const given = readTolerantly(mapping(raw['heating'])['frost guard'], '°C');
   const frost = Number.isNaN(given) ? FROST_GUARD.value : given;
-  return items(rule['then']).flatMap((action, a): Finding[] => {
-    const path = [...at, 'then', a];
+  return items(rule['response']).flatMap((action, a): Finding[] => {
+    const path = [...at, 'response', a];
     const findings: Finding[] = [];
     const { room, setpoint } = mapping(action);
     for (const key of ['run', 'stop']) {
@@ -60,9 +60,9 @@ function contradictions(earlier: UncheckedMapping, rule: UncheckedMapping, at: P
   const against = itself
     ? 'nothing against what the same rule does'
     : `nothing against rule ${JSON.stringify(earlier['name'])}, which may hold as well`;
-  return items(rule['then']).flatMap((action, a): Finding[] => {
-    const path = [...at, 'then', a];
-    const others = items(earlier['then']).slice(0, itself ? a : undefined);
+  return items(rule['response']).flatMap((action, a): Finding[] => {
+    const path = [...at, 'response', a];
+    const others = items(earlier['response']).slice(0, itself ? a : undefined);
     return others.flatMap((other) =>
       clash(mapping(other), mapping(action)).map(([key, got]) => ({
         path: [...path, key],

@@ -31,9 +31,13 @@ const habitsOf = (raw: unknown): readonly unknown[] =>
   items(mapping(mapping(raw)['household'])['airing']);
 
 function isShortAndWide(habit: unknown): boolean {
-  const { at, lasts = AIRING.lasts.value, wide = AIRING.wide.value } = mapping(habit);
+  const {
+    at,
+    lasts = AIRING.lasts.value,
+    [OPEN_SHARE]: open = AIRING.openShare.value,
+  } = mapping(habit);
   const often = items(at).length >= 2;
-  return often && readTolerantly(lasts, 'min') <= 30 && readTolerantly(wide, '-') >= 0.5;
+  return often && readTolerantly(lasts, 'min') <= 30 && readTolerantly(open, '-') >= 0.5;
 }
 
 function roomsOf(habit: unknown, all: readonly string[]): readonly string[] {
@@ -42,4 +46,5 @@ function roomsOf(habit: unknown, all: readonly string[]): readonly string[] {
   return [...items(rooms), ...(room === undefined ? [] : [room])].map(String);
 }
 
-const TWICE_A_DAY = { rooms: 'all', at: ['07:30', '19:00'], lasts: 10, wide: 1 };
+const OPEN_SHARE = 'open share';
+const TWICE_A_DAY = { rooms: 'all', at: ['07:30', '19:00'], lasts: 10, [OPEN_SHARE]: 1 };

@@ -30,7 +30,7 @@ export const airingModel = section(
     after: names('Activities whose end asks for it').optional(),
     'on waking': text('Room in which the first sleeper to get up does it').optional(),
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
-    wide: quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
+    'open share': quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
     until: conditions('Shut earlier once all of these hold').optional(),
     probability: quantity('-', { min: 0, max: 1 }, 'Chance that somebody does it').optional(),
     delay: quantity('min', { min: 0, max: 1440 }, 'From the occasion to the window').optional(),

@@ -48,9 +48,11 @@ const LEVEL_WORDS = 'a number, or text with a unit of the reading';
 const conditionShape = {
   room: text('Name of a room, or outdoors; left out, the home as a whole').optional(),
   reading: choice(READINGS, 'What is read').optional(),
-  above: level('Met above this').optional(),
-  below: level('Met below this').optional(),
-  clear: level('Once met, it stays met until the reading is back at this').optional(),
+  over: level('Met over this level').optional(),
+  under: level('Met under this level').optional(),
+  clear: level(
+    'Once met, it stays met until the reading is back at this level: its deadband',
+  ).optional(),
   windows: choice(['open', 'closed'], 'Any window of the room open, or all closed').optional(),
   presence: choice(['somebody', 'nobody'], 'What the presence sensor says').optional(),
   after: clock('Not earlier in the day').optional(),
@@ -93,13 +95,13 @@ const conditionModel = section(conditionShape, 'One condition').transform((given
 type Say = (path: string[], message: string, more?: object) => void;
 type Edge = (quantity: Quantity, is: 'above' | 'below', value: number) => ConditionData;
 type Levels = {
-  readonly [K in 'above' | 'below' | 'clear']?: number | string | undefined;
+  readonly [K in 'over' | 'under' | 'clear']?: number | string | undefined;
 } & { readonly room?: string | undefined };
 
 /** One edge or, where it has to lie between two levels, both. */
 function readingEdges(reading: Reading, given: Levels, say: Say, edge: Edge): ConditionData[] {
   const unit = READING_UNITS[reading];
-  const read = (key: 'above' | 'below' | 'clear') => {
+  const read = (key: 'over' | 'under' | 'clear') => {
     const written = given[key];
     if (written === undefined) return undefined;
     const result = readQuantity(written, unit);
@@ -108,27 +110,27 @@ function readingEdges(reading: Reading, given: Levels, say: Say, edge: Edge): Co
     say([key], expected, { got, hint });
     return Number.NaN;
   };
-  const [above, below, clear] = [read('above'), read('below'), read('clear')];
+  const [over, under, clear] = [read('over'), read('under'), read('clear')];
   if (given.room === undefined) say([], 'the room whose reading it is, or outdoors');
   if (given.room === 'outdoors' && reading === 'humidity above outdoors') {
     say(['reading'], 'humidity above outdoors of a room');
   }
-  if (above === undefined && below === undefined) say([], 'a level: above, below or both');
-  if (above !== undefined && below !== undefined) {
-    if (above >= below) say(['below'], `a level over that of above (${above})`);
-    if (clear !== undefined) say(['clear'], 'no clear level where above and below are both given');
+  if (over === undefined && under === undefined) say([], 'a level: over, under or both');
+  if (over !== undefined && under !== undefined) {
+    if (over >= under) say(['under'], `a level greater than that of over (${over})`);
+    if (clear !== undefined) say(['clear'], 'no clear level where over and under are both given');
   } else if (clear !== undefined) {
-    if (above !== undefined && clear > above) say(['clear'], `a clear level of ${above} or less`);
-    if (below !== undefined && clear < below) say(['clear'], `a clear level of ${below} or more`);
+    if (over !== undefined && clear > over) say(['clear'], `a clear level of ${over} or less`);
+    if (under !== undefined && clear < under) say(['clear'], `a clear level of ${under} or more`);
   }
   const quantity = reading === 'humidity' ? 'relative humidity' : reading;
   const edges: ConditionData[] = [];
-  if (above !== undefined) edges.push(edge(quantity, 'above', above));
-  if (below !== undefined) edges.push(edge(quantity, 'below', below));
+  if (over !== undefined) edges.push(edge(quantity, 'above', over));
+  if (under !== undefined) edges.push(edge(quantity, 'below', under));
   return edges.map((one) => (clear === undefined ? one : { ...one, clear }));
 }
 
-const WORDS = 'a list of conditions, such as [{ room: bedroom, reading: humidity, above: 65 }]';
+const WORDS = 'a list of conditions, such as [{ room: bedroom, reading: humidity, over: 65 }]';
 
 /** Conditions that must all be met. */
 export const conditions = (says: string) =>

@@ -68,7 +68,7 @@ const personModel = section(
     pattern: choice(PATTERNS, 'Where this person is by the clock').optional(),
     'sleeps in': text('Name of a room').optional(),
     'lives in': text('Name of the room used by day').optional(),
-    stays: list(
+    schedule: list(
       section(
         {
           room: text('Name of a room'),

@@ -19,7 +19,7 @@ const actionModel = section(
       'What the thermostat of the room is set to while the rule holds',
     ).optional(),
     room: text('Whose setpoint').optional(),
-    wide: quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
+    'open share': quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long it stays so').optional(),
     probability: quantity('-', { min: 0, max: 1 }, 'Chance that somebody does it').optional(),
     delay: quantity('min', { min: 0, max: 1440 }, 'From being told to doing it').optional(),
@@ -31,8 +31,8 @@ const actionModel = section(
     context.addIssue({ code: 'custom', message, path });
   if (deeds.length !== 1) say(`exactly one of: ${DEEDS.join(', ')}`);
   const atWindow = given.open !== undefined || given.close !== undefined;
-  for (const key of ['wide', 'lasts', 'probability', 'delay'] as const) {
-    const belongs = key === 'wide' ? given.open !== undefined : atWindow;
+  for (const key of ['open share', 'lasts', 'probability', 'delay'] as const) {
+    const belongs = key === 'open share' ? given.open !== undefined : atWindow;
     if (given[key] !== undefined && !belongs) say(`${key} only beside open or close`, key);
   }
   if (given.setpoint !== undefined && given.room === undefined) {
@@ -55,15 +55,18 @@ export const ruleModel = section(
     when: conditions('All of them must be met').refine((all) => all.length > 0, {
       error: 'at least one condition',
     }),
-    for: quantity('min', { min: 0, max: 10_080 }, 'How long before it fires').optional(),
+    'on delay': quantity(
+      'min',
+      { min: 0, max: 10_080 },
+      'How long the conditions must have held before it fires',
+    ).optional(),
     gate: gate('When it may fire; its room is that of the first condition').optional(),
-    // biome-ignore lint/suspicious/noThenProperty: a key of the file, never awaited
-    then: list(actionModel, 'a list of things to do', 'What it does').refine(
+    response: list(actionModel, 'a list of things to do', 'What it does').refine(
       (all) => all.length > 0,
       { error: 'at least one thing to do' },
     ),
   },
-  'A rule: when all of this holds for so long, do that',
+  'A rule: once all conditions have held for the on delay, this is the response',
 );
 
 export type ActionData = z.output<typeof actionModel>;

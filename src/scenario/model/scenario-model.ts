@@ -52,12 +52,12 @@ const homeModel = section(
 
 export const planModel = section(
   {
-    says: text('What the plan asks, in one sentence').optional(),
-    on: text('Name of the plan that this one changes further').optional(),
+    description: text('What the plan asks, in one sentence').optional(),
+    'based on': text('Name of the plan that this one changes further').optional(),
     change: z
       .record(z.string(), z.unknown(), { error: () => 'a mapping shaped like this file' })
       .describe('Only what differs: a merge patch (RFC 7386) of this file; null removes'),
-    buys: list(
+    purchases: list(
       section(
         {
           what: text('What is bought'),

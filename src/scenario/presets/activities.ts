@@ -163,7 +163,7 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
 };
 
 /** An airing: how long [min] and how wide [-] where nobody says. */
-export const AIRING: Readonly<Record<'lasts' | 'wide', Preset>> = {
+export const AIRING: Readonly<Record<'lasts' | 'openShare', Preset>> = {
   lasts: { value: 10, low: 5, high: 15, source: 'airing guidance: 5 to 15 minutes by season' },
-  wide: { value: 1, low: 0.5, high: 1, source: COMMON },
+  openShare: { value: 1, low: 0.5, high: 1, source: COMMON },
 };

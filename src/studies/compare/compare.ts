@@ -1,5 +1,5 @@
 import { coldArrivalHours, dampEmptyHours, roomHours } from '../../measures/comfort/room-hours.ts';
-import type { Buy } from '../../measures/energy/owning-per-year.ts';
+import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
@@ -18,7 +18,7 @@ interface PlanDifference {
   readonly useful_kwh: number;
   /** Over the period, standing charges included. */
   readonly energy_money: number;
-  /** Energy scaled to a year, and owning what was bought. */
+  /** Energy scaled to a year, and purchase cost a year. */
   readonly total_money_per_year: number;
   readonly humidity_high_hours: number;
   readonly temperature_low_hours: number;
@@ -39,7 +39,7 @@ interface PlanDifference {
 
 /** What was bought for a plan, and the discount rate for the years to come. [1/year] */
 export interface Purchases {
-  readonly buys: readonly Buy[];
+  readonly purchases: readonly Purchase[];
   readonly discountRate: number;
 }
 
@@ -68,7 +68,7 @@ function difference(
   base: PlanMeasures,
   plan: PlanMeasures,
   had: Purchases,
-  buys: Purchases,
+  bought: Purchases,
 ): PlanDifference {
   const damp =
     roomHours(plan, 'outside_band_hours', 'humidity_high') -
@@ -76,7 +76,7 @@ function difference(
   const extra = plan.money.total_per_year - base.money.total_per_year;
   const avoided = -damp / yearsIn(plan.period.hours);
   const saved = energyPerYear(base) - energyPerYear(plan);
-  const price = priceOf(buys) - priceOf(had);
+  const price = priceOf(bought) - priceOf(had);
   return {
     plan: plan.plan,
     useful_kwh: plan.heating.useful_kwh - base.heating.useful_kwh,
@@ -90,22 +90,23 @@ function difference(
     humidity_high_empty_hours: dampEmptyHours(plan) - dampEmptyHours(base),
     payback_years: price > 0 && saved > 0 ? simplePayback(price, saved) : null,
     money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
-    npv: worthToday(extra, buys),
+    npv: worthToday(extra, bought),
   };
 }
 
 /**
- * What a plan's yearly money is worth today. Owning is in the yearly money as an annuity, so a
+ * What a plan's yearly money is worth today. The purchase cost is in the yearly money as an annuity, so a
  * thing that lives shorter than the horizon is taken to be bought again at the same price.
  */
-function worthToday(extraPerYear: number, { buys, discountRate }: Purchases): number | null {
-  if (buys.length === 0) return null;
-  const horizon = Math.max(...buys.map((buy) => buy.lastsYears));
+function worthToday(extraPerYear: number, { purchases, discountRate }: Purchases): number | null {
+  if (purchases.length === 0) return null;
+  const horizon = Math.max(...purchases.map((buy) => buy.lastsYears));
   return netPresentValue(0, 0 - extraPerYear, discountRate, horizon);
 }
 
 const energyPerYear = ({ money }: PlanMeasures): number =>
-  money.total_per_year - money.owning_per_year;
-const priceOf = ({ buys }: Purchases): number => buys.reduce((sum, buy) => sum + buy.price, 0);
+  money.total_per_year - money.purchase_cost_per_year;
+const priceOf = ({ purchases }: Purchases): number =>
+  purchases.reduce((sum, buy) => sum + buy.price, 0);
 
-const NOTHING: Purchases = { buys: [], discountRate: 0 };
+const NOTHING: Purchases = { purchases: [], discountRate: 0 };

@@ -1,9 +1,9 @@
-import type { Buy } from '../../measures/energy/owning-per-year.ts';
-import { owningPerYear } from '../../measures/energy/owning-per-year.ts';
+import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
+import { purchaseCostPerYear } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 
-/** Extra money a year of a plan over the baseline, owning included; below 0 is a saving. */
+/** Extra money a year of a plan over the baseline, purchase cost included; below 0 is a saving. */
 export const extraPerYear = (baseline: PlanMeasures, plan: PlanMeasures): number =>
   plan.money.total_per_year - baseline.money.total_per_year;
 
@@ -27,17 +27,21 @@ export function atFuelPrice(plan: PlanMeasures, fuel: string, times: number): Pl
  */
 export function atPurchasePrice(
   plan: PlanMeasures,
-  bought: readonly Buy[],
+  bought: readonly Purchase[],
   times: number,
   rate: number,
 ): PlanMeasures {
-  const owning = owningPerYear(bought, rate) * (times - 1);
-  return withMoney(plan, { owning, total: owning });
+  const purchaseCost = purchaseCostPerYear(bought, rate) * (times - 1);
+  return withMoney(plan, { purchaseCost, total: purchaseCost });
 }
 
 function withMoney(
   plan: PlanMeasures,
-  { energy = 0, owning = 0, total }: { energy?: number; owning?: number; total: number },
+  {
+    energy = 0,
+    purchaseCost = 0,
+    total,
+  }: { energy?: number; purchaseCost?: number; total: number },
 ): PlanMeasures {
   const { money } = plan;
   return {
@@ -45,7 +49,7 @@ function withMoney(
     money: {
       ...money,
       energy: money.energy + energy,
-      owning_per_year: money.owning_per_year + owning,
+      purchase_cost_per_year: money.purchase_cost_per_year + purchaseCost,
       total_per_year: money.total_per_year + total,
     },
   };

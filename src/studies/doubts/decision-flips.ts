@@ -7,7 +7,7 @@ import { InputProblems } from '../../units/problem.ts';
 import { atFuelPrice, atPurchasePrice, extraPerYear } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
 import type { RunVariant } from '../plan-variant.ts';
-import { newBuys } from '../purchase/new-buys.ts';
+import { newPurchases } from '../purchase/new-purchases.ts';
 import { weighPurchase } from '../purchase/weigh-purchase.ts';
 import { breakEven } from './break-even.ts';
 
@@ -188,7 +188,7 @@ function thermostats({ baseline, run }: FlipsSetup): FlipInput | null {
 }
 
 function purchase({ plan, baseline }: FlipsSetup): FlipInput | null {
-  const bought = newBuys(baseline.prepared.buys, plan.prepared.buys);
+  const bought = newPurchases(baseline.prepared.purchases, plan.prepared.purchases);
   const today = bought.reduce((sum, { price }) => sum + price, 0);
   if (today <= 0) return null;
   return {
@@ -200,7 +200,7 @@ function purchase({ plan, baseline }: FlipsSetup): FlipInput | null {
     high: 5 * today,
     usual: [0.6 * today, 1.6 * today],
     resolution: today / 100,
-    note: 'owning reckoned again; rooms and bills are the same',
+    note: 'purchase cost worked out again; rooms and bills are the same',
     at: (option, value) =>
       option === plan
         ? atPurchasePrice(plan.measures, bought, value / today, plan.prepared.discountRate)

@@ -9,8 +9,8 @@ export function builtInAiring({ raw, plans }: BuiltInContext): BuiltIn | null {
   if ([raw, ...plans.map((plan) => plan.raw)].some(isAiredDaily)) return null;
   return {
     name: 'aired',
-    says: 'all windows wide open for ten minutes every morning and evening',
+    description: 'all windows wide open for ten minutes every morning and evening',
     change: addAiring(raw),
-    buys: [],
+    purchases: [],
   };
 }

@@ -42,14 +42,14 @@ function twoKelvinWarmer({ raw, plans }: BuiltInContext): BuiltIn | null {
   const change = raiseSetpoints(raw, 2);
   if (change === null) return null;
   if (plans.some((plan) => heatsAlike(plan.raw, raw, change))) return null;
-  return { name: 'warmer', says: 'every thermostat 2 K higher', change, buys: [] };
+  return { name: 'warmer', description: 'every thermostat 2 K higher', change, purchases: [] };
 }
 
 function together(one: BuiltIn, other: BuiltIn): BuiltIn {
   return {
     name: `${one.name}-and-${other.name}`,
-    says: `${one.says}; ${other.says}`,
+    description: `${one.description}; ${other.description}`,
     change: bothEdits(one.change, other.change),
-    buys: [...one.buys, ...other.buys],
+    purchases: [...one.purchases, ...other.purchases],
   };
 }

@@ -1,7 +1,7 @@
 import { addDehumidifier, addExtractFan } from '../../scenario/edits/add-device.ts';
 import { hasDevice, hasOpenFluedStove, roomUsedAs } from '../../scenario/edits/scenario-facts.ts';
 import { COMMON } from '../../units/preset.ts';
-import type { AssumedBuy, BuiltIn, BuiltInContext } from './built-in.ts';
+import type { AssumedPurchase, BuiltIn, BuiltInContext } from './built-in.ts';
 
 /**
  * An extract fan by humidity where most steam is made: the bathroom, else the kitchen, else the
@@ -19,9 +19,9 @@ export function builtInFan(
   if (anyPlan(context, (plan) => hasDevice(plan, EXTRACTS))) return null;
   return {
     name: 'fan',
-    says: `an extract fan in the ${room} that runs while it is humid there`,
+    description: `an extract fan in the ${room} that runs while it is humid there`,
     change: addExtractFan(raw, 'proposed fan', room),
-    buys: pricedIn(currency, FAN),
+    purchases: pricedIn(currency, FAN),
   };
 }
 
@@ -34,9 +34,9 @@ export function builtInDehumidifier(
   if (anyPlan(context, (plan) => hasDevice(plan, DEHUMIDIFIERS))) return null;
   return {
     name: 'drier',
-    says: `a dehumidifier in the ${room}, 12 L/day by its label`,
+    description: `a dehumidifier in the ${room}, 12 L/day by its label`,
     change: addDehumidifier(context.raw, 'proposed dehumidifier', room, 12),
-    buys: pricedIn(currency, DEHUMIDIFIER),
+    purchases: pricedIn(currency, DEHUMIDIFIER),
   };
 }
 
@@ -44,18 +44,18 @@ export function builtInDehumidifier(
 const anyPlan = ({ raw, plans }: BuiltInContext, isSo: (scenario: unknown) => boolean): boolean =>
   [raw, ...plans.map((plan) => plan.raw)].some(isSo);
 
-const pricedIn = (currency: string, buy: AssumedBuy): AssumedBuy[] =>
+const pricedIn = (currency: string, buy: AssumedPurchase): AssumedPurchase[] =>
   PRICED_IN.has(currency) ? [buy] : [];
 
 /** Currencies near enough to one another for the same number of them to stand for a shop's price. */
 const PRICED_IN: ReadonlySet<string> = new Set(['GBP', 'EUR', 'USD', 'CHF']);
 const EXTRACTS: ReadonlySet<string> = new Set(['extract fan', 'balanced ventilation']);
 const DEHUMIDIFIERS: ReadonlySet<string> = new Set(['dehumidifier']);
-const FAN: AssumedBuy = {
+const FAN: AssumedPurchase = {
   ...{ what: 'extract fan, fitted', price: 250, price_low: 120, price_high: 450, lastsYears: 12 },
   source: COMMON,
 };
-const DEHUMIDIFIER: AssumedBuy = {
+const DEHUMIDIFIER: AssumedPurchase = {
   ...{ what: 'dehumidifier', price: 180, price_low: 120, price_high: 260, lastsYears: 8 },
   source: COMMON,
 };

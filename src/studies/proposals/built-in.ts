@@ -1,19 +1,19 @@
-import type { Buy } from '../../measures/energy/owning-per-year.ts';
+import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { Edit } from '../../scenario/edits/edit.ts';
 
 /** A plan that the program proposes by itself. */
 export interface BuiltIn {
   readonly name: string;
   /** What it asks, in one sentence. */
-  readonly says: string;
+  readonly description: string;
   /** Of the scenario as the baseline has it. */
   readonly change: Edit;
   /** What has to be bought; empty too where no price is known in the currency. */
-  readonly buys: readonly AssumedBuy[];
+  readonly purchases: readonly AssumedPurchase[];
 }
 
 /** A purchase whose price nobody gave. */
-export interface AssumedBuy extends Buy {
+export interface AssumedPurchase extends Purchase {
   readonly price_low: number;
   readonly price_high: number;
   readonly source: string;

@@ -1,7 +1,7 @@
-import type { Buy } from '../../measures/energy/owning-per-year.ts';
+import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Option } from '../options.ts';
-import { newBuys } from './new-buys.ts';
+import { newPurchases } from './new-purchases.ts';
 
 /** The purchase that a study is about. */
 export interface AboutPurchase {
@@ -12,7 +12,7 @@ export interface AboutPurchase {
   /** Whether it is a dehumidifier, so that the question is one of damp. */
   readonly dries: boolean;
   /** What the option buys and the baseline does not. */
-  readonly buys: readonly Buy[];
+  readonly purchases: readonly Purchase[];
 }
 
 /**
@@ -32,13 +32,13 @@ export function aboutPurchase(
     const news = newDevices(baseline.prepared, option.prepared);
     const device = news.find(isDehumidifier) ?? news[0];
     if (device === undefined) return null;
-    const { home, buys } = option.prepared;
+    const { home, purchases } = option.prepared;
     return {
       option,
       device: device.name,
       room: home.rooms[device.room]!.name,
       dries: isDehumidifier(device),
-      buys: newBuys(baseline.prepared.buys, buys),
+      purchases: newPurchases(baseline.prepared.purchases, purchases),
     };
   };
   const candidates = named === null ? others : others.filter(({ name }) => name === named);

@@ -111,7 +111,7 @@ function hoursWords({ baseline, plan }: DecisionSetup, { spots, damp }: Weighing
 
 function moneyWords({ plan, range }: DecisionSetup, extra: number): string {
   const { currency } = plan.money;
-  const all = `${extra < 0 ? 'saves' : 'costs'} ${money(Math.abs(extra))} ${currency} a year, owning included`;
+  const all = `${extra < 0 ? 'saves' : 'costs'} ${money(Math.abs(extra))} ${currency} a year, purchase cost included`;
   if (range.high - range.low < 0.5) return `It ${all}.`;
   const [low, high] = [range.low, range.high].map((end) => figureText(end, 0));
   return `It ${all}; between ${low} and ${high} with doubtful inputs low and high, below 0 being saved.`;

@@ -8,9 +8,9 @@ import { heatsByElectricity } from './mean-electricity-price.ts';
  * year: integers, which add up without a remainder.
  */
 
-/** Above 0 where the plan costs more; without owning. [hundredths/year] */
+/** Above 0 where the plan costs more; without purchase cost. [hundredths/year] */
 export function extraBill(baseline: PlanMeasures, plan: PlanMeasures): number {
-  const perYear = ({ money }: PlanMeasures) => money.total_per_year - money.owning_per_year;
+  const perYear = ({ money }: PlanMeasures) => money.total_per_year - money.purchase_cost_per_year;
   return cents(perYear(plan) - perYear(baseline));
 }
 

@@ -1,5 +1,5 @@
 import type { Prices } from '../../home/prices.ts';
-import type { Buy } from '../../measures/energy/owning-per-year.ts';
+import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { rounded } from '../rounded.ts';
 import { dampness } from './dampness.ts';
@@ -15,7 +15,7 @@ export interface PurchaseSum {
   /** All that is bought, paid once. [currency] */
   readonly price: number;
   /** Money a year; above 0 is paid, below 0 is saved. Whole hundredths, and they add up to `net`. */
-  readonly owning: number;
+  readonly purchase_cost: number;
   readonly running: number;
   /** Less paid for heating is below 0. */
   readonly heat_credit: number;
@@ -49,7 +49,7 @@ export interface PurchaseSumSetup {
   /** Name of a device of the plan. */
   readonly device: string;
   /** What the plan buys and the baseline does not. */
-  readonly buys: readonly Buy[];
+  readonly purchases: readonly Purchase[];
   /** [1/year] */
   readonly discountRate: number;
   readonly prices: Prices;
@@ -58,7 +58,7 @@ export interface PurchaseSumSetup {
 }
 
 /**
- * The purchase of a device as a sum: owning, running, and what it takes off the heating bill.
+ * The purchase of a device as a sum: purchase cost, running, and what it takes off the heating bill.
  *
  * The heat credit is the difference between what heating costs in the two runs and nothing else.
  * Both runs are of the whole home, so heat that laundry or walls took from the room when their
@@ -71,7 +71,7 @@ export interface PurchaseSumSetup {
  * @throws RangeError for a device that is not in the plan's figures
  */
 export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
-  const { baseline, plan, device, buys, discountRate, prices, label } = setup;
+  const { baseline, plan, device, purchases, discountRate, prices, label } = setup;
   const own = plan.devices.detail[device];
   if (own === undefined) {
     const known = Object.keys(plan.devices.detail).join(', ') || 'none';
@@ -85,8 +85,8 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
   };
   const aYear = `${currency} a year`;
 
-  let owning = 0;
-  for (const { what, price, lastsYears } of buys) {
+  let purchaseCost = 0;
+  for (const { what, price, lastsYears } of purchases) {
     say(`price: ${what}`, price, currency);
     say('lasts', lastsYears, 'years');
     const factor = say(
@@ -94,7 +94,7 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
       printedFactor(discountRate, lastsYears),
       'years',
     );
-    owning += cents(say(`owning: ${what}`, rounded(price / factor, 2), aYear, true));
+    purchaseCost += cents(say(`purchase cost: ${what}`, rounded(price / factor, 2), aYear, true));
   }
 
   const drying = dryingFigures(own, plan.period.hours, label);
@@ -120,15 +120,15 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
     const text = Math.abs(other) === 1 ? 'rounding' : 'what else changes on the bill';
     say(text, other / 100, aYear, true);
   }
-  const net = owning + bill;
+  const net = purchaseCost + bill;
   say('net', net / 100, aYear);
 
-  const spent = buys.reduce((sum, buy) => sum + buy.price, 0);
+  const spent = purchases.reduce((sum, buy) => sum + buy.price, 0);
   const avoided = dampness(baseline).dampHours - dampness(plan).dampHours;
   return {
-    ...{ device, drying, price: spent, owning: owning / 100, running: running / 100 },
+    ...{ device, drying, price: spent, purchase_cost: purchaseCost / 100, running: running / 100 },
     ...{ heat_credit: heat / 100, other: other / 100, net: net / 100 },
-    ...purchaseWorth(buys, -bill / 100, discountRate),
+    ...purchaseWorth(purchases, -bill / 100, discountRate),
     money_per_damp_hour_avoided: bill >= 0 && net > 0 && avoided > 0 ? net / 100 / avoided : null,
     damp_hours_avoided_per_year: avoided,
     lines,

@@ -1,4 +1,4 @@
-import type { Buy } from '../../measures/energy/owning-per-year.ts';
+import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import { annuityFactor } from '../../physics/economics/annuity-factor.ts';
 import { simplePayback } from '../../physics/economics/net-present-value.ts';
 import { rounded } from '../rounded.ts';
@@ -22,15 +22,19 @@ export interface PurchaseWorth {
  * What lives shorter than the longest life is bought again at the same price. Years to multiply by
  * are rounded to five digits behind the point, as they are printed, so that both can be redone.
  *
- * @param saved  on the bill, owning left aside [currency/year]
+ * @param saved  on the bill, purchase cost left aside [currency/year]
  * @param rate   discount rate [1/year], 0 to 1
  */
-export function purchaseWorth(buys: readonly Buy[], saved: number, rate: number): PurchaseWorth {
-  const spent = buys.reduce((sum, { price }) => sum + price, 0);
+export function purchaseWorth(
+  purchases: readonly Purchase[],
+  saved: number,
+  rate: number,
+): PurchaseWorth {
+  const spent = purchases.reduce((sum, { price }) => sum + price, 0);
   if (saved <= 0 || spent <= 0) return NOTHING;
-  const horizon = Math.max(...buys.map(({ lastsYears }) => lastsYears));
+  const horizon = Math.max(...purchases.map(({ lastsYears }) => lastsYears));
   const all = printedFactor(rate, horizon);
-  const today = buys.reduce((sum, { price, lastsYears }) => {
+  const today = purchases.reduce((sum, { price, lastsYears }) => {
     const again = lastsYears === horizon ? 1 : all / printedFactor(rate, lastsYears);
     return sum + price * again;
   }, 0);

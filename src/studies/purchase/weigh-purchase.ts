@@ -22,7 +22,7 @@ export interface Weighing {
   readonly verdict: Verdict;
   /** Above 0 for "buy", below 0 otherwise: how far from turning round, in money or in hours. */
   readonly standing: number;
-  /** Money a year beyond the baseline, owning included. */
+  /** Money a year beyond the baseline, purchase cost included. */
   readonly extra: number;
   /** Hours of cold spots above 80 %, and of rooms above their humidity band, that it takes away. */
   readonly spots: number;

@@ -20,7 +20,7 @@ function habit(more: Partial<AiringHabit> = {}): AiringHabit {
   return {
     name: 'air the den',
     openings: [0],
-    wide: 1,
+    openShare: 1,
     after: { by: 'readings', all: [STUFFY] },
     lasts: 600,
     until: [],
@@ -177,7 +177,7 @@ test('each window is judged by the air of its own room', () => {
 });
 
 test('in a long step a short airing opens the window by its share', () => {
-  const airings = [habit({ wide: 0.6 })];
+  const airings = [habit({ openShare: 0.6 })];
   const see = stuffyIn(7);
   const script = { dt: 3600, household: ALWAYS_IN, see, automation: { airings } };
   const { openings, openTimes } = rehearse(script);
@@ -189,7 +189,11 @@ test('a window open by the clock stays as open as it was', () => {
   const line = { base: 0, spells: [{ days: EVERY_DAY, from: 300, to: 320, value: 0.4 }] };
   const household = { ...ALWAYS_IN, openings: [line, { base: 0, spells: [] }] };
   const run = (wide: number) =>
-    rehearse({ household, see: stuffyIn(31), automation: { airings: [habit({ wide })] } }).openings;
+    rehearse({
+      household,
+      see: stuffyIn(31),
+      automation: { airings: [habit({ openShare: wide })] },
+    }).openings;
   expect(
     run(0.1)
       .slice(29, 33)

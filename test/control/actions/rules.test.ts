@@ -28,7 +28,7 @@ const warmIn = (...steps: readonly number[]) => {
 };
 const runs: RuleAction = { do: 'device', device: 0, on: true };
 const opens = (more: object = {}): RuleAction => ({
-  ...{ do: 'window', openings: [0], wide: 0.5, lasts: 1200, probability: 1, delay: 0 },
+  ...{ do: 'window', openings: [0], openShare: 0.5, lasts: 1200, probability: 1, delay: 0 },
   ...more,
 });
 const reportOf = (one: Rule, script: Script) => {
@@ -82,10 +82,10 @@ test('all conditions have to hold at once', () => {
 
 test('a dwell has to pass in one go before it fires', () => {
   const see = warmIn(...range(3, 6), ...range(10, 20));
-  expect(withRun({ dwell: 1800 }, { see })).toEqual(range(13, 20));
+  expect(withRun({ onDelay: 1800 }, { see })).toEqual(range(13, 20));
   // A part of a step acts at the next one.
-  expect(withRun({ dwell: 601 }, { see })).toEqual([5, ...range(12, 20)]);
-  expect(withRun({ dwell: DAY }, { see })).toEqual([]);
+  expect(withRun({ onDelay: 601 }, { see })).toEqual([5, ...range(12, 20)]);
+  expect(withRun({ onDelay: DAY }, { see })).toEqual([]);
 });
 
 test('a gate that never opens is as good as no rule; one that is always open as no gate', () => {
@@ -154,7 +154,7 @@ test('asked people open the window for its time, carried over midnight, in share
 });
 
 test('a window that the clock holds open is shut for as long as asked, and opened sooner by a habit', () => {
-  const shuts = opens({ wide: 0, lasts: 1500 });
+  const shuts = opens({ openShare: 0, lasts: 1500 });
   const household = {
     people: [someone([0, 1440])],
     openings: [always(0.2), always(0.2)],
@@ -223,9 +223,9 @@ test('a spell of an hour that nobody is told of is missed once; a shorter one is
   const missed = (one: Partial<Rule>, from = 0): number =>
     reportOf(rule({ all: [WARM], ...one }), { see, household: { people }, countFrom: from }).missed;
   expect(missed({ gate: PRESENT })).toBe(2);
-  expect(missed({ dwell: 5400 })).toBe(2);
+  expect(missed({ onDelay: 5400 })).toBe(2);
   expect(missed({})).toBe(0);
-  expect(missed({ dwell: 3600 })).toBe(0);
+  expect(missed({ onDelay: 3600 })).toBe(0);
   expect(missed({ gate: PRESENT }, 60)).toBe(0);
 });
 

@@ -50,7 +50,7 @@ describe('a gate', () => {
 
   test('that is always open is the same as the programme', () => {
     const stays = [{ days: EVERY_DAY, from: 0, to: 1440, room: LIVING, asleep: false }];
-    const inside = household({ people: [worker({ stays })] });
+    const inside = household({ people: [worker({ schedule: stays })] });
     expect(underThermostat({}, inside, { days: 2 }).setpoints).toEqual(programme(2));
     for (const gate of [IN_THE_ROOM, AT_HOME, { ...IN_THE_ROOM, windowsShut: true }]) {
       const more = { gate, otherwise: 12 };

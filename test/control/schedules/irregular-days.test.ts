@@ -88,7 +88,7 @@ describe('irregular days', () => {
   test('a day out leaves the night alone, and takes a nap with it', () => {
     const nap = { days: EVERY_DAY, from: 800, to: 860, room: BEDROOM, asleep: true };
     const person = worker({ irregular: { minutes: 0, asSunday: 0, out: 1 } });
-    const napper = { ...person, stays: [...person.stays, nap] };
+    const napper = { ...person, schedule: [...person.schedule, nap] };
     expect(total(living([napper]))).toBe(0);
     expect(asleep([napper])).toEqual(asleep([worker()]));
   });
@@ -186,7 +186,7 @@ describe('holidays', () => {
     ): number[] => {
       const activities = [stopsFor === undefined ? activity : { ...activity, stopsFor }];
       return laidOut(quietHousehold(HOME, { people, activities }), WEEK).map(
-        (day) => total([...day.thingsHeat]) / 6,
+        (day) => total([...day.applianceHeat]) / 6,
       );
     };
     const all = new Array<number>(WEEK).fill(100);

@@ -39,7 +39,7 @@ function says(
 
 function visitor(from: number, to: number, asleep = false): Household {
   const stays = [{ days: EVERY_DAY, from, to, room: LIVING, asleep }];
-  return quietHousehold(HOME, { people: [worker({ stays })] });
+  return quietHousehold(HOME, { people: [worker({ schedule: stays })] });
 }
 
 const stepsOn = (said: readonly number[]): number[] =>
@@ -81,7 +81,7 @@ test('hold-on bridges a gap, and runs over midnight', () => {
     { days: EVERY_DAY, from: 640, to: 660, room: LIVING, asleep: false },
     { days: EVERY_DAY, from: 1420, to: 1430, room: LIVING, asleep: false },
   ];
-  const household = quietHousehold(HOME, { people: [worker({ stays })] });
+  const household = quietHousehold(HOME, { people: [worker({ schedule: stays })] });
   const said = stepsOn(says({ ...PERFECT, holdOn: 3 * DT, delay: 2 * DT }, household, { days: 2 }));
   expect(said.slice(0, 7)).toEqual(range(62, 69));
   expect(said.slice(7, 9)).toEqual([144, 145]);

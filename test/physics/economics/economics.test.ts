@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { annuityFactor, owningCost } from '../../../src/physics/economics/annuity-factor.ts';
+import { annualisedCost, annuityFactor } from '../../../src/physics/economics/annuity-factor.ts';
 import {
   netPresentValue,
   simplePayback,
@@ -120,10 +120,10 @@ describe('annuityFactor', () => {
     expect(annuityFactor(0.05, 0)).toBe(0);
   });
 
-  test('owning costs are worth the price', () => {
-    expect(owningCost(180, 0.03, 8) * annuityFactor(0.03, 8)).toBeCloseTo(180, 10);
-    expect(owningCost(180, 0, 8)).toBeCloseTo(22.5, 12);
-    expect(owningCost(0, 0.03, 8)).toBe(0);
+  test('purchase costs are worth the price', () => {
+    expect(annualisedCost(180, 0.03, 8) * annuityFactor(0.03, 8)).toBeCloseTo(180, 10);
+    expect(annualisedCost(180, 0, 8)).toBeCloseTo(22.5, 12);
+    expect(annualisedCost(0, 0.03, 8)).toBe(0);
   });
 
   test('refuses nonsense in words', () => {
@@ -131,12 +131,14 @@ describe('annuityFactor', () => {
     expect(() => annuityFactor(0, Number.POSITIVE_INFINITY)).toThrow(
       'annuityFactor: payments for ever need a rate above 0, got 0',
     );
-    expect(() => owningCost(100, 0.05, 0)).toThrow('owningCost: years must be above 0, got 0');
+    expect(() => annualisedCost(100, 0.05, 0)).toThrow(
+      'annualisedCost: years must be above 0, got 0',
+    );
     for (const attempt of [
       () => annuityFactor(NAN, 6),
       () => annuityFactor(0.05, NAN),
       () => annuityFactor(0.05, -1),
-      () => owningCost(NAN, 0.05, 8),
+      () => annualisedCost(NAN, 0.05, 8),
     ]) {
       expect(attempt).toThrow(RangeError);
     }

@@ -165,16 +165,22 @@ test('water: ways that moved nothing are left out, the largest are in the title'
 });
 
 test.each([
-  { peaks: [0.2, 0.5], says: 'Mould would not get going in den: index highest under b (0.50)' },
-  { peaks: [2, 0], says: 'Mould would grow, seen only under a microscope, in den: index highest' },
-  { peaks: [1, 4], says: 'Mould would be seen by eye in den: index highest under b (4.00)' },
-])('mould to $peaks', ({ peaks, says }) => {
+  {
+    peaks: [0.2, 0.5],
+    description: 'Mould would not get going in den: index highest under b (0.50)',
+  },
+  {
+    peaks: [2, 0],
+    description: 'Mould would grow, seen only under a microscope, in den: index highest',
+  },
+  { peaks: [1, 4], description: 'Mould would be seen by eye in den: index highest under b (4.00)' },
+])('mould to $peaks', ({ peaks, description }) => {
   const plans = peaks.map((peak, k) => ({
     name: 'ab'[k]!,
     index: series(30, (day) => (peak * day) / 29),
   }));
   const { title, table } = mouldChart({ room: 'den', ...START_HERE, plans }, 720);
-  expect(title).toContain(says);
+  expect(title).toContain(description);
   expect(table.rows).toHaveLength(31);
   expect(table.rows[0]).toEqual(['highest', ...peaks.map((peak) => peak.toFixed(2))]);
 });

@@ -31,11 +31,11 @@ household:
 doubts: { /home/leakage/ach50: [6, 14] }
 `;
 export const DRY_PLAN = `plans:
-  now: { says: as it is, change: {} }
+  now: { description: as it is, change: {} }
   dry:
-    says: a <drier> in the nook
+    description: a <drier> in the nook
     change: { devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day, target: 62 } } }
-    buys: [{ what: drier, price: 180, lasts: 8 years }]
+    purchases: [{ what: drier, price: 180, lasts: 8 years }]
 `;
 const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 

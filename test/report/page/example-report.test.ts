@@ -19,7 +19,7 @@ test('the sum that docs/example-report.md goes through is the one of the demonst
   const { plan, measures } = run('dry-bedroom');
   const sum = purchaseSum({
     ...{ baseline: run('as-lived').measures, plan: measures, device: 'dehumidifier' },
-    ...{ buys: plan.buys, discountRate: plan.discountRate, prices: plan.prices },
+    ...{ purchases: plan.purchases, discountRate: plan.discountRate, prices: plan.prices },
     label: labelOf(plan, 'dehumidifier'),
   });
   const lines = sum.lines.map(({ text, value, unit }) => `| ${text} | ${value} | ${unit} |`);

@@ -16,12 +16,12 @@ const words = (net: number, after: Option, before: Option): string[] =>
 test('a day of room-hours is worth a word, an hour less is not', () => {
   const before = air(100, 100);
   expect(words(60, air(76, 124), before)).toEqual([
-    'air costs 60.00 GBP a year, owning included.',
+    'air costs 60.00 GBP a year, purchase cost included.',
     'Against air there are 24 fewer room-hours high in PM2.5; 24 more room-hours high in TVOC, in 365 days.',
     expect.stringContaining('the program weighs purchases against damp only'),
   ]);
   expect(words(-60, air(77, 123), before).slice(0, 2)).toEqual([
-    'air saves 60.00 GBP a year, owning included.',
+    'air saves 60.00 GBP a year, purchase cost included.',
     'It changes no kind of hours by 24 room-hours or more.',
   ]);
 });

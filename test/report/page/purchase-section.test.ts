@@ -28,7 +28,7 @@ function expectRedone(page: Element, currency: string): void {
     const interest = Number(/at ([\d.]+) % interest/.exec(rate)![1]) / 100;
     const factor = (1 - (1 + interest) ** -figure(row + 1)) / interest;
     expect(rows[row + 2]![1]).toBe(String(Number(factor.toFixed(5))));
-    expect(rows[row + 3]![0]).toBe(line!.replace('price', 'owning'));
+    expect(rows[row + 3]![0]).toBe(line!.replace('price', 'purchase cost'));
     expect(cents(figure(row + 3))).toBe(cents(figure(row) / figure(row + 2)));
   });
   const [kwh, price, running] = [at(/^electricity of/), at(/^price of it/), at(/^running$/)];
@@ -66,9 +66,9 @@ describe('a dehumidifier with a price', () => {
 
   test('is a sum that can be done again from the page', () => {
     expectRedone(page, 'GBP');
-    const [, price, , , owning] = tableOf(page, /^The sum/);
+    const [, price, , , purchaseCost] = tableOf(page, /^The sum/);
     expect(price).toEqual(['price: drier', '180', 'GBP', '']);
-    expect(owning).toEqual(['owning: drier', '25.64', 'GBP a year', '+25.64']);
+    expect(purchaseCost).toEqual(['purchase cost: drier', '25.64', 'GBP a year', '+25.64']);
     expect(words).toContain('drier: 180.00 GBP, lasts 8 years');
   });
 
@@ -123,7 +123,7 @@ describe('a dehumidifier with a price', () => {
       );
 
     test('that save without a known price, no payback is claimed and no bill that rises', () => {
-      const said = withSum({ price: 0, owning: 0, running: 10, heat_credit: -25, other: 0 });
+      const said = withSum({ price: 0, purchase_cost: 0, running: 10, heat_credit: -25, other: 0 });
       expect(said).toContain(
         'No payback. The bill falls by 15.00 GBP a year, but no price is known that it could pay back.',
       );
@@ -163,11 +163,15 @@ describe('a dehumidifier with a price', () => {
     const measures = plan('dry', 7500);
     const prepared = { ...purchase.about.option.prepared, discountRate: 0.08 };
     const sum = purchaseSum({
-      ...{ baseline: plan('now', 10_000), plan: measures, device: 'drier', buys },
+      ...{ baseline: plan('now', 10_000), plan: measures, device: 'drier', purchases: buys },
       ...{ discountRate: 0.08, prices: { currency: 'GBP', fuels: {} }, label: null },
     });
     const option = { ...purchase.about.option, measures, prepared };
-    const saving = printed({ ...purchase, about: { ...purchase.about, buys, option }, sum });
+    const saving = printed({
+      ...purchase,
+      about: { ...purchase.about, purchases: buys, option },
+      sum,
+    });
     expectRedone(saving, 'GBP');
     const said = /Payback\. (.*)\./.exec(textOf(saving))![1]!;
     expectQuotient(said);
@@ -204,14 +208,16 @@ describe('the one that the program proposes', () => {
     );
   });
 
-  test('has none where no price is known in the currency, and owning is nothing', async () => {
+  test('has none where no price is known in the currency, and the purchase cost is nothing', async () => {
     const { purchase } = await studyOf(COTTAGE.replace('GBP', 'SEK'));
     const page = printed(purchase!);
     expectRedone(page, 'SEK');
     expect(textOf(page)).toContain(
-      'No price is known in SEK, so that owning is counted as nothing. Give the plan a price under “buys”.',
+      'No price is known in SEK, so that the purchase cost is counted as nothing. Give the plan a price under “purchases”.',
     );
-    expect(tableOf(page, /^The sum/).some(([line]) => /^(price|owning): /.test(line!))).toBe(false);
+    expect(tableOf(page, /^The sum/).some(([line]) => /^(price|purchase cost): /.test(line!))).toBe(
+      false,
+    );
     expect(textOf(page)).not.toContain('is assumed');
   });
 });

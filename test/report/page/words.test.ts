@@ -113,12 +113,14 @@ describe('a table of figures', () => {
 describe('an option', () => {
   const named = (over: Partial<Option>): string =>
     textOf(
-      readMarkup(optionName({ name: 'a & b', says: '', origin: 'plan', ...over } as Option).markup),
+      readMarkup(
+        optionName({ name: 'a & b', description: '', origin: 'plan', ...over } as Option).markup,
+      ),
     );
 
   test('says where it comes from', () => {
     expect(named({})).toBe('a & b');
-    expect(named({ says: 'less <heat>' })).toBe('a & bless <heat>'); // a line break lies between
+    expect(named({ description: 'less <heat>' })).toBe('a & bless <heat>'); // a line break lies between
     expect(named({ origin: 'baseline' })).toBe('a & b (nothing done)');
     expect(named({ origin: 'proposed' })).toBe('a & b (proposed)');
     expect(named({ origin: 'as safe' })).toBe('a & b (mould risk as low as with the device)');

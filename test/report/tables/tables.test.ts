@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { assumedTable } from '../../../src/report/tables/assumed-table.ts';
 import { compareTables, compareTitle } from '../../../src/report/tables/compare-tables.ts';
+import { handbookCrossCheckTable } from '../../../src/report/tables/handbook-cross-check-table.ts';
 import { energyLedgerTable, waterLedgerTable } from '../../../src/report/tables/ledger-table.ts';
 import { roomsTable } from '../../../src/report/tables/rooms-table.ts';
 import { runTables } from '../../../src/report/tables/run-tables.ts';
-import { secondOpinionTable } from '../../../src/report/tables/second-opinion-table.ts';
 import { compareMeasures } from '../../../src/studies/compare/compare.ts';
 import { ledger } from '../../measures/hand-made.ts';
 import { somePlan } from '../../studies/some-plan.ts';
@@ -19,10 +19,10 @@ const PLANS = [
   }),
   somePlan('fifteen-at-night', { energy: 1100, useful: 8100 }),
   somePlan('airing', { energy: 1240, useful: 9900 }),
-  somePlan('dry-bedroom', { energy: 1200, owning: 22.4 }),
+  somePlan('dry-bedroom', { energy: 1200, purchaseCost: 22.4 }),
 ];
-const NOTHING = { buys: [], discountRate: 0.03 };
-const DRYER = { ...NOTHING, buys: [{ what: 'dryer', price: 180, lastsYears: 8 }] };
+const NOTHING = { purchases: [], discountRate: 0.03 };
+const DRYER = { ...NOTHING, purchases: [{ what: 'dryer', price: 180, lastsYears: 8 }] };
 const COMPARISON = compareMeasures(PLANS, [NOTHING, NOTHING, NOTHING, NOTHING, DRYER]);
 
 /** The line that begins with a label, its blanks made single. */
@@ -165,12 +165,12 @@ describe('ledger tables', () => {
   });
 });
 
-describe('secondOpinionTable', () => {
+describe('handbookCrossCheckTable', () => {
   const notices = [
-    { id: 'second-opinion-heating', text: 'They differ by the sun.' },
+    { id: 'handbook-cross-check-heating', text: 'They differ by the sun.' },
     { id: 'other', text: 'Unrelated.' },
   ];
-  const text = secondOpinionTable({ ...PLANS[0]!, notices });
+  const text = handbookCrossCheckTable({ ...PLANS[0]!, notices });
 
   test('sets handbook beside simulation', () => {
     expect(line(text, 'heating')).toBe('heating [kWh] 9600 9000 +7');
@@ -180,8 +180,11 @@ describe('secondOpinionTable', () => {
   });
 
   test('no blower-door figure is a dash', () => {
-    const second_opinion = { ...PLANS[0]!.second_opinion, ach50_over_20: null };
-    const found = secondOpinionTable({ ...PLANS[0]!, second_opinion });
+    const handbook_cross_check = { ...PLANS[0]!.handbook_cross_check, ach50_over_20: null };
+    const found = handbookCrossCheckTable({
+      ...PLANS[0]!,
+      handbook_cross_check: handbook_cross_check,
+    });
     expect(line(found, 'leakage')).toBe('leakage [air changes an hour] - 0.50 -');
   });
 });
@@ -204,7 +207,7 @@ describe('runTables', () => {
     ...PLANS[0]!,
     cautions: [{ id: 'co-alarm', text: 'Fit an alarm.' }],
     notices: [
-      { id: 'second-opinion-heating', text: 'Said once.' },
+      { id: 'handbook-cross-check-heating', text: 'Said once.' },
       { id: 'hours-filled', text: 'Two hours of weather were filled.' },
     ],
   };
@@ -229,7 +232,7 @@ describe('runTables', () => {
     expect(line(found, 'water')).toBe('water 2.5e-14');
   });
 
-  test('a second opinion is not said again among the notices', () => {
+  test('a handbook cross-check is not said again among the notices', () => {
     expect(text.split('Said once.')).toHaveLength(2);
   });
 

@@ -8,7 +8,7 @@ test('plans run once each, in order', async () => {
     ran.push(plan);
     const buys = plan === 'dry' ? [{ what: 'dryer', price: 180, lastsYears: 8 }] : [];
     const figures = { energy: plan === 'dry' ? 900 : 1000 };
-    return { measures: somePlan(plan, figures), buys, discountRate: 0 };
+    return { measures: somePlan(plan, figures), purchases: buys, discountRate: 0 };
   });
   expect(ran).toEqual(['as-lived', 'nineteen', 'dry']);
   expect(found.baseline).toBe('as-lived');

@@ -1,16 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import { owningPerYear } from '../../../src/measures/energy/owning-per-year.ts';
+import { purchaseCostPerYear } from '../../../src/measures/energy/purchase-cost-per-year.ts';
 import { compareMeasures, type Purchases } from '../../../src/studies/compare/compare.ts';
 import { compare } from '../../reference/compare.ts';
 import { somePlan } from '../some-plan.ts';
 
 /** A thing of a price that saves so much a year, set beside doing nothing. */
 function invest(price: number, saving: number, rate: number, lastsYears: number) {
-  const bought: Purchases = { buys: [{ what: 'x', price, lastsYears }], discountRate: rate };
-  const nothing: Purchases = { buys: [], discountRate: rate };
+  const bought: Purchases = { purchases: [{ what: 'x', price, lastsYears }], discountRate: rate };
+  const nothing: Purchases = { purchases: [], discountRate: rate };
   const plans = [
     somePlan('as-lived', { energy: 20_000 }),
-    somePlan('buy', { energy: 20_000 - saving, owning: owningPerYear(bought.buys, rate) }),
+    somePlan('buy', {
+      energy: 20_000 - saving,
+      purchaseCost: purchaseCostPerYear(bought.purchases, rate),
+    }),
   ];
   return compareMeasures(plans, [nothing, bought]).differences[0]!;
 }
@@ -103,10 +106,10 @@ describe('payback and present value', () => {
 
   test('what the baseline already bought is not paid for again', () => {
     const fan = { what: 'fan', price: 100, lastsYears: 10 };
-    const both = { buys: [fan], discountRate: 0 };
+    const both = { purchases: [fan], discountRate: 0 };
     const plans = [
-      somePlan('as-lived', { owning: 10 }),
-      somePlan('nineteen', { energy: 900, owning: 10 }),
+      somePlan('as-lived', { purchaseCost: 10 }),
+      somePlan('nineteen', { energy: 900, purchaseCost: 10 }),
     ];
     const [found] = compareMeasures(plans, [both, both]).differences;
     expect(found).toMatchObject({ payback_years: null, total_money_per_year: -100 });
@@ -153,7 +156,7 @@ describe('differences', () => {
     const found = (hours: number) =>
       compareMeasures([
         somePlan('as-lived', { energy: 500, hours, den: damp(400) }),
-        somePlan('dry', { energy: 500, owning: 60, hours, den: damp(100) }),
+        somePlan('dry', { energy: 500, purchaseCost: 60, hours, den: damp(100) }),
       ]).differences[0]!.money_per_damp_hour_avoided;
     expect(found(8760)).toBeCloseTo(60 / 300, 12);
     expect(found(4383)).toBeCloseTo(60 / 600, 12);

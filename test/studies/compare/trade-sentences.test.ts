@@ -48,10 +48,10 @@ test('one plan alone trades nothing', () => {
 });
 
 const buying = (figures: Parameters<typeof somePlan>[1]) => {
-  const nothing = { buys: [], discountRate: 0 };
-  const thing = { ...nothing, buys: [{ what: 'thing', price: 180, lastsYears: 9 }] };
+  const nothing = { purchases: [], discountRate: 0 };
+  const thing = { ...nothing, purchases: [{ what: 'thing', price: 180, lastsYears: 9 }] };
   const lived = somePlan('as-lived', { den: { outside: { humidity_high: 500, pm25_high: 70 } } });
-  const bought = somePlan('dry', { owning: 20, ...figures });
+  const bought = somePlan('dry', { purchaseCost: 20, ...figures });
   return sentences(compareMeasures([lived, bought], [nothing, thing]));
 };
 const AGAINST = 'With what is bought for them, against as-lived: ';

@@ -85,9 +85,9 @@ describe('where a decision flips', () => {
 describe('pricing again without running again', () => {
   const extraAtFuelPrice = (times: number) =>
     extraPerYear(atFuelPrice(base, 'electricity', times), atFuelPrice(plan, 'electricity', times));
-  // 100 more for electricity (priced 0.27 today), 130 less for gas, 25 a year for owning
+  // 100 more for electricity (priced 0.27 today), 130 less for gas, 25 a year for purchase cost
   const base = somePlan('as-lived', { energy: 1500 });
-  const plan = withMoney(somePlan('dry', { energy: 1470, owning: 25 }), {
+  const plan = withMoney(somePlan('dry', { energy: 1470, purchaseCost: 25 }), {
     gas: 970,
     electricity: 500,
   });

@@ -38,7 +38,7 @@ const of = (found: readonly Flip[], words: string): Flip =>
   found.find(({ input }) => input.includes(words))!;
 
 describe('the price of electricity', () => {
-  // 300 kWh and 22.5 of owning against 127.5: 105 / 300
+  // 300 kWh and 22.5 of purchase cost against 127.5: 105 / 300
   test('turns "buy" round above, where airing gets cheaper', () => {
     expect(of(today.found, 'electricity')).toEqual({
       ...{ input: 'the price of electricity', unit: 'GBP/kWh', today: 0.3 },
@@ -205,7 +205,7 @@ describe('the price of what is bought', () => {
       ...{ input: 'the price of what is bought', unit: 'GBP', today: 180, low: 0, high: 900 },
       ...{ value: expect.closeTo(300, 9), likely: false },
       ...{ tried: true, relative: false },
-      note: 'owning reckoned again; rooms and bills are the same',
+      note: 'purchase cost worked out again; rooms and bills are the same',
     });
     const others = ['/money', '/household', '/heating'].flatMap((at) => touching(today.asked, at));
     expect(others).toHaveLength(today.asked.length);
@@ -221,9 +221,9 @@ describe('the price of what is bought', () => {
     // A rival that buys the same drier is 22.5 dearer, and stays so: 180 of price.
     const curtains = '{ what: curtains, price: 90, lasts: 10 }';
     const plans = [
-      `as-lived: { change: {}, buys: [${curtains}] }`,
-      AIRED.replace('aired: {', `aired: { buys: [${curtains}, ${DRIER}],`),
-      DRY.replace('buys: [', `buys: [${curtains}, `),
+      `as-lived: { change: {}, purchases: [${curtains}] }`,
+      AIRED.replace('aired: {', `aired: { purchases: [${curtains}, ${DRIER}],`),
+      DRY.replace('purchases: [', `purchases: [${curtains}, `),
     ];
     const { found } = await flips({ plans });
     expect(of(found, 'bought')).toMatchObject({ today: 180, value: expect.closeTo(480, 9) });
@@ -244,7 +244,7 @@ describe('how it is asked', () => {
     // assumed activities, no heating, nothing bought, free electricity
     const plans = [
       'as-lived: { change: { household: null, heating: { source: none, setpoint: null } } }',
-      DRY.replace(/, buys.*$/, ' }'),
+      DRY.replace(/, purchases.*$/, ' }'),
     ];
     const { found } = await flips({ plans, rivals: [], over: { electricityPrice: 0 } });
     expect(found).toEqual([]);

@@ -50,20 +50,24 @@ describe('what is proposed', () => {
 
   test('every one can be prepared, and buys what it says', () => {
     const scenario = home();
-    for (const { name, says, change, buys } of proposals(scenario)) {
+    for (const { name, description: says, change, purchases: buys } of proposals(scenario)) {
       const set = settingsFromPatch(change);
       const plan = prepareVariant(scenario, new Map(), {
         plan: 'as-lived',
         set,
-        as: { name, says, buys },
+        as: { name, description: says, purchases: buys },
       });
-      expect([plan.plan, plan.says, plan.buys]).toEqual([name, says, buys]);
+      expect([plan.plan, plan.description, plan.purchases]).toEqual([name, says, buys]);
       expect(plan.home.devices).toHaveLength(buys.length);
     }
   });
 
   test('a drier of 12 L/day in the dampest room that people use', () => {
-    const { change, says, buys } = proposals(home()).find(({ name }) => name === 'drier')!;
+    const {
+      change,
+      description: says,
+      purchases: buys,
+    } = proposals(home()).find(({ name }) => name === 'drier')!;
     expect(change).toEqual({
       devices: {
         'proposed dehumidifier': {
@@ -75,7 +79,7 @@ describe('what is proposed', () => {
     expect(says).toBe('a dehumidifier in the bedroom, 12 L/day by its label');
     expect(buys[0]).toMatchObject({ price: 180, price_low: 120, price_high: 260, lastsYears: 8 });
     const elsewhere = proposals(home(), figures({ living: 10, bedroom: 90 }, 'GBP', ['bedroom']));
-    expect(elsewhere.find(({ name }) => name === 'drier')!.says).toContain('in the living,');
+    expect(elsewhere.find(({ name }) => name === 'drier')!.description).toContain('in the living,');
     expect(names(proposals(home(), figures({ living: 1 }, 'GBP', ['living'])))).not.toContain(
       'drier',
     );
@@ -93,18 +97,20 @@ describe('what is proposed', () => {
   });
 
   test('airing beside the habits there are, which stay', () => {
-    const habit = { room: 'bedroom', at: '08:00', lasts: '2 h', wide: '10 %' };
+    const habit = { room: 'bedroom', at: '08:00', lasts: '2 h', 'open share': '10 %' };
     const { change } = proposals(home(`household: { airing: [${JSON.stringify(habit)}] }`)).find(
       ({ name }) => name === 'aired',
     )!;
     expect(change).toEqual({
-      household: { airing: [habit, { rooms: 'all', at: ['07:30', '19:00'], lasts: 10, wide: 1 }] },
+      household: {
+        airing: [habit, { rooms: 'all', at: ['07:30', '19:00'], lasts: 10, 'open share': 1 }],
+      },
     });
   });
 
   test('prices only in currencies in which they are about right', () => {
     const krona = proposals(home(), figures({ living: 10, bedroom: 90 }, 'SEK'));
-    expect(krona.flatMap(({ buys }) => buys)).toEqual([]);
+    expect(krona.flatMap(({ purchases: buys }) => buys)).toEqual([]);
     expect(names(krona)).toHaveLength(10);
   });
 

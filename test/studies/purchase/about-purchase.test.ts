@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { allOptions, type Option } from '../../../src/studies/options.ts';
 import { aboutPurchase, bringsDehumidifier } from '../../../src/studies/purchase/about-purchase.ts';
-import { newBuys } from '../../../src/studies/purchase/new-buys.ts';
+import { newPurchases } from '../../../src/studies/purchase/new-purchases.ts';
 import { AIRED, DRY, linearScenario, linearWorld } from '../linear-world.ts';
 
 const BASE = 'as-lived: { change: {} }';
 const FAN =
-  'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } }, buys: [{ what: fan, price: 250, lasts: 12 }] }';
+  'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } }, purchases: [{ what: fan, price: 250, lasts: 12 }] }';
 
 /** These plans alone, without what the program proposes. */
 function optionsOf(...plans: string[]): Option[] {
@@ -27,7 +27,7 @@ describe('the purchase that a study is about', () => {
     const options = optionsOf(BASE, FAN, AIRED, DRY, again);
     expect(aboutPurchase(options, null)).toEqual({
       ...{ option: options[3], device: 'drier', room: 'den', dries: true },
-      buys: [{ what: 'drier', price: 180, lastsYears: 8 }],
+      purchases: [{ what: 'drier', price: 180, lastsYears: 8 }],
     });
   });
 
@@ -36,14 +36,14 @@ describe('the purchase that a study is about', () => {
     const about = aboutPurchase(options, null)!;
     expect(about.option).toMatchObject({ name: 'drier', origin: 'proposed' });
     expect(about).toMatchObject({ device: 'proposed dehumidifier', room: 'den', dries: true });
-    expect(about.buys).toMatchObject([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
+    expect(about.purchases).toMatchObject([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
   });
 
   test('the named one, which need not dry', async () => {
     const options = await proposals(BASE, FAN, DRY);
     expect(aboutPurchase(options, 'vented')).toMatchObject({
       ...{ device: 'fan', room: 'bath', dries: false, option: { name: 'vented' } },
-      buys: [{ what: 'fan', price: 250, lastsYears: 12 }],
+      purchases: [{ what: 'fan', price: 250, lastsYears: 12 }],
     });
     expect(aboutPurchase(options, 'dry')).toMatchObject({ device: 'drier', dries: true });
   });
@@ -52,7 +52,7 @@ describe('the purchase that a study is about', () => {
     const both =
       'both: { change: { devices: { fan: { kind: extract fan, room: bath }, drier: { kind: dehumidifier, room: den, label: 12 } } } }';
     expect(aboutPurchase(optionsOf(BASE, both), 'both')).toMatchObject({
-      ...{ device: 'drier', room: 'den', dries: true, buys: [] },
+      ...{ device: 'drier', room: 'den', dries: true, purchases: [] },
     });
   });
 
@@ -88,13 +88,13 @@ describe('what is bought for it', () => {
   const curtains = '{ what: curtains, price: 90, lasts: 10 }';
 
   test.each([
-    ['written down again', DRY.replace('buys: [', `buys: [${curtains}, `)],
-    ['built upon', DRY.replace('dry: {', 'dry: { on: as-lived,')],
+    ['written down again', DRY.replace('purchases: [', `purchases: [${curtains}, `)],
+    ['built upon', DRY.replace('dry: {', 'dry: { based on: as-lived,')],
   ])('what the baseline buys is not counted: %s', (_, dry) => {
-    const base = `as-lived: { change: {}, buys: [${curtains}] }`;
+    const base = `as-lived: { change: {}, purchases: [${curtains}] }`;
     const options = optionsOf(base, dry);
-    expect(options[1]!.prepared.buys).toHaveLength(2);
-    expect(aboutPurchase(options, null)!.buys).toEqual([
+    expect(options[1]!.prepared.purchases).toHaveLength(2);
+    expect(aboutPurchase(options, null)!.purchases).toEqual([
       { what: 'drier', price: 180, lastsYears: 8 },
     ]);
   });
@@ -103,11 +103,11 @@ describe('what is bought for it', () => {
     const [a, b, c] = [180, 181, 180].map((price, k) => ({
       ...{ what: 'drier', price, lastsYears: k === 2 ? 9 : 8 },
     })) as [Bought, Bought, Bought];
-    expect(newBuys([{ ...a }], [a, a])).toEqual([a]);
-    expect(newBuys([{ ...a }, { ...a }], [a])).toEqual([]);
-    expect(newBuys([{ ...a }], [b, c])).toEqual([b, c]);
-    expect(newBuys([], [a])).toEqual([a]);
+    expect(newPurchases([{ ...a }], [a, a])).toEqual([a]);
+    expect(newPurchases([{ ...a }, { ...a }], [a])).toEqual([]);
+    expect(newPurchases([{ ...a }], [b, c])).toEqual([b, c]);
+    expect(newPurchases([], [a])).toEqual([a]);
   });
 });
 
-type Bought = Parameters<typeof newBuys>[0][number];
+type Bought = Parameters<typeof newPurchases>[0][number];

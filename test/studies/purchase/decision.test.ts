@@ -8,7 +8,7 @@ interface Figures {
   damp?: number;
   cold?: number;
   energy?: number;
-  owning?: number;
+  purchaseCost?: number;
   hours?: number;
   mould?: number;
 }
@@ -26,7 +26,7 @@ const plan = (
   });
 
 const BASE = plan('as-lived', { spots: 800, damp: 1500, energy: 1000 });
-const DRY = plan('dry', { spots: 50, damp: 200, energy: 1040, owning: 25 });
+const DRY = plan('dry', { spots: 50, damp: 200, energy: 1040, purchaseCost: 25 });
 const decide = (more: Partial<DecisionSetup> = {}) =>
   decision({
     ...{ baseline: BASE, plan: DRY, room: 'den', rivals: [], flips: [] },
@@ -43,13 +43,13 @@ describe('buy', () => {
       sentences: [
         'Buy it if 65 GBP a year are worth it to you: nothing else that was tried brings the mould risk of the den as low as dry.',
         'Cold spots above 80 % go from 800 to 50 room-hours a year, rooms too damp from 1500 to 200.',
-        'It costs 65 GBP a year, owning included; between 40 and 90 with doubtful inputs low and high, below 0 being saved.',
+        'It costs 65 GBP a year, purchase cost included; between 40 and 90 with doubtful inputs low and high, below 0 being saved.',
       ],
     });
   });
 
   test('where it saves money whatever is doubtful, damp or not', () => {
-    const saves = plan('dry', { spots: 800, damp: 1500, energy: 900, owning: 25 });
+    const saves = plan('dry', { spots: 800, damp: 1500, energy: 900, purchaseCost: 25 });
     const found = decide({ plan: saves, range: { low: -90, high: -60 } });
     expect(found).toMatchObject({ verdict: 'buy', sure: true });
     expect(found.sentences[0]).toBe('Buy it: dry saves money whatever the doubtful inputs are.');
@@ -105,7 +105,7 @@ describe('fix something else first', () => {
   const aired = plan('aired', { spots: 60, energy: 1010 });
 
   test('where something as safe costs less: the cheapest of it', () => {
-    const fan = plan('fan', { spots: 70, energy: 1020, owning: 20 });
+    const fan = plan('fan', { spots: 70, energy: 1020, purchaseCost: 20 });
     const found = decide({ rivals: [fan, aired] });
     expect(found).toMatchObject({
       verdict: 'fix something else first',
@@ -131,7 +131,7 @@ describe('wait', () => {
   test('where there is nothing to take away', () => {
     const found = decide({
       baseline: plan('as-lived', { spots: 20, damp: 10, energy: 1000 }),
-      plan: plan('dry', { spots: 0, damp: 0, energy: 1030, owning: 25 }),
+      plan: plan('dry', { spots: 0, damp: 0, energy: 1030, purchaseCost: 25 }),
     });
     expect(found.verdict).toBe('wait');
     expect(found.sentences[0]).toBe('Wait: dry would change too little here to be worth buying.');
@@ -144,7 +144,7 @@ describe('wait', () => {
   });
 
   test('and then a cheaper way is said to be cheaper, not to cost less than nothing more', () => {
-    const dry = plan('dry', { spots: 790, damp: 1490, energy: 1040, owning: 25 });
+    const dry = plan('dry', { spots: 790, damp: 1490, energy: 1040, purchaseCost: 25 });
     const aired = plan('aired', { spots: 795, damp: 1500, energy: 1010 });
     const found = decide({ plan: dry, rivals: [aired] });
     expect(found).toMatchObject({ verdict: 'wait', sure: true, instead: null });
@@ -191,6 +191,6 @@ test('hours of a quarter count as a year of them', () => {
   expect(found.verdict).toBe('buy'); // 28 a year
   expect(found.sentences.slice(1)).toEqual([
     'Cold spots above 80 % go from 28 to 0 room-hours a year, rooms too damp from 0 to 0.',
-    'It costs 4 GBP a year, owning included.',
+    'It costs 4 GBP a year, purchase cost included.',
   ]);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Prices } from '../../../src/home/prices.ts';
-import { owningPerYear } from '../../../src/measures/energy/owning-per-year.ts';
+import { purchaseCostPerYear } from '../../../src/measures/energy/purchase-cost-per-year.ts';
 import type { DeviceMeasures, PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { dehumidifierHeatPerLitre } from '../../../src/physics/equipment/dehumidifier-heat.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
@@ -49,7 +49,13 @@ function world({
     ...{ electricity_kwh: kwh, fuel_kwh: 0, water_kg: -litres, heat_kwh: 0 },
     ...{ hours, starts: 100, emptied: 225 },
   };
-  const plan = (name: string, gas: number, devices: number, humid: number, owning: number) => {
+  const plan = (
+    name: string,
+    gas: number,
+    devices: number,
+    humid: number,
+    purchaseCost: number,
+  ) => {
     const made = somePlan(name, { hours: period, den: { outside: { humidity_high: humid } } });
     const by_fuel = { gas: 0.07 * gas + 109.5, electricity: 0.27 * (1500 + devices) + 182.5 };
     const energy = by_fuel.gas + by_fuel.electricity;
@@ -65,8 +71,8 @@ function world({
         ...made.money,
         energy,
         by_fuel,
-        owning_per_year: owning,
-        total_per_year: energy / years + owning,
+        purchase_cost_per_year: purchaseCost,
+        total_per_year: energy / years + purchaseCost,
       },
     };
   };
@@ -76,7 +82,7 @@ function world({
     10_000 - gasLess,
     kwh,
     damp[1],
-    owningPerYear([DRIER], 0.04),
+    purchaseCostPerYear([DRIER], 0.04),
   );
   return { baseline, plan: dry };
 }
@@ -84,7 +90,7 @@ function world({
 const sumOf = (of: World, more: Partial<PurchaseSumSetup> = {}) =>
   purchaseSum({
     ...world(of),
-    ...{ device: 'drier', buys: [DRIER], discountRate: 0.04, prices: FLAT, label: 12 },
+    ...{ device: 'drier', purchases: [DRIER], discountRate: 0.04, prices: FLAT, label: 12 },
     ...more,
   });
 
@@ -102,7 +108,7 @@ describe('a sum that can be redone by hand', () => {
       'price: drier: 180 GBP',
       'lasts: 8 years',
       'years to divide it by, at 4 % interest: 6.73274 years',
-      '+ owning: drier: 26.74 GBP a year',
+      '+ purchase cost: drier: 26.74 GBP a year',
       'runs: 1500 h a year',
       'takes: 450 L a year',
       'takes while running: 7.2 L/day',
@@ -118,7 +124,7 @@ describe('a sum that can be redone by hand', () => {
 
   test('its figures', () => {
     expect(sum).toMatchObject({
-      owning: 26.74,
+      purchase_cost: 26.74,
       running: 81,
       heat_credit: -35,
       other: 0,
@@ -140,17 +146,17 @@ describe('a sum that can be redone by hand', () => {
     { period: 8784, kwh: 777.777, gasLess: 901.234 },
   ])('%o: what adds up is the total to the last digit, and the difference that was run', (of) => {
     const { plan, baseline } = world(of);
-    const { lines, net, owning, running, heat_credit, other } = sumOf(of);
+    const { lines, net, purchase_cost: purchaseCost, running, heat_credit, other } = sumOf(of);
     const added = lines
       .filter(({ adds }) => adds)
       .reduce((sum, { value }) => sum + hundredths(value), 0);
     expect(added).toBe(hundredths(net));
     expect(lines.at(-1)).toEqual({ text: 'net', value: net, unit: 'GBP a year', adds: false });
     expect(
-      hundredths(owning) + hundredths(running) + hundredths(heat_credit) + hundredths(other),
+      hundredths(purchaseCost) + hundredths(running) + hundredths(heat_credit) + hundredths(other),
     ).toBe(hundredths(net));
     const difference = plan.money.total_per_year - baseline.money.total_per_year;
-    expect(Math.abs(net - difference)).toBeLessThan(0.0101); // owning and bill, a half each
+    expect(Math.abs(net - difference)).toBeLessThan(0.0101); // purchase cost and bill, a half each
     for (const { value } of lines) expect(value).toBe(rounded(value, 5));
     const redone = lineOf(lines, 'electricity of') * lineOf(lines, 'price of it');
     expect(Math.abs(running - redone)).toBeLessThanOrEqual(0.005 + 1e-12);
@@ -171,7 +177,7 @@ describe('the heat credit is counted once', () => {
     const setup = {
       baseline,
       device: 'drier',
-      buys: [],
+      purchases: [],
       discountRate: 0,
       prices: FLAT,
       label: null,
@@ -185,7 +191,7 @@ describe('the heat credit is counted once', () => {
       ...p,
       heating: { ...p.heating, delivered_kwh: { electricity: p.heating.delivered_kwh['gas']! } },
     });
-    const setup = { device: 'drier', buys: [], discountRate: 0, prices: FLAT, label: null };
+    const setup = { device: 'drier', purchases: [], discountRate: 0, prices: FLAT, label: null };
     const sum = purchaseSum({ ...setup, baseline: electric(baseline), plan: electric(plan) });
     expect(sum).toMatchObject({ running: 81, heat_credit: -35, other: 0, net: 46 });
     expect(lineOf(sum.lines, 'electricity for heating, less')).toBe(500);
@@ -202,7 +208,7 @@ describe('the heat credit is counted once', () => {
     const setup = {
       baseline,
       device: 'drier',
-      buys: [],
+      purchases: [],
       discountRate: 0,
       prices: FLAT,
       label: null,
@@ -265,11 +271,11 @@ describe('what it is worth', () => {
     const { money, devices } = world({ kwh: 1, gasLess: 0 }).plan;
     const saving = {
       ...money,
-      owning_per_year: 0,
+      purchase_cost_per_year: 0,
       total_per_year: baseline.money.total_per_year - 2500,
     };
     const plan = { ...baseline, devices, money: saving };
-    const sum = sumOf({}, { baseline, plan, buys, discountRate: 0.08 });
+    const sum = sumOf({}, { baseline, plan, purchases: buys, discountRate: 0.08 });
     const row = {
       topic: 'Economics',
       source: 'worked solution on a study site (inputs garbled, unique from its answers)',
@@ -292,9 +298,9 @@ describe('what it is worth', () => {
       { what: 'drier', price: 100, lastsYears: 4 },
       { what: 'fan', price: 100, lastsYears: 8 },
     ];
-    const sum = sumOf({ kwh: 100, gasLess: 1000 }, { buys, discountRate: 0 });
+    const sum = sumOf({ kwh: 100, gasLess: 1000 }, { purchases: buys, discountRate: 0 });
     expect(sum.npv).toBe(43 * 8 - 100 - 2 * 100);
-    expect(sum.owning).toBe(37.5);
+    expect(sum.purchase_cost).toBe(37.5);
   });
 });
 
@@ -315,7 +321,7 @@ describe('a litre at 27 for electricity and 7 for gas at 85 %', () => {
   ])('%d L/kWh', (efficiency, gross, net) => {
     const litres = 1000;
     const gasLess = (dehumidifierHeatPerLitre(efficiency, 20) * litres) / 0.85;
-    const sum = sumOf({ litres, kwh: litres / efficiency, gasLess }, { buys: [] });
+    const sum = sumOf({ litres, kwh: litres / efficiency, gasLess }, { purchases: [] });
     const pence = (money: number) => (100 * money) / litres;
     const of = `a litre at ${efficiency} L/kWh`;
     compare({ ...row, what: `${of}, electricity`, expected: gross, got: pence(sum.running) });
@@ -329,7 +335,7 @@ describe('a litre at 27 for electricity and 7 for gas at 85 %', () => {
   ])('the heat of a litre at %d L/kWh comes back from the credit', (efficiency, expected) => {
     const litres = 1000;
     const gasLess = (dehumidifierHeatPerLitre(efficiency, 20) * litres) / 0.85;
-    const sum = sumOf({ litres, kwh: litres / efficiency, gasLess }, { buys: [] });
+    const sum = sumOf({ litres, kwh: litres / efficiency, gasLess }, { purchases: [] });
     compare({
       topic: 'Dehumidifiers',
       what: `heat of a litre at ${efficiency} L/kWh, by the heat credit of a purchase sum`,

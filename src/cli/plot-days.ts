@@ -1,5 +1,5 @@
 import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
-import { WrongCall } from './wrong-call.ts';
+import { UsageError } from './usage-error.ts';
 
 /** From one local day to another, both included, counted from 1970-01-01. */
 export interface LocalDays {
@@ -29,7 +29,7 @@ export function daysOfPeriod(
  * that does not come before `--from`.
  *
  * @returns null where neither is given
- * @throws WrongCall with everything that is wrong with the two
+ * @throws UsageError with everything that is wrong with the two
  */
 export function askedDays({ from, to }: AskedDays, period: LocalDays): LocalDays | null {
   if (from === undefined && to === undefined) return null;
@@ -52,7 +52,7 @@ export function askedDays({ from, to }: AskedDays, period: LocalDays): LocalDays
       refuse('from', from!, `In the period ${spanText(period)} it comes after --to ${to}.`);
     }
   }
-  if (first === null || last === null) throw new WrongCall(refusals.join('\n'));
+  if (first === null || last === null) throw new UsageError(refusals.join('\n'));
   return { first, last };
 }
 
@@ -60,9 +60,9 @@ export function askedDays({ from, to }: AskedDays, period: LocalDays): LocalDays
 export function refuseDaysAlone({ from, to }: AskedDays): void {
   const alone = Object.entries({ from, to }).filter(([, word]) => word !== undefined);
   if (alone.length === 0) return;
-  throw new WrongCall(
+  throw new UsageError(
     alone
-      .map(([option]) => `error: option '--${option} <MM-DD>' needs option '--look <room>'`)
+      .map(([option]) => `error: option '--${option} <MM-DD>' needs option '--plot <room>'`)
       .join('\n'),
   );
 }

@@ -5,14 +5,14 @@ import type { ReportInput } from './report-input.ts';
 import { list, type Section } from './section.ts';
 
 /** Handbook rules beside the simulation of doing nothing. */
-export function secondOpinionSection({ study }: ReportInput): Section {
+export function handbookCrossCheckSection({ study }: ReportInput): Section {
   const { measures } = study.options[0]!;
-  const figures = measures.second_opinion;
+  const figures = measures.handbook_cross_check;
   const { ach50_over_20: rule, infiltration_ach_mean: leak } = figures;
-  const sentences = measures.notices.filter(({ id }) => id.startsWith('second-opinion-'));
+  const sentences = measures.notices.filter(({ id }) => id.startsWith('handbook-cross-check-'));
   return {
-    id: 'second-opinion',
-    title: 'A second opinion',
+    id: 'handbook-cross-check',
+    title: 'Handbook cross-check',
     body: html`
 <p>Rules of thumb from handbooks, which know nothing of hours, beside the simulation of ${measures.plan}. They should come near each other; where they do not, the reason is given.</p>
 ${figureTable({

@@ -39,7 +39,7 @@ function opinion(
   );
 }
 const words = (found: PlanMeasures, id: string): string =>
-  found.notices.find((notice) => notice.id === `second-opinion-${id}`)!.text;
+  found.notices.find((notice) => notice.id === `handbook-cross-check-${id}`)!.text;
 
 describe('heating by degree-days', () => {
   const row = {
@@ -53,7 +53,7 @@ describe('heating by degree-days', () => {
   const air = 90 / 1200; // m3/s for 90 W/K
 
   test('a semi of 322 W/K: 20 K for a day, and 2866 K-days a year', () => {
-    const day = opinion(semi, { days: 1, outdoor: 0, infiltration: air }).second_opinion;
+    const day = opinion(semi, { days: 1, outdoor: 0, infiltration: air }).handbook_cross_check;
     compare({
       ...row,
       what: 'heat-loss coefficient',
@@ -74,7 +74,7 @@ describe('heating by degree-days', () => {
       what: '2866 K-days a year',
       unit: 'kWh/d',
       expected: 61,
-      got: year.second_opinion.degree_day_heating_kwh / 365,
+      got: year.handbook_cross_check.degree_day_heating_kwh / 365,
     });
   });
 
@@ -92,22 +92,22 @@ describe('heating by degree-days', () => {
       source: 'CIBSE TM41 (2006), Tb = Ti - Qg/U',
       mark: 'closed form',
       expected: 17.14,
-      got: 7.14 + found.second_opinion.degree_days_k_d / 10,
+      got: 7.14 + found.handbook_cross_check.degree_days_k_d / 10,
       tolerance: { absolute: 0.005 },
     });
   });
 
-  test.each(['people', 'things', 'devices', 'sun'] as const)(
+  test.each(['people', 'appliances', 'devices', 'sun'] as const)(
     '%s warm the home: 600 W in 300 W/K bring the base from 20 to 18 °C',
     (gain) => {
       const energy = { [gain]: 600 * 10 * 86_400, heating: 1 };
       const found = opinion(house(300), { days: 10, outdoor: 8 }, { energy });
-      expect(found.second_opinion.degree_days_k_d).toBeCloseTo(10 * 10, 9);
+      expect(found.handbook_cross_check.degree_days_k_d).toBeCloseTo(10 * 10, 9);
     },
   );
 
   test('days warmer than the base count nothing', () => {
-    expect(opinion(house(300), { days: 3, outdoor: 25 }).second_opinion).toMatchObject({
+    expect(opinion(house(300), { days: 3, outdoor: 25 }).handbook_cross_check).toMatchObject({
       degree_days_k_d: 0,
       degree_day_heating_kwh: 0,
     });
@@ -123,7 +123,7 @@ describe('heating by degree-days', () => {
     expect(words(found, 'heating')).toBe(
       'Heating: degree-days give 155 kWh, the simulation 155 kWh; the two agree.',
     );
-    expect(Math.abs(found.second_opinion.difference_pct)).toBeLessThan(0.5);
+    expect(Math.abs(found.handbook_cross_check.difference_pct)).toBeLessThan(0.5);
   });
 
   test('airing that the estimate does not know is named as the reason', () => {
@@ -199,7 +199,7 @@ describe('heating by degree-days', () => {
     expect(words(found, 'heating')).toBe(
       'Heating: nothing was heated; degree-days would ask for 96 kWh.',
     );
-    expect(found.second_opinion.difference_pct).toBe(100);
+    expect(found.handbook_cross_check.difference_pct).toBe(100);
   });
 });
 
@@ -214,7 +214,11 @@ describe('infiltration by ach50/20', () => {
     });
 
   test('5 at 50 Pa is a quarter of an air change', () => {
-    const { second_opinion } = opinion(leaky(5), { days: 1, outdoor: 5, infiltration: 0.0025 });
+    const { handbook_cross_check } = opinion(leaky(5), {
+      days: 1,
+      outdoor: 5,
+      infiltration: 0.0025,
+    });
     compare({
       topic: 'Infiltration',
       what: 'ach50/20 beside the simulation',
@@ -222,11 +226,11 @@ describe('infiltration by ach50/20', () => {
       source: 'Meier 1994, after Kronvall and Persily',
       mark: 'published arithmetic',
       expected: 0.25,
-      got: second_opinion.ach50_over_20!,
+      got: handbook_cross_check.ach50_over_20!,
       tolerance: { absolute: 1e-12 },
       because: 'exact',
     });
-    expect(second_opinion.infiltration_ach_mean).toBeCloseTo((0.0025 * 3600) / 30, 12);
+    expect(handbook_cross_check.infiltration_ach_mean).toBeCloseTo((0.0025 * 3600) / 30, 12);
   });
 
   test('where they differ, what drives the air is named with its figures', () => {
@@ -243,7 +247,7 @@ describe('infiltration by ach50/20', () => {
 
   test('without a blower-door figure there is nothing to set beside it', () => {
     const found = opinion(leaky(null), { days: 1, outdoor: 5, infiltration: 0.004 });
-    expect(found.second_opinion.ach50_over_20).toBeNull();
+    expect(found.handbook_cross_check.ach50_over_20).toBeNull();
     expect(words(found, 'infiltration')).toContain('no blower-door figure is known');
   });
 });
@@ -256,7 +260,7 @@ describe('vapour excess G/(nV)', () => {
     const found = opinion(
       own,
       { days: 1, outdoor: 0, infiltration: flow },
-      { water: { people: 4, things: 6, drying: 2 } },
+      { water: { people: 4, appliances: 6, drying: 2 } },
     );
     compare({
       topic: 'Vapour excess',
@@ -265,7 +269,7 @@ describe('vapour excess G/(nV)', () => {
       source: 'ISO 13788, G/(nV); household total of a solar-housing handbook',
       mark: 'closed form',
       expected: 4,
-      got: found.second_opinion.vapour_excess_g_per_m3,
+      got: found.handbook_cross_check.vapour_excess_g_per_m3,
       tolerance: { relative: 0.005 },
       because: 'rounding of the print',
     });
@@ -279,7 +283,7 @@ describe('vapour excess G/(nV)', () => {
   ])('$kg kg a day in frost are class $humidityClass', ({ kg, humidityClass }) => {
     const spell = { days: 1, outdoor: -2, infiltration: flow };
     const found = opinion(own, spell, { water: { people: kg } });
-    expect(found.second_opinion.humidity_class).toBe(humidityClass);
+    expect(found.handbook_cross_check.humidity_class).toBe(humidityClass);
   });
 
   test('airing that carries vapour away is named as the reason', () => {
@@ -300,7 +304,7 @@ describe('vapour excess G/(nV)', () => {
   test('a home that leaks nothing has no estimate and says so', () => {
     const found = opinion(own, { days: 1, outdoor: 0 }, { water: { people: 12 } });
     expect(words(found, 'vapour')).toContain('no air leaks through this home');
-    expect(found.second_opinion.vapour_excess_g_per_m3).toBeGreaterThan(0);
+    expect(found.handbook_cross_check.vapour_excess_g_per_m3).toBeGreaterThan(0);
   });
 });
 

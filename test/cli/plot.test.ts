@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { askedDays, daysOfPeriod } from '../../src/cli/look-days.ts';
 import { main } from '../../src/cli/main.ts';
+import { askedDays, daysOfPeriod } from '../../src/cli/plot-days.ts';
 import { fakeIo } from './fake-io.ts';
 
 const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
@@ -22,18 +22,18 @@ async function run(...args: string[]) {
   return { status, ...world.said, files: world.files };
 }
 
-describe('run --look', () => {
+describe('run --plot', () => {
   test('draws the days named, in place of the tables', async () => {
-    const { status, out, err } = await run('--look', 'nook', '--from', '01-06', '--to', '01-07');
+    const { status, out, err } = await run('--plot', 'nook', '--from', '01-06', '--to', '01-07');
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toMatch(/^Test cottage: .*\nnook, 6 January 2023 to 7 January 2023 \(2 days\)\n/);
-    expect(out).not.toContain('Second opinion');
+    expect(out).not.toContain('Handbook cross-check');
     expect(out).toMatch(/^Of these 48 hours, nook .*\.\n$/ms);
     expect(out.match(/^(Fri 01-06|Sat 01-07) \d\d:00 /gm)).toHaveLength(2 * 16);
   });
 
   test('draws the coldest week where no days are named', async () => {
-    const { out } = await run('--look', 'den', '--set', '/period={}');
+    const { out } = await run('--plot', 'den', '--set', '/period={}');
     expect(out).toMatch(/^den, .* 2023 to .* 2023 \(7 days, the coldest week\)$/m);
     // By the demonstration weather: the mean of these seven days is the least.
     const means = dailyMeans();
@@ -45,22 +45,22 @@ describe('run --look', () => {
   });
 
   test('draws all of a period that has no seven days, and keeps the trace beside', async () => {
-    const { out, files } = await run('--look', 'den', '--trace', 't.csv');
+    const { out, files } = await run('--plot', 'den', '--trace', 't.csv');
     expect(out).toContain('\nden, 5 January 2023 to 8 January 2023 (4 days, the whole period)\n');
     expect(files['t.csv']!.split('\n')).toHaveLength(98);
   });
 
   test('hours of somebody in are those of the figures', async () => {
-    const { out } = await run('--look', 'nook');
+    const { out } = await run('--plot', 'nook');
     const { rooms } = JSON.parse((await run('--json')).out);
     const all = /^all .* (\d+\.\d)$/m.exec(out)![1];
     expect(all).toBe(rooms.nook.occupied_hours.toFixed(1));
   });
 });
 
-describe('wrong calls of --look', () => {
+describe('usage errors of --plot', () => {
   test('everything at once, with the nearest room', async () => {
-    expect(await run('--look', 'nok', '--from', '06-01', '--to', '6 Jan')).toMatchObject({
+    expect(await run('--plot', 'nok', '--from', '06-01', '--to', '6 Jan')).toMatchObject({
       status: 1,
       out: '',
       err:
@@ -75,21 +75,21 @@ describe('wrong calls of --look', () => {
       status: 1,
       out: '',
       err:
-        "error: option '--from <MM-DD>' needs option '--look <room>'\n" +
-        "error: option '--to <MM-DD>' needs option '--look <room>'\n",
+        "error: option '--from <MM-DD>' needs option '--plot <room>'\n" +
+        "error: option '--to <MM-DD>' needs option '--plot <room>'\n",
     });
   });
 
   test('together with --json', async () => {
-    expect(await run('--look', 'den', '--json')).toMatchObject({
+    expect(await run('--plot', 'den', '--json')).toMatchObject({
       status: 1,
       out: '',
-      err: "error: option '--look <room>' cannot be used with option '--json'\n",
+      err: "error: option '--plot <room>' cannot be used with option '--json'\n",
     });
   });
 
   test('from after to', async () => {
-    expect(await run('--look', 'den', '--from', '01-07', '--to', '01-06')).toMatchObject({
+    expect(await run('--plot', 'den', '--from', '01-07', '--to', '01-06')).toMatchObject({
       status: 1,
       err: "error: option '--from <MM-DD>' argument '01-07' is invalid. In the period 2023-01-05 to 2023-01-08 it comes after --to 01-06.\n",
     });
@@ -141,3 +141,11 @@ function dailyMeans(): number[] {
     hours.slice(24 * d, 24 * d + 24).reduce((sum, t) => sum + t / 24, 0),
   );
 }
+
+test('the option by its old name is refused with the new one', async () => {
+  expect(await run('--look', 'den')).toMatchObject({
+    status: 1,
+    out: '',
+    err: "error: option '--look' is now called '--plot'\n",
+  });
+});

@@ -12,7 +12,7 @@ import {
 } from './difference.ts';
 
 /** The handbook's steady vapour excess beside the simulation's. */
-export interface VapourOpinion {
+export interface VapourCrossCheck {
   /** G/(nV) over the heating season. [g/m3] */
   readonly excess: number;
   readonly humidityClass: number;
@@ -26,12 +26,12 @@ export interface VapourOpinion {
  *
  * @param ruleFlow  leakage by ach50/20, null where unknown [m3/h]
  */
-export function vapourOpinion(
+export function vapourCrossCheck(
   ledger: Ledger,
   season: readonly number[],
   climate: Climate,
   ruleFlow: number | null,
-): VapourOpinion {
+): VapourCrossCheck {
   const flow = climate.infiltration > 0 ? climate.infiltration : (ruleFlow ?? 0) / 3600;
   const air = flow * climate.seconds; // m3
   const simulated = climate.vapourExcess;
@@ -84,5 +84,5 @@ const unevenAir = (size: number): Effect => ({
 const classOf = (excess: number, { outdoor }: Climate): number =>
   humidityClass(Math.max(-BEYOND, Math.min(BEYOND, excess)), outdoor, 'g/m3');
 const density = (value: number): string => `${figureText(value, 2)} g/m3`;
-const SOURCES = ['people', 'things', 'drying', 'devices'] as const;
+const SOURCES = ['people', 'appliances', 'drying', 'devices'] as const;
 const BEYOND = 1000; // g/m3

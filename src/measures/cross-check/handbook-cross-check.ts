@@ -6,16 +6,16 @@ import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { heatingSeason } from '../energy/heating-season.ts';
 import { ledgerSum } from '../ledger-sum.ts';
-import type { SecondOpinion } from '../plan-measures.ts';
+import type { HandbookCrossCheck } from '../plan-measures.ts';
 import type { Climate, MonthlyClimate } from '../series/monthly-climate.ts';
 import { differencePct } from './difference.ts';
 import { type HeatingBooks, heatingSentence } from './heating-sentence.ts';
 import { infiltrationSentence } from './infiltration-sentence.ts';
-import { vapourOpinion } from './vapour-opinion.ts';
+import { vapourCrossCheck } from './vapour-cross-check.ts';
 
 /** The handbook's estimate for the same home, and one sentence for each on how the two agree. */
-export interface Opinion {
-  readonly figures: SecondOpinion;
+export interface CrossCheck {
+  readonly figures: HandbookCrossCheck;
   readonly notices: readonly Notice[];
 }
 
@@ -32,12 +32,12 @@ export interface Opinion {
  *
  * Source: balance-point method as in CIBSE TM41 (2006), from memory.
  */
-export function secondOpinion(
+export function handbookCrossCheck(
   home: Home,
   ledger: Ledger,
   climate: MonthlyClimate,
   weather: Weather,
-): Opinion {
+): CrossCheck {
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const every = ledger.months.map((_, row) => row);
   const year = climate.over(every);
@@ -63,7 +63,7 @@ export function secondOpinion(
     estimate,
     simulated,
   };
-  const vapour = vapourOpinion(ledger, season, inSeason, rule === null ? null : rule * volume);
+  const vapour = vapourCrossCheck(ledger, season, inSeason, rule === null ? null : rule * volume);
   return {
     figures: {
       heat_loss_coefficient_w_per_k: loss.total,
@@ -76,9 +76,12 @@ export function secondOpinion(
       humidity_class: vapour.humidityClass,
     },
     notices: [
-      { id: 'second-opinion-heating', text: heatingSentence(books) },
-      { id: 'second-opinion-infiltration', text: infiltrationSentence(home, ach, year, weather) },
-      { id: 'second-opinion-vapour', text: vapour.sentence },
+      { id: 'handbook-cross-check-heating', text: heatingSentence(books) },
+      {
+        id: 'handbook-cross-check-infiltration',
+        text: infiltrationSentence(home, ach, year, weather),
+      },
+      { id: 'handbook-cross-check-vapour', text: vapour.sentence },
     ],
   };
 }
@@ -88,4 +91,4 @@ function baseTemperature(season: Climate, gains: number, loss: HeatLoss): number
   return season.indoor - gains / season.seconds / loss.total;
 }
 
-const GAINS = ['people', 'things', 'devices', 'sun'] as const;
+const GAINS = ['people', 'appliances', 'devices', 'sun'] as const;

@@ -4,8 +4,8 @@ import { textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Rules of thumb beside the simulation, and in words how they agree and why not. */
-export function secondOpinionTable(measures: PlanMeasures, width = WIDTH): string {
-  const figures = measures.second_opinion;
+export function handbookCrossCheckTable(measures: PlanMeasures, width = WIDTH): string {
+  const figures = measures.handbook_cross_check;
   const difference =
     figures.ach50_over_20 === null || figures.infiltration_ach_mean === 0
       ? null
@@ -39,7 +39,7 @@ export function secondOpinionTable(measures: PlanMeasures, width = WIDTH): strin
     `${figureText(figures.heat_loss_coefficient_w_per_k, 0)} W lost for each kelvin warmer than ` +
     `outdoors, times ${figureText(figures.degree_days_k_d, 0)} degree-days, which add up by how ` +
     'much each day was too cold to do without heating.';
-  const sentences = measures.notices.filter(({ id }) => id.startsWith('second-opinion-'));
+  const sentences = measures.notices.filter(({ id }) => id.startsWith('handbook-cross-check-'));
   return [
     wrapText(basis, '', width),
     table,

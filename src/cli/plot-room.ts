@@ -2,11 +2,11 @@ import type { Observer } from '../engine/trace.ts';
 import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
 import { type LocalClock, localDay, toLocal } from '../units/local-clock.ts';
-import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './look-days.ts';
-import { both, requireName } from './wrong-call.ts';
+import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './plot-days.ts';
+import { both, requireName } from './usage-error.ts';
 
 /** Watches a run and draws some days of one room. */
-export interface Look {
+export interface RoomPlot {
   readonly observe: Observer;
   /** @param width  characters of a line */
   text(width: number): string;
@@ -15,13 +15,13 @@ export interface Look {
 /**
  * Before a run: get ready to draw a room over the days named, or over the coldest week.
  *
- * @throws WrongCall for a room that the plan does not have and days that the period does not have
+ * @throws UsageError for a room that the plan does not have and days that the period does not have
  */
-export async function lookAtRoom(
+export async function plotRoom(
   { plan, period }: PlanRequest,
   room: string,
   asked: AskedDays,
-): Promise<Look> {
+): Promise<RoomPlot> {
   const { createPlanSeries } = await import('../measures/series/plan-series.ts');
   const coldest = await import('../measures/series/coldest-week.ts');
   const { roomPicture } = await import('../report/tables/room-picture.ts');
