@@ -217,8 +217,8 @@ doubts: { /heating/setpoint: [30, 20] }
 plans:
   base: { change: {} }
   cold: { change: { heating: { setpoint: 50 } } }
-  colder: { on: cold, change: { heating: { setback: 5 } } }
-  lost: { on: gone, change: { heating: { setpoint: 19 } } }
+  colder: { based on: cold, change: { heating: { setback: 5 } } }
+  lost: { based on: gone, change: { heating: { setpoint: 19 } } }
   dear: { change: { money: { gas: { prices: dear.csv } } } }
   warm: { change: { heating: { setpoint: 22 } } }`);
   const read = (scope: CheckScope) => readScenario(BROKEN, 'h.yaml', scope);
@@ -236,7 +236,7 @@ plans:
     expect(wrong({ plans: ['cold', 'warm'], doubts: false })).toEqual([COLD]);
     expect(wrong({ plans: ['colder'], doubts: false })).toEqual([COLD.replace('cold:', 'colder:')]);
     expect(wrong({ plans: ['lost'], doubts: false })).toEqual([
-      expect.stringContaining('plans.lost.on: expected the name of another plan'),
+      expect.stringContaining('plans.lost.based on: expected the name of another plan'),
     ]);
     expect(wrong({ plans: 'first' })).toEqual([
       expect.stringContaining('doubts./heating/setpoint: expected a low below its high'),
@@ -266,7 +266,7 @@ plans:
       problemsOf(() => readScenario(text, 'h.yaml', { plans: ['warm'], doubts: false })),
     ).toEqual([
       expect.stringContaining('home.rooms.bedroom.floor area: expected'),
-      expect.stringContaining('plans.lost.on: expected'),
+      expect.stringContaining('plans.lost.based on: expected'),
     ]);
   });
 

@@ -60,7 +60,7 @@ devices:
   filter: { kind: purifier, room: den, monoxide share: 0.05 }
 sensors: { co: { bias: 1, every: 0 } }
 rules:
-  - { name: alarm, when: [{ room: den, reading: co, above: 50 ppm, clear: 30 }], then: [{ tell: leave }] }
+  - { name: alarm, when: [{ room: den, reading: co, over: 50 ppm, clear: 30 }], response: [{ tell: leave }] }
 air: { outdoors: { co: 2 ppm }, penetration: { co: 1 } }
 bands: { co: { high: 4 } }
 `;
@@ -150,9 +150,9 @@ describe('a fourth species is one entry of the table', () => {
   });
 
   test('three times 12 L are booked, and the balance closes', () => {
-    const { things, devices } = ran.run.ledger.species[3]!;
+    const { appliances, devices } = ran.run.ledger.species[3]!;
     const sum = (terms: Float64Array) => terms.reduce((all, term) => all + term, 0);
-    expect(sum(things)).toBeCloseTo(3 * 12 * 1000, 6); // 1 L is 1e-3 m3, of 1e6 ppm
+    expect(sum(appliances)).toBeCloseTo(3 * 12 * 1000, 6); // 1 L is 1e-3 m3, of 1e6 ppm
     expect(sum(devices)).toBeLessThan(0);
     expect(ran.measures.balance.pollutant_residual).toBeLessThan(1e-9);
   });
