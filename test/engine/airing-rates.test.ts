@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Opening, Room } from '../../src/home/home.ts';
 import type { PreparedPlan } from '../../src/scenario/prepared.ts';
 import { compareBand } from '../reference/compare.ts';
-import { demoPlan } from './demo-run.ts';
+import { demoPlan } from '../years/demo-run.ts';
 import { always, bareHome, bareRoom, ideallyHeated, madeWeather, quietHousehold } from './homes.ts';
 import { recordRun, runInput, total } from './record-run.ts';
 import { AIR_HEAT } from './reference-air.ts';
