@@ -33,8 +33,17 @@ const guard: Guard = async (cleanUp, work) => {
 const STATUS_AFTER = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 };
 
 // A reader that has seen enough (`| head`) closes the pipe; that is no error.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  process.exit(error.code === 'EPIPE' ? 0 : 2);
+process.stdout.on('error', async (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  const { fileTrouble } = await import('./file-trouble.ts');
+  const trouble = (await fileTrouble(error, 'standard output', 'write')) as Error;
+  process.stderr.write(`${trouble.message}\n`, () => process.exit(2));
 });
+
+// Where nobody reads what is said beside the figures, the exit status still tells.
+process.stderr.on('error', () => {});
+
+// What Node and libraries warn their programmers of is none of a person's business.
+process.removeAllListeners('warning');
 
 process.exitCode = await main(process.argv.slice(2), nodeIo(version, process, guard));

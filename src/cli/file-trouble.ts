@@ -15,8 +15,9 @@ export async function fileTrouble(
   path: string,
   wish: 'read' | 'write',
 ): Promise<unknown> {
-  const code = (error as NodeJS.ErrnoException)?.code ?? '';
-  const got = GOT[wish][code];
+  const { code = '', syscall } = (error ?? {}) as NodeJS.ErrnoException;
+  const unusual = syscall === undefined ? undefined : `one that the system refuses with ${code}`;
+  const got = GOT[wish][code] ?? unusual;
   if (got === undefined) return error;
   if (code !== 'ENOENT') return refused(path, EXPECTED[wish], got);
   const folder = dirname(path);
@@ -51,6 +52,7 @@ const GOT: Record<'read' | 'write', Record<string, string>> = {
     EPERM: 'one that you may not read',
     ENAMETOOLONG: 'a name that is too long',
     ELOOP: 'links that lead in a circle',
+    ERR_INVALID_ARG_VALUE: 'a name with a null character',
   },
   write: {
     ENOENT: 'a path whose folder does not exist',
@@ -63,5 +65,7 @@ const GOT: Record<'read' | 'write', Record<string, string>> = {
     EDQUOT: 'a full disk',
     ENAMETOOLONG: 'a name that is too long',
     ELOOP: 'links that lead in a circle',
+    EPIPE: 'a pipe that nobody reads any more',
+    ERR_INVALID_ARG_VALUE: 'a name with a null character',
   },
 };

@@ -25,6 +25,10 @@ export interface Io {
   loadSha256(): Promise<(text: string) => string>;
   /** Make a folder, and those it stands in, where there is none. */
   makeFolder(path: string): Promise<void>;
+  /** A text that two paths share exactly when they lead to the same file, through links too. */
+  sharedName(path: string): Promise<string>;
+  /** `sharedName` of standard output; null where nothing is kept of it. */
+  outName(): Promise<string | null>;
   /** Whether `writeWhole` could write there now; it throws as that would. */
   requireWritable(path: string): Promise<void>;
   /** Figures: standard output. */

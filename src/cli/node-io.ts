@@ -1,19 +1,31 @@
 import type { Io } from './io.ts';
 import type { Guard } from './write-whole.ts';
+import type { OwnProcess } from './written-by.ts';
 
 /** The real world: the disk, and the streams of a process. Whatever is not asked for is not loaded. */
-export function nodeIo(
-  version: string,
-  streams: { readonly stdout: NodeJS.WriteStream; readonly stderr: NodeJS.WriteStream },
-  guard: Guard,
-): Io {
+export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
+  const { stdout, stderr } = own;
+  const sharedName = async (path: string) => (await import('./where-it-leads.ts')).sharedName(path);
+  const outName = async () => (await import('./written-by.ts')).nameOfOut();
+  const writing = async () => ({
+    guard,
+    writer: (await import('./written-by.ts')).writtenBy(own),
+  });
   return {
     version,
     readText: async (path, limit) => (await import('./read-text.ts')).readText(path, limit),
-    writeWhole: async (path, text) =>
-      (await import('./write-whole.ts')).writeWhole(path, text, guard),
+    writeWhole: async (path, text) => {
+      if ((await sharedName(path)) === (await outName())) {
+        stdout.write(text); // a rename would leave standard output without a name
+      } else {
+        await (await import('./write-whole.ts')).writeWhole(path, text, await writing());
+      }
+    },
+    sharedName,
+    outName,
     makeFolder: async (path) => (await import('./make-folder.ts')).makeFolder(path),
-    requireWritable: async (path) => (await import('./write-whole.ts')).requireWritable(path),
+    requireWritable: async (path) =>
+      (await import('./write-whole.ts')).requireWritable(path, await writing()),
     readAsset: async (name) => {
       const { readFile } = await import('node:fs/promises');
       return readFile(new URL(`../${name}`, import.meta.url), 'utf8');
@@ -28,10 +40,10 @@ export function nodeIo(
       const { createHash } = await import('node:crypto');
       return (text) => createHash('sha256').update(text, 'utf8').digest('base64');
     },
-    out: (text) => void streams.stdout.write(text),
-    err: (text) => void streams.stderr.write(text),
-    width: Math.max(LEAST_WIDTH, streams.stdout.columns ?? LEAST_WIDTH),
-    terminal: streams.stderr.isTTY === true ? streams.stderr : null,
+    out: (text) => void stdout.write(text),
+    err: (text) => void stderr.write(text),
+    width: Math.max(LEAST_WIDTH, stdout.columns ?? LEAST_WIDTH),
+    terminal: stderr.isTTY === true ? stderr : null,
   };
 }
 

@@ -1,37 +1,44 @@
-import { randomBytes } from 'node:crypto';
-import { constants, rmSync } from 'node:fs';
-import { access, type FileHandle, open, realpath, rename, stat, writeFile } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { rmSync } from 'node:fs';
+import {
+  access,
+  constants,
+  type FileHandle,
+  open,
+  realpath,
+  rename,
+  writeFile,
+} from 'node:fs/promises';
 import { InputProblems } from '../units/problem.ts';
 import { fileTrouble } from './file-trouble.ts';
+import { neighbourOf, removeAbandoned, type Writer } from './neighbour.ts';
+import { endOf } from './where-it-leads.ts';
 
 /** Does work during which a signal that ends the program first calls `cleanUp`. */
 export type Guard = <T>(cleanUp: () => void, work: () => Promise<T>) => Promise<T>;
+
+/** What writing needs of the process. */
+export interface Writing {
+  readonly guard: Guard;
+  readonly writer: Writer;
+}
 
 /**
  * Write a file whole or not at all: into a hidden neighbour first, which then takes the name.
  *
  * Whoever reads the path sees the old file or the new one, never a part; after an error or a
- * signal the neighbour is gone. A link is followed; a pipe or device is written to as it is.
+ * signal the neighbour is gone, and what a killed process left there goes too. A link is followed,
+ * also one to a file that is not there yet; a pipe or device is written to as it is.
  *
  * @throws InputProblems when the path cannot be written, saying why
  */
-export async function writeWhole(path: string, text: string, guard: Guard): Promise<void> {
+export async function writeWhole(path: string, text: string, writing: Writing): Promise<void> {
   try {
     const { target, mode, plain } = await whatStandsThere(path);
     if (!plain) return await writeFile(target, text);
-    const beside = join(
-      dirname(target),
-      `.${basename(target)}.${randomBytes(4).toString('hex')}.tmp`,
-    );
-    const remove = () => rmSync(beside, { force: true });
-    await guard(remove, async () => {
-      try {
-        await fill(await open(beside, 'wx', mode), text);
-        await rename(beside, target);
-      } finally {
-        remove();
-      }
+    await removeAbandoned(target, writing.writer);
+    await beside(target, writing, async (neighbour) => {
+      await fill(await open(neighbour, 'wx'), text, mode);
+      await rename(neighbour, target);
     });
   } catch (error) {
     throw error instanceof InputProblems ? error : await fileTrouble(error, path, 'write');
@@ -39,37 +46,55 @@ export async function writeWhole(path: string, text: string, guard: Guard): Prom
 }
 
 /**
- * Refuse a path that could not be written, before the work of making what goes there.
+ * Refuse a path that could not be written, before the work of making what goes there: a neighbour is
+ * made and removed again.
  *
  * @throws InputProblems as `writeWhole`
  */
-export async function requireWritable(path: string): Promise<void> {
+export async function requireWritable(path: string, writing: Writing): Promise<void> {
   try {
     const { target, plain } = await whatStandsThere(path);
-    if (plain) await access(dirname(target), constants.W_OK);
+    if (!plain) return await access(target, constants.W_OK);
+    await beside(target, writing, async (neighbour) => {
+      await (await open(neighbour, 'wx')).close();
+    });
   } catch (error) {
     throw await fileTrouble(error, path, 'write');
   }
 }
 
-/** Where the text goes in the end, with which permissions, and whether that is a plain file. */
-async function whatStandsThere(path: string) {
-  let target = path;
-  try {
-    target = await realpath(path);
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
-    return { target, mode: NEW_FILE, plain: true };
-  }
-  const found = await stat(target);
-  if (found.isDirectory()) throw Object.assign(new Error(path), { code: 'EISDIR' });
-  if (!found.isFile()) return { target, mode: NEW_FILE, plain: false };
-  await (await open(target, 'r+')).close(); // a rename would override write protection
-  return { target, mode: found.mode & PERMISSIONS, plain: true };
+/** Do something with a neighbour of a file, which is gone afterwards whatever happens. */
+async function beside(
+  target: string,
+  { guard, writer }: Writing,
+  work: (neighbour: string) => Promise<void>,
+): Promise<void> {
+  const neighbour = neighbourOf(target, writer);
+  const remove = () => rmSync(neighbour, { force: true });
+  await guard(remove, async () => {
+    try {
+      await work(neighbour);
+    } finally {
+      remove();
+    }
+  });
 }
 
-async function fill(handle: FileHandle, text: string): Promise<void> {
+/** Where the text goes in the end, whose permissions it keeps, and whether that is a plain file. */
+async function whatStandsThere(path: string) {
+  if (/[/\\]$|^$/.test(path)) throw Object.assign(new Error(path), { code: 'EISDIR' });
+  const { path: end, found } = await endOf(path);
+  if (found === null) return { target: end, mode: null, plain: true };
+  if (found.isDirectory()) throw Object.assign(new Error(path), { code: 'EISDIR' });
+  const target = found.isFile() ? await realpath(end).catch(() => null) : null;
+  if (target === null) return { target: end, mode: null, plain: false }; // also a file without a name
+  await (await open(target, 'r+')).close(); // a rename would override write protection
+  return { target, mode: Number(found.mode) & PERMISSIONS, plain: true };
+}
+
+async function fill(handle: FileHandle, text: string, mode: number | null): Promise<void> {
   try {
+    if (mode !== null) await handle.chmod(mode);
     await handle.writeFile(text);
     await handle.sync();
   } finally {
@@ -77,5 +102,4 @@ async function fill(handle: FileHandle, text: string): Promise<void> {
   }
 }
 
-const NEW_FILE = 0o666;
 const PERMISSIONS = 0o777;

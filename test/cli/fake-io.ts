@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { resolve } from 'node:path';
 import type { Io } from '../../src/cli/io.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 
@@ -22,6 +23,8 @@ export function fakeIo(files: Record<string, string> = {}) {
     makeFolder: async (path) => {
       done.folders.push(path);
     },
+    sharedName: async (path) => resolve(path),
+    outName: async () => null,
     requireWritable: async () => {},
     readAsset: async (name) => `/* ${name} */`,
     show: async (path) => {

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { makeFolder } from '../../src/cli/make-folder.ts';
 import { requireWritable } from '../../src/cli/write-whole.ts';
 import { temporaryFolder } from './temporary-folder.ts';
+import { writing } from './writing.ts';
 
 const root = temporaryFolder();
 writeFileSync(join(root, 'file'), 'x');
@@ -35,20 +36,22 @@ test.each([
 });
 
 test('a path that can be written is, whether something stands there or not', async () => {
-  await requireWritable(join(root, 'file'));
-  await requireWritable(join(root, 'folder', 'new.html'));
-  await requireWritable('new.html');
+  await requireWritable(join(root, 'file'), writing);
+  await requireWritable(join(root, 'folder', 'new.html'), writing);
+  await requireWritable(join(root, 'new.html'), writing);
   expect(statSync(join(root, 'file')).size).toBe(1);
   expect(() => statSync(join(root, 'folder', 'new.html'))).toThrow('ENOENT');
 });
 
 test.each([
   ['folder', 'a folder'],
+  ['folder/', 'a folder'],
+  ['new/', 'a folder'],
   ['file/page.html', 'a path that leads through a file'],
   ['gone/page.html', 'a path whose folder does not exist (make the folder ROOT/gone first)'],
 ])('that nothing can be written at %s is known before the work', async (name, got) => {
   const path = join(root, name);
-  expect(await refusal(requireWritable(path))).toBe(
+  expect(await refusal(requireWritable(path, writing))).toBe(
     `${path}: expected a file that can be written, got ${got.replace('ROOT', root)}`,
   );
 });

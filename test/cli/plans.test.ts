@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { PassThrough } from 'node:stream';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
+import { InputProblems } from '../../src/units/problem.ts';
 import { fakeIo } from './fake-io.ts';
 
 const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
@@ -165,6 +166,31 @@ describe('run', () => {
       expect(cells).toHaveLength(columns.length);
       expect(cells.slice(2).every((cell) => /^-?\d+(\.\d+)?$/.test(cell))).toBe(true);
     }
+  });
+
+  test('that no trace can be written is told before anything is simulated', async () => {
+    const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': WEATHER });
+    const problem = {
+      ...{ file: 'no/t.csv', line: 0, column: 0, where: '', hint: '' },
+      ...{ expected: 'a file that can be written', got: 'a path whose folder does not exist' },
+    };
+    let begun = false;
+    const io = {
+      ...world.io,
+      requireWritable: () => Promise.reject(new InputProblems([problem])),
+      get terminal() {
+        begun = true; // to draw how far the simulation is
+        return null;
+      },
+    };
+    expect(await main([...RUN, '--trace', 'no/t.csv'], io)).toBe(2);
+    expect({ ...world.said, begun }).toEqual({
+      out: '',
+      err: 'no/t.csv: expected a file that can be written, got a path whose folder does not exist\n',
+      begun: false,
+    });
+    expect(await main([...RUN], io)).toBe(0);
+    expect(begun).toBe(true);
   });
 
   test('the trace agrees with the figures', async () => {

@@ -4,6 +4,7 @@ import {
   existsSync,
   readdirSync,
   readFileSync,
+  readlinkSync,
   statSync,
   symlinkSync,
   writeFileSync,
@@ -15,9 +16,9 @@ import { fileTrouble } from '../../src/cli/file-trouble.ts';
 import { type Guard, writeWhole } from '../../src/cli/write-whole.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 import { temporaryFolder } from './temporary-folder.ts';
+import { writing as calm } from './writing.ts';
 
 const root = temporaryFolder();
-const calm: Guard = (_cleanUp, work) => work();
 let folder = '';
 let count = 0;
 
@@ -49,6 +50,45 @@ test('follows a link instead of replacing it', async () => {
   expect(readdirSync(folder).sort()).toEqual(['link.csv', 'real.csv']);
 });
 
+test('follows a link to what is not there yet, and from link to link', async () => {
+  await mkdir(join(folder, 'deep'));
+  symlinkSync('deep/second.csv', join(folder, 'first.csv'));
+  symlinkSync('new.csv', join(folder, 'deep/second.csv'));
+  await writeWhole(join(folder, 'first.csv'), 'new', calm);
+  expect(readlinkSync(join(folder, 'first.csv'))).toBe('deep/second.csv');
+  expect(readlinkSync(join(folder, 'deep/second.csv'))).toBe('new.csv');
+  expect(readFileSync(join(folder, 'deep/new.csv'), 'utf8')).toBe('new');
+  expect(readdirSync(join(folder, 'deep')).sort()).toEqual(['new.csv', 'second.csv']);
+});
+
+test('links in a circle are told', async () => {
+  const path = join(folder, 'round.csv');
+  symlinkSync('round.csv', path);
+  await expect(writeWhole(path, 'x', calm)).rejects.toThrow(
+    `${path}: expected a file that can be written, got links that lead in a circle`,
+  );
+});
+
+test('writes a name as long as there may be', async () => {
+  const name = `${'a'.repeat(250)}.csv`;
+  await writeWhole(join(folder, name), 'new', calm);
+  expect(readdirSync(folder)).toEqual([name]);
+});
+
+test('removes what a killed process left there', async () => {
+  writeFileSync(join(folder, '.a.csv.abc123-9-0011aaff.tmp'), 'half');
+  await writeWhole(join(folder, 'a.csv'), 'new', calm);
+  expect(readdirSync(folder)).toEqual(['a.csv']);
+});
+
+test.runIf(existsSync('/dev/full'))('writes to a device, and tells what it answers', async () => {
+  await writeWhole('/dev/null', 'x', calm);
+  expect(statSync('/dev/null').isCharacterDevice()).toBe(true);
+  await expect(writeWhole('/dev/full', 'x', calm)).rejects.toThrow(
+    '/dev/full: expected a file that can be written, got a full disk',
+  );
+});
+
 test('writes into a pipe without taking its place', async () => {
   const pipe = join(folder, 'pipe');
   execFileSync('sh', ['-c', 'mkfifo "$0"', pipe]);
@@ -68,7 +108,9 @@ test('until it is whole, the old file stands and the new one is hidden', async (
     throw new Error('ended by a signal');
   };
   const unwritable = { toString: () => 'x' } as unknown as string; // fails after the neighbour is made
-  await expect(writeWhole(path, unwritable, interrupted)).rejects.toThrow('ended by a signal');
+  await expect(writeWhole(path, unwritable, { ...calm, guard: interrupted })).rejects.toThrow(
+    'ended by a signal',
+  );
   expect(during).toEqual(['a.csv']);
   expect(readFileSync(path, 'utf8')).toBe('old');
 });
@@ -88,9 +130,11 @@ test('a signal in the middle removes what was begun', async () => {
     expect(left).toEqual([]);
     throw new Error('ended by a signal');
   };
-  await expect(writeWhole(path, 'x'.repeat(50e6), signalled)).rejects.toThrow('ended by a signal');
+  await expect(writeWhole(path, 'x'.repeat(50e6), { ...calm, guard: signalled })).rejects.toThrow(
+    'ended by a signal',
+  );
   expect(seen).toHaveLength(1);
-  expect(seen[0]).toMatch(/^\.a\.csv\.[0-9a-f]{8}\.tmp$/);
+  expect(seen[0]).toMatch(/^\.a\.csv\.abc123-7-[0-9a-f]{8}\.tmp$/);
   expect(readdirSync(folder)).toEqual([]);
 });
 
@@ -122,10 +166,19 @@ test.each([
   ['EACCES', 'a place where you may not write'],
   ['EROFS', 'a disk that can only be read'],
   ['ENOSPC', 'a full disk'],
+  ['EPIPE', 'a pipe that nobody reads any more'],
+  ['ERR_INVALID_ARG_VALUE', 'a name with a null character'],
 ])('%s is told in words', async (code, got) => {
   const trouble = await fileTrouble(Object.assign(new Error(), { code }), 'out.csv', 'write');
   expect(trouble).toBeInstanceOf(InputProblems);
   expect(String(trouble)).toContain(`out.csv: expected a file that can be written, got ${got}`);
+});
+
+test('an answer of the system that has no words yet is told by its name', async () => {
+  const error = Object.assign(new Error(), { code: 'EIO', syscall: 'read' });
+  expect(String(await fileTrouble(error, 'in.csv', 'read'))).toContain(
+    'in.csv: expected a file to read, got one that the system refuses with EIO',
+  );
 });
 
 test('an error that is not about the path stays itself', async () => {

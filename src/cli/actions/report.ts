@@ -2,7 +2,7 @@ import { basename, extname, join } from 'node:path';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import type { Io } from '../io.ts';
-import { keepInputs } from '../keep-inputs.ts';
+import { keepApart, type Output } from '../keep-apart.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import { ownCheck } from '../own-check.ts';
 import { startRunCount } from '../run-count.ts';
@@ -30,9 +30,13 @@ export async function report(io: Io, path: string, options: ReportOptions): Prom
     check: 'all',
   });
   const output = await placeOf(io, path, options);
-  keepInputs('-o, --output <file.html>', output, loaded.read);
-  if (options.charts !== undefined) await io.makeFolder(options.charts);
+  const pageTo: Output = { option: '-o, --output <file.html>', path: output };
+  await keepApart(io, [pageTo], loaded.read);
   await io.requireWritable(output);
+  if (options.charts !== undefined) {
+    await io.makeFolder(options.charts);
+    await io.requireWritable(join(options.charts, 'picture.svg'));
+  }
   const study = await studyOf(io, loaded, options);
   const { reportPage } = await import('../../report/page/report-page.ts');
   const { page, pictures } = await reportPage({
@@ -44,12 +48,12 @@ export async function report(io: Io, path: string, options: ReportOptions): Prom
     script: await io.readAsset('report/page-script.js'),
     sha256: await io.loadSha256(),
   });
+  const drawn = (options.charts === undefined ? [] : await pictures()).map(({ name, svg }) => ({
+    ...{ option: '--charts <folder>', path: join(options.charts ?? '', `${name}.svg`), svg },
+  }));
+  await keepApart(io, [pageTo, ...drawn], loaded.read);
   await io.writeWhole(output, page);
-  if (options.charts !== undefined) {
-    for (const { name, svg } of await pictures()) {
-      await io.writeWhole(join(options.charts, `${name}.svg`), svg);
-    }
-  }
+  for (const { path, svg } of drawn) await io.writeWhole(path, svg);
   io.err(`${output} written, from ${study.runs} runs\n`);
   if (options.open) await io.show(output);
 }

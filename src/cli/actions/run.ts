@@ -3,7 +3,7 @@ import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { PlanRequest } from '../../studies/run-plan.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { keepInputs } from '../keep-inputs.ts';
+import { keepApart } from '../keep-apart.ts';
 import { loadPlans } from '../load-plans.ts';
 import { ownCheck } from '../own-check.ts';
 import { type AskedDays, refuseDaysAlone } from '../plot-days.ts';
@@ -28,7 +28,8 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
     plans: options.plan === undefined ? 'first' : [options.plan],
     check: 'named',
   });
-  keepInputs('--trace <file.csv>', options.trace, read);
+  await keepApart(io, [{ option: '--trace <file.csv>', path: options.trace }], read, true);
+  if (options.trace !== undefined) await io.requireWritable(options.trace);
   const { runPlan } = await import('../../studies/run-plan.ts');
   const request = plans[0]!;
   const trace = options.trace === undefined ? null : await startTrace(request.plan);

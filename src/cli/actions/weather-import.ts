@@ -1,5 +1,5 @@
 import type { Io } from '../io.ts';
-import { keepInputs } from '../keep-inputs.ts';
+import { keepApart } from '../keep-apart.ts';
 import { readOutdoors } from '../read-outdoors.ts';
 import type { BesideFile } from '../weather-options.ts';
 
@@ -15,7 +15,8 @@ export async function importFile(
   { output, ...beside }: ImportOptions,
 ): Promise<void> {
   const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
-  keepInputs('-o, --output <file.csv>', output, [path, beside.map]);
+  await keepApart(io, [{ option: '-o, --output <file.csv>', path: output }], [path, beside.map]);
+  if (output !== undefined) await io.requireWritable(output);
   const weather = await readOutdoors(io, path, beside);
   const csv = writeTidyCsv(weather);
   if (output === undefined) io.out(csv);

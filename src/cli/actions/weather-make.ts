@@ -1,5 +1,5 @@
 import type { Io } from '../io.ts';
-import { keepInputs } from '../keep-inputs.ts';
+import { keepApart } from '../keep-apart.ts';
 import { MOST_SCENARIO } from '../load-scenario.ts';
 
 /** What may be said beside the recipe's name. */
@@ -13,7 +13,8 @@ export async function make(io: Io, path: string, { output, seed }: MakeOptions):
   const { readRecipe } = await import('../read-recipe.ts');
   const { makeWeather } = await import('../../weather/make/make-weather.ts');
   const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
-  keepInputs('-o, --output <file.csv>', output, [path]);
+  await keepApart(io, [{ option: '-o, --output <file.csv>', path: output }], [path]);
+  if (output !== undefined) await io.requireWritable(output);
   const recipe = readRecipe(await io.readText(path, MOST_SCENARIO), path);
   const csv = writeTidyCsv(makeWeather(recipe, seed));
   if (output === undefined) io.out(csv);
