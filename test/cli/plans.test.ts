@@ -266,10 +266,10 @@ describe('a plan that nobody asked for', () => {
 
   test('stops run where the file itself is wrong', async () => {
     const { status, err } = await call(RUN, {
-      'homes/cottage.yaml': HOME.replace('says: two kelvin less', 'sais: two kelvin less'),
+      'homes/cottage.yaml': HOME.replace('description: two', 'descripton: two'),
     });
     expect(status).toBe(2);
-    expect(err).toContain('plans.cooler.sais: expected one of the keys');
+    expect(err).toContain('plans.cooler.descripton: expected one of the keys');
   });
 });
 
