@@ -5,7 +5,7 @@ import { InputProblems, type Problem } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Io } from './io.ts';
 import { type LoadedScenario, loadScenario } from './load-scenario.ts';
-import { requireName } from './usage-error.ts';
+import { requireName } from './require-name.ts';
 
 /** Everything that runs of a scenario need. */
 export interface LoadedPlans extends LoadedScenario {

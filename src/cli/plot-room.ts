@@ -3,7 +3,8 @@ import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
 import { type LocalClock, localDay, toLocal } from '../units/local-clock.ts';
 import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './plot-days.ts';
-import { both, requireName } from './usage-error.ts';
+import { requireName } from './require-name.ts';
+import { both } from './usage-error.ts';
 
 /** Watches a run and draws some days of one room. */
 export interface RoomPlot {

@@ -1,0 +1,15 @@
+import { nearestName } from '../units/nearest-name.ts';
+import { UsageError } from './usage-error.ts';
+
+/**
+ * Refuse a name that is not among those known, with the nearest that is.
+ *
+ * @param kind  what it names, e.g. "plan"
+ * @throws UsageError
+ */
+export function requireName(name: string, known: readonly string[], kind: string): void {
+  if (known.includes(name)) return;
+  const near = nearestName(name, known);
+  const hint = near === null ? '' : `\n(Did you mean ${near}?)`;
+  throw new UsageError(`error: unknown ${kind} '${name}', known are ${known.join(', ')}${hint}`);
+}
