@@ -65,7 +65,7 @@ export const ORGANIC_VAPOURS = {
     },
     paint: {
       key: 'tvoc',
-      description: 'Given off in the end, all of it',
+      description: 'Organic vapours that the paint gives off in all',
       max: 10_000,
       usual: preset(
         0.2,
@@ -84,7 +84,7 @@ export const ORGANIC_VAPOURS = {
   filter: {
     by: 'share',
     key: 'tvoc share',
-    description: 'Of that for volatile organic compounds',
+    description: 'Share of the clean-air rate that holds for volatile organic compounds',
     usual: preset(0, 0, 0.3, `${COMMON}: a thin carbon layer does little`),
   },
 } as const satisfies SpeciesFacts;

@@ -6,7 +6,7 @@ import { either, list, quantity, section } from './fields.ts';
 const outdoors = (unit: string, max: number, says: string) => {
   const level = quantity(unit, { min: 0, max }, 'A level');
   const words = `a level in ${unit}, or a list of twelve, January first`;
-  const months = list(level, words, 'By month, January first').refine(
+  const months = list(level, words, 'Levels by month, January first').refine(
     (levels) => levels.length === 12,
     { error: words },
   );
@@ -22,21 +22,21 @@ export const deposition = () =>
       SPECIES.filter(({ deposition }) => deposition !== undefined),
       ({ words }) => settling(words),
     ),
-    'How fast surfaces take it out of the air',
+    'Deposition rate: how fast surfaces take it out of the air',
   ).optional();
 
 export const airModel = section(
   {
     outdoors: section(
       byName(SPECIES, ({ unit, limits, words }) => outdoors(unit, limits.level, words)),
-      'Where the weather file has no column of it',
+      'Levels outdoors where the weather file has no column of them',
     ).optional(),
     penetration: section(
       byName(
         SPECIES.filter(({ penetration }) => penetration !== undefined),
         ({ words }) => quantity('-', { min: 0, max: 1 }, words).optional(),
       ),
-      'Share that survives the way in through leaks',
+      'Penetration: share that survives the way in through leaks',
     ).optional(),
     deposition: deposition(),
   },

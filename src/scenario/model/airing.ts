@@ -5,7 +5,7 @@ import { months } from './month-fields.ts';
 
 const names = (says: string) =>
   either(
-    [text('One'), list(text('One'), 'a list of activities', 'Several')],
+    [text('An activity'), list(text('An activity'), 'a list of activities', 'Activities')],
     'the name or kind of an activity, or a list of them',
     says,
   ).transform((given) => [given].flat());
@@ -33,13 +33,21 @@ export const airingModel = section(
     'open share': quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
     until: conditions('Shut earlier once all of these hold').optional(),
     probability: quantity('-', { min: 0, max: 1 }, 'Chance that somebody does it').optional(),
-    delay: quantity('min', { min: 0, max: 1440 }, 'From the occasion to the window').optional(),
+    delay: quantity(
+      'min',
+      { min: 0, max: 1440 },
+      'Delay from the occasion to the window',
+    ).optional(),
     'drier by': quantity(
       'g/m3',
       { min: 0, max: 30 },
-      'Only where outdoor air holds so much less water than the room’s',
+      'Only where outdoor air is drier than the room by this absolute humidity',
     ).optional(),
-    'not below': quantity('°C', { min: -40, max: 40 }, 'Not in colder weather').optional(),
+    'not below': quantity(
+      '°C',
+      { min: -40, max: 40 },
+      'Lowest outdoor temperature at which it is done',
+    ).optional(),
   },
   'A habit of opening windows; one of room, rooms, opening, and one of at, when, after, on waking',
 );

@@ -82,7 +82,11 @@ export const buildModel = section(
 export const leakageModel = section(
   {
     ach50: quantity('1/h', { above: 0, max: 100 }, 'Blower-door result at 50 Pa').optional(),
-    'air changes': quantity('1/h', { min: 0, max: 20 }, 'The same at all hours').optional(),
+    'air changes': quantity(
+      '1/h',
+      { min: 0, max: 20 },
+      'Infiltration that holds at all hours, as a rate of air change',
+    ).optional(),
     area: quantity('m2', { above: 0, max: 2 }, 'Effective leakage area at 4 Pa').optional(),
   },
   'How much air leaks through the shell: exactly one of these',

@@ -103,7 +103,7 @@ export const spellShape = {
   to: clock('End; at or before the start it means the next day'),
 };
 
-const spellSection = section(spellShape, 'A stretch of local time on some days').transform(
+const spellSection = section(spellShape, 'A span of local time on some days').transform(
   ({ days, months, from, to }) => spellOf(days, from, to, months),
 );
 
@@ -114,7 +114,11 @@ export const hours = (says: string) =>
       choice(['always', 'never'], 'All the time, or not at all'),
       span,
       spellSection,
-      list(either([span, spellSection], SPAN_WORDS, 'One stretch'), HOURS_WORDS, 'Several'),
+      list(
+        either([span, spellSection], SPAN_WORDS, 'One span of time'),
+        HOURS_WORDS,
+        'Several spans of time',
+      ),
     ],
     HOURS_WORDS,
     says,

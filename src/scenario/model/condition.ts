@@ -51,7 +51,7 @@ const conditionShape = {
   over: level('Met over this level').optional(),
   under: level('Met under this level').optional(),
   clear: level(
-    'Once met, it stays met until the reading is back at this level: its deadband',
+    'Level at which it returns to normal: once met, it stays met until the reading is back there (hysteresis)',
   ).optional(),
   windows: choice(['open', 'closed'], 'Any window of the room open, or all closed').optional(),
   presence: choice(['somebody', 'nobody'], 'What the presence sensor says').optional(),

@@ -17,21 +17,25 @@ export const share = (says: string) => quantity('-', { min: 0, max: 1 }, says);
 export const drierBy = quantity(
   'g/m3',
   { min: 0, max: 30 },
-  'Only where outdoor air holds so much less water than the room’s',
+  'Only where outdoor air is drier than the room by this absolute humidity',
 ).optional();
 
 /** What any device may have. */
 export const control = {
   gate: gate('When it may run').optional(),
   hours: hours('When it may run, by the clock').optional(),
-  'least run': minutes('Once started, it runs so long').optional(),
-  'least rest': minutes('Once stopped, it rests so long').optional(),
-  'longest run': minutes('In one go').optional(),
+  'least run': minutes('Least time it runs once started').optional(),
+  'least rest': minutes('Least time it rests once stopped').optional(),
+  'longest run': minutes('Longest time it runs without a rest').optional(),
 };
 
 export const target = (says: string) => quantity('%', { min: 10, max: 95 }, says).optional();
 export const deadband = (unit: string, max: number) =>
-  quantity(unit, { min: 0, max }, 'From switching on to switching off').optional();
+  quantity(
+    unit,
+    { min: 0, max },
+    'Deadband: distance between the levels of switching on and off',
+  ).optional();
 export const runs = <const T extends readonly [string, ...string[]]>(words: T) =>
   choice(words, 'What makes it run').optional();
 
@@ -52,4 +56,4 @@ export const testCondition = z
     context.addIssue({ code: 'custom', message });
     return z.NEVER;
   })
-  .describe('At which temperature and humidity the label holds');
+  .describe('Temperature and humidity at which the label holds');

@@ -8,11 +8,14 @@ const degrees = (says: string) => quantity('°C', { min: -10, max: 40 }, says);
 
 const setpoint = either(
   [
-    degrees('The same whenever heating is on'),
+    degrees('One setpoint that holds whenever heating is on'),
     list(
-      section({ ...spellShape, setpoint: degrees('While it lasts') }, 'A stretch of local time'),
+      section(
+        { ...spellShape, setpoint: degrees('Setpoint in this span of time') },
+        'A span of local time with its setpoint',
+      ),
       'a temperature, or a list of { days, months, from, to, setpoint }',
-      'By the clock; outside all of them the setback holds',
+      'Setpoints by the clock; outside all of them the setback holds',
     ),
   ],
   'a temperature in °C, or a list of { days, months, from, to, setpoint }',
@@ -22,10 +25,12 @@ const setpoint = either(
 const programme = {
   setpoint: setpoint.optional(),
   hours: hours('When the setpoint holds; outside it the setback does').optional(),
-  setback: degrees('What is kept outside the hours; the frost guard where not given').optional(),
+  setback: degrees(
+    'Temperature kept outside the hours; the frost guard where not given',
+  ).optional(),
   night: section(
     {
-      setpoint: degrees('What is kept at night'),
+      setpoint: degrees('Temperature kept at night'),
       ...spellShape,
     },
     'A lower setting at night, on top of everything else',
@@ -37,27 +42,31 @@ const POWER_WORDS = 'a power in W, or a list of { outdoor, power }';
 const WATER_WORDS = 'a temperature in °C, or a list of { outdoor, water }';
 const outdoor = quantity('°C', { min: -40, max: 40 }, 'Outdoor temperature');
 const mostPower = quantity('W', { above: 0, max: 1e6 }, 'Most that all emitters can draw');
-const water = quantity('°C', { min: 20, max: 95 }, 'Mean, in the emitters');
+const water = quantity('°C', { min: 20, max: 95 }, 'Mean water temperature in the emitters');
 
 export const heatingModel = section(
   {
     source: choice(HEAT_SOURCES, 'What makes the heat').optional(),
     fuel: choice(['gas', 'oil', 'lpg', 'wood'], 'What a boiler burns').optional(),
-    efficiency: quantity('-', { above: 0, max: 1.1 }, 'Useful heat over fuel, gross').optional(),
+    efficiency: quantity(
+      '-',
+      { above: 0, max: 1.1 },
+      'Useful heat over fuel, gross calorific value',
+    ).optional(),
     cop: either(
       [
-        plainNumber({ above: 0, max: 12 }, 'The same in all weather'),
+        plainNumber({ above: 0, max: 12 }, 'One COP that holds in all weather'),
         list(
           section(
             {
               outdoor,
               water: water.optional(),
-              cop: plainNumber({ above: 0, max: 12 }, 'Heat over electricity there'),
+              cop: plainNumber({ above: 0, max: 12 }, 'COP at this outdoor temperature'),
             },
             'One point',
           ),
           'a number, or a list of { outdoor, water, cop }',
-          'By outdoor temperature, rising, and water temperature where it is known',
+          'COP by rising outdoor temperature, and by water temperature where it is known',
         ),
       ],
       'a number, or a list of { outdoor, water, cop }',
@@ -66,20 +75,31 @@ export const heatingModel = section(
     power: either(
       [
         mostPower,
-        list(section({ outdoor, power: mostPower }, 'One point'), POWER_WORDS, 'By the weather'),
+        list(
+          section({ outdoor, power: mostPower }, 'One point'),
+          POWER_WORDS,
+          'Power by outdoor temperature',
+        ),
       ],
       POWER_WORDS,
-      'Most that all emitters can draw, the same always or by outdoor temperature, rising',
+      'Most that all emitters can draw, one value or by rising outdoor temperature',
     ).optional(),
-    backup: quantity('W', { min: 0, max: 1e5 }, 'Electric heater that helps out').optional(),
+    backup: quantity('W', { min: 0, max: 1e5 }, 'Electric backup heater').optional(),
     sharing: choice(
       ['in proportion', 'first come'],
       'Who goes short where power is not enough: all alike, or whoever asked last',
     ).optional(),
     'water temperature': either(
-      [water, list(section({ outdoor, water }, 'One point'), WATER_WORDS, 'By the weather')],
+      [
+        water,
+        list(
+          section({ outdoor, water }, 'One point'),
+          WATER_WORDS,
+          'Water temperature by outdoor temperature',
+        ),
+      ],
       WATER_WORDS,
-      'Of the water in the emitters, the same always or by outdoor temperature, rising',
+      'Mean temperature of the water in the emitters, one value or by rising outdoor temperature',
     ).optional(),
     emitters: section(
       {
@@ -93,14 +113,25 @@ export const heatingModel = section(
           { min: 0, max: 80 },
           'Mean water over room temperature at which power is rated',
         ).optional(),
-        exponent: plainNumber({ min: 1, max: 2 }, 'Of output on excess').optional(),
-        'radiant share': quantity('-', { min: 0, max: 1 }, 'Share that warms surfaces').optional(),
-        lag: quantity('min', { min: 0, max: 1440 }, 'Time constant of warming up').optional(),
+        exponent: plainNumber(
+          { min: 1, max: 2 },
+          'Exponent of output over excess temperature',
+        ).optional(),
+        'radiant share': quantity(
+          '-',
+          { min: 0, max: 1 },
+          'Share of the heat that goes to surfaces by radiation',
+        ).optional(),
+        lag: quantity(
+          'min',
+          { min: 0, max: 1440 },
+          'Time constant of the emitter warming up',
+        ).optional(),
       },
       'What holds for every radiator or heater that does not say otherwise',
     ).optional(),
     ...programme,
-    'frost guard': degrees('Kept even when heating is off').optional(),
+    'frost guard': degrees('Temperature kept even when heating is off').optional(),
     rooms: named(
       either(
         [

@@ -48,14 +48,14 @@ const irregularModel = section(
     'days off': quantity('-', { min: 0, max: 1 }, 'Share of days spent like a Sunday').optional(),
     'days out': quantity('-', { min: 0, max: 1 }, 'Share of days spent out altogether').optional(),
   },
-  'How days differ from the pattern, by luck',
+  'How days differ from the pattern at random',
 );
 
 const paintModel = section(
   {
     room: text('Name of a room'),
     on: dayOfYear('The day it is painted, every year'),
-    area: quantity('m2', { above: 0, max: 1000 }, 'Painted').optional(),
+    area: quantity('m2', { above: 0, max: 1000 }, 'Area of wall painted').optional(),
     ...paintSources(),
   },
   'Fresh paint, which gives off vapours for months',
@@ -78,7 +78,7 @@ const personModel = section(
             .describe('Asleep there')
             .optional(),
         },
-        'One stay',
+        'One stay in a room',
       ),
       'a list of { room, days, months, from, to, asleep }',
       'Instead of a pattern: where this person is; at all other times out',
@@ -112,7 +112,7 @@ const bodyModel = section(
     water: quantity('g/h', { min: 0, max: 1000 }, 'Breath and skin').optional(),
     ...bodySources(),
   },
-  'What a grown body gives; children give a share of it',
+  'Heat, water and species that a grown body gives off; children give a share',
 );
 
 export const householdModel = section(

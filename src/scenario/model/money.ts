@@ -37,7 +37,7 @@ export const moneyModel = section(
     'discount rate': quantity(
       '-',
       { min: 0, max: 0.5 },
-      'What money a year later is worth less',
+      'Discount rate: what money a year later is worth less',
     ).optional(),
   },
   'What energy costs, a kWh',

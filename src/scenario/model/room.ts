@@ -36,14 +36,14 @@ const paneModel = section(
     ).optional(),
     tilt: quantity('deg', { min: 0, max: 90 }, '0 faces up, 90 is upright').optional(),
   },
-  'The glass of a window',
+  'One pane: glass and frame of a window',
 );
 
 const openingModel = section(
   {
-    name: text('By which airing habits call it').optional(),
-    area: quantity('m2', { above: 0, max: 20 }, 'Fully open').optional(),
-    height: quantity('m', { above: 0, max: 4 }, 'Of the opening itself').optional(),
+    name: text('Name by which airing habits and rules call it').optional(),
+    area: quantity('m2', { above: 0, max: 20 }, 'Area when fully open').optional(),
+    height: quantity('m', { above: 0, max: 4 }, 'Height of the opening itself').optional(),
     faces: facing('Where it looks').optional(),
   },
   'What can stand open to the outdoors',
@@ -57,18 +57,32 @@ const emitterModel = section(
       { min: 0, max: 80 },
       'Mean water over room temperature at which the power is rated; 0 for heaters without water',
     ).optional(),
-    exponent: plainNumber({ min: 1, max: 2 }, 'Of output on excess, 1.3 for radiators').optional(),
-    'radiant share': quantity('-', { min: 0, max: 1 }, 'Share that warms surfaces').optional(),
-    lag: quantity('min', { min: 0, max: 1440 }, 'Time constant of its warming up').optional(),
+    exponent: plainNumber(
+      { min: 1, max: 2 },
+      'Exponent of output over excess temperature, 1.3 for radiators',
+    ).optional(),
+    'radiant share': quantity(
+      '-',
+      { min: 0, max: 1 },
+      'Share of the heat that goes to surfaces by radiation',
+    ).optional(),
+    lag: quantity(
+      'min',
+      { min: 0, max: 1440 },
+      'Time constant of the emitter warming up',
+    ).optional(),
   },
-  'What gives heat to the room',
+  'The emitter of the room: radiator, floor or heater',
 );
 
 export const coldSpot = (says: string) =>
   either(
     [
-      choice(COLD_SPOTS, 'How well the coldest corner is built'),
-      plainNumber({ min: 0, max: 1 }, '(surface - outdoors)/(room - outdoors)'),
+      choice(COLD_SPOTS, 'Quality of the coldest corner, in words'),
+      plainNumber(
+        { min: 0, max: 1 },
+        'Temperature factor f_Rsi: (surface - outdoors)/(room - outdoors)',
+      ),
     ],
     `a number from 0 to 1, or one of: ${COLD_SPOTS.join(', ')}`,
     says,
@@ -106,10 +120,13 @@ export const roomModel = section(
       'Radiator or heater',
     ).optional(),
     'cold spot factor': coldSpot(
-      'How near the coldest corner stays to room temperature',
+      'Temperature factor of the coldest spot: how near it stays to room temperature',
     ).optional(),
     furnishing: choice(FURNISHINGS, 'How much there is that takes up moisture').optional(),
-    'mould class': choice(MOULD_CLASSES, 'What the coldest corner is finished with').optional(),
+    'mould class': choice(
+      MOULD_CLASSES,
+      'Mould sensitivity of the finish at the coldest spot',
+    ).optional(),
     deposition: deposition(),
     bands: bandsModel.optional(),
   },

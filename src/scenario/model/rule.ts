@@ -18,11 +18,11 @@ const actionModel = section(
       'a temperature in °C, or off',
       'What the thermostat of the room is set to while the rule holds',
     ).optional(),
-    room: text('Whose setpoint').optional(),
+    room: text('Room whose setpoint is set').optional(),
     'open share': quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long it stays so').optional(),
     probability: quantity('-', { min: 0, max: 1 }, 'Chance that somebody does it').optional(),
-    delay: quantity('min', { min: 0, max: 1440 }, 'From being told to doing it').optional(),
+    delay: quantity('min', { min: 0, max: 1440 }, 'Delay from being told to doing it').optional(),
   },
   'One thing to do',
 ).superRefine((given, context) => {
@@ -52,7 +52,7 @@ const actionModel = section(
 export const ruleModel = section(
   {
     name: text('For tables'),
-    when: conditions('All of them must be met').refine((all) => all.length > 0, {
+    when: conditions('Conditions, all of which must be met').refine((all) => all.length > 0, {
       error: 'at least one condition',
     }),
     'on delay': quantity(
@@ -60,8 +60,8 @@ export const ruleModel = section(
       { min: 0, max: 10_080 },
       'How long the conditions must have held before it fires',
     ).optional(),
-    gate: gate('When it may fire; its room is that of the first condition').optional(),
-    response: list(actionModel, 'a list of things to do', 'What it does').refine(
+    gate: gate('Gate: when the rule may fire; its room is that of the first condition').optional(),
+    response: list(actionModel, 'a list of things to do', 'Response: what the rule does').refine(
       (all) => all.length > 0,
       { error: 'at least one thing to do' },
     ),

@@ -43,7 +43,7 @@ const homeModel = section(
     ).optional(),
     doors: doorsModel.optional(),
     height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling, all rooms').optional(),
-    'cold spot factor': coldSpot('The same, all rooms').optional(),
+    'cold spot factor': coldSpot('Temperature factor of the coldest spot, all rooms').optional(),
     furnishing: choice(FURNISHINGS, 'All rooms').optional(),
     'mould class': choice(MOULD_CLASSES, 'Finish of cold corners, all rooms').optional(),
   },

@@ -7,19 +7,21 @@ const time = (says: string, max = 1440) => quantity('min', { min: 0, max }, says
 
 const presence = either(
   [
-    choice(['none'], 'Nobody looks'),
+    choice(['none'], 'No presence sensor'),
     section(
       {
-        'hold on': time('Says so for this long after the last sign of life').optional(),
-        delay: time('From the first sign of life until it says so').optional(),
+        'hold on': time(
+          'How long it still reports presence after the last sign of life',
+        ).optional(),
+        delay: time('Delay from the first sign of life until it reports presence').optional(),
         'misses awake': chance('Chance to overlook somebody awake, each step').optional(),
-        'misses asleep': chance('The same of somebody asleep').optional(),
+        'misses asleep': chance('Chance to overlook somebody asleep, each step').optional(),
       },
       'A presence sensor',
     ),
   ],
   'none, or a mapping with hold on, delay, misses awake, misses asleep',
-  'What tells that somebody is there',
+  'Presence sensor',
 );
 
 /** Biases and the like are in `unit`; a temperature's are differences. */
@@ -30,12 +32,16 @@ const reading = (unit: string, most: number, says: string) =>
       section(
         {
           bias: quantity(unit, { min: -most, max: most }, 'Added to every reading').optional(),
-          noise: quantity(unit, { min: 0, max: most }, 'Standard deviation').optional(),
+          noise: quantity(
+            unit,
+            { min: 0, max: most },
+            'Standard deviation of its noise',
+          ).optional(),
           step: quantity(unit, { min: 0, max: most }, 'Readings are rounded to this').optional(),
-          lag: time('Time constant behind the room').optional(),
-          every: time('Between two reports').optional(),
+          lag: time('Time constant of its lag behind the room').optional(),
+          every: time('Interval between two reports').optional(),
         },
-        'How readings differ from what is so',
+        'Errors of the sensor: bias, noise, rounding, lag, interval',
       ),
     ],
     'none, or a mapping with bias, noise, step, lag, every',
@@ -58,10 +64,10 @@ export const sensorsModel = section(
       'Rooms whose sensors differ; outdoors for the readings from outside',
     ).optional(),
   },
-  'What rules, habits, devices and gates go by; the same in all rooms that do not say otherwise',
+  'Sensors that rules, habits, devices and gates go by, in every room that has none of its own',
 );
 
 export const seed = plainNumber(
   { min: 0, max: 1e9, whole: true },
-  'Decides everything left to luck, so that a run can be repeated',
+  'Random seed, so that a run can be repeated',
 );

@@ -8,19 +8,19 @@ import { plainNumber, quantity } from './fields.ts';
  * Fields for what sources give off, one for each species of the table that such a source gives.
  */
 
-/** Of an activity, each time. */
+/** Fields for what an activity gives off each time. */
 export const activitySources = () => sourceFields('activity', MOST_HARMFUL_FIRST, eachTime);
 
-/** Of a stove, each time its door is opened. */
+/** Fields for what a stove gives off each time its door is opened. */
 export const refuellingSources = () => sourceFields('refuelling', MOST_HARMFUL_FIRST, eachTime);
 
-/** Of paint, all of it. */
+/** Fields for all that paint ever gives off. */
 export const paintSources = () =>
   sourceFields('paint', SPECIES, ({ max, description }) =>
     quantity('g', { min: 0, max }, description).optional(),
   );
 
-/** Of a body, in an hour. */
+/** Fields for what a body gives off in an hour. */
 export const bodySources = () =>
   sourceFields('body', SPECIES, ({ max, description }, { unit }) =>
     CONCENTRATION_UNITS[unit].kind === 'volume'
@@ -28,7 +28,7 @@ export const bodySources = () =>
       : plainNumber({ min: 0, max }, description).optional(),
   );
 
-/** Shares of a purifier's clean-air rate. */
+/** Fields for the shares of a purifier's clean-air rate, by species. */
 export function filterShares() {
   const fields = SPECIES.flatMap(({ filter }) =>
     filter?.by === 'share'

@@ -8,7 +8,10 @@ export const thermostatShape = {
   gate: gate('When the programme holds; otherwise the setback does').optional(),
   'hold off': minutes('The programme goes on for so long after the gate shuts').optional(),
   lead: either(
-    [choice(['none', 'learned'], 'Not at all, or as the room was seen to warm'), minutes('Fixed')],
+    [
+      choice(['none', 'learned'], 'No lead, or one learned from how the room warmed up before'),
+      minutes('Fixed lead'),
+    ],
     'none, learned, or a time such as 45 min',
     'How early heating starts before the programme rises or somebody usually comes',
   ).optional(),
@@ -20,10 +23,10 @@ export const thermostatShape = {
   ).optional(),
   sensor: either(
     [
-      choice(['remote', 'on the valve'], 'Where it hangs'),
+      choice(['remote', 'on the valve'], 'Place of the sensor'),
       section(
         {
-          place: choice(['remote', 'on the valve'], 'Where it hangs').optional(),
+          place: choice(['remote', 'on the valve'], 'Place of the sensor').optional(),
           bias: quantity('K', { min: -10, max: 10 }, 'Reads so much too warm, always').optional(),
           'at full output': quantity(
             'K',
@@ -31,7 +34,7 @@ export const thermostatShape = {
             'Reads so much more while the emitter gives its most',
           ).optional(),
         },
-        'Where it hangs and how far it is out',
+        'Place and errors of the sensor',
       ),
     ],
     'remote, on the valve, or a mapping with place, bias, at full output',
@@ -40,11 +43,11 @@ export const thermostatShape = {
   'proportional band': quantity(
     'K',
     { min: 0, max: 10 },
-    'Emitters are fully open so much below the setting; 0 holds it exactly',
+    'Proportional band: emitters are fully open so far below the setting; 0 holds it exactly',
   ).optional(),
   deadband: quantity(
     'K',
     { min: 0, max: 10 },
-    'Switches on half of it below the setting and off half above; 0 for none',
+    'Deadband: switches on half of it below the setting, off half of it above; 0 for none',
   ).optional(),
 };
