@@ -7,7 +7,7 @@ import type { Workers } from './start-workers.ts';
  * Whatever goes wrong with a path is thrown as InputProblems, in words.
  */
 export interface Io {
-  /** Of this package. */
+  /** Version of this package. */
   readonly version: string;
   /** The whole text of a file of at most `limit` bytes, UTF-8, without byte order mark. */
   readText(path: string, limit: number): Promise<string>;

@@ -20,5 +20,5 @@ export function ownCheck(plans: readonly PlanMeasures[]): void {
   );
 }
 
-/** Of what passed through. [-] */
+/** Greatest residual of a balance that passes, relative to throughput. [-] */
 const MOST_RESIDUAL = 1e-6;

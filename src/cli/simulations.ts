@@ -12,7 +12,7 @@ import {
 /** Runs of plans of one scenario, on all processors where the world has several. */
 export interface Simulations {
   readonly run: RunVariant;
-  /** The same, and keeps the hours for pictures. */
+  /** Runs a variant of a plan and keeps its hourly series for pictures. */
   readonly watch: (variant: PlanVariant) => Promise<WatchedRun>;
   /** Call it when nothing is asked for any more, whatever happened. */
   close(): Promise<void>;

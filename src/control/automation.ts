@@ -32,7 +32,7 @@ export interface PresenceSensor {
 
 /** A condition under which something may act. Both parts must hold. */
 export interface Gate {
-  /** By the presence sensors: somebody in the room, somebody anywhere at home, or no matter. */
+  /** Whose presence it needs, by the presence sensors: in the room, anywhere at home, or nobody's. */
   readonly present: 'no matter' | 'in the room' | 'at home';
   /** All windows of the room shut. */
   readonly windowsShut: boolean;
@@ -90,11 +90,11 @@ export interface Sensor {
 
 export interface Condition {
   readonly quantity: Quantity;
-  /** -1 for outdoors, or for quantities without a room. */
+  /** Index of the room; -1 for outdoors, or for quantities without a room. */
   readonly room: number;
   readonly is: 'above' | 'below';
   readonly value: number;
-  /** Once met, it stays met until the reading is on the other side of this. Same as `value` for none. */
+  /** Level at which the condition returns to normal; that of `value` where there is no hysteresis. */
   readonly clear: number;
   readonly sensor: Sensor;
 }
@@ -150,17 +150,18 @@ export interface DeviceControl {
   readonly emptiedByPeople: boolean;
 }
 
-/** When all conditions have held for `dwell` and the gate is open, it fires and does its actions. */
+/** Fires when all its conditions have held for the on delay and its gate is open, and then does its actions. */
 export interface Rule {
   readonly name: string;
   readonly all: readonly Condition[];
+  /** How long the conditions must have held. [s] */
   readonly onDelay: number;
   readonly gate: Gate;
   readonly actions: readonly RuleAction[];
 }
 
 export type RuleAction =
-  /** Tell people. Whether a window is opened for it is the next kind's business. */
+  /** Tells people something; does not open a window. */
   | { readonly do: 'tell'; readonly what: string }
   | { readonly do: 'lamp'; readonly what: string }
   /** While the rule holds. */

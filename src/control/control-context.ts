@@ -20,9 +20,9 @@ export interface Moment {
   day: DayInputs;
   /** Number of the step within its day. */
   s: number;
-  /** Its start. [s UTC] */
+  /** Start of the step. [s UTC] */
   utc: number;
-  /** Its number counted from 1970, for draws of luck. */
+  /** Number of the step counted from 1970, which random draws depend on. */
   count: number;
   observed: Observation;
 }

@@ -13,14 +13,14 @@ export interface ControlReport {
 export interface RuleReport {
   readonly name: string;
   readonly fired: number;
-  /** Of those: somebody was home; was home and awake; could have acted within the hour; did act. */
+  /** Firings with somebody home; with somebody home and awake; that could be acted on within the hour; that were. */
   readonly someoneHome: number;
   readonly someoneAwake: number;
   readonly couldAct: number;
   readonly actedOn: number;
-  /** Fired again within an hour of the last time. */
+  /** Firings within an hour of the one before. */
   readonly duplicates: number;
-  /** Hours in a row out of the rule's own conditions with nobody told: counted once per spell of an hour or more. */
+  /** Spells of an hour or more in which the rule's conditions held and nobody was told. */
   readonly missed: number;
 }
 

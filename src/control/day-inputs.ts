@@ -17,10 +17,10 @@ export interface DayInputs {
   /** People in the room; of those, awake. [-] */
   readonly occupants: Float64Array;
   readonly awake: Float64Array;
-  /** Sensible heat of people and of things. [W] */
+  /** Sensible heat of people; that of appliances follows. [W] */
   readonly peopleHeat: Float64Array;
   readonly applianceHeat: Float64Array;
-  /** Vapour of people and of things, and water that dries in the room. [kg/s] */
+  /** Vapour of people; that of appliances, and water that dries in the room, follow. [kg/s] */
   readonly peopleVapour: Float64Array;
   readonly applianceVapour: Float64Array;
   readonly drying: Float64Array;
@@ -147,7 +147,7 @@ export function attended(day: DayInputs, step: number): number {
   return Math.min(1, people);
 }
 
-/** The same line with 1 wherever it is open and 0 where it is shut. */
+/** A schedule of open shares reduced to 1 while open and 0 while shut. */
 function whetherOpen({ base, spells }: WeekSchedule): WeekSchedule {
   return {
     base: Math.sign(base),

@@ -94,9 +94,9 @@ export interface Activity {
    * is away on holiday (laundry hung up to dry); absent means that it goes on regardless (a fridge).
    */
   readonly stopsFor?: 'an empty home' | 'holidays';
-  /** While it lasts: heat to the room. [W] */
+  /** Sensible heat to the room while the activity lasts. [W] */
   readonly heat: number;
-  /** Of that heat, electricity bought for it. [W] */
+  /** Electricity drawn for the activity's heat. [W] */
   readonly electricity: number;
   /** Vapour that arrives as vapour (steam, breath of a pan). [kg/s] */
   readonly vapour: number;

@@ -149,7 +149,7 @@ function fullOutput(emitters: Float64Array, at: number, excess: number): number 
   return output;
 }
 
-/** Of a lagging emitter's mean over a step, the share that its start still decides; z = dt / lag. [-] */
+/** Weight of a lagging emitter's initial output in its mean over a step; z = dt / lag. [-] */
 function keptShare(z: number): number {
   return (2 + z) / (2 + 2 * z + z * z);
 }

@@ -78,7 +78,7 @@ export function correctGuesses({ rooms, roomCount, solution }: Model): boolean {
 function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
   const { rooms, roomCount, airCp, fixed, flow, matrix, rhs, evaporation } = m;
   const { diagonal } = m.elimination;
-  const { peopleHeat, applianceHeat: thingsHeat, drying } = day;
+  const { peopleHeat, applianceHeat, drying } = day;
   for (let k = 0; k < matrix.length; k++) matrix[k] = fixed[k]! + airCp * flow[k]!;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -91,17 +91,18 @@ function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
     rooms[r + OVER_WEIGHT] = overWeight;
     matrix[k] = matrix[k]! + pane + store;
     const people = peopleHeat[at + i]!;
-    const things = thingsHeat[at + i]!;
+    const appliances = applianceHeat[at + i]!;
     const surfaced = rooms[r + SURFACED]!;
     const sun = rooms[r + SUN]!;
     const radiated = rooms[r + DEVICE_RADIANT]!;
-    const radiant = surfaced * (people * PEOPLE_RADIANT + things * APPLIANCES_RADIANT + radiated);
+    const radiant =
+      surfaced * (people * PEOPLE_RADIANT + appliances * APPLIANCES_RADIANT + radiated);
     const sunny = surfaced * (1 - rooms[r + SUN_TO_AIR]!) * sun;
     rooms[r + RADIANT_GAIN] = radiant;
     rooms[r + SUN_ON_SURFACES] = sunny;
     rooms[r + WARM_SURFACE] = 0;
     const devices = rooms[r + DEVICE_HEAT]! + radiated;
-    const given = people + things + devices - radiant + sun - sunny;
+    const given = people + appliances + devices - radiant + sun - sunny;
     const taken = evaporation * drying[at + i]! - rooms[r + PHASE]!;
     const exchange = airCp * rooms[r + EXCHANGE]! + pane;
     const supplied = airCp * rooms[r + FAN]! * rooms[r + FAN_T]!;

@@ -181,13 +181,13 @@ const { radiantShare: RADIANT_SHARE, sunShare: SUN_SHARE } = CHAIN;
 const { first: FIRST, last: LAST, room: NEAR, roomAt: ROOM_AT, boundary: BOUNDARY } = LINK;
 const { farRoom: FAR_ROOM, farAt: FAR_AT, book: BOOKED, farBook: FAR_BOOKED } = LINK;
 
-/** Of furniture and light partitions: as an inner wall surface, ISO 6946 horizontal heat flow. [m2 K/W] */
+/** Surface resistance of furniture and light partitions: ISO 6946, horizontal heat flow. [m2 K/W] */
 const MASS_SURFACE_RESISTANCE = 0.13;
 
 /** Stands in where a far side touches the boundary directly. [m2 K/W] */
 const LEAST_RESISTANCE = 1e-4;
 
-/** Of the sun that reaches surfaces, the share that lands on the floor before the rest is spread. [-] */
+/** Share of the solar gain on surfaces that lands on the floor before the rest is spread. [-] */
 const SUN_ON_FLOOR = 0.5;
 
 const ROOM_STRIDE = ROOM.stride;

@@ -36,7 +36,7 @@ export interface Model {
   readonly pressure: number;
   /** Dry air in a cubic metre of room air. [kg/m3] */
   readonly density: number;
-  /** Of a kilogram of dry air with its vapour. [J/(kg K)] */
+  /** Heat capacity of moist air per kilogram of its dry air. [J/(kg K)] */
   readonly airCp: number;
   /** Heat taken when a kilogram of water evaporates indoors. [J/kg] */
   readonly evaporation: number;

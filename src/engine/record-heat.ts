@@ -19,7 +19,7 @@ export function recordHeat(
   row: number,
 ): void {
   const { rooms, roomCount, dt, airCp, evaporation, doors, frames, doorCount } = m;
-  const { peopleHeat, applianceHeat: thingsHeat, drying } = day;
+  const { peopleHeat, applianceHeat, drying } = day;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const k = (row + i) * BOOK_STRIDE;
@@ -28,7 +28,7 @@ export function recordHeat(
     const phase = rooms[r + PHASE]! - evaporation * drying[at + i]!;
     flows[k + HEATING] = flows[k + HEATING]! + rooms[r + EMITTED]! * dt;
     flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleHeat[at + i]! * dt;
-    flows[k + APPLIANCES] = flows[k + APPLIANCES]! + thingsHeat[at + i]! * dt;
+    flows[k + APPLIANCES] = flows[k + APPLIANCES]! + applianceHeat[at + i]! * dt;
     flows[k + SUNSHINE] = flows[k + SUNSHINE]! + rooms[r + SUN]! * dt;
     flows[k + PANES] = flows[k + PANES]! + rooms[r + PANE_UA]! * fall;
     flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * carried;

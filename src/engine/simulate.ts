@@ -222,8 +222,8 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
     const level = outdoors.species[q]![s]!;
     const record = (q * ledger.months.length + month) * roomCount;
     const people = day.peopleSpecies[q]!;
-    const things = day.applianceSpecies[q]!;
-    stepSpecies(model, q, level, people, things, at, ledger.species, record);
+    const appliances = day.applianceSpecies[q]!;
+    stepSpecies(model, q, level, people, appliances, at, ledger.species, record);
   }
   recordStep(trace, model, day, running, s, outdoor, humidity, leakage);
 }

@@ -13,7 +13,7 @@ import { DOOR, FRAME, ROOM, TRACER } from './state-layout.ts';
  * @param index    number of the species
  * @param outdoor  outdoor level [species unit]
  * @param people   sources by room, this step's from `at` on [species unit m3/s]
- * @param things   the same for things
+ * @param appliances  sources of appliances by room, from `at` on [species unit m3/s]
  * @param book     TRACER_BOOK records, this species' and month's from record `row` on
  */
 export function stepSpecies(
@@ -21,7 +21,7 @@ export function stepSpecies(
   index: number,
   outdoor: number,
   people: Float64Array,
-  things: Float64Array,
+  appliances: Float64Array,
   at: number,
   book: Float64Array,
   row: number,
@@ -42,7 +42,7 @@ export function stepSpecies(
     tracers[t + OVER_WEIGHT] = overWeight;
     matrix[k] = loss + store;
     const into = rooms[r + EXCHANGE]! + rooms[r + FAN]! - (1 - penetration) * rooms[r + LEAK]!;
-    const source = people[at + i]! + things[at + i]! + tracers[t + DEVICE]!;
+    const source = people[at + i]! + appliances[at + i]! + tracers[t + DEVICE]!;
     rhs[i] = store * tracers[t + LEVEL]! + into * outdoor + density * source;
   }
   solveSparse(elimination, matrix, rhs, solution);
@@ -58,7 +58,7 @@ export function stepSpecies(
     const fall = perMass * (outdoor - c);
     const leak = rooms[r + LEAK]!;
     book[k + PEOPLE] = book[k + PEOPLE]! + people[at + i]! * dt;
-    book[k + APPLIANCES] = book[k + APPLIANCES]! + things[at + i]! * dt;
+    book[k + APPLIANCES] = book[k + APPLIANCES]! + appliances[at + i]! * dt;
     book[k + LEAKAGE] = book[k + LEAKAGE]! + perMass * leak * (penetration * outdoor - c);
     book[k + OPENINGS] = book[k + OPENINGS]! + rooms[r + OPENING]! * fall;
     book[k + FANS] = book[k + FANS]! + rooms[r + FAN]! * fall;

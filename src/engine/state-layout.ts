@@ -43,7 +43,7 @@ export const ROOM = fields([
   'sun', // through panes [W]
   'deviceHeat', // of devices, to the air [W]
   'deviceRadiant', // of devices, to the surfaces [W]
-  'radiantGain', // of people and things [W]
+  'radiantGain', // of people and appliances [W]
   'sunOnSurfaces', // W
   'warmSurface', // sum of area times mean surface temperature [m2 K]
   // Water.

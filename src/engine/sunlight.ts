@@ -44,7 +44,7 @@ interface Sky {
   readonly directNormal: Float64Array;
   readonly diffuse: Float64Array;
   readonly onFlat: Float64Array;
-  /** Of the ground. [-] */
+  /** Albedo of the ground, by interval. [-] */
   readonly albedo: number;
 }
 

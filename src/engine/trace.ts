@@ -54,7 +54,7 @@ export interface TraceView {
     readonly sourceBackup: readonly Float64Array[];
     /** Electricity of the household's activities. [W] */
     readonly electricity: Float64Array;
-    /** Of each device in the order of `Home.devices`. */
+    /** What each device did, in the order of `Home.devices`. */
     readonly devices: readonly DeviceTrace[];
   };
 }

@@ -53,7 +53,7 @@ export function stepWater(
 function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number): void {
   const { rooms, roomCount, matrix, flow, rhs } = m;
   const { diagonal } = m.elimination;
-  const { peopleVapour, applianceVapour: thingsVapour, drying } = day;
+  const { peopleVapour, applianceVapour, drying } = day;
   for (let k = 0; k < matrix.length; k++) matrix[k] = flow[k]!;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -81,7 +81,7 @@ function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number)
       rooms[r + FAN]! * rooms[r + FAN_W]! +
       uptake * rooms[r + SATURATION]! * rooms[r + BUFFER]! +
       peopleVapour[at + i]! +
-      thingsVapour[at + i]! +
+      applianceVapour[at + i]! +
       drying[at + i]! +
       rooms[r + DEVICE_WATER]!;
   }
@@ -187,13 +187,13 @@ function bookWater(
   row: number,
 ): void {
   const { rooms, roomCount, dt, doors, frames, doorCount } = m;
-  const { peopleVapour, applianceVapour: thingsVapour, drying } = day;
+  const { peopleVapour, applianceVapour, drying } = day;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const k = (row + i) * BOOK_STRIDE;
     const fall = (outdoorHumidity - rooms[r + MEAN]!) * dt;
     flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleVapour[at + i]! * dt;
-    flows[k + APPLIANCES] = flows[k + APPLIANCES]! + thingsVapour[at + i]! * dt;
+    flows[k + APPLIANCES] = flows[k + APPLIANCES]! + applianceVapour[at + i]! * dt;
     flows[k + DRYING] = flows[k + DRYING]! + drying[at + i]! * dt;
     flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * fall;
     flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING]! * fall;

@@ -63,7 +63,7 @@ export interface BalancedVentilation {
   readonly extracts: readonly { readonly room: number; readonly flow: number }[];
   /** Share of the temperature difference handed to the supply air. [-] */
   readonly heatRecovery: number;
-  /** The same of the humidity ratio. [-] */
+  /** Share of the difference in humidity ratio handed to the supply air. [-] */
   readonly moistureRecovery: number;
   /** Electric power, half of which warms the supply air. [W] */
   readonly power: number;

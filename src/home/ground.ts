@@ -9,13 +9,13 @@ import type { Chain } from './home.ts';
 
 /** A floor on the ground and what lies under it. */
 export interface GroundFloor {
-  /** From the room downwards; insulation and slab, no soil. */
+  /** Layers of the floor from the room downwards, without the soil. */
   readonly layers: readonly Layer[];
-  /** Of the whole ground floor, not of one room. [m2] */
+  /** Area of the whole ground floor, not of one room. [m2] */
   readonly area: number;
-  /** Of that floor along outdoor air; 0 would mean no edge. [m] */
+  /** Perimeter of the ground floor along outdoor air; 0 is none. [m] */
   readonly exposedPerimeter: number;
-  /** Of the outer walls. [m] */
+  /** Thickness of the outer walls over the ground. [m] */
   readonly wallThickness: number;
   /** Conductivity [W/(m K)] and heat capacity [J/(m3 K)] of the soil. */
   readonly soil: { readonly conductivity: number; readonly capacity: number };
@@ -24,7 +24,7 @@ export interface GroundFloor {
 /** A floor with its soil, ready to be an element whose far side is the ground. */
 export interface GroundElement {
   readonly chain: Chain;
-  /** Against the year's mean outdoors. [W/(m2 K)] */
+  /** U-value against the year's mean outdoor temperature. [W/(m2 K)] */
   readonly uValue: number;
   /** How much of the year's swing outdoors arrives at the end of the chain. [-] */
   readonly damping: number;
@@ -64,7 +64,7 @@ export function groundElement(floor: GroundFloor): GroundElement {
   };
 }
 
-/** Of a slab on the ground, surfaces and soil included. [W/(m2 K)] */
+/** U-value of a slab on the ground, surfaces and soil included. [W/(m2 K)] */
 export function groundUValue(floor: GroundFloor): number {
   requireFloor(floor);
   const k = floor.soil.conductivity;

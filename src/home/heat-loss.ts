@@ -7,10 +7,10 @@ export interface HeatLoss {
   /** Walls, roofs and floors to outdoor air. */
   readonly elements: number;
   readonly panes: number;
-  /** Reduced, because the ground is not as cold as the air when it matters. */
+  /** Floors on the ground, reduced because the ground is milder than the air in the heating season. */
   readonly ground: number;
   readonly air: number;
-  /** The four above. */
+  /** Sum of elements, panes, ground and air. [W/K] */
   readonly total: number;
   /** To neighbours of a given temperature; not in the total, because it does not follow the weather. */
   readonly neighbours: number;
@@ -27,7 +27,7 @@ export function heatLossCoefficient(home: Home, airFlow = 0): number {
 }
 
 /**
- * The same by way out.
+ * Heat-loss coefficient of the home, split by path: elements, panes, ground, air. [W/K]
  *
  * Elements between rooms and to nothing do not count. A floor counts with the U-value of its chain
  * (soil included), less what the ground's mildness saves over a heating season.
@@ -48,7 +48,7 @@ export function heatLoss(home: Home, airFlow = 0): HeatLoss {
   return { elements, panes, ground, air, total: elements + panes + ground + air, neighbours };
 }
 
-/** Of a cubic metre of air, 1200 J/K or a third of a watt-hour: the handbooks' figure. [J/(m3 K)] */
+/** Volumetric heat capacity of air as handbooks have it, a third of a watt-hour. [J/(m3 K)] */
 const AIR_HEAT_CAPACITY = 1200;
 
 /**

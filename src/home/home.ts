@@ -53,7 +53,7 @@ export interface Room {
   readonly coldSpotFactor: number;
   /** Loss of each species by deposition, in the order of `Home.species`. [1/s] */
   readonly deposition: readonly number[];
-  /** Of the solar gain through this room's panes: to the air at once; the rest warms surfaces. [-] */
+  /** Share of the solar gain through this room's panes that warms the air at once; surfaces take the rest. [-] */
   readonly sunToAir: number;
 }
 
@@ -86,7 +86,7 @@ export type FarSide =
       readonly azimuth: number;
       /** From the horizontal: 0 faces up, 90 is upright. [deg] */
       readonly tilt: number;
-      /** Of sunshine. [-] */
+      /** Solar absorptance of the outer face. [-] */
       readonly absorptance: number;
     }
   | {
@@ -149,13 +149,13 @@ export interface Leakage {
         readonly by: 'area';
         /** Effective leakage area at 4 Pa. [m2] */
         readonly area: number;
-        /** Of the ASHRAE basic model, (L/s)2/(cm4 K). */
+        /** Stack coefficient of the ASHRAE basic model. [(L/s)2/(cm4 K)] */
         readonly stack: number;
-        /** Of the ASHRAE basic model, (L/s)2/(cm4 (m/s)2). */
+        /** Wind coefficient of the ASHRAE basic model. [(L/s)2/(cm4 (m/s)2)] */
         readonly wind: number;
       };
   readonly share: readonly number[];
-  /** As a blower door would find it, where known or implied; for the handbook cross-check. [1/h] */
+  /** Air changes at 50 Pa as a blower door finds them, null where not known; for the cross-check. [1/h] */
   readonly ach50: number | null;
 }
 
@@ -168,7 +168,7 @@ export interface Emitter {
   readonly ratedPower: number;
   /** Mean water minus room temperature at which the power is rated; 0 for outputs that do not depend on it. [K] */
   readonly ratedExcess: number;
-  /** Of output on excess temperature. [-] */
+  /** Exponent of output over excess temperature. [-] */
   readonly exponent: number;
   /** Share of the output that warms surfaces rather than air. [-] */
   readonly radiantShare: number;
@@ -187,7 +187,7 @@ export interface HeatSource {
   readonly waterCurve?: Curve;
   /** All its emitters together can draw this much. [W] */
   readonly power: number;
-  /** The same by outdoor temperature instead. [W] */
+  /** Greatest output by outdoor temperature, in place of `power`. [W] */
   readonly powerCurve?: Curve;
   /** Electric heater that helps when all of that is not enough. [W] */
   readonly backup?: number;
@@ -215,11 +215,11 @@ export interface Curve {
 /** Something carried by the air, or falling out of it. */
 export interface Species {
   readonly name: string;
-  /** Of a concentration c: "ppm" (sources in ppm m3/s) or "µg/m3" (sources in µg/s). */
+  /** Unit of the concentration: "ppm" (sources in ppm m3/s) or "µg/m3" (sources in µg/s). */
   readonly unit: ConcentrationUnit;
-  /** Outdoors where the weather does not say. */
+  /** Level outdoors where the weather file has no column of it. [unit] */
   readonly outdoor: number;
-  /** The same month by month instead, January first: twelve. `outdoor` is then their mean. */
+  /** Outdoor level by month, twelve from January, in place of `outdoor`, which is then their mean. */
   readonly outdoorByMonth?: readonly number[];
   /** Share that survives the way in through leaks. [-] */
   readonly penetration: number;

@@ -28,7 +28,7 @@ import { createRoomSums } from './room-sums.ts';
 import { createMonthlyClimate } from './series/monthly-climate.ts';
 import { yearsIn } from './years-in.ts';
 
-/** Watches one run and makes the figures of section "figures" of the documentation from it. */
+/** Watches one run and computes the figures described in docs/quantities.md from it. */
 export interface Measures {
   /** Hand this to the run. It keeps nothing of the stretches it sees. */
   readonly observe: Observer;
@@ -37,8 +37,7 @@ export interface Measures {
 }
 
 /**
- * Measures of one plan. They read only the trace and the ledger, so that a measured log laid out as
- * a trace is measured in the same way.
+ * Measures of one plan: they read the trace and the ledger of a run, never how it was stepped.
  */
 export function createMeasures(setup: MeasuresSetup): Measures {
   const { home, bands, prices, period } = setup;

@@ -4,19 +4,19 @@ import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 /** Means and sums of one room over the period. */
 export interface RoomSums {
   readonly heatingKwh: number;
-  /** Of that, while a window of the room stood open, by the share of each step that it did. */
+  /** Part of `heatingKwh` given while a window of the room stood open, by the share of each step. [kWh] */
   readonly heatingWithWindowOpenKwh: number;
-  /** Of the air, as a thermometer in the room shows it. [°C] */
+  /** Mean air temperature over the period. [°C] */
   readonly meanTemperature: number;
   /** [%] */
   readonly meanRelativeHumidity: number;
-  /** With water condensing on a pane. [h] */
+  /** Time with water condensing on a pane. [h] */
   readonly condensationHours: number;
-  /** Condensed on panes in all, whether it dried or ran off later. [kg] */
+  /** Water condensed on panes in all, whether it dried or ran off later. [kg] */
   readonly condensationKg: number;
-  /** With an opening of the room open, however little. [h] */
+  /** Time with an opening of the room open, however little. [h] */
   readonly windowOpenHours: number;
-  /** With somebody in the room; two people count once. [h] */
+  /** Time with somebody in the room; two people count once. [h] */
   readonly occupiedHours: number;
 }
 

@@ -17,5 +17,5 @@ function quoted(field: string): string {
   return /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field;
 }
 
-/** Also with the wide signs that some spreadsheets read as the same. */
+/** Text that a spreadsheet takes for a formula, the full-width signs that some of them accept included. */
 const LIKE_A_FORMULA = /^[=+\-@\t\r\n＝＋－＠']/;

@@ -7,7 +7,7 @@ import type { SensorErrors } from './sensor-errors.ts';
  * scenario, readings, bands, figures, tables and files follow from it.
  */
 export interface SpeciesFacts<Name extends string = string> {
-  /** Its key in scenarios, weather files and traces, and the stem of `<name>_high` in the figures. */
+  /** Key in scenarios, weather files and traces, and the stem of `<name>_high` in the figures. */
   readonly name: Name;
   /** As tables print it, such as "PM2.5". */
   readonly symbol: string;

@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { RunVariant } from './plan-variant.ts';
 
-/** The same answers, each run made only once: studies ask for the same plan again and again. */
+/** Caches runs by their variant, because studies ask for one plan again and again. */
 export function memoizedRuns(run: RunVariant): RunVariant {
   const known = new Map<string, Promise<PlanMeasures>>();
   return (variant) => {

@@ -22,7 +22,7 @@ export interface Option {
   readonly raw: unknown;
   readonly prepared: PreparedPlan;
   readonly measures: PlanMeasures;
-  /** Of the things bought for it, those whose price nobody gave. */
+  /** Purchases for it whose prices were assumed. */
   readonly assumedPurchases: readonly AssumedPurchase[];
 }
 

@@ -21,7 +21,7 @@ export interface PurchaseStudy {
   readonly sum: PurchaseSum;
   /** Extra money a year with each doubtful input low and high. */
   readonly doubt: OneAtATime;
-  /** Of a dehumidifier only: whether to buy it, and what would turn that round. */
+  /** Whether to buy, and what would turn that round; null for a purchase that is no dehumidifier. */
   readonly decision: Decision | null;
   readonly flips: readonly Flip[];
   readonly equalSafety: EqualSafety | null;
@@ -99,7 +99,7 @@ export async function purchaseStudy(setup: PurchaseStudySetup): Promise<Purchase
   };
 }
 
-/** Those that are asked again at other values: the cheapest that are as safe, and the warmer room. */
+/** Rivals to run again at other values: the cheapest equally safe ones, and the warmer room. */
 function closest(rivals: readonly Option[], nearest: readonly string[]): Option[] {
   const place = ({ name, origin }: Option) =>
     nearest.includes(name)

@@ -11,7 +11,7 @@ export function figureText(value: number | null | undefined, decimals?: number):
   return Number(text) === 0 ? text.replace('-', '') : text;
 }
 
-/** The same with a sign in front of what is above zero, for differences. */
+/** A figure as `figureText` writes it, with a plus sign in front of positive ones, for differences. */
 export function signedText(value: number | null | undefined, decimals?: number): string {
   const text = figureText(value, decimals);
   return Number(text) > 0 ? `+${text}` : text;

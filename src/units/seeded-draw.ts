@@ -18,7 +18,7 @@ export function stemOf(seed: number, a: number): number {
   return blend(blend(0, seed), a);
 }
 
-/** The same draw as 32 even bits. */
+/** A draw as 32 uniform bits; `drawFrom` scales them to 0 to 1. */
 export function hashFrom(stem: number, b: number): number {
   let h = blend(stem, b);
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);

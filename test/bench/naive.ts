@@ -65,5 +65,5 @@ export function naiveStepTime(home: Home, dt: number, steps: number): number {
   return (performance.now() - begin) / steps;
 }
 
-/** Of a cubic metre of room air. [J/(m3 K)] */
+/** Heat capacity of a cubic metre of room air. [J/(m3 K)] */
 const AIR = 1210;

@@ -14,7 +14,7 @@ export async function openBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath: path, headless: true, args });
 }
 
-/** That browser is built for one way to be started. */
+/** Flags that the browser's build needs to start. */
 async function ofThePackage(): Promise<string[]> {
   const { default: packaged } = await import('@sparticuz/chromium');
   return packaged.args;

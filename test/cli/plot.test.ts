@@ -133,7 +133,7 @@ describe('days', () => {
   });
 });
 
-/** Of the demonstration weather's year, which begins on 1 January. [°C] */
+/** Hourly temperatures of the demonstration weather's year, which begins on 1 January. [°C] */
 function dailyMeans(): number[] {
   const rows = WEATHER.split('\n').filter((line) => /^2023-/.test(line));
   const hours = rows.map((line) => Number(line.split(',')[1]));

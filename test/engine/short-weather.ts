@@ -17,7 +17,7 @@ export function steadyDay(course: Course, step = 20): Weather {
   return steady(course, 86_400, step);
 }
 
-/** The same with another period. */
+/** Short weather with another period. */
 export function steady(course: Course, period: number, step: number): Weather {
   return fine(course, step, period, true, NEW_YEAR);
 }

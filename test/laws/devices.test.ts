@@ -156,7 +156,7 @@ describe('lock-out', () => {
   });
 });
 
-test('a rule without dwell and with a perfect sensor acts exactly beyond its threshold', () => {
+test('a rule without on delay and with a perfect sensor acts exactly beyond its threshold', () => {
   const home = withDevice(randomHome(2, 4), { kind: 'heater', power: 0, radiantShare: 0 });
   const watch = (automation: Automation): { ran: number[]; humid: number[] } => {
     const ran: number[] = [];

@@ -5,7 +5,7 @@ import type { Element, Home } from '../../src/home/home.ts';
 import { randomHome, randomHousehold, swingingWeather } from '../engine/random-home.ts';
 import { recordRun, runInput } from '../engine/record-run.ts';
 
-/** The same home with room k called `to[k]`, and everything else listed backwards. */
+/** A home with room k moved to `to[k]`, and everything else listed backwards. */
 function reorder(home: Home, household: Household, to: readonly number[]) {
   const put = <T>(list: readonly T[]): T[] => {
     const out: T[] = [];

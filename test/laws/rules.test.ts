@@ -208,12 +208,12 @@ test('a device run by a rule that always holds is one that always runs', () => {
   });
 });
 
-test('a longer dwell or a lower clear level never fires more often', () => {
+test('a longer on delay or a lower clear level never fires more often', () => {
   holds((seed) => {
     const level = typical(seed);
-    const fired = (clear: number, dwell: number): number =>
-      follow(seed, ruled([rule([damp(level, clear)], [TELL], { onDelay: dwell })])).rules[0]!.fired;
-    const counts = [0, 600, 1800, 7200, 86_400].map((dwell) => fired(level, dwell));
+    const fired = (clear: number, onDelay: number): number =>
+      follow(seed, ruled([rule([damp(level, clear)], [TELL], { onDelay })])).rules[0]!.fired;
+    const counts = [0, 600, 1800, 7200, 86_400].map((onDelay) => fired(level, onDelay));
     expect(counts).toEqual([...counts].sort((a, b) => b - a));
     const cleared = [0, 2, 5, 50].map((below) => fired(level - below, 0));
     expect(cleared).toEqual([...cleared].sort((a, b) => b - a));

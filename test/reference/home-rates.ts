@@ -22,7 +22,7 @@ export interface Outside {
   readonly temperature: number;
   readonly humidityRatio: number;
   readonly wind: number;
-  /** Of the year, under floors. [°C] */
+  /** Ground temperature of the year, under floors. [°C] */
   readonly ground: number;
 }
 

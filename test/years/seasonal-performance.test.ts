@@ -13,7 +13,7 @@ const HEAT_PUMP = [
 
 interface Season {
   readonly factor: number;
-  /** The same of the coldest day. */
+  /** COP of the coldest day. */
   readonly coldest: number;
 }
 

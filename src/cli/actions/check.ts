@@ -32,9 +32,9 @@ interface Findings {
     readonly description: string;
     readonly hours: number;
   }[];
-  /** Of the first plan. */
+  /** Values assumed in the first plan. */
   readonly assumed: readonly Assumed[];
-  /** Of any plan; those not of all begin with the names of theirs. */
+  /** Cautions of all plans, each once; one that is not of all begins with the names of its plans. */
   readonly cautions: readonly Notice[];
 }
 

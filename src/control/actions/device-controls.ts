@@ -48,8 +48,8 @@ export function createDeviceControls(
 }
 
 /**
- * It may run while its gate is open, the clock permits it and outdoor air is dry enough; it does so
- * as far as its timers let it. A full tank stops it at once, whatever the timers say.
+ * Control of one device, which may run while its gate is open, the clock permits it and outdoor air is
+ * dry enough, as far as its timers let it. A full tank stops it at once, whatever the timers say.
  */
 function createDeviceControl(
   control: DeviceControl,

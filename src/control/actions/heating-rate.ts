@@ -65,7 +65,7 @@ export function createHeatingRate(rooms: number): HeatingRate {
 
 /** A warm-up by less than this teaches nothing. [K] */
 const WORTH_LEARNING = 0.5;
-/** So near the goal the room counts as there. [K] */
+/** A room this near its goal counts as having reached it. [K] */
 const THERE = 0.05;
 /** Emitters below this share of the most they gave are being throttled. [-] */
 const NEAR_FULL = 0.9;

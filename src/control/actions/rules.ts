@@ -19,7 +19,7 @@ export interface Rules {
 }
 
 /**
- * A rule is active while its conditions have held for the dwell time and its gate is open; it fires
+ * A rule is active while its conditions have held for the on delay and its gate is open; it fires
  * when it becomes so. A gate that shuts and opens again therefore fires it again.
  *
  * The gate's room is that of the first condition that has one; without any, the whole home counts.
@@ -56,9 +56,10 @@ export function createRules(
     }
     if (Number.isNaN(since[r]!)) since[r] = moment.utc;
     const held = moment.utc - since[r]!;
-    const { onDelay: dwell, gate } = rules[r]!;
+    const { onDelay, gate } = rules[r]!;
     const room = gateRooms[r]!;
-    const on = held >= dwell && gateIsOpen(gate, room, context.presence, windowOpen(windows, room));
+    const on =
+      held >= onDelay && gateIsOpen(gate, room, context.presence, windowOpen(windows, room));
     if (on && active[r] === 0) {
       known[r] = Math.max(known[r]!, TOLD);
       tally.fired(r);

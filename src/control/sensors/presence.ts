@@ -6,7 +6,7 @@ import { STREAM } from '../random-streams.ts';
 
 /** What presence sensors say about a step, and what is so. */
 export interface Presence {
-  /** By the sensor of each room: 1 somebody is there, 0 nobody; 0 where there is no sensor. */
+  /** Reading of each room's presence sensor: 1 somebody, 0 nobody; 0 where there is no sensor. */
   readonly present: Uint8Array;
   /** Some sensor says that somebody is there. */
   readonly anyone: boolean;

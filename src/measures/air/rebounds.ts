@@ -1,13 +1,13 @@
 import type { TraceView } from '../../engine/trace.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 
-/** How long what a short airing did lasts. */
+/** How soon rooms are as damp again as before a short airing. */
 export interface Rebounds {
   /** Airings of at most an hour that dried a room by 0.2 g/m3 or more. */
   readonly airings: number;
-  /** Of those: the room was nearly as damp as before within a day, and before the next airing. */
+  /** Airings after which the room was nearly as damp as before within a day and before the next airing. */
   readonly returned: number;
-  /** How long that took, mean over those; null where there were none. [min] */
+  /** Mean time until the dampness was back, over `returned`; null where there were none. [min] */
   readonly minutesMean: number | null;
 }
 

@@ -5,7 +5,7 @@ import type { RoomBands } from '../../home/bands.ts';
 export interface Arrivals {
   /** Times somebody came after the room had been empty for half an hour or more. */
   readonly arrivals: number;
-  /** Of those, into a room under its temperature band. */
+  /** Arrivals into a room below its temperature band. */
   readonly cold: number;
   /** Somebody in and the room under its band, within two hours of such an arrival. [h] */
   readonly coldHours: number;

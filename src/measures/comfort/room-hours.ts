@@ -19,11 +19,11 @@ export const dampEmptyHours = (plan: PlanMeasures): number =>
   roomHours(plan, 'outside_band_hours', 'humidity_high') -
   roomHours(plan, 'outside_band_occupied_hours', 'humidity_high');
 
-/** Cold spots above 80 %, added up over the rooms. [h] */
+/** Hours of cold spots above 80 % relative humidity, added up over the rooms. [h] */
 export const coldSpotHours = ({ rooms }: PlanMeasures): number =>
   Object.values(rooms).reduce((sum, room) => sum + room.cold_spot_hours_above_80_pct, 0);
 
-/** Too cold or too warm with somebody in, too damp or too dry at any time, added up over the rooms. [h] */
+/** Room-hours too cold or warm with somebody in, or too damp or dry at any time. [h] */
 export const hoursOutsideBands = (plan: PlanMeasures): number =>
   roomHours(plan, 'outside_band_occupied_hours', 'temperature_low') +
   roomHours(plan, 'outside_band_occupied_hours', 'temperature_high') +

@@ -25,7 +25,7 @@ export interface CrossCheck {
  * - Heat-loss coefficient: elements, panes and ground of the home, and air at ach50/20 (where that
  *   is not known: at the simulation's mean leakage).
  * - Base temperature: mean air temperature of all rooms, by volume, minus mean gains (people,
- *   things, devices, sun) over the heat-loss coefficient, both over the heating season: the months
+ *   appliances, devices, sun) over the heat-loss coefficient, both over the heating season: the months
  *   that need at least a twentieth of the heat of the one that needs most.
  * - Degree-days: by daily means, over the whole period.
  * - Difference: estimate minus simulation, over simulation.

@@ -20,7 +20,7 @@ export interface VapourCrossCheck {
 }
 
 /**
- * G is what people, things, drying and devices put into the air over the season; nV is its mean
+ * G is what people, appliances, drying and devices put into the air over the season; nV is its mean
  * leakage (where there is none, `ruleFlow`). Airing, fans and condensation are not in the estimate,
  * so what they carry away is what it misses; the reasons together make up the difference.
  *

@@ -11,7 +11,7 @@ import type { Winter } from './winter.ts';
 export interface EnergyBill {
   /** [currency] */
   readonly total: number;
-  /** Of that, in the winter half of the year. [currency] */
+  /** Part of `total` that falls into the winter half of the year. [currency] */
   readonly winter: number;
   readonly byFuel: Readonly<Record<string, number>>;
   /** [kg CO2e] */

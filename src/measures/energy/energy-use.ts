@@ -20,11 +20,11 @@ export interface FuelUse {
   readonly heatKwh: number;
   /** Drawn by appliances and devices; electricity only. [kWh] */
   readonly otherKwh: number;
-  /** At the tariff of each moment [currency]; null where the fuel has no price. */
+  /** Cost at the tariff of each moment [currency]; null where the fuel has no price. */
   readonly cost: number | null;
-  /** Of that, in the winter half of the year. */
+  /** Part of `cost` that falls into the winter half of the year. [currency] */
   readonly winterCost: number | null;
-  /** Of that, for the sources and their backup, whose heat comes by emitters. */
+  /** Part of `cost` for heat sources and their backup, whose heat comes by emitters. [currency] */
   readonly sourceCost: number | null;
 }
 

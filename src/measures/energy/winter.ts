@@ -7,7 +7,7 @@ import { type LocalClock, nextJump, SECONDS_PER_DAY, toLocal } from '../../units
 export interface Winter {
   /** Share of a span of time that lies in it; asking allocates nothing within a half-year. [-] */
   share(utc: number, seconds: number): number;
-  /** Its days by the wall clock within a period that begins at an instant. [d] */
+  /** Number of winter days by the wall clock in a period that begins at an instant. [d] */
   days(utc: number, hours: number): number;
 }
 

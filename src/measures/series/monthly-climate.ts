@@ -13,7 +13,7 @@ export interface MonthlyClimate {
 
 export interface Climate {
   readonly seconds: number;
-  /** Of the air of all rooms, by volume. [°C] */
+  /** Mean air temperature of all rooms, weighted by volume. [°C] */
   readonly indoor: number;
   /** [°C] */
   readonly outdoor: number;

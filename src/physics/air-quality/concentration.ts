@@ -9,7 +9,7 @@ export interface MixedRoom {
   readonly outdoor: number;
   /** [unit m3/s] */
   readonly source: number;
-  /** Of outdoor air. [m3/s] */
+  /** Flow of outdoor air through the room. [m3/s] */
   readonly flow: number;
   /** [m3] */
   readonly volume: number;

@@ -24,7 +24,7 @@ export function leakageAreaFromAch50(ach50: number, volume: number): number {
 }
 
 /**
- * Blower-door result that a leakage area stands for: the above inverted.
+ * Blower-door result that a leakage area stands for: leakageAreaFromAch50 inverted.
  *
  * @param area  effective leakage area at 4 Pa [m2], 0 to 100
  * @param volume  to divide by [m3], above 0

@@ -63,7 +63,7 @@ export function windFactor(
   return (coefficient * Math.cbrt(1 - horizontalShare) * exposure(home)) / exposure(station);
 }
 
-/** What wind of a region makes of itself at a height over a terrain. [-] */
+/** Ratio of local to reference wind speed for a height and terrain class. [-] */
 function exposure({ height, terrain }: Stand): number {
   requireWithin(height, HEIGHTS, 'windFactor: height', 'm');
   const row = TERRAIN[terrain - 1];

@@ -6,7 +6,7 @@ export interface ComfortClimate {
   readonly airTemperature: number;
   /** [°C] */
   readonly radiantTemperature: number;
-  /** Of the air past the person. [m/s] */
+  /** Air speed past the person. [m/s] */
   readonly airSpeed: number;
   /** [%] */
   readonly relativeHumidity: number;

@@ -20,7 +20,7 @@ export function dehumidifierHeat(power: number, waterRate: number, temperature: 
 }
 
 /**
- * The same for each litre in the tank.
+ * Heat that a dehumidifier gives to its room per litre of water in its tank.
  *
  * @param efficiency  water over electricity, the "integrated energy factor" [L/kWh], 0.05 to 20
  * @param temperature  of the room [°C], -40 to 100

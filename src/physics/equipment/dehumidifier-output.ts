@@ -109,7 +109,7 @@ function requireRating(temperature: number, humidity: number): void {
   requireWithin(humidity, RATED_HUMIDITIES, 'dehumidifier: rated relative humidity', '%');
 }
 
-/** Beside what it draws while drying at 20 °C. [-] */
+/** Power of a compressor unit at a room temperature over its power while drying at 20 °C. [-] */
 function compressorPower(temperature: number): number {
   const drying = compressorWorkingShare(temperature);
   const pumping = 1 + POWER_BY_TEMPERATURE * (Math.min(45, Math.max(0, temperature)) - 20);

@@ -34,9 +34,10 @@ export function stoveHeat(
 }
 
 /**
- * The same as a mean over a while: exact, so the steps of a run add up to the batch.
+ * Mean heat output over an interval of a batch's burn: integrated exactly, so that the steps of a run
+ * add up to the heat of the batch.
  *
- * @param from  beginning of the while, counted from the refuelling [s]
+ * @param from  beginning of the interval, counted from the refuelling [s]
  * @param to  its end, later than `from` [s]
  * @returns heat [W]
  * @throws RangeError as stoveHeat, or where `to` is not later than `from`
@@ -53,11 +54,11 @@ export function stoveHeatOver(
 }
 
 /**
- * Wood burnt, as a mean over a while: heat over energy and efficiency.
+ * Mean rate at which wood burns over an interval: heat over energy content and efficiency.
  *
  * @param batch  wood laid on [kg], 0 to 100
  * @param interval  from one refuelling to the next [s], 60 to 1e6
- * @param from  beginning of the while, counted from the refuelling [s]
+ * @param from  beginning of the interval, counted from the refuelling [s]
  * @param to  its end, later than `from` [s]
  * @returns wood [kg/s]
  * @throws RangeError outside those ranges, where `to` is not later than `from`, or NaN
@@ -67,7 +68,7 @@ export function woodRate(batch: number, interval: number, from: number, to: numb
   return batch * burntShare(interval, from, to);
 }
 
-/** Share of the batch that burns in a while, each second of it. [1/s] */
+/** Mean share of the batch that burns per second of an interval. [1/s] */
 function burntShare(interval: number, from: number, to: number): number {
   requireWithin(interval, INTERVALS, 'stove: interval', 's');
   requireWithin(from, TIMES, 'stove: time since refuelling', 's');
@@ -83,11 +84,11 @@ function batchHeat(batch: number, energy: number, efficiency: number): number {
   return batch * energy * efficiency;
 }
 
-/** Beside the mean. */
+/** Burn rate relative to its mean over the batch, by the share of the batch's time gone by. [-] */
 const burningAt = (x: number): number =>
   x < 0 || x > 1 ? 0 : EMBERS + (1 - EMBERS) * 12 * x * (1 - x) * (1 - x);
 
-/** The above added up from 0. */
+/** Cumulative share of the batch burnt, by the share of its time gone by. [-] */
 function burntAt(x: number): number {
   const y = Math.min(1, Math.max(0, x));
   return EMBERS * y + (1 - EMBERS) * y * y * (6 + y * (3 * y - 8));

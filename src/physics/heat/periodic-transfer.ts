@@ -12,7 +12,7 @@ import {
 export interface PeriodicTransfer {
   /** Flow into the inner face per kelvin of swing on the inner side alone. [W/(m2 K)] */
   readonly innerAdmittance: readonly [number, number];
-  /** The same on the outer side. [W/(m2 K)] */
+  /** Flow into the outer face per kelvin of swing on the outer side alone. [W/(m2 K)] */
   readonly outerAdmittance: readonly [number, number];
   /** Flow out of one face per kelvin of swing beyond the other. [W/(m2 K)] */
   readonly transmittance: readonly [number, number];
@@ -54,7 +54,7 @@ export function periodicTransfer(
 }
 
 /**
- * The same of a chain of lumped capacities, to see what lumping costs.
+ * Dynamic thermal characteristics of a chain of lumped capacities, which shows the lumping error.
  *
  * @param resistance  one more than capacities, surfaces included [m2 K/W]
  * @param capacity  [J/(m2 K)]

@@ -35,7 +35,7 @@ export function heatPumpCop(source: number, water: number, quality = HOME_QUALIT
  */
 export const HOME_QUALITY = 0.35;
 
-/** The same of the machine alone, as a table of good air-source machines has it. [-] */
+/** Share of the ideal COP reached by the heat pump alone, after a table of good air-source units. [-] */
 export const MACHINE_QUALITY = 0.4;
 
 const LEAST_LIFT = 20; // K: compressors have a least pressure ratio

@@ -10,7 +10,7 @@ export const MOLAR_RATIO = 0.621945;
 /** Gas constant of dry air. [J/(kg K)] ASHRAE Fundamentals (2017) ch. 1 eq. 1. */
 export const DRY_AIR_GAS_CONSTANT = 287.042;
 
-/** Gas constant of water vapour, from the two above so that they never disagree. [J/(kg K)] */
+/** Gas constant of water vapour: that of dry air over the molar ratio. [J/(kg K)] */
 export const VAPOUR_GAS_CONSTANT = DRY_AIR_GAS_CONSTANT / MOLAR_RATIO;
 
 /** Specific heat of dry air. [J/(kg K)] */
@@ -25,8 +25,8 @@ export const LATENT_HEAT_AT_ZERO = 2_501_000;
 /** Air temperatures that the moist-air formulas accept. [°C] */
 export const AIR_TEMPERATURES = [-100, 200] as const;
 
-/** Air pressures that they accept, from a high mountain to a deep mine. [Pa] */
+/** Air pressures that the moist-air formulas accept, from a high mountain to a deep mine. [Pa] */
 export const AIR_PRESSURES = [20_000, 180_000] as const;
 
-/** Humidity ratios that they accept, from dry air to steam bath and beyond. [kg/kg] */
+/** Humidity ratios that the moist-air formulas accept, from dry air to steam bath and beyond. [kg/kg] */
 export const HUMIDITY_RATIOS = [0, 1] as const;

@@ -24,7 +24,8 @@ export function humidityRatioFromVapourPressure(vapourPressure: number, pressure
 }
 
 /**
- * Partial pressure of the water vapour in air of a humidity ratio: the above inverted.
+ * Partial pressure of the water vapour in air of a humidity ratio: humidityRatioFromVapourPressure
+ * inverted.
  *
  * @param humidityRatio  [kg water/kg dry air], 0 to 1
  * @param pressure  air pressure [Pa], 20 000 to 180 000

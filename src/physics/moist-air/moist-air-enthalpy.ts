@@ -30,7 +30,7 @@ export function moistAirEnthalpy(temperature: number, humidityRatio: number): nu
 }
 
 /**
- * Heat that warms moist air by one kelvin for each kilogram of its dry air: the slope of the above.
+ * Heat capacity of moist air per kilogram of its dry air: the slope of moistAirEnthalpy.
  *
  * @param humidityRatio  [kg water/kg dry air], 0 to 1
  * @returns heat capacity [J/(kg dry air K)]

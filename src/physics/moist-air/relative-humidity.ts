@@ -18,7 +18,7 @@ export function relativeHumidity(vapourPressure: number, temperature: number): n
 }
 
 /**
- * Partial pressure of the water vapour in air of a relative humidity: the above inverted.
+ * Partial pressure of the water vapour in air of a relative humidity: relativeHumidity inverted.
  *
  * @param temperature  air temperature [°C], -100 to 200
  * @param humidity  relative humidity [%], 0 to 100; below 0.01 °C with respect to ice

@@ -31,7 +31,7 @@ export function saturationPressure(temperature: number): number {
 }
 
 /**
- * The same over liquid water at every temperature, also where the water is supercooled.
+ * Saturation vapour pressure over liquid water at every temperature, supercooled water included.
  *
  * Weather services report relative humidity this way also in frost (WMO-No. 8). Below 0 °C it is
  * the liquid curve extrapolated; beside Murphy and Koop (2005, eq. 10) it is 0.1 % off at -20 °C,

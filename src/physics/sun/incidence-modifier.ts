@@ -41,5 +41,5 @@ const SHEETS = 2;
 const ABSORPTION = 0.064; // half of what two 4 mm sheets absorb (16 per metre); the other half warms the room
 const HEAD_ON = transmittance(1);
 
-/** The same for light from an even sky or even ground. [-] */
+/** Transmittance for diffuse light, from an isotropic sky or ground, over that at normal incidence. [-] */
 export const DIFFUSE_INCIDENCE_MODIFIER = evenSkyMean();

@@ -34,7 +34,7 @@ function rightAscension(t: number): number {
   return Math.atan2(y, Math.cos(longitude)) / DEGREE;
 }
 
-/** Of the sun, as seen: aberration and the larger part of nutation included. [rad] */
+/** Apparent longitude of the sun, with aberration and the main nutation term. [rad] */
 function apparentLongitude(t: number): number {
   const mean = 280.46646 + 36_000.76983 * t + 0.0003032 * t * t;
   const anomaly = (357.52911 + 35_999.05029 * t - 0.0001537 * t * t) * DEGREE;
@@ -45,17 +45,17 @@ function apparentLongitude(t: number): number {
   return (mean + centre - 0.00569 - 0.00478 * Math.sin(node(t))) * DEGREE;
 }
 
-/** Tilt of the earth's axis. [rad] */
+/** Obliquity of the ecliptic, with the main nutation term. [rad] */
 function obliquity(t: number): number {
   return (23.4392911 - 0.0130042 * t + 0.00256 * Math.cos(node(t))) * DEGREE;
 }
 
-/** Of the moon's orbit; turns nutation. [rad] */
+/** Longitude of the Moon's ascending node: argument of the main nutation term. [rad] */
 function node(t: number): number {
   return (125.04 - 1934.136 * t) * DEGREE;
 }
 
-/** Of 36525 days since noon of 2000-01-01, dynamical time. */
+/** Julian centuries since J2000.0, dynamical time. */
 function centuries(utc: number): number {
   return (utc + DELTA_T - J2000) / (36_525 * 86_400);
 }

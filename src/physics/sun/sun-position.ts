@@ -3,13 +3,13 @@ import { DEGREE, turn } from './angles.ts';
 import { equationOfTime, solarDeclination } from './solar-coordinates.ts';
 
 export interface SunPosition {
-  /** Of the sun's centre over the horizon, without refraction. [deg] */
+  /** Elevation of the sun's centre over the horizon, without refraction. [deg] */
   readonly elevation: number;
-  /** Clockwise from north. [deg] */
+  /** Azimuth, clockwise from north. [deg] */
   readonly azimuth: number;
-  /** [deg] */
+  /** Angle north of the celestial equator. [deg] */
   readonly declination: number;
-  /** 0 at solar noon, 15 an hour, positive in the afternoon; -180 to 180. [deg] */
+  /** Hour angle: 0 at solar noon, 15 an hour, positive in the afternoon; -180 to 180. [deg] */
   readonly hourAngle: number;
 }
 

@@ -36,7 +36,7 @@ export function diffuseOnPlane(
   return (diffuseHorizontal * (1 + up) + globalHorizontal * albedo * (1 - up)) / 2;
 }
 
-/** All the irradiance on a plane, by the two above. [W/m2] */
+/** Total irradiance on a plane: `directOnPlane` plus `diffuseOnPlane`. [W/m2] */
 export function tiltedIrradiance(
   directNormal: number,
   diffuseHorizontal: number,

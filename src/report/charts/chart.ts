@@ -16,7 +16,7 @@ export interface Chart {
 export interface Along {
   /** Number of the first row that has a place. */
   readonly row: number;
-  /** Its place on the axis, or the number of its bar, and how far on the next one is. */
+  /** Place of that row on the axis, or the number of its bar, and the distance to the next. */
   readonly from: number;
   readonly step: number;
 }

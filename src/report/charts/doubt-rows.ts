@@ -6,10 +6,10 @@ import { shortened } from './shortened.ts';
 
 /** Where everything in the rows of the picture of doubts goes: places in [px], values on its axis. */
 export interface DoubtRows {
-  /** Of the plot. */
+  /** Width of the plot; its height follows. [px] */
   readonly width: number;
   readonly height: number;
-  /** From the left edge of the picture to the plot. */
+  /** Distance from the left edge of the picture to the plot. [px] */
   readonly left: number;
   /** Names stand above their bars, as on a phone, or left of the plot. */
   readonly namesAbove: boolean;
@@ -17,7 +17,7 @@ export interface DoubtRows {
   readonly names: readonly { readonly text: string; readonly y: number }[];
   readonly halves: readonly Half[];
   readonly words: readonly EndWord[];
-  /** Of all words in the plot. */
+  /** Rectangles that the words in the plot take up. [px] */
   readonly boxes: readonly WordBox[];
 }
 

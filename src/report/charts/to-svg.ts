@@ -73,7 +73,7 @@ export async function drawCharts(
   return drawn;
 }
 
-/** The same without the places of rows. */
+/** Draws all pictures of one document as SVG text, without the places of their tables' rows. */
 export async function chartsToSvg(
   drawings: readonly Drawing[],
   options: DrawingOptions = {},
@@ -92,7 +92,7 @@ function onPicture({ row, from, step }: Along, view: View): Along {
 
 const rounded = (px: number): number => Math.round(px * 1e4) / 1e4;
 
-/** Of the library, not in its typings: from a value on the axis to [px], bars with a band each. */
+/** Scale of the drawing library, missing from its typings: from a value on the axis to [px]. */
 interface LevelScale {
   (value: number): number;
   readonly bandwidth?: () => number;
@@ -120,7 +120,7 @@ function listener(warn: (text: string) => void): LoggerInterface {
   return logger;
 }
 
-/** Of the library, not in its typings. */
+/** Text measurement of the drawing library, missing from its typings. */
 interface TextMetrics {
   width: (item: { readonly fontSize?: number }, text: unknown) => number;
   canvas(use: boolean): void;

@@ -17,7 +17,7 @@ export interface PictureData {
 
 interface RoomPictureData {
   readonly name: string;
-  /** Of the baseline. [°C] and [%] */
+  /** Edges of the baseline's temperature band; those of its humidity band follow. [°C], [%] */
   readonly temperature: Edges;
   readonly humidity: Edges;
   /** Share of each hour with somebody in the room, 0 or 1. */
@@ -36,7 +36,7 @@ interface PlanPictureData {
 export interface RoomHours {
   /** Operative. [°C] */
   readonly temperature: Float32Array;
-  /** Of the air, and at the surface of the coldest spot. [%] */
+  /** Relative humidity of the air, and at the surface of the coldest spot. [%] */
   readonly humidity: Float32Array;
   readonly coldSpot: Float32Array;
   /** [-] */

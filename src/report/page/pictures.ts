@@ -127,7 +127,7 @@ function year(quantity: ClimateQuantity): Picture['draw'] {
 
 const HOURS_OF_WEEK = 168;
 
-/** Of the picture's element in the page. */
+/** Id of the picture's element in the page. */
 export const pictureId = ({ id }: Picture): string => `picture-${id}`;
 
 /** A room by its name, the baseline, and the coldest week. */

@@ -7,9 +7,9 @@ export interface ReportInput {
   /** The scenario as it was written. */
   readonly text: string;
   readonly weather: ReportWeather;
-  /** Of the page, "YYYY-MM-DD". */
+  /** Date printed on the page, "YYYY-MM-DD". */
   readonly date: string;
-  /** Of the program. */
+  /** Version of the program. */
   readonly version: string;
   /** The page's script, as the build made it. */
   readonly script: string;

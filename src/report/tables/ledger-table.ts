@@ -4,7 +4,7 @@ import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
 
 /**
- * Where the heat of the run went: ways down, rooms and the whole home across. [kWh]
+ * Where the heat of the run went: paths down, rooms and the whole home across. [kWh]
  *
  * The last line is what walls and air hold more at the end than at the start; it is the sum of the
  * lines above it.
@@ -20,7 +20,7 @@ export function energyLedgerTable(ledger: Ledger, rooms: readonly string[], widt
   );
 }
 
-/** The same of water vapour; what is stored is in air, furnishings and films on panes. [kg] */
+/** Where the vapour of the run went: paths down, rooms and home across; stored in air, furnishings, films. [kg] */
 export function waterLedgerTable(ledger: Ledger, rooms: readonly string[], width = WIDTH): string {
   return ledgerTable(ledger.water, WATER_WORDS, ledger.stored.water, 1, rooms, width);
 }

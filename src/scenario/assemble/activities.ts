@@ -112,7 +112,7 @@ function roomOf({ what, room }: ActivityData, plans: readonly RoomPlan[]): numbe
 
 const NONE: Preset = { value: 0, low: 0, high: 0, source: COMMON };
 /**
- * Of steam, which leaves with it what the cooker gave. [J/kg]
+ * Latent heat of steam, which takes along what the cooker gave. [J/kg]
  * Source: 2501 - 2.361 t kJ/kg at 20 °C (from memory), 0.682 kWh a litre.
  */
 const LATENT_HEAT = 2.454e6;

@@ -27,7 +27,7 @@ export function capped(
   };
 }
 
-/** The same for a few months that are alike. */
+/** Caps a schedule in a set of months that all have the same spells. */
 function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell[], most: number) {
   const now = (spell: Spell) => ((spell.months ?? ALL_YEAR) & months) !== 0;
   const week = minutesOf({ base: schedule.base, spells: schedule.spells.filter(now) });

@@ -117,7 +117,7 @@ export const ABSORPTANCE: Preset = { value: 0.6, low: 0.3, high: 0.9, source: CO
 /** Walls and floors between rooms, both surfaces included. [W/(m2 K)] */
 export const INNER_WALL_U: Preset = { value: 1.8, low: 1.2, high: 2.4, source: COMMON };
 export const INNER_FLOOR_U: Preset = { value: 1.5, low: 0.8, high: 2, source: COMMON };
-/** Their heat capacity. [kJ/(m2 K)] */
+/** Heat capacity of walls and floors between rooms. [kJ/(m2 K)] */
 export const INNER_CAPACITY = 60;
 
 /** Inner walls and furniture that are no element of their own, a square metre of floor. [kJ/(m2 K)] */
@@ -127,7 +127,7 @@ export const INTERNAL_MASS: Preset = {
   high: 150,
   source: 'common practice; air and furniture alone are counted as about 10',
 };
-/** Surface of it, a square metre of floor. [-] */
+/** Surface of inner walls and furniture per square metre of floor. [-] */
 export const INTERNAL_MASS_AREA = 2;
 
 /** Heat capacity of the air and what warms with it, as a multiple of the air's own. [-] */

@@ -71,7 +71,7 @@ export const COLD_SPOT: Readonly<Record<(typeof COLD_SPOTS)[number], Preset>> = 
   'very poor': { value: 0.55, low: 0.5, high: 0.6, source: FACTOR_SOURCE },
 };
 
-/** Of a room without any outer face. */
+/** Cold spot factor of a room without any outer face. [-] */
 export const INNER_ROOM: Preset = { value: 0.95, low: 0.9, high: 1, source: COMMON };
 
 /** Likeliest where nobody looked, by the U-value of the walls. */

@@ -81,5 +81,5 @@ async function ask({ decision }: BreakEvenSetup, at: number): Promise<Answer> {
   return { at, says };
 }
 
-/** Of what lay between two ends, what is left on halving: a half on a straight line, all in a jump. */
+/** Above this share of the difference left after halving, the decision jumps; a straight line leaves a half. */
 const JUMP = 0.75;

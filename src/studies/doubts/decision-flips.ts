@@ -35,7 +35,7 @@ export interface FlipsSetup {
   readonly plan: Option;
   /** What the plan buys stands there. */
   readonly room: string;
-  /** Those worth asking again, few: each is run anew at every value that is tried. */
+  /** Few rivals, because each is run again at every value tried. */
   readonly rivals: readonly Option[];
   /** Extra money a year with doubtful inputs low and high; kept as wide at other values. */
   readonly range: { readonly low: number; readonly high: number };

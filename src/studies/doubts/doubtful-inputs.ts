@@ -14,7 +14,7 @@ export interface DoubtfulInput {
 }
 
 /**
- * Of the values that nobody gave, those worth trying low and high.
+ * Assumed values worth trying low and high.
  *
  * Left out are words, numbers without a range, compass directions and storeys, whose ends mean
  * nothing, and what cannot move heat, water or money, such as carbon and particles. The others are

@@ -6,7 +6,7 @@ export interface BuiltIn {
   readonly name: string;
   /** What it asks, in one sentence. */
   readonly description: string;
-  /** Of the scenario as the baseline has it. */
+  /** Change to the scenario of the baseline. */
   readonly change: Edit;
   /** What has to be bought; empty too where no price is known in the currency. */
   readonly purchases: readonly AssumedPurchase[];

@@ -10,7 +10,7 @@ export interface DryingFigures {
   /** While it ran; null where it never did. */
   readonly litres_a_day_running: number | null;
   readonly litres_per_kwh: number | null;
-  /** Of the label, at its test condition; null for devices whose label gives no water. */
+  /** Water by the label, at its test condition [L/day]; null for devices whose label gives none. */
   readonly label_litres_a_day: number | null;
   /** What is left of the label in this room. */
   readonly share_of_label: number | null;

@@ -29,7 +29,7 @@ export interface Weighing {
   readonly damp: number;
   /** The cheapest of the rivals that are as safe; null for none. */
   readonly rival: PlanMeasures | null;
-  /** The same, where it costs less than the purchase. */
+  /** The cheapest equally safe option, where it costs less than the purchase; else null. */
   readonly better: PlanMeasures | null;
 }
 

@@ -6,7 +6,7 @@ export interface TimeShift {
   /** By how much the series starts before the first stamp. [s] */
   readonly earlier: number;
   readonly instant: (values: Float64Array) => Float64Array;
-  /** The same for what must not be averaged. */
+  /** Moves wind directions, which are shifted but never averaged. */
   readonly direction: (values: Float64Array) => Float64Array;
   readonly interval: (values: Float64Array) => Float64Array;
 }

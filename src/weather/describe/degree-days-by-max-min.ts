@@ -20,7 +20,7 @@ export function degreeDaysByMaxMin(
 }
 
 /**
- * One day of the above. [K d]
+ * Degree-days of one day from its highest and lowest temperature. [K d]
  *
  * Cooling is the mirror image of heating. Neighbouring cases meet: at the lowest, the mean and the
  * highest temperature equal to the base there is no step.

@@ -14,7 +14,7 @@ import type { WeatherRecipe } from './recipe.ts';
 export interface MadeTemperature {
   /** [°C] */
   readonly temperature: Float64Array;
-  /** The same without the daily cycle: season and spells. [°C] */
+  /** Temperature without its daily cycle: season and spells of days. [°C] */
   readonly withoutCycle: Float64Array;
 }
 

@@ -29,9 +29,9 @@ export interface WeatherRecipe {
   readonly sun: {
     /** Mean daily sum of global irradiance on the horizontal. [kWh/m2] */
     readonly global?: readonly number[];
-    /** Or the same as a share of what falls outside the atmosphere. [-] */
+    /** Global irradiance over that outside the atmosphere, in place of `global`. [-] */
     readonly clearness?: readonly number[];
-    /** Of cloud. [-] */
+    /** Correlation of cloud from one day to the next. [-] */
     readonly persistence: number;
   };
 }

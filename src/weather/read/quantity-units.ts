@@ -34,7 +34,7 @@ const scale =
 
 const same: Conversion = (value) => value;
 
-/** By the unit used inside, what else it may come in. */
+/** Units that a quantity may be given in, by the unit used inside, each with its conversion. */
 const FAMILIES: Readonly<Record<string, Readonly<Record<string, Conversion>>>> = {
   '°C': {
     '°C': same,

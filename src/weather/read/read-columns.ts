@@ -86,7 +86,7 @@ export function readColumns(
   };
 }
 
-/** The same day and time of day in the year that typical years are dated in. */
+/** An instant moved to the year that typical years are dated in, month, day and time kept. */
 function inTypicalYear(clock: number): number {
   const date = new Date(clock * 1000);
   const year = date.getUTCFullYear();

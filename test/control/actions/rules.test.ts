@@ -45,7 +45,7 @@ const withRun = (one: Partial<Rule>, script: Script): number[] => {
   return stepsWhere(rehearse({ ...script, automation }).devices);
 };
 
-test('with no dwell and a perfect sensor a rule is its threshold crossing, exactly', () => {
+test('with no on delay and a perfect sensor a rule is its threshold crossing, exactly', () => {
   const random = seededRandom(7);
   const temperature = Array.from({ length: 144 }, () => 24 + 2 * random());
   temperature[20] = 25; // on the edge is not above
@@ -80,7 +80,7 @@ test('all conditions have to hold at once', () => {
   expect(withRun({ all: [WARM, damp] }, { see })).toEqual(range(10, 20));
 });
 
-test('a dwell has to pass in one go before it fires', () => {
+test('an on delay has to pass in one go before it fires', () => {
   const see = warmIn(...range(3, 6), ...range(10, 20));
   expect(withRun({ onDelay: 1800 }, { see })).toEqual(range(13, 20));
   // A part of a step acts at the next one.

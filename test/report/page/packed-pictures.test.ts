@@ -8,7 +8,7 @@ import { someHours } from './picture-sample.ts';
 const again = (data: PictureData): PictureData =>
   unpackPictures(JSON.parse(JSON.stringify(packPictures(data))));
 
-/** That every value is within half a step, and what a Float32 rounds off. */
+/** Expect every value within half a step, and what a Float32 rounds off. */
 function expectNear(got: Float32Array, was: Float32Array, step: number): void {
   expect(got.length).toBe(was.length);
   got.forEach((value, k) => {

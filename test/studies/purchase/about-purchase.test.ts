@@ -8,7 +8,7 @@ const BASE = 'as-lived: { change: {} }';
 const FAN =
   'vented: { change: { devices: { fan: { kind: extract fan, room: bath } } }, purchases: [{ what: fan, price: 250, lasts: 12 }] }';
 
-/** These plans alone, without what the program proposes. */
+/** Options of these plans alone, without the program's own proposals. */
 function optionsOf(...plans: string[]): Option[] {
   const scenario = linearScenario({ plans });
   const { named } = linearWorld(scenario);

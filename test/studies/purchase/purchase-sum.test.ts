@@ -26,7 +26,7 @@ const FLAT: Prices = {
 const DRIER = { what: 'drier', price: 180, lastsYears: 8 };
 
 interface World {
-  /** Of the device: kWh, litres, hours; kWh of gas that are then not bought. */
+  /** kWh, litres and hours of the device; kWh of gas that are then not bought. */
   kwh?: number;
   litres?: number;
   hours?: number;

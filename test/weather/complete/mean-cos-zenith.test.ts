@@ -11,7 +11,7 @@ import { compare } from '../../reference/compare.ts';
 
 const JUNE = Date.UTC(2023, 5, 21) / 1000;
 
-/** The same by adding up many moments. */
+/** Mean cosine of the zenith angle by adding up many moments. */
 function slowly(from: number, step: number, latitude: number, longitude: number): number {
   const parts = 2000;
   let sum = 0;

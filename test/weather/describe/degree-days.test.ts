@@ -17,7 +17,7 @@ const SEATTLE = 'Seattle City Light, "Degree Day", normals 1981-2010, seattle.go
 const fahrenheit = (f: number) => (f - 32) / 1.8;
 const BASE_65 = fahrenheit(65);
 
-/** So many days of one temperature. */
+/** A series of some days of one temperature. */
 const days = (mean: number, count: number) => ({ mean: new Float64Array(count).fill(mean) });
 
 describe('by daily means', () => {
