@@ -21,14 +21,35 @@ export interface Problem {
   readonly hint: string;
 }
 
-/** `file:line:column: where: expected ..., got ... (hint)` */
+/**
+ * `file:line:column: where: expected ..., got ... (hint)`
+ *
+ * A part that is longer than anybody reads, such as a name of thousands of characters, is cut.
+ */
 export function problemText(problem: Problem): string {
-  const { file, line, column, where, expected, got, hint } = problem;
+  const { line, column } = problem;
+  const [file, where, expected, got, hint] = [
+    shortened(problem.file),
+    shortened(problem.where),
+    shortened(problem.expected),
+    shortened(problem.got),
+    shortened(problem.hint),
+  ];
   const place = line > 0 ? `${file}:${line}:${column}` : file;
   const middle = where === '' ? '' : `${where}: `;
   const end = hint === '' ? '' : ` (${hint})`;
   return `${place}: ${middle}expected ${expected}, got ${got}${end}`;
 }
+
+/** The ends of a text, with how much was left out between them. */
+function shortened(text: string): string {
+  if (text.length <= LONGEST) return text;
+  const left = text.length - 2 * KEPT;
+  return `${text.slice(0, KEPT)}[... ${left} characters ...]${text.slice(-KEPT)}`;
+}
+
+const LONGEST = 800; // the keys of the largest section take some 600
+const KEPT = 120;
 
 /** Thrown across layers when a person's input cannot be used; carries every problem found. */
 export class InputProblems extends Error {

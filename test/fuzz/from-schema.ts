@@ -1,0 +1,46 @@
+import type { Chooser } from './chooser.ts';
+
+/** A part of a JSON Schema (draft 7) as the scenario's model publishes it. */
+export interface Schema {
+  readonly type?: string | readonly string[];
+  readonly enum?: readonly unknown[];
+  readonly anyOf?: readonly Schema[];
+  readonly items?: Schema;
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly additionalProperties?: boolean | Schema;
+  readonly required?: readonly string[];
+  readonly description?: string;
+}
+
+/**
+ * A legal value of a schema, often at an end of its range; undefined for what takes a name of
+ * something else or a time, which the schema alone cannot tell.
+ */
+export function legalValue(schema: Schema, choose: Chooser): unknown {
+  if (schema.enum !== undefined) return choose.pick(schema.enum);
+  if (schema.anyOf !== undefined) return legalValue(choose.pick(schema.anyOf), choose);
+  const types = [schema.type].flat();
+  if (types.includes('number') || types.includes('integer')) return numberOf(schema, choose);
+  if (types.includes('boolean')) return choose.chance(0.5);
+  if (types.includes('object') && schema.properties !== undefined) return objectOf(schema, choose);
+  return undefined;
+}
+
+function objectOf({ properties = {}, required = [] }: Schema, choose: Chooser): unknown {
+  const entries = Object.entries(properties).flatMap(([key, inner]) => {
+    if (!required.includes(key) && !choose.chance(0.4)) return [];
+    const value = legalValue(inner, choose);
+    return value === undefined ? [] : [[key, value]];
+  });
+  return Object.fromEntries(entries);
+}
+
+/** The range stands at the end of the description: "[W from 0 to 10000]", "[m2 above 0 to 100]". */
+function numberOf({ description = '' }: Schema, choose: Chooser): number | undefined {
+  const range = /(from|above|over) (-?[\d.e+]+)(?: to (-?[\d.e+]+))?[^\d]*\]$/.exec(description);
+  if (range === null) return undefined;
+  const low = Number(range[2]);
+  const high = range[3] === undefined ? low + 1000 : Number(range[3]);
+  const inside = range[1] === 'from' ? low : low + (high - low) * 1e-6;
+  return choose.pick([inside, high, choose.between(inside, high), choose.between(inside, high)]);
+}
