@@ -66,7 +66,8 @@ function homeOf(choose: Chooser): unknown {
       longitude: choose.between(-170, 170),
       elevation: 30,
     },
-    step: choose.pick([10, 10, 5, 30, 60, 1]),
+    // Large homes take long steps, so that a case is short.
+    step: choose.pick(count > 6 ? [30, 60] : count > 2 ? [10, 20, 60] : [1, 5, 10, 60]),
     home: {
       rooms: Object.fromEntries(names.map((name) => [name, room()])),
       doorways,

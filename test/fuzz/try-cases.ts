@@ -2,7 +2,7 @@ import { createChooser } from './chooser.ts';
 import type { Target } from './targets.ts';
 
 /** A case that the program took wrongly. */
-export interface Found {
+interface Found {
   readonly number: number;
   readonly text: string;
   readonly wrong: string;
