@@ -128,14 +128,21 @@ function residual(
   const whole = Math.max(
     through,
     held.reduce((sum, x) => sum + Math.abs(x), 0),
+    LEAST_WHOLE,
   );
-  return whole > 0 ? most / whole : most;
+  return most / whole;
 }
 
 function worst(net: Float64Array, through: Float64Array): number {
   const all = through.reduce((sum, x) => sum + x, 0);
   return all > 0 ? net.reduce((most, x) => Math.max(most, Math.abs(x)), 0) / all : 0;
 }
+
+/**
+ * Below this, numbers are so near to the smallest there is that they have no full precision left: a
+ * species that settled for a month in a room without air change ends there.
+ */
+const LEAST_WHOLE = 1e-290;
 
 const difference = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, i) => x - b[i]!);
 

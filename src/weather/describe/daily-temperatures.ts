@@ -17,7 +17,7 @@ export interface DailyTemperatures {
  * the place's longitude gives in whole hours.
  *
  * A series that closes on itself gives all its days, the one over its end too; of any other, the
- * broken days at its ends are left away.
+ * broken days at its ends are left away; one that ends before its first midnight gives none.
  */
 export function dailyTemperatures(weather: Weather): DailyTemperatures {
   const { temperature, start, step, count, periodic, longitude } = weather;
@@ -25,7 +25,7 @@ export function dailyTemperatures(weather: Weather): DailyTemperatures {
   const offset = Math.round(longitude / 15) * 3600;
   const intoDay = (((start + offset) % 86_400) + 86_400) % 86_400;
   const first = Math.ceil(((86_400 - intoDay) % 86_400) / step);
-  const days = Math.floor((periodic ? count : count - first) / perDay);
+  const days = Math.max(0, Math.floor((periodic ? count : count - first) / perDay));
   const found = {
     start: new Float64Array(days),
     mean: new Float64Array(days),

@@ -65,7 +65,7 @@ export function readPvgis(
   const longitude = number(/^Longitude/i);
   const title = `PVGIS typical year at ${latitude}, ${longitude}`;
   const own = { title, latitude, longitude, elevation: number(/^Elevation/i) };
-  const delay = Number(said(table, head, /^Irradiance Time Offset/i) || '0') * 3600;
+  const delay = spotDelay(table, head, problems);
   return {
     ...rows,
     table,
@@ -75,6 +75,25 @@ export function readPvgis(
     pressureAtSeaLevel: false,
   };
 }
+
+/** How long after the time of its row the sun was looked at. [s] */
+function spotDelay(table: TextTable, head: number, problems: Problem[]): number {
+  const written = said(table, head, OFFSET);
+  const hours = Number(written || '0');
+  if (hours >= -1 && hours <= 1) return 3600 * hours;
+  problems.push({
+    ...{
+      file: table.file,
+      line: 1 + table.lines.findIndex((line) => OFFSET.test(line)),
+      column: 1,
+    },
+    ...{ where: 'Irradiance Time Offset', expected: 'hours from -1 to 1', got: `"${written}"` },
+    hint: '',
+  });
+  return 0;
+}
+
+const OFFSET = /^Irradiance Time Offset/i;
 
 /** What follows the colon in the first head line that begins so. */
 function said(table: TextTable, head: number, key: RegExp): string {
