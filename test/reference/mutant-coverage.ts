@@ -6,7 +6,8 @@ import { afterAll, type RunnerTask } from 'vitest';
  * Tests of a file share runs that the first of them makes. Without this the others would not be
  * asked about a change in what made that run.
  */
-afterAll((_, suite) => {
+// biome-ignore lint/correctness/noEmptyPattern: vitest reads from it which fixtures are wanted
+afterAll(({}, suite) => {
   const { perTest } = world.__stryker__?.mutantCoverage ?? { perTest: {} };
   const ids = Object.keys(perTest).filter((id) => id.startsWith(`${suite.file.filepath}#`));
   const reached: Hits = {};
