@@ -2,14 +2,14 @@ import type { SpeciesName } from '../species/species-table.ts';
 import type { WeekSchedule } from './household.ts';
 
 /**
- * What watches the rooms and acts on what it sees: sensors, thermostats, device controls, people who
- * answer to readings, and rules. Plain data; `control/controller.ts` carries it out.
+ * Control of a home: sensors, thermostats, device controls, people who act on readings, and rules.
+ * Plain data; `control/controller.ts` carries it out.
  *
  * Rooms, openings, devices and species are given by their index in Home; -1 stands for outdoors or
  * for the home as a whole, where that makes sense.
  */
 export interface Automation {
-  /** Decides every draw of luck, so that a run can be repeated. */
+  /** Random seed of all draws, so that a run can be repeated. */
   readonly seed: number;
   /** One per room, or null where nobody looks. */
   readonly presenceSensors: readonly (PresenceSensor | null)[];
@@ -21,11 +21,11 @@ export interface Automation {
 }
 
 export interface PresenceSensor {
-  /** How long after the last sign of life it still says somebody is there. [s] */
+  /** Hold-on time: how long it still reports presence after the last sign of life. [s] */
   readonly holdOn: number;
-  /** From the first sign of life until it says so. [s] */
+  /** Delay from the first sign of life until it reports presence. [s] */
   readonly delay: number;
-  /** Chance that it overlooks somebody awake, and somebody asleep, through a whole step. [-] */
+  /** Probability of missing somebody awake, and somebody asleep, through a whole step. [-] */
   readonly missesAwake: number;
   readonly missesAsleep: number;
 }
@@ -42,23 +42,23 @@ export interface Thermostat {
   /** When the gate is shut the room is held at `otherwise` instead of the programme; -Infinity is off. [°C] */
   readonly gate: Gate;
   readonly otherwise: number;
-  /** The programme goes on for so long after the gate shuts. [s] */
+  /** How long the programme goes on after the gate closes. [s] */
   readonly holdOff: number;
   /** How early heating starts before the programme rises or somebody usually comes. */
   readonly lead:
     | { readonly by: 'none' }
     | { readonly by: 'fixed'; readonly seconds: number }
     | { readonly by: 'learned'; readonly most: number };
-  /** Never set below this, whatever else says. [°C] */
+  /** Lowest setpoint, which overrides everything else. [°C] */
   readonly frostGuard: number;
   /** Heating stops so long after a window of the room was opened, until it is shut; null for never. [s] */
   readonly windowDelay: number | null;
   /** What the sensor reads above the room's air: always, and in addition at full output (a sensor on the valve). [K] */
   readonly bias: number;
   readonly valveBias: number;
-  /** Below the setting by so much the emitters are fully open; 0 holds it exactly. [K] */
+  /** Distance below the setpoint at which emitters are fully open; 0 holds it exactly. [K] */
   readonly proportionalBand: number;
-  /** Switches on so much below and off so much above the setting, half each side; 0 for none. [K] */
+  /** Deadband: switches on half of it below the setpoint, off half of it above; 0 for none. [K] */
   readonly deadband: number;
 }
 
@@ -74,17 +74,17 @@ export type Quantity =
   | 'presence' // 1 there, 0 not, by the sensor
   | 'hour'; // local, 0 to 24
 
-/** How a reading differs from what is so. */
+/** Errors of a sensor: bias, noise, rounding, lag, reporting interval. */
 export interface Sensor {
-  /** Added to every reading. [unit of the quantity] */
+  /** Bias added to every reading. [unit of the quantity] */
   readonly bias: number;
-  /** Standard deviation of what is drawn anew each report. [unit] */
+  /** Standard deviation of the noise drawn at each report. [unit of the quantity] */
   readonly noise: number;
-  /** Readings are rounded to this; 0 for none. [unit] */
+  /** Resolution to which readings are rounded; 0 for none. [unit of the quantity] */
   readonly step: number;
-  /** First-order lag behind the room. [s] */
+  /** Time constant of the first-order lag behind the room. [s] */
   readonly lag: number;
-  /** A new reading comes at most so often. [s] */
+  /** Least interval between two reports. [s] */
   readonly every: number;
 }
 
@@ -99,7 +99,7 @@ export interface Condition {
   readonly sensor: Sensor;
 }
 
-/** Something people do about what they see, feel or have just done. */
+/** Habit of opening windows after readings, activities or waking. */
 export interface AiringHabit {
   readonly name: string;
   readonly openings: readonly number[];
@@ -116,11 +116,11 @@ export interface AiringHabit {
   readonly until: readonly Condition[];
   /** Chance that somebody who could do it does, each time it comes up. [-] */
   readonly probability: number;
-  /** From the occasion to the window. [s] */
+  /** Delay from the occasion to opening the window. [s] */
   readonly delay: number;
   /** Only if outdoor air holds at least so much less water than the room's [g/m3]; null for no matter. */
   readonly drierBy: number | null;
-  /** Not below this outdoors. [°C] */
+  /** Lowest outdoor temperature at which it is done. [°C] */
   readonly notBelow: number;
 }
 
@@ -139,12 +139,12 @@ export interface DeviceControl {
   readonly gate: Gate;
   /** 1 where it may run by the clock, 0 where not. */
   readonly permitted: WeekSchedule;
-  /** Once started or stopped it stays so for at least this long. [s] */
+  /** Least time of a run, and of a rest. [s] */
   readonly leastRun: number;
   readonly leastRest: number;
   /** Runs only if outdoor air holds at least so much less water than the room's [g/m3]; null for no matter. */
   readonly drierBy: number | null;
-  /** Longest run in one go [s], Infinity for any. */
+  /** Longest run without a rest; Infinity for any. [s] */
   readonly mostRun: number;
   /** A full tank is emptied only while somebody is home and awake. */
   readonly emptiedByPeople: boolean;
@@ -179,7 +179,7 @@ export type RuleAction =
   /** While the rule holds. [°C] */
   | { readonly do: 'setpoint'; readonly room: number; readonly setpoint: number };
 
-/** Nothing watches and nothing acts: thermostats follow the programme exactly. */
+/** Control without sensors, rules or devices: thermostats follow the programme exactly. */
 export function noAutomation(rooms: number): Automation {
   return {
     seed: 1,
@@ -206,5 +206,5 @@ export const PLAIN_THERMOSTAT: Thermostat = {
   deadband: 0,
 };
 
-/** A sensor that tells the truth at once. */
+/** Sensor without bias, noise, rounding, lag or interval. */
 export const PERFECT_SENSOR: Sensor = { bias: 0, noise: 0, step: 0, lag: 0, every: 0 };

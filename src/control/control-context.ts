@@ -4,7 +4,7 @@ import type { Household } from './household.ts';
 import { createObservation, type Observation } from './observations.ts';
 import type { Presence } from './sensors/presence.ts';
 
-/** What every part of control looks at; the same object through a run, refilled at every step. */
+/** Shared input of all parts of control; one object throughout a run, refilled at every step. */
 export interface ControlContext {
   readonly home: Home;
   readonly household: Household;

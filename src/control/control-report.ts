@@ -1,4 +1,4 @@
-/** What control did over the reported period, for the measures. */
+/** Counts of what control did over the reported period, for the measures. */
 export interface ControlReport {
   readonly rules: readonly RuleReport[];
   readonly airings: readonly AiringReport[];

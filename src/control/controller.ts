@@ -17,7 +17,7 @@ export interface Controller {
    * `followSchedules` left them and go out as the engine is to obey them. Allocates nothing.
    */
   readonly act: (day: DayInputs, s: number, observed: Observation, commands: Commands) => void;
-  /** Forget what was counted so far: the spin-up is over. */
+  /** Reset all counts at the end of the spin-up. */
   readonly startCounting: () => void;
   readonly report: () => ControlReport;
 }

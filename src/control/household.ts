@@ -28,17 +28,17 @@ export interface DecayingSource {
   readonly from: number;
   /** At the beginning, by species, in the order of `Home.species`. [species unit m3/s] */
   readonly species: readonly number[];
-  /** Falls to 1/e in this time. [s] */
+  /** Time constant: the rate falls to 1/e in this time. [s] */
   readonly timeConstant: number;
 }
 
-/** A value by the clock: `base`, except during spells; where spells overlap the later in the list wins. */
+/** Weekly schedule: `base`, except during spells; where spells overlap the later in the list wins. */
 export interface WeekSchedule {
   readonly base: number;
   readonly spells: readonly (Spell & { readonly value: number })[];
 }
 
-/** A stretch of local time that comes back on certain days of the week. */
+/** Span of local time that recurs on certain days of the week. */
 export interface Spell {
   /** Bit d is set for the days on which it starts, Monday = bit 0. */
   readonly days: number;
@@ -76,9 +76,9 @@ export interface IrregularDays {
 
 /** What one body gives to a room. */
 export interface BodyOutput {
-  /** Heat that can be felt, apart from vapour. [W] */
+  /** Sensible heat. [W] */
   readonly sensible: number;
-  /** Breath and skin. [kg/s] */
+  /** Vapour from breath and skin. [kg/s] */
   readonly vapour: number;
   /** By species, in the order of `Home.species`. [species unit m3/s] */
   readonly species: readonly number[];

@@ -1,21 +1,23 @@
 import type { DayInputs } from './day-inputs.ts';
 
 /**
- * What there is to be seen at the start of a control step. Filled by the engine, read by control;
- * the arrays stay the same for a whole run.
+ * Observations at the start of a control step. Filled by the engine, read by control; the arrays are
+ * reused throughout a run.
  */
 export interface Observation {
-  /** Per room. */
-  readonly temperature: Float64Array; // air [°C]
-  readonly relativeHumidity: Float64Array; // [%]
-  readonly absoluteHumidity: Float64Array; // [g/m3]
-  /** Heat of the room's emitters over their most, mean over the step before. [-] */
+  /** Air temperature by room. [°C] */
+  readonly temperature: Float64Array;
+  /** Relative humidity of the air by room. [%] */
+  readonly relativeHumidity: Float64Array;
+  /** Absolute humidity of the air by room. [g/m3] */
+  readonly absoluteHumidity: Float64Array;
+  /** Output of each room's emitters over their maximum, mean over the step before. [-] */
   readonly output: Float64Array;
-  /** By species, one number a room. */
+  /** Concentration by species and room. [species unit] */
   readonly species: readonly Float64Array[];
   /** Outdoors now: [0] temperature [°C], [1] relative humidity [%], [2] absolute humidity [g/m3]. */
   readonly outdoor: Float64Array;
-  /** Outdoors now, by species. */
+  /** Outdoor concentration by species. [species unit] */
   readonly outdoorSpecies: Float64Array;
   /** Per device: water in the tank [kg]; 1 when the tank is full. */
   readonly tank: Float64Array;
@@ -23,9 +25,9 @@ export interface Observation {
 }
 
 /**
- * What is set for one control step. Each step begins with what the clock says (`followSchedules`);
- * people, rules and thermostats change it; the engine obeys. The schedules themselves are never
- * written to.
+ * Commands for one control step. Each step begins with the scheduled values (`followSchedules`), which
+ * people, rules and thermostats change before the engine applies them. The schedules themselves are
+ * never written to.
  */
 export interface Commands {
   /** Per room: what the thermostat holds, -Infinity for off. [°C] */

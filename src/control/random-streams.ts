@@ -1,4 +1,4 @@
-/** What draws of luck are for: numbers far apart, to which the index of the thing is added. */
+/** Random streams by purpose: offsets far apart, to which the index of the object is added. */
 export const STREAM = {
   people: 0x10_0000,
   presence: 0x50_0000,

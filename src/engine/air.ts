@@ -15,7 +15,7 @@ import {
 /** How air gets in and out of a home, apart from its doorways. */
 export interface Shell {
   readonly totalVolume: number;
-  /** All hours alike [m3/s]; used where the area is 0. */
+  /** Constant leakage flow [m3/s]; used where the area is 0. */
   readonly rate: number;
   readonly leaks: LeakageArea;
   readonly openings: number;
@@ -23,7 +23,7 @@ export interface Shell {
   readonly openingArea: Float64Array;
   readonly openingHeight: Float64Array;
   readonly openingAzimuth: Float64Array;
-  /** See partsOfHome. */
+  /** Connected parts of the home, as `partsOfHome` numbers them. */
   readonly parts: Int32Array;
   readonly work: CrossVentilationWork;
 }
@@ -47,16 +47,16 @@ export function layOutShell({ rooms, openings, doorways, leakage: { how } }: Hom
 }
 
 /**
- * Work out how much dry air moves where during a step, and lay it out as a matrix: on the diagonal
- * all that comes into a room, off it less what comes from each other room. [kg/s]
+ * Compute the dry-air mass flows of a step and assemble the flow matrix: the diagonal holds the total
+ * inflow of a room, off-diagonal entries are minus the inflow from each other room. [kg/s]
  *
- * Every flow out of a room is matched by flows into it, so a room's balance needs only what comes
- * in; both sides are added up all the same and the ledger reports the difference.
+ * Flows out of a room equal flows into it, so the balance of a room needs the inflows only; both
+ * sides are summed independently and the ledger reports the difference.
  *
  * @param outdoor  outdoor temperature [°C]
  * @param wind     wind speed [m/s]
- * @param windFrom where it comes from, NaN where nobody knows [deg]
- * @param commands what stands open
+ * @param windFrom direction the wind comes from, NaN where unknown [deg]
+ * @param commands open shares of windows and doorways
  * @returns leakage of the whole home [m3/s]
  */
 export function moveAir(
@@ -114,7 +114,7 @@ function openWindow(
   rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + density * flow;
 }
 
-/** Without fans, as much leaks out of a room as leaks in. */
+/** Set each room's outward leakage equal to its inward leakage, as it is without fans. */
 function leakOut({ rooms, roomCount }: Model): void {
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + rooms[r + LEAK]!;
@@ -143,7 +143,7 @@ function moveThroughDoors(
   }
 }
 
-/** Two doorways may join the same rooms, so entries add. */
+/** Assemble the matrix of dry-air flows; entries of doorways that join the same rooms add up. [kg/s] */
 function fillMatrix({
   rooms,
   roomCount,
@@ -178,7 +178,7 @@ function fillMatrix({
   }
 }
 
-/** Add up what came into each room and what went out, as they were settled on. [kg] */
+/** Add the step's air into and out of each room to the sums that the air balance is checked by. [kg] */
 export function settleAir({ rooms, roomCount, doors, frames, doorCount, dt }: Model): void {
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     const into = rooms[r + EXCHANGE]! + rooms[r + FAN]!;

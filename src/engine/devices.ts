@@ -19,13 +19,13 @@ export interface Running {
 
 /** Means over a step; reused. */
 interface DeviceStep {
-  /** Bought. [W] */
+  /** Electric power drawn. [W] */
   electricity: number;
-  /** Wood and the like burned. [W] */
+  /** Fuel power of the wood burned. [W] */
   fuel: number;
-  /** Added to the room's air, negative where taken out. [kg/s] */
+  /** Vapour added to the room's air, negative where taken out. [kg/s] */
   water: number;
-  /** Given to rooms. [W] */
+  /** Heat given to rooms. [W] */
   heat: number;
   /** Share of the step in which it ran. [-] */
   share: number;
@@ -56,7 +56,7 @@ export function restDevices({ rooms, roomCount, tracers }: Model): void {
   }
 }
 
-/** Let every device do what it was ordered to. */
+/** Run every device as commanded. */
 export function runDevices(
   all: readonly Running[],
   observed: Observation,
@@ -277,5 +277,5 @@ const { devices: DEVICE, filter: FILTER } = TRACER;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
 const ROUNDING = 1e-9;
-/** Heat still held, below which a stove counts as cold. [W] */
+/** Heat output below which a stove counts as cold. [W] */
 const FORGOTTEN = 1e-3;

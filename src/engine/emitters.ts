@@ -2,11 +2,11 @@ import type { Model } from './model.ts';
 import { EMITTER, ROOM } from './state-layout.ts';
 
 /**
- * Least and most heat the emitters of each room can give as a mean over this step. [W]
+ * Minimum and maximum heat that the emitters of each room can give as a mean over this step. [W]
  *
- * Without lag the least is nothing and the most is the rated output at the present excess of water
- * over room. With a lag an emitter answers its valve like a first-order store: what it held at the
- * start still comes out with the valve shut, and not all comes at once with it open.
+ * Without lag the minimum is zero and the maximum the rated output at the present excess of water
+ * over room temperature. With a lag an emitter follows its valve as a first-order store: heat held at
+ * the start is still given off with the valve shut, and full output is reached only gradually.
  */
 export function emitterLimits(m: Model): void {
   const { emitterCount, emitters, emitterRoom, rooms } = m;
@@ -46,7 +46,7 @@ export function exceedSources(m: Model): boolean {
   return exceeded;
 }
 
-/** Share what each room's emitters gave among them, and move their stores to the end of the step. */
+/** Divide each room's heat among its emitters, and advance their stores to the end of the step. */
 export function settleEmitters(m: Model): void {
   const { emitterCount, emitters, dt } = m;
   askValves(m);
@@ -64,7 +64,7 @@ export function settleEmitters(m: Model): void {
   }
 }
 
-/** Whoever has been calling longest is served first, until nothing is left. */
+/** Allot a source's power to the emitters that have been calling longest, until none is left. */
 function serveInTurn(m: Model, s: number, limit: number): void {
   const { emitterCount, emitters, emitterSource, served } = m;
   served.fill(0);
@@ -107,7 +107,7 @@ function roomLimits({ emitterCount, emitters, emitterRoom, rooms, roomCount, dt 
   }
 }
 
-/** What each valve let through so that its room got what it got; all valves of a room open alike. */
+/** Heat that each valve passed for the heat given to its room; all valves of a room open alike. [W] */
 function askValves({
   emitterCount,
   emitters,
@@ -132,8 +132,8 @@ function askValves({
 /**
  * Output of an emitter with its valve open: rated, by excess temperature where it has water. [W]
  *
- * Near an excess already worked out the tangent will do: within NEAR it errs by less than 1e-6 up to
- * an exponent of 1.36, and by less than 5e-6 at the largest allowed, 2.
+ * Near an excess computed before, the tangent is used: within NEAR its error is less than 1e-6 up to
+ * an exponent of 1.36, and less than 5e-6 at the largest exponent allowed, 2.
  */
 function fullOutput(emitters: Float64Array, at: number, excess: number): number {
   const rated = emitters[at + RATED]!;
@@ -165,9 +165,9 @@ const {
 } = EMITTER;
 const { guess: GUESS, low: LOW, high: HIGH, emitted: EMITTED } = ROOM;
 
-/** How far from an excess worked out the tangent is used, as a share of it. [-] */
+/** Relative distance from a computed excess within which the tangent is used. [-] */
 const NEAR = 0.002;
-/** Heat still held, below which an emitter counts as cold; a fading number would only slow the loop. [W] */
+/** Heat output below which an emitter counts as cold; denormal numbers would slow the loop. [W] */
 const FORGOTTEN = 1e-6;
 const ROUNDING = 1e-9;
 

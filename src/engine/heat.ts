@@ -8,7 +8,7 @@ import { ROOM } from './state-layout.ts';
 import { setTargets, solveThermostats } from './thermostat-solve.ts';
 
 /**
- * Find the mean temperatures of all rooms over the step, and the heat of their emitters, at once.
+ * Solve for the mean temperatures of all rooms over the step together with the heat of their emitters.
  *
  * @param day      what people set and do; this step's values begin at `at` (step times rooms)
  * @param setpoints  what the thermostats hold, -Infinity for off [°C]
@@ -30,7 +30,7 @@ export function solveHeat(
 }
 
 /**
- * Take what was solved for as true: move every store to the end of the step, and book the step.
+ * Advance every heat store to the end of the step, and add the step's heat to the ledger.
  *
  * @param flows  BOOK records, this month's from record `row` on
  */
@@ -49,9 +49,9 @@ export function settleHeat(
 }
 
 /**
- * Expect each room's temperature in the middle of the coming step: as far beyond the end of the last
- * step as its mean lay before it. For a steady rise that is linear; after a jump that died out within
- * the step, mean and end are close and nothing is carried on. [°C]
+ * Extrapolate each room's temperature to the middle of the coming step: the end of the last step plus
+ * its distance from the mean of that step. Linear for a steady rise; near zero after a transient that
+ * decayed within the step. [°C]
  */
 export function guessTemperatures({ rooms, roomCount }: Model): void {
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
@@ -60,8 +60,8 @@ export function guessTemperatures({ rooms, roomCount }: Model): void {
 }
 
 /**
- * Whether some room turned out far from the temperature its air flows were worked out with, as
- * happens when a window or a door opens. If so the guesses are mended, for one more try.
+ * Whether some room's solution is far from the temperature that its air flows were computed with, as
+ * happens when a window or a door opens. If so the estimates are corrected, for one more iteration.
  */
 export function correctGuesses({ rooms, roomCount, solution }: Model): boolean {
   let far = false;

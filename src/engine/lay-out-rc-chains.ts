@@ -169,7 +169,7 @@ function shareGains({ chains }: Chains, specs: readonly Spec[], rooms: number): 
   }
 }
 
-/** Elements by the ledger term they are booked under. */
+/** Elements by the ledger term that their heat is added to. */
 const ELEMENT_KINDS = ['wall', 'floor', 'roof', 'partition'] as const;
 const FLOOR = ELEMENT_KINDS.indexOf('floor');
 const WALLS = ENERGY_TERMS.indexOf('walls');

@@ -44,7 +44,7 @@ export function createLedgerAccumulator(
 }
 
 /**
- * Compare what was booked with what is stored, and hand the ledger out.
+ * Compare the accumulated flows with the change of the stores, and return the ledger.
  *
  * @param airNet      per room, dry air in less out [kg]
  * @param airThrough  per room, dry air in [kg]

@@ -14,13 +14,13 @@ export interface Ledger {
   readonly water: Readonly<Record<WaterTerm, Float64Array>>;
   /** Per species: [unit m3] */
   readonly species: readonly Readonly<Record<SpeciesTerm, Float64Array>>[];
-  /** What is stored at the end minus at the start, per room. */
+  /** Change of the stores from start to end, per room. */
   readonly stored: {
     readonly energy: Float64Array;
     readonly water: Float64Array;
     readonly species: readonly Float64Array[];
   };
-  /** |what was booked - what was stored| over throughput, over the whole run. [-] */
+  /** |sum of flows - change of stores| over throughput, over the whole run. [-] */
   readonly residual: {
     readonly energy: number;
     readonly water: number;

@@ -5,7 +5,7 @@ import type { Outdoors } from './outdoors.ts';
 import { ROOM, TRACER } from './state-layout.ts';
 
 /**
- * Show control what the rooms are like at the start of a step.
+ * Fill the observations of control with the state of the rooms at the start of a step.
  *
  * @param saturation  saturation pressure by temperature, [°C] -> [Pa]
  */
@@ -44,7 +44,7 @@ export function observeRooms(
   outdoor[2] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
 }
 
-/** Take over what control ordered of the thermostats. */
+/** Apply the thermostat commands of control to the rooms. */
 export function applyCommands({ rooms, roomCount }: Model, { band }: Commands): void {
   for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + BAND] = band[i]!;
 }

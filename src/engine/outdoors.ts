@@ -3,7 +3,7 @@ import type { Weather } from '../weather/weather.ts';
 import type { SunSeries } from './sun-series.ts';
 
 /**
- * The weather as a run needs it: means over control steps, for one stretch at a time.
+ * Outdoor conditions as means over control steps, for one span of steps at a time.
  *
  * Columns that hold at an instant are interpolated and averaged over the step. A periodic year
  * repeats; any other file's first and last values hold beyond its ends.
@@ -15,15 +15,15 @@ export interface Outdoors {
   readonly humidityRatio: Float64Array;
   /** [m/s] */
   readonly windSpeed: Float64Array;
-  /** Where it comes from, as last read; NaN where nobody knows. [deg] */
+  /** Direction the wind comes from, as last read; NaN where unknown. [deg] */
   readonly windFrom: Float64Array;
   /** Number of the interval of the sun's series that the step lies in. */
   readonly interval: Int32Array;
-  /** By species: from the weather, by the month, or one level always. [species unit] */
+  /** Outdoor level by species: from the weather, by month, or constant. [species unit] */
   readonly species: readonly Float64Array[];
 }
 
-/** Room for one stretch of at most `steps` steps. */
+/** Allocate outdoor conditions for a span of at most `steps` steps. */
 export function createOutdoors(species: readonly Species[], steps: number): Outdoors {
   return {
     temperature: new Float64Array(steps),
@@ -36,7 +36,7 @@ export function createOutdoors(species: readonly Species[], steps: number): Outd
 }
 
 /**
- * Fill one stretch.
+ * Fill the outdoor conditions of one span of steps.
  *
  * @param start  instant at which the first step begins [s UTC]
  * @param dt     control step [s]
@@ -83,7 +83,7 @@ export function layOutOutdoors(
   }
 }
 
-/** Outdoor levels of the species over the stretch. */
+/** Outdoor levels of the species over the span. */
 function layOutSpecies(
   out: Outdoors,
   weather: Weather,

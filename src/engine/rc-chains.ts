@@ -2,11 +2,11 @@ import { BOOK } from './ledger-accumulator.ts';
 import { CHAIN, LINK, NODE, ROOM } from './state-layout.ts';
 
 /**
- * Every element and every internal mass of the home as chains of nodes.
+ * Elements and internal masses of the home as one-dimensional RC networks (chains of nodes).
  *
- * A chain hangs on a room at its near end; its far end is a boundary temperature, nothing, or a
- * second room. All its conductances and capacities are constant, so everything but one sweep a step
- * is worked out once, and the chain drops out of the room's equation in closed form.
+ * The near end of a chain is a room; its far end is a boundary temperature, adiabatic, or a second
+ * room. Conductances and capacities are constant, so the factors of the tridiagonal elimination
+ * (Thomas algorithm) are computed once, and a step needs one forward and one backward sweep.
  */
 export interface Chains {
   readonly count: number;
@@ -17,8 +17,8 @@ export interface Chains {
 }
 
 /**
- * Sweep all chains from their far ends, before the rooms are solved: what each would do were its
- * rooms at 0 °C. Adds the resulting heat to the rooms' right-hand sides. [W]
+ * Forward elimination (Thomas algorithm) of each chain, from the far end, with room temperatures set
+ * to 0 °C. Adds the resulting heat to the rooms' right-hand sides. [W]
  *
  * @param rooms     ROOM records, with this step's radiant gains
  * @param boundary  temperature at each boundary, mean over the step [°C]
@@ -58,8 +58,8 @@ export function sweepChains(
 }
 
 /**
- * Give every node its new temperature once the rooms' means are known, add up the warmth of each
- * room's surfaces, and book what crosses the far ends.
+ * Back substitution once the rooms' means are known: update the node temperatures, sum each room's
+ * surface temperatures, and add the heat through the far ends to the ledger.
  *
  * A room's ledger covers its chains up to their far ends; the far room of a partition gets what
  * leaves it.
@@ -110,7 +110,7 @@ export function settleChains(
   }
 }
 
-/** Add what a second room at the far end does to every node to what was swept. */
+/** Add the effect of a second room at the far end to the eliminated right-hand sides of a chain. */
 function warmFromFar(nodes: Float64Array, links: Int32Array, link: number, push: number): void {
   const first = links[link + FIRST]!;
   let v = push;

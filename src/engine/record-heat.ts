@@ -5,7 +5,7 @@ import type { Model } from './model.ts';
 import { DOOR, FRAME, ROOM } from './state-layout.ts';
 
 /**
- * Book the step's heat of every room, apart from what crosses the far ends of chains (see
+ * Add the step's heat of every room to the ledger, apart from that through the far ends of chains (see
  * settleChains).
  *
  * @param flows  BOOK records, this month's from record `row` on

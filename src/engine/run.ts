@@ -10,7 +10,7 @@ import type { Ledger } from './ledger.ts';
 export interface RunInput {
   readonly home: Home;
   readonly household: Household;
-  /** What watches and acts; absent means that nothing does and no device runs. */
+  /** Control: sensors, thermostats, rules, devices; absent means that no device runs and nothing acts. */
   readonly automation?: Automation;
   readonly weather: Weather;
   /** Control step: a whole number of them makes an hour. [s] */
@@ -19,11 +19,11 @@ export interface RunInput {
   readonly start: number;
   /** Length of the reported period. [h] */
   readonly hours: number;
-  /** Days simulated before the start, so that walls and furnishings have forgotten the first guess. */
+  /** Days of spin-up before the start, so that the initial state of walls and furnishings no longer matters. */
   readonly spinUpDays: number;
 }
 
-/** What a run leaves besides what its observers kept. */
+/** Results of a run, besides what its observers kept. */
 export interface Run {
   readonly start: number;
   readonly hours: number;

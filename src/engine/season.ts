@@ -1,7 +1,7 @@
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Weather } from '../weather/weather.ts';
 
-/** The outdoor year as one wave: its mean, half its swing, and the day on which it is coldest. */
+/** Annual cycle of the outdoor temperature: mean, amplitude and coldest day of its first harmonic. */
 export interface Season {
   /** [°C] */
   readonly mean: number;
@@ -12,8 +12,8 @@ export interface Season {
 }
 
 /**
- * Fit the year's wave to the outdoor temperature. A file that covers less than most of a year has
- * no season of its own: its mean stands for the year and the swing is nil.
+ * Fit the annual cycle to the outdoor temperature. A file that covers less than nine tenths of a year
+ * has none: its mean stands for the year and the amplitude is 0.
  */
 export function seasonOf(weather: Weather): Season {
   const { count, step, start, temperature } = weather;

@@ -40,8 +40,8 @@ import { stepWater } from './water.ts';
  *
  * The period is walked a day at a time: what people do and what the weather is are laid out for the
  * day, its control steps are taken one by one (air, heat, water, species, in that order), and the
- * day is shown to the observers. A spin-up before the period lets walls forget the first guess;
- * neither observers nor ledger see it.
+ * day is shown to the observers. A spin-up precedes the period, so that the initial wall temperatures
+ * no longer matter; neither observers nor ledger include it.
  *
  * @throws RangeError for a step that does not divide an hour, or a period the weather does not cover
  */
@@ -107,7 +107,7 @@ function standIn(
   return back * days * DAY;
 }
 
-/** All that a walk through time carries along. */
+/** State of the time loop that is shared by all its days. */
 interface Walk {
   readonly input: RunInput;
   readonly model: Model;
@@ -121,7 +121,7 @@ interface Walk {
   readonly saturation: (temperature: number) => number;
   /** Names of the species. */
   readonly names: readonly string[];
-  /** Null where nothing watches and nothing acts. */
+  /** Controller; null where nothing acts. */
   readonly controller: Controller | null;
   readonly observed: Observation;
   readonly commands: Commands;
@@ -163,7 +163,7 @@ function prepareWalk(input: RunInput): Walk {
  * Take the control steps from one instant to another, at most a day later.
  *
  * @param shift   added to every instant before the weather is looked up [s]
- * @param months  instants at which the rows of the books begin [s UTC]
+ * @param months  instants at which the rows of the ledger begin [s UTC]
  * @returns how many steps were taken
  */
 function walkDay(

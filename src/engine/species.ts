@@ -6,7 +6,7 @@ import { solveSparse } from './numerics/sparse.ts';
 import { DOOR, FRAME, ROOM, TRACER } from './state-layout.ts';
 
 /**
- * Step one species in all rooms at once, and book it.
+ * Step one species in all rooms together, and add it to the ledger.
  *
  * In masses of dry air throughout: a source in (unit m3/s) times kg/m3 stands beside flows in kg/s.
  *

@@ -6,7 +6,7 @@ import type { Season } from './season.ts';
 import { LINK, NODE, ROOM, TRACER } from './state-layout.ts';
 
 /**
- * A first guess for every store, which the spin-up then forgets: rooms at their usual setting (or
+ * Initial state of every store, whose effect the spin-up removes: rooms at their usual setting (or
  * at the year's mean where nothing heats them), walls between room and outdoors, air at half
  * saturation.
  */

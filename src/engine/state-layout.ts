@@ -1,5 +1,5 @@
 /**
- * How the time loop keeps its numbers: one array per kind of thing, one record per thing.
+ * State layout of the time loop: one array per kind of object, one record per object.
  *
  * A function of the loop then holds one or two arrays instead of twenty, and a room's numbers lie
  * side by side; on the engines this runs on that shortens a step by a third. A field is at
@@ -104,7 +104,7 @@ export const LINK = fields([
   'farRoom', // second room, or -1
   'farAt', // place of that room
   'boundary', // number of the boundary temperature at the far end, or -1
-  'book', // place, from a month's first record on, of what is booked on the near room
+  'book', // place, from a month's first record on, of the near room's ledger entry
   'farBook', // and on the far room
 ]);
 

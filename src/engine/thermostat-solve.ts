@@ -3,13 +3,13 @@ import { solveSparse } from './numerics/sparse.ts';
 import { ROOM } from './state-layout.ts';
 
 /**
- * Find the rooms' temperatures and the heat their emitters give, all at once: every heated room is
- * either below its setting with its emitters at their most, at its setting with them in between, or
- * above it with them at their least.
+ * Active-set solution of room temperatures and emitter heat: every heated room is either below its
+ * setpoint with its emitters at maximum output, at its setpoint with them in between, or above it with
+ * them at minimum output.
  *
- * Active set: guess which (as in the step before), solve, move every room that breaks its guess,
- * solve again. The matrix is an M-matrix, so warming one room never cools another and the search
- * ends; after MANY rounds rooms are moved one at a time, which cannot cycle.
+ * Starts from the states of the previous step, solves, changes the state of every room that violates
+ * it, and solves again. The matrix is an M-matrix, so warming one room never cools another and the
+ * search terminates; after MANY iterations rooms change one at a time, which cannot cycle.
  */
 export function solveThermostats(m: Model): void {
   const { rooms, roomCount, held, solution } = m;
@@ -34,7 +34,7 @@ export function solveThermostats(m: Model): void {
   }
 }
 
-/** The mean beyond which emitters at their least or most would begin to give something between. [°C] */
+/** Mean temperature beyond which emitters leave their minimum or maximum output. [°C] */
 function turningPoint(rooms: Float64Array, r: number, now: number): number {
   const gain = rooms[r + GAIN]!;
   if (gain === 0) return rooms[r + TARGET]!;
@@ -52,7 +52,7 @@ function sideOf(now: number, mean: number, target: number): number {
   return mean > target + CLOSE ? AT_SETTING : AT_MOST;
 }
 
-/** Solve for the means with every emitter as `held` says; find the heat of those in between. */
+/** Solve for the means with every room in its active-set state; find the heat of those at their setpoints. */
 function solveHeld(m: Model): void {
   const { rooms, roomCount, elimination, held, matrix, matrixWork, rhs, rhsWork, solution } = m;
   const { rowStart, rowPosition, rowColumn, diagonal } = elimination;

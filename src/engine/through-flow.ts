@@ -3,8 +3,8 @@ import { solveSparse } from './numerics/sparse.ts';
 import { DOOR, FRAME, ROOM } from './state-layout.ts';
 
 /**
- * Rooms that doorways join, however far they are shut: within such a part of the home air can make
- * up for what fans and windows take or bring one-sidedly. Numbered by their first room.
+ * Connected components of the rooms joined by doorways, open or shut: within such a part of the home
+ * air can make up for unbalanced flows. Each is numbered by its first room.
  */
 export function partsOfHome(
   rooms: number,
@@ -24,14 +24,13 @@ export function partsOfHome(
 }
 
 /**
- * Turn one-sided flows (extract fans, flues, supply, wind through the home) into flows through leaks
- * and doorways, so that as much air enters each room as leaves it.
+ * Balance unbalanced flows (extract fans, flues, supply, cross ventilation) by flows through leaks and
+ * doorways, so that as much air enters each room as leaves it.
  *
- * Each part of the home first: what its fans take beyond what they bring, U, combines with its
- * natural leakage N in quadrature; sqrt(N2 + U2) comes in through leaks and the rest goes out through
- * them (the other way round for oversupply). Both are shared among rooms like leakage itself. What is
- * then left over in a room moves through its doorways to where it is wanted, sharing between ways in
- * proportion to their open area.
+ * For each connected part of the home, the net extract flow U combines with the natural leakage N in
+ * quadrature: sqrt(N2 + U2) enters through leaks and the excess over U leaves through them (the other
+ * way round for oversupply). Both are distributed to rooms like leakage itself. The imbalance left in
+ * a room passes through its doorways, divided in proportion to their open area.
  *
  * Source: ASHRAE Standard 62.2 (2016) section 4, superposition of unbalanced flows (from memory).
  *
@@ -110,7 +109,7 @@ function leakToMakeUp({ rooms, roomCount }: Model, parts: Int32Array): void {
   }
 }
 
-/** Only differences matter, so the first room of each part is held at nil. */
+/** Fix the potential of the first room of each part at 0, because only differences matter. */
 function holdFirstRooms({ elimination, matrix, roomCount }: Model, parts: Int32Array): void {
   const { rowStart, rowPosition, diagonal } = elimination;
   for (let i = 0; i < roomCount; i++) {
@@ -120,7 +119,7 @@ function holdFirstRooms({ elimination, matrix, roomCount }: Model, parts: Int32A
   }
 }
 
-/** How easily air passes a doorway, by its open area and the gap that is left when shut. [m2] */
+/** Flow area of a doorway: its open area and the gap that is left when shut. [m2] */
 function passage(doors: Float64Array, door: number, part: number): number {
   return part * doors[door + WIDTH]! * doors[door + HEIGHT]! + GAP;
 }

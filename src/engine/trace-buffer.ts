@@ -5,7 +5,7 @@ import type { Model } from './model.ts';
 import { PANE, ROOM, TRACER } from './state-layout.ts';
 import type { TraceView } from './trace.ts';
 
-/** What the observers are shown, kept in one set of arrays for the whole run. */
+/** Trace of one span of steps, in one set of arrays that is reused throughout the run. */
 export interface TraceBuffer {
   readonly view: TraceView;
   /** Say which steps the arrays now hold. */
@@ -59,7 +59,7 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
   };
 }
 
-/** Write step `s` of the stretch. @param leakage  of the whole home [m3/s] */
+/** Record step `s` of the span. @param leakage  of the whole home [m3/s] */
 export function recordStep(
   { view: { room, home } }: TraceBuffer,
   m: Model,

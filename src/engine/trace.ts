@@ -1,14 +1,14 @@
 /**
- * What a run hands to whoever watches it, one stretch of control steps (a day) at a time.
+ * View of a run that observers get, one span of control steps (a day) at a time.
  *
- * Arrays are laid out step by step, rooms side by side: value of room i in step s of the stretch is
- * at `[s * rooms + i]`. Values are means over the step. The arrays are reused for the next stretch:
+ * Arrays are laid out step by step, rooms side by side: value of room i in step s of the span is
+ * at `[s * rooms + i]`. Values are means over the step. The arrays are reused for the next span:
  * copy what you keep.
  */
 export interface TraceView {
   /** Number of the first step since the period's start. */
   readonly firstStep: number;
-  /** Control steps in this stretch. */
+  /** Number of control steps in this span. */
   readonly steps: number;
   readonly rooms: number;
   /** Control step. [s] */
@@ -16,7 +16,7 @@ export interface TraceView {
   /** Instant at which the first step begins. [s UTC] */
   readonly start: number;
 
-  /** Per step and room. */
+  /** Series by step and room. */
   readonly room: {
     /** [°C] */
     readonly airTemperature: Float64Array;
@@ -28,7 +28,7 @@ export interface TraceView {
     readonly relativeHumidity: Float64Array;
     /** Vapour pressure. [Pa] */
     readonly vapourPressure: Float64Array;
-    /** From emitters. [W] */
+    /** Heat from emitters. [W] */
     readonly heating: Float64Array;
     /** People in the room; a fraction when for part of the step. [-] */
     readonly occupants: Float64Array;
@@ -40,7 +40,7 @@ export interface TraceView {
     readonly species: readonly Float64Array[];
   };
 
-  /** Per step, the whole home. */
+  /** Series of the whole home, by step. */
   readonly home: {
     /** [°C] */
     readonly outdoorTemperature: Float64Array;
@@ -61,17 +61,17 @@ export interface TraceView {
 
 /** What one device did, per step. */
 export interface DeviceTrace {
-  /** Bought. [W] */
+  /** Electric power drawn. [W] */
   readonly electricity: Float64Array;
-  /** Wood burned. [W] */
+  /** Fuel power of the wood burned. [W] */
   readonly fuel: Float64Array;
-  /** Added to the room's air, negative where taken out. [kg/s] */
+  /** Vapour added to the room's air, negative where taken out. [kg/s] */
   readonly water: Float64Array;
-  /** Given to the room. [W] */
+  /** Heat given to the room. [W] */
   readonly heat: Float64Array;
   /** Share of the step in which it ran. [-] */
   readonly share: Float64Array;
 }
 
-/** Somebody who watches a run. Called once per stretch, in order of time. */
+/** Callback that observes a run: called once per span of steps, in order of time. */
 export type Observer = (trace: TraceView) => void;

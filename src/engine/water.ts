@@ -8,7 +8,7 @@ import { solveSparse } from './numerics/sparse.ts';
 import { DOOR, FRAME, PANE, ROOM } from './state-layout.ts';
 
 /**
- * Step the water of all rooms at once: air, what buffers, films on panes; and book it.
+ * Step the water of all rooms together (air, moisture buffers, films on panes) and add it to the ledger.
  *
  * The buffer is one store per room, driven by the difference of vapour pressure; it drops out of
  * the room's equation in closed form. A pane exchanges with the air while it is wet or the air over
@@ -87,7 +87,7 @@ function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number)
   }
 }
 
-/** Solve, check every pane against what was assumed of it, and solve again until all agree. */
+/** Active-set solution of which panes are wet: solve, check every pane, and solve again until all agree. */
 function solveWithFilms(m: Model): void {
   const { paneCount } = m;
   for (let round = 0; ; round++) {
@@ -117,7 +117,7 @@ function solveOnce(m: Model): void {
   solveSparse(elimination, matrixWork, rhsWork, solution);
 }
 
-/** Whether some pane turned out wet or dry against what was assumed; at most one is moved if `single`. */
+/** Whether some pane violates its assumed wet or dry state; at most one is changed if `single`. */
 function checkPanes(
   { rooms, dt, panes, paneCount, paneRoom, solution }: Model,
   single: boolean,
@@ -239,7 +239,7 @@ const DOORWAYS = term('doorways');
 const DEVICES = term('devices');
 const RUNOFF = term('runoff');
 
-/** What a square metre of pane holds before drops run off; beyond it water leaves the balance. [kg/m2] */
+/** Greatest film of water on glass; what exceeds it runs off and leaves the balance. [kg/m2] */
 const FILM_HOLDS = 0.2;
 /** Rounds of checking panes before they are moved one at a time. */
 const MANY = 20;

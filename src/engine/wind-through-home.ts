@@ -35,11 +35,11 @@ export function createCrossVentilationWork(rooms: number): CrossVentilationWork 
 }
 
 /**
- * Wind through rooms that open doorways join, from windows on the side it comes from to windows on
- * other sides, where that is more than the same windows would exchange by themselves.
+ * Cross ventilation by wind through rooms that open doorways join, from windward windows to those on
+ * other sides, where that exceeds the single-sided exchange of the same windows.
  *
- * Adds what comes in to the openings of the windward rooms and what goes out to the outflow of the
- * others; the way between is for balanceFlows.
+ * Adds the inflow to the openings of the windward rooms and the outflow to that of the others;
+ * `balanceFlows` routes the air between them.
  *
  * @param windFrom  [deg]; NaN where nobody knows: then the side of the largest open window counts as windward
  * @returns whether any wind blows through

@@ -30,9 +30,9 @@ import { yearsIn } from './years-in.ts';
 
 /** Watches one run and computes the figures described in docs/quantities.md from it. */
 export interface Measures {
-  /** Hand this to the run. It keeps nothing of the stretches it sees. */
+  /** Observer to hand to the run; it keeps none of the arrays it is shown. */
   readonly observe: Observer;
-  /** Call once, after the last stretch. */
+  /** Compute the figures; call once, after the run. */
   finish(run: Run): PlanMeasures;
 }
 

@@ -6,7 +6,7 @@ import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Weather } from '../weather/weather.ts';
 
-/** One plan in one stretch of weather. */
+/** Request to run one plan over one period of weather. */
 export interface PlanRequest {
   readonly plan: PreparedPlan;
   readonly weather: Weather;

@@ -2,7 +2,7 @@
  * One even random number from 0 (included) to 1 (excluded) that depends on nothing but its arguments.
  *
  * Unlike a stream, a draw does not care how many came before it: the same seed, thing and time give
- * the same number in whatever order they are asked for, and two plans of one home share their luck.
+ * the same number in whatever order they are asked for, so that two plans of one home share them.
  * Allocates nothing. The mixing is that of MurmurHash3 (A. Appleby, 2008, public domain, from memory).
  *
  * @param seed  decides everything; any whole number, its lowest 32 bits count
@@ -13,7 +13,7 @@ export function drawFrom(seed: number, a: number, b: number): number {
   return (hashFrom(stemOf(seed, a), b) >>> 0) / 4_294_967_296;
 }
 
-/** What all draws for one thing have in common, for those who draw for it again and again. */
+/** Part of the hash that all draws for one object share, to be computed once. */
 export function stemOf(seed: number, a: number): number {
   return blend(blend(0, seed), a);
 }

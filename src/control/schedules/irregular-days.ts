@@ -48,7 +48,7 @@ export function eachStay(
   }
 }
 
-/** The household's seed and which of its people this is: each has luck of their own. */
+/** Random stream of one person: the household's seed and the person's index. */
 export interface PersonStream {
   readonly seed: number;
   readonly index: number;

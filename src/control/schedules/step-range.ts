@@ -18,7 +18,7 @@ export interface StepRange {
   readonly steps: number;
 }
 
-/** Every step of the stretch that a spell touches, with the share of the step it takes. */
+/** Call back for every step of the range that a spell touches, with the share of the step it takes. */
 export function eachStep(
   spell: Spell,
   range: StepRange,
@@ -38,7 +38,7 @@ export function eachStep(
   }
 }
 
-/** Every step of the stretch that the time between two instants touches, with its share. [s UTC] */
+/** Call back for every step of the range between two instants, with the share of each. [s UTC] */
 export function eachStepWithin(
   begin: number,
   finish: number,

@@ -2,7 +2,7 @@ import { type LocalClock, SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import type { WeekSchedule } from '../household.ts';
 import { fillSchedules } from './fill-schedule.ts';
 
-/** Lines of the week as numbers for the steps of the day at hand. */
+/** Weekly schedules as values for the steps of the current day. */
 export interface ScheduleValues {
   /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number, steps: number) => void;

@@ -4,13 +4,13 @@ import type { Automation, PresenceSensor } from '../automation.ts';
 import type { DayInputs } from '../day-inputs.ts';
 import { STREAM } from '../random-streams.ts';
 
-/** What presence sensors say about a step, and what is so. */
+/** Presence in a step: as the sensors report it, and in truth. */
 export interface Presence {
   /** Reading of each room's presence sensor: 1 somebody, 0 nobody; 0 where there is no sensor. */
   readonly present: Uint8Array;
-  /** Some sensor says that somebody is there. */
+  /** Whether any presence sensor reports somebody. */
   readonly anyone: boolean;
-  /** In truth: somebody is at home; somebody at home is awake. */
+  /** Whether somebody is truly at home; whether somebody at home is awake. */
   readonly someoneHome: boolean;
   readonly awakeHome: boolean;
   /** @param start  instant at which the day's first step begins [s UTC] */

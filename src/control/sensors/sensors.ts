@@ -10,7 +10,7 @@ import { kindOf, trueValue } from './true-value.ts';
 export interface Sensors {
   /** For each condition, in the order given: which of the readings it goes by. */
   readonly of: readonly number[];
-  /** As last reported. [unit of the quantity] */
+  /** Readings as last reported. [unit of the quantity] */
   readonly readings: Float64Array;
   /** Once a step, before anything is decided. */
   readonly read: () => void;
@@ -96,13 +96,13 @@ function sameSensor(a: Condition, b: Condition): boolean {
   );
 }
 
-/** Stays the same when other sensors come and go, so that plans of one home share their luck. */
+/** Random stream of a sensor, independent of which other sensors there are, so that plans share it. */
 function luckOf({ quantity, room }: Condition, order: readonly string[], twins: number): number {
   const place = (order.indexOf(quantity) * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
   return STREAM.sensors + place;
 }
 
-/** What is read without an error comes last, because it draws no luck. */
+/** Quantities in a fixed order, those read without an error last, because they draw no random numbers. */
 const quantitiesInOrder = (species: Home['species']): readonly string[] => [
   ...['temperature', 'relative humidity', 'absolute humidity', 'humidity above outdoors'],
   'dew point',

@@ -43,7 +43,7 @@ export function airingMeasures(
   };
 }
 
-/** Out is below 0 in the books; nothing booked is 0, not -0. */
+/** Outflow as a positive number; the ledger has it negative, and 0 stays 0 instead of -0. */
 const lost = (values: Float64Array, rows: readonly number[], ledger: Ledger): number =>
   0 - ledgerSum(values, rows, ledger);
 

@@ -2,7 +2,7 @@ import type { Ledger } from '../../engine/ledger.ts';
 import type { Notice } from '../../home/notices.ts';
 import type { PlanMeasures } from '../plan-measures.ts';
 
-/** Above this share of throughput, what was booked is not what was stored. [-] */
+/** Greatest residual of a balance, relative to throughput, that counts as closed. [-] */
 const RESIDUAL_LIMIT = 1e-6;
 
 /** The balances of a run as the figures name them. */

@@ -7,7 +7,7 @@ export type WaterBalance = readonly { readonly way: string; readonly kg: number 
  * The ledger's water over the period, all rooms together; ways that moved nothing are left out. The
  * sum of all is 0.
  *
- * Doorways have a sum of their own where air blows through the home: a room's air is booked against
+ * Doorways have a sum of their own where air blows through the home: a room's air is balanced against
  * the air that takes its place, which then comes from the next room and not from outdoors.
  */
 export function waterBalance({ water, stored }: Ledger): WaterBalance {

@@ -73,14 +73,14 @@ function homeTable(measures: PlanMeasures, width: number): string {
   return rowTable(rows, width);
 }
 
-/** What was booked and not found again, as a share of throughput. */
+/** Residuals of the balances, relative to throughput. */
 function balanceTable({ balance }: PlanMeasures, width: number): string {
   const cells = Object.values(balance).map(shareText);
   const labels = Object.keys(balance).map((key) => key.replace('_residual', ''));
   return textTable(
     [
       { head: '', cells: labels, align: 'left' },
-      { head: 'lost of what passed through', cells },
+      { head: 'residual over throughput', cells },
     ],
     width,
   );

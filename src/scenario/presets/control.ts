@@ -25,7 +25,7 @@ export const ACTING = {
   closedFor: { value: 180, low: 60, high: 480, source: COMMON },
 } as const satisfies Readonly<Record<string, Preset>>;
 
-/** How days differ by luck: [min], [-], [-] */
+/** How days differ at random: shift [min], share of days off [-] and of days out [-]. */
 export const IRREGULAR = {
   spread: { value: 20, low: 5, high: 60, source: COMMON },
   'days off': { value: 0.04, low: 0.01, high: 0.1, source: COMMON },

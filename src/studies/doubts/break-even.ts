@@ -2,7 +2,7 @@
 export interface BreakEven {
   /** The value of the input; null where the decision is the same at today's value and both ends. */
   readonly value: number | null;
-  /** The stretch of values that was searched. */
+  /** Lowest value searched; the highest follows. */
   readonly low: number;
   readonly high: number;
   /** How often the decision was asked for. */
