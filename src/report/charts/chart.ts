@@ -23,7 +23,7 @@ export interface Along {
 
 export type ChartSpec = Readonly<Record<string, unknown>>;
 
-export interface ChartTable {
+interface ChartTable {
   /** One per column, with its unit in brackets where it has one. */
   readonly headers: readonly string[];
   /** Figures as they are printed; the first cell is the row's name. */

@@ -6,7 +6,7 @@ import type { PlanVariant, RunVariant } from '../plan-variant.ts';
 import type { DoubtfulInput } from './doubtful-inputs.ts';
 
 /** What one input, low and high, does to a decision. */
-export interface InputEffect extends DoubtfulInput {
+interface InputEffect extends DoubtfulInput {
   /** The decision's figure with the input low and high, all else as it is. */
   readonly at_low: number;
   readonly at_high: number;

@@ -1,0 +1,50 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import * as charts from '../../src/charts.ts';
+import * as library from '../../src/index.ts';
+
+const page = readFileSync('docs/library.md', 'utf8');
+const block = (language: string): string =>
+  new RegExp(`\`\`\`${language}\\n(.*?)\`\`\``, 's').exec(page)![1]!;
+
+test('the example of the page runs from the build and prints what the page says', () => {
+  const example = block('js');
+  expect(example.trim().split('\n').length).toBeLessThanOrEqual(20);
+  const printed = execFileSync('node', ['--input-type=module', '-e', example], {
+    encoding: 'utf8',
+  });
+  expect(printed).toBe(block('text'));
+});
+
+test('the page names every function and class of the library, and some 20 there are', () => {
+  const names = Object.keys(library);
+  expect(names.filter((name) => !page.includes(`\`${name}`))).toEqual([]);
+  expect(names.length).toBeLessThanOrEqual(20);
+});
+
+test('pictures are a part of their own', () => {
+  expect(Object.keys(charts)).toContain('drawCharts');
+  expect(Object.keys(library).filter((name) => Object.hasOwn(charts, name))).toEqual([]);
+});
+
+test('the package holds the program, its pages and demonstration, and nothing else', () => {
+  const [pack] = JSON.parse(
+    execFileSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+    }),
+  ) as { files: { path: string }[] }[];
+  const paths = pack!.files.map(({ path }) => path);
+  for (const path of [
+    ...['dist/cli/bin.js', 'dist/index.js', 'dist/index.d.ts', 'dist/charts.js', 'LICENSE'],
+    ...['README.md', 'docs/library.md', 'scenarios/terrace.yaml', 'weather/saltmere-typical.csv'],
+  ]) {
+    expect(paths).toContain(path);
+  }
+  const roots = new Set(paths.map((path) => path.split('/')[0]));
+  expect([...roots].sort()).toEqual(
+    ['LICENSE', 'README.md', 'dist', 'docs', 'package.json', 'scenarios', 'weather'].sort(),
+  );
+  expect(paths.filter((path) => /\.map$|\.test\.|tsbuildinfo/.test(path))).toEqual([]);
+});
