@@ -3,9 +3,9 @@ import { UsageError } from './usage-error.ts';
 
 /** A file that a call writes. */
 export interface Output {
-  /** As `--help` shows the option. */
+  /** The option as `--help` shows it. */
   readonly option: string;
-  /** Where to write; undefined where nothing is written. */
+  /** File to write; undefined where nothing is written. */
   readonly path: string | undefined;
 }
 

@@ -1,7 +1,7 @@
 import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
 import { UsageError } from './usage-error.ts';
 
-/** From one local day to another, both included, counted from 1970-01-01. */
+/** First and last local day, both included, counted from 1970-01-01. */
 export interface LocalDays {
   readonly first: number;
   readonly last: number;

@@ -154,7 +154,7 @@ export interface DeviceControl {
 export interface Rule {
   readonly name: string;
   readonly all: readonly Condition[];
-  /** How long the conditions must have held. [s] */
+  /** How long all conditions must have held before the rule fires. [s] */
   readonly onDelay: number;
   readonly gate: Gate;
   readonly actions: readonly RuleAction[];

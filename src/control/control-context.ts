@@ -29,7 +29,7 @@ export interface Moment {
 
 /** Which windows stand open at all in this step. */
 export interface WindowStates {
-  /** Per room: 1 where one does. */
+  /** 1 for each room in which a window stands open. */
   readonly open: Uint8Array;
 }
 

@@ -2,7 +2,7 @@
 export interface ControlReport {
   readonly rules: readonly RuleReport[];
   readonly airings: readonly AiringReport[];
-  /** Per device control, in the order of Automation.deviceControls. */
+  /** Counts of each device control, in the order of Automation.deviceControls. */
   readonly devices: readonly {
     readonly device: number;
     readonly starts: number;
@@ -13,10 +13,13 @@ export interface ControlReport {
 export interface RuleReport {
   readonly name: string;
   readonly fired: number;
-  /** Firings with somebody home; with somebody home and awake; that could be acted on within the hour; that were. */
+  /** Firings with somebody at home. */
   readonly someoneHome: number;
+  /** Firings with somebody at home and awake. */
   readonly someoneAwake: number;
+  /** Firings with somebody at home and awake then or within the hour after. */
   readonly couldAct: number;
+  /** Firings after which somebody did what the rule asks. */
   readonly actedOn: number;
   /** Firings within an hour of the one before. */
   readonly duplicates: number;

@@ -17,15 +17,19 @@ export interface DayInputs {
   /** People in the room; of those, awake. [-] */
   readonly occupants: Float64Array;
   readonly awake: Float64Array;
-  /** Sensible heat of people; that of appliances follows. [W] */
+  /** Sensible heat of people by room. [W] */
   readonly peopleHeat: Float64Array;
+  /** Sensible heat of appliances and activities by room. [W] */
   readonly applianceHeat: Float64Array;
-  /** Vapour of people; that of appliances, and water that dries in the room, follow. [kg/s] */
+  /** Vapour of people by room. [kg/s] */
   readonly peopleVapour: Float64Array;
+  /** Vapour of appliances and activities by room. [kg/s] */
   readonly applianceVapour: Float64Array;
+  /** Water that evaporates in the room and takes its latent heat from it. [kg/s] */
   readonly drying: Float64Array;
-  /** By species. [species unit m3/s] */
+  /** Sources of people by species. [species unit m3/s] */
   readonly peopleSpecies: readonly Float64Array[];
+  /** Sources of appliances and activities by species. [species unit m3/s] */
   readonly applianceSpecies: readonly Float64Array[];
   /** Thermostat setting, -Infinity for off. [°C] */
   readonly setpoints: Float64Array;

@@ -61,17 +61,17 @@ export interface Model {
   readonly emitters: Float64Array;
   readonly emitterRoom: Int32Array;
   readonly emitterSource: Int32Array;
-  /** Per source: what it can feed by itself, its backup besides, and what was drawn, mean over the step. [W] */
+  /** Power of each source; its backup and what was drawn, mean over the step, follow. [W] */
   readonly power: Float64Array;
   readonly backup: Float64Array;
   readonly drawn: Float64Array;
-  /** Per source: 1 where whoever asked last goes short first. */
+  /** 1 for each source that serves those calling longest first. */
   readonly firstCome: Uint8Array;
   /** Scratch, per emitter. */
   readonly served: Uint8Array;
   /** [0]: outdoor humidity ratio. [kg/kg] */
   readonly outdoorHumidity: Float64Array;
-  /** Per source: useful heat for one unit of fuel at an outdoor temperature. [-] */
+  /** Useful heat per unit of fuel of each source, by outdoor temperature. [-] */
   readonly conversion: readonly ((outdoor: number) => number)[];
   /** TRACER records, species by species. */
   readonly tracers: Float64Array;

@@ -15,7 +15,7 @@ import type { SunSeries } from './sun-series.ts';
  * is even. With hourly weather that moves gains by at most half an hour.
  */
 export interface Sunlight {
-  /** On each plane, one value per interval. [W/m2] */
+  /** Irradiance on each plane, one value per interval. [W/m2] */
   readonly on: readonly Float64Array[];
   /** Gain of each room through its panes, `[interval * rooms + room]`. [W] */
   readonly gain: Float64Array;
@@ -67,7 +67,7 @@ function layOutSky({ site }: Home, series: SunSeries): Sky {
   return { count, elevation, azimuth, directNormal, diffuse: diffuseHorizontal, onFlat, albedo };
 }
 
-/** On a plane. [W/m2] */
+/** Irradiance on a plane, one value per interval. [W/m2] */
 function onPlane(sky: Sky, { tilt, azimuth: facing }: Facing): Float64Array {
   const { count, elevation, azimuth, directNormal, diffuse, onFlat, albedo } = sky;
   const on = new Float64Array(count);

@@ -8,7 +8,7 @@ import { DOOR, FRAME, ROOM } from './state-layout.ts';
 export interface CrossVentilationWork {
   /** First room of the group that open doorways join a room to. */
   readonly joined: Int32Array;
-  /** Where the wind comes from for the group [deg]; largest open window there [m2]. */
+  /** Windward direction of the group [deg]; its largest open window [m2]. */
   readonly facing: Float64Array;
   readonly widest: Float64Array;
   /** Open area on the windward side and on the others [m2]; narrowest open doorway [m2]. */

@@ -17,7 +17,7 @@ export interface RoomBands {
   readonly temperature: Band;
   /** [%] */
   readonly humidity: Band;
-  /** By species name, in the species' unit. `hours` is the averaging time, 0 for none. */
+  /** Bands by species name, in the species' unit; `hours` is the averaging time, 0 for none. */
   readonly species: Readonly<Record<string, Band & { readonly hours: number }>>;
 }
 

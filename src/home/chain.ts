@@ -30,7 +30,7 @@ export function chainFromLayers(layers: readonly Layer[], surfaces: Surfaces): C
   return lump(cells, fewestNodes(cells, layers, surfaces), surfaces);
 }
 
-/** Where the mass of an element sits, when only its U-value and heat capacity are known. */
+/** Place of the mass of an element of which only U-value and heat capacity are known. */
 export type MassPlace = 'inside' | 'middle' | 'outside' | 'even';
 
 /**

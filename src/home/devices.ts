@@ -58,7 +58,7 @@ interface ExtractFan {
 /** Supplies and extracts the same amount, with recovery. */
 export interface BalancedVentilation {
   readonly kind: 'balanced ventilation';
-  /** By room. [m3/s] */
+  /** Supply air by room. [m3/s] */
   readonly supplies: readonly { readonly room: number; readonly flow: number }[];
   readonly extracts: readonly { readonly room: number; readonly flow: number }[];
   /** Share of the temperature difference handed to the supply air. [-] */

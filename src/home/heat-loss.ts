@@ -12,7 +12,7 @@ export interface HeatLoss {
   readonly air: number;
   /** Sum of elements, panes, ground and air. [W/K] */
   readonly total: number;
-  /** To neighbours of a given temperature; not in the total, because it does not follow the weather. */
+  /** Loss to neighbours of a given temperature; not in the total, because it does not follow the weather. */
   readonly neighbours: number;
 }
 

@@ -22,11 +22,11 @@ export interface Home {
 }
 
 export interface Site {
-  /** North positive. [deg] */
+  /** Latitude, north positive. [deg] */
   readonly latitude: number;
-  /** East positive. [deg] */
+  /** Longitude, east positive. [deg] */
   readonly longitude: number;
-  /** Above sea level. [m] */
+  /** Elevation above sea level. [m] */
   readonly elevation: number;
   /** Reflectance of the ground around the home. [-] */
   readonly albedo: number;
@@ -53,7 +53,7 @@ export interface Room {
   readonly coldSpotFactor: number;
   /** Loss of each species by deposition, in the order of `Home.species`. [1/s] */
   readonly deposition: readonly number[];
-  /** Share of the solar gain through this room's panes that warms the air at once; surfaces take the rest. [-] */
+  /** Share of the solar gain through panes that warms the air at once; surfaces take the rest. [-] */
   readonly sunToAir: number;
 }
 
@@ -82,9 +82,9 @@ export interface Chain {
 export type FarSide =
   | {
       readonly to: 'outdoors';
-      /** Where the outer face looks, clockwise from north. [deg] */
+      /** Azimuth of the outer face, clockwise from north. [deg] */
       readonly azimuth: number;
-      /** From the horizontal: 0 faces up, 90 is upright. [deg] */
+      /** Tilt from the horizontal: 0 faces up, 90 is upright. [deg] */
       readonly tilt: number;
       /** Solar absorptance of the outer face. [-] */
       readonly absorptance: number;
@@ -166,7 +166,7 @@ export interface Emitter {
   readonly source: number;
   /** Output at the rated excess temperature. [W] */
   readonly ratedPower: number;
-  /** Mean water minus room temperature at which the power is rated; 0 for outputs that do not depend on it. [K] */
+  /** Excess of water over room temperature at which the power is rated; 0 where output does not depend on it. [K] */
   readonly ratedExcess: number;
   /** Exponent of output over excess temperature. [-] */
   readonly exponent: number;

@@ -11,7 +11,7 @@ export interface LeakageSite {
   readonly shelterClass: number;
 }
 
-/** Where the air comes in, room by room, in the order of the home's rooms. */
+/** Air volume and exposed areas of the rooms, in the order of the home's rooms. */
 export interface LeakageShell {
   /** Air volume of the home. [m3] */
   readonly volume: number;

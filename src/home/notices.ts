@@ -1,6 +1,6 @@
 /** A value that nobody gave. Low and high are null where a range has no meaning (a name, a choice). */
 export interface Assumed {
-  /** Where it would stand in the scenario, as an RFC 6901 pointer. */
+  /** RFC 6901 pointer to the place in the scenario where the value would be given. */
   readonly path: string;
   readonly value: number | string;
   readonly low: number | null;

@@ -3,14 +3,14 @@ import type { Fuel } from './home.ts';
 
 /** What energy costs here, and what carbon comes with it. */
 export interface Prices {
-  /** As it is written behind a sum, e.g. "GBP". */
+  /** Currency as it is written behind a sum, e.g. "GBP". */
   readonly currency: string;
   readonly fuels: Readonly<Partial<Record<Fuel, FuelPrice>>>;
 }
 
 export interface FuelPrice {
   readonly tariff: Tariff;
-  /** For being connected at all. [currency/day] */
+  /** Standing charge. [currency/day] */
   readonly standing: number;
   /** [kg CO2e/kWh] */
   readonly carbon: number;

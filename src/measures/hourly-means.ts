@@ -10,9 +10,9 @@ export interface Hour {
   readonly outdoorVapourPressure: number;
   /** Leakage of the whole home. [m3/s] */
   readonly infiltration: number;
-  /** Per room. [°C] */
+  /** Air temperature by room. [°C] */
   readonly airTemperature: Float64Array;
-  /** Per room. [Pa] */
+  /** Vapour pressure by room. [Pa] */
   readonly vapourPressure: Float64Array;
 }
 

@@ -5,13 +5,13 @@ import { csvLine, typedField } from './csv-line.ts';
 
 /** What the columns are called by, and how hours are told. */
 export interface TraceCsvSetup {
-  /** In the order of the home. */
+  /** Names of the rooms in the order of the home. */
   readonly rooms: readonly string[];
   readonly species: readonly { readonly name: string; readonly unit: ConcentrationUnit }[];
   readonly sources: readonly string[];
   /** Sources, by name, that have a backup heater; absent means none. */
   readonly backedUp?: readonly string[];
-  /** In the order of the home; absent means none. */
+  /** Names of the devices in the order of the home; absent means none. */
   readonly devices?: readonly string[];
   readonly clock: LocalClock;
 }

@@ -17,12 +17,12 @@ import { readYaml, type YamlFile } from './yaml/read-yaml.ts';
 
 /** A scenario file that was read and checked, plan by plan. */
 export interface Scenario {
-  /** As the person named the file. */
+  /** Name of the file as the person gave it. */
   readonly file: string;
   readonly title: string;
   /** Whether the home, its people and place are made up. */
   readonly invented: boolean;
-  /** In the order of the file; the first is the baseline. */
+  /** Plans in the order of the file; the first is the baseline. */
   readonly plans: readonly ScenarioPlan[];
   /** Path of the weather file, relative to the scenario file. */
   readonly weather: string;

@@ -1,9 +1,9 @@
-/** In which a level in the air is given: by volume of pure gas, or by mass. */
+/** Unit of a concentration: by volume of pure gas, or by mass. */
 export type ConcentrationUnit = 'ppm' | 'µg/m3';
 
 export interface ConcentrationUnitFacts {
   readonly kind: 'volume' | 'mass';
-  /** As the end of a column's name. */
+  /** Ending of a column's name. */
   readonly suffix: string;
   /** Unit of what a source gives each time. */
   readonly amount: 'L' | 'mg';

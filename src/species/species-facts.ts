@@ -9,11 +9,11 @@ import type { SensorErrors } from './sensor-errors.ts';
 export interface SpeciesFacts<Name extends string = string> {
   /** Key in scenarios, weather files and traces, and the stem of `<name>_high` in the figures. */
   readonly name: Name;
-  /** As tables print it, such as "PM2.5". */
+  /** Short name that tables print, such as "PM2.5". */
   readonly symbol: string;
-  /** In words, as a description begins, such as "Fine particles". */
+  /** Name as a description begins, such as "Fine particles". */
   readonly words: string;
-  /** As people call it in the middle of a sentence, such as "particles". */
+  /** Name in the middle of a sentence, such as "particles". */
   readonly plainName: string;
   readonly unit: ConcentrationUnit;
   /** An indicator tells that air is stale; a pollutant does harm itself. */

@@ -4,12 +4,12 @@
  * Readers never stop at the first: they collect problems and hand them all back.
  */
 export interface Problem {
-  /** As the person named it. */
+  /** Name of the file as the person gave it. */
   readonly file: string;
   /** Counted from 1; 0 where there is no place in the text (a whole file, a command-line value). */
   readonly line: number;
   readonly column: number;
-  /** In words of the file: "home.rooms.living.floor area", "row 17, column temperature". */
+  /** Place in words of the file: "home.rooms.living.floor area", "row 17, column temperature". */
   readonly where: string;
   /** Keys down to the value, where the place in the text is still to be found by whoever has it. */
   readonly path?: readonly string[];

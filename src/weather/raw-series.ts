@@ -21,7 +21,7 @@ export interface RawSeries {
   readonly notes: readonly WeatherNote[];
 }
 
-/** Where it is; NaN for what nobody said. */
+/** Position of a weather file's place; NaN where not given. */
 export interface Place {
   readonly title: string;
   /** [deg] */
@@ -35,7 +35,7 @@ export interface Place {
 export interface RawColumn {
   /** One a row; NaN where the cell says nothing. */
   readonly values: Float64Array;
-  /** As the file calls it. */
+  /** Name of the column as the file has it. */
   readonly name: string;
   /** Which cell of a line, counted from 0. */
   readonly cell: number;

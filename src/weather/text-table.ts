@@ -16,7 +16,7 @@ export function splitLines(text: string): string[] {
   return lines;
 }
 
-/** Where a cell starts in its line, counted from 1. */
+/** Column at which a cell starts in its line, counted from 1. */
 export function columnOfCell(table: TextTable, line: number, cell: number): number {
   const text = table.lines[line - 1] ?? '';
   if (table.delimiter === ' ') {

@@ -9,11 +9,11 @@ export interface WeatherOptions {
   /** Layout, where it should not be guessed. */
   readonly kind?: WeatherKind;
   readonly title?: string;
-  /** North positive. [deg] */
+  /** Latitude, north positive. [deg] */
   readonly latitude?: number;
-  /** East positive. [deg] */
+  /** Longitude, east positive. [deg] */
   readonly longitude?: number;
-  /** Above sea level. [m] */
+  /** Elevation above sea level. [m] */
   readonly elevation?: number;
   /** How to read a file of no known layout. */
   readonly columns?: ColumnMap;

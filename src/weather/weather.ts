@@ -6,17 +6,17 @@
  * - over an interval: number k is the mean of `start + k * step` to `start + (k + 1) * step`.
  */
 export interface Weather {
-  /** What the file says it is: place, station, typical or measured. */
+  /** Title of the file: place, station, typical or measured. */
   readonly title: string;
-  /** North positive. [deg] */
+  /** Latitude, north positive. [deg] */
   readonly latitude: number;
-  /** East positive. [deg] */
+  /** Longitude, east positive. [deg] */
   readonly longitude: number;
-  /** Above sea level. [m] */
+  /** Elevation above sea level. [m] */
   readonly elevation: number;
   /** Instant of the first value. [s UTC] */
   readonly start: number;
-  /** Spacing. [s] */
+  /** Spacing of the values. [s] */
   readonly step: number;
   /** Number of values in every column. */
   readonly count: number;
@@ -31,13 +31,13 @@ export interface Weather {
   readonly pressure: Float64Array;
   /** Wind speed at 10 m, at an instant. [m/s] */
   readonly windSpeed: Float64Array;
-  /** Where the wind comes from, clockwise from north, at an instant; NaN where unknown. [deg] */
+  /** Direction the wind comes from, clockwise from north, at an instant; NaN where unknown. [deg] */
   readonly windDirection: Float64Array;
   /** Direct irradiance on a plane facing the sun, over an interval. [W/m2] */
   readonly directNormal: Float64Array;
   /** Diffuse irradiance on the horizontal, over an interval. [W/m2] */
   readonly diffuseHorizontal: Float64Array;
-  /** Where the irradiances come from. */
+  /** Origin of the irradiances: measured or derived. */
   readonly sun: SunOrigin;
 
   /** Outdoor levels of species, over an interval, where the file has them; by species name. */

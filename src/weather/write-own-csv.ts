@@ -56,13 +56,13 @@ function columnsOf(weather: Weather): Column[] {
   return columns;
 }
 
-/** As stations report it. [%] */
+/** Relative humidity over liquid water, as stations report it. [%] */
 function relativeOverWater(weather: Weather, k: number): number {
   const vapour = vapourPressureFromHumidityRatio(weather.humidityRatio[k]!, weather.pressure[k]!);
   return (100 * vapour) / saturationPressureOverWater(weather.temperature[k]!);
 }
 
-/** Without a minus before nothing, and empty for what is not known. */
+/** A rounded number without the sign of a negative zero; empty where it is not known. */
 function rounded(value: number, digits: number): string {
   if (Number.isNaN(value)) return '';
   const factor = 10 ** digits;

@@ -58,7 +58,7 @@ export async function report(io: Io, path: string, options: ReportOptions): Prom
   if (options.open) await io.show(output);
 }
 
-/** Where the page goes; the usual folder is made where it is missing, another one is not. */
+/** Path of the page; makes the default folder where it is missing, but no other. */
 async function placeOf(io: Io, path: string, { output }: ReportOptions): Promise<string> {
   if (output !== undefined) return output;
   await io.makeFolder('reports');

@@ -2,7 +2,7 @@ import type { Observation } from '../observations.ts';
 
 /** How fast rooms warm up, learned from watching them do it. */
 export interface HeatingRate {
-  /** Per room; NaN as long as nothing has been learned. [K/s] */
+  /** Learned heating rate of each room; NaN until something has been learned. [K/s] */
   readonly rate: Float64Array;
   /**
    * Look at a room at the start of a step. Allocates nothing.

@@ -5,7 +5,7 @@ import type { Commands } from '../observations.ts';
 
 /** What people hold open besides what stands open by the clock. */
 export interface Windows extends WindowStates {
-  /** Per room: when the first of those that stand open was opened, NaN while all are shut. [s UTC] */
+  /** When the first of a room's open windows was opened; NaN while all are shut. [s UTC] */
   readonly openSince: Float64Array;
   /** Open so wide until then [s UTC]; `who` may shut it earlier. */
   readonly hold: (opening: number, wide: number, until: number, who: number) => void;

@@ -7,7 +7,7 @@ export interface ConditionIndex {
   readonly rules: readonly (readonly number[])[];
   readonly airings: readonly (readonly number[])[];
   readonly shutting: readonly (readonly number[])[];
-  /** Per device control; empty where it goes by no reading. */
+  /** Condition numbers of each device control; empty where it goes by no reading. */
   readonly devices: readonly (readonly number[])[];
 }
 

@@ -3,7 +3,7 @@ import type { Sensors } from './sensors.ts';
 
 /** Which conditions are met, with their memory of having been so. */
 export interface Conditions {
-  /** Per condition: 1 met, 0 not. */
+  /** 1 for each condition that is met. */
   readonly met: Uint8Array;
   /** Once a step, after the sensors. */
   readonly judge: () => void;

@@ -10,7 +10,7 @@ export interface Presence {
   readonly present: Uint8Array;
   /** Whether any presence sensor reports somebody. */
   readonly anyone: boolean;
-  /** Whether somebody is truly at home; whether somebody at home is awake. */
+  /** Whether somebody is truly at home, and whether somebody at home is awake. */
   readonly someoneHome: boolean;
   readonly awakeHome: boolean;
   /** @param start  instant at which the day's first step begins [s UTC] */

@@ -8,7 +8,7 @@ import { kindOf, trueValue } from './true-value.ts';
 
 /** Readings of everything that conditions ask for. */
 export interface Sensors {
-  /** For each condition, in the order given: which of the readings it goes by. */
+  /** Number of the reading that each condition goes by, in the order given. */
   readonly of: readonly number[];
   /** Readings as last reported. [unit of the quantity] */
   readonly readings: Float64Array;

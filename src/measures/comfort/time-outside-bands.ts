@@ -11,7 +11,7 @@ export interface TimeOutsideBands {
   result(room: number): {
     readonly all: BandHours;
     readonly occupied: BandHours;
-    /** Below and above the temperature band, kept apart. [K h] */
+    /** Degree-hours below the temperature band; those above it follow. [K h] */
     readonly degreeHoursBelow: number;
     readonly degreeHoursAbove: number;
   };

@@ -13,7 +13,7 @@ export interface PlanSeries {
     /** [Pa] */
     readonly vapourPressure: Float32Array;
   };
-  /** In the order of the home. */
+  /** Series of each room, in the order of the home. */
   readonly rooms: readonly RoomSeries[];
 }
 

@@ -73,7 +73,7 @@ function exposure({ height, terrain }: Stand): number {
   return row[0] * (height / 10) ** row[1];
 }
 
-/** Where something stands in the wind. */
+/** Height and terrain class of a place in the wind. */
 export interface Stand {
   /** [m] */
   readonly height: number;

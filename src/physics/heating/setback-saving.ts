@@ -4,11 +4,11 @@ import { requireWithin } from '../../units/require-within.ts';
 export interface Setback {
   /** Setpoint outside the setback. [°C] */
   readonly indoor: number;
-  /** Below `indoor`. [°C] */
+  /** Outdoor temperature, below `indoor`. [°C] */
   readonly outdoor: number;
-  /** By how much the setpoint falls, up to all the way to outdoors. [K] */
+  /** Reduction of the setpoint, at most down to outdoors. [K] */
   readonly depth: number;
-  /** For how long every day, 0 to 24. [h] */
+  /** Length of the setback each day, 0 to 24. [h] */
   readonly hours: number;
   /** Heat capacity over heat-loss coefficient, 0 or more. [h] */
   readonly timeConstant: number;

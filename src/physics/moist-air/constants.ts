@@ -1,7 +1,7 @@
 /** 0 °C on the absolute scale. [K] */
 export const ZERO_CELSIUS = 273.15;
 
-/** Where ice, water and vapour meet. [°C] */
+/** Triple point of water. [°C] */
 export const TRIPLE_POINT = 0.01;
 
 /** Molar mass of water over that of dry air. [-] ASHRAE Fundamentals (2017) ch. 1. */

@@ -1,4 +1,4 @@
-/** Where a word stands. [px] */
+/** Rectangle that a word takes up. [px] */
 export interface WordBox {
   readonly left: number;
   readonly right: number;

@@ -8,7 +8,7 @@ export interface Chart {
   readonly spec: ChartSpec;
   /** The picture's figures, for a table that can be opened below it. */
   readonly table: ChartTable;
-  /** Where on the level axis the table's rows lie, where they can be pointed at. */
+  /** Positions of the table's rows along the level axis, where they can be pointed at. */
   readonly along?: Along;
 }
 

@@ -14,7 +14,7 @@ export interface CumulativeMoneyData {
   readonly again?: readonly { readonly price: number; readonly afterYears: number }[];
   /** Whole years that it lasts. */
   readonly years: number;
-  /** At the end of every year; negative where it costs more. [currency/year] */
+  /** Saving at the end of every year; negative where it costs more. [currency/year] */
   readonly savedPerYear: number;
   /** [1/year] */
   readonly discountRate: number;

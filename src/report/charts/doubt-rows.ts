@@ -6,8 +6,9 @@ import { shortened } from './shortened.ts';
 
 /** Where everything in the rows of the picture of doubts goes: places in [px], values on its axis. */
 export interface DoubtRows {
-  /** Width of the plot; its height follows. [px] */
+  /** Width of the plot. [px] */
   readonly width: number;
+  /** Height of the plot. [px] */
   readonly height: number;
   /** Distance from the left edge of the picture to the plot. [px] */
   readonly left: number;

@@ -73,7 +73,7 @@ export function roomForNames(names: readonly string[], width: number): number {
 }
 
 const LINE = 13; // px
-/** From the plot to the stroke, and from there to the name. [px] */
+/** Distance from the plot to the stroke, and from there to the name. [px] */
 const LEAN = 8;
 const TIE = 26;
 const CHARACTER = 6.2; // px, at 11 px

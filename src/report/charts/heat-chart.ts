@@ -119,7 +119,7 @@ function lastStack({ months, groups }: MonthlyHeat): LineEnd[] {
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
-/** By group: full and faint take turns, so that neighbours differ in grey as well. */
+/** Appearance by group: full and faint take turns, so that neighbours differ in grey as well. */
 const LOOK = [
   { colour: HUES.warm, opacity: 1 },
   { colour: HUES.dry, opacity: 0.2 },

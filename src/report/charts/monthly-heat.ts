@@ -4,9 +4,9 @@ import { MONTHS } from './in-words.ts';
 
 /** Heat of a home by month and by where it came from or went; positive into the rooms. [kWh] */
 export interface MonthlyHeat {
-  /** As "January"; a name that comes again has its number behind it. */
+  /** Names of the months, such as "January"; a name that recurs has its number behind it. */
   readonly months: readonly string[];
-  /** Per group, one value a month. */
+  /** Heat by group, one value a month. [kWh] */
   readonly groups: Readonly<Record<HeatGroup, readonly number[]>>;
 }
 

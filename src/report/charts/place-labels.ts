@@ -5,7 +5,7 @@ export interface Mark {
   readonly text: string;
 }
 
-/** Where the word goes: its left edge and its middle. [px] */
+/** Place of a word: its left edge and its middle. [px] */
 export interface LabelPlace {
   readonly x: number;
   readonly y: number;

@@ -6,7 +6,7 @@ export interface Caption {
   readonly id: string;
   readonly title: string;
   readonly description: string;
-  /** With the title written above it, in dark ink on white, or in the ink of a page around it. */
+  /** Whether the title is drawn above, in dark ink on white; else the ink is that of the page around. */
   readonly standalone: boolean;
 }
 

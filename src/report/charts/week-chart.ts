@@ -24,7 +24,7 @@ export interface WeekData {
   /** Instant at which the first hour begins. [s UTC] */
   readonly start: number;
   readonly clock: LocalClock;
-  /** Per plan, hour by hour. [°C] or [%] */
+  /** Hourly values by plan. [°C] or [%] */
   readonly plans: readonly { readonly name: string; readonly values: ArrayLike<number> }[];
   /** Share of each hour with somebody in the room. [-] */
   readonly occupied?: ArrayLike<number>;

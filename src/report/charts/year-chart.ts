@@ -125,7 +125,7 @@ export const dayChannel = (width: number, span?: Pick<DailyRanges, 'start' | 'me
   axis: timeAxis('%b', isNarrow(width) ? { interval: 'month', step: 3 } : 'month'),
 });
 
-/** Where the days of a table's rows lie. */
+/** Positions of a table's rows, one a day, along the axis. */
 export const alongDays = ({ start }: Pick<DailyRanges, 'start'>, row: number): Along => ({
   row,
   from: (start + SECONDS_PER_DAY / 2) * 1000,

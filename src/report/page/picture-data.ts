@@ -17,8 +17,9 @@ export interface PictureData {
 
 interface RoomPictureData {
   readonly name: string;
-  /** Edges of the baseline's temperature band; those of its humidity band follow. [°C], [%] */
+  /** Edges of the baseline's temperature band. [°C] */
   readonly temperature: Edges;
+  /** Edges of the baseline's humidity band. [%] */
   readonly humidity: Edges;
   /** Share of each hour with somebody in the room, 0 or 1. */
   readonly occupied: Float32Array;
@@ -34,13 +35,13 @@ interface PlanPictureData {
 
 /** One value an hour, of the mould index one a day. */
 export interface RoomHours {
-  /** Operative. [°C] */
+  /** Operative temperature, hour by hour. [°C] */
   readonly temperature: Float32Array;
   /** Relative humidity of the air, and at the surface of the coldest spot. [%] */
   readonly humidity: Float32Array;
   readonly coldSpot: Float32Array;
   /** [-] */
   readonly mouldIndex: Float32Array;
-  /** As among the figures. [h] */
+  /** Hours of the cold spot above 80 %, as the figures count them. [h] */
   readonly coldSpotHours: number;
 }

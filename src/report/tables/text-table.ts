@@ -1,11 +1,11 @@
 /** A column of a table of plain text. */
 export interface Column {
-  /** Above the column; several lines where it has line breaks. */
+  /** Heading of the column; several lines where it has line breaks. */
   readonly head: string;
   readonly cells: readonly string[];
   /** Words set behind the cells, such as "least"; empty for none. */
   readonly marks?: readonly string[];
-  /** Where cells and head lean; right is for numbers. */
+  /** Alignment of cells and heading; right is for numbers. */
   readonly align?: 'left' | 'right';
 }
 

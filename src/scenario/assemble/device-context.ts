@@ -14,7 +14,7 @@ export interface DeviceContext {
 /** A field's number as given, else the preset's, which is then listed. */
 export type NumberOf = (key: string, given: number | undefined, preset: Preset) => number;
 
-/** For the fields of one device. */
+/** Filler for the fields of one device: given values, else presets, which are then listed. */
 export const filling =
   (name: string, defaults: Defaults): NumberOf =>
   (key, given, preset) =>

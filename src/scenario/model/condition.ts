@@ -19,7 +19,7 @@ const READINGS: readonly [Reading, ...Reading[]] = [
   ...SPECIES.map(({ name }) => name),
 ];
 
-/** In which unit the levels of each reading are written. */
+/** Unit in which the levels of each reading are written. */
 export const READING_UNITS: Readonly<Record<Reading, string>> = {
   temperature: '°C',
   humidity: '%',

@@ -5,7 +5,7 @@ import type { Use } from './rooms.ts';
 export type What = (typeof WHATS)[number];
 
 export interface ActivityPreset {
-  /** Where, in the order of preference. */
+  /** Uses of the rooms where it takes place, in order of preference. */
   readonly uses: readonly Use[];
   /** Local times at which it starts; null is all day long. */
   readonly at: readonly string[] | null;

@@ -11,7 +11,7 @@ export const DEHUMIDIFIER = {
   leastRest: { compressor: preset(5, 3, 10), desiccant: preset(0, 0, 5) },
 } as const;
 
-/** At which air labels are usually measured. [°C], [%] */
+/** Test condition of most labels. [°C], [%] */
 export const TESTED_AT = {
   compressor: { temperature: 30, humidity: 80, words: '30 °C/80 %' },
   desiccant: { temperature: 20, humidity: 60, words: '20 °C/60 %' },
@@ -83,5 +83,5 @@ export const STOVE = {
   roomAir: preset(20, 10, 40, `${COMMON}: 8 to 12 m3 for a kilogram of wood, and what leaks in`),
 } as const;
 
-/** By how much supply and extract may differ and still count as balanced. [-] */
+/** Relative difference of supply and extract that still counts as balanced. [-] */
 export const FLOW_BALANCE = 0.01;

@@ -2,7 +2,7 @@ import type { Spell } from '../../control/household.ts';
 import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { PATTERNS, WHO } from '../model/household.ts';
 
-/** Where in the home, whatever its rooms are called. */
+/** Place in the home by its use, whatever the rooms are called. */
 export type Spot = 'bed' | 'day' | 'kitchen' | 'bath' | 'desk';
 
 export interface SpotStay extends Spell {

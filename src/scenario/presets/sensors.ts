@@ -3,7 +3,7 @@ import { byName } from '../../species/species-lists.ts';
 import { SPECIES, type SpeciesName } from '../../species/species-table.ts';
 import { COMMON, preset } from '../../units/preset.ts';
 
-/** [min], [min], [-], [-] */
+/** Presence sensor: hold-on [min], delay [min], misses awake [-] and asleep [-]. */
 export const PRESENCE = {
   'hold on': preset(10, 2, 30),
   delay: preset(0, 0, 2),

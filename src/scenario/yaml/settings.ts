@@ -6,7 +6,7 @@ import { isMapping } from './merge-patch.ts';
 
 /** One `--set /pointer=value`, read. */
 export interface Setting {
-  /** As it was typed, for messages. */
+  /** The setting as it was typed, for messages. */
   readonly words: string;
   readonly steps: readonly string[];
   readonly value: unknown;

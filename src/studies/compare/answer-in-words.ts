@@ -77,7 +77,7 @@ function kindestSentences(
   ];
 }
 
-/** Where the cheapest plan lets mould grow that another would not. */
+/** Says so where the cheapest plan lets mould grow that another plan would not. */
 function mouldSentence(cheap: PlanMeasures, plans: readonly PlanMeasures[]): string[] {
   const safest = plans.reduce((a, b) => (mould(b) < mould(a) ? b : a));
   if (mould(cheap) < GROWTH || mould(cheap) - mould(safest) < NOTABLE) return [];

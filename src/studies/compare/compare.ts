@@ -16,15 +16,15 @@ export interface Comparison {
 interface PlanDifference {
   readonly plan: string;
   readonly useful_kwh: number;
-  /** Over the period, standing charges included. */
+  /** Energy of the period, standing charges included. [currency] */
   readonly energy_money: number;
   /** Energy scaled to a year, and purchase cost a year. */
   readonly total_money_per_year: number;
   readonly humidity_high_hours: number;
   readonly temperature_low_hours: number;
-  /** Under the temperature band within two hours of somebody coming in. */
+  /** Room-hours below the temperature band within two hours of somebody coming in. [h] */
   readonly cold_arrival_hours: number;
-  /** Above the humidity band while nobody is in the room. */
+  /** Room-hours above the humidity band while nobody is in the room. [h] */
   readonly humidity_high_empty_hours: number;
   /** Extra price over yearly saving of energy; null where nothing is bought or nothing saved. */
   readonly payback_years: number | null;
@@ -33,7 +33,7 @@ interface PlanDifference {
    * avoids none or costs no more.
    */
   readonly money_per_damp_hour_avoided: number | null;
-  /** Over the longest life among the things bought; null where nothing is bought. */
+  /** Net present value over the longest life among the purchases; null where nothing is bought. [currency] */
   readonly npv: number | null;
 }
 

@@ -1,9 +1,10 @@
-/** Where a decision flips as one input changes. */
+/** Value of one input at which a decision flips. */
 export interface BreakEven {
   /** The value of the input; null where the decision is the same at today's value and both ends. */
   readonly value: number | null;
-  /** Lowest value searched; the highest follows. */
+  /** Lowest value searched. */
   readonly low: number;
+  /** Highest value searched. */
   readonly high: number;
   /** How often the decision was asked for. */
   readonly runs: number;
@@ -21,7 +22,7 @@ export interface BreakEvenSetup {
   readonly decision: (value: number) => number | Promise<number>;
   /** Two values so near to each other that it does not matter which. */
   readonly resolution: number;
-  /** At most so often the decision is asked for; 3 at least. */
+  /** Greatest number of times the decision is asked for, 3 at least. */
   readonly mostRuns: number;
 }
 
@@ -81,5 +82,5 @@ async function ask({ decision }: BreakEvenSetup, at: number): Promise<Answer> {
   return { at, says };
 }
 
-/** Above this share of the difference left after halving, the decision jumps; a straight line leaves a half. */
+/** Share of the difference left after halving above which the decision jumps; a straight line leaves ½. */
 const JUMP = 0.75;

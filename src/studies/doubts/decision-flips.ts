@@ -59,7 +59,7 @@ export async function decisionFlips(setup: FlipsSetup): Promise<Flip[]> {
 interface FlipInput extends Pick<Flip, 'input' | 'unit' | 'today' | 'low' | 'high' | 'relative'> {
   readonly resolution: number;
   readonly note: string;
-  /** From where to where it may well be. */
+  /** Range in which the input may well lie. */
   readonly usual: readonly [low: number, high: number];
   /** Figures of an option at a value of the input. */
   readonly at: (option: Option, value: number) => PlanMeasures | Promise<PlanMeasures>;

@@ -3,13 +3,13 @@ import { canMatter, inputRank } from '../../scenario/edits/input-kinds.ts';
 
 /** A number of the scenario that may be otherwise. */
 export interface DoubtfulInput {
-  /** Where it stands, as an RFC 6901 pointer. */
+  /** RFC 6901 pointer to the input. */
   readonly path: string;
   readonly value: number;
   readonly low: number;
   readonly high: number;
   readonly source: string;
-  /** Where it stands, if not in the baseline and the plan alike, such as what a plan's device is. */
+  /** Scenario that alone has the input, such as the plan with its device; absent where both have it. */
   readonly only?: 'baseline' | 'plan';
 }
 

@@ -17,12 +17,13 @@ interface InputEffect extends DoubtfulInput {
 }
 
 export interface OneAtATime {
-  /** The figure as it is. */
+  /** The decision's figure with every input as it is. */
   readonly figure: number;
-  /** From least to most of all that was tried. */
+  /** Least figure of all that was tried. */
   readonly low: number;
+  /** Greatest figure of all that was tried. */
   readonly high: number;
-  /** Largest first. */
+  /** Effects of all inputs tried, largest first. */
   readonly effects: readonly InputEffect[];
   /** Inputs at whose low or high the scenario is no longer one, such as a pane larger than its wall. */
   readonly impossible: readonly DoubtfulInput[];

@@ -21,8 +21,8 @@ export interface AssumedPurchase extends Purchase {
 
 /** A scenario with a plan laid on it, as plain values. */
 export interface BuiltInContext {
-  /** As the baseline has it. */
+  /** The baseline's scenario as plain values. */
   readonly raw: unknown;
-  /** As each of its plans has it. */
+  /** Each plan's scenario as plain values. */
   readonly plans: readonly { readonly name: string; readonly raw: unknown }[];
 }

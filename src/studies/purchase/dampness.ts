@@ -4,11 +4,11 @@ import { yearsIn } from '../../measures/years-in.ts';
 
 /** What a purchase against damp is judged by, in room-hours a year. */
 export interface Dampness {
-  /** Cold spot above 80 %. */
+  /** Room-hours of cold spots above 80 % relative humidity a year. */
   readonly coldSpotHours: number;
-  /** Above the humidity band, at any time. */
+  /** Room-hours above the humidity band a year, at any time. */
   readonly dampHours: number;
-  /** Under the temperature band with somebody in the room. */
+  /** Room-hours below the temperature band a year with somebody in the room. */
   readonly coldHours: number;
 }
 

@@ -7,12 +7,12 @@ export interface DryingFigures {
   readonly run_hours_per_year: number;
   readonly kwh_per_year: number;
   readonly litres_per_year: number;
-  /** While it ran; null where it never did. */
+  /** Water a day while it ran [L/day]; null where it never did. */
   readonly litres_a_day_running: number | null;
   readonly litres_per_kwh: number | null;
   /** Water by the label, at its test condition [L/day]; null for devices whose label gives none. */
   readonly label_litres_a_day: number | null;
-  /** What is left of the label in this room. */
+  /** Water while running over that by the label; null where the label gives none. [-] */
   readonly share_of_label: number | null;
   readonly tank_empties_per_year: number;
 }

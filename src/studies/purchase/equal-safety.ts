@@ -28,9 +28,11 @@ export interface EqualSafetySetup {
   readonly raw: unknown;
   readonly device: PlanMeasures;
   readonly run: RunVariant;
-  /** As far as is tried [K], to how much [K], in how many runs. */
+  /** Greatest rise of the thermostat tried. [K] */
   readonly most?: number;
+  /** Distance to which the rise is found. [K] */
   readonly resolution?: number;
+  /** Greatest number of runs. */
   readonly mostRuns?: number;
 }
 

@@ -8,7 +8,7 @@ import { heatsByElectricity } from './mean-electricity-price.ts';
  * year: integers, which add up without a remainder.
  */
 
-/** Above 0 where the plan costs more; without purchase cost. [hundredths/year] */
+/** Bill of a plan beyond the baseline's, purchase cost left out; above 0 costs more. [hundredths/year] */
 export function extraBill(baseline: PlanMeasures, plan: PlanMeasures): number {
   const perYear = ({ money }: PlanMeasures) => money.total_per_year - money.purchase_cost_per_year;
   return cents(perYear(plan) - perYear(baseline));

@@ -20,7 +20,7 @@ export interface PurchaseSetup {
 /** How a purchase comes out. Hours are room-hours a year. */
 export interface Weighing {
   readonly verdict: Verdict;
-  /** Above 0 for "buy", below 0 otherwise: how far from turning round, in money or in hours. */
+  /** Distance from turning round, in money or in hours; above 0 for "buy", below 0 otherwise. */
   readonly standing: number;
   /** Money a year beyond the baseline, purchase cost included. */
   readonly extra: number;

@@ -3,7 +3,7 @@ import { sampledToMeans } from './sampled-to-means.ts';
 
 /** How the columns of a file move so that they mean what `Weather` says. */
 export interface TimeShift {
-  /** By how much the series starts before the first stamp. [s] */
+  /** Time by which the series starts before the first stamp. [s] */
   readonly earlier: number;
   readonly instant: (values: Float64Array) => Float64Array;
   /** Moves wind directions, which are shifted but never averaged. */

@@ -101,5 +101,5 @@ function clamp(values: Float64Array, [low, high]: readonly [number, number]) {
 
 const short = (value: number): string => String(Math.round(value * 100) / 100);
 
-/** By how much two rounded sensors may disagree in fog. [K] */
+/** Difference that two rounded sensors may show in fog. [K] */
 const DEW_ROUNDING = 1;

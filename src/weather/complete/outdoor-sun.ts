@@ -16,7 +16,7 @@ export interface OutdoorSun {
   readonly how: string;
 }
 
-/** Where and when the steps of a series lie. */
+/** Place, time and length of the steps of a series. */
 export interface StepsAt {
   readonly start: number;
   readonly step: number;

@@ -54,7 +54,7 @@ interface HumidityMeans {
   readonly mean_vapour_density_g_per_m3: number;
 }
 
-/** In kelvin-days, by three ways of counting. */
+/** Degree-days by three ways of counting. [K d] */
 interface DegreeDayFigures {
   readonly base_c: number;
   readonly heating: DegreeDayWays;

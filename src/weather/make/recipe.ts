@@ -1,11 +1,11 @@
 /** What a synthetic year is made from. Lists hold twelve normals, January first. */
 export interface WeatherRecipe {
   readonly title: string;
-  /** North positive. [deg] */
+  /** Latitude, north positive. [deg] */
   readonly latitude: number;
-  /** East positive. [deg] */
+  /** Longitude, east positive. [deg] */
   readonly longitude: number;
-  /** Above sea level. [m] */
+  /** Elevation above sea level. [m] */
   readonly elevation: number;
   readonly temperature: {
     /** Mean of the month. [°C] */
@@ -23,7 +23,7 @@ export interface WeatherRecipe {
     /** Mean of the month at 10 m. [m/s] */
     readonly mean: readonly number[];
     readonly persistence: number;
-    /** Where it mostly comes from, clockwise from north. [deg] */
+    /** Prevailing wind direction, where it comes from, clockwise from north. [deg] */
     readonly prevailing: number;
   };
   readonly sun: {

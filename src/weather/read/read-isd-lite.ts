@@ -54,7 +54,7 @@ function tenths(quantity: Quantity, cell: number, name: string, factor = 0.1): W
   return { ...wantedColumn(quantity, cell, name), convert: (value) => value * factor };
 }
 
-/** Per cent of the sky for a code. */
+/** Cloud cover of a sky code. [%] */
 function cloudOfCode(code: number): number {
   if (code <= 8) return code * 12.5;
   if (code === 9 || code >= 17) return 100; // sky hidden; overcast

@@ -15,7 +15,7 @@ export interface RowPlan {
   readonly cells: number;
   /** Time of a line [s UTC], or the end of the sentence "expected ..." where it has none. */
   readonly time: (cells: readonly string[]) => number | string;
-  /** Where the time stands, for messages. */
+  /** Number of the cell with the time, for messages. */
   readonly timeCell: number;
   /** Cells up to and with the last one that `time` reads. */
   readonly timeCells: number;

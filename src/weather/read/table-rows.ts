@@ -4,7 +4,7 @@ import { cellProblem, type TextTable } from '../text-table.ts';
 
 /** One record of a table. */
 export interface TableRow {
-  /** Where it starts, counted from 1. */
+  /** Number of the line on which the record starts, counted from 1. */
   readonly line: number;
   readonly cells: readonly string[];
 }
