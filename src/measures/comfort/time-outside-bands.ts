@@ -11,8 +11,9 @@ export interface TimeOutsideBands {
   result(room: number): {
     readonly all: BandHours;
     readonly occupied: BandHours;
-    /** Degree-hours below the temperature band; those above it follow. [K h] */
+    /** Degree-hours below the temperature band. [K h] */
     readonly degreeHoursBelow: number;
+    /** Degree-hours above the temperature band. [K h] */
     readonly degreeHoursAbove: number;
   };
 }
