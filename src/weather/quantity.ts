@@ -1,7 +1,7 @@
 import { byName, MOST_HARMFUL_FIRST } from '../species/species-lists.ts';
 import type { SpeciesName } from '../species/species-table.ts';
 
-/** What a column of an outdoor file can be. Names as the tidy CSV writes them. */
+/** What a column of an outdoor file can be. Names as the roombalance CSV writes them. */
 export type Quantity =
   | 'temperature'
   | 'relative humidity'
@@ -16,7 +16,7 @@ export type Quantity =
   | SpeciesName;
 
 export interface QuantityFacts {
-  /** Unit of the tidy CSV, and of every number after reading. */
+  /** Unit of the roombalance CSV, and of every number after reading. */
   readonly unit: string;
   /** Smallest and largest number that can be true outdoors, with room for sensors. */
   readonly range: readonly [number, number];

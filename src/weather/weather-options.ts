@@ -2,7 +2,7 @@ import type { Quantity } from './quantity.ts';
 import type { ColumnMap } from './read/column-map.ts';
 
 /** Known layouts; "columns" is any CSV described by a column map. */
-export type WeatherKind = 'tidy' | 'tmy3' | 'pvgis' | 'isd-lite' | 'columns';
+export type WeatherKind = 'own' | 'tmy3' | 'pvgis' | 'isd-lite' | 'columns';
 
 /** What the person may say beside the file; what the file itself says about its place is overruled. */
 export interface WeatherOptions {

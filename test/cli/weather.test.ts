@@ -74,7 +74,7 @@ decimal comma: true
     return `${two(1 + Math.floor(k / 24))}.01.2024 ${two(k % 24)}:00;${String(k / 10).replace('.', ',')};80;36`;
   }
 
-  test('reads a CSV by a column map and writes the tidy one, with notes aside', async () => {
+  test('reads a CSV by a column map and writes the own layout, with notes aside', async () => {
     const { io, said, files } = fakeIo({ 'log.csv': CSV, 'm.yaml': MAP });
     const args = ['weather', 'import', 'log.csv', '--map', 'm.yaml', '-o', 'tidy.csv', ...PLACE];
     const status = await main(args, io);

@@ -8,7 +8,7 @@ export interface ImportOptions extends BesideFile {
   readonly output?: string;
 }
 
-/** Write an outdoor file as tidy CSV. */
+/** Write an outdoor file as roombalance CSV. */
 export async function importFile(
   io: Io,
   path: string,

@@ -13,7 +13,7 @@ export function weatherDescribeCommand(io: Io): Command {
     )
     .argument(
       '<file>',
-      'outdoor file: tidy CSV, TMY3, PVGIS typical year, ISD-Lite, or any by --map',
+      'outdoor file: roombalance CSV, TMY3, PVGIS typical year, ISD-Lite, or any by --map',
     )
     .addOption(jsonOption());
   return addWeatherOptions(command)

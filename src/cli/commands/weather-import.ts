@@ -3,13 +3,13 @@ import type { ImportOptions } from '../actions/weather-import.ts';
 import type { Io } from '../io.ts';
 import { addWeatherOptions } from '../weather-options.ts';
 
-/** `weather import <file>`: convert an outdoor file to the tidy CSV. */
+/** `weather import <file>`: convert an outdoor file to the roombalance CSV. */
 export function weatherImportCommand(io: Io): Command {
   const command = new Command('import')
-    .summary('convert an outdoor file to the tidy CSV')
+    .summary('convert an outdoor file to the roombalance CSV')
     .description(
       'Read an outdoor file (TMY3, PVGIS typical year, ISD-Lite, or any CSV with a column map), ' +
-        'check it, fill short gaps, and write it as the tidy CSV that scenarios use.',
+        'check it, fill short gaps, and write it as the roombalance CSV that scenarios use.',
     )
     .argument('<file>', 'outdoor file')
     .option('-o, --output <file.csv>', 'write here instead of to standard output');

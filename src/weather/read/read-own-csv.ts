@@ -82,7 +82,7 @@ function wantedOf(
     } else if (!known) {
       const near = nearestName(name, QUANTITY_NAMES);
       const hint = near === null ? COLUMNS_HINT : `did you mean "${near}"?`;
-      const expected = 'a column of the tidy layout';
+      const expected = 'a column of a roombalance CSV';
       problems.push(cellProblem(table, at, { where: 'header', expected, got: `"${name}"`, hint }));
     } else if (name !== 'time' && !options.leaveOut?.includes(name as Quantity)) {
       wanted.push(wantedColumn(name as Quantity, cell, name));

@@ -16,7 +16,7 @@ import { sniffKind } from './sniff-kind.ts';
 /**
  * An outdoor series from the text of a file: read, checked, short gaps filled, in SI units.
  *
- * Layouts: the project's own tidy CSV, TMY3, PVGIS typical years, ISD-Lite, and any CSV that a column
+ * Layouts: the project's own CSV, TMY3, PVGIS typical years, ISD-Lite, and any CSV that a column
  * map describes. The layout is seen from the first lines unless the options say it.
  *
  * @param text  all of the file
@@ -45,7 +45,7 @@ export function readWeather(text: string, file: string, options: WeatherOptions 
 type Reader = (table: TextTable, options: WeatherOptions, problems: Problem[]) => RawSeries | null;
 
 const READERS: Readonly<Record<WeatherKind, Reader>> = {
-  tidy: readOwnCsv,
+  own: readOwnCsv,
   tmy3: readTmy3,
   pvgis: readPvgis,
   'isd-lite': readIsdLite,
@@ -59,5 +59,5 @@ function whole(file: string, expected: string, got: string, hint: string): Probl
 const shorten = (line: string): string => (line.length > 60 ? `${line.slice(0, 57)}...` : line);
 
 const UNPACK = 'unpack archives and export spreadsheets as CSV first';
-const LAYOUTS = 'a tidy CSV, TMY3, PVGIS typical year or ISD-Lite';
+const LAYOUTS = 'a roombalance CSV, TMY3, PVGIS typical year or ISD-Lite';
 const MAP = 'any other CSV can be read with a column map';

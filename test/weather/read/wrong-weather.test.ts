@@ -4,7 +4,7 @@ import { readWeather } from '../../../src/weather/read/read-weather.ts';
 import type { WeatherOptions } from '../../../src/weather/weather-options.ts';
 import { isoHour, tidy, tidyHours } from '../tidy-text.ts';
 
-/** Lines of the complaint about a text; the data of the tidy texts begin in line 7. */
+/** Lines of the complaint about a text; the data of these texts begin in line 7. */
 function complaints(text: string, options: WeatherOptions = {}): string[] {
   try {
     readWeather(text, 'out.csv', options);
@@ -34,7 +34,7 @@ describe('not a weather file at all', () => {
 
   test('a CSV of no known layout', () => {
     expect(complaints('when,T\n1,2\n')).toEqual([
-      'out.csv:1:1: expected a tidy CSV, TMY3, PVGIS typical year or ISD-Lite, got "when,T" ' +
+      'out.csv:1:1: expected a roombalance CSV, TMY3, PVGIS typical year or ISD-Lite, got "when,T" ' +
         '(any other CSV can be read with a column map)',
     ]);
   });
@@ -48,8 +48,8 @@ describe('the head', () => {
     ]);
     expect(complaints(text)).toEqual([
       'out.csv: columns: expected a temperature, got none',
-      'out.csv:6:6: header: expected a column of the tidy layout, got "temprature" (did you mean "temperature"?)',
-      'out.csv:6:46: header: expected a column of the tidy layout, got "rain" (known are time, temperature, ' +
+      'out.csv:6:6: header: expected a column of a roombalance CSV, got "temprature" (did you mean "temperature"?)',
+      'out.csv:6:46: header: expected a column of a roombalance CSV, got "rain" (known are time, temperature, ' +
         'relative humidity, dew point, pressure, wind speed, wind direction, global horizontal, direct normal, ' +
         'diffuse horizontal, cloud cover, pm25, tvoc, co2)',
       'out.csv:6:51: header: expected each column once, got "wind speed" a second time',
