@@ -6,6 +6,7 @@ import type { Chain } from './home.ts';
 /** Surface resistances of an element [m2 K/W], and whether its far face also stands in a room. */
 export interface Surfaces {
   readonly inner: number;
+  /** With all that resists beyond the last layer, such as ground. */
   readonly outer: number;
   /** Fit the far face as closely as the near one (partitions); otherwise only what it lets through. */
   readonly bothFaces?: boolean;
@@ -26,8 +27,7 @@ export function chainFromLayers(layers: readonly Layer[], surfaces: Surfaces): C
   requireWithin(layers.length, [1, 30], 'chainFromLayers: number of layers', 'layers');
   requireSurfaces('chainFromLayers', surfaces);
   for (const layer of layers) requireLayer(layer);
-  const cells = layers.flatMap(slices);
-  return lump(cells, fewestNodes(cells, layers, surfaces), surfaces);
+  return lumped(layers, surfaces);
 }
 
 /** Place of the mass of an element of which only U-value and heat capacity are known. */
@@ -59,17 +59,23 @@ export function chainFromUValue(
   const spread = where === 'even' || masonry >= resistance;
   const mass = massOf(arealCapacity, spread ? resistance : masonry);
   const rest = resistance - masonry;
-  if (arealCapacity < FAINT) return chainFromLayers([{ resistance }], surfaces);
-  if (spread) return chainFromLayers([mass], surfaces);
-  if (where === 'inside') return chainFromLayers([mass, { resistance: rest }], surfaces);
-  if (where === 'outside') return chainFromLayers([{ resistance: rest }, mass], surfaces);
+  if (arealCapacity < FAINT) return lumped([{ resistance }], surfaces);
+  if (spread) return lumped([mass], surfaces);
+  if (where === 'inside') return lumped([mass, { resistance: rest }], surfaces);
+  if (where === 'outside') return lumped([{ resistance: rest }, mass], surfaces);
   const half = { resistance: rest / 2 };
-  return chainFromLayers([half, mass, half], surfaces);
+  return lumped([half, mass, half], surfaces);
 }
 
 /** U-value of a chain, surfaces included. [W/(m2 K)] */
 export function chainUValue(chain: Chain): number {
   return 1 / chain.resistance.reduce((sum, r) => sum + r, 0);
+}
+
+/** The chain of layers, which need not be building materials. */
+function lumped(layers: readonly Layer[], surfaces: Surfaces): Chain {
+  const cells = layers.flatMap(slices);
+  return lump(cells, fewestNodes(cells, layers, surfaces), surfaces);
 }
 
 /** A layer in slices thin enough that it does not matter where between them a node is put. */
@@ -92,8 +98,8 @@ function massOf(capacity: number, resistance: number): Layer {
 }
 
 function requireSurfaces(who: string, { inner, outer }: Surfaces): void {
-  requireWithin(inner, SURFACE, `${who}: inner surface resistance`, 'm2 K/W');
-  requireWithin(outer, SURFACE, `${who}: outer surface resistance`, 'm2 K/W');
+  requireWithin(inner, INNER, `${who}: inner surface resistance`, 'm2 K/W');
+  requireWithin(outer, OUTER, `${who}: outer resistance`, 'm2 K/W');
 }
 
 function requireLayer(layer: Layer): void {
@@ -108,7 +114,8 @@ function requireLayer(layer: Layer): void {
 }
 
 const DAY = 86_400;
-const SURFACE = [0, 10] as const;
+const INNER = [0, 10] as const;
+const OUTER = [0, 1e6] as const; // also the ground's, under a floor that has next to no edge
 const CAPACITY = [0, 5e6] as const;
 const FAINT = 1e-3; // [J/(m2 K)] as good as no mass
 const MASONRY = { conductivity: 0.8, perCubicMetre: 1.7e6 } as const;

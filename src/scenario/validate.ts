@@ -1,8 +1,10 @@
 import { airingFindings } from './assemble/airing.ts';
+import { attempt } from './assemble/attempt.ts';
 import { buildHome } from './assemble/build-home.ts';
 import { nightHourFindings } from './assemble/build-prices.ts';
 import { createDefaults } from './assemble/defaults.ts';
 import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
+import { tooLarge } from './assemble/too-large.ts';
 import { rawFindings } from './checks/raw-findings.ts';
 import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';
 import { type Finding, findingsOf } from './unplaced-problem.ts';
@@ -24,13 +26,24 @@ export function validate(raw: unknown): Validated {
     ...rawFindings(raw),
   ];
   if (parsed.success && findings.length === 0) {
-    const nowhere = { latitude: 0, longitude: 0, elevation: 0 };
-    const defaults = createDefaults();
-    const { home, plans, findings: drawn } = buildHome(parsed.data, nowhere, defaults);
-    findings.push(...drawn, ...airingFindings(parsed.data, home.openings, plans));
-    findings.push(...ruleWindowFindings(parsed.data, home.openings, plans));
-    findings.push(...nightHourFindings(parsed.data));
+    findings.push(...builtFindings(parsed.data));
     if (findings.length === 0) return { data: parsed.data, findings: [] };
   }
   return { data: null, findings };
+}
+
+/** What only shows when the home is built. */
+function builtFindings(data: ScenarioData): Finding[] {
+  const findings = tooLarge(data);
+  if (findings.length > 0) return findings;
+  const nowhere = { latitude: 0, longitude: 0, elevation: 0 };
+  const built = attempt(() => buildHome(data, nowhere, createDefaults()), ['home'], findings);
+  if (built === null) return findings;
+  const { home, plans } = built;
+  return [
+    ...built.findings,
+    ...airingFindings(data, home.openings, plans),
+    ...ruleWindowFindings(data, home.openings, plans),
+    ...nightHourFindings(data),
+  ];
 }

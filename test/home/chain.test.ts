@@ -180,6 +180,20 @@ describe('from a U-value', () => {
     expect(chainUValue(chainFromUValue(1.8, 0, OUTER_WALL, 'inside'))).toBeCloseTo(1.8, 12);
   });
 
+  test.each([1, 100, 500, 999])(
+    'as little mass as %s J/(m2 K) is kept, on films at least',
+    (mass) => {
+      for (const uValue of [0.02, 1.8, 5.5]) {
+        const chain = chainFromUValue(uValue, mass, OUTER_WALL, 'even');
+        expect(chainUValue(chain)).toBeCloseTo(uValue, 12);
+        const kept = chain.capacity.reduce((sum, c) => sum + c, 0);
+        const films = 100 * chain.capacity.length;
+        expect(kept).toBeGreaterThanOrEqual(Math.max(mass, films) - 1e-9);
+        expect(kept).toBeLessThanOrEqual(mass + films + 1e-9);
+      }
+    },
+  );
+
   test('a U-value above what the surfaces allow is refused in words', () => {
     expect(() => chainFromUValue(6, 1e5, OUTER_WALL, 'even')).toThrow(
       /^chainFromUValue: U-value must be between 0\.01 and 5\.87\d* W\/\(m2 K\), got 6 W\/\(m2 K\)$/,

@@ -73,6 +73,17 @@ test('part of the year arrives, less under a floor without edge', () => {
   expect(groundElement({ ...FLOOR, exposedPerimeter: 5 }).damping).toBeLessThan(damping);
 });
 
+test.each([1, 23, 10_000])('a floor of %s m2 without edge loses next to nothing', (area) => {
+  const { chain, uValue, damping } = groundElement({ ...FLOOR, area, exposedPerimeter: 0 });
+  expect(chainUValue(chain)).toBeCloseTo(uValue, 10);
+  // 2 k / (pi B + d) ln(pi B / d + 1) falls to 0 as B = A / (P / 2) grows; here P is 0.1 m.
+  const [dimension, d] = [area / 0.05, 0.3 + 1.5 * (0.21 + 0.15 / 1.6)];
+  const written = ((2 * 1.5) / (Math.PI * dimension + d)) * Math.log((Math.PI * dimension) / d + 1);
+  expect(uValue).toBeCloseTo(written, 12);
+  expect(uValue * area).toBeLessThan(1); // [W/K]
+  expect(damping).toBe(0);
+});
+
 test('the ground is coldest on its day and warmest half a year later', () => {
   expect(groundTemperature(10, 6, 0.5, 40, 40)).toBe(7);
   expect(groundTemperature(10, 6, 0.5, 40 + 365.25 / 2, 40)).toBeCloseTo(13, 12);

@@ -1,10 +1,9 @@
 import { chainFromLayers, chainFromUValue } from '../../home/chain.ts';
 import type { Chain, Element, FarSide } from '../../home/home.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
-import { OutOfRange } from '../../units/require-within.ts';
 import { INNER_CAPACITY, ROOF_CAPACITY, WALL_CAPACITY } from '../presets/fabric.ts';
-import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
+import { attempt } from './attempt.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { RoomPlan } from './room-plans.ts';
 import type { ShellContext } from './shell-context.ts';
@@ -62,17 +61,4 @@ function farSide(
   }
   if ('neighbour' in to) return { to: 'neighbour', temperature: to.neighbour };
   return { to: 'room', room: plans.findIndex(({ name }) => name === to.room) };
-}
-
-function attempt<T>(build: () => T, path: Path, findings: Finding[]): T | null {
-  try {
-    return build();
-  } catch (error) {
-    if (!(error instanceof OutOfRange)) throw error;
-    const { quantity, value, range, unit } = error;
-    const [low, high] = range.map((end) => Number(end.toPrecision(4)));
-    const expected = `a ${quantity} of ${low} to ${high} ${unit}`.trimEnd();
-    findings.push({ path, expected, got: `${value} ${unit}`.trimEnd() });
-    return null;
-  }
 }

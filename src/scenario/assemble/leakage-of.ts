@@ -28,7 +28,8 @@ export function leakageOf(
   const free = defaults.number(['home', 'background vents'], data.home['background vents'], VENTS);
   const facade = exposedAreas(home, VENT_WEIGHTS);
   const whole = facade.reduce((sum, area) => sum + area, 0);
-  const vents = facade.map((area) => (free * 1e-6 * area) / whole);
+  const share = (area: number) => (whole > 0 ? area / whole : 1 / facade.length);
+  const vents = facade.map((area) => free * 1e-6 * share(area));
   const shell: LeakageShell = { volume, exposed, vents };
   const shelter = defaults.word(['site', 'shelter'], data.site?.shelter, 'suburban', COMMON);
   const top = Math.max(...plans.map(({ storey }) => storey)) + 1;

@@ -28,6 +28,7 @@ export function readYaml(text: string, file: string): YamlFile {
     version: '1.2',
     lineCounter: lines,
     prettyErrors: false,
+    logLevel: 'error', // warns nobody
     uniqueKeys: false, // keyProblems finds twins
   });
   const problems = [

@@ -1,8 +1,8 @@
-import { parseDocument } from 'yaml';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import { pointerSteps } from './json-pointer.ts';
 import type { Layer } from './layers.ts';
 import { isMapping } from './merge-patch.ts';
+import { readYaml } from './read-yaml.ts';
 
 /** One `--set /pointer=value`, read. */
 export interface Setting {
@@ -21,8 +21,9 @@ export interface Setting {
 export function readSettings(words: readonly string[]): Setting[] {
   const problems: Problem[] = [];
   const settings = words.flatMap((typed): Setting[] => {
+    const file = `--set ${typed}`;
     const refuse = (expected: string, got: string, hint = ''): [] => {
-      problems.push({ file: `--set ${typed}`, line: 0, column: 0, where: '', expected, got, hint });
+      problems.push({ file, line: 0, column: 0, where: '', expected, got, hint });
       return [];
     };
     const [whole, written] = POINTER.exec(typed) ?? [];
@@ -34,10 +35,14 @@ export function readSettings(words: readonly string[]): Setting[] {
       const got = pointer === null ? written : JSON.stringify(pointer);
       return refuse('a pointer such as /heating/setpoint', got, 'a slash in a name is written ~1');
     }
-    const value = typed.slice(whole.length);
-    const document = parseDocument(value, { version: '1.2', prettyErrors: false });
-    if (document.errors.length > 0) return refuse('a value in YAML', value);
-    return [{ words: `--set ${typed}`, steps, value: document.toJS({ maxAliasCount: 0 }) }];
+    try {
+      return [{ words: file, steps, value: readYaml(typed.slice(whole.length), file).value }];
+    } catch (error) {
+      if (!(error instanceof InputProblems)) throw error;
+      // A place within the few words of a value would tell nobody anything.
+      problems.push(...error.problems.map((each) => ({ ...each, line: 0, column: 0 })));
+      return [];
+    }
   });
   if (problems.length > 0) throw new InputProblems(problems);
   return settings;

@@ -63,8 +63,7 @@ export function readColumns(
         if (offset === null) return NO_ZONE;
         return (map.typical === true ? inTypicalYear(reading.clock) : reading.clock) - offset;
       },
-      timeCell: timeCells[0]!,
-      timeCells: Math.max(...timeCells) + 1,
+      timeCells,
       timeName: timeNames.join(' and '),
       wanted,
       decimalComma: map.decimalComma === true,

@@ -31,8 +31,7 @@ export function readIsdLite(
         const [year, month, day, hour] = cells.slice(0, 4).map(Number);
         return clockSeconds(year!, month!, day!, hour!, 0) ?? 'year, month, day and hour';
       },
-      timeCell: 0,
-      timeCells: 4,
+      timeCells: [0, 1, 2, 3],
       timeName: 'time',
       wanted: COLUMNS.filter(({ quantity }) => !options.leaveOut?.includes(quantity)),
       decimalComma: false,

@@ -44,8 +44,7 @@ export function readOwnCsv(
         if (reading === null) return iso.expected;
         return reading.ahead === null ? ZONE : reading.clock - reading.ahead;
       },
-      timeCell,
-      timeCells: timeCell + 1,
+      timeCells: [timeCell],
       timeName: 'time',
       wanted,
       decimalComma: false,

@@ -47,8 +47,7 @@ export function readPvgis(
         const at = { year: year!, month: month!, day: day!, hour: hour!, minute: minute! };
         return stampSeconds(at, typical) ?? STAMP_EXPECTED;
       },
-      timeCell: 0,
-      timeCells: 1,
+      timeCells: [0],
       timeName: 'time(UTC)',
       wanted: COLUMNS.flatMap(([quantity, name]) => {
         const cell = names.findIndex((header) => header.toLowerCase() === name.toLowerCase());

@@ -15,10 +15,8 @@ export interface RowPlan {
   readonly cells: number;
   /** Time of a line [s UTC], or the end of the sentence "expected ..." where it has none. */
   readonly time: (cells: readonly string[]) => number | string;
-  /** Number of the cell with the time, for messages. */
-  readonly timeCell: number;
-  /** Cells up to and with the last one that `time` reads. */
-  readonly timeCells: number;
+  /** Numbers of the cells that `time` reads; a wrong time stands at the first. */
+  readonly timeCells: readonly number[];
   readonly timeName: string;
   readonly wanted: readonly WantedColumn[];
   readonly decimalComma: boolean;
@@ -51,7 +49,7 @@ export function readRows(table: TextTable, plan: RowPlan, problems: Problem[]): 
   const time: number[] = [];
   const line: number[] = [];
   const rows = tableRows(table, plan.from, plan.to, problems);
-  const needed = Math.max(plan.timeCells, ...plan.wanted.map(({ cell }) => cell + 1));
+  const needed = Math.max(...[...plan.timeCells, ...plan.wanted.map(({ cell }) => cell)]) + 1;
   for (const { line: here, cells } of rows) {
     // Only the last line, where a file may be cut off, must hold more than what is wanted.
     const last = here === rows.at(-1)!.line;
@@ -62,8 +60,8 @@ export function readRows(table: TextTable, plan: RowPlan, problems: Problem[]): 
     }
     const stamp = plan.time(cells);
     if (typeof stamp === 'string') {
-      const got = quoted(cells[plan.timeCell]);
-      const at = { line: here, cell: plan.timeCell };
+      const got = quoted(plan.timeCells.map((cell) => cells[cell]).join(' '));
+      const at = { line: here, cell: plan.timeCells[0]! };
       problems.push(cellProblem(table, at, { where: plan.timeName, expected: stamp, got }));
       continue;
     }

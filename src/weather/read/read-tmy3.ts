@@ -55,8 +55,7 @@ export function readTmy3(
         const seconds = stampSeconds(at, typical);
         return seconds === null ? STAMP_EXPECTED : seconds - ahead * 3600;
       },
-      timeCell: 0,
-      timeCells: 2,
+      timeCells: [0, 1],
       timeName: 'date and time',
       wanted: wantedOf(names, options),
       decimalComma: false,

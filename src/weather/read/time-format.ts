@@ -35,10 +35,13 @@ export function clockSeconds(
   minute: number,
   second = 0,
 ): number | null {
-  if (!(hour <= 24 && minute < 60 && second < 60)) return null;
+  const parts = [year, month, day, hour, minute, second];
+  if (!parts.every((part) => Number.isInteger(part) && part >= 0)) return null;
+  if (hour > 24 || minute >= 60 || second >= 60) return null;
   if (hour === 24 && (minute > 0 || second > 0)) return null;
   const midnight = Date.UTC(year, month - 1, day);
   const date = new Date(midnight);
+  if (date.getUTCFullYear() !== year) return null; // also years below 100, which Date moves
   if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return null;
   return midnight / 1000 + hour * 3600 + minute * 60 + second;
 }
@@ -81,8 +84,8 @@ function readPattern(pattern: RegExp, parts: readonly string[], text: string): T
 function epoch(perSecond: number, name: string): TimeReader {
   return {
     read: (text) => {
-      const count = Number(text);
-      return text !== '' && Number.isFinite(count) ? { clock: count / perSecond, ahead: 0 } : null;
+      const clock = Number(text) / perSecond;
+      return text !== '' && Math.abs(clock) <= FAR ? { clock, ahead: 0 } : null;
     },
     expected: `${name} since 1970`,
   };
@@ -94,6 +97,7 @@ function groupOf(token: string): string {
 }
 
 const TOKEN = /YYYY|MM|DD|hh|mm|ss|\bA\b/g;
+const FAR = 253_402_300_799; // the end of the year 9999, as far as four digits go [s]
 const SPECIAL = /[.*+?^${}()|[\]\\]/g;
 const ISO =
   /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d)(?:[.,]\d+)?)?\s*(Z|[+-]\d\d(?::?\d\d)?)?$/i;

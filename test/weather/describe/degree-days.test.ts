@@ -341,6 +341,12 @@ describe('dailyTemperatures', () => {
     expect(east.mean[0]).toBeCloseTo(34, 12); // of the line from 22 to 46
   });
 
+  test('a series that ends before its first midnight has no day', () => {
+    const morning = { ...someWeather([3, 4, 5]), start: Date.UTC(2023, 0, 1, 10) / 1000 };
+    expect(dailyTemperatures(morning).mean).toEqual(new Float64Array(0));
+    expect(degreeDaysByMean(dailyTemperatures(morning), 15.5)).toBe(0);
+  });
+
   test('a year that closes on itself loses no day', () => {
     const weather = someWeather(new Array<number>(8760).fill(5), { longitude: 8, periodic: true });
     expect(dailyTemperatures(weather).mean.length).toBe(365);

@@ -75,3 +75,10 @@ test('says the place of what is wrong in the line as it stands', () => {
       'isd:4:31: last line: expected 10 cells, got 7 (the file looks cut off: fetch it again or delete this line)',
   );
 });
+
+test.each(['-1', '-1e400', '1e400', '1.5', '25', 'NaN'])('an hour of %s is none', (hour) => {
+  const wrong = [HOURS[0], HOURS[1], HOURS[2]!.replace('02 01 00', `02 01 ${hour}`), HOURS[3]];
+  expect(() => readWeather(wrong.join('\n'), 'isd', PLACE)).toThrow(
+    `isd:3:1: time: expected year, month, day and hour, got "2023 02 01 ${hour}"`,
+  );
+});

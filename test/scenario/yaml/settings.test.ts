@@ -1,0 +1,32 @@
+import { expect, test, vi } from 'vitest';
+import { readSettings } from '../../../src/scenario/yaml/settings.ts';
+import { problemsOf } from '../problems-of.ts';
+
+test.each([
+  ['19', 19],
+  ['', null],
+  ['[&a 1, *a]', [1, 1]],
+  ['{ from: "07:00" }', { from: '07:00' }],
+])('a value of %s', (written, value) => {
+  expect(readSettings([`/a/b=${written}`])).toEqual([
+    { words: `--set /a/b=${written}`, steps: ['a', 'b'], value },
+  ]);
+});
+
+test.each([
+  ['{[1]: 2}', 'expected keys that are text, got a key that is none'],
+  ['{a: 1, a: 2}', 'expected every key once, got "a", which stands in line 1 already'],
+  ['{__proto__: 1}', 'expected another name, got "__proto__"'],
+  ['&a [*a]', 'expected aliases (*) that end, got one that holds itself'],
+  ['*a', 'Unresolved alias'],
+  ['[1,', 'expected YAML, got "[1,", where it stops being YAML'],
+  ['['.repeat(5000), 'expected no more than 100 levels of nesting, got more in line 1'],
+])('%j is told with its words, and nothing is warned of', (written, told) => {
+  const warn = vi.spyOn(process, 'emitWarning').mockImplementation(() => {});
+  const [problem = '', ...more] = problemsOf(() => readSettings([`/a/b=${written}`]));
+  expect(problem).toContain(`--set /a/b=${written}: `);
+  expect(problem).toContain(told);
+  expect(more).toEqual([]);
+  expect(warn).not.toHaveBeenCalled();
+  warn.mockRestore();
+});
