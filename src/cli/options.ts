@@ -33,12 +33,15 @@ export function plotOption(): Option {
   ).conflicts('json');
 }
 
-/** An option that has got another name: hidden, and refused with the new one. */
+/** A former name of an option: hidden, and refused with the new name. @param flags  with an optional value */
 export function renamedOption(flags: string, now: string): Option {
   const [old = ''] = flags.split(' ');
-  return new Option(flags).hideHelp().argParser(() => {
-    throw new UsageError(`error: option '${old}' is now called '${now}'`);
-  });
+  return new Option(flags)
+    .hideHelp()
+    .preset('')
+    .argParser(() => {
+      throw new UsageError(`error: option '${old}' is now called '${now}'`);
+    });
 }
 
 /** A comma-separated list of names. */

@@ -142,10 +142,13 @@ function dailyMeans(): number[] {
   );
 }
 
-test('the option by its old name is refused with the new one', async () => {
-  expect(await run('--look', 'den')).toMatchObject({
-    status: 1,
-    out: '',
-    err: "error: option '--look' is now called '--plot'\n",
-  });
-});
+test.each([[['--look', 'den']], [['--look=den']], [['--look']]])(
+  'the option by its old name is refused with the new one: %s',
+  async (words) => {
+    expect(await run(...words)).toMatchObject({
+      status: 1,
+      out: '',
+      err: "error: option '--look' is now called '--plot'\n",
+    });
+  },
+);

@@ -138,7 +138,7 @@ function drawn(seed: number): Home {
 }
 
 /**
- * The same household with activities on the breaks of the reference and too little steam to wet a
+ * The reference household with activities on the breaks of the reference and too little steam to wet a
  * pane; everybody gives the heat of five, so that it matters where that heat goes.
  */
 function evenly(household: Household): Household {

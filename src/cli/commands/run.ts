@@ -18,7 +18,7 @@ export function runCommand(io: Io): Command {
     .option('--trace <file.csv>', 'also write hourly series here')
     .addOption(jsonOption())
     .addOption(plotOption())
-    .addOption(renamedOption('--look <room>', '--plot'))
+    .addOption(renamedOption('--look [room]', '--plot'))
     .option('--from <MM-DD>', 'first day of the picture; both left out, the coldest week')
     .option('--to <MM-DD>', 'last day of the picture')
     .addHelpText(

@@ -1,4 +1,4 @@
-/** Way the heat goes through the surface. */
+/** Direction of heat flow through a surface. */
 export type HeatFlowDirection = 'upwards' | 'horizontal' | 'downwards';
 
 /**
@@ -15,8 +15,8 @@ export function innerSurfaceResistance(direction: HeatFlowDirection): number {
 }
 
 /**
- * Resistance between an outer surface and outdoors at the conventional 4 m/s of wind, any direction. [m2 K/W]
- * Source: as above.
+ * Resistance between an outer surface and outdoors at the conventional 4 m/s of wind, any direction.
+ * [m2 K/W] Source: ISO 6946:2017, table of conventional surface resistances (from memory).
  */
 export const OUTER_SURFACE_RESISTANCE = 0.04;
 
