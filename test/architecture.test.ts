@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
+import { filesUnder, importsOf, parse, programFiles, walk } from './reference/imports.ts';
 
 // Each folder of src/ and the folders it may import from; docs/architecture.md gives the reasons.
 // "type x" allows only imports of types from x.
@@ -82,6 +83,11 @@ describe('imports go only the stated way', () => {
     const folders = [...new Set(sources.map((s) => s.folder))].filter((f) => f !== '').sort();
     expect(folders.filter((f) => MAY_IMPORT[f] === undefined)).toEqual([]);
   });
+});
+
+test('every file of src is reached from where the program begins', () => {
+  const reached = programFiles();
+  expect(sources.map((s) => s.file).filter((file) => !reached.has(file))).toEqual([]);
 });
 
 describe('only cli knows the machine it runs on', () => {
@@ -169,41 +175,6 @@ test('no page, code or test speaks of how or where it was made', () => {
 // Places on somebody's machine, and numbers of tasks.
 const NOT_HERE = /(?:^|[\s'"`(=])\/(?:root|work|tmp|Users)\/\w|\bissues? #\d|\bthis session\b/i;
 
-/** Static, dynamic and type-position imports, and re-exports, in the order of the text. */
-function importsOf(ast: ts.SourceFile): { target: string; typeOnly: boolean }[] {
-  const found: { target: string; typeOnly: boolean }[] = [];
-  const note = (target: ts.Node | undefined, typeOnly: boolean) => {
-    if (target !== undefined && ts.isStringLiteral(target))
-      found.push({ target: target.text, typeOnly });
-  };
-  walk(ast, (node) => {
-    if (ts.isImportDeclaration(node)) note(node.moduleSpecifier, onlyTypes(node.importClause));
-    if (ts.isExportDeclaration(node)) note(node.moduleSpecifier, exportsOnlyTypes(node));
-    if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument))
-      note(node.argument.literal, true);
-    if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
-      note(node.arguments[0], false);
-    }
-  });
-  return found;
-}
-
-function onlyTypes(clause: ts.ImportClause | undefined): boolean {
-  if (clause === undefined) return false;
-  if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
-  const named = clause.namedBindings;
-  if (clause.name !== undefined || named === undefined || !ts.isNamedImports(named)) return false;
-  return named.elements.every((e) => e.isTypeOnly);
-}
-
-function exportsOnlyTypes(node: ts.ExportDeclaration): boolean {
-  if (node.isTypeOnly) return true;
-  const clause = node.exportClause;
-  return (
-    clause !== undefined && ts.isNamedExports(clause) && clause.elements.every((e) => e.isTypeOnly)
-  );
-}
-
 /** Uses of the process, the clock, timers and unseeded chance. */
 function machineUses(ast: ts.SourceFile): string[] {
   const found: string[] = [];
@@ -240,24 +211,11 @@ const GLOBALS = new Set([
   ...['performance', 'setTimeout', 'setInterval', 'setImmediate', 'queueMicrotask', 'fetch'],
 ]);
 
-function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
-  visit(node);
-  ts.forEachChild(node, (child) => walk(child, visit));
-}
-
-function parse(file: string): ts.SourceFile {
-  return ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2023, true);
-}
-
 /** "engine/numerics" for that folder, otherwise the first folder under src/; '' for src/ itself. */
 function folderOf(file: string): string {
   const [, first = '', second = ''] = file.split('/');
   if (file.split('/').length <= 2) return '';
   return first === 'engine' && second === 'numerics' ? 'engine/numerics' : first;
-}
-
-function filesUnder(folder: string): string[] {
-  return filesIn(folder).filter((file) => file.endsWith('.ts'));
 }
 
 function filesIn(folder: string): string[] {
@@ -270,7 +228,8 @@ function filesIn(folder: string): string[] {
 
 /**
  * Every folder of the repository with something kept in it, except what is made or fetched. Folders
- * of test/ that mirror one of src/ need no name of their own.
+ * of test/ that mirror one of src/ or of test/reference/ need no name of their own, nor do the
+ * subjects of test/reference/physics/.
  */
 function foldersThatCount(): string[] {
   const ignored = readFileSync('.gitignore', 'utf8').split('\n');
@@ -282,6 +241,8 @@ function foldersThatCount(): string[] {
     const parts = file.split('/').slice(0, -1);
     return parts.map((_, k) => join(...parts.slice(0, k + 1)));
   });
-  const mirrors = (folder: string) => folders.includes(folder.replace(/^test\//, 'src/'));
+  const mirrors = (folder: string) =>
+    folder.startsWith('test/reference/physics/') ||
+    ['src/', 'test/reference/'].some((root) => folders.includes(folder.replace('test/', root)));
   return [...new Set(folders)].filter((f) => !f.startsWith('test/') || !mirrors(f)).sort();
 }

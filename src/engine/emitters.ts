@@ -1,3 +1,4 @@
+import { outputAtExcess } from '../physics/heating/radiator-output.ts';
 import type { Model } from './model.ts';
 import { EMITTER, ROOM } from './state-layout.ts';
 
@@ -143,7 +144,7 @@ function fullOutput(emitters: Float64Array, at: number, excess: number): number 
   const exponent = emitters[at + EXPONENT]!;
   const away = excess / emitters[at + KNOWN_EXCESS]! - 1;
   if (away > -NEAR && away < NEAR) return emitters[at + KNOWN]! * (1 + exponent * away);
-  const output = rated * (excess / ratedExcess) ** exponent; // EN 442
+  const output = outputAtExcess(rated, ratedExcess, exponent, excess);
   emitters[at + KNOWN] = output;
   emitters[at + KNOWN_EXCESS] = excess;
   return output;

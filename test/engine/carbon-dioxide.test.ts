@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Activity, Household, Person } from '../../src/control/household.ts';
 import type { Home } from '../../src/home/home.ts';
-import { airChangesFromDecay } from '../../src/physics/air-quality/concentration.ts';
 import { compare } from '../reference/compare.ts';
+import { airChangesFromDecay } from '../reference/physics/air-quality/concentration.ts';
 import { bareHome, bareRoom, madeWeather, quietHousehold } from './homes.ts';
 import { last, recordRun, runInput } from './record-run.ts';
 

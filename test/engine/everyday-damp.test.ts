@@ -10,13 +10,13 @@ import {
 import { relativeHumidity } from '../../src/physics/moist-air/relative-humidity.ts';
 import { saturationPressureOverWater } from '../../src/physics/moist-air/saturation-pressure.ts';
 import { vapourDensity } from '../../src/physics/moist-air/vapour-density.ts';
-import { heatPerLitreAired } from '../../src/physics/moisture/heat-per-litre-aired.ts';
 import {
   surfaceRelativeHumidity,
   surfaceTemperature,
 } from '../../src/physics/moisture/surface-humidity.ts';
 import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import { type Comparison, compare } from '../reference/compare.ts';
+import { heatPerLitreAired } from '../reference/physics/moisture/heat-per-litre-aired.ts';
 import {
   always,
   bareHome,

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { WeekSchedule } from '../../src/control/household.ts';
 import type { Home } from '../../src/home/home.ts';
-import { setbackSaving } from '../../src/physics/heating/setback-saving.ts';
-import { warmUpTime } from '../../src/physics/heating/warm-up-time.ts';
 import { compare } from '../reference/compare.ts';
+import { setbackSaving } from '../reference/physics/heating/setback-saving.ts';
+import { warmUpTime } from '../reference/physics/heating/warm-up-time.ts';
 import { always, madeWeather, quietHousehold } from './homes.ts';
 import { LUMPED_LOSS, lumpedRoom } from './lumped-room.ts';
 import { last, type Recording, recordRun, runInput, total } from './record-run.ts';

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { type Automation, noAutomation } from '../../src/control/automation.ts';
 import type { Activity } from '../../src/control/household.ts';
 import type { Home } from '../../src/home/home.ts';
-import { airChangesFromDecay } from '../../src/physics/air-quality/concentration.ts';
 import { compare } from '../reference/compare.ts';
+import { airChangesFromDecay } from '../reference/physics/air-quality/concentration.ts';
 import { bareHome, bareRoom, madeWeather, quietHousehold, runAlways } from './homes.ts';
 import { last, recordRun, runInput } from './record-run.ts';
 

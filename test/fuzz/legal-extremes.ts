@@ -1,10 +1,10 @@
 import { stringify } from 'yaml';
-import { scenarioJsonSchema } from '../../src/scenario/model/json-schema.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { scenarioJsonSchema } from '../reference/scenario-json-schema.ts';
 import type { Chooser } from './chooser.ts';
 import { legalValue, type Schema } from './from-schema.ts';
 import type { Target } from './targets.ts';

@@ -4,7 +4,6 @@ import type { Household } from '../../src/control/household.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Home } from '../../src/home/home.ts';
 import { createMeasures } from '../../src/measures/create-measures.ts';
-import { heatPerLitreAired } from '../../src/physics/moisture/heat-per-litre-aired.ts';
 import { JOULES_PER_KWH } from '../../src/units/joules-per-kwh.ts';
 import {
   always,
@@ -17,6 +16,7 @@ import {
 } from '../engine/homes.ts';
 import { recordRun, runInput } from '../engine/record-run.ts';
 import { compare } from '../reference/compare.ts';
+import { heatPerLitreAired } from '../reference/physics/moisture/heat-per-litre-aired.ts';
 import { setup } from './hand-made.ts';
 
 const EVERY_DAY = 0b1111111;

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { AGES } from '../../src/scenario/model/building.ts';
-import { scenarioJsonSchema } from '../../src/scenario/model/json-schema.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { scenarioJsonSchema } from '../reference/scenario-json-schema.ts';
 
 const PAGE = readFileSync('docs/scenario.md', 'utf8');
 

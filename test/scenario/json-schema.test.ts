@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { scenarioJsonSchema } from '../../src/scenario/model/json-schema.ts';
+import { scenarioJsonSchema } from '../reference/scenario-json-schema.ts';
 
 const FILE = 'docs/scenario.schema.json';
 

@@ -88,7 +88,7 @@ async function load() {
   return {
     ...(await import('../../src/scenario/read-scenario.ts')),
     ...(await import('../../src/scenario/prepare-plan.ts')),
-    ...(await import('../../src/scenario/model/json-schema.ts')),
+    ...(await import('../reference/scenario-json-schema.ts')),
     ...(await import('../../src/scenario/edits/input-kinds.ts')),
     ...(await import('../../src/studies/run-plan.ts')),
     ...(await import('../../src/report/trace-csv.ts')),

@@ -28,7 +28,25 @@ export function radiatorOutput(
   if (ratedExcess === 0) return ratedPower;
   requireWithin(exponent, EXPONENTS, 'radiatorOutput: exponent', '');
   requireWithin(excess, ANY_EXCESS, 'radiatorOutput: excess', 'K');
-  return excess <= 0 ? 0 : ratedPower * (excess / ratedExcess) ** exponent;
+  return excess <= 0 ? 0 : outputAtExcess(ratedPower, ratedExcess, exponent, excess);
+}
+
+/**
+ * radiatorOutput for the step loop: water warmer than the room, nothing checked.
+ *
+ * @param ratedPower  [W]
+ * @param ratedExcess  [K], above 0
+ * @param exponent  [-]
+ * @param excess  [K], above 0
+ * @returns output [W]
+ */
+export function outputAtExcess(
+  ratedPower: number,
+  ratedExcess: number,
+  exponent: number,
+  excess: number,
+): number {
+  return ratedPower * (excess / ratedExcess) ** exponent;
 }
 
 /**

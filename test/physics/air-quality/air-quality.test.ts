@@ -1,20 +1,20 @@
 import { describe, expect, test } from 'vitest';
+import { compare } from '../../reference/compare.ts';
 import {
   basalMetabolicRate,
   carbonDioxidePerPerson,
-} from '../../../src/physics/air-quality/carbon-dioxide-per-person.ts';
+} from '../../reference/physics/air-quality/carbon-dioxide-per-person.ts';
 import {
   airChangesFromDecay,
   concentrationAfter,
   type MixedRoom,
   steadyConcentration,
-} from '../../../src/physics/air-quality/concentration.ts';
-import { infiltrationFactor } from '../../../src/physics/air-quality/infiltration-factor.ts';
+} from '../../reference/physics/air-quality/concentration.ts';
+import { infiltrationFactor } from '../../reference/physics/air-quality/infiltration-factor.ts';
 import {
   cleanAirDeliveryRate,
   shareLeftByPurifier,
-} from '../../../src/physics/air-quality/purifier.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/air-quality/purifier.ts';
 
 const TOPIC = 'Air quality';
 const NAN = Number.NaN;

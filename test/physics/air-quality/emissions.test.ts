@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { steadyConcentration } from '../../../src/physics/air-quality/concentration.ts';
 import { decayingSource } from '../../../src/physics/air-quality/decaying-source.ts';
+import { compare, compareBand } from '../../reference/compare.ts';
+import { steadyConcentration } from '../../reference/physics/air-quality/concentration.ts';
 import {
   type EmissionRange,
   PAINT,
@@ -8,9 +9,8 @@ import {
   PARTICLE_RATES,
   VAPOUR_EVENTS,
   VAPOUR_RATES,
-} from '../../../src/physics/air-quality/emission-ranges.ts';
-import { cleanAirOfFilter } from '../../../src/physics/air-quality/purifier.ts';
-import { compare, compareBand } from '../../reference/compare.ts';
+} from '../../reference/physics/air-quality/emission-ranges.ts';
+import { cleanAirOfFilter } from '../../reference/physics/air-quality/purifier.ts';
 
 const TOPIC = 'Air quality';
 const NAN = Number.NaN;

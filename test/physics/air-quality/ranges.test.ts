@@ -1,19 +1,19 @@
+import { decayingSource } from '../../../src/physics/air-quality/decaying-source.ts';
 import {
   basalMetabolicRate,
   carbonDioxidePerPerson,
-} from '../../../src/physics/air-quality/carbon-dioxide-per-person.ts';
+} from '../../reference/physics/air-quality/carbon-dioxide-per-person.ts';
 import {
   airChangesFromDecay,
   concentrationAfter,
   steadyConcentration,
-} from '../../../src/physics/air-quality/concentration.ts';
-import { decayingSource } from '../../../src/physics/air-quality/decaying-source.ts';
-import { infiltrationFactor } from '../../../src/physics/air-quality/infiltration-factor.ts';
+} from '../../reference/physics/air-quality/concentration.ts';
+import { infiltrationFactor } from '../../reference/physics/air-quality/infiltration-factor.ts';
 import {
   cleanAirDeliveryRate,
   cleanAirOfFilter,
   shareLeftByPurifier,
-} from '../../../src/physics/air-quality/purifier.ts';
+} from '../../reference/physics/air-quality/purifier.ts';
 import { testRanges } from '../test-ranges.ts';
 
 const ROOM = { outdoor: 400, source: 1, flow: 0.01, volume: 30 };

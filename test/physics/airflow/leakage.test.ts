@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { ach } from '../../../src/physics/airflow/air-changes.ts';
 import {
   ach50FromLeakageArea,
   infiltrationByAch50Over20,
@@ -7,12 +6,13 @@ import {
 } from '../../../src/physics/airflow/blower-door.ts';
 import { leakageCoefficients } from '../../../src/physics/airflow/leakage-coefficients.ts';
 import { leakageFlow } from '../../../src/physics/airflow/leakage-flow.ts';
+import { compare, compareBand } from '../../reference/compare.ts';
+import { ach } from '../../reference/physics/airflow/air-changes.ts';
 import {
   stackCoefficient,
   stackFactor,
   windFactor,
-} from '../../../src/physics/airflow/sherman-grimsrud.ts';
-import { compare, compareBand } from '../../reference/compare.ts';
+} from '../../reference/physics/airflow/sherman-grimsrud.ts';
 
 const TOPIC = 'Infiltration';
 const BASIC = 'ASHRAE Fundamentals ch. 16, basic model';

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { ach, renewalTime } from '../../../src/physics/airflow/air-changes.ts';
-import { combineUnbalanced } from '../../../src/physics/airflow/combine-unbalanced.ts';
 import { doorwayExchange } from '../../../src/physics/airflow/doorway-exchange.ts';
 import { singleSidedAiring } from '../../../src/physics/airflow/single-sided-airing.ts';
+import { compare, compareBand } from '../../reference/compare.ts';
+import { ach, renewalTime } from '../../reference/physics/airflow/air-changes.ts';
+import { combineUnbalanced } from '../../reference/physics/airflow/combine-unbalanced.ts';
 import {
   singleSidedStackFlow,
   singleSidedWindFlow,
-} from '../../../src/physics/airflow/single-sided-orifice.ts';
-import { compare, compareBand } from '../../reference/compare.ts';
+} from '../../reference/physics/airflow/single-sided-orifice.ts';
 
 const TOPIC = 'Airing';
 const NAN = Number.NaN;

@@ -1,24 +1,24 @@
-import { ach, renewalTime } from '../../../src/physics/airflow/air-changes.ts';
 import {
   ach50FromLeakageArea,
   infiltrationByAch50Over20,
   leakageAreaFromAch50,
 } from '../../../src/physics/airflow/blower-door.ts';
-import { combineUnbalanced } from '../../../src/physics/airflow/combine-unbalanced.ts';
 import { crossFlow } from '../../../src/physics/airflow/cross-flow.ts';
 import { doorwayExchange } from '../../../src/physics/airflow/doorway-exchange.ts';
 import { leakageCoefficients } from '../../../src/physics/airflow/leakage-coefficients.ts';
 import { leakageFlow } from '../../../src/physics/airflow/leakage-flow.ts';
+import { singleSidedAiring } from '../../../src/physics/airflow/single-sided-airing.ts';
+import { ach, renewalTime } from '../../reference/physics/airflow/air-changes.ts';
+import { combineUnbalanced } from '../../reference/physics/airflow/combine-unbalanced.ts';
 import {
   stackCoefficient,
   stackFactor,
   windFactor,
-} from '../../../src/physics/airflow/sherman-grimsrud.ts';
-import { singleSidedAiring } from '../../../src/physics/airflow/single-sided-airing.ts';
+} from '../../reference/physics/airflow/sherman-grimsrud.ts';
 import {
   singleSidedStackFlow,
   singleSidedWindFlow,
-} from '../../../src/physics/airflow/single-sided-orifice.ts';
+} from '../../reference/physics/airflow/single-sided-orifice.ts';
 import { testRanges } from '../test-ranges.ts';
 
 const LEAKS = { area: 0.05, stack: 1.5e-4, wind: 1e-4 };

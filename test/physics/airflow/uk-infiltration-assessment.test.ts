@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { compare } from '../../reference/compare.ts';
 import {
   type UkDwelling,
   ukInfiltrationAssessment,
-} from '../../../src/physics/airflow/uk-infiltration-assessment.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/airflow/uk-infiltration-assessment.ts';
 
 const BUILT: UkDwelling = {
   volume: 250,

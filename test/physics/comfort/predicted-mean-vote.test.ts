@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
+import { compare } from '../../reference/compare.ts';
 import {
   predictedMeanVote,
   predictedPercentageDissatisfied,
-} from '../../../src/physics/comfort/predicted-mean-vote.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/comfort/predicted-mean-vote.ts';
 
 test.each([
   [22, 22, 0.1, 60, 1.2, 0.5, -0.75, 17],

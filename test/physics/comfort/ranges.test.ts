@@ -1,12 +1,12 @@
 import {
   adaptiveComfort,
   runningMeanOutdoor,
-} from '../../../src/physics/comfort/adaptive-comfort.ts';
-import { longTermComfort } from '../../../src/physics/comfort/long-term-comfort.ts';
+} from '../../reference/physics/comfort/adaptive-comfort.ts';
+import { longTermComfort } from '../../reference/physics/comfort/long-term-comfort.ts';
 import {
   predictedMeanVote,
   predictedPercentageDissatisfied,
-} from '../../../src/physics/comfort/predicted-mean-vote.ts';
+} from '../../reference/physics/comfort/predicted-mean-vote.ts';
 import { testRanges } from '../test-ranges.ts';
 
 const CLIMATE = {

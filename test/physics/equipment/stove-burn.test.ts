@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { stoveHeat, stoveHeatOver, woodRate } from '../../../src/physics/equipment/stove-burn.ts';
-import { woodEnergy } from '../../../src/physics/equipment/wood-energy.ts';
 import { compare, compareBand } from '../../reference/compare.ts';
+import { woodEnergy } from '../../reference/physics/equipment/wood-energy.ts';
 
 const NAN = Number.NaN;
 const TOPIC = 'Wood stoves';

@@ -9,8 +9,8 @@ import {
   matrixOfLayer,
   matrixOfResistance,
 } from '../../../src/physics/heat/transfer-matrix.ts';
-import { penetrationDepth } from '../../../src/physics/moisture/penetration-depth.ts';
 import { compare } from '../../reference/compare.ts';
+import { penetrationDepth } from '../../reference/physics/moisture/penetration-depth.ts';
 
 const DAY = 86_400;
 const YEAR = 365.25 * DAY;

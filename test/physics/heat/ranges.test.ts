@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { skyLoss } from '../../../src/physics/heat/sol-air-temperature.ts';
-import { uValue } from '../../../src/physics/heat/u-value.ts';
+import { uValue } from '../../reference/physics/heat/u-value.ts';
 import { testRanges } from '../test-ranges.ts';
 
 testRanges([

@@ -3,8 +3,8 @@ import {
   innerSurfaceResistance,
   OUTER_SURFACE_RESISTANCE,
 } from '../../../src/physics/heat/surface-resistance.ts';
-import { uValue } from '../../../src/physics/heat/u-value.ts';
 import { compare } from '../../reference/compare.ts';
+import { uValue } from '../../reference/physics/heat/u-value.ts';
 
 test('two components in series', () => {
   compare({

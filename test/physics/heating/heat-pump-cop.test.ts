@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { compare, compareBand } from '../../reference/compare.ts';
 import {
   HOME_QUALITY,
   heatPumpCop,
   MACHINE_QUALITY,
-} from '../../../src/physics/heating/heat-pump-cop.ts';
-import { idealHeatingCop } from '../../../src/physics/heating/ideal-heating-cop.ts';
-import { compare, compareBand } from '../../reference/compare.ts';
+} from '../../reference/physics/heating/heat-pump-cop.ts';
+import { idealHeatingCop } from '../../reference/physics/heating/ideal-heating-cop.ts';
 
 const TOPIC = 'Heating';
 const NAN = Number.NaN;

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { idealHeatingCop } from '../../../src/physics/heating/ideal-heating-cop.ts';
 import { radiatorExcess, radiatorOutput } from '../../../src/physics/heating/radiator-output.ts';
-import { type Setback, setbackSaving } from '../../../src/physics/heating/setback-saving.ts';
-import { setpointSaving } from '../../../src/physics/heating/setpoint-saving.ts';
-import { utilisationFactor } from '../../../src/physics/heating/utilisation-factor.ts';
-import { warmUpTime } from '../../../src/physics/heating/warm-up-time.ts';
 import { compare, compareBand } from '../../reference/compare.ts';
+import { idealHeatingCop } from '../../reference/physics/heating/ideal-heating-cop.ts';
+import { type Setback, setbackSaving } from '../../reference/physics/heating/setback-saving.ts';
+import { setpointSaving } from '../../reference/physics/heating/setpoint-saving.ts';
+import { utilisationFactor } from '../../reference/physics/heating/utilisation-factor.ts';
+import { warmUpTime } from '../../reference/physics/heating/warm-up-time.ts';
 
 const TOPIC = 'Heating';
 const NAN = Number.NaN;

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { compare } from '../../reference/compare.ts';
 import {
   coolingTime,
   offPeriodReduction,
   unheatedTemperature,
-} from '../../../src/physics/heating/off-period.ts';
-import { timeConstant } from '../../../src/physics/heating/warm-up-time.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/heating/off-period.ts';
+import { timeConstant } from '../../reference/physics/heating/warm-up-time.ts';
 
 describe('the off periods of the UK assessment', () => {
   const tau = timeConstant(250e3 * 88, 322);

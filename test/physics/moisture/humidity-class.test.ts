@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { relativeHumidity } from '../../../src/physics/moist-air/relative-humidity.ts';
 import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { humidityClass, humidityClassLimit } from '../../../src/physics/moisture/humidity-class.ts';
-import { temperatureFactorNeeded } from '../../../src/physics/moisture/temperature-factor-needed.ts';
 import { compare } from '../../reference/compare.ts';
+import { temperatureFactorNeeded } from '../../reference/physics/moisture/temperature-factor-needed.ts';
 
 describe.each([
   [1, 270, 2, 35.1, 0.367],

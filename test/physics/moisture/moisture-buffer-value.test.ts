@@ -4,11 +4,11 @@ import {
   moistureBufferValue,
   moistureEffusivity,
 } from '../../../src/physics/moisture/moisture-buffer-value.ts';
+import { compare } from '../../reference/compare.ts';
 import {
   moistureDiffusivity,
   penetrationDepth,
-} from '../../../src/physics/moisture/penetration-depth.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/moisture/penetration-depth.ts';
 
 const DAY = 86_400;
 

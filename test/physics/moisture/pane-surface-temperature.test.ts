@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { dewPoint } from '../../../src/physics/moist-air/dew-point.ts';
 import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
+import { compare } from '../../reference/compare.ts';
 import {
   outdoorAtFirstCondensation,
   paneSurfaceTemperature,
-} from '../../../src/physics/moisture/pane-surface-temperature.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/moisture/pane-surface-temperature.ts';
 
 const dew = (temperature: number, humidity: number): number =>
   dewPoint((humidity / 100) * saturationPressure(temperature));

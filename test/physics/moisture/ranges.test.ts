@@ -1,15 +1,15 @@
-import { heatPerLitreAired } from '../../../src/physics/moisture/heat-per-litre-aired.ts';
 import { humidityClass, humidityClassLimit } from '../../../src/physics/moisture/humidity-class.ts';
 import {
   materialEffusivity,
   moistureBufferValue,
   moistureEffusivity,
 } from '../../../src/physics/moisture/moisture-buffer-value.ts';
+import { heatPerLitreAired } from '../../reference/physics/moisture/heat-per-litre-aired.ts';
 import {
   moistureDiffusivity,
   penetrationDepth,
-} from '../../../src/physics/moisture/penetration-depth.ts';
-import { surfaceTemperatureNeeded } from '../../../src/physics/moisture/temperature-factor-needed.ts';
+} from '../../reference/physics/moisture/penetration-depth.ts';
+import { surfaceTemperatureNeeded } from '../../reference/physics/moisture/temperature-factor-needed.ts';
 import { testRanges } from '../test-ranges.ts';
 
 const EFFUSIVITY = 'kg/(m2 Pa s^0.5)';

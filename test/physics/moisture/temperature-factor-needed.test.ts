@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
+import { compare } from '../../reference/compare.ts';
 import {
   surfaceTemperatureNeeded,
   temperatureFactorNeeded,
-} from '../../../src/physics/moisture/temperature-factor-needed.ts';
-import { compare } from '../../reference/compare.ts';
+} from '../../reference/physics/moisture/temperature-factor-needed.ts';
 
 test('the worked January of the humidity standard', () => {
   const outside = 0.92 * saturationPressure(2.8);

@@ -4,9 +4,9 @@ import {
   extraterrestrialNormal,
 } from '../../../src/physics/sun/extraterrestrial.ts';
 import { globalFromCloud } from '../../../src/physics/sun/global-from-cloud.ts';
-import { refraction } from '../../../src/physics/sun/refraction.ts';
 import { diffuseShareErbs, splitGlobalErbs } from '../../../src/physics/sun/split-global-erbs.ts';
 import { sunPosition } from '../../../src/physics/sun/sun-position.ts';
+import { refraction } from '../../reference/physics/sun/refraction.ts';
 import { testRanges } from '../test-ranges.ts';
 
 /** Begin of 1950 and of 2101. [s UTC] */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { refraction } from '../../../src/physics/sun/refraction.ts';
 import { compare } from '../../reference/compare.ts';
+import { refraction } from '../../reference/physics/sun/refraction.ts';
 
 test('the horizon is lifted by half a degree', () => {
   compare({

@@ -2,7 +2,6 @@ import { getSpa } from 'nrel-spa';
 import { getPosition } from 'suncalc';
 import { expect, test } from 'vitest';
 import { declinationOfDay } from '../../../src/physics/sun/extraterrestrial.ts';
-import { refraction } from '../../../src/physics/sun/refraction.ts';
 import { equationOfTime, solarDeclination } from '../../../src/physics/sun/solar-coordinates.ts';
 import {
   solarAzimuth,
@@ -11,6 +10,7 @@ import {
   sunsetHourAngle,
 } from '../../../src/physics/sun/sun-position.ts';
 import { compare } from '../../reference/compare.ts';
+import { refraction } from '../../reference/physics/sun/refraction.ts';
 
 const TOPIC = 'Sun';
 const DEGREE = Math.PI / 180;

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { Prices } from '../../../src/home/prices.ts';
 import { purchaseCostPerYear } from '../../../src/measures/energy/purchase-cost-per-year.ts';
 import type { DeviceMeasures, PlanMeasures } from '../../../src/measures/plan-measures.ts';
-import { dehumidifierHeatPerLitre } from '../../../src/physics/equipment/dehumidifier-heat.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { labelOf } from '../../../src/studies/purchase/drying-figures.ts';
@@ -13,6 +12,7 @@ import {
 } from '../../../src/studies/purchase/purchase-sum.ts';
 import { rounded } from '../../../src/studies/rounded.ts';
 import { compare } from '../../reference/compare.ts';
+import { dehumidifierHeatPerLitre } from '../../reference/physics/equipment/dehumidifier-heat.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
 import { somePlan } from '../some-plan.ts';
 

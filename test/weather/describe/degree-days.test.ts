@@ -8,8 +8,8 @@ import {
 } from '../../../src/weather/describe/degree-days-by-max-min.ts';
 import { degreeDaysByMean } from '../../../src/weather/describe/degree-days-by-mean.ts';
 import { degreeDaysHourly } from '../../../src/weather/describe/degree-days-hourly.ts';
-import { hitchinDegreeDays } from '../../../src/weather/describe/hitchin-degree-days.ts';
 import { compare } from '../../reference/compare.ts';
+import { hitchinDegreeDays } from '../../reference/hitchin-degree-days.ts';
 import { someWeather } from '../some-weather.ts';
 
 const TOPIC = 'Degree-days';
