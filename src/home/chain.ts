@@ -74,8 +74,14 @@ export function chainUValue(chain: Chain): number {
 
 /** The chain of layers, which need not be building materials. */
 function lumped(layers: readonly Layer[], surfaces: Surfaces): Chain {
+  const key = JSON.stringify([layers, surfaces]);
+  const before = known.get(key);
+  if (before !== undefined) return before;
   const cells = layers.flatMap(slices);
-  return lump(cells, fewestNodes(cells, layers, surfaces), surfaces);
+  const chain = lump(cells, fewestNodes(cells, layers, surfaces), surfaces);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, chain);
+  return chain;
 }
 
 /** A layer in slices thin enough that it does not matter where between them a node is put. */
@@ -113,6 +119,9 @@ function requireLayer(layer: Layer): void {
   requireWithin(layer.specificHeat, [100, 10_000], 'chainFromLayers: specific heat', 'J/(kg K)');
 }
 
+/** Chains by what they stand for: the plans of a home have most of their walls in common. */
+const known = new Map<string, Chain>();
+const MOST_KNOWN = 1000;
 const DAY = 86_400;
 const INNER = [0, 10] as const;
 const OUTER = [0, 1e6] as const; // also the ground's, under a floor that has next to no edge

@@ -1,9 +1,8 @@
-import type { Fuel, Site } from '../home/home.ts';
+import type { Fuel } from '../home/home.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { nearestName } from '../units/nearest-name.ts';
 import { COMMON } from '../units/preset.ts';
 import { InputProblems } from '../units/problem.ts';
-import { readWeather } from '../weather/read/read-weather.ts';
 import { activityData } from './assemble/activities.ts';
 import { buildAutomation } from './assemble/build-automation.ts';
 import { type BuiltHome, buildHome } from './assemble/build-home.ts';
@@ -12,6 +11,7 @@ import { buildPrices, priceFileFindings } from './assemble/build-prices.ts';
 import { createDefaults, type Defaults } from './assemble/defaults.ts';
 import { infantRooms, peopleData } from './assemble/people.ts';
 import { mouldClasses, roomBands } from './assemble/room-bands.ts';
+import { type Place, sitePlace } from './assemble/site-place.ts';
 import { cautionsOf } from './cautions.ts';
 import { planLayers } from './check-plan.ts';
 import { clockChangeRemarks } from './clock-changes.ts';
@@ -57,7 +57,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   if (fixed.length + missing.length > 0) throw refuse([...fixed, ...missing]);
 
   const defaults = createDefaults();
-  const place = placeOf(data, choice.files, defaults, refuse);
+  const place = sitePlace(data, choice.files, defaults, refuse);
   const clock = clockOf(data, place, defaults);
   const built = buildHome(data, place, defaults);
   const people = peopleData(data, defaults);
@@ -119,41 +119,6 @@ function fixedFindings(settings: readonly Setting[]): Finding[] {
     }));
 }
 
-type Place = Pick<Site, 'latitude' | 'longitude' | 'elevation'>;
-
-/** Where the home stands; the weather's own place where the scenario does not say. */
-function placeOf(
-  data: ScenarioData,
-  files: ReadonlyMap<string, string>,
-  defaults: Defaults,
-  refuse: (found: readonly Finding[]) => InputProblems,
-): Place {
-  const { latitude, longitude, elevation } = data.site ?? {};
-  if (latitude !== undefined && longitude !== undefined && elevation !== undefined) {
-    return { latitude, longitude, elevation };
-  }
-  const text = files.get(data.weather);
-  if (text === undefined) {
-    const expected = 'latitude, longitude and elevation, or the weather file to take them from';
-    throw refuse([{ path: ['site'], expected }]);
-  }
-  const weather = readWeather(text, data.weather);
-  const number = (key: keyof Place, given: number | undefined) => {
-    const value = weather[key];
-    return defaults.number(['site', key], given, {
-      value,
-      low: value,
-      high: value,
-      source: STATION,
-    });
-  };
-  return {
-    latitude: number('latitude', latitude),
-    longitude: number('longitude', longitude),
-    elevation: number('elevation', elevation),
-  };
-}
-
 function clockOf(data: ScenarioData, place: Place, defaults: Defaults): LocalClock {
   const zone = data.site?.timezone;
   const known = zone === undefined ? null : zoneClock(zone);
@@ -176,4 +141,3 @@ function purchasesOf(scenario: Scenario, names: readonly string[]): PreparedPlan
 
 const READ_BEFORE = ['invented', 'weather', 'doubts', 'plans'];
 const STEP = 10; // [min]
-const STATION = 'the place of the weather file';

@@ -202,6 +202,14 @@ describe('from a U-value', () => {
   });
 });
 
+test('the chain of a wall is the same each time, and another between other surfaces', () => {
+  const wall = chainFromLayers([plaster, brick], OUTER_WALL);
+  expect(chainFromLayers([plaster, { ...brick }], { ...OUTER_WALL })).toEqual(wall);
+  const sheltered = chainFromLayers([plaster, brick], { ...OUTER_WALL, outer: 0.13 });
+  expect(sheltered.resistance.at(-1)).toBe(0.13);
+  expect(chainFromLayers([plaster, brick], OUTER_WALL).resistance.at(-1)).toBe(0.04);
+});
+
 test('layers no builder has are refused in words', () => {
   expect(() => chainFromLayers([], OUTER_WALL)).toThrow(
     'chainFromLayers: number of layers must be between 1 and 30 layers, got 0 layers',

@@ -409,14 +409,33 @@ describe('prices', () => {
   });
 });
 
-test('the place of the weather file is taken where the scenario gives none', () => {
-  expect(
-    problemsOf(() =>
-      prepared('title: T\nweather: w.csv\nhome: { rooms: { den: { floor area: 9 } } }'),
-    ),
-  ).toEqual([
-    'h.yaml:1:1: site: expected latitude, longitude and elevation, or the weather file to take them from, got nothing',
-  ]);
+describe('the place of the weather file is taken where the scenario gives none', () => {
+  const text = 'title: T\nweather: w.csv\nhome: { rooms: { den: { floor area: 9 } } }';
+  const weather = (latitude: number) => `# title: Made up
+# latitude: ${latitude}
+# longitude: -1.9
+# elevation: 35
+time,temperature,relative humidity,wind speed
+${['10', '11', '12'].map((hour) => `2023-06-01T${hour}:00Z,14,70,3`).join('\n')}
+`;
+  const latitudeOf = (plan: ReturnType<typeof prepared>) =>
+    plan.assumed.find(({ path }) => path === '/site/latitude')?.value;
+
+  test('for every plan, also when the file is exchanged', () => {
+    const scenario = readScenario(text, 'h.yaml');
+    const files = new Map([['w.csv', weather(54.2)]]);
+    const choice = { plan: null, set: [], files };
+    expect(latitudeOf(preparePlan(scenario, choice))).toBe(54.2);
+    expect(latitudeOf(preparePlan(scenario, choice))).toBe(54.2);
+    files.set('w.csv', weather(-37));
+    expect(latitudeOf(preparePlan(scenario, choice))).toBe(-37);
+  });
+
+  test('and asked for where there is no such file', () => {
+    const asked =
+      'h.yaml:1:1: site: expected latitude, longitude and elevation, or the weather file to take them from, got nothing';
+    expect(problemsOf(() => prepared(text))).toEqual([asked]);
+  });
 });
 
 test('the same scenario gives the same plan, key for key', () => {
