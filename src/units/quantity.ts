@@ -83,7 +83,7 @@ function plainUnit(text: string): string {
 
 function meaning(unit: string): UnitMeaning | null {
   const bare = plainUnit(unit);
-  const known = SPELLINGS[bare] ?? bare;
+  const known = Object.hasOwn(SPELLINGS, bare) ? SPELLINGS[bare]! : bare;
   const found = Object.hasOwn(UNITS, known) ? UNITS[known] : undefined;
   if (found !== undefined) return found;
   const folded = known.toLowerCase();

@@ -395,6 +395,13 @@ describe('prices', () => {
     });
   });
 
+  test('from a file with a price that no sum of a year could hold', () => {
+    const csv = 'time,price\n2024-01-01T00:00Z,1e308\n2024-01-01T00:30Z,0.2\n';
+    expect(problemsOf(() => money('{ electricity: { prices: p.csv } }', { 'p.csv': csv }))).toEqual(
+      ['p.csv:2:19: price: expected a price of a kWh, got "1e308"'],
+    );
+  });
+
   test('from a file with mistakes, all of them placed', () => {
     const csv =
       'time,price\n2024-01-01T00:00Z,0.2\n2024-01-01 00:30,0.2\n2024-01-01T01:00Z,cheap\n2024-01-01T01:30Z\n2024-01-01T00:00Z,0.1\n';

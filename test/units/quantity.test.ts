@@ -94,6 +94,13 @@ describe('refuses in words', () => {
     expect(refusalOf('3 barn', 'm2').hint).toBe('known here: m2, cm2, mm2, ft2, in2');
   });
 
+  test.each(['constructor', 'toString', '__proto__', 'hasOwnProperty'])(
+    'a unit named like what every object has: %s',
+    (unit) => {
+      expect(readQuantity(`5 ${unit}`, 'm2')).toHaveProperty('refused');
+    },
+  );
+
   test('decimal commas, fractions, two numbers, no number', () => {
     expect(refusalOf('1,2 kW', 'W').hint).toBe(
       'decimals are written with a point, thousands without a comma',

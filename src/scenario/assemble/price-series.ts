@@ -24,7 +24,7 @@ export function priceSeries(text: string, file: string): Extract<Tariff, { by: '
     const shown = (cell: string | undefined) => (cell ? JSON.stringify(cell) : 'nothing');
     if (cells.length !== 2) say(k + 1, 1, 'row', 'a time and a price', `${cells.length} cells`);
     else if (Number.isNaN(time)) say(k + 1, 1, 'time', TIME_WORDS, shown(cells[0]));
-    else if (!Number.isFinite(price)) {
+    else if (!(Math.abs(price) <= HIGHEST)) {
       say(k + 1, row.indexOf(',') + 2, 'price', 'a price of a kWh', shown(cells[1]));
     } else {
       const before = times.at(-1);
@@ -50,3 +50,6 @@ export function priceSeries(text: string, file: string): Extract<Tariff, { by: '
 const ISO = /^\d{4}-\d\d-\d\d[T ]\d\d:\d\d(:\d\d(\.\d+)?)?(Z|[+-]\d\d:?\d\d)$/;
 const TIME_WORDS = 'a time with its distance from UTC, such as 2024-01-01T00:30Z';
 const MOST_SAID = 20;
+
+/** Far above a price of a kWh in any currency; sums of a year stay finite. */
+const HIGHEST = 1e6;
