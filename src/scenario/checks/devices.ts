@@ -3,7 +3,13 @@ import { FLOW_BALANCE } from '../presets/devices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings, missingSensors } from './conditions.ts';
-import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
+import {
+  items,
+  mapping,
+  readTolerantly,
+  textOf,
+  type UncheckedMapping,
+} from './tolerant-readers.ts';
 
 /** Devices stand in rooms, paint is in rooms, and what goes by a reading has a sensor to read. */
 export function deviceFindings(raw: UncheckedMapping): Finding[] {
@@ -26,9 +32,9 @@ export function deviceFindings(raw: UncheckedMapping): Finding[] {
       }
     }
     findings.push(...balanceFindings(device, at));
-    const reads = READS[String(device['kind'])];
+    const reads = READS[textOf(device['kind'])];
     const runs = device['runs'] ?? (device['kind'] === 'extract fan' ? 'always' : 'by');
-    if (reads !== undefined && String(runs).startsWith('by') && runs !== 'by rules') {
+    if (reads !== undefined && textOf(runs).startsWith('by') && runs !== 'by rules') {
       const asked = typeof device['room'] === 'string' ? device['room'] : '';
       findings.push(
         ...missingSensors(raw, asked, [reads], [...at, 'runs' in device ? 'runs' : 'room']),

@@ -4,7 +4,7 @@ import { LONGEST } from '../model/month-day.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { zoneClock, zoneNames } from '../zone-clock.ts';
 import { curveFindings } from './curves.ts';
-import { mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
+import { mapping, readTolerantly, textOf, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Single values that are well formed and still impossible. */
 export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
@@ -22,7 +22,7 @@ export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
     });
   }
   for (const end of ['from', 'to']) {
-    const match = /^(\d\d)-(\d\d)$/.exec(String(mapping(raw['period'])[end] ?? ''));
+    const match = /^(\d\d)-(\d\d)$/.exec(textOf(mapping(raw['period'])[end]));
     if (match === null) continue;
     const longest = LONGEST[Number(match[1]) - 1] ?? 31;
     if (Number(match[2]) <= longest) continue;

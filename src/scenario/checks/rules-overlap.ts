@@ -1,6 +1,6 @@
 import { minutesOf } from '../model/clock-fields.ts';
 import { READING_UNITS, type Reading } from '../model/condition.ts';
-import { items, mapping, readTolerantly } from './tolerant-readers.ts';
+import { items, mapping, readTolerantly, textOf } from './tolerant-readers.ts';
 
 /**
  * Whether two lists of conditions may be met at one time, as far as their words tell.
@@ -37,8 +37,8 @@ function rangesOf(value: unknown): Map<string, Range> {
     };
     if (windows === 'open' || presence === 'somebody') add(placed(room, condition), 0.5, 1);
     if (windows === 'closed' || presence === 'nobody') add(placed(room, condition), 0, 0.5);
-    add('hour', minutesOf(String(after)), minutesOf(String(before)));
-    const unit = Object.hasOwn(READING_UNITS, String(reading))
+    add('hour', minutesOf(textOf(after)), minutesOf(textOf(before)));
+    const unit = Object.hasOwn(READING_UNITS, textOf(reading))
       ? READING_UNITS[reading as Reading]
       : undefined;
     if (unit === undefined) continue;

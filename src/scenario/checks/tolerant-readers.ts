@@ -21,6 +21,10 @@ export function items(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? value : [];
 }
 
+/** A text or number as text, empty for anything else: a mapping may not even turn into text. */
+export const textOf = (value: unknown): string =>
+  typeof value === 'string' || typeof value === 'number' ? String(value) : '';
+
 /** A quantity, NaN where it cannot be read: comparisons with it are false. */
 export function readTolerantly(value: unknown, unit: string): number {
   if (typeof value !== 'number' && typeof value !== 'string') return Number.NaN;
@@ -46,8 +50,8 @@ export function spellsOf(value: unknown, path: Path): UncheckedSpell[] {
     }
     const { days = 'every day', months = 'all year', from, to } = mapping(item);
     return spell(at, {
-      from: minutesOf(String(from)),
-      to: minutesOf(String(to)),
+      from: minutesOf(textOf(from)),
+      to: minutesOf(textOf(to)),
       days: daysOf(namesIn(days)),
       months: monthsOf(namesIn(months)),
     });
@@ -55,7 +59,7 @@ export function spellsOf(value: unknown, path: Path): UncheckedSpell[] {
 }
 
 const namesIn = (value: unknown): string | string[] =>
-  typeof value === 'string' ? value : items(value).map(String);
+  typeof value === 'string' ? value : items(value).map(textOf);
 
 interface Read {
   readonly from: number;

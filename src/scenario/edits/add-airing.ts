@@ -1,4 +1,4 @@
-import { items, mapping, readTolerantly } from '../checks/tolerant-readers.ts';
+import { items, mapping, readTolerantly, textOf } from '../checks/tolerant-readers.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Edit } from './edit.ts';
 
@@ -43,7 +43,7 @@ function isShortAndWide(habit: unknown): boolean {
 function roomsOf(habit: unknown, all: readonly string[]): readonly string[] {
   const { room, rooms = [] } = mapping(habit);
   if (rooms === 'all') return all;
-  return [...items(rooms), ...(room === undefined ? [] : [room])].map(String);
+  return [...items(rooms), ...(room === undefined ? [] : [room])].map(textOf);
 }
 
 const OPEN_SHARE = 'open share';

@@ -1,11 +1,11 @@
-import { mapping } from '../checks/tolerant-readers.ts';
+import { mapping, textOf } from '../checks/tolerant-readers.ts';
 import { validate } from '../validate.ts';
 import { pointerSteps } from '../yaml/json-pointer.ts';
 import { valueAt } from '../yaml/path-words.ts';
 
 /** Whether a device of one of these kinds stands in the home. @param raw a scenario as plain values */
 export const hasDevice = (raw: unknown, kinds: ReadonlySet<string>): boolean =>
-  devicesOf(raw).some(({ kind }) => kinds.has(String(kind)));
+  devicesOf(raw).some(({ kind }) => kinds.has(textOf(kind)));
 
 /** Whether a stove burns with air of its room, which an extract fan can turn round in its flue. */
 export const hasOpenFluedStove = (raw: unknown): boolean =>
