@@ -1,6 +1,5 @@
 import type { Commands, Observation } from '../control/observations.ts';
-import { vapourPressureAt } from '../physics/moist-air/humidity-ratio.ts';
-import { vapourDensityAt } from '../physics/moist-air/vapour-density.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Model } from './model.ts';
 import type { Outdoors } from './outdoors.ts';
 import { ROOM, TRACER } from './state-layout.ts';
@@ -23,11 +22,11 @@ export function observeRooms(
     const r = i * ROOM_STRIDE;
     const t = rooms[r + TEMPERATURE]!;
     const w = rooms[r + HUMIDITY]!;
-    const p = vapourPressureAt(w, pressure);
+    const p = (pressure * w) / (MOLAR_RATIO + w);
     const most = rooms[r + HIGH]!;
     temperature[i] = t;
     relativeHumidity[i] = (100 * p) / saturation(t);
-    absoluteHumidity[i] = vapourDensityAt(p, t);
+    absoluteHumidity[i] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
     output[i] = most > 0 ? rooms[r + EMITTED]! / most : 0;
   }
   for (let q = 0; q < species.length; q++) {
@@ -39,10 +38,10 @@ export function observeRooms(
   }
   const t = outdoors.temperature[s]!;
   const w = outdoors.humidityRatio[s]!;
-  const p = vapourPressureAt(w, pressure);
+  const p = (pressure * w) / (MOLAR_RATIO + w);
   outdoor[0] = t;
   outdoor[1] = (100 * p) / saturation(t);
-  outdoor[2] = vapourDensityAt(p, t);
+  outdoor[2] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
 }
 
 /** Apply the thermostat commands of control to the rooms. */
@@ -60,3 +59,5 @@ const {
 const { level: LEVEL } = TRACER;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
+
+const VAPOUR_GAS = 461.52; // J/(kg K)

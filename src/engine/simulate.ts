@@ -25,11 +25,12 @@ import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import type { Run, RunInput } from './run.ts';
 import { type Season, seasonOf } from './season.ts';
 import { setGround, setOutdoors } from './set-outdoors.ts';
+import { skyOf } from './sky.ts';
 import { stepSpecies } from './species.ts';
 import { settleStart } from './start.ts';
 import { ROOM } from './state-layout.ts';
 import { storedAmounts } from './storage.ts';
-import { type SunSeries, sunSeries } from './sun-series.ts';
+import type { SunSeries } from './sun-series.ts';
 import { layOutSunlight, type Sunlight } from './sunlight.ts';
 import type { Observer } from './trace.ts';
 import { createTraceBuffer, recordStep, type TraceBuffer } from './trace-buffer.ts';
@@ -133,7 +134,7 @@ function prepareWalk(input: RunInput): Walk {
   const model = layOutModel(home, meanPressure(weather), dt);
   const names = home.species.map((s) => s.name);
   const perDay = DAY / dt;
-  const sun = sunSeries(weather, dt, input.start);
+  const sky = skyOf(home.site, weather, dt, input.start);
   const saturation = saturationTable();
   const observed = createObservation(model.roomCount, names.length, home.devices.length);
   const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
@@ -143,8 +144,8 @@ function prepareWalk(input: RunInput): Walk {
     shell: layOutShell(home),
     day: createDayInputs(household, model.roomCount, names.length, perDay),
     outdoors: createOutdoors(home.species, perDay),
-    sunlight: layOutSunlight(home, sun, facings),
-    sun,
+    sunlight: layOutSunlight(home, sky, facings),
+    sun: sky.series,
     season: seasonOf(weather),
     trace: createTraceBuffer(model, perDay),
     saturation,

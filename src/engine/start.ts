@@ -1,4 +1,4 @@
-import { humidityRatioAt } from '../physics/moist-air/humidity-ratio.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
 import type { Model } from './model.ts';
 import type { RunInput } from './run.ts';
@@ -18,7 +18,7 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
     const heated = rooms[r + ROOM.heated] === 1 && Number.isFinite(setting);
     const t = heated ? setting : season.mean;
     const p = 0.5 * saturationPressure(t);
-    const humidity = humidityRatioAt(p, m.pressure);
+    const humidity = (MOLAR_RATIO * p) / (m.pressure - p);
     rooms[r + ROOM.temperature] = t;
     rooms[r + ROOM.meanTemperature] = t;
     rooms[r + ROOM.humidity] = humidity;

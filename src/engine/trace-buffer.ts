@@ -1,5 +1,5 @@
 import type { DayInputs } from '../control/day-inputs.ts';
-import { vapourPressureAt } from '../physics/moist-air/humidity-ratio.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
 import { PANE, ROOM, TRACER } from './state-layout.ts';
@@ -80,7 +80,7 @@ export function recordStep(
     const k = at + i;
     const t = rooms[r + MEAN_T]!;
     const w = rooms[r + MEAN_W]!;
-    const p = vapourPressureAt(w, pressure);
+    const p = (pressure * w) / (MOLAR_RATIO + w);
     const surface = rooms[r + SURFACE]!;
     airTemperature[k] = t;
     operativeTemperature[k] = surface > 0 ? 0.5 * (t + rooms[r + WARM_SURFACE]! / surface) : t;
@@ -99,7 +99,7 @@ export function recordStep(
     }
   }
   home.outdoorTemperature[s] = outdoor;
-  home.outdoorVapourPressure[s] = vapourPressureAt(outdoorHumidity, pressure);
+  home.outdoorVapourPressure[s] = (pressure * outdoorHumidity) / (MOLAR_RATIO + outdoorHumidity);
   home.infiltration[s] = leakage;
   home.electricity[s] = day.electricity[s]!;
   for (let q = 0; q < m.conversion.length; q++) {

@@ -1,5 +1,5 @@
 import type { DayInputs } from '../control/day-inputs.ts';
-import { vapourPressurePerRatio } from '../physics/moist-air/humidity-ratio.ts';
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
@@ -33,7 +33,7 @@ export function stepWater(
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     rooms[r + SATURATION] = saturation(rooms[r + MEAN_T]!);
     const guess = 2 * rooms[r + HUMIDITY]! - rooms[r + MEAN]!;
-    rooms[r + PRESSURE] = vapourPressurePerRatio(Math.max(guess, 0), pressure);
+    rooms[r + PRESSURE] = pressure / (MOLAR_RATIO + Math.max(guess, 0));
     rooms[r + WET_G] = 0;
   }
   for (let p = 0; p < paneCount; p++) {

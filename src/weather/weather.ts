@@ -1,5 +1,6 @@
 /**
- * The outdoor series of one place: evenly spaced, complete, checked, in SI units.
+ * The outdoor series of one place: evenly spaced, complete, checked, in SI units; never changed once
+ * made, so that what is worked out from it may be kept with it.
  *
  * Two kinds of column, as in the files they come from:
  * - at an instant: number k holds at `start + k * step`; between instants values are interpolated;

@@ -1,0 +1,116 @@
+import type { Home } from '../home/home.ts';
+import { incidenceCosine } from '../physics/sun/incidence-cosine.ts';
+import {
+  DIFFUSE_INCIDENCE_MODIFIER,
+  incidenceModifier,
+} from '../physics/sun/incidence-modifier.ts';
+import { sunPosition } from '../physics/sun/sun-position.ts';
+import { diffuseOnPlane, directOnPlane } from '../physics/sun/tilted-irradiance.ts';
+import type { Weather } from '../weather/weather.ts';
+import { type SunSeries, sunSeries } from './sun-series.ts';
+
+/** A plane by where it looks. [deg] */
+export interface Facing {
+  readonly azimuth: number;
+  readonly tilt: number;
+}
+
+/** What the sun of a place sends on planes and through glass, one value per interval of its series. */
+export interface Sky {
+  readonly series: SunSeries;
+  /** Irradiance on a plane. [W/m2] */
+  readonly onPlane: (facing: Facing) => Float64Array;
+  /** Irradiance that passes glass, as a share of what passes at right angles. [W/m2] */
+  readonly throughGlass: (facing: Facing) => Float64Array;
+}
+
+/**
+ * The sky over a place, as it was worked out for the run before where weather, place and steps are
+ * the same: plans of one scenario share all but some planes of it.
+ *
+ * @param dt    control step [s]
+ * @param from  an instant at which a control step begins [s UTC]
+ */
+export function skyOf(site: Home['site'], weather: Weather, dt: number, from: number): Sky {
+  const { latitude, longitude, albedo } = site;
+  const phase = (((from - weather.start) % dt) + dt) % dt;
+  const key = [latitude, longitude, albedo, dt, phase].join();
+  const known = kept.get(weather);
+  if (known?.key === key) return known.sky;
+  const sky = layOutSky(site, sunSeries(weather, dt, from));
+  kept.set(weather, { key, sky });
+  return sky;
+}
+
+const kept = new WeakMap<Weather, { readonly key: string; readonly sky: Sky }>();
+
+/**
+ * The sun stands where it stands in the middle of an interval; dark intervals have 0 everywhere.
+ */
+function layOutSky(site: Home['site'], series: SunSeries): Sky {
+  const { count, directNormal, diffuseHorizontal: diffuse } = series;
+  const { elevation, azimuth, onFlat } = sunOver(site, series);
+  const { albedo } = site;
+
+  function onPlane({ tilt, azimuth: facing }: Facing): Float64Array {
+    const on = new Float64Array(count);
+    for (let k = 0; k < count; k++) {
+      if (onFlat[k] === 0) continue;
+      const cosine = incidenceCosine(elevation[k]!, azimuth[k]!, tilt, facing);
+      on[k] =
+        directOnPlane(directNormal[k]!, elevation[k]!, cosine) +
+        diffuseOnPlane(diffuse[k]!, onFlat[k]!, tilt, albedo);
+    }
+    return on;
+  }
+
+  function throughGlass({ tilt, azimuth: facing }: Facing): Float64Array {
+    const through = new Float64Array(count);
+    for (let k = 0; k < count; k++) {
+      if (onFlat[k] === 0) continue;
+      const cosine = incidenceCosine(elevation[k]!, azimuth[k]!, tilt, facing);
+      through[k] =
+        directOnPlane(directNormal[k]!, elevation[k]!, cosine) * incidenceModifier(cosine) +
+        diffuseOnPlane(diffuse[k]!, onFlat[k]!, tilt, albedo) * DIFFUSE_INCIDENCE_MODIFIER;
+    }
+    return through;
+  }
+
+  return { series, onPlane: keeping(onPlane), throughGlass: keeping(throughGlass) };
+}
+
+/** Height and azimuth of the sun [deg], and what it sends on the flat [W/m2]. */
+function sunOver({ latitude, longitude }: Home['site'], series: SunSeries) {
+  const { count, start, step, directNormal, diffuseHorizontal } = series;
+  const elevation = new Float64Array(count);
+  const azimuth = new Float64Array(count);
+  const onFlat = new Float64Array(count);
+  for (let k = 0; k < count; k++) {
+    const direct = directNormal[k]!;
+    const diffuse = diffuseHorizontal[k]!;
+    if (diffuse <= 0 && direct <= 0) continue;
+    const sun = sunPosition(start + (k + 0.5) * step, latitude, longitude);
+    elevation[k] = sun.elevation;
+    azimuth[k] = sun.azimuth;
+    const cosine = incidenceCosine(sun.elevation, sun.azimuth, 0, 0);
+    onFlat[k] = diffuse + directOnPlane(direct, sun.elevation, cosine);
+  }
+  return { elevation, azimuth, onFlat };
+}
+
+/** Works each plane out once, as long as they are not too many to keep. */
+function keeping(work: (facing: Facing) => Float64Array): (facing: Facing) => Float64Array {
+  const known = new Map<string, Float64Array>();
+  return (facing) => {
+    const key = `${facing.azimuth}/${facing.tilt}`;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    if (known.size >= MOST_PLANES) known.clear();
+    const made = work(facing);
+    known.set(key, made);
+    return made;
+  };
+}
+
+/** A home has some ten; a study that tries others must not fill the memory. */
+const MOST_PLANES = 32;
