@@ -16,10 +16,20 @@ export interface LocalClock {
 export const UTC_CLOCK: LocalClock = { from: [0], offset: [0] };
 
 /** Offset of the wall clock from UTC at an instant. [s] */
-export function offsetAt(clock: LocalClock, utc: number): number {
-  let k = clock.from.length - 1;
-  while (k > 0 && utc < clock.from[k]!) k--;
-  return clock.offset[k]!;
+export function offsetAt({ from, offset }: LocalClock, utc: number): number {
+  return offset[lastBefore(from, utc)]!;
+}
+
+/** Number of the last segment that begins at an instant or before it; 0 where none does. */
+function lastBefore(from: readonly number[], utc: number): number {
+  let low = 0;
+  let high = from.length;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (from[middle]! <= utc) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 /** The first instant after another at which the wall clock jumps; Infinity where it never does. [s UTC] */
@@ -43,11 +53,13 @@ export function toLocal(clock: LocalClock, utc: number): number {
  * @returns instant [s UTC]
  */
 export function toUtc(clock: LocalClock, local: number): number {
-  const n = clock.from.length;
-  for (let k = 0; k < n; k++) {
-    const end = k + 1 < n ? clock.from[k + 1]! : Number.POSITIVE_INFINITY;
-    const utc = local - clock.offset[k]!;
-    if (utc < end) return k === 0 ? utc : Math.max(utc, clock.from[k]!);
+  const { from, offset } = clock;
+  const n = from.length;
+  // Segments that end more than two days before cannot be meant: no clock is that far from UTC.
+  for (let k = lastBefore(from, local - 2 * SECONDS_PER_DAY); k < n; k++) {
+    const end = k + 1 < n ? from[k + 1]! : Number.POSITIVE_INFINITY;
+    const utc = local - offset[k]!;
+    if (utc < end) return k === 0 ? utc : Math.max(utc, from[k]!);
   }
   throw new RangeError('toUtc: the clock has no segments');
 }

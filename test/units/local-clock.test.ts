@@ -30,3 +30,21 @@ test('days of the week start on Monday', () => {
   expect(weekday(localDay(Date.UTC(2026, 10, 29) / 1000))).toBe(6);
   expect(weekday(-4)).toBe(6);
 });
+
+test('among many segments the one in force is found, also before the first and after the last', () => {
+  const from = Array.from(
+    { length: 40 },
+    (_, k) => Date.UTC(2000 + (k >> 1), k % 2 ? 9 : 2, 28) / 1000,
+  );
+  const clock = { from, offset: from.map((_, k) => (k % 2 ? 0 : 3600)) };
+  for (let k = 0; k < from.length; k++) {
+    const begins = from[k]!;
+    const before = k === 0 ? 3600 : k % 2 ? 3600 : 0; // the first covers all earlier time
+    expect(toLocal(clock, begins)).toBe(begins + (k % 2 ? 0 : 3600));
+    expect(toLocal(clock, begins - 1)).toBe(begins - 1 + before);
+    expect(toUtc(clock, toLocal(clock, begins + 7200))).toBe(begins + 7200);
+    expect(toUtc(clock, toLocal(clock, begins - 7200))).toBe(begins - 7200);
+  }
+  expect(toLocal(clock, 0)).toBe(3600);
+  expect(toUtc(clock, toLocal(clock, from.at(-1)! + 1e9))).toBe(from.at(-1)! + 1e9);
+});
