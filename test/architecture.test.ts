@@ -42,7 +42,7 @@ const MAY_USE: Record<string, readonly string[]> = {
   weather: ['csv-parse/browser/esm/sync'],
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
   report: ['fflate', 'vega', 'vega-interpreter', 'vega-lite'],
-  cli: ['commander', 'cli-progress', 'open', 'piscina', 'zod'],
+  cli: ['commander', 'cli-progress', 'open', 'zod'],
 };
 
 const sources = filesUnder('src').map((file) => ({

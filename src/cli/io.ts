@@ -1,4 +1,3 @@
-import type { SimulationSetup } from './simulation-task.ts';
 import type { Workers } from './start-workers.ts';
 
 /**
@@ -17,8 +16,8 @@ export interface Io {
   readAsset(name: string): Promise<string>;
   /** Show a file to the person with whatever program their system has for it. */
   show(path: string): Promise<void>;
-  /** Start threads for many runs; null where all is to happen in this one. */
-  readonly startWorkers: ((setup: SimulationSetup) => Promise<Workers>) | null;
+  /** Start threads for so many runs or more; null where all is to happen in this one. */
+  readonly startWorkers: ((runs: number) => Promise<Workers>) | null;
   /** Today, "YYYY-MM-DD". */
   today(): string;
   /** The function that gives the SHA-256 of a text in UTF-8, base64. */

@@ -23,6 +23,8 @@ export interface Choice {
   readonly set: readonly string[];
   /** An outdoor file in place of the scenario's. */
   readonly weather?: string;
+  /** Told how many plans there will be to run, as soon as that is known, and before they are checked. */
+  readonly expect?: (plans: number) => Promise<void>;
 }
 
 /**
@@ -33,7 +35,8 @@ export interface Choice {
  */
 export async function loadPlans(io: Io, path: string, choice: Choice): Promise<LoadedPlans> {
   const scope = choice.check === 'all' ? {} : { plans: choice.plans, doubts: false };
-  const loaded = await loadScenario(io, path, scope, choice.weather);
+  const named = (known: readonly string[]) => choice.expect?.(namesOf(choice.plans, known).length);
+  const loaded = await loadScenario(io, path, scope, choice.weather, named);
   const { scenario } = loaded;
   const known = scenario.plans.map((plan) => plan.name);
   const names = namesOf(choice.plans, known);

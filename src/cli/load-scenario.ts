@@ -22,6 +22,7 @@ export interface LoadedScenario {
  *
  * @param scope         which plans and doubts to check
  * @param otherWeather  an outdoor file, as reached from here, in place of the scenario's
+ * @param named         told the names of the plans before they are checked
  * @throws InputProblems with everything that is wrong with the text, or with every missing file
  */
 export async function loadScenario(
@@ -29,11 +30,16 @@ export async function loadScenario(
   path: string,
   scope: CheckScope,
   otherWeather: string | undefined,
+  named: (plans: readonly string[]) => Promise<void> | undefined,
 ): Promise<LoadedScenario> {
   const text = await io.readText(path, MOST_SCENARIO);
+  const { readYaml } = await import('../scenario/yaml/read-yaml.ts');
+  const { planNames } = await import('../scenario/plan-chain.ts');
+  const yaml = readYaml(text, path);
+  await named(planNames(yaml.value));
   const { namedAt } = await import('../scenario/named-at.ts');
-  const { readScenario } = await import('../scenario/read-scenario.ts');
-  const scenario = readScenario(text, path, scope);
+  const { checkScenario } = await import('../scenario/read-scenario.ts');
+  const scenario = checkScenario(yaml, scope);
   const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
   const weatherFile = otherWeather ?? reach(scenario.weather);
   const files = new Map<string, string>();

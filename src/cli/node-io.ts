@@ -34,7 +34,7 @@ export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
       const { default: open } = await import('open');
       await open(path);
     },
-    startWorkers: async (setup) => (await import('./start-workers.ts')).startWorkers(setup),
+    startWorkers: async (runs) => (await import('./start-workers.ts')).startWorkers(runs),
     today: () => new Date().toISOString().slice(0, 10),
     loadSha256: async () => {
       const { createHash } = await import('node:crypto');

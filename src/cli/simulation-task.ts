@@ -1,62 +1,48 @@
 import type { Observer } from '../engine/trace.ts';
 import { createPlanSeries } from '../measures/series/plan-series.ts';
-import { readScenario } from '../scenario/read-scenario.ts';
-import { type PlanVariant, prepareVariant } from '../studies/plan-variant.ts';
+import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
 import { runPlan } from '../studies/run-plan.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import { periodOf } from '../weather/period-of.ts';
-import { readWeather } from '../weather/read/read-weather.ts';
+import type { Weather } from '../weather/weather.ts';
 import { withinFormulas } from './within-formulas.ts';
 
-/** Everything runs of one scenario are made from, as text: it can be sent to a worker. */
+/** What all runs of a scenario share. Plain data: it is read once and sent to every thread. */
 export interface SimulationSetup {
-  /** The scenario's, as the person named it, and as it was written. */
+  /** The scenario's file, as the person named it. */
   readonly file: string;
-  readonly text: string;
-  /** Texts of `Scenario.files`, by the path that the scenario wrote. */
-  readonly files: ReadonlyMap<string, string>;
-  readonly weatherFile: string;
-  readonly weatherText: string;
+  readonly weather: Weather;
 }
 
+/** A run to make, as plain data. */
 export interface SimulationTask {
-  readonly variant: PlanVariant;
+  readonly plan: PreparedPlan;
   /** Whether to keep the hours for pictures. */
   readonly watched: boolean;
 }
 
-/** What came of a task. Problems are data, because an error loses its kind between workers. */
+/** What came of a task. Problems are data, because an error loses its kind between threads. */
 export type SimulationAnswer =
   | { readonly done: Pick<WatchedRun, 'measures'> & Partial<WatchedRun> }
   | { readonly problems: readonly Problem[] };
 
-/** Reads scenario and weather once and answers one task after the other. */
-export function createSimulator(
-  setup: SimulationSetup,
-): (task: SimulationTask) => SimulationAnswer {
-  const scenario = readScenario(setup.text, setup.file);
-  const weather = readWeather(setup.weatherText, setup.weatherFile);
-
-  function simulated({ variant, watched }: SimulationTask): SimulationAnswer {
-    const plan = prepareVariant(scenario, setup.files, variant);
+/** @param watchers  are shown each day of the run as it passes */
+export function simulationAnswer(
+  { file, weather }: SimulationSetup,
+  { plan, watched }: SimulationTask,
+  watchers: readonly Observer[] = [],
+): SimulationAnswer {
+  try {
     const { from, to } = plan.period;
     const period = periodOf(weather, from, to, plan.household.clock);
     const series = watched ? createPlanSeries({ ...plan, period }) : null;
-    const watchers: Observer[] = series === null ? [] : [series.observe];
-    const { measures, run } = withinFormulas(setup.file, () =>
-      runPlan({ plan, weather, period }, watchers),
-    );
+    const all = series === null ? watchers : [...watchers, series.observe];
+    const { measures, run } = withinFormulas(file, () => runPlan({ plan, weather, period }, all));
     if (series === null) return { done: { measures } };
     return { done: { measures, series: series.result(), ledger: run.ledger } };
+  } catch (error) {
+    if (!(error instanceof InputProblems)) throw error;
+    return { problems: error.problems };
   }
-
-  return (task) => {
-    try {
-      return simulated(task);
-    } catch (error) {
-      if (!(error instanceof InputProblems)) throw error;
-      return { problems: error.problems };
-    }
-  };
 }

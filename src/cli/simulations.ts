@@ -1,47 +1,51 @@
-import type { PlanVariant, RunVariant } from '../studies/plan-variant.ts';
+import type { Observer } from '../engine/trace.ts';
+import type { PlanMeasures } from '../measures/plan-measures.ts';
+import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
 import { InputProblems } from '../units/problem.ts';
-import type { Io } from './io.ts';
-import {
-  createSimulator,
-  type SimulationAnswer,
-  type SimulationSetup,
-  type SimulationTask,
-} from './simulation-task.ts';
+import type { SimulationSetup, SimulationTask } from './simulation-task.ts';
+import type { Workers } from './start-workers.ts';
 
-/** Runs of plans of one scenario, on all processors where the world has several. */
+/** Runs of plans in one stretch of weather. */
 export interface Simulations {
-  readonly run: RunVariant;
-  /** Runs a variant of a plan and keeps its hourly series for pictures. */
-  readonly watch: (variant: PlanVariant) => Promise<WatchedRun>;
-  /** Call it when nothing is asked for any more, whatever happened. */
-  close(): Promise<void>;
+  readonly run: (plan: PreparedPlan) => Promise<PlanMeasures>;
+  /** Runs a plan and keeps its hourly series for pictures. */
+  readonly watch: (plan: PreparedPlan) => Promise<WatchedRun>;
 }
 
-/** @param told  hears of every run that is asked for, and of every one that is over */
+/** Who hears of runs. */
+export interface Told {
+  /** A run is asked for. */
+  asked?(): void;
+  /** A run is over. */
+  done(): void;
+  /** Is shown the days of a run in this thread; those of runs in others pass unseen. */
+  readonly observe?: Observer;
+}
+
+/** @param workers  threads that share the runs; null where they are all made in this one */
 export async function startSimulations(
-  io: Io,
+  workers: Workers | null,
   setup: SimulationSetup,
-  told: { asked(): void; done(): void },
+  told: Told,
 ): Promise<Simulations> {
-  const workers = io.startWorkers === null ? null : await io.startWorkers(setup);
-  const here = workers === null ? createSimulator(setup) : null;
+  workers?.share(setup);
+  const here = workers === null ? (await import('./simulation-task.ts')).simulationAnswer : null;
+  const watchers = told.observe === undefined ? [] : [told.observe];
 
-  async function answered(task: SimulationTask): Promise<SimulationAnswer> {
-    return here === null ? workers!.ask(task) : here(task);
-  }
-
-  async function ask(variant: PlanVariant, watched: boolean) {
-    told.asked();
-    const task = { variant: variant, watched };
-    const answer = await answered(task).finally(() => told.done());
-    if ('problems' in answer) throw new InputProblems(answer.problems);
-    return answer.done;
+  async function ask(task: SimulationTask) {
+    told.asked?.();
+    try {
+      const answer = here === null ? await workers!.ask(task) : here(setup, task, watchers);
+      if ('problems' in answer) throw new InputProblems(answer.problems);
+      return answer.done;
+    } finally {
+      told.done();
+    }
   }
 
   return {
-    run: async (variant) => (await ask(variant, false)).measures,
-    watch: async (variant) => (await ask(variant, true)) as WatchedRun,
-    close: async () => workers?.close(),
+    run: async (plan) => (await ask({ plan, watched: false })).measures,
+    watch: async (plan) => (await ask({ plan, watched: true })) as WatchedRun,
   };
 }

@@ -1,21 +1,80 @@
 import { availableParallelism } from 'node:os';
-import { Piscina } from 'piscina';
+import { Worker } from 'node:worker_threads';
 import type { SimulationAnswer, SimulationSetup, SimulationTask } from './simulation-task.ts';
 
 /** Threads that answer simulation tasks. */
 export interface Workers {
+  /** Send what all tasks share to every thread; once, before the first task. */
+  share(setup: SimulationSetup): void;
   ask(task: SimulationTask): Promise<SimulationAnswer>;
+  /** End the threads, whatever they are at. */
   close(): Promise<void>;
 }
 
-/** One thread a processor; each reads the scenario and its weather for itself, once. */
-export function startWorkers(setup: SimulationSetup): Workers {
-  const pool = new Piscina<SimulationTask, SimulationAnswer>({
-    filename: new URL('./simulation-worker.js', import.meta.url).href,
-    name: 'simulationTask',
-    workerData: setup,
-    minThreads: 1,
-    maxThreads: availableParallelism(),
-  });
-  return { ask: (task) => pool.run(task), close: () => pool.destroy() };
+/** To a thread. */
+export type ThreadOrder = { readonly setup: SimulationSetup } | { readonly task: SimulationTask };
+
+/** From a thread: an answer, or the error of a fault of our own. */
+export type ThreadReply = { readonly answer: SimulationAnswer } | { readonly fault: unknown };
+
+/** A task that waits for its answer. */
+interface Job {
+  readonly task: SimulationTask;
+  readonly settle: (reply: ThreadReply) => void;
+}
+
+/**
+ * Start threads, one for each run but no more than there are processors. They load the engine at
+ * once, while this thread still reads, and take tasks as they come, first come, first served.
+ *
+ * @param runs  how many runs are expected
+ */
+export function startWorkers(runs: number): Workers {
+  const waiting: Job[] = [];
+  const idle: Worker[] = [];
+  const jobs = new Map<Worker, Job>();
+  const threads = Array.from({ length: Math.min(runs, availableParallelism()) }, startThread);
+
+  function startThread(): Worker {
+    const worker = new Worker(new URL('./simulation-worker.js', import.meta.url));
+    worker.on('message', (reply: ThreadReply) => {
+      jobs.get(worker)?.settle(reply);
+      jobs.delete(worker);
+      next(worker);
+    });
+    // A thread that breaks down takes all with it: what it was at can be answered by no other.
+    worker.on('error', (fault) => {
+      for (const job of [...jobs.values(), ...waiting.splice(0)]) job.settle({ fault });
+    });
+    idle.push(worker);
+    return worker;
+  }
+
+  function next(worker: Worker): void {
+    const job = waiting.shift();
+    if (job === undefined) {
+      idle.push(worker);
+      return;
+    }
+    jobs.set(worker, job);
+    worker.postMessage({ task: job.task } satisfies ThreadOrder);
+  }
+
+  return {
+    share: (setup) => {
+      for (const worker of threads) worker.postMessage({ setup } satisfies ThreadOrder);
+    },
+    ask: (task) =>
+      new Promise((resolve, reject) => {
+        waiting.push({
+          task,
+          settle: (reply) => ('answer' in reply ? resolve(reply.answer) : reject(reply.fault)),
+        });
+        const worker = idle.shift();
+        if (worker !== undefined) next(worker);
+      }),
+    close: async () => {
+      await Promise.all(threads.map((worker) => worker.terminate()));
+    },
+  };
 }

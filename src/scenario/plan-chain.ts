@@ -33,6 +33,9 @@ export function mergedFor(raw: unknown, names: readonly string[]): unknown {
   }, base);
 }
 
+/** Names of the plans of a scenario, in the order of the file. */
+export const planNames = (raw: unknown): string[] => Object.keys(plansOf(raw));
+
 const plansOf = (raw: unknown): Record<string, unknown> => {
   const plans = isMapping(raw) ? raw['plans'] : undefined;
   return isMapping(plans) ? plans : {};

@@ -7,7 +7,7 @@ import { mapping, type UncheckedMapping } from './checks/tolerant-readers.ts';
 import { doubtsModel } from './model/doubts.ts';
 import { FUELS } from './model/money.ts';
 import { planModel, type ScenarioData } from './model/scenario-model.ts';
-import { mergedFor, planChain } from './plan-chain.ts';
+import { mergedFor, planChain, planNames } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
 import { placed } from './unplaced-problem.ts';
 import { validate } from './validate.ts';
@@ -69,14 +69,18 @@ export interface ScenarioPlan {
  * @throws InputProblems with everything that is wrong, each with its place
  */
 export function readScenario(text: string, file: string, scope: CheckScope = {}): Scenario {
-  const yaml = readYaml(text, file);
-  const raw = yaml.value;
+  return checkScenario(readYaml(text, file), scope);
+}
+
+/** Check a scenario whose YAML was read already; see `readScenario`. @throws InputProblems */
+export function checkScenario(yaml: YamlFile, scope: CheckScope): Scenario {
+  const { file, value: raw } = yaml;
   if (!isMapping(raw)) {
     const got = raw === null || raw === undefined ? 'an empty file' : valueWords(raw);
     const expected = 'a mapping with title, weather, home ...';
     throw new InputProblems([{ file, line: 1, column: 1, where: '', expected, got, hint: '' }]);
   }
-  const all = Object.keys(mapping(raw['plans']));
+  const all = planNames(raw);
   const names = inScope(all, scope.plans ?? 'all');
   const base = validate(raw);
   const findings = [
@@ -129,7 +133,7 @@ function withParents(raw: UncheckedMapping, names: readonly string[]): readonly 
           : [name, chain.missing.child];
     }),
   );
-  return Object.keys(mapping(raw['plans'])).filter((name) => reached.has(name));
+  return planNames(raw).filter((name) => reached.has(name));
 }
 
 function planOf(raw: unknown, name: string): ScenarioPlan {

@@ -20,18 +20,25 @@ export interface PlanOutcome {
   readonly run: Run;
 }
 
-/** Simulate one plan and make its figures. Whoever else wants to see the run may watch it. */
-export function runPlan(request: PlanRequest, watchers: readonly Observer[] = []): PlanOutcome {
+/**
+ * Simulate one plan and make its figures. Whoever else wants to see the run may watch it.
+ *
+ * @param spinUpDays  days before the period in which walls forget the temperatures they began with
+ */
+export function runPlan(
+  request: PlanRequest,
+  watchers: readonly Observer[] = [],
+  spinUpDays = SPIN_UP_DAYS,
+): PlanOutcome {
   const { plan, weather, period } = request;
   const { home, household, automation, dt } = plan;
   const heatsByPresence = automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
   const { clock } = household;
   const measures = createMeasures({ ...plan, heatsByPresence, clock, weather, period });
-  const spinUpDays = SPIN_UP_DAYS;
-  const run = simulate(
-    { home, household, automation, weather, dt, ...period, spinUpDays: spinUpDays },
-    [measures.observe, ...watchers],
-  );
+  const run = simulate({ home, household, automation, weather, dt, ...period, spinUpDays }, [
+    measures.observe,
+    ...watchers,
+  ]);
   return { measures: measures.finish(run), run };
 }
 

@@ -1,11 +1,11 @@
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
-import type { PlanRequest } from '../../studies/run-plan.ts';
+import type { Comparison } from '../../studies/compare/compare.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { loadPlans } from '../load-plans.ts';
+import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import { ownCheck } from '../own-check.ts';
 import { startProgress } from '../progress.ts';
-import { withinFormulas } from '../within-formulas.ts';
+import type { Workers } from '../start-workers.ts';
 
 /** What may be said beside the scenario's name. */
 export interface CompareOptions {
@@ -18,12 +18,7 @@ export interface CompareOptions {
 
 /** Simulate plans and print them side by side. */
 export async function compare(io: Io, path: string, options: CompareOptions): Promise<void> {
-  const { plans } = await loadPlans(io, path, {
-    ...options,
-    plans: options.plans ?? 'all',
-    check: 'named',
-  });
-  const comparison = await compareAll(io, path, plans);
+  const comparison = await compareAll(io, path, options);
   if (options.json) {
     io.out(jsonText(comparison));
   } else if (options.csv) {
@@ -46,27 +41,39 @@ export async function compare(io: Io, path: string, options: CompareOptions): Pr
   ownCheck(comparison.plans);
 }
 
-async function compareAll(io: Io, path: string, plans: readonly PlanRequest[]) {
-  const { comparePlans } = await import('../../studies/compare/compare-plans.ts');
-  const { runPlan } = await import('../../studies/run-plan.ts');
-  const byName = new Map(plans.map((request) => [request.plan.plan, request]));
-  const progress = await startProgress(
-    io,
-    plans.map((p) => p.period.hours),
-    'plans',
-  );
+async function compareAll(io: Io, path: string, options: CompareOptions): Promise<Comparison> {
+  const threads: Workers[] = [];
+  const expect = async (runs: number) => {
+    if (runs > FEW && io.startWorkers !== null) threads.push(await io.startWorkers(runs));
+  };
   try {
+    const plans = options.plans ?? 'all';
+    const loaded = await loadPlans(io, path, { ...options, plans, check: 'named', expect });
+    return await runAll(io, loaded, threads[0] ?? null);
+  } finally {
+    for (const workers of threads) await workers.close();
+  }
+}
+
+async function runAll(io: Io, loaded: LoadedPlans, workers: Workers | null): Promise<Comparison> {
+  const { comparePlans } = await import('../../studies/compare/compare-plans.ts');
+  const { startSimulations } = await import('../simulations.ts');
+  const { scenario, weather, plans } = loaded;
+  const byName = new Map(plans.map(({ plan }) => [plan.plan, plan]));
+  const hours = plans.map(({ period }) => period.hours);
+  const progress = await startProgress(io, hours, 'plans');
+  try {
+    const told = { observe: progress.observe, done: progress.next };
+    const { run } = await startSimulations(workers, { file: scenario.file, weather }, told);
     return await comparePlans([...byName.keys()], async (name) => {
-      const request = byName.get(name)!;
-      const { measures } = withinFormulas(path, () => runPlan(request, [progress.observe]));
-      progress.next();
-      return {
-        measures,
-        purchases: request.plan.purchases,
-        discountRate: request.plan.discountRate,
-      };
+      const plan = byName.get(name)!;
+      const { purchases, discountRate } = plan;
+      return { measures: await run(plan), purchases, discountRate };
     });
   } finally {
     progress.stop();
   }
 }
+
+/** A thread takes as long to start as a good part of a run: so many are over sooner in this one. */
+const FEW = 2;

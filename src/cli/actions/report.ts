@@ -1,4 +1,5 @@
 import { basename, extname, join } from 'node:path';
+import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import type { Io } from '../io.ts';
@@ -6,7 +7,6 @@ import { keepApart, type Output } from '../keep-apart.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import { ownCheck } from '../own-check.ts';
 import { startRunCount } from '../run-count.ts';
-import type { Simulations } from '../simulations.ts';
 import { UsageError } from '../usage-error.ts';
 
 /** What may be said beside the scenario's name. */
@@ -77,13 +77,14 @@ function refuseAbout(name: string, known: readonly string[]): never {
 async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Promise<ReportStudy> {
   const { reportStudy } = await import('../../studies/report-study.ts');
   const { startSimulations } = await import('../simulations.ts');
-  const { scenario, text, files, weatherFile, weatherText } = loaded;
-  const setup = { file: scenario.file, text, files, weatherFile, weatherText };
+  const { prepareVariant } = await import('../../studies/plan-variant.ts');
+  const { scenario, files, weather } = loaded;
+  const prepared = (variant: PlanVariant) => prepareVariant(scenario, files, variant);
   const count = await startRunCount(io);
-  let simulations: Simulations | null = null;
+  const workers = io.startWorkers === null ? null : await io.startWorkers(Number.POSITIVE_INFINITY);
   try {
-    simulations = await startSimulations(io, setup, count);
-    const { run, watch } = simulations;
+    const setup = { file: scenario.file, weather };
+    const { run, watch } = await startSimulations(workers, setup, count);
     return await reportStudy({
       ...{ scenario, files, set: options.set },
       plans: loaded.plans.map(({ plan }) => plan.plan),
@@ -91,14 +92,14 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
       refuseAbout: (known) => refuseAbout(options.about ?? '', known),
       mostDoubts: options.doubts,
       run: async (variant) => {
-        const measures = await run(variant);
+        const measures = await run(prepared(variant));
         ownCheck([measures]);
         return measures;
       },
-      watch,
+      watch: async (variant) => watch(prepared(variant)),
     });
   } finally {
     count.stop();
-    await simulations?.close();
+    await workers?.close();
   }
 }

@@ -1,5 +1,5 @@
 import { requireWithin } from '../../units/require-within.ts';
-import { humidityRatioAt } from '../moist-air/humidity-ratio.ts';
+import { MOLAR_RATIO } from '../moist-air/constants.ts';
 import { saturationPressure } from '../moist-air/saturation-pressure.ts';
 
 /**
@@ -61,7 +61,7 @@ export function compressorWorkingShare(temperature: number): number {
 }
 
 const ratioAtSeaLevel = (vapourPressure: number): number =>
-  humidityRatioAt(vapourPressure, SEA_LEVEL);
+  (MOLAR_RATIO * vapourPressure) / (SEA_LEVEL - vapourPressure);
 
 /** Rooms in which a dehumidifier may be asked what it does. [°C], [%] */
 export const ROOM_TEMPERATURES = [-40, 60] as const;

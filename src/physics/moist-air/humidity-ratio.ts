@@ -20,11 +20,6 @@ export function humidityRatioFromVapourPressure(vapourPressure: number, pressure
         `pressure of ${pressure} Pa, got ${vapourPressure} Pa`,
     );
   }
-  return humidityRatioAt(vapourPressure, pressure);
-}
-
-/** humidityRatioFromVapourPressure with nothing checked. [Pa], [Pa] -> [kg/kg] */
-export function humidityRatioAt(vapourPressure: number, pressure: number): number {
   return (MOLAR_RATIO * vapourPressure) / (pressure - vapourPressure);
 }
 
@@ -40,20 +35,7 @@ export function humidityRatioAt(vapourPressure: number, pressure: number): numbe
 export function vapourPressureFromHumidityRatio(humidityRatio: number, pressure: number): number {
   requireWithin(humidityRatio, HUMIDITY_RATIOS, RATIO, 'kg/kg');
   requireWithin(pressure, AIR_PRESSURES, 'vapourPressureFromHumidityRatio: air pressure', 'Pa');
-  return vapourPressureAt(humidityRatio, pressure);
-}
-
-/** vapourPressureFromHumidityRatio for the step loop, nothing checked. [kg/kg], [Pa] -> [Pa] */
-export function vapourPressureAt(humidityRatio: number, pressure: number): number {
   return (pressure * humidityRatio) / (MOLAR_RATIO + humidityRatio);
-}
-
-/**
- * Vapour pressure over humidity ratio, by which the step loop makes the relation straight near a
- * guess; nothing checked. [kg/kg], [Pa] -> [Pa]
- */
-export function vapourPressurePerRatio(humidityRatio: number, pressure: number): number {
-  return pressure / (MOLAR_RATIO + humidityRatio);
 }
 
 /**

@@ -14,11 +14,6 @@ import { AIR_TEMPERATURES, VAPOUR_GAS_CONSTANT, ZERO_CELSIUS } from './constants
 export function vapourDensity(vapourPressure: number, temperature: number): number {
   requireWithin(vapourPressure, VAPOUR_PRESSURES, 'vapourDensity: vapour pressure', 'Pa');
   requireWithin(temperature, AIR_TEMPERATURES, 'vapourDensity: temperature', '°C');
-  return vapourDensityAt(vapourPressure, temperature);
-}
-
-/** vapourDensity for the step loop, nothing checked. [Pa], [°C] -> [g/m3] */
-export function vapourDensityAt(vapourPressure: number, temperature: number): number {
   return (1000 * vapourPressure) / (VAPOUR_GAS_CONSTANT * (temperature + ZERO_CELSIUS));
 }
 

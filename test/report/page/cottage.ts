@@ -1,15 +1,16 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { createSimulator } from '../../../src/cli/simulation-task.ts';
+import { simulationAnswer } from '../../../src/cli/simulation-task.ts';
 import type { ReportInput } from '../../../src/report/page/report-input.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
-import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
+import { type PlanVariant, prepareVariant } from '../../../src/studies/plan-variant.ts';
 import {
   type ReportStudy,
   reportStudy,
   type WatchedRun,
 } from '../../../src/studies/report-study.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
+import { readWeather } from '../../../src/weather/read/read-weather.ts';
 
 /** A week and more in the winter of two damp rooms, their names and words full of markup. */
 export const COTTAGE = `# <!-- a "cottage" & its rooms -->
@@ -45,10 +46,10 @@ export async function studyOf(
   { about = null, mostDoubts = 0 }: { about?: string | null; mostDoubts?: number } = {},
 ): Promise<ReportStudy> {
   const files = new Map([['w.csv', WEATHER]]);
-  const setup = { file: 'cottage.yaml', text, files, weatherFile: 'w.csv', weatherText: WEATHER };
-  const simulator = createSimulator(setup);
+  const setup = { file: 'cottage.yaml', weather: readWeather(WEATHER, 'w.csv') };
   const ask = (variant: PlanVariant, watched: boolean) => {
-    const answer = simulator({ variant: variant, watched });
+    const plan = prepareVariant(scenario, files, variant);
+    const answer = simulationAnswer(setup, { plan, watched });
     if ('problems' in answer) throw new InputProblems(answer.problems);
     return answer.done;
   };

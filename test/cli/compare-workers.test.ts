@@ -1,0 +1,104 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { beforeAll, expect, test } from 'vitest';
+import { temporaryFolder } from './temporary-folder.ts';
+
+const BIN = resolve('dist/cli/bin.js');
+const root = temporaryFolder();
+const HOME = `title: Test cottage
+weather: w.csv
+site: { timezone: Europe/London }
+period: { from: "01-05", to: "01-06" }
+step: 60
+home:
+  rooms:
+    den: { floor area: 14, use: living }
+    nook: { floor area: 9, use: bedroom }
+plans:
+  now: { change: {} }
+  cool: { change: { heating: { setpoint: 18 } } }
+  dry:
+    change: { devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day } } }
+    purchases: [{ what: drier, price: 180, lasts: 8 years }]
+  both: { based on: dry, change: { heating: { setpoint: 18 } } }
+`;
+
+beforeAll(() => {
+  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
+});
+
+/** A folder with a cottage and its weather. */
+function folderWith(name: string, text: string): string {
+  const folder = join(root, name);
+  mkdirSync(folder);
+  writeFileSync(join(folder, 'cottage.yaml'), text);
+  writeFileSync(join(folder, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
+  return folder;
+}
+
+/** What a process of the program says, called in a folder. */
+function called(args: readonly string[], cwd: string) {
+  const child = spawn(process.execPath, [BIN, ...args], { cwd });
+  const said = { out: '', err: '' };
+  child.stdout.on('data', (piece) => {
+    said.out += piece;
+  });
+  child.stderr.on('data', (piece) => {
+    said.err += piece;
+  });
+  return new Promise<{ status: number | null; out: string; err: string }>((done) =>
+    child.on('close', (status) => done({ status, ...said })),
+  );
+}
+
+/** What the same program says, as it was built, where it has no threads; and how often it asked. */
+async function alone(args: readonly string[], cwd: string) {
+  const from = (file: string) => import(pathToFileURL(resolve('dist/cli', file)).href);
+  const { main } = (await from('main.js')) as typeof import('../../src/cli/main.ts');
+  const { nodeIo } = (await from('node-io.js')) as typeof import('../../src/cli/node-io.ts');
+  const io = nodeIo('', process, (_, work) => work());
+  let out = '';
+  const status = await main(args, {
+    ...io,
+    startWorkers: null,
+    readText: (path, limit) => io.readText(join(cwd, path), limit),
+    out: (text) => {
+      out += text;
+    },
+  });
+  return { status, out, err: '' };
+}
+
+test.each([['--json'], ['--csv']])('threads give the very bytes of one: %s', async (option) => {
+  const folder = folderWith(`all${option}`, HOME);
+  const args = ['compare', 'cottage.yaml', option];
+  const threads = await called(args, folder);
+  expect(threads).toMatchObject({ status: 0, err: '' });
+  expect(threads.out).toContain('both');
+  expect(await alone(args, folder)).toEqual(threads);
+});
+
+test('of two plans that leave the formulas, the first is told, once', async () => {
+  const oven = `nook: { floor area: 1, height: 2, elements: [], emitter: none, panes: [{ area: 50,
+      faces: south, u-value: 0.2, g-value: 1, shading: 0, frame: 0 }] }`;
+  const text = HOME.replace(/nook: \{.*/, oven).replace('"01-06"', '"09-30"');
+  const { status, out, err } = await called(['compare', 'cottage.yaml'], folderWith('oven', text));
+  expect({ status, out }).toEqual({ status: 2, out: '' });
+  expect(err).toMatch(
+    /^cottage\.yaml: expected a home that stays within the range of every formula, got .*\n$/,
+  );
+});
+
+test('Ctrl-C while threads run ends the program at once', async () => {
+  const text = HOME.replace(/period.*\n/, '').replace('step: 60', 'step: 1');
+  const folder = folderWith('long', text);
+  const child = spawn(process.execPath, [BIN, 'compare', 'cottage.yaml'], { cwd: folder });
+  const ended = new Promise<string | null>((done) =>
+    child.on('close', (_, signal) => done(signal)),
+  );
+  await new Promise((done) => setTimeout(done, 1500));
+  child.kill('SIGINT');
+  expect(await ended).toBe('SIGINT');
+});
