@@ -1,22 +1,22 @@
-import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { type OpenPage, openReport, writeReport } from './report-pages.ts';
+import { type OpenPage, openReport } from './report-pages.ts';
+import { writtenReport } from './written-report.ts';
 
-// Choosing and pointing in the report of the flat.
+// Choosing and pointing in the report of the flat over a winter.
 
 const found = await findBrowser();
-const file = join(temporaryFolder(), 'flat.html');
+let file = '';
 let browser: Browser;
 let open: OpenPage;
 let page: Page;
 
 describe.skipIf(found === null)('choosing', () => {
   beforeAll(async () => {
-    await writeReport('scenarios/flat.yaml', file, '--doubts', '0');
+    const winter = ['--set', '/step=60', '--set', '/period={ from: "11-01", to: "02-28" }'];
+    file = await writtenReport('scenarios/flat.yaml', '--doubts', '0', ...winter);
     browser = await openBrowser();
     open = await openReport(browser, file);
     page = open.page;
@@ -49,7 +49,7 @@ describe.skipIf(found === null)('choosing', () => {
     await choose('plan', 'drier');
     expect(await titleOf('year-humidity')).toMatch(/ under drier$/);
     expect(await titleOf('water')).toMatch(/ under drier$/);
-    const week = await page.locator('#choice-week option').nth(30).textContent();
+    const week = await page.locator('#choice-week option').nth(10).textContent();
     await choose('week', week!);
     expect(await titleOf('week-temperature')).toContain(week!.replace(/ \d{4}$/, ''));
     expect(await open.wrong()).toEqual([]);

@@ -5,7 +5,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { A4, accessibilityFaults, cutOff, openReport, writeReport } from './report-pages.ts';
+import { A4, accessibilityFaults, cutOff, openReport } from './report-pages.ts';
+import { writtenReport } from './written-report.ts';
 
 // A scenario whose every name is markup that would run, if anything let it.
 
@@ -38,7 +39,7 @@ plans:
 
 const found = await findBrowser();
 const folder = temporaryFolder();
-const file = join(folder, 'hostile.html');
+let file = '';
 let browser: Browser;
 
 describe.skipIf(found === null)('names that hold markup and script', () => {
@@ -46,7 +47,7 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
     const scenario = join(folder, 'hostile.yaml');
     writeFileSync(scenario, HOME);
     copyFileSync('weather/saltmere-typical.csv', join(folder, 'weather.csv'));
-    await writeReport(scenario, file, '--doubts', '4');
+    file = await writtenReport(scenario, '--doubts', '4');
     browser = await openBrowser();
   }, 120_000);
   afterAll(() => browser?.close());

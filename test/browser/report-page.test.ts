@@ -6,18 +6,21 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { A4, accessibilityFaults, cutOff, openReport, writeReport } from './report-pages.ts';
+import { A4, accessibilityFaults, cutOff, openReport } from './report-pages.ts';
+import { writtenReport } from './written-report.ts';
 
-// The report of the demonstration, opened in a real browser.
+// The report of the demonstration, opened in a real browser. Its runs take steps of an hour: the page
+// has as many figures and pictures as with shorter ones.
 
 const found = await findBrowser();
-const file = join(temporaryFolder(), 'terrace.html');
+const folder = temporaryFolder();
+let file = '';
 let browser: Browser;
 let text = '';
 
 describe.skipIf(found === null)('the report of the demonstration', () => {
   beforeAll(async () => {
-    await writeReport('scenarios/terrace.yaml', file, '--doubts', '3');
+    file = await writtenReport('scenarios/terrace.yaml', '--doubts', '3', '--set', '/step=60');
     text = readFileSync(file, 'utf8');
     browser = await openBrowser();
   }, 180_000);
@@ -53,7 +56,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   test('the policy holds: a script that makes code of text is stopped', async () => {
     const tries = "try { eval('1'); } catch (e) { document.title = 'stopped: ' + e.name; }";
     const hash = createHash('sha256').update(tries, 'utf8').digest('base64');
-    const bold = join(temporaryFolderOf(file), 'bold.html');
+    const bold = join(folder, 'bold.html');
     writeFileSync(
       bold,
       text
@@ -135,8 +138,6 @@ const seenPictures = (page: Page) =>
       });
       return { id: figure.id, marks: shown.length, wide: svg.getBoundingClientRect().width };
     })`);
-
-const temporaryFolderOf = (path: string): string => join(path, '..');
 
 const SECTIONS = [
   ...['The answer', 'Options side by side', 'The purchase', 'Pictures', 'Handbook cross-check'],

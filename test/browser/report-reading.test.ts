@@ -1,22 +1,22 @@
-import { join } from 'node:path';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { openReport, writeReport } from './report-pages.ts';
+import { openReport } from './report-pages.ts';
 import { writeSmallHome } from './small-home.ts';
+import { writtenReport } from './written-report.ts';
 
 // What is read out of pictures: the right row, in the words of the table, where it lies.
 
 const found = await findBrowser();
 const folder = temporaryFolder();
-const file = join(folder, 'small.html');
+let file = '';
 let browser: Browser;
 
 describe.skipIf(found === null)('reading a picture', () => {
   beforeAll(async () => {
-    await writeReport(writeSmallHome(folder), file);
+    file = await writtenReport(writeSmallHome(folder));
     browser = await openBrowser();
   }, 120_000);
   afterAll(() => browser?.close());

@@ -7,19 +7,20 @@ import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { accessibilityFaults, openReport, writeReport } from './report-pages.ts';
 import { writeSmallHome } from './small-home.ts';
+import { writtenReport } from './written-report.ts';
 
 // A report in which there is nothing to buy, and the ways through it.
 
 const found = await findBrowser();
 const folder = temporaryFolder();
-const file = join(folder, 'small.html');
+let file = '';
 let scenario = '';
 let browser: Browser;
 
 describe.skipIf(found === null)('a report without a purchase', () => {
   beforeAll(async () => {
     scenario = writeSmallHome(folder);
-    await writeReport(scenario, file);
+    file = await writtenReport(scenario);
     browser = await openBrowser();
   }, 120_000);
   afterAll(() => browser?.close());
