@@ -17,6 +17,7 @@ export async function openBrowser(): Promise<Browser> {
 /** Flags that the browser's build needs to start. */
 async function ofThePackage(): Promise<string[]> {
   const { default: packaged } = await import('@sparticuz/chromium');
+  packaged.setGraphicsMode = false; // pages are drawn without pretending to have a graphics card
   return packaged.args;
 }
 
