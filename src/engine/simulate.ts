@@ -154,7 +154,7 @@ function prepareWalk(input: RunInput): Walk {
       input.automation === undefined
         ? null
         : createController(home, household, input.automation, dt),
-    observed: observed,
+    observed,
     commands: createCommands(home),
     running: startDevices(model, observed, saturation),
   };

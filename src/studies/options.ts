@@ -82,7 +82,7 @@ async function ranOption(
       name: prepared.plan,
       description: prepared.description,
       origin,
-      variant: variant,
+      variant,
       prepared,
       assumedPurchases: assumedBuys,
     },

@@ -1,16 +1,14 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { BIN, ending, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
-const BIN = 'dist/cli/bin.js';
 const RECIPE = 'weather/saltmere-typical.recipe.yaml';
 const root = temporaryFolder();
 
-beforeAll(() => {
-  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
-});
+beforeAll(requireBuild);
 
 /** The last step of writing says that it begins, and then takes a minute. */
 const STUCK_AT_RENAME = imported(`
@@ -21,20 +19,6 @@ const STUCK_AT_RENAME = imported(`
 /** Words for node that run some code before the program. */
 function imported(code: string): string[] {
   return ['--import', `data:text/javascript,${encodeURIComponent(code)}`];
-}
-
-/** How a process ended, and what it said. */
-function ending(child: ChildProcess) {
-  const said = { out: '', err: '' };
-  child.stdout?.on('data', (piece) => {
-    said.out += piece;
-  });
-  child.stderr?.on('data', (piece) => {
-    said.err += piece;
-  });
-  return new Promise<{ status: number | null; signal: string | null; out: string; err: string }>(
-    (done) => child.on('close', (status, signal) => done({ status, signal, ...said })),
-  );
 }
 
 const start = (args: readonly string[], nodeArgs: readonly string[] = []) =>

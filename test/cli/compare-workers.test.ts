@@ -1,11 +1,11 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { beforeAll, expect, test } from 'vitest';
+import { BIN, called, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
-const BIN = resolve('dist/cli/bin.js');
 const root = temporaryFolder();
 const HOME = `title: Test cottage
 weather: w.csv
@@ -25,9 +25,7 @@ plans:
   both: { based on: dry, change: { heating: { setpoint: 18 } } }
 `;
 
-beforeAll(() => {
-  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
-});
+beforeAll(requireBuild);
 
 /** A folder with a cottage and its weather. */
 function folderWith(name: string, text: string): string {
@@ -36,21 +34,6 @@ function folderWith(name: string, text: string): string {
   writeFileSync(join(folder, 'cottage.yaml'), text);
   writeFileSync(join(folder, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
   return folder;
-}
-
-/** What a process of the program says, called in a folder. */
-function called(args: readonly string[], cwd: string) {
-  const child = spawn(process.execPath, [BIN, ...args], { cwd });
-  const said = { out: '', err: '' };
-  child.stdout.on('data', (piece) => {
-    said.out += piece;
-  });
-  child.stderr.on('data', (piece) => {
-    said.err += piece;
-  });
-  return new Promise<{ status: number | null; out: string; err: string }>((done) =>
-    child.on('close', (status) => done({ status, ...said })),
-  );
 }
 
 /** What the same program says, as it was built, where it has no threads; and how often it asked. */
@@ -68,7 +51,7 @@ async function alone(args: readonly string[], cwd: string) {
       out += text;
     },
   });
-  return { status, out, err: '' };
+  return { status, signal: null, out, err: '' };
 }
 
 test.each([['--json'], ['--csv']])('threads give the very bytes of one: %s', async (option) => {

@@ -1,12 +1,11 @@
-import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { beforeAll, expect, test } from 'vitest';
 import { all, byId, readMarkup, textOf } from '../report/page/read-markup.ts';
+import { called, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
-const BIN = resolve('dist/cli/bin.js');
 const root = temporaryFolder();
 const HOME = `title: Test cottage
 weather: w.csv
@@ -29,25 +28,10 @@ plans:
 `;
 
 beforeAll(() => {
-  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
+  requireBuild();
   writeFileSync(join(root, 'cottage.yaml'), HOME);
   writeFileSync(join(root, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
 });
-
-/** What a process of the program says, called in a folder. */
-function called(args: readonly string[], cwd: string) {
-  const child = spawn(process.execPath, [BIN, ...args], { cwd });
-  const said = { out: '', err: '' };
-  child.stdout.on('data', (piece) => {
-    said.out += piece;
-  });
-  child.stderr.on('data', (piece) => {
-    said.err += piece;
-  });
-  return new Promise<{ status: number | null; out: string; err: string }>((done) =>
-    child.on('close', (status) => done({ status, ...said })),
-  );
-}
 
 const REPORT = [
   ...['report', 'cottage.yaml', '--about', 'pure', '--doubts', '2', '--date', '2026-03-31'],

@@ -1,17 +1,15 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { BIN, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 // What answers without a simulation must be there at once, so it may load next to nothing.
 
-const BIN = 'dist/cli/bin.js';
 const root = temporaryFolder();
 
-beforeAll(() => {
-  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
-});
+beforeAll(requireBuild);
 
 /** The packages and own modules that a process of the program loads, and its exit status. */
 function loadedBy(args: readonly string[]) {

@@ -73,7 +73,7 @@ export function linearWorld(scenario: Scenario, files: ReadonlyMap<string, strin
         name: prepared.plan,
         description: prepared.description,
         origin,
-        variant: variant,
+        variant,
         prepared,
         assumedPurchases: [],
       },

@@ -29,12 +29,12 @@ export function createAirings(
       shutting: shutting[j]!,
       met,
       windows,
-      context: context,
+      context,
     }),
   );
   return {
     beginDay: (start, steps) => {
-      for (const habit of habits) habit.occasion.beginDay(start, steps);
+      for (const habit of habits) habit.trigger.beginDay(start, steps);
     },
     step: () => {
       for (let j = 0; j < habits.length; j++) habits[j]!.step();
@@ -95,7 +95,7 @@ function createHabit(habit: AiringHabit, j: number, seed: number, parts: Parts) 
     due = Number.POSITIVE_INFINITY;
     if (presence.awakeHome && openUp(habit, j, windows, context)) tally.opened++;
   };
-  return { occasion: trigger, tally, step };
+  return { trigger, tally, step };
 }
 
 /** @returns whether any of the habit's windows was opened; each room is judged by its own air */

@@ -47,7 +47,7 @@ export function createWarmUp(
     return needed > dt ? Math.min(most[room]!, needed) : 0; // also where nothing is known
   }
 
-  function look(s: number, room: number, now: number, setting: number, t: number): void {
+  function decide(s: number, room: number, now: number, setting: number, t: number): void {
     if (most[room] === 0) return;
     if (!(now < until[room]!)) target[room] = Number.NEGATIVE_INFINITY;
     let rise = demand.nextRise(s, room);
@@ -62,5 +62,5 @@ export function createWarmUp(
     }
   }
 
-  return { beginDay: demand.beginDay, target, decide: look, watch };
+  return { beginDay: demand.beginDay, target, decide, watch };
 }

@@ -16,7 +16,7 @@ export interface Windows extends WindowStates {
   readonly holds: (who: number) => boolean;
   /** See which windows stand open in the step at hand. */
   readonly observe: () => void;
-  /** Write what people hold open or shut into the step's commands, and look again. */
+  /** Write what people hold open or shut into the step's commands, and observe anew. */
   readonly apply: (commands: Commands) => void;
 }
 
@@ -62,7 +62,7 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     return false;
   };
 
-  const look = (): void => {
+  const observe = (): void => {
     const { day, s, utc } = moment;
     fillArray(open, 0);
     for (let o = 0; o < count; o++) {
@@ -78,7 +78,7 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
   const apply = ({ openings: shares, openTimes }: Commands): void => {
     const { utc } = moment;
     if (utc >= heldUntil) return;
-    look();
+    observe();
     for (let o = 0; o < count; o++) {
       if (shutUntil[o]! > utc) {
         const rest = Math.max(0, 1 - (shutUntil[o]! - utc) / dt);
@@ -92,5 +92,5 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     }
   };
 
-  return { open, openSince, hold, shut, letGo, holds, observe: look, apply };
+  return { open, openSince, hold, shut, letGo, holds, observe, apply };
 }

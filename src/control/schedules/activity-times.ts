@@ -37,13 +37,13 @@ export function createActivityTimes(
     going: 0,
     withRunOn: 0,
     beginDay(start: number, steps: number): void {
-      const stretch = { clock: household.clock, start, dt, steps };
+      const range = { clock: household.clock, start, dt, steps };
       clocked.fill(0);
       extended.fill(0);
       for (const spell of when) {
         const longer = { ...spell, to: spell.to + runOn / 60 };
-        eachStep(spell, stretch, (step, share) => add(clocked, step, share), takesPlace);
-        eachStep(longer, stretch, (step, share) => add(extended, step, share), takesPlace);
+        eachStep(spell, range, (step, share) => add(clocked, step, share), takesPlace);
+        eachStep(longer, range, (step, share) => add(extended, step, share), takesPlace);
       }
     },
     step(): void {

@@ -15,12 +15,12 @@ export type Stay = Person['schedule'][number];
  * pattern it follows is cut at its ends, so that nobody is ever in two places: what changes from one
  * day to the next changes in the small hours, when most people sleep in either.
  *
- * @param luck   which days are irregular; null for the pattern and the holidays alone
+ * @param stream  which days are irregular; null for the pattern and the holidays alone
  * @param visit  called with the stay, the step and the share of the step it takes
  */
 export function eachStay(
   person: Person,
-  luck: PersonStream | null,
+  stream: PersonStream | null,
   range: StepRange,
   visit: (stay: Stay, step: number, share: number) => void,
 ): void {
@@ -28,7 +28,7 @@ export function eachStay(
   const firstDay = localDay(toLocal(clock, start) - HINGE);
   const lastDay = localDay(toLocal(clock, start + steps * dt) - HINGE);
   for (let day = firstDay; day <= lastDay; day++) {
-    const { out, spent, shift } = drawDay(person.irregular, luck, day);
+    const { out, spent, shift } = drawDay(person.irregular, stream, day);
     const dawn = day * SECONDS_PER_DAY + HINGE;
     for (const stay of person.schedule) {
       if (out && !isNight(stay)) continue;
@@ -65,12 +65,12 @@ interface DrawnDay {
 
 function drawDay(
   irregular: IrregularDays | undefined,
-  luck: PersonStream | null,
+  stream: PersonStream | null,
   day: number,
 ): DrawnDay {
-  if (irregular === undefined || luck === null) return { out: false, spent: day, shift: 0 };
-  const { seed } = luck;
-  const thing = STREAM.people + luck.index * DRAWS;
+  if (irregular === undefined || stream === null) return { out: false, spent: day, shift: 0 };
+  const { seed } = stream;
+  const thing = STREAM.people + stream.index * DRAWS;
   const kind = drawFrom(seed, thing, day);
   const out = kind < irregular.out;
   const asSunday = !out && kind < irregular.out + irregular.asSunday;

@@ -46,9 +46,9 @@ export function createSensors(
   const every = column(({ sensor }) => sensor.every);
   const catchUp = column(({ sensor }) => -Math.expm1(-context.dt / sensor.lag));
   const order = quantitiesInOrder(context.home.species);
-  const luck = Int32Array.from(kept, (one, k) => {
+  const streams = Int32Array.from(kept, (one, k) => {
     const twins = kept.slice(0, k).filter((other) => samePlace(other, one)).length;
-    return stemOf(seed, luckOf(one, order, twins));
+    return stemOf(seed, streamOf(one, order, twins));
   });
 
   const look = (): void => {
@@ -68,7 +68,7 @@ export function createSensors(
       if (utc < due[k]!) continue;
       due[k] = utc + every[k]!;
       let reading = behind[k]! + bias[k]!;
-      if (noise[k]! > 0) reading += noise[k]! * normalFrom(luck[k]!, count);
+      if (noise[k]! > 0) reading += noise[k]! * normalFrom(streams[k]!, count);
       readings[k] = step[k]! > 0 ? Math.round(reading / step[k]!) * step[k]! : reading;
     }
   };
@@ -97,7 +97,7 @@ function sameSensor(a: Condition, b: Condition): boolean {
 }
 
 /** Random stream of a sensor, independent of which other sensors there are, so that plans share it. */
-function luckOf({ quantity, room }: Condition, order: readonly string[], twins: number): number {
+function streamOf({ quantity, room }: Condition, order: readonly string[], twins: number): number {
   const place = (order.indexOf(quantity) * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
   return STREAM.sensors + place;
 }

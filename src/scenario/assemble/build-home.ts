@@ -35,9 +35,7 @@ export function buildHome(
   const plans = roomPlans(data, facts, defaults);
   const findings: Finding[] = [];
   const ground = groundOf(plans, facts, defaults);
-  const shells = plans.map((plan) =>
-    roomShell(plan, { facts, plans, ground, defaults: defaults, findings }),
-  );
+  const shells = plans.map((plan) => roomShell(plan, { facts, plans, ground, defaults, findings }));
   const doors = doorwayPlans(data, plans, defaults);
   const doorways = doors.map(({ doorway }) => doorway);
   const elements = [
@@ -52,7 +50,7 @@ export function buildHome(
       data,
       facts,
       species: SPECIES,
-      defaults: defaults,
+      defaults,
       inside: !outer.has(plan.index),
     }),
   );

@@ -37,7 +37,7 @@ export function people(
     const who = person.who ?? 'adult';
     return {
       name: person.name ?? `${who} ${k + 1}`,
-      schedule: staysOf(person, plans, { defaults: defaults, index: k }),
+      schedule: staysOf(person, plans, { defaults, index: k }),
       awake: output(awake, BODY_SHARE[who], species),
       asleep: output(asleep, BODY_SHARE[who], species),
       ...irregular(person, k, defaults),

@@ -1,4 +1,5 @@
 import { hours, spellShape } from './clock-fields.ts';
+import { EMITTER_FIELDS } from './emitter-fields.ts';
 import { choice, either, list, named, plainNumber, quantity, section } from './fields.ts';
 import { thermostatShape } from './thermostat.ts';
 
@@ -117,16 +118,7 @@ export const heatingModel = section(
           { min: 1, max: 2 },
           'Exponent of output over excess temperature',
         ).optional(),
-        'radiant share': quantity(
-          '-',
-          { min: 0, max: 1 },
-          'Share of the heat that goes to surfaces by radiation',
-        ).optional(),
-        lag: quantity(
-          'min',
-          { min: 0, max: 1440 },
-          'Time constant of the emitter warming up',
-        ).optional(),
+        ...EMITTER_FIELDS,
       },
       'What holds for every radiator or heater that does not say otherwise',
     ).optional(),

@@ -2,6 +2,7 @@ import { deposition } from './air.ts';
 import { bandsModel } from './bands.ts';
 import { FURNISHINGS, MOULD_CLASSES } from './building.ts';
 import { elementModel, uValue } from './element.ts';
+import { EMITTER_FIELDS } from './emitter-fields.ts';
 import { choice, either, facing, list, plainNumber, quantity, section, text } from './fields.ts';
 
 export const USES = [
@@ -61,16 +62,7 @@ const emitterModel = section(
       { min: 1, max: 2 },
       'Exponent of output over excess temperature, 1.3 for radiators',
     ).optional(),
-    'radiant share': quantity(
-      '-',
-      { min: 0, max: 1 },
-      'Share of the heat that goes to surfaces by radiation',
-    ).optional(),
-    lag: quantity(
-      'min',
-      { min: 0, max: 1440 },
-      'Time constant of the emitter warming up',
-    ).optional(),
+    ...EMITTER_FIELDS,
   },
   'The emitter of the room: radiator, floor or heater',
 );

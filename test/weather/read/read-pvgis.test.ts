@@ -72,10 +72,10 @@ test('an offset of the sun that is no number of hours is told with its line', ()
   const lines = year((month) => 2005 + month);
   const offset = (value: string) => () =>
     readWeather(text(lines).replace('Offset (h): 0.25', `Offset (h): ${value}`), 'pvgis.csv');
-  for (const value of ['1e400', '-1.5', 'late']) {
+  for (const value of ['1e400', '1.5', '-1.5', 'late']) {
     expect(offset(value)).toThrow(
       `pvgis.csv:4:1: Irradiance Time Offset: expected hours from -1 to 1, got "${value}"`,
     );
   }
-  expect(offset('-1')).not.toThrow();
+  for (const value of ['-1', '1']) expect(offset(value)).not.toThrow();
 });
