@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { FailedFiles } from './test/reference/failed-files.ts';
 
 /** Tests that shall notice a changed source; `run-mutants.mjs` names their folders. */
 export default defineConfig({
@@ -9,5 +10,6 @@ export default defineConfig({
     setupFiles: ['test/reference/mutant-coverage.ts'],
     testTimeout: 60_000,
     isolate: false,
+    reporters: [new FailedFiles()],
   },
 });
