@@ -1,3 +1,4 @@
+import { visibleValue } from '../units/visible-text.ts';
 import type { Io } from './io.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -35,7 +36,8 @@ export async function keepApart(
     const name = await io.sharedName(path);
     const why = taken.get(name);
     if (why !== undefined) {
-      throw new UsageError(`error: option '${option}' argument '${path}' is invalid. ${why}`);
+      const shown = visibleValue(path);
+      throw new UsageError(`error: option '${option}' argument '${shown}' is invalid. ${why}`);
     }
     taken.set(name, WRITTEN);
   }

@@ -5,6 +5,7 @@ import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
 import { weatherCommand } from './commands/weather.ts';
 import type { Io } from './io.ts';
+import { speakVisibly, withWordsOnOneLine } from './speak-visibly.ts';
 
 /**
  * Run the command line.
@@ -12,7 +13,8 @@ import type { Io } from './io.ts';
  * @param args  the words after the program's name
  * @returns exit status: 0 done, 1 usage error, 2 wrong input, 3 a check of our own failed
  */
-export async function main(args: readonly string[], io: Io): Promise<number> {
+export async function main(args: readonly string[], world: Io): Promise<number> {
+  const io = speakVisibly(world);
   const program = new Command('roombalance')
     .description(ABOUT)
     .version(io.version, '-V, --version', 'print the version')
@@ -22,7 +24,7 @@ export async function main(args: readonly string[], io: Io): Promise<number> {
     .addCommand(reportCommand(io))
     .addCommand(weatherCommand(io))
     .addHelpText('after', EXAMPLES);
-  speakThrough(io, program);
+  speakThrough(io, program, args);
   try {
     await program.parseAsync([...args], { from: 'user' });
     return 0;
@@ -34,13 +36,17 @@ export async function main(args: readonly string[], io: Io): Promise<number> {
 }
 
 /** Every command, however deep, throws instead of exiting and speaks through io. */
-function speakThrough(io: Io, command: Command): void {
+function speakThrough(io: Io, command: Command, args: readonly string[]): void {
   command
     .exitOverride()
-    .configureOutput({ writeOut: (text) => io.out(text), writeErr: (text) => io.err(text) })
+    .configureOutput({
+      writeOut: (text) => io.out(text),
+      writeErr: (text) => io.err(text),
+      outputError: (text, write) => write(withWordsOnOneLine(text, args)),
+    })
     .helpOption('-h, --help', 'show this help');
   if (command.commands.length > 0) command.helpCommand('help [command]', 'show help of a command');
-  for (const each of command.commands) speakThrough(io, each);
+  for (const each of command.commands) speakThrough(io, each, args);
 }
 
 const ABOUT = `Simulates the rooms of one home hour by hour (heat, humidity and air together)

@@ -1,4 +1,5 @@
 import { nearestName } from '../units/nearest-name.ts';
+import { visibleValue } from '../units/visible-text.ts';
 import { UsageError } from './usage-error.ts';
 
 /**
@@ -11,5 +12,7 @@ export function requireName(name: string, known: readonly string[], kind: string
   if (known.includes(name)) return;
   const near = nearestName(name, known);
   const hint = near === null ? '' : `\n(Did you mean ${near}?)`;
-  throw new UsageError(`error: unknown ${kind} '${name}', known are ${known.join(', ')}${hint}`);
+  throw new UsageError(
+    `error: unknown ${kind} '${visibleValue(name)}', known are ${known.join(', ')}${hint}`,
+  );
 }

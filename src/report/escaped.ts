@@ -1,3 +1,5 @@
+import { withoutTurns } from '../units/visible-text.ts';
+
 /** Text as it stands in markup, within an element or an attribute's double quotes. */
 export const escaped = (text: string): string =>
   text
@@ -6,6 +8,9 @@ export const escaped = (text: string): string =>
     .replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;');
 
-/** Without control characters, halves of characters and the two that are none: XML has no place for them. */
+/**
+ * Text for a page: blanks for control characters, halves of characters and the two that are none,
+ * because XML has no place for them; \uXXXX for marks that would turn the direction of what follows.
+ */
 export const printable = (text: string): string =>
-  text.replaceAll(/[^\P{Cc}\n\t]|\p{Cs}|[\uFFFE\uFFFF]/gu, ' ');
+  withoutTurns(text).replaceAll(/[^\P{Cc}\n\t]|\p{Cs}|[\uFFFE\uFFFF]/gu, ' ');

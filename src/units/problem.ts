@@ -1,3 +1,5 @@
+import { visibleValue } from './visible-text.ts';
+
 /**
  * One thing wrong with what a person wrote: where, what was expected, what came.
  *
@@ -24,7 +26,8 @@ export interface Problem {
 /**
  * `file:line:column: where: expected ..., got ... (hint)`
  *
- * A part that is longer than anybody reads, such as a name of thousands of characters, is cut.
+ * A part that is longer than anybody reads, such as a name of thousands of characters, is cut. What
+ * would break the line or steer a terminal stands as \uXXXX.
  */
 export function problemText(problem: Problem): string {
   const { line, column } = problem;
@@ -41,11 +44,11 @@ export function problemText(problem: Problem): string {
   return `${place}: ${middle}expected ${expected}, got ${got}${end}`;
 }
 
-/** The ends of a text, with how much was left out between them. */
+/** The ends of a text, with how much was left out between them, all of it visible. */
 function shortened(text: string): string {
-  if (text.length <= LONGEST) return text;
+  if (text.length <= LONGEST) return visibleValue(text);
   const left = text.length - 2 * KEPT;
-  return `${text.slice(0, KEPT)}[... ${left} characters ...]${text.slice(-KEPT)}`;
+  return visibleValue(`${text.slice(0, KEPT)}[... ${left} characters ...]${text.slice(-KEPT)}`);
 }
 
 const LONGEST = 800; // the keys of the largest section take some 600

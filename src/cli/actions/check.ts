@@ -1,5 +1,6 @@
 import type { Assumed, Notice } from '../../home/notices.ts';
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
+import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
@@ -67,8 +68,14 @@ async function findingsText(found: Findings, width: number): Promise<string> {
     Number.POSITIVE_INFINITY,
   );
   const parts: readonly (readonly [string, string])[] = [
-    [found.scenario, `${wrapText(found.rooms.join(', '), 'Rooms: ', width)}\nNothing is wrong.`],
-    ['Weather', [found.weather.title, remarkList(found.weather.notes, width)].join('\n').trim()],
+    [
+      visibleProse(found.scenario),
+      `${wrapText(found.rooms.join(', '), 'Rooms: ', width)}\nNothing is wrong.`,
+    ],
+    [
+      'Weather',
+      [visibleProse(found.weather.title), remarkList(found.weather.notes, width)].join('\n').trim(),
+    ],
     ['Plans', plans],
     ['Assumed, because the scenario does not say', assumedTable(found.assumed, width)],
     ['Cautions', remarkList(found.cautions, width)],

@@ -2,6 +2,7 @@ import { basename, extname, join } from 'node:path';
 import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
+import { visibleValue } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { keepApart, type Output } from '../keep-apart.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
@@ -54,7 +55,7 @@ export async function report(io: Io, path: string, options: ReportOptions): Prom
   await keepApart(io, [pageTo, ...drawn], loaded.read);
   await io.writeWhole(output, page);
   for (const { path, svg } of drawn) await io.writeWhole(path, svg);
-  io.err(`${output} written, from ${study.runs} runs\n`);
+  io.err(`${visibleValue(output)} written, from ${study.runs} runs\n`);
   if (options.open) await io.show(output);
 }
 
@@ -69,7 +70,7 @@ function refuseAbout(name: string, known: readonly string[]): never {
   const near = nearestName(name, known);
   const which = known.length === 0 ? 'none does here' : `those that do are ${known.join(', ')}`;
   throw new UsageError(
-    `error: --about ${name}: no plan or proposal of that name brings a new device; ${which}` +
+    `error: --about ${visibleValue(name)}: no plan or proposal of that name brings a new device; ${which}` +
       (near === null ? '' : `\n(Did you mean ${near}?)`),
   );
 }

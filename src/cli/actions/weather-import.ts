@@ -1,3 +1,4 @@
+import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { keepApart } from '../keep-apart.ts';
 import { readOutdoors } from '../read-outdoors.ts';
@@ -21,5 +22,5 @@ export async function importFile(
   const csv = writeTidyCsv(weather);
   if (output === undefined) io.out(csv);
   else await io.writeWhole(output, csv);
-  for (const { text } of weather.notes) io.err(`note: ${text}\n`);
+  for (const { text } of weather.notes) io.err(`note: ${visibleProse(text)}\n`);
 }

@@ -1,5 +1,6 @@
 import type { LoggerInterface, View } from 'vega';
 import type { TopLevelSpec } from 'vega-lite';
+import { printable } from '../escaped.ts';
 import type { Along, Chart } from './chart.ts';
 import { tidySvg } from './tidy-svg.ts';
 
@@ -128,4 +129,4 @@ interface TextMetrics {
 
 /** A little more than what common sans-serif fonts take on average. [px] */
 const widthByRule: TextMetrics['width'] = (item, text) =>
-  Math.ceil(0.58 * (item.fontSize ?? 11) * String(text ?? '').length);
+  Math.ceil(0.58 * (item.fontSize ?? 11) * printable(String(text ?? '')).length);

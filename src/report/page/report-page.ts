@@ -1,3 +1,4 @@
+import { withoutTurns } from '../../units/visible-text.ts';
 import { answerSection } from './answer-section.ts';
 import { assumptionsSection } from './assumptions-section.ts';
 import { cautionsSection } from './cautions-section.ts';
@@ -54,11 +55,9 @@ export async function reportPage(input: ReportInput): Promise<Report> {
     assumptionsSection(study),
     methodSection(input),
   ];
-  const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data) }).replaceAll(
-    '<',
-    '\\u003c',
-  );
-  const held = raw(`<script type="application/json" id="picture-data">${json}</script>`);
+  const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data) });
+  const inert = withoutTurns(json).replaceAll('<', '\\u003c');
+  const held = raw(`<script type="application/json" id="picture-data">${inert}</script>`);
   return { page: pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
 }
 

@@ -1,6 +1,7 @@
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { visibleProse } from '../../units/visible-text.ts';
 import { homeRows, type PlanRow } from './compare-rows.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { periodText } from './period-text.ts';
@@ -9,7 +10,7 @@ import { wrapText } from './wrap-text.ts';
 
 /** Whose plans are compared, and over which time: two lines. */
 export function compareTitle({ plans: [first] }: Comparison): string {
-  return first === undefined ? '' : `${first.scenario}\n${periodText(first)}`;
+  return first === undefined ? '' : `${visibleProse(first.scenario)}\n${periodText(first)}`;
 }
 
 /**
@@ -24,7 +25,9 @@ export function compareTables(comparison: Comparison, width = WIDTH): string {
     ...ROOM_FIGURES.map((figure) => roomTable(figure, plans, width)),
   ];
   if (differences.length > 0) {
-    parts.push(`Against ${baseline} (minus is less)\n${differenceTable(comparison, width)}`);
+    parts.push(
+      `Against ${visibleProse(baseline)} (minus is less)\n${differenceTable(comparison, width)}`,
+    );
   }
   return parts.join('\n\n');
 }

@@ -1,5 +1,6 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { visibleProse } from '../../units/visible-text.ts';
 import { airingTable } from './airing-table.ts';
 import { alertsTable } from './alerts-table.ts';
 import { arrivalsTable } from './arrivals-table.ts';
@@ -18,7 +19,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
   const rooms = Object.keys(measures.rooms);
   const notices = measures.notices.filter(({ id }) => !id.startsWith('handbook-cross-check-'));
   const parts: readonly (readonly [string, string])[] = [
-    [`${measures.scenario}: ${measures.plan}`, periodText(measures)],
+    [visibleProse(`${measures.scenario}: ${measures.plan}`), periodText(measures)],
     ['Whole home', homeTable(measures, width)],
     ['Rooms', roomsTable(measures.rooms, width)],
     ['Coming into a room that stood empty', arrivalsTable(measures.rooms, width)],

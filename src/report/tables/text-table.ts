@@ -1,3 +1,5 @@
+import { visibleProse } from '../../units/visible-text.ts';
+
 /** A column of a table of plain text. */
 export interface Column {
   /** Heading of the column; several lines where it has line breaks. */
@@ -49,15 +51,15 @@ function joinColumns(columns: readonly string[][]): string {
 
 /** One column as lines of equal length: head, a marker that the head ends, cells. */
 function layColumn({ head, cells, marks = [], align = 'right' }: Column): string[] {
-  const texts = cells.map(visible);
-  const behind = marks.map(visible);
+  const texts = cells.map(visibleProse);
+  const behind = marks.map(visibleProse);
   const most = Math.max(0, ...behind.map(lengthOf));
   const body = Math.max(0, ...texts.map(lengthOf));
   const marked = texts.map((text, k) => {
     const cell = align === 'right' ? text.padStart(body) : text.padEnd(body);
     return most === 0 ? cell : `${cell} ${(behind[k] ?? '').padEnd(most)}`;
   });
-  const heads = head.split('\n').map(visible);
+  const heads = head.split('\n').map(visibleProse);
   const wide = Math.max(...heads.map(lengthOf), ...marked.map(lengthOf));
   // A head stands over the numbers, not over the words behind them.
   const over = most === 0 ? wide : Math.max(wide - most - 1, ...heads.map(lengthOf));
@@ -74,8 +76,6 @@ function totalWidth(columns: readonly string[][]): number {
   return columns.reduce((sum, column) => sum + lengthOf(column[0] ?? '') + 2, -2);
 }
 
-/** Names come from files: what would steer a terminal is shown as a blank. */
-const visible = (text: string): string => text.replaceAll(/\p{Cc}/gu, ' ');
 const lengthOf = (text: string): number => [...text].length;
 
 const UNDER_HEAD = '\n';

@@ -1,3 +1,4 @@
+import { visibleProse } from '../../units/visible-text.ts';
 import { WIDTH } from './text-table.ts';
 
 /**
@@ -9,7 +10,7 @@ export function wrapText(text: string, first = '', width = WIDTH): string {
   const indent = ' '.repeat(first.length);
   const lines: string[] = [];
   let line = first;
-  for (const word of text.replaceAll(/\p{Cc}/gu, ' ').split(/ +/)) {
+  for (const word of visibleProse(text).split(/ +/)) {
     const fits = line.length + word.length + 1 <= width;
     if (line === first || line === indent) line += word;
     else if (fits) line += ` ${word}`;

@@ -3,7 +3,7 @@ import { chartsToSvg } from '../../../src/report/charts/to-svg.ts';
 import { drawingsOf, PLAIN, type SampleNames, sampleCharts } from './sample.ts';
 import { expectValid, isValid } from './vega-lite-schema.ts';
 
-const MARKUP = '<script>alert("1")</script>&amp;\u0007';
+const MARKUP = '<script>alert("1")</script>&amp;\u0007\u202e';
 const NASTY: SampleNames = {
   room: MARKUP,
   plans: [`${MARKUP} a`, `datum['x'] ]]> ${MARKUP}`],
@@ -76,9 +76,11 @@ describe.each(WIDTHS)('pictures %i px wide', (width) => {
     for (const svg of svgs) {
       expect(svg).not.toMatch(/<script|<img|<b>/);
       expect(svg).not.toContain('\u0007');
+      expect(svg).not.toContain('\u202e');
       expect(tagsOf(svg)).toEqual(PICTURE_TAGS.filter((tag) => tagsOf(svg).includes(tag)));
     }
     expect(svgs[0]).toContain('&lt;script&gt;');
+    expect(svgs[0]).toContain('\\u202e');
   });
 });
 

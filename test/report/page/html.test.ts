@@ -9,7 +9,9 @@ const markup = (part: HtmlPart): string => html`${part}`.markup;
 const anyText = fc
   .array(
     fc.oneof(
-      fc.constantFrom(...'<>&"\'/=! \n\t\u0000\u001b\u007f\u0085\ud800\udfff\uffff'.split('')),
+      fc.constantFrom(
+        ...'<>&"\'/=! \n\t\u0000\u001b\u007f\u0085\u202e\u2066\ud800\udfff\uffff'.split(''),
+      ),
       fc.string({ unit: 'binary' }),
     ),
   )
@@ -26,6 +28,7 @@ describe('text', () => {
     ['a bell\u0007, an escape\u001b, a next line\u0085', 'a bell , an escape , a next line '],
     ['half \ud83d a character', 'half   a character'],
     ['a whole \u{1f321}', 'a whole \u{1f321}'],
+    ['turned \u202eround, \u200fisolated\u2069', 'turned \\u202eround, \\u200fisolated\\u2069'],
     ['no character \ufffe\uffff', 'no character   '],
   ])('%j', (text, expected) => expect(markup(text)).toBe(expected));
 
@@ -38,7 +41,12 @@ describe('text', () => {
         expect([p!.name, b!.name]).toEqual(['p', 'b']);
         expect(Object.keys(p!.attributes)).toEqual(['title']);
         const shown = (words: string) =>
-          words.replaceAll(/(?![\n\t])\p{Cc}|\p{Cs}|\ufffe|\uffff/gu, ' ');
+          words
+            .replaceAll(/(?![\n\t])\p{Cc}|\p{Cs}|\ufffe|\uffff/gu, ' ')
+            .replaceAll(
+              /[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/g,
+              (mark) => `\\u${mark.codePointAt(0)!.toString(16).padStart(4, '0')}`,
+            );
         expect(p!.attributes['title']).toBe(shown(title));
         expect(textOf(p!)).toBe(`${shown(text)}end`);
       }),

@@ -36,9 +36,9 @@ describe('textTable', () => {
     expect(textTable([ROOMS, wide, wide], 20).split('\n\n')).toHaveLength(2);
   });
 
-  test('shows what would steer a terminal as blanks', () => {
-    expect(textTable([{ head: 'room', cells: ['\u001b[31mred\n'], align: 'left' }])).toBe(
-      'room\n [31mred',
+  test('shows line breaks as blanks and what would steer a terminal as its code', () => {
+    expect(textTable([{ head: 'room', cells: ['\u001b[31mred\nden'], align: 'left' }])).toBe(
+      'room\n\\u001b[31mred den',
     );
   });
 

@@ -1,0 +1,23 @@
+/**
+ * Text that can be printed anywhere: \uXXXX stands for control characters, marks that turn the
+ * direction of writing, odd separators of lines and halves of characters. Line breaks and tabs stay.
+ *
+ * In JSON these stand inside strings only, where \uXXXX means the same character.
+ */
+export const visibleText = (text: string): string => text.replaceAll(UNSEEN, codeOf);
+
+/** A single value within a line, such as a path, as `visibleText` shows it; breaks and tabs escaped too. */
+export const visibleValue = (text: string): string =>
+  visibleText(text).replaceAll(/[\n\t]/g, codeOf);
+
+/** Prose as `visibleText` shows it, breaks and tabs as the blanks they mean. */
+export const visibleProse = (text: string): string =>
+  visibleText(text.replaceAll(/[\n\r\t]/g, ' '));
+
+/** Text with \uXXXX in place of the marks that turn the direction of writing, and of nothing else. */
+export const withoutTurns = (text: string): string => text.replaceAll(/\p{Bidi_Control}/gu, codeOf);
+
+const codeOf = (character: string): string =>
+  `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+
+const UNSEEN = /(?![\n\t])\p{Cc}|\p{Bidi_Control}|[\p{Zl}\p{Zp}]|\p{Cs}/gu;
