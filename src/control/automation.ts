@@ -179,18 +179,6 @@ export type RuleAction =
   /** While the rule holds. [°C] */
   | { readonly do: 'setpoint'; readonly room: number; readonly setpoint: number };
 
-/** Control without sensors, rules or devices: thermostats follow the programme exactly. */
-export function noAutomation(rooms: number): Automation {
-  return {
-    seed: 1,
-    presenceSensors: Array.from({ length: rooms }, () => null),
-    thermostats: Array.from({ length: rooms }, () => PLAIN_THERMOSTAT),
-    airings: [],
-    deviceControls: [],
-    rules: [],
-  };
-}
-
 export const OPEN_GATE: Gate = { present: 'no matter', windowsShut: false };
 
 export const PLAIN_THERMOSTAT: Thermostat = {

@@ -1,6 +1,10 @@
 import type { Commands, Observation } from '../control/observations.ts';
 import type { BalancedVentilation, Dehumidifier, Device, Stove } from '../home/devices.ts';
-import { dehumidifierDrying, dehumidifierPower } from '../physics/equipment/dehumidifier-output.ts';
+import {
+  dehumidifierDrying,
+  dehumidifierPower,
+  waterPerDrying,
+} from '../physics/equipment/dehumidifier-output.ts';
 import { stoveHeatOver, woodRate } from '../physics/equipment/stove-burn.ts';
 import type { Model } from './model.ts';
 import { ROOM, TRACER } from './state-layout.ts';
@@ -151,7 +155,7 @@ function dry(
   const { rooms, dt } = m;
   const r = room * ROOM_STRIDE;
   const { type, ratedWater, ratedPower, ratedTemperature, ratedHumidity, standby, tank } = does;
-  const perDrying = ratedWater / dehumidifierDrying(type, ratedTemperature, ratedHumidity);
+  const perDrying = waterPerDrying(type, ratedWater, ratedTemperature, ratedHumidity);
   return (share, observed) => {
     if (share <= 0) {
       did.share = 0;

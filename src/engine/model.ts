@@ -1,9 +1,9 @@
 import type { Element, HeatSource, Home } from '../home/home.ts';
-import { skyLoss } from '../physics/heat/sol-air-temperature.ts';
+import { skyLoss } from '../physics/heat/sky-loss.ts';
 import { OUTER_SURFACE_RESISTANCE } from '../physics/heat/surface-resistance.ts';
 import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity-ratio.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
-import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-enthalpy.ts';
+import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
 import {
   layOutDoors,

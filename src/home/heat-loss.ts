@@ -17,20 +17,13 @@ export interface HeatLoss {
 }
 
 /**
- * Heat-loss coefficient of the whole home. [W/K]
- *
- * @param home
- * @param airFlow  outdoor air through the home [m3/s]
- */
-export function heatLossCoefficient(home: Home, airFlow = 0): number {
-  return heatLoss(home, airFlow).total;
-}
-
-/**
  * Heat-loss coefficient of the home, split by path: elements, panes, ground, air. [W/K]
  *
  * Elements between rooms and to nothing do not count. A floor counts with the U-value of its chain
  * (soil included), less what the ground's mildness saves over a heating season.
+ *
+ * @param airFlow  outdoor air through the home [m3/s], 0 to 100
+ * @throws RangeError outside that range, or NaN
  */
 export function heatLoss(home: Home, airFlow = 0): HeatLoss {
   requireWithin(airFlow, [0, 100], 'heatLoss: air flow', 'm3/s');

@@ -1,4 +1,4 @@
-import { moistureEffusivity } from '../physics/moisture/moisture-buffer-value.ts';
+import { moistureEffusivity } from '../physics/moisture/moisture-effusivity.ts';
 import { requireWithin } from '../units/require-within.ts';
 import type { Room } from './home.ts';
 

@@ -1,4 +1,5 @@
 import { vapourPressureFromHumidityRatio } from '../physics/moist-air/humidity-ratio.ts';
+import { relativeHumidity } from '../physics/moist-air/relative-humidity.ts';
 import { saturationPressureOverWater } from '../physics/moist-air/saturation-pressure.ts';
 import { isoTime } from './iso-time.ts';
 import { OUTDOOR_SPECIES, QUANTITIES, type Quantity } from './quantity.ts';
@@ -59,7 +60,7 @@ function columnsOf(weather: Weather): Column[] {
 /** Relative humidity over liquid water, as stations report it. [%] */
 function relativeOverWater(weather: Weather, k: number): number {
   const vapour = vapourPressureFromHumidityRatio(weather.humidityRatio[k]!, weather.pressure[k]!);
-  return (100 * vapour) / saturationPressureOverWater(weather.temperature[k]!);
+  return relativeHumidity(vapour, weather.temperature[k]!, saturationPressureOverWater);
 }
 
 /** A rounded number without the sign of a negative zero; empty where it is not known. */

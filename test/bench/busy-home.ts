@@ -2,7 +2,6 @@ import {
   type Automation,
   type Condition,
   type DeviceControl,
-  noAutomation,
   OPEN_GATE,
   PLAIN_THERMOSTAT,
   type Quantity,
@@ -10,6 +9,7 @@ import {
 } from '../../src/control/automation.ts';
 import type { DeviceAction } from '../../src/home/devices.ts';
 import type { Home } from '../../src/home/home.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import { always } from '../engine/homes.ts';
 import { typicalHome } from './typical-home.ts';
 

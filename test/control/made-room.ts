@@ -1,7 +1,6 @@
 import { createThermostats } from '../../src/control/actions/thermostats.ts';
 import {
   type Automation,
-  noAutomation,
   PLAIN_THERMOSTAT,
   type Thermostat,
 } from '../../src/control/automation.ts';
@@ -12,6 +11,7 @@ import {
   followSchedules,
 } from '../../src/control/observations.ts';
 import { createPresence } from '../../src/control/sensors/presence.ts';
+import { noAutomation } from './no-automation.ts';
 import { DAY, HOME, LIVING, laidOut, MONDAY } from './people.ts';
 
 /** What becomes of the living room under one thermostat, step by step. */

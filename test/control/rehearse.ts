@@ -2,7 +2,6 @@ import {
   type Automation,
   type Condition,
   type DeviceControl,
-  noAutomation,
   OPEN_GATE,
   PERFECT_SENSOR,
   type PresenceSensor,
@@ -22,6 +21,7 @@ import {
 import type { Device } from '../../src/home/devices.ts';
 import type { Home, Opening } from '../../src/home/home.ts';
 import { always, bareHome, bareRoom, quietHousehold } from '../engine/homes.ts';
+import { noAutomation } from './no-automation.ts';
 
 /** Two rooms with a window each, two devices and three species; all invented. */
 export const HOME: Home = bareHome([bareRoom('den', 30), bareRoom('bath', 10)], {

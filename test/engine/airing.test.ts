@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Home } from '../../src/home/home.ts';
 import { leakageFromAch50 } from '../../src/home/leakage.ts';
-import { infiltrationByAch50Over20 } from '../../src/physics/airflow/blower-door.ts';
 import { singleSidedAiring } from '../../src/physics/airflow/single-sided-airing.ts';
 import { compare, compareBand } from '../reference/compare.ts';
+import { infiltrationByAch50Over20 } from '../reference/physics/airflow/infiltration-by-rule.ts';
 import { always, bareHome, bareRoom, ideallyHeated, quietHousehold } from './homes.ts';
 import { swingingWeather } from './random-home.ts';
 import { recordRun, runInput, total } from './record-run.ts';

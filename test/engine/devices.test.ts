@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, noAutomation, OPEN_GATE } from '../../src/control/automation.ts';
+import { type Automation, OPEN_GATE } from '../../src/control/automation.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Device, DeviceAction } from '../../src/home/devices.ts';
 import type { Home } from '../../src/home/home.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import {
   always,
   bareHome,

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, noAutomation } from '../../src/control/automation.ts';
+import type { Automation } from '../../src/control/automation.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Dehumidifier } from '../../src/home/devices.ts';
 import { humidityRatioFromRelativeHumidity } from '../../src/physics/moist-air/humidity-ratio.ts';
 import { latentHeat } from '../../src/physics/moist-air/latent-heat.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import { compare, compareBand } from '../reference/compare.ts';
 import {
   always,

@@ -10,10 +10,7 @@ import {
 import { relativeHumidity } from '../../src/physics/moist-air/relative-humidity.ts';
 import { saturationPressureOverWater } from '../../src/physics/moist-air/saturation-pressure.ts';
 import { vapourDensity } from '../../src/physics/moist-air/vapour-density.ts';
-import {
-  surfaceRelativeHumidity,
-  surfaceTemperature,
-} from '../../src/physics/moisture/surface-humidity.ts';
+import { surfaceTemperature } from '../../src/physics/moisture/surface-temperature.ts';
 import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import { type Comparison, compare } from '../reference/compare.ts';
 import { heatPerLitreAired } from '../reference/physics/moisture/heat-per-litre-aired.ts';
@@ -146,7 +143,7 @@ describe.each([
   ])('factor %s', (factor, expected) => {
     const { home, weather, input, room } = kept(inside, humidity, [outdoor, 80], factor);
     const [air, vapour] = [last(room.airTemperature[0]!), last(room.vapourPressure[0]!)];
-    const got = surfaceRelativeHumidity(vapour, surfaceTemperature(factor, air, outdoor));
+    const got = relativeHumidity(vapour, surfaceTemperature(factor, air, outdoor));
     worked(
       {
         what: `humidity at a spot of factor ${factor}, room at ${inside} °C and ${humidity} %, ${outdoor} °C outdoors`,
@@ -174,7 +171,7 @@ describe('the cold spot of a room at 18 °C and 65 %, 5 °C outdoors, factor 0.7
   const spot = (inside: number, humidity: number) => {
     const { room } = kept(inside, humidity, [5, 80], 0.7);
     const [air, vapour] = [last(room.airTemperature[0]!), last(room.vapourPressure[0]!)];
-    return { vapour, humidity: surfaceRelativeHumidity(vapour, surfaceTemperature(0.7, air, 5)) };
+    return { vapour, humidity: relativeHumidity(vapour, surfaceTemperature(0.7, air, 5)) };
   };
 
   test('warmed to 20 °C with the same vapour', () => {

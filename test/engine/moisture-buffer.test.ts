@@ -3,7 +3,7 @@ import type { Home } from '../../src/home/home.ts';
 import { bufferFromValue } from '../../src/home/moisture-buffer.ts';
 import { humidityRatioFromRelativeHumidity } from '../../src/physics/moist-air/humidity-ratio.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
-import { moistureEffusivity } from '../../src/physics/moisture/moisture-buffer-value.ts';
+import { moistureEffusivity } from '../../src/physics/moisture/moisture-effusivity.ts';
 import type { Weather } from '../../src/weather/weather.ts';
 import { compare, compareBand } from '../reference/compare.ts';
 import { always, bareHome, bareRoom, ideallyHeated, NEW_YEAR, quietHousehold } from './homes.ts';

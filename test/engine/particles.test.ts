@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, noAutomation } from '../../src/control/automation.ts';
+import type { Automation } from '../../src/control/automation.ts';
 import type { Activity } from '../../src/control/household.ts';
 import type { Home } from '../../src/home/home.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import { compare } from '../reference/compare.ts';
 import { airChangesFromDecay } from '../reference/physics/air-quality/concentration.ts';
 import { bareHome, bareRoom, madeWeather, quietHousehold, runAlways } from './homes.ts';

@@ -1,5 +1,5 @@
 import { humidityRatioFromRelativeHumidity } from '../../src/physics/moist-air/humidity-ratio.ts';
-import { moistAirHeatCapacity } from '../../src/physics/moist-air/moist-air-enthalpy.ts';
+import { moistAirHeatCapacity } from '../../src/physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../../src/physics/moist-air/moist-air-volume.ts';
 
 const HUMIDITY_RATIO = humidityRatioFromRelativeHumidity(20, 50, 101_325);

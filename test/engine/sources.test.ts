@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, noAutomation, PLAIN_THERMOSTAT } from '../../src/control/automation.ts';
+import { type Automation, PLAIN_THERMOSTAT } from '../../src/control/automation.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { HeatSource, Home } from '../../src/home/home.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import { always, bareHome, bareRoom, madeWeather, NEW_YEAR, quietHousehold } from './homes.ts';
 import { LUMPED_LOSS, lumpedRoom } from './lumped-room.ts';
 import { recordRun, runInput } from './record-run.ts';

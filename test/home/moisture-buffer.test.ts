@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { bufferFromFurnishing, bufferFromValue } from '../../src/home/moisture-buffer.ts';
-import { moistureEffusivity } from '../../src/physics/moisture/moisture-buffer-value.ts';
+import { moistureEffusivity } from '../../src/physics/moisture/moisture-effusivity.ts';
 import { compare } from '../reference/compare.ts';
 
 const TEST_CHAMBER = 2811; // saturation at 23 °C [Pa]

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import {
   type Automation,
   type DeviceControl,
-  noAutomation,
   OPEN_GATE,
   PERFECT_SENSOR,
   PLAIN_THERMOSTAT,
@@ -11,6 +10,7 @@ import {
 import { simulate } from '../../src/engine/simulate.ts';
 import type { DeviceAction } from '../../src/home/devices.ts';
 import type { Home } from '../../src/home/home.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import { always, NEW_YEAR } from '../engine/homes.ts';
 import { randomHome, randomHousehold, swingingWeather } from '../engine/random-home.ts';
 

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type Automation,
-  noAutomation,
   PLAIN_THERMOSTAT,
   type PresenceSensor,
   type Thermostat,
@@ -10,6 +9,7 @@ import {
 import type { Household } from '../../src/control/household.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Home } from '../../src/home/home.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import { NEW_YEAR } from '../engine/homes.ts';
 import { randomHome, randomHousehold, swingingWeather } from '../engine/random-home.ts';
 

@@ -4,7 +4,6 @@ import {
   type Automation,
   type Condition,
   type DeviceControl,
-  noAutomation,
   OPEN_GATE,
   PERFECT_SENSOR,
   type PresenceSensor,
@@ -15,6 +14,7 @@ import type { RuleReport } from '../../src/control/control-report.ts';
 import type { Household } from '../../src/control/household.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Home } from '../../src/home/home.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import { always, NEW_YEAR } from '../engine/homes.ts';
 import { randomHome, randomHousehold, swingingWeather } from '../engine/random-home.ts';
 

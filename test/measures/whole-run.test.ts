@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, noAutomation, OPEN_GATE } from '../../src/control/automation.ts';
+import { type Automation, OPEN_GATE } from '../../src/control/automation.ts';
 import type { Household } from '../../src/control/household.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Home } from '../../src/home/home.ts';
 import { createMeasures } from '../../src/measures/create-measures.ts';
 import { JOULES_PER_KWH } from '../../src/units/joules-per-kwh.ts';
+import { noAutomation } from '../control/no-automation.ts';
 import {
   always,
   bareHome,

@@ -6,7 +6,7 @@ import {
   incidenceModifier,
 } from '../../src/physics/sun/incidence-modifier.ts';
 import { sunPosition } from '../../src/physics/sun/sun-position.ts';
-import { tiltedIrradiance } from '../../src/physics/sun/tilted-irradiance.ts';
+import { diffuseOnPlane } from '../../src/physics/sun/tilted-irradiance.ts';
 import type { Weather } from '../../src/weather/weather.ts';
 
 /** All that acts on a home and holds over a stretch without a break: people, settings, sun. */
@@ -86,10 +86,11 @@ function sunNow(home: Home, weather: Weather, utc: number) {
   const { elevation, azimuth } = sunPosition(middle, latitude, longitude);
   const direct = weather.directNormal[k]!;
   const diffuse = weather.diffuseHorizontal[k]!;
+  const global = diffuse + direct * Math.max(0, Math.sin((elevation * Math.PI) / 180));
   const plane = (facing: number, tilt: number) => {
     const cosine = incidenceCosine(elevation, azimuth, tilt, facing);
     const beam = elevation > 0 && cosine > 0 ? direct * cosine : 0;
-    const all = tiltedIrradiance(direct, diffuse, elevation, cosine, tilt, albedo);
+    const all = beam + diffuseOnPlane(diffuse, global, tilt, albedo);
     const glazed = beam * incidenceModifier(cosine) + (all - beam) * DIFFUSE_INCIDENCE_MODIFIER;
     return { all, glazed };
   };

@@ -2,17 +2,18 @@ import type { Home } from '../../src/home/home.ts';
 import { doorwayExchange } from '../../src/physics/airflow/doorway-exchange.ts';
 import { leakageFlow } from '../../src/physics/airflow/leakage-flow.ts';
 import { singleSidedAiring } from '../../src/physics/airflow/single-sided-airing.ts';
-import { radiatorOutput } from '../../src/physics/heating/radiator-output.ts';
+import { outputAtExcess } from '../../src/physics/heating/radiator-output.ts';
 import {
   humidityRatioFromRelativeHumidity,
   vapourPressureFromHumidityRatio,
 } from '../../src/physics/moist-air/humidity-ratio.ts';
 import { latentHeat } from '../../src/physics/moist-air/latent-heat.ts';
-import { moistAirHeatCapacity } from '../../src/physics/moist-air/moist-air-enthalpy.ts';
+import { moistAirHeatCapacity } from '../../src/physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../../src/physics/moist-air/moist-air-volume.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
 import type { Now } from './home-now.ts';
 import { homePlaces } from './home-places.ts';
+import { solAirTemperature } from './physics/heat/sol-air-temperature.ts';
 
 /** What the emitters of a room do: nothing, what holds the air where it is, all they can. */
 export type Valve = 'shut' | 'holding' | 'open';
@@ -68,7 +69,12 @@ export function homeRates(home: Home) {
   const most = (room: number, t: number): number =>
     emitters[room]!.reduce((sum, e) => {
       const excess = Math.max(0, home.sources[e.source]!.waterTemperature - t);
-      return sum + radiatorOutput(e.ratedPower, e.ratedExcess, e.exponent, excess);
+      return (
+        sum +
+        (e.ratedExcess === 0
+          ? e.ratedPower
+          : outputAtExcess(e.ratedPower, e.ratedExcess, e.exponent, excess))
+      );
     }, 0);
 
   /** Rates of change of the whole vector, and the heat that each room's emitters give. [1/s], [W] */
@@ -160,9 +166,13 @@ export function homeRates(home: Home) {
             : far.to === 'ground'
               ? out.ground
               : far.to === 'outdoors'
-                ? out.temperature +
-                  far.absorptance * 0.04 * now.onElements[k]! -
-                  0.04 * 0.9 * 63 * Math.max(0, Math.cos((far.tilt * Math.PI) / 180))
+                ? solAirTemperature(
+                    out.temperature,
+                    now.onElements[k]!,
+                    far.absorptance,
+                    0.04,
+                    0.9 * 63 * Math.max(0, Math.cos((far.tilt * Math.PI) / 180)),
+                  )
                 : 0;
       capacity.forEach((cap, node) => {
         const here = y[first + node]!;

@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home.ts';
+import { relativeHumidity } from '../../physics/moist-air/relative-humidity.ts';
 import { saturationTable } from '../../physics/moist-air/saturation-table.ts';
-import { surfaceTemperature } from '../../physics/moisture/surface-humidity.ts';
+import { surfaceTemperature } from '../../physics/moisture/surface-temperature.ts';
 import { MOULD_CLASSES, type MouldSensitivity } from '../../physics/mould/mould-kind.ts';
 import { dryHoursAfter, mouldStep } from '../../physics/mould/mould-step.ts';
 import type { Hour } from '../hourly-means.ts';
@@ -48,7 +49,7 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
     for (let i = 0; i < rooms; i++) {
       const kind = kinds[i]!;
       const spot = surfaceTemperature(factor[i]!, airTemperature[i]!, wall);
-      const humidity = (100 * vapourPressure[i]!) / saturation(spot);
+      const humidity = relativeHumidity(vapourPressure[i]!, spot, saturation);
       humid[i] = humidity;
       if (humidity > DAMP) damp[i] = damp[i]! + 1;
       const dryFor = dry[i]!;

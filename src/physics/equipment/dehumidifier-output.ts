@@ -10,35 +10,29 @@ import { desiccantDrying } from './desiccant-drying.ts';
 export type DehumidifierType = 'compressor' | 'desiccant';
 
 /**
- * Water that a running dehumidifier takes from a room, from its rating at another temperature and
- * humidity: the rated water times drying here over drying there. At the rating condition it is the
- * rated water exactly.
+ * Water that a running dehumidifier takes over the measure of its drying, from its rating. Times
+ * `dehumidifierDrying` in the air of a room it is the water taken from that room [kg/s].
  *
  * @param type  how it dries
  * @param ratedWater  at the rating condition [kg/s], 0 to 1
  * @param ratedTemperature  of the rating condition [°C], 5 to 60, where it must be able to dry
  * @param ratedHumidity  of the rating condition [%], 1 to 100, likewise
- * @param temperature  of the room [°C], -40 to 60
- * @param humidity  of the room [%], 0 to 200, counted as 100 above that
- * @returns water [kg/s]; 0 where the air is too dry or too cold
+ * @returns [kg/s] over the measure's own unit
  * @throws RangeError outside those ranges, for a rating at which it could not dry, or NaN
  *
  * @example of 12 L a day at 30 °C and 80 %, 4.9 are left at 20 °C and 60 %
- * dehumidifierWater('compressor', 1.39e-4, 30, 80, 20, 60) // 5.7e-5
+ * waterPerDrying('compressor', 1.39e-4, 30, 80) * dehumidifierDrying('compressor', 20, 60) // 5.7e-5
  *
  * Source: see compressor-drying.ts and desiccant-drying.ts, which say how good it is.
  */
-export function dehumidifierWater(
+export function waterPerDrying(
   type: DehumidifierType,
   ratedWater: number,
   ratedTemperature: number,
   ratedHumidity: number,
-  temperature: number,
-  humidity: number,
 ): number {
-  requireWithin(ratedWater, RATED_WATER, 'dehumidifierWater: rated water', 'kg/s');
-  const rated = ratedDrying(type, ratedTemperature, ratedHumidity);
-  return ratedWater * (dehumidifierDrying(type, temperature, humidity) / rated);
+  requireWithin(ratedWater, RATED_WATER, 'waterPerDrying: rated water', 'kg/s');
+  return ratedWater / ratedDrying(type, ratedTemperature, ratedHumidity);
 }
 
 /**
@@ -76,12 +70,14 @@ export function dehumidifierPower(
 }
 
 /**
- * The measure behind dehumidifierWater; only the ratio of two of them means something. A time loop
- * keeps rated water over rated drying and multiplies, with its own table of saturation.
+ * How well the air of a room dries; only the ratio of two of them means something. A time loop
+ * keeps `waterPerDrying` and multiplies, with its own table of saturation.
  *
+ * @param temperature  of the room [°C], -40 to 60
+ * @param humidity  of the room [%], 0 to 200, counted as 100 above that
  * @param saturation  see compressorDrying; a desiccant needs none
- * @returns [kg/kg] of a compressor, [-] of a desiccant
- * @throws RangeError as dehumidifierWater
+ * @returns [kg/kg] of a compressor, [-] of a desiccant; 0 where the air is too dry or too cold
+ * @throws RangeError outside those ranges, or NaN
  */
 export function dehumidifierDrying(
   type: DehumidifierType,

@@ -1,46 +1,26 @@
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
- * Heat of one batch of wood at one moment: it rises to a peak a third of the way through the
- * interval and falls to embers.
+ * Mean heat of one batch of wood over an interval: it rises to a peak a third of the way from one
+ * refuelling to the next and falls to embers.
  *
  *     q = (batch energy efficiency/interval) (0.3 + 0.7 x 12 x (1 - x)^2),  x = since/interval
  *
- * Over the interval it gives batch energy efficiency, exactly; at the peak 1.54 times the mean. A
- * batch is taken to burn out in its interval, and gives nothing after that; what stove body and
- * chimney hold back is the stove's lag. The shape is common practice, not a measurement.
+ * That is integrated exactly, so that the steps of a run add up to batch energy efficiency; at the
+ * peak it is 1.54 times the mean. A batch is taken to burn out in its interval, and gives nothing
+ * after that; what stove body and chimney hold back is the stove's lag. The shape is common practice,
+ * not a measurement.
  *
  * @param batch  wood laid on [kg], 0 to 100
  * @param energy  in the wood as bought [J/kg], 0 to 5e7
  * @param efficiency  heat to the room over energy in the wood [-], 0 to 1
  * @param interval  from one refuelling to the next [s], 60 to 1e6
- * @param since  the wood was laid on [s]; nothing burns before 0
- * @returns heat [W]
- * @throws RangeError outside those ranges, or NaN
- *
- * @example stoveHeat(1.5, 15e6, 0.75, 2700, 900) // 9653 W, at the peak
- */
-export function stoveHeat(
-  batch: number,
-  energy: number,
-  efficiency: number,
-  interval: number,
-  since: number,
-): number {
-  const heat = batchHeat(batch, energy, efficiency);
-  requireWithin(interval, INTERVALS, 'stove: interval', 's');
-  requireWithin(since, TIMES, 'stove: time since refuelling', 's');
-  return (heat / interval) * burningAt(since / interval);
-}
-
-/**
- * Mean heat output over an interval of a batch's burn: integrated exactly, so that the steps of a run
- * add up to the heat of the batch.
- *
  * @param from  beginning of the interval, counted from the refuelling [s]
  * @param to  its end, later than `from` [s]
  * @returns heat [W]
- * @throws RangeError as stoveHeat, or where `to` is not later than `from`
+ * @throws RangeError outside those ranges, where `to` is not later than `from`, or NaN
+ *
+ * @example stoveHeatOver(1.5, 15e6, 0.75, 2700, 870, 930) // 9651 W, about the peak
  */
 export function stoveHeatOver(
   batch: number,
@@ -83,10 +63,6 @@ function batchHeat(batch: number, energy: number, efficiency: number): number {
   requireWithin(efficiency, SHARES, 'stove: efficiency', '');
   return batch * energy * efficiency;
 }
-
-/** Burn rate relative to its mean over the batch, by the share of the batch's time gone by. [-] */
-const burningAt = (x: number): number =>
-  x < 0 || x > 1 ? 0 : EMBERS + (1 - EMBERS) * 12 * x * (1 - x) * (1 - x);
 
 /** Cumulative share of the batch burnt, by the share of its time gone by. [-] */
 function burntAt(x: number): number {

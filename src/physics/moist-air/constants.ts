@@ -19,9 +19,6 @@ export const DRY_AIR_HEAT = 1006;
 /** Specific heat of water vapour. [J/(kg K)] */
 export const VAPOUR_HEAT = 1860;
 
-/** Latent heat of water at 0 °C. [J/kg] */
-export const LATENT_HEAT_AT_ZERO = 2_501_000;
-
 /** Air temperatures that the moist-air formulas accept. [°C] */
 export const AIR_TEMPERATURES = [-100, 200] as const;
 

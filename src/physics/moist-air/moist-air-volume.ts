@@ -49,18 +49,3 @@ export function dryAirDensity(
 ): number {
   return 1 / moistAirSpecificVolume(temperature, humidityRatio, pressure);
 }
-
-/**
- * Air and vapour together in a cubic metre of moist air.
- *
- * @returns density [kg/m3]; parameters and errors as dryAirDensity
- *
- * Source: ASHRAE Fundamentals (2017) ch. 1 eq. 11.
- */
-export function moistAirDensity(
-  temperature: number,
-  humidityRatio: number,
-  pressure: number,
-): number {
-  return (1 + humidityRatio) / moistAirSpecificVolume(temperature, humidityRatio, pressure);
-}

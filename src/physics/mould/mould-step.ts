@@ -60,12 +60,12 @@ export function mouldGrowth(
 ): number {
   const most = mouldIndexLimit(temperature, humidity, kind);
   if (index >= most) return 0;
-  const t = Math.log(temperature);
-  const rh = Math.log(Math.min(100, humidity));
   const slowing = 1 - Math.exp(2.3 * (index - most));
-  const weeks = Math.exp(-0.68 * t - 13.9 * rh + 0.14 * kind.species - 0.33 * kind.surface + 66.02);
+  const weeks = weeksToFirstGrowth(temperature, humidity, kind);
   if (index < 1) return (kind.early * slowing) / (7 * weeks);
   if (kind.late !== null) return (kind.late * slowing) / (7 * weeks);
+  const t = Math.log(temperature);
+  const rh = Math.log(Math.min(100, humidity));
   const weeksToSee = Math.exp(-0.74 * t - 12.72 * rh + 0.06 * kind.species + 61.5);
   return (2 / (weeksToSee / weeks - 1)) * (slowing / (7 * weeks));
 }
@@ -77,9 +77,11 @@ export function mouldIndexLimit(temperature: number, humidity: number, kind: Mou
   return kind.a + (kind.b - kind.c * r) * r;
 }
 
-/** Weeks until the first growth under the microscope on pine: the index goes from 0 to 1. */
-export function weeksToFirstGrowth(temperature: number, humidity: number): number {
-  return Math.exp(-0.68 * Math.log(temperature) - 13.9 * Math.log(humidity) + 66.02);
+/** Weeks until the first growth under the microscope on wood: the index goes from 0 to 1. */
+export function weeksToFirstGrowth(temperature: number, humidity: number, kind: MouldKind): number {
+  const t = Math.log(temperature);
+  const rh = Math.log(Math.min(100, humidity));
+  return Math.exp(-0.68 * t - 13.9 * rh + 0.14 * kind.species - 0.33 * kind.surface + 66.02);
 }
 
 /** Fall of pine's index while dry from one hour to another of a dry spell. */

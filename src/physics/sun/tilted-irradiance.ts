@@ -35,19 +35,3 @@ export function diffuseOnPlane(
   const up = Math.cos(tilt * DEGREE);
   return (diffuseHorizontal * (1 + up) + globalHorizontal * albedo * (1 - up)) / 2;
 }
-
-/** Total irradiance on a plane: `directOnPlane` plus `diffuseOnPlane`. [W/m2] */
-export function tiltedIrradiance(
-  directNormal: number,
-  diffuseHorizontal: number,
-  sunElevation: number,
-  incidence: number,
-  tilt: number,
-  albedo: number,
-): number {
-  const onHorizontal = directNormal * Math.max(0, Math.sin(sunElevation * DEGREE));
-  return (
-    directOnPlane(directNormal, sunElevation, incidence) +
-    diffuseOnPlane(diffuseHorizontal, diffuseHorizontal + onHorizontal, tilt, albedo)
-  );
-}

@@ -1,4 +1,5 @@
 import { vapourPressureFromHumidityRatio } from '../../physics/moist-air/humidity-ratio.ts';
+import { relativeHumidity } from '../../physics/moist-air/relative-humidity.ts';
 import { saturationPressureOverWater } from '../../physics/moist-air/saturation-pressure.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 import { meanCosZenith } from '../complete/mean-cos-zenith.ts';
@@ -140,8 +141,8 @@ function derive(weather: Weather): Derived {
     vapourPressureFromHumidityRatio(w, pressure[k]!),
   );
   return {
-    relative: vapourPressure.map(
-      (pv, k) => (100 * pv) / saturationPressureOverWater(temperature[k]!),
+    relative: vapourPressure.map((pv, k) =>
+      relativeHumidity(pv, temperature[k]!, saturationPressureOverWater),
     ),
     vapourPressure,
     vapourDensity: vapourPressure.map((pv, k) => vapourDensity(pv, temperature[k]!)),

@@ -1,13 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type Gate,
-  noAutomation,
-  OPEN_GATE,
-  type PresenceSensor,
-} from '../../../src/control/automation.ts';
+import { type Gate, OPEN_GATE, type PresenceSensor } from '../../../src/control/automation.ts';
 import type { Household } from '../../../src/control/household.ts';
 import { always, quietHousehold } from '../../engine/homes.ts';
 import { underThermostat } from '../made-room.ts';
+import { noAutomation } from '../no-automation.ts';
 import { EVERY_DAY, HOME, LIVING, laidOut, series, worker } from '../people.ts';
 
 const OFF = Number.NEGATIVE_INFINITY;

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
-import { noAutomation, type PresenceSensor } from '../../../src/control/automation.ts';
+import type { PresenceSensor } from '../../../src/control/automation.ts';
 import type { Household, Person } from '../../../src/control/household.ts';
 import { createPresence } from '../../../src/control/sensors/presence.ts';
 import { quietHousehold } from '../../engine/homes.ts';
+import { noAutomation } from '../no-automation.ts';
 import {
   BEDROOM,
   DAY,

@@ -4,10 +4,10 @@ import {
 } from '../../../src/physics/equipment/compressor-drying.ts';
 import {
   dehumidifierPower,
-  dehumidifierWater,
+  waterPerDrying,
 } from '../../../src/physics/equipment/dehumidifier-output.ts';
 import { desiccantDrying } from '../../../src/physics/equipment/desiccant-drying.ts';
-import { stoveHeat, stoveHeatOver, woodRate } from '../../../src/physics/equipment/stove-burn.ts';
+import { stoveHeatOver, woodRate } from '../../../src/physics/equipment/stove-burn.ts';
 import {
   dehumidifierHeat,
   dehumidifierHeatPerLitre,
@@ -29,23 +29,18 @@ testRanges([
     'L/kWh',
     (x) => dehumidifierHeatPerLitre(x, 20),
   ],
-  [
-    'dehumidifierWater: rated water',
-    [0, 1],
-    'kg/s',
-    (x) => dehumidifierWater('desiccant', x, 20, 60, 20, 60),
-  ],
+  ['waterPerDrying: rated water', [0, 1], 'kg/s', (x) => waterPerDrying('desiccant', x, 20, 60)],
   [
     'dehumidifier: rated temperature',
     [5, 60],
     '°C',
-    (x) => dehumidifierWater('desiccant', 1e-4, x, 60, 20, 60),
+    (x) => waterPerDrying('desiccant', 1e-4, x, 60),
   ],
   [
     'dehumidifier: rated relative humidity',
     [1, 100],
     '%',
-    (x) => dehumidifierWater('desiccant', 1e-4, 20, x, 20, 60),
+    (x) => waterPerDrying('desiccant', 1e-4, 20, x),
   ],
   [
     'dehumidifierPower: rated power',
@@ -65,11 +60,9 @@ testRanges([
     '%',
     (x) => dehumidifierPower('compressor', 200, 20, 60, 20, x),
   ],
-  ['stove: batch', [0, 100], 'kg', (x) => stoveHeat(x, 15e6, 0.75, 3600, 600)],
-  ['stove: energy', [0, 5e7], 'J/kg', (x) => stoveHeat(1.5, x, 0.75, 3600, 600)],
-  ['stove: efficiency', [0, 1], '', (x) => stoveHeat(1.5, 15e6, x, 3600, 600)],
-  ['stove: interval', [60, 1e6], 's', (x) => stoveHeat(1.5, 15e6, 0.75, x, 600)],
-  ['stove: time since refuelling', [-1e12, 1e12], 's', (x) => stoveHeat(1.5, 15e6, 0.75, 3600, x)],
+  ['stove: batch', [0, 100], 'kg', (x) => stoveHeatOver(x, 15e6, 0.75, 3600, 0, 600)],
+  ['stove: energy', [0, 5e7], 'J/kg', (x) => stoveHeatOver(1.5, x, 0.75, 3600, 0, 600)],
+  ['stove: efficiency', [0, 1], '', (x) => stoveHeatOver(1.5, 15e6, x, 3600, 0, 600)],
   ['stove: interval', [60, 1e6], 's', (x) => stoveHeatOver(1.5, 15e6, 0.75, x, 0, 600)],
   [
     'stove: time since refuelling',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { skyLoss } from '../../../src/physics/heat/sol-air-temperature.ts';
+import { skyLoss } from '../../../src/physics/heat/sky-loss.ts';
 import { uValue } from '../../reference/physics/heat/u-value.ts';
 import { testRanges } from '../test-ranges.ts';
 

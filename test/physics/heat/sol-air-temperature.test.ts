@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { skyLoss, solAirTemperature } from '../../../src/physics/heat/sol-air-temperature.ts';
+import { skyLoss } from '../../../src/physics/heat/sky-loss.ts';
 import { compare } from '../../reference/compare.ts';
+import { solAirTemperature } from '../../reference/physics/heat/sol-air-temperature.ts';
 
 const OUTER = 1 / 17; // [m2 K/W], the handbook's outer film
 

@@ -1,4 +1,3 @@
-import { radiatorExcess, radiatorOutput } from '../../../src/physics/heating/radiator-output.ts';
 import { heatPumpCop } from '../../reference/physics/heating/heat-pump-cop.ts';
 import { idealHeatingCop } from '../../reference/physics/heating/ideal-heating-cop.ts';
 import {
@@ -59,12 +58,6 @@ testRanges([
     '',
     (x) => unheatedTemperature(20, 5, 100, 200, x),
   ],
-  ['radiatorOutput: rated power', [0, 1e7], 'W', (x) => radiatorOutput(x, 50, 1.3, 30)],
-  ['radiatorOutput: exponent', [1, 2], '', (x) => radiatorOutput(1000, 50, x, 30)],
-  ['radiatorOutput: excess', [-300, 300], 'K', (x) => radiatorOutput(1000, 50, 1.3, x)],
-  ['radiatorExcess: flow temperature', [0, 110], '°C', (x) => radiatorExcess(x, 0, 20)],
-  ['radiatorExcess: return temperature', [0, 60], '°C', (x) => radiatorExcess(60, x, 20)],
-  ['radiatorExcess: room temperature', [-50, 60], '°C', (x) => radiatorExcess(80, 70, x)],
   [
     'setbackSaving: indoor',
     [-50, 60],

@@ -5,13 +5,9 @@ import {
   vapourPressureFromHumidityRatio,
 } from '../../../src/physics/moist-air/humidity-ratio.ts';
 import { latentHeat } from '../../../src/physics/moist-air/latent-heat.ts';
-import {
-  moistAirEnthalpy,
-  moistAirHeatCapacity,
-} from '../../../src/physics/moist-air/moist-air-enthalpy.ts';
+import { moistAirHeatCapacity } from '../../../src/physics/moist-air/moist-air-heat-capacity.ts';
 import {
   dryAirDensity,
-  moistAirDensity,
   moistAirSpecificVolume,
 } from '../../../src/physics/moist-air/moist-air-volume.ts';
 import {
@@ -22,6 +18,7 @@ import { saturationPressure } from '../../../src/physics/moist-air/saturation-pr
 import { standardPressure } from '../../../src/physics/moist-air/standard-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
 import { compare } from '../../reference/compare.ts';
+import { moistAirEnthalpy } from '../../reference/physics/moist-air/moist-air-enthalpy.ts';
 import { humidityRatioFromWetBulb, wetBulb } from '../../reference/physics/moist-air/wet-bulb.ts';
 
 const near = (a: number, b: number): number => Math.abs(a / b - 1);
@@ -37,15 +34,14 @@ describe('one air, said in several ways', () => {
     }
   });
 
-  test('the density is dry air and vapour together', () => {
+  test('a kilogram of dry air fills its specific volume', () => {
     const w = 0.012;
     const dry = dryAirDensity(25, w, 98_000);
-    expect(near(moistAirDensity(25, w, 98_000), dry + w * dry)).toBeLessThan(1e-12);
     expect(near(moistAirSpecificVolume(25, w, 98_000), 1 / dry)).toBeLessThan(1e-12);
   });
 
   test('moist air is lighter than dry', () => {
-    expect(moistAirDensity(20, 0.014, 101_325)).toBeLessThan(moistAirDensity(20, 0, 101_325));
+    expect(1.014 * dryAirDensity(20, 0.014, 101_325)).toBeLessThan(dryAirDensity(20, 0, 101_325));
   });
 
   test('ratio and pressure, pressure and humidity undo one another', () => {

@@ -3,10 +3,7 @@ import {
   vapourPressureFromHumidityRatio,
 } from '../../../src/physics/moist-air/humidity-ratio.ts';
 import { latentHeat } from '../../../src/physics/moist-air/latent-heat.ts';
-import {
-  moistAirEnthalpy,
-  moistAirHeatCapacity,
-} from '../../../src/physics/moist-air/moist-air-enthalpy.ts';
+import { moistAirHeatCapacity } from '../../../src/physics/moist-air/moist-air-heat-capacity.ts';
 import { moistAirSpecificVolume } from '../../../src/physics/moist-air/moist-air-volume.ts';
 import {
   relativeHumidity,
@@ -18,6 +15,7 @@ import {
 } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { standardPressure } from '../../../src/physics/moist-air/standard-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
+import { moistAirEnthalpy } from '../../reference/physics/moist-air/moist-air-enthalpy.ts';
 import { humidityRatioFromWetBulb, wetBulb } from '../../reference/physics/moist-air/wet-bulb.ts';
 import { testRanges } from '../test-ranges.ts';
 

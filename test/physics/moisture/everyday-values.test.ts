@@ -4,7 +4,7 @@ import {
   humidityRatioFromRelativeHumidity,
   vapourPressureFromHumidityRatio,
 } from '../../../src/physics/moist-air/humidity-ratio.ts';
-import { moistAirHeatCapacity } from '../../../src/physics/moist-air/moist-air-enthalpy.ts';
+import { moistAirHeatCapacity } from '../../../src/physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../../../src/physics/moist-air/moist-air-volume.ts';
 import {
   relativeHumidity,

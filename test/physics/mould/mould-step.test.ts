@@ -44,7 +44,7 @@ test.each([
     what: `weeks to first growth on pine, 20 °C and ${humidity} %`,
     unit: 'weeks',
     expected,
-    got: weeksToFirstGrowth(20, humidity),
+    got: weeksToFirstGrowth(20, humidity, PINE),
     tolerance: { relative: 0.005 },
     because: 'worked out to three figures',
   });

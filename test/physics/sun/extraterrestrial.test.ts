@@ -1,10 +1,8 @@
 import { expect, test } from 'vitest';
-import {
-  declinationOfDay,
-  extraterrestrialDaily,
-  extraterrestrialNormal,
-} from '../../../src/physics/sun/extraterrestrial.ts';
+import { extraterrestrialNormal } from '../../../src/physics/sun/extraterrestrial.ts';
 import { compare } from '../../reference/compare.ts';
+import { declinationOfDay } from '../../reference/physics/sun/declination-of-day.ts';
+import { extraterrestrialDaily } from '../../reference/physics/sun/extraterrestrial-daily.ts';
 
 test.each([
   [1353, 33.4],

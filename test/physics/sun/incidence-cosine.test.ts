@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { declinationOfDay } from '../../../src/physics/sun/extraterrestrial.ts';
 import { incidenceCosine } from '../../../src/physics/sun/incidence-cosine.ts';
 import { solarAzimuth, solarElevation } from '../../../src/physics/sun/sun-position.ts';
 import { compare } from '../../reference/compare.ts';
+import { declinationOfDay } from '../../reference/physics/sun/declination-of-day.ts';
 
 const DEGREE = Math.PI / 180;
 const BOOK = 'Duffie and Beckman, Solar Engineering of Thermal Processes';

@@ -1,11 +1,9 @@
-import {
-  declinationOfDay,
-  extraterrestrialDaily,
-  extraterrestrialNormal,
-} from '../../../src/physics/sun/extraterrestrial.ts';
+import { extraterrestrialNormal } from '../../../src/physics/sun/extraterrestrial.ts';
 import { globalFromCloud } from '../../../src/physics/sun/global-from-cloud.ts';
 import { diffuseShareErbs, splitGlobalErbs } from '../../../src/physics/sun/split-global-erbs.ts';
 import { sunPosition } from '../../../src/physics/sun/sun-position.ts';
+import { declinationOfDay } from '../../reference/physics/sun/declination-of-day.ts';
+import { extraterrestrialDaily } from '../../reference/physics/sun/extraterrestrial-daily.ts';
 import { refraction } from '../../reference/physics/sun/refraction.ts';
 import { testRanges } from '../test-ranges.ts';
 

@@ -1,7 +1,6 @@
 import { getSpa } from 'nrel-spa';
 import { getPosition } from 'suncalc';
 import { expect, test } from 'vitest';
-import { declinationOfDay } from '../../../src/physics/sun/extraterrestrial.ts';
 import { equationOfTime, solarDeclination } from '../../../src/physics/sun/solar-coordinates.ts';
 import {
   solarAzimuth,
@@ -10,6 +9,7 @@ import {
   sunsetHourAngle,
 } from '../../../src/physics/sun/sun-position.ts';
 import { compare } from '../../reference/compare.ts';
+import { declinationOfDay } from '../../reference/physics/sun/declination-of-day.ts';
 import { refraction } from '../../reference/physics/sun/refraction.ts';
 
 const TOPIC = 'Sun';

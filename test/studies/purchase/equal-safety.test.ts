@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { dewPoint } from '../../../src/physics/moist-air/dew-point.ts';
-import { vapourPressureFromRelativeHumidity } from '../../../src/physics/moist-air/relative-humidity.ts';
 import {
-  surfaceRelativeHumidity,
-  surfaceTemperature,
-} from '../../../src/physics/moisture/surface-humidity.ts';
+  relativeHumidity,
+  vapourPressureFromRelativeHumidity,
+} from '../../../src/physics/moist-air/relative-humidity.ts';
+import { surfaceTemperature } from '../../../src/physics/moisture/surface-temperature.ts';
 import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
 import { equalSafety } from '../../../src/studies/purchase/equal-safety.ts';
 import { compare } from '../../reference/compare.ts';
@@ -117,7 +117,7 @@ describe('how much warmer is as safe', () => {
 describe('a room at 18 °C and 65 %, 5 °C outside, cold spot 0.70', () => {
   const pressure = vapourPressureFromRelativeHumidity(18, 65);
   const spot = (room: number, vapour: number) =>
-    surfaceRelativeHumidity(vapour, surfaceTemperature(0.7, room, 5));
+    relativeHumidity(vapour, surfaceTemperature(0.7, room, 5));
   const row = {
     topic: 'Equal safety',
     unit: '%',

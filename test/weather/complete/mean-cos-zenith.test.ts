@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { dayOfYear } from '../../../src/physics/sun/day-of-year.ts';
-import {
-  extraterrestrialDaily,
-  extraterrestrialNormal,
-} from '../../../src/physics/sun/extraterrestrial.ts';
+import { extraterrestrialNormal } from '../../../src/physics/sun/extraterrestrial.ts';
 import { solarDeclination } from '../../../src/physics/sun/solar-coordinates.ts';
 import { sunPosition } from '../../../src/physics/sun/sun-position.ts';
 import { meanCosZenith } from '../../../src/weather/complete/mean-cos-zenith.ts';
 import { compare } from '../../reference/compare.ts';
+import { extraterrestrialDaily } from '../../reference/physics/sun/extraterrestrial-daily.ts';
 
 const JUNE = Date.UTC(2023, 5, 21) / 1000;
 

@@ -1,4 +1,4 @@
-import { moistAirHeatCapacity } from '../../../../src/physics/moist-air/moist-air-enthalpy.ts';
+import { moistAirHeatCapacity } from '../../../../src/physics/moist-air/moist-air-heat-capacity.ts';
 import { requireWithin } from '../../../../src/units/require-within.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { dewPoint } from '../../../../src/physics/moist-air/dew-point.ts';
-import { temperatureFactor } from '../../../../src/physics/moisture/surface-humidity.ts';
 import { requireWithin } from '../../../../src/units/require-within.ts';
+import { temperatureFactor } from './temperature-factor.ts';
 
 /**
  * The least temperature factor that keeps a surface below a critical humidity.

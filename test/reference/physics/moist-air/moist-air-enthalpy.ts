@@ -1,11 +1,10 @@
-import { requireWithin } from '../../units/require-within.ts';
 import {
   AIR_TEMPERATURES,
   DRY_AIR_HEAT,
   HUMIDITY_RATIOS,
-  LATENT_HEAT_AT_ZERO,
   VAPOUR_HEAT,
-} from './constants.ts';
+} from '../../../../src/physics/moist-air/constants.ts';
+import { requireWithin } from '../../../../src/units/require-within.ts';
 
 /**
  * Heat content of moist air for each kilogram of its dry air, counted from dry air and liquid water
@@ -29,14 +28,4 @@ export function moistAirEnthalpy(temperature: number, humidityRatio: number): nu
   );
 }
 
-/**
- * Heat capacity of moist air per kilogram of its dry air: the slope of moistAirEnthalpy.
- *
- * @param humidityRatio  [kg water/kg dry air], 0 to 1
- * @returns heat capacity [J/(kg dry air K)]
- * @throws RangeError outside that range, or NaN
- */
-export function moistAirHeatCapacity(humidityRatio: number): number {
-  requireWithin(humidityRatio, HUMIDITY_RATIOS, 'moistAirHeatCapacity: humidity ratio', 'kg/kg');
-  return DRY_AIR_HEAT + VAPOUR_HEAT * humidityRatio;
-}
+const LATENT_HEAT_AT_ZERO = 2_501_000; // J/kg
