@@ -101,6 +101,7 @@ describe('water of a compressor', () => {
     expect(litres('compressor', 12, [30, 80], [20, 20])).toBe(0);
     expect(litres('compressor', 12, [30, 80], [20, 21])).toBeGreaterThan(0);
     expect(compressorDrying(20, 0)).toBe(0);
+    expect(compressorDrying(20, 30)).toBeCloseTo(compressorDrying(20, 40) / 2, 12); // half way to 40 %
     expect(compressorDrying(20, 130)).toBe(compressorDrying(20, 100));
   });
 
@@ -142,6 +143,16 @@ describe('water of a desiccant', () => {
     expect(litres('desiccant', rated, [20, 60], [27, 60])).toBeLessThan(
       litres('compressor', rated, [20, 60], [27, 60]),
     );
+  });
+
+  test.each([
+    [10, 60, 0.92], // 8 % for ten kelvins
+    [30, 60, 1.08],
+    [1, 60, 0.424], // half stopped by frost, of 1 - 0.008 x 19
+    [20, 40, 0.7529], // (2/3)^0.7
+    [20, 80, 1.2231], // (4/3)^0.7
+  ])('at %s °C and %s %% dries as its formula gives by hand', (t, rh, share) => {
+    expect(desiccantDrying(t, rh)).toBeCloseTo(share, 4);
   });
 
   test('dries more in damper air, nothing in frost or in dry air', () => {

@@ -21,6 +21,13 @@ test.each([
   });
 });
 
+test.each([
+  [1, 1.03505], // 1.00011 + 0.034221 + 0.000719
+  [47, 1.02513], // 46/365 of the turn: 1.00011 + 0.024041 + 0.000911 - 0.000009 + 0.000077
+])('on day %s the series gives what it gives by hand', (day, ratio) => {
+  expect(Math.abs(extraterrestrialNormal(day, 1) - ratio)).toBeLessThan(2e-6);
+});
+
 test('the earth is nearest in January', () => {
   const days = Array.from({ length: 365 }, (_, k) => extraterrestrialNormal(k + 1));
   expect(days.indexOf(Math.max(...days)) + 1).toBeLessThanOrEqual(6);

@@ -43,7 +43,26 @@ test('both parts always add up to the global, and the beam stays under the sun o
   }
 });
 
+test.each([
+  ['mean sky', 0.5, 0.6, 0.65915],
+  ['overcast', 0.2, 0.4, 0.982],
+  ['clear beyond the last piece', 0.85, 0.5, 0.165],
+])("a %s leaves the correlation's share diffuse", (_, clearness, cosZenith, share) => {
+  const global = clearness * extraterrestrialNormal(100) * cosZenith;
+  // Shares by hand: 1 - 0.09 k; 0.9511 - 0.1604 k + 4.388 k2 - 16.638 k3 + 12.336 k4; 0.165.
+  const { directNormal, diffuseHorizontal } = splitGlobalErbs(global, cosZenith, 100);
+  expect(diffuseHorizontal / global).toBeCloseTo(share, 9);
+  expect(directNormal).toBeCloseTo((global * (1 - share)) / cosZenith, 9);
+});
+
+test('a sun lower than 3.7° has the clearness it would have there', () => {
+  const global = 0.2 * extraterrestrialNormal(100) * 0.065; // 0.065 is the cosine of 86.3°
+  const { diffuseHorizontal } = splitGlobalErbs(global, 0.01, 100);
+  expect(diffuseHorizontal / global).toBeCloseTo(1 - 0.09 * 0.2, 9);
+});
+
 test('at night everything is diffuse', () => {
+  expect(splitGlobalErbs(3, 0, 1)).toEqual({ directNormal: 0, diffuseHorizontal: 3 });
   expect(splitGlobalErbs(3, -0.1, 1)).toEqual({ directNormal: 0, diffuseHorizontal: 3 });
 });
 

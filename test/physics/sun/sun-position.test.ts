@@ -22,6 +22,13 @@ function* everywhere(): Generator<[utc: number, latitude: number, longitude: num
   }
 }
 
+test('the hour angle runs from -180 to 180, 0 at noon of a sundial', () => {
+  // Over Greenwich at 12 UTC it is the equation of time, at most 16.5 min: 4.1°.
+  expect(Math.abs(sunPosition(at('2020-06-01') + 43_200, 51.5, 0).hourAngle)).toBeLessThan(4.2);
+  expect(sunPosition(at('2020-06-01') + 64_800, 51.5, 0).hourAngle).toBeCloseTo(90, -1);
+  expect(sunPosition(at('2020-06-01') + 21_600, 51.5, 0).hourAngle).toBeCloseTo(-90, -1);
+});
+
 test('agrees with the reference algorithm of the trade all over the globe', () => {
   let height = 0;
   let side = 0;
