@@ -14,7 +14,7 @@ export function explainError(error: unknown, io: Io): number {
     return 1;
   }
   if (error instanceof InputProblems) {
-    for (const problem of error.problems) io.err(`${problemText(problem)}\n`);
+    io.err(problemLines(error));
     return 2;
   }
   if (error instanceof OwnCheckFailed) {
@@ -25,3 +25,13 @@ export function explainError(error: unknown, io: Io): number {
   io.err(`This is a fault of roombalance, not of your files. Please report it with:\n${trace}\n`);
   return 3;
 }
+
+/** A line for each problem; of very many the first, and how many more there are. */
+function problemLines({ problems }: InputProblems): string {
+  const lines = problems.slice(0, MOST).map(problemText);
+  const more = problems.length - lines.length;
+  const rest = more === 0 ? [] : [`and ${more} more ${more === 1 ? 'problem' : 'problems'}`];
+  return [...lines, ...rest].map((line) => `${line}\n`).join('');
+}
+
+const MOST = 250; // a file's 200 with room for those of settings and weather

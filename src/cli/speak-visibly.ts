@@ -1,4 +1,4 @@
-import { visibleText, visibleValue } from '../units/visible-text.ts';
+import { LONGEST, visibleText, visibleValue } from '../units/visible-text.ts';
 import type { Io } from './io.ts';
 
 /**
@@ -13,10 +13,10 @@ export function speakVisibly(io: Io): Io {
   return Object.assign(Object.create(io) as Io, speaking);
 }
 
-/** A sentence about the words of a call, in which none of them breaks the line. */
+/** A sentence about the words of a call, in which none of them breaks the line or fills the screen. */
 export function withWordsOnOneLine(sentence: string, words: readonly string[]): string {
   return words
     .flatMap((word) => [word, word.slice(word.indexOf('=') + 1)]) // as in --plan=NAME
-    .filter((word) => /[\n\t]/.test(word))
+    .filter((word) => /[\n\t]/.test(word) || word.length > LONGEST)
     .reduce((text, word) => text.replaceAll(word, () => visibleValue(word)), sentence);
 }

@@ -36,8 +36,9 @@ export function checkPlan(
   }
   const merged = mergedFor(yaml.value, chain.names);
   const { data, findings } = validate(merged);
+  const said = new Set(known.map(sameness));
   const problems = placed(findings, merged, planLayers(yaml, chain.names))
-    .filter((problem) => !known.some((other) => sameProblem(other, problem)))
+    .filter((problem) => !said.has(sameness(problem)))
     .map((problem) => ({ ...problem, where: `${problem.where} in plan ${name}` }));
   return { data, problems };
 }
@@ -48,9 +49,8 @@ export function planLayers(yaml: YamlFile, names: readonly string[]): Layer[] {
   return [{ by: 'file', yaml, under: [] }, ...names.map(change)];
 }
 
-function sameProblem(a: Problem, b: Problem): boolean {
-  const where = a.where.replace(/ in plan .*$/, '');
-  return where === b.where && a.expected === b.expected && a.got === b.got && a.line === b.line;
-}
+/** A text that two problems share where one says no more than the other, be it of another plan. */
+const sameness = ({ where, expected, got, line }: Problem): string =>
+  JSON.stringify([where.replace(/ in plan .*$/, ''), expected, got, line]);
 
 const UNSAID: CheckedPlan = { data: null, problems: [] };

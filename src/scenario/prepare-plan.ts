@@ -22,6 +22,7 @@ import { DISCOUNT } from './presets/prices.ts';
 import type { Scenario } from './read-scenario.ts';
 import { type Finding, placed } from './unplaced-problem.ts';
 import { validate } from './validate.ts';
+import { startsWith } from './yaml/layers.ts';
 import { readSettings, type Setting, settingLayers, withSetting } from './yaml/settings.ts';
 import { longitudeClock, zoneClock } from './zone-clock.ts';
 
@@ -51,8 +52,8 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const known = settings.length === 0 ? scenario.checked.get(plan.name) : undefined;
   const { data, findings } = known === undefined ? validate(raw) : { data: known, findings: [] };
   const refuse = (found: readonly Finding[]) => new InputProblems(placed(found, raw, layers));
-  if (data === null) throw refuse(findings);
   const fixed = fixedFindings(settings);
+  if (data === null) throw refuse(ownFindings(findings, settings, fixed));
   const missing = priceFileFindings(data, choice.files);
   if (fixed.length + missing.length > 0) throw refuse([...fixed, ...missing]);
 
@@ -117,6 +118,23 @@ function fixedFindings(settings: readonly Setting[]): Finding[] {
       expected: 'a setting of the home or its people',
       got: `${steps[0]}, which was read before`,
     }));
+}
+
+/**
+ * What is wrong, without what settings leave out of a section that they must not touch anyway: a
+ * plan, of which nothing else is laid on here, would seem to lack the rest.
+ */
+function ownFindings(
+  findings: readonly Finding[],
+  settings: readonly Setting[],
+  fixed: readonly Finding[],
+): readonly Finding[] {
+  const own = findings.filter(
+    ({ path }) =>
+      !fixed.some((each) => each.path[0] === path[0]) ||
+      settings.some(({ steps }) => startsWith(path, steps)),
+  );
+  return own.length > 0 ? own : fixed;
 }
 
 function clockOf(data: ScenarioData, place: Place, defaults: Defaults): LocalClock {

@@ -57,7 +57,8 @@ function findingsOfOne(issue: z.core.$ZodIssue, under: Path): Finding[] {
   const path = [...under, ...issue.path.map((step) => (typeof step === 'symbol' ? '' : step))];
   const expected = issue.message;
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => unknownKey([...path, key], key, expected.split(', ')));
+    const known = expected.split(', ');
+    return issue.keys.map((key) => unknownKey(path, key, known));
   }
   if (issue.code === 'invalid_value') {
     return [{ path, expected, names: issue.values.map(String) }];
@@ -65,7 +66,7 @@ function findingsOfOne(issue: z.core.$ZodIssue, under: Path): Finding[] {
   if (issue.code === 'invalid_union') {
     const meant = issue.errors.filter((branch) => !branch.some(isOtherForm));
     if (meant.length === 1) return findingsOf(meant[0]!, path);
-    if (issue.errors.length === 0) return [{ path, expected, names: expected.split(/: |, /) }];
+    if ('options' in issue) return [{ path, expected, names: (issue.options ?? []).map(String) }];
     const words = issue.errors.flat().flatMap((e) => (e.code === 'invalid_value' ? e.values : []));
     return [{ path, expected, names: words.map(String) }];
   }
@@ -83,11 +84,11 @@ const isOtherForm = (issue: z.core.$ZodIssue): boolean =>
 
 function unknownKey(path: Path, key: string, known: readonly string[]): Finding {
   const now = renamedKey(key, known);
-  const near = nearestName(key, known);
-  const meant = near === null ? '' : `did you mean ${JSON.stringify(near)}?`;
-  const hint = now === null ? meant : `it is now called ${JSON.stringify(now)}`;
   const expected = `one of the keys ${known.join(', ')}`;
-  return { path, expected, got: `${JSON.stringify(key)}, which is not known`, hint, key: true };
+  const got = `${JSON.stringify(key)}, which is not known`;
+  const finding = { path: [...path, key], expected, got, key: true };
+  if (now === null) return { ...finding, names: known };
+  return { ...finding, hint: `it is now called ${JSON.stringify(now)}` };
 }
 
 const MOST = 200; // problems that anybody reads

@@ -2,15 +2,19 @@
  * The known name that a mistyped one most likely meant, or null when none is near.
  *
  * Near: at most a third of the letters (and at least one) inserted, dropped, changed or swapped.
- * Case, spaces, hyphens and underscores do not count.
+ * Case, spaces, hyphens and underscores do not count. Names of more than 100 characters are near to
+ * none: nobody mistypes them, and the search would take long.
  */
 export function nearestName(typed: string, known: Iterable<string>): string | null {
+  if (typed.length > LONGEST) return null;
   const wanted = plain(typed);
   let best: string | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const name of known) {
+    if (name.length > LONGEST) continue;
     const candidate = plain(name);
     const allowed = Math.max(1, Math.floor(Math.max(wanted.length, candidate.length) / 3));
+    if (Math.abs(wanted.length - candidate.length) > allowed) continue;
     const distance = editDistance(wanted, candidate);
     if (distance <= allowed && distance < least) {
       best = name;
@@ -41,3 +45,5 @@ function editDistance(a: string, b: string): number {
 }
 
 const plain = (text: string): string => text.toLowerCase().replaceAll(/[\s_-]/g, '');
+
+const LONGEST = 100;

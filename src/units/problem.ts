@@ -32,11 +32,11 @@ export interface Problem {
 export function problemText(problem: Problem): string {
   const { line, column } = problem;
   const [file, where, expected, got, hint] = [
-    shortened(problem.file),
-    shortened(problem.where),
-    shortened(problem.expected),
-    shortened(problem.got),
-    shortened(problem.hint),
+    visibleValue(problem.file),
+    visibleValue(problem.where),
+    visibleValue(problem.expected),
+    visibleValue(problem.got),
+    visibleValue(problem.hint),
   ];
   const place = line > 0 ? `${file}:${line}:${column}` : file;
   const middle = where === '' ? '' : `${where}: `;
@@ -44,15 +44,14 @@ export function problemText(problem: Problem): string {
   return `${place}: ${middle}expected ${expected}, got ${got}${end}`;
 }
 
-/** The ends of a text, with how much was left out between them, all of it visible. */
-function shortened(text: string): string {
-  if (text.length <= LONGEST) return visibleValue(text);
-  const left = text.length - 2 * KEPT;
-  return visibleValue(`${text.slice(0, KEPT)}[... ${left} characters ...]${text.slice(-KEPT)}`);
+/** The first problems of many, and one that says how many more there are. */
+export function firstOf(problems: readonly Problem[], most: number): readonly Problem[] {
+  const [first] = problems;
+  if (first === undefined || problems.length <= most) return problems;
+  const got = `${problems.length - most} further problems`;
+  const rest = { line: 0, column: 0, where: '', expected: 'no more than these', got, hint: '' };
+  return [...problems.slice(0, most), { file: first.file, ...rest }];
 }
-
-const LONGEST = 800; // the keys of the largest section take some 600
-const KEPT = 120;
 
 /** Thrown across layers when a person's input cannot be used; carries every problem found. */
 export class InputProblems extends Error {

@@ -6,9 +6,15 @@
  */
 export const visibleText = (text: string): string => text.replaceAll(UNSEEN, codeOf);
 
-/** A single value within a line, such as a path, as `visibleText` shows it; breaks and tabs escaped too. */
-export const visibleValue = (text: string): string =>
-  visibleText(text).replaceAll(/[\n\t]/g, codeOf);
+/**
+ * A single value within a line, such as a path, as `visibleText` shows it: breaks and tabs escaped
+ * too, and the middle left out of what is longer than anybody reads.
+ */
+export function visibleValue(text: string): string {
+  if (text.length <= LONGEST) return visibleText(text).replaceAll(/[\n\t]/g, codeOf);
+  const left = text.length - 2 * KEPT;
+  return visibleValue(`${text.slice(0, KEPT)}[... ${left} characters ...]${text.slice(-KEPT)}`);
+}
 
 /** Prose as `visibleText` shows it, breaks and tabs as the blanks they mean. */
 export const visibleProse = (text: string): string =>
@@ -21,3 +27,7 @@ const codeOf = (character: string): string =>
   `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
 
 const UNSEEN = /(?![\n\t])\p{Cc}|\p{Bidi_Control}|[\p{Zl}\p{Zp}]|\p{Cs}/gu;
+
+/** Most characters of a value in a line; the keys of the largest section take some 600. */
+export const LONGEST = 800;
+const KEPT = 120;

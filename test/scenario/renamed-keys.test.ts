@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { RENAMED_KEYS, renamedKey } from '../../src/scenario/renamed-keys.ts';
 import { homeWith, problemsOf } from './problems-of.ts';
@@ -26,6 +27,22 @@ test.each(OLD)('"%s" is refused with its new name', (key, text) => {
   expect(told).toHaveLength(1);
   expect(told[0]).toMatch(/^h\.yaml:\d+:\d+: /);
   expect(told[0]).toContain(`(it is now called "${RENAMED_KEYS.get(key)}")`);
+});
+
+test('an old key in a setting is refused with nothing besides', () => {
+  const scenario = readScenario(homeWith('plans: { now: { change: {} } }'), 'h.yaml');
+  const prepared = (...set: string[]) =>
+    problemsOf(() => preparePlan(scenario, { plan: 'now', set, files: new Map() }));
+  const [problem, ...more] = prepared('/plans/now/says=x');
+  expect(more).toEqual([]);
+  expect(problem).toBe(
+    '--set /plans/now/says=x: plans.now.says: expected one of the keys description, based on, ' +
+      'change, purchases, got "says", which is not known (it is now called "description")',
+  );
+  expect(prepared('/plans/now/description=x', '/home/rooms/living/floor area=12')).toEqual([
+    '--set /plans/now/description=x: plans.now.description: expected a setting of the home or ' +
+      'its people, got plans, which was read before',
+  ]);
 });
 
 test('every renamed key is tried above', () => {

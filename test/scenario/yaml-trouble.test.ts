@@ -13,6 +13,15 @@ test('a key that stands there twice', () => {
   ]);
 });
 
+test('a key that stands there three times, and one in another mapping', () => {
+  expect(
+    readingProblems(homeWith('step: 10\nstep: 5\nperiod: { to: a, to: b }\nstep: 10')),
+  ).toEqual([
+    'h.yaml:9:1: expected every key once, got "step", which stands in line 8 already, and 1 time more further down (keep one of them)',
+    'h.yaml:10:18: expected every key once, got "to", which stands in line 10 already (remove one of the two)',
+  ]);
+});
+
 test('an alias bomb', () => {
   const levels = Array.from({ length: 9 }, (_, k) => {
     const before = k === 0 ? '"x"' : `*a${k - 1}`;
@@ -26,7 +35,9 @@ test('an alias bomb', () => {
 });
 
 test('an alias to nothing, and one that holds itself', () => {
-  expect(readingProblems('title: *nobody')[0]).toContain('nobody');
+  expect(readingProblems('title: *nobody\nweather: &w w.csv\nsite: *w')).toEqual([
+    'h.yaml:1:8: expected an anchor &nobody further up, got the alias *nobody alone',
+  ]);
   expect(readingProblems('plans: &p { a: { change: *p } }')).toEqual([
     'h.yaml: expected aliases (*) that end, got one that holds itself',
   ]);

@@ -29,7 +29,7 @@ export function createOddRooms({ rooms }: Home): OddRooms {
 
   function notices(): Notice[] {
     return rooms.flatMap(({ name }, i) => [
-      ...(soaked[i]! >= 3600 ? [soakedNotice(name, soaked[i]! / 3600)] : []),
+      ...(soaked[i]! >= LEAST_SOAKED ? [soakedNotice(name, soaked[i]! / 3600)] : []),
       ...(hottest[i]! > UNBEARABLE ? [hotNotice(name, hottest[i]!)] : []),
     ]);
   }
@@ -41,10 +41,15 @@ function soakedNotice(name: string, hours: number): Notice {
   return {
     id: 'above-saturation',
     text:
-      `The air of ${name} stood above saturation for ${figureText(hours, 0)} hours: more water ` +
+      `The air of ${name} stood above saturation for ${hoursText(hours)}: more water ` +
       'than it can hold, with only panes to condense on. In truth walls and things there would be ' +
       'wet. Look at its water, its exchange of air and its temperature.',
   };
+}
+
+function hoursText(hours: number): string {
+  const text = figureText(hours, 0);
+  return `${text} ${text === '1' ? 'hour' : 'hours'}`;
 }
 
 function hotNotice(name: string, temperature: number): Notice {
@@ -56,7 +61,9 @@ function hotNotice(name: string, temperature: number): Notice {
   };
 }
 
-/** A little above 100, because between two steps a wet pane may not have caught up. [%] */
-const SATURATED = 101;
+/** [%] */
+const SATURATED = 100;
+/** Told from here on, however long the run: shorter, a wet pane may not have caught up. [s] */
+const LEAST_SOAKED = 3600;
 /** Warmer than any room that people live in. [°C] */
 const UNBEARABLE = 45;

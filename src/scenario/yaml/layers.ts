@@ -33,5 +33,6 @@ export function writtenAt(layers: readonly Layer[], path: Path, key = false): Pl
   return best;
 }
 
-const startsWith = (path: Path, start: Path): boolean =>
+/** Whether a path leads to what another leads to, or into it. */
+export const startsWith = (path: Path, start: Path): boolean =>
   start.length <= path.length && start.every((step, k) => String(step) === String(path[k]));

@@ -1,5 +1,6 @@
 import { type Document, LineCounter, parseDocument, type YAMLError } from 'yaml';
 import { InputProblems, type Problem } from '../../units/problem.ts';
+import { aliasProblems } from './alias-problems.ts';
 import { keyProblems } from './key-problems.ts';
 import { textTrouble } from './text-trouble.ts';
 
@@ -34,6 +35,7 @@ export function readYaml(text: string, file: string): YamlFile {
   const problems = [
     ...document.errors.slice(0, MOST_SAID).map((error) => syntaxProblem(error, text, file, lines)),
     ...keyProblems(document, file, lines),
+    ...aliasProblems(document, file, lines),
   ];
   if (problems.length > 0) throw new InputProblems(problems);
   let value: unknown;
@@ -41,7 +43,9 @@ export function readYaml(text: string, file: string): YamlFile {
     value = document.toJS({ maxAliasCount: MOST_ALIASES });
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error;
-    throw whole(`aliases (*) that unfold to no more than ${MOST_ALIASES} copies`, unfolded(error));
+    // All aliases lead somewhere, so they are too many.
+    const got = 'aliases of aliases that unfold to many more';
+    throw whole(`aliases (*) that unfold to no more than ${MOST_ALIASES} copies`, got);
   }
   if (holdsItself(value, [])) throw whole('aliases (*) that end', 'one that holds itself');
   return { file, document, lines, value };
@@ -58,10 +62,6 @@ function syntaxProblem(error: YAMLError, text: string, file: string, lines: Line
   return { file, line, column: col, where: '', expected, got, hint };
 }
 
-/** What the parser says of aliases; that they are too many in words of our own. */
-const unfolded = ({ message }: ReferenceError): string =>
-  message.startsWith('Excessive') ? 'aliases of aliases that unfold to many more' : message;
-
 /** True where a list or mapping comes back inside itself. */
 function holdsItself(value: unknown, within: readonly unknown[]): boolean {
   if (value === null || typeof value !== 'object') return false;
@@ -74,5 +74,6 @@ const MOST_SAID = 20; // of mistakes in YAML itself: later ones follow from the 
 
 const WORDS: Readonly<Partial<Record<string, readonly [string, string, string]>>> = {
   TAB_AS_INDENT: ['spaces before the first word of a line', 'a tab', 'YAML forbids tabs there'],
+  KEY_OVER_1024_CHARS: ['keys of at most 1024 characters', 'a longer one', ''],
   MULTIPLE_DOCS: ['one document', 'a second one after "---"', 'one scenario a file'],
 };

@@ -18,7 +18,8 @@ test.each([
   ['{a: 1, a: 2}', 'expected every key once, got "a", which stands in line 1 already'],
   ['{__proto__: 1}', 'expected another name, got "__proto__"'],
   ['&a [*a]', 'expected aliases (*) that end, got one that holds itself'],
-  ['*a', 'Unresolved alias'],
+  ['*a', 'expected an anchor &a further up, got the alias *a alone'],
+  ['[*a, &a 1]', 'expected an anchor &a further up, got the alias *a alone'],
   ['[1,', 'expected YAML, got "[1,", where it stops being YAML'],
   ['['.repeat(5000), 'expected no more than 100 levels of nesting, got more in line 1'],
 ])('%j is told with its words, and nothing is warned of', (written, told) => {

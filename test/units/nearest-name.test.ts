@@ -1,0 +1,39 @@
+import { describe, expect, test } from 'vitest';
+import { nearestName } from '../../src/units/nearest-name.ts';
+
+describe('the nearest name', () => {
+  test.each([
+    ['bedrom', 'bedroom'], // one letter dropped
+    ['bderoom', 'bedroom'], // two swapped
+    ['Bed-Room', 'bedroom'], // case and hyphens do not count
+    ['hal', 'hall'],
+    ['cellar', null],
+    ['', null],
+  ])('of %j is %j', (typed, near) => {
+    expect(nearestName(typed, ['living', 'bedroom', 'hall'])).toBe(near);
+  });
+
+  test('allows a third of the letters, and one of two', () => {
+    expect(nearestName('abcxyf', ['abcdef'])).toBe('abcdef'); // 2 of 6
+    expect(nearestName('abxyzf', ['abcdef'])).toBeNull(); // 3 of 6
+    expect(nearestName('ax', ['ab'])).toBe('ab');
+    expect(nearestName('abcdefxyz', ['abcdef'])).toBe('abcdef'); // 3 of 9, all of them too many
+    expect(nearestName('abcdefwxyz', ['abcdef'])).toBeNull(); // 4 of 10
+  });
+
+  test('is that of fewest differences, and of these the first', () => {
+    expect(nearestName('bath', ['batch', 'baths', 'bat'])).toBe('batch');
+    expect(nearestName('baths2', ['batch', 'baths'])).toBe('baths');
+  });
+
+  test('is none for more than 100 characters, at once', () => {
+    const name = 'n'.repeat(100);
+    expect(nearestName(`${name.slice(1)}x`, [name])).toBe(name);
+    expect(nearestName(`${name}x`, [name])).toBeNull();
+    expect(nearestName(name, [`${name}x`])).toBeNull();
+    const began = performance.now();
+    expect(nearestName('x'.repeat(400_000), ['y'.repeat(400_000), 'short'])).toBeNull();
+    expect(nearestName('short', ['y'.repeat(400_000)])).toBeNull();
+    expect(performance.now() - began).toBeLessThan(1000); // all pairs of letters would take hours
+  });
+});
