@@ -78,10 +78,13 @@ export function moveAir(
   const leakage = shell.leaks.area > 0 ? leakageFlow(shell.leaks, warmer, wind) : shell.rate;
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     rooms[r + LEAK] = density * leakage * rooms[r + LEAK_SHARE]!;
+    rooms[r + LEAK_OUT] = rooms[r + LEAK]!;
     rooms[r + OPENING] = 0;
-    rooms[r + OUTFLOW] = rooms[r + EXTRACT]!;
+    rooms[r + OPENING_OUT] = 0;
     rooms[r + WINDOW_OPEN] = 0;
-    if (rooms[r + EXTRACT] !== 0 || rooms[r + FAN] !== 0) oneSided = true;
+    if (rooms[r + EXTRACT] !== 0 || rooms[r + DRAUGHT] !== 0 || rooms[r + FAN] !== 0) {
+      oneSided = true;
+    }
   }
   for (let o = 0; o < shell.openings; o++) {
     const part = commands.openings[o]!;
@@ -94,7 +97,6 @@ export function moveAir(
   moveThroughDoors(m, commands.doorways);
   if (windows > 1 && crossVentilate(m, shell, commands, wind, windFrom)) oneSided = true;
   if (oneSided) balanceFlows(m, shell.parts, commands.doorways);
-  else leakOut(m);
   fillMatrix(m);
   return leakage;
 }
@@ -111,14 +113,7 @@ function openWindow(
   const warmer = rooms[r + GUESS]! - outdoor;
   const flow = singleSidedAiring(part * openingArea[o]!, openingHeight[o]!, wind, warmer);
   rooms[r + OPENING] = rooms[r + OPENING]! + density * flow;
-  rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + density * flow;
-}
-
-/** Set each room's outward leakage equal to its inward leakage, as it is without fans. */
-function leakOut({ rooms, roomCount }: Model): void {
-  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
-    rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + rooms[r + LEAK]!;
-  }
+  rooms[r + OPENING_OUT] = rooms[r + OPENING_OUT]! + density * flow;
 }
 
 function moveThroughDoors(
@@ -182,7 +177,9 @@ function fillMatrix({
 export function settleAir({ rooms, roomCount, doors, frames, doorCount, dt }: Model): void {
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     const into = rooms[r + EXCHANGE]! + rooms[r + FAN]!;
-    rooms[r + AIR_NET] = rooms[r + AIR_NET]! + (into - rooms[r + OUTFLOW]!) * dt;
+    const leaves =
+      rooms[r + LEAK_OUT]! + rooms[r + OPENING_OUT]! + rooms[r + EXTRACT]! + rooms[r + DRAUGHT]!;
+    rooms[r + AIR_NET] = rooms[r + AIR_NET]! + (into - leaves) * dt;
     rooms[r + AIR_THROUGH] = rooms[r + AIR_THROUGH]! + into * dt;
   }
   for (let d = 0; d < doorCount; d++) {
@@ -199,13 +196,8 @@ export function settleAir({ rooms, roomCount, doors, frames, doorCount, dt }: Mo
 }
 
 const { volume: VOLUME, guess: GUESS, leakShare: LEAK_SHARE, leak: LEAK, opening: OPENING } = ROOM;
-const {
-  fan: FAN,
-  extract: EXTRACT,
-  exchange: EXCHANGE,
-  outflow: OUTFLOW,
-  windowOpen: WINDOW_OPEN,
-} = ROOM;
+const { fan: FAN, extract: EXTRACT, exchange: EXCHANGE, windowOpen: WINDOW_OPEN } = ROOM;
+const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, draught: DRAUGHT } = ROOM;
 const { airNet: AIR_NET, airThrough: AIR_THROUGH } = ROOM;
 const { width: WIDTH, height: HEIGHT, mixing: MIXING, shut: SHUT, forth: FORTH, back: BACK } = DOOR;
 const { a: A, b: B, ab: AB, ba: BA } = FRAME;

@@ -53,6 +53,7 @@ export function restDevices({ rooms, roomCount, tracers }: Model): void {
     rooms[r + FAN_T] = 0;
     rooms[r + FAN_W] = 0;
     rooms[r + EXTRACT] = 0;
+    rooms[r + DRAUGHT] = 0;
   }
   for (let t = 0; t < tracers.length; t += TRACER_STRIDE) {
     tracers[t + DEVICE] = 0;
@@ -265,7 +266,7 @@ function burn(
     did.heat = mean;
     rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + (1 - radiantShare) * mean;
     rooms[r + DEVICE_RADIANT] = rooms[r + DEVICE_RADIANT]! + radiantShare * mean;
-    if (burning) rooms[r + EXTRACT] = rooms[r + EXTRACT]! + density * does.roomAir;
+    if (burning) rooms[r + DRAUGHT] = rooms[r + DRAUGHT]! + density * does.roomAir;
     if (refuellings === 0) return;
     for (let s = 0; s < does.perRefuelling.length; s++) {
       const t = tracer(s);
@@ -276,7 +277,7 @@ function burn(
 
 const { temperature: TEMPERATURE, humidity: HUMIDITY, deviceHeat: DEVICE_HEAT } = ROOM;
 const { deviceRadiant: DEVICE_RADIANT, deviceWater: DEVICE_WATER, extract: EXTRACT } = ROOM;
-const { fan: FAN, fanTemperature: FAN_T, fanHumidity: FAN_W } = ROOM;
+const { draught: DRAUGHT, fan: FAN, fanTemperature: FAN_T, fanHumidity: FAN_W } = ROOM;
 const { devices: DEVICE, filter: FILTER } = TRACER;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;

@@ -34,7 +34,14 @@ export type EnergyTerm = (typeof ENERGY_TERMS)[number];
 export type WaterTerm = (typeof WATER_TERMS)[number];
 export type SpeciesTerm = (typeof SPECIES_TERMS)[number];
 
-/** `phaseChange` is heat freed (condensing, sorption) or taken (evaporation) in the room itself. */
+/**
+ * What air carries is booked against outdoors, by the way it leaves: `leakage`, `openings`, `extracts`
+ * (fans) and `draught` (flues) are outflow times outdoor less room value, `fans` is supply times supply
+ * less outdoor value, and `doorways` add up to zero over the home.
+ *
+ * `phaseChange` is heat
+ * freed (condensing, sorption) or taken (evaporation) in the room itself.
+ */
 export const ENERGY_TERMS = [
   'heating',
   'people',
@@ -47,6 +54,8 @@ export const ENERGY_TERMS = [
   'panes',
   'leakage',
   'openings',
+  'extracts',
+  'draught',
   'fans',
   'doorways',
   'devices',
@@ -60,18 +69,22 @@ export const WATER_TERMS = [
   'drying',
   'leakage',
   'openings',
+  'extracts',
+  'draught',
   'fans',
   'doorways',
   'devices',
   'runoff',
 ] as const;
 
+/** `leakage` counts what leaks hold back of the outdoor air that comes through them. */
 export const SPECIES_TERMS = [
   'people',
   'appliances',
   'leakage',
   'openings',
-  'fans',
+  'extracts',
+  'draught',
   'doorways',
   'devices',
   'deposition',

@@ -31,9 +31,11 @@ export function recordHeat(
     flows[k + APPLIANCES] = flows[k + APPLIANCES]! + applianceHeat[at + i]! * dt;
     flows[k + SUNSHINE] = flows[k + SUNSHINE]! + rooms[r + SUN]! * dt;
     flows[k + PANES] = flows[k + PANES]! + rooms[r + PANE_UA]! * fall;
-    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * carried;
-    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING]! * carried;
-    const supplied = airCp * rooms[r + FAN]! * (rooms[r + FAN_T]! - rooms[r + MEAN]!);
+    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * carried;
+    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING_OUT]! * carried;
+    flows[k + EXTRACTS] = flows[k + EXTRACTS]! + rooms[r + EXTRACT]! * carried;
+    flows[k + FLUES] = flows[k + FLUES]! + rooms[r + DRAUGHT]! * carried;
+    const supplied = airCp * rooms[r + FAN]! * (rooms[r + FAN_T]! - outdoor);
     const devices = rooms[r + DEVICE_HEAT]! + rooms[r + DEVICE_RADIANT]!;
     flows[k + FANS] = flows[k + FANS]! + supplied * dt;
     flows[k + DEVICES] = flows[k + DEVICES]! + devices * dt;
@@ -42,11 +44,13 @@ export function recordHeat(
   for (let d = 0; d < doorCount; d++) {
     const a = frames[d * FRAME_STRIDE + A]!;
     const b = frames[d * FRAME_STRIDE + B]!;
-    const rise = airCp * (rooms[a * ROOM_STRIDE + MEAN]! - rooms[b * ROOM_STRIDE + MEAN]!) * dt;
+    const forth = doors[d * DOOR_STRIDE + FORTH]! * (rooms[a * ROOM_STRIDE + MEAN]! - outdoor);
+    const back = doors[d * DOOR_STRIDE + BACK]! * (rooms[b * ROOM_STRIDE + MEAN]! - outdoor);
+    const passed = airCp * (forth - back) * dt;
     const ka = (row + a) * BOOK_STRIDE + DOORWAYS;
     const kb = (row + b) * BOOK_STRIDE + DOORWAYS;
-    flows[ka] = flows[ka]! - doors[d * DOOR_STRIDE + BACK]! * rise;
-    flows[kb] = flows[kb]! + doors[d * DOOR_STRIDE + FORTH]! * rise;
+    flows[ka] = flows[ka]! - passed;
+    flows[kb] = flows[kb]! + passed;
   }
 }
 
@@ -54,7 +58,8 @@ const { meanTemperature: MEAN } = ROOM;
 const { emitted: EMITTED } = ROOM;
 const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
 const { paneUA: PANE_UA } = ROOM;
-const { leak: LEAK, opening: OPENING, fan: FAN, fanTemperature: FAN_T } = ROOM;
+const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
+const { fan: FAN, fanTemperature: FAN_T } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;
 const { a: A, b: B } = FRAME;
 
@@ -66,6 +71,8 @@ const SUNSHINE = term('sun');
 const PANES = term('panes');
 const LEAKAGE = term('leakage');
 const OPENINGS = term('openings');
+const EXTRACTS = term('extracts');
+const FLUES = term('draught');
 const FANS = term('fans');
 const DOORWAYS = term('doorways');
 const DEVICES = term('devices');

@@ -56,39 +56,43 @@ export function stepSpecies(
     tracers[t + MEAN] = c;
     tracers[t + LEVEL] = before + (c - before) * tracers[t + OVER_WEIGHT]!;
     const fall = perMass * (outdoor - c);
-    const leak = rooms[r + LEAK]!;
     book[k + PEOPLE] = book[k + PEOPLE]! + people[at + i]! * dt;
     book[k + APPLIANCES] = book[k + APPLIANCES]! + appliances[at + i]! * dt;
-    book[k + LEAKAGE] = book[k + LEAKAGE]! + perMass * leak * (penetration * outdoor - c);
-    book[k + OPENINGS] = book[k + OPENINGS]! + rooms[r + OPENING]! * fall;
-    book[k + FANS] = book[k + FANS]! + rooms[r + FAN]! * fall;
+    const held = (1 - penetration) * rooms[r + LEAK]! * perMass * outdoor;
+    book[k + LEAKAGE] = book[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * fall - held;
+    book[k + OPENINGS] = book[k + OPENINGS]! + rooms[r + OPENING_OUT]! * fall;
+    book[k + EXTRACTS] = book[k + EXTRACTS]! + rooms[r + EXTRACT]! * fall;
+    book[k + FLUES] = book[k + FLUES]! + rooms[r + DRAUGHT]! * fall;
     const devices = tracers[t + DEVICE]! - tracers[t + FILTER]! * c;
     book[k + DEVICES] = book[k + DEVICES]! + devices * dt;
     book[k + FALLEN] = book[k + FALLEN]! - tracers[t + DEPOSITION]! * c * dt;
   }
-  bookDoors(m, from, book, row);
+  bookDoors(m, from, outdoor, book, row);
 }
 
 function bookDoors(
   { tracers, doors, frames, doorCount, dt, density }: Model,
   from: number,
+  outdoor: number,
   book: Float64Array,
   row: number,
 ): void {
   for (let d = 0; d < doorCount; d++) {
     const a = frames[d * FRAME_STRIDE + A]!;
     const b = frames[d * FRAME_STRIDE + B]!;
-    const over =
-      tracers[from + a * TRACER_STRIDE + MEAN]! - tracers[from + b * TRACER_STRIDE + MEAN]!;
-    const rise = (over * dt) / density;
+    const more = tracers[from + a * TRACER_STRIDE + MEAN]! - outdoor;
+    const other = tracers[from + b * TRACER_STRIDE + MEAN]! - outdoor;
+    const back = doors[d * DOOR_STRIDE + BACK]! * other;
+    const passed = ((doors[d * DOOR_STRIDE + FORTH]! * more - back) * dt) / density;
     const ka = (row + a) * TRACER_BOOK_STRIDE + DOORWAYS;
     const kb = (row + b) * TRACER_BOOK_STRIDE + DOORWAYS;
-    book[ka] = book[ka]! - doors[d * DOOR_STRIDE + BACK]! * rise;
-    book[kb] = book[kb]! + doors[d * DOOR_STRIDE + FORTH]! * rise;
+    book[ka] = book[ka]! - passed;
+    book[kb] = book[kb]! + passed;
   }
 }
 
-const { massRate: MASS_RATE, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { massRate: MASS_RATE, leak: LEAK, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const {
   level: LEVEL,
   mean: MEAN,
@@ -105,7 +109,8 @@ const PEOPLE = term('people');
 const APPLIANCES = term('appliances');
 const LEAKAGE = term('leakage');
 const OPENINGS = term('openings');
-const FANS = term('fans');
+const EXTRACTS = term('extracts');
+const FLUES = term('draught');
 const DOORWAYS = term('doorways');
 const DEVICES = term('devices');
 const FALLEN = term('deposition');

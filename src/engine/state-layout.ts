@@ -57,15 +57,18 @@ export const ROOM = fields([
   'condensing', // on panes, net [kg/s]
   'wetG', // vapour to panes that were wet a step before [kg/(s Pa)]
   'deviceWater', // kg/s
-  // Air, as mass of dry air from outdoors.
+  // Air, as mass of dry air, on its way in.
   'leak', // kg/s
   'opening', // kg/s
   'fan', // supplied by fans [kg/s]
   'fanTemperature', // of that air [°C]
   'fanHumidity', // of that air [kg/kg]
-  'extract', // blown or drawn outdoors by fans and flues [kg/s]
   'exchange', // leak and opening [kg/s]
-  'outflow', // to outdoors, all ways [kg/s]
+  // Air on its way outdoors.
+  'leakOut', // kg/s
+  'openingOut', // kg/s
+  'extract', // blown out by fans [kg/s]
+  'draught', // drawn up flues [kg/s]
   'windowOpen', // share of the step in which a window stands open [-]
   'airNet', // what came in less what went out since the start [kg]
   'airThrough', // what came in since the start [kg]

@@ -57,7 +57,9 @@ export function balanceFlows(m: Model, parts: Int32Array, open: Float64Array): v
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const into = rooms[r + LEAK]! + rooms[r + OPENING]! + rooms[r + FAN]!;
-    rhs[i] = parts[i] === i ? 0 : into - rooms[r + OUTFLOW]!;
+    const leaves =
+      rooms[r + LEAK_OUT]! + rooms[r + OPENING_OUT]! + rooms[r + EXTRACT]! + rooms[r + DRAUGHT]!;
+    rhs[i] = parts[i] === i ? 0 : into - leaves;
   }
   holdFirstRooms(m, parts);
   solveSparse(m.elimination, matrix, rhs, solution);
@@ -71,7 +73,7 @@ export function balanceFlows(m: Model, parts: Int32Array, open: Float64Array): v
   }
 }
 
-/** Leaks in and out of each room with the fans running. [kg/s] */
+/** Leaks in and out of each room with the fans running, which are alike without them. [kg/s] */
 function leakToMakeUp({ rooms, roomCount }: Model, parts: Int32Array): void {
   for (let first = 0; first < roomCount; first++) {
     if (parts[first] !== first) continue;
@@ -83,18 +85,12 @@ function leakToMakeUp({ rooms, roomCount }: Model, parts: Int32Array): void {
       if (parts[i] !== first) continue;
       const r = i * ROOM_STRIDE;
       natural += rooms[r + LEAK]!;
-      taken += rooms[r + OUTFLOW]! - rooms[r + OPENING]! - rooms[r + FAN]!;
+      taken += rooms[r + OPENING_OUT]! + rooms[r + EXTRACT]! + rooms[r + DRAUGHT]!;
+      taken -= rooms[r + OPENING]! + rooms[r + FAN]!;
       share += rooms[r + LEAK_SHARE]!;
       members++;
     }
-    if (taken === 0) {
-      for (let i = first; i < roomCount; i++) {
-        if (parts[i] !== first) continue;
-        const r = i * ROOM_STRIDE;
-        rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + rooms[r + LEAK]!;
-      }
-      continue;
-    }
+    if (taken === 0) continue;
     const more = Math.sqrt(natural * natural + taken * taken);
     const into = taken > 0 ? more : more + taken;
     const out = taken > 0 ? more - taken : more;
@@ -104,7 +100,7 @@ function leakToMakeUp({ rooms, roomCount }: Model, parts: Int32Array): void {
       // A part with no leaks of its own still has to breathe: all its rooms alike.
       const part = share > 0 ? rooms[r + LEAK_SHARE]! / share : 1 / members;
       rooms[r + LEAK] = into * part;
-      rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + out * part;
+      rooms[r + LEAK_OUT] = out * part;
     }
   }
 }
@@ -124,7 +120,8 @@ function passage(doors: Float64Array, door: number, part: number): number {
   return part * doors[door + WIDTH]! * doors[door + HEIGHT]! + GAP;
 }
 
-const { leak: LEAK, opening: OPENING, fan: FAN, outflow: OUTFLOW, leakShare: LEAK_SHARE } = ROOM;
+const { leak: LEAK, opening: OPENING, fan: FAN, leakShare: LEAK_SHARE } = ROOM;
+const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const { width: WIDTH, height: HEIGHT, forth: FORTH, back: BACK } = DOOR;
 const { a: A, b: B, ab: AB, ba: BA } = FRAME;
 const ROOM_STRIDE = ROOM.stride;

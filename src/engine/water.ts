@@ -195,20 +195,25 @@ function bookWater(
     flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleVapour[at + i]! * dt;
     flows[k + APPLIANCES] = flows[k + APPLIANCES]! + applianceVapour[at + i]! * dt;
     flows[k + DRYING] = flows[k + DRYING]! + drying[at + i]! * dt;
-    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK]! * fall;
-    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING]! * fall;
-    const supplied = rooms[r + FAN]! * (rooms[r + FAN_W]! - rooms[r + MEAN]!);
+    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * fall;
+    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING_OUT]! * fall;
+    flows[k + EXTRACTS] = flows[k + EXTRACTS]! + rooms[r + EXTRACT]! * fall;
+    flows[k + FLUES] = flows[k + FLUES]! + rooms[r + DRAUGHT]! * fall;
+    const supplied = rooms[r + FAN]! * (rooms[r + FAN_W]! - outdoorHumidity);
     flows[k + FANS] = flows[k + FANS]! + supplied * dt;
     flows[k + DEVICES] = flows[k + DEVICES]! + rooms[r + DEVICE_WATER]! * dt;
   }
   for (let d = 0; d < doorCount; d++) {
     const a = frames[d * FRAME_STRIDE + A]!;
     const b = frames[d * FRAME_STRIDE + B]!;
-    const rise = (rooms[a * ROOM_STRIDE + MEAN]! - rooms[b * ROOM_STRIDE + MEAN]!) * dt;
+    const moister = rooms[a * ROOM_STRIDE + MEAN]! - outdoorHumidity;
+    const other = rooms[b * ROOM_STRIDE + MEAN]! - outdoorHumidity;
+    const back = doors[d * DOOR_STRIDE + BACK]! * other;
+    const passed = (doors[d * DOOR_STRIDE + FORTH]! * moister - back) * dt;
     const ka = (row + a) * BOOK_STRIDE + DOORWAYS;
     const kb = (row + b) * BOOK_STRIDE + DOORWAYS;
-    flows[ka] = flows[ka]! - doors[d * DOOR_STRIDE + BACK]! * rise;
-    flows[kb] = flows[kb]! + doors[d * DOOR_STRIDE + FORTH]! * rise;
+    flows[ka] = flows[ka]! - passed;
+    flows[kb] = flows[kb]! + passed;
   }
 }
 
@@ -221,7 +226,8 @@ const {
   bufferRate: BUFFER_RATE,
   bufferCapacity: BUFFER_CAPACITY,
 } = ROOM;
-const { massRate: MASS_RATE, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
+const { massRate: MASS_RATE, fan: FAN, exchange: EXCHANGE } = ROOM;
 const { phase: PHASE, wetG: WET_G, fanHumidity: FAN_W } = ROOM;
 const { area: AREA, drop: DROP, vapourG: VAPOUR_G, film: FILM, wet: WET } = PANE;
 const { saturation: PANE_SATURATION, condensing: CONDENSING } = PANE;
@@ -234,6 +240,8 @@ const APPLIANCES = term('appliances');
 const DRYING = term('drying');
 const LEAKAGE = term('leakage');
 const OPENINGS = term('openings');
+const EXTRACTS = term('extracts');
+const FLUES = term('draught');
 const FANS = term('fans');
 const DOORWAYS = term('doorways');
 const DEVICES = term('devices');

@@ -140,7 +140,7 @@ function spread(m: Model, shell: Shell, commands: Commands): void {
     if (faces(openingAzimuth[o]!, facing[first]!)) {
       rooms[r + OPENING] = rooms[r + OPENING]! + (flow * area) / windward[first]!;
     } else {
-      rooms[r + OUTFLOW] = rooms[r + OUTFLOW]! + (flow * area) / leeward[first]!;
+      rooms[r + OPENING_OUT] = rooms[r + OPENING_OUT]! + (flow * area) / leeward[first]!;
     }
   }
 }
@@ -150,7 +150,7 @@ function faces(azimuth: number, direction: number): boolean {
   return Math.cos(((azimuth - direction) * Math.PI) / 180) > 0.5;
 }
 
-const { opening: OPENING, outflow: OUTFLOW } = ROOM;
+const { opening: OPENING, openingOut: OPENING_OUT } = ROOM;
 const { width: WIDTH, height: HEIGHT } = DOOR;
 const { a: A, b: B } = FRAME;
 const ROOM_STRIDE = ROOM.stride;

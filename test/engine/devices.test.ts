@@ -115,11 +115,16 @@ describe('an extract fan', () => {
   test('adds to leakage in quadrature, and draws its air through the doorway and the leaks', () => {
     const home = twoRooms([fan]);
     const { result } = run(home, runningAlways(home));
-    const { leakage, doorways } = result.ledger.energy;
-    // 20 L/s of fan and 10 L/s of leaks: 22.4 L/s come in, half in each room, at 15 K.
-    const carried = (leakage[0]! + leakage[1]!) / (3 * 86_400) / -15;
-    expect(carried / AIR_HEAT).toBeCloseTo(Math.hypot(0.02, 0.01), 4);
-    expect(doorways.every(Number.isFinite)).toBe(true);
+    const { leakage, extracts, doorways } = result.ledger.energy;
+    const flow = (values: Float64Array, room: number): number =>
+      sumOf(values, room) / -15 / (3 * 86_400) / AIR_HEAT;
+    // 20 L/s of fan and 10 L/s of leaks: 22.4 L/s come in, half in each room, all at 15 K.
+    const into = Math.hypot(0.02, 0.01);
+    expect(flow(leakage, 0) + flow(leakage, 1)).toBeCloseTo(into - 0.02, 4);
+    expect(flow(extracts, 0)).toBeCloseTo(0.02, 12);
+    expect(Math.abs(flow(extracts, 1))).toBe(0);
+    // What comes in at the other room beyond what leaves there by leaks passes the doorway.
+    expect(flow(doorways, 1)).toBeCloseTo(into / 2 - (into - 0.02) / 2, 4);
   });
 
   test('without a doorway its room makes up for it alone', () => {
@@ -127,15 +132,17 @@ describe('an extract fan', () => {
     const { result } = run(home, runningAlways(home));
     const { leakage } = result.ledger.energy;
     const share = (room: number): number => sumOf(leakage, room) / -15 / (3 * 86_400) / AIR_HEAT;
-    expect(share(0)).toBeCloseTo(Math.hypot(0.02, 0.005), 4);
+    expect(share(0)).toBeCloseTo(Math.hypot(0.02, 0.005) - 0.02, 4);
     expect(share(1)).toBeCloseTo(0.005, 5);
   });
 
   test('at half its share takes half the air', () => {
     const home = { ...twoRooms([fan]), doorways: [] };
     const { result } = run(home, runningAlways(home, 0.5));
-    const into = sumOf(result.ledger.energy.leakage, 0) / -15 / (3 * 86_400) / AIR_HEAT;
-    expect(into).toBeCloseTo(Math.hypot(0.01, 0.005), 4);
+    const { leakage, extracts } = result.ledger.energy;
+    const flow = (values: Float64Array): number => sumOf(values, 0) / -15 / (3 * 86_400) / AIR_HEAT;
+    expect(flow(leakage)).toBeCloseTo(Math.hypot(0.01, 0.005) - 0.01, 4);
+    expect(flow(extracts)).toBeCloseTo(0.01, 12);
   });
 });
 
@@ -151,8 +158,8 @@ test('balanced ventilation hands back the share of the heat it promises', () => 
   };
   const home = twoRooms([ventilation]);
   const { result } = run(home, runningAlways(home));
-  const { fans } = result.ledger.energy;
-  const lost = (fans[0]! + fans[1]!) / (3 * 86_400);
+  const { fans, extracts } = result.ledger.energy;
+  const lost = (fans[0]! + fans[1]! + extracts[0]! + extracts[1]!) / (3 * 86_400);
   expect(lost).toBeCloseTo(-0.2 * 15 * flow * AIR_HEAT, -0.5);
 });
 

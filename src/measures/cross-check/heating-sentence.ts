@@ -84,7 +84,8 @@ function effects({ home, ledger, season, climate, loss, estimate, simulated }: H
         : `, because ${less ? 'less' : 'more'} air leaks in here than the rule of thumb has it`,
     ),
     way('open windows take', 0, lost(energy.openings), () => ''),
-    way('fans take', 0, lost(energy.fans), () => ''),
+    way('fans take', 0, lost(energy.fans) + lost(energy.extracts), () => ''),
+    way('the draught of a stove takes', 0, lost(energy.draught), () => ''),
     way('drying takes', 0, lost(energy.phaseChange), () => ''),
   ];
   const rest = estimate - simulated - ways.reduce((sum, { size }) => sum + size, 0);

@@ -21,7 +21,7 @@ export interface VapourCrossCheck {
 
 /**
  * G is what people, appliances, drying and devices put into the air over the season; nV is its mean
- * leakage (where there is none, `ruleFlow`). Airing, fans and condensation are not in the estimate,
+ * leakage (where there is none, `ruleFlow`). Airing, fans, flues and condensation are not in the estimate,
  * so what they carry away is what it misses; the reasons together make up the difference.
  *
  * @param ruleFlow  leakage by ach50/20, null where unknown [m3/h]
@@ -49,7 +49,8 @@ export function vapourCrossCheck(
   const excess = SOURCES.reduce((sum, term) => sum + perAir(water[term]), 0);
   const known: Effect[] = [
     effect('airing', -perAir(water.openings)),
-    effect('a fan', -perAir(water.fans)),
+    effect('a fan', -perAir(water.fans) - perAir(water.extracts)),
+    effect('the draught of a stove', -perAir(water.draught)),
     effect('water that runs off panes', -perAir(water.runoff)),
   ];
   const rest = excess - simulated - known.reduce((sum, { size }) => sum + size, 0);

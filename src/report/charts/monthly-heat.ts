@@ -59,6 +59,8 @@ const GROUP_OF: Readonly<Record<EnergyTerm, HeatGroup>> = {
   panes: 'panes',
   leakage: 'air',
   openings: 'air',
+  extracts: 'air',
+  draught: 'air',
   fans: 'air',
   doorways: 'air',
   partitions: 'drying, other',

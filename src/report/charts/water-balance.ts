@@ -5,10 +5,7 @@ export type WaterBalance = readonly { readonly way: string; readonly kg: number 
 
 /**
  * The ledger's water over the period, all rooms together; ways that moved nothing are left out. The
- * sum of all is 0.
- *
- * Doorways have a sum of their own where air blows through the home: a room's air is balanced against
- * the air that takes its place, which then comes from the next room and not from outdoors.
+ * sum of all is 0. Doorways are, because what leaves one room through them enters another.
  */
 export function waterBalance({ water, stored }: Ledger): WaterBalance {
   const ways = (Object.entries(water) as [WaterTerm, Float64Array][]).map(([term, values]) => ({
@@ -29,7 +26,9 @@ const WAYS: Readonly<Record<WaterTerm, string>> = {
   devices: 'devices',
   leakage: 'leakage',
   openings: 'open windows',
-  fans: 'fans',
+  extracts: 'extract fans',
+  draught: 'stove draught',
+  fans: 'supply air',
   doorways: 'room to room',
   runoff: 'run off panes',
 };

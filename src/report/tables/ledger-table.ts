@@ -85,7 +85,9 @@ const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
   panes: 'panes',
   leakage: 'leakage',
   openings: 'open windows',
-  fans: 'fans',
+  extracts: 'extract fans',
+  draught: 'stove draught',
+  fans: 'supply air',
   doorways: 'doorways',
   phaseChange: 'drying, condensing',
 };
@@ -97,7 +99,9 @@ const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
   devices: 'devices',
   leakage: 'leakage',
   openings: 'open windows',
-  fans: 'fans',
+  extracts: 'extract fans',
+  draught: 'stove draught',
+  fans: 'supply air',
   doorways: 'doorways',
   runoff: 'run off panes',
 };
