@@ -1,3 +1,4 @@
+import { visibleText } from '../units/visible-text.ts';
 import type { Io } from './io.ts';
 import type { Guard } from './write-whole.ts';
 import type { OwnProcess } from './written-by.ts';
@@ -16,7 +17,8 @@ export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
     readText: async (path, limit) => (await import('./read-text.ts')).readText(path, limit),
     writeWhole: async (path, text) => {
       if ((await sharedName(path)) === (await outName())) {
-        stdout.write(text); // a rename would leave standard output without a name
+        // A rename would leave standard output without a name.
+        stdout.write(stdout.isTTY === true ? visibleText(text) : text);
       } else {
         await (await import('./write-whole.ts')).writeWhole(path, text, await writing());
       }

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
+import { nodeIo } from '../../src/cli/node-io.ts';
+import { nameOfOut, type OwnProcess } from '../../src/cli/written-by.ts';
 import { fakeIo } from './fake-io.ts';
 
 // What people type or name must reach a terminal as text: it moves no cursor, sets no window's title,
@@ -68,6 +70,21 @@ describe('figures', () => {
     expect(files['o.csv']).toContain('# title: \u001b]0;w\u0007\u009b2J\u202eSaltmere\n');
   });
 });
+
+const onStdout = nameOfOut();
+
+test.skipIf(onStdout === null).each([
+  [true, 'a\\u202e\n'],
+  [false, 'a\u202e\n'],
+])('what is written to standard output, a terminal: %s', async (isTTY, expected) => {
+  const written: string[] = [];
+  const stdout = { isTTY, write: (text: string) => written.push(text) };
+  const own = { ...OWN, stdout } as unknown as OwnProcess;
+  await nodeIo('', own, (_, work) => work()).writeWhole('/dev/stdout', 'a\u202e\n');
+  expect(written).toEqual([expected]);
+});
+
+const OWN = { stderr: process.stderr, pid: process.pid, kill: process.kill };
 
 describe('problems', () => {
   test.each([
