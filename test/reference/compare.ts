@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { getCurrentTest } from 'vitest/suite';
+import type { Place } from './judged-code.ts';
 
 /**
  * One figure from outside set beside ours. Asserts, and leaves a row for docs/validation.md.
@@ -46,7 +47,7 @@ export interface BandComparison extends Omit<Comparison, 'expected' | 'tolerance
 export function compare(c: Comparison): void {
   const allowed =
     'absolute' in c.tolerance ? c.tolerance.absolute : c.tolerance.relative * Math.abs(c.expected);
-  note({ ...c, kind: 'figure', allowed });
+  note({ ...c, kind: 'figure', allowed, at: placeOf(compare) });
   const off = Math.abs(c.got - c.expected);
   expect(
     off <= allowed,
@@ -56,16 +57,17 @@ export function compare(c: Comparison): void {
 
 /** Assert that a figure lies in the range that the outside reports, and note it. */
 export function compareBand(c: BandComparison): void {
-  note({ ...c, kind: 'band' });
+  note({ ...c, kind: 'band', at: placeOf(compareBand) });
   expect(
     c.got >= c.low && c.got <= c.high,
     `${c.what}: expected ${c.low} to ${c.high} ${c.unit}, got ${c.got} (${c.source})`,
   ).toBe(true);
 }
 
-export type ComparisonNote =
+export type ComparisonNote = { readonly at: Place } & (
   | (Comparison & { readonly kind: 'figure'; readonly allowed: number })
-  | (BandComparison & { readonly kind: 'band' });
+  | (BandComparison & { readonly kind: 'band' })
+);
 
 declare module 'vitest' {
   interface TaskMeta {
@@ -78,4 +80,16 @@ function note(row: ComparisonNote): void {
   if (meta === undefined) throw new Error('compare() must be called inside a test');
   meta.comparisons ??= [];
   meta.comparisons.push(row);
+}
+
+/** Lines of a test's file that led to a function of this one, the innermost first. */
+function placeOf(callee: (...given: never[]) => void): Place {
+  const here = { stack: '' };
+  Error.captureStackTrace(here, callee);
+  const frames = [...here.stack.matchAll(/([^\s()]+\.test\.ts):(\d+):\d+/g)];
+  if (frames.length === 0) throw new Error('compare() must be called from the file of a test');
+  return {
+    file: frames[0]![1]!.replace('file://', ''),
+    lines: frames.map((frame) => Number(frame[2])),
+  };
 }

@@ -35,6 +35,20 @@ export function importsOf(ast: ts.SourceFile): { target: string; typeOnly: boole
   return found;
 }
 
+/** Names that a file imports for a value, each with the file or the library it comes from. */
+export function importedNames(file: string, ast: ts.SourceFile): Map<string, string> {
+  const found = new Map<string, string>();
+  walk(ast, (node) => {
+    if (!ts.isImportSpecifier(node) || node.isTypeOnly || onlyTypes(node.parent.parent)) return;
+    const from = node.parent.parent.parent.moduleSpecifier as ts.StringLiteral;
+    const target = from.text.startsWith('.')
+      ? posix.join(posix.dirname(file), from.text)
+      : from.text;
+    found.set(node.name.text, target);
+  });
+  return found;
+}
+
 function onlyTypes(clause: ts.ImportClause | undefined): boolean {
   if (clause === undefined) return false;
   if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
@@ -57,9 +71,17 @@ export function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
   ts.forEachChild(node, (child) => walk(child, visit));
 }
 
+/** Syntax of a file, kept for whoever asks again. */
 export function parse(file: string): ts.SourceFile {
-  return ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2023, true);
+  const known = parsed.get(file);
+  if (known !== undefined) return known;
+  const text = readFileSync(file, 'utf8');
+  const ast = ts.createSourceFile(file, text, ts.ScriptTarget.ES2023, true);
+  parsed.set(file, ast);
+  return ast;
 }
+
+const parsed = new Map<string, ts.SourceFile>();
 
 /** TypeScript files of a folder and of all below it. */
 export function filesUnder(folder: string): string[] {

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import type { Reporter, TestModule } from 'vitest/node';
 import type { ComparisonNote } from './compare.ts';
+import type { Judged } from './judged-code.ts';
 
 /**
  * Collects every comparison the tests made and holds docs/validation.md against them.
@@ -15,12 +16,14 @@ export class ValidationPage implements Reporter {
     this.partial = specifications.length < MANY_FILES || process.argv.length > 3;
   }
 
-  onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
+  async onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): Promise<void> {
     const failed = errors.length > 0 || modules.some((m) => !m.ok());
     if (this.partial || failed) return;
-    const rows = modules.flatMap((m) =>
-      [...m.children.allTests()].flatMap((t) => t.meta().comparisons ?? []),
-    );
+    const { judgedAt } = await import('./judged-code.ts'); // it loads the compiler
+    const rows = modules
+      .flatMap((m) => [...m.children.allTests()])
+      .flatMap((t) => t.meta().comparisons ?? [])
+      .map((row) => ({ ...row, judges: judgedAt(row.at) }));
     const page = write(rows);
     if (process.env['UPDATE_VALIDATION'] === '1') {
       writeFileSync(PAGE, page);
@@ -31,7 +34,9 @@ export class ValidationPage implements Reporter {
   }
 }
 
-function write(rows: readonly ComparisonNote[]): string {
+type Row = ComparisonNote & { readonly judges: Judged };
+
+function write(rows: readonly Row[]): string {
   const topics = [...new Set(rows.map((r) => r.topic))].sort();
   const lines = [
     '# Checked against the outside',
@@ -48,7 +53,15 @@ function write(rows: readonly ComparisonNote[]): string {
     '| closed form | worked out from an exact solution: tests the numerics, not the world |',
     "| library | another program's routine gave it |",
     '',
-    `${rows.length} comparisons. The worst, as a share of what is allowed:`,
+    '| judges | meaning |',
+    '|---|---|',
+    '| program | formulas and data that the program uses, or what a run of it gave |',
+    '| oracle | a formula that only the tests use, to judge the program by |',
+    '| both | the one put through the other |',
+    '',
+    `${rows.length} comparisons: ${count(rows, 'program')} judge the program, ` +
+      `${count(rows, 'oracle')} an oracle, ${count(rows, 'both')} both. ` +
+      'The worst, as a share of what is allowed:',
     '',
     ...table(worst(rows)),
   ];
@@ -58,21 +71,21 @@ function write(rows: readonly ComparisonNote[]): string {
   return `${lines.join('\n')}\n`;
 }
 
-function table(rows: readonly ComparisonNote[]): string[] {
+function table(rows: readonly Row[]): string[] {
   return [
-    '| what | expected | got | difference | allowed | source | mark | tolerance because |',
-    '|---|---|---|---|---|---|---|---|',
+    '| what | expected | got | difference | allowed | source | mark | judges | tolerance because |',
+    '|---|---|---|---|---|---|---|---|---|',
     ...rows.map((r) => {
       const cells =
         r.kind === 'figure'
           ? [`${number(r.expected)} ${r.unit}`, number(r.got), difference(r), number(r.allowed)]
           : [`${number(r.low)} to ${number(r.high)} ${r.unit}`, number(r.got), 'inside', ''];
-      return `| ${[r.what, ...cells, r.source, r.mark, r.because].map(cell).join(' | ')} |`;
+      return `| ${[r.what, ...cells, r.source, r.mark, r.judges, r.because].map(cell).join(' | ')} |`;
     }),
   ];
 }
 
-function worst(rows: readonly ComparisonNote[]): ComparisonNote[] {
+function worst(rows: readonly Row[]): Row[] {
   return rows
     .filter((r) => r.kind === 'figure')
     .map((r) => ({ r, used: r.allowed === 0 ? 0 : Math.abs(r.got - r.expected) / r.allowed }))
@@ -81,7 +94,7 @@ function worst(rows: readonly ComparisonNote[]): ComparisonNote[] {
     .map(({ r }) => r);
 }
 
-function difference(r: ComparisonNote & { kind: 'figure' }): string {
+function difference(r: Row & { kind: 'figure' }): string {
   const off = r.got - r.expected;
   // Differences far below what is allowed are rounding, and rounding is not the same everywhere.
   return Math.abs(off) < 1e-3 * r.allowed || off === 0 ? '~0' : off.toPrecision(2);
@@ -93,8 +106,9 @@ function number(x: number): string {
 }
 
 const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
-const byWhat = (a: ComparisonNote, b: ComparisonNote): number =>
-  a.what < b.what ? -1 : a.what > b.what ? 1 : 0;
+const count = (rows: readonly Row[], judges: Judged): number =>
+  rows.filter((r) => r.judges === judges).length;
+const byWhat = (a: Row, b: Row): number => (a.what < b.what ? -1 : a.what > b.what ? 1 : 0);
 
 const PAGE = 'docs/validation.md';
 const MANY_FILES = 10;

@@ -87,15 +87,6 @@ describe('saturated air', () => {
 
 const CASES: readonly Omit<Comparison, 'topic' | 'mark'>[] = [
   {
-    what: 'enthalpy of dry air at 25 °C',
-    unit: 'J/kg',
-    source: TABLE_2,
-    expected: 25148,
-    got: moistAirEnthalpy(25, 0),
-    tolerance: { relative: 0.0003 },
-    because: REAL_GAS,
-  },
-  {
     what: 'specific volume of dry air at 25 °C',
     unit: 'm3/kg',
     source: TABLE_2,
@@ -103,15 +94,6 @@ const CASES: readonly Omit<Comparison, 'topic' | 'mark'>[] = [
     got: moistAirSpecificVolume(25, 0, SEA_LEVEL),
     tolerance: { relative: 0.001 },
     because: REAL_GAS,
-  },
-  {
-    what: 'enthalpy at 30 °C and 0.02 kg/kg',
-    unit: 'J/kg',
-    source: 'tests of psychrolib, after ASHRAE Fundamentals (2017) ch. 1 eq. 30',
-    expected: 81316,
-    got: moistAirEnthalpy(30, 0.02),
-    tolerance: { relative: 0.0003 },
-    because: 'what that table claims',
   },
   {
     what: 'specific volume at 30 °C, 0.02 kg/kg, 95 461 Pa',
@@ -140,6 +122,41 @@ const CASES: readonly Omit<Comparison, 'topic' | 'mark'>[] = [
     tolerance: { absolute: 1e-6 },
     because: 'what that table claims',
   },
+  ...[
+    [-500, 107_478],
+    [500, 95_461],
+    [1000, 89_875],
+    [4000, 61_640],
+  ].map(([elevation = 0, expected = 0]) => ({
+    what: `standard pressure at ${elevation} m`,
+    unit: 'Pa',
+    source: 'ASHRAE Fundamentals (2017) ch. 1 table 1',
+    expected,
+    got: standardPressure(elevation),
+    tolerance: { absolute: 1 },
+    because: 'the last digit printed',
+  })),
+];
+
+const ORACLES: typeof CASES = [
+  {
+    what: 'enthalpy of dry air at 25 °C',
+    unit: 'J/kg',
+    source: TABLE_2,
+    expected: 25148,
+    got: moistAirEnthalpy(25, 0),
+    tolerance: { relative: 0.0003 },
+    because: REAL_GAS,
+  },
+  {
+    what: 'enthalpy at 30 °C and 0.02 kg/kg',
+    unit: 'J/kg',
+    source: 'tests of psychrolib, after ASHRAE Fundamentals (2017) ch. 1 eq. 30',
+    expected: 81316,
+    got: moistAirEnthalpy(30, 0.02),
+    tolerance: { relative: 0.0003 },
+    because: 'what that table claims',
+  },
   {
     what: 'humidity ratio of 30 °C dry, 25 °C wet at 95 461 Pa',
     unit: 'kg/kg',
@@ -158,23 +175,10 @@ const CASES: readonly Omit<Comparison, 'topic' | 'mark'>[] = [
     tolerance: { relative: 0.0003 },
     because: 'what that table claims',
   },
-  ...[
-    [-500, 107_478],
-    [500, 95_461],
-    [1000, 89_875],
-    [4000, 61_640],
-  ].map(([elevation = 0, expected = 0]) => ({
-    what: `standard pressure at ${elevation} m`,
-    unit: 'Pa',
-    source: 'ASHRAE Fundamentals (2017) ch. 1 table 1',
-    expected,
-    got: standardPressure(elevation),
-    tolerance: { absolute: 1 },
-    because: 'the last digit printed',
-  })),
 ];
 
 test.each(CASES)('$what is $expected $unit', (row) => compare({ ...HANDBOOK, ...row }));
+test.each(ORACLES)('$what is $expected $unit', (row) => compare({ ...HANDBOOK, ...row }));
 
 test('the handbook reads 40 °C dry, 20 °C wet from its chart', () => {
   const w = humidityRatioFromWetBulb(40, 20, SEA_LEVEL);

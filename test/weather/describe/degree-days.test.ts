@@ -9,7 +9,7 @@ import {
 import { degreeDaysByMean } from '../../../src/weather/describe/degree-days-by-mean.ts';
 import { degreeDaysHourly } from '../../../src/weather/describe/degree-days-hourly.ts';
 import { compare } from '../../reference/compare.ts';
-import { hitchinDegreeDays } from '../../reference/hitchin-degree-days.ts';
+import { hitchinDegreeDays } from '../../reference/physics/heating/hitchin-degree-days.ts';
 import { someWeather } from '../some-weather.ts';
 
 const TOPIC = 'Degree-days';

@@ -1,4 +1,4 @@
-import { requireWithin } from '../../src/units/require-within.ts';
+import { requireWithin } from '../../../../src/units/require-within.ts';
 
 /**
  * Heating degree-days of a month from its mean temperature alone. [K d]
