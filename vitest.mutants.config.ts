@@ -1,5 +1,6 @@
 import { defineConfig } from 'vitest/config';
 import { FailedFiles } from './test/reference/failed-files.ts';
+import { NearestFirst } from './test/reference/nearest-first.ts';
 
 /** Tests that shall notice a changed source; `run-mutants.mjs` names their folders. */
 export default defineConfig({
@@ -11,5 +12,6 @@ export default defineConfig({
     testTimeout: 60_000,
     isolate: false,
     reporters: [new FailedFiles()],
+    sequence: { sequencer: NearestFirst },
   },
 });
