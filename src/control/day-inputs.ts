@@ -27,10 +27,12 @@ export interface DayInputs {
   readonly applianceVapour: Float64Array;
   /** Water that evaporates in the room and takes its latent heat from it. [kg/s] */
   readonly drying: Float64Array;
-  /** Sources of people by species. [species unit m3/s] */
-  readonly peopleSpecies: readonly Float64Array[];
-  /** Sources of appliances and activities by species. [species unit m3/s] */
-  readonly applianceSpecies: readonly Float64Array[];
+  /** How many species there are. */
+  readonly speciesCount: number;
+  /** Sources of people, `[(step * rooms + room) * speciesCount + species]`. [species unit m3/s] */
+  readonly peopleSpecies: Float64Array;
+  /** Sources of appliances and activities, laid out alike. [species unit m3/s] */
+  readonly applianceSpecies: Float64Array;
   /** Thermostat setting, -Infinity for off. [°C] */
   readonly setpoints: Float64Array;
   /** Open share of each opening. [-] */
@@ -51,7 +53,7 @@ export function createDayInputs(
   steps: number,
 ): DayInputs {
   const perRoom = (): Float64Array => new Float64Array(steps * rooms);
-  const perSpecies = (): Float64Array[] => Array.from({ length: species }, perRoom);
+  const perSpecies = (): Float64Array => new Float64Array(steps * rooms * species);
   return {
     rooms,
     steps,
@@ -62,6 +64,7 @@ export function createDayInputs(
     peopleVapour: perRoom(),
     applianceVapour: perRoom(),
     drying: perRoom(),
+    speciesCount: species,
     peopleSpecies: perSpecies(),
     applianceSpecies: perSpecies(),
     setpoints: perRoom(),
@@ -114,8 +117,8 @@ function layOutPerson(
     if (!stay.asleep) day.awake[at]! += share;
     day.peopleHeat[at]! += share * body.sensible;
     day.peopleVapour[at]! += share * body.vapour;
-    for (let s = 0; s < body.species.length; s++) {
-      day.peopleSpecies[s]![at]! += share * body.species[s]!;
+    for (let s = 0; s < day.speciesCount; s++) {
+      day.peopleSpecies[at * day.speciesCount + s]! += share * (body.species[s] ?? 0);
     }
   });
 }
@@ -136,8 +139,8 @@ function layOutActivity(
       day.applianceVapour[at]! += share * activity.vapour;
       day.drying[at]! += share * activity.drying;
       day.electricity[step]! += share * activity.electricity;
-      for (let s = 0; s < activity.species.length; s++) {
-        day.applianceSpecies[s]![at]! += share * activity.species[s]!;
+      for (let s = 0; s < day.speciesCount; s++) {
+        day.applianceSpecies[at * day.speciesCount + s]! += share * (activity.species[s] ?? 0);
       }
     };
     eachStep(spell, range, visit, takesPlace);
@@ -168,8 +171,8 @@ function added(day: DayInputs): Float64Array[] {
     day.peopleVapour,
     day.applianceVapour,
     day.drying,
-    ...day.peopleSpecies,
-    ...day.applianceSpecies,
+    day.peopleSpecies,
+    day.applianceSpecies,
     day.electricity,
   ];
 }

@@ -97,8 +97,8 @@ function howToRun(
 ): Running['run'] {
   const { does } = device;
   const r = device.room * ROOM_STRIDE;
-  const { rooms, tracers, roomCount } = m;
-  const tracer = (s: number): number => (s * roomCount + device.room) * TRACER_STRIDE;
+  const { rooms, tracers, species } = m;
+  const tracer = (s: number): number => (device.room * species.count + s) * TRACER_STRIDE;
   switch (does.kind) {
     case 'dehumidifier':
       return dry(m, does, device.room, d, did, saturation);

@@ -2,7 +2,7 @@ import type { Home } from '../home/home.ts';
 import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { type Elimination, positionOf } from './numerics/sparse.ts';
-import { DOOR, EMITTER, FRAME, PANE, TRACER } from './state-layout.ts';
+import { DOOR, EMITTER, FRAME, PANE } from './state-layout.ts';
 
 export function layOutPanes({ panes }: Home): Float64Array {
   const all = new Float64Array(panes.length * PANE_STRIDE);
@@ -54,17 +54,6 @@ export function layOutEmitters({ emitters, sources }: Home): Float64Array {
   return all;
 }
 
-export function layOutTracers({ rooms, species }: Home): Float64Array {
-  const all = new Float64Array(species.length * rooms.length * TRACER_STRIDE);
-  species.forEach((_, s) => {
-    rooms.forEach((room, i) => {
-      all[(s * rooms.length + i) * TRACER_STRIDE + TRACER.deposition] =
-        (room.deposition[s] ?? 0) * room.volume;
-    });
-  });
-  return all;
-}
-
 /**
  * Vapour from still room air to glass: 7e-9 kg/(s Pa) per W/K of convection (Lewis relation, from
  * memory) with 3 W/(m2 K) of natural convection on an upright pane. [kg/(s m2 Pa)]
@@ -82,4 +71,3 @@ const PANE_STRIDE = PANE.stride;
 const DOOR_STRIDE = DOOR.stride;
 const FRAME_STRIDE = FRAME.stride;
 const EMITTER_STRIDE = EMITTER.stride;
-const TRACER_STRIDE = TRACER.stride;

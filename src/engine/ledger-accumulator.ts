@@ -8,14 +8,14 @@ import {
 
 /**
  * The ledger while it is written: one record per month and room, first energy, then water; and one
- * record per species, month and room. The n-th term of a list in ledger.ts is the n-th field.
+ * record per month, room and species. The n-th term of a list in ledger.ts is the n-th field.
  */
 export interface LedgerAccumulator {
   readonly rooms: number;
   readonly months: readonly number[];
   /** Record of month q and room i begins at `(q * rooms + i) * BOOK_STRIDE`. */
   readonly flows: Float64Array;
-  /** Record of species s, month q and room i begins at `((s * months + q) * rooms + i) * TRACER_BOOK_STRIDE`. */
+  /** Record of month q, room i and species s begins at `((q * rooms + i) * speciesCount + s) * TRACER_BOOK_STRIDE`. */
   readonly species: Float64Array;
   readonly speciesCount: number;
 }
@@ -58,12 +58,13 @@ export function finishLedger(
 ): Ledger {
   const { rooms, months } = ledger;
   const records = months.length * rooms;
-  const energy = columns(ledger.flows, 0, BOOK_STRIDE, records, ENERGY_TERMS, 0);
-  const water = columns(ledger.flows, 0, BOOK_STRIDE, records, WATER_TERMS, ENERGY_TERMS.length);
+  const energy = columns(ledger.flows, BOOK_STRIDE, records, ENERGY_TERMS, 0);
+  const water = columns(ledger.flows, BOOK_STRIDE, records, WATER_TERMS, ENERGY_TERMS.length);
+  const speciesStride = ledger.speciesCount * TRACER_BOOK_STRIDE;
   const species = Array.from(
     { length: ledger.speciesCount },
     (_, s): Record<SpeciesTerm, Float64Array> =>
-      columns(ledger.species, s * records, TRACER_BOOK_STRIDE, records, SPECIES_TERMS, 0),
+      columns(ledger.species, speciesStride, records, SPECIES_TERMS, s * TRACER_BOOK_STRIDE),
   );
   const stored = {
     energy: difference(after.energy, before.energy),
@@ -88,10 +89,9 @@ export function finishLedger(
   };
 }
 
-/** The fields of records `[from, from + records)` as one array per term. */
+/** Fields of all records, from field number `field` on, as one array per term. */
 function columns<T extends string>(
   flat: Float64Array,
-  from: number,
   stride: number,
   records: number,
   terms: readonly T[],
@@ -100,7 +100,7 @@ function columns<T extends string>(
   return Object.fromEntries(
     terms.map((term, k) => [
       term,
-      Float64Array.from({ length: records }, (_, r) => flat[(from + r) * stride + field + k]!),
+      Float64Array.from({ length: records }, (_, r) => flat[r * stride + field + k]!),
     ]),
   ) as Record<T, Float64Array>;
 }

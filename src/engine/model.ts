@@ -5,15 +5,10 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
-import {
-  layOutDoors,
-  layOutEmitters,
-  layOutFrames,
-  layOutPanes,
-  layOutTracers,
-} from './lay-out-parts.ts';
+import { layOutDoors, layOutEmitters, layOutFrames, layOutPanes } from './lay-out-parts.ts';
 import { layOutChains } from './lay-out-rc-chains.ts';
 import { layOutRooms } from './lay-out-rooms.ts';
+import { layOutSpecies, layOutTracers, type SpeciesWork } from './lay-out-species.ts';
 import { along } from './numerics/along.ts';
 import { type Elimination, planElimination, positionOf } from './numerics/sparse.ts';
 import type { Chains } from './rc-chains.ts';
@@ -73,8 +68,9 @@ export interface Model {
   readonly outdoorHumidity: Float64Array;
   /** Useful heat per unit of fuel of each source, by outdoor temperature. [-] */
   readonly conversion: readonly ((outdoor: number) => number)[];
-  /** TRACER records, species by species. */
+  /** TRACER records, species side by side in each room. */
   readonly tracers: Float64Array;
+  readonly species: SpeciesWork;
   /** What each room's emitters are held at; see heat.ts. */
   readonly held: Uint8Array;
 
@@ -147,6 +143,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     outdoorHumidity: new Float64Array(1),
     conversion: home.sources.map(conversionOf),
     tracers: layOutTracers(home),
+    species: layOutSpecies(home, elimination.size),
     held: new Uint8Array(n),
     elimination,
     fixed: fixedConductances(chains, elimination),

@@ -29,10 +29,11 @@ export function observeRooms(
     absoluteHumidity[i] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
     output[i] = most > 0 ? rooms[r + EMITTED]! / most : 0;
   }
-  for (let q = 0; q < species.length; q++) {
+  const count = species.length;
+  for (let q = 0; q < count; q++) {
     const column = species[q]!;
     for (let i = 0; i < roomCount; i++) {
-      column[i] = tracers[(q * roomCount + i) * TRACER_STRIDE + LEVEL]!;
+      column[i] = tracers[(i * count + q) * TRACER_STRIDE + LEVEL]!;
     }
     observed.outdoorSpecies[q] = outdoors.species[q]![s]!;
   }

@@ -193,7 +193,7 @@ function walkDay(
 function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: number): void {
   const { model, shell, day, outdoors, sunlight, saturation, trace } = walk;
   const { controller, observed, commands, running } = walk;
-  const { roomCount, home } = model;
+  const { roomCount } = model;
   const at = s * roomCount;
   const row = month * roomCount;
   const outdoor = outdoors.temperature[s]!;
@@ -219,13 +219,7 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
   settleAir(model);
   settleHeat(model, day, at, outdoor, ledger.flows, row);
   stepWater(model, day, at, outdoor, humidity, saturation, ledger.flows, row);
-  for (let q = 0; q < home.species.length; q++) {
-    const level = outdoors.species[q]![s]!;
-    const record = (q * ledger.months.length + month) * roomCount;
-    const people = day.peopleSpecies[q]!;
-    const appliances = day.applianceSpecies[q]!;
-    stepSpecies(model, q, level, people, appliances, at, ledger.species, record);
-  }
+  stepSpecies(model, outdoors.species, s, day, at, ledger.species, row);
   recordStep(trace, model, day, running, s, outdoor, humidity, leakage);
 }
 

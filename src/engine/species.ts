@@ -1,93 +1,148 @@
+import type { DayInputs } from '../control/day-inputs.ts';
 import { SPECIES_TERMS, type SpeciesTerm } from './ledger.ts';
 import { TRACER_BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
-import { solveSparse } from './numerics/sparse.ts';
+import { solveSparseTogether } from './numerics/sparse-together.ts';
 import { DOOR, FRAME, ROOM, TRACER } from './state-layout.ts';
 
 /**
- * Step one species in all rooms together, and add it to the ledger.
+ * Step all species in all rooms together, and add them to the ledger.
  *
  * In masses of dry air throughout: a source in (unit m3/s) times kg/m3 stands beside flows in kg/s.
  *
- * @param index    number of the species
- * @param outdoor  outdoor level [species unit]
- * @param people   sources by room, this step's from `at` on [species unit m3/s]
- * @param appliances  sources of appliances by room, from `at` on [species unit m3/s]
- * @param book     TRACER_BOOK records, this species' and month's from record `row` on
+ * @param outdoor  outdoor levels by species, of which the step's is number `s` [species unit]
+ * @param day      sources of people and appliances, this step's from `at` on [species unit m3/s]
+ * @param book     TRACER_BOOK records, this month's from that of room `row` on
  */
 export function stepSpecies(
   m: Model,
-  index: number,
-  outdoor: number,
-  people: Float64Array,
-  appliances: Float64Array,
+  outdoor: readonly Float64Array[],
+  s: number,
+  day: DayInputs,
   at: number,
   book: Float64Array,
   row: number,
 ): void {
-  const { rooms, roomCount, tracers, dt, density, elimination, matrix, flow, rhs, solution } = m;
-  const { diagonal } = elimination;
-  const from = index * roomCount * TRACER_STRIDE;
-  const penetration = m.home.species[index]!.penetration;
-  for (let k = 0; k < matrix.length; k++) matrix[k] = flow[k]!;
-  for (let i = 0; i < roomCount; i++) {
-    const r = i * ROOM_STRIDE;
-    const t = from + i * TRACER_STRIDE;
-    const k = diagonal[i]!;
-    const loss = flow[k]! + density * (tracers[t + DEPOSITION]! + tracers[t + FILTER]!);
-    const perStep = rooms[r + MASS_RATE]!;
-    const overWeight = overImplicitWeight(loss / perStep);
-    const store = perStep * overWeight;
-    tracers[t + OVER_WEIGHT] = overWeight;
-    matrix[k] = loss + store;
-    const into = rooms[r + EXCHANGE]! + rooms[r + FAN]! - (1 - penetration) * rooms[r + LEAK]!;
-    const source = people[at + i]! + appliances[at + i]! + tracers[t + DEVICE]!;
-    rhs[i] = store * tracers[t + LEVEL]! + into * outdoor + density * source;
+  const { count, outdoor: outdoorLevel, matrix, matrixOf, factor, rhs, solution } = m.species;
+  if (count === 0) return;
+  for (let q = 0; q < count; q++) outdoorLevel[q] = outdoor[q]![s]!;
+  fillMatrices(m);
+  assemble(m, day, at);
+  solveSparseTogether(m.elimination, matrix, matrixOf, factor, rhs, solution);
+  settle(m);
+  bookRooms(m, day, at, book, row);
+  bookDoors(m, book, row);
+}
+
+function fillMatrices({ species: { matrix, factor }, flow }: Model): void {
+  const matrices = factor.length;
+  const size = flow.length;
+  for (let k = 0; k < size; k++) {
+    const value = flow[k]!;
+    for (let g = 0; g < matrices; g++) matrix[k * matrices + g] = value;
   }
-  solveSparse(elimination, matrix, rhs, solution);
-  const perMass = dt / density;
+}
+
+function assemble(m: Model, day: DayInputs, at: number): void {
+  const { rooms, roomCount, tracers, density } = m;
+  const { count, matrixOf, example, matrix, overWeight, store, rhs, outdoor, heldBack } = m.species;
+  const { peopleSpecies, applianceSpecies } = day;
+  const { diagonal } = m.elimination;
+  const matrices = example.length;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    const t = from + i * TRACER_STRIDE;
-    const k = (row + i) * TRACER_BOOK_STRIDE;
-    const c = solution[i]!;
+    const first = i * count;
+    const given = (at + i) * count;
+    const own = diagonal[i]! * matrices;
+    const perStep = rooms[r + MASS_RATE]!;
+    for (let g = 0; g < matrices; g++) {
+      const t = (first + example[g]!) * TRACER_STRIDE;
+      const loss = matrix[own + g]! + density * (tracers[t + DEPOSITION]! + tracers[t + FILTER]!);
+      const over = overImplicitWeight(loss / perStep);
+      overWeight[g] = over;
+      store[g] = perStep * over;
+      matrix[own + g] = loss + perStep * over;
+    }
+    const into = rooms[r + EXCHANGE]! + rooms[r + FAN]!;
+    const leak = rooms[r + LEAK]!;
+    for (let q = 0; q < count; q++) {
+      const t = (first + q) * TRACER_STRIDE;
+      const g = matrixOf[q]!;
+      const source =
+        peopleSpecies[given + q]! + applianceSpecies[given + q]! + tracers[t + DEVICE]!;
+      tracers[t + OVER_WEIGHT] = overWeight[g]!;
+      rhs[first + q] =
+        store[g]! * tracers[t + LEVEL]! +
+        (into - heldBack[q]! * leak) * outdoor[q]! +
+        density * source;
+    }
+  }
+}
+
+function settle({ tracers, species: { solution } }: Model): void {
+  const values = solution.length;
+  for (let v = 0; v < values; v++) {
+    const t = v * TRACER_STRIDE;
+    const c = solution[v]!;
     const before = tracers[t + LEVEL]!;
     tracers[t + MEAN] = c;
     tracers[t + LEVEL] = before + (c - before) * tracers[t + OVER_WEIGHT]!;
-    const fall = perMass * (outdoor - c);
-    book[k + PEOPLE] = book[k + PEOPLE]! + people[at + i]! * dt;
-    book[k + APPLIANCES] = book[k + APPLIANCES]! + appliances[at + i]! * dt;
-    const held = (1 - penetration) * rooms[r + LEAK]! * perMass * outdoor;
-    book[k + LEAKAGE] = book[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * fall - held;
-    book[k + OPENINGS] = book[k + OPENINGS]! + rooms[r + OPENING_OUT]! * fall;
-    book[k + EXTRACTS] = book[k + EXTRACTS]! + rooms[r + EXTRACT]! * fall;
-    book[k + FLUES] = book[k + FLUES]! + rooms[r + DRAUGHT]! * fall;
-    const devices = tracers[t + DEVICE]! - tracers[t + FILTER]! * c;
-    book[k + DEVICES] = book[k + DEVICES]! + devices * dt;
-    book[k + FALLEN] = book[k + FALLEN]! - tracers[t + DEPOSITION]! * c * dt;
   }
-  bookDoors(m, from, outdoor, book, row);
 }
 
-function bookDoors(
-  { tracers, doors, frames, doorCount, dt, density }: Model,
-  from: number,
-  outdoor: number,
-  book: Float64Array,
-  row: number,
-): void {
+function bookRooms(m: Model, day: DayInputs, at: number, book: Float64Array, row: number): void {
+  const { rooms, roomCount, tracers, dt, density } = m;
+  const { count, outdoor, heldBack, solution } = m.species;
+  const { peopleSpecies, applianceSpecies } = day;
+  const perMass = dt / density;
+  for (let i = 0; i < roomCount; i++) {
+    const r = i * ROOM_STRIDE;
+    const leakOut = rooms[r + LEAK_OUT]! * perMass;
+    const leakIn = rooms[r + LEAK]! * perMass;
+    const openingOut = rooms[r + OPENING_OUT]! * perMass;
+    const extract = rooms[r + EXTRACT]! * perMass;
+    const draught = rooms[r + DRAUGHT]! * perMass;
+    const given = (at + i) * count;
+    for (let q = 0; q < count; q++) {
+      const t = (i * count + q) * TRACER_STRIDE;
+      const k = ((row + i) * count + q) * BOOK_STRIDE;
+      const c = solution[i * count + q]!;
+      const fall = outdoor[q]! - c;
+      const held = heldBack[q]! * leakIn * outdoor[q]!;
+      const devices = tracers[t + DEVICE]! - tracers[t + FILTER]! * c;
+      const people = peopleSpecies[given + q]!;
+      const appliances = applianceSpecies[given + q]!;
+      if (people !== 0) book[k + PEOPLE] = book[k + PEOPLE]! + people * dt;
+      if (appliances !== 0) book[k + APPLIANCES] = book[k + APPLIANCES]! + appliances * dt;
+      book[k + LEAKAGE] = book[k + LEAKAGE]! + leakOut * fall - held;
+      if (openingOut !== 0) book[k + OPENINGS] = book[k + OPENINGS]! + openingOut * fall;
+      if (extract !== 0) book[k + EXTRACTS] = book[k + EXTRACTS]! + extract * fall;
+      if (draught !== 0) book[k + FLUES] = book[k + FLUES]! + draught * fall;
+      book[k + DEVICES] = book[k + DEVICES]! + devices * dt;
+      book[k + FALLEN] = book[k + FALLEN]! - tracers[t + DEPOSITION]! * c * dt;
+    }
+  }
+}
+
+function bookDoors(m: Model, book: Float64Array, row: number): void {
+  const { doors, frames, doorCount, dt, density } = m;
+  const { count, outdoor, solution } = m.species;
+  const perMass = dt / density;
   for (let d = 0; d < doorCount; d++) {
     const a = frames[d * FRAME_STRIDE + A]!;
     const b = frames[d * FRAME_STRIDE + B]!;
-    const more = tracers[from + a * TRACER_STRIDE + MEAN]! - outdoor;
-    const other = tracers[from + b * TRACER_STRIDE + MEAN]! - outdoor;
-    const back = doors[d * DOOR_STRIDE + BACK]! * other;
-    const passed = ((doors[d * DOOR_STRIDE + FORTH]! * more - back) * dt) / density;
-    const ka = (row + a) * TRACER_BOOK_STRIDE + DOORWAYS;
-    const kb = (row + b) * TRACER_BOOK_STRIDE + DOORWAYS;
-    book[ka] = book[ka]! - passed;
-    book[kb] = book[kb]! + passed;
+    const forth = doors[d * DOOR_STRIDE + FORTH]! * perMass;
+    const back = doors[d * DOOR_STRIDE + BACK]! * perMass;
+    for (let q = 0; q < count; q++) {
+      const out = outdoor[q]!;
+      const passed =
+        forth * (solution[a * count + q]! - out) - back * (solution[b * count + q]! - out);
+      const ka = ((row + a) * count + q) * BOOK_STRIDE + DOORWAYS;
+      const kb = ((row + b) * count + q) * BOOK_STRIDE + DOORWAYS;
+      book[ka] = book[ka]! - passed;
+      book[kb] = book[kb]! + passed;
+    }
   }
 }
 
@@ -119,4 +174,4 @@ const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
 const DOOR_STRIDE = DOOR.stride;
 const FRAME_STRIDE = FRAME.stride;
-const TRACER_BOOK_STRIDE = TRACER_BOOK.stride;
+const BOOK_STRIDE = TRACER_BOOK.stride;

@@ -28,7 +28,7 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
   startChains(m, season);
   home.species.forEach(({ outdoor }, s) => {
     for (let i = 0; i < roomCount; i++) {
-      tracers[(s * roomCount + i) * TRACER_STRIDE + TRACER.level] = outdoor;
+      tracers[(i * home.species.length + s) * TRACER_STRIDE + TRACER.level] = outdoor;
     }
   });
 }

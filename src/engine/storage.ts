@@ -35,7 +35,8 @@ export function storedAmounts(m: Model): Stores {
   const species = home.species.map((_, s) =>
     Float64Array.from(
       home.rooms,
-      ({ volume }, i) => volume * tracers[(s * roomCount + i) * TRACER_STRIDE + TRACER.level]!,
+      ({ volume }, i) =>
+        volume * tracers[(i * m.species.count + s) * TRACER_STRIDE + TRACER.level]!,
     ),
   );
   return { energy, water, species };

@@ -92,10 +92,11 @@ export function recordStep(
     windowOpen[k] = rooms[r + WINDOW_OPEN]!;
     condensation[k] = rooms[r + CONDENSING]!;
   }
-  for (let q = 0; q < species.length; q++) {
+  const count = species.length;
+  for (let q = 0; q < count; q++) {
     const column = species[q]!;
     for (let i = 0; i < roomCount; i++) {
-      column[at + i] = m.tracers[(q * roomCount + i) * TRACER_STRIDE + MEAN_C]!;
+      column[at + i] = m.tracers[(i * count + q) * TRACER_STRIDE + MEAN_C]!;
     }
   }
   home.outdoorTemperature[s] = outdoor;

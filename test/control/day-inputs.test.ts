@@ -28,7 +28,7 @@ test('an activity fills exactly its hours, in its room', () => {
   const { day } = layOut(heater([{ days: EVERY_DAY, from: 420, to: 540 }]), MONDAY);
   expect(hoursWith(day.applianceHeat)).toEqual([7, 8]);
   expect(hoursWith(day.applianceHeat, 0)).toEqual([]);
-  expect(day.applianceSpecies[0]![7 * 2 + 1]).toBe(2);
+  expect(day.applianceSpecies[7 * 2 + 1]).toBe(2);
   expect(day.electricity[7]).toBe(50);
 });
 
@@ -111,6 +111,6 @@ test('people add up, awake and asleep apart', () => {
   expect(day.occupants[3 * 2]).toBe(2);
   expect(day.peopleHeat[3 * 2]).toBe(120);
   expect(day.peopleVapour[7 * 2 + 1]).toBe(4e-5);
-  expect(day.peopleSpecies[0]![7 * 2 + 1]).toBe(10);
+  expect(day.peopleSpecies[7 * 2 + 1]).toBe(10);
   expect(day.occupants[8 * 2 + 1]).toBe(0);
 });

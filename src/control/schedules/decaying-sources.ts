@@ -11,10 +11,10 @@ export function fillDecaying(day: DayInputs, source: DecayingSource, range: Step
   for (let s = 0; s < steps; s++) {
     const from = start + s * dt;
     const since = from - lastStart(source, range, from);
-    for (let q = 0; q < species.length; q++) {
-      const amount = species[q]! * timeConstant;
+    for (let q = 0; q < day.speciesCount; q++) {
+      const amount = (species[q] ?? 0) * timeConstant;
       if (amount === 0) continue;
-      day.applianceSpecies[q]![s * day.rooms + room]! += decayingSource(
+      day.applianceSpecies[(s * day.rooms + room) * day.speciesCount + q]! += decayingSource(
         amount,
         timeConstant,
         since,
