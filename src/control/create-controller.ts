@@ -9,7 +9,6 @@ import { createMoment, turnTo } from './control-context.ts';
 import type { Controller } from './controller.ts';
 import type { Household } from './household.ts';
 import { indexConditions } from './sensors/condition-index.ts';
-import { createConditions } from './sensors/conditions.ts';
 import { createPresence } from './sensors/presence.ts';
 import { createSensors } from './sensors/sensors.ts';
 
@@ -36,7 +35,7 @@ export function createController(
 
   const asking = indexConditions(automation);
   const sensors = createSensors(asking.conditions, around, automation.seed);
-  const { met, judge } = createConditions(asking.conditions, sensors);
+  const { met } = sensors;
   const airings = createAirings(automation, asking, met, windows, around);
   const rules = createRules(automation, asking, met, windows, thermostats.asked, around);
   const devices = createDeviceControls(automation, asking, met, rules, around);
@@ -55,7 +54,6 @@ export function createController(
       presence.step(day, s);
       windows.observe();
       sensors.read();
-      judge();
       airings.step();
       rules.step();
       windows.apply(commands);

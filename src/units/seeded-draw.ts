@@ -10,7 +10,7 @@
  * @param b     when, e.g. a step or a day; likewise
  */
 export function drawFrom(seed: number, a: number, b: number): number {
-  return (hashFrom(stemOf(seed, a), b) >>> 0) / 4_294_967_296;
+  return evenDraw(hashFrom(stemOf(seed, a), b));
 }
 
 /** Part of the hash that all draws for one object share, to be computed once. */
@@ -18,7 +18,12 @@ export function stemOf(seed: number, a: number): number {
   return blend(blend(0, seed), a);
 }
 
-/** A draw as 32 uniform bits; `drawFrom` scales them to 0 to 1. */
+/** Scale a hash to 0 (included) to 1 (excluded). */
+export function evenDraw(hash: number): number {
+  return (hash >>> 0) / 4_294_967_296;
+}
+
+/** A draw as 32 uniform bits; `evenDraw` scales them to 0 to 1. */
 export function hashFrom(stem: number, b: number): number {
   let h = blend(stem, b);
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);

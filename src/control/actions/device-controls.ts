@@ -8,16 +8,20 @@ import type { ConditionIndex } from '../sensors/condition-index.ts';
 import { createDeviceDemand } from './device-demand.ts';
 import { gateIsOpen } from './gate-is-open.ts';
 import type { Rules } from './rules.ts';
-import { createRunTimer } from './run-timer.ts';
+import { createRunTimer, runAt } from './run-timer.ts';
 
 export interface DeviceControls {
   readonly beginDay: (start: number, steps: number) => void;
-  /** Fill `orders.devices` and `orders.empty`; devices without a control stand still. */
+  /** Fill `commands.devices` and `commands.empty`; devices without a control stand still. */
   readonly step: (commands: Commands) => void;
   readonly startCounting: () => void;
   readonly report: () => ControlReport['devices'];
 }
 
+/**
+ * A device may run while its gate is open, the clock permits it and outdoor air is dry enough, as far
+ * as its timers let it. A full tank stops it at once, whatever the timers say.
+ */
 export function createDeviceControls(
   { deviceControls }: Automation,
   { devices: needs }: ConditionIndex,
@@ -25,72 +29,77 @@ export function createDeviceControls(
   rules: Pick<Rules, 'run' | 'stop'>,
   context: ControlContext,
 ): DeviceControls {
-  const controls = deviceControls.map((control, k) =>
-    createDeviceControl(control, needs[k]!, met, rules, context),
+  const { moment, presence, windows, home, household, dt } = context;
+  const controls = deviceControls.map((control) => createControlState(control, home));
+  const permitted = createScheduleValues(
+    deviceControls.map((control) => control.permitted),
+    household.clock,
+    dt,
   );
-  return {
-    beginDay: (start, steps) => {
-      for (const { beginDay } of controls) beginDay(start, steps);
-    },
-    step: (commands) => {
-      fillArray(commands.devices, 0);
-      fillArray(commands.empty, 0);
-      for (let k = 0; k < controls.length; k++) controls[k]!.step(commands);
-    },
-    startCounting: () => {
-      for (const { tally } of controls) {
-        tally.starts = 0;
-        tally.emptied = 0;
-      }
-    },
-    report: () => controls.map(({ tally }, k) => ({ device: deviceControls[k]!.device, ...tally })),
+  const demand = createDeviceDemand(deviceControls, needs, met, rules, context);
+
+  /** @returns whether the tank is still full */
+  const emptyTank = (control: ControlState, empty: Uint8Array): boolean => {
+    const { device } = control;
+    if (moment.observed.full[device] === 0) return false;
+    if (!presence.awakeHome && control.emptiedByPeople) return true;
+    if (empty[device] === 0) control.emptied++;
+    empty[device] = 1;
+    return false;
   };
-}
 
-/**
- * Control of one device, which may run while its gate is open, the clock permits it and outdoor air is
- * dry enough, as far as its timers let it. A full tank stops it at once, whatever the timers say.
- */
-function createDeviceControl(
-  control: DeviceControl,
-  needs: readonly number[],
-  met: Uint8Array,
-  rules: Pick<Rules, 'run' | 'stop'>,
-  context: ControlContext,
-) {
-  const { device, gate, drierBy, emptiedByPeople } = control;
-  const { moment, presence, windows } = context;
-  const { room } = context.home.devices[device]!;
-  const permitted = createScheduleValues([control.permitted], context.household.clock, context.dt);
-  const demand = createDeviceDemand(control, needs, met, rules, context);
-  const timer = createRunTimer(control);
-  const tally = { starts: 0, emptied: 0 };
-
-  const mayRun = (): boolean => {
+  const mayRun = ({ gate, room, drierBy }: ControlState): boolean => {
     if (!gateIsOpen(gate, room, presence, windowOpen(windows, room))) return false;
-    if (drierBy === null) return true;
+    if (Number.isNaN(drierBy)) return true;
     const { absoluteHumidity, outdoor } = moment.observed;
     return absoluteHumidity[room]! - outdoor[OUTDOOR.absoluteHumidity]! >= drierBy;
   };
 
   const step = ({ devices, empty }: Commands): void => {
-    let full = moment.observed.full[device] === 1;
-    if (full && (presence.awakeHome || !emptiedByPeople)) {
-      if (empty[device] === 0) tally.emptied++;
-      empty[device] = 1;
-      full = false;
+    fillArray(devices, 0);
+    fillArray(empty, 0);
+    if (controls.length === 0) return;
+    const asked = demand.shares();
+    const { values } = permitted;
+    const at = moment.s * controls.length;
+    for (let k = 0; k < controls.length; k++) {
+      const control = controls[k]!;
+      const { device, timer } = control;
+      timer.wanted = mayRun(control) ? Math.min(asked[k]!, values[at + k]!) : 0;
+      runAt(timer, moment, emptyTank(control, empty));
+      if (timer.share > devices[device]!) devices[device] = timer.share;
     }
-    const asked = demand.share();
-    const allowed = mayRun() ? Math.min(asked, permitted.at(moment.s, 0)) : 0;
-    const wasRunning = timer.running;
-    const share = timer.step(allowed, full, moment.utc);
-    if (timer.running && !wasRunning) tally.starts++;
-    devices[device] = Math.max(devices[device]!, share);
   };
 
-  const beginDay = (start: number, steps: number): void => {
-    permitted.beginDay(start, steps);
-    demand.beginDay(start, steps);
+  return {
+    beginDay: (start, steps) => {
+      permitted.beginDay(start, steps);
+      demand.beginDay(start, steps);
+    },
+    step,
+    startCounting: () => {
+      for (const control of controls) {
+        control.emptied = 0;
+        control.timer.starts = 0;
+      }
+    },
+    report: () =>
+      controls.map(({ device, timer, emptied }) => ({ device, starts: timer.starts, emptied })),
   };
-  return { beginDay, step, tally };
 }
+
+/** A control as the time loop goes by it, with what it counts. */
+function createControlState(control: DeviceControl, home: ControlContext['home']) {
+  return {
+    device: control.device,
+    room: home.devices[control.device]!.room,
+    gate: control.gate,
+    /** NaN for no matter. [g/m3] */
+    drierBy: control.drierBy ?? Number.NaN,
+    emptiedByPeople: control.emptiedByPeople,
+    timer: createRunTimer(control),
+    emptied: 0,
+  };
+}
+
+type ControlState = ReturnType<typeof createControlState>;

@@ -7,14 +7,14 @@ export interface HeatingRate {
   /**
    * Look at a room at the start of a step. Allocates nothing.
    *
-   * @param now     [s]
+   * @param step    its number, counted from any time on
    * @param seen    air of each room, and heat of its emitters
    * @param goals   per room: what it will be held at in this step [°C]
    * @param upset   a window stands open: nothing can be learned
    */
   readonly watch: (
     room: number,
-    now: number,
+    step: number,
     seen: Pick<Observation, 'temperature' | 'output'>,
     goals: Float64Array,
     upset: boolean,
@@ -26,43 +26,58 @@ export interface HeatingRate {
  * or its emitters no longer give near the most they gave in it. Kelvins gained over time taken, from
  * the call for heat on and so with the emitters' lag, is what it teaches; what is remembered moves
  * towards it by a share (exponential average), so that it follows the seasons.
+ *
+ * @param dt  control step [s]
  */
-export function createHeatingRate(rooms: number): HeatingRate {
+export function createHeatingRate(rooms: number, dt: number): HeatingRate {
   const rate = new Float64Array(rooms).fill(Number.NaN);
-  const from = new Float64Array(rooms).fill(Number.NaN); // when the warm-up began, NaN outside one
-  const cold = new Float64Array(rooms);
-  const peak = new Float64Array(rooms);
-  const before = new Float64Array(rooms).fill(Number.POSITIVE_INFINITY); // goal of the step before
+  const warmUps = Array.from({ length: rooms }, createWatchedWarmUp);
 
-  function learn(i: number, now: number, t: number): void {
-    const gained = t - cold[i]!;
+  function learn(i: number, step: number, temperature: Float64Array): void {
+    const { from, cold } = warmUps[i]!;
+    const gained = temperature[i]! - cold;
     if (gained < WORTH_LEARNING) return;
-    const observed = gained / (now - from[i]!);
+    const observed = gained / ((step - from) * dt);
     const known = rate[i]!;
     rate[i] = Number.isNaN(known) ? observed : known + TRUST * (observed - known);
   }
 
-  const watch: HeatingRate['watch'] = (i, now, { temperature, output: outputs }, goals, upset) => {
+  const watch: HeatingRate['watch'] = (i, step, { temperature, output: outputs }, goals, upset) => {
+    const room = warmUps[i]!;
     const t = temperature[i]!;
     const output = outputs[i]!;
     const goal = goals[i]!;
-    if (!Number.isNaN(from[i]!)) {
-      const over = t >= goal - THERE || output < NEAR_FULL * peak[i]!;
-      if (output > peak[i]!) peak[i] = output;
-      if (over && !upset) learn(i, now, t);
-      if (over || upset) from[i] = Number.NaN;
+    if (room.from !== NONE) {
+      const over = t >= goal - THERE || output < NEAR_FULL * room.peak;
+      if (output > room.peak) room.peak = output;
+      if (over && !upset) learn(i, step, temperature);
+      if (over || upset) room.from = NONE;
     }
-    if (!upset && goal > before[i]! && goal - t >= WORTH_LEARNING && Number.isNaN(from[i]!)) {
-      from[i] = now;
-      cold[i] = t;
-      peak[i] = 0;
+    if (!upset && goal > room.before && goal - t >= WORTH_LEARNING && room.from === NONE) {
+      room.from = step;
+      room.cold = t;
+      room.peak = 0;
     }
-    before[i] = goal;
+    room.before = goal;
   };
 
   return { rate, watch };
 }
 
+function createWatchedWarmUp() {
+  return {
+    /** Number of the step in which it began; NONE outside one. */
+    from: NONE,
+    /** Air of the room when it began. [°C] */
+    cold: Number.NaN,
+    /** Most that the emitters have given in it. [-] */
+    peak: 0,
+    /** Goal of the step before. [°C] */
+    before: Number.POSITIVE_INFINITY,
+  };
+}
+
+const NONE = -1;
 /** A warm-up by less than this teaches nothing. [K] */
 const WORTH_LEARNING = 0.5;
 /** A room this near its goal counts as having reached it. [K] */

@@ -1,10 +1,11 @@
 import type { Automation, Rule } from '../automation.ts';
 import { type ControlContext, windowOpen } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
-import { fillArray } from '../fill-array.ts';
 import type { ConditionIndex } from '../sensors/condition-index.ts';
 import { allMet } from '../sensors/conditions.ts';
+import type { Span } from '../span.ts';
 import { gateIsOpen } from './gate-is-open.ts';
+import { createRuleRequests } from './rule-requests.ts';
 import { createRuleTally } from './rule-tally.ts';
 import { createWindowRequests } from './window-requests.ts';
 import type { Windows } from './windows.ts';
@@ -36,65 +37,68 @@ export function createRules(
   context: ControlContext,
 ): Rules {
   const { rules } = automation;
-  const { home, moment } = context;
+  const { home, moment, presence } = context;
   const tally = createRuleTally(rules.length, context);
-  const requests = createWindowRequests(automation, windows, tally, context);
-  const run = new Uint8Array(home.devices.length);
-  const stop = new Uint8Array(home.devices.length);
-  const gateRooms = rules.map(gateRoom);
-  const since = new Float64Array(rules.length).fill(Number.NaN);
+  const messages = createWindowRequests(automation, windows, tally, context);
+  const states = rules.map((rule, r) => createRuleState(rule, needs[r]!));
   const active = new Uint8Array(rules.length);
-  // In this spell: 1 once people were told, 2 once it counts as missed.
-  const known = new Uint8Array(rules.length);
+  const requests = createRuleRequests(rules, active, home.devices.length, asked);
 
-  const judge = (r: number): void => {
-    if (!allMet(met, needs[r]!)) {
-      since[r] = Number.NaN;
-      active[r] = 0;
-      known[r] = 0;
-      return;
-    }
-    if (Number.isNaN(since[r]!)) since[r] = moment.utc;
-    const held = moment.utc - since[r]!;
-    const { onDelay, gate } = rules[r]!;
-    const room = gateRooms[r]!;
-    const on =
-      held >= onDelay && gateIsOpen(gate, room, context.presence, windowOpen(windows, room));
+  const holds = (rule: RuleState, r: number): void => {
+    const { utc } = moment;
+    if (Number.isNaN(rule.since)) rule.since = utc;
+    const held = utc - rule.since;
+    const { gate, room } = rule;
+    const on = held >= rule.onDelay && gateIsOpen(gate, room, presence, windowOpen(windows, room));
     if (on && active[r] === 0) {
-      known[r] = Math.max(known[r]!, TOLD);
+      rule.known = Math.max(rule.known, TOLD);
       tally.fired(r);
-      requests.ask(r);
+      messages.ask(r);
     }
     active[r] = on ? 1 : 0;
-    if (known[r] === 0 && held >= HOUR) {
-      known[r] = MISSED;
+    if (rule.known === 0 && held >= HOUR) {
+      rule.known = MISSED;
       tally.missed(r);
     }
   };
 
-  const act = ({ actions }: Rule): void => {
-    for (let k = 0; k < actions.length; k++) {
-      const action = actions[k]!;
-      if (action.do === 'device') (action.on ? run : stop)[action.device] = 1;
-      else if (action.do === 'setpoint') asked[action.room] = action.setpoint;
-    }
-  };
-
   const step = (): void => {
-    fillArray(run, 0);
-    fillArray(stop, 0);
-    fillArray(asked, Number.NaN);
+    if (states.length === 0) return;
     tally.step();
-    for (let r = 0; r < rules.length; r++) {
-      judge(r);
-      if (active[r] === 1) act(rules[r]!);
+    for (let r = 0; r < states.length; r++) {
+      const rule = states[r]!;
+      if (allMet(met, rule.needs)) {
+        holds(rule, r);
+      } else if (!Number.isNaN(rule.since)) {
+        rule.since = Number.NaN;
+        rule.known = 0;
+        active[r] = 0;
+      }
     }
     requests.step();
+    messages.step();
   };
 
   const report = (): RuleReport[] => tally.report(rules.map(({ name }) => name));
+  const { run, stop } = requests;
   return { run, stop, step, startCounting: tally.startCounting, report };
 }
+
+/** A rule as the time loop goes by it, with what it remembers. */
+function createRuleState(rule: Rule, needs: Span) {
+  return {
+    needs,
+    gate: rule.gate,
+    room: gateRoom(rule),
+    onDelay: rule.onDelay,
+    /** When its conditions began to hold; NaN while they do not. [s UTC] */
+    since: Number.NaN,
+    /** In this spell: 1 once people were told, 2 once it counts as missed. */
+    known: 0,
+  };
+}
+
+type RuleState = ReturnType<typeof createRuleState>;
 
 function gateRoom({ all }: Rule): number {
   return all.find(({ room }) => room >= 0)?.room ?? -1;

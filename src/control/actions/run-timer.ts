@@ -1,52 +1,66 @@
 import type { DeviceControl } from '../automation.ts';
+import type { Moment } from '../control-context.ts';
 
 /** Keeps a device running, or at rest, for as long as it has to. */
 export interface RunTimer {
-  readonly running: boolean;
-  /**
-   * Decide for a step that begins at `utc` [s].
-   *
-   * @param wanted  share of full output asked for, 0 to stop [-]
-   * @param halt    stop at once, without regard to the least run
-   * @returns share of full output it runs at
-   */
-  readonly step: (wanted: number, halt: boolean, utc: number) => number;
+  readonly leastRun: number;
+  readonly leastRest: number;
+  readonly mostRun: number;
+  /** Share of full output asked for, 0 to stop. [-] */
+  wanted: number;
+  /** Share of full output it runs at. [-] */
+  share: number;
+  /** Instants of the last start and stop. [s UTC] */
+  started: number;
+  stopped: number;
+  /** How often it was started since this was last set to 0. */
+  starts: number;
 }
 
-/**
- * Least run and least rest are kept in whole steps: a device that has to go on does so at the share
- * it last ran at. After the longest run it rests for the least rest, for a step at the least; a
- * longest run that is shorter than the least one wins over it.
- */
 export function createRunTimer({
   leastRun,
   leastRest,
   mostRun,
 }: Pick<DeviceControl, 'leastRun' | 'leastRest' | 'mostRun'>): RunTimer {
-  let started = Number.NEGATIVE_INFINITY;
-  let stopped = Number.NEGATIVE_INFINITY;
-  let lastShare = 0;
-
-  const goOn = (wanted: number, utc: number): number => {
-    const ran = utc - started;
-    if (ran >= mostRun) return 0;
-    return wanted > 0 || ran >= leastRun ? wanted : lastShare;
+  return {
+    leastRun,
+    leastRest,
+    mostRun,
+    wanted: 0,
+    share: 0,
+    started: Number.NEGATIVE_INFINITY,
+    stopped: Number.NEGATIVE_INFINITY,
+    starts: 0,
   };
+}
 
-  const timer = {
-    running: false,
-    step(wanted: number, halt: boolean, utc: number): number {
-      let share = 0;
-      if (!halt) {
-        if (timer.running) share = goOn(wanted, utc);
-        else if (utc - stopped >= leastRest) share = wanted;
-      }
-      if (share > 0 && !timer.running) started = utc;
-      if (share <= 0 && timer.running) stopped = utc;
-      timer.running = share > 0;
-      lastShare = share;
-      return share;
-    },
-  };
-  return timer;
+/**
+ * Decide for the step at hand at what share a device runs of which `wanted` is wanted.
+ *
+ * Least run and least rest are kept in whole steps: a device that has to go on does so at the share
+ * it last ran at. After the longest run it rests for the least rest, for a step at the least; a
+ * longest run that is shorter than the least one wins over it.
+ *
+ * @param halt  stop at once, without regard to the least run
+ */
+export function runAt(timer: RunTimer, { utc }: Moment, halt: boolean): void {
+  const { wanted } = timer;
+  const wasRunning = timer.share > 0;
+  if (halt) timer.share = 0;
+  else if (wasRunning) goOn(timer, utc - timer.started);
+  else timer.share = utc - timer.stopped >= timer.leastRest ? wanted : 0;
+  const runs = timer.share > 0;
+  if (runs === wasRunning) return;
+  if (runs) {
+    timer.started = utc;
+    timer.starts++;
+  } else {
+    timer.stopped = utc;
+  }
+}
+
+/** @param ran  how long it has been running [s] */
+function goOn(timer: RunTimer, ran: number): void {
+  if (ran >= timer.mostRun) timer.share = 0;
+  else if (timer.wanted > 0 || ran >= timer.leastRun) timer.share = timer.wanted;
 }

@@ -47,48 +47,57 @@ export function createThermostats(
   automation: Automation,
   dt: number,
 ): Thermostats {
-  const rooms = home.rooms.length;
-  const { thermostats } = automation;
-  const warmUp = createWarmUp(household, thermostats, dt, Math.round(SECONDS_PER_DAY / dt));
-  const asked = new Float64Array(rooms).fill(Number.NaN);
-  const heldUntil = new Float64Array(rooms).fill(Number.NEGATIVE_INFINITY);
-  const on = new Uint8Array(rooms);
-  const goals = new Float64Array(rooms);
+  const rooms = home.rooms.map((_, i) => createRoomState(automation.thermostats[i]!));
+  const perDay = Math.round(SECONDS_PER_DAY / dt);
+  const warmUp = createWarmUp(household, automation.thermostats, dt, perDay);
+  const { target } = warmUp;
+  const asked = new Float64Array(rooms.length).fill(Number.NaN);
+  const settings = new Float64Array(rooms.length);
+  const goals = new Float64Array(rooms.length);
   let begin = 0;
+  let taken = 0;
 
-  function byGate(
-    thermostat: Thermostat,
-    i: number,
-    now: number,
-    programme: number,
-    presence: Presence,
-    windowOpen: boolean,
-  ): number {
-    if (gateIsOpen(thermostat.gate, i, presence, windowOpen)) {
-      heldUntil[i] = now + dt + thermostat.holdOff;
-      return programme;
-    }
-    return now < heldUntil[i]! ? programme : thermostat.otherwise;
-  }
+  /** Programme or `otherwise` by the gate and its hold-off. */
+  const setByGate = (i: number, s: number, programme: Float64Array, presence: Presence): void => {
+    const room = rooms[i]!;
+    const now = begin + s * dt;
+    const isOpen = gateIsOpen(room.gate, i, presence, room.windowOpen);
+    if (isOpen) room.heldUntil = now + dt + room.holdOff;
+    settings[i] = isOpen || now < room.heldUntil ? programme[i]! : room.otherwise;
+  };
 
-  function warmedUp(
-    thermostat: Thermostat,
-    i: number,
-    s: number,
-    now: number,
-    setting: number,
-    t: number,
-    windowOpen: boolean,
-  ): number {
-    if (thermostat.lead.by === 'none') return setting;
-    warmUp.decide(s, i, now, setting, t + thermostat.bias);
-    const to = warmUp.target[i]!;
-    const idle = to === Number.NEGATIVE_INFINITY || to < setting;
-    if (idle || (windowOpen && thermostat.gate.windowsShut)) return setting;
+  const setByWarmUp = (i: number, s: number, temperature: Float64Array): void => {
+    const room = rooms[i]!;
+    warmUp.decide(s, i, settings, temperature);
+    const to = target[i]!;
+    const idle = to === Number.NEGATIVE_INFINITY || to < settings[i]!;
+    if (idle || (room.windowOpen && room.gate.windowsShut)) return;
     // Whoever comes a little late finds the room still warm: the hold-off counts from here too.
-    heldUntil[i] = Math.max(heldUntil[i]!, now + dt + thermostat.holdOff);
-    return to;
-  }
+    room.heldUntil = Math.max(room.heldUntil, begin + s * dt + dt + room.holdOff);
+    settings[i] = to;
+  };
+
+  /** What a rule asks for, lock-out by an open window, frost guard. */
+  const override = (i: number, s: number, openSince: Float64Array): void => {
+    const room = rooms[i]!;
+    if (!Number.isNaN(asked[i]!)) settings[i] = asked[i]!;
+    if (begin + s * dt - openSince[i]! >= room.windowDelay) settings[i] = Number.NEGATIVE_INFINITY;
+    settings[i] = Math.max(settings[i]!, room.frostGuard);
+    goals[i] = settings[i]! - room.bias;
+  };
+
+  const command = (i: number, { temperature, output }: Observation, commands: Commands): void => {
+    const room = rooms[i]!;
+    const { bias, valveBias, deadband } = room;
+    let setting = settings[i]!;
+    if (deadband > 0) {
+      const reading = temperature[i]! + bias + valveBias * output[i]!;
+      room.on = switchedOn(room.on, reading, setting, deadband);
+      setting += room.on ? deadband / 2 : -deadband / 2;
+    }
+    commands.setpoints[i] = setting - bias;
+    commands.band[i] = room.band;
+  };
 
   return {
     asked,
@@ -97,31 +106,36 @@ export function createThermostats(
       warmUp.beginDay(start, steps);
     },
     step(s, observed, presence, windowOpenSince, commands) {
-      const now = begin + s * dt;
-      for (let i = 0; i < rooms; i++) {
-        const thermostat = thermostats[i]!;
-        const t = observed.temperature[i]!;
-        const since = windowOpenSince[i]!;
-        const windowOpen = since <= now;
-        let setting = byGate(thermostat, i, now, commands.setpoints[i]!, presence, windowOpen);
-        setting = warmedUp(thermostat, i, s, now, setting, t, windowOpen);
-        if (!Number.isNaN(asked[i]!)) setting = asked[i]!;
-        const { windowDelay } = thermostat;
-        if (windowDelay !== null && now - since >= windowDelay) setting = Number.NEGATIVE_INFINITY;
-        setting = Math.max(setting, thermostat.frostGuard);
-
-        const { bias, valveBias, deadband } = thermostat;
-        goals[i] = setting - bias;
-        if (thermostat.lead.by === 'learned') warmUp.watch(i, now, observed, goals, windowOpen);
-        if (deadband > 0) {
-          const reading = t + bias + valveBias * observed.output[i]!;
-          const isOn = switchedOn(on[i] === 1, reading, setting, deadband);
-          on[i] = isOn ? 1 : 0;
-          setting += isOn ? deadband / 2 : -deadband / 2;
-        }
-        commands.setpoints[i] = setting - bias;
-        commands.band[i] = thermostat.proportionalBand + valveBias;
+      for (let i = 0; i < rooms.length; i++) {
+        const room = rooms[i]!;
+        room.windowOpen = windowOpenSince[i]! <= begin + s * dt;
+        setByGate(i, s, commands.setpoints, presence);
+        if (room.leads) setByWarmUp(i, s, observed.temperature);
+        override(i, s, windowOpenSince);
+        if (room.learns) warmUp.watch(i, taken, observed, goals, room.windowOpen);
+        command(i, observed, commands);
       }
+      taken++;
     },
+  };
+}
+
+/** A thermostat as the time loop goes by it, with what it remembers. */
+function createRoomState(thermostat: Thermostat) {
+  return {
+    gate: thermostat.gate,
+    otherwise: thermostat.otherwise,
+    holdOff: thermostat.holdOff,
+    frostGuard: thermostat.frostGuard,
+    windowDelay: thermostat.windowDelay ?? Number.POSITIVE_INFINITY,
+    bias: thermostat.bias,
+    valveBias: thermostat.valveBias,
+    band: thermostat.proportionalBand + thermostat.valveBias,
+    deadband: thermostat.deadband,
+    leads: thermostat.lead.by !== 'none',
+    learns: thermostat.lead.by === 'learned',
+    windowOpen: false,
+    heldUntil: Number.NEGATIVE_INFINITY,
+    on: false,
   };
 }

@@ -5,17 +5,22 @@ import { createHeatingRate } from './heating-rate.ts';
 
 /** Starts heating before it is wanted. */
 export interface WarmUp {
+  /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number, steps: number) => void;
   /** What each room is being warmed up to in the step at hand; -Infinity while it is not. [°C] */
   readonly target: Float64Array;
   /**
-   * Once a step and room: see whether to begin.
+   * Once a step and room: see whether to begin. Allocates nothing.
    *
-   * @param now      instant of the step's start [s UTC]
-   * @param setting  what it would be held at without warming up [°C]
-   * @param t        air of the room, plus what its sensor reads too much [°C]
+   * @param settings     per room: what it would be held at without warming up [°C]
+   * @param temperature  air of the rooms [°C]
    */
-  readonly decide: (s: number, room: number, now: number, setting: number, t: number) => void;
+  readonly decide: (
+    s: number,
+    room: number,
+    settings: Float64Array,
+    temperature: Float64Array,
+  ) => void;
   /** Look at a room to learn how fast it warms; see `HeatingRate`. */
   readonly watch: ReturnType<typeof createHeatingRate>['watch'];
 }
@@ -36,31 +41,52 @@ export function createWarmUp(
   );
   const ahead = Math.max(0, ...most.map((seconds) => Math.ceil(seconds / dt)));
   const demand = createDemandAhead(household, thermostats, dt, perDay, ahead);
-  const { rate, watch } = createHeatingRate(thermostats.length);
-  const until = new Float64Array(thermostats.length).fill(Number.NEGATIVE_INFINITY);
-  const target = new Float64Array(thermostats.length).fill(Number.NEGATIVE_INFINITY);
+  const { nextRise, topOfRise, wanted } = demand;
+  const { rate, watch } = createHeatingRate(thermostats.length, dt);
+  const rooms = thermostats.map(({ lead, bias }, i) => ({
+    fixed: lead.by === 'fixed',
+    most: most[i]!,
+    bias,
+    until: Number.NEGATIVE_INFINITY,
+  }));
+  const target = new Float64Array(rooms.length).fill(Number.NEGATIVE_INFINITY);
+  let begin = 0;
 
-  /** How long before a rise heating has to start. [s] */
-  function lead(room: number, warmer: number): number {
-    if (thermostats[room]!.lead.by === 'fixed') return most[room]!;
-    const needed = warmer / rate[room]! + dt; // a step begun too late is a step too cold
-    return needed > dt ? Math.min(most[room]!, needed) : 0; // also where nothing is known
+  /** Begin warming up for a rise if it is time to. */
+  function consider(
+    rise: number,
+    s: number,
+    i: number,
+    settings: Float64Array,
+    temperature: Float64Array,
+  ): void {
+    const room = rooms[i]!;
+    const goal = wanted[topOfRise(rise, i) * rooms.length + i]!;
+    if (!(goal > settings[i]! && goal > target[i]!)) return;
+    const warmer = goal - (temperature[i]! + room.bias);
+    const needed = warmer / rate[i]! + dt; // a step begun too late is a step too cold
+    const learned = needed > dt ? Math.min(room.most, needed) : 0; // also where nothing is known
+    const early = (rise - s) * dt;
+    if (early > (room.fixed ? room.most : learned)) return;
+    const now = begin + s * dt;
+    room.until = Math.max(now, room.until, now + early);
+    target[i] = goal;
   }
 
-  function decide(s: number, room: number, now: number, setting: number, t: number): void {
-    if (most[room] === 0) return;
-    if (!(now < until[room]!)) target[room] = Number.NEGATIVE_INFINITY;
-    let rise = demand.nextRise(s, room);
-    while (rise >= 0 && (rise - s) * dt <= most[room]!) {
-      const wanted = demand.riseTo(rise, room);
-      const early = (rise - s) * dt;
-      if (wanted > setting && wanted > target[room]! && early <= lead(room, wanted - t)) {
-        until[room] = Math.max(now, until[room]!, now + early);
-        target[room] = wanted;
-      }
-      rise = demand.nextRise(rise, room);
+  const decide: WarmUp['decide'] = (s, i, settings, temperature) => {
+    const { most: longest, until } = rooms[i]!;
+    if (longest === 0) return;
+    if (!(begin + s * dt < until)) target[i] = Number.NEGATIVE_INFINITY;
+    let rise = nextRise(s, i);
+    while (rise >= 0 && (rise - s) * dt <= longest) {
+      consider(rise, s, i, settings, temperature);
+      rise = nextRise(rise, i);
     }
-  }
+  };
 
-  return { beginDay: demand.beginDay, target, decide, watch };
+  const beginDay = (start: number, steps: number): void => {
+    begin = start;
+    demand.beginDay(start, steps);
+  };
+  return { beginDay, target, decide, watch };
 }

@@ -1,7 +1,8 @@
-import { drawFrom } from '../../units/seeded-draw.ts';
-import type { Automation, RuleAction } from '../automation.ts';
+import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
+import type { Automation } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
 import { STREAM } from '../random-streams.ts';
+import { actionsOf } from './rule-requests.ts';
 import type { RuleTally } from './rule-tally.ts';
 import type { Windows } from './windows.ts';
 
@@ -24,46 +25,49 @@ export function createWindowRequests(
   tally: RuleTally,
   { moment, presence, dt }: ControlContext,
 ): WindowRequests {
-  const requests = rules.flatMap((rule, r) =>
-    rule.actions.filter(asksForWindow).map((action) => ({ action, rule: r })),
-  );
-  const due = new Float64Array(requests.length).fill(Number.POSITIVE_INFINITY);
-  const forgotten = new Float64Array(requests.length);
+  const requests = actionsOf(rules, 'window');
+  const columns = {
+    rule: Int32Array.from(requests, (one) => one.rule),
+    delay: Float64Array.from(requests, ({ action }) => action.delay),
+    probability: Float64Array.from(requests, ({ action }) => action.probability),
+    stream: Int32Array.from(requests, (_, k) => stemOf(seed, STREAM.windowRequests + k)),
+    // When somebody is to do it, and when nobody remembers it. [s UTC]
+    due: new Float64Array(requests.length).fill(Number.POSITIVE_INFINITY),
+    forgotten: new Float64Array(requests.length),
+  };
 
-  const ask = (rule: number): void => {
-    for (let k = 0; k < requests.length; k++) {
-      const request = requests[k]!;
-      if (request.rule !== rule) continue;
-      const { probability, delay } = request.action;
-      if (drawFrom(seed, STREAM.windowRequests + k, moment.count) >= probability) continue;
-      due[k] = Math.min(due[k]!, moment.utc + delay);
-      forgotten[k] = moment.utc + Math.max(HOUR, delay + dt);
+  const ask = (fired: number): void => {
+    const { utc, count: now } = moment;
+    const { rule, delay, probability, stream, due, forgotten } = columns;
+    for (let k = 0; k < rule.length; k++) {
+      if (rule[k] !== fired || evenDraw(hashFrom(stream[k]!, now)) >= probability[k]!) continue;
+      due[k] = Math.min(due[k]!, utc + delay[k]!);
+      forgotten[k] = utc + Math.max(HOUR, delay[k]! + dt);
     }
+  };
+
+  const carryOut = (k: number): void => {
+    const { openings, openShare, lasts } = requests[k]!.action;
+    const end = moment.utc + lasts;
+    for (let o = 0; o < openings.length; o++) {
+      if (openShare === 0) windows.shut(openings[o]!, end);
+      else windows.hold(openings[o]!, openShare, end, airings.length + k);
+    }
+    tally.actedOn(columns.rule[k]!);
   };
 
   const step = (): void => {
-    for (let k = 0; k < requests.length; k++) {
-      if (moment.utc < due[k]!) continue;
-      const late = moment.utc >= forgotten[k]!;
+    const { utc } = moment;
+    const { due, forgotten } = columns;
+    for (let k = 0; k < due.length; k++) {
+      if (utc < due[k]!) continue;
+      const late = utc >= forgotten[k]!;
       if (!late && !presence.awakeHome) continue;
       due[k] = Number.POSITIVE_INFINITY;
-      if (late) continue;
-      const { action, rule } = requests[k]!;
-      for (let o = 0; o < action.openings.length; o++) {
-        const end = moment.utc + action.lasts;
-        if (action.openShare === 0) windows.shut(action.openings[o]!, end);
-        else windows.hold(action.openings[o]!, action.openShare, end, airings.length + k);
-      }
-      tally.actedOn(rule);
+      if (!late) carryOut(k);
     }
   };
   return { ask, step };
-}
-
-type WindowAction = Extract<RuleAction, { do: 'window' }>;
-
-function asksForWindow(action: RuleAction): action is WindowAction {
-  return action.do === 'window';
 }
 
 const HOUR = 3600;

@@ -27,14 +27,18 @@ export interface Windows extends WindowStates {
 export function createWindows(home: Home, moment: Moment, dt: number): Windows {
   const { openings } = home;
   const count = openings.length;
-  const open = new Uint8Array(home.rooms.length);
-  const openSince = new Float64Array(home.rooms.length).fill(Number.NaN);
-  const until = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
-  const shutUntil = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
+  const columns = {
+    roomOf: Int32Array.from(openings, ({ room }) => room),
+    open: new Uint8Array(home.rooms.length),
+    openSince: new Float64Array(home.rooms.length).fill(Number.NaN),
+    until: new Float64Array(count).fill(Number.NEGATIVE_INFINITY),
+    shutUntil: new Float64Array(count).fill(Number.NEGATIVE_INFINITY),
+  };
+  const { open, openSince, until, shutUntil } = columns;
   const wide = new Float64Array(count);
   const holder = new Int32Array(count).fill(-1);
   // Until when somebody holds any of them open or shut; before that nothing has to be written.
-  let heldUntil = Number.NEGATIVE_INFINITY;
+  const heldUntil = Float64Array.of(Number.NEGATIVE_INFINITY);
 
   const hold = (o: number, width: number, end: number, who: number): void => {
     const goesOn = until[o]! > moment.utc;
@@ -42,13 +46,13 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     until[o] = goesOn ? Math.max(until[o]!, end) : end;
     holder[o] = who;
     shutUntil[o] = Number.NEGATIVE_INFINITY;
-    heldUntil = Math.max(heldUntil, until[o]!);
+    heldUntil[0] = Math.max(heldUntil[0]!, until[o]!);
   };
 
   const shut = (o: number, end: number): void => {
     until[o] = Number.NEGATIVE_INFINITY;
     shutUntil[o] = end;
-    heldUntil = Math.max(heldUntil, end);
+    heldUntil[0] = Math.max(heldUntil[0]!, end);
   };
 
   const letGo = (who: number): void => {
@@ -64,10 +68,13 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
 
   const observe = (): void => {
     const { day, s, utc } = moment;
+    const { openTimes } = day;
+    const { open, openSince, until, shutUntil, roomOf } = columns;
+    const at = s * roomOf.length;
     fillArray(open, 0);
-    for (let o = 0; o < count; o++) {
-      const byClock = day.openTimes[s * count + o]! > 0 && shutUntil[o]! <= utc;
-      if (until[o]! > utc || byClock) open[openings[o]!.room] = 1;
+    for (let o = 0; o < roomOf.length; o++) {
+      const byClock = openTimes[at + o]! > 0 && shutUntil[o]! <= utc;
+      if (until[o]! > utc || byClock) open[roomOf[o]!] = 1;
     }
     for (let i = 0; i < open.length; i++) {
       if (open[i] === 0) openSince[i] = Number.NaN;
@@ -77,7 +84,7 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
 
   const apply = ({ openings: shares, openTimes }: Commands): void => {
     const { utc } = moment;
-    if (utc >= heldUntil) return;
+    if (utc >= heldUntil[0]!) return;
     observe();
     for (let o = 0; o < count; o++) {
       if (shutUntil[o]! > utc) {

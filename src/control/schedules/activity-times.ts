@@ -5,58 +5,68 @@ import type { Activity } from '../household.ts';
 import { takesPlaceOn } from './on-holiday.ts';
 import { eachStep } from './step-range.ts';
 
-/** When one activity truly goes on, for those who act upon it. */
+/** When activities truly go on, for those who act upon them. */
 export interface ActivityTimes {
   readonly beginDay: (start: number, steps: number) => void;
   /** Once a step; then the two below are of the step at hand. */
-  readonly step: () => void;
-  /** Share of the step in which it goes on. [-] */
-  readonly going: number;
-  /** Share of the step in which it goes on, or ended less than the run-on ago. [-] */
-  readonly withRunOn: number;
+  readonly follow: () => void;
+  /** Share of the step in which each goes on. [-] */
+  readonly going: Float64Array;
+  /** Share of the step in which each goes on, or ended less than its run-on ago. [-] */
+  readonly withRunOn: Float64Array;
+}
+
+/** An activity to be followed, and for how long it counts after its end. [s] */
+export interface ActivityAsked {
+  readonly activity: Activity;
+  readonly runOn: number;
 }
 
 /**
- * Follows what keeps the activity from happening (holidays, an empty home), as the day's lay-out
+ * Follows what keeps activities from happening (holidays, an empty home), as the day's lay-out
  * does; a run-on comes only after an activity that took place, and to the second.
- *
- * @param runOn  [s]
  */
 export function createActivityTimes(
-  activity: Activity,
-  runOn: number,
+  asked: readonly ActivityAsked[],
   { household, moment, dt }: ControlContext,
 ): ActivityTimes {
-  const { when, stopsFor } = activity;
-  const clocked = new Float64Array(Math.ceil(SECONDS_PER_DAY / dt));
+  const count = asked.length;
+  // Step by step, side by side.
+  const clocked = new Float64Array(Math.ceil(SECONDS_PER_DAY / dt) * count);
   const extended = new Float64Array(clocked.length);
-  const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
-  let people = 1;
+  const needsPeople = Uint8Array.from(asked, ({ activity }) =>
+    activity.stopsFor === 'an empty home' ? 1 : 0,
+  );
+  const people = new Float64Array(count).fill(1);
+  const going = new Float64Array(count);
+  const withRunOn = new Float64Array(count);
 
-  const times = {
-    going: 0,
-    withRunOn: 0,
-    beginDay(start: number, steps: number): void {
-      const range = { clock: household.clock, start, dt, steps };
-      clocked.fill(0);
-      extended.fill(0);
-      for (const spell of when) {
+  const beginDay = (start: number, steps: number): void => {
+    const range = { clock: household.clock, start, dt, steps };
+    clocked.fill(0);
+    extended.fill(0);
+    asked.forEach(({ activity, runOn }, n) => {
+      const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
+      for (const spell of activity.when) {
         const longer = { ...spell, to: spell.to + runOn / 60 };
-        eachStep(spell, range, (step, share) => add(clocked, step, share), takesPlace);
-        eachStep(longer, range, (step, share) => add(extended, step, share), takesPlace);
+        eachStep(spell, range, (s, share) => add(clocked, s * count + n, share), takesPlace);
+        eachStep(longer, range, (s, share) => add(extended, s * count + n, share), takesPlace);
       }
-    },
-    step(): void {
-      const { day, s } = moment;
-      const share = clocked[s]!;
-      if (share > 0) people = stopsFor === 'an empty home' ? attended(day, s) : 1;
-      times.going = share * people;
-      times.withRunOn = extended[s]! * people;
-    },
+    });
   };
-  return times;
+
+  const follow = (): void => {
+    const { day, s } = moment;
+    for (let n = 0; n < count; n++) {
+      const share = clocked[s * count + n]!;
+      if (share > 0 && needsPeople[n] === 1) people[n] = attended(day, s);
+      going[n] = share * people[n]!;
+      withRunOn[n] = extended[s * count + n]! * people[n]!;
+    }
+  };
+  return { beginDay, follow, going, withRunOn };
 }
 
-function add(shares: Float64Array, step: number, share: number): void {
-  shares[step] = Math.min(1, shares[step]! + share);
+function add(shares: Float64Array, at: number, share: number): void {
+  shares[at] = Math.min(1, shares[at]! + share);
 }

@@ -13,8 +13,10 @@ export interface DemandAhead {
    * sight. May lie in the next day, and may be asked from there on.
    */
   readonly nextRise: (s: number, room: number) => number;
-  /** What the room wants from such a step on. [°C] */
-  readonly riseTo: (rise: number, room: number) => number;
+  /** The step at which such a rise is over: a setting that changes inside a step rises in two. */
+  readonly topOfRise: (rise: number, room: number) => number;
+  /** What rooms want, step by step, side by side: `[s * rooms + i]`. [°C] */
+  readonly wanted: Float64Array;
 }
 
 /**
@@ -32,7 +34,7 @@ export function createDemandAhead(
 ): DemandAhead {
   const rooms = thermostats.length;
   const length = ahead === 0 ? 0 : perDay + ahead + 1;
-  const demand = new Float64Array(length * rooms);
+  const wanted = new Float64Array(length * rooms);
   const next = new Int32Array(length * rooms).fill(-1);
   const usual = new Uint8Array(length * rooms);
   const usualHome = new Uint8Array(length);
@@ -43,7 +45,7 @@ export function createDemandAhead(
     if (ahead === 0) return;
     seen = steps + ahead + 1;
     const range = { clock: household.clock, start, dt, steps: seen };
-    fillSchedules(demand, household.setpoints, range);
+    fillSchedules(wanted, household.setpoints, range);
     if (asksForPeople) expectPeople(range);
     for (let i = 0; i < rooms; i++) {
       const { present } = thermostats[i]!.gate;
@@ -66,14 +68,14 @@ export function createDemandAhead(
   function clearUnlessExpected(i: number, anywhere: boolean): void {
     for (let s = 0; s < seen; s++) {
       const expected = anywhere ? usualHome[s] : usual[s * rooms + i];
-      if (expected !== 1) demand[s * rooms + i] = Number.NEGATIVE_INFINITY;
+      if (expected !== 1) wanted[s * rooms + i] = Number.NEGATIVE_INFINITY;
     }
   }
 
   function linkRises(i: number): void {
     next[(seen - 1) * rooms + i] = -1;
     for (let s = seen - 2; s >= 0; s--) {
-      const rises = demand[(s + 1) * rooms + i]! > demand[s * rooms + i]!;
+      const rises = wanted[(s + 1) * rooms + i]! > wanted[s * rooms + i]!;
       next[s * rooms + i] = rises ? s + 1 : next[(s + 1) * rooms + i]!;
     }
   }
@@ -81,11 +83,11 @@ export function createDemandAhead(
   return {
     beginDay,
     nextRise: (s, room) => (s < seen ? next[s * rooms + room]! : -1),
-    riseTo(rise, room) {
-      // A setting that changes inside a step rises in two steps.
+    topOfRise(rise, room) {
       let s = rise;
       while (s < seen && next[s * rooms + room] === s + 1) s++;
-      return demand[s * rooms + room]!;
+      return s;
     },
+    wanted,
   };
 }

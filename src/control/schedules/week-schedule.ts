@@ -6,8 +6,8 @@ import { fillSchedules } from './fill-schedule.ts';
 export interface ScheduleValues {
   /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number, steps: number) => void;
-  /** Mean of line `i` over step `s`. */
-  readonly at: (s: number, i: number) => number;
+  /** Means over steps, lines side by side: `[s * lines + i]`. */
+  readonly values: Float64Array;
 }
 
 /** @param dt  control step [s] */
@@ -22,6 +22,6 @@ export function createScheduleValues(
     beginDay: (start, steps) => {
       fillSchedules(values, schedules, { clock, start, dt, steps });
     },
-    at: (s, i) => values[s * across + i]!,
+    values,
   };
 }

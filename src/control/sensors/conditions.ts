@@ -1,37 +1,33 @@
-import type { Condition } from '../automation.ts';
-import type { Sensors } from './sensors.ts';
-
-/** Which conditions are met, with their memory of having been so. */
-export interface Conditions {
-  /** 1 for each condition that is met. */
-  readonly met: Uint8Array;
-  /** Once a step, after the sensors. */
-  readonly judge: () => void;
-}
+import type { Span } from '../span.ts';
+import type { SensorState } from './sensor-states.ts';
 
 /**
+ * See which of a sensor's conditions its reading meets, and between which readings that stays so.
+ *
  * "Above 60, clear at 55" is met from a reading above 60 until one of 55 or less; "below" likewise,
- * the other way up. A reading on the edge does not meet it, and one that is NaN never does.
+ * the other way up. A reading on the edge does not meet it, and one that is NaN never does. What
+ * is compared is the reading as the sensor rounds it.
+ *
+ * @param met  1 for each condition that is met
  */
-export function createConditions(conditions: readonly Condition[], sensors: Sensors): Conditions {
-  const { readings } = sensors;
-  const met = new Uint8Array(conditions.length);
-  const of = Int32Array.from(sensors.of);
-  // "Below" is "above" with both sides turned round.
-  const sign = Float64Array.from(conditions, (one) => (one.is === 'above' ? 1 : -1));
-  const value = Float64Array.from(conditions, (one, c) => sign[c]! * one.value);
-  const clear = Float64Array.from(conditions, (one, c) => sign[c]! * one.clear);
-  const judge = (): void => {
-    for (let c = 0; c < met.length; c++) {
-      const edge = met[c] === 1 ? clear[c]! : value[c]!;
-      met[c] = sign[c]! * readings[of[c]!]! > edge ? 1 : 0;
-    }
-  };
-  return { met, judge };
+export function judge(sensor: SensorState, met: Uint8Array): void {
+  const { reading, edges } = sensor;
+  let from = Number.NEGATIVE_INFINITY;
+  let to = Number.POSITIVE_INFINITY;
+  for (let n = 0; n < edges.length; n++) {
+    const { condition, way, value, clear } = edges[n]!;
+    const isMet = way * reading > (met[condition] === 1 ? clear : value);
+    met[condition] = isMet ? 1 : 0;
+    const turn = way * (isMet ? clear : value);
+    if (isMet === way > 0) from = Math.max(from, turn);
+    else to = Math.min(to, turn);
+  }
+  sensor.calmFrom = from;
+  sensor.calmTo = to;
 }
 
-/** True where all the conditions with these numbers are met; an empty list always is. */
-export function allMet(met: Uint8Array, which: readonly number[]): boolean {
-  for (let k = 0; k < which.length; k++) if (met[which[k]!] === 0) return false;
+/** True where all the conditions of a span are met; an empty one always is. */
+export function allMet(met: Uint8Array, { from, to }: Span): boolean {
+  for (let c = from; c < to; c++) if (met[c] === 0) return false;
   return true;
 }

@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home.ts';
-import { drawFrom } from '../../units/seeded-draw.ts';
+import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
 import type { Automation, PresenceSensor } from '../automation.ts';
 import type { DayInputs } from '../day-inputs.ts';
 import { STREAM } from '../random-streams.ts';
@@ -32,10 +32,41 @@ export interface Presence {
 export function createPresence(home: Home, automation: Automation, dt: number): Presence {
   const rooms = home.rooms.length;
   const { seed, presenceSensors } = automation;
-  // Instants of the first sign of life of a stay and of the end of the last step with one. [s UTC]
-  const first = new Float64Array(rooms).fill(Number.NaN);
-  const last = new Float64Array(rooms).fill(Number.NEGATIVE_INFINITY);
+  const sensors = presenceSensors.flatMap((sensor, room) =>
+    sensor === null ? [] : [createSensorState(sensor, room, seed)],
+  );
   let begin = 0;
+
+  const count = ({ occupants, awake }: DayInputs, s: number): void => {
+    let people = 0;
+    let up = 0;
+    for (let at = s * rooms; at < (s + 1) * rooms; at++) {
+      people += occupants[at]!;
+      up += awake[at]!;
+    }
+    presence.someoneHome = people > SOME;
+    presence.awakeHome = up > SOME;
+  };
+
+  const sense = (day: DayInputs, s: number): void => {
+    const { present } = presence;
+    const now = begin + s * dt;
+    let anyone = false;
+    for (let k = 0; k < sensors.length; k++) {
+      const sensor = sensors[k]!;
+      if (showsLife(sensor, day, s * rooms + sensor.room, begin / dt + s)) {
+        if (Number.isNaN(sensor.first)) sensor.first = now;
+        sensor.last = now + dt;
+      } else if (!(now - sensor.last < sensor.holdOn)) {
+        sensor.first = Number.NaN;
+      }
+      const there = now - sensor.first >= sensor.delay;
+      present[sensor.room] = there ? 1 : 0;
+      if (there) anyone = true;
+    }
+    presence.anyone = anyone;
+  };
+
   const presence = {
     present: new Uint8Array(rooms),
     anyone: false,
@@ -45,48 +76,47 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
       begin = start;
     },
     step(day: DayInputs, s: number): void {
-      const now = begin + s * dt;
-      let people = 0;
-      let awake = 0;
-      presence.anyone = false;
-      for (let i = 0; i < rooms; i++) {
-        const at = s * rooms + i;
-        people += day.occupants[at]!;
-        awake += day.awake[at]!;
-        const sensor = presenceSensors[i];
-        if (sensor === null || sensor === undefined) continue;
-        if (showsLife(sensor, day, at, seed, i, now / dt)) {
-          if (Number.isNaN(first[i]!)) first[i] = now;
-          last[i] = now + dt;
-        } else if (!(now - last[i]! < sensor.holdOn)) {
-          first[i] = Number.NaN;
-        }
-        const there = now - first[i]! >= sensor.delay;
-        presence.present[i] = there ? 1 : 0;
-        if (there) presence.anyone = true;
-      }
-      presence.someoneHome = people > SOME;
-      presence.awakeHome = awake > SOME;
+      count(day, s);
+      sense(day, s);
     },
   };
   return presence;
 }
 
+/** A sensor as the time loop goes by it, with what it remembers. */
+function createSensorState(sensor: PresenceSensor, room: number, seed: number) {
+  return {
+    room,
+    delay: sensor.delay,
+    holdOn: sensor.holdOn,
+    missesAwake: sensor.missesAwake,
+    missesAsleep: sensor.missesAsleep,
+    stream: stemOf(seed, STREAM.presence + room),
+    // Instants of the first sign of life of a stay and of the end of the last step with one. [s UTC]
+    first: Number.NaN,
+    last: Number.NEGATIVE_INFINITY,
+    // Chance of overlooking those who are there, and for how many people of how many awake it is.
+    missed: Number.NaN,
+    people: Number.NaN,
+    awake: Number.NaN,
+  };
+}
+
+type SensorState = ReturnType<typeof createSensorState>;
+
 /** Whether the sensor notices somebody in this step. */
-function showsLife(
-  { missesAwake, missesAsleep }: PresenceSensor,
-  day: DayInputs,
-  at: number,
-  seed: number,
-  room: number,
-  step: number,
-): boolean {
-  const people = day.occupants[at]!;
-  if (people <= SOME) return false;
-  if (missesAwake === 0 && missesAsleep === 0) return true;
-  const awake = day.awake[at]!;
-  const missed = missesAwake ** awake * missesAsleep ** Math.max(0, people - awake);
-  return drawFrom(seed, STREAM.presence + room, step) >= missed;
+function showsLife(sensor: SensorState, day: DayInputs, at: number, step: number): boolean {
+  if (day.occupants[at]! <= SOME) return false;
+  overlook(sensor, day.occupants[at]!, day.awake[at]!);
+  return sensor.missed === 0 || evenDraw(hashFrom(sensor.stream, step)) >= sensor.missed;
+}
+
+/** Work out the chance of overlooking people, if they are not those of last time. */
+function overlook(sensor: SensorState, people: number, awake: number): void {
+  if (people === sensor.people && awake === sensor.awake) return;
+  sensor.people = people;
+  sensor.awake = awake;
+  sensor.missed = sensor.missesAwake ** awake * sensor.missesAsleep ** Math.max(0, people - awake);
 }
 
 /** Less of a person than this is rounding. */

@@ -137,10 +137,10 @@ test('nothing is learned with a window open, nor from a crumb of warmth', () => 
 
 /** What is learned of one room from its air, the goal and its emitters at one instant after another. */
 function watchedRate() {
-  const { rate, watch } = createHeatingRate(1);
+  const { rate, watch } = createHeatingRate(1, DT);
   const see = (now: number, t: number, goal: number, output: number, upset: boolean): void => {
     const seen = { temperature: Float64Array.of(t), output: Float64Array.of(output) };
-    watch(0, now, seen, Float64Array.of(goal), upset);
+    watch(0, now / DT, seen, Float64Array.of(goal), upset);
   };
   return { rate, watch: see };
 }

@@ -7,7 +7,7 @@ import {
 } from '../../../src/control/automation.ts';
 import { createMoment, turnTo } from '../../../src/control/control-context.ts';
 import { createObservation, type Observation } from '../../../src/control/observations.ts';
-import { createSensors } from '../../../src/control/sensors/sensors.ts';
+import { createSensors, type Sensors } from '../../../src/control/sensors/sensors.ts';
 import { saturationPressure } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
 import { quietHousehold } from '../../engine/homes.ts';
@@ -15,10 +15,28 @@ import { compare } from '../../reference/compare.ts';
 import { AHEAD } from '../../units/summer-time.ts';
 import { condition, HOME, MONDAY } from '../rehearse.ts';
 
-/** What sensors report at each of some steps. [step][sensor] */
-function readings(
+interface Script {
+  readonly steps?: number;
+  readonly dt?: number;
+  readonly seed?: number;
+  readonly start?: number;
+  readonly see?: (observed: Observation, step: number) => void;
+}
+
+/** What sensors report at each of some steps, not rounded. [step][condition] */
+function readings(conditions: readonly Condition[], script: Script): number[][] {
+  return watched(conditions, script, ({ of }) => of.map(({ reading }) => reading));
+}
+
+/** Which conditions are met at each of some steps. [step][condition] */
+function verdicts(conditions: readonly Condition[], script: Script): number[][] {
+  return watched(conditions, script, ({ met }) => [...met]);
+}
+
+function watched(
   conditions: readonly Condition[],
-  { steps = 1, dt = 600, seed = 1, start = MONDAY, see = (_: Observation, __: number): void => {} },
+  { steps = 1, dt = 600, seed = 1, start = MONDAY, see = () => {} }: Script,
+  tell: (sensors: Sensors) => number[],
 ): number[][] {
   const household = quietHousehold(HOME, { clock: AHEAD });
   const moment = createMoment(household);
@@ -37,7 +55,7 @@ function readings(
     see(observed, s);
     turnTo(moment, moment.day, s, start, dt, observed);
     sensors.read();
-    return sensors.of.map((k) => sensors.readings[k]!);
+    return tell(sensors);
   });
 }
 
@@ -53,8 +71,57 @@ test('a perfect sensor tells the truth at once', () => {
 });
 
 test('bias is added, and readings are rounded after it', () => {
-  const told = readings([one({ bias: -1.3, step: 0.5 })], { steps: 5, see: ramp });
-  expect(told.flat()).toEqual([18.5, 19, 19, 19, 19]);
+  // 18.7, 18.77, 18.84, 18.91 and 18.98 round to 18.5 and then to 19.
+  const sensor = { ...PERFECT_SENSOR, bias: -1.3, step: 0.5 };
+  const conditions = (['above', 'below'] as const).flatMap((is) =>
+    [18.49, 18.5, 18.51, 18.99, 19, 19.01].map((value) =>
+      condition('temperature', is, value, { sensor }),
+    ),
+  );
+  const at18 = [1, 0, 0, 0, 0, 0, 0, 0, 1, 1, 1, 1];
+  const at19 = [1, 1, 1, 1, 0, 0, 0, 0, 0, 0, 0, 1];
+  expect(verdicts(conditions, { steps: 5, see: ramp })).toEqual([at18, at19, at19, at19, at19]);
+});
+
+test('a condition holds from its edge until it is clear again, either way up', () => {
+  const up = condition('temperature', 'above', 22, { clear: 20 });
+  const down = condition('temperature', 'below', 20, { clear: 22 });
+  const swing = [21, 22, 22.1, 20.1, 20, 19.9, 21.9, 22, 23];
+  const see = (observed: Observation, s: number): void => {
+    observed.temperature[0] = swing[s]!;
+  };
+  expect(verdicts([up, down], { steps: swing.length, see })).toEqual([
+    [0, 0],
+    [0, 0],
+    [1, 0],
+    [1, 0],
+    [0, 0],
+    [0, 1],
+    [0, 1],
+    [0, 0],
+    [1, 0],
+  ]);
+});
+
+test('noise that is left out could not have turned a condition', () => {
+  const sensor = { ...PERFECT_SENSOR, noise: 0.4, step: 0.5 };
+  const levels = [17, 18.25, 19, 19.5, 20, 20.5, 22, 25];
+  const conditions = levels.map((value, k) =>
+    condition('temperature', k % 2 === 0 ? 'above' : 'below', value, {
+      clear: value + (k % 2 === 0 ? -0.6 : 0.6),
+      sensor,
+    }),
+  );
+  // A condition that is met half the time, so that the noise is drawn at every step.
+  const coin = condition('temperature', 'above', 20, { sensor });
+  const see = (observed: Observation, s: number): void => {
+    observed.temperature[0] = 20 + 4 * Math.sin(s / 7);
+  };
+  const alone = conditions.map((one) => verdicts([one], { steps: 500, see }).flat());
+  const together = verdicts([...conditions, coin], { steps: 500, see });
+  conditions.forEach((_, k) => {
+    expect(together.map((row) => row[k])).toEqual(alone[k]);
+  });
 });
 
 test('a reading stands until the next report is due', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { normalFrom } from '../../src/units/normal-from.ts';
+import { addNormal, MOST_DEVIATIONS } from '../../src/units/add-normal.ts';
 import { stemOf } from '../../src/units/seeded-draw.ts';
 import { compare } from '../reference/compare.ts';
 
@@ -59,6 +59,25 @@ test('a draw depends on what it is for and when, and on nothing else', () => {
   expect(new Set(all).size).toBe(4);
   expect(normalFrom(1, 2)).toBe(all[0]);
 });
+
+test('a draw is added, times its deviation', () => {
+  const noisy = { reading: 2, noise: 7 };
+  addNormal(noisy, 1, 2);
+  expect(noisy).toEqual({ reading: 2 + 7 * normalFrom(1, 2), noise: 7 });
+});
+
+test('no draw is further out than it may be', () => {
+  for (const x of drawn) if (!(Math.abs(x) < MOST_DEVIATIONS)) expect.fail(`drew ${x}`);
+  // The smallest of the tail's even draws is half a step of 32 bits above 0.
+  const lastEdge = 3.6541528853610088;
+  expect(lastEdge - Math.log(0.5 / 2 ** 32) / lastEdge).toBeLessThan(MOST_DEVIATIONS);
+});
+
+function normalFrom(stem: number, b: number): number {
+  const noisy = { reading: 0, noise: 1 };
+  addNormal(noisy, stem, b);
+  return noisy.reading;
+}
 
 function density(x: number): number {
   return Math.exp(-0.5 * x * x) / Math.sqrt(2 * Math.PI);
