@@ -49,7 +49,7 @@ test.each([
 test.each([
   ['program', 'test/physics/moist-air/saturation-table.test.ts'],
   ['program', 'test/measures/air/airing.test.ts'],
-  ['program', 'test/units/normal-from.test.ts'],
+  ['program', 'test/units/add-normal.test.ts'],
   ['oracle', 'test/physics/comfort/predicted-mean-vote.test.ts'],
   ['both', 'test/physics/moisture/pane-surface-temperature.test.ts'],
 ] as const)('judged is %s in %s', (judged, file) => {
