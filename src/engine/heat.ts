@@ -2,10 +2,10 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
-import { settleChains, sweepChains } from './rc-chains.ts';
 import { recordHeat } from './record-heat.ts';
-import { ROOM } from './state-layout.ts';
+import { DOOR, ROOM } from './state-layout.ts';
 import { setTargets, solveThermostats } from './thermostat-solve.ts';
+import { gatherWalls, settleWalls } from './walls.ts';
 
 /**
  * Solve for the mean temperatures of all rooms over the step together with the heat of their emitters.
@@ -22,7 +22,7 @@ export function solveHeat(
   outdoor: number,
 ): void {
   assemble(m, day, at, outdoor);
-  sweepChains(m.chains, m.rooms, m.boundary, m.rhs);
+  gatherWalls(m.walls, m.boundary, m.heat.sunOnSurfaces, m.heat.rhs);
   emitterLimits(m);
   setTargets(m, setpoints);
   solveThermostats(m);
@@ -44,7 +44,8 @@ export function settleHeat(
 ): void {
   settleEmitters(m);
   settleRooms(m);
-  settleChains(m.chains, m.rooms, m.boundary, m.dt, flows, row);
+  const { sunOnSurfaces, solution } = m.heat;
+  settleWalls(m.walls, m.boundary, sunOnSurfaces, solution, m.dt, flows, row);
   recordHeat(m, day, at, outdoor, flows, row);
 }
 
@@ -63,74 +64,90 @@ export function guessTemperatures({ rooms, roomCount }: Model): void {
  * Whether some room's solution is far from the temperature that its air flows were computed with, as
  * happens when a window or a door opens. If so the estimates are corrected, for one more iteration.
  */
-export function correctGuesses({ rooms, roomCount, solution }: Model): boolean {
+export function correctGuesses({ rooms, roomCount, heat: { solution } }: Model): boolean {
   let far = false;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    const off = solution[i]! - rooms[r + GUESS]!;
+    const off = solution[2 * i + 1]! - rooms[r + GUESS]!;
     if (off > FAR || off < -FAR) far = true;
   }
   if (!far) return false;
-  for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + GUESS] = solution[i]!;
+  for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + GUESS] = solution[2 * i + 1]!;
   return true;
 }
 
+/** Matrix and right-hand sides without walls and emitters. */
 function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
-  const { rooms, roomCount, airCp, fixed, flow, matrix, rhs, evaporation } = m;
+  const { rooms, roomCount, airCp, flow, evaporation } = m;
+  const { fixed, matrix, rhs, sunOnSurfaces } = m.heat;
   const { diagonal } = m.elimination;
+  const { diagonal: heatDiagonal } = m.heat.elimination;
   const { peopleHeat, applianceHeat, drying } = day;
-  for (let k = 0; k < matrix.length; k++) matrix[k] = fixed[k]! + airCp * flow[k]!;
+  for (let k = 0; k < matrix.length; k++) matrix[k] = fixed[k]!;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    const k = diagonal[i]!;
-    const pane = rooms[r + PANE_UA]!;
+    const carried = airCp * flow[diagonal[i]!]!;
     const perStep = rooms[r + CAPACITY_RATE]!;
-    const rate = airCp * flow[k]! + pane + rooms[r + CHAIN_G]!;
-    const overWeight = overImplicitWeight(rate / perStep);
+    const overWeight = overImplicitWeight((carried + fixed[heatDiagonal[2 * i + 1]!]!) / perStep);
     const store = perStep * overWeight;
     rooms[r + OVER_WEIGHT] = overWeight;
-    matrix[k] = matrix[k]! + pane + store;
+    const k = heatDiagonal[2 * i + 1]!;
+    matrix[k] = matrix[k]! + carried + store;
     const people = peopleHeat[at + i]!;
     const appliances = applianceHeat[at + i]!;
-    const surfaced = rooms[r + SURFACED]!;
     const sun = rooms[r + SUN]!;
     const radiated = rooms[r + DEVICE_RADIANT]!;
-    const radiant =
-      surfaced * (people * PEOPLE_RADIANT + appliances * APPLIANCES_RADIANT + radiated);
-    const sunny = surfaced * (1 - rooms[r + SUN_TO_AIR]!) * sun;
-    rooms[r + RADIANT_GAIN] = radiant;
-    rooms[r + SUN_ON_SURFACES] = sunny;
-    rooms[r + WARM_SURFACE] = 0;
     const devices = rooms[r + DEVICE_HEAT]! + radiated;
+    let radiant = 0;
+    if (rooms[r + RADIANT_G]! > 0) {
+      radiant = people * PEOPLE_RADIANT + appliances * APPLIANCES_RADIANT + radiated;
+    }
+    const sunny = rooms[r + SURFACED]! * (1 - rooms[r + SUN_TO_AIR]!) * sun;
+    rooms[r + RADIANT_GAIN] = radiant;
+    sunOnSurfaces[i] = sunny;
     const given = people + appliances + devices - radiant + sun - sunny;
     const taken = evaporation * drying[at + i]! - rooms[r + PHASE]!;
-    const exchange = airCp * rooms[r + EXCHANGE]! + pane;
+    const exchange = airCp * rooms[r + EXCHANGE]! + rooms[r + PANE_AIR]!;
     const supplied = airCp * rooms[r + FAN]! * rooms[r + FAN_T]!;
-    rhs[i] = store * rooms[r + TEMPERATURE]! + exchange * outdoor + supplied + given - taken;
+    rhs[2 * i] = rooms[r + PANE_RADIANT]! * outdoor + radiant;
+    rhs[2 * i + 1] =
+      store * rooms[r + TEMPERATURE]! + exchange * outdoor + supplied + given - taken;
+  }
+  addDoorways(m);
+}
+
+/** What air carries from room to room. */
+function addDoorways({ doors, doorCount, airCp, heat }: Model): void {
+  const { matrix, doors: positions } = heat;
+  for (let d = 0; d < doorCount; d++) {
+    const toA = positions[2 * d]!;
+    const toB = positions[2 * d + 1]!;
+    matrix[toA] = matrix[toA]! - airCp * doors[d * DOOR_STRIDE + BACK]!;
+    matrix[toB] = matrix[toB]! - airCp * doors[d * DOOR_STRIDE + FORTH]!;
   }
 }
 
-function settleRooms({ rooms, roomCount, solution }: Model): void {
+function settleRooms({ rooms, roomCount, heat: { solution } }: Model): void {
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const now = rooms[r + TEMPERATURE]!;
-    const mean = solution[i]!;
+    const mean = solution[2 * i + 1]!;
+    const g = rooms[r + RADIANT_G]!;
+    const radiated = rooms[r + RADIANT_GAIN]! + rooms[r + EMITTED]! * rooms[r + RADIANT_SHARE]!;
     rooms[r + MEAN] = mean;
     rooms[r + TEMPERATURE] = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
+    rooms[r + RADIANT_MEAN] = g > 0 ? solution[2 * i]! - radiated / g : mean;
   }
 }
 
 const { temperature: TEMPERATURE, meanTemperature: MEAN } = ROOM;
-const { guess: GUESS, heatOverWeight: OVER_WEIGHT } = ROOM;
+const { guess: GUESS, heatOverWeight: OVER_WEIGHT, emitted: EMITTED } = ROOM;
 const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
-const {
-  radiantGain: RADIANT_GAIN,
-  sunOnSurfaces: SUN_ON_SURFACES,
-  warmSurface: WARM_SURFACE,
-} = ROOM;
-const { capacityRate: CAPACITY_RATE, paneUA: PANE_UA, chainG: CHAIN_G, surfaced: SURFACED } = ROOM;
-const { sunToAir: SUN_TO_AIR } = ROOM;
+const { radiantGain: RADIANT_GAIN, radiantShare: RADIANT_SHARE, radiantMean: RADIANT_MEAN } = ROOM;
+const { capacityRate: CAPACITY_RATE, paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
+const { airG: AIR_G, radiantG: RADIANT_G, surfaced: SURFACED, sunToAir: SUN_TO_AIR } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T, exchange: EXCHANGE } = ROOM;
+const { forth: FORTH, back: BACK } = DOOR;
 
 /** A guess this far off is wrong by what a step of an open window or door does, not by a curve. [K] */
 const FAR = 0.5;
@@ -140,3 +157,4 @@ const PEOPLE_RADIANT = 0.5;
 const APPLIANCES_RADIANT = 0.4;
 
 const ROOM_STRIDE = ROOM.stride;
+const DOOR_STRIDE = DOOR.stride;

@@ -1,10 +1,12 @@
 import type { Home } from '../home/home.ts';
-import type { Chains } from './rc-chains.ts';
-import { CHAIN, LINK, ROOM } from './state-layout.ts';
+import { INNER_RADIATIVE, splitFilm } from '../physics/heat/surface-coefficients.ts';
+import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
+import { ROOM } from './state-layout.ts';
+import type { Walls } from './walls.ts';
 
 /**
- * ROOM records of a home: what stays the same through a run, with what elements, panes and emitters
- * add to their rooms.
+ * ROOM records of a home: what stays the same through a run, with what walls, panes and emitters add
+ * to their rooms.
  *
  * @param density  dry air in a cubic metre of room air [kg/m3]
  * @param airCp    of a kilogram of dry air with its vapour [J/(kg K)]
@@ -12,15 +14,15 @@ import { CHAIN, LINK, ROOM } from './state-layout.ts';
  */
 export function layOutRooms(
   home: Home,
-  chains: Chains,
+  walls: Walls,
   density: number,
   airCp: number,
   dt: number,
 ): Float64Array {
   const rooms = airOfRooms(home, density, airCp, dt);
-  addChains(rooms, chains);
+  addWalls(rooms, walls);
   addPanes(rooms, home);
-  addEmitters(rooms, home, chains);
+  addEmitters(rooms, home);
   return rooms;
 }
 
@@ -34,6 +36,7 @@ function airOfRooms(home: Home, density: number, airCp: number, dt: number): Flo
     rooms[r + ROOM.airCapacity] = room.furnishingFactor * density * room.volume * airCp;
     rooms[r + ROOM.capacityRate] = rooms[r + ROOM.airCapacity]! / dt;
     rooms[r + ROOM.sunToAir] = room.sunToAir;
+    rooms[r + ROOM.sensorRadiant] = room.sensorRadiantShare ?? 0;
     rooms[r + ROOM.bufferCapacity] = room.buffer.capacity;
     rooms[r + ROOM.bufferRate] = room.buffer.capacity / dt;
     rooms[r + ROOM.bufferG] = room.buffer.capacity > 0 ? room.buffer.conductance : 0;
@@ -42,48 +45,52 @@ function airOfRooms(home: Home, density: number, airCp: number, dt: number): Flo
   return rooms;
 }
 
-function addChains(rooms: Float64Array, { count, chains, links }: Chains): void {
-  for (let c = 0; c < count; c++) {
-    const at = c * CHAIN_STRIDE;
-    const r = links[c * LINK_STRIDE + LINK.room]! * ROOM_STRIDE;
-    const far = links[c * LINK_STRIDE + LINK.farRoom]!;
-    rooms[r + ROOM.chainG]! += chains[at + CHAIN.nearG]!;
-    rooms[r + ROOM.surface]! += chains[at + CHAIN.area]!;
-    if (chains[at + CHAIN.radiantShare]! > 0) rooms[r + ROOM.surfaced] = 1;
-    if (far < 0) continue;
-    rooms[far * ROOM_STRIDE + ROOM.chainG]! += chains[at + CHAIN.farG]!;
-    rooms[far * ROOM_STRIDE + ROOM.surface]! += chains[at + CHAIN.area]!;
+function addWalls(rooms: Float64Array, walls: Walls): void {
+  const add = (room: number, air: number, radiant: number): void => {
+    const r = room * ROOM_STRIDE;
+    rooms[r + ROOM.airG]! += air;
+    rooms[r + ROOM.radiantG]! += radiant;
+    rooms[r + ROOM.surfaced] = 1;
+  };
+  for (let c = 0; c < walls.count; c++) {
+    add(walls.near[c]!, walls.nearAir[c]!, walls.nearRadiant[c]!);
+    if (walls.far[c]! >= 0) add(walls.far[c]!, walls.farAir[c]!, walls.farRadiant[c]!);
   }
 }
 
-function addPanes(rooms: Float64Array, { panes }: Home): void {
-  for (const pane of panes) {
-    rooms[pane.room * ROOM_STRIDE + ROOM.paneUA]! += pane.uValue * pane.area;
-    rooms[pane.room * ROOM_STRIDE + ROOM.surface]! += pane.area;
+/**
+ * Panes: surfaces without capacity, whose temperature lies between what they see indoors and outdoors.
+ * In a room that has no other surface the whole film is to the air.
+ */
+function addPanes(rooms: Float64Array, { panes, longWave = INNER_RADIATIVE }: Home): void {
+  const resistance = innerSurfaceResistance('horizontal');
+  for (const { room, uValue, area } of panes) {
+    const r = room * ROOM_STRIDE;
+    const surfaced = rooms[r + ROOM.surfaced] === 1;
+    const { convective, radiative } = splitFilm(resistance, surfaced ? longWave : 0);
+    const toAir = convective * resistance;
+    const toRadiant = radiative * resistance;
+    const between = (toAir * toRadiant * area * (1 - uValue * resistance)) / resistance;
+    rooms[r + ROOM.paneAir]! += uValue * area * toAir;
+    rooms[r + ROOM.paneRadiant]! += uValue * area * toRadiant;
+    rooms[r + ROOM.paneBetween]! += between;
+    rooms[r + ROOM.airG]! += uValue * area * toAir + between;
+    rooms[r + ROOM.radiantG]! += radiative * area;
   }
 }
 
-/** Radiant share of each room's emitters together, and what of a watt reaches the air at once. */
-function addEmitters(rooms: Float64Array, home: Home, { count, chains, links }: Chains): void {
-  const passedOn = new Float64Array(home.rooms.length);
-  for (let c = 0; c < count; c++) {
-    const at = c * CHAIN_STRIDE;
-    passedOn[links[c * LINK_STRIDE + LINK.room]!]! +=
-      chains[at + CHAIN.radiantShare]! * chains[at + CHAIN.nearToNear]!;
-  }
+/** Radiant share of each room's emitters together. */
+function addEmitters(rooms: Float64Array, home: Home): void {
   home.rooms.forEach((_, i) => {
     const r = i * ROOM_STRIDE;
     const mine = home.emitters.filter((e) => e.room === i);
     const rated = mine.reduce((sum, e) => sum + e.ratedPower, 0);
     const radiated = mine.reduce((sum, e) => sum + e.ratedPower * e.radiantShare, 0);
     // Where there is no surface to warm, radiant heat has only the air.
-    const share = rated > 0 && rooms[r + ROOM.surfaced] === 1 ? radiated / rated : 0;
+    const share = rated > 0 && rooms[r + ROOM.radiantG]! > 0 ? radiated / rated : 0;
     rooms[r + ROOM.heated] = rated > 0 ? 1 : 0;
     rooms[r + ROOM.radiantShare] = share;
-    rooms[r + ROOM.reach] = 1 - share + share * passedOn[i]!;
   });
 }
 
 const ROOM_STRIDE = ROOM.stride;
-const CHAIN_STRIDE = CHAIN.stride;
-const LINK_STRIDE = LINK.stride;

@@ -5,14 +5,15 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
+import { type HeatNetwork, layOutHeat } from './heat-network.ts';
 import { layOutDoors, layOutEmitters, layOutFrames, layOutPanes } from './lay-out-parts.ts';
-import { layOutChains } from './lay-out-rc-chains.ts';
 import { layOutRooms } from './lay-out-rooms.ts';
 import { layOutSpecies, layOutTracers, type SpeciesWork } from './lay-out-species.ts';
+import { layOutWalls } from './lay-out-walls.ts';
 import { along } from './numerics/along.ts';
-import { type Elimination, planElimination, positionOf } from './numerics/sparse.ts';
-import type { Chains } from './rc-chains.ts';
-import { CHAIN, LINK } from './state-layout.ts';
+import { type Elimination, planElimination } from './numerics/sparse.ts';
+import type { WallModes } from './wall-modes.ts';
+import type { Walls } from './walls.ts';
 
 /**
  * A home laid out for the time loop: what stays the same from step to step, what changes, and room
@@ -39,7 +40,10 @@ export interface Model {
   readonly roomCount: number;
   /** ROOM records. */
   readonly rooms: Float64Array;
-  readonly chains: Chains;
+  readonly walls: Walls;
+  /** How the nodes of each wall make its modes; for the start of a run. */
+  readonly wallModes: readonly WallModes[];
+  readonly heat: HeatNetwork;
   readonly boundaries: readonly Boundary[];
   /** Boundary temperatures, mean over the step. [°C] */
   readonly boundary: Float64Array;
@@ -75,8 +79,7 @@ export interface Model {
   readonly held: Uint8Array;
 
   readonly elimination: Elimination;
-  /** Values by position: conductances that never change [W/K]; flows of dry air [kg/s]; work. */
-  readonly fixed: Float64Array;
+  /** Values by position: flows of dry air [kg/s]; work. */
   readonly flow: Float64Array;
   readonly matrix: Float64Array;
   readonly matrixWork: Float64Array;
@@ -86,7 +89,7 @@ export interface Model {
   readonly solution: Float64Array;
 }
 
-/** A temperature at the far end of chains. */
+/** A temperature at the far end of walls. */
 type Boundary =
   | {
       readonly is: 'outdoors';
@@ -105,13 +108,12 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
   const density = dryAirDensity(REFERENCE_T, humidity, pressure);
   const airCp = moistAirHeatCapacity(humidity);
   const boundaries: Boundary[] = [];
-  const chains = layOutChains(home.rooms, home.elements, (e) => boundaryOf(e, boundaries), dt);
-  const elimination = planElimination(n, [
-    ...home.doorways.map((d) => d.rooms),
-    ...home.elements.flatMap(({ room, far }) =>
-      far.to === 'room' ? [[room, far.room] as const] : [],
-    ),
-  ]);
+  const { walls, steps } = layOutWalls(home, (e) => boundaryOf(e, boundaries), dt);
+  const rooms = layOutRooms(home, walls, density, airCp, dt);
+  const elimination = planElimination(
+    n,
+    home.doorways.map((d) => d.rooms),
+  );
   const perValue = (): Float64Array => new Float64Array(elimination.size);
   return {
     home,
@@ -121,8 +123,10 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     airCp,
     evaporation: latentHeat(REFERENCE_T),
     roomCount: n,
-    rooms: layOutRooms(home, chains, density, airCp, dt),
-    chains,
+    rooms,
+    walls,
+    wallModes: steps,
+    heat: layOutHeat(home, walls, rooms),
     boundaries,
     boundary: new Float64Array(boundaries.length),
     paneCount: home.panes.length,
@@ -146,7 +150,6 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     species: layOutSpecies(home, elimination.size),
     held: new Uint8Array(n),
     elimination,
-    fixed: fixedConductances(chains, elimination),
     flow: perValue(),
     matrix: perValue(),
     matrixWork: perValue(),
@@ -176,29 +179,6 @@ function boundaryOf(element: Element, boundaries: Boundary[]): number {
   return known >= 0 ? known : boundaries.push(wanted) - 1;
 }
 
-function fixedConductances(
-  { count, chains, links }: Chains,
-  elimination: Elimination,
-): Float64Array {
-  const fixed = new Float64Array(elimination.size);
-  const add = (i: number, j: number, g: number): void => {
-    fixed[positionOf(elimination, i, j)]! += g;
-  };
-  for (let c = 0; c < count; c++) {
-    const at = c * CHAIN_STRIDE;
-    const i = links[c * LINK_STRIDE + LINK.room]!;
-    const j = links[c * LINK_STRIDE + LINK.farRoom]!;
-    const near = chains[at + CHAIN.nearG]!;
-    const far = chains[at + CHAIN.farG]!;
-    add(i, i, near * (1 - chains[at + CHAIN.nearToNear]!));
-    if (j < 0) continue;
-    add(i, j, -near * chains[at + CHAIN.farToNear]!);
-    add(j, i, -far * chains[at + CHAIN.nearToFar]!);
-    add(j, j, far * (1 - chains[at + CHAIN.farToFar]!));
-  }
-  return fixed;
-}
-
 function conversionOf({ conversion }: HeatSource): (outdoor: number) => number {
   if (conversion.by === 'efficiency') return () => conversion.efficiency;
   const curve = { outdoor: conversion.outdoor, value: conversion.cop };
@@ -207,6 +187,3 @@ function conversionOf({ conversion }: HeatSource): (outdoor: number) => number {
 
 const REFERENCE_T = 20; // °C
 const REFERENCE_RH = 50; // %
-
-const CHAIN_STRIDE = CHAIN.stride;
-const LINK_STRIDE = LINK.stride;

@@ -5,8 +5,8 @@ import type { Model } from './model.ts';
 import { DOOR, FRAME, ROOM } from './state-layout.ts';
 
 /**
- * Add the step's heat of every room to the ledger, apart from that through the far ends of chains (see
- * settleChains).
+ * Add the step's heat of every room to the ledger, apart from that through the far ends of walls (see
+ * settleWalls).
  *
  * @param flows  BOOK records, this month's from record `row` on
  */
@@ -18,7 +18,7 @@ export function recordHeat(
   flows: Float64Array,
   row: number,
 ): void {
-  const { rooms, roomCount, dt, airCp, evaporation, doors, frames, doorCount } = m;
+  const { rooms, roomCount, dt, airCp, evaporation, doors, frames, doorCount, heat } = m;
   const { peopleHeat, applianceHeat, drying } = day;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -30,7 +30,10 @@ export function recordHeat(
     flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleHeat[at + i]! * dt;
     flows[k + APPLIANCES] = flows[k + APPLIANCES]! + applianceHeat[at + i]! * dt;
     flows[k + SUNSHINE] = flows[k + SUNSHINE]! + rooms[r + SUN]! * dt;
-    flows[k + PANES] = flows[k + PANES]! + rooms[r + PANE_UA]! * fall;
+    const throughPanes =
+      rooms[r + PANE_AIR]! * fall +
+      rooms[r + PANE_RADIANT]! * (outdoor - heat.solution[2 * i]!) * dt;
+    flows[k + PANES] = flows[k + PANES]! + throughPanes;
     flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * carried;
     flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING_OUT]! * carried;
     flows[k + EXTRACTS] = flows[k + EXTRACTS]! + rooms[r + EXTRACT]! * carried;
@@ -57,7 +60,7 @@ export function recordHeat(
 const { meanTemperature: MEAN } = ROOM;
 const { emitted: EMITTED } = ROOM;
 const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
-const { paneUA: PANE_UA } = ROOM;
+const { paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
 const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;

@@ -3,7 +3,7 @@ import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts'
 import type { Model } from './model.ts';
 import type { RunInput } from './run.ts';
 import type { Season } from './season.ts';
-import { LINK, NODE, ROOM, TRACER } from './state-layout.ts';
+import { ROOM, TRACER } from './state-layout.ts';
 
 /**
  * Initial state of every store, whose effect the spin-up removes: rooms at their usual setting (or
@@ -21,11 +21,12 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
     const humidity = (MOLAR_RATIO * p) / (m.pressure - p);
     rooms[r + ROOM.temperature] = t;
     rooms[r + ROOM.meanTemperature] = t;
+    rooms[r + ROOM.radiantMean] = t;
     rooms[r + ROOM.humidity] = humidity;
     rooms[r + ROOM.meanHumidity] = humidity;
     rooms[r + ROOM.buffer] = 0.5;
   }
-  startChains(m, season);
+  startWalls(m, season);
   home.species.forEach(({ outdoor }, s) => {
     for (let i = 0; i < roomCount; i++) {
       tracers[(i * home.species.length + s) * TRACER_STRIDE + TRACER.level] = outdoor;
@@ -33,24 +34,23 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
   });
 }
 
-function startChains({ rooms, chains: { count, links, nodes } }: Model, season: Season): void {
+/** Nodes straight between what lies at either end. */
+function startWalls({ rooms, walls, wallModes }: Model, season: Season): void {
   const temperatureOf = (i: number): number => rooms[i * ROOM_STRIDE + ROOM.temperature]!;
-  for (let c = 0; c < count; c++) {
-    const link = c * LINK_STRIDE;
-    const near = temperatureOf(links[link + LINK.room]!);
-    const j = links[link + LINK.farRoom]!;
-    const open = links[link + LINK.boundary]! >= 0;
+  wallModes.forEach(({ perNode, decay: { length: n } }, c) => {
+    const near = temperatureOf(walls.near[c]!);
+    const j = walls.far[c]!;
+    const open = walls.boundary[c]! >= 0;
     const far = j >= 0 ? temperatureOf(j) : open ? season.mean : near;
-    const first = links[link + LINK.first]!;
-    const n = (links[link + LINK.last]! - first) / NODE_STRIDE + 1;
-    for (let k = 0; k < n; k++) {
-      const t = near + ((far - near) * (k + 0.5)) / n;
-      nodes[first + k * NODE_STRIDE + NODE.temperature] = t;
+    for (let mode = 0; mode < n; mode++) {
+      let z = 0;
+      for (let k = 0; k < n; k++) {
+        z += perNode[mode * n + k]! * (near + ((far - near) * (k + 0.5)) / n);
+      }
+      walls.mode[walls.firstMode[c]! + mode] = z;
     }
-  }
+  });
 }
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
-const LINK_STRIDE = LINK.stride;
-const NODE_STRIDE = NODE.stride;

@@ -15,26 +15,31 @@ export const ROOM = fields([
   'massRate', // dry air over the control step [kg/s]
   'airCapacity', // air and what warms with it [J/K]
   'capacityRate', // the same over the control step [W/K]
-  'paneUA', // all panes [W/K]
-  'chainG', // into all chains [W/K]
-  'surfaced', // 1 where it has surfaces of its own to warm, else 0
+  'paneAir', // air to outdoors through panes [W/K]
+  'paneRadiant', // radiant node to outdoors through panes [W/K]
+  'paneBetween', // air to radiant node by way of panes [W/K]
+  'airG', // air to all that exchanges with it by convection [W/K]
+  'radiantG', // radiant node to all surfaces [W/K]
+  'surfaced', // 1 where it has surfaces besides panes, else 0
   'sunToAir', // share of the sun that warms the air at once [-]
   'bufferCapacity', // water taken up from 0 to 100 % relative humidity [kg]
   'bufferRate', // the same over the control step [kg/s]
   'bufferG', // vapour between air and buffer [kg/(s Pa)]
   'leakShare', // of the home's leakage [-]
-  'surface', // inner surfaces, elements and panes [m2]
   'heated', // 1 where it has an emitter, else 0
   'radiantShare', // of what its emitters give [-]
-  'reach', // what reaches the air at once of a watt emitted [W/W]
+  'sensorRadiant', // how much its thermostat feels the surfaces [-]
   // Heat: state, inputs and results of a step.
   'temperature', // air, at the start [°C]
   'meanTemperature', // air, mean over the step, or the one before until it is solved [°C]
   'guess', // air, expected for the middle of the step [°C]
+  'radiantMean', // of its inner surfaces, mean over the step [°C]
+  'felt', // by the thermostat with air, radiant node and emitters at zero [°C]
+  'feltAir', // per kelvin of mean air temperature [K/K]
+  'feltRadiant', // per kelvin of the radiant node [K/K]
+  'feltHeat', // per watt of its emitters [K/W]
   'setting', // of the thermostat, -Infinity for off [°C]
-  'target', // mean that ends the step at that setting [°C]
   'band', // below the setting by so much its emitters give their most; 0 holds it exactly [K]
-  'gain', // heat per kelvin below the setting, where there is a band [W/K]
   'heatOverWeight', // one over the implicit weight [-]
   'emitted', // by emitters [W]
   'low', // least that its emitters can give in this step [W]
@@ -43,9 +48,7 @@ export const ROOM = fields([
   'sun', // through panes [W]
   'deviceHeat', // of devices, to the air [W]
   'deviceRadiant', // of devices, to the surfaces [W]
-  'radiantGain', // of people and appliances [W]
-  'sunOnSurfaces', // W
-  'warmSurface', // sum of area times mean surface temperature [m2 K]
+  'radiantGain', // of people, appliances and devices [W]
   // Water.
   'humidity', // at the start [kg/kg]
   'meanHumidity', // mean over the step, or the one before until it is solved [kg/kg]
@@ -82,45 +85,6 @@ export const TRACER = fields([
   'filter', // cleaned by devices [m3/s of room air]
   'deposition', // loss by falling out [m3/s of room air]
   'overWeight', // one over the implicit weight of the step [-]
-]);
-
-/** Fields of a chain of nodes; see chains.ts. */
-export const CHAIN = fields([
-  'nearG', // near room to first node [W/K]
-  'farG', // last node to far side [W/K]
-  'farShare', // far conductance over the last pivot [-]
-  'radiantShare', // of the near room's radiant gains that land on the first node [-]
-  'sunShare', // of its sun on surfaces [-]
-  'area', // facing the near room [m2]
-  'nearToNear', // answer of the first node to one kelvin at the near end [K/K]
-  'nearToFar', // of the last node [K/K]
-  'farToNear', // of the first node to one kelvin at the far end [K/K]
-  'farToFar', // of the last node [K/K]
-]);
-
-/** Whole-number fields of a chain; places are where a record begins in its array. */
-export const LINK = fields([
-  'first', // place of its first node
-  'last', // place of its last node
-  'room', // near room
-  'roomAt', // place of that room
-  'farRoom', // second room, or -1
-  'farAt', // place of that room
-  'boundary', // number of the boundary temperature at the far end, or -1
-  'book', // place, from a month's first record on, of the near room's ledger entry
-  'farBook', // and on the far room
-]);
-
-/** Fields of a node; see chains.ts. All but the last three are over the node's pivot where it says so. */
-export const NODE = fields([
-  'own', // its storage, over the pivot [-]
-  'inward', // its link outwards, by which the sweep comes in, over the pivot [-]
-  'outward', // its link inwards, by which the rooms' answer goes out, over the pivot [-]
-  'overPivot', // K/W
-  'overWeight', // one over the implicit weight [-]
-  'temperature', // at the start [°C]
-  'swept', // scratch
-  'capacity', // J/K
 ]);
 
 /** Fields of a pane. */

@@ -1,9 +1,9 @@
 import type { Stores } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
-import { LINK, NODE, PANE, ROOM, TRACER } from './state-layout.ts';
+import { PANE, ROOM, TRACER } from './state-layout.ts';
 
 /**
- * What every room holds at this moment: heat of air and of the chains that hang on it, against
+ * What every room holds at this moment: heat of air and of the walls that hang on it, against
  * 0 °C [J]; water of air, buffer and films [kg]; amount of each species [unit m3].
  */
 export function storedAmounts(m: Model): Stores {
@@ -17,16 +17,10 @@ export function storedAmounts(m: Model): Stores {
       rooms[r + ROOM.airMass]! * rooms[r + ROOM.humidity]! +
       rooms[r + ROOM.bufferCapacity]! * rooms[r + ROOM.buffer]!;
   }
-  const { count, links, nodes } = m.chains;
+  const { count, near, firstMode, mode, stored } = m.walls;
   for (let c = 0; c < count; c++) {
-    const link = c * LINK_STRIDE;
-    for (
-      let node = links[link + LINK.first]!;
-      node <= links[link + LINK.last]!;
-      node += NODE_STRIDE
-    ) {
-      energy[links[link + LINK.room]!]! +=
-        nodes[node + NODE.capacity]! * nodes[node + NODE.temperature]!;
+    for (let k = firstMode[c]!; k < firstMode[c + 1]!; k++) {
+      energy[near[c]!]! += stored[k]! * mode[k]!;
     }
   }
   for (let p = 0; p < m.paneCount; p++) {
@@ -44,6 +38,4 @@ export function storedAmounts(m: Model): Stores {
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
-const LINK_STRIDE = LINK.stride;
-const NODE_STRIDE = NODE.stride;
 const PANE_STRIDE = PANE.stride;

@@ -8,23 +8,34 @@ import { ROOM } from './state-layout.ts';
  * them at minimum output.
  *
  * Starts from the states of the previous step, solves, changes the state of every room that violates
- * it, and solves again. The matrix is an M-matrix, so warming one room never cools another and the
- * search terminates; after MANY iterations rooms change one at a time, which cannot cycle.
+ * it, and solves again. Warming one room never cools another, so the search terminates; after MANY
+ * iterations rooms change one at a time, which cannot cycle.
  */
 export function solveThermostats(m: Model): void {
-  const { rooms, roomCount, held, solution } = m;
+  const { rooms, roomCount, held } = m;
+  const { solution } = m.heat;
   for (let round = 0; ; round++) {
     solveHeld(m);
     let moved = false;
     for (let i = 0; i < roomCount; i++) {
       const r = i * ROOM_STRIDE;
-      const target = rooms[r + TARGET]!;
-      if (target === Number.NEGATIVE_INFINITY) continue;
+      const setting = rooms[r + SETTING]!;
+      if (setting === Number.NEGATIVE_INFINITY) continue;
       const now = held[i]!;
-      const to =
-        now === AT_SETTING
-          ? limitOf(rooms[r + EMITTED]!, rooms[r + LOW]!, rooms[r + HIGH]!)
-          : sideOf(now, solution[i]!, turningPoint(rooms, r, now));
+      const heat = rooms[r + EMITTED]!;
+      let to = now;
+      if (now === AT_SETTING) {
+        if (heat < rooms[r + LOW]!) to = AT_LEAST;
+        else if (heat > rooms[r + HIGH]!) to = AT_MOST;
+      } else {
+        const felt =
+          rooms[r + FELT]! +
+          rooms[r + FELT_AIR]! * solution[2 * i + 1]! +
+          rooms[r + FELT_RADIANT]! * solution[2 * i]! -
+          rooms[r + FELT_HEAT]! * heat;
+        if (now === AT_LEAST && felt < setting - CLOSE) to = AT_SETTING;
+        else if (now === AT_MOST && felt > setting - rooms[r + BAND]! + CLOSE) to = AT_SETTING;
+      }
       if (to === now) continue;
       held[i] = to;
       moved = true;
@@ -34,112 +45,124 @@ export function solveThermostats(m: Model): void {
   }
 }
 
-/** Mean temperature beyond which emitters leave their minimum or maximum output. [°C] */
-function turningPoint(rooms: Float64Array, r: number, now: number): number {
-  const gain = rooms[r + GAIN]!;
-  if (gain === 0) return rooms[r + TARGET]!;
-  const heat = now === AT_LEAST ? rooms[r + LOW]! : rooms[r + HIGH]!;
-  return endingAt(rooms, r, rooms[r + SETTING]! - heat / gain);
-}
-
-function limitOf(heat: number, low: number, high: number): number {
-  if (heat < low) return AT_LEAST;
-  return heat > high ? AT_MOST : AT_SETTING;
-}
-
-function sideOf(now: number, mean: number, target: number): number {
-  if (now === AT_LEAST) return mean < target - CLOSE ? AT_SETTING : AT_LEAST;
-  return mean > target + CLOSE ? AT_SETTING : AT_MOST;
-}
-
 /** Solve for the means with every room in its active-set state; find the heat of those at their setpoints. */
 function solveHeld(m: Model): void {
-  const { rooms, roomCount, elimination, held, matrix, matrixWork, rhs, rhsWork, solution } = m;
-  const { rowStart, rowPosition, rowColumn, diagonal } = elimination;
-  for (let k = 0; k < matrix.length; k++) matrixWork[k] = matrix[k]!;
-  let pinned = 0;
+  const { rooms, roomCount, held } = m;
+  const { elimination, matrix, work, rhs, rhsWork, solution } = m.heat;
+  for (let k = 0; k < matrix.length; k++) work[k] = matrix[k]!;
   for (let i = 0; i < roomCount; i++) {
-    const r = i * ROOM_STRIDE;
-    if (held[i] === AT_SETTING && rooms[r + GAIN]! > 0) {
-      leanRow(m, i);
-      pinned++;
-    } else if (held[i] === AT_SETTING) {
-      for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) matrixWork[rowPosition[k]!] = 0;
-      matrixWork[diagonal[i]!] = 1;
-      rhsWork[i] = rooms[r + TARGET]!;
-      pinned++;
-    } else {
-      const heat = held[i] === AT_MOST ? rooms[r + HIGH]! : rooms[r + LOW]!;
-      rooms[r + EMITTED] = heat;
-      rhsWork[i] = rhs[i]! + rooms[r + REACH]! * heat;
-    }
-  }
-  solveSparse(elimination, matrixWork, rhsWork, solution);
-  if (pinned === 0) return;
-  for (let i = 0; i < roomCount; i++) {
-    if (held[i] !== AT_SETTING) continue;
-    const r = i * ROOM_STRIDE;
-    const gain = rooms[r + GAIN]!;
-    if (gain > 0) {
-      const now = rooms[r + TEMPERATURE]!;
-      const end = now + (solution[i]! - now) * rooms[r + OVER_WEIGHT]!;
-      rooms[r + EMITTED] = gain * (rooms[r + SETTING]! - end);
+    if (held[i] === AT_SETTING) {
+      control(m, i);
       continue;
     }
-    let needed = -rhs[i]!;
-    for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) {
-      needed += matrix[rowPosition[k]!]! * solution[rowColumn[k]!]!;
-    }
-    rooms[r + EMITTED] = needed / rooms[r + REACH]!;
+    const r = i * ROOM_STRIDE;
+    const heat = held[i] === AT_MOST ? rooms[r + HIGH]! : rooms[r + LOW]!;
+    const radiated = heat * rooms[r + RADIANT_SHARE]!;
+    rooms[r + EMITTED] = heat;
+    rhsWork[2 * i] = rhs[2 * i]! + radiated;
+    rhsWork[2 * i + 1] = rhs[2 * i + 1]! + heat - radiated;
   }
+  solveSparse(elimination, work, rhsWork, solution);
+  for (let i = 0; i < roomCount; i++) if (held[i] === AT_SETTING) findHeat(m, i);
 }
 
-/** Within a band the emitters give so much per kelvin that the end of the step lies below the setting. */
-function leanRow({ rooms, elimination, matrixWork, rhs, rhsWork }: Model, i: number): void {
+/**
+ * Put in place of a room's two equations what follows from them for any heat of its emitters, and what
+ * its thermostat makes of the temperature it feels:
+ *
+ *     felt = setting - band (heat - LOW) / (HIGH - LOW)
+ *
+ * The heat itself is the sum of both equations, because what does not go to the air goes to the
+ * radiant node.
+ */
+function control({ rooms, heat }: Model, i: number): void {
+  const { start, radiantRow, airRow, elimination, matrix, work, rhs, rhsWork } = heat;
   const r = i * ROOM_STRIDE;
-  const k = elimination.diagonal[i]!;
-  const overWeight = rooms[r + OVER_WEIGHT]!;
-  const push = rooms[r + REACH]! * rooms[r + GAIN]!;
-  const kept = (1 - overWeight) * rooms[r + TEMPERATURE]!;
-  matrixWork[k] = matrixWork[k]! + push * overWeight;
-  rhsWork[i] = rhs[i]! + push * (rooms[r + SETTING]! - kept);
+  const share = rooms[r + RADIANT_SHARE]!;
+  const rest = 1 - share;
+  const low = rooms[r + LOW]!;
+  const perWatt = rooms[r + BAND]! / Math.max(rooms[r + HIGH]! - low, LEAST_SPAN);
+  const feltHeat = perWatt - rooms[r + FELT_HEAT]!;
+  const end = start[i + 1]!;
+  for (let q = start[i]!; q < end; q++) {
+    const a = airRow[q]!;
+    const b = radiantRow[q]!;
+    const ofAir = matrix[a]!;
+    const ofRadiant = matrix[b]!;
+    work[b] = rest * ofRadiant - share * ofAir;
+    work[a] = feltHeat * (ofAir + ofRadiant);
+  }
+  const own = elimination.diagonal[2 * i + 1]!;
+  const across = heat.across[i]!;
+  work[own] = work[own]! + rooms[r + FELT_AIR]!;
+  work[across] = work[across]! + rooms[r + FELT_RADIANT]!;
+  const toAir = rhs[2 * i + 1]!;
+  const toRadiant = rhs[2 * i]!;
+  rhsWork[2 * i] = rest * toRadiant - share * toAir;
+  rhsWork[2 * i + 1] =
+    rooms[r + SETTING]! - rooms[r + FELT]! + perWatt * low + feltHeat * (toAir + toRadiant);
 }
 
-/** The mean over the step that would end it exactly at each room's setting; heat per kelvin of a band. */
+/** Heat that a room's emitters must have given for its solution to hold. [W] */
+function findHeat({ rooms, heat }: Model, i: number): void {
+  const { start, radiantRow, airRow, column, matrix, rhs, solution } = heat;
+  let needed = -rhs[2 * i]! - rhs[2 * i + 1]!;
+  const end = start[i + 1]!;
+  for (let q = start[i]!; q < end; q++) {
+    needed += (matrix[radiantRow[q]!]! + matrix[airRow[q]!]!) * solution[column[q]!]!;
+  }
+  rooms[i * ROOM_STRIDE + EMITTED] = needed;
+}
+
+/**
+ * What each thermostat holds, and what it will feel at the end of the step as a linear function of the
+ * step's means: the air's end, and the surfaces' mean carried on by half of what it has changed since
+ * the step before.
+ */
 export function setTargets({ rooms, roomCount, held }: Model, settings: Float64Array): void {
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const setting = settings[i]!;
-    rooms[r + SETTING] = setting;
     if (rooms[r + HEATED] === 0 || setting === Number.NEGATIVE_INFINITY) {
-      rooms[r + TARGET] = Number.NEGATIVE_INFINITY;
+      rooms[r + SETTING] = Number.NEGATIVE_INFINITY;
       held[i] = AT_LEAST;
-    } else {
-      rooms[r + TARGET] = endingAt(rooms, r, setting);
-      const band = rooms[r + BAND]!;
-      rooms[r + GAIN] = band > 0 ? rooms[r + HIGH]! / band : 0;
+      continue;
     }
+    rooms[r + SETTING] = setting;
+    const g = rooms[r + RADIANT_G]!;
+    const ofSurfaces = g > 0 ? rooms[r + SENSOR_RADIANT]! : 0;
+    const ofAir = 1 - ofSurfaces;
+    const overWeight = rooms[r + OVER_WEIGHT]!;
+    const perRadiant = AHEAD * ofSurfaces;
+    rooms[r + FELT_AIR] = ofAir * overWeight;
+    rooms[r + FELT_RADIANT] = perRadiant;
+    rooms[r + FELT] = ofAir * (1 - overWeight) * rooms[r + TEMPERATURE]!;
+    rooms[r + FELT_HEAT] = 0;
+    if (ofSurfaces === 0) continue;
+    rooms[r + FELT] =
+      rooms[r + FELT]! +
+      (1 - AHEAD) * ofSurfaces * rooms[r + RADIANT_MEAN]! -
+      (perRadiant * rooms[r + RADIANT_GAIN]!) / g;
+    rooms[r + FELT_HEAT] = (perRadiant * rooms[r + RADIANT_SHARE]!) / g;
   }
 }
 
-/** The mean over the step after which a room stands at a temperature. [°C] */
-function endingAt(rooms: Float64Array, r: number, temperature: number): number {
-  const now = rooms[r + TEMPERATURE]!;
-  return now + (temperature - now) / rooms[r + OVER_WEIGHT]!;
-}
-
-const { temperature: TEMPERATURE } = ROOM;
-const { setting: SETTING, band: BAND, gain: GAIN } = ROOM;
-const { target: TARGET, heatOverWeight: OVER_WEIGHT, emitted: EMITTED } = ROOM;
-const { low: LOW, high: HIGH } = ROOM;
-const { heated: HEATED, reach: REACH } = ROOM;
+const { temperature: TEMPERATURE, radiantMean: RADIANT_MEAN, radiantGain: RADIANT_GAIN } = ROOM;
+const { setting: SETTING, band: BAND, felt: FELT, feltAir: FELT_AIR } = ROOM;
+const { feltRadiant: FELT_RADIANT, feltHeat: FELT_HEAT, sensorRadiant: SENSOR_RADIANT } = ROOM;
+const { heatOverWeight: OVER_WEIGHT, emitted: EMITTED, low: LOW, high: HIGH } = ROOM;
+const { heated: HEATED, radiantShare: RADIANT_SHARE, radiantG: RADIANT_G } = ROOM;
 
 const AT_LEAST = 0;
 const AT_SETTING = 1;
 const AT_MOST = 2;
 
+/** The end of a step lies half a step beyond its mean: mean + half of (mean - mean before). */
+const AHEAD = 1.5;
 /** A room this near its setting is at it; far below anything a sensor or a person can tell. [K] */
 const CLOSE = 1e-9;
+/** Stands in for the range of an emitter that can give nothing in this step. [W] */
+const LEAST_SPAN = 1e-9;
 /** Rounds of the active set before rooms are moved one at a time. */
 const MANY = 20;
 

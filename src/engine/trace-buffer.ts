@@ -2,7 +2,7 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
-import { PANE, ROOM, TRACER } from './state-layout.ts';
+import { ROOM, TRACER } from './state-layout.ts';
 import type { TraceView } from './trace.ts';
 
 /** Trace of one span of steps, in one set of arrays that is reused throughout the run. */
@@ -23,6 +23,7 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
     start: 0,
     room: {
       airTemperature: perRoom(),
+      radiantTemperature: perRoom(),
       operativeTemperature: perRoom(),
       humidityRatio: perRoom(),
       relativeHumidity: perRoom(),
@@ -71,9 +72,8 @@ export function recordStep(
   leakage: number,
 ): void {
   const { rooms, roomCount, pressure } = m;
-  const { airTemperature, operativeTemperature, humidityRatio, relativeHumidity } = room;
+  const { airTemperature, radiantTemperature, operativeTemperature, humidityRatio, relativeHumidity } = room;
   const { vapourPressure, heating, occupants, windowOpen, condensation, species } = room;
-  addPanes(m, outdoor);
   const at = s * roomCount;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -81,9 +81,9 @@ export function recordStep(
     const t = rooms[r + MEAN_T]!;
     const w = rooms[r + MEAN_W]!;
     const p = (pressure * w) / (MOLAR_RATIO + w);
-    const surface = rooms[r + SURFACE]!;
     airTemperature[k] = t;
-    operativeTemperature[k] = surface > 0 ? 0.5 * (t + rooms[r + WARM_SURFACE]! / surface) : t;
+    radiantTemperature[k] = rooms[r + RADIANT_MEAN]!;
+    operativeTemperature[k] = 0.5 * (t + rooms[r + RADIANT_MEAN]!);
     humidityRatio[k] = w;
     vapourPressure[k] = p;
     relativeHumidity[k] = (100 * p) / rooms[r + SATURATION]!;
@@ -120,23 +120,10 @@ export function recordStep(
   }
 }
 
-/** Panes are surfaces too: add their inner warmth to that of the walls. [m2 K] */
-function addPanes({ rooms, panes, paneCount, paneRoom }: Model, outdoor: number): void {
-  for (let p = 0; p < paneCount; p++) {
-    const r = paneRoom[p]! * ROOM_STRIDE;
-    const pane = p * PANE_STRIDE;
-    const t = rooms[r + MEAN_T]!;
-    rooms[r + WARM_SURFACE] =
-      rooms[r + WARM_SURFACE]! + panes[pane + AREA]! * (t - panes[pane + DROP]! * (t - outdoor));
-  }
-}
-
-const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, surface: SURFACE, emitted: EMITTED } = ROOM;
-const { warmSurface: WARM_SURFACE, saturation: SATURATION, windowOpen: WINDOW_OPEN } = ROOM;
+const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, emitted: EMITTED } = ROOM;
+const { radiantMean: RADIANT_MEAN, saturation: SATURATION, windowOpen: WINDOW_OPEN } = ROOM;
 const { condensing: CONDENSING } = ROOM;
-const { area: AREA, drop: DROP } = PANE;
 const { mean: MEAN_C } = TRACER;
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
-const PANE_STRIDE = PANE.stride;

@@ -20,7 +20,9 @@ export interface TraceView {
   readonly room: {
     /** [°C] */
     readonly airTemperature: Float64Array;
-    /** Mean of air and area-weighted inner surface temperature. [°C] */
+    /** Mean radiant temperature: of the inner surfaces, by area. [°C] */
+    readonly radiantTemperature: Float64Array;
+    /** Mean of air and mean radiant temperature. [°C] */
     readonly operativeTemperature: Float64Array;
     /** [kg/kg] */
     readonly humidityRatio: Float64Array;

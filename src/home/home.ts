@@ -19,6 +19,8 @@ export interface Home {
   readonly sources: readonly HeatSource[];
   readonly species: readonly Species[];
   readonly devices: readonly Device[];
+  /** Long-wave coefficient of inner surfaces where it is not the usual one; 0 is none. [W/(m2 K)] */
+  readonly longWave?: number;
 }
 
 export interface Site {
@@ -55,6 +57,8 @@ export interface Room {
   readonly deposition: readonly number[];
   /** Share of the solar gain through panes that warms the air at once; surfaces take the rest. [-] */
   readonly sunToAir: number;
+  /** How much its thermostat feels the surfaces around it rather than the air; absent is air alone. [-] */
+  readonly sensorRadiantShare?: number;
 }
 
 /** A wall, floor or roof: a chain of resistances and capacities from a room to a far side. */

@@ -63,6 +63,7 @@ describe('a daily wave with a known answer', () => {
     const [c0, c1] = [6e4, 1.2e5];
     const [area, g, factor] = [20, 20, 6];
     const home = bareHome([bareRoom('room', 50, { furnishingFactor: factor })], {
+      longWave: 0,
       elements: [
         {
           ...{ name: 'wall', room: 0, kind: 'wall', area },

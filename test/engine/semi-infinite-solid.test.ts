@@ -58,6 +58,7 @@ function solid(stuff: Solid, period: number, readings: readonly number[]): Home 
   return bareHome(
     stops.map((_, k) => bareRoom(`at ${k}`, 0.001)),
     {
+      longWave: 0, // the surface has one temperature
       elements,
       leakage: {
         how: { by: 'rate', flow },

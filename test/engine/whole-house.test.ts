@@ -135,6 +135,7 @@ test('an end-terrace loses what the sum of its parts says', () => {
   const party = element('party wall', 0, 'wall', 40, 1);
   const home = ideallyHeated(
     bareHome([bareRoom('house', 240)], {
+      longWave: 0, // one temperature of a room
       elements: [
         element('floor', 0, 'floor', 48, 0.25),
         element('roof', 0, 'roof', 48, 0.16),

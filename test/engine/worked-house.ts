@@ -10,6 +10,7 @@ export function workedHouse(u: { roof?: number; mainWalls?: number } = {}): Home
   const whole = flow.reduce((sum, q) => sum + q, 0);
   return ideallyHeated(
     bareHome(rooms, {
+      longWave: 0, // the book knows one temperature of a room
       elements: [
         element('pitched roof', 0, 'roof', 48, u.roof ?? 0.6),
         element('flat roof', 1, 'roof', 1.6, 3),

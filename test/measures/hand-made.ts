@@ -156,6 +156,7 @@ function stretch(
     start: start + firstStep * dt,
     room: {
       airTemperature: perRoom(air),
+      radiantTemperature: perRoom((m) => 2 * (m.operative ?? air(m)) - air(m)),
       operativeTemperature: perRoom((m) => m.operative ?? air(m)),
       humidityRatio: perRoom(() => 0.007),
       relativeHumidity: perRoom(humidity),

@@ -59,10 +59,10 @@ export function homeRates(home: Home) {
   const density = dryAirDensity(20, w20, PRESSURE);
   const heatOfAir = moistAirHeatCapacity(w20);
   const evaporation = latentHeat(20);
-  const mine = home.rooms.map((_, i) => chains.filter((c) => c.room === i && c.far.to !== 'room'));
+  const facesOf = facesByRoom(n, chains, places.chain);
   const areaOf = (list: readonly { area: number }[]): number =>
     list.reduce((sum, { area }) => sum + area, 0);
-  const floors = mine.map((list) => list.filter((c) => c.kind === 'floor'));
+  const floors = facesOf.map((list) => list.filter((face) => face.isFloor));
   const emitters = home.rooms.map((_, i) => home.emitters.filter((e) => e.room === i));
   const radiantShare = emitters.map((list) => list[0]?.radiantShare ?? 0);
 
@@ -121,9 +121,6 @@ export function homeRates(home: Home) {
         });
       }
     });
-    for (const { room, area, uValue } of home.panes) {
-      toAir[room]! += uValue * area * (out.temperature - t[room]!);
-    }
     const radiant = new Array<number>(n).fill(0);
     const sunny = new Array<number>(n).fill(0);
     home.rooms.forEach((room, i) => {
@@ -142,54 +139,95 @@ export function homeRates(home: Home) {
         gained[q]![i]! += now.species[q]![i]! - (room.deposition[q] ?? 0) * room.volume * c(q, i);
       });
     });
-    chains.forEach((chain, k) => {
-      const first = places.chain(k);
-      toAir[chain.room]! += (chain.area / chain.resistance[0]!) * (y[first]! - t[chain.room]!);
-      if (chain.far.to !== 'room') return;
-      const end = first + chain.capacity.length - 1;
-      toAir[chain.far.room]! +=
-        (chain.area / chain.resistance.at(-1)!) * (y[end]! - t[chain.far.room]!);
-    });
-
+    /** Heat to the air from all surfaces of a room, if so much radiates onto them; and their mean. */
+    const fromSurfaces = (i: number, onto: number): { toAir: number; radiant: number } => {
+      const panes = home.panes.filter((p) => p.room === i);
+      const faces = facesOf[i]!;
+      if (faces.length === 0) {
+        const through = panes.reduce((sum, p) => sum + p.uValue * p.area, 0);
+        return { toAir: through * (out.temperature - t[i]!) + onto, radiant: t[i]! };
+      }
+      // A pane is (air A + radiant R + outdoors K) / (A + R + K) warm, by its conductances.
+      const glass = panes.map(({ uValue, area }) => {
+        const [air, radiant] = [area * (1 / 0.13 - LONG_WAVE), area * LONG_WAVE];
+        return { air, radiant, out: area / (1 / uValue - 0.13) };
+      });
+      let g = 0;
+      let push = onto;
+      for (const { radiant, node } of faces) {
+        g += radiant;
+        push += radiant * y[node]!;
+      }
+      for (const pane of glass) {
+        const all = pane.air + pane.radiant + pane.out;
+        g += pane.radiant * (1 - pane.radiant / all);
+        push += (pane.radiant * (pane.air * t[i]! + pane.out * out.temperature)) / all;
+      }
+      const radiant = push / g;
+      let given = 0;
+      for (const { air, node } of faces) given += air * (y[node]! - t[i]!);
+      for (const pane of glass) {
+        const all = pane.air + pane.radiant + pane.out;
+        const warmth = pane.air * t[i]! + pane.radiant * radiant + pane.out * out.temperature;
+        given += pane.air * (warmth / all - t[i]!);
+      }
+      return { toAir: given, radiant };
+    };
     const heat = t.map((ti, i) => {
       if (valves[i] === 'shut') return 0;
-      return valves[i] === 'open' ? most(i, ti) : -toAir[i]! / (1 - radiantShare[i]!);
+      if (valves[i] === 'open') return most(i, ti);
+      // What the air lacks without any heat, over what a watt more brings it.
+      const share = radiantShare[i]!;
+      const none = toAir[i]! + fromSurfaces(i, radiant[i]!).toAir;
+      const one = toAir[i]! + fromSurfaces(i, radiant[i]! + 1000 * share).toAir + 1000 * (1 - share);
+      return (-1000 * none) / (one - none);
     });
+    const seen = t.map((_, i) => {
+      const surfaces = fromSurfaces(i, radiant[i]! + radiantShare[i]! * heat[i]!);
+      toAir[i]! += surfaces.toAir;
+      return surfaces.radiant;
+    });
+    const onFace = (i: number, node: number): number => {
+      let flow = 0;
+      for (const { air, radiant: g, area, node: at, isFloor } of facesOf[i]!) {
+        if (at !== node) continue;
+        const part = area / areaOf(facesOf[i]!);
+        const hasFloor = floors[i]!.length > 0;
+        const ofSun = hasFloor
+          ? part / 2 + (isFloor ? area / areaOf(floors[i]!) / 2 : 0)
+          : part;
+        flow += air * (t[i]! - y[at]!) + g * (seen[i]! - y[at]!) + ofSun * sunny[i]!;
+      }
+      return flow;
+    };
     chains.forEach((chain, k) => {
       const first = places.chain(k);
       const { area, resistance, capacity, far, room } = chain;
       const farSide =
-        far.to === 'room'
-          ? t[far.room]!
-          : far.to === 'neighbour'
-            ? far.temperature
-            : far.to === 'ground'
-              ? out.ground
-              : far.to === 'outdoors'
-                ? solAirTemperature(
-                    out.temperature,
-                    now.onElements[k]!,
-                    far.absorptance,
-                    0.04,
-                    0.9 * 63 * Math.max(0, Math.cos((far.tilt * Math.PI) / 180)),
-                  )
-                : 0;
+        far.to === 'neighbour'
+          ? far.temperature
+          : far.to === 'ground'
+            ? out.ground
+            : far.to === 'outdoors'
+              ? solAirTemperature(
+                  out.temperature,
+                  now.onElements[k]!,
+                  far.absorptance,
+                  0.04,
+                  0.9 * 63 * Math.max(0, Math.cos((far.tilt * Math.PI) / 180)),
+                )
+              : 0;
       capacity.forEach((cap, node) => {
         const here = y[first + node]!;
-        const before = node === 0 ? t[room]! : y[first + node - 1]!;
-        const after = node === capacity.length - 1 ? farSide : y[first + node + 1]!;
-        let flow = (before - here) / resistance[node]! + (after - here) / resistance[node + 1]!;
-        if (node === 0 && far.to !== 'room') {
-          const part = area / areaOf(mine[room]!);
-          const isFloor = floors[room]!.includes(chain);
-          const ofSun =
-            floors[room]!.length === 0
-              ? part
-              : part / 2 + (isFloor ? area / areaOf(floors[room]!) / 2 : 0);
-          const ofRadiant = radiant[room]! + radiantShare[room]! * heat[room]!;
-          flow += (part * ofRadiant + ofSun * sunny[room]!) / area;
+        let flow = onFace(room, first + node);
+        if (far.to === 'room') flow += onFace(far.room, first + node);
+        if (node > 0) flow += (area * (y[first + node - 1]! - here)) / resistance[node]!;
+        if (node < capacity.length - 1) {
+          flow += (area * (y[first + node + 1]! - here)) / resistance[node + 1]!;
+        } else if (far.to !== 'room') {
+          flow += (area * (farSide - here)) / resistance[node + 1]!;
         }
-        dy[first + node] = flow / cap;
+        dy[first + node] = flow / area / cap;
       });
     });
     home.rooms.forEach((room, i) => {
@@ -211,4 +249,44 @@ export function homeRates(home: Home) {
   return { places, rates, most, chains, heated: emitters.map((list) => list.length > 0) };
 }
 
+/** The faces of walls that a room sees, with their conductances to air and radiant node. [W/K] */
+function facesByRoom(
+  rooms: number,
+  chains: readonly {
+    readonly room: number;
+    readonly area: number;
+    readonly kind: string;
+    readonly far: Home['elements'][number]['far'];
+    readonly resistance: readonly number[];
+    readonly capacity: readonly number[];
+  }[],
+  firstNode: (chain: number) => number,
+) {
+  const faces = Array.from({ length: rooms }, (): Face[] => []);
+  chains.forEach(({ room, area, kind, far, resistance, capacity }, k) => {
+    const face = (node: number, film: number, isFloor: boolean): Face => ({
+      ...{ area, node, isFloor },
+      // A poor film is all radiation.
+      radiant: area * Math.min(LONG_WAVE, 1 / film),
+      air: area * Math.max(0, 1 / film - LONG_WAVE),
+    });
+    const first = firstNode(k);
+    faces[room]!.push(face(first, resistance[0]!, kind === 'floor'));
+    if (far.to === 'room') {
+      faces[far.room]!.push(face(first + capacity.length - 1, resistance.at(-1)!, false));
+    }
+  });
+  return faces;
+}
+
+interface Face {
+  readonly area: number;
+  readonly node: number;
+  readonly isFloor: boolean;
+  readonly air: number;
+  readonly radiant: number;
+}
+
+/** Between the surfaces of a room. [W/(m2 K)] */
+const LONG_WAVE = 5.13;
 const PRESSURE = 101_325;

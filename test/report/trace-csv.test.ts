@@ -20,6 +20,7 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
     start: JAN_1 + firstStep * dt,
     room: {
       airTemperature: perRoom,
+      radiantTemperature: perRoom,
       operativeTemperature: perRoom,
       humidityRatio: perRoom.map((x) => x / 1000),
       relativeHumidity: perRoom,

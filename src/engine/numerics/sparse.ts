@@ -2,7 +2,7 @@
  * Direct solution of small sparse systems whose pattern never changes, without pivoting.
  *
  * Meant for M-matrices (positive diagonal, the rest not positive, diagonally dominant), for which
- * elimination in any order is stable. The order is chosen once by least degree, which gives no
+ * elimination in any order is stable. The order is given or chosen once by least degree, which gives no
  * fill at all for a tree of doorways; the elimination then runs as a fixed list of positions.
  */
 export interface Elimination {
@@ -35,10 +35,12 @@ export interface Elimination {
  *
  * @param n      number of unknowns
  * @param pairs  pairs of unknowns that see each other; order and repetition do not matter
+ * @param given  order of elimination; absent is by least degree
  */
 export function planElimination(
   n: number,
   pairs: readonly (readonly [number, number])[],
+  given?: readonly number[],
 ): Elimination {
   const around = Array.from({ length: n }, () => new Set<number>());
   for (const [i, j] of pairs) {
@@ -64,7 +66,7 @@ export function planElimination(
   const upper: number[] = [];
   const target: number[] = [];
   while (left.size > 0) {
-    const pivot = leastDegree(left, around);
+    const pivot = given?.[order.length] ?? leastDegree(left, around);
     const later = [...around[pivot]!].sort((a, b) => a - b);
     order.push(pivot);
     left.delete(pivot);
