@@ -65,9 +65,7 @@ type Pair = readonly [number, number];
 function joinedRooms({ doorways, elements }: Home): Pair[] {
   return [
     ...doorways.map((d) => d.rooms),
-    ...elements.flatMap(({ room, far }) =>
-      far.to === 'room' ? [[room, far.room] as const] : [],
-    ),
+    ...elements.flatMap(({ room, far }) => (far.to === 'room' ? [[room, far.room] as const] : [])),
   ];
 }
 

@@ -145,7 +145,7 @@ const { guess: GUESS, heatOverWeight: OVER_WEIGHT, emitted: EMITTED } = ROOM;
 const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
 const { radiantGain: RADIANT_GAIN, radiantShare: RADIANT_SHARE, radiantMean: RADIANT_MEAN } = ROOM;
 const { capacityRate: CAPACITY_RATE, paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
-const { airG: AIR_G, radiantG: RADIANT_G, surfaced: SURFACED, sunToAir: SUN_TO_AIR } = ROOM;
+const { radiantG: RADIANT_G, surfaced: SURFACED, sunToAir: SUN_TO_AIR } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T, exchange: EXCHANGE } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;
 

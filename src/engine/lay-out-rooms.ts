@@ -46,15 +46,14 @@ function airOfRooms(home: Home, density: number, airCp: number, dt: number): Flo
 }
 
 function addWalls(rooms: Float64Array, walls: Walls): void {
-  const add = (room: number, air: number, radiant: number): void => {
+  const add = (room: number, radiant: number): void => {
     const r = room * ROOM_STRIDE;
-    rooms[r + ROOM.airG]! += air;
     rooms[r + ROOM.radiantG]! += radiant;
     rooms[r + ROOM.surfaced] = 1;
   };
   for (let c = 0; c < walls.count; c++) {
-    add(walls.near[c]!, walls.nearAir[c]!, walls.nearRadiant[c]!);
-    if (walls.far[c]! >= 0) add(walls.far[c]!, walls.farAir[c]!, walls.farRadiant[c]!);
+    add(walls.near[c]!, walls.nearRadiant[c]!);
+    if (walls.far[c]! >= 0) add(walls.far[c]!, walls.farRadiant[c]!);
   }
 }
 
@@ -74,7 +73,6 @@ function addPanes(rooms: Float64Array, { panes, longWave = INNER_RADIATIVE }: Ho
     rooms[r + ROOM.paneAir]! += uValue * area * toAir;
     rooms[r + ROOM.paneRadiant]! += uValue * area * toRadiant;
     rooms[r + ROOM.paneBetween]! += between;
-    rooms[r + ROOM.airG]! += uValue * area * toAir + between;
     rooms[r + ROOM.radiantG]! += radiative * area;
   }
 }

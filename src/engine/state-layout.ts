@@ -18,7 +18,6 @@ export const ROOM = fields([
   'paneAir', // air to outdoors through panes [W/K]
   'paneRadiant', // radiant node to outdoors through panes [W/K]
   'paneBetween', // air to radiant node by way of panes [W/K]
-  'airG', // air to all that exchanges with it by convection [W/K]
   'radiantG', // radiant node to all surfaces [W/K]
   'surfaced', // 1 where it has surfaces besides panes, else 0
   'sunToAir', // share of the sun that warms the air at once [-]

@@ -72,7 +72,13 @@ export function recordStep(
   leakage: number,
 ): void {
   const { rooms, roomCount, pressure } = m;
-  const { airTemperature, radiantTemperature, operativeTemperature, humidityRatio, relativeHumidity } = room;
+  const {
+    airTemperature,
+    radiantTemperature,
+    operativeTemperature,
+    humidityRatio,
+    relativeHumidity,
+  } = room;
   const { vapourPressure, heating, occupants, windowOpen, condensation, species } = room;
   const at = s * roomCount;
   for (let i = 0; i < roomCount; i++) {

@@ -54,7 +54,7 @@ export function wallModes(
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) {
       const own = i === j ? storage[i]! : 0;
-      const s = own - (storage[i]! * inverse[i * n + j]! * storage[j]!);
+      const s = own - storage[i]! * inverse[i * n + j]! * storage[j]!;
       symmetric[i * n + j] = s / Math.sqrt(capacity[i]! * capacity[j]!);
     }
   }

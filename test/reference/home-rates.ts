@@ -179,7 +179,8 @@ export function homeRates(home: Home) {
       // What the air lacks without any heat, over what a watt more brings it.
       const share = radiantShare[i]!;
       const none = toAir[i]! + fromSurfaces(i, radiant[i]!).toAir;
-      const one = toAir[i]! + fromSurfaces(i, radiant[i]! + 1000 * share).toAir + 1000 * (1 - share);
+      const one =
+        toAir[i]! + fromSurfaces(i, radiant[i]! + 1000 * share).toAir + 1000 * (1 - share);
       return (-1000 * none) / (one - none);
     });
     const seen = t.map((_, i) => {
@@ -193,9 +194,7 @@ export function homeRates(home: Home) {
         if (at !== node) continue;
         const part = area / areaOf(facesOf[i]!);
         const hasFloor = floors[i]!.length > 0;
-        const ofSun = hasFloor
-          ? part / 2 + (isFloor ? area / areaOf(floors[i]!) / 2 : 0)
-          : part;
+        const ofSun = hasFloor ? part / 2 + (isFloor ? area / areaOf(floors[i]!) / 2 : 0) : part;
         flow += air * (t[i]! - y[at]!) + g * (seen[i]! - y[at]!) + ofSun * sunny[i]!;
       }
       return flow;
