@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import * as charts from '../../src/charts.ts';
 import * as library from '../../src/index.ts';
+import { expectShown } from '../reference/shown.ts';
 
 const page = readFileSync('docs/library.md', 'utf8');
 const block = (language: string): string =>
@@ -14,7 +15,7 @@ test('the example of the page runs from the build and prints what the page says'
   const printed = execFileSync('node', ['--input-type=module', '-e', example], {
     encoding: 'utf8',
   });
-  expect(printed).toBe(block('text'));
+  expectShown('docs/library.md', block('text'), printed);
 });
 
 test('the page names every function and class of the library, and some 20 there are', () => {

@@ -1,6 +1,7 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
+import { expectShown } from '../reference/shown.ts';
 import { fakeIo } from './fake-io.ts';
 
 /** The page's example: the words of the call, and what it shows of the output. */
@@ -13,14 +14,7 @@ test('the example of README.md is what the program prints', async () => {
   const readText = async (path: string) => readFileSync(path, 'utf8');
   expect(await main(words.split(' '), { ...io, readText })).toBe(0);
   const now = `$ roombalance ${words}\n${excerpt(said.out)}`;
-  if (process.env['UPDATE_VALIDATION'] === '1') {
-    writeFileSync(
-      'README.md',
-      page.replace(shown, () => now),
-    );
-  } else {
-    expect(shown, 'run "npm run validation" to write it anew').toBe(now);
-  }
+  expectShown('README.md', shown, now);
 }, 60_000);
 
 describe('pages', () => {

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { labelOf } from '../../../src/studies/purchase/drying-figures.ts';
@@ -7,6 +7,7 @@ import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { periodOf } from '../../../src/weather/period-of.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { expectShown } from '../../reference/shown.ts';
 
 test('the sum that docs/example-report.md goes through is the one of the demonstration', () => {
   const scenario = readScenario(readFileSync('scenarios/terrace.yaml', 'utf8'), 'terrace.yaml');
@@ -26,6 +27,22 @@ test('the sum that docs/example-report.md goes through is the one of the demonst
 
   const page = readFileSync('docs/example-report.md', 'utf8');
   const [, table = ''] = page.split('<!-- the sum of scenarios/terrace.yaml, dry-bedroom -->');
-  const printed = table.split('\n').filter((line) => line.startsWith('|'));
-  expect(printed.slice(2, 2 + lines.length)).toEqual(lines);
+  const [, shown = ''] = /\|---\|---\|---\|\n((?:\|.*\n)+)/.exec(table) ?? [];
+  expectShown('docs/example-report.md', shown, `${lines.join('\n')}\n`);
+  const [inWords = ''] = /^\d.* is [-\d.]+\.$/m.exec(table) ?? [];
+  expectShown('docs/example-report.md', inWords, sayIt(sum.lines));
 });
+
+/** The sum as one line of arithmetic. */
+function sayIt(lines: readonly { text: string; value: number }[]): string {
+  const of = (text: string): number => lines.find((line) => line.text.startsWith(text))?.value ?? 0;
+  const signed = (x: number): string => `${x < 0 ? '−' : '+'} ${Math.abs(x).toFixed(2)}`;
+  const owned = of('purchase cost').toFixed(2);
+  const running = of('running').toFixed(2);
+  const rounding = of('rounding') === 0 ? '' : ` ${signed(of('rounding'))}`;
+  return (
+    `${of('price: ')} over ${of('years to divide')} is ${owned}; ` +
+    `${of('electricity of the device')} times ${of('price of it')} is ${running}; ` +
+    `${owned} + ${running} ${signed(of('heating, paid'))}${rounding} is ${of('net').toFixed(2)}.`
+  );
+}
