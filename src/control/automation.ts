@@ -56,6 +56,8 @@ export interface Thermostat {
   /** What the sensor reads above the room's air: always, and in addition at full output (a sensor on the valve). [K] */
   readonly bias: number;
   readonly valveBias: number;
+  /** How much the sensor feels the surfaces around it rather than the air. [-] */
+  readonly radiantShare: number;
   /** Distance below the setpoint at which emitters are fully open; 0 holds it exactly. [K] */
   readonly proportionalBand: number;
   /** Deadband: switches on half of it below the setpoint, off half of it above; 0 for none. [K] */
@@ -190,6 +192,7 @@ export const PLAIN_THERMOSTAT: Thermostat = {
   windowDelay: null,
   bias: 0,
   valveBias: 0,
+  radiantShare: 0,
   proportionalBand: 0,
   deadband: 0,
 };

@@ -152,7 +152,8 @@ function fullOutput(emitters: Float64Array, at: number, excess: number): number 
 
 /** Weight of a lagging emitter's initial output in its mean over a step; z = dt / lag. [-] */
 function keptShare(z: number): number {
-  return (2 + z) / (2 + 2 * z + z * z);
+  const rest = 6 + z * (3 + z);
+  return rest / (rest + z * (3 + z * (2 + z)));
 }
 
 const { rated: RATED, excess: RATED_EXCESS, exponent: EXPONENT, water: WATER, lag: LAG } = EMITTER;

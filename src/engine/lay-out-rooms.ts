@@ -36,7 +36,6 @@ function airOfRooms(home: Home, density: number, airCp: number, dt: number): Flo
     rooms[r + ROOM.airCapacity] = room.furnishingFactor * density * room.volume * airCp;
     rooms[r + ROOM.capacityRate] = rooms[r + ROOM.airCapacity]! / dt;
     rooms[r + ROOM.sunToAir] = room.sunToAir;
-    rooms[r + ROOM.sensorRadiant] = room.sensorRadiantShare ?? 0;
     rooms[r + ROOM.bufferCapacity] = room.buffer.capacity;
     rooms[r + ROOM.bufferRate] = room.buffer.capacity / dt;
     rooms[r + ROOM.bufferG] = room.buffer.capacity > 0 ? room.buffer.conductance : 0;

@@ -132,6 +132,9 @@ interface Walk {
 function prepareWalk(input: RunInput): Walk {
   const { home, household, weather, dt } = input;
   const model = layOutModel(home, meanPressure(weather), dt);
+  input.automation?.thermostats.forEach(({ radiantShare }, i) => {
+    model.rooms[i * ROOM_STRIDE + ROOM.sensorRadiant] = radiantShare;
+  });
   const names = home.species.map((s) => s.name);
   const perDay = DAY / dt;
   const sky = skyOf(home.site, weather, dt, input.start);

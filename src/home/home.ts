@@ -57,8 +57,6 @@ export interface Room {
   readonly deposition: readonly number[];
   /** Share of the solar gain through panes that warms the air at once; surfaces take the rest. [-] */
   readonly sunToAir: number;
-  /** How much its thermostat feels the surfaces around it rather than the air; absent is air alone. [-] */
-  readonly sensorRadiantShare?: number;
 }
 
 /** A wall, floor or roof: a chain of resistances and capacities from a room to a far side. */

@@ -90,6 +90,7 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
   ) => column(`${name}.${what}`, decimals, (t, s) => array(t.room)[s * t.rooms + i]! * factor);
   return [
     of('air_temperature_c', 2, (r) => r.airTemperature),
+    of('radiant_temperature_c', 2, (r) => r.radiantTemperature),
     of('operative_temperature_c', 2, (r) => r.operativeTemperature),
     of('relative_humidity_pct', 1, (r) => r.relativeHumidity),
     of('humidity_ratio_g_per_kg', 3, (r) => r.humidityRatio, 1000),

@@ -15,7 +15,8 @@ describe('a home that says nothing of it', () => {
     expect(presenceSensors).toEqual([null, null]);
     expect(rest).toEqual({ seed: 1, airings: [], deviceControls: [], rules: [] });
     for (const thermostat of thermostats) {
-      expect(thermostat).toEqual({ ...PLAIN_THERMOSTAT, otherwise: 5, frostGuard: 5 });
+      const guard = { otherwise: 5, frostGuard: 5, radiantShare: 0.3 };
+      expect(thermostat).toEqual({ ...PLAIN_THERMOSTAT, ...guard });
     }
     expect(listed('').filter((path) => /sensors|devices|gate|hold off/.test(path))).toEqual([]);
   });

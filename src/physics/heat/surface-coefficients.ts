@@ -6,9 +6,6 @@
  */
 export const INNER_RADIATIVE = 5.13;
 
-/** Long-wave radiative coefficient of an outer surface. [W/(m2 K)] Source: as above. */
-export const OUTER_RADIATIVE = 4.14;
-
 /**
  * How much of a surface film's heat goes by convection, and how much by radiation.
  *

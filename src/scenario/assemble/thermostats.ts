@@ -60,18 +60,32 @@ function leadOf({ lead = 'none', ...given }: Programme, defaults: Defaults): The
 function sensorOf(
   given: Programme['sensor'],
   defaults: Defaults,
-): Pick<Thermostat, 'bias' | 'valveBias'> {
-  const sensor = typeof given === 'string' ? { place: given } : (given ?? {});
-  const own = 'at full output' in sensor ? sensor['at full output'] : undefined;
-  const bias = 'bias' in sensor ? (sensor.bias ?? 0) : 0;
-  if (sensor.place !== 'on the valve') return { bias, valveBias: own ?? 0 };
-  const path = ['heating', 'sensor', 'at full output'];
-  // A word has no place for the number, so the whole sensor is written instead.
-  const listed = typeof given === 'string' ? { path: ['heating', 'sensor'] } : { path };
-  if (typeof given === 'string') {
-    const words = `{ place: on the valve, at full output: ${THERMOSTAT.valveBias.value} }`;
-    defaults.word(listed.path, undefined, words, THERMOSTAT.valveBias.source);
-    return { bias, valveBias: THERMOSTAT.valveBias.value };
-  }
-  return { bias, valveBias: defaults.number(path, own, THERMOSTAT.valveBias) };
+): Pick<Thermostat, 'bias' | 'valveBias' | 'radiantShare'> {
+  if (typeof given === 'string') return sensorByWord(given, defaults);
+  const at = (key: string) => ['heating', 'sensor', key];
+  const share = given?.['radiant share'];
+  const own = given?.['at full output'];
+  return {
+    bias: given?.bias ?? 0,
+    radiantShare: defaults.number(at('radiant share'), share, THERMOSTAT.radiantShare),
+    valveBias:
+      given?.place === 'on the valve'
+        ? defaults.number(at('at full output'), own, THERMOSTAT.valveBias)
+        : (own ?? 0),
+  };
+}
+
+/** A word has no place for numbers, so the whole sensor is listed as it could be written. */
+function sensorByWord(place: 'remote' | 'on the valve', defaults: Defaults) {
+  const { radiantShare, valveBias } = THERMOSTAT;
+  const onValve = place === 'on the valve';
+  const atFull = onValve ? `, at full output: ${valveBias.value}` : '';
+  const words = `{ place: ${place}, radiant share: ${radiantShare.value}${atFull} }`;
+  const { source } = onValve ? valveBias : radiantShare;
+  defaults.word(['heating', 'sensor'], undefined, words, source);
+  return {
+    bias: 0,
+    radiantShare: radiantShare.value,
+    valveBias: onValve ? valveBias.value : 0,
+  };
 }

@@ -27,6 +27,11 @@ export const thermostatShape = {
       section(
         {
           place: choice(['remote', 'on the valve'], 'Place of the sensor').optional(),
+          'radiant share': quantity(
+            '-',
+            { min: 0, max: 1 },
+            'Feels so much of the surfaces around it, the rest of the air; 0 is the air alone',
+          ).optional(),
           bias: quantity('K', { min: -10, max: 10 }, 'Reads so much too warm, always').optional(),
           'at full output': quantity(
             'K',
@@ -37,7 +42,7 @@ export const thermostatShape = {
         'Place and errors of the sensor',
       ),
     ],
-    'remote, on the valve, or a mapping with place, bias, at full output',
+    'remote, on the valve, or a mapping with place, radiant share, bias, at full output',
     'The sensor of the thermostat',
   ).optional(),
   'proportional band': quantity(

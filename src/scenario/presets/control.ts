@@ -4,6 +4,12 @@ import { COMMON, type Preset } from '../../units/preset.ts';
 export const THERMOSTAT = {
   holdOff: { value: 10, low: 0, high: 30, source: COMMON },
   longestLead: { value: 180, low: 60, high: 300, source: COMMON },
+  radiantShare: {
+    value: 0.3,
+    low: 0,
+    high: 0.5,
+    source: 'common practice, for a sensor on a wall away from the emitter',
+  },
   valveBias: {
     value: 2,
     low: 1,
