@@ -80,6 +80,7 @@ export function last(series: Float64Array): number {
 
 const COLUMNS = [
   'airTemperature',
+  'radiantTemperature',
   'operativeTemperature',
   'humidityRatio',
   'relativeHumidity',
