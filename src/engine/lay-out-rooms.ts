@@ -39,6 +39,10 @@ function airOfRooms(home: Home, density: number, airCp: number, dt: number): Flo
     rooms[r + ROOM.bufferCapacity] = room.buffer.capacity;
     rooms[r + ROOM.bufferRate] = room.buffer.capacity / dt;
     rooms[r + ROOM.bufferG] = room.buffer.capacity > 0 ? room.buffer.conductance : 0;
+    const { deep } = room.buffer;
+    rooms[r + ROOM.deepCapacity] = deep.capacity;
+    rooms[r + ROOM.deepRate] = deep.capacity / dt;
+    rooms[r + ROOM.deepG] = deep.capacity > 0 ? deep.conductance : 0;
     rooms[r + ROOM.leakShare] = home.leakage.share[i]!;
   });
   return rooms;

@@ -25,6 +25,7 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
     rooms[r + ROOM.humidity] = humidity;
     rooms[r + ROOM.meanHumidity] = humidity;
     rooms[r + ROOM.buffer] = 0.5;
+    rooms[r + ROOM.deep] = 0.5;
   }
   startWalls(m, season);
   home.species.forEach(({ outdoor }, s) => {

@@ -24,6 +24,9 @@ export const ROOM = fields([
   'bufferCapacity', // water taken up from 0 to 100 % relative humidity [kg]
   'bufferRate', // the same over the control step [kg/s]
   'bufferG', // vapour between air and buffer [kg/(s Pa)]
+  'deepCapacity', // water that the deep store takes up from 0 to 100 % relative humidity [kg]
+  'deepRate', // the same over the control step [kg/s]
+  'deepG', // vapour between buffer and deep store [kg/(s Pa)]
   'leakShare', // of the home's leakage [-]
   'heated', // 1 where it has an emitter, else 0
   'radiantShare', // of what its emitters give [-]
@@ -52,9 +55,12 @@ export const ROOM = fields([
   'humidity', // at the start [kg/kg]
   'meanHumidity', // mean over the step, or the one before until it is solved [kg/kg]
   'buffer', // relative humidity of what buffers, 0 to 1 [-]
+  'deep', // and of the deep store [-]
   'pressure', // vapour pressure for one unit of humidity ratio [Pa]
   'saturation', // at the mean air temperature [Pa]
-  'uptake', // vapour into the buffer per pascal, buffer eliminated [kg/(s Pa)]
+  'uptake', // vapour into the buffer per pascal, both stores eliminated [kg/(s Pa)]
+  'release', // vapour out of the buffer into perfectly dry air [kg/s]
+  'intoDeep', // vapour from buffer to deep store per unit of relative humidity, deep store eliminated [kg/s]
   'waterOverWeight', // -
   'condensing', // on panes, net [kg/s]
   'wetG', // vapour to panes that were wet a step before [kg/(s Pa)]

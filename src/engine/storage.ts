@@ -4,7 +4,7 @@ import { PANE, ROOM, TRACER } from './state-layout.ts';
 
 /**
  * What every room holds at this moment: heat of air and of the walls that hang on it, against
- * 0 °C [J]; water of air, buffer and films [kg]; amount of each species [unit m3].
+ * 0 °C [J]; water of air, buffers and films [kg]; amount of each species [unit m3].
  */
 export function storedAmounts(m: Model): Stores {
   const { rooms, roomCount, tracers, home } = m;
@@ -15,7 +15,8 @@ export function storedAmounts(m: Model): Stores {
     energy[i] = rooms[r + ROOM.airCapacity]! * rooms[r + ROOM.temperature]!;
     water[i] =
       rooms[r + ROOM.airMass]! * rooms[r + ROOM.humidity]! +
-      rooms[r + ROOM.bufferCapacity]! * rooms[r + ROOM.buffer]!;
+      rooms[r + ROOM.bufferCapacity]! * rooms[r + ROOM.buffer]! +
+      rooms[r + ROOM.deepCapacity]! * rooms[r + ROOM.deep]!;
   }
   const { count, near, firstMode, mode, stored } = m.walls;
   for (let c = 0; c < count; c++) {

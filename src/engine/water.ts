@@ -3,6 +3,7 @@ import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
+import { eliminateStores, settleStores } from './moisture-stores.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { solveSparse } from './numerics/sparse.ts';
 import { DOOR, FRAME, PANE, ROOM } from './state-layout.ts';
@@ -10,8 +11,7 @@ import { DOOR, FRAME, PANE, ROOM } from './state-layout.ts';
 /**
  * Step the water of all rooms together (air, moisture buffers, films on panes) and add it to the ledger.
  *
- * The buffer is one store per room, driven by the difference of vapour pressure; it drops out of
- * the room's equation in closed form. A pane exchanges with the air while it is wet or the air over
+ * Buffers drop out of the room's equation in closed form (see moisture-stores.ts). A pane exchanges with the air while it is wet or the air over
  * it is too moist; a film that would be used up within the step dries at the rate that just does so.
  *
  * @param outdoor          outdoor temperature [°C]
@@ -43,9 +43,11 @@ export function stepWater(
     if (panes[pane + WET] === 1) rooms[r + WET_G] = rooms[r + WET_G]! + panes[pane + VAPOUR_G]!;
     panes[pane + PANE_SATURATION] = saturation(t - panes[pane + DROP]! * (t - outdoor));
   }
+  eliminateStores(m);
   assemble(m, day, at, outdoorHumidity);
   solveWithFilms(m);
   settle(m);
+  settleStores(m);
   bookWater(m, day, at, outdoorHumidity, flows, row);
   settlePanes(m, flows, row);
 }
@@ -58,28 +60,18 @@ function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number)
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const k = diagonal[i]!;
-    // Buffer: capacity/(weight dt) (x - x0) = g (p - saturation x), the mean x eliminated.
-    const g = rooms[r + BUFFER_G]!;
-    const full = g * rooms[r + SATURATION]!;
-    let uptake = 0;
-    if (g > 0) {
-      const perStep = rooms[r + BUFFER_RATE]!;
-      const store = perStep * overImplicitWeight(full / perStep);
-      uptake = (g * store) / (store + full);
-    }
-    rooms[r + UPTAKE] = uptake;
     const perHumidity = rooms[r + PRESSURE]!;
     const perStep = rooms[r + MASS_RATE]!;
-    const rate = flow[k]! + (g + rooms[r + WET_G]!) * perHumidity;
+    const rate = flow[k]! + (rooms[r + BUFFER_G]! + rooms[r + WET_G]!) * perHumidity;
     const overWeight = overImplicitWeight(rate / perStep);
     const store = perStep * overWeight;
     rooms[r + OVER_WEIGHT] = overWeight;
-    matrix[k] = flow[k]! + store + uptake * perHumidity;
+    matrix[k] = flow[k]! + store + rooms[r + UPTAKE]! * perHumidity;
     rhs[i] =
       store * rooms[r + HUMIDITY]! +
       rooms[r + EXCHANGE]! * outdoorHumidity +
       rooms[r + FAN]! * rooms[r + FAN_W]! +
-      uptake * rooms[r + SATURATION]! * rooms[r + BUFFER]! +
+      rooms[r + RELEASE]! +
       peopleVapour[at + i]! +
       applianceVapour[at + i]! +
       drying[at + i]! +
@@ -139,7 +131,7 @@ function checkPanes(
 }
 
 function settle(m: Model): void {
-  const { rooms, roomCount, dt, solution, evaporation } = m;
+  const { rooms, roomCount, solution } = m;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const now = rooms[r + HUMIDITY]!;
@@ -147,13 +139,6 @@ function settle(m: Model): void {
     rooms[r + MEAN] = mean;
     rooms[r + HUMIDITY] = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
     rooms[r + CONDENSING_ALL] = 0;
-    rooms[r + PHASE] = 0;
-    const uptake = rooms[r + UPTAKE]!;
-    if (uptake === 0) continue;
-    const buffer = rooms[r + BUFFER]!;
-    const taken = uptake * (rooms[r + PRESSURE]! * mean - rooms[r + SATURATION]! * buffer);
-    rooms[r + BUFFER] = buffer + (taken * dt) / rooms[r + BUFFER_CAPACITY]!;
-    rooms[r + PHASE] = evaporation * taken;
   }
 }
 
@@ -218,14 +203,14 @@ function bookWater(
 }
 
 const { meanTemperature: MEAN_T, humidity: HUMIDITY } = ROOM;
-const { meanHumidity: MEAN, buffer: BUFFER, pressure: PRESSURE, saturation: SATURATION } = ROOM;
-const { uptake: UPTAKE, waterOverWeight: OVER_WEIGHT, condensing: CONDENSING_ALL } = ROOM;
+const { meanHumidity: MEAN, pressure: PRESSURE, saturation: SATURATION } = ROOM;
 const {
-  deviceWater: DEVICE_WATER,
-  bufferG: BUFFER_G,
-  bufferRate: BUFFER_RATE,
-  bufferCapacity: BUFFER_CAPACITY,
+  uptake: UPTAKE,
+  release: RELEASE,
+  waterOverWeight: OVER_WEIGHT,
+  condensing: CONDENSING_ALL,
 } = ROOM;
+const { deviceWater: DEVICE_WATER, bufferG: BUFFER_G } = ROOM;
 const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const { massRate: MASS_RATE, fan: FAN, exchange: EXCHANGE } = ROOM;
 const { phase: PHASE, wetG: WET_G, fanHumidity: FAN_W } = ROOM;

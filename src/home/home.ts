@@ -44,12 +44,14 @@ export interface Room {
   readonly furnishingFactor: number;
   /** Internal mass (furniture, light partitions): heat capacity [J/K] and area that exchanges [m2]. */
   readonly mass: { readonly capacity: number; readonly area: number };
-  /** Moisture held by furnishings and surfaces at one relative humidity. */
+  /** Moisture held by furnishings and surfaces, exchanged with the air over a day. */
   readonly buffer: {
     /** Water taken up from 0 to 100 % relative humidity. [kg] */
     readonly capacity: number;
     /** Exchange with the air. [kg/(s Pa)] */
     readonly conductance: number;
+    /** What lies behind it and answers over weeks: capacity as above, exchange with the surface store. */
+    readonly deep: { readonly capacity: number; readonly conductance: number };
   };
   /** Surface temperature factor of the coldest spot: (surface - outdoors)/(room - outdoors). [-] */
   readonly coldSpotFactor: number;

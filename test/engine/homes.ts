@@ -14,7 +14,7 @@ export function bareRoom(name: string, volume: number, more: Partial<Room> = {})
     volume,
     furnishingFactor: 1,
     mass: { capacity: 0, area: 0 },
-    buffer: { capacity: 0, conductance: 0 },
+    buffer: NO_BUFFER,
     sunToAir: 1,
     ...more,
   };
@@ -126,3 +126,6 @@ export function runAlways(device: number, more: Partial<DeviceControl> = {}): De
     ...more,
   };
 }
+
+/** Nothing that takes up moisture. */
+export const NO_BUFFER = { capacity: 0, conductance: 0, deep: { capacity: 0, conductance: 0 } };

@@ -91,7 +91,7 @@ describe('a daily wave with a known answer', () => {
 
   test('water: air and a buffer', () => {
     const [ach, volume] = [0.3, 50];
-    const buffer = { capacity: 2, conductance: 1e-7 };
+    const buffer = { capacity: 2, conductance: 1e-7, deep: { capacity: 0, conductance: 0 } };
     const leakage = {
       how: { by: 'rate', flow: (ach * volume) / 3600 },
       share: [1],

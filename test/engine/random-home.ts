@@ -23,7 +23,7 @@ export function randomHome(rooms: number, seed: number, loops = true): Home {
     volume: between(15, 75),
     furnishingFactor: between(1, 8),
     mass: { capacity: between(1e5, 3e6), area: between(5, 40) },
-    buffer: { capacity: between(0.2, 5), conductance: between(1e-8, 1e-6) },
+    buffer: drawBuffer(between(0.2, 5), between(1e-8, 1e-6)),
     coldSpotFactor: between(0.55, 0.85),
     deposition: [0, between(0, 1e-4)],
     sunToAir: between(0, 0.4),
@@ -127,6 +127,12 @@ export function randomHome(rooms: number, seed: number, loops = true): Home {
     ],
   };
 }
+
+/** A deep store that goes with what the surface holds and lets through. */
+const drawBuffer = (capacity: number, conductance: number): Room['buffer'] => ({
+  ...{ capacity, conductance },
+  deep: { capacity: 4 * capacity, conductance: 0.2 * conductance },
+});
 
 /** People, showers and laundry, a night setback, airing twice a day, doors shut at night. */
 export function randomHousehold(home: Home, seed: number): Household {

@@ -26,7 +26,7 @@ export function aRoom(name: string, floorArea = 20): Room {
     volume: floorArea * 2.4,
     furnishingFactor: 5,
     mass: { capacity: 1e6, area: 40 },
-    buffer: { capacity: 1, conductance: 1e-7 },
+    buffer: { capacity: 1, conductance: 1e-7, deep: { capacity: 4, conductance: 2e-8 } },
     coldSpotFactor: 0.75,
     deposition: [],
     sunToAir: 0.1,

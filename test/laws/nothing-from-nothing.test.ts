@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Home } from '../../src/home/home.ts';
 import { humidityRatioFromRelativeHumidity } from '../../src/physics/moist-air/humidity-ratio.ts';
-import { always, bareHome, bareRoom, madeWeather, quietHousehold } from '../engine/homes.ts';
+import {
+  always,
+  bareHome,
+  bareRoom,
+  madeWeather,
+  NO_BUFFER,
+  quietHousehold,
+} from '../engine/homes.ts';
 import { randomHome, swingingWeather } from '../engine/random-home.ts';
 import { last, recordRun, runInput } from '../engine/record-run.ts';
 import { lastDays } from '../engine/short-weather.ts';
@@ -78,7 +85,7 @@ describe('an isolated room', () => {
 });
 
 /** Without the heat that vapour brings when it is taken up. */
-const dry = <T extends object>(room: T) => ({ ...room, buffer: { capacity: 0, conductance: 0 } });
+const dry = <T extends object>(room: T) => ({ ...room, buffer: NO_BUFFER });
 
 test('twice the leakage leaves half the carbon dioxide', () => {
   const rise = (flow: number): number => {

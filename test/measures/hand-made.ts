@@ -45,7 +45,7 @@ export function room(name: string, over: Partial<Room> = {}): Room {
     ...aRoom(name, 12),
     volume: 30,
     mass: { capacity: 1e6, area: 20 },
-    buffer: { capacity: 1, conductance: 1e-8 },
+    buffer: { capacity: 1, conductance: 1e-8, deep: { capacity: 0, conductance: 0 } },
     coldSpotFactor: 0.7,
     ...over,
   };

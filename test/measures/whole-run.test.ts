@@ -31,7 +31,7 @@ const bedroom: Home = ideallyHeated(
       bareRoom('bedroom', 30, {
         furnishingFactor: 5,
         mass: { capacity: 5e5, area: 40 },
-        buffer: { capacity: 2, conductance: 2e-9 },
+        buffer: { capacity: 2, conductance: 2e-9, deep: { capacity: 5, conductance: 1e-9 } },
       }),
     ],
     {

@@ -5,6 +5,7 @@ export interface Places {
   readonly chain: (chain: number) => number;
   readonly humidity: (room: number) => number;
   readonly buffer: (room: number) => number;
+  readonly deep: (room: number) => number;
   readonly species: (species: number, room: number) => number;
   /** Heat given by emitters since the vector was last cleared, and the same for air over time. */
   readonly heat: (room: number) => number;
@@ -24,11 +25,12 @@ export function homePlaces(rooms: number, nodes: readonly number[], species: num
     chain: (k) => rooms + before[k]!,
     humidity: (i) => block(0) + i,
     buffer: (i) => block(1) + i,
-    heat: (i) => block(2) + i,
-    airTime: (i) => block(3) + i,
-    humidityTime: (i) => block(4) + i,
-    species: (q, i) => block(5 + q) + i,
-    speciesTime: (q, i) => block(5 + species + q) + i,
-    size: block(5 + 2 * species),
+    deep: (i) => block(2) + i,
+    heat: (i) => block(3) + i,
+    airTime: (i) => block(4) + i,
+    humidityTime: (i) => block(5) + i,
+    species: (q, i) => block(6 + q) + i,
+    speciesTime: (q, i) => block(6 + species + q) + i,
+    size: block(6 + 2 * species),
   };
 }

@@ -124,11 +124,14 @@ export function homeRates(home: Home) {
     const radiant = new Array<number>(n).fill(0);
     const sunny = new Array<number>(n).fill(0);
     home.rooms.forEach((room, i) => {
-      const { capacity, conductance } = room.buffer;
+      const { capacity, conductance, deep } = room.buffer;
       const p = vapourPressureFromHumidityRatio(w[i]!, PRESSURE);
-      const uptake =
-        (capacity > 0 ? conductance : 0) * (p - saturationPressure(t[i]!) * y[places.buffer(i)]!);
-      dy[places.buffer(i)] = capacity > 0 ? uptake / capacity : 0;
+      const saturated = saturationPressure(t[i]!);
+      const surface = y[places.buffer(i)]!;
+      const onwards = deep.conductance * saturated * (surface - y[places.deep(i)]!);
+      const uptake = (capacity > 0 ? conductance : 0) * (p - saturated * surface);
+      dy[places.buffer(i)] = capacity > 0 ? (uptake - onwards) / capacity : 0;
+      dy[places.deep(i)] = deep.capacity > 0 ? onwards / deep.capacity : 0;
       water[i]! += now.vapour[i]! + now.drying[i]! - uptake;
       toAir[i]! += evaporation * (uptake - now.drying[i]!);
       const sun = now.throughPanes[i]!;

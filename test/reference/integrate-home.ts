@@ -156,6 +156,7 @@ export function integrateHome(
       state[places.air(i)] = t;
       state[places.humidity(i)] = (0.621945 * p) / (101_325 - p);
       state[places.buffer(i)] = 0.5;
+      state[places.deep(i)] = 0.5;
       home.species.forEach(({ outdoor }, q) => {
         state[places.species(q, i)] = outdoor;
       });

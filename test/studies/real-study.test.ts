@@ -16,6 +16,7 @@ site: { latitude: 54, longitude: -2, elevation: 30, timezone: Europe/London }
 period: { from: "01-10", to: "01-12" }
 step: 30
 home:
+  deep moisture: 0
   rooms:
     den: { floor area: 14, use: living }
     nook: { floor area: 9, use: bedroom, cold spot factor: 0.5 }

@@ -1,9 +1,10 @@
 import type { Room } from '../../home/home.ts';
-import { bufferFromFurnishing } from '../../home/moisture-buffer.ts';
+import { bufferFromValue, bufferingSurface } from '../../home/moisture-buffer.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { INTERNAL_MASS_AREA } from '../presets/fabric.ts';
+import { DEEP_MOISTURE, MOISTURE_BUFFER } from '../presets/moisture.ts';
 import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Defaults } from './defaults.ts';
@@ -25,20 +26,34 @@ export function roomOf(
   { data, facts, species, defaults, inside }: RoomContext,
 ): Room {
   const { name, area, height } = plan;
-  const furnishing =
-    plan.data.furnishing ??
-    defaults.word(['home', 'furnishing'], data.home.furnishing, 'furnished', COMMON);
   return {
     name,
     floorArea: area,
     volume: area * height,
     furnishingFactor: facts.furnishingFactor,
     mass: { capacity: facts.internalMass * area, area: INTERNAL_MASS_AREA * area },
-    buffer: bufferFromFurnishing(furnishing, area, height),
+    buffer: bufferOf(plan, data, defaults),
     coldSpotFactor: coldSpotOf(plan, data, facts, inside, defaults),
     deposition: depositionOf(plan, data, species, defaults),
     sunToAir: facts.sunToAir,
   };
+}
+
+/** A room's own furnishing, else the home's buffer value, else that of the home's furnishing. */
+function bufferOf(
+  { data: { furnishing }, area, height }: RoomPlan,
+  { home }: ScenarioData,
+  defaults: Defaults,
+): Room['buffer'] {
+  const valueOfHome = (): number => {
+    const given = home['moisture buffer'];
+    if (given !== undefined) return given;
+    const word = defaults.word(['home', 'furnishing'], home.furnishing, 'furnished', COMMON);
+    return defaults.number(['home', 'moisture buffer'], undefined, MOISTURE_BUFFER[word]);
+  };
+  const value = furnishing === undefined ? valueOfHome() : MOISTURE_BUFFER[furnishing].value;
+  const deep = defaults.number(['home', 'deep moisture'], home['deep moisture'], DEEP_MOISTURE);
+  return bufferFromValue(value, deep, bufferingSurface(area, height));
 }
 
 /** A word is a range; where it was given for the home, or nowhere, the range is the home's. */

@@ -45,6 +45,14 @@ const homeModel = section(
     height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling, all rooms').optional(),
     'cold spot factor': coldSpot('Temperature factor of the coldest spot, all rooms').optional(),
     furnishing: choice(FURNISHINGS, 'All rooms').optional(),
+    'moisture buffer': plainNumber(
+      { min: 0, max: 20 },
+      'Moisture buffer value of inner surfaces and what stands before them [g/(m2 %RH)], in rooms without a furnishing of their own',
+    ).optional(),
+    'deep moisture': plainNumber(
+      { min: 0, max: 50 },
+      'Moisture that surfaces hold over weeks, over what they hold over a day; 0 for thin linings',
+    ).optional(),
     'mould class': choice(MOULD_CLASSES, 'Finish of cold corners, all rooms').optional(),
   },
   'The rooms and what surrounds them',
