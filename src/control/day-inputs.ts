@@ -1,9 +1,9 @@
-import type { Activity, Household, Person, WeekSchedule } from './household.ts';
+import type { Activity, BodyOutput, Household, Person } from './household.ts';
 import { fillDecaying } from './schedules/decaying-sources.ts';
 import { fillSchedules } from './schedules/fill-schedule.ts';
-import { eachStay } from './schedules/irregular-days.ts';
+import { eachStay, type Stay } from './schedules/irregular-days.ts';
 import { takesPlaceOn } from './schedules/on-holiday.ts';
-import { eachStep, type StepRange } from './schedules/step-range.ts';
+import { eachStretch, type StepRange, type Stretch, shareOf } from './schedules/step-range.ts';
 
 /**
  * What people set, do and are during one range of control steps, laid out for the engine.
@@ -99,7 +99,7 @@ export function fillDayInputs(
   for (const source of household.decaying ?? []) fillDecaying(day, source, range);
   fillSchedules(day.setpoints, household.setpoints, range);
   fillSchedules(day.openings, household.openings, range);
-  fillSchedules(day.openTimes, household.openings.map(whetherOpen), range);
+  fillSchedules(day.openTimes, household.openings, range, Math.sign);
   fillSchedules(day.doorways, household.doorways, range);
 }
 
@@ -110,17 +110,23 @@ function layOutPerson(
   index: number,
   range: StepRange,
 ): void {
-  eachStay(person, { seed, index }, range, (stay, step, share) => {
-    const body = stay.asleep ? person.asleep : person.awake;
-    const at = step * day.rooms + stay.room;
-    day.occupants[at]! += share;
-    if (!stay.asleep) day.awake[at]! += share;
-    day.peopleHeat[at]! += share * body.sensible;
-    day.peopleVapour[at]! += share * body.vapour;
-    for (let s = 0; s < day.speciesCount; s++) {
-      day.peopleSpecies[at * day.speciesCount + s]! += share * (body.species[s] ?? 0);
-    }
+  eachStay(person, { seed, index }, range, (stay, stretch) => {
+    addBody(day, stay, stay.asleep ? person.asleep : person.awake, stretch);
   });
+}
+
+function addBody(day: DayInputs, stay: Stay, body: BodyOutput, stretch: Stretch): void {
+  const { rooms, occupants, awake, peopleHeat, peopleVapour, peopleSpecies } = day;
+  const { sensible, vapour } = body;
+  for (let s = stretch.first; s <= stretch.last; s++) {
+    const share = shareOf(stretch, s);
+    const at = s * rooms + stay.room;
+    occupants[at]! += share;
+    if (!stay.asleep) awake[at]! += share;
+    peopleHeat[at]! += share * sensible;
+    peopleVapour[at]! += share * vapour;
+    addSpecies(day, peopleSpecies, at, body.species, share);
+  }
 }
 
 function layOutActivity(
@@ -129,21 +135,38 @@ function layOutActivity(
   activity: Activity,
   range: StepRange,
 ): void {
-  const { stopsFor } = activity;
   const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
   for (const spell of activity.when) {
-    const visit = (step: number, lasts: number): void => {
-      const share = stopsFor === 'an empty home' ? lasts * attended(day, step) : lasts;
-      const at = step * day.rooms + activity.room;
-      day.applianceHeat[at]! += share * activity.heat;
-      day.applianceVapour[at]! += share * activity.vapour;
-      day.drying[at]! += share * activity.drying;
-      day.electricity[step]! += share * activity.electricity;
-      for (let s = 0; s < day.speciesCount; s++) {
-        day.applianceSpecies[at * day.speciesCount + s]! += share * (activity.species[s] ?? 0);
-      }
-    };
-    eachStep(spell, range, visit, takesPlace);
+    eachStretch(spell, range, (stretch) => addActivity(day, activity, stretch), takesPlace);
+  }
+}
+
+function addActivity(day: DayInputs, activity: Activity, stretch: Stretch): void {
+  const { rooms, applianceHeat, applianceVapour, drying, electricity, applianceSpecies } = day;
+  const { room, heat, vapour, stopsFor } = activity;
+  for (let s = stretch.first; s <= stretch.last; s++) {
+    const lasts = shareOf(stretch, s);
+    const share = stopsFor === 'an empty home' ? lasts * attended(day, s) : lasts;
+    const at = s * rooms + room;
+    applianceHeat[at]! += share * heat;
+    applianceVapour[at]! += share * vapour;
+    drying[at]! += share * activity.drying;
+    electricity[s]! += share * activity.electricity;
+    addSpecies(day, applianceSpecies, at, activity.species, share);
+  }
+}
+
+/** Add a share of what something gives off to a room of a step. */
+function addSpecies(
+  { speciesCount }: DayInputs,
+  sources: Float64Array,
+  at: number,
+  species: readonly number[],
+  share: number,
+): void {
+  for (let q = 0; q < speciesCount && q < species.length; q++) {
+    const source = species[q]!;
+    if (source !== 0) sources[at * speciesCount + q]! += share * source;
   }
 }
 
@@ -152,14 +175,6 @@ export function attended(day: DayInputs, step: number): number {
   let people = 0;
   for (let i = 0; i < day.rooms; i++) people += day.occupants[step * day.rooms + i]!;
   return Math.min(1, people);
-}
-
-/** A schedule of open shares reduced to 1 while open and 0 while shut. */
-function whetherOpen({ base, spells }: WeekSchedule): WeekSchedule {
-  return {
-    base: Math.sign(base),
-    spells: spells.map((spell) => ({ ...spell, value: Math.sign(spell.value) })),
-  };
 }
 
 function added(day: DayInputs): Float64Array[] {

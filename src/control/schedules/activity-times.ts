@@ -3,7 +3,7 @@ import type { ControlContext } from '../control-context.ts';
 import { attended } from '../day-inputs.ts';
 import type { Activity } from '../household.ts';
 import { takesPlaceOn } from './on-holiday.ts';
-import { eachStep } from './step-range.ts';
+import { eachStretch, type Stretch, shareOf } from './step-range.ts';
 
 /** When activities truly go on, for those who act upon them. */
 export interface ActivityTimes {
@@ -49,8 +49,8 @@ export function createActivityTimes(
       const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
       for (const spell of activity.when) {
         const longer = { ...spell, to: spell.to + runOn / 60 };
-        eachStep(spell, range, (s, share) => add(clocked, s * count + n, share), takesPlace);
-        eachStep(longer, range, (s, share) => add(extended, s * count + n, share), takesPlace);
+        eachStretch(spell, range, (one) => add(clocked, n, count, one), takesPlace);
+        eachStretch(longer, range, (one) => add(extended, n, count, one), takesPlace);
       }
     });
   };
@@ -67,6 +67,9 @@ export function createActivityTimes(
   return { beginDay, follow, going, withRunOn };
 }
 
-function add(shares: Float64Array, at: number, share: number): void {
-  shares[at] = Math.min(1, shares[at]! + share);
+function add(shares: Float64Array, n: number, count: number, stretch: Stretch): void {
+  for (let s = stretch.first; s <= stretch.last; s++) {
+    const at = s * count + n;
+    shares[at] = Math.min(1, shares[at]! + shareOf(stretch, s));
+  }
 }

@@ -8,9 +8,11 @@ import type { StepRange } from './step-range.ts';
 export function fillDecaying(day: DayInputs, source: DecayingSource, range: StepRange): void {
   const { start, dt, steps } = range;
   const { room, species, timeConstant } = source;
+  const first = lastStart(source, range, start);
+  const anew = lastStart(source, range, start + (steps - 1) * dt);
   for (let s = 0; s < steps; s++) {
     const from = start + s * dt;
-    const since = from - lastStart(source, range, from);
+    const since = from - (from < anew ? first : anew);
     for (let q = 0; q < day.speciesCount; q++) {
       const amount = (species[q] ?? 0) * timeConstant;
       if (amount === 0) continue;

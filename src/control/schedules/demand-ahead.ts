@@ -36,7 +36,8 @@ export function createDemandAhead(
   const length = ahead === 0 ? 0 : perDay + ahead + 1;
   const wanted = new Float64Array(length * rooms);
   const next = new Int32Array(length * rooms).fill(-1);
-  const usual = new Uint8Array(length * rooms);
+  // 1 where somebody usually is, by room and step, and anywhere at home.
+  const usual = thermostats.map(() => new Uint8Array(length));
   const usualHome = new Uint8Array(length);
   const asksForPeople = thermostats.some(({ gate }) => gate.present !== 'no matter');
   let seen = 0;
@@ -49,34 +50,20 @@ export function createDemandAhead(
     if (asksForPeople) expectPeople(range);
     for (let i = 0; i < rooms; i++) {
       const { present } = thermostats[i]!.gate;
-      if (present !== 'no matter') clearUnlessExpected(i, present === 'at home');
-      linkRises(i);
+      if (present === 'at home') clearUnlessExpected(wanted, i, rooms, usualHome, seen);
+      if (present === 'in the room') clearUnlessExpected(wanted, i, rooms, usual[i]!, seen);
+      linkRises(next, wanted, i, rooms, seen);
     }
   }
 
   function expectPeople(range: StepRange): void {
-    usual.fill(0);
     usualHome.fill(0);
+    for (const room of usual) room.fill(0);
     for (const person of household.people) {
-      eachStay(person, null, range, (stay, step) => {
-        usual[step * rooms + stay.room] = 1;
-        usualHome[step] = 1;
+      eachStay(person, null, range, ({ room }, { first, last }) => {
+        usual[room]!.fill(1, first, last + 1);
+        usualHome.fill(1, first, last + 1);
       });
-    }
-  }
-
-  function clearUnlessExpected(i: number, anywhere: boolean): void {
-    for (let s = 0; s < seen; s++) {
-      const expected = anywhere ? usualHome[s] : usual[s * rooms + i];
-      if (expected !== 1) wanted[s * rooms + i] = Number.NEGATIVE_INFINITY;
-    }
-  }
-
-  function linkRises(i: number): void {
-    next[(seen - 1) * rooms + i] = -1;
-    for (let s = seen - 2; s >= 0; s--) {
-      const rises = wanted[(s + 1) * rooms + i]! > wanted[s * rooms + i]!;
-      next[s * rooms + i] = rises ? s + 1 : next[(s + 1) * rooms + i]!;
     }
   }
 
@@ -90,4 +77,36 @@ export function createDemandAhead(
     },
     wanted,
   };
+}
+
+/** A room wants nothing in steps in which nobody is expected. */
+function clearUnlessExpected(
+  wanted: Float64Array,
+  i: number,
+  rooms: number,
+  expected: Uint8Array,
+  steps: number,
+): void {
+  for (let s = 0; s < steps; s++) {
+    if (expected[s] !== 1) wanted[s * rooms + i] = Number.NEGATIVE_INFINITY;
+  }
+}
+
+/** Tell each step which after it is the first at which room `i` wants to be warmer. */
+function linkRises(
+  next: Int32Array,
+  wanted: Float64Array,
+  i: number,
+  rooms: number,
+  steps: number,
+): void {
+  let ahead = -1;
+  let after = wanted[(steps - 1) * rooms + i]!;
+  next[(steps - 1) * rooms + i] = ahead;
+  for (let s = steps - 2; s >= 0; s--) {
+    const at = s * rooms + i;
+    if (after > wanted[at]!) ahead = s + 1;
+    after = wanted[at]!;
+    next[at] = ahead;
+  }
 }

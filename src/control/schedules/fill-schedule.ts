@@ -1,25 +1,45 @@
 import type { WeekSchedule } from '../household.ts';
-import { eachStep, type StepRange } from './step-range.ts';
+import { eachStretch, type StepRange, type Stretch, shareOf } from './step-range.ts';
 
 /**
  * Values by the clock, step by step, lines side by side: `[s * lines + i]`. Each is a mean over its
  * step, except that an infinite one is never averaged.
+ *
+ * @param of  what is laid out of each value of the schedules
  */
 export function fillSchedules(
   values: Float64Array,
   schedules: readonly WeekSchedule[],
   range: StepRange,
+  of: (value: number) => number = itself,
 ): void {
   const across = schedules.length;
-  schedules.forEach((schedule, i) => {
-    for (let s = 0; s < range.steps; s++) values[s * across + i] = schedule.base;
-    for (const spell of schedule.spells) {
-      eachStep(spell, range, (step, share) => {
-        const at = step * across + i;
-        values[at] = blend(values[at]!, spell.value, share);
-      });
+  for (let i = 0; i < across; i++) values[i] = of(schedules[i]!.base);
+  repeatRow(values, across, range.steps);
+  for (let i = 0; i < across; i++) {
+    for (const spell of schedules[i]!.spells) {
+      const value = of(spell.value);
+      eachStretch(spell, range, (stretch) => overlay(values, i, across, stretch, value));
     }
-  });
+  }
+}
+
+/** Repeat the first row of a table in all that follow. */
+function repeatRow(values: Float64Array, across: number, rows: number): void {
+  for (let at = across; at < rows * across; at++) values[at] = values[at - across]!;
+}
+
+function overlay(
+  values: Float64Array,
+  i: number,
+  across: number,
+  stretch: Stretch,
+  value: number,
+): void {
+  for (let s = stretch.first; s <= stretch.last; s++) {
+    const at = s * across + i;
+    values[at] = blend(values[at]!, value, shareOf(stretch, s));
+  }
 }
 
 /** Mean of two settings; one that is infinite (off) cannot be averaged, so the longer one holds. */
@@ -27,4 +47,8 @@ function blend(before: number, value: number, share: number): number {
   if (share === 1) return value;
   if (Number.isFinite(before) && Number.isFinite(value)) return before + share * (value - before);
   return share >= 0.5 ? value : before;
+}
+
+function itself(value: number): number {
+  return value;
 }

@@ -4,7 +4,13 @@ import { standardNormal } from '../../units/seeded-random.ts';
 import type { IrregularDays, Person } from '../household.ts';
 import { STREAM } from '../random-streams.ts';
 import { onHoliday } from './on-holiday.ts';
-import { eachStepWithin, MINUTES_PER_DAY, type StepRange, startsOn } from './step-range.ts';
+import {
+  MINUTES_PER_DAY,
+  type StepRange,
+  type Stretch,
+  startsOn,
+  stretchBetween,
+} from './step-range.ts';
 
 export type Stay = Person['schedule'][number];
 
@@ -16,13 +22,13 @@ export type Stay = Person['schedule'][number];
  * day to the next changes in the small hours, when most people sleep in either.
  *
  * @param stream  which days are irregular; null for the pattern and the holidays alone
- * @param visit  called with the stay, the step and the share of the step it takes
+ * @param visit  called with the stay and the steps that it takes up
  */
 export function eachStay(
   person: Person,
   stream: PersonStream | null,
   range: StepRange,
-  visit: (stay: Stay, step: number, share: number) => void,
+  visit: (stay: Stay, stretch: Stretch) => void,
 ): void {
   const { clock, start, dt, steps } = range;
   const firstDay = localDay(toLocal(clock, start) - HINGE);
@@ -34,14 +40,13 @@ export function eachStay(
       if (out && !isNight(stay)) continue;
       const reach = Math.ceil(stay.to / MINUTES_PER_DAY);
       for (let away = -reach; away <= 1; away++) {
-        if (!startsOn(stay, day + away, spent + away)) continue;
         const midnight = (day + away) * SECONDS_PER_DAY + shift;
         const from = Math.max(dawn, midnight + stay.from * 60);
         const to = Math.min(dawn + SECONDS_PER_DAY, midnight + stay.to * 60);
+        if (to <= from || !startsOn(stay, day + away, spent + away)) continue;
         atHome(person, from, to, (f, t) => {
-          eachStepWithin(toUtc(clock, f), toUtc(clock, t), range, (step, share) =>
-            visit(stay, step, share),
-          );
+          const stretch = stretchBetween(toUtc(clock, f), toUtc(clock, t), range);
+          if (stretch !== null) visit(stay, stretch);
         });
       }
     }

@@ -18,11 +18,26 @@ export interface StepRange {
   readonly steps: number;
 }
 
-/** Call back for every step of the range that a spell touches, with the share of the step it takes. */
-export function eachStep(
+/** Steps in a row that a time takes up: the first and the last in part, those between wholly. */
+export interface Stretch {
+  readonly first: number;
+  readonly last: number;
+  /** Share of the first and of the last step; both are the same where there is but one. [-] */
+  readonly ofFirst: number;
+  readonly ofLast: number;
+}
+
+/** Share that a stretch takes of one of its steps. [-] */
+export function shareOf({ first, last, ofFirst, ofLast }: Stretch, step: number): number {
+  if (step === first) return ofFirst;
+  return step === last ? ofLast : 1;
+}
+
+/** Call back for every stretch of the range's steps that a spell takes up. */
+export function eachStretch(
   spell: Spell,
   range: StepRange,
-  visit: (step: number, share: number) => void,
+  visit: (stretch: Stretch) => void,
   takesPlace: (date: number) => boolean = always,
 ): void {
   const { clock, start, dt, steps } = range;
@@ -34,26 +49,27 @@ export function eachStep(
     const midnight = date * SECONDS_PER_DAY;
     const from = toUtc(clock, midnight + spell.from * 60);
     const to = toUtc(clock, midnight + spell.to * 60);
-    eachStepWithin(from, to, range, visit);
+    const stretch = stretchBetween(from, to, range);
+    if (stretch !== null) visit(stretch);
   }
 }
 
-/** Call back for every step of the range between two instants, with the share of each. [s UTC] */
-export function eachStepWithin(
+/** The range's steps between two instants; null where there are none. [s UTC] */
+export function stretchBetween(
   begin: number,
   finish: number,
   { start, dt, steps }: StepRange,
-  visit: (step: number, share: number) => void,
-): void {
+): Stretch | null {
   const from = Math.max(start, begin);
   const to = Math.min(start + steps * dt, finish);
-  if (to <= from) return;
+  if (to <= from) return null;
+  const first = Math.floor((from - start) / dt);
   const last = Math.min(steps - 1, Math.ceil((to - start) / dt) - 1);
-  for (let step = Math.floor((from - start) / dt); step <= last; step++) {
+  const share = (step: number): number => {
     const stepStart = start + step * dt;
-    const overlap = Math.min(to, stepStart + dt) - Math.max(from, stepStart);
-    if (overlap > 0) visit(step, overlap / dt);
-  }
+    return (Math.min(to, stepStart + dt) - Math.max(from, stepStart)) / dt;
+  };
+  return { first, last, ofFirst: share(first), ofLast: share(last) };
 }
 
 /**
