@@ -106,10 +106,10 @@ function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
     rooms[r + RADIANT_GAIN] = radiant;
     sunOnSurfaces[i] = sunny;
     const given = people + appliances + devices - radiant + sun - sunny;
-    const taken = evaporation * drying[at + i]! - rooms[r + PHASE]!;
+    const taken = evaporation * drying[at + i]! - rooms[r + PHASE]! + rooms[r + PANE_AIR_SKY]!;
     const exchange = airCp * rooms[r + EXCHANGE]! + rooms[r + PANE_AIR]!;
     const supplied = airCp * rooms[r + FAN]! * rooms[r + FAN_T]!;
-    rhs[2 * i] = rooms[r + PANE_RADIANT]! * outdoor + radiant;
+    rhs[2 * i] = rooms[r + PANE_RADIANT]! * outdoor - rooms[r + PANE_RADIANT_SKY]! + radiant;
     rhs[2 * i + 1] =
       store * rooms[r + TEMPERATURE]! + exchange * outdoor + supplied + given - taken;
   }
@@ -146,6 +146,7 @@ const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_R
 const { radiantGain: RADIANT_GAIN, radiantShare: RADIANT_SHARE, radiantMean: RADIANT_MEAN } = ROOM;
 const { capacityRate: CAPACITY_RATE, paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
 const { radiantG: RADIANT_G, surfaced: SURFACED, sunToAir: SUN_TO_AIR } = ROOM;
+const { paneAirSky: PANE_AIR_SKY, paneRadiantSky: PANE_RADIANT_SKY } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T, exchange: EXCHANGE } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;
 

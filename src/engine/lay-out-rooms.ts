@@ -1,6 +1,7 @@
 import type { Home } from '../home/home.ts';
 import { INNER_RADIATIVE, splitFilm } from '../physics/heat/surface-coefficients.ts';
 import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
+import { skyDrop } from './sky-drop.ts';
 import { ROOM } from './state-layout.ts';
 import type { Walls } from './walls.ts';
 
@@ -66,7 +67,7 @@ function addWalls(rooms: Float64Array, walls: Walls): void {
  */
 function addPanes(rooms: Float64Array, { panes, longWave = INNER_RADIATIVE }: Home): void {
   const resistance = innerSurfaceResistance('horizontal');
-  for (const { room, uValue, area } of panes) {
+  for (const { room, uValue, area, tilt } of panes) {
     const r = room * ROOM_STRIDE;
     const surfaced = rooms[r + ROOM.surfaced] === 1;
     const { convective, radiative } = splitFilm(resistance, surfaced ? longWave : 0);
@@ -76,6 +77,8 @@ function addPanes(rooms: Float64Array, { panes, longWave = INNER_RADIATIVE }: Ho
     rooms[r + ROOM.paneAir]! += uValue * area * toAir;
     rooms[r + ROOM.paneRadiant]! += uValue * area * toRadiant;
     rooms[r + ROOM.paneBetween]! += between;
+    rooms[r + ROOM.paneAirSky]! += uValue * area * toAir * skyDrop(tilt);
+    rooms[r + ROOM.paneRadiantSky]! += uValue * area * toRadiant * skyDrop(tilt);
     rooms[r + ROOM.radiantG]! += radiative * area;
   }
 }

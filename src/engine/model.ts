@@ -1,5 +1,4 @@
 import type { Element, HeatSource, Home } from '../home/home.ts';
-import { skyLoss } from '../physics/heat/sky-loss.ts';
 import { OUTER_SURFACE_RESISTANCE } from '../physics/heat/surface-resistance.ts';
 import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity-ratio.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
@@ -12,6 +11,7 @@ import { layOutSpecies, layOutTracers, type SpeciesWork } from './lay-out-specie
 import { layOutWalls } from './lay-out-walls.ts';
 import { along } from './numerics/along.ts';
 import { type Elimination, planElimination } from './numerics/sparse.ts';
+import { skyDrop } from './sky-drop.ts';
 import type { WallModes } from './wall-modes.ts';
 import type { Walls } from './walls.ts';
 
@@ -97,7 +97,7 @@ type Boundary =
       readonly tilt: number;
       /** Rise of what the outer face sees per W/m2 of sun [m2 K/W], and its drop to the sky [K]. */
       readonly perSun: number;
-      readonly skyLoss: number;
+      readonly skyDrop: number;
     }
   | { readonly is: 'ground'; readonly damping: number }
   | { readonly is: 'neighbour'; readonly temperature: number };
@@ -169,7 +169,7 @@ function boundaryOf(element: Element, boundaries: Boundary[]): number {
           azimuth: far.azimuth,
           tilt: far.tilt,
           perSun: far.absorptance * OUTER_SURFACE_RESISTANCE,
-          skyLoss: skyLoss(far.tilt) * OUTER_SURFACE_RESISTANCE,
+          skyDrop: skyDrop(far.tilt),
         }
       : far.to === 'ground'
         ? { is: 'ground', damping: far.damping }

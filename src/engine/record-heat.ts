@@ -32,7 +32,8 @@ export function recordHeat(
     flows[k + SUNSHINE] = flows[k + SUNSHINE]! + rooms[r + SUN]! * dt;
     const throughPanes =
       rooms[r + PANE_AIR]! * fall +
-      rooms[r + PANE_RADIANT]! * (outdoor - heat.solution[2 * i]!) * dt;
+      rooms[r + PANE_RADIANT]! * (outdoor - heat.solution[2 * i]!) * dt -
+      (rooms[r + PANE_AIR_SKY]! + rooms[r + PANE_RADIANT_SKY]!) * dt;
     flows[k + PANES] = flows[k + PANES]! + throughPanes;
     flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * carried;
     flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING_OUT]! * carried;
@@ -61,6 +62,7 @@ const { meanTemperature: MEAN } = ROOM;
 const { emitted: EMITTED } = ROOM;
 const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
 const { paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
+const { paneAirSky: PANE_AIR_SKY, paneRadiantSky: PANE_RADIANT_SKY } = ROOM;
 const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;

@@ -21,7 +21,7 @@ export function setOutdoors(
   for (let b = 0; b < boundaries.length; b++) {
     const far = boundaries[b]!;
     if (far.is !== 'outdoors') continue;
-    boundary[b] = outdoor + far.perSun * sunlight.on[plane++]![interval]! - far.skyLoss;
+    boundary[b] = outdoor + far.perSun * sunlight.on[plane++]![interval]! - far.skyDrop;
   }
   const from = interval * roomCount;
   for (let i = 0; i < roomCount; i++) rooms[i * ROOM_STRIDE + SUN] = sunlight.gain[from + i]!;

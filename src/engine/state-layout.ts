@@ -18,6 +18,8 @@ export const ROOM = fields([
   'paneAir', // air to outdoors through panes [W/K]
   'paneRadiant', // radiant node to outdoors through panes [W/K]
   'paneBetween', // air to radiant node by way of panes [W/K]
+  'paneAirSky', // from air through panes to a sky colder than the air outdoors [W]
+  'paneRadiantSky', // from the radiant node [W]
   'radiantG', // radiant node to all surfaces [W/K]
   'surfaced', // 1 where it has surfaces besides panes, else 0
   'sunToAir', // share of the sun that warms the air at once [-]

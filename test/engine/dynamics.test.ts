@@ -82,7 +82,7 @@ describe('air of 200 Wh/K and mass of 8000 Wh/K', () => {
           kind: 'wall',
           area: 100,
           chain: { resistance: [0.1, 1], capacity: [(8000 * 3600) / 100] },
-          far: { to: 'outdoors', azimuth: 0, tilt: 90, absorptance: 0 },
+          far: { to: 'outdoors', azimuth: 0, tilt: 180, absorptance: 0 },
         },
       ],
       leakage: { how: { by: 'rate', flow: 100 / AIR_HEAT }, share: [1], ach50: null },

@@ -68,7 +68,7 @@ describe('a daily wave with a known answer', () => {
         {
           ...{ name: 'wall', room: 0, kind: 'wall', area },
           chain: { resistance: [r0, r1, r2], capacity: [c0, c1] },
-          far: { to: 'outdoors', azimuth: 0, tilt: 90, absorptance: 0 },
+          far: { to: 'outdoors', azimuth: 0, tilt: 180, absorptance: 0 },
         },
       ],
       leakage: { how: { by: 'rate', flow: g / AIR_HEAT }, share: [1], ach50: null },

@@ -20,7 +20,7 @@ function roomsOn(source: Partial<HeatSource>, powers: readonly number[]): Home {
       frameShare: 1,
       unshaded: 0,
       azimuth: 0,
-      tilt: 90,
+      tilt: 180,
     })),
     sources: [
       {

@@ -31,7 +31,7 @@ export function workedHouse(u: { roof?: number; mainWalls?: number } = {}): Home
 
 /**
  * An element as such sums treat it: no heat capacity to speak of, outdoor air on the far side, no
- * sun and no sky (every face looks sideways).
+ * sun and no sky (every face looks down).
  */
 export function element(
   name: string,
@@ -47,14 +47,14 @@ export function element(
     kind,
     area,
     chain: chainFromUValue(uValue, 0, { inner, outer: 0.04 }, 'even'),
-    far: { to: 'outdoors', azimuth: 0, tilt: 90, absorptance: 0 },
+    far: { to: 'outdoors', azimuth: 0, tilt: 180, absorptance: 0 },
   };
 }
 
 export function pane(name: string, room: number, area: number, uValue: number): Pane {
   return {
     ...{ name, room, area, uValue },
-    ...{ gValue: 0, frameShare: 0, unshaded: 0, azimuth: 180, tilt: 90 },
+    ...{ gValue: 0, frameShare: 0, unshaded: 0, azimuth: 180, tilt: 180 },
   };
 }
 

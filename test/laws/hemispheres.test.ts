@@ -10,7 +10,7 @@ function lookingRound(latitude: number): Home {
   const rooms = ['north', 'east', 'south', 'west'].map((name) => bareRoom(name, 30));
   const panes = rooms.map(({ name }, i) => ({
     ...pane(name, i, 2, 2),
-    ...{ gValue: 0.7, unshaded: 1, azimuth: 90 * i },
+    ...{ gValue: 0.7, unshaded: 1, azimuth: 90 * i, tilt: 90 },
   }));
   const leakage = {
     how: { by: 'rate', flow: 0.4 },

@@ -14,20 +14,23 @@ import { randomHome, swingingWeather } from '../engine/random-home.ts';
 import { last, recordRun, runInput } from '../engine/record-run.ts';
 import { lastDays } from '../engine/short-weather.ts';
 
+/** A face that looks down sees no sky. [deg] */
+const DOWN = 180;
 const MILD = humidityRatioFromRelativeHumidity(12, 50, 101_325);
 
-/** Without what makes a difference by itself: a clear sky over the roof, neighbours, the sun, falling dust. */
+/** Without what makes a difference by itself: a sky colder than the air, neighbours, the sun, falling dust. */
 function indifferent(home: Home): Home {
   return {
     ...home,
     rooms: home.rooms.map((r) => ({ ...r, deposition: [] })),
     elements: home.elements.map((e) =>
       e.far.to === 'outdoors'
-        ? { ...e, far: { ...e.far, tilt: 90 } }
+        ? { ...e, far: { ...e.far, tilt: DOWN } }
         : e.far.to === 'neighbour'
           ? { ...e, far: { to: 'nothing' } }
           : e,
     ),
+    panes: home.panes.map((p) => ({ ...p, tilt: DOWN })),
     species: home.species.map((s) => ({ ...s, penetration: 1 })),
   };
 }

@@ -148,12 +148,17 @@ export function homeRates(home: Home) {
       const faces = facesOf[i]!;
       if (faces.length === 0) {
         const through = panes.reduce((sum, p) => sum + p.uValue * p.area, 0);
-        return { toAir: through * (out.temperature - t[i]!) + onto, radiant: t[i]! };
+        const cold = panes.reduce(
+          (sum, p) => sum + p.uValue * p.area * 0.04 * skyLossOf(p.tilt),
+          0,
+        );
+        return { toAir: through * (out.temperature - t[i]!) - cold + onto, radiant: t[i]! };
       }
       // A pane is (air A + radiant R + outdoors K) / (A + R + K) warm, by its conductances.
-      const glass = panes.map(({ uValue, area }) => {
+      const glass = panes.map(({ uValue, area, tilt }) => {
         const [air, radiant] = [area * (1 / 0.13 - LONG_WAVE), area * LONG_WAVE];
-        return { air, radiant, out: area / (1 / uValue - 0.13) };
+        const outside = out.temperature - 0.04 * skyLossOf(tilt);
+        return { air, radiant, out: area / (1 / uValue - 0.13), outside };
       });
       let g = 0;
       let push = onto;
@@ -164,14 +169,14 @@ export function homeRates(home: Home) {
       for (const pane of glass) {
         const all = pane.air + pane.radiant + pane.out;
         g += pane.radiant * (1 - pane.radiant / all);
-        push += (pane.radiant * (pane.air * t[i]! + pane.out * out.temperature)) / all;
+        push += (pane.radiant * (pane.air * t[i]! + pane.out * pane.outside)) / all;
       }
       const radiant = push / g;
       let given = 0;
       for (const { air, node } of faces) given += air * (y[node]! - t[i]!);
       for (const pane of glass) {
         const all = pane.air + pane.radiant + pane.out;
-        const warmth = pane.air * t[i]! + pane.radiant * radiant + pane.out * out.temperature;
+        const warmth = pane.air * t[i]! + pane.radiant * radiant + pane.out * pane.outside;
         given += pane.air * (warmth / all - t[i]!);
       }
       return { toAir: given, radiant };
@@ -216,7 +221,7 @@ export function homeRates(home: Home) {
                   now.onElements[k]!,
                   far.absorptance,
                   0.04,
-                  0.9 * 63 * Math.max(0, Math.cos((far.tilt * Math.PI) / 180)),
+                  skyLossOf(far.tilt),
                 )
               : 0;
       capacity.forEach((cap, node) => {
@@ -288,6 +293,10 @@ interface Face {
   readonly air: number;
   readonly radiant: number;
 }
+
+/** To a sky 11 K colder than the air, for the share of it that a face sees. [W/m2] */
+const skyLossOf = (tilt: number): number =>
+  4.14 * 11 * 0.5 * (1 + Math.cos((tilt * Math.PI) / 180));
 
 /** Between the surfaces of a room. [W/(m2 K)] */
 const LONG_WAVE = 5.13;

@@ -5,7 +5,6 @@ import { testRanges } from '../test-ranges.ts';
 
 testRanges([
   ['skyLoss: tilt', [0, 180], '°', (x) => skyLoss(x)],
-  ['skyLoss: emittance', [0, 1], '', (x) => skyLoss(0, x)],
   ['uValue: resistance', [0, 1000], 'm2 K/W', (x) => uValue([0.13, x])],
 ]);
 
