@@ -109,7 +109,7 @@ describe('heating only while somebody is in', () => {
   });
   const always20 = figures(bedroom, household, lived).found;
   const present = figures(bedroom, household, gated({ by: 'none' })).found;
-  const early = figures(bedroom, household, gated({ by: 'fixed', seconds: 7200 })).found;
+  const early = figures(bedroom, household, gated({ by: 'fixed', seconds: 4 * 3600 })).found;
   const of = (plan: typeof present) => plan.rooms['bedroom']!;
 
   test('saves heat and is paid in cold arrivals, less so with a lead', () => {
