@@ -69,3 +69,10 @@ test('a rule that never fired and one that nobody heard are named', () => {
       'hour to do something about it.',
   });
 });
+
+test('a rule that half its firings reach somebody, or that fired hardly ever, is not named', () => {
+  const { notices } = alerts(rule('heard', 20, { couldAct: 10 }), rule('rare', 9));
+  expect(notices.map(({ id }) => id)).not.toContain('rule-unheard');
+  const few = alerts(rule('ten', 10, { couldAct: 4 })).notices;
+  expect(few.map(({ id }) => id)).toContain('rule-unheard');
+});

@@ -176,6 +176,45 @@ describe('heating by degree-days', () => {
     );
   });
 
+  test.each([
+    [0.06, 'the rooms that leak most are cooler than the mean'], // 72 W/K of air leak in
+    [0.02, 'less air leaks in here than the rule of thumb has it'], // 24 W/K
+  ])('leakage of %s m3/s that takes less heat than 36 W/K is explained', (infiltration, why) => {
+    const leaky = house(100, {
+      leakage: { how: { by: 'rate', flow: 0 }, share: [1], ach50: 9.82 },
+    });
+    // The rule counts 36 W/K x 20 K x 240 h = 173 kWh.
+    const energy = { heating: 540 * KWH, panes: -480 * KWH, leakage: -60 * KWH };
+    const found = opinion(leaky, { days: 10, outdoor: 0, infiltration }, { energy });
+    expect(words(found, 'heating')).toContain(
+      `The main reason: leakage takes 113 kWh less than it counts, because ${why}.`,
+    );
+  });
+
+  test('what walls and what roofs lose count together', () => {
+    const element = {
+      name: 'outer',
+      room: 0,
+      area: 50,
+      chain: { resistance: [0.25, 0.25], capacity: [1e4] },
+      far: { to: 'outdoors', azimuth: 0, tilt: 90, absorptance: 0.6 },
+    } as const;
+    const found = opinion(
+      home({
+        elements: [
+          { ...element, kind: 'wall' },
+          { ...element, kind: 'roof' },
+        ],
+      }),
+      { days: 10, outdoor: 0 },
+      { energy: { heating: 700 * KWH, walls: -400 * KWH, roofs: -300 * KWH } },
+    );
+    expect(words(found, 'heating')).toContain(
+      'The main reason: walls and roof lose 260 kWh less than it counts, because the sun warms ' +
+        'their outer faces.',
+    );
+  });
+
   test('mild days that leave warmth over are named where degree-days do not see them', () => {
     // Gains of 2 kW in 200 W/K put the base at 10 °C: of ten days at 0 °C and ten at 16 °C the rule
     // counts the cold ones in full, though the twenty together lose 288 kWh less.
@@ -245,6 +284,12 @@ describe('infiltration by ach50/20', () => {
     );
   });
 
+  test('wind is named where it drives more than warmth does', () => {
+    const found = opinion(leaky(5), { days: 1, outdoor: 19, infiltration: 0.004 });
+    // Stack 0.000145 x 1 K; wind 0.000104 x mean of 9 and 25: 8 % to 92 %.
+    expect(words(found, 'infiltration')).toContain('Here wind drives most of it (92 %)');
+  });
+
   test('without a blower-door figure there is nothing to set beside it', () => {
     const found = opinion(leaky(null), { days: 1, outdoor: 5, infiltration: 0.004 });
     expect(found.handbook_cross_check.ach50_over_20).toBeNull();
@@ -299,6 +344,15 @@ describe('vapour excess G/(nV)', () => {
         'has 3.80 g/m3; the rule of thumb is 111 % higher. The main reason: airing takes away ' +
         '3.50 g/m3 that it does not count.',
     );
+  });
+
+  test.each([
+    [24, 'leak more than the mean, or furnishings keep some'], // 8 g/m3 where the rooms have 3.8
+    [6, 'leak less than the mean, or furnishings give some back'], // 2 g/m3
+  ])('with %s kg of vapour that leakage alone does not explain, uneven air is named', (kg, why) => {
+    const spell = { days: 1, outdoor: 0, infiltration: flow, vapour: 611.2 };
+    const found = opinion(own, spell, { water: { people: kg } });
+    expect(words(found, 'vapour')).toContain(`The main reason: rooms where vapour is made ${why}.`);
   });
 
   test('a home that leaks nothing has no estimate and says so', () => {

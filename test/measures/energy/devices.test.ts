@@ -115,6 +115,7 @@ describe('devices', () => {
       devices: [drying(s) ? { electricity: 300, share: 1 } : {}],
     }));
     expect(bill.money.energy).toBeCloseTo(0.9 * 0.1 + 0.9 * 0.3, 12);
+    expect(bill.heating.delivered_kwh).toEqual({}); // a dryer burns no logs
   });
 
   test('one that never runs is named', () => {
@@ -133,6 +134,15 @@ describe('heat sources', () => {
     expect(found.heating.delivered_kwh).toEqual({ gas: 24, electricity: 12 });
     expect(found.devices.electricity_kwh).toBe(0);
     expect(found.money.energy).toBeCloseTo(24 * 0.07 + 12 * 0.3, 12);
+  });
+
+  test('one backup among several sources is metered', () => {
+    const sources = [BOILER, { ...BOILER, name: 'pump', backup: 3000 }];
+    const found = measure(setup({ home: home({ sources }), prices: PRICES }), () => ({
+      fuel: [1000, 250],
+      backup: [0, 500],
+    }));
+    expect(found.heating.delivered_kwh).toEqual({ gas: 30, electricity: 12 });
   });
 
   test('a start is a step with draw after one without; the first step is none', () => {
