@@ -37,6 +37,35 @@ test('a part of a step counts for its share', () => {
   expect(day.applianceHeat[7 * 2 + 1]).toBeCloseTo(100 / 6, 9);
 });
 
+test('vapour and drying count for the share of a step, and of the time that somebody is in', () => {
+  const body = { sensible: 75, vapour: 0, species: [0] };
+  const household = (room: number): Household => ({
+    ...quietHousehold(HOME, {
+      activities: [
+        {
+          ...{ name: 'cooking', room: 1, when: [{ days: EVERY_DAY, from: 450, to: 480 }] },
+          ...{ heat: 0, electricity: 0, vapour: 4e-5, drying: 2e-5, species: [0] },
+          stopsFor: 'an empty home',
+        },
+      ],
+      people: [
+        {
+          name: 'somebody',
+          schedule: [{ days: EVERY_DAY, from: 420, to: 435, room, asleep: false }],
+          awake: body,
+          asleep: body,
+        },
+      ],
+    }),
+  });
+  for (const room of [0, 1]) {
+    const { day } = layOut(household(room), MONDAY);
+    // Half of the hour, and somebody in the home for a quarter of it.
+    expect(day.applianceVapour[7 * 2 + 1]).toBeCloseTo(4e-5 / 8, 12);
+    expect(day.drying[7 * 2 + 1]).toBeCloseTo(2e-5 / 8, 12);
+  }
+});
+
 test('a spell past midnight runs on into the next day', () => {
   const sunday = 0b1000000;
   const { day } = layOut(heater([{ days: sunday, from: 1380, to: 1500 }]), MONDAY);

@@ -205,3 +205,17 @@ test('a window open by the clock stays as open as it was', () => {
       .map(([den]) => den),
   ).toEqual([0, 0.4, 1, 0]);
 });
+
+test('what one habit holds open does not keep another from its own window', () => {
+  const damp = condition('relative humidity', 'above', 60, { room: 1 });
+  const bath = habit({ openings: [1], after: { by: 'readings', all: [damp] } });
+  const see = (observed: Observation, step: number): void => {
+    stuffyIn(30)(observed, step);
+    observed.relativeHumidity[1] = step === 32 ? 70 : 50;
+  };
+  const airings = [habit({ lasts: 3600 }), bath];
+  const { openTimes, report } = rehearse({ household: ALWAYS_IN, see, automation: { airings } });
+  expect(stepsWhere(openTimes, 0)).toEqual(range(30, 36));
+  expect(stepsWhere(openTimes, 1)).toEqual([32]);
+  expect(report.airings.map(({ opened }) => opened)).toEqual([1, 1]);
+});

@@ -136,6 +136,9 @@ test('only in permitted hours, and only while outdoor air is drier by the gap', 
     observed.outdoor[2] = step < 20 ? 5.4 : 8;
   };
   expect(run({ drierBy: 3 }, { see: wetter }).steps).toEqual(range(0, 20));
+  // Rooms hold 8.625 g/m3 and outdoors 5.375: a gap that is met exactly is enough.
+  expect(run({ drierBy: 3.25 }).steps).toEqual(range(0, 144));
+  expect(run({ drierBy: 3.26 }).steps).toEqual([]);
 });
 
 test('least run and least rest hold, whatever the reading does', () => {
@@ -148,6 +151,22 @@ test('least run and least rest hold, whatever the reading does', () => {
   expect(rests.slice(0, -1).every((part) => part.length >= 4)).toBe(true);
   expect(starts).toBe(runs.length);
   expect(starts).toBeGreaterThan(10);
+});
+
+test('within its least run it follows another share, and keeps the last one where none is asked', () => {
+  const schedule = {
+    base: 0,
+    spells: [
+      { days: EVERY_DAY, from: 60, to: 70, value: 1 },
+      { days: EVERY_DAY, from: 70, to: 80, value: 0.5 },
+    ],
+  };
+  const shares = (leastRun: number): number[] =>
+    run({ by: { kind: 'clock', schedule }, leastRun })
+      .devices.slice(5, 11)
+      .map(([share]) => share!);
+  expect(shares(0)).toEqual([0, 1, 0.5, 0, 0, 0]);
+  expect(shares(2400)).toEqual([0, 1, 0.5, 0.5, 0.5, 0]);
 });
 
 test('without least times it follows the reading step by step', () => {
@@ -202,6 +221,21 @@ test('a full tank stops it until somebody home and awake empties it', () => {
   expect(up.emptiedAt).toEqual([42]);
   expect(up.steps).toEqual([...range(0, 10), 42, ...range(48, 144)]);
   expect(run({ emptiedByPeople: false }, { see }).steps).toEqual(range(0, 144));
+});
+
+test('two controls of one device run it for either, and empty its tank once', () => {
+  const see = (observed: Observation, step: number): void => {
+    observed.full[0] = step === 10 ? 1 : 0;
+  };
+  const clock = (from: number, to: number) =>
+    control({ by: { kind: 'clock', schedule: day(from, to) } });
+  const { devices, report } = rehearse({
+    see,
+    household: { people: [someone([0, 1440])] },
+    automation: { deviceControls: [clock(60, 80), clock(70, 90)] },
+  });
+  expect(stepsWhere(devices)).toEqual([6, 7, 8]);
+  expect(report.devices.reduce((sum, { emptied }) => sum + emptied, 0)).toBe(1);
 });
 
 test('starts and emptyings count from where counting starts', () => {

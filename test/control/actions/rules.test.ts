@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Gate, Rule, RuleAction } from '../../../src/control/automation.ts';
+import type { Household } from '../../../src/control/household.ts';
 import type { Observation } from '../../../src/control/observations.ts';
 import { seededRandom } from '../../../src/units/seeded-random.ts';
 import { always } from '../../engine/homes.ts';
@@ -118,6 +119,18 @@ test('a gate for shut windows heeds the room of the conditions', () => {
   expect(withRun({ gate }, den)).toEqual([10, ...range(15, 20)]);
   const bath = { see, household: { openings: [shut, line] } };
   expect(withRun({ gate }, bath)).toEqual(range(10, 20));
+});
+
+test('a gate for shut windows heeds all the home where no condition has a room', () => {
+  const gate: Gate = { present: 'no matter', windowsShut: true };
+  const shut = { base: 0, spells: [] };
+  const line = { base: 0, spells: [{ days: EVERY_DAY, from: 110, to: 150, value: 1 }] };
+  const morning = condition('hour', 'below', 3, { room: -1 });
+  const at = (openings: Household['openings']) =>
+    withRun({ all: [morning], gate }, { household: { openings } });
+  expect(at([shut, shut])).toEqual(range(0, 18));
+  expect(at([shut, line])).toEqual([...range(0, 11), ...range(15, 18)]);
+  expect(at([line, line])).toEqual([...range(0, 11), ...range(15, 18)]);
 });
 
 test('a setpoint holds while the rule does, and the programme after it', () => {
