@@ -170,6 +170,14 @@ describe('differences', () => {
     expect(found!.money_per_damp_hour_avoided).toBeNull();
   });
 
+  test('a plan that costs more and is damper has no price for damp hours avoided', () => {
+    const [found] = compareMeasures([
+      somePlan('as-lived', { den: damp(100) }),
+      somePlan('worse', { energy: 1100, den: damp(400) }),
+    ]).differences;
+    expect(found!.money_per_damp_hour_avoided).toBeNull();
+  });
+
   test('one plan has none; no plan is refused', () => {
     expect(compareMeasures([somePlan('as-lived')]).differences).toEqual([]);
     expect(() => compareMeasures([])).toThrow('compareMeasures: needs at least one plan');

@@ -115,6 +115,13 @@ describe('pricing again without running again', () => {
     });
     expect(found.value).toBeCloseTo(240, 9);
   });
+
+  test('a device twice as dear costs twice as much a year', () => {
+    const buy = { what: 'drier', price: 200, lastsYears: 8 };
+    const { money } = atPurchasePrice(somePlan('dry', { purchaseCost: 25 }), [buy], 2, 0);
+    expect(money.purchase_cost_per_year).toBeCloseTo(50, 9);
+    expect(money.total_per_year).toBeCloseTo(1000 + 50, 9);
+  });
 });
 
 function withMoney(plan: ReturnType<typeof somePlan>, by_fuel: Record<string, number>) {
