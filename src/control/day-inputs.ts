@@ -35,6 +35,8 @@ export interface DayInputs {
   readonly applianceSpecies: Float64Array;
   /** Thermostat setting, -Infinity for off. [°C] */
   readonly setpoints: Float64Array;
+  /** Setpoint of cooling, Infinity for off. [°C] */
+  readonly coolingSetpoints: Float64Array;
   /** Open share of each opening. [-] */
   readonly openings: Float64Array;
   /** Share of the step in which each opening stands open at all. [-] */
@@ -68,6 +70,7 @@ export function createDayInputs(
     peopleSpecies: perSpecies(),
     applianceSpecies: perSpecies(),
     setpoints: perRoom(),
+    coolingSetpoints: perRoom().fill(Number.POSITIVE_INFINITY),
     openings: new Float64Array(steps * household.openings.length),
     openTimes: new Float64Array(steps * household.openings.length),
     doorways: new Float64Array(steps * household.doorways.length),
@@ -98,6 +101,9 @@ export function fillDayInputs(
   for (const activity of household.activities) layOutActivity(day, household, activity, range);
   for (const source of household.decaying ?? []) fillDecaying(day, source, range);
   fillSchedules(day.setpoints, household.setpoints, range);
+  if (household.cooling !== undefined) {
+    fillSchedules(day.coolingSetpoints, household.cooling, range);
+  }
   fillSchedules(day.openings, household.openings, range);
   fillSchedules(day.openTimes, household.openings, range, Math.sign);
   fillSchedules(day.doorways, household.doorways, range);

@@ -12,6 +12,8 @@ export interface Household {
   readonly activities: readonly Activity[];
   /** One per room, in the order of `Home.rooms`: thermostat setting [°C]; -Infinity is off. */
   readonly setpoints: readonly WeekSchedule[];
+  /** One per room: setpoint of cooling [°C]; Infinity is off. Absent is off everywhere. */
+  readonly cooling?: readonly WeekSchedule[];
   /** One per opening: share of its full area that stands open. [-] */
   readonly openings: readonly WeekSchedule[];
   /** One per doorway: 1 open, 0 shut. [-] */

@@ -32,6 +32,8 @@ export interface Observation {
 export interface Commands {
   /** Per room: what the thermostat holds, -Infinity for off. [°C] */
   readonly setpoints: Float64Array;
+  /** Per room: what cooling holds, Infinity for off. [°C] */
+  readonly coolingSetpoints: Float64Array;
   /** Per opening: open share, mean over the step [-]; share of the step in which it is open at all [-]. */
   readonly openings: Float64Array;
   readonly openTimes: Float64Array;
@@ -64,6 +66,7 @@ export function createObservation(rooms: number, species: number, devices: numbe
 export function createCommands({ rooms, openings, doorways, devices }: CommandCounts): Commands {
   return {
     setpoints: new Float64Array(rooms.length),
+    coolingSetpoints: new Float64Array(rooms.length).fill(Number.POSITIVE_INFINITY),
     openings: new Float64Array(openings.length),
     openTimes: new Float64Array(openings.length),
     doorways: new Float64Array(doorways.length),
@@ -80,6 +83,7 @@ type CommandCounts = Readonly<
 /** Begin step `s` of a day with what the clock says; devices and bands stay as they were. */
 export function followSchedules(commands: Commands, day: DayInputs, s: number): void {
   copySlice(commands.setpoints, day.setpoints, s);
+  copySlice(commands.coolingSetpoints, day.coolingSetpoints, s);
   copySlice(commands.openings, day.openings, s);
   copySlice(commands.openTimes, day.openTimes, s);
   copySlice(commands.doorways, day.doorways, s);

@@ -1,4 +1,6 @@
 import type { DayInputs } from '../control/day-inputs.ts';
+import type { Commands } from '../control/observations.ts';
+import { coolerLimits, settleCoolers } from './cooling.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
@@ -11,20 +13,21 @@ import { gatherWalls, settleWalls } from './walls.ts';
  * Solve for the mean temperatures of all rooms over the step together with the heat of their emitters.
  *
  * @param day      what people set and do; this step's values begin at `at` (step times rooms)
- * @param setpoints  what the thermostats hold, -Infinity for off [°C]
+ * @param commands   setpoints of heating and cooling
  * @param outdoor    outdoor temperature [°C]
  */
 export function solveHeat(
   m: Model,
   day: DayInputs,
   at: number,
-  setpoints: Float64Array,
+  commands: Commands,
   outdoor: number,
 ): void {
   assemble(m, day, at, outdoor);
   gatherWalls(m.walls, m.boundary, m.heat.sunOnSurfaces, m.heat.rhs);
   emitterLimits(m);
-  setTargets(m, setpoints);
+  coolerLimits(m);
+  setTargets(m, commands.setpoints, commands.coolingSetpoints);
   solveThermostats(m);
   if (exceedSources(m)) solveThermostats(m);
 }
@@ -43,6 +46,7 @@ export function settleHeat(
   row: number,
 ): void {
   settleEmitters(m);
+  settleCoolers(m);
   settleRooms(m);
   const { sunOnSurfaces, solution } = m.heat;
   settleWalls(m.walls, m.boundary, sunOnSurfaces, solution, m.dt, flows, row);
@@ -133,7 +137,10 @@ function settleRooms({ rooms, roomCount, heat: { solution } }: Model): void {
     const now = rooms[r + TEMPERATURE]!;
     const mean = solution[2 * i + 1]!;
     const g = rooms[r + RADIANT_G]!;
-    const radiated = rooms[r + RADIANT_GAIN]! + rooms[r + EMITTED]! * rooms[r + RADIANT_SHARE]!;
+    const radiated =
+      rooms[r + RADIANT_GAIN]! +
+      rooms[r + EMITTED]! * rooms[r + RADIANT_SHARE]! -
+      rooms[r + COOLING]! * rooms[r + COOL_SHARE]!;
     rooms[r + MEAN] = mean;
     rooms[r + TEMPERATURE] = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
     rooms[r + RADIANT_MEAN] = g > 0 ? solution[2 * i]! - radiated / g : mean;
@@ -147,6 +154,7 @@ const { radiantGain: RADIANT_GAIN, radiantShare: RADIANT_SHARE, radiantMean: RAD
 const { capacityRate: CAPACITY_RATE, paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
 const { radiantG: RADIANT_G, surfaced: SURFACED, sunToAir: SUN_TO_AIR } = ROOM;
 const { paneAirSky: PANE_AIR_SKY, paneRadiantSky: PANE_RADIANT_SKY } = ROOM;
+const { cooling: COOLING, coolShare: COOL_SHARE } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T, exchange: EXCHANGE } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;
 

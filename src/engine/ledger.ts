@@ -44,6 +44,7 @@ export type SpeciesTerm = (typeof SPECIES_TERMS)[number];
  */
 export const ENERGY_TERMS = [
   'heating',
+  'cooling',
   'people',
   'appliances',
   'sun',
@@ -74,6 +75,7 @@ export const WATER_TERMS = [
   'fans',
   'doorways',
   'devices',
+  'cooling',
   'runoff',
 ] as const;
 

@@ -4,6 +4,7 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
+import { type Coolers, layOutCoolers } from './cooling.ts';
 import { type HeatNetwork, layOutHeat } from './heat-network.ts';
 import { layOutDoors, layOutEmitters, layOutFrames, layOutPanes } from './lay-out-parts.ts';
 import { layOutRooms } from './lay-out-rooms.ts';
@@ -44,6 +45,7 @@ export interface Model {
   /** How the nodes of each wall make its modes; for the start of a run. */
   readonly wallModes: readonly WallModes[];
   readonly heat: HeatNetwork;
+  readonly coolers: Coolers;
   readonly boundaries: readonly Boundary[];
   /** Boundary temperatures, mean over the step. [°C] */
   readonly boundary: Float64Array;
@@ -127,6 +129,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     walls,
     wallModes: steps,
     heat: layOutHeat(home, walls, rooms),
+    coolers: layOutCoolers(home, density, pressure),
     boundaries,
     boundary: new Float64Array(boundaries.length),
     paneCount: home.panes.length,

@@ -27,6 +27,7 @@ export function recordHeat(
     const carried = airCp * fall;
     const phase = rooms[r + PHASE]! - evaporation * drying[at + i]!;
     flows[k + HEATING] = flows[k + HEATING]! + rooms[r + EMITTED]! * dt;
+    flows[k + COOLING] = flows[k + COOLING]! - rooms[r + COOLED]! * dt;
     flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleHeat[at + i]! * dt;
     flows[k + APPLIANCES] = flows[k + APPLIANCES]! + applianceHeat[at + i]! * dt;
     flows[k + SUNSHINE] = flows[k + SUNSHINE]! + rooms[r + SUN]! * dt;
@@ -59,7 +60,7 @@ export function recordHeat(
 }
 
 const { meanTemperature: MEAN } = ROOM;
-const { emitted: EMITTED } = ROOM;
+const { emitted: EMITTED, cooling: COOLED } = ROOM;
 const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
 const { paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
 const { paneAirSky: PANE_AIR_SKY, paneRadiantSky: PANE_RADIANT_SKY } = ROOM;
@@ -70,6 +71,7 @@ const { a: A, b: B } = FRAME;
 
 const term = (name: EnergyTerm): number => ENERGY_TERMS.indexOf(name);
 const HEATING = term('heating');
+const COOLING = term('cooling');
 const PEOPLE = term('people');
 const APPLIANCES = term('appliances');
 const SUNSHINE = term('sun');

@@ -12,6 +12,7 @@ import type { Notice } from '../home/notices.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
+import { blowOut, finishCoolers } from './cooling.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
 import {
@@ -209,20 +210,22 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
     applyCommands(model, commands);
     restDevices(model);
     runDevices(running, observed, commands);
-  }
+  } else if (model.coolers.count > 0) restDevices(model);
+  blowOut(model);
   guessTemperatures(model);
   const wind = outdoors.windSpeed[s]!;
   const windFrom = outdoors.windFrom[s]!;
   let leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
-  solveHeat(model, day, at, commands.setpoints, outdoor);
+  solveHeat(model, day, at, commands, outdoor);
   if (correctGuesses(model)) {
     leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
-    solveHeat(model, day, at, commands.setpoints, outdoor);
+    solveHeat(model, day, at, commands, outdoor);
   }
   settleAir(model);
   settleHeat(model, day, at, outdoor, ledger.flows, row);
   stepWater(model, day, at, outdoor, humidity, saturation, ledger.flows, row);
   stepSpecies(model, outdoors.species, s, day, at, ledger.species, row);
+  finishCoolers(model, outdoor);
   recordStep(trace, model, day, running, s, outdoor, humidity, leakage);
 }
 

@@ -41,10 +41,17 @@ export const ROOM = fields([
   'felt', // by the thermostat with air, radiant node and emitters at zero [°C]
   'feltAir', // per kelvin of mean air temperature [K/K]
   'feltRadiant', // per kelvin of the radiant node [K/K]
-  'feltHeat', // per watt of its emitters [K/W]
+  'feltPerRadiated', // less, per watt that radiates onto the surfaces [K/W]
   'setting', // of the thermostat, -Infinity for off [°C]
   'band', // below the setting by so much its emitters give their most; 0 holds it exactly [K]
   'heatOverWeight', // one over the implicit weight [-]
+  'coolSetting', // setpoint of cooling, Infinity for off [°C]
+  'coolMost', // most sensible heat that its coolers can remove in this step [W]
+  'coolRadiant', // of that, what surfaces radiate to them [W]
+  'coolShare', // the same as a share [-]
+  'cooling', // sensible heat removed [W]
+  'coilAir', // air that coils dry [kg/s]
+  'coilWater', // vapour it leaves them with [kg/s]
   'emitted', // by emitters [W]
   'low', // least that its emitters can give in this step [W]
   'high', // most [W]
@@ -104,6 +111,24 @@ export const PANE = fields([
   'wet', // 1 where it exchanges freely with the air this step, 0 where it can only dry out
   'saturation', // at its inner surface [Pa]
   'condensing', // net [kg/s]
+]);
+
+/** Fields of a cooler. */
+export const COOLER = fields([
+  'power', // most heat removed, sensible and latent [W]
+  'exhaust', // room air blown outdoors at full output [kg/s]
+  'radiantShare', // -
+  'cooled', // air that meets its coil at full output; 0 without a coil [kg/s]
+  'coil', // temperature of its coil [°C]
+  'coilHumidity', // of air saturated at that [kg/kg]
+  'most', // sensible heat it can remove in this step [W]
+  'full', // share of full output that it can run at, by its power [-]
+  'share', // of full output, mean over the step [-]
+  'sensible', // removed [W]
+  'dried', // air that its coil dries [kg/s]
+  'water', // drained [kg/s]
+  'removed', // sensible and latent [W]
+  'electricity', // W
 ]);
 
 /** Fields of a doorway. */

@@ -2,7 +2,7 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
-import { ROOM, TRACER } from './state-layout.ts';
+import { COOLER, ROOM, TRACER } from './state-layout.ts';
 import type { TraceView } from './trace.ts';
 
 /** Trace of one span of steps, in one set of arrays that is reused throughout the run. */
@@ -29,6 +29,7 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
       relativeHumidity: perRoom(),
       vapourPressure: perRoom(),
       heating: perRoom(),
+      cooling: perRoom(),
       occupants: perRoom(),
       windowOpen: perRoom(),
       condensation: perRoom(),
@@ -41,6 +42,11 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
       sourceFuel: m.home.sources.map(perStep),
       sourceBackup: m.home.sources.map(perStep),
       electricity: perStep(),
+      coolers: m.coolers.eer.map(() => ({
+        removed: perStep(),
+        water: perStep(),
+        electricity: perStep(),
+      })),
       devices: m.home.devices.map(() => ({
         electricity: perStep(),
         fuel: perStep(),
@@ -79,7 +85,7 @@ export function recordStep(
     humidityRatio,
     relativeHumidity,
   } = room;
-  const { vapourPressure, heating, occupants, windowOpen, condensation, species } = room;
+  const { vapourPressure, heating, cooling, occupants, windowOpen, condensation, species } = room;
   const at = s * roomCount;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -94,6 +100,7 @@ export function recordStep(
     vapourPressure[k] = p;
     relativeHumidity[k] = (100 * p) / rooms[r + SATURATION]!;
     heating[k] = rooms[r + EMITTED]!;
+    cooling[k] = rooms[r + COOLING]!;
     occupants[k] = day.occupants[k]!;
     windowOpen[k] = rooms[r + WINDOW_OPEN]!;
     condensation[k] = rooms[r + CONDENSING]!;
@@ -115,6 +122,13 @@ export function recordStep(
     home.sourceFuel[q]![s] = own / m.conversion[q]!(outdoor);
     home.sourceBackup[q]![s] = drawn - own;
   }
+  const { records } = m.coolers;
+  for (let c = 0; c < home.coolers.length; c++) {
+    const kept = home.coolers[c]!;
+    kept.removed[s] = records[c * COOLER_STRIDE + REMOVED]!;
+    kept.water[s] = records[c * COOLER_STRIDE + WATER]!;
+    kept.electricity[s] = records[c * COOLER_STRIDE + ELECTRICITY]!;
+  }
   for (let d = 0; d < running.length; d++) {
     const { did } = running[d]!;
     const kept = home.devices[d]!;
@@ -127,9 +141,12 @@ export function recordStep(
 }
 
 const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, emitted: EMITTED } = ROOM;
+const { removed: REMOVED, water: WATER, electricity: ELECTRICITY } = COOLER;
+const { cooling: COOLING } = ROOM;
 const { radiantMean: RADIANT_MEAN, saturation: SATURATION, windowOpen: WINDOW_OPEN } = ROOM;
 const { condensing: CONDENSING } = ROOM;
 const { mean: MEAN_C } = TRACER;
 
 const ROOM_STRIDE = ROOM.stride;
+const COOLER_STRIDE = COOLER.stride;
 const TRACER_STRIDE = TRACER.stride;

@@ -32,6 +32,8 @@ export interface TraceView {
     readonly vapourPressure: Float64Array;
     /** Heat from emitters. [W] */
     readonly heating: Float64Array;
+    /** Sensible heat removed by cooling. [W] */
+    readonly cooling: Float64Array;
     /** People in the room; a fraction when for part of the step. [-] */
     readonly occupants: Float64Array;
     /** Share of the step in which a window of the room stands open, however little. [-] */
@@ -56,9 +58,21 @@ export interface TraceView {
     readonly sourceBackup: readonly Float64Array[];
     /** Electricity of the household's activities. [W] */
     readonly electricity: Float64Array;
+    /** What each cooler did, in the order of `Home.cooling`. */
+    readonly coolers: readonly CoolerTrace[];
     /** What each device did, in the order of `Home.devices`. */
     readonly devices: readonly DeviceTrace[];
   };
+}
+
+/** What one cooler did, per step. */
+export interface CoolerTrace {
+  /** Heat removed from its room, sensible and latent. [W] */
+  readonly removed: Float64Array;
+  /** Water drained. [kg/s] */
+  readonly water: Float64Array;
+  /** Electric power drawn. [W] */
+  readonly electricity: Float64Array;
 }
 
 /** What one device did, per step. */

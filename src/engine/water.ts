@@ -62,16 +62,18 @@ function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number)
     const k = diagonal[i]!;
     const perHumidity = rooms[r + PRESSURE]!;
     const perStep = rooms[r + MASS_RATE]!;
-    const rate = flow[k]! + (rooms[r + BUFFER_G]! + rooms[r + WET_G]!) * perHumidity;
+    const dried = flow[k]! + rooms[r + COIL_AIR]!;
+    const rate = dried + (rooms[r + BUFFER_G]! + rooms[r + WET_G]!) * perHumidity;
     const overWeight = overImplicitWeight(rate / perStep);
     const store = perStep * overWeight;
     rooms[r + OVER_WEIGHT] = overWeight;
-    matrix[k] = flow[k]! + store + rooms[r + UPTAKE]! * perHumidity;
+    matrix[k] = dried + store + rooms[r + UPTAKE]! * perHumidity;
     rhs[i] =
       store * rooms[r + HUMIDITY]! +
       rooms[r + EXCHANGE]! * outdoorHumidity +
       rooms[r + FAN]! * rooms[r + FAN_W]! +
       rooms[r + RELEASE]! +
+      rooms[r + COIL_WATER]! +
       peopleVapour[at + i]! +
       applianceVapour[at + i]! +
       drying[at + i]! +
@@ -187,6 +189,8 @@ function bookWater(
     const supplied = rooms[r + FAN]! * (rooms[r + FAN_W]! - outdoorHumidity);
     flows[k + FANS] = flows[k + FANS]! + supplied * dt;
     flows[k + DEVICES] = flows[k + DEVICES]! + rooms[r + DEVICE_WATER]! * dt;
+    const drained = rooms[r + COIL_AIR]! * rooms[r + MEAN]! - rooms[r + COIL_WATER]!;
+    flows[k + COOLING] = flows[k + COOLING]! - drained * dt;
   }
   for (let d = 0; d < doorCount; d++) {
     const a = frames[d * FRAME_STRIDE + A]!;
@@ -211,6 +215,7 @@ const {
   condensing: CONDENSING_ALL,
 } = ROOM;
 const { deviceWater: DEVICE_WATER, bufferG: BUFFER_G } = ROOM;
+const { coilAir: COIL_AIR, coilWater: COIL_WATER } = ROOM;
 const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const { massRate: MASS_RATE, fan: FAN, exchange: EXCHANGE } = ROOM;
 const { phase: PHASE, wetG: WET_G, fanHumidity: FAN_W } = ROOM;
@@ -230,6 +235,7 @@ const FLUES = term('draught');
 const FANS = term('fans');
 const DOORWAYS = term('doorways');
 const DEVICES = term('devices');
+const COOLING = term('cooling');
 const RUNOFF = term('runoff');
 
 /** Greatest film of water on glass; what exceeds it runs off and leaves the balance. [kg/m2] */

@@ -19,6 +19,8 @@ export interface Home {
   readonly sources: readonly HeatSource[];
   readonly species: readonly Species[];
   readonly devices: readonly Device[];
+  /** What cools; absent is nothing. */
+  readonly cooling?: readonly Cooler[];
   /** Long-wave coefficient of inner surfaces where it is not the usual one; 0 is none. [W/(m2 K)] */
   readonly longWave?: number;
 }
@@ -208,6 +210,30 @@ export interface HeatSource {
         readonly outdoor: readonly number[];
         readonly cop: readonly number[];
       };
+}
+
+/** Something that takes heat out of one room. */
+export interface Cooler {
+  readonly name: string;
+  readonly room: number;
+  readonly source: 'ideal' | 'split' | 'single duct' | 'reversible heat pump';
+  /** Most heat it removes, sensible and latent; Infinity for ideal. [W] */
+  readonly power: number;
+  /** Heat removed per electricity, by outdoor temperature. [-] */
+  readonly eer: Curve;
+  /** The coil that air is blown over; null removes sensible heat only. */
+  readonly coil: {
+    /** Share of the air that passes the coil untouched. [-] */
+    readonly bypassFactor: number;
+    /** Apparatus dew point. [°C] */
+    readonly temperature: number;
+    /** At full output. [m3/s] */
+    readonly airflow: number;
+  } | null;
+  /** Room air blown outdoors at full output, by units with a single duct. [m3/s] */
+  readonly exhaust: number;
+  /** Share of what it removes that surfaces radiate to it. [-] */
+  readonly radiantShare: number;
 }
 
 /** A value by outdoor temperature, ascending [°C]. */

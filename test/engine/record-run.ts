@@ -86,6 +86,7 @@ const COLUMNS = [
   'relativeHumidity',
   'vapourPressure',
   'heating',
+  'cooling',
   'occupants',
   'windowOpen',
   'condensation',

@@ -17,8 +17,8 @@ function bytesOf(seed: number): string {
     ({ room, home: whole, steps, rooms }) => {
       const { species, ...columns } = room;
       for (const column of [...Object.values(columns), ...species]) bits(column, steps * rooms);
-      const { sourceFuel, sourceBackup, devices, ...series } = whole;
-      const ofDevices = devices.flatMap((device) => Object.values(device));
+      const { sourceFuel, sourceBackup, coolers, devices, ...series } = whole;
+      const ofDevices = [...coolers, ...devices].flatMap((device) => Object.values(device));
       const all = [...Object.values(series), ...sourceFuel, ...sourceBackup, ...ofDevices];
       for (const column of all) bits(column, steps);
     },

@@ -162,6 +162,7 @@ function stretch(
       relativeHumidity: perRoom(humidity),
       vapourPressure: perRoom((m) => (humidity(m) / 100) * saturationPressure(air(m))),
       heating: perRoom((m) => m.heating ?? 0),
+      cooling: perRoom(() => 0),
       occupants: perRoom((m) => m.occupants ?? 0),
       windowOpen: perRoom((m) => m.windowOpen ?? 0),
       condensation: perRoom((m) => m.condensation ?? 0),
@@ -174,6 +175,7 @@ function stretch(
       sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
       sourceBackup: own.sources.map((_, k) => perStep((m) => m.backup?.[k] ?? 0)),
       electricity: perStep((m) => m.electricity ?? 0),
+      coolers: [],
       devices: own.devices.map((_, d) => {
         const of = (what: keyof DeviceTrace) => perStep((m) => m.devices?.[d]?.[what] ?? 0);
         return {

@@ -26,6 +26,7 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
       relativeHumidity: perRoom,
       vapourPressure: perRoom,
       heating: perRoom,
+      cooling: perRoom.map(() => 0),
       occupants: perRoom,
       windowOpen: perRoom,
       condensation: perRoom.map((x) => -x * 1e-9),
@@ -38,6 +39,7 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
       sourceFuel: [perStep],
       sourceBackup: [perStep],
       electricity: perStep,
+      coolers: [],
       devices: [],
     },
   };
@@ -96,7 +98,7 @@ test('an hour may be cut by the end of a stretch', () => {
     },
     home: {
       ...(Object.fromEntries(
-        Object.entries({ ...b.home, devices: [] }).map(([k, v]) => [
+        Object.entries({ ...b.home, devices: [], coolers: [] }).map(([k, v]) => [
           k,
           v instanceof Float64Array ? tail(v, 1) : v.map((x: Float64Array) => tail(x, 1)),
         ]),

@@ -49,6 +49,7 @@ function monthNames(months: readonly number[]): string[] {
 
 const GROUP_OF: Readonly<Record<EnergyTerm, HeatGroup>> = {
   heating: 'heating',
+  cooling: 'devices',
   sun: 'sun',
   people: 'people',
   appliances: 'devices',

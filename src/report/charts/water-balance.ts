@@ -24,6 +24,7 @@ const WAYS: Readonly<Record<WaterTerm, string>> = {
   appliances: 'cooking, showers',
   drying: 'laundry, plants',
   devices: 'devices',
+  cooling: 'cooling coils',
   leakage: 'leakage',
   openings: 'open windows',
   extracts: 'extract fans',

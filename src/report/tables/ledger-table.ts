@@ -74,6 +74,7 @@ function sumRooms(values: Float64Array, rooms: number, factor: number): number[]
 
 const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
   heating: 'heating',
+  cooling: 'cooling',
   people: 'people',
   appliances: 'appliances',
   devices: 'devices',
@@ -97,6 +98,7 @@ const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
   appliances: 'cooking, showers',
   drying: 'laundry, plants',
   devices: 'devices',
+  cooling: 'cooling coils',
   leakage: 'leakage',
   openings: 'open windows',
   extracts: 'extract fans',
