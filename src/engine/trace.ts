@@ -66,7 +66,7 @@ export interface TraceView {
 }
 
 /** What one cooler did, per step. */
-export interface CoolerTrace {
+interface CoolerTrace {
   /** Heat removed from its room, sensible and latent. [W] */
   readonly removed: Float64Array;
   /** Water drained. [kg/s] */
