@@ -2,14 +2,31 @@ import { defineConfig } from 'vitest/config';
 import { CountLine } from './test/reference/count-line.ts';
 import { ValidationPage } from './test/reference/validation-page.ts';
 
+/** Tests that count what is left on the heap, which what other files have run would change. */
+const ALONE = 'test/**/allocation.test.ts';
+
+/** What everyday work leaves out: browsers, whole years, laws and drawn cases. */
+const SLOW = ['test/{browser,fuzz,laws,years}/**', 'test/cli/report*'];
+const left = process.env['QUICK'] === '1' ? SLOW : [];
+
 export default defineConfig({
   test: {
-    include: ['test/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
-    // Files share a process, which loads each module once: no test may leave anything changed behind.
-    isolate: false,
     maxWorkers: '100%',
     reporters: ['default', new ValidationPage(), new CountLine()],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'shared',
+          include: ['test/**/*.test.ts'],
+          exclude: [ALONE, ...left],
+          // Files share a process, which loads each module once: no test may leave anything changed behind.
+          isolate: false,
+        },
+      },
+      { extends: true, test: { name: 'alone', include: [ALONE], isolate: true } },
+    ],
   },
 });
