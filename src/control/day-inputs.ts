@@ -1,9 +1,7 @@
-import type { Activity, BodyOutput, Household, Person } from './household.ts';
+import type { Household } from './household.ts';
+import { layOutActivity, layOutPerson } from './lay-out-day.ts';
 import { fillDecaying } from './schedules/decaying-sources.ts';
 import { fillSchedules } from './schedules/fill-schedule.ts';
-import { eachStay, type Stay } from './schedules/irregular-days.ts';
-import { takesPlaceOn } from './schedules/on-holiday.ts';
-import { eachStretch, type StepRange, type Stretch, shareOf } from './schedules/step-range.ts';
 
 /**
  * What people set, do and are during one range of control steps, laid out for the engine.
@@ -96,7 +94,7 @@ export function fillDayInputs(
   const range = { clock: household.clock, start, dt, steps };
   const seed = household.seed ?? FIRST_SEED;
   household.people.forEach((person, k) => {
-    layOutPerson(day, person, seed, k, range);
+    layOutPerson(day, person, { seed, index: k }, range);
   });
   for (const activity of household.activities) layOutActivity(day, household, activity, range);
   for (const source of household.decaying ?? []) fillDecaying(day, source, range);
@@ -107,80 +105,6 @@ export function fillDayInputs(
   fillSchedules(day.openings, household.openings, range);
   fillSchedules(day.openTimes, household.openings, range, Math.sign);
   fillSchedules(day.doorways, household.doorways, range);
-}
-
-function layOutPerson(
-  day: DayInputs,
-  person: Person,
-  seed: number,
-  index: number,
-  range: StepRange,
-): void {
-  eachStay(person, { seed, index }, range, (stay, stretch) => {
-    addBody(day, stay, stay.asleep ? person.asleep : person.awake, stretch);
-  });
-}
-
-function addBody(day: DayInputs, stay: Stay, body: BodyOutput, stretch: Stretch): void {
-  const { rooms, occupants, awake, peopleHeat, peopleVapour, peopleSpecies } = day;
-  const { sensible, vapour } = body;
-  for (let s = stretch.first; s <= stretch.last; s++) {
-    const share = shareOf(stretch, s);
-    const at = s * rooms + stay.room;
-    occupants[at]! += share;
-    if (!stay.asleep) awake[at]! += share;
-    peopleHeat[at]! += share * sensible;
-    peopleVapour[at]! += share * vapour;
-    addSpecies(day, peopleSpecies, at, body.species, share);
-  }
-}
-
-function layOutActivity(
-  day: DayInputs,
-  household: Household,
-  activity: Activity,
-  range: StepRange,
-): void {
-  const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
-  for (const spell of activity.when) {
-    eachStretch(spell, range, (stretch) => addActivity(day, activity, stretch), takesPlace);
-  }
-}
-
-function addActivity(day: DayInputs, activity: Activity, stretch: Stretch): void {
-  const { rooms, applianceHeat, applianceVapour, drying, electricity, applianceSpecies } = day;
-  const { room, heat, vapour, stopsFor } = activity;
-  for (let s = stretch.first; s <= stretch.last; s++) {
-    const lasts = shareOf(stretch, s);
-    const share = stopsFor === 'an empty home' ? lasts * attended(day, s) : lasts;
-    const at = s * rooms + room;
-    applianceHeat[at]! += share * heat;
-    applianceVapour[at]! += share * vapour;
-    drying[at]! += share * activity.drying;
-    electricity[s]! += share * activity.electricity;
-    addSpecies(day, applianceSpecies, at, activity.species, share);
-  }
-}
-
-/** Add a share of what something gives off to a room of a step. */
-function addSpecies(
-  { speciesCount }: DayInputs,
-  sources: Float64Array,
-  at: number,
-  species: readonly number[],
-  share: number,
-): void {
-  for (let q = 0; q < speciesCount && q < species.length; q++) {
-    const source = species[q]!;
-    if (source !== 0) sources[at * speciesCount + q]! += share * source;
-  }
-}
-
-/** Share of a step in which somebody is at home, reckoned as if people took turns. [-] */
-export function attended(day: DayInputs, step: number): number {
-  let people = 0;
-  for (let i = 0; i < day.rooms; i++) people += day.occupants[step * day.rooms + i]!;
-  return Math.min(1, people);
 }
 
 function added(day: DayInputs): Float64Array[] {

@@ -50,9 +50,10 @@ function bytesPerStep(days: number, extra: () => void = () => {}): number {
 
 test.skipIf('__stryker__' in globalThis)('a step of control leaves nothing on the heap', () => {
   // Whenever the compiler is done; what each step left behind would show in every run.
-  const least = Math.min(...[500, 500, 500].map((days) => bytesPerStep(days)));
-  // One number on the heap takes 12 bytes or more; now and then a window or a warm-up may leave one.
-  expect(least).toBeLessThan(4);
+  const least = Math.min(...[400, 400, 400, 400].map((days) => bytesPerStep(days)));
+  // One number on the heap takes 12 bytes or more. Some leave one at times: who opens a window or
+  // begins a warm-up; all that together must stay well below one a step.
+  expect(least).toBeLessThan(8);
 });
 
 test('what leaves one number a step on the heap is noticed', () => {

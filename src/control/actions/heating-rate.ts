@@ -47,6 +47,7 @@ export function createHeatingRate(rooms: number, dt: number): HeatingRate {
     const t = temperature[i]!;
     const output = outputs[i]!;
     const goal = goals[i]!;
+    if (room.from === NONE && goal === room.before) return;
     if (room.from !== NONE) {
       const over = t >= goal - THERE || output < NEAR_FULL * room.peak;
       if (output > room.peak) room.peak = output;

@@ -25,10 +25,10 @@ export function createRuleTally(
   const unseenCount = new Int32Array(rules);
   const last = new Float64Array(rules).fill(Number.NEGATIVE_INFINITY);
   const acted = new Uint8Array(rules);
-  let unseenByAll = 0;
+  let unseenInAll = 0;
 
   const step = (): void => {
-    if (unseenByAll === 0) return;
+    if (unseenInAll === 0) return;
     const place = moment.count % places;
     for (let r = 0; r < rules; r++) {
       if (unseenCount[r] === 0) continue;
@@ -36,11 +36,11 @@ export function createRuleTally(
       if (unseen[at] === 1) {
         unseen[at] = 0;
         unseenCount[r]!--;
-        unseenByAll--;
+        unseenInAll--;
       }
       if (!presence.awakeHome) continue;
       counts[r]!.couldAct += unseenCount[r]!;
-      unseenByAll -= unseenCount[r]!;
+      unseenInAll -= unseenCount[r]!;
       unseenCount[r] = 0;
       unseen.fill(0, r * places, (r + 1) * places);
     }
@@ -59,7 +59,7 @@ export function createRuleTally(
     } else {
       unseen[r * places + (moment.count % places)] = 1;
       unseenCount[r]!++;
-      unseenByAll++;
+      unseenInAll++;
     }
   };
 
@@ -76,7 +76,7 @@ export function createRuleTally(
     for (const count of counts) Object.assign(count, noCounts());
     unseen.fill(0);
     unseenCount.fill(0);
-    unseenByAll = 0;
+    unseenInAll = 0;
     acted.fill(1);
   };
 

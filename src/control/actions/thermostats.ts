@@ -47,56 +47,58 @@ export function createThermostats(
   automation: Automation,
   dt: number,
 ): Thermostats {
-  const rooms = home.rooms.map((_, i) => createRoomState(automation.thermostats[i]!));
+  const gates = automation.thermostats.map(({ gate }) => gate);
+  const columns = createColumns(automation.thermostats);
   const perDay = Math.round(SECONDS_PER_DAY / dt);
   const warmUp = createWarmUp(household, automation.thermostats, dt, perDay);
   const { target } = warmUp;
-  const asked = new Float64Array(rooms.length).fill(Number.NaN);
-  const settings = new Float64Array(rooms.length);
-  const goals = new Float64Array(rooms.length);
+  const asked = new Float64Array(home.rooms.length).fill(Number.NaN);
+  const settings = new Float64Array(home.rooms.length);
+  const goals = new Float64Array(home.rooms.length);
   let begin = 0;
   let taken = 0;
 
   /** Programme or `otherwise` by the gate and its hold-off. */
   const setByGate = (i: number, s: number, programme: Float64Array, presence: Presence): void => {
-    const room = rooms[i]!;
+    const { windowOpen, heldUntil, holdOff, otherwise } = columns;
     const now = begin + s * dt;
-    const isOpen = gateIsOpen(room.gate, i, presence, room.windowOpen);
-    if (isOpen) room.heldUntil = now + dt + room.holdOff;
-    settings[i] = isOpen || now < room.heldUntil ? programme[i]! : room.otherwise;
+    const isOpen = gateIsOpen(gates[i]!, i, presence, windowOpen[i] === 1);
+    if (isOpen) heldUntil[i] = now + dt + holdOff[i]!;
+    settings[i] = isOpen || now < heldUntil[i]! ? programme[i]! : otherwise[i]!;
   };
 
   const setByWarmUp = (i: number, s: number, temperature: Float64Array): void => {
-    const room = rooms[i]!;
+    const { windowOpen, heldUntil, holdOff } = columns;
     warmUp.decide(s, i, settings, temperature);
     const to = target[i]!;
     const idle = to === Number.NEGATIVE_INFINITY || to < settings[i]!;
-    if (idle || (room.windowOpen && room.gate.windowsShut)) return;
+    if (idle || (windowOpen[i] === 1 && gates[i]!.windowsShut)) return;
     // Whoever comes a little late finds the room still warm: the hold-off counts from here too.
-    room.heldUntil = Math.max(room.heldUntil, begin + s * dt + dt + room.holdOff);
+    heldUntil[i] = Math.max(heldUntil[i]!, begin + s * dt + dt + holdOff[i]!);
     settings[i] = to;
   };
 
   /** What a rule asks for, lock-out by an open window, frost guard. */
   const override = (i: number, s: number, openSince: Float64Array): void => {
-    const room = rooms[i]!;
+    const { windowDelay, frostGuard, bias } = columns;
     if (!Number.isNaN(asked[i]!)) settings[i] = asked[i]!;
-    if (begin + s * dt - openSince[i]! >= room.windowDelay) settings[i] = Number.NEGATIVE_INFINITY;
-    settings[i] = Math.max(settings[i]!, room.frostGuard);
-    goals[i] = settings[i]! - room.bias;
+    if (begin + s * dt - openSince[i]! >= windowDelay[i]!) settings[i] = Number.NEGATIVE_INFINITY;
+    settings[i] = Math.max(settings[i]!, frostGuard[i]!);
+    goals[i] = settings[i]! - bias[i]!;
   };
 
   const command = (i: number, { temperature, output }: Observation, commands: Commands): void => {
-    const room = rooms[i]!;
-    const { bias, valveBias, deadband } = room;
+    const { bias, valveBias, deadband, band, on } = columns;
+    const between = deadband[i]!;
     let setting = settings[i]!;
-    if (deadband > 0) {
-      const reading = temperature[i]! + bias + valveBias * output[i]!;
-      room.on = switchedOn(room.on, reading, setting, deadband);
-      setting += room.on ? deadband / 2 : -deadband / 2;
+    if (between > 0) {
+      const reading = temperature[i]! + bias[i]! + valveBias[i]! * output[i]!;
+      const isOn = switchedOn(on[i] === 1, reading, setting, between);
+      on[i] = isOn ? 1 : 0;
+      setting += isOn ? between / 2 : -between / 2;
     }
-    commands.setpoints[i] = setting - bias;
-    commands.band[i] = room.band;
+    commands.setpoints[i] = setting - bias[i]!;
+    commands.band[i] = band[i]!;
   };
 
   return {
@@ -106,13 +108,13 @@ export function createThermostats(
       warmUp.beginDay(start, steps);
     },
     step(s, observed, presence, windowOpenSince, commands) {
-      for (let i = 0; i < rooms.length; i++) {
-        const room = rooms[i]!;
-        room.windowOpen = windowOpenSince[i]! <= begin + s * dt;
+      const { windowOpen, leads, learns } = columns;
+      for (let i = 0; i < leads.length; i++) {
+        windowOpen[i] = windowOpenSince[i]! <= begin + s * dt ? 1 : 0;
         setByGate(i, s, commands.setpoints, presence);
-        if (room.leads) setByWarmUp(i, s, observed.temperature);
+        if (leads[i] === 1) setByWarmUp(i, s, observed.temperature);
         override(i, s, windowOpenSince);
-        if (room.learns) warmUp.watch(i, taken, observed, goals, room.windowOpen);
+        if (learns[i] === 1) warmUp.watch(i, taken, observed, goals, windowOpen[i] === 1);
         command(i, observed, commands);
       }
       taken++;
@@ -120,22 +122,24 @@ export function createThermostats(
   };
 }
 
-/** A thermostat as the time loop goes by it, with what it remembers. */
-function createRoomState(thermostat: Thermostat) {
+/** Thermostats as the time loop goes by them, with what they remember; one number a room. */
+function createColumns(thermostats: readonly Thermostat[]) {
+  const column = (value: (one: Thermostat) => number) => Float64Array.from(thermostats, value);
+  const flags = (is: (one: Thermostat) => boolean) =>
+    Uint8Array.from(thermostats, (one) => (is(one) ? 1 : 0));
   return {
-    gate: thermostat.gate,
-    otherwise: thermostat.otherwise,
-    holdOff: thermostat.holdOff,
-    frostGuard: thermostat.frostGuard,
-    windowDelay: thermostat.windowDelay ?? Number.POSITIVE_INFINITY,
-    bias: thermostat.bias,
-    valveBias: thermostat.valveBias,
-    band: thermostat.proportionalBand + thermostat.valveBias,
-    deadband: thermostat.deadband,
-    leads: thermostat.lead.by !== 'none',
-    learns: thermostat.lead.by === 'learned',
-    windowOpen: false,
-    heldUntil: Number.NEGATIVE_INFINITY,
-    on: false,
+    otherwise: column((one) => one.otherwise),
+    holdOff: column((one) => one.holdOff),
+    frostGuard: column((one) => one.frostGuard),
+    windowDelay: column((one) => one.windowDelay ?? Number.POSITIVE_INFINITY),
+    bias: column((one) => one.bias),
+    valveBias: column((one) => one.valveBias),
+    band: column((one) => one.proportionalBand + one.valveBias),
+    deadband: column((one) => one.deadband),
+    leads: flags(({ lead }) => lead.by !== 'none'),
+    learns: flags(({ lead }) => lead.by === 'learned'),
+    windowOpen: flags(() => false),
+    heldUntil: column(() => Number.NEGATIVE_INFINITY),
+    on: flags(() => false),
   };
 }

@@ -1,7 +1,7 @@
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import type { ControlContext } from '../control-context.ts';
-import { attended } from '../day-inputs.ts';
 import type { Activity } from '../household.ts';
+import { attended } from '../lay-out-day.ts';
 import { takesPlaceOn } from './on-holiday.ts';
 import { eachStretch, type Stretch, shareOf } from './step-range.ts';
 
