@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest';
+import { setFlagsFromString } from 'node:v8';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Automation, OPEN_GATE, type Quantity } from '../../src/control/automation.ts';
 import { createController } from '../../src/control/create-controller.ts';
 import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
@@ -47,6 +48,10 @@ function bytesPerStep(days: number, extra: () => void = () => {}): number {
   // The first half is left to the compiler.
   return (median(growth.slice(days >> 1)) - median(idle.slice(days >> 1))) / STEPS;
 }
+
+// Compiled on the spot, so that a busy machine does not put the end of it off.
+beforeAll(() => setFlagsFromString('--no-concurrent-recompilation'));
+afterAll(() => setFlagsFromString('--concurrent-recompilation'));
 
 test.skipIf('__stryker__' in globalThis)('a step of control leaves nothing on the heap', () => {
   // Whenever the compiler is done; what each step left behind would show in every run.
