@@ -48,6 +48,7 @@ export function createLedgerAccumulator(
  *
  * @param airNet      per room, dry air in less out [kg]
  * @param airThrough  per room, dry air in [kg]
+ * @param outdoors    of each species, what the rooms would hold of outdoor air [unit m3]
  */
 export function finishLedger(
   ledger: LedgerAccumulator,
@@ -55,6 +56,7 @@ export function finishLedger(
   after: Stores,
   airNet: Float64Array,
   airThrough: Float64Array,
+  outdoors: readonly number[],
 ): Ledger {
   const { rooms, months } = ledger;
   const records = months.length * rooms;
@@ -83,7 +85,7 @@ export function finishLedger(
       water: residual(Object.values(water), stored.water, before.water),
       air: worst(airNet, airThrough),
       species: species.map((terms, s) =>
-        residual(Object.values(terms), stored.species[s]!, before.species[s]!),
+        residual(Object.values(terms), stored.species[s]!, before.species[s]!, outdoors[s]!),
       ),
     },
   };
@@ -107,12 +109,14 @@ function columns<T extends string>(
 
 /**
  * Largest |sum of terms - stored| of any room, over the sum of |terms| of all rooms; or over what the
- * rooms held at the start, where hardly anything moved and only rounding is left to compare.
+ * rooms held at the start or would hold of outdoor air, where hardly anything moved and only rounding is
+ * left to compare.
  */
 function residual(
   terms: readonly Float64Array[],
   stored: Float64Array,
   held: Float64Array,
+  outdoors = 0,
 ): number {
   const rooms = stored.length;
   const net = new Float64Array(rooms);
@@ -128,6 +132,7 @@ function residual(
   const whole = Math.max(
     through,
     held.reduce((sum, x) => sum + Math.abs(x), 0),
+    outdoors,
     LEAST_WHOLE,
   );
   return most / whole;

@@ -74,6 +74,7 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
     walk.trace.begin(Math.round((utc - start) / dt), steps, utc);
     for (const observe of observers) observe(walk.trace.view);
   }
+  const volume = input.home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const air = (field: number): Float64Array =>
     Float64Array.from(input.home.rooms, (_, i) => model.rooms[i * ROOM_STRIDE + field]!);
   return {
@@ -86,6 +87,7 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
       storedAmounts(model),
       air(ROOM.airNet),
       air(ROOM.airThrough),
+      input.home.species.map(({ outdoor }) => outdoor * volume),
     ),
     control: walk.controller?.report() ?? null,
     notices: noticesOf(weather),

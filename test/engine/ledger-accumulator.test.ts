@@ -12,7 +12,8 @@ const stores = (species: number) => ({
 function speciesResidual(booked: number, before: number, after: number): number {
   const ledger = createLedgerAccumulator(1, 1, [0]);
   ledger.species[0] = booked;
-  return finishLedger(ledger, stores(before), stores(after), none(), none()).residual.species[0]!;
+  return finishLedger(ledger, stores(before), stores(after), none(), none(), [0]).residual
+    .species[0]!;
 }
 
 test('a residual is what was booked and is not found, over all that passed', () => {
