@@ -6,7 +6,8 @@ import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-heat-capaci
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
 import { type Coolers, layOutCoolers } from './cooling.ts';
 import { type HeatNetwork, layOutHeat } from './heat-network.ts';
-import { layOutDoors, layOutEmitters, layOutFrames, layOutPanes } from './lay-out-parts.ts';
+import { type Films, layOutFilms } from './lay-out-films.ts';
+import { layOutDoors, layOutEmitters, layOutFrames } from './lay-out-parts.ts';
 import { layOutRooms } from './lay-out-rooms.ts';
 import { layOutSpecies, layOutTracers, type SpeciesWork } from './lay-out-species.ts';
 import { layOutWalls } from './lay-out-walls.ts';
@@ -49,10 +50,7 @@ export interface Model {
   readonly boundaries: readonly Boundary[];
   /** Boundary temperatures, mean over the step. [°C] */
   readonly boundary: Float64Array;
-  readonly paneCount: number;
-  /** PANE records, and the room of each. */
-  readonly panes: Float64Array;
-  readonly paneRoom: Int32Array;
+  readonly films: Films;
   readonly doorCount: number;
   /** DOOR and FRAME records. */
   readonly doors: Float64Array;
@@ -132,9 +130,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     coolers: layOutCoolers(home, density, pressure),
     boundaries,
     boundary: new Float64Array(boundaries.length),
-    paneCount: home.panes.length,
-    panes: layOutPanes(home),
-    paneRoom: Int32Array.from(home.panes, (p) => p.room),
+    films: layOutFilms(home),
     doorCount: home.doorways.length,
     doors: layOutDoors(home),
     frames: layOutFrames(home, elimination),

@@ -36,15 +36,15 @@ export function eliminateStores({ rooms, roomCount }: Model): void {
   }
 }
 
-/** Advance the stores of every room to the end of the step, and start `phase` with the heat that frees. */
+/** Advance the stores of every room to the end of the step, and begin `freed` with the latent heat of it. */
 export function settleStores({ rooms, roomCount, dt, evaporation }: Model): void {
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
-    rooms[r + PHASE] = 0;
+    rooms[r + FREED] = 0;
     const g = rooms[r + BUFFER_G]!;
     if (g === 0) continue;
     const p = rooms[r + PRESSURE]! * rooms[r + MEAN]!;
     const taken = rooms[r + UPTAKE]! * p - rooms[r + RELEASE]!;
-    rooms[r + PHASE] = evaporation * taken;
+    rooms[r + FREED] = evaporation * taken;
     const intoDeep = rooms[r + INTO_DEEP]!;
     let passedOn = 0;
     if (intoDeep > 0) {
@@ -61,5 +61,5 @@ const { bufferG: BUFFER_G, bufferRate: BUFFER_RATE, bufferCapacity: BUFFER_CAPAC
 const { deepG: DEEP_G, deepRate: DEEP_RATE, deepCapacity: DEEP_CAPACITY } = ROOM;
 const { buffer: BUFFER, deep: DEEP, saturation: SATURATION, pressure: PRESSURE } = ROOM;
 const { uptake: UPTAKE, release: RELEASE, intoDeep: INTO_DEEP, meanHumidity: MEAN } = ROOM;
-const { phase: PHASE } = ROOM;
+const { freed: FREED } = ROOM;
 const ROOM_STRIDE = ROOM.stride;

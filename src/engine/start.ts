@@ -8,7 +8,7 @@ import { ROOM, TRACER } from './state-layout.ts';
 /**
  * Initial state of every store, whose effect the spin-up removes: rooms at their usual setting (or
  * at the year's mean where nothing heats them), walls between room and outdoors, air at half
- * saturation.
+ * saturation, as in a warm room where a setting is higher than any room's.
  */
 export function settleStart(m: Model, { household, home }: RunInput, season: Season): void {
   const { rooms, roomCount, tracers } = m;
@@ -17,7 +17,7 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
     const setting = household.setpoints[i]!.base;
     const heated = rooms[r + ROOM.heated] === 1 && Number.isFinite(setting);
     const t = heated ? setting : season.mean;
-    const p = 0.5 * saturationPressure(t);
+    const p = 0.5 * saturationPressure(Math.min(t, WARM));
     const humidity = (MOLAR_RATIO * p) / (m.pressure - p);
     rooms[r + ROOM.temperature] = t;
     rooms[r + ROOM.meanTemperature] = t;
@@ -52,6 +52,9 @@ function startWalls({ rooms, walls, wallModes }: Model, season: Season): void {
     }
   });
 }
+
+/** [°C] */
+const WARM = 30;
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;

@@ -55,7 +55,9 @@ export const ROOM = fields([
   'emitted', // by emitters [W]
   'low', // least that its emitters can give in this step [W]
   'high', // most [W]
-  'phase', // freed by condensing and sorption in the step before [W]
+  'phase', // latent heat given to the room in the next step [W]
+  'freed', // latent heat of this step [W]
+  'owed', // latent heat of steps before, still to be given to the room [W]
   'sun', // through panes [W]
   'deviceHeat', // of devices, to the air [W]
   'deviceRadiant', // of devices, to the surfaces [W]
@@ -71,8 +73,14 @@ export const ROOM = fields([
   'release', // vapour out of the buffer into perfectly dry air [kg/s]
   'intoDeep', // vapour from buffer to deep store per unit of relative humidity, deep store eliminated [kg/s]
   'waterOverWeight', // -
+  'mostHumidity', // of saturated air at the mean air temperature [kg/kg]
+  'saturated', // 1 where the air is held at that
+  'ownLoss', // of the equation that this replaces: its diagonal [kg/s]
+  'ownGain', // and its right-hand side [kg/s]
+  'falling', // out of saturated air [kg/s]
   'condensing', // on panes, net [kg/s]
-  'wetG', // vapour to panes that were wet a step before [kg/(s Pa)]
+  'wallCondensing', // on cold corners, tiles and out of saturated air, net [kg/s]
+  'wetG', // vapour to films that were wet a step before [kg/(s Pa)]
   'deviceWater', // kg/s
   // Air, as mass of dry air, on its way in.
   'leak', // kg/s
@@ -101,15 +109,14 @@ export const TRACER = fields([
   'overWeight', // one over the implicit weight of the step [-]
 ]);
 
-/** Fields of a pane. */
-export const PANE = fields([
-  'ua', // W/K
-  'area', // m2
+/** Fields of a surface that water can stand on: a pane, a cold corner, tiles. */
+export const FILM = fields([
   'drop', // room to inner surface, over room to outdoors [-]
-  'vapourG', // vapour from room air to glass [kg/(s Pa)]
-  'film', // water on it [kg]
+  'vapourG', // vapour from room air to it [kg/(s Pa)]
+  'most', // water that it can hold [kg]
+  'water', // on it [kg]
   'wet', // 1 where it exchanges freely with the air this step, 0 where it can only dry out
-  'saturation', // at its inner surface [Pa]
+  'saturation', // at its surface [Pa]
   'condensing', // net [kg/s]
 ]);
 

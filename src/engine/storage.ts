@@ -1,6 +1,6 @@
 import type { Stores } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
-import { PANE, ROOM, TRACER } from './state-layout.ts';
+import { FILM, ROOM, TRACER } from './state-layout.ts';
 
 /**
  * What every room holds at this moment: heat of air and of the walls that hang on it, against
@@ -24,8 +24,8 @@ export function storedAmounts(m: Model): Stores {
       energy[near[c]!]! += stored[k]! * mode[k]!;
     }
   }
-  for (let p = 0; p < m.paneCount; p++) {
-    water[m.paneRoom[p]!]! += m.panes[p * PANE_STRIDE + PANE.film]!;
+  for (let f = 0; f < m.films.count; f++) {
+    water[m.films.room[f]!]! += m.films.records[f * FILM_STRIDE + FILM.water]!;
   }
   const species = home.species.map((_, s) =>
     Float64Array.from(
@@ -39,4 +39,4 @@ export function storedAmounts(m: Model): Stores {
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
-const PANE_STRIDE = PANE.stride;
+const FILM_STRIDE = FILM.stride;

@@ -33,6 +33,7 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
       occupants: perRoom(),
       windowOpen: perRoom(),
       condensation: perRoom(),
+      wallCondensation: perRoom(),
       species: m.home.species.map(perRoom),
     },
     home: {
@@ -85,7 +86,16 @@ export function recordStep(
     humidityRatio,
     relativeHumidity,
   } = room;
-  const { vapourPressure, heating, cooling, occupants, windowOpen, condensation, species } = room;
+  const {
+    vapourPressure,
+    heating,
+    cooling,
+    occupants,
+    windowOpen,
+    condensation,
+    wallCondensation,
+    species,
+  } = room;
   const at = s * roomCount;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -104,6 +114,7 @@ export function recordStep(
     occupants[k] = day.occupants[k]!;
     windowOpen[k] = rooms[r + WINDOW_OPEN]!;
     condensation[k] = rooms[r + CONDENSING]!;
+    wallCondensation[k] = rooms[r + WALL_CONDENSING]!;
   }
   const count = species.length;
   for (let q = 0; q < count; q++) {
@@ -144,7 +155,7 @@ const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, emitted: EMITTED } = ROOM
 const { removed: REMOVED, water: WATER, electricity: ELECTRICITY } = COOLER;
 const { cooling: COOLING } = ROOM;
 const { radiantMean: RADIANT_MEAN, saturation: SATURATION, windowOpen: WINDOW_OPEN } = ROOM;
-const { condensing: CONDENSING } = ROOM;
+const { condensing: CONDENSING, wallCondensing: WALL_CONDENSING } = ROOM;
 const { mean: MEAN_C } = TRACER;
 
 const ROOM_STRIDE = ROOM.stride;

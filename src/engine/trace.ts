@@ -40,6 +40,8 @@ export interface TraceView {
     readonly windowOpen: Float64Array;
     /** Net condensation on panes, negative while a film dries. [kg/s] */
     readonly condensation: Float64Array;
+    /** Net condensation on cold corners and tiles and out of saturated air, negative while it dries. [kg/s] */
+    readonly wallCondensation: Float64Array;
     /** Concentrations, one array per species in the order of `Home.species`. */
     readonly species: readonly Float64Array[];
   };

@@ -55,6 +55,8 @@ export interface Room {
     /** What lies behind it and answers over weeks: capacity as above, exchange with the surface store. */
     readonly deep: { readonly capacity: number; readonly conductance: number };
   };
+  /** Tiles, on which water can stand, at the temperature of the inner surfaces. [m2] */
+  readonly tiledArea: number;
   /** Surface temperature factor of the coldest spot: (surface - outdoors)/(room - outdoors). [-] */
   readonly coldSpotFactor: number;
   /** Loss of each species by deposition, in the order of `Home.species`. [1/s] */

@@ -99,6 +99,7 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
     of('occupants', 2, (r) => r.occupants),
     of('window_open_share', 3, (r) => r.windowOpen),
     of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * HOUR),
+    of('wall_condensation_g_per_h', 2, (r) => r.wallCondensation, 1000 * HOUR),
     ...species.map((each, k) =>
       of(
         `${each.name.toLowerCase()}_${CONCENTRATION_UNITS[each.unit].suffix}`,

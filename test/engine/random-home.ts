@@ -24,6 +24,7 @@ export function randomHome(rooms: number, seed: number, loops = true): Home {
     furnishingFactor: between(1, 8),
     mass: { capacity: between(1e5, 3e6), area: between(5, 40) },
     buffer: drawBuffer(between(0.2, 5), between(1e-8, 1e-6)),
+    tiledArea: i % 3 === 2 ? 10 : 0,
     coldSpotFactor: between(0.55, 0.85),
     deposition: [0, between(0, 1e-4)],
     sunToAir: between(0, 0.4),

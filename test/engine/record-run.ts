@@ -90,4 +90,5 @@ const COLUMNS = [
   'occupants',
   'windowOpen',
   'condensation',
+  'wallCondensation',
 ] as const;

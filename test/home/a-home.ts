@@ -27,6 +27,7 @@ export function aRoom(name: string, floorArea = 20): Room {
     furnishingFactor: 5,
     mass: { capacity: 1e6, area: 40 },
     buffer: { capacity: 1, conductance: 1e-7, deep: { capacity: 4, conductance: 2e-8 } },
+    tiledArea: 0,
     coldSpotFactor: 0.75,
     deposition: [],
     sunToAir: 0.1,

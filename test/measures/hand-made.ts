@@ -166,6 +166,7 @@ function stretch(
       occupants: perRoom((m) => m.occupants ?? 0),
       windowOpen: perRoom((m) => m.windowOpen ?? 0),
       condensation: perRoom((m) => m.condensation ?? 0),
+      wallCondensation: perRoom(() => 0),
       species: own.species.map((_, k) => perRoom((m) => m.species?.[k] ?? 0)),
     },
     home: {

@@ -51,7 +51,7 @@ export function vapourCrossCheck(
     effect('airing', -perAir(water.openings)),
     effect('a fan', -perAir(water.fans) - perAir(water.extracts)),
     effect('the draught of a stove', -perAir(water.draught)),
-    effect('water that runs off panes', -perAir(water.runoff)),
+    effect('water that runs off', -perAir(water.runoff)),
   ];
   const rest = excess - simulated - known.reduce((sum, { size }) => sum + size, 0);
   const why = mainReasons([...known, unevenAir(rest)], excess - simulated);

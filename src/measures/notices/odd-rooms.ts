@@ -10,8 +10,8 @@ export interface OddRooms {
 }
 
 /**
- * Two things a person should hear of: air that stood above saturation, because the model lets water
- * condense on panes only; and rooms hotter than anybody would bear, because something in the
+ * Two things a person should hear of: air that was saturated, because there is fog then and water on
+ * more than panes and corners; and rooms hotter than anybody would bear, because something in the
  * scenario is likely wrong.
  */
 export function createOddRooms({ rooms }: Home): OddRooms {
@@ -21,7 +21,7 @@ export function createOddRooms({ rooms }: Home): OddRooms {
   function observe({ steps, dt, room }: TraceView): void {
     const { relativeHumidity, airTemperature } = room;
     for (let k = 0, i = 0; k < steps * rooms.length; k++) {
-      if (relativeHumidity[k]! > SATURATED) soaked[i] = soaked[i]! + dt;
+      if (relativeHumidity[k]! >= SATURATED) soaked[i] = soaked[i]! + dt;
       if (airTemperature[k]! > hottest[i]!) hottest[i] = airTemperature[k]!;
       i = i + 1 === rooms.length ? 0 : i + 1;
     }
@@ -39,11 +39,10 @@ export function createOddRooms({ rooms }: Home): OddRooms {
 
 function soakedNotice(name: string, hours: number): Notice {
   return {
-    id: 'above-saturation',
+    id: 'fog',
     text:
-      `The air of ${name} stood above saturation for ${hoursText(hours)}: more water ` +
-      'than it can hold, with only panes to condense on. In truth walls and things there would be ' +
-      'wet. Look at its water, its exchange of air and its temperature.',
+      `The air of ${name} was saturated for ${hoursText(hours)}: fog, and water on walls and things. ` +
+      'Look at its water, its exchange of air and its temperature.',
   };
 }
 
@@ -61,9 +60,9 @@ function hotNotice(name: string, temperature: number): Notice {
   };
 }
 
-/** [%] */
-const SATURATED = 100;
-/** Told from here on, however long the run: shorter, a wet pane may not have caught up. [s] */
+/** All but rounding. [%] */
+const SATURATED = 100 - 1e-6;
+/** Told from here on, however long the run. [s] */
 const LEAST_SOAKED = 3600;
 /** Warmer than any room that people live in. [°C] */
 const UNBEARABLE = 45;

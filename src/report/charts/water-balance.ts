@@ -31,6 +31,6 @@ const WAYS: Readonly<Record<WaterTerm, string>> = {
   draught: 'stove draught',
   fans: 'supply air',
   doorways: 'room to room',
-  runoff: 'run off panes',
+  runoff: 'run off',
 };
 const LEAST = 0.05; // kg

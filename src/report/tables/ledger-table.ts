@@ -105,5 +105,5 @@ const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
   draught: 'stove draught',
   fans: 'supply air',
   doorways: 'doorways',
-  runoff: 'run off panes',
+  runoff: 'run off',
 };

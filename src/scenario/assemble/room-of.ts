@@ -4,7 +4,7 @@ import type { KnownSpecies } from '../../species/species-table.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { INTERNAL_MASS_AREA } from '../presets/fabric.ts';
-import { DEEP_MOISTURE, MOISTURE_BUFFER } from '../presets/moisture.ts';
+import { bathroomTiles, DEEP_MOISTURE, MOISTURE_BUFFER } from '../presets/moisture.ts';
 import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Defaults } from './defaults.ts';
@@ -33,10 +33,18 @@ export function roomOf(
     furnishingFactor: facts.furnishingFactor,
     mass: { capacity: facts.internalMass * area, area: INTERNAL_MASS_AREA * area },
     buffer: bufferOf(plan, data, defaults),
+    tiledArea: tilesOf(plan, defaults),
     coldSpotFactor: coldSpotOf(plan, data, facts, inside, defaults),
     deposition: depositionOf(plan, data, species, defaults),
     sunToAir: facts.sunToAir,
   };
+}
+
+function tilesOf({ name, use, area, height, data }: RoomPlan, defaults: Defaults): number {
+  const given = data['tiled area'];
+  if (use !== 'bathroom') return given ?? 0;
+  const path = ['home', 'rooms', name, 'tiled area'];
+  return defaults.number(path, given, bathroomTiles(area, height));
 }
 
 /** A room's own furnishing, else the home's buffer value, else that of the home's furnishing. */

@@ -114,6 +114,11 @@ export const roomModel = section(
     'cold spot factor': coldSpot(
       'Temperature factor of the coldest spot: how near it stays to room temperature',
     ).optional(),
+    'tiled area': quantity(
+      'm2',
+      { min: 0, max: 1e4 },
+      'Tiles, on which water can stand; bathrooms have some unless told otherwise',
+    ).optional(),
     furnishing: choice(FURNISHINGS, 'How much there is that takes up moisture').optional(),
     'mould class': choice(
       MOULD_CLASSES,

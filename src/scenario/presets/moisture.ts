@@ -12,6 +12,18 @@ export const MOISTURE_BUFFER: Readonly<Record<(typeof FURNISHINGS)[number], Pres
 };
 
 /**
+ * Tiles of a bathroom: the floor and half of the walls, from the floor alone to all of both. [m2]
+ *
+ * @param floorArea  of a square room [m2]
+ * @param height  [m]
+ */
+export function bathroomTiles(floorArea: number, height: number): Preset {
+  const walls = 4 * Math.sqrt(floorArea) * height;
+  const value = Number((floorArea + walls / 2).toPrecision(3));
+  return preset(value, floorArea, floorArea + walls, 'own estimate: floor and half of the walls');
+}
+
+/**
  * What the slow store holds, over what the store of a day holds. Three weeks reach sqrt(21) times as
  * deep as a day into the same thick material; thin linings end before that. [-]
  */

@@ -1,0 +1,21 @@
+import { requireWithin } from '../../units/require-within.ts';
+
+/**
+ * How readily vapour passes between air and a film of water, from how readily heat does: the flow is
+ * this times the difference of vapour pressures, that over the film being saturated at its temperature.
+ *
+ * @param convection  convective coefficient of heat [W/(m2 K)], 0 to 100
+ * @returns [kg/(s m2 Pa)], 6.80e-9 a unit of the coefficient
+ * @throws RangeError outside that range, or NaN
+ * Source: Lewis relation, Lewis number 0.85 to the power 2/3 (from memory); air at 20 °C.
+ */
+export function filmTransfer(convection: number): number {
+  requireWithin(convection, [0, 100], 'filmTransfer: convective coefficient', 'W/(m2 K)');
+  return convection / (AIR_DENSITY * AIR_HEAT * VAPOUR_GAS * ROOM * LEWIS ** (2 / 3));
+}
+
+const AIR_DENSITY = 1.2041; // dry, 20 °C, sea level [kg/m3]
+const AIR_HEAT = 1006; // J/(kg K)
+const VAPOUR_GAS = 461.52; // J/(kg K)
+const ROOM = 293.15; // K
+const LEWIS = 0.85;
