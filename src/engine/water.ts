@@ -87,11 +87,15 @@ function settle(m: Model, saturation: (temperature: number) => number): void {
     const mean = solution[i]!;
     rooms[r + MEAN] = mean;
     const end = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
-    const most = mostHumidity(saturation(rooms[r + TEMPERATURE]!), pressure);
-    rooms[r + HUMIDITY] = Math.min(end, most);
-    if (end > most) {
-      const excess = (rooms[r + AIR_MASS]! * (end - most)) / dt;
-      rooms[r + FALLING] = rooms[r + FALLING]! + excess;
+    rooms[r + HUMIDITY] = end;
+    const cooler = Math.max(0, rooms[r + MEAN_T]! - rooms[r + TEMPERATURE]!);
+    if (end > rooms[r + MOST_W]! * (1 - STEEPEST * cooler)) {
+      const most = mostHumidity(saturation(rooms[r + TEMPERATURE]!), pressure);
+      if (end > most) {
+        rooms[r + HUMIDITY] = most;
+        const excess = (rooms[r + AIR_MASS]! * (end - most)) / dt;
+        rooms[r + FALLING] = rooms[r + FALLING]! + excess;
+      }
     }
     rooms[r + ON_PANES] = 0;
     rooms[r + ON_WALLS] = 0;
@@ -171,6 +175,9 @@ const FANS = term('fans');
 const DOORWAYS = term('doorways');
 const DEVICES = term('devices');
 const COOLING = term('cooling');
+
+/** Saturated air of -50 to 90 °C loses less than this share of its vapour for each kelvin it cools. [1/K] */
+const STEEPEST = 0.13;
 
 const ROOM_STRIDE = ROOM.stride;
 const DOOR_STRIDE = DOOR.stride;
