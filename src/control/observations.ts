@@ -7,6 +7,8 @@ import type { DayInputs } from './day-inputs.ts';
 export interface Observation {
   /** Air temperature by room. [°C] */
   readonly temperature: Float64Array;
+  /** Temperature that each room's thermostat feels, of air and surfaces. [°C] */
+  readonly felt: Float64Array;
   /** Relative humidity of the air by room. [%] */
   readonly relativeHumidity: Float64Array;
   /** Absolute humidity of the air by room. [g/m3] */
@@ -51,6 +53,7 @@ export function createObservation(rooms: number, species: number, devices: numbe
   const perRoom = (): Float64Array => new Float64Array(rooms);
   return {
     temperature: perRoom(),
+    felt: perRoom(),
     relativeHumidity: perRoom(),
     absoluteHumidity: perRoom(),
     output: perRoom(),

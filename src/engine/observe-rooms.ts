@@ -17,7 +17,8 @@ export function observeRooms(
   saturation: (temperature: number) => number,
 ): void {
   const { rooms, roomCount, tracers, pressure } = m;
-  const { temperature, relativeHumidity, absoluteHumidity, output, species, outdoor } = observed;
+  const { temperature, felt, relativeHumidity, absoluteHumidity, output, species, outdoor } =
+    observed;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const t = rooms[r + TEMPERATURE]!;
@@ -25,6 +26,7 @@ export function observeRooms(
     const p = (pressure * w) / (MOLAR_RATIO + w);
     const most = rooms[r + HIGH]!;
     temperature[i] = t;
+    felt[i] = t + rooms[r + SENSOR_RADIANT]! * (rooms[r + RADIANT_MEAN]! - t);
     relativeHumidity[i] = (100 * p) / saturation(t);
     absoluteHumidity[i] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
     output[i] = most > 0 ? rooms[r + EMITTED]! / most : 0;
@@ -57,6 +59,7 @@ const {
   high: HIGH,
   band: BAND,
 } = ROOM;
+const { sensorRadiant: SENSOR_RADIANT, radiantMean: RADIANT_MEAN } = ROOM;
 const { level: LEVEL } = TRACER;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;

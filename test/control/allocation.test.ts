@@ -115,6 +115,7 @@ function see(observed: Observation, step: number): void {
   for (let i = 0; i < ROOMS; i++) {
     const swing = Math.sin(step / (20 + i));
     observed.temperature[i] = 20 + 2.1 * swing;
+    observed.felt[i] = 20 + 2.1 * swing;
     observed.relativeHumidity[i] = 57.3 + 6.2 * swing;
     observed.absoluteHumidity[i] = 9.7 + 1.3 * swing;
     observed.output[i] = 0.5 - 0.5 * swing;

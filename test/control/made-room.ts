@@ -60,7 +60,7 @@ export function underThermostat(
   const observed = createObservation(2, 0, 0);
   const commands = createCommands({ ...HOME, devices: [] });
   const since = new Float64Array(2).fill(Number.POSITIVE_INFINITY);
-  observed.temperature.fill(room.begin);
+  observed.felt.fill(room.begin);
   const watched: Watched = { setpoints: [], bands: [], temperatures: [], outputs: [] };
   laidOut(household, days, { start, dt }).forEach((day, k) => {
     presence.beginDay(start + k * DAY);
@@ -76,8 +76,8 @@ export function underThermostat(
       const setpoint = commands.setpoints[LIVING]!;
       watched.setpoints.push(setpoint);
       watched.bands.push(commands.band[LIVING]!);
-      watched.temperatures.push(observed.temperature[LIVING]!);
-      watched.outputs.push(warm(observed.temperature, observed.output, room, setpoint, dt));
+      watched.temperatures.push(observed.felt[LIVING]!);
+      watched.outputs.push(warm(observed.felt, observed.output, room, setpoint, dt));
     }
   });
   return watched;

@@ -93,6 +93,7 @@ export function rehearse(script: Script): Rehearsal {
 function mildRooms(): Observation {
   const observed = createObservation(2, 2, 2);
   observed.temperature.fill(20);
+  observed.felt.fill(20);
   observed.relativeHumidity.fill(50);
   observed.absoluteHumidity.fill(8.625);
   observed.species[0]!.fill(420);

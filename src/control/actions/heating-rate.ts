@@ -15,7 +15,7 @@ export interface HeatingRate {
   readonly watch: (
     room: number,
     step: number,
-    seen: Pick<Observation, 'temperature' | 'output'>,
+    seen: Pick<Observation, 'felt' | 'output'>,
     goals: Float64Array,
     upset: boolean,
   ) => void;
@@ -33,25 +33,25 @@ export function createHeatingRate(rooms: number, dt: number): HeatingRate {
   const rate = new Float64Array(rooms).fill(Number.NaN);
   const warmUps = Array.from({ length: rooms }, createWatchedWarmUp);
 
-  function learn(i: number, step: number, temperature: Float64Array): void {
+  function learn(i: number, step: number, felt: Float64Array): void {
     const { from, cold } = warmUps[i]!;
-    const gained = temperature[i]! - cold;
+    const gained = felt[i]! - cold;
     if (gained < WORTH_LEARNING) return;
     const observed = gained / ((step - from) * dt);
     const known = rate[i]!;
     rate[i] = Number.isNaN(known) ? observed : known + TRUST * (observed - known);
   }
 
-  const watch: HeatingRate['watch'] = (i, step, { temperature, output: outputs }, goals, upset) => {
+  const watch: HeatingRate['watch'] = (i, step, { felt, output: outputs }, goals, upset) => {
     const room = warmUps[i]!;
-    const t = temperature[i]!;
+    const t = felt[i]!;
     const output = outputs[i]!;
     const goal = goals[i]!;
     if (room.from === NONE && goal === room.before) return;
     if (room.from !== NONE) {
       const over = t >= goal - THERE || output < NEAR_FULL * room.peak;
       if (output > room.peak) room.peak = output;
-      if (over && !upset) learn(i, step, temperature);
+      if (over && !upset) learn(i, step, felt);
       if (over || upset) room.from = NONE;
     }
     if (!upset && goal > room.before && goal - t >= WORTH_LEARNING && room.from === NONE) {

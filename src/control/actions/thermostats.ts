@@ -67,9 +67,9 @@ export function createThermostats(
     settings[i] = isOpen || now < heldUntil[i]! ? programme[i]! : otherwise[i]!;
   };
 
-  const setByWarmUp = (i: number, s: number, temperature: Float64Array): void => {
+  const setByWarmUp = (i: number, s: number, felt: Float64Array): void => {
     const { windowOpen, heldUntil, holdOff } = columns;
-    warmUp.decide(s, i, settings, temperature);
+    warmUp.decide(s, i, settings, felt);
     const to = target[i]!;
     const idle = to === Number.NEGATIVE_INFINITY || to < settings[i]!;
     if (idle || (windowOpen[i] === 1 && gates[i]!.windowsShut)) return;
@@ -87,12 +87,12 @@ export function createThermostats(
     goals[i] = settings[i]! - bias[i]!;
   };
 
-  const command = (i: number, { temperature, output }: Observation, commands: Commands): void => {
+  const command = (i: number, { felt, output }: Observation, commands: Commands): void => {
     const { bias, valveBias, deadband, band, on } = columns;
     const between = deadband[i]!;
     let setting = settings[i]!;
     if (between > 0) {
-      const reading = temperature[i]! + bias[i]! + valveBias[i]! * output[i]!;
+      const reading = felt[i]! + bias[i]! + valveBias[i]! * output[i]!;
       const isOn = switchedOn(on[i] === 1, reading, setting, between);
       on[i] = isOn ? 1 : 0;
       setting += isOn ? between / 2 : -between / 2;
@@ -112,7 +112,7 @@ export function createThermostats(
       for (let i = 0; i < leads.length; i++) {
         windowOpen[i] = windowOpenSince[i]! <= begin + s * dt ? 1 : 0;
         setByGate(i, s, commands.setpoints, presence);
-        if (leads[i] === 1) setByWarmUp(i, s, observed.temperature);
+        if (leads[i] === 1) setByWarmUp(i, s, observed.felt);
         override(i, s, windowOpenSince);
         if (learns[i] === 1) warmUp.watch(i, taken, observed, goals, windowOpen[i] === 1);
         command(i, observed, commands);

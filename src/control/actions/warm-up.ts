@@ -13,14 +13,9 @@ export interface WarmUp {
    * Once a step and room: see whether to begin. Allocates nothing.
    *
    * @param settings     per room: what it would be held at without warming up [°C]
-   * @param temperature  air of the rooms [°C]
+   * @param felt  by the thermostats [°C]
    */
-  readonly decide: (
-    s: number,
-    room: number,
-    settings: Float64Array,
-    temperature: Float64Array,
-  ) => void;
+  readonly decide: (s: number, room: number, settings: Float64Array, felt: Float64Array) => void;
   /** Look at a room to learn how fast it warms; see `HeatingRate`. */
   readonly watch: ReturnType<typeof createHeatingRate>['watch'];
 }
@@ -58,12 +53,12 @@ export function createWarmUp(
     s: number,
     i: number,
     settings: Float64Array,
-    temperature: Float64Array,
+    felt: Float64Array,
   ): void {
     const room = rooms[i]!;
     const goal = wanted[topOfRise(rise, i) * rooms.length + i]!;
     if (!(goal > settings[i]! && goal > target[i]!)) return;
-    const warmer = goal - (temperature[i]! + room.bias);
+    const warmer = goal - (felt[i]! + room.bias);
     const needed = warmer / rate[i]! + dt; // a step begun too late is a step too cold
     const learned = needed > dt ? Math.min(room.most, needed) : 0; // also where nothing is known
     const early = (rise - s) * dt;
@@ -73,13 +68,13 @@ export function createWarmUp(
     target[i] = goal;
   }
 
-  const decide: WarmUp['decide'] = (s, i, settings, temperature) => {
+  const decide: WarmUp['decide'] = (s, i, settings, felt) => {
     const { most: longest, until } = rooms[i]!;
     if (longest === 0) return;
     if (!(begin + s * dt < until)) target[i] = Number.NEGATIVE_INFINITY;
     let rise = nextRise(s, i);
     while (rise >= 0 && (rise - s) * dt <= longest) {
-      consider(rise, s, i, settings, temperature);
+      consider(rise, s, i, settings, felt);
       rise = nextRise(rise, i);
     }
   };

@@ -139,7 +139,7 @@ test('nothing is learned with a window open, nor from a crumb of warmth', () => 
 function watchedRate() {
   const { rate, watch } = createHeatingRate(1, DT);
   const see = (now: number, t: number, goal: number, output: number, upset: boolean): void => {
-    const seen = { temperature: Float64Array.of(t), output: Float64Array.of(output) };
+    const seen = { felt: Float64Array.of(t), output: Float64Array.of(output) };
     watch(0, now / DT, seen, Float64Array.of(goal), upset);
   };
   return { rate, watch: see };
