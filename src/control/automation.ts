@@ -15,6 +15,11 @@ export interface Automation {
   readonly presenceSensors: readonly (PresenceSensor | null)[];
   /** One per room. */
   readonly thermostats: readonly Thermostat[];
+  /**
+   * Room whose thermostat alone calls for heat, for all rooms; the others have plain valves, which get
+   * heat only while it calls. Absent: every room calls for itself.
+   */
+  readonly callRoom?: number;
   readonly airings: readonly AiringHabit[];
   readonly deviceControls: readonly DeviceControl[];
   readonly rules: readonly Rule[];

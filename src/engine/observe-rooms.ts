@@ -26,7 +26,7 @@ export function observeRooms(
     const p = (pressure * w) / (MOLAR_RATIO + w);
     const most = rooms[r + HIGH]!;
     temperature[i] = t;
-    felt[i] = t + rooms[r + SENSOR_RADIANT]! * (rooms[r + RADIANT_MEAN]! - t);
+    felt[i] = rooms[r + FELT_NOW]!;
     relativeHumidity[i] = (100 * p) / saturation(t);
     absoluteHumidity[i] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
     output[i] = most > 0 ? rooms[r + EMITTED]! / most : 0;
@@ -59,7 +59,7 @@ const {
   high: HIGH,
   band: BAND,
 } = ROOM;
-const { sensorRadiant: SENSOR_RADIANT, radiantMean: RADIANT_MEAN } = ROOM;
+const { feltNow: FELT_NOW } = ROOM;
 const { level: LEVEL } = TRACER;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;

@@ -22,6 +22,7 @@ export function settleStart(m: Model, { household, home }: RunInput, season: Sea
     rooms[r + ROOM.temperature] = t;
     rooms[r + ROOM.meanTemperature] = t;
     rooms[r + ROOM.radiantMean] = t;
+    rooms[r + ROOM.feltNow] = t;
     rooms[r + ROOM.humidity] = humidity;
     rooms[r + ROOM.meanHumidity] = humidity;
     rooms[r + ROOM.buffer] = 0.5;

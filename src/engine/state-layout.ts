@@ -38,6 +38,7 @@ export const ROOM = fields([
   'meanTemperature', // air, mean over the step, or the one before until it is solved [°C]
   'guess', // air, expected for the middle of the step [°C]
   'radiantMean', // of its inner surfaces, mean over the step [°C]
+  'feltNow', // by its thermostat at the start [°C]
   'felt', // by the thermostat with air, radiant node and emitters at zero [°C]
   'feltAir', // per kelvin of mean air temperature [K/K]
   'feltRadiant', // per kelvin of the radiant node [K/K]

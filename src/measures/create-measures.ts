@@ -15,7 +15,6 @@ import { energyBill } from './energy/energy-bill.ts';
 import { createEnergyUse } from './energy/energy-use.ts';
 import { heatingMeasures, priceOfHeat } from './energy/heating-measures.ts';
 import { purchaseCostPerYear } from './energy/purchase-cost-per-year.ts';
-import { createSourceStarts } from './energy/source-starts.ts';
 import { createWinter } from './energy/winter.ts';
 import { createHourlyMeans } from './hourly-means.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
@@ -48,7 +47,6 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const arrivals = createArrivals(bands);
   const winter = createWinter(setup.clock, home.site.latitude);
   const energy = createEnergyUse(home, prices, winter);
-  const starts = createSourceStarts(home.sources.length);
   const used = createDeviceUse(home.devices.length);
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
@@ -56,7 +54,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const climate = createMonthlyClimate(home, period);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour];
   const hours = createHourlyMeans(rooms, hourly);
-  const watchers = [hours, sums, outside, arrivals, energy, starts, used, airing, rebounds, odd];
+  const watchers = [hours, sums, outside, arrivals, energy, used, airing, rebounds, odd];
 
   function observe(trace: TraceView): void {
     for (const watcher of watchers) watcher.observe(trace);
@@ -77,11 +75,8 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     const opinion = handbookCrossCheck(home, run.ledger, climate, setup.weather);
     const balance = balanceOf(run.ledger);
     const heating = heatingMeasures(
-      home,
       home.rooms.map((_, i) => sums.result(i)),
       uses,
-      starts.result(),
-      period.hours,
       setup.heatsByPresence ?? false,
     );
     const devices = devicesMeasures(home, uses, used.result, run.control);

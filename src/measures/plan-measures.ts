@@ -10,7 +10,6 @@ export interface PlanMeasures {
     readonly useful_kwh: number;
     readonly delivered_kwh: Readonly<Record<string, number>>;
     readonly with_window_open_kwh: number;
-    readonly starts_per_day: Readonly<Record<string, number>>;
     readonly by_presence: boolean;
   };
   readonly devices: {

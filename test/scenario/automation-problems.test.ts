@@ -7,6 +7,28 @@ const rule = (when: string, then: string, more = '') =>
 const HUMID = '{ room: bedroom, reading: humidity, over: 65, clear: 60 }';
 const DRIER = 'devices: { drier: { kind: dehumidifier, room: bedroom } }';
 
+describe('one thermostat for the home', () => {
+  test.each([
+    [
+      'a room that does not exist',
+      'heating: { thermostat: livin }',
+      'h.yaml:8:24: heating.thermostat: expected the name of a room: living, bedroom, got "livin" (did you mean "living"?)',
+    ],
+    [
+      'a room that is off',
+      'heating: { thermostat: living, rooms: { living: off } }',
+      'h.yaml:8:24: heating.thermostat: expected a room that is heated, because its thermostat calls for all, got "living"',
+    ],
+    [
+      'a clock for a plain valve',
+      'heating: { thermostat: living, rooms: { bedroom: { setpoint: 18, gate: when present } } }',
+      'h.yaml:8:66: heating.rooms.bedroom.gate: expected nothing here: beside the thermostat in living this room has a plain valve, got "when present"',
+    ],
+  ])('%s', (_, more, expected) => {
+    expect(said(more)).toBe(expected);
+  });
+});
+
 describe('rules', () => {
   test.each([
     [

@@ -73,6 +73,31 @@ describe('thermostats', () => {
   });
 });
 
+describe('one thermostat for the home', () => {
+  const more = `heating: { thermostat: living, setpoint: 20, night: { setpoint: 16, from: "22:00", to: "06:00" },
+    rooms: { bedroom: 18 } }`;
+
+  test('calls for all; the other rooms have plain valves at one setting', () => {
+    const { thermostats, callRoom } = automation(more);
+    expect(callRoom).toBe(0);
+    expect(thermostats[0]).toMatchObject({ deadband: 1, proportionalBand: 0 });
+    expect(thermostats[1]).toEqual({
+      ...PLAIN_THERMOSTAT,
+      ...{ radiantShare: 0.3, proportionalBand: 2 },
+    });
+    expect(listed(more)).toEqual(
+      expect.arrayContaining(['/heating/deadband', '/heating/proportional band']),
+    );
+    const { setpoints } = prepared(more).household;
+    expect(setpoints[0]!.spells.length).toBeGreaterThan(0);
+    expect(setpoints[1]).toEqual({ base: 18, spells: [] });
+  });
+
+  test('without it every room calls for itself', () => {
+    expect(automation('heating: { setpoint: 20 }').callRoom).toBeUndefined();
+  });
+});
+
 describe('sensors', () => {
   const reading = (sensors: string, words: string) =>
     automation(

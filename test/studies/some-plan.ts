@@ -27,7 +27,6 @@ export function somePlan(
       useful_kwh: useful,
       delivered_kwh: { gas: useful / 0.9 },
       with_window_open_kwh: 0,
-      starts_per_day: { boiler: 6 },
       by_presence: /home/.test(plan),
     },
     devices: { electricity_kwh: 1500, by_device: {}, detail: {} },

@@ -36,6 +36,8 @@ export interface Thermostats {
 /**
  * One thermostat a room. In this order, the later having the last word: programme or `otherwise` by
  * the gate and its hold-off, warm-up, what a rule asks for, lock-out by an open window, frost guard.
+ * Where one room calls for all, the others get heat only in the steps in which it does; its thermostat
+ * needs a deadband.
  *
  * A sensor that reads too much holds the room so much cooler. Where it reads more the more heat its
  * emitter gives, the room settles below the setting in proportion to that heat, just as under a
@@ -55,6 +57,8 @@ export function createThermostats(
   const asked = new Float64Array(home.rooms.length).fill(Number.NaN);
   const settings = new Float64Array(home.rooms.length);
   const goals = new Float64Array(home.rooms.length);
+  const caller = automation.callRoom ?? -1;
+  const order = callerFirst(automation.thermostats.length, caller);
   let begin = 0;
   let taken = 0;
 
@@ -108,18 +112,29 @@ export function createThermostats(
       warmUp.beginDay(start, steps);
     },
     step(s, observed, presence, windowOpenSince, commands) {
-      const { windowOpen, leads, learns } = columns;
-      for (let i = 0; i < leads.length; i++) {
+      const { windowOpen, leads, learns, on } = columns;
+      for (let n = 0; n < order.length; n++) {
+        const i = order[n]!;
         windowOpen[i] = windowOpenSince[i]! <= begin + s * dt ? 1 : 0;
         setByGate(i, s, commands.setpoints, presence);
         if (leads[i] === 1) setByWarmUp(i, s, observed.felt);
         override(i, s, windowOpenSince);
         if (learns[i] === 1) warmUp.watch(i, taken, observed, goals, windowOpen[i] === 1);
         command(i, observed, commands);
+        // A plain valve opens as before, but nothing warm comes through it.
+        if (caller >= 0 && on[caller] === 0 && i !== caller) {
+          commands.setpoints[i] = Number.NEGATIVE_INFINITY;
+        }
       }
       taken++;
     },
   };
+}
+
+/** Rooms in the order in which they are decided. */
+function callerFirst(rooms: number, caller: number): Int32Array {
+  const all = Int32Array.from({ length: rooms }, (_, i) => i);
+  return all.sort((a, b) => Number(b === caller) - Number(a === caller));
 }
 
 /** Thermostats as the time loop goes by them, with what they remember; one number a room. */

@@ -1,4 +1,3 @@
-import type { Home } from '../../home/home.ts';
 import type { PlanMeasures } from '../plan-measures.ts';
 import type { RoomSums } from '../room-sums.ts';
 import type { FuelUse } from './energy-use.ts';
@@ -8,16 +7,11 @@ import type { FuelUse } from './energy-use.ts';
  * not listed; the wood of a stove is, though its heat does not come by emitters.
  *
  * @param rooms   sums of each room
- * @param starts  of each source over the period
- * @param hours   length of the period [h]
  * @param byPresence  whether presence decides when some room is heated
  */
 export function heatingMeasures(
-  { sources }: Home,
   rooms: readonly RoomSums[],
   uses: readonly FuelUse[],
-  starts: readonly number[],
-  hours: number,
   byPresence: boolean,
 ): PlanMeasures['heating'] {
   const bought = uses.filter(({ heats }) => heats);
@@ -25,9 +19,6 @@ export function heatingMeasures(
     useful_kwh: rooms.reduce((sum, { heatingKwh }) => sum + heatingKwh, 0),
     delivered_kwh: Object.fromEntries(bought.map(({ fuel, heatKwh }) => [fuel, heatKwh])),
     with_window_open_kwh: rooms.reduce((sum, room) => sum + room.heatingWithWindowOpenKwh, 0),
-    starts_per_day: Object.fromEntries(
-      sources.map(({ name }, k) => [name, (starts[k]! * 24) / hours]),
-    ),
     by_presence: byPresence,
   };
 }

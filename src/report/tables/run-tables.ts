@@ -58,9 +58,6 @@ function homeTable(measures: PlanMeasures, width: number): string {
     ...Object.entries(heating.delivered_kwh).map(([fuel, kwh]) =>
       row(`${fuel} for heat`, kwh, 'kWh'),
     ),
-    ...Object.entries(heating.starts_per_day).map(([source, starts]) =>
-      row(`starts of ${source}`, starts, 'a day', 1),
-    ),
     row('electricity of appliances', devices.electricity_kwh - ofDevices, 'kWh'),
     ...(Object.keys(devices.by_device).length === 0
       ? []

@@ -31,7 +31,11 @@ export function buildAutomation(
     rules: rules(data, home, plans, context),
   };
   const sensors = presenceSensors(data, plans, goesByPresence(parts), defaults);
-  return { seed: data.seed ?? SEED, presenceSensors: sensors, ...parts };
+  const caller = plans.find(({ name }) => name === data.heating?.thermostat);
+  return {
+    ...{ seed: data.seed ?? SEED, presenceSensors: sensors, ...parts },
+    ...(caller && { callRoom: caller.index }),
+  };
 }
 
 function goesByPresence(parts: Omit<Automation, 'seed' | 'presenceSensors'>): boolean {

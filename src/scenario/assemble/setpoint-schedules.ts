@@ -21,8 +21,17 @@ export function setpointSchedules(
     const frost = defaults.number(['heating', 'frost guard'], heating['frost guard'], FROST_GUARD);
     if (own === 'off') return level(frost);
     const room = typeof own === 'number' ? { setpoint: own } : (own ?? {});
+    if (heating.thermostat !== undefined && heating.thermostat !== name) {
+      return level(valveSetting(room.setpoint ?? heating.setpoint, defaults));
+    }
     return programmeLine({ ...heating, ...sameHours(heating), ...room }, frost, defaults);
   });
+}
+
+/** A plain valve keeps one setting: the highest of a programme. */
+function valveSetting(setpoint: Programme['setpoint'], defaults: Defaults): number {
+  if (Array.isArray(setpoint)) return Math.max(...setpoint.map((spell) => spell.setpoint));
+  return defaults.number(['heating', 'setpoint'], setpoint, SETPOINT);
 }
 
 type Programme = Pick<

@@ -20,8 +20,28 @@ export function thermostats(
     const own = heating.rooms?.[name];
     if (own === 'off') return { ...PLAIN_THERMOSTAT, otherwise: frost, frostGuard: frost };
     const room = typeof own === 'object' ? own : {};
-    return thermostat({ ...heating, ...room }, frost, defaults);
+    const one = { ...heating, ...room };
+    if (heating.thermostat === undefined) return thermostat(one, frost, defaults);
+    if (heating.thermostat === name) return callingThermostat(one, frost, defaults);
+    return plainValve(one, defaults);
   });
+}
+
+/** The one thermostat of a home, which switches the heating of all rooms on and off. */
+function callingThermostat(given: Programme, frost: number, defaults: Defaults): Thermostat {
+  const path = ['heating', 'deadband'];
+  const deadband = defaults.number(path, given.deadband, THERMOSTAT.deadband);
+  return thermostat({ ...given, deadband }, frost, defaults);
+}
+
+/** A valve that opens by the temperature of its room and knows neither clock nor presence. */
+function plainValve(given: Programme, defaults: Defaults): Thermostat {
+  const path = ['heating', 'proportional band'];
+  return {
+    ...PLAIN_THERMOSTAT,
+    ...sensorOf(given.sensor, defaults),
+    proportionalBand: defaults.number(path, given['proportional band'], THERMOSTAT.plainValve),
+  };
 }
 
 type Programme = Omit<NonNullable<ScenarioData['heating']>, 'rooms'>;

@@ -5,6 +5,7 @@ import { deviceFindings } from './devices.ts';
 import { gateFindings } from './gates.ts';
 import { impossibleValueFindings } from './impossible-values.ts';
 import { oneOfFindings } from './one-of.ts';
+import { oneThermostatFindings } from './one-thermostat.ts';
 import { overlapFindings } from './overlaps.ts';
 import { plainNameFindings } from './plain-names.ts';
 import { roomNameFindings } from './room-names.ts';
@@ -18,6 +19,7 @@ export function rawFindings(value: unknown): Finding[] {
   return [
     ...plainNameFindings(raw),
     ...roomNameFindings(raw),
+    ...oneThermostatFindings(raw),
     ...activityNameFindings(raw),
     ...oneOfFindings(raw),
     ...setpointFindings(raw),

@@ -1,6 +1,6 @@
 import { hours, spellShape } from './clock-fields.ts';
 import { EMITTER_FIELDS } from './emitter-fields.ts';
-import { choice, either, list, named, plainNumber, quantity, section } from './fields.ts';
+import { choice, either, list, named, plainNumber, quantity, section, text } from './fields.ts';
 import { thermostatShape } from './thermostat.ts';
 
 const HEAT_SOURCES = ['boiler', 'direct electric', 'heat pump', 'district heat', 'none'] as const;
@@ -123,6 +123,9 @@ export const heatingModel = section(
       'What holds for every radiator or heater that does not say otherwise',
     ).optional(),
     ...programme,
+    thermostat: text(
+      'Room of the only thermostat: it calls for heat for the whole home, all other rooms have plain valves',
+    ).optional(),
     'frost guard': degrees('Temperature kept even when heating is off').optional(),
     rooms: named(
       either(

@@ -3,6 +3,15 @@ import { COMMON, type Preset } from '../../units/preset.ts';
 /** What a thermostat with a gate and the like does where nobody says. [min], [K] */
 export const THERMOSTAT = {
   holdOff: { value: 10, low: 0, high: 30, source: COMMON },
+  /** Of the one thermostat that calls for the whole home. [K] */
+  deadband: { value: 1, low: 0.3, high: 2, source: COMMON },
+  /** Of plain valves beside it. [K] */
+  plainValve: {
+    value: 2,
+    low: 1,
+    high: 3,
+    source: 'EN 215 names valves by a flow at 2 K below the setting (from memory)',
+  },
   longestLead: { value: 180, low: 60, high: 300, source: COMMON },
   radiantShare: {
     value: 0.3,

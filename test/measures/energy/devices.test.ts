@@ -144,16 +144,4 @@ describe('heat sources', () => {
     }));
     expect(found.heating.delivered_kwh).toEqual({ gas: 30, electricity: 12 });
   });
-
-  test('a start is a step with draw after one without; the first step is none', () => {
-    const starts = (on: (s: number) => boolean) =>
-      measure(own, (s) => ({ fuel: [on(s) ? 900 : 0] })).heating.starts_per_day['boiler'];
-    expect(starts(() => true)).toBe(0);
-    expect(starts(() => false)).toBe(0);
-    expect(starts((s) => s % 12 < 6)).toBe(11);
-    expect(starts((s) => s % 12 >= 6)).toBe(12);
-    expect(measure(own, (s) => ({ backup: [s === 5 ? 900 : 0] })).heating.starts_per_day).toEqual({
-      boiler: 1,
-    });
-  });
 });
