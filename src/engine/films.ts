@@ -7,7 +7,7 @@ import { FILM, ROOM } from './state-layout.ts';
 
 /** Set the saturation pressure over every film, and note what those that are wet let through. */
 export function setFilms(
-  { rooms, films, dt }: Model,
+  { rooms, films, dt, heat: { solution } }: Model,
   outdoor: number,
   saturation: (temperature: number) => number,
 ): void {
@@ -18,11 +18,14 @@ export function setFilms(
     : before + ((outdoor - before) * dt) / (dt + CORNER_LAG);
   slowOutdoor[0] = slow;
   for (let f = 0; f < count; f++) {
-    const r = room[f]! * ROOM_STRIDE;
+    const i = room[f]!;
+    const r = i * ROOM_STRIDE;
     const at = f * FILM_STRIDE;
     if (records[at + WET] === 1) rooms[r + WET_G] = rooms[r + WET_G]! + records[at + VAPOUR_G]!;
-    const t = f < tiles ? rooms[r + MEAN_T]! : rooms[r + RADIANT_MEAN]!;
-    const cold = f < panes ? outdoor : slow;
+    const air = rooms[r + MEAN_T]!;
+    const seen = air + records[at + PANE_RADIANT]! * (solution[2 * i]! - air);
+    const t = f < tiles ? seen : rooms[r + RADIANT_MEAN]!;
+    const cold = f < panes ? outdoor - records[at + SKY_DROP]! : slow;
     records[at + OVER_FILM] = saturation(t - records[at + DROP]! * (t - cold));
   }
 }
@@ -207,6 +210,7 @@ const { capacityRate: CAPACITY_RATE, freed: FREED, owed: OWED, phase: PHASE } = 
 const { wetG: WET_G, condensing: ON_PANES, wallCondensing: ON_WALLS } = ROOM;
 const { saturated: SATURATED, mostHumidity: MOST_W, falling: FALLING } = ROOM;
 const { ownLoss: OWN_LOSS, ownGain: OWN_GAIN } = ROOM;
+const { radiantShare: PANE_RADIANT, skyDrop: SKY_DROP } = FILM;
 const { drop: DROP, vapourG: VAPOUR_G, most: MOST, water: WATER, wet: WET } = FILM;
 const { saturation: OVER_FILM, condensing: CONDENSING } = FILM;
 const RUNOFF = ENERGY_TERMS.length + WATER_TERMS.indexOf('runoff');

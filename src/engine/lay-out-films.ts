@@ -1,8 +1,10 @@
 import type { Home } from '../home/home.ts';
+import { INNER_RADIATIVE, splitFilm } from '../physics/heat/surface-coefficients.ts';
 import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { filmTransfer } from '../physics/moisture/film-transfer.ts';
-import { FILM } from './state-layout.ts';
+import { skyDrop } from './sky-drop.ts';
+import { FILM, ROOM } from './state-layout.ts';
 
 /** Where water can stand in a home: panes first, then cold corners, then tiles. */
 export interface Films {
@@ -24,17 +26,28 @@ interface Place {
   readonly room: number;
   /** Room to surface, over room to outdoors. [-] */
   readonly drop: number;
+  /** How much of what a pane sees of its room is the radiant node [-]; how far below the air's temperature it sees outdoors [K]. */
+  readonly radiantShare?: number;
+  readonly skyDrop?: number;
   /** Vapour from room air to it. [kg/(s Pa)] */
   readonly vapourG: number;
   /** Greatest film. [kg] */
   readonly most: number;
 }
 
-export function layOutFilms(home: Home): Films {
-  const panes = home.panes.map(({ room, area, uValue, frameShare }): Place => {
-    const drop = uValue * innerSurfaceResistance('horizontal');
+/** @param rooms  ROOM records */
+export function layOutFilms(home: Home, rooms: Float64Array): Films {
+  const { longWave = INNER_RADIATIVE } = home;
+  const panes = home.panes.map(({ room, area, uValue, frameShare, tilt }): Place => {
+    const resistance = innerSurfaceResistance('horizontal');
+    const surfaced = rooms[room * ROOM.stride + ROOM.surfaced] === 1;
+    const radiantShare = surfaced ? splitFilm(resistance, longWave).radiative * resistance : 0;
+    const drop = uValue * resistance;
     const vapourG = area * (1 - frameShare) * slowed(VAPOUR_TO_GLASS, drop);
-    return { room, drop, vapourG, most: GLASS_HOLDS * area };
+    return {
+      ...{ room, drop, radiantShare, skyDrop: skyDrop(tilt) },
+      ...{ vapourG, most: GLASS_HOLDS * area },
+    };
   });
   const corners = home.rooms.flatMap(({ coldSpotFactor }, room): Place[] => {
     const area = COLD_SHARE * outerArea(home, room);
@@ -48,8 +61,10 @@ export function layOutFilms(home: Home): Films {
   });
   const all = [...panes, ...corners, ...tiles];
   const records = new Float64Array(all.length * FILM_STRIDE);
-  all.forEach(({ drop, vapourG, most }, f) => {
+  all.forEach(({ drop, radiantShare = 0, skyDrop: below = 0, vapourG, most }, f) => {
     records[f * FILM_STRIDE + FILM.drop] = drop;
+    records[f * FILM_STRIDE + FILM.radiantShare] = radiantShare;
+    records[f * FILM_STRIDE + FILM.skyDrop] = below;
     records[f * FILM_STRIDE + FILM.vapourG] = vapourG;
     records[f * FILM_STRIDE + FILM.most] = most;
   });

@@ -130,7 +130,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     coolers: layOutCoolers(home, density, pressure),
     boundaries,
     boundary: new Float64Array(boundaries.length),
-    films: layOutFilms(home),
+    films: layOutFilms(home, rooms),
     doorCount: home.doorways.length,
     doors: layOutDoors(home),
     frames: layOutFrames(home, elimination),

@@ -113,6 +113,8 @@ export const TRACER = fields([
 /** Fields of a surface that water can stand on: a pane, a cold corner, tiles. */
 export const FILM = fields([
   'drop', // room to inner surface, over room to outdoors [-]
+  'radiantShare', // of what a pane sees of its room [-]
+  'skyDrop', // of what a pane sees outdoors, below the air [K]
   'vapourG', // vapour from room air to it [kg/(s Pa)]
   'most', // water that it can hold [kg]
   'water', // on it [kg]
