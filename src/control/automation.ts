@@ -20,6 +20,8 @@ export interface Automation {
    * heat only while it calls. Absent: every room calls for itself.
    */
   readonly callRoom?: number;
+  /** One per room: when its cooling may run; absent is at all times. */
+  readonly coolingGates?: readonly Gate[];
   readonly airings: readonly AiringHabit[];
   readonly deviceControls: readonly DeviceControl[];
   readonly rules: readonly Rule[];

@@ -1,5 +1,6 @@
 import type { Home } from '../home/home.ts';
 import { createAirings } from './actions/airings.ts';
+import { createCoolingGates } from './actions/cooling-gates.ts';
 import { createDeviceControls } from './actions/device-controls.ts';
 import { createRules } from './actions/rules.ts';
 import { createThermostats } from './actions/thermostats.ts';
@@ -17,7 +18,8 @@ import { createSensors } from './sensors/sensors.ts';
  *
  * Within a step each sees what those before it made of the step: who is there; which windows stand
  * open by the clock or because somebody still holds them; readings; people who shut and open
- * windows, by habit and because a rule asks; devices; and last, with all windows known, thermostats.
+ * windows, by habit and because a rule asks; devices; and last, with all windows known, thermostats
+ * and gates of cooling.
  *
  * @param dt  control step [s]
  */
@@ -39,6 +41,7 @@ export function createController(
   const airings = createAirings(automation, asking, met, windows, around);
   const rules = createRules(automation, asking, met, windows, thermostats.asked, around);
   const devices = createDeviceControls(automation, asking, met, rules, around);
+  const gateCooling = createCoolingGates(home, automation, around);
   let begin = 0;
 
   return {
@@ -59,6 +62,7 @@ export function createController(
       windows.apply(commands);
       devices.step(commands);
       thermostats.step(s, observed, presence, windows.openSince, commands);
+      gateCooling(commands);
     },
     startCounting: () => {
       airings.startCounting();
