@@ -2,6 +2,7 @@ import { airingFindings } from './assemble/airing.ts';
 import { attempt } from './assemble/attempt.ts';
 import { buildHome } from './assemble/build-home.ts';
 import { nightHourFindings } from './assemble/build-prices.ts';
+import { coolingFindings } from './assemble/cooling-findings.ts';
 import { createDefaults } from './assemble/defaults.ts';
 import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
 import { tooLarge } from './assemble/too-large.ts';
@@ -44,6 +45,7 @@ function builtFindings(data: ScenarioData): Finding[] {
     ...built.findings,
     ...airingFindings(data, home.openings, plans),
     ...ruleWindowFindings(data, home.openings, plans),
+    ...coolingFindings(data, built),
     ...nightHourFindings(data),
   ];
 }

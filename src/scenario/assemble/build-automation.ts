@@ -4,6 +4,7 @@ import type { ScenarioData } from '../model/scenario-model.ts';
 import { airingHabits } from './airing-habits.ts';
 import type { BuiltHome } from './build-home.ts';
 import { conditionMaker } from './conditions.ts';
+import { coolingGates } from './cooling-schedules.ts';
 import type { Defaults } from './defaults.ts';
 import { deviceControls } from './device-controls.ts';
 import { presenceSensors } from './presence-sensors.ts';
@@ -26,6 +27,9 @@ export function buildAutomation(
   const context = { activities: household.activities, kinds, condition, defaults };
   const parts = {
     thermostats: thermostats(data, plans, home.emitters, defaults),
+    ...(home.cooling !== undefined && {
+      coolingGates: coolingGates(data, plans, home.emitters, defaults),
+    }),
     airings: airingHabits(data, home.openings, plans, context),
     deviceControls: deviceControls(data, context),
     rules: rules(data, home, plans, context),
@@ -40,7 +44,8 @@ export function buildAutomation(
 
 function goesByPresence(parts: Omit<Automation, 'seed' | 'presenceSensors'>): boolean {
   const { rules: all, airings } = parts;
-  const gates = [...parts.thermostats, ...parts.deviceControls, ...all].map(({ gate }) => gate);
+  const gated = [...parts.thermostats, ...parts.deviceControls, ...all];
+  const gates = [...gated.map(({ gate }) => gate), ...(parts.coolingGates ?? [])];
   const asked = [
     ...all.flatMap((rule) => rule.all),
     ...airings.flatMap(({ after, until }) => [

@@ -4,6 +4,7 @@ import { SPECIES } from '../../species/species-table.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { buildFacts } from './build-facts.ts';
+import { coolersOf } from './coolers.ts';
 import type { Defaults } from './defaults.ts';
 import { devicesOf } from './devices.ts';
 import { doorwayPlans } from './doorways.ts';
@@ -58,6 +59,7 @@ export function buildHome(
   const site = { ...place, albedo: facts.albedo };
   const openings = shells.flatMap((shell) => shell.openings);
   const { emitters, sources } = heatPlant(data, plans, defaults);
+  const cooling = coolersOf(data, plans, emitters, defaults);
   const home: Home = {
     site,
     rooms,
@@ -70,6 +72,7 @@ export function buildHome(
     sources,
     species,
     devices: devicesOf(data, plans, SPECIES, defaults),
+    ...(cooling.length > 0 && { cooling }),
   };
   findings.push(...cutOff(home));
   return { home, plans, doors: doors.map(({ open }) => open), findings };

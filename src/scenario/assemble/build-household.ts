@@ -5,6 +5,7 @@ import type { ScenarioData } from '../model/scenario-model.ts';
 import { type ActivityData, activities } from './activities.ts';
 import { openingLines } from './airing.ts';
 import type { BuiltHome } from './build-home.ts';
+import { coolingSchedules } from './cooling-schedules.ts';
 import type { Defaults } from './defaults.ts';
 import { paint } from './paint.ts';
 import { type PersonData, people } from './people.ts';
@@ -23,6 +24,9 @@ export function buildHousehold(
     people: people(persons, data.household ?? {}, plans, SPECIES, defaults),
     activities: activities(data, done, plans, SPECIES, defaults),
     setpoints: setpointSchedules(data, plans, home.emitters, defaults),
+    ...(home.cooling !== undefined && {
+      cooling: coolingSchedules(data, plans, home.emitters, defaults),
+    }),
     openings: openingLines(data, home.openings, plans, defaults),
     doorways: doors,
     ...paint(data, plans, SPECIES, defaults),

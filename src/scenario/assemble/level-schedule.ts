@@ -27,16 +27,34 @@ export function capped(
   };
 }
 
+/** Where one line is above another for the first time in a week, and both there; null for nowhere. */
+export function firstAbove(
+  one: WeekSchedule,
+  other: WeekSchedule,
+): { readonly minute: number; readonly one: number; readonly other: number } | null {
+  for (const months of monthsAlike([...one.spells, ...other.spells])) {
+    const [upper, lower] = [weekIn(months, one), weekIn(months, other)];
+    const minute = upper.findIndex((value, m) => value > lower[m]!);
+    if (minute >= 0) return { minute, one: upper[minute]!, other: lower[minute]! };
+  }
+  return null;
+}
+
 /** Caps a schedule in a set of months that all have the same spells. */
 function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell[], most: number) {
-  const now = (spell: Spell) => ((spell.months ?? ALL_YEAR) & months) !== 0;
-  const week = minutesOf({ base: schedule.base, spells: schedule.spells.filter(now) });
-  for (const minute of spells.filter(now).flatMap(minutesIn)) {
+  const week = weekIn(months, schedule);
+  for (const minute of spells.filter((spell) => isIn(months, spell)).flatMap(minutesIn)) {
     week[minute] = Math.min(week[minute]!, most);
   }
   const seldom = months === ALL_YEAR ? {} : { months };
   return spellsOf(week, schedule.base).map((spell) => ({ ...spell, ...seldom }));
 }
+
+/** A line's value at each minute of the week in some months. */
+const weekIn = (months: number, { base, spells }: WeekSchedule): Float64Array =>
+  minutesOf({ base, spells: spells.filter((spell) => isIn(months, spell)) });
+
+const isIn = (months: number, { months: own = ALL_YEAR }: Spell): boolean => (own & months) !== 0;
 
 /** Months by the spells that they have, as bits. */
 function monthsAlike(spells: readonly Spell[]): number[] {

@@ -1,6 +1,6 @@
-import type { Spell, WeekSchedule } from '../../control/household.ts';
+import type { WeekSchedule } from '../../control/household.ts';
 import type { Emitter } from '../../home/home.ts';
-import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import { isAlways, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { FROST_GUARD, SETPOINT } from '../presets/heating.ts';
 import type { Defaults } from './defaults.ts';
@@ -70,6 +70,3 @@ function programmeLine(
   const spell = spellOf(night.days, night.from, night.to, night.months);
   return capped(schedule, [spell], night.setpoint);
 }
-
-const isAlways = ({ days, months, from, to }: Spell) =>
-  days === EVERY_DAY && months === undefined && to - from === 1440;

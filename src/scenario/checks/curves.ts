@@ -3,11 +3,11 @@ import type { Path } from '../yaml/place-of.ts';
 import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Tables by outdoor temperature have points, and rise; a COP table may list several waters for one. */
-export function curveFindings(heating: UncheckedMapping): Finding[] {
-  return ['cop', 'power', 'water temperature'].flatMap((key) => {
-    const points = heating[key];
+export function curveFindings(raw: UncheckedMapping): Finding[] {
+  return CURVES.flatMap(([section, key]) => {
+    const points = mapping(raw[section])[key];
     if (!Array.isArray(points)) return [];
-    const path: Path = ['heating', key];
+    const path: Path = [section, key];
     if (points.length === 0) return [{ path, expected: 'at least one point' }];
     const mixed = points.some((one) => 'water' in mapping(one) !== 'water' in mapping(points[0]));
     if (key === 'cop' && mixed) {
@@ -39,3 +39,10 @@ function pointFindings(
   const expected = `an outdoor temperature above the one before (${last} °C)`;
   return [{ path: [...path, k, 'outdoor'], expected }];
 }
+
+const CURVES = [
+  ['heating', 'cop'],
+  ['heating', 'power'],
+  ['heating', 'water temperature'],
+  ['cooling', 'eer'],
+] as const;

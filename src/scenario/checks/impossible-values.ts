@@ -28,7 +28,7 @@ export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
     if (Number(match[2]) <= longest) continue;
     findings.push({ path: ['period', end], expected: `a day up to ${match[1]}-${longest}` });
   }
-  findings.push(...curveFindings(mapping(raw['heating'])));
+  findings.push(...curveFindings(raw));
   for (const path of BAND_PATHS(raw)) {
     for (const [name, unit] of Object.entries(BAND_UNITS)) {
       const { low, high } = mapping(mapping(path.bands)[name]);

@@ -1,4 +1,4 @@
-import { DAYS } from '../model/clock-fields.ts';
+import { DAYS, momentOfWeek } from '../model/clock-fields.ts';
 import { FUELS } from '../model/money.ts';
 import { nextMonths } from '../model/month-fields.ts';
 import type { Finding } from '../unplaced-problem.ts';
@@ -17,14 +17,16 @@ export function overlapFindings(raw: UncheckedMapping): Finding[] {
   const check = (value: unknown, path: Path) => {
     findings.push(...overlaps(spellsOf(value, path)));
   };
-  const heating = mapping(raw['heating']);
   const programme = (value: UncheckedMapping, path: Path) => {
     check(value['setpoint'], [...path, 'setpoint']);
     check(value['hours'], [...path, 'hours']);
   };
-  programme(heating, ['heating']);
-  for (const [name, room] of Object.entries(mapping(heating['rooms']))) {
-    programme(mapping(room), ['heating', 'rooms', name]);
+  for (const key of ['heating', 'cooling']) {
+    const section = mapping(raw[key]);
+    programme(section, [key]);
+    for (const [name, room] of Object.entries(mapping(section['rooms']))) {
+      programme(mapping(room), [key, 'rooms', name]);
+    }
   }
   for (const fuel of FUELS) {
     check(mapping(mapping(raw['money'])[fuel])['night hours'], ['money', fuel, 'night hours']);
@@ -50,7 +52,7 @@ function overlaps(spells: readonly UncheckedSpell[]): Finding[] {
       if (minute === null) continue;
       const number = Number(earlier.path.at(-1)) + 1;
       const expected = `a time apart from that of #${number}`;
-      return [{ path: later.path, expected, got: `both on ${momentWords(minute)}` }];
+      return [{ path: later.path, expected, got: `both on ${momentOfWeek(minute)}` }];
     }
     return [];
   });
@@ -77,12 +79,6 @@ const inWeek = ({ days, from, to }: UncheckedSpell) =>
   DAYS.flatMap((_, d) =>
     (days >> d) & 1 ? [{ day: d * DAY, from: d * DAY + from, to: d * DAY + to }] : [],
   );
-
-function momentWords(minute: number): string {
-  const day = DAYS[Math.floor(minute / DAY)] ?? '';
-  const time = `${Math.floor((minute % DAY) / 60)}`.padStart(2, '0');
-  return `${day} at ${time}:${`${minute % 60}`.padStart(2, '0')}`;
-}
 
 const DAY = 1440;
 const WEEK = 7 * DAY;

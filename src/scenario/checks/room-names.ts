@@ -38,12 +38,17 @@ export function roomNameFindings(raw: UncheckedMapping): Finding[] {
       findings.push({ path: [...at, 1], expected: `another room than ${between[0]}` });
     }
   });
-  for (const name of Object.keys(mapping(mapping(raw['heating'])['rooms']))) {
-    if (names.includes(name)) continue;
-    const path = ['heating', 'rooms', name];
-    const expected = `the name of a room: ${names.join(', ')}`;
-    findings.push({ path, expected, got: JSON.stringify(name), key: true, names });
+  for (const section of ['heating', 'cooling']) {
+    for (const name of Object.keys(mapping(mapping(raw[section])['rooms']))) {
+      if (names.includes(name)) continue;
+      const path = [section, 'rooms', name];
+      const expected = `the name of a room: ${names.join(', ')}`;
+      findings.push({ path, expected, got: JSON.stringify(name), key: true, names });
+    }
   }
+  items(mapping(raw['cooling'])['rooms']).forEach((name, k) => {
+    room(name, ['cooling', 'rooms', k]);
+  });
   const household = mapping(raw['household']);
   items(household['people']).forEach((person, k) => {
     const at = ['household', 'people', k];

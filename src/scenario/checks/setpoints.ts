@@ -16,7 +16,17 @@ export function setpointFindings(raw: UncheckedMapping): Finding[] {
     const found = programmeFindings({ ...heating, ...own }, own, path, frost);
     findings.push(...(isMapping(room) ? found : found.map((finding) => ({ ...finding, path }))));
   }
-  return findings;
+  return [...findings, ...coolingFindings(mapping(raw['cooling']))];
+}
+
+function coolingFindings(cooling: UncheckedMapping): Finding[] {
+  const rooms = Object.entries(mapping(cooling['rooms'])).map(([name, own]) => ({
+    own: mapping(own),
+    path: ['cooling', 'rooms', name],
+  }));
+  return [{ own: cooling, path: ['cooling'] }, ...rooms].flatMap(({ own, path }) =>
+    twoClocks({ ...cooling, ...own }, own, path),
+  );
 }
 
 /** Contradictions of one programme; only fields in `own` are spoken of. */
@@ -47,10 +57,15 @@ function programmeFindings(
   const night = readTolerantly(mapping(own['night'])['setpoint'], '°C');
   if (night > lowest) say(['night', 'setpoint'], `the day's setpoint (${lowest} °C) or less`);
   if (night < frost) say(['night', 'setpoint'], `the frost guard (${frost} °C) or more`);
-  if (Array.isArray(all['setpoint']) && 'hours' in all && ('hours' in own || 'setpoint' in own)) {
-    say(['hours' in own ? 'hours' : 'setpoint'], 'hours, or a setpoint by the clock, not both');
-  }
-  return findings;
+  return [...findings, ...twoClocks(all, own, path)];
+}
+
+/** Hours beside a setpoint that has its own. */
+function twoClocks(all: UncheckedMapping, own: UncheckedMapping, path: Path): Finding[] {
+  if (!Array.isArray(all['setpoint']) || !('hours' in all)) return [];
+  if (!('hours' in own || 'setpoint' in own)) return [];
+  const key = 'hours' in own ? 'hours' : 'setpoint';
+  return [{ path: [...path, key], expected: 'hours, or a setpoint by the clock, not both' }];
 }
 
 function settings(value: unknown): { steps: Path; value: number }[] {

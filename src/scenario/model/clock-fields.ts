@@ -137,6 +137,17 @@ export function spellOf(days: number | undefined, from: number, to: number, mont
   return { days: days ?? EVERY_DAY, ...seldom, from, to: to > from ? to : to + DAY };
 }
 
+/** Whether a spell leaves out no minute of the year. */
+export const isAlways = ({ days, months, from, to }: ReturnType<typeof spellOf>): boolean =>
+  days === EVERY_DAY && (months ?? ALL_YEAR) === ALL_YEAR && to - from === DAY;
+
+/** A minute of the week, counted from Monday midnight, in words: "monday at 06:30". */
+export function momentOfWeek(minute: number): string {
+  const day = DAYS[Math.floor(minute / DAY)] ?? '';
+  const time = `${Math.floor((minute % DAY) / 60)}`.padStart(2, '0');
+  return `${day} at ${time}:${`${minute % 60}`.padStart(2, '0')}`;
+}
+
 export const EVERY_DAY = 0b1111111;
 export const DAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 const GROUPS: Readonly<Record<string, number>> = {

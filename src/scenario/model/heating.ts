@@ -1,30 +1,16 @@
 import { hours, spellShape } from './clock-fields.ts';
 import { EMITTER_FIELDS } from './emitter-fields.ts';
 import { choice, either, list, named, plainNumber, quantity, section, text } from './fields.ts';
+import { degrees, setpointField } from './setpoint-field.ts';
 import { thermostatShape } from './thermostat.ts';
 
 const HEAT_SOURCES = ['boiler', 'direct electric', 'heat pump', 'district heat', 'none'] as const;
 
-const degrees = (says: string) => quantity('°C', { min: -10, max: 40 }, says);
-
-const setpoint = either(
-  [
-    degrees('One setpoint that holds whenever heating is on'),
-    list(
-      section(
-        { ...spellShape, setpoint: degrees('Setpoint in this span of time') },
-        'A span of local time with its setpoint',
-      ),
-      'a temperature, or a list of { days, months, from, to, setpoint }',
-      'Setpoints by the clock; outside all of them the setback holds',
-    ),
-  ],
-  'a temperature in °C, or a list of { days, months, from, to, setpoint }',
-  'What the thermostat is set to',
-);
-
 const programme = {
-  setpoint: setpoint.optional(),
+  setpoint: setpointField(
+    'One setpoint that holds whenever heating is on',
+    'Setpoints by the clock; outside all of them the setback holds',
+  ).optional(),
   hours: hours('When the setpoint holds; outside it the setback does').optional(),
   setback: degrees(
     'Temperature kept outside the hours; the frost guard where not given',

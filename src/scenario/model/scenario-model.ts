@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { airModel } from './air.ts';
 import { bandsModel } from './bands.ts';
 import { buildModel, FURNISHINGS, leakageModel, MOULD_CLASSES } from './building.ts';
+import { coolingModel } from './cooling.ts';
 import { devicesModel } from './device.ts';
 import { doorsModel, doorwayModel } from './doorway.ts';
 import { doubtsModel } from './doubts.ts';
@@ -106,6 +107,7 @@ export const scenarioModel = section(
     money: moneyModel.optional(),
     home: homeModel,
     heating: heatingModel.optional(),
+    cooling: coolingModel.optional(),
     household: householdModel.optional(),
     devices: devicesModel.optional(),
     sensors: sensorsModel.optional(),

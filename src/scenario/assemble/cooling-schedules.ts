@@ -1,0 +1,52 @@
+import { type Gate, OPEN_GATE } from '../../control/automation.ts';
+import type { WeekSchedule } from '../../control/household.ts';
+import type { Emitter } from '../../home/home.ts';
+import { isAlways, spellOf } from '../model/clock-fields.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import { COOLING_SETPOINT } from '../presets/cooling.ts';
+import { type CoolingProgramme, cooledRooms } from './cooled-rooms.ts';
+import type { Defaults } from './defaults.ts';
+import { level } from './level-schedule.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+/** Setpoint of cooling of each room by the clock, Infinity where it is off. */
+export function coolingSchedules(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  emitters: readonly Emitter[],
+  defaults: Defaults,
+): WeekSchedule[] {
+  const cooled = cooledRooms(data, plans, emitters, defaults);
+  return plans.map((plan) => {
+    const own = cooled.find((room) => room.plan === plan);
+    return own === undefined ? level(OFF) : programmeLine(own.programme, defaults);
+  });
+}
+
+/** Gate of each room's cooling. */
+export function coolingGates(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  emitters: readonly Emitter[],
+  defaults: Defaults,
+): Gate[] {
+  const cooled = cooledRooms(data, plans, emitters, defaults);
+  return plans.map(
+    (plan) => cooled.find((room) => room.plan === plan)?.programme.gate ?? OPEN_GATE,
+  );
+}
+
+function programmeLine({ setpoint, hours }: CoolingProgramme, defaults: Defaults): WeekSchedule {
+  if (Array.isArray(setpoint)) {
+    const spells = setpoint.map(({ days, months, from, to, setpoint: value }) => ({
+      ...spellOf(days, from, to, months),
+      value,
+    }));
+    return { base: OFF, spells };
+  }
+  const value = defaults.number(['cooling', 'setpoint'], setpoint, COOLING_SETPOINT);
+  if (hours === undefined || hours.some(isAlways)) return level(value);
+  return { base: OFF, spells: hours.map((spell) => ({ ...spell, value })) };
+}
+
+const OFF = Number.POSITIVE_INFINITY;
