@@ -76,11 +76,28 @@ function homeOf(choose: Chooser): unknown {
         leakage: choose.pick([{ ach50: 0.1 }, { ach50: 40 }, { 'air changes': 0 }, { area: 400 }]),
       }),
     },
-    heating: some(part('heating'), choose, ['rooms', 'night', 'hours', 'gate', 'sensor']),
+    heating: some(part('heating'), choose, [
+      'rooms',
+      'night',
+      'hours',
+      'gate',
+      'sensor',
+      'thermostat',
+    ]),
+    ...(choose.chance(0.3) && { cooling: coolingOf(choose) }),
     household: householdOf(names, choose),
     devices: devicesOf(names, choose),
     rules: choose.chance(0.5) ? [ruleOf(names, choose)] : [],
     seed: choose.index(1000),
+  };
+}
+
+/** Cooling that heating leaves room for: its setpoint lies above all that heating may hold. */
+function coolingOf(choose: Chooser): unknown {
+  return {
+    source: choose.pick(['ideal', 'split', 'reversible heat pump']),
+    setpoint: choose.pick([40.5, 45]),
+    ...(choose.chance(0.5) && { power: choose.pick([50, 2500, 20_000]) }),
   };
 }
 
