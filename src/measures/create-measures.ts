@@ -9,6 +9,7 @@ import { createArrivals } from './comfort/arrivals.ts';
 import { createTimeOutsideBands } from './comfort/time-outside-bands.ts';
 import { handbookCrossCheck } from './cross-check/handbook-cross-check.ts';
 import { createColdSpots } from './damp/cold-spots.ts';
+import { coolingMeasures, createCoolingUse } from './energy/cooling-measures.ts';
 import { devicesMeasures } from './energy/device-measures.ts';
 import { createDeviceUse } from './energy/device-use.ts';
 import { energyBill } from './energy/energy-bill.ts';
@@ -48,13 +49,14 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const winter = createWinter(setup.clock, home.site.latitude);
   const energy = createEnergyUse(home, prices, winter);
   const used = createDeviceUse(home.devices.length);
+  const cooled = createCoolingUse(home);
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
   const odd = createOddRooms(home);
   const climate = createMonthlyClimate(home, period);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour];
   const hours = createHourlyMeans(rooms, hourly);
-  const watchers = [hours, sums, outside, arrivals, energy, used, airing, rebounds, odd];
+  const watchers = [hours, sums, outside, arrivals, energy, used, cooled, airing, rebounds, odd];
 
   function observe(trace: TraceView): void {
     for (const watcher of watchers) watcher.observe(trace);
@@ -63,6 +65,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const ofRoom = (room: number): RoomMeasures =>
     roomMeasures(
       sums.result(room),
+      cooled.removed(room),
       outside.result(room),
       coldSpots.result(room),
       arrivals.result(room),
@@ -79,6 +82,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       uses,
       setup.heatsByPresence ?? false,
     );
+    const removed = home.rooms.map((_, i) => cooled.removed(i));
     const devices = devicesMeasures(home, uses, used.result, run.control);
     const alerts = alertMeasures(run.control, period.hours);
     const price = priceOfHeat(uses, heating.useful_kwh);
@@ -91,6 +95,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         hours: period.hours,
       },
       heating,
+      cooling: coolingMeasures(home, removed, uses),
       devices,
       money: {
         currency: prices.currency,

@@ -12,6 +12,10 @@ export interface PlanMeasures {
     readonly with_window_open_kwh: number;
     readonly by_presence: boolean;
   };
+  readonly cooling: {
+    readonly removed_kwh: number;
+    readonly delivered_kwh: Readonly<Record<string, number>>;
+  };
   readonly devices: {
     readonly electricity_kwh: number;
     readonly by_device: Readonly<Record<string, number>>;
@@ -43,6 +47,7 @@ export interface PlanMeasures {
 
 export interface RoomMeasures {
   readonly heating_kwh: number;
+  readonly cooling_kwh: number;
   readonly mean_temperature_c: number;
   readonly mean_relative_humidity_pct: number;
   readonly outside_band_hours: BandHours;

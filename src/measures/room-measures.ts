@@ -4,15 +4,21 @@ import type { ColdSpots } from './damp/cold-spots.ts';
 import type { RoomMeasures } from './plan-measures.ts';
 import type { RoomSums } from './room-sums.ts';
 
-/** The figures of one room, under the names they are printed by. */
+/**
+ * The figures of one room, under the names they are printed by.
+ *
+ * @param coolingKwh  heat removed by what cools it [kWh]
+ */
 export function roomMeasures(
   own: RoomSums,
+  coolingKwh: number,
   out: ReturnType<TimeOutsideBands['result']>,
   spot: ReturnType<ColdSpots['result']>,
   came: Arrivals,
 ): RoomMeasures {
   return {
     heating_kwh: own.heatingKwh,
+    cooling_kwh: coolingKwh,
     mean_temperature_c: own.meanTemperature,
     mean_relative_humidity_pct: own.meanRelativeHumidity,
     outside_band_hours: out.all,

@@ -57,8 +57,8 @@ function columnsOf(setup: TraceCsvSetup): Column[] {
     column('outdoor_temperature_c', 2, (t, s) => t.home.outdoorTemperature[s]!),
     column('outdoor_vapour_pressure_pa', 1, (t, s) => t.home.outdoorVapourPressure[s]!),
     column('infiltration_m3_per_h', 2, (t, s) => t.home.infiltration[s]! * HOUR),
-    column('electricity_w', 1, ({ home: { electricity, devices: all } }, s) =>
-      all.reduce((sum, device) => sum + device.electricity[s]!, electricity[s]!),
+    column('electricity_w', 1, ({ home: { electricity, devices: all, coolers } }, s) =>
+      [...all, ...coolers].reduce((sum, each) => sum + each.electricity[s]!, electricity[s]!),
     ),
     ...sources.flatMap((name, k) => [
       column(`${name}.fuel_w`, 1, (t, s) => t.home.sourceFuel[k]![s]!),
@@ -96,6 +96,7 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
     of('humidity_ratio_g_per_kg', 3, (r) => r.humidityRatio, 1000),
     of('vapour_pressure_pa', 1, (r) => r.vapourPressure),
     of('heating_w', 1, (r) => r.heating),
+    of('cooling_w', 1, (r) => r.cooling),
     of('occupants', 2, (r) => r.occupants),
     of('window_open_share', 3, (r) => r.windowOpen),
     of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * HOUR),

@@ -74,6 +74,7 @@ describe('the shape of the figures', () => {
       'plan',
       'period',
       'heating',
+      'cooling',
       'devices',
       'money',
       'carbon_kg',
@@ -93,6 +94,7 @@ describe('the shape of the figures', () => {
     });
     expect(Object.keys(found.rooms['den']!)).toEqual([
       'heating_kwh',
+      'cooling_kwh',
       'mean_temperature_c',
       'mean_relative_humidity_pct',
       'outside_band_hours',

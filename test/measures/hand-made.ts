@@ -18,6 +18,8 @@ import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import type { Weather } from '../../src/weather/weather.ts';
 import { aHome, aRoom } from '../home/a-home.ts';
 
+type CoolerTrace = TraceView['home']['coolers'][number];
+
 /** Monday 2 January 2023, midnight UTC. [s UTC] */
 export const START = Date.UTC(2023, 0, 2) / 1000;
 
@@ -27,6 +29,7 @@ export interface Moment {
   operative?: number;
   humidity?: number;
   heating?: number;
+  cooling?: number;
   occupants?: number;
   windowOpen?: number;
   condensation?: number;
@@ -37,6 +40,7 @@ export interface Moment {
   fuel?: readonly number[];
   backup?: readonly number[];
   devices?: readonly Partial<Record<keyof DeviceTrace, number>>[];
+  coolers?: readonly Partial<Record<keyof CoolerTrace, number>>[];
   electricity?: number;
 }
 
@@ -162,7 +166,7 @@ function stretch(
       relativeHumidity: perRoom(humidity),
       vapourPressure: perRoom((m) => (humidity(m) / 100) * saturationPressure(air(m))),
       heating: perRoom((m) => m.heating ?? 0),
-      cooling: perRoom(() => 0),
+      cooling: perRoom((m) => m.cooling ?? 0),
       occupants: perRoom((m) => m.occupants ?? 0),
       windowOpen: perRoom((m) => m.windowOpen ?? 0),
       condensation: perRoom((m) => m.condensation ?? 0),
@@ -176,7 +180,10 @@ function stretch(
       sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
       sourceBackup: own.sources.map((_, k) => perStep((m) => m.backup?.[k] ?? 0)),
       electricity: perStep((m) => m.electricity ?? 0),
-      coolers: [],
+      coolers: (own.cooling ?? []).map((_, c) => {
+        const of = (what: keyof CoolerTrace) => perStep((m) => m.coolers?.[c]?.[what] ?? 0);
+        return { removed: of('removed'), water: of('water'), electricity: of('electricity') };
+      }),
       devices: own.devices.map((_, d) => {
         const of = (what: keyof DeviceTrace) => perStep((m) => m.devices?.[d]?.[what] ?? 0);
         return {

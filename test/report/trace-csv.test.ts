@@ -26,7 +26,7 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
       relativeHumidity: perRoom,
       vapourPressure: perRoom,
       heating: perRoom,
-      cooling: perRoom.map(() => 0),
+      cooling: perRoom.map((x) => 2 * x),
       occupants: perRoom,
       windowOpen: perRoom,
       condensation: perRoom.map((x) => -x * 1e-9),
@@ -65,8 +65,8 @@ test('one row an hour, each the mean of its steps', () => {
   expect(first).toBe(
     '2023-01-01T00:00:00Z,2023-01-01T01:00:00+01:00,' +
       '0.50,0.5,0.50,0.5,0.5,' +
-      '0.50,0.50,0.50,0.5,0.500,0.5,0.5,0.50,0.500,0.00,1.80,0.5,' +
-      '10.50,10.50,10.50,10.5,10.500,10.5,10.5,10.50,10.500,-0.04,37.80,10.5',
+      '0.50,0.50,0.50,0.5,0.500,0.5,0.5,1.0,0.50,0.500,0.00,1.80,0.5,' +
+      '10.50,10.50,10.50,10.5,10.500,10.5,10.5,21.0,10.50,10.500,-0.04,37.80,10.5',
   );
   expect(second).toMatch(/^2023-01-01T01:00:00Z,2023-01-01T02:00:00\+01:00,2.50,/);
 });
@@ -138,4 +138,14 @@ test('devices and backup have columns of their own, and their electricity is in 
   expect(cell('dryer.electricity_w')).toBe('50.0');
   expect(cell('dryer.water_g_per_h')).toBe('-0.50');
   expect(cell('dryer.running_share')).toBe('0.500');
+});
+
+test('electricity of the home is that of appliances, devices and coolers', () => {
+  const view = stretch(2, 2);
+  const cooler = { removed: view.home.electricity, water: view.home.electricity };
+  const coolers = [{ ...cooler, electricity: Float64Array.of(100, 300) }];
+  const csv = createTraceCsv(setup);
+  csv.observe({ ...view, home: { ...view.home, coolers } });
+  // Appliances draw 0 and 1 W.
+  expect(csv.text().split('\n')[1]?.split(',')[5]).toBe('200.5');
 });

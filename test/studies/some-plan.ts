@@ -29,6 +29,7 @@ export function somePlan(
       with_window_open_kwh: 0,
       by_presence: /home/.test(plan),
     },
+    cooling: { removed_kwh: 0, delivered_kwh: {} },
     devices: { electricity_kwh: 1500, by_device: {}, detail: {} },
     money: {
       currency: 'GBP',
@@ -73,6 +74,7 @@ export interface RoomFigures {
 function someRoom({ outside, occupied, over }: RoomFigures = {}): RoomMeasures {
   return {
     heating_kwh: 4500,
+    cooling_kwh: 0,
     mean_temperature_c: 19.5,
     mean_relative_humidity_pct: 52,
     outside_band_hours: { ...NONE, ...outside },

@@ -40,9 +40,9 @@ export function energyBill(
   let total = 0;
   let inWinter = 0;
   let carbon = 0;
-  for (const { fuel, heatKwh, otherKwh, cost, winterCost } of uses) {
+  for (const { fuel, heatKwh, coolKwh, otherKwh, cost, winterCost } of uses) {
     const price = prices.fuels[fuel];
-    const kwh = heatKwh + otherKwh;
+    const kwh = heatKwh + coolKwh + otherKwh;
     if (price === undefined || cost === null || winterCost === null) {
       if (kwh > 0) notices.push(noPrice(fuel, kwh));
       continue;

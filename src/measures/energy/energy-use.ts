@@ -18,6 +18,8 @@ export interface FuelUse {
   readonly heats: boolean;
   /** Drawn by heat sources, their backup heaters and stoves. [kWh] */
   readonly heatKwh: number;
+  /** Drawn by coolers; electricity only. [kWh] */
+  readonly coolKwh: number;
   /** Drawn by appliances and devices; electricity only. [kWh] */
   readonly otherKwh: number;
   /** Cost at the tariff of each moment [currency]; null where the fuel has no price. */
@@ -77,11 +79,12 @@ export function createEnergyUse(home: Home, prices: Prices, winter: Winter): Ene
       const unused = sum(energy, 'source') === 0;
       return {
         fuel,
-        heats: meters.some((meter) => meter.fuel === fuel && meter.use !== 'other'),
+        heats: meters.some((meter) => meter.fuel === fuel && HEATS.has(meter.use)),
         heatKwh: sum(energy, 'source', 'stove'),
+        coolKwh: sum(energy, 'cooling'),
         otherKwh: sum(energy, 'other'),
-        cost: known ? sum(cost, 'source', 'stove', 'other') : null,
-        winterCost: known ? sum(winterCost, 'source', 'stove', 'other') : null,
+        cost: known ? sum(cost, ...ALL_USES) : null,
+        winterCost: known ? sum(winterCost, ...ALL_USES) : null,
         sourceCost: known || unused ? sum(cost, 'source') : null,
       };
     });
@@ -93,11 +96,13 @@ export function createEnergyUse(home: Home, prices: Prices, winter: Winter): Ene
 /** Things that draw the same fuel for the same use. */
 interface Meter {
   readonly fuel: Fuel;
-  readonly use: 'source' | 'stove' | 'other';
+  readonly use: Use;
   readonly draws: (trace: TraceView['home']) => readonly Float64Array[];
 }
 
-function metersOf({ sources, devices }: Home): Meter[] {
+type Use = (typeof ALL_USES)[number];
+
+function metersOf({ sources, devices, cooling = [] }: Home): Meter[] {
   const meters: Meter[] = sources.map(({ fuel }, k) => ({
     fuel,
     use: 'source',
@@ -109,6 +114,10 @@ function metersOf({ sources, devices }: Home): Meter[] {
   }
   if (sources.some(({ backup = 0 }) => backup > 0)) {
     meters.push({ fuel: 'electricity', use: 'source', draws: (trace) => trace.sourceBackup });
+  }
+  if (cooling.length > 0) {
+    const draws: Meter['draws'] = (trace) => trace.coolers.map(({ electricity }) => electricity);
+    meters.push({ fuel: 'electricity', use: 'cooling', draws });
   }
   const bought: Meter['draws'] = (trace) => [
     trace.electricity,
@@ -126,4 +135,6 @@ function addUp(sums: Float64Array, series: readonly Float64Array[], steps: numbe
   }
 }
 
+const ALL_USES = ['source', 'stove', 'cooling', 'other'] as const;
+const HEATS: ReadonlySet<Use> = new Set(['source', 'stove']);
 const FREE = { by: 'flat', price: 0 } as const;

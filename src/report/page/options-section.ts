@@ -1,5 +1,6 @@
 import { highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { boughtForCooling } from '../../measures/energy/cooling-measures.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
@@ -51,9 +52,11 @@ interface Column {
 function columnsOf(options: readonly Option[], air: boolean): Column[] {
   const { prepared, measures } = options[0]!;
   const { currency } = measures.money;
+  const cools = options.some((option) => option.measures.cooling.removed_kwh > 0);
   const winter = prepared.home.site.latitude < 0 ? 'April to September' : 'October to March';
   return [
     { head: 'heat to rooms [kWh]', of: ({ heating }) => heating.useful_kwh },
+    ...(cools ? COOLED : []),
     { head: 'devices [kWh]', of: devicesKwh },
     {
       ...{ head: `money a day [${currency}]`, decimals: 2, best: 'least' },
@@ -78,10 +81,23 @@ function columnsOf(options: readonly Option[], air: boolean): Column[] {
       ...{ head: 'too cold, somebody in [room h]', best: 'least' },
       of: (m) => roomHours(m, 'outside_band_occupied_hours', 'temperature_low'),
     },
+    ...(cools ? TOO_WARM : []),
     { head: 'water taken out [L]', of: waterTaken },
     ...(air ? POLLUTED : []),
   ];
 }
+
+const COOLED: readonly Column[] = [
+  { head: 'removed by cooling [kWh]', of: ({ cooling }) => cooling.removed_kwh },
+  { head: 'electricity for cooling [kWh]', of: boughtForCooling },
+];
+
+const TOO_WARM: readonly Column[] = [
+  {
+    ...{ head: 'too warm, somebody in [room h]', best: 'least' },
+    of: (m) => roomHours(m, 'outside_band_occupied_hours', 'temperature_high'),
+  },
+];
 
 const POLLUTED: readonly Column[] = MOST_HARMFUL_FIRST.filter(
   ({ role }) => role === 'pollutant',

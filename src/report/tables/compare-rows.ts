@@ -1,5 +1,6 @@
 import { type BandEdge, highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { boughtForCooling } from '../../measures/energy/cooling-measures.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
 import { type KnownSpecies, SPECIES } from '../../species/species-table.ts';
@@ -23,6 +24,8 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
       of: (p: PlanMeasures) => p.heating.delivered_kwh[fuel] ?? 0,
     })),
     { label: 'heat, window open [kWh]', of: (p) => p.heating.with_window_open_kwh, rare: true },
+    { label: 'removed by cooling [kWh]', of: (p) => p.cooling.removed_kwh, rare: true },
+    { label: 'electricity for cooling [kWh]', of: boughtForCooling, rare: true },
     { label: 'appliances [kWh]', of: (p) => p.devices.electricity_kwh - devicesKwh(p) },
     { label: 'devices [kWh]', of: devicesKwh, rare: true },
     { label: 'water out by devices [kg]', of: waterTaken, rare: true },

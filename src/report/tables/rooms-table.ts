@@ -13,7 +13,8 @@ import { wrapText } from './wrap-text.ts';
 export function roomsTable(rooms: Readonly<Record<string, RoomMeasures>>, width = WIDTH): string {
   const all = Object.values(rooms);
   const names: Column = { head: 'room', cells: Object.keys(rooms), align: 'left' };
-  const columns = FIGURES.map(({ head, decimals, of }): Column => {
+  const told = FIGURES.filter(({ rare, of }) => !rare || all.some((room) => of(room) !== 0));
+  const columns = told.map(({ head, decimals, of }): Column => {
     const cells = all.map((room) => figureText(of(room), decimals));
     return { head, cells, marks: extremeMarks(cells) };
   });
@@ -28,10 +29,13 @@ interface Figure {
   readonly head: string;
   readonly decimals: number;
   readonly of: (room: RoomMeasures) => number;
+  /** Left out where it is 0 in every room. */
+  readonly rare?: true;
 }
 
 const FIGURES: readonly Figure[] = [
   { head: 'heat\n[kWh]', decimals: 0, of: (r) => r.heating_kwh },
+  { head: 'cooling\n[kWh]', decimals: 0, of: (r) => r.cooling_kwh, rare: true },
   { head: 'mean air\n[°C]', decimals: 1, of: (r) => r.mean_temperature_c },
   { head: 'humidity\n[%]', decimals: 0, of: (r) => r.mean_relative_humidity_pct },
   { head: 'too cold\n[h]', decimals: 0, of: (r) => r.outside_band_hours.temperature_low },

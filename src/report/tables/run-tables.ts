@@ -42,7 +42,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
 
 /** Energy, money and carbon of the period. */
 function homeTable(measures: PlanMeasures, width: number): string {
-  const { heating, devices, money, carbon_kg } = measures;
+  const { heating, cooling, devices, money, carbon_kg } = measures;
   const ofDevices = Object.values(devices.by_device).reduce((sum, kwh) => sum + kwh, 0);
   const row = (label: string, value: number, unit: string, decimals = 0): FigureRow => ({
     label,
@@ -57,6 +57,10 @@ function homeTable(measures: PlanMeasures, width: number): string {
       : []),
     ...Object.entries(heating.delivered_kwh).map(([fuel, kwh]) =>
       row(`${fuel} for heat`, kwh, 'kWh'),
+    ),
+    ...(cooling.removed_kwh > 0 ? [row('removed by cooling', cooling.removed_kwh, 'kWh')] : []),
+    ...Object.entries(cooling.delivered_kwh).map(([fuel, kwh]) =>
+      row(`${fuel} for cooling`, kwh, 'kWh'),
     ),
     row('electricity of appliances', devices.electricity_kwh - ofDevices, 'kWh'),
     ...(Object.keys(devices.by_device).length === 0

@@ -6,6 +6,7 @@ const use = (sourceCost: number | null): FuelUse => ({
   fuel: 'gas',
   heats: true,
   heatKwh: 100,
+  coolKwh: 0,
   otherKwh: 0,
   cost: sourceCost,
   winterCost: sourceCost,

@@ -2,6 +2,7 @@ import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { answerSection } from '../../../src/report/page/answer-section.ts';
 import { assumptionsSection } from '../../../src/report/page/assumptions-section.ts';
 import { methodSection } from '../../../src/report/page/method-section.ts';
+import { optionsSection } from '../../../src/report/page/options-section.ts';
 import { unpackPictures } from '../../../src/report/page/packed-pictures.ts';
 import { pictureDataOf } from '../../../src/report/page/picture-data-of.ts';
 import { reportPage } from '../../../src/report/page/report-page.ts';
@@ -140,6 +141,21 @@ describe('what a section tells', () => {
     const names = study.options.map(({ name }) => name);
     expect(names.slice(0, 2)).toEqual(['now', 'dry']);
     expect(rows.map(([name], k) => name!.slice(0, names[k]?.length))).toEqual(names);
+  });
+
+  test('options: what is cooled, where some option cools', () => {
+    const cooling = { removed_kwh: 310, delivered_kwh: { electricity: 104 } };
+    const options = study.options.map((option, k) =>
+      k === 0 ? option : { ...option, measures: { ...option.measures, cooling } },
+    );
+    const { body } = optionsSection(inputOf({ ...study, options }, TEXT));
+    const [heads, first, second] = tableOf(readMarkup(body.markup), /^Whole home, 10 days/);
+    const at = (head: string) => heads!.indexOf(head);
+    const [removed, bought] = [at('removed by cooling [kWh]'), at('electricity for cooling [kWh]')];
+    expect([first![removed], second![removed]]).toEqual(['0', '310']);
+    expect([first![bought], second![bought]]).toEqual(['0', '104']);
+    expect(at('too warm, somebody in [room h]')).toBeGreaterThan(bought);
+    expect(section('options')).not.toContain('cooling');
   });
 
   test('doubts: what was tried, largest effect first, and what was left aside', () => {

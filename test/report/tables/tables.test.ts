@@ -106,6 +106,7 @@ describe('rows that only some plans need', () => {
       },
     }),
     heating: { ...first.heating, with_window_open_kwh: 55 },
+    cooling: { removed_kwh: 310, delivered_kwh: { electricity: 104 } },
     devices: { electricity_kwh: 1620, by_device: { dryer: 120 }, detail: { dryer } },
     alerts: { ...first.alerts, per_week: 3.25 },
   };
@@ -113,6 +114,8 @@ describe('rows that only some plans need', () => {
 
   test.each([
     ['heat, window open', 'heat, window open [kWh] 0 least 55 most'],
+    ['removed by cooling', 'removed by cooling [kWh] 0 least 310 most'],
+    ['electricity for cooling', 'electricity for cooling [kWh] 0 least 104 most'],
     ['appliances', 'appliances [kWh] 1500 1500'],
     ['devices [kWh]', 'devices [kWh] 0 least 120 most'],
     ['water out by', 'water out by devices [kg] 0 least 210 most'],
@@ -136,6 +139,12 @@ describe('roomsTable', () => {
     expect(text).toContain('[°C]');
     expect(text).toMatch(/18\.6 least/);
     expect(Math.max(...text.split('\n').map((l) => l.length))).toBeLessThanOrEqual(80);
+  });
+
+  test('heat removed from rooms only where something cools', () => {
+    const { rooms } = somePlan('cooled', { den: { over: { cooling_kwh: 123.4 } } });
+    expect(roomsTable(rooms, 200)).toMatch(/cooling[\s\S]*\n *den +4500 +123 most /);
+    expect(roomsTable(PLANS[1]!.rooms, 200)).not.toContain('cooling');
   });
 });
 
@@ -223,6 +232,14 @@ describe('runTables', () => {
     expect(text).toContain('- Two hours of weather were filled. [hours-filled]');
     expect(text).not.toContain('Assumed');
     expect(text).not.toContain('Where the water went');
+  });
+
+  test('cooling has its lines where something cools', () => {
+    const cooling = { removed_kwh: 310, delivered_kwh: { electricity: 104 } };
+    const found = runTables({ ...measures, cooling }, ledger(1, [0]));
+    expect(line(found, 'removed by cooling')).toBe('removed by cooling 310 kWh');
+    expect(line(found, 'electricity for cooling')).toBe('electricity for cooling 104 kWh');
+    expect(text).not.toContain('cooling');
   });
 
   test('a balance that closes to the last digit is 0, not a power of ten', () => {
