@@ -166,3 +166,22 @@ describe('a proportional valve', () => {
     expect(Math.abs(last(room.airTemperature[0]!) - settled)).toBeLessThan(lossless);
   });
 });
+
+test('a deadband goes by what is felt, surfaces included', () => {
+  const share = 0.4;
+  const band = 1;
+  const home = homeOf({ ...CASES[3]!, heat: 3000 });
+  const weather = lastDays({ temperature: () => 0 }, 3);
+  const household = quietHousehold(home, { setpoints: [always(20)] });
+  const thermostats = [{ ...PLAIN_THERMOSTAT, radiantShare: share, deadband: band }];
+  const automation = { ...noAutomation(1), thermostats };
+  const { room } = recordRun(
+    runInput({ home, weather }, { household, automation, hours: 48, dt: 60 }),
+  );
+  const [air, surfaces] = [room.airTemperature[0]!, room.radiantTemperature[0]!];
+  const felt = air.map((t, s) => (1 - share) * t + share * surfaces[s]!).subarray(air.length / 2);
+  // Means of a minute do not quite reach the edges at which it switches.
+  expect(Math.max(...felt)).toBeLessThan(20 + band / 2 + 1e-6);
+  expect(Math.max(...felt)).toBeGreaterThan(20 + 0.1 * band);
+  expect(Math.min(...felt)).toBeLessThan(20 - 0.1 * band);
+});
