@@ -10,6 +10,7 @@ export function deviceCautions(context: CautionContext): Notice[] {
     ...spillage(context),
     ...electrics(context),
     ...dehumidifier(context),
+    ...singleDuct(context),
     ...sleepersUnseen(context),
     ...infantRoom(context),
   ];
@@ -31,13 +32,14 @@ function stove(context: CautionContext): Notice[] {
 /** Fans that suck can draw fumes from a flue that takes its air from the rooms. */
 function spillage(context: CautionContext): Notice[] {
   const fans = ofKind(context, 'extract fan');
-  if (fans.length === 0) return [];
+  if (fans.length === 0 && !hasDuct(context)) return [];
   const open = context.home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
   const burns = context.home.sources.some(({ fuel }) => BURNT.has(fuel));
   if (!open && !burns) return [];
+  const sucks = fans.length > 0 ? 'An extract fan' : 'An air conditioner with a single duct';
   const what = open
-    ? 'An extract fan and a stove that draws on the rooms'
-    : 'An extract fan in a home that burns fuel: if that appliance takes its air from the rooms, the two';
+    ? `${sucks} and a stove that draws on the rooms`
+    : `${sucks} in a home that burns fuel: if that appliance takes its air from the rooms, the two`;
   return [
     {
       id: 'spillage',
@@ -81,6 +83,19 @@ function dehumidifier(context: CautionContext): Notice[] {
   ];
 }
 
+const hasDuct = ({ home }: CautionContext): boolean =>
+  (home.cooling ?? []).some(({ source }) => source === 'single duct');
+
+function singleDuct(context: CautionContext): Notice[] {
+  if (!hasDuct(context)) return [];
+  return [
+    {
+      id: 'single-duct',
+      text: 'An air conditioner with a single duct blows room air out, so that warm outdoor air comes in elsewhere. A window that stands ajar for its hose lets in more, and that is not counted here.',
+    },
+  ];
+}
+
 /** A gate that goes by presence in a room where people sleep. */
 function sleepersUnseen({ home, household, automation }: CautionContext): Notice[] {
   const rooms = home.rooms.filter((_, index) => {
@@ -90,6 +105,7 @@ function sleepersUnseen({ home, household, automation }: CautionContext): Notice
     );
     const gated =
       automation.thermostats[index]!.gate.present === 'in the room' ||
+      automation.coolingGates?.[index]?.present === 'in the room' ||
       automation.deviceControls.some(
         ({ device, gate }) =>
           gate.present === 'in the room' && home.devices[device]!.room === index,
@@ -101,7 +117,7 @@ function sleepersUnseen({ home, household, automation }: CautionContext): Notice
   return [
     {
       id: 'sleepers-unseen',
-      text: `Sensors for presence see sleepers badly: heat and devices in ${names} may stop while somebody sleeps there.`,
+      text: `Sensors for presence see sleepers badly: heat, cooling and devices in ${names} may stop while somebody sleeps there.`,
     },
   ];
 }

@@ -75,6 +75,20 @@ test('devices: fumes, sleepers that sensors miss, night hours, the room of an in
   expect(device(drier(', gate: when present'), infant)).toContain('sleepers-unseen');
 });
 
+test('an air conditioner with a single duct draws in outdoor air, and fumes where fuel burns', () => {
+  const cooled = (source: string, more = 'heating: { source: heat pump }') =>
+    ids(`${more}\ncooling: { source: ${source}, rooms: [bedroom] }`);
+  expect(cooled('single duct')).toContain('single-duct');
+  expect(cooled('single duct')).not.toContain('spillage');
+  expect(cooled('single duct', 'heating: { source: boiler }')).toContain('spillage');
+  expect(cooled('split', 'heating: { source: boiler }')).not.toContain('spillage');
+  expect(cooled('split')).not.toContain('single-duct');
+  const text = cautions(
+    'heating: { source: boiler }\ncooling: { source: single duct, rooms: [bedroom] }',
+  ).find(({ id }) => id === 'spillage')?.text;
+  expect(text).toMatch(/^An air conditioner with a single duct in a home that burns fuel: if /);
+});
+
 test('a cheap night is named beside what may run unattended', () => {
   const text = (money: string) =>
     cautions(`${money}\ndevices: { d: { kind: heater, room: living } }`).find(

@@ -74,6 +74,16 @@ test('the flat is two rooms and a bathroom on electricity by day and night', () 
   expect(plan.prices.fuels.electricity?.tariff.by).toBe('blocks');
 });
 
+test('the flat may have air conditioners in two rooms', () => {
+  const scenario = read('flat.yaml');
+  const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });
+  expect(plan('as-lived').home.cooling).toBeUndefined();
+  const { home, automation, purchases } = plan('air-conditioner');
+  expect(home.cooling?.map(({ room }) => home.rooms[room]!.name)).toEqual(['living', 'bedroom']);
+  expect(automation.coolingGates?.[1]).toEqual({ present: 'at home', windowsShut: true });
+  expect(purchases).toHaveLength(1);
+});
+
 test('the terrace rehearses presence, a dehumidifier and four rules', () => {
   const scenario = read('terrace.yaml');
   const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });

@@ -58,6 +58,9 @@ const KINDS: readonly (readonly Pattern[])[] = [
     ['heating', 'cop'],
   ],
   [['heating', 'setpoint']],
+  [['cooling', 'setpoint']],
+  [['cooling', 'power']],
+  [['cooling', 'eer']],
   [['home', 'background vents']],
   [['household', 'bodies', ANY, 'water']],
   [

@@ -17,7 +17,9 @@ export function tradesOf({ baseline, plans, differences }: Comparison): Trades[]
   for (const [k, difference] of differences.entries()) {
     const plan = plans[k + 1]!;
     if (difference.npv !== null) {
-      bought.push(trade(base, plan, difference, OF_THINGS) + worth(difference, base));
+      const cools = [base, plan].some(({ cooling }) => cooling.removed_kwh > 0);
+      const effects = cools ? [TOO_WARM, ...OF_THINGS] : OF_THINGS;
+      bought.push(trade(base, plan, difference, effects) + worth(difference, base));
     } else if (plan.heating.by_presence && !base.heating.by_presence) {
       present.push(trade(base, plan, difference, OF_PRESENCE));
     }
@@ -80,6 +82,10 @@ interface Effect {
 const COLD_ARRIVALS: Effect = {
   hours: coldArrivalHours,
   words: 'too cold just after somebody came in',
+};
+const TOO_WARM: Effect = {
+  hours: (p) => roomHours(p, 'outside_band_occupied_hours', 'temperature_high'),
+  words: 'too warm with somebody there',
 };
 const OF_PRESENCE: readonly Effect[] = [
   COLD_ARRIVALS,

@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseRoomSetpoint } from '../../scenario/edits/raise-setpoints.ts';
 import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
+import { InputProblems } from '../../units/problem.ts';
 import type { PlanVariant, RunVariant } from '../plan-variant.ts';
 
 /** How much warmer a room must be kept to be as safe from mould as with a device. */
@@ -68,10 +69,12 @@ export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety>
   if (raiseRoomSetpoint(setup.raw, room, 0) === null)
     return lost(`the ${room} has no thermostat`, 0);
 
-  let best = await runWarmer(setup, most);
+  const warmest = await warmestAllowed(setup, most);
+  if (warmest === null) return lost('the scenario allows no warmer setting', 0);
+  let best = warmest.measures;
   let runs = 1;
-  if (coldSpotHours(best, room) > target) return lost(`not within +${most} K`, runs);
-  let [tooCold, warm] = [0, most];
+  if (coldSpotHours(best, room) > target) return lost(`not within +${warmest.kelvin} K`, runs);
+  let [tooCold, warm] = [0, warmest.kelvin];
   while (warm - tooCold > resolution * (1 + 1e-9) && runs < mostRuns) {
     const middle = (tooCold + warm) / 2;
     const tried = await runWarmer(setup, middle);
@@ -80,6 +83,18 @@ export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety>
     else [warm, best] = [middle, tried];
   }
   return found(warm, best, runs);
+}
+
+/** The most, or so many whole kelvins less that the scenario allows it: cooling may stand in the way. */
+async function warmestAllowed(setup: EqualSafetySetup, most: number) {
+  for (let kelvin = most; kelvin > 0; kelvin--) {
+    try {
+      return { kelvin, measures: await runWarmer(setup, kelvin) };
+    } catch (error) {
+      if (!(error instanceof InputProblems)) throw error;
+    }
+  }
+  return null;
 }
 
 async function runWarmer(

@@ -22,6 +22,12 @@ test('leakage comes before water, water before the price of a fuel', () => {
   expect(new Set(ranks).size).toBe(3);
 });
 
+test('cooling moves less than heating, its setpoint most', () => {
+  const places = ['/heating/setpoint', '/cooling/setpoint', '/cooling/power', '/cooling/eer'];
+  const ranks = places.map((place) => inputRank(place)!);
+  expect(ranks).toEqual([...new Set(ranks)].toSorted((a, b) => a - b));
+});
+
 test.each([
   '/home/leakage',
   '/home/build/leakage/ach50',

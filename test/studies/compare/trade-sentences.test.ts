@@ -90,3 +90,18 @@ test('what does nothing is said to', () => {
     `${AGAINST}dry costs the same and changes little (earned back in 9.0 years).`,
   ]);
 });
+
+test('what cools is told by its hours too warm, where it cools', () => {
+  const figures = { den: { outside: { humidity_high: 500, pm25_high: 70 } } };
+  const warm = { ...figures.den, occupied: { temperature_high: 260 } };
+  const nothing = { purchases: [], discountRate: 0 };
+  const unit = { ...nothing, purchases: [{ what: 'unit', price: 900, lastsYears: 9 }] };
+  const cooling = { removed_kwh: 120, delivered_kwh: { electricity: 30 } };
+  const told = (plan: ReturnType<typeof somePlan>) =>
+    sentences(compareMeasures([somePlan('as-lived', { den: warm }), plan], [nothing, unit]));
+  const cooled = somePlan('cooled', { energy: 1010, purchaseCost: 120, ...figures });
+  expect(told({ ...cooled, cooling })).toEqual([
+    `${AGAINST}cooled costs 130 GBP a year more, with 260 fewer room-hours too warm with somebody there.`,
+  ]);
+  expect(told(cooled)).toEqual([`${AGAINST}cooled costs 130 GBP a year more and changes little.`]);
+});

@@ -8,6 +8,7 @@ import {
 import { surfaceTemperature } from '../../../src/physics/moisture/surface-temperature.ts';
 import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
 import { equalSafety } from '../../../src/studies/purchase/equal-safety.ts';
+import { InputProblems } from '../../../src/units/problem.ts';
 import { compare } from '../../reference/compare.ts';
 import { somePlan } from '../some-plan.ts';
 
@@ -58,6 +59,26 @@ describe('how much warmer is as safe', () => {
     expect(asked[0]).toEqual({
       plan: 'as-lived',
       set: ['/step=15', '/heating/rooms/den/setpoint=23', '/heating/rooms/den/setback=21'],
+    });
+  });
+
+  test('goes no higher than the scenario allows, such as by its cooling', async () => {
+    const { run, asked } = linearWorld(400);
+    const limited = (variant: PlanVariant) => {
+      if (setpointOf(variant) > 21) throw new InputProblems([]);
+      return run(variant);
+    };
+    const device = (hours: number) => withHours('dry', hours);
+    const common = { room: 'den', baseline, raw: RAW, run: limited };
+    expect((await equalSafety({ ...common, device: device(300) })).warmer_by_k).toBeCloseTo(1, 1);
+    expect(setpointOf(asked[0]!)).toBe(21);
+    const far = await equalSafety({ ...common, device: device(50) });
+    expect(far).toMatchObject({ warmer_by_k: null, note: 'not within +3 K', runs: 1 });
+    const never = () => {
+      throw new InputProblems([]);
+    };
+    expect(await equalSafety({ ...common, run: never, device: device(50) })).toMatchObject({
+      ...{ warmer_by_k: null, runs: 0, note: 'the scenario allows no warmer setting' },
     });
   });
 
