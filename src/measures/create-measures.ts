@@ -20,7 +20,7 @@ import { createWinter } from './energy/winter.ts';
 import { createHourlyMeans } from './hourly-means.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
 import { balanceNotices, balanceOf } from './notices/balance-notices.ts';
-import { idleNotices } from './notices/idle-notices.ts';
+import { idleCooling, idleNotices } from './notices/idle-notices.ts';
 import { createOddRooms } from './notices/odd-rooms.ts';
 import type { PlanMeasures, RoomMeasures } from './plan-measures.ts';
 import { roomMeasures } from './room-measures.ts';
@@ -121,6 +121,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...bill.notices,
         ...partYear(period.hours),
         ...idleNotices(heating, devices, alerts),
+        ...idleCooling(home, removed),
         ...opinion.notices,
       ]),
     };

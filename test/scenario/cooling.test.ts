@@ -66,6 +66,12 @@ test('rooms lived or slept in are cooled where none are named', () => {
   expect(home.cooling?.[0]).toMatchObject({ power: Infinity, coil: null });
 });
 
+test('every room is cooled where all are, none where the source is none', () => {
+  const hall = ['/home/rooms/hall={ floor area: 8 }'];
+  expect(prepared('cooling: { rooms: all }', hall).home.cooling).toHaveLength(3);
+  expect(prepared('cooling: { source: none, rooms: all }', hall).home.cooling).toBeUndefined();
+});
+
 test('what is assumed can be given at its path', () => {
   const plan = prepared('cooling: { source: single duct }');
   const rows = plan.assumed.filter(({ path }) => path.startsWith('/cooling/'));

@@ -1,3 +1,4 @@
+import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { PlanMeasures } from '../plan-measures.ts';
@@ -31,6 +32,19 @@ export function idleNotices(
       })),
     ...openWindowHeat(heating),
   ];
+}
+
+/**
+ * Rooms with something to cool them that removed nothing.
+ *
+ * @param removed  from each room [kWh]
+ */
+export function idleCooling({ rooms, cooling = [] }: Home, removed: readonly number[]): Notice[] {
+  const idle = new Set(cooling.map(({ room }) => room).filter((room) => removed[room] === 0));
+  return [...idle].map((room) => ({
+    id: 'cooling-never-ran',
+    text: `Nothing was cooled in "${rooms[room]!.name}": it stayed under its setpoint while its hours and its gate let it.`,
+  }));
 }
 
 function openWindowHeat({ useful_kwh, with_window_open_kwh: lost }: PlanMeasures['heating']) {

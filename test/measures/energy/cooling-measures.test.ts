@@ -60,6 +60,14 @@ describe('a day of two units in one room and one in another', () => {
   });
 });
 
+test('a unit that never ran is named, where the rest did', () => {
+  const own = home({ rooms: [room('den'), room('bed')], cooling: [cooler(0), cooler(1)] });
+  const { notices } = measure(setup({ home: own }), () => ({ coolers: [{ removed: 5 }] }));
+  expect(notices.filter(({ id }) => id === 'cooling-never-ran').map(({ text }) => text)).toEqual([
+    'Nothing was cooled in "bed": it stayed under its setpoint while its hours and its gate let it.',
+  ]);
+});
+
 test('a home that nothing cools says so', () => {
   const found = measure(setup(), () => ({ electricity: 50 }));
   expect(found.cooling).toEqual({ removed_kwh: 0, delivered_kwh: {} });
