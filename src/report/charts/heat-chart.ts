@@ -2,13 +2,14 @@ import { figureText } from '../../units/figure-text.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { endLabels, type LineEnd, roomForNames } from './end-labels.ts';
-import { HEAT_GROUPS, type MonthlyHeat } from './monthly-heat.ts';
+import { type HeatGroup, type MonthlyHeat, shownGroups } from './monthly-heat.ts';
 import { HUES } from './palette.ts';
 
 /** Where the heat of each month came from and went: gains stand on the line, losses hang below it. */
 export function heatChart(heat: MonthlyHeat, plan: string, width: number): Chart {
   const { months, groups } = heat;
-  const totals = HEAT_GROUPS.map((group) => ({ group, kwh: sumOf(groups[group]) }));
+  const shown = shownGroups(heat);
+  const totals = shown.map((group) => ({ group, kwh: sumOf(groups[group]) }));
   const most = totals.reduce((a, b) => (b.kwh > a.kwh ? b : a));
   const least = totals.reduce((a, b) => (b.kwh < a.kwh ? b : a));
   const title =
@@ -16,15 +17,15 @@ export function heatChart(heat: MonthlyHeat, plan: string, width: number): Chart
     `${least.group} (${figureText(-least.kwh, 0)} kWh) under ${plan}`;
   const narrow = isNarrow(width);
   const height = narrow ? 300 : 320;
-  const room = roomForNames(HEAT_GROUPS, width);
-  const domain = domainOf(heat);
+  const room = roomForNames(shown, width);
+  const domain = domainOf(heat, shown);
   const color = {
     field: 'series',
     type: 'nominal',
     scale: { domain: LOOK.map((_, k) => k), range: LOOK.map(({ colour }) => colour) },
     legend: null,
   };
-  const values = HEAT_GROUPS.flatMap((group, series) =>
+  const values = shown.flatMap((group, series) =>
     groups[group].map((kwh, month) => ({
       ...{ month, series, kwh: Math.round(kwh * 10) / 10 },
       faint: LOOK[series]!.opacity,
@@ -71,7 +72,7 @@ export function heatChart(heat: MonthlyHeat, plan: string, width: number): Chart
         mark: { type: 'rule', opacity: 0.7 },
         encoding: { y: { field: 'kwh', type: 'quantitative' } },
       },
-      ...endLabels(lastStack(heat), domain, height - 50, room, { color }),
+      ...endLabels(lastStack(heat, shown), domain, height - 50, room, { color }),
     ],
   });
   return {
@@ -83,12 +84,12 @@ export function heatChart(heat: MonthlyHeat, plan: string, width: number): Chart
     spec,
     ...(months.length > 0 && { along: { row: 1, from: 0, step: 1 } }),
     table: {
-      headers: ['month', ...HEAT_GROUPS.map((group) => `${group} [kWh]`)],
+      headers: ['month', ...shown.map((group) => `${group} [kWh]`)],
       rows: [
         ['all', ...totals.map(({ kwh }) => figureText(kwh, 0))], // has no bar, so it comes first
         ...months.map((month, k) => [
           month,
-          ...HEAT_GROUPS.map((group) => figureText(groups[group][k], 0)),
+          ...shown.map((group) => figureText(groups[group][k], 0)),
         ]),
       ],
     },
@@ -96,19 +97,19 @@ export function heatChart(heat: MonthlyHeat, plan: string, width: number): Chart
 }
 
 /** From the deepest to the highest stack, and a little more. */
-function domainOf({ months, groups }: MonthlyHeat): [number, number] {
+function domainOf({ months, groups }: MonthlyHeat, shown: readonly HeatGroup[]): [number, number] {
   const of = (sign: 1 | -1) =>
-    months.map((_, k) => sumOf(HEAT_GROUPS.map((group) => Math.max(0, sign * groups[group][k]!))));
+    months.map((_, k) => sumOf(shown.map((group) => Math.max(0, sign * groups[group][k]!))));
   const up = Math.max(1, ...of(1));
   const down = Math.max(1, ...of(-1));
   return [-1.04 * down, 1.04 * up];
 }
 
 /** Middle of every group's piece in the last month, where its name is written. */
-function lastStack({ months, groups }: MonthlyHeat): LineEnd[] {
+function lastStack({ months, groups }: MonthlyHeat, shown: readonly HeatGroup[]): LineEnd[] {
   let up = 0;
   let down = 0;
-  return HEAT_GROUPS.map((name) => {
+  return shown.map((name) => {
     const kwh = groups[name][months.length - 1] ?? 0;
     const from = kwh < 0 ? down : up;
     if (kwh < 0) down += kwh;
@@ -129,4 +130,5 @@ const LOOK = [
   { colour: HUES.damp, opacity: 0.2 },
   { colour: HUES.air, opacity: 0.75 },
   { colour: HUES.damp, opacity: 0.05 },
+  { colour: HUES.cold, opacity: 0.45 },
 ];

@@ -10,10 +10,10 @@ export interface MonthlyHeat {
   readonly groups: Readonly<Record<HeatGroup, readonly number[]>>;
 }
 
-type HeatGroup = (typeof HEAT_GROUPS)[number];
+export type HeatGroup = (typeof HEAT_GROUPS)[number];
 
-/** Gains first, then ways out; what drying, condensing and walls between rooms shift comes last. */
-export const HEAT_GROUPS = [
+/** Gains first, then ways out; what drying, condensing and walls between rooms shift, and cooling, come last. */
+const HEAT_GROUPS = [
   'heating',
   'sun',
   'people',
@@ -22,6 +22,7 @@ export const HEAT_GROUPS = [
   'panes',
   'air',
   'drying, other',
+  'cooling',
 ] as const;
 
 /** The ledger's heat, all rooms together, in the groups of the picture. */
@@ -38,6 +39,10 @@ export function monthlyHeat({ months, rooms, energy }: Ledger): MonthlyHeat {
   return { months: monthNames(months), groups };
 }
 
+/** The groups that a picture shows: cooling only where something cools. */
+export const shownGroups = ({ groups }: MonthlyHeat): readonly HeatGroup[] =>
+  HEAT_GROUPS.filter((group) => group !== 'cooling' || groups.cooling.some((kwh) => kwh !== 0));
+
 function monthNames(months: readonly number[]): string[] {
   const seen = new Map<number, number>();
   return months.map((month) => {
@@ -49,7 +54,7 @@ function monthNames(months: readonly number[]): string[] {
 
 const GROUP_OF: Readonly<Record<EnergyTerm, HeatGroup>> = {
   heating: 'heating',
-  cooling: 'devices',
+  cooling: 'cooling',
   sun: 'sun',
   people: 'people',
   appliances: 'devices',

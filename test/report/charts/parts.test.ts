@@ -283,3 +283,16 @@ function blueYellow(colour: string, [r, g]: readonly [number, number]): number {
 
 const WITHOUT_GREEN = [0.29275, 0.70725] as const;
 const WITHOUT_RED = [0.11238, 0.88762] as const;
+
+test('heat by months has a group of cooling where something cools', () => {
+  const { headers, rows } = heatChart(
+    monthlyHeat(ledger(1, [6], { energy: { sun: 3.6e8, cooling: -7.2e7 } })),
+    'a',
+    720,
+  ).table;
+  expect(headers.at(-1)).toBe('cooling [kWh]');
+  expect(rows.at(-1)?.at(-1)).toBe('-20');
+  const none = heatChart(monthlyHeat(ledger(1, [6], { energy: { sun: 3.6e8 } })), 'a', 720);
+  expect(none.table.headers.join()).not.toContain('cooling');
+  expect(none.description).not.toContain('cooling');
+});

@@ -52,4 +52,5 @@ const GROUPS = {
   panes: [0],
   air: [0],
   'drying, other': [0],
+  cooling: [0],
 };
