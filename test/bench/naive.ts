@@ -2,13 +2,14 @@ import { LuDecomposition, Matrix } from 'ml-matrix';
 import type { Home } from '../../src/home/home.ts';
 import { doorwayExchange } from '../../src/physics/airflow/doorway-exchange.ts';
 import { leakageFlow } from '../../src/physics/airflow/leakage-flow.ts';
+import { processorTime } from './processor-time.ts';
 
 /**
  * The plain way to step the heat of a home, to measure ours against: every node of every wall an
  * unknown of one dense matrix, assembled and factorised anew each step because flows change.
  * Backward Euler, heat only: no thermostat, no water, no species, no books.
  *
- * @returns milliseconds per step, over `steps` steps
+ * @returns milliseconds of a processor per step, over `steps` steps
  */
 export function naiveStepTime(home: Home, dt: number, steps: number): number {
   const links: [number, number, number][] = []; // from, to (or -1 for outdoors), W/K
@@ -30,7 +31,7 @@ export function naiveStepTime(home: Home, dt: number, steps: number): number {
   for (const p of home.panes) links.push([p.room, -1, p.uValue * p.area]);
 
   let temperature = capacity.map(() => 19);
-  const begin = performance.now();
+  const begin = processorTime();
   for (let s = 0; s < steps; s++) {
     const outdoor = 5 + 3 * Math.sin(s / 23);
     const a = Matrix.zeros(capacity.length, capacity.length);
@@ -62,7 +63,7 @@ export function naiveStepTime(home: Home, dt: number, steps: number): number {
     }
     temperature = new LuDecomposition(a).solve(b).to1DArray();
   }
-  return (performance.now() - begin) / steps;
+  return (processorTime() - begin) / steps;
 }
 
 /** Heat capacity of a cubic metre of room air. [J/(m3 K)] */
