@@ -56,9 +56,9 @@ afterAll(() => setFlagsFromString('--concurrent-recompilation'));
 test.skipIf('__stryker__' in globalThis)('a step of control leaves nothing on the heap', () => {
   // Whenever the compiler is done; what each step left behind would show in every run.
   const least = Math.min(...[400, 400, 400, 400].map((days) => bytesPerStep(days)));
-  // One number on the heap takes 12 bytes or more. Some leave one at times: who opens a window or
-  // begins a warm-up; all that together must stay well below one a step.
-  expect(least).toBeLessThan(8);
+  // One number on the heap takes 16 bytes where pointers take 8, as in Node. Some leave one at times:
+  // who opens a window or begins a warm-up; all that together must stay below one a step.
+  expect(least).toBeLessThan(12);
 });
 
 test('what leaves one number a step on the heap is noticed', () => {
@@ -68,7 +68,7 @@ test('what leaves one number a step on the heap is noticed', () => {
     number += 1;
     kept.last = { number };
   };
-  expect(bytesPerStep(100, forget)).toBeGreaterThan(8);
+  expect(bytesPerStep(100, forget)).toBeGreaterThan(12);
 });
 
 /** Besides what the busy home has: habits of airing, and every kind of control and action. */
