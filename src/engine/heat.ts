@@ -92,10 +92,10 @@ function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
     const r = i * ROOM_STRIDE;
     const carried = airCp * flow[diagonal[i]!]!;
     const perStep = rooms[r + CAPACITY_RATE]!;
-    const overWeight = overImplicitWeight((carried + fixed[heatDiagonal[2 * i + 1]!]!) / perStep);
+    const k = heatDiagonal[2 * i + 1]!;
+    const overWeight = overImplicitWeight((carried + fixed[k]!) / perStep);
     const store = perStep * overWeight;
     rooms[r + OVER_WEIGHT] = overWeight;
-    const k = heatDiagonal[2 * i + 1]!;
     matrix[k] = matrix[k]! + carried + store;
     const people = peopleHeat[at + i]!;
     const appliances = applianceHeat[at + i]!;

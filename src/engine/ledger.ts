@@ -35,13 +35,20 @@ export type WaterTerm = (typeof WATER_TERMS)[number];
 export type SpeciesTerm = (typeof SPECIES_TERMS)[number];
 
 /**
- * What air carries is booked against outdoors, by the way it leaves: `leakage`, `openings`, `extracts`
+ * What air carries, booked against outdoors by the way it leaves: `leakage`, `openings`, `extracts`
  * (fans) and `draught` (flues) are outflow times outdoor less room value, `fans` is supply times supply
  * less outdoor value, and `doorways` add up to zero over the home.
- *
- * `phaseChange` is heat
- * freed (condensing, sorption) or taken (evaporation) in the room itself.
  */
+export const CARRIED_TERMS = [
+  'leakage',
+  'openings',
+  'extracts',
+  'draught',
+  'fans',
+  'doorways',
+] as const;
+
+/** `phaseChange` is heat freed (condensing, sorption) or taken (evaporation) in the room itself. */
 export const ENERGY_TERMS = [
   'heating',
   'cooling',
@@ -53,12 +60,7 @@ export const ENERGY_TERMS = [
   'roofs',
   'partitions',
   'panes',
-  'leakage',
-  'openings',
-  'extracts',
-  'draught',
-  'fans',
-  'doorways',
+  ...CARRIED_TERMS,
   'devices',
   'phaseChange',
 ] as const;
@@ -68,12 +70,7 @@ export const WATER_TERMS = [
   'people',
   'appliances',
   'drying',
-  'leakage',
-  'openings',
-  'extracts',
-  'draught',
-  'fans',
-  'doorways',
+  ...CARRIED_TERMS,
   'devices',
   'cooling',
   'runoff',

@@ -1,8 +1,9 @@
 import type { DayInputs } from '../control/day-inputs.ts';
-import { ENERGY_TERMS, type EnergyTerm } from './ledger.ts';
+import { bookAir } from './book-air.ts';
+import { CARRIED_TERMS, ENERGY_TERMS, type EnergyTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
-import { DOOR, FRAME, ROOM } from './state-layout.ts';
+import { ROOM } from './state-layout.ts';
 
 /**
  * Add the step's heat of every room to the ledger, apart from that through the far ends of walls (see
@@ -18,13 +19,12 @@ export function recordHeat(
   flows: Float64Array,
   row: number,
 ): void {
-  const { rooms, roomCount, dt, airCp, evaporation, doors, frames, doorCount, heat } = m;
+  const { rooms, roomCount, dt, airCp, evaporation, heat } = m;
   const { peopleHeat, applianceHeat, drying } = day;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const k = (row + i) * BOOK_STRIDE;
     const fall = (outdoor - rooms[r + MEAN]!) * dt;
-    const carried = airCp * fall;
     const phase = rooms[r + PHASE]! - evaporation * drying[at + i]!;
     flows[k + HEATING] = flows[k + HEATING]! + rooms[r + EMITTED]! * dt;
     flows[k + COOLING] = flows[k + COOLING]! - rooms[r + COOLED]! * dt;
@@ -36,27 +36,11 @@ export function recordHeat(
       rooms[r + PANE_RADIANT]! * (outdoor - heat.solution[2 * i]!) * dt -
       (rooms[r + PANE_AIR_SKY]! + rooms[r + PANE_RADIANT_SKY]!) * dt;
     flows[k + PANES] = flows[k + PANES]! + throughPanes;
-    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * carried;
-    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING_OUT]! * carried;
-    flows[k + EXTRACTS] = flows[k + EXTRACTS]! + rooms[r + EXTRACT]! * carried;
-    flows[k + FLUES] = flows[k + FLUES]! + rooms[r + DRAUGHT]! * carried;
-    const supplied = airCp * rooms[r + FAN]! * (rooms[r + FAN_T]! - outdoor);
     const devices = rooms[r + DEVICE_HEAT]! + rooms[r + DEVICE_RADIANT]!;
-    flows[k + FANS] = flows[k + FANS]! + supplied * dt;
     flows[k + DEVICES] = flows[k + DEVICES]! + devices * dt;
     flows[k + PHASE_CHANGE] = flows[k + PHASE_CHANGE]! + phase * dt;
   }
-  for (let d = 0; d < doorCount; d++) {
-    const a = frames[d * FRAME_STRIDE + A]!;
-    const b = frames[d * FRAME_STRIDE + B]!;
-    const forth = doors[d * DOOR_STRIDE + FORTH]! * (rooms[a * ROOM_STRIDE + MEAN]! - outdoor);
-    const back = doors[d * DOOR_STRIDE + BACK]! * (rooms[b * ROOM_STRIDE + MEAN]! - outdoor);
-    const passed = airCp * (forth - back) * dt;
-    const ka = (row + a) * BOOK_STRIDE + DOORWAYS;
-    const kb = (row + b) * BOOK_STRIDE + DOORWAYS;
-    flows[ka] = flows[ka]! - passed;
-    flows[kb] = flows[kb]! + passed;
-  }
+  bookAir(m, MEAN, FAN_T, outdoor, airCp, CARRIED, flows, row);
 }
 
 const { meanTemperature: MEAN } = ROOM;
@@ -64,10 +48,7 @@ const { emitted: EMITTED, cooling: COOLED } = ROOM;
 const { phase: PHASE, sun: SUN, deviceHeat: DEVICE_HEAT, deviceRadiant: DEVICE_RADIANT } = ROOM;
 const { paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
 const { paneAirSky: PANE_AIR_SKY, paneRadiantSky: PANE_RADIANT_SKY } = ROOM;
-const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
-const { fan: FAN, fanTemperature: FAN_T } = ROOM;
-const { forth: FORTH, back: BACK } = DOOR;
-const { a: A, b: B } = FRAME;
+const { fanTemperature: FAN_T } = ROOM;
 
 const term = (name: EnergyTerm): number => ENERGY_TERMS.indexOf(name);
 const HEATING = term('heating');
@@ -76,16 +57,9 @@ const PEOPLE = term('people');
 const APPLIANCES = term('appliances');
 const SUNSHINE = term('sun');
 const PANES = term('panes');
-const LEAKAGE = term('leakage');
-const OPENINGS = term('openings');
-const EXTRACTS = term('extracts');
-const FLUES = term('draught');
-const FANS = term('fans');
-const DOORWAYS = term('doorways');
+const CARRIED = term(CARRIED_TERMS[0]);
 const DEVICES = term('devices');
 const PHASE_CHANGE = term('phaseChange');
 
 const ROOM_STRIDE = ROOM.stride;
-const DOOR_STRIDE = DOOR.stride;
-const FRAME_STRIDE = FRAME.stride;
 const BOOK_STRIDE = BOOK.stride;

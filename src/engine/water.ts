@@ -1,12 +1,13 @@
 import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import { bookAir } from './book-air.ts';
 import { giveLatentHeat, setFilms, settleFilms, solveWithFilms } from './films.ts';
-import { ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
+import { CARRIED_TERMS, ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
 import { eliminateStores, settleStores } from './moisture-stores.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
-import { DOOR, FRAME, ROOM } from './state-layout.ts';
+import { ROOM } from './state-layout.ts';
 
 /**
  * Step the water of all rooms together (air, moisture buffers, films on surfaces) and add it to the ledger.
@@ -117,37 +118,19 @@ function bookWater(
   flows: Float64Array,
   row: number,
 ): void {
-  const { rooms, roomCount, dt, doors, frames, doorCount } = m;
+  const { rooms, roomCount, dt } = m;
   const { peopleVapour, applianceVapour, drying } = day;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const k = (row + i) * BOOK_STRIDE;
-    const fall = (outdoorHumidity - rooms[r + MEAN]!) * dt;
     flows[k + PEOPLE] = flows[k + PEOPLE]! + peopleVapour[at + i]! * dt;
     flows[k + APPLIANCES] = flows[k + APPLIANCES]! + applianceVapour[at + i]! * dt;
     flows[k + DRYING] = flows[k + DRYING]! + drying[at + i]! * dt;
-    flows[k + LEAKAGE] = flows[k + LEAKAGE]! + rooms[r + LEAK_OUT]! * fall;
-    flows[k + OPENINGS] = flows[k + OPENINGS]! + rooms[r + OPENING_OUT]! * fall;
-    flows[k + EXTRACTS] = flows[k + EXTRACTS]! + rooms[r + EXTRACT]! * fall;
-    flows[k + FLUES] = flows[k + FLUES]! + rooms[r + DRAUGHT]! * fall;
-    const supplied = rooms[r + FAN]! * (rooms[r + FAN_W]! - outdoorHumidity);
-    flows[k + FANS] = flows[k + FANS]! + supplied * dt;
     flows[k + DEVICES] = flows[k + DEVICES]! + rooms[r + DEVICE_WATER]! * dt;
     const drained = rooms[r + COIL_AIR]! * rooms[r + MEAN]! - rooms[r + COIL_WATER]!;
     flows[k + COOLING] = flows[k + COOLING]! - drained * dt;
   }
-  for (let d = 0; d < doorCount; d++) {
-    const a = frames[d * FRAME_STRIDE + A]!;
-    const b = frames[d * FRAME_STRIDE + B]!;
-    const moister = rooms[a * ROOM_STRIDE + MEAN]! - outdoorHumidity;
-    const other = rooms[b * ROOM_STRIDE + MEAN]! - outdoorHumidity;
-    const back = doors[d * DOOR_STRIDE + BACK]! * other;
-    const passed = (doors[d * DOOR_STRIDE + FORTH]! * moister - back) * dt;
-    const ka = (row + a) * BOOK_STRIDE + DOORWAYS;
-    const kb = (row + b) * BOOK_STRIDE + DOORWAYS;
-    flows[ka] = flows[ka]! - passed;
-    flows[kb] = flows[kb]! + passed;
-  }
+  bookAir(m, MEAN, FAN_W, outdoorHumidity, 1, CARRIED, flows, row);
 }
 
 const { temperature: TEMPERATURE, meanTemperature: MEAN_T, humidity: HUMIDITY } = ROOM;
@@ -157,22 +140,14 @@ const { uptake: UPTAKE, release: RELEASE, waterOverWeight: OVER_WEIGHT } = ROOM;
 const { condensing: ON_PANES, wallCondensing: ON_WALLS } = ROOM;
 const { deviceWater: DEVICE_WATER, bufferG: BUFFER_G } = ROOM;
 const { coilAir: COIL_AIR, coilWater: COIL_WATER } = ROOM;
-const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const { massRate: MASS_RATE, fan: FAN, exchange: EXCHANGE } = ROOM;
 const { wetG: WET_G, fanHumidity: FAN_W } = ROOM;
-const { forth: FORTH, back: BACK } = DOOR;
-const { a: A, b: B } = FRAME;
 
 const term = (name: WaterTerm): number => ENERGY_TERMS.length + WATER_TERMS.indexOf(name);
 const PEOPLE = term('people');
 const APPLIANCES = term('appliances');
 const DRYING = term('drying');
-const LEAKAGE = term('leakage');
-const OPENINGS = term('openings');
-const EXTRACTS = term('extracts');
-const FLUES = term('draught');
-const FANS = term('fans');
-const DOORWAYS = term('doorways');
+const CARRIED = term(CARRIED_TERMS[0]);
 const DEVICES = term('devices');
 const COOLING = term('cooling');
 
@@ -180,6 +155,4 @@ const COOLING = term('cooling');
 const STEEPEST = 0.13;
 
 const ROOM_STRIDE = ROOM.stride;
-const DOOR_STRIDE = DOOR.stride;
-const FRAME_STRIDE = FRAME.stride;
 const BOOK_STRIDE = BOOK.stride;
