@@ -6,7 +6,7 @@ import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { recordHeat } from './record-heat.ts';
 import { DOOR, ROOM } from './state-layout.ts';
-import { setTargets, solveThermostats } from './thermostat-solve.ts';
+import { noteFelt, setTargets, solveThermostats } from './thermostat-solve.ts';
 import { gatherWalls, settleWalls } from './walls.ts';
 
 /**
@@ -143,12 +143,9 @@ function settleRooms({ rooms, roomCount, heat: { solution } }: Model): void {
       rooms[r + COOLING]! * rooms[r + COOL_SHARE]!;
     rooms[r + MEAN] = mean;
     rooms[r + TEMPERATURE] = now + (mean - now) * rooms[r + OVER_WEIGHT]!;
-    const before = rooms[r + RADIANT_MEAN]!;
     const surfaces = g > 0 ? solution[2 * i]! - radiated / g : mean;
-    const end = rooms[r + TEMPERATURE]!;
+    noteFelt(rooms, r, surfaces);
     rooms[r + RADIANT_MEAN] = surfaces;
-    const ofSurfaces = g > 0 ? rooms[r + SENSOR_RADIANT]! : 0;
-    rooms[r + FELT_NOW] = end + ofSurfaces * (surfaces + 0.5 * (surfaces - before) - end);
   }
 }
 
@@ -159,7 +156,6 @@ const { radiantGain: RADIANT_GAIN, radiantShare: RADIANT_SHARE, radiantMean: RAD
 const { capacityRate: CAPACITY_RATE, paneAir: PANE_AIR, paneRadiant: PANE_RADIANT } = ROOM;
 const { radiantG: RADIANT_G, surfaced: SURFACED, sunToAir: SUN_TO_AIR } = ROOM;
 const { paneAirSky: PANE_AIR_SKY, paneRadiantSky: PANE_RADIANT_SKY } = ROOM;
-const { feltNow: FELT_NOW, sensorRadiant: SENSOR_RADIANT } = ROOM;
 const { cooling: COOLING, coolShare: COOL_SHARE } = ROOM;
 const { fan: FAN, fanTemperature: FAN_T, exchange: EXCHANGE } = ROOM;
 const { forth: FORTH, back: BACK } = DOOR;

@@ -1,8 +1,8 @@
 import type { Home } from '../home/home.ts';
-import { INNER_RADIATIVE, splitFilm } from '../physics/heat/surface-coefficients.ts';
 import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { filmTransfer } from '../physics/moisture/film-transfer.ts';
+import { PANE_FILM, splitPaneFilm } from './pane-film.ts';
 import { skyDrop } from './sky-drop.ts';
 import { FILM, ROOM } from './state-layout.ts';
 
@@ -37,12 +37,10 @@ interface Place {
 
 /** @param rooms  ROOM records */
 export function layOutFilms(home: Home, rooms: Float64Array): Films {
-  const { longWave = INNER_RADIATIVE } = home;
   const panes = home.panes.map(({ room, area, uValue, frameShare, tilt }): Place => {
-    const resistance = innerSurfaceResistance('horizontal');
     const surfaced = rooms[room * ROOM.stride + ROOM.surfaced] === 1;
-    const radiantShare = surfaced ? splitFilm(resistance, longWave).radiative * resistance : 0;
-    const drop = uValue * resistance;
+    const radiantShare = splitPaneFilm(surfaced, home.longWave).radiative * PANE_FILM;
+    const drop = uValue * PANE_FILM;
     const vapourG = area * (1 - frameShare) * slowed(VAPOUR_TO_GLASS, drop);
     return {
       ...{ room, drop, radiantShare, skyDrop: skyDrop(tilt) },

@@ -1,6 +1,5 @@
 import type { Home } from '../home/home.ts';
-import { INNER_RADIATIVE, splitFilm } from '../physics/heat/surface-coefficients.ts';
-import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
+import { PANE_FILM, splitPaneFilm } from './pane-film.ts';
 import { skyDrop } from './sky-drop.ts';
 import { ROOM } from './state-layout.ts';
 import type { Walls } from './walls.ts';
@@ -61,19 +60,15 @@ function addWalls(rooms: Float64Array, walls: Walls): void {
   }
 }
 
-/**
- * Panes: surfaces without capacity, whose temperature lies between what they see indoors and outdoors.
- * In a room that has no other surface the whole film is to the air.
- */
-function addPanes(rooms: Float64Array, { panes, longWave = INNER_RADIATIVE }: Home): void {
-  const resistance = innerSurfaceResistance('horizontal');
+/** Panes: surfaces without capacity, whose temperature lies between what they see indoors and outdoors. */
+function addPanes(rooms: Float64Array, { panes, longWave }: Home): void {
   for (const { room, uValue, area, tilt } of panes) {
     const r = room * ROOM_STRIDE;
     const surfaced = rooms[r + ROOM.surfaced] === 1;
-    const { convective, radiative } = splitFilm(resistance, surfaced ? longWave : 0);
-    const toAir = convective * resistance;
-    const toRadiant = radiative * resistance;
-    const between = (toAir * toRadiant * area * (1 - uValue * resistance)) / resistance;
+    const { convective, radiative } = splitPaneFilm(surfaced, longWave);
+    const toAir = convective * PANE_FILM;
+    const toRadiant = radiative * PANE_FILM;
+    const between = (toAir * toRadiant * area * (1 - uValue * PANE_FILM)) / PANE_FILM;
     rooms[r + ROOM.paneAir]! += uValue * area * toAir;
     rooms[r + ROOM.paneRadiant]! += uValue * area * toRadiant;
     rooms[r + ROOM.paneBetween]! += between;

@@ -211,12 +211,26 @@ function setFelt(rooms: Float64Array, r: number): void {
     (perRadiant * rooms[r + RADIANT_GAIN]!) / g;
 }
 
+/**
+ * What a room's thermostat feels at the end of a step, for control; the air's end is known, the
+ * surfaces' mean of the step before still noted.
+ *
+ * @param surfaces  their mean over the step [°C]
+ */
+export function noteFelt(rooms: Float64Array, r: number, surfaces: number): void {
+  const end = rooms[r + TEMPERATURE]!;
+  const ofSurfaces = rooms[r + RADIANT_G]! > 0 ? rooms[r + SENSOR_RADIANT]! : 0;
+  const ahead = surfaces + (AHEAD - 1) * (surfaces - rooms[r + RADIANT_MEAN]!);
+  rooms[r + FELT_NOW] = end + ofSurfaces * (ahead - end);
+}
+
 const { temperature: TEMPERATURE, radiantMean: RADIANT_MEAN, radiantGain: RADIANT_GAIN } = ROOM;
 const { setting: SETTING, band: BAND, felt: FELT, feltAir: FELT_AIR } = ROOM;
 const {
   feltRadiant: FELT_RADIANT,
   feltPerRadiated: FELT_PER_RADIATED,
   sensorRadiant: SENSOR_RADIANT,
+  feltNow: FELT_NOW,
 } = ROOM;
 const { heatOverWeight: OVER_WEIGHT, emitted: EMITTED, low: LOW, high: HIGH } = ROOM;
 const { cooling: COOLING, coolSetting: COOL_SETTING, coolMost: COOL_MOST } = ROOM;

@@ -1,9 +1,9 @@
 import type { Emitter } from '../../home/home.ts';
 import { COMMON } from '../../units/preset.ts';
-import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
+import { spellOfSetpoint } from './programme.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 type Cooling = NonNullable<ScenarioData['cooling']>;
@@ -62,8 +62,7 @@ function withOwn(common: CoolingProgramme, own: number | CoolingProgramme): Cool
   const { setpoint } = common;
   const listed = Array.isArray(setpoint) && typeof given.setpoint === 'number';
   if (!listed || given.hours !== undefined) return { ...common, ...given };
-  const hours = setpoint.map(({ days, months, from, to }) => spellOf(days, from, to, months));
-  return { ...common, hours, ...given };
+  return { ...common, hours: setpoint.map(spellOfSetpoint), ...given };
 }
 
 const LIVED_IN: ReadonlySet<Use> = new Set(['living', 'dining', 'bedroom', 'study']);

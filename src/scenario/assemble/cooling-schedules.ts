@@ -1,12 +1,12 @@
 import { type Gate, OPEN_GATE } from '../../control/automation.ts';
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Emitter } from '../../home/home.ts';
-import { isAlways, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { COOLING_SETPOINT } from '../presets/cooling.ts';
 import { type CoolingProgramme, cooledRooms } from './cooled-rooms.ts';
 import type { Defaults } from './defaults.ts';
 import { level } from './level-schedule.ts';
+import { programmeOf } from './programme.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** Setpoint of cooling of each room by the clock, Infinity where it is off. */
@@ -37,16 +37,8 @@ export function coolingGates(
 }
 
 function programmeLine({ setpoint, hours }: CoolingProgramme, defaults: Defaults): WeekSchedule {
-  if (Array.isArray(setpoint)) {
-    const spells = setpoint.map(({ days, months, from, to, setpoint: value }) => ({
-      ...spellOf(days, from, to, months),
-      value,
-    }));
-    return { base: OFF, spells };
-  }
-  const value = defaults.number(['cooling', 'setpoint'], setpoint, COOLING_SETPOINT);
-  if (hours === undefined || hours.some(isAlways)) return level(value);
-  return { base: OFF, spells: hours.map((spell) => ({ ...spell, value })) };
+  const usual = (): number => defaults.number(['cooling', 'setpoint'], undefined, COOLING_SETPOINT);
+  return programmeOf(setpoint ?? usual(), hours, OFF);
 }
 
 const OFF = Number.POSITIVE_INFINITY;

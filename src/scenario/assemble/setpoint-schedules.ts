@@ -1,10 +1,11 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Emitter } from '../../home/home.ts';
-import { isAlways, spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { FROST_GUARD, SETPOINT } from '../presets/heating.ts';
 import type { Defaults } from './defaults.ts';
 import { capped, level } from './level-schedule.ts';
+import { programmeOf, spellOfSetpoint } from './programme.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** The thermostat of each room by the clock; -Infinity where there is nothing to heat with. */
@@ -41,8 +42,7 @@ type Programme = Pick<
 
 /** A room with one setpoint of its own in a home that is set by the clock keeps to its clock. */
 function sameHours({ setpoint }: Programme): Pick<Programme, 'hours'> {
-  if (!Array.isArray(setpoint)) return {};
-  return { hours: setpoint.map(({ days, months, from, to }) => spellOf(days, from, to, months)) };
+  return Array.isArray(setpoint) ? { hours: setpoint.map(spellOfSetpoint) } : {};
 }
 
 function programmeLine(
@@ -50,22 +50,8 @@ function programmeLine(
   frost: number,
   defaults: Defaults,
 ) {
-  const off = setback ?? frost;
-  let schedule: WeekSchedule;
-  if (Array.isArray(setpoint)) {
-    const spells = setpoint.map(({ days, months, from, to, setpoint: value }) => ({
-      ...spellOf(days, from, to, months),
-      value,
-    }));
-    schedule = { base: off, spells };
-  } else {
-    const value = defaults.number(['heating', 'setpoint'], setpoint, SETPOINT);
-    const whole = hours?.length === 1 && isAlways(hours[0]!);
-    schedule =
-      hours === undefined || whole
-        ? level(value)
-        : { base: off, spells: hours.map((spell) => ({ ...spell, value })) };
-  }
+  const usual = (): number => defaults.number(['heating', 'setpoint'], undefined, SETPOINT);
+  const schedule = programmeOf(setpoint ?? usual(), hours, setback ?? frost);
   if (night === undefined) return schedule;
   const spell = spellOf(night.days, night.from, night.to, night.months);
   return capped(schedule, [spell], night.setpoint);
