@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { OPEN_GATE } from '../../src/control/automation.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { DeviceAction } from '../../src/home/devices.ts';
 import type { Home } from '../../src/home/home.ts';
 import { noAutomation } from '../control/no-automation.ts';
-import { always, NEW_YEAR } from './homes.ts';
+import { NEW_YEAR, runAlways } from './homes.ts';
 import { randomHome, randomHousehold, swingingWeather } from './random-home.ts';
+import { total } from './record-run.ts';
 
 // What a year of double-precision sums promises, with room for unlucky homes.
 const ROUNDING = 1e-9;
@@ -104,32 +104,22 @@ describe('what goes in comes out or stays', () => {
         expect(residual).toBeLessThan(ROUNDING);
       }
       for (const terms of [ledger.energy, ledger.water, ...ledger.species]) {
-        const throughput = sum(terms.doorways.map(Math.abs));
-        const net = sum(terms.doorways);
+        const throughput = total(terms.doorways.map(Math.abs));
+        const net = total(terms.doorways);
         expect(throughput).toBeGreaterThan(0);
         // What leaves one room enters another: only the rounding of a month's sums is left.
         expect(Math.abs(net)).toBeLessThan(1e-12 * throughput);
-        expect(sum(terms.extracts)).not.toBe(0);
-        expect(sum(terms.draught)).not.toBe(0);
+        expect(total(terms.extracts)).not.toBe(0);
+        expect(total(terms.draught)).not.toBe(0);
       }
     }
   });
 });
 
-const sum = (values: Float64Array): number => values.reduce((all, x) => all + x, 0);
-
 const runningByDay = (_: unknown, device: number) =>
-  ({
-    device,
+  runAlways(device, {
     by: {
       kind: 'clock',
       schedule: { base: 0, spells: [{ days: 127, from: 420, to: 1300, value: 0.8 }] },
     },
-    gate: OPEN_GATE,
-    permitted: always(1),
-    leastRun: 0,
-    leastRest: 0,
-    drierBy: null,
-    mostRun: Number.POSITIVE_INFINITY,
-    emptiedByPeople: false,
-  }) as const;
+  });
