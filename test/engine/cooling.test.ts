@@ -90,6 +90,17 @@ describe('a coil', () => {
     expect(coolers.removed).toBeCloseTo(sensible + 2.4537e6 * coolers.water, -1);
   });
 
+  test('removes no more than its power, sensible and latent together', () => {
+    // So little air that sensible heat less latent heat would be within the power.
+    const small = { ...coil, airflow: 0.06 };
+    const { room, coolers } = settled(roomWith({ source: 'split', power: 700, coil: small }), 15);
+    expect(last(room.airTemperature[0]!)).toBeGreaterThan(20);
+    // What is left to the step: its limit goes by the air at the start of it.
+    expect(coolers.removed / 700).toBeGreaterThan(0.98);
+    expect(coolers.removed / 700).toBeLessThan(1.02);
+    expect(coolers.water).toBeGreaterThan(0);
+  });
+
   test('never dries air below saturation at its own temperature', () => {
     const { room } = settled(roomWith({ source: 'split', power: 50_000, coil }), 12);
     expect(Math.min(...room.humidityRatio[0]!)).toBeGreaterThan(0.99 * Math.min(0.004, saturated));
