@@ -3,8 +3,9 @@
  * without notice. docs/library.md shows how they go together.
  */
 
-export type { Run, RunInput } from './engine/run.ts';
 // Runs: one plan to its figures, and who may watch it hour by hour
+export type { HeldSeries, HeldStart, ImposedSeries } from './engine/imposed.ts';
+export type { Run, RunInput } from './engine/run.ts';
 export { simulate } from './engine/simulate.ts';
 export type { Observer, TraceView } from './engine/trace.ts';
 export { createMeasures } from './measures/create-measures.ts';

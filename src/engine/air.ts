@@ -3,6 +3,8 @@ import type { Home } from '../home/home.ts';
 import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
 import { type LeakageArea, leakageFlow } from '../physics/airflow/leakage-flow.ts';
 import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
+import { imposeAir } from './hold-rooms.ts';
+import { AIR as HELD } from './lay-out-imposed.ts';
 import type { Model } from './model.ts';
 import { DOOR, FRAME, ROOM } from './state-layout.ts';
 import { balanceFlows, partsOfHome } from './through-flow.ts';
@@ -97,8 +99,9 @@ export function moveAir(
   moveThroughDoors(m, commands.doorways);
   if (windows > 1 && crossVentilate(m, shell, commands, wind, windFrom)) oneSided = true;
   if (oneSided) balanceFlows(m, shell.parts, commands.doorways);
+  const whole = m.imposed.flags[HELD] === 1 ? imposeAir(m, leakage) : leakage;
   fillMatrix(m);
-  return leakage;
+  return whole;
 }
 
 function openWindow(

@@ -1,4 +1,6 @@
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import { holdHumidities } from './hold-rooms.ts';
+import { HUMIDITY as HELD } from './lay-out-imposed.ts';
 import { ENERGY_TERMS, WATER_TERMS } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
@@ -78,6 +80,7 @@ function solveOnce(m: Model): void {
     matrixWork[diagonal[i]!] = 1;
     rhsWork[i] = rooms[r + MOST_W]!;
   }
+  if (m.imposed.flags[HELD] === 1) holdHumidities(m);
   solveSparse(elimination, matrixWork, rhsWork, solution);
 }
 

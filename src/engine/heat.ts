@@ -2,6 +2,8 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
 import { coolerLimits, settleCoolers } from './cooling.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
+import { imposeHeat } from './hold-rooms.ts';
+import { EXTRA, TEMPERATURE as HELD } from './lay-out-imposed.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { recordHeat } from './record-heat.ts';
@@ -24,6 +26,8 @@ export function solveHeat(
   outdoor: number,
 ): void {
   assemble(m, day, at, outdoor);
+  const { flags } = m.imposed;
+  if (flags[HELD] === 1 || flags[EXTRA] === 1) imposeHeat(m);
   gatherWalls(m.walls, m.boundary, m.heat.sunOnSurfaces, m.heat.rhs);
   emitterLimits(m);
   coolerLimits(m);

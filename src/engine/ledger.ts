@@ -48,7 +48,10 @@ export const CARRIED_TERMS = [
   'doorways',
 ] as const;
 
-/** `phaseChange` is heat freed (condensing, sorption) or taken (evaporation) in the room itself. */
+/**
+ * `phaseChange` is heat freed (condensing, sorption) or taken (evaporation) in the room itself; `held`
+ * is what air took to stay at an imposed temperature, `extra` what was given besides by an imposed series.
+ */
 export const ENERGY_TERMS = [
   'heating',
   'cooling',
@@ -63,9 +66,14 @@ export const ENERGY_TERMS = [
   ...CARRIED_TERMS,
   'devices',
   'phaseChange',
+  'held',
+  'extra',
 ] as const;
 
-/** `drying` evaporates in the room; `buffer` and `film` are inner stores, so they are in `stored`. */
+/**
+ * `drying` evaporates in the room; `buffer` and `film` are inner stores, so they are in `stored`;
+ * `held` is what air took to stay at an imposed humidity, `extra` what was given besides by an imposed series.
+ */
 export const WATER_TERMS = [
   'people',
   'appliances',
@@ -74,6 +82,8 @@ export const WATER_TERMS = [
   'devices',
   'cooling',
   'runoff',
+  'held',
+  'extra',
 ] as const;
 
 /** `leakage` counts what leaks hold back of the outdoor air that comes through them. */

@@ -7,6 +7,7 @@ import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
 import { type Coolers, layOutCoolers } from './cooling.ts';
 import { type HeatNetwork, layOutHeat } from './heat-network.ts';
 import { type Films, layOutFilms } from './lay-out-films.ts';
+import { type ImposedWork, layOutImposed } from './lay-out-imposed.ts';
 import { layOutDoors, layOutEmitters, layOutFrames } from './lay-out-parts.ts';
 import { layOutRooms } from './lay-out-rooms.ts';
 import { layOutSpecies, layOutTracers, type SpeciesWork } from './lay-out-species.ts';
@@ -77,6 +78,7 @@ export interface Model {
   readonly species: SpeciesWork;
   /** What each room's emitters are held at; see heat.ts. */
   readonly held: Uint8Array;
+  readonly imposed: ImposedWork;
 
   readonly elimination: Elimination;
   /** Values by position: flows of dry air [kg/s]; work. */
@@ -148,6 +150,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     tracers: layOutTracers(home),
     species: layOutSpecies(home, elimination.size),
     held: new Uint8Array(n),
+    imposed: layOutImposed(home),
     elimination,
     flow: perValue(),
     matrix: perValue(),

@@ -4,6 +4,7 @@ import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
+import type { HeldStart, ImposedSeries } from './imposed.ts';
 import type { Ledger } from './ledger.ts';
 
 /** What a run needs. */
@@ -21,6 +22,10 @@ export interface RunInput {
   readonly hours: number;
   /** Days of spin-up before the start, so that the initial state of walls and furnishings no longer matters. */
   readonly spinUpDays: number;
+  /** What is known and takes the place of what the model would work out, by name of the room. */
+  readonly imposed?: Readonly<Record<string, ImposedSeries>>;
+  /** Rooms held at given values until an instant, and then let go. */
+  readonly heldStart?: HeldStart;
 }
 
 /** Results of a run, besides what its observers kept. */

@@ -12,9 +12,12 @@ import type { Notice } from '../home/notices.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
+import { requireImposable } from './check-imposed.ts';
 import { blowOut, finishCoolers } from './cooling.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
+import { bookImposed } from './hold-rooms.ts';
+import { type Imposing, imposePeople, imposeStep, layOutImposing } from './imposing.ts';
 import {
   createLedgerAccumulator,
   finishLedger,
@@ -46,9 +49,11 @@ import { stepWater } from './water.ts';
  * no longer matter; neither observers nor ledger include it.
  *
  * @throws RangeError for a step that does not divide an hour, or a period the weather does not cover
+ * @throws InputProblems for imposed series and held starts that do not fit the run
  */
 export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   requireSteps(input);
+  requireImposable(input);
   const { weather, dt, start, hours, spinUpDays } = input;
   const walk = prepareWalk(input);
   const { model } = walk;
@@ -130,6 +135,8 @@ interface Walk {
   readonly observed: Observation;
   readonly commands: Commands;
   readonly running: readonly Running[];
+  /** Series that take the place of the model's own; null where there are none. */
+  readonly imposing: Imposing | null;
 }
 
 function prepareWalk(input: RunInput): Walk {
@@ -163,6 +170,7 @@ function prepareWalk(input: RunInput): Walk {
     observed,
     commands: createCommands(home),
     running: startDevices(model, observed, saturation),
+    imposing: layOutImposing(input),
   };
 }
 
@@ -181,24 +189,36 @@ function walkDay(
   ledger: LedgerAccumulator,
   months: readonly number[],
 ): number {
-  const { input, model, day, outdoors, season } = walk;
+  const { input, model, day, outdoors, season, imposing } = walk;
   const { dt } = model;
   const steps = Math.round((to - from) / dt);
   fillDayInputs(day, input.household, from, dt, steps);
+  const first = Math.round((from - input.start) / dt);
+  if (imposing !== null) imposePeople(day, imposing, first, steps);
   layOutOutdoors(outdoors, input.weather, walk.sun, input.home.species, from, dt, steps, shift);
   walk.controller?.beginDay(from, steps);
   setGround(model, season, from + shift);
   let row = rowAt(months, from);
   for (let s = 0; s < steps; s++) {
     if (row + 1 < months.length && from + s * dt >= months[row + 1]!) row++;
-    takeStep(walk, s, ledger, row);
+    takeStep(walk, s, first + s, ledger, row);
   }
   return steps;
 }
 
-function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: number): void {
+/**
+ * @param s     number of the step in its day
+ * @param step  and since the period's start
+ */
+function takeStep(
+  walk: Walk,
+  s: number,
+  step: number,
+  ledger: LedgerAccumulator,
+  month: number,
+): void {
   const { model, shell, day, outdoors, sunlight, saturation, trace } = walk;
-  const { controller, observed, commands, running } = walk;
+  const { controller, observed, commands, running, imposing } = walk;
   const { roomCount } = model;
   const at = s * roomCount;
   const row = month * roomCount;
@@ -213,6 +233,7 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
     restDevices(model);
     runDevices(running, observed, commands);
   } else if (model.coolers.count > 0) restDevices(model);
+  if (imposing !== null) imposeStep(model, imposing, step, shell.openingRoom, commands);
   blowOut(model);
   guessTemperatures(model);
   const wind = outdoors.windSpeed[s]!;
@@ -228,6 +249,7 @@ function takeStep(walk: Walk, s: number, ledger: LedgerAccumulator, month: numbe
   stepWater(model, day, at, outdoor, humidity, saturation, ledger.flows, row);
   stepSpecies(model, outdoors.species, s, day, at, ledger.species, row);
   finishCoolers(model, outdoor);
+  if (imposing !== null) bookImposed(model, trace.view, s, ledger.flows, row);
   recordStep(trace, model, day, running, s, outdoor, humidity, leakage);
 }
 

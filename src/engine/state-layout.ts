@@ -123,6 +123,20 @@ export const FILM = fields([
   'condensing', // net [kg/s]
 ]);
 
+/** Fields of what is imposed on a room in a step; NaN where that is nothing. */
+export const IMPOSED = fields([
+  'leakShare', // of the home's leakage, where no air change is imposed [-]
+  'temperature', // of the air at the end of the step [°C]
+  'humidity', // kg/kg
+  'relativeHumidity', // %
+  'heat', // given to the air besides [W]
+  'vapour', // kg/s
+  'windows', // open share of all its windows [-]
+  'outdoorAir', // in place of leaks and windows [m3/s]
+  'meanTemperature', // mean over the step that leads to the temperature [°C]
+  'meanHumidity', // and to the humidity [kg/kg]
+]);
+
 /** Fields of a cooler. */
 export const COOLER = fields([
   'power', // most heat removed, sensible and latent [W]

@@ -1,3 +1,5 @@
+import { holdTemperatures } from './hold-rooms.ts';
+import { TEMPERATURE as HELD } from './lay-out-imposed.ts';
 import type { Model } from './model.ts';
 import { solveSparse } from './numerics/sparse.ts';
 import { ROOM } from './state-layout.ts';
@@ -89,6 +91,7 @@ function solveHeld(m: Model): void {
     rhsWork[2 * i] = rhs[2 * i]! + radiated;
     rhsWork[2 * i + 1] = rhs[2 * i + 1]! + given - rooms[r + COOLING]! - radiated;
   }
+  if (m.imposed.flags[HELD] === 1) holdTemperatures(m);
   solveSparse(elimination, work, rhsWork, solution);
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;

@@ -34,6 +34,8 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
       windowOpen: perRoom(),
       condensation: perRoom(),
       wallCondensation: perRoom(),
+      heldHeat: perRoom(),
+      heldVapour: perRoom(),
       species: m.home.species.map(perRoom),
     },
     home: {

@@ -42,6 +42,10 @@ export interface TraceView {
     readonly condensation: Float64Array;
     /** Net condensation on cold corners and tiles and out of saturated air, negative while it dries. [kg/s] */
     readonly wallCondensation: Float64Array;
+    /** Heat that the air took to stay at an imposed temperature, negative where taken from it; else 0. [W] */
+    readonly heldHeat: Float64Array;
+    /** Vapour that it took to stay at an imposed humidity; else 0. [kg/s] */
+    readonly heldVapour: Float64Array;
     /** Concentrations, one array per species in the order of `Home.species`. */
     readonly species: readonly Float64Array[];
   };

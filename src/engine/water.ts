@@ -2,6 +2,8 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { bookAir } from './book-air.ts';
 import { giveLatentHeat, setFilms, settleFilms, solveWithFilms } from './films.ts';
+import { imposeWater } from './hold-rooms.ts';
+import { EXTRA, HUMIDITY as HELD } from './lay-out-imposed.ts';
 import { CARRIED_TERMS, ENERGY_TERMS, WATER_TERMS, type WaterTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
@@ -43,6 +45,8 @@ export function stepWater(
   setFilms(m, outdoor, saturation);
   eliminateStores(m);
   assemble(m, day, at, outdoorHumidity);
+  const { flags } = m.imposed;
+  if (flags[HELD] === 1 || flags[EXTRA] === 1) imposeWater(m, saturation);
   solveWithFilms(m);
   settle(m, saturation);
   settleStores(m);

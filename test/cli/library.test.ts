@@ -6,16 +6,19 @@ import * as library from '../../src/index.ts';
 import { expectShown } from '../reference/shown.ts';
 
 const page = readFileSync('docs/library.md', 'utf8');
-const block = (language: string): string =>
-  new RegExp(`\`\`\`${language}\\n(.*?)\`\`\``, 's').exec(page)![1]!;
+const blocks = (language: string): string[] =>
+  [...page.matchAll(new RegExp(`\`\`\`${language}\\n(.*?)\`\`\``, 'gs'))].map(([, text]) => text!);
 
-test('the example of the page runs from the build and prints what the page says', () => {
-  const example = block('js');
-  expect(example.trim().split('\n').length).toBeLessThanOrEqual(20);
-  const printed = execFileSync('node', ['--input-type=module', '-e', example], {
-    encoding: 'utf8',
-  });
-  expectShown('docs/library.md', block('text'), printed);
+test('the examples of the page run from the build and print what the page says', () => {
+  const shown = blocks('text');
+  expect(shown.length).toBe(blocks('js').length);
+  for (const [k, example] of blocks('js').entries()) {
+    expect(example.trim().split('\n').length).toBeLessThanOrEqual(22);
+    const printed = execFileSync('node', ['--input-type=module', '-e', example], {
+      encoding: 'utf8',
+    });
+    expectShown('docs/library.md', shown[k]!, printed);
+  }
 });
 
 test('the page names every function and class of the library, and some 20 there are', () => {

@@ -91,4 +91,6 @@ const COLUMNS = [
   'windowOpen',
   'condensation',
   'wallCondensation',
+  'heldHeat',
+  'heldVapour',
 ] as const;

@@ -171,6 +171,8 @@ function stretch(
       windowOpen: perRoom((m) => m.windowOpen ?? 0),
       condensation: perRoom((m) => m.condensation ?? 0),
       wallCondensation: perRoom(() => 0),
+      heldHeat: perRoom(() => 0),
+      heldVapour: perRoom(() => 0),
       species: own.species.map((_, k) => perRoom((m) => m.species?.[k] ?? 0)),
     },
     home: {

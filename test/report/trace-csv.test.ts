@@ -31,6 +31,8 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
       windowOpen: perRoom,
       condensation: perRoom.map((x) => -x * 1e-9),
       wallCondensation: perRoom.map((x) => x * 1e-6),
+      heldHeat: perRoom,
+      heldVapour: perRoom,
       species: [perRoom],
     },
     home: {

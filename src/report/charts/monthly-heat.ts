@@ -71,4 +71,6 @@ const GROUP_OF: Readonly<Record<EnergyTerm, HeatGroup>> = {
   doorways: 'air',
   partitions: 'drying, other',
   phaseChange: 'drying, other',
+  held: 'heating',
+  extra: 'devices',
 };

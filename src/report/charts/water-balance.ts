@@ -32,5 +32,7 @@ const WAYS: Readonly<Record<WaterTerm, string>> = {
   fans: 'supply air',
   doorways: 'room to room',
   runoff: 'run off',
+  held: 'held humidity',
+  extra: 'imposed vapour',
 };
 const LEAST = 0.05; // kg

@@ -91,6 +91,8 @@ const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
   fans: 'supply air',
   doorways: 'doorways',
   phaseChange: 'drying, condensing',
+  held: 'held temperature',
+  extra: 'imposed heat',
 };
 
 const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
@@ -106,4 +108,6 @@ const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
   fans: 'supply air',
   doorways: 'doorways',
   runoff: 'run off',
+  held: 'held humidity',
+  extra: 'imposed vapour',
 };

@@ -1,0 +1,200 @@
+import { nearestName } from '../units/nearest-name.ts';
+import { InputProblems, type Problem } from '../units/problem.ts';
+import type { HeldStart, ImposedSeries, Series } from './imposed.ts';
+import type { RunInput } from './run.ts';
+
+/** @throws InputProblems with everything that is wrong with imposed series and a held start */
+export function requireImposable(input: RunInput): void {
+  const problems = [
+    ...Object.entries(input.imposed ?? {}).flatMap(([room, series]) =>
+      problemsOfRoom(input, room, series),
+    ),
+    ...(input.heldStart === undefined ? [] : problemsOfStart(input, input.heldStart)),
+  ];
+  if (problems.length > 0) throw new InputProblems(problems);
+}
+
+function problemsOfRoom(input: RunInput, room: string, imposed: ImposedSeries): Problem[] {
+  const { home, household, dt, hours } = input;
+  const known = roomProblem(input, 'imposed', room);
+  if (known.length > 0) return known;
+  const steps = (hours * HOUR) / dt;
+  const problems: Problem[] = [];
+  const { peopleSpecies = {}, ...plain } = imposed;
+  for (const [name, series] of Object.entries(plain) as [string, Series | undefined][]) {
+    const where = `${room}.${name}`;
+    if (!Object.hasOwn(RANGES, name)) problems.push(unknownSeries('imposed', where, name));
+    else if (series !== undefined) {
+      problems.push(...problemsOfSeries('imposed', where, series, steps, rangeOf(name)));
+    }
+  }
+  const species = home.species.map((s) => s.name);
+  for (const [name, series] of Object.entries(peopleSpecies)) {
+    const where = `${room}.peopleSpecies.${name}`;
+    if (species.includes(name)) {
+      problems.push(...problemsOfSeries('imposed', where, series, steps, NOT_NEGATIVE));
+    } else problems.push(unknownName('imposed', where, 'a species of the home', name, species));
+  }
+  for (const pair of EXCLUSIVE) problems.push(...bothOf('imposed', room, imposed, pair));
+  if (imposed.people !== undefined && household.people.length === 0) {
+    const got = 'a household without people';
+    const hint = 'give peopleHeat, peopleVapour and peopleSpecies instead';
+    problems.push({
+      ...problem('imposed', `${room}.people`, 'a household whose people say what one gives', got),
+      hint,
+    });
+  }
+  return problems;
+}
+
+function problemsOfStart(input: RunInput, { until, rooms }: HeldStart): Problem[] {
+  const { start, hours, dt } = input;
+  const end = start + hours * HOUR;
+  const steps = (until - start) / dt;
+  const inside = until > start && until <= end;
+  const problems: Problem[] = [];
+  if (!inside) {
+    const within = `an instant after ${instant(start)} and not after ${instant(end)}, within the run`;
+    problems.push(problem('heldStart', 'until', within, instant(until)));
+  } else if (!Number.isInteger(steps)) {
+    const whole = `the end of a step of ${dt} s`;
+    problems.push(problem('heldStart', 'until', whole, instant(until)));
+  }
+  for (const [room, held] of Object.entries(rooms)) {
+    const known = roomProblem(input, 'heldStart', room);
+    problems.push(...known);
+    if (known.length > 0) continue;
+    for (const [name, series] of Object.entries(held) as [string, Series | number | undefined][]) {
+      const where = `${room}.${name}`;
+      if (!HELD.includes(name)) {
+        problems.push(unknownSeries('heldStart', where, name, HELD));
+      } else if (series !== undefined) {
+        const list = typeof series === 'number' ? [series] : series;
+        const length = typeof series === 'number' || !inside ? list.length : steps;
+        problems.push(...problemsOfSeries('heldStart', where, list, length, rangeOf(name)));
+        const twice = HUMIDITIES.includes(name) ? HUMIDITIES : [name];
+        const own = input.imposed?.[room];
+        const other = twice.find((key) => own?.[key as keyof ImposedSeries] !== undefined);
+        if (other !== undefined) {
+          problems.push(problem('heldStart', where, 'one series', `imposed ${other} besides`));
+        }
+      }
+    }
+    problems.push(...bothOf('heldStart', room, held, HUMIDITIES));
+  }
+  return problems;
+}
+
+/** Wrong length, or the first value of each kind that is wrong. */
+function problemsOfSeries(
+  file: string,
+  where: string,
+  series: Series,
+  steps: number,
+  { least, most, words }: Range,
+): Problem[] {
+  const problems: Problem[] = [];
+  if (series.length !== steps) {
+    const expected = `${steps} values, one for each step`;
+    problems.push(problem(file, where, expected, `${series.length}`));
+  }
+  const report = (wrong: (x: number) => boolean, expected: string): void => {
+    let count = 0;
+    let first = -1;
+    for (let k = 0; k < series.length; k++) {
+      if (!wrong(series[k]!)) continue;
+      if (first < 0) first = k;
+      count++;
+    }
+    if (first < 0) return;
+    const at = `${where}[${first}]`;
+    const more = count > 1 ? ` and ${count - 1} more like it` : '';
+    problems.push(problem(file, at, expected, `${series[first]}${more}`));
+  };
+  report((x) => !Number.isFinite(x), 'a number, a series without gaps');
+  report((x) => x < least || x > most, words);
+  return problems;
+}
+
+function roomProblem({ home }: RunInput, file: string, room: string): Problem[] {
+  const names = home.rooms.map(({ name }) => name);
+  return names.includes(room) ? [] : [unknownName(file, room, 'a room of the home', room, names)];
+}
+
+const unknownSeries = (
+  file: string,
+  where: string,
+  name: string,
+  known: readonly string[] = Object.keys(RANGES),
+) => unknownName(file, where, 'a series that can be given', name, known);
+
+function unknownName(
+  file: string,
+  where: string,
+  expected: string,
+  name: string,
+  known: readonly string[],
+): Problem {
+  const near = nearestName(name, known);
+  const hint = near === null ? `known: ${known.join(', ')}` : `did you mean "${near}"?`;
+  return { ...problem(file, where, expected, `"${name}"`), hint };
+}
+
+function bothOf(file: string, room: string, given: object, names: readonly string[]): Problem[] {
+  const all = names.filter((name) => (given as Record<string, unknown>)[name] !== undefined);
+  if (all.length < 2) return [];
+  return [problem(file, room, `only one of ${names.join(', ')}`, all.join(' and '))];
+}
+
+function problem(file: string, where: string, expected: string, got: string): Problem {
+  return { file, line: 0, column: 0, where, expected, got, hint: '' };
+}
+
+function instant(utc: number): string {
+  const ms = utc * 1000;
+  return Math.abs(ms) <= LAST_DATE ? new Date(ms).toISOString() : `${utc}`;
+}
+
+interface Range {
+  readonly least: number;
+  readonly most: number;
+  readonly words: string;
+}
+
+const range = (least: number, most: number, unit: string): Range => ({
+  least,
+  most,
+  words: `${least} to ${most}${unit}`,
+});
+const NOT_NEGATIVE: Range = { least: 0, most: Number.POSITIVE_INFINITY, words: '0 or more' };
+const ANY: Range = {
+  least: Number.NEGATIVE_INFINITY,
+  most: Number.POSITIVE_INFINITY,
+  words: 'any number',
+};
+
+const RANGES: Readonly<Record<Exclude<keyof ImposedSeries, 'peopleSpecies'>, Range>> = {
+  airTemperature: range(-50, 90, ' °C'),
+  humidityRatio: range(0, 0.2, ' kg/kg'),
+  relativeHumidity: range(0, 100, ' %'),
+  people: NOT_NEGATIVE,
+  peopleHeat: NOT_NEGATIVE,
+  peopleVapour: NOT_NEGATIVE,
+  heat: ANY,
+  vapour: ANY,
+  windows: range(0, 1, ''),
+  airChange: NOT_NEGATIVE,
+  outdoorAir: NOT_NEGATIVE,
+};
+const rangeOf = (name: string): Range => RANGES[name as keyof typeof RANGES];
+
+const HUMIDITIES: readonly string[] = ['humidityRatio', 'relativeHumidity'];
+const HELD: readonly string[] = ['airTemperature', ...HUMIDITIES];
+/** Each says what another says too. */
+const EXCLUSIVE: readonly (readonly string[])[] = [
+  HUMIDITIES,
+  ['windows', 'airChange', 'outdoorAir'],
+];
+
+const HOUR = 3600;
+const LAST_DATE = 8.64e15; // ms

@@ -1,0 +1,181 @@
+import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import { ENERGY_TERMS, WATER_TERMS } from './ledger.ts';
+import { BOOK } from './ledger-accumulator.ts';
+import type { Model } from './model.ts';
+import { IMPOSED, ROOM } from './state-layout.ts';
+import type { TraceView } from './trace.ts';
+
+/*
+ * A room that is held has its target in place of the balance of its air: the row of the matrix is
+ * that of the identity. What is missing in the balance afterwards is what holding it takes.
+ *
+ * Targets are readings at the end of a step. The mean that leads there follows from how a step
+ * relates both; a target for the mean itself would let the ends swing about it.
+ */
+
+/** Aim at the held temperatures, and give the air its extra heat. */
+export function imposeHeat({ rooms, roomCount, imposed: { records }, heat: { rhs } }: Model): void {
+  for (let i = 0; i < roomCount; i++) {
+    const at = i * IMPOSED_STRIDE;
+    const r = i * ROOM_STRIDE;
+    const extra = records[at + HEAT]!;
+    if (!Number.isNaN(extra)) rhs[2 * i + 1] = rhs[2 * i + 1]! + extra;
+    const now = rooms[r + TEMPERATURE]!;
+    records[at + MEAN_T] = now + (records[at + TARGET_T]! - now) / rooms[r + HEAT_OVER_WEIGHT]!;
+  }
+}
+
+/** Put held temperatures in place of the balances of their rooms' air. */
+export function holdTemperatures({ roomCount, imposed: { records }, heat }: Model): void {
+  const { start, airRow, elimination, work, rhsWork } = heat;
+  for (let i = 0; i < roomCount; i++) {
+    const mean = records[i * IMPOSED_STRIDE + MEAN_T]!;
+    if (Number.isNaN(mean)) continue;
+    for (let q = start[i]!; q < start[i + 1]!; q++) work[airRow[q]!] = 0;
+    work[elimination.diagonal[2 * i + 1]!] = 1;
+    rhsWork[2 * i + 1] = mean;
+  }
+}
+
+/**
+ * Aim at the held humidities, and give the air its extra vapour. Air is never above saturation: a
+ * target beyond is held at saturation.
+ *
+ * @param saturation  saturation pressure by temperature, [°C] -> [Pa]
+ */
+export function imposeWater(m: Model, saturation: (temperature: number) => number): void {
+  const { rooms, roomCount, pressure, rhs } = m;
+  const { records } = m.imposed;
+  for (let i = 0; i < roomCount; i++) {
+    const at = i * IMPOSED_STRIDE;
+    const r = i * ROOM_STRIDE;
+    const extra = records[at + VAPOUR]!;
+    if (!Number.isNaN(extra)) rhs[i] = rhs[i]! + extra;
+    let target = records[at + TARGET_W]!;
+    const relative = records[at + TARGET_RH]!;
+    if (!Number.isNaN(relative)) {
+      const p = 0.01 * relative * saturation(rooms[r + TEMPERATURE]!);
+      target = (MOLAR_RATIO * p) / (pressure - p);
+    }
+    const now = rooms[r + HUMIDITY]!;
+    const mean = now + (target - now) / rooms[r + WATER_OVER_WEIGHT]!;
+    records[at + MEAN_W] = Math.min(mean, rooms[r + MOST_W]!);
+    if (!Number.isNaN(mean)) rooms[r + SATURATED] = 0;
+  }
+}
+
+/** Put held humidities in place of the balances of their rooms' air, of which diagonal and right-hand side are kept. */
+export function holdHumidities(m: Model): void {
+  const { rooms, roomCount, elimination, matrixWork, rhsWork } = m;
+  const { diagonal, rowStart, rowPosition } = elimination;
+  for (let i = 0; i < roomCount; i++) {
+    const mean = m.imposed.records[i * IMPOSED_STRIDE + MEAN_W]!;
+    if (Number.isNaN(mean)) continue;
+    const r = i * ROOM_STRIDE;
+    rooms[r + OWN_LOSS] = matrixWork[diagonal[i]!]!;
+    rooms[r + OWN_GAIN] = rhsWork[i]!;
+    for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) matrixWork[rowPosition[k]!] = 0;
+    matrixWork[diagonal[i]!] = 1;
+    rhsWork[i] = mean;
+  }
+}
+
+/**
+ * Let imposed outdoor air come in by the leaks and leave by them, where the room has none of its own.
+ *
+ * @param leakage  of the whole home, had no room imposed air [m3/s]
+ * @returns leakage of the whole home [m3/s]
+ */
+export function imposeAir(m: Model, leakage: number): number {
+  const { rooms, roomCount, density } = m;
+  const { records } = m.imposed;
+  let whole = leakage;
+  for (let i = 0; i < roomCount; i++) {
+    const at = i * IMPOSED_STRIDE;
+    const given = records[at + OUTDOOR_AIR]!;
+    if (Number.isNaN(given)) continue;
+    const r = i * ROOM_STRIDE;
+    rooms[r + LEAK] = rooms[r + LEAK]! + density * given;
+    rooms[r + LEAK_OUT] = rooms[r + LEAK_OUT]! + density * given;
+    whole += given - leakage * records[at + LEAK_SHARE]!;
+  }
+  return whole;
+}
+
+/**
+ * Add to the ledger and the trace what held rooms took in the step, and to the ledger what was given
+ * besides.
+ *
+ * @param s      number of the step in the trace
+ * @param flows  BOOK records, this month's from record `row` on
+ */
+export function bookImposed(
+  m: Model,
+  { room: { heldHeat, heldVapour } }: TraceView,
+  s: number,
+  flows: Float64Array,
+  row: number,
+): void {
+  const { roomCount, dt } = m;
+  const { records } = m.imposed;
+  for (let i = 0; i < roomCount; i++) {
+    const at = i * IMPOSED_STRIDE;
+    const k = (row + i) * BOOK_STRIDE;
+    const t = records[at + MEAN_T]!;
+    const w = records[at + MEAN_W]!;
+    const heat = Number.isNaN(t) ? 0 : heatMissing(m, i);
+    const vapour = Number.isNaN(w) ? 0 : vapourMissing(m, i);
+    heldHeat[s * roomCount + i] = heat;
+    heldVapour[s * roomCount + i] = vapour;
+    flows[k + HELD_HEAT] = flows[k + HELD_HEAT]! + heat * dt;
+    flows[k + HELD_VAPOUR] = flows[k + HELD_VAPOUR]! + vapour * dt;
+    const extraHeat = records[at + HEAT]!;
+    const extraVapour = records[at + VAPOUR]!;
+    if (!Number.isNaN(extraHeat)) flows[k + EXTRA_HEAT] = flows[k + EXTRA_HEAT]! + extraHeat * dt;
+    if (!Number.isNaN(extraVapour)) {
+      flows[k + EXTRA_VAPOUR] = flows[k + EXTRA_VAPOUR]! + extraVapour * dt;
+    }
+  }
+}
+
+/** What the balance of a held room's air lacks. [W] */
+function heatMissing({ rooms, heat }: Model, i: number): number {
+  const { start, airRow, column, matrix, rhs, solution } = heat;
+  const r = i * ROOM_STRIDE;
+  const emitted = rooms[r + EMITTED]!;
+  let missing = emitted * rooms[r + RADIANT_SHARE]! - emitted - rhs[2 * i + 1]!;
+  for (let q = start[i]!; q < start[i + 1]!; q++) {
+    missing += matrix[airRow[q]!]! * solution[column[q]!]!;
+  }
+  return missing;
+}
+
+/** What the vapour balance of a held room's air lacks. [kg/s] */
+function vapourMissing({ rooms, matrix, solution, elimination }: Model, i: number): number {
+  const { diagonal, rowStart, rowPosition, rowColumn } = elimination;
+  const r = i * ROOM_STRIDE;
+  const own = diagonal[i]!;
+  let missing = rooms[r + OWN_LOSS]! * solution[i]! - rooms[r + OWN_GAIN]!;
+  for (let k = rowStart[i]!; k < rowStart[i + 1]!; k++) {
+    const position = rowPosition[k]!;
+    if (position !== own) missing += matrix[position]! * solution[rowColumn[k]!]!;
+  }
+  return missing;
+}
+
+const { temperature: TARGET_T, humidity: TARGET_W, relativeHumidity: TARGET_RH } = IMPOSED;
+const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, heat: HEAT, vapour: VAPOUR } = IMPOSED;
+const { outdoorAir: OUTDOOR_AIR, leakShare: LEAK_SHARE } = IMPOSED;
+const { temperature: TEMPERATURE, heatOverWeight: HEAT_OVER_WEIGHT, emitted: EMITTED } = ROOM;
+const { radiantShare: RADIANT_SHARE, humidity: HUMIDITY, mostHumidity: MOST_W } = ROOM;
+const { waterOverWeight: WATER_OVER_WEIGHT, saturated: SATURATED } = ROOM;
+const { ownLoss: OWN_LOSS, ownGain: OWN_GAIN, leak: LEAK, leakOut: LEAK_OUT } = ROOM;
+
+const HELD_HEAT = ENERGY_TERMS.indexOf('held');
+const EXTRA_HEAT = ENERGY_TERMS.indexOf('extra');
+const HELD_VAPOUR = ENERGY_TERMS.length + WATER_TERMS.indexOf('held');
+const EXTRA_VAPOUR = ENERGY_TERMS.length + WATER_TERMS.indexOf('extra');
+
+const IMPOSED_STRIDE = IMPOSED.stride;
+const ROOM_STRIDE = ROOM.stride;
+const BOOK_STRIDE = BOOK.stride;
