@@ -22,6 +22,8 @@ export interface Automation {
   readonly callRoom?: number;
   /** One per room: when its cooling may run; absent is at all times. */
   readonly coolingGates?: readonly Gate[];
+  /** One per blind of `Home.blinds`; absent is by the clock alone. */
+  readonly blinds?: readonly BlindControl[];
   readonly airings: readonly AiringHabit[];
   readonly deviceControls: readonly DeviceControl[];
   readonly rules: readonly Rule[];
@@ -69,6 +71,14 @@ export interface Thermostat {
   readonly proportionalBand: number;
   /** Deadband: switches on half of it below the setpoint, off half of it above; 0 for none. [K] */
   readonly deadband: number;
+}
+
+/** Levels above which a blind is closed in its hours: all of them at once. */
+export interface BlindControl {
+  /** Irradiance on the plane of its pane, outside; -Infinity for any. [W/m2] */
+  readonly sunAbove: number;
+  /** Air temperature of the room behind it; -Infinity for any. [°C] */
+  readonly roomAbove: number;
 }
 
 /** What can be read. Outdoors has temperature, humidities and species; `hour` and `at home` have no room. */

@@ -1,5 +1,6 @@
 import type { Home } from '../home/home.ts';
 import { createAirings } from './actions/airings.ts';
+import { createBlinds } from './actions/blinds.ts';
 import { createCoolingGates } from './actions/cooling-gates.ts';
 import { createDeviceControls } from './actions/device-controls.ts';
 import { createRules } from './actions/rules.ts';
@@ -18,8 +19,8 @@ import { createSensors } from './sensors/sensors.ts';
  *
  * Within a step each sees what those before it made of the step: who is there; which windows stand
  * open by the clock or because somebody still holds them; readings; people who shut and open
- * windows, by habit and because a rule asks; devices; and last, with all windows known, thermostats
- * and gates of cooling.
+ * windows, by habit and because a rule asks; devices; with all windows known, thermostats and gates
+ * of cooling; and blinds.
  *
  * @param dt  control step [s]
  */
@@ -42,6 +43,7 @@ export function createController(
   const rules = createRules(automation, asking, met, windows, thermostats.asked, around);
   const devices = createDeviceControls(automation, asking, met, rules, around);
   const gateCooling = createCoolingGates(home, automation, around);
+  const closeBlinds = createBlinds(home, automation);
   let begin = 0;
 
   return {
@@ -63,6 +65,7 @@ export function createController(
       devices.step(commands);
       thermostats.step(s, observed, presence, windows.openSince, commands);
       gateCooling(commands);
+      closeBlinds(observed, commands);
     },
     startCounting: () => {
       airings.startCounting();

@@ -39,6 +39,8 @@ export interface DayInputs {
   readonly openings: Float64Array;
   /** Share of the step in which each opening stands open at all. [-] */
   readonly openTimes: Float64Array;
+  /** Share of the step in which each blind may be closed; empty where nobody closes any. [-] */
+  readonly blinds: Float64Array;
   /** Open share of each doorway. [-] */
   readonly doorways: Float64Array;
   /** Electricity of activities, whole home. [W] */
@@ -71,6 +73,7 @@ export function createDayInputs(
     coolingSetpoints: perRoom().fill(Number.POSITIVE_INFINITY),
     openings: new Float64Array(steps * household.openings.length),
     openTimes: new Float64Array(steps * household.openings.length),
+    blinds: new Float64Array(steps * (household.blinds?.length ?? 0)),
     doorways: new Float64Array(steps * household.doorways.length),
     electricity: new Float64Array(steps),
   };
@@ -104,6 +107,7 @@ export function fillDayInputs(
   }
   fillSchedules(day.openings, household.openings, range);
   fillSchedules(day.openTimes, household.openings, range, Math.sign);
+  if (household.blinds !== undefined) fillSchedules(day.blinds, household.blinds, range);
   fillSchedules(day.doorways, household.doorways, range);
 }
 

@@ -17,6 +17,8 @@ export interface Observation {
   readonly output: Float64Array;
   /** Concentration by species and room. [species unit] */
   readonly species: readonly Float64Array[];
+  /** Irradiance on the plane of each blind's pane, mean over the coming step. [W/m2] */
+  readonly sun: Float64Array;
   /** Outdoors now: [0] temperature [°C], [1] relative humidity [%], [2] absolute humidity [g/m3]. */
   readonly outdoor: Float64Array;
   /** Outdoor concentration by species. [species unit] */
@@ -39,6 +41,8 @@ export interface Commands {
   /** Per opening: open share, mean over the step [-]; share of the step in which it is open at all [-]. */
   readonly openings: Float64Array;
   readonly openTimes: Float64Array;
+  /** Per blind: closed share, mean over the step. [-] */
+  readonly blinds: Float64Array;
   /** Per doorway: open share, mean over the step. [-] */
   readonly doorways: Float64Array;
   /** Per device: share of full output over the coming step. [-] */
@@ -49,7 +53,12 @@ export interface Commands {
   readonly band: Float64Array;
 }
 
-export function createObservation(rooms: number, species: number, devices: number): Observation {
+export function createObservation(
+  rooms: number,
+  species: number,
+  devices: number,
+  blinds = 0,
+): Observation {
   const perRoom = (): Float64Array => new Float64Array(rooms);
   return {
     temperature: perRoom(),
@@ -58,6 +67,7 @@ export function createObservation(rooms: number, species: number, devices: numbe
     absoluteHumidity: perRoom(),
     output: perRoom(),
     species: Array.from({ length: species }, perRoom),
+    sun: new Float64Array(blinds),
     outdoor: new Float64Array(3),
     outdoorSpecies: new Float64Array(species),
     tank: new Float64Array(devices),
@@ -66,12 +76,14 @@ export function createObservation(rooms: number, species: number, devices: numbe
 }
 
 /** Commands of a home, all shut and off. */
-export function createCommands({ rooms, openings, doorways, devices }: CommandCounts): Commands {
+export function createCommands(home: CommandCounts): Commands {
+  const { rooms, openings, blinds = [], doorways, devices } = home;
   return {
     setpoints: new Float64Array(rooms.length),
     coolingSetpoints: new Float64Array(rooms.length).fill(Number.POSITIVE_INFINITY),
     openings: new Float64Array(openings.length),
     openTimes: new Float64Array(openings.length),
+    blinds: new Float64Array(blinds.length),
     doorways: new Float64Array(doorways.length),
     devices: new Float64Array(devices.length),
     empty: new Uint8Array(devices.length),
@@ -81,7 +93,7 @@ export function createCommands({ rooms, openings, doorways, devices }: CommandCo
 
 type CommandCounts = Readonly<
   Record<'rooms' | 'openings' | 'doorways' | 'devices', { readonly length: number }>
->;
+> & { readonly blinds?: { readonly length: number } };
 
 /** Begin step `s` of a day with what the clock says; devices and bands stay as they were. */
 export function followSchedules(commands: Commands, day: DayInputs, s: number): void {
@@ -89,6 +101,7 @@ export function followSchedules(commands: Commands, day: DayInputs, s: number): 
   copySlice(commands.coolingSetpoints, day.coolingSetpoints, s);
   copySlice(commands.openings, day.openings, s);
   copySlice(commands.openTimes, day.openTimes, s);
+  if (day.blinds.length > 0) copySlice(commands.blinds, day.blinds, s);
   copySlice(commands.doorways, day.doorways, s);
 }
 

@@ -6,6 +6,7 @@ import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-heat-capaci
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
 import { type Coolers, layOutCoolers } from './cooling.ts';
 import { type HeatNetwork, layOutHeat } from './heat-network.ts';
+import { type Blinds, layOutBlinds } from './lay-out-blinds.ts';
 import { type Films, layOutFilms } from './lay-out-films.ts';
 import { type ImposedWork, layOutImposed } from './lay-out-imposed.ts';
 import { layOutDoors, layOutEmitters, layOutFrames } from './lay-out-parts.ts';
@@ -47,6 +48,7 @@ export interface Model {
   /** How the nodes of each wall make its modes; for the start of a run. */
   readonly wallModes: readonly WallModes[];
   readonly heat: HeatNetwork;
+  readonly blinds: Blinds;
   readonly coolers: Coolers;
   readonly boundaries: readonly Boundary[];
   /** Boundary temperatures, mean over the step. [°C] */
@@ -112,6 +114,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
   const boundaries: Boundary[] = [];
   const { walls, steps } = layOutWalls(home, (e) => boundaryOf(e, boundaries), dt);
   const rooms = layOutRooms(home, walls, density, airCp, dt);
+  const heat = layOutHeat(home, walls, rooms);
   const elimination = planElimination(
     n,
     home.doorways.map((d) => d.rooms),
@@ -128,7 +131,8 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     rooms,
     walls,
     wallModes: steps,
-    heat: layOutHeat(home, walls, rooms),
+    heat,
+    blinds: layOutBlinds(home, rooms, heat),
     coolers: layOutCoolers(home, density, pressure),
     boundaries,
     boundary: new Float64Array(boundaries.length),

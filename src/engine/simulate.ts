@@ -12,6 +12,7 @@ import type { Notice } from '../home/notices.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
+import { observeSun, setBlinds } from './blinds.ts';
 import { requireImposable } from './check-imposed.ts';
 import { blowOut, finishCoolers } from './cooling.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
@@ -149,7 +150,12 @@ function prepareWalk(input: RunInput): Walk {
   const perDay = DAY / dt;
   const sky = skyOf(home.site, weather, dt, input.start);
   const saturation = saturationTable();
-  const observed = createObservation(model.roomCount, names.length, home.devices.length);
+  const observed = createObservation(
+    model.roomCount,
+    names.length,
+    home.devices.length,
+    model.blinds.count,
+  );
   const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
   return {
     input,
@@ -228,11 +234,13 @@ function takeStep(
   followSchedules(commands, day, s);
   if (controller !== null) {
     observeRooms(model, observed, outdoors, s, saturation);
+    observeSun(model, observed, sunlight, outdoors.interval[s]!);
     controller.act(day, s, observed, commands);
     applyCommands(model, commands);
     restDevices(model);
     runDevices(running, observed, commands);
   } else if (model.coolers.count > 0) restDevices(model);
+  if (model.blinds.count > 0) setBlinds(model, sunlight, commands.blinds, outdoors.interval[s]!);
   if (imposing !== null) imposeStep(model, imposing, step, shell.openingRoom, commands);
   blowOut(model);
   guessTemperatures(model);

@@ -137,6 +137,32 @@ export const IMPOSED = fields([
   'meanHumidity', // and to the humidity [kg/kg]
 ]);
 
+/** Fields of a blind. What it takes off is that of closing it wholly. */
+export const BLIND = fields([
+  'closed', // share, mean over the step [-]
+  'sun', // share that it takes off the sun through its pane [-]
+  'air', // off what its pane passes from air to outdoors [W/K]
+  'radiant', // from the radiant node to outdoors [W/K]
+  'between', // added to what joins air and radiant node by way of the pane [W/K]
+  'airSky', // off what goes from air to a sky colder than the air outdoors [W]
+  'radiantSky', // from the radiant node [W]
+  'openDrop', // room to glass, over room to outdoors, with the blind open [-]
+  'closedDrop', // and closed [-]
+]);
+
+/** Fields of a room with blinds: its panes with every blind open, and what of the matrix they are in. */
+export const SHADED = fields([
+  'air', // W/K
+  'radiant', // W/K
+  'between', // W/K
+  'airSky', // W
+  'radiantSky', // W
+  'ofAir', // diagonal of its air [W/K]
+  'ofRadiant', // diagonal of its radiant node [W/K]
+  'airToRadiant', // W/K
+  'radiantToAir', // W/K
+]);
+
 /** Fields of a cooler. */
 export const COOLER = fields([
   'power', // most heat removed, sensible and latent [W]

@@ -1,4 +1,4 @@
-import type { Home } from '../home/home.ts';
+import type { Home, Pane } from '../home/home.ts';
 import type { Facing, Sky } from './sky.ts';
 
 /**
@@ -10,26 +10,51 @@ import type { Facing, Sky } from './sky.ts';
 export interface Sunlight {
   /** Irradiance on each plane, one value per interval. [W/m2] */
   readonly on: readonly Float64Array[];
-  /** Gain of each room through its panes, `[interval * rooms + room]`. [W] */
+  /** Gain of each room through its panes without blinds, `[interval * rooms + room]`. [W] */
   readonly gain: Float64Array;
+  /** Irradiance on the pane of each blind, `[interval * blinds + blind]`. [W/m2] */
+  readonly onBlinds: Float64Array;
+  /** Gain through the pane of each blind while it is open, laid out alike. [W] */
+  readonly throughBlinds: Float64Array;
 }
 
 export function layOutSunlight(home: Home, sky: Sky, planes: readonly Facing[]): Sunlight {
   const gain = new Float64Array(sky.series.count * home.rooms.length);
   for (const group of groupPanes(home)) addGains(gain, home.rooms.length, sky, group);
-  return { on: planes.map(sky.onPlane), gain };
+  return { on: planes.map(sky.onPlane), gain, ...layOutBlindSun(home, sky) };
 }
+
+function layOutBlindSun({ panes, blinds = [] }: Home, sky: Sky) {
+  const across = blinds.length;
+  const onBlinds = new Float64Array(sky.series.count * across);
+  const throughBlinds = new Float64Array(sky.series.count * across);
+  blinds.forEach((blind, b) => {
+    const pane = panes[blind.pane]!;
+    const on = sky.onPlane(pane);
+    const through = sky.throughGlass(pane);
+    const admitted = admits(pane);
+    for (let k = 0; k < on.length; k++) {
+      onBlinds[k * across + b] = on[k]!;
+      throughBlinds[k * across + b] = admitted * through[k]!;
+    }
+  });
+  return { onBlinds, throughBlinds };
+}
+
+/** Sunshine at right angles that a pane lets in. [m2] */
+const admits = ({ area, frameShare, gValue, unshaded }: Pane): number =>
+  area * (1 - frameShare) * gValue * unshaded;
 
 /** Add what panes that look the same way let into the rooms behind them. [W] */
 function addGains(gain: Float64Array, rooms: number, sky: Sky, group: PaneGroup): void {
-  const { behind, admits } = group;
+  const { behind, admits: shares } = group;
   const through = sky.throughGlass(group);
   for (let k = 0; k < through.length; k++) {
     const irradiance = through[k]!;
     if (irradiance === 0) continue;
     for (let q = 0; q < behind.length; q++) {
       const at = k * rooms + behind[q]!;
-      gain[at] = gain[at]! + admits[q]! * irradiance;
+      gain[at] = gain[at]! + shares[q]! * irradiance;
     }
   }
 }
@@ -40,18 +65,21 @@ interface PaneGroup extends Facing {
   readonly admits: number[];
 }
 
-function groupPanes({ panes }: Home): PaneGroup[] {
+function groupPanes({ panes, blinds = [] }: Home): PaneGroup[] {
   const groups = new Map<string, PaneGroup>();
-  for (const { azimuth, tilt, room, area, frameShare, gValue, unshaded } of panes) {
+  const blinded = new Set(blinds.map(({ pane }) => pane));
+  for (const [index, pane] of panes.entries()) {
+    if (blinded.has(index)) continue;
+    const { azimuth, tilt, room } = pane;
     const key = `${azimuth}/${tilt}`;
     const group = groups.get(key) ?? { azimuth, tilt, behind: [], admits: [] };
     groups.set(key, group);
-    const admits = area * (1 - frameShare) * gValue * unshaded;
+    const admitted = admits(pane);
     const known = group.behind.indexOf(room);
-    if (known >= 0) group.admits[known]! += admits;
+    if (known >= 0) group.admits[known]! += admitted;
     else {
       group.behind.push(room);
-      group.admits.push(admits);
+      group.admits.push(admitted);
     }
   }
   return [...groups.values()];

@@ -2,7 +2,7 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
-import { COOLER, ROOM, TRACER } from './state-layout.ts';
+import { BLIND, COOLER, ROOM, TRACER } from './state-layout.ts';
 import type { TraceView } from './trace.ts';
 
 /** Trace of one span of steps, in one set of arrays that is reused throughout the run. */
@@ -45,6 +45,7 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
       sourceFuel: m.home.sources.map(perStep),
       sourceBackup: m.home.sources.map(perStep),
       electricity: perStep(),
+      blinds: Array.from({ length: m.blinds.count }, perStep),
       coolers: m.coolers.eer.map(() => ({
         removed: perStep(),
         water: perStep(),
@@ -135,6 +136,9 @@ export function recordStep(
     home.sourceFuel[q]![s] = own / m.conversion[q]!(outdoor);
     home.sourceBackup[q]![s] = drawn - own;
   }
+  for (let b = 0; b < home.blinds.length; b++) {
+    home.blinds[b]![s] = m.blinds.records[b * BLIND_STRIDE + CLOSED]!;
+  }
   const { records } = m.coolers;
   for (let c = 0; c < home.coolers.length; c++) {
     const kept = home.coolers[c]!;
@@ -156,10 +160,12 @@ export function recordStep(
 const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, emitted: EMITTED } = ROOM;
 const { removed: REMOVED, water: WATER, electricity: ELECTRICITY } = COOLER;
 const { cooling: COOLING } = ROOM;
+const { closed: CLOSED } = BLIND;
 const { radiantMean: RADIANT_MEAN, saturation: SATURATION, windowOpen: WINDOW_OPEN } = ROOM;
 const { condensing: CONDENSING, wallCondensing: WALL_CONDENSING } = ROOM;
 const { mean: MEAN_C } = TRACER;
 
 const ROOM_STRIDE = ROOM.stride;
+const BLIND_STRIDE = BLIND.stride;
 const COOLER_STRIDE = COOLER.stride;
 const TRACER_STRIDE = TRACER.stride;

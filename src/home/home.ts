@@ -12,6 +12,8 @@ export interface Home {
   readonly rooms: readonly Room[];
   readonly elements: readonly Element[];
   readonly panes: readonly Pane[];
+  /** What can be closed over panes, at most one over each; absent is nothing. */
+  readonly blinds?: readonly Blind[];
   readonly openings: readonly Opening[];
   readonly doorways: readonly Doorway[];
   readonly leakage: Leakage;
@@ -120,6 +122,19 @@ export interface Pane {
   readonly unshaded: number;
   readonly azimuth: number;
   readonly tilt: number;
+}
+
+/** A shutter, blind or curtain over one pane. */
+export interface Blind {
+  readonly name: string;
+  /** Index in `Home.panes`. */
+  readonly pane: number;
+  /** Whether it hangs between glass and room, where it keeps warmth off the glass. */
+  readonly inside: boolean;
+  /** Share of the pane's g-value that is left when it is closed. [-] */
+  readonly gShare: number;
+  /** Share of the pane's U-value that is left when it is closed. [-] */
+  readonly uShare: number;
 }
 
 /** What can stand open to the outdoors. */

@@ -40,6 +40,8 @@ export interface Moment {
   fuel?: readonly number[];
   backup?: readonly number[];
   devices?: readonly Partial<Record<keyof DeviceTrace, number>>[];
+  /** Closed share of each blind. [-] */
+  blinds?: readonly number[];
   coolers?: readonly Partial<Record<keyof CoolerTrace, number>>[];
   electricity?: number;
 }
@@ -182,6 +184,7 @@ function stretch(
       sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
       sourceBackup: own.sources.map((_, k) => perStep((m) => m.backup?.[k] ?? 0)),
       electricity: perStep((m) => m.electricity ?? 0),
+      blinds: (own.blinds ?? []).map((_, b) => perStep((m) => m.blinds?.[b] ?? 0)),
       coolers: (own.cooling ?? []).map((_, c) => {
         const of = (what: keyof CoolerTrace) => perStep((m) => m.coolers?.[c]?.[what] ?? 0);
         return { removed: of('removed'), water: of('water'), electricity: of('electricity') };

@@ -42,6 +42,7 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
       sourceFuel: [perStep],
       sourceBackup: [perStep],
       electricity: perStep,
+      blinds: [],
       coolers: [],
       devices: [],
     },
