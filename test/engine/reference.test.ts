@@ -4,20 +4,12 @@ import type { Home } from '../../src/home/home.ts';
 import { compare } from '../reference/compare.ts';
 import { type Integrated, integrateHome } from '../reference/integrate-home.ts';
 import { always, NEW_YEAR } from './homes.ts';
-import { randomHome, randomHousehold } from './random-home.ts';
-import { type Recording, recordRun, runInput } from './record-run.ts';
+import { randomHousehold } from './random-home.ts';
+import { recordRun, runInput } from './record-run.ts';
+import { ABOUT, apart, drawn, evenly, kWhOf, ROOMS, STEP } from './reference-cases.ts';
 import { lastDays } from './short-weather.ts';
 
-const ROOMS = 4;
 const DAYS = 6;
-const STEP = 600;
-/** Values of the first day, while rooms find their places, are left out. */
-const FIRST = 86_400 / STEP;
-const ABOUT = {
-  topic: 'Against a general-purpose integrator',
-  source: 'the same equations by the package odex 2.0.4 at tolerance 1e-8',
-  mark: 'library',
-} as const;
 
 /** Windows shut and doors open, all day. */
 const openInside = (h: Household): Household => ({
@@ -126,37 +118,6 @@ test('the reference itself does not hang on where it is cut', () => {
   });
 });
 
-/** A home drawn at random, without what this reference does not know: lag, shared limits, wet panes. */
-function drawn(seed: number): Home {
-  const home = randomHome(ROOMS, seed);
-  return {
-    ...home,
-    panes: home.panes.map((p) => ({ ...p, uValue: Math.min(p.uValue, 1.6) })),
-    emitters: home.emitters.map((e) => ({ ...e, lag: 0 })),
-    sources: home.sources.map((s) => ({ ...s, power: Number.POSITIVE_INFINITY })),
-  };
-}
-
-/**
- * The reference household with activities on the breaks of the reference and too little steam to wet a
- * pane; everybody gives the heat of five, so that it matters where that heat goes.
- */
-function evenly(household: Household): Household {
-  return {
-    ...household,
-    people: household.people.map((p) => ({
-      ...p,
-      awake: { ...p.awake, sensible: 5 * p.awake.sensible },
-      asleep: { ...p.asleep, sensible: 5 * p.asleep.sensible },
-    })),
-    activities: household.activities.map((a) => ({
-      ...a,
-      when: a.when.map((spell) => ({ ...spell, from: 420, to: 450 })),
-      vapour: a.vapour / 20,
-    })),
-  };
-}
-
 /** Heat in a room from six in the morning to ten at night. */
 function fire(room: number): Household['activities'][number] {
   return {
@@ -181,22 +142,3 @@ function wintry() {
     DAYS + 1,
   );
 }
-
-/** Root mean square of the difference over all rooms, by ten-minute means. */
-function apart(got: readonly Float64Array[], exact: readonly Float64Array[]): number {
-  let sum = 0;
-  let count = 0;
-  got.forEach((series, i) => {
-    const parts = series.length / exact[i]!.length;
-    for (let s = FIRST; s < exact[i]!.length; s++) {
-      let mean = 0;
-      for (let k = 0; k < parts; k++) mean += series[s * parts + k]! / parts;
-      sum += (mean - exact[i]![s]!) ** 2;
-      count++;
-    }
-  });
-  return Math.sqrt(sum / count);
-}
-
-const kWhOf = (heat: Recording['room']['heating']): number =>
-  (heat.reduce((sum, series) => sum + series.reduce((a, b) => a + b, 0), 0) * STEP) / 3.6e6;

@@ -19,6 +19,7 @@ export interface Now {
   readonly species: readonly (readonly number[])[];
   /** [°C] */
   readonly settings: readonly number[];
+  readonly coolSettings: readonly number[];
   readonly openings: readonly number[];
   readonly doorways: readonly number[];
   /** Per element: sun on its outer face [W/m2]; per room: sun through its panes [W]. */
@@ -63,6 +64,10 @@ export function homeNow(home: Home, household: Household, weather: Weather, utc:
   return {
     ...now,
     settings: household.setpoints.map(at),
+    coolSettings: home.rooms.map((_, i) => {
+      const schedule = household.cooling?.[i];
+      return schedule === undefined ? Infinity : at(schedule);
+    }),
     openings: household.openings.map(at),
     doorways: household.doorways.map(at),
     ...sunNow(home, weather, utc),

@@ -7,8 +7,9 @@ export interface Places {
   readonly buffer: (room: number) => number;
   readonly deep: (room: number) => number;
   readonly species: (species: number, room: number) => number;
-  /** Heat given by emitters since the vector was last cleared, and the same for air over time. */
+  /** Heat given by emitters and taken by coolers since the vector was last cleared, and the air over time. */
   readonly heat: (room: number) => number;
+  readonly cooling: (room: number) => number;
   readonly airTime: (room: number) => number;
   readonly humidityTime: (room: number) => number;
   readonly speciesTime: (species: number, room: number) => number;
@@ -27,10 +28,11 @@ export function homePlaces(rooms: number, nodes: readonly number[], species: num
     buffer: (i) => block(1) + i,
     deep: (i) => block(2) + i,
     heat: (i) => block(3) + i,
-    airTime: (i) => block(4) + i,
-    humidityTime: (i) => block(5) + i,
-    species: (q, i) => block(6 + q) + i,
-    speciesTime: (q, i) => block(6 + species + q) + i,
-    size: block(6 + 2 * species),
+    cooling: (i) => block(4) + i,
+    airTime: (i) => block(5) + i,
+    humidityTime: (i) => block(6) + i,
+    species: (q, i) => block(7 + q) + i,
+    speciesTime: (q, i) => block(7 + species + q) + i,
+    size: block(7 + 2 * species),
   };
 }

@@ -11,12 +11,13 @@ import { latentHeat } from '../../src/physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../../src/physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../../src/physics/moist-air/moist-air-volume.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
+import { type Coils, coilsOf } from './home-coils.ts';
 import type { Now } from './home-now.ts';
 import { homePlaces } from './home-places.ts';
 import { solAirTemperature } from './physics/heat/sol-air-temperature.ts';
 
-/** What the emitters of a room do: nothing, what holds the air where it is, all they can. */
-export type Valve = 'shut' | 'holding' | 'open';
+/** What emitters and coolers of a room do: nothing, what holds the air where it is, all they can. */
+export type Valve = 'shut' | 'holding' | 'open' | 'cooling' | 'cooling most';
 
 /** Outdoors at one instant. */
 export interface Outside {
@@ -77,7 +78,13 @@ export function homeRates(home: Home) {
       );
     }, 0);
 
-  /** Rates of change of the whole vector, and the heat that each room's emitters give. [1/s], [W] */
+  const air = { density, heatOfAir, evaporation, pressure: PRESSURE };
+  const coolers = home.rooms.map((_, i) => (home.cooling ?? []).filter((c) => c.room === i));
+  /** What the coolers of a room can do with its air as it is. */
+  const coils = (y: readonly number[], i: number): Coils =>
+    coilsOf(coolers[i]!, y[places.air(i)]!, y[places.humidity(i)]!, air);
+
+  /** Rates of change of the whole vector, and the heat that each room is given, less than 0 if cooled. [1/s], [W] */
   function rates(y: readonly number[], now: Now, out: Outside, valves: readonly Valve[]) {
     const dy = new Array<number>(places.size).fill(0);
     const t = home.rooms.map((_, i) => y[places.air(i)]!);
@@ -184,16 +191,19 @@ export function homeRates(home: Home) {
     const heat = t.map((ti, i) => {
       if (valves[i] === 'shut') return 0;
       if (valves[i] === 'open') return most(i, ti);
+      if (valves[i] === 'cooling most') return -coils(y, i).most;
       // What the air lacks without any heat, over what a watt more brings it.
-      const share = radiantShare[i]!;
+      const share = shareOf(y, i, valves[i]!);
       const none = toAir[i]! + fromSurfaces(i, radiant[i]!).toAir;
       const one =
         toAir[i]! + fromSurfaces(i, radiant[i]! + 1000 * share).toAir + 1000 * (1 - share);
       return (-1000 * none) / (one - none);
     });
     const seen = t.map((_, i) => {
-      const surfaces = fromSurfaces(i, radiant[i]! + radiantShare[i]! * heat[i]!);
-      toAir[i]! += surfaces.toAir;
+      const share = shareOf(y, i, valves[i]!);
+      const surfaces = fromSurfaces(i, radiant[i]! + share * heat[i]!);
+      toAir[i]! += surfaces.toAir + (1 - share) * heat[i]!;
+      if (heat[i]! < 0) water[i]! -= coils(y, i).water * -heat[i]!;
       return surfaces.radiant;
     });
     const onFace = (i: number, node: number): number => {
@@ -239,10 +249,11 @@ export function homeRates(home: Home) {
     });
     home.rooms.forEach((room, i) => {
       const capacity = room.furnishingFactor * density * room.volume * heatOfAir;
-      dy[places.air(i)] =
-        valves[i] === 'holding' ? 0 : (toAir[i]! + (1 - radiantShare[i]!) * heat[i]!) / capacity;
+      const held = valves[i] === 'holding' || valves[i] === 'cooling';
+      dy[places.air(i)] = held ? 0 : toAir[i]! / capacity;
       dy[places.humidity(i)] = water[i]! / (density * room.volume);
-      dy[places.heat(i)] = heat[i]!;
+      dy[places.heat(i)] = Math.max(0, heat[i]!);
+      dy[places.cooling(i)] = Math.max(0, -heat[i]!);
       dy[places.airTime(i)] = t[i]!;
       dy[places.humidityTime(i)] = w[i]!;
       home.species.forEach((_, q) => {
@@ -253,7 +264,18 @@ export function homeRates(home: Home) {
     return { dy, heat };
   }
 
-  return { places, rates, most, chains, heated: emitters.map((list) => list.length > 0) };
+  /** Of what a room is given or loses, the share that goes to its surfaces or comes from them. */
+  function shareOf(y: readonly number[], i: number, valve: Valve): number {
+    const cools = valve === 'cooling' || valve === 'cooling most';
+    return cools ? coils(y, i).radiantShare : radiantShare[i]!;
+  }
+
+  return {
+    ...{ places, rates, most, chains },
+    mostCooling: (y: readonly number[], i: number): number => coils(y, i).most,
+    heated: emitters.map((list) => list.length > 0),
+    cooled: coolers.map((list) => list.length > 0),
+  };
 }
 
 /** The faces of walls that a room sees, with their conductances to air and radiant node. [W/K] */

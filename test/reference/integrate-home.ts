@@ -16,6 +16,8 @@ export interface Integrated {
   readonly species: readonly (readonly Float64Array[])[];
   /** [W] */
   readonly heat: readonly Float64Array[];
+  /** Sensible heat that coolers remove. [W] */
+  readonly cooling: readonly Float64Array[];
 }
 
 /**
@@ -34,7 +36,7 @@ export function integrateHome(
   weather: Weather,
   { start, hours, stretch }: { start: number; hours: number; stretch: number },
 ): Integrated {
-  const { places, rates, most, chains, heated } = homeRates(home);
+  const { places, rates, most, mostCooling, chains, heated, cooled } = homeRates(home);
   const mean = weather.temperature.reduce((sum, t) => sum + t, 0) / weather.count;
   const rooms = home.rooms.length;
   const count = Math.round((hours * 3600) / stretch);
@@ -43,6 +45,7 @@ export function integrateHome(
     air: perRoom(),
     humidity: perRoom(),
     heat: perRoom(),
+    cooling: perRoom(),
     species: home.species.map(perRoom),
   };
   const solver = new odex.Solver(places.size);
@@ -64,6 +67,7 @@ export function integrateHome(
       result.air[i]![s] = y[places.airTime(i)]! / stretch;
       result.humidity[i]![s] = y[places.humidityTime(i)]! / stretch;
       result.heat[i]![s] = y[places.heat(i)]! / stretch;
+      result.cooling[i]![s] = y[places.cooling(i)]! / stretch;
       result.species.forEach((of, q) => {
         of[i]![s] = y[places.speciesTime(q, i)]! / stretch;
       });
@@ -92,8 +96,11 @@ export function integrateHome(
       at = late;
       // Whoever has just crossed its setting is at it.
       for (const [i, valve] of valves.entries()) {
-        const gap = y[places.air(i)]! - now.settings[i]!;
-        if (valve !== 'holding' && Math.abs(gap) < CROSSED) y[places.air(i)]! -= gap;
+        if (valve === 'holding' || valve === 'cooling') continue;
+        for (const setting of [now.settings[i]!, now.coolSettings[i]!]) {
+          const gap = y[places.air(i)]! - setting;
+          if (Math.abs(gap) < CROSSED) y[places.air(i)]! -= gap;
+        }
       }
       valves = valvesFor(now, at);
     }
@@ -112,26 +119,41 @@ export function integrateHome(
     const { heat } = rates(state, now, outside(utc), valves);
     return valves.some((valve, i) => {
       const t = state[places.air(i)]!;
-      const setting = now.settings[i]!;
-      if (!heated[i] || setting === -Infinity) return false;
-      if (valve === 'shut') return t < setting - CLOSE;
-      if (valve === 'open') return t > setting + CLOSE;
+      const { least, greatest } = settingsOf(now, i);
+      if (valve === 'shut') return t < least - CLOSE || t > greatest + CLOSE;
+      if (valve === 'open') return t > least + CLOSE;
+      if (valve === 'cooling most') return t < greatest - CLOSE;
+      if (valve === 'cooling') return heat[i]! > 0.001 || -heat[i]! > mostCooling(state, i) + 0.001;
       return heat[i]! < -0.001 || heat[i]! > most(i, t) + 0.001;
     });
   }
 
   function valvesFor(now: Now, utc: number): Valve[] {
     const wish = home.rooms.map((_, i): Valve => {
-      const gap = y[places.air(i)]! - now.settings[i]!;
-      if (!heated[i] || gap > 2 * CLOSE) return 'shut';
-      return gap < -2 * CLOSE ? 'open' : 'holding';
+      const { least, greatest } = settingsOf(now, i);
+      const [above, below] = [y[places.air(i)]! - greatest, least - y[places.air(i)]!];
+      if (above >= -2 * CLOSE) return above > 2 * CLOSE ? 'cooling most' : 'cooling';
+      if (below < -2 * CLOSE) return 'shut';
+      return below > 2 * CLOSE ? 'open' : 'holding';
     });
     const { heat } = rates(y, now, outside(utc), wish);
     return wish.map((valve, i) => {
+      if (valve === 'cooling') {
+        if (heat[i]! > 0) return 'shut';
+        return -heat[i]! > mostCooling(y, i) ? 'cooling most' : 'cooling';
+      }
       if (valve !== 'holding') return valve;
       if (heat[i]! < 0) return 'shut';
       return heat[i]! > most(i, y[places.air(i)]!) ? 'open' : 'holding';
     });
+  }
+
+  /** Between what a room's thermostat keeps it, as far as anything heats or cools it. */
+  function settingsOf(now: Now, i: number): { least: number; greatest: number } {
+    return {
+      least: heated[i] ? now.settings[i]! : -Infinity,
+      greatest: cooled[i] ? now.coolSettings[i]! : Infinity,
+    };
   }
 
   function outside(utc: number): Outside {
