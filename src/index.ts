@@ -5,6 +5,7 @@
 
 // Runs: one plan to its figures, and who may watch it hour by hour
 export type { HeldSeries, HeldStart, ImposedSeries } from './engine/imposed.ts';
+export { type Preparation, prepareRuns } from './engine/prepare-runs.ts';
 export type { Run, RunInput } from './engine/run.ts';
 export { simulate } from './engine/simulate.ts';
 export type { Observer, TraceView } from './engine/trace.ts';

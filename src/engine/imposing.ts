@@ -20,6 +20,8 @@ export interface Imposing {
   readonly windows: Float64Array;
   /** [m3/s] */
   readonly air: Float64Array;
+  /** Whether any of the columns below has values. */
+  readonly people: boolean;
   readonly occupants: Float64Array;
   readonly peopleHeat: Float64Array;
   readonly peopleVapour: Float64Array;
@@ -59,6 +61,7 @@ export function layOutImposing(input: RunInput): Imposing | null {
     vapour: column((i) => own(i).vapour),
     windows: column((i) => own(i).windows),
     air: column((i) => own(i).outdoorAir ?? scaled(own(i).airChange, home.rooms[i]!.volume / 3600)),
+    people: home.rooms.some((_, i) => OF_PEOPLE.some((key) => own(i)[key] !== undefined)),
     occupants: column((i) => own(i).people),
     peopleHeat: column((i) => own(i).peopleHeat ?? ofPeople(i, person.sensible)),
     peopleVapour: column((i) => own(i).peopleVapour ?? ofPeople(i, person.vapour)),
@@ -176,6 +179,7 @@ function fill(
   }
 }
 
+const OF_PEOPLE = ['people', 'peopleHeat', 'peopleVapour', 'peopleSpecies'] as const;
 const NO_COLUMN = new Float64Array(0);
 const { temperature: TARGET_T, humidity: TARGET_W, relativeHumidity: TARGET_RH } = IMPOSED;
 const { heat: HEAT, vapour: VAPOUR, windows: WINDOWS } = IMPOSED;

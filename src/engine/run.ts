@@ -6,6 +6,7 @@ import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { HeldStart, ImposedSeries } from './imposed.ts';
 import type { Ledger } from './ledger.ts';
+import type { Preparation } from './prepare-runs.ts';
 
 /** What a run needs. */
 export interface RunInput {
@@ -22,6 +23,8 @@ export interface RunInput {
   readonly hours: number;
   /** Days of spin-up before the start, so that the initial state of walls and furnishings no longer matters. */
   readonly spinUpDays: number;
+  /** Made once by `prepareRuns` for many runs of this home; absent is made anew. */
+  readonly preparation?: Preparation;
   /** What is known and takes the place of what the model would work out, by name of the room. */
   readonly imposed?: Readonly<Record<string, ImposedSeries>>;
   /** Rooms held at given values until an instant, and then let go. */

@@ -9,12 +9,12 @@ import {
   type Observation,
 } from '../control/observations.ts';
 import type { Notice } from '../home/notices.ts';
-import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
 import { observeSun, setBlinds } from './blinds.ts';
 import { requireImposable } from './check-imposed.ts';
 import { blowOut, finishCoolers } from './cooling.ts';
+import { copyState } from './copy-state.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
 import { bookImposed } from './hold-rooms.ts';
@@ -24,19 +24,19 @@ import {
   finishLedger,
   type LedgerAccumulator,
 } from './ledger-accumulator.ts';
-import { layOutModel, type Model } from './model.ts';
+import type { Model } from './model.ts';
 import { applyCommands, observeRooms } from './observe-rooms.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
+import { keptDay, keptOutdoors, type Preparation, preparationOf } from './prepare-runs.ts';
 import type { Run, RunInput } from './run.ts';
-import { type Season, seasonOf } from './season.ts';
+import type { Season } from './season.ts';
 import { setGround, setOutdoors } from './set-outdoors.ts';
-import { skyOf } from './sky.ts';
 import { stepSpecies } from './species.ts';
 import { settleStart } from './start.ts';
 import { ROOM } from './state-layout.ts';
 import { storedAmounts } from './storage.ts';
 import type { SunSeries } from './sun-series.ts';
-import { layOutSunlight, type Sunlight } from './sunlight.ts';
+import type { Sunlight } from './sunlight.ts';
 import type { Observer } from './trace.ts';
 import { createTraceBuffer, recordStep, type TraceBuffer } from './trace-buffer.ts';
 import { stepWater } from './water.ts';
@@ -50,6 +50,7 @@ import { stepWater } from './water.ts';
  * no longer matter; neither observers nor ledger include it.
  *
  * @throws RangeError for a step that does not divide an hour, or a period the weather does not cover
+ *   or a preparation that was made for other runs
  * @throws InputProblems for imposed series and held starts that do not fit the run
  */
 export function simulate(input: RunInput, observers: readonly Observer[]): Run {
@@ -120,10 +121,12 @@ function standIn(
 /** State of the time loop that is shared by all its days. */
 interface Walk {
   readonly input: RunInput;
+  readonly preparation: Preparation;
   readonly model: Model;
   readonly shell: Shell;
-  readonly day: DayInputs;
-  readonly outdoors: Outdoors;
+  /** Of the day at hand. */
+  day: DayInputs;
+  outdoors: Outdoors;
   readonly sunlight: Sunlight;
   readonly sun: SunSeries;
   readonly season: Season;
@@ -141,31 +144,31 @@ interface Walk {
 }
 
 function prepareWalk(input: RunInput): Walk {
-  const { home, household, weather, dt } = input;
-  const model = layOutModel(home, meanPressure(weather), dt);
+  const { home, household, dt } = input;
+  const preparation = preparationOf(input);
+  const { sunlight, sun, season, saturation } = preparation;
+  const model = copyState(preparation.model);
   input.automation?.thermostats.forEach(({ radiantShare }, i) => {
     model.rooms[i * ROOM_STRIDE + ROOM.sensorRadiant] = radiantShare;
   });
   const names = home.species.map((s) => s.name);
   const perDay = DAY / dt;
-  const sky = skyOf(home.site, weather, dt, input.start);
-  const saturation = saturationTable();
   const observed = createObservation(
     model.roomCount,
     names.length,
     home.devices.length,
     model.blinds.count,
   );
-  const facings = model.boundaries.flatMap((b) => (b.is === 'outdoors' ? [b] : []));
   return {
     input,
+    preparation,
     model,
     shell: layOutShell(home),
     day: createDayInputs(household, model.roomCount, names.length, perDay),
     outdoors: createOutdoors(home.species, perDay),
-    sunlight: layOutSunlight(home, sky, facings),
-    sun: sky.series,
-    season: seasonOf(weather),
+    sunlight,
+    sun,
+    season,
     trace: createTraceBuffer(model, perDay),
     saturation,
     names,
@@ -195,13 +198,11 @@ function walkDay(
   ledger: LedgerAccumulator,
   months: readonly number[],
 ): number {
-  const { input, model, day, outdoors, season, imposing } = walk;
+  const { model, season } = walk;
   const { dt } = model;
   const steps = Math.round((to - from) / dt);
-  fillDayInputs(day, input.household, from, dt, steps);
-  const first = Math.round((from - input.start) / dt);
-  if (imposing !== null) imposePeople(day, imposing, first, steps);
-  layOutOutdoors(outdoors, input.weather, walk.sun, input.home.species, from, dt, steps, shift);
+  const first = Math.round((from - walk.input.start) / dt);
+  beginDay(walk, from, first, steps, shift);
   walk.controller?.beginDay(from, steps);
   setGround(model, season, from + shift);
   let row = rowAt(months, from);
@@ -210,6 +211,22 @@ function walkDay(
     takeStep(walk, s, first + s, ledger, row);
   }
   return steps;
+}
+
+/** Lay out what people do and what the weather is on a day, or take what a run before this one laid out. */
+function beginDay(walk: Walk, from: number, first: number, steps: number, shift: number): void {
+  const { input, imposing, sun, day, outdoors, preparation, model } = walk;
+  const { home, household, weather } = input;
+  const { dt } = model;
+  if (input.preparation !== undefined) {
+    walk.outdoors = keptOutdoors(preparation, from + shift);
+    const kept = keptDay(preparation, household, from);
+    walk.day = imposing?.people ? copyState(kept) : kept;
+  } else {
+    layOutOutdoors(outdoors, weather, sun, home.species, from, dt, steps, shift);
+    fillDayInputs(day, household, from, dt, steps);
+  }
+  if (imposing?.people) imposePeople(walk.day, imposing, first, steps);
 }
 
 /**
@@ -283,12 +300,6 @@ function clearAir({ rooms, roomCount }: Model): void {
     rooms[r + ROOM.airNet] = 0;
     rooms[r + ROOM.airThrough] = 0;
   }
-}
-
-function meanPressure({ pressure, count }: Weather): number {
-  let sum = 0;
-  for (let k = 0; k < count; k++) sum += pressure[k]!;
-  return sum / count;
 }
 
 function requireSteps({ weather, dt, start, hours }: RunInput): void {
