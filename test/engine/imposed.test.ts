@@ -4,7 +4,8 @@ import type { ImposedSeries } from '../../src/engine/imposed.ts';
 import type { RunInput } from '../../src/engine/run.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Home } from '../../src/home/home.ts';
-import { bareHome, bareRoom, madeWeather, NEW_YEAR, quietHousehold } from './homes.ts';
+import { noAutomation } from '../control/no-automation.ts';
+import { bareHome, bareRoom, madeWeather, NEW_YEAR, quietHousehold, runAlways } from './homes.ts';
 import { lumpedRoom } from './lumped-room.ts';
 import { randomHome, randomHousehold, swingingWeather } from './random-home.ts';
 import { last, recordRun, runInput, total } from './record-run.ts';
@@ -199,6 +200,36 @@ describe('laws of imposed runs', () => {
       ),
       { numRuns: 25, seed: 11 },
     );
+  });
+
+  test('balances close over a release', () => {
+    const input = inUse(3, 15, { spinUpDays: 2 });
+    const room = { airTemperature: 14, relativeHumidity: 80 };
+    const heldStart = { until: NEW_YEAR + 86_400, rooms: { 'room 1': room, 'room 3': room } };
+    const { energy, water } = simulate({ ...input, heldStart }, []).ledger.residual;
+    expect(energy).toBeLessThan(1e-9);
+    expect(water).toBeLessThan(1e-9);
+  });
+
+  test('air balances where a fan draws past a room with an imposed air change', () => {
+    const plain = inUse(2, 21);
+    const { home } = plain;
+    const fan = {
+      name: 'fan',
+      room: 1,
+      does: { kind: 'extract fan', flow: 0.02, power: 15 },
+    } as const;
+    const automation = { ...noAutomation(2), deviceControls: [runAlways(0)] };
+    const input = { ...plain, home: { ...home, devices: [fan] }, automation };
+    const airChange = series(stepsOf(input), () => 0.5);
+    const one = { ...input, imposed: { 'room 1': { airChange } } };
+    const both = { ...input, imposed: { 'room 1': { airChange }, 'room 2': { airChange } } };
+    for (const run of [one, both]) {
+      const { residual, energy } = simulate(run, []).ledger;
+      expect(Math.max(residual.energy, residual.water, residual.air)).toBeLessThan(1e-9);
+      expect(total(energy.extracts)).toBeLessThan(0);
+      expect(total(energy.openings.slice(0, 1))).toBe(0);
+    }
   });
 
   test('series that impose nothing change no byte', () => {
