@@ -1,5 +1,6 @@
 import { nearestName } from '../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
+import { NOT_NEGATIVE, problem, problemsOfSeries, RANGES } from './check-series.ts';
 import type { HeldStart, ImposedSeries, Series } from './imposed.ts';
 import type { RunInput } from './run.ts';
 
@@ -85,37 +86,6 @@ function problemsOfStart(input: RunInput, { until, rooms }: HeldStart): Problem[
   return problems;
 }
 
-/** Wrong length, or the first value of each kind that is wrong. */
-function problemsOfSeries(
-  file: string,
-  where: string,
-  series: Series,
-  steps: number,
-  { least, most, words }: Range,
-): Problem[] {
-  const problems: Problem[] = [];
-  if (series.length !== steps) {
-    const expected = `${steps} values, one for each step`;
-    problems.push(problem(file, where, expected, `${series.length}`));
-  }
-  const report = (wrong: (x: number) => boolean, expected: string): void => {
-    let count = 0;
-    let first = -1;
-    for (let k = 0; k < series.length; k++) {
-      if (!wrong(series[k]!)) continue;
-      if (first < 0) first = k;
-      count++;
-    }
-    if (first < 0) return;
-    const at = `${where}[${first}]`;
-    const more = count > 1 ? ` and ${count - 1} more like it` : '';
-    problems.push(problem(file, at, expected, `${series[first]}${more}`));
-  };
-  report((x) => !Number.isFinite(x), 'a number, a series without gaps');
-  report((x) => x < least || x > most, words);
-  return problems;
-}
-
 function roomProblem({ home }: RunInput, file: string, room: string): Problem[] {
   const names = home.rooms.map(({ name }) => name);
   return names.includes(room) ? [] : [unknownName(file, room, 'a room of the home', room, names)];
@@ -146,47 +116,12 @@ function bothOf(file: string, room: string, given: object, names: readonly strin
   return [problem(file, room, `only one of ${names.join(', ')}`, all.join(' and '))];
 }
 
-function problem(file: string, where: string, expected: string, got: string): Problem {
-  return { file, line: 0, column: 0, where, expected, got, hint: '' };
-}
-
 function instant(utc: number): string {
   const ms = utc * 1000;
   return Math.abs(ms) <= LAST_DATE ? new Date(ms).toISOString() : `${utc}`;
 }
 
-interface Range {
-  readonly least: number;
-  readonly most: number;
-  readonly words: string;
-}
-
-const range = (least: number, most: number, unit: string): Range => ({
-  least,
-  most,
-  words: `${least} to ${most}${unit}`,
-});
-const NOT_NEGATIVE: Range = { least: 0, most: Number.POSITIVE_INFINITY, words: '0 or more' };
-const ANY: Range = {
-  least: Number.NEGATIVE_INFINITY,
-  most: Number.POSITIVE_INFINITY,
-  words: 'any number',
-};
-
-const RANGES: Readonly<Record<Exclude<keyof ImposedSeries, 'peopleSpecies'>, Range>> = {
-  airTemperature: range(-50, 90, ' °C'),
-  humidityRatio: range(0, 0.2, ' kg/kg'),
-  relativeHumidity: range(0, 100, ' %'),
-  people: NOT_NEGATIVE,
-  peopleHeat: NOT_NEGATIVE,
-  peopleVapour: NOT_NEGATIVE,
-  heat: ANY,
-  vapour: ANY,
-  windows: range(0, 1, ''),
-  airChange: NOT_NEGATIVE,
-  outdoorAir: NOT_NEGATIVE,
-};
-const rangeOf = (name: string): Range => RANGES[name as keyof typeof RANGES];
+const rangeOf = (name: string) => RANGES[name as keyof typeof RANGES];
 
 const HUMIDITIES: readonly string[] = ['humidityRatio', 'relativeHumidity'];
 const HELD: readonly string[] = ['airTemperature', ...HUMIDITIES];

@@ -12,13 +12,14 @@ import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
 import { observeSun, setBlinds } from './blinds.ts';
+import { bookImposed } from './book-imposed.ts';
 import { requireImposable } from './check-imposed.ts';
 import { blowOut, finishCoolers } from './cooling.ts';
 import { copyState } from './copy-state.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
-import { bookImposed } from './hold-rooms.ts';
-import { type Imposing, imposePeople, imposeStep, layOutImposing } from './imposing.ts';
+import { imposePeople, imposeStep } from './imposing.ts';
+import { type Imposing, layOutImposing } from './lay-out-imposing.ts';
 import {
   createLedgerAccumulator,
   finishLedger,
