@@ -16,8 +16,8 @@ export interface Surfaces {
  * The chain of resistances and capacities that stands for a layered element.
  *
  * First node on the inner face, last on the outer face. As few nodes as keep the answer to a daily
- * swing (admittance, areal heat capacity, transmittance) within 5 % of the exact one of ISO 13786;
- * a cell may span several thin layers. Total resistance and capacity are kept exactly, except that
+ * swing near the exact one of ISO 13786: admittance and areal heat capacity within 5 %, transmittance
+ * within 5 % of the U-value. A cell may span several thin layers. Total resistance and capacity are kept exactly, except that
  * a face without mass of its own gets a film of 0.1 kJ/(m2 K), taken from the rest if there is any.
  *
  * @param layers  from the room outwards, at least one
