@@ -1,9 +1,13 @@
 import type { Home } from '../home/home.ts';
+import { relativeAirMass } from '../physics/sun/air-mass.ts';
+import { dayOfYear } from '../physics/sun/day-of-year.ts';
+import { extraterrestrialNormal } from '../physics/sun/extraterrestrial.ts';
 import { incidenceCosine } from '../physics/sun/incidence-cosine.ts';
 import {
   DIFFUSE_INCIDENCE_MODIFIER,
   incidenceModifier,
 } from '../physics/sun/incidence-modifier.ts';
+import { perezSky } from '../physics/sun/perez-sky.ts';
 import { sunPosition } from '../physics/sun/sun-position.ts';
 import { diffuseOnPlane, directOnPlane } from '../physics/sun/tilted-irradiance.ts';
 import type { Weather } from '../weather/weather.ts';
@@ -32,9 +36,9 @@ export interface Sky {
  * @param from  an instant at which a control step begins [s UTC]
  */
 export function skyOf(site: Home['site'], weather: Weather, dt: number, from: number): Sky {
-  const { latitude, longitude, albedo } = site;
+  const { latitude, longitude, albedo, sky: spread } = site;
   const phase = (((from - weather.start) % dt) + dt) % dt;
-  const key = [latitude, longitude, albedo, dt, phase].join();
+  const key = [latitude, longitude, albedo, spread, dt, phase].join();
   const known = kept.get(weather);
   if (known?.key === key) return known.sky;
   const sky = layOutSky(site, sunSeries(weather, dt, from));
@@ -45,11 +49,12 @@ export function skyOf(site: Home['site'], weather: Weather, dt: number, from: nu
 const kept = new WeakMap<Weather, { readonly key: string; readonly sky: Sky }>();
 
 /**
- * The sun stands where it stands in the middle of an interval; dark intervals have 0 everywhere.
+ * The sun stands where it stands in the middle of an interval; dark intervals have 0 everywhere. What
+ * the sky sends from around the sun arrives as the direct sun does, on planes and through glass.
  */
 function layOutSky(site: Home['site'], series: SunSeries): Sky {
-  const { count, directNormal, diffuseHorizontal: diffuse } = series;
-  const { elevation, azimuth, onFlat } = sunOver(site, series);
+  const { count } = series;
+  const { elevation, azimuth, onFlat, fromSun, dome, horizon } = lightOver(site, series);
   const { albedo } = site;
 
   function onPlane({ tilt, azimuth: facing }: Facing): Float64Array {
@@ -58,8 +63,8 @@ function layOutSky(site: Home['site'], series: SunSeries): Sky {
       if (onFlat[k] === 0) continue;
       const cosine = incidenceCosine(elevation[k]!, azimuth[k]!, tilt, facing);
       on[k] =
-        directOnPlane(directNormal[k]!, elevation[k]!, cosine) +
-        diffuseOnPlane(diffuse[k]!, onFlat[k]!, tilt, albedo);
+        directOnPlane(fromSun[k]!, elevation[k]!, cosine) +
+        diffuseOnPlane(dome[k]!, onFlat[k]!, tilt, albedo, horizon[k]!);
     }
     return on;
   }
@@ -69,9 +74,10 @@ function layOutSky(site: Home['site'], series: SunSeries): Sky {
     for (let k = 0; k < count; k++) {
       if (onFlat[k] === 0) continue;
       const cosine = incidenceCosine(elevation[k]!, azimuth[k]!, tilt, facing);
+      const diffuse = diffuseOnPlane(dome[k]!, onFlat[k]!, tilt, albedo, horizon[k]!);
       through[k] =
-        directOnPlane(directNormal[k]!, elevation[k]!, cosine) * incidenceModifier(cosine) +
-        diffuseOnPlane(diffuse[k]!, onFlat[k]!, tilt, albedo) * DIFFUSE_INCIDENCE_MODIFIER;
+        directOnPlane(fromSun[k]!, elevation[k]!, cosine) * incidenceModifier(cosine) +
+        diffuse * DIFFUSE_INCIDENCE_MODIFIER;
     }
     return through;
   }
@@ -79,23 +85,32 @@ function layOutSky(site: Home['site'], series: SunSeries): Sky {
   return { series, onPlane: keeping(onPlane), throughGlass: keeping(throughGlass) };
 }
 
-/** Height and azimuth of the sun [deg], and what it sends on the flat [W/m2]. */
-function sunOver({ latitude, longitude }: Home['site'], series: SunSeries) {
+/** Height and azimuth of the sun [deg], and what comes from it and from all over the sky [W/m2]. */
+function lightOver({ latitude, longitude, sky }: Home['site'], series: SunSeries) {
   const { count, start, step, directNormal, diffuseHorizontal } = series;
-  const elevation = new Float64Array(count);
-  const azimuth = new Float64Array(count);
-  const onFlat = new Float64Array(count);
+  const column = (): Float64Array => new Float64Array(count);
+  const [elevation, azimuth, onFlat] = [column(), column(), column()];
+  const [fromSun, dome, horizon] = [column(), column(), column()];
   for (let k = 0; k < count; k++) {
     const direct = directNormal[k]!;
     const diffuse = diffuseHorizontal[k]!;
     if (diffuse <= 0 && direct <= 0) continue;
-    const sun = sunPosition(start + (k + 0.5) * step, latitude, longitude);
+    const middle = start + (k + 0.5) * step;
+    const sun = sunPosition(middle, latitude, longitude);
     elevation[k] = sun.elevation;
     azimuth[k] = sun.azimuth;
     const cosine = incidenceCosine(sun.elevation, sun.azimuth, 0, 0);
     onFlat[k] = diffuse + directOnPlane(direct, sun.elevation, cosine);
+    const beyond = extraterrestrialNormal(dayOfYear(middle));
+    const parts =
+      sky === 'even'
+        ? { circumsolar: 0, dome: diffuse, horizon: 0 }
+        : perezSky(diffuse, direct, sun.elevation, relativeAirMass(sun.elevation), beyond);
+    fromSun[k] = direct + parts.circumsolar;
+    dome[k] = parts.dome;
+    horizon[k] = parts.horizon;
   }
-  return { elevation, azimuth, onFlat };
+  return { elevation, azimuth, onFlat, fromSun, dome, horizon };
 }
 
 /** Works each plane out once, as long as they are not too many to keep. */

@@ -36,6 +36,8 @@ export interface Site {
   readonly elevation: number;
   /** Reflectance of the ground around the home. [-] */
   readonly albedo: number;
+  /** How diffuse light is spread over the sky; uneven, after Perez 1990, unless told. */
+  readonly sky?: 'uneven' | 'even';
 }
 
 export interface Room {

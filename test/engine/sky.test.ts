@@ -28,6 +28,7 @@ describe('a sky that is kept', () => {
     ['latitude', { ...SITE, latitude: 50 }, 600, 0],
     ['longitude', { ...SITE, longitude: 8 }, 600, 0],
     ['albedo', { ...SITE, albedo: 0.6 }, 600, 0],
+    ['spread of light', { ...SITE, sky: 'even' as const }, 600, 0],
     ['step', SITE, 3600, 0],
     ['begin of the steps', SITE, 3600, 1800],
   ])('is another with another %s, and no worse for the one before', (_, site, dt, later) => {
@@ -48,4 +49,40 @@ describe('a sky that is kept', () => {
       expect(sky.onPlane(plane)).toEqual(skyOf(SITE, sunny(), 600, NEW_YEAR).onPlane(plane));
     }
   });
+});
+
+describe('an uneven sky beside an even one, a clear day', () => {
+  const clear = lastDays({ direct: () => 600, diffuse: () => 80 }, 1);
+  const sumOf = (values: Float64Array): number => values.reduce((a, b) => a + b, 0);
+  const of = (plane: Facing, what: 'onPlane' | 'throughGlass', sky: 'even' | 'uneven'): number =>
+    sumOf(skyOf({ ...SITE, sky }, clear, 3600, NEW_YEAR)[what](plane));
+  const NORTH: Facing = { azimuth: 0, tilt: 90 };
+  const LEVEL: Facing = { azimuth: 0, tilt: 0 };
+
+  test('sends more to what faces the sun and less to what looks away', () => {
+    for (const what of ['onPlane', 'throughGlass'] as const) {
+      expect(of(SOUTH, what, 'uneven')).toBeGreaterThan(1.02 * of(SOUTH, what, 'even'));
+      expect(of(NORTH, what, 'uneven')).toBeLessThan(of(NORTH, what, 'even'));
+    }
+  });
+
+  test('sends the same to the ground', () => {
+    // But for what is left out around a sun less than 5° high: one of eight hours there.
+    const share = of(LEVEL, 'onPlane', 'uneven') / of(LEVEL, 'onPlane', 'even');
+    expect(share).toBeLessThanOrEqual(1);
+    expect(share).toBeGreaterThan(0.98);
+  });
+
+  test('passes what comes from around the sun through glass as the direct sun', () => {
+    // Glass that faces the sun lets light from there pass better than light from everywhere.
+    const passed = (sky: 'even' | 'uneven') =>
+      of({ azimuth: 180, tilt: 75 }, 'throughGlass', sky) /
+      of({ azimuth: 180, tilt: 75 }, 'onPlane', sky);
+    expect(passed('uneven')).toBeGreaterThan(passed('even'));
+  });
+});
+
+test('a sky is uneven unless told', () => {
+  const uneven = valuesOf(skyOf({ ...SITE, sky: 'uneven' }, sunny(), 600, NEW_YEAR));
+  expect(valuesOf(skyOf(SITE, sunny(), 600, NEW_YEAR))).toEqual(uneven);
 });

@@ -86,7 +86,8 @@ describe('a year of quarter-hourly sun through a south window', () => {
     );
   const yearly = (dt: number, course: Parameters<typeof steady>[0]): number => {
     const weather = steady(course, 365 * DAY, QUARTER);
-    const { run } = recordRun(runInput({ home, weather }, { dt, hours: 8760 }));
+    const site = { ...home.site, sky: 'even' as const };
+    const { run } = recordRun(runInput({ home: { ...home, site }, weather }, { dt, hours: 8760 }));
     return total(run.ledger.energy.sun);
   };
 

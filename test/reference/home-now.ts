@@ -1,10 +1,14 @@
 import type { Household, Spell, WeekSchedule } from '../../src/control/household.ts';
 import type { Element, Home } from '../../src/home/home.ts';
+import { relativeAirMass } from '../../src/physics/sun/air-mass.ts';
+import { dayOfYear } from '../../src/physics/sun/day-of-year.ts';
+import { extraterrestrialNormal } from '../../src/physics/sun/extraterrestrial.ts';
 import { incidenceCosine } from '../../src/physics/sun/incidence-cosine.ts';
 import {
   DIFFUSE_INCIDENCE_MODIFIER,
   incidenceModifier,
 } from '../../src/physics/sun/incidence-modifier.ts';
+import { perezSky } from '../../src/physics/sun/perez-sky.ts';
 import { sunPosition } from '../../src/physics/sun/sun-position.ts';
 import { diffuseOnPlane } from '../../src/physics/sun/tilted-irradiance.ts';
 import type { Weather } from '../../src/weather/weather.ts';
@@ -92,10 +96,18 @@ function sunNow(home: Home, weather: Weather, utc: number) {
   const direct = weather.directNormal[k]!;
   const diffuse = weather.diffuseHorizontal[k]!;
   const global = diffuse + direct * Math.max(0, Math.sin((elevation * Math.PI) / 180));
+  const parts = perezSky(
+    diffuse,
+    direct,
+    elevation,
+    relativeAirMass(elevation),
+    extraterrestrialNormal(dayOfYear(middle)),
+  );
+  const fromSun = direct + parts.circumsolar;
   const plane = (facing: number, tilt: number) => {
     const cosine = incidenceCosine(elevation, azimuth, tilt, facing);
-    const beam = elevation > 0 && cosine > 0 ? direct * cosine : 0;
-    const all = beam + diffuseOnPlane(diffuse, global, tilt, albedo);
+    const beam = elevation > 0 && cosine > 0 ? fromSun * cosine : 0;
+    const all = beam + diffuseOnPlane(parts.dome, global, tilt, albedo, parts.horizon);
     const glazed = beam * incidenceModifier(cosine) + (all - beam) * DIFFUSE_INCIDENCE_MODIFIER;
     return { all, glazed };
   };

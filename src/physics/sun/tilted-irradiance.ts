@@ -18,20 +18,24 @@ export function directOnPlane(
 }
 
 /**
- * Diffuse irradiance on a plane: from an even sky, and reflected by even ground. [W/m2]
+ * Diffuse irradiance on a plane: from the dome of the sky and its horizon, and reflected by even ground. [W/m2]
  *
- * @param diffuseHorizontal  [W/m2]
+ * @param dome  what an even dome sends on the horizontal; all diffuse light where the sky is even [W/m2]
  * @param globalHorizontal  [W/m2]
  * @param tilt  0 faces up, 90 is upright [deg]
  * @param albedo  reflectance of the ground [-]
- * Source: Liu and Jordan 1963; Duffie and Beckman, equation 2.15.1.
+ * @param horizon  what a band at the horizon sends on an upright plane, see `perezSky` [W/m2]; where it
+ *   is so dark that it would take more than the dome gives, the sky gives nothing
+ * Source: Liu and Jordan 1963; Duffie and Beckman, equation 2.15.1. Horizon: Perez and others 1990.
  */
 export function diffuseOnPlane(
-  diffuseHorizontal: number,
+  dome: number,
   globalHorizontal: number,
   tilt: number,
   albedo: number,
+  horizon = 0,
 ): number {
   const up = Math.cos(tilt * DEGREE);
-  return (diffuseHorizontal * (1 + up) + globalHorizontal * albedo * (1 - up)) / 2;
+  const sky = (dome * (1 + up)) / 2 + horizon * Math.sin(tilt * DEGREE);
+  return Math.max(0, sky) + (globalHorizontal * albedo * (1 - up)) / 2;
 }

@@ -56,7 +56,8 @@ export function buildHome(
     }),
   );
   const leakage = leakageOf(data, plans, { rooms, elements, panes }, defaults);
-  const site = { ...place, albedo: facts.albedo };
+  const sky = data.site?.sky ?? 'uneven';
+  const site = { ...place, albedo: facts.albedo, sky };
   const openings = shells.flatMap((shell) => shell.openings);
   const { emitters, sources } = heatPlant(data, plans, defaults);
   const cooling = coolersOf(data, plans, emitters, defaults);

@@ -17,6 +17,10 @@ export const siteModel = section(
       'What stands around against the wind: exposed (none) to enclosed (in all directions)',
     ).optional(),
     albedo: quantity('-', { min: 0, max: 1 }, 'Share of sunshine the ground sends back').optional(),
+    sky: choice(
+      ['uneven', 'even'],
+      'Diffuse light: uneven, brighter around the sun and at the horizon, or even, for comparison',
+    ).optional(),
   },
   'Where the home stands',
 );

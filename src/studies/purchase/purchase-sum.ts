@@ -117,7 +117,9 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
   say('heating, paid more (below 0 is the heat credit)', heat / 100, aYear, true);
   const other = bill - running - heat;
   if (other !== 0) {
-    const text = Math.abs(other) === 1 ? 'rounding' : 'what else changes on the bill';
+    // Half of a tenth of a kWh at its price, and half a cent each of running, heat and bill.
+    const byRounding = Math.abs(other) <= 5 * each + 1.5;
+    const text = byRounding ? 'rounding' : 'what else changes on the bill';
     say(text, other / 100, aYear, true);
   }
   const net = purchaseCost + bill;
