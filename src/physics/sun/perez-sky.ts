@@ -17,9 +17,9 @@ export interface SkyParts {
  *
  *     circumsolar max(0, cos i) + dome (1 + cos b)/2 + horizon sin b
  *
- * With the sun down, and without diffuse light, the sky is even. On the horizontal the parts add up to
- * the diffuse irradiance, but for the share around a sun less than 5° high, for which the model caps the
- * circumsolar brightness.
+ * With the sun down, and without diffuse light, the sky is even. Light from around the sun is at most
+ * all there is. On the horizontal the parts add up to the diffuse irradiance, but for light around a sun
+ * less than 5° high, whose circumsolar brightness the model caps.
  *
  * @param diffuse  on the horizontal [W/m2]
  * @param directNormal  [W/m2]
@@ -42,7 +42,7 @@ export function perezSky(
   const clearness = ((diffuse + directNormal) / diffuse + offset) / (1 + offset);
   const brightness = (diffuse * airMass) / beyond;
   const [f11, f12, f13, f21, f22, f23] = rowOf(clearness);
-  const around = Math.max(0, f11 + f12 * brightness + f13 * zenith);
+  const around = Math.min(1, Math.max(0, f11 + f12 * brightness + f13 * zenith));
   const atHorizon = f21 + f22 * brightness + f23 * zenith;
   return {
     circumsolar: (diffuse * around) / Math.max(LEAST_HEIGHT, Math.cos(zenith)),
