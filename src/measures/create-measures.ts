@@ -6,6 +6,7 @@ import { airingMeasures } from './air/airing-measures.ts';
 import { createRebounds } from './air/rebounds.ts';
 import { alertMeasures } from './alert-measures.ts';
 import { createArrivals } from './comfort/arrivals.ts';
+import { createBlindHours, openBlinds } from './comfort/blind-hours.ts';
 import { createTimeOutsideBands } from './comfort/time-outside-bands.ts';
 import { handbookCrossCheck } from './cross-check/handbook-cross-check.ts';
 import { createColdSpots } from './damp/cold-spots.ts';
@@ -50,13 +51,26 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const energy = createEnergyUse(home, prices, winter);
   const used = createDeviceUse(home.devices.length);
   const cooled = createCoolingUse(home);
+  const blinds = createBlindHours(home);
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
   const odd = createOddRooms(home);
   const climate = createMonthlyClimate(home, period);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour];
   const hours = createHourlyMeans(rooms, hourly);
-  const watchers = [hours, sums, outside, arrivals, energy, used, cooled, airing, rebounds, odd];
+  const watchers = [
+    hours,
+    sums,
+    outside,
+    arrivals,
+    energy,
+    used,
+    cooled,
+    blinds,
+    airing,
+    rebounds,
+    odd,
+  ];
 
   function observe(trace: TraceView): void {
     for (const watcher of watchers) watcher.observe(trace);
@@ -96,6 +110,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       },
       heating,
       cooling: coolingMeasures(home, removed, uses),
+      blinds: blinds.result(),
       devices,
       money: {
         currency: prices.currency,
@@ -122,6 +137,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...partYear(period.hours),
         ...idleNotices(heating, devices, alerts),
         ...idleCooling(home, removed),
+        ...openBlinds(blinds.result()),
         ...opinion.notices,
       ]),
     };

@@ -16,6 +16,9 @@ export interface PlanMeasures {
     readonly removed_kwh: number;
     readonly delivered_kwh: Readonly<Record<string, number>>;
   };
+  readonly blinds: Readonly<
+    Record<string, { readonly room: string; readonly closed_hours: number }>
+  >;
   readonly devices: {
     readonly electricity_kwh: number;
     readonly by_device: Readonly<Record<string, number>>;

@@ -1,5 +1,6 @@
 import { airingFindings } from './assemble/airing.ts';
 import { attempt } from './assemble/attempt.ts';
+import { blindFindings } from './assemble/blind-findings.ts';
 import { buildHome } from './assemble/build-home.ts';
 import { nightHourFindings } from './assemble/build-prices.ts';
 import { coolingFindings } from './assemble/cooling-findings.ts';
@@ -46,6 +47,7 @@ function builtFindings(data: ScenarioData): Finding[] {
     ...airingFindings(data, home.openings, plans),
     ...ruleWindowFindings(data, home.openings, plans),
     ...coolingFindings(data, built),
+    ...blindFindings(data, built),
     ...nightHourFindings(data),
   ];
 }

@@ -75,6 +75,7 @@ describe('the shape of the figures', () => {
       'period',
       'heating',
       'cooling',
+      'blinds',
       'devices',
       'money',
       'carbon_kg',

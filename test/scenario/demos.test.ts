@@ -84,6 +84,21 @@ test('the flat may have air conditioners in two rooms', () => {
   expect(purchases).toHaveLength(1);
 });
 
+test('the flat may have blinds over two panes, by day in summer and by night in winter', () => {
+  const scenario = read('flat.yaml');
+  const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });
+  expect(plan('as-lived').home.blinds).toBeUndefined();
+  const [day, night] = [plan('blinds-by-day'), plan('blinds-by-day-and-night')];
+  expect(day.home.blinds?.map(({ name }) => name)).toEqual([
+    'living window inside blind',
+    'bedroom window inside blind',
+  ]);
+  expect(day.household.blinds?.[0]?.spells).toHaveLength(1);
+  expect(night.home.blinds).toEqual(day.home.blinds);
+  expect(night.household.blinds?.[0]?.spells[0]).toEqual(day.household.blinds?.[0]?.spells[0]);
+  expect(night.household.blinds?.[0]?.spells[1]).toMatchObject({ from: 1020, to: 1860 });
+});
+
 test('the terrace rehearses presence, a dehumidifier and four rules', () => {
   const scenario = read('terrace.yaml');
   const plan = (name: string) => preparePlan(scenario, { plan: name, set: [], files: new Map() });

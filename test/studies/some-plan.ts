@@ -30,6 +30,7 @@ export function somePlan(
       by_presence: /home/.test(plan),
     },
     cooling: { removed_kwh: 0, delivered_kwh: {} },
+    blinds: {},
     devices: { electricity_kwh: 1500, by_device: {}, detail: {} },
     money: {
       currency: 'GBP',

@@ -5,6 +5,7 @@ import { airingTable } from './airing-table.ts';
 import { alertsTable } from './alerts-table.ts';
 import { arrivalsTable } from './arrivals-table.ts';
 import { assumedTable } from './assumed-table.ts';
+import { blindsTable } from './blinds-table.ts';
 import { devicesTable } from './devices-table.ts';
 import { handbookCrossCheckTable } from './handbook-cross-check-table.ts';
 import { energyLedgerTable, waterLedgerTable } from './ledger-table.ts';
@@ -23,6 +24,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
     ['Whole home', homeTable(measures, width)],
     ['Rooms', roomsTable(measures.rooms, width)],
     ['Coming into a room that stood empty', arrivalsTable(measures.rooms, width)],
+    ['Blinds', blindsTable(measures.blinds, width)],
     ['Devices', devicesTable(measures.devices, width)],
     ['Airing', airingTable(measures, width)],
     ['Rules', alertsTable(measures.alerts, width)],

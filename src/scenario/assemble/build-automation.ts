@@ -18,7 +18,7 @@ import { thermostats } from './thermostats.ts';
  */
 export function buildAutomation(
   data: ScenarioData,
-  { home, plans }: BuiltHome,
+  { home, plans, blinds }: BuiltHome,
   household: Household,
   kinds: readonly string[],
   defaults: Defaults,
@@ -30,6 +30,7 @@ export function buildAutomation(
     ...(home.cooling !== undefined && {
       coolingGates: coolingGates(data, plans, home.emitters, defaults),
     }),
+    ...(blinds.length > 0 && { blinds: blinds.map(({ control }) => control) }),
     airings: airingHabits(data, home.openings, plans, context),
     deviceControls: deviceControls(data, context),
     rules: rules(data, home, plans, context),

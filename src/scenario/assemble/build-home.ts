@@ -3,6 +3,7 @@ import type { Home, Site } from '../../home/home.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Finding } from '../unplaced-problem.ts';
+import { type BlindPlan, blindPlans } from './blinds.ts';
 import { buildFacts } from './build-facts.ts';
 import { coolersOf } from './coolers.ts';
 import type { Defaults } from './defaults.ts';
@@ -22,6 +23,8 @@ export interface BuiltHome {
   readonly plans: readonly RoomPlan[];
   /** One per doorway. */
   readonly doors: readonly WeekSchedule[];
+  /** One per blind. */
+  readonly blinds: readonly BlindPlan[];
   /** What only showed when walls were drawn. */
   readonly findings: readonly Finding[];
 }
@@ -61,6 +64,7 @@ export function buildHome(
   const openings = shells.flatMap((shell) => shell.openings);
   const { emitters, sources } = heatPlant(data, plans, defaults);
   const cooling = coolersOf(data, plans, emitters, defaults);
+  const blinds = blindPlans(data, plans, panes, defaults);
   const home: Home = {
     site,
     rooms,
@@ -74,9 +78,10 @@ export function buildHome(
     species,
     devices: devicesOf(data, plans, SPECIES, defaults),
     ...(cooling.length > 0 && { cooling }),
+    ...(blinds.length > 0 && { blinds: blinds.map(({ blind }) => blind) }),
   };
   findings.push(...cutOff(home));
-  return { home, plans, doors: doors.map(({ open }) => open), findings };
+  return { home, plans, doors: doors.map(({ open }) => open), blinds, findings };
 }
 
 /** Rooms with something outdoors or on the ground. */

@@ -14,7 +14,7 @@ import { setpointSchedules } from './setpoint-schedules.ts';
 /** What people set, do and are, for a home that was built from the same scenario. */
 export function buildHousehold(
   data: ScenarioData,
-  { home, plans, doors }: BuiltHome,
+  { home, plans, doors, blinds }: BuiltHome,
   { people: persons, done, clock }: Lived,
   defaults: Defaults,
 ): Household {
@@ -28,6 +28,7 @@ export function buildHousehold(
       cooling: coolingSchedules(data, plans, home.emitters, defaults),
     }),
     openings: openingLines(data, home.openings, plans, defaults),
+    ...(blinds.length > 0 && { blinds: blinds.map(({ hours }) => hours) }),
     doorways: doors,
     ...paint(data, plans, SPECIES, defaults),
   };

@@ -53,6 +53,9 @@ export function oneOfFindings(raw: UncheckedMapping): Finding[] {
     const unsaid = isMapping(given) && forms.flat().every((key) => !(key in given));
     if (!unsaid) oneOf(given, ['money', fuel], forms);
   }
+  items(raw['blinds']).forEach((entry, k) => {
+    oneOf(entry, ['blinds', k], [['pane'], ['room'], ['rooms']]);
+  });
   const household = mapping(raw['household']);
   items(household['airing']).forEach((habit, k) => {
     const path = ['household', 'airing', k];

@@ -34,6 +34,9 @@ export function overlapFindings(raw: UncheckedMapping): Finding[] {
   items(mapping(raw['home'])['doorways']).forEach((doorway, k) => {
     check(mapping(doorway)['open'], ['home', 'doorways', k, 'open']);
   });
+  items(raw['blinds']).forEach((entry, k) => {
+    check(mapping(entry)['hours'], ['blinds', k, 'hours']);
+  });
   items(mapping(raw['household'])['people']).forEach((person, k) => {
     check(mapping(person)['schedule'], ['household', 'people', k, 'schedule']);
   });

@@ -49,6 +49,12 @@ export function roomNameFindings(raw: UncheckedMapping): Finding[] {
   items(mapping(raw['cooling'])['rooms']).forEach((name, k) => {
     room(name, ['cooling', 'rooms', k]);
   });
+  items(raw['blinds']).forEach((entry, k) => {
+    room(mapping(entry)['room'], ['blinds', k, 'room']);
+    items(mapping(entry)['rooms']).forEach((name, n) => {
+      room(name, ['blinds', k, 'rooms', n]);
+    });
+  });
   const household = mapping(raw['household']);
   items(household['people']).forEach((person, k) => {
     const at = ['household', 'people', k];

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { airModel } from './air.ts';
 import { bandsModel } from './bands.ts';
+import { blindsModel } from './blinds.ts';
 import { buildModel, FURNISHINGS, leakageModel, MOULD_CLASSES } from './building.ts';
 import { coolingModel } from './cooling.ts';
 import { devicesModel } from './device.ts';
@@ -108,6 +109,7 @@ export const scenarioModel = section(
     home: homeModel,
     heating: heatingModel.optional(),
     cooling: coolingModel.optional(),
+    blinds: blindsModel.optional(),
     household: householdModel.optional(),
     devices: devicesModel.optional(),
     sensors: sensorsModel.optional(),

@@ -242,6 +242,13 @@ describe('runTables', () => {
     expect(text).not.toContain('cooling');
   });
 
+  test('blinds have a table where there are any', () => {
+    const blinds = { 'den window curtain': { room: 'den', closed_hours: 1988.6 } };
+    const found = runTables({ ...measures, blinds }, ledger(1, [0]));
+    expect(line(found, 'den window curtain')).toBe('den window curtain 1989');
+    expect(text).not.toContain('Blinds');
+  });
+
   test('a balance that closes to the last digit is 0, not a power of ten', () => {
     const balance = { ...measures.balance, air_residual: 0, water_residual: 2.5e-14 };
     const found = runTables({ ...measures, balance }, ledger(2, [0]));
