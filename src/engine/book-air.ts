@@ -1,3 +1,4 @@
+import type { i32 } from '../units/portable.ts';
 import { CARRIED_TERMS } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
@@ -15,13 +16,13 @@ import { DOOR, FRAME, ROOM } from './state-layout.ts';
  */
 export function bookAir(
   { rooms, roomCount, dt, doors, frames, doorCount }: Model,
-  mean: number,
-  supplied: number,
+  mean: i32,
+  supplied: i32,
   outdoor: number,
   perKilogram: number,
-  first: number,
+  first: i32,
   flows: Float64Array,
-  row: number,
+  row: i32,
 ): void {
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;

@@ -1,12 +1,13 @@
 import type { Cooler, Home } from '../home/home.ts';
 import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity-ratio.ts';
+import type { f64, i32 } from '../units/portable.ts';
 import type { Model } from './model.ts';
 import { along } from './numerics/along.ts';
 import { COOLER, ROOM } from './state-layout.ts';
 
 /** COOLER records of a home, and the room and EER line of each. */
 export interface Coolers {
-  readonly count: number;
+  readonly count: i32;
   readonly records: Float64Array;
   readonly room: Int32Array;
   readonly eer: readonly Cooler['eer'][];
@@ -68,7 +69,7 @@ export function coolerLimits({ rooms, airCp, evaporation, coolers }: Model): voi
     const power = records[at + POWER]!;
     const air = records[at + COOLED]!;
     let most = power;
-    let full = 1;
+    let full: f64 = 1;
     if (air > 0) {
       const warmer = rooms[r + GUESS]! - records[at + COIL]!;
       const moister = rooms[r + HUMIDITY]! - records[at + COIL_HUMIDITY]!;
@@ -108,7 +109,7 @@ export function settleCoolers({ rooms, coolers: { count, records, room } }: Mode
     const most = rooms[r + COOL_MOST]!;
     const own = records[at + MOST]!;
     const asked = rooms[r + COOLING]!;
-    const part = most < Number.POSITIVE_INFINITY ? (most > 0 ? asked / most : 0) : 0;
+    const part = most < Number.POSITIVE_INFINITY && most > 0 ? asked / most : 0;
     const infinite = own === Number.POSITIVE_INFINITY;
     records[at + SENSIBLE] = infinite ? asked : part * own;
     records[at + SHARE] = infinite ? (asked > 0 ? 1 : 0) : part * records[at + FULL]!;

@@ -1,4 +1,5 @@
 import { outputAtExcess } from '../physics/heating/radiator-output.ts';
+import type { f64, i32 } from '../units/portable.ts';
 import type { Model } from './model.ts';
 import { EMITTER, ROOM } from './state-layout.ts';
 
@@ -25,10 +26,10 @@ export function emitterLimits(m: Model): void {
  * longest are served first; and the rooms must be solved again.
  */
 export function exceedSources(m: Model): boolean {
-  const { emitterCount, emitters, emitterSource, power, backup, drawn, firstCome } = m;
+  const { emitterCount, emitters, emitterSource, sourceCount, power, backup, drawn, firstCome } = m;
   askValves(m);
   let exceeded = false;
-  for (let s = 0; s < power.length; s++) {
+  for (let s = 0; s < sourceCount; s++) {
     const limit = power[s]! + backup[s]!;
     if (drawn[s]! <= limit * (1 + ROUNDING)) continue;
     exceeded = true;
@@ -66,13 +67,13 @@ export function settleEmitters(m: Model): void {
 }
 
 /** Allot a source's power to the emitters that have been calling longest, until none is left. */
-function serveInTurn(m: Model, s: number, limit: number): void {
+function serveInTurn(m: Model, s: i32, limit: number): void {
   const { emitterCount, emitters, emitterSource, served } = m;
-  served.fill(0);
+  for (let e = 0; e < emitterCount; e++) served[e] = 0;
   let left = limit;
   for (let turn = 0; turn < emitterCount; turn++) {
     let next = -1;
-    let longest = -1;
+    let longest: f64 = -1;
     for (let e = 0; e < emitterCount; e++) {
       const calling = emitters[e * EMITTER_STRIDE + CALLING]!;
       if (emitterSource[e] !== s || served[e] === 1 || calling <= longest) continue;
@@ -114,10 +115,11 @@ function askValves({
   emitters,
   emitterRoom,
   emitterSource,
+  sourceCount,
   rooms,
   drawn,
 }: Model): void {
-  for (let s = 0; s < drawn.length; s++) drawn[s] = 0;
+  for (let s = 0; s < sourceCount; s++) drawn[s] = 0;
   for (let e = 0; e < emitterCount; e++) {
     const at = e * EMITTER_STRIDE;
     const r = emitterRoom[e]! * ROOM_STRIDE;
@@ -136,7 +138,7 @@ function askValves({
  * Near an excess computed before, the tangent is used: within NEAR its error is less than 1e-6 up to
  * an exponent of 1.36, and less than 5e-6 at the largest exponent allowed, 2.
  */
-function fullOutput(emitters: Float64Array, at: number, excess: number): number {
+function fullOutput(emitters: Float64Array, at: i32, excess: number): number {
   const rated = emitters[at + RATED]!;
   const ratedExcess = emitters[at + RATED_EXCESS]!;
   if (ratedExcess === 0) return rated;

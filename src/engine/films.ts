@@ -1,4 +1,6 @@
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import { saturationAt } from '../physics/moist-air/saturation-table.ts';
+import type { f64, i32 } from '../units/portable.ts';
 import { holdHumidities } from './hold-rooms.ts';
 import { HUMIDITY as HELD } from './lay-out-imposed.ts';
 import { ENERGY_TERMS, WATER_TERMS } from './ledger.ts';
@@ -9,9 +11,8 @@ import { FILM, ROOM } from './state-layout.ts';
 
 /** Set the saturation pressure over every film, and note what those that are wet let through. */
 export function setFilms(
-  { rooms, films, dt, heat: { solution } }: Model,
+  { rooms, films, dt, cubics, heat: { solution } }: Model,
   outdoor: number,
-  saturation: (temperature: number) => number,
 ): void {
   const { count, panes, tiles, records, room, slowOutdoor } = films;
   const before = slowOutdoor[0]!;
@@ -28,7 +29,7 @@ export function setFilms(
     const seen = air + records[at + PANE_RADIANT]! * (solution[2 * i]! - air);
     const t = f < tiles ? seen : rooms[r + RADIANT_MEAN]!;
     const cold = f < panes ? outdoor - records[at + SKY_DROP]! : slow;
-    records[at + OVER_FILM] = saturation(t - records[at + DROP]! * (t - cold));
+    records[at + OVER_FILM] = saturationAt(cubics, t - records[at + DROP]! * (t - cold));
   }
 }
 
@@ -56,8 +57,8 @@ function solveOnce(m: Model): void {
   const { rooms, roomCount, dt, films, elimination } = m;
   const { matrix, matrixWork, rhs, rhsWork, solution } = m;
   const { count, records, room } = films;
-  const { diagonal, rowStart, rowPosition } = elimination;
-  for (let k = 0; k < matrix.length; k++) matrixWork[k] = matrix[k]!;
+  const { diagonal, rowStart, rowPosition, size } = elimination;
+  for (let k = 0; k < size; k++) matrixWork[k] = matrix[k]!;
   for (let i = 0; i < roomCount; i++) rhsWork[i] = rhs[i]!;
   for (let f = 0; f < count; f++) {
     const at = f * FILM_STRIDE;
@@ -110,7 +111,7 @@ function checkRooms(m: Model, single: boolean): boolean {
   let moved = false;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    let falling = 0;
+    let falling: f64 = 0;
     if (rooms[r + SATURATED] === 1) {
       falling = rooms[r + OWN_GAIN]! - rooms[r + OWN_LOSS]! * solution[i]!;
       const own = diagonal[i]!;
@@ -130,7 +131,7 @@ function checkRooms(m: Model, single: boolean): boolean {
 }
 
 /** Advance every film to the end of the step; what falls out of the air lands on one, or runs off. */
-export function settleFilms(m: Model, flows: Float64Array, row: number): void {
+export function settleFilms(m: Model, flows: Float64Array, row: i32): void {
   const { rooms, roomCount, dt, films, evaporation } = m;
   const { count, panes, records, room, below } = films;
   for (let f = 0; f < count; f++) {
@@ -184,7 +185,7 @@ export function giveLatentHeat({
 }: Model): void {
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
-    let share = 1;
+    let share: f64 = 1;
     if (rooms[r + FALLING] !== 0 || rooms[r + OWED] !== 0) {
       const own = elimination.diagonal[i]!;
       const most = rooms[r + MOST_W]!;
@@ -200,7 +201,7 @@ export function giveLatentHeat({
 }
 
 /** Let go of what a film cannot hold; it leaves the balance. */
-function runOff({ films }: Model, f: number, flows: Float64Array, row: number): void {
+function runOff({ films }: Model, f: i32, flows: Float64Array, row: i32): void {
   const { records, room } = films;
   const at = f * FILM_STRIDE;
   const k = (row + room[f]!) * BOOK_STRIDE + RUNOFF;

@@ -1,5 +1,6 @@
 import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
+import type { f64, i32 } from '../units/portable.ts';
 import { coolerLimits, settleCoolers } from './cooling.ts';
 import { emitterLimits, exceedSources, settleEmitters } from './emitters.ts';
 import { imposeHeat } from './hold-rooms.ts';
@@ -21,7 +22,7 @@ import { gatherWalls, settleWalls } from './walls.ts';
 export function solveHeat(
   m: Model,
   day: DayInputs,
-  at: number,
+  at: i32,
   commands: Commands,
   outdoor: number,
 ): void {
@@ -44,10 +45,10 @@ export function solveHeat(
 export function settleHeat(
   m: Model,
   day: DayInputs,
-  at: number,
+  at: i32,
   outdoor: number,
   flows: Float64Array,
-  row: number,
+  row: i32,
 ): void {
   settleEmitters(m);
   settleCoolers(m);
@@ -85,13 +86,14 @@ export function correctGuesses({ rooms, roomCount, heat: { solution } }: Model):
 }
 
 /** Matrix and right-hand sides without walls and emitters. */
-function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
+function assemble(m: Model, day: DayInputs, at: i32, outdoor: number): void {
   const { rooms, roomCount, airCp, flow, evaporation } = m;
   const { fixed, matrix, rhs, sunOnSurfaces } = m.heat;
+  const { size } = m.heat.elimination;
   const { diagonal } = m.elimination;
   const { diagonal: heatDiagonal } = m.heat.elimination;
   const { peopleHeat, applianceHeat, drying } = day;
-  for (let k = 0; k < matrix.length; k++) matrix[k] = fixed[k]!;
+  for (let k = 0; k < size; k++) matrix[k] = fixed[k]!;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const carried = airCp * flow[diagonal[i]!]!;
@@ -106,7 +108,7 @@ function assemble(m: Model, day: DayInputs, at: number, outdoor: number): void {
     const sun = rooms[r + SUN]!;
     const radiated = rooms[r + DEVICE_RADIANT]!;
     const devices = rooms[r + DEVICE_HEAT]! + radiated;
-    let radiant = 0;
+    let radiant: f64 = 0;
     if (rooms[r + RADIANT_G]! > 0) {
       radiant = people * PEOPLE_RADIANT + appliances * APPLIANCES_RADIANT + radiated;
     }

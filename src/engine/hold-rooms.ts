@@ -1,4 +1,5 @@
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import { saturationAt } from '../physics/moist-air/saturation-table.ts';
 import type { Model } from './model.ts';
 import { IMPOSED, ROOM } from './state-layout.ts';
 
@@ -37,11 +38,9 @@ export function holdTemperatures({ roomCount, imposed: { records }, heat }: Mode
 /**
  * Aim at the held humidities, and give the air its extra vapour. Air is never above saturation: a
  * target beyond is held at saturation.
- *
- * @param saturation  saturation pressure by temperature, [°C] -> [Pa]
  */
-export function imposeWater(m: Model, saturation: (temperature: number) => number): void {
-  const { rooms, roomCount, pressure, rhs } = m;
+export function imposeWater(m: Model): void {
+  const { rooms, roomCount, pressure, rhs, cubics } = m;
   const { records } = m.imposed;
   for (let i = 0; i < roomCount; i++) {
     const at = i * IMPOSED_STRIDE;
@@ -51,7 +50,7 @@ export function imposeWater(m: Model, saturation: (temperature: number) => numbe
     let target = records[at + TARGET_W]!;
     const relative = records[at + TARGET_RH]!;
     if (!Number.isNaN(relative)) {
-      const p = 0.01 * relative * saturation(rooms[r + TEMPERATURE]!);
+      const p = 0.01 * relative * saturationAt(cubics, rooms[r + TEMPERATURE]!);
       target = (MOLAR_RATIO * p) / (pressure - p);
     }
     const now = rooms[r + HUMIDITY]!;

@@ -2,16 +2,17 @@ import type { Home } from '../home/home.ts';
 import { innerSurfaceResistance } from '../physics/heat/surface-resistance.ts';
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { filmTransfer } from '../physics/moisture/film-transfer.ts';
+import type { i32 } from '../units/portable.ts';
 import { PANE_FILM, splitPaneFilm } from './pane-film.ts';
 import { skyDrop } from './sky-drop.ts';
 import { FILM, ROOM } from './state-layout.ts';
 
 /** Where water can stand in a home: panes first, then cold corners, then tiles. */
 export interface Films {
-  readonly count: number;
-  readonly panes: number;
+  readonly count: i32;
+  readonly panes: i32;
   /** Number of the first one that is tiles. */
-  readonly tiles: number;
+  readonly tiles: i32;
   /** FILM records, and the room of each. */
   readonly records: Float64Array;
   readonly room: Int32Array;

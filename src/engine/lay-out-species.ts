@@ -1,9 +1,12 @@
 import type { Home } from '../home/home.ts';
+import type { i32 } from '../units/portable.ts';
 import { TRACER } from './state-layout.ts';
 
 /** Room to solve all species of a home in; see species.ts. */
 export interface SpeciesWork {
-  readonly count: number;
+  readonly count: i32;
+  /** How many matrices stand for all species. */
+  readonly matrixCount: i32;
   /** Matrix of each species: those that are lost alike, wherever they are, share one. */
   readonly matrixOf: Int32Array;
   /** A species of each matrix. */
@@ -32,6 +35,7 @@ export function layOutSpecies(home: Home, size: number): SpeciesWork {
   const perMatrix = (): Float64Array => new Float64Array(kinds.length);
   return {
     count,
+    matrixCount: kinds.length,
     matrixOf: Int32Array.from(losses, (loss) => kinds.indexOf(loss)),
     example: Int32Array.from(kinds, (kind) => losses.indexOf(kind)),
     matrix: new Float64Array(size * kinds.length),

@@ -4,6 +4,8 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import { latentHeat } from '../physics/moist-air/latent-heat.ts';
 import { moistAirHeatCapacity } from '../physics/moist-air/moist-air-heat-capacity.ts';
 import { dryAirDensity } from '../physics/moist-air/moist-air-volume.ts';
+import { saturationCubics } from '../physics/moist-air/saturation-table.ts';
+import type { i32 } from '../units/portable.ts';
 import { type Coolers, layOutCoolers } from './cooling.ts';
 import { type HeatNetwork, layOutHeat } from './heat-network.ts';
 import { type Blinds, layOutBlinds } from './lay-out-blinds.ts';
@@ -40,8 +42,10 @@ export interface Model {
   readonly airCp: number;
   /** Heat taken when a kilogram of water evaporates indoors. [J/kg] */
   readonly evaporation: number;
+  /** Table of saturation pressures; see saturationAt. */
+  readonly cubics: Float64Array;
 
-  readonly roomCount: number;
+  readonly roomCount: i32;
   /** ROOM records. */
   readonly rooms: Float64Array;
   readonly walls: Walls;
@@ -54,15 +58,16 @@ export interface Model {
   /** Boundary temperatures, mean over the step. [°C] */
   readonly boundary: Float64Array;
   readonly films: Films;
-  readonly doorCount: number;
+  readonly doorCount: i32;
   /** DOOR and FRAME records. */
   readonly doors: Float64Array;
   readonly frames: Int32Array;
-  readonly emitterCount: number;
+  readonly emitterCount: i32;
   /** EMITTER records, and the room and source of each. */
   readonly emitters: Float64Array;
   readonly emitterRoom: Int32Array;
   readonly emitterSource: Int32Array;
+  readonly sourceCount: i32;
   /** Power of each source; its backup and what was drawn, mean over the step, follow. [W] */
   readonly power: Float64Array;
   readonly backup: Float64Array;
@@ -127,6 +132,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     density,
     airCp,
     evaporation: latentHeat(REFERENCE_T),
+    cubics: saturationCubics(),
     roomCount: n,
     rooms,
     walls,
@@ -144,6 +150,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     emitters: layOutEmitters(home),
     emitterRoom: Int32Array.from(home.emitters, (e) => e.room),
     emitterSource: Int32Array.from(home.emitters, (e) => e.source),
+    sourceCount: home.sources.length,
     power: Float64Array.from(home.sources, (s) => s.power),
     backup: Float64Array.from(home.sources, (s) => s.backup ?? 0),
     drawn: new Float64Array(home.sources.length),

@@ -1,3 +1,4 @@
+import type { f64 } from '../units/portable.ts';
 import type { Model } from './model.ts';
 import { overImplicitWeight } from './numerics/implicit-weight.ts';
 import { ROOM } from './state-layout.ts';
@@ -20,7 +21,7 @@ export function eliminateStores({ rooms, roomCount }: Model): void {
     const saturation = rooms[r + SATURATION]!;
     const full = g * saturation;
     const between = rooms[r + DEEP_G]! * saturation;
-    let intoDeep = 0;
+    let intoDeep: f64 = 0;
     if (between > 0) {
       const perStep = rooms[r + DEEP_RATE]!;
       const store = perStep * overImplicitWeight(between / perStep);
@@ -46,7 +47,7 @@ export function settleStores({ rooms, roomCount, dt, evaporation }: Model): void
     const taken = rooms[r + UPTAKE]! * p - rooms[r + RELEASE]!;
     rooms[r + FREED] = evaporation * taken;
     const intoDeep = rooms[r + INTO_DEEP]!;
-    let passedOn = 0;
+    let passedOn: f64 = 0;
     if (intoDeep > 0) {
       const mean = (p - taken / g) / rooms[r + SATURATION]!;
       passedOn = intoDeep * (mean - rooms[r + DEEP]!);

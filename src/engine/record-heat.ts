@@ -1,4 +1,5 @@
 import type { DayInputs } from '../control/day-inputs.ts';
+import type { i32 } from '../units/portable.ts';
 import { bookAir } from './book-air.ts';
 import { CARRIED_TERMS, ENERGY_TERMS, type EnergyTerm } from './ledger.ts';
 import { BOOK } from './ledger-accumulator.ts';
@@ -14,10 +15,10 @@ import { ROOM } from './state-layout.ts';
 export function recordHeat(
   m: Model,
   day: DayInputs,
-  at: number,
+  at: i32,
   outdoor: number,
   flows: Float64Array,
-  row: number,
+  row: i32,
 ): void {
   const { rooms, roomCount, dt, airCp, evaporation, heat } = m;
   const { peopleHeat, applianceHeat, drying } = day;

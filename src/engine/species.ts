@@ -1,4 +1,5 @@
 import type { DayInputs } from '../control/day-inputs.ts';
+import type { i32 } from '../units/portable.ts';
 import { SPECIES_TERMS, type SpeciesTerm } from './ledger.ts';
 import { TRACER_BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
@@ -9,47 +10,50 @@ import { DOOR, FRAME, ROOM, TRACER } from './state-layout.ts';
 /**
  * Step all species in all rooms together, and add them to the ledger.
  *
- * In masses of dry air throughout: a source in (unit m3/s) times kg/m3 stands beside flows in kg/s.
+ * Outdoor levels of the step are in `species.outdoor`. In masses of dry air throughout: a source in (unit m3/s) times kg/m3 stands beside flows in kg/s.
  *
- * @param outdoor  outdoor levels by species, of which the step's is number `s` [species unit]
  * @param day      sources of people and appliances, this step's from `at` on [species unit m3/s]
  * @param book     TRACER_BOOK records, this month's from that of room `row` on
  */
-export function stepSpecies(
-  m: Model,
-  outdoor: readonly Float64Array[],
-  s: number,
-  day: DayInputs,
-  at: number,
-  book: Float64Array,
-  row: number,
-): void {
-  const { count, outdoor: outdoorLevel, matrix, matrixOf, factor, rhs, solution } = m.species;
+export function stepSpecies(m: Model, day: DayInputs, at: i32, book: Float64Array, row: i32): void {
+  const { count, matrixCount, matrix, matrixOf, factor, rhs, solution } = m.species;
   if (count === 0) return;
-  for (let q = 0; q < count; q++) outdoorLevel[q] = outdoor[q]![s]!;
   fillMatrices(m);
   assemble(m, day, at);
-  solveSparseTogether(m.elimination, matrix, matrixOf, factor, rhs, solution);
+  solveSparseTogether(m.elimination, matrix, matrixOf, factor, matrixCount, count, rhs, solution);
   settle(m);
   bookRooms(m, day, at, book, row);
   bookDoors(m, book, row);
 }
 
-function fillMatrices({ species: { matrix, factor }, flow }: Model): void {
-  const matrices = factor.length;
-  const size = flow.length;
+function fillMatrices({
+  species: { matrix, matrixCount: matrices },
+  flow,
+  elimination,
+}: Model): void {
+  const { size } = elimination;
   for (let k = 0; k < size; k++) {
     const value = flow[k]!;
     for (let g = 0; g < matrices; g++) matrix[k * matrices + g] = value;
   }
 }
 
-function assemble(m: Model, day: DayInputs, at: number): void {
+function assemble(m: Model, day: DayInputs, at: i32): void {
   const { rooms, roomCount, tracers, density } = m;
-  const { count, matrixOf, example, matrix, overWeight, store, rhs, outdoor, heldBack } = m.species;
+  const {
+    count,
+    matrixCount: matrices,
+    matrixOf,
+    example,
+    matrix,
+    overWeight,
+    store,
+    rhs,
+    outdoor,
+    heldBack,
+  } = m.species;
   const { peopleSpecies, applianceSpecies } = day;
   const { diagonal } = m.elimination;
-  const matrices = example.length;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const first = i * count;
@@ -80,8 +84,8 @@ function assemble(m: Model, day: DayInputs, at: number): void {
   }
 }
 
-function settle({ tracers, species: { solution } }: Model): void {
-  const values = solution.length;
+function settle({ tracers, roomCount, species: { count, solution } }: Model): void {
+  const values = roomCount * count;
   for (let v = 0; v < values; v++) {
     const t = v * TRACER_STRIDE;
     const c = solution[v]!;
@@ -91,7 +95,7 @@ function settle({ tracers, species: { solution } }: Model): void {
   }
 }
 
-function bookRooms(m: Model, day: DayInputs, at: number, book: Float64Array, row: number): void {
+function bookRooms(m: Model, day: DayInputs, at: i32, book: Float64Array, row: i32): void {
   const { rooms, roomCount, tracers, dt, density } = m;
   const { count, outdoor, heldBack, solution } = m.species;
   const { peopleSpecies, applianceSpecies } = day;
@@ -125,7 +129,7 @@ function bookRooms(m: Model, day: DayInputs, at: number, book: Float64Array, row
   }
 }
 
-function bookDoors(m: Model, book: Float64Array, row: number): void {
+function bookDoors(m: Model, book: Float64Array, row: i32): void {
   const { doors, frames, doorCount, dt, density } = m;
   const { count, outdoor, solution } = m.species;
   const perMass = dt / density;

@@ -1,3 +1,4 @@
+import type { i32 } from '../units/portable.ts';
 import { holdTemperatures } from './hold-rooms.ts';
 import { TEMPERATURE as HELD } from './lay-out-imposed.ts';
 import type { Model } from './model.ts';
@@ -31,7 +32,7 @@ export function solveThermostats(m: Model): void {
 }
 
 /** The state that the solution asks of a room: its own, or the one next to it. */
-function nextState({ rooms, held, heat: { solution } }: Model, i: number): number {
+function nextState({ rooms, held, heat: { solution } }: Model, i: i32): i32 {
   const r = i * ROOM_STRIDE;
   const now = held[i]!;
   if (now === AT_SETTING) {
@@ -61,7 +62,7 @@ function nextState({ rooms, held, heat: { solution } }: Model, i: number): numbe
 }
 
 /** Heat that emitters radiate onto the surfaces less what these radiate to coolers. [W] */
-function radiatedOf(rooms: Float64Array, r: number): number {
+function radiatedOf(rooms: Float64Array, r: i32): number {
   return (
     rooms[r + EMITTED]! * rooms[r + RADIANT_SHARE]! - rooms[r + COOLING]! * rooms[r + COOL_SHARE]!
   );
@@ -71,7 +72,7 @@ function radiatedOf(rooms: Float64Array, r: number): number {
 function solveHeld(m: Model): void {
   const { rooms, roomCount, held } = m;
   const { elimination, matrix, work, rhs, rhsWork, solution } = m.heat;
-  for (let k = 0; k < matrix.length; k++) work[k] = matrix[k]!;
+  for (let k = 0; k < elimination.size; k++) work[k] = matrix[k]!;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const state = held[i]!;
@@ -105,7 +106,7 @@ function solveHeld(m: Model): void {
  *
  *     felt = setting - band (heat - LOW) / (HIGH - LOW)
  */
-function controlHeating(m: Model, i: number): void {
+function controlHeating(m: Model, i: i32): void {
   const { rooms } = m;
   const r = i * ROOM_STRIDE;
   const low = rooms[r + LOW]!;
@@ -115,7 +116,7 @@ function controlHeating(m: Model, i: number): void {
 }
 
 /** Let a room's thermostat set what its coolers remove so that it feels their setpoint. */
-function controlCooling(m: Model, i: number): void {
+function controlCooling(m: Model, i: i32): void {
   const { rooms } = m;
   const r = i * ROOM_STRIDE;
   const share = rooms[r + COOL_SHARE]!;
@@ -136,7 +137,7 @@ function controlCooling(m: Model, i: number): void {
  */
 function control(
   { rooms, heat }: Model,
-  i: number,
+  i: i32,
   share: number,
   perWatt: number,
   setting: number,
@@ -166,7 +167,7 @@ function control(
 }
 
 /** Heat that a room must have been given for its solution to hold. [W] */
-function findHeat({ heat }: Model, i: number): number {
+function findHeat({ heat }: Model, i: i32): number {
   const { start, radiantRow, airRow, column, matrix, rhs, solution } = heat;
   let needed = -rhs[2 * i]! - rhs[2 * i + 1]!;
   const end = start[i + 1]!;
@@ -196,7 +197,7 @@ export function setTargets(m: Model, settings: Float64Array, coolSettings: Float
   }
 }
 
-function setFelt(rooms: Float64Array, r: number): void {
+function setFelt(rooms: Float64Array, r: i32): void {
   const g = rooms[r + RADIANT_G]!;
   const ofSurfaces = g > 0 ? rooms[r + SENSOR_RADIANT]! : 0;
   const ofAir = 1 - ofSurfaces;
@@ -220,7 +221,7 @@ function setFelt(rooms: Float64Array, r: number): void {
  *
  * @param surfaces  their mean over the step [°C]
  */
-export function noteFelt(rooms: Float64Array, r: number, surfaces: number): void {
+export function noteFelt(rooms: Float64Array, r: i32, surfaces: number): void {
   const end = rooms[r + TEMPERATURE]!;
   const ofSurfaces = rooms[r + RADIANT_G]! > 0 ? rooms[r + SENSOR_RADIANT]! : 0;
   const ahead = surfaces + (AHEAD - 1) * (surfaces - rooms[r + RADIANT_MEAN]!);

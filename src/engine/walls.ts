@@ -1,3 +1,4 @@
+import type { f64, i32 } from '../units/portable.ts';
 import { BOOK } from './ledger-accumulator.ts';
 
 /**
@@ -12,7 +13,7 @@ import { BOOK } from './ledger-accumulator.ts';
  * One number a wall in each array, but for the modes of wall c, `[firstMode[c], firstMode[c + 1])`.
  */
 export interface Walls {
-  readonly count: number;
+  readonly count: i32;
   /** Near room, second room or -1, and boundary temperature at the far end or -1. */
   readonly near: Int32Array;
   readonly far: Int32Array;
@@ -82,7 +83,7 @@ export function gatherWalls(
 /** Add what the far face of a partition gives its room. @returns what sun on it adds to the near face [K] */
 function gatherFarFace(
   walls: Walls,
-  c: number,
+  c: i32,
   nearSun: number,
   sunOnSurfaces: Float64Array,
   rhs: Float64Array,
@@ -116,7 +117,7 @@ export function settleWalls(
   mean: Float64Array,
   dt: number,
   flows: Float64Array,
-  row: number,
+  row: i32,
 ): void {
   const { count, near, far, boundary: ends, firstMode, nearAir, nearRadiant } = walls;
   const { farAir, farRadiant, farG, nearSun, farSun, nearToFar, farToFar } = walls;
@@ -137,7 +138,7 @@ export function settleWalls(
       for (; k < end; k++) mode[k] = decay[k]! * mode[k]! + intoNear[k]! * seen;
       continue;
     }
-    let beyond = 0;
+    let beyond: f64 = 0;
     if (b >= 0) beyond = boundary[b]!;
     else {
       const toAir = farAir[c]!;

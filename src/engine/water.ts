@@ -1,5 +1,7 @@
 import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import { saturationAt } from '../physics/moist-air/saturation-table.ts';
+import type { i32 } from '../units/portable.ts';
 import { bookAir } from './book-air.ts';
 import { giveLatentHeat, setFilms, settleFilms, solveWithFilms } from './films.ts';
 import { imposeWater } from './hold-rooms.ts';
@@ -20,46 +22,44 @@ import { ROOM } from './state-layout.ts';
  *
  * @param outdoor          outdoor temperature [°C]
  * @param outdoorHumidity  outdoor humidity ratio [kg/kg]
- * @param saturation       saturation pressure by temperature, [°C] -> [Pa]
  * @param flows            BOOK records, this month's from record `row` on
  */
 export function stepWater(
   m: Model,
   day: DayInputs,
-  at: number,
+  at: i32,
   outdoor: number,
   outdoorHumidity: number,
-  saturation: (temperature: number) => number,
   flows: Float64Array,
-  row: number,
+  row: i32,
 ): void {
-  const { rooms, roomCount, pressure } = m;
+  const { rooms, roomCount, pressure, cubics } = m;
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
-    const saturated = saturation(rooms[r + MEAN_T]!);
+    const saturated = saturationAt(cubics, rooms[r + MEAN_T]!);
     rooms[r + SATURATION] = saturated;
     rooms[r + MOST_W] = mostHumidity(saturated, pressure);
     const guess = 2 * rooms[r + HUMIDITY]! - rooms[r + MEAN]!;
     rooms[r + PRESSURE] = pressure / (MOLAR_RATIO + Math.max(guess, 0));
     rooms[r + WET_G] = 0;
   }
-  setFilms(m, outdoor, saturation);
+  setFilms(m, outdoor);
   eliminateStores(m);
   assemble(m, day, at, outdoorHumidity);
   const { flags } = m.imposed;
-  if (flags[HELD] === 1 || flags[EXTRA] === 1) imposeWater(m, saturation);
+  if (flags[HELD] === 1 || flags[EXTRA] === 1) imposeWater(m);
   solveWithFilms(m);
-  settle(m, saturation);
+  settle(m);
   settleStores(m);
   bookWater(m, day, at, outdoorHumidity, flows, row);
   settleFilms(m, flows, row);
   giveLatentHeat(m);
 }
 
-function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number): void {
+function assemble(m: Model, day: DayInputs, at: i32, outdoorHumidity: number): void {
   const { rooms, roomCount, matrix, flow, rhs } = m;
-  const { diagonal } = m.elimination;
+  const { diagonal, size } = m.elimination;
   const { peopleVapour, applianceVapour, drying } = day;
-  for (let k = 0; k < matrix.length; k++) matrix[k] = flow[k]!;
+  for (let k = 0; k < size; k++) matrix[k] = flow[k]!;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const k = diagonal[i]!;
@@ -84,8 +84,8 @@ function assemble(m: Model, day: DayInputs, at: number, outdoorHumidity: number)
   }
 }
 
-function settle(m: Model, saturation: (temperature: number) => number): void {
-  const { rooms, roomCount, dt, pressure, solution } = m;
+function settle(m: Model): void {
+  const { rooms, roomCount, dt, pressure, solution, cubics } = m;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const now = rooms[r + HUMIDITY]!;
@@ -95,7 +95,7 @@ function settle(m: Model, saturation: (temperature: number) => number): void {
     rooms[r + HUMIDITY] = end;
     const cooler = Math.max(0, rooms[r + MEAN_T]! - rooms[r + TEMPERATURE]!);
     if (end > rooms[r + MOST_W]! * (1 - STEEPEST * cooler)) {
-      const most = mostHumidity(saturation(rooms[r + TEMPERATURE]!), pressure);
+      const most = mostHumidity(saturationAt(cubics, rooms[r + TEMPERATURE]!), pressure);
       if (end > most) {
         rooms[r + HUMIDITY] = most;
         const excess = (rooms[r + AIR_MASS]! * (end - most)) / dt;
@@ -117,10 +117,10 @@ function mostHumidity(saturation: number, pressure: number): number {
 function bookWater(
   m: Model,
   day: DayInputs,
-  at: number,
+  at: i32,
   outdoorHumidity: number,
   flows: Float64Array,
-  row: number,
+  row: i32,
 ): void {
   const { rooms, roomCount, dt } = m;
   const { peopleVapour, applianceVapour, drying } = day;

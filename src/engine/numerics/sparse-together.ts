@@ -1,3 +1,4 @@
+import type { i32 } from '../../units/portable.ts';
 import type { Elimination } from './sparse.ts';
 
 /**
@@ -10,18 +11,19 @@ import type { Elimination } from './sparse.ts';
  *
  * @param matrixOf  matrix of each right-hand side
  * @param factor    scratch, one number a matrix
+ * @param matrices  how many matrices there are, and right-hand sides in `count`
  */
 export function solveSparseTogether(
   plan: Elimination,
   a: Float64Array,
   matrixOf: Int32Array,
   factor: Float64Array,
+  matrices: i32,
+  count: i32,
   b: Float64Array,
   x: Float64Array,
 ): void {
   const { n, order, diagonal, start, neighbour, lower, upper, target } = plan;
-  const matrices = factor.length;
-  const count = matrixOf.length;
   let t = 0;
   for (let p = 0; p < n; p++) {
     const pivot = order[p]!;

@@ -1,3 +1,5 @@
+import type { i32 } from '../../units/portable.ts';
+
 /**
  * Direct solution of small sparse systems whose pattern never changes, without pivoting.
  *
@@ -6,9 +8,9 @@
  * fill at all for a tree of doorways; the elimination then runs as a fixed list of positions.
  */
 export interface Elimination {
-  readonly n: number;
+  readonly n: i32;
   /** Number of stored values, fill included. */
-  readonly size: number;
+  readonly size: i32;
   /** Position of a value by row * n + column; fill has positions too. */
   readonly positions: ReadonlyMap<number, number>;
   /** Position of each row's diagonal value. */

@@ -1,3 +1,4 @@
+import type { i32 } from '../../units/portable.ts';
 import { TRIPLE_POINT, ZERO_CELSIUS } from './constants.ts';
 import { lnSlopeOverWater } from './saturation-curve.ts';
 import {
@@ -20,19 +21,26 @@ import {
  * @returns saturation vapour pressure [Pa] of a temperature [°C]
  */
 export function saturationTable(): (temperature: number) => number {
-  const cubics = makeCubics();
-  return (temperature) => {
-    if (!(temperature >= LOWEST && temperature <= HIGHEST)) return saturationPressure(temperature);
-    const x = (temperature - FIRST_NODE) * PER_KELVIN;
-    const interval = x | 0;
-    const s = x - interval;
-    const k = 4 * interval;
-    return cubics[k]! + s * (cubics[k + 1]! + s * (cubics[k + 2]! + s * cubics[k + 3]!));
-  };
+  const cubics = saturationCubics();
+  return (temperature) => saturationAt(cubics, temperature);
+}
+
+/**
+ * Saturation vapour pressure [Pa] of a temperature [°C], from the table that saturationTable looks into.
+ *
+ * @param cubics  see saturationCubics
+ */
+export function saturationAt(cubics: Float64Array, temperature: number): number {
+  if (!(temperature >= LOWEST && temperature <= HIGHEST)) return saturationPressure(temperature);
+  const x = (temperature - FIRST_NODE) * PER_KELVIN;
+  const interval = Math.trunc(x) as i32;
+  const s = x - interval;
+  const k = 4 * interval;
+  return cubics[k]! + s * (cubics[k + 1]! + s * (cubics[k + 2]! + s * cubics[k + 3]!));
 }
 
 /** Four coefficients an interval, lowest power first, of the way from its lower node, 0 to 1. */
-function makeCubics(): Float64Array {
+export function saturationCubics(): Float64Array {
   const cubics = new Float64Array(4 * (INTERVALS_ON_ICE + INTERVALS_ON_WATER));
   for (let i = 0; i < INTERVALS_ON_ICE + INTERVALS_ON_WATER; i++) {
     const low = nodeTemperature(i);

@@ -46,7 +46,16 @@ test('several right-hand sides come out as each does alone', () => {
         (_, k) => a[k % MATRICES]![Math.floor(k / MATRICES)]!,
       );
       const scratch = new Float64Array(MATRICES);
-      solveSparseTogether(plan, sideBySide, MATRIX_OF, scratch, b.slice(), together);
+      solveSparseTogether(
+        plan,
+        sideBySide,
+        MATRIX_OF,
+        scratch,
+        MATRICES,
+        COUNT,
+        b.slice(),
+        together,
+      );
       for (let s = 0; s < COUNT; s++) {
         const alone = new Float64Array(n);
         const side = Float64Array.from({ length: n }, (_, i) => b[i * COUNT + s]!);
