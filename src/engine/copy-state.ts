@@ -6,6 +6,15 @@ export function copyState<T extends object>(record: T): T {
   return copyRecord(record, new Map());
 }
 
+/** Fill the number arrays of a record with those of another one that was laid out alike. */
+export function copyNumbers<T extends object>(to: T, from: T): void {
+  for (const key of Object.keys(to) as (keyof T & string)[]) {
+    const here: unknown = to[key];
+    const there: unknown = from[key];
+    if (ArrayBuffer.isView(here)) (here as Numbers).set(there as Numbers);
+  }
+}
+
 function copyRecord<T extends object>(record: T, copies: Map<object, object>): T {
   const copy: T = { ...record };
   for (const key of Object.keys(record) as (keyof T & string)[]) {

@@ -23,6 +23,8 @@ export interface RunInput {
   readonly hours: number;
   /** Days of spin-up before the start, so that the initial state of walls and furnishings no longer matters. */
   readonly spinUpDays: number;
+  /** False takes every step as JavaScript; absent is as WebAssembly where the machine allows it, with the same results. */
+  readonly compiled?: boolean;
   /** Made once by `prepareRuns` for many runs of this home; absent is made anew. */
   readonly preparation?: Preparation;
   /** What is known and takes the place of what the model would work out, by name of the room. */

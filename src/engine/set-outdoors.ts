@@ -2,6 +2,7 @@ import { groundTemperature } from '../home/ground.ts';
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
 import type { Model } from './model.ts';
 import { along } from './numerics/along.ts';
+import type { Outdoors } from './outdoors.ts';
 import type { Season } from './season.ts';
 import { EMITTER, ROOM } from './state-layout.ts';
 import type { Sunlight } from './sunlight.ts';
@@ -39,6 +40,11 @@ function setSources(m: Model, outdoor: number): void {
       if (m.emitterSource[e] === s) m.emitters[e * EMITTER.stride + EMITTER.water] = water;
     }
   }
+}
+
+/** Outdoor levels of the species in step `s`. */
+export function setOutdoorSpecies({ species }: Model, outdoors: Outdoors, s: number): void {
+  for (let q = 0; q < species.count; q++) species.outdoor[q] = outdoors.species[q]![s]!;
 }
 
 /** Temperatures of ground and neighbours, which change too slowly to be set more than daily. */

@@ -10,14 +10,14 @@ import {
 } from '../control/observations.ts';
 import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
-import { layOutShell, moveAir, type Shell, settleAir } from './air.ts';
+import { layOutShell, moveAir, type Shell } from './air.ts';
 import { observeSun, setBlinds } from './blinds.ts';
 import { bookImposed } from './book-imposed.ts';
 import { requireImposable } from './check-imposed.ts';
 import { blowOut, finishCoolers } from './cooling.ts';
-import { copyState } from './copy-state.ts';
+import { copyNumbers, copyState } from './copy-state.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
-import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
+import { guessTemperatures } from './heat.ts';
 import { imposePeople, imposeStep } from './imposing.ts';
 import { type Imposing, layOutImposing } from './lay-out-imposing.ts';
 import {
@@ -29,18 +29,18 @@ import type { Model } from './model.ts';
 import { applyCommands, observeRooms } from './observe-rooms.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
 import { keptDay, keptOutdoors, type Preparation, preparationOf } from './prepare-runs.ts';
+import { createRoomColumns } from './room-columns.ts';
 import type { Run, RunInput } from './run.ts';
 import type { Season } from './season.ts';
-import { setGround, setOutdoors } from './set-outdoors.ts';
-import { stepSpecies } from './species.ts';
+import { setGround, setOutdoorSpecies, setOutdoors } from './set-outdoors.ts';
 import { settleStart } from './start.ts';
 import { ROOM } from './state-layout.ts';
+import { createStepper, type Stepper } from './stepper.ts';
 import { storedAmounts } from './storage.ts';
 import type { SunSeries } from './sun-series.ts';
 import type { Sunlight } from './sunlight.ts';
 import type { Observer } from './trace.ts';
-import { createTraceBuffer, recordStep, type TraceBuffer } from './trace-buffer.ts';
-import { stepWater } from './water.ts';
+import { createTraceBuffer, recordHome, type TraceBuffer } from './trace-buffer.ts';
 
 /**
  * Simulate one home over one period.
@@ -58,27 +58,21 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   requireSteps(input);
   requireImposable(input);
   const { weather, dt, start, hours, spinUpDays } = input;
-  const walk = prepareWalk(input);
-  const { model } = walk;
   const end = start + hours * HOUR;
+  const months = monthStarts(start, end);
+  const walk = prepareWalk(input, months);
+  const { model, ledger } = walk;
   settleStart(model, input, walk.season);
 
-  const scrap = createLedgerAccumulator(model.roomCount, walk.names.length, [0]);
   for (let utc = start - spinUpDays * DAY; utc < start; utc += DAY) {
-    walkDay(walk, utc, utc + DAY, standIn(weather, utc, spinUpDays), scrap, oneRow);
+    walkDay(walk, utc, utc + DAY, standIn(weather, utc, spinUpDays), false, oneRow);
   }
 
-  const months = monthStarts(start, end);
-  const ledger = createLedgerAccumulator(
-    model.roomCount,
-    walk.names.length,
-    months.map((m) => new Date(m * 1000).getUTCMonth()),
-  );
   const before = storedAmounts(model);
   clearAir(model);
   walk.controller?.startCounting();
   for (let utc = start; utc < end; utc += DAY) {
-    const steps = walkDay(walk, utc, Math.min(utc + DAY, end), 0, ledger, months);
+    const steps = walkDay(walk, utc, Math.min(utc + DAY, end), 0, true, months);
     walk.trace.begin(Math.round((utc - start) / dt), steps, utc);
     for (const observe of observers) observe(walk.trace.view);
   }
@@ -123,18 +117,20 @@ function standIn(
 interface Walk {
   readonly input: RunInput;
   readonly preparation: Preparation;
+  readonly stepper: Stepper;
   readonly model: Model;
   readonly shell: Shell;
+  readonly day: DayInputs;
   /** Of the day at hand. */
-  day: DayInputs;
   outdoors: Outdoors;
+  readonly ledger: LedgerAccumulator;
+  /** Takes the spin-up, and nobody reads it. */
+  readonly scrap: LedgerAccumulator;
   readonly sunlight: Sunlight;
   readonly sun: SunSeries;
   readonly season: Season;
   readonly trace: TraceBuffer;
   readonly saturation: (temperature: number) => number;
-  /** Names of the species. */
-  readonly names: readonly string[];
   /** Controller; null where nothing acts. */
   readonly controller: Controller | null;
   readonly observed: Observation;
@@ -144,41 +140,48 @@ interface Walk {
   readonly imposing: Imposing | null;
 }
 
-function prepareWalk(input: RunInput): Walk {
+/** @param months  instants at which the rows of the ledger begin [s UTC] */
+function prepareWalk(input: RunInput, months: readonly number[]): Walk {
   const { home, household, dt } = input;
   const preparation = preparationOf(input);
   const { sunlight, sun, season, saturation } = preparation;
-  const model = copyState(preparation.model);
+  const perDay = DAY / dt;
+  const rooms = home.rooms.length;
+  const species = home.species.length;
+  const calendar = months.map((m) => new Date(m * 1000).getUTCMonth());
+  const stepper = createStepper(
+    {
+      model: copyState(preparation.model),
+      day: createDayInputs(household, rooms, species, perDay),
+      commands: createCommands(home),
+      ledger: createLedgerAccumulator(rooms, species, calendar),
+      scrap: createLedgerAccumulator(rooms, species, [0]),
+      columns: createRoomColumns(rooms, species, perDay),
+    },
+    input.compiled,
+  );
+  const { model, columns } = stepper.records;
   input.automation?.thermostats.forEach(({ radiantShare }, i) => {
     model.rooms[i * ROOM_STRIDE + ROOM.sensorRadiant] = radiantShare;
   });
-  const names = home.species.map((s) => s.name);
-  const perDay = DAY / dt;
-  const observed = createObservation(
-    model.roomCount,
-    names.length,
-    home.devices.length,
-    model.blinds.count,
-  );
+  const observed = createObservation(rooms, species, home.devices.length, model.blinds.count);
   return {
     input,
     preparation,
-    model,
+    stepper,
+    ...stepper.records,
     shell: layOutShell(home),
-    day: createDayInputs(household, model.roomCount, names.length, perDay),
     outdoors: createOutdoors(home.species, perDay),
     sunlight,
     sun,
     season,
-    trace: createTraceBuffer(model, perDay),
+    trace: createTraceBuffer(model, columns, perDay),
     saturation,
-    names,
     controller:
       input.automation === undefined
         ? null
         : createController(home, household, input.automation, dt),
     observed,
-    commands: createCommands(home),
     running: startDevices(model, observed, saturation),
     imposing: layOutImposing(input),
   };
@@ -188,6 +191,7 @@ function prepareWalk(input: RunInput): Walk {
  * Take the control steps from one instant to another, at most a day later.
  *
  * @param shift   added to every instant before the weather is looked up [s]
+ * @param counted  whether the ledger of the period shall have them
  * @param months  instants at which the rows of the ledger begin [s UTC]
  * @returns how many steps were taken
  */
@@ -196,7 +200,7 @@ function walkDay(
   from: number,
   to: number,
   shift: number,
-  ledger: LedgerAccumulator,
+  counted: boolean,
   months: readonly number[],
 ): number {
   const { model, season } = walk;
@@ -209,7 +213,7 @@ function walkDay(
   let row = rowAt(months, from);
   for (let s = 0; s < steps; s++) {
     if (row + 1 < months.length && from + s * dt >= months[row + 1]!) row++;
-    takeStep(walk, s, first + s, ledger, row);
+    takeStep(walk, s, first + s, counted, row);
   }
   return steps;
 }
@@ -221,27 +225,20 @@ function beginDay(walk: Walk, from: number, first: number, steps: number, shift:
   const { dt } = model;
   if (input.preparation !== undefined) {
     walk.outdoors = keptOutdoors(preparation, from + shift);
-    const kept = keptDay(preparation, household, from);
-    walk.day = imposing?.people ? copyState(kept) : kept;
+    copyNumbers(day, keptDay(preparation, household, from));
   } else {
     layOutOutdoors(outdoors, weather, sun, home.species, from, dt, steps, shift);
     fillDayInputs(day, household, from, dt, steps);
   }
-  if (imposing?.people) imposePeople(walk.day, imposing, first, steps);
+  if (imposing?.people) imposePeople(day, imposing, first, steps);
 }
 
 /**
  * @param s     number of the step in its day
  * @param step  and since the period's start
  */
-function takeStep(
-  walk: Walk,
-  s: number,
-  step: number,
-  ledger: LedgerAccumulator,
-  month: number,
-): void {
-  const { model, shell, day, outdoors, sunlight, saturation, trace } = walk;
+function takeStep(walk: Walk, s: number, step: number, counted: boolean, month: number): void {
+  const { stepper, model, shell, day, outdoors, sunlight, saturation, trace } = walk;
   const { controller, observed, commands, running, imposing } = walk;
   const { roomCount } = model;
   const at = s * roomCount;
@@ -265,18 +262,18 @@ function takeStep(
   const wind = outdoors.windSpeed[s]!;
   const windFrom = outdoors.windFrom[s]!;
   let leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
-  solveHeat(model, day, at, commands, outdoor);
-  if (correctGuesses(model)) {
+  if (stepper.solve(at, outdoor)) {
     leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
-    solveHeat(model, day, at, commands, outdoor);
+    stepper.solve(at, outdoor);
   }
-  settleAir(model);
-  settleHeat(model, day, at, outdoor, ledger.flows, row);
-  stepWater(model, day, at, outdoor, humidity, saturation, ledger.flows, row);
-  stepSpecies(model, outdoors.species, s, day, at, ledger.species, row);
+  setOutdoorSpecies(model, outdoors, s);
+  stepper.finish(counted, at, row, outdoor, humidity);
   finishCoolers(model, outdoor);
-  if (imposing !== null) bookImposed(model, trace.view, s, ledger.flows, row);
-  recordStep(trace, model, day, running, s, outdoor, humidity, leakage);
+  if (imposing !== null) {
+    const { flows } = counted ? walk.ledger : walk.scrap;
+    bookImposed(model, trace.view, s, flows, row);
+  }
+  recordHome(trace, model, day, running, s, outdoor, humidity, leakage);
 }
 
 /** Instants at which the calendar months (UTC) that a period touches begin, the first before it. [s UTC] */

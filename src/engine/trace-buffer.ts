@@ -2,7 +2,8 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
-import { BLIND, COOLER, ROOM, TRACER } from './state-layout.ts';
+import type { RoomColumns } from './room-columns.ts';
+import { BLIND, COOLER } from './state-layout.ts';
 import type { TraceView } from './trace.ts';
 
 /** Trace of one span of steps, in one set of arrays that is reused throughout the run. */
@@ -12,8 +13,9 @@ export interface TraceBuffer {
   readonly begin: (firstStep: number, steps: number, start: number) => void;
 }
 
-export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
-  const perRoom = (): Float64Array => new Float64Array(perDay * m.roomCount);
+export function createTraceBuffer(m: Model, columns: RoomColumns, perDay: number): TraceBuffer {
+  const { levels, length, ...ofRooms } = columns;
+  const perRoom = (): Float64Array => new Float64Array(length);
   const perStep = (): Float64Array => new Float64Array(perDay);
   const view = {
     firstStep: 0,
@@ -22,21 +24,10 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
     dt: m.dt,
     start: 0,
     room: {
-      airTemperature: perRoom(),
-      radiantTemperature: perRoom(),
-      operativeTemperature: perRoom(),
-      humidityRatio: perRoom(),
-      relativeHumidity: perRoom(),
-      vapourPressure: perRoom(),
-      heating: perRoom(),
-      cooling: perRoom(),
-      occupants: perRoom(),
-      windowOpen: perRoom(),
-      condensation: perRoom(),
-      wallCondensation: perRoom(),
+      ...ofRooms,
       heldHeat: perRoom(),
       heldVapour: perRoom(),
-      species: m.home.species.map(perRoom),
+      species: m.home.species.map((_, q) => levels.subarray(q * length, (q + 1) * length)),
     },
     home: {
       outdoorTemperature: perStep(),
@@ -70,9 +61,9 @@ export function createTraceBuffer(m: Model, perDay: number): TraceBuffer {
   };
 }
 
-/** Record step `s` of the span. @param leakage  of the whole home [m3/s] */
-export function recordStep(
-  { view: { room, home } }: TraceBuffer,
+/** Record what the whole home did in step `s` of the span. @param leakage  of the whole home [m3/s] */
+export function recordHome(
+  { view: { home } }: TraceBuffer,
   m: Model,
   day: DayInputs,
   running: readonly Running[],
@@ -81,51 +72,7 @@ export function recordStep(
   outdoorHumidity: number,
   leakage: number,
 ): void {
-  const { rooms, roomCount, pressure } = m;
-  const {
-    airTemperature,
-    radiantTemperature,
-    operativeTemperature,
-    humidityRatio,
-    relativeHumidity,
-  } = room;
-  const {
-    vapourPressure,
-    heating,
-    cooling,
-    occupants,
-    windowOpen,
-    condensation,
-    wallCondensation,
-    species,
-  } = room;
-  const at = s * roomCount;
-  for (let i = 0; i < roomCount; i++) {
-    const r = i * ROOM_STRIDE;
-    const k = at + i;
-    const t = rooms[r + MEAN_T]!;
-    const w = rooms[r + MEAN_W]!;
-    const p = (pressure * w) / (MOLAR_RATIO + w);
-    airTemperature[k] = t;
-    radiantTemperature[k] = rooms[r + RADIANT_MEAN]!;
-    operativeTemperature[k] = 0.5 * (t + rooms[r + RADIANT_MEAN]!);
-    humidityRatio[k] = w;
-    vapourPressure[k] = p;
-    relativeHumidity[k] = (100 * p) / rooms[r + SATURATION]!;
-    heating[k] = rooms[r + EMITTED]!;
-    cooling[k] = rooms[r + COOLING]!;
-    occupants[k] = day.occupants[k]!;
-    windowOpen[k] = rooms[r + WINDOW_OPEN]!;
-    condensation[k] = rooms[r + CONDENSING]!;
-    wallCondensation[k] = rooms[r + WALL_CONDENSING]!;
-  }
-  const count = species.length;
-  for (let q = 0; q < count; q++) {
-    const column = species[q]!;
-    for (let i = 0; i < roomCount; i++) {
-      column[at + i] = m.tracers[(i * count + q) * TRACER_STRIDE + MEAN_C]!;
-    }
-  }
+  const { pressure } = m;
   home.outdoorTemperature[s] = outdoor;
   home.outdoorVapourPressure[s] = (pressure * outdoorHumidity) / (MOLAR_RATIO + outdoorHumidity);
   home.infiltration[s] = leakage;
@@ -157,15 +104,8 @@ export function recordStep(
   }
 }
 
-const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, emitted: EMITTED } = ROOM;
 const { removed: REMOVED, water: WATER, electricity: ELECTRICITY } = COOLER;
-const { cooling: COOLING } = ROOM;
 const { closed: CLOSED } = BLIND;
-const { radiantMean: RADIANT_MEAN, saturation: SATURATION, windowOpen: WINDOW_OPEN } = ROOM;
-const { condensing: CONDENSING, wallCondensing: WALL_CONDENSING } = ROOM;
-const { mean: MEAN_C } = TRACER;
 
-const ROOM_STRIDE = ROOM.stride;
 const BLIND_STRIDE = BLIND.stride;
 const COOLER_STRIDE = COOLER.stride;
-const TRACER_STRIDE = TRACER.stride;

@@ -1,0 +1,49 @@
+import type { DayInputs } from '../control/day-inputs.ts';
+import type { Commands } from '../control/observations.ts';
+import type { i32 } from '../units/portable.ts';
+import { settleAir } from './air.ts';
+import { correctGuesses, settleHeat, solveHeat } from './heat.ts';
+import type { LedgerAccumulator } from './ledger-accumulator.ts';
+import type { Model } from './model.ts';
+import { type RoomColumns, recordRooms } from './room-columns.ts';
+import { stepSpecies } from './species.ts';
+import { stepWater } from './water.ts';
+
+/**
+ * Solve for the rooms' temperatures with the flows of air as they are.
+ *
+ * @param at  place of the step's first room in the day's inputs
+ * @returns whether the flows were worked out with temperatures that were far off
+ */
+export function solveStep(
+  m: Model,
+  day: DayInputs,
+  commands: Commands,
+  at: i32,
+  outdoor: number,
+): boolean {
+  solveHeat(m, day, at, commands, outdoor);
+  return correctGuesses(m);
+}
+
+/**
+ * End the step once flows of air and temperatures agree: stores of heat, water, species, ledger and trace.
+ *
+ * @param row  first record of the month in the ledger
+ */
+export function finishStep(
+  m: Model,
+  day: DayInputs,
+  ledger: LedgerAccumulator,
+  columns: RoomColumns,
+  at: i32,
+  row: i32,
+  outdoor: number,
+  outdoorHumidity: number,
+): void {
+  settleAir(m);
+  settleHeat(m, day, at, outdoor, ledger.flows, row);
+  stepWater(m, day, at, outdoor, outdoorHumidity, ledger.flows, row);
+  stepSpecies(m, day, at, ledger.species, row);
+  recordRooms(m, day, columns, at);
+}

@@ -1,0 +1,140 @@
+import type { DayInputs } from '../control/day-inputs.ts';
+import type { Commands } from '../control/observations.ts';
+import { outputAtExcess } from '../physics/heating/radiator-output.ts';
+import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
+import type { LedgerAccumulator } from './ledger-accumulator.ts';
+import { memoryNeeded, moveToMemory } from './linear-memory.ts';
+import type { Model } from './model.ts';
+import type { RoomColumns } from './room-columns.ts';
+import { finishStep, solveStep } from './step.ts';
+import { STEP_MODULE } from './step-module.ts';
+
+/** What the step of a run reads and writes. */
+export interface StepRecords {
+  readonly model: Model;
+  readonly day: DayInputs;
+  readonly commands: Commands;
+  /** Ledger of the period, and one for the spin-up that nobody reads. */
+  readonly ledger: LedgerAccumulator;
+  readonly scrap: LedgerAccumulator;
+  readonly columns: RoomColumns;
+}
+
+/** The step of a run, and the records it works on: not always those it was made for. */
+export interface Stepper {
+  readonly records: StepRecords & Record<string, object>;
+  /** See solveStep. */
+  readonly solve: (at: number, outdoor: number) => boolean;
+  /** See finishStep. @param counted  whether the ledger of the period shall have it */
+  readonly finish: (
+    counted: boolean,
+    at: number,
+    row: number,
+    outdoor: number,
+    outdoorHumidity: number,
+  ) => void;
+}
+
+/** @param compiled  false for JavaScript, else WebAssembly where there is any */
+export function createStepper(given: StepRecords, compiled = true): Stepper {
+  return (compiled ? compiledStepper(given) : null) ?? plainStepper(given);
+}
+
+/** The step as JavaScript. */
+function plainStepper(given: StepRecords): Stepper {
+  const records = { ...given };
+  const { model, day, commands, ledger, scrap, columns } = records;
+  return {
+    records,
+    solve: (at, outdoor) => solveStep(model, day, commands, at, outdoor),
+    finish: (counted, at, row, outdoor, humidity) =>
+      finishStep(model, day, counted ? ledger : scrap, columns, at, row, outdoor, humidity),
+  };
+}
+
+/**
+ * The step as WebAssembly, compiled from the same source; its results are the same to the last bit.
+ * Null where the machine, or the policy of a page, does not allow it.
+ */
+function compiledStepper(given: StepRecords): Stepper | null {
+  const module = compiledModule();
+  if (module === null) return null;
+  const all = { ...given };
+  const pages = Math.ceil(memoryNeeded(all, KINDS) / PAGE);
+  const memory = new WebAssembly.Memory({ initial: pages, maximum: pages });
+  const { records, addresses } = moveToMemory(all, KINDS, memory.buffer);
+  const machine = { outputAtExcess, saturationPressure };
+  const { solveStep: solve, finishStep: finish } = new WebAssembly.Instance(module, {
+    env: { memory },
+    machine,
+  }).exports;
+  const { model, day, commands, ledger, scrap, columns } = addresses;
+  return {
+    records,
+    solve: (at, outdoor) => solve(model, day, commands, at, outdoor) !== 0,
+    finish: (counted, at, row, outdoor, humidity) => {
+      finish(model, day, counted ? ledger : scrap, columns, at, row, outdoor, humidity);
+    },
+  };
+}
+
+/** What of the machine's WebAssembly is used; some machines have none. */
+interface Assembly {
+  readonly Module: new (bytes: Uint8Array) => object;
+  readonly Memory: new (size: {
+    initial: number;
+    maximum: number;
+  }) => { readonly buffer: ArrayBuffer };
+  readonly Instance: new (module: object, imports: object) => { readonly exports: Exports };
+}
+declare const WebAssembly: Assembly;
+
+interface Exports {
+  readonly solveStep: (
+    model: number,
+    day: number,
+    commands: number,
+    at: number,
+    outdoor: number,
+  ) => number;
+  readonly finishStep: (
+    model: number,
+    day: number,
+    ledger: number,
+    columns: number,
+    at: number,
+    row: number,
+    outdoor: number,
+    outdoorHumidity: number,
+  ) => void;
+}
+
+const KINDS = {
+  model: 'Model',
+  day: 'DayInputs',
+  commands: 'Commands',
+  ledger: 'LedgerAccumulator',
+  scrap: 'LedgerAccumulator',
+  columns: 'RoomColumns',
+};
+
+/** Compiled once for all runs; null where that was refused. */
+let known: { readonly module: object | null } | undefined;
+
+function compiledModule(): object | null {
+  known ??= { module: typeof WebAssembly === 'undefined' ? null : compileStep(WebAssembly) };
+  return known.module;
+}
+
+/** The step as a module of a machine, or null where a page's policy forbids to compile. */
+export function compileStep({ Module }: Pick<Assembly, 'Module'>): object | null {
+  try {
+    return new Module(Uint8Array.from(atob(STEP_MODULE), (c) => c.charCodeAt(0)));
+  } catch (refused) {
+    // Anything else is a fault of the module or the machine.
+    if (refused instanceof Error && refused.name === 'CompileError') return null;
+    throw refused;
+  }
+}
+
+const PAGE = 65_536; // B
