@@ -13,6 +13,8 @@ export interface TraceCsvSetup {
   readonly backedUp?: readonly string[];
   /** Names of the devices in the order of the home; absent means none. */
   readonly devices?: readonly string[];
+  /** Names of the blinds in the order of the home; absent means none. */
+  readonly blinds?: readonly string[];
   readonly clock: LocalClock;
 }
 
@@ -52,7 +54,7 @@ interface Column {
 }
 
 function columnsOf(setup: TraceCsvSetup): Column[] {
-  const { rooms, sources, species, backedUp = [], devices = [] } = setup;
+  const { rooms, sources, species, backedUp = [], devices = [], blinds = [] } = setup;
   const home: Column[] = [
     column('outdoor_temperature_c', 2, (t, s) => t.home.outdoorTemperature[s]!),
     column('outdoor_vapour_pressure_pa', 1, (t, s) => t.home.outdoorVapourPressure[s]!),
@@ -67,6 +69,7 @@ function columnsOf(setup: TraceCsvSetup): Column[] {
         : []),
     ]),
     ...devices.flatMap(deviceColumns),
+    ...blinds.map((name, b) => column(`${name}.closed_share`, 3, (t, s) => t.home.blinds[b]![s]!)),
   ];
   return [...home, ...rooms.flatMap((name, i) => roomColumns(name, i, species))];
 }

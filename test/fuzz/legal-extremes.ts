@@ -89,6 +89,7 @@ function homeOf(choose: Chooser): unknown {
     devices: devicesOf(names, choose),
     rules: choose.chance(0.5) ? [ruleOf(names, choose)] : [],
     seed: choose.index(1000),
+    ...(choose.chance(0.3) && { blinds: [blindsOf(choose)] }),
   };
 }
 
@@ -98,6 +99,19 @@ function coolingOf(choose: Chooser): unknown {
     source: choose.pick(['ideal', 'split', 'reversible heat pump']),
     setpoint: choose.pick([40.5, 45]),
     ...(choose.chance(0.5) && { power: choose.pick([50, 2500, 20_000]) }),
+  };
+}
+
+/** Blinds over all panes; a home that happens to have none is refused. */
+function blindsOf(choose: Chooser): unknown {
+  return {
+    rooms: 'all',
+    kind: choose.pick(['roller shutter', 'curtain']),
+    'g share': choose.pick([0, 0.5, 1]),
+    'u share': choose.pick([0, 0.5, 1]),
+    hours: choose.pick(['always', 'never', '08:00-20:00', '22:05-06:35']),
+    ...(choose.chance(0.5) && { 'sun over': choose.pick([0, 100, 1500]) }),
+    ...(choose.chance(0.5) && { 'temperature over': choose.pick([-20, 22, 50]) }),
   };
 }
 

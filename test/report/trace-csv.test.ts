@@ -74,6 +74,15 @@ test('one row an hour, each the mean of its steps', () => {
   expect(second).toMatch(/^2023-01-01T01:00:00Z,2023-01-01T02:00:00\+01:00,2.50,/);
 });
 
+test('a blind has the share of the hour in which it was closed', () => {
+  const csv = createTraceCsv({ ...setup, blinds: ['hall window curtain'] });
+  const { home, ...rest } = stretch(2, 2);
+  csv.observe({ ...rest, home: { ...home, blinds: [Float64Array.of(1, 0.5)] } });
+  const [header = '', row = ''] = csv.text().split('\n');
+  const at = header.split('"')[0]!.split(',').indexOf('hall window curtain.closed_share');
+  expect(row.split(',')[at]).toBe('0.750');
+});
+
 test('a name that a spreadsheet would work out is made harmless', () => {
   const [header] = createTraceCsv({ ...setup, rooms: ['=A1', 'hall'] })
     .text()

@@ -68,6 +68,7 @@ async function startTrace({ home, household }: PreparedPlan) {
     sources: home.sources.map((source) => source.name),
     backedUp: home.sources.filter(({ backup = 0 }) => backup > 0).map(({ name }) => name),
     devices: home.devices.map((device) => device.name),
+    blinds: (home.blinds ?? []).map(({ name }) => name),
     clock: household.clock,
   });
 }
