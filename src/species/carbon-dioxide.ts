@@ -1,7 +1,7 @@
 import { preset } from '../units/preset.ts';
 import type { SpeciesFacts } from './species-facts.ts';
 
-const BREATH = 'EN 16798-1 (from memory): 20 L/h awake, 13.6 asleep';
+const BREATH = 'Persily and de Jonge 2017, table 4: mean of men and women from 21 to 60 years';
 
 /** Breathed out by people: harmless as it is in homes, and a sign of how stale the air is. */
 export const CARBON_DIOXIDE = {
@@ -36,8 +36,9 @@ export const CARBON_DIOXIDE = {
       key: 'co2',
       description: 'Carbon dioxide breathed out',
       max: 1,
-      awake: preset(0.02, 0.015, 0.025, BREATH),
-      asleep: preset(0.0136, 0.011, 0.016, BREATH),
+      awake: preset(0.0186, 0.014, 0.024, `${BREATH}, at 1.4 met`),
+      asleep: preset(0.0126, 0.011, 0.0142, `${BREATH}, at 0.95 met`),
+      breathed: true,
     },
   },
 } as const satisfies SpeciesFacts;

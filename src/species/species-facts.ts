@@ -64,7 +64,12 @@ export interface SpeciesSources {
     readonly usual: Readonly<Record<string, Preset>>;
   };
   /** A grown body. [µg/h, or m3/h by volume] */
-  readonly body?: SourceField & { readonly awake: Preset; readonly asleep: Preset };
+  readonly body?: SourceField & {
+    readonly awake: Preset;
+    readonly asleep: Preset;
+    /** It comes with breath, so that age and activity count; else bodies give it by their skin. */
+    readonly breathed?: boolean;
+  };
   /** Fresh wall paint, all that it will ever give off [g]; usual amounts a square metre [g/m2]. */
   readonly paint?: SourceField & { readonly usual: Preset };
   /** A wood stove, each time its door is opened for logs. [mg, or L by volume] */

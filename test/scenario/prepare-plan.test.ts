@@ -250,7 +250,9 @@ describe('thermostats', () => {
 
 describe('people and what they do', () => {
   test('a litre an hour of CO2 is 0.278 ppm m3/s', () => {
-    const { household } = prepared(homeWith('household: { people: [{ who: adult }] }'));
+    const { household } = prepared(
+      homeWith('household: { people: [{ who: adult }], bodies: { awake: { co2: 0.02 } } }'),
+    );
     compare({
       topic: 'Presets',
       what: 'CO2 of 20 L/h as a source',

@@ -12,7 +12,6 @@ import {
 import { ACH50 } from '../../src/scenario/presets/leakage.ts';
 import { STAYS } from '../../src/scenario/presets/patterns.ts';
 import { ASLEEP, AWAKE } from '../../src/scenario/presets/people.ts';
-import { CARBON_DIOXIDE } from '../../src/species/carbon-dioxide.ts';
 import { compare, compareBand } from '../reference/compare.ts';
 
 const TOPIC = 'Presets';
@@ -85,14 +84,6 @@ test('the range of a solid wall holds what was measured', () => {
   const { low, high } = wallUValue('solid brick', '1900-1929');
   expect(low).toBeLessThanOrEqual(1.3 - 0.4);
   expect(high).toBeGreaterThanOrEqual(1.3 + 0.4);
-});
-
-test('a person breathes out what the standard counts with', () => {
-  const source = 'EN 16798-1:2019, annex B (secondary quotation)';
-  const row = { topic: TOPIC, unit: 'L/h', source, mark: 'from memory' as const, ...PRINTED };
-  const { awake, asleep } = CARBON_DIOXIDE.sources.body;
-  compare({ ...row, what: 'CO2 of a person awake', expected: 20, got: awake.value * 1000 });
-  compare({ ...row, what: 'CO2 of a person asleep', expected: 13.6, got: asleep.value * 1000 });
 });
 
 describe('water', () => {

@@ -1,12 +1,13 @@
 import type { BodyOutput, Person } from '../../control/household.ts';
+import { USUAL_ACTIVITY } from '../../species/breath-by-age.ts';
 import { sourcePerSecond } from '../../species/concentration-unit.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
-import { COMMON } from '../../units/preset.ts';
+import { COMMON, scaled } from '../../units/preset.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { IRREGULAR } from '../presets/control.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
-import { ASLEEP, AWAKE, BODY_SHARE } from '../presets/people.ts';
+import { ASLEEP, AWAKE, BODY_SHARE, breathShare } from '../presets/people.ts';
 import type { Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -38,8 +39,8 @@ export function people(
     return {
       name: person.name ?? `${who} ${k + 1}`,
       schedule: staysOf(person, plans, { defaults, index: k }),
-      awake: output(awake, BODY_SHARE[who], species),
-      asleep: output(asleep, BODY_SHARE[who], species),
+      awake: output(awake, person, species),
+      asleep: output(asleep, person, species),
       ...irregular(person, k, defaults),
       ...away(person, holidays),
     };
@@ -127,23 +128,32 @@ function grownBody(
   const preset = state === 'awake' ? AWAKE : ASLEEP;
   const at = (key: string) => ['household', 'bodies', state, key];
   const own = given[state] ?? {};
+  const usual = USUAL_ACTIVITY[state];
   return {
     heat: defaults.number(at('heat'), own.heat, preset.heat),
     water: defaults.number(at('water'), own.water, preset.water),
-    species: species.map(({ sources: { body } }) =>
-      body === undefined ? 0 : defaults.number(at(body.key), own[body.key], body[state]),
-    ),
+    species: species.map(({ sources: { body } }) => {
+      if (body === undefined) return 0;
+      const harder = body.breathed === true ? (own.activity ?? usual) / usual : 1;
+      const breath = harder === 1 ? body[state] : scaled(body[state], harder);
+      return defaults.number(at(body.key), own[body.key], breath);
+    }),
   };
 }
 
 function output(
   body: ReturnType<typeof grownBody>,
-  share: number,
+  { who = 'adult', age }: PersonData,
   species: readonly KnownSpecies[],
 ): BodyOutput {
+  const share = BODY_SHARE[who];
+  const breath = breathShare(who, age);
   return {
     sensible: body.heat * share,
     vapour: (body.water * share) / 1000 / 3600,
-    species: species.map(({ unit }, s) => sourcePerSecond(body.species[s]! * share, unit)),
+    species: species.map(({ unit, sources }, s) => {
+      const part = sources.body?.breathed === true ? breath : share;
+      return sourcePerSecond(body.species[s]! * part, unit);
+    }),
   };
 }

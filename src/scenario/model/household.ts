@@ -65,6 +65,7 @@ const personModel = section(
   {
     name: text('Only for the reader').optional(),
     who: choice(WHO, 'Sets heat, breath and reference bands').optional(),
+    age: plainNumber({ min: 0, max: 120 }, 'In years, for what is breathed out').optional(),
     pattern: choice(PATTERNS, 'Where this person is by the clock').optional(),
     'sleeps in': text('Name of a room').optional(),
     'lives in': text('Name of the room used by day').optional(),
@@ -110,6 +111,10 @@ const bodyModel = section(
   {
     heat: quantity('W', { min: 0, max: 500 }, 'Sensible heat').optional(),
     water: quantity('g/h', { min: 0, max: 1000 }, 'Breath and skin').optional(),
+    activity: plainNumber(
+      { min: 0.8, max: 10 },
+      'Metabolic rate in met, for what is breathed out',
+    ).optional(),
     ...bodySources(),
   },
   'Heat, water and species that a grown body gives off; children give a share',

@@ -1,3 +1,4 @@
+import { breathBetween, breathOfAge, GROWN } from '../../species/breath-by-age.ts';
 import { COMMON, type Preset } from '../../units/preset.ts';
 import type { WHO } from '../model/household.ts';
 
@@ -26,4 +27,20 @@ export const BODY_SHARE: Readonly<Record<(typeof WHO)[number], number>> = {
   'frail adult': 0.85,
   child: 0.65,
   infant: 0.3,
+};
+
+/** What a person breathes out over what a grown one does, by age where it is given. [-] */
+export function breathShare(who: (typeof WHO)[number], age: number | undefined): number {
+  const grown = breathBetween(GROWN.from, GROWN.below, 1);
+  if (age !== undefined) return breathOfAge(age, 1) / grown;
+  const [from, below] = USUAL_AGES[who];
+  return breathBetween(from, below, 1) / grown;
+}
+
+/** From one age to another [years]; rows of the table of breath. */
+const USUAL_AGES: Readonly<Record<(typeof WHO)[number], readonly [number, number]>> = {
+  adult: [GROWN.from, GROWN.below],
+  'frail adult': [70, 120],
+  child: [6, 11],
+  infant: [0, 1],
 };
