@@ -6,7 +6,7 @@ import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
 import { imposeAir } from './hold-rooms.ts';
 import { AIR as HELD } from './lay-out-imposed.ts';
 import type { Model } from './model.ts';
-import { DOOR, FRAME, ROOM } from './state-layout.ts';
+import { DOOR, FRAME, OUTSIDE, ROOM } from './state-layout.ts';
 import { balanceFlows, partsOfHome } from './through-flow.ts';
 import {
   type CrossVentilationWork,
@@ -55,26 +55,16 @@ export function layOutShell({ rooms, openings, doorways, leakage: { how } }: Hom
  * Flows out of a room equal flows into it, so the balance of a room needs the inflows only; both
  * sides are summed independently and the ledger reports the difference.
  *
- * @param outdoor  outdoor temperature [°C]
- * @param wind     wind speed [m/s]
- * @param windFrom direction the wind comes from, NaN where unknown [deg]
  * @param commands open shares of windows and doorways
- * @returns leakage of the whole home [m3/s]
  */
-export function moveAir(
-  m: Model,
-  shell: Shell,
-  outdoor: number,
-  wind: number,
-  windFrom: number,
-  commands: Commands,
-): number {
-  const { rooms, roomCount, density } = m;
+export function moveAir(m: Model, shell: Shell, commands: Commands): void {
+  const { rooms, roomCount, density, outside } = m;
+  const wind = outside[WIND]!;
   let indoor = 0;
   for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
     indoor += rooms[r + VOLUME]! * rooms[r + GUESS]!;
   }
-  const warmer = indoor / shell.totalVolume - outdoor;
+  const warmer = indoor / shell.totalVolume - outside[OUTDOOR]!;
   let oneSided = false;
   let windows = 0;
   const leakage = shell.leaks.area > 0 ? leakageFlow(shell.leaks, warmer, wind) : shell.rate;
@@ -91,30 +81,28 @@ export function moveAir(
   for (let o = 0; o < shell.openings; o++) {
     const part = commands.openings[o]!;
     if (part <= 0) continue;
-    openWindow(m, shell, o, part, outdoor, wind);
+    openWindow(m, shell, o, part);
     const r = shell.openingRoom[o]! * ROOM_STRIDE;
     rooms[r + WINDOW_OPEN] = Math.max(rooms[r + WINDOW_OPEN]!, commands.openTimes[o]!);
     windows++;
   }
   moveThroughDoors(m, commands.doorways);
-  if (windows > 1 && crossVentilate(m, shell, commands, wind, windFrom)) oneSided = true;
+  if (windows > 1 && crossVentilate(m, shell, commands)) oneSided = true;
   if (oneSided) balanceFlows(m, shell.parts, commands.doorways);
-  const whole = m.imposed.flags[HELD] === 1 ? imposeAir(m, leakage) : leakage;
+  outside[LEAKAGE] = m.imposed.flags[HELD] === 1 ? imposeAir(m, leakage) : leakage;
   fillMatrix(m);
-  return whole;
 }
 
 function openWindow(
-  { rooms, density }: Model,
+  { rooms, density, outside }: Model,
   { openingRoom, openingArea, openingHeight }: Shell,
   o: number,
   part: number,
-  outdoor: number,
-  wind: number,
 ): void {
   const r = openingRoom[o]! * ROOM_STRIDE;
-  const warmer = rooms[r + GUESS]! - outdoor;
-  const flow = singleSidedAiring(part * openingArea[o]!, openingHeight[o]!, wind, warmer);
+  const warmer = rooms[r + GUESS]! - outside[OUTDOOR]!;
+  const area = part * openingArea[o]!;
+  const flow = singleSidedAiring(area, openingHeight[o]!, outside[WIND]!, warmer);
   rooms[r + OPENING] = rooms[r + OPENING]! + density * flow;
   rooms[r + OPENING_OUT] = rooms[r + OPENING_OUT]! + density * flow;
 }
@@ -198,6 +186,7 @@ export function settleAir({ rooms, roomCount, doors, frames, doorCount, dt }: Mo
   }
 }
 
+const { temperature: OUTDOOR, windSpeed: WIND, leakage: LEAKAGE } = OUTSIDE;
 const { volume: VOLUME, guess: GUESS, leakShare: LEAK_SHARE, leak: LEAK, opening: OPENING } = ROOM;
 const { fan: FAN, extract: EXTRACT, exchange: EXCHANGE, windowOpen: WINDOW_OPEN } = ROOM;
 const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, draught: DRAUGHT } = ROOM;

@@ -3,7 +3,7 @@ import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity
 import type { f64, i32 } from '../units/portable.ts';
 import type { Model } from './model.ts';
 import { along } from './numerics/along.ts';
-import { COOLER, ROOM } from './state-layout.ts';
+import { COOLER, OUTSIDE, ROOM } from './state-layout.ts';
 
 /** COOLER records of a home, and the room and EER line of each. */
 export interface Coolers {
@@ -122,7 +122,7 @@ export function settleCoolers({ rooms, coolers: { count, records, room } }: Mode
 }
 
 /** What each cooler removed and drew, once the humidity of its room is known. */
-export function finishCoolers({ rooms, evaporation, coolers }: Model, outdoor: number): void {
+export function finishCoolers({ rooms, evaporation, coolers, outside }: Model): void {
   const { count, records, room, eer } = coolers;
   for (let c = 0; c < count; c++) {
     const at = c * COOLER_STRIDE;
@@ -131,7 +131,7 @@ export function finishCoolers({ rooms, evaporation, coolers }: Model, outdoor: n
     const removed = records[at + SENSIBLE]! + evaporation * water;
     records[at + WATER] = water;
     records[at + REMOVED] = removed;
-    records[at + ELECTRICITY] = removed > 0 ? removed / along(eer[c]!, outdoor) : 0;
+    records[at + ELECTRICITY] = removed > 0 ? removed / along(eer[c]!, outside[OUTDOOR]!) : 0;
   }
 }
 
@@ -142,6 +142,7 @@ const { power: POWER, exhaust: EXHAUST, radiantShare: RADIANT_SHARE, cooled: COO
 const { coil: COIL, coilHumidity: COIL_HUMIDITY, most: MOST, full: FULL, share: SHARE } = COOLER;
 const { sensible: SENSIBLE, dried: DRIED, water: WATER, removed: REMOVED } = COOLER;
 const { electricity: ELECTRICITY } = COOLER;
+const { temperature: OUTDOOR } = OUTSIDE;
 
 const ROOM_STRIDE = ROOM.stride;
 const COOLER_STRIDE = COOLER.stride;

@@ -7,7 +7,7 @@ import {
 } from '../physics/equipment/dehumidifier-output.ts';
 import { stoveHeatOver, woodRate } from '../physics/equipment/stove-burn.ts';
 import type { Model } from './model.ts';
-import { ROOM, TRACER } from './state-layout.ts';
+import { OUTSIDE, ROOM, TRACER } from './state-layout.ts';
 
 /**
  * One device in the time loop: turns the share of the step it runs into heat, water, air and species
@@ -211,7 +211,7 @@ function ventilate(
       rooms[r + EXTRACT] = rooms[r + EXTRACT]! + density * share * flow;
     }
     const outdoor = observed.outdoor[0]!;
-    const outdoorHumidity = m.outdoorHumidity[0]!;
+    const outdoorHumidity = m.outside[OUTDOOR_W]!;
     const fan = (0.5 * did.electricity) / (density * airCp * share * supplied);
     const t = outdoor + does.heatRecovery * (warm / extracted - outdoor) + fan;
     const w = outdoorHumidity + does.moistureRecovery * (moist / extracted - outdoorHumidity);
@@ -279,6 +279,7 @@ const { temperature: TEMPERATURE, humidity: HUMIDITY, deviceHeat: DEVICE_HEAT } 
 const { deviceRadiant: DEVICE_RADIANT, deviceWater: DEVICE_WATER, extract: EXTRACT } = ROOM;
 const { draught: DRAUGHT, fan: FAN, fanTemperature: FAN_T, fanHumidity: FAN_W } = ROOM;
 const { devices: DEVICE, filter: FILTER } = TRACER;
+const { humidity: OUTDOOR_W } = OUTSIDE;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
 const ROUNDING = 1e-9;

@@ -18,6 +18,7 @@ import { layOutWalls } from './lay-out-walls.ts';
 import { along } from './numerics/along.ts';
 import { type Elimination, planElimination } from './numerics/sparse.ts';
 import { skyDrop } from './sky-drop.ts';
+import { OUTSIDE } from './state-layout.ts';
 import type { WallModes } from './wall-modes.ts';
 import type { Walls } from './walls.ts';
 
@@ -76,8 +77,8 @@ export interface Model {
   readonly firstCome: Uint8Array;
   /** Scratch, per emitter. */
   readonly served: Uint8Array;
-  /** [0]: outdoor humidity ratio. [kg/kg] */
-  readonly outdoorHumidity: Float64Array;
+  /** OUTSIDE record. */
+  readonly outside: Float64Array;
   /** Useful heat per unit of fuel of each source, by outdoor temperature. [-] */
   readonly conversion: readonly ((outdoor: number) => number)[];
   /** TRACER records, species side by side in each room. */
@@ -156,7 +157,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     drawn: new Float64Array(home.sources.length),
     firstCome: Uint8Array.from(home.sources, (s) => (s.sharing === 'first come' ? 1 : 0)),
     served: new Uint8Array(home.emitters.length),
-    outdoorHumidity: new Float64Array(1),
+    outside: new Float64Array(OUTSIDE.stride),
     conversion: home.sources.map(conversionOf),
     tracers: layOutTracers(home),
     species: layOutSpecies(home, elimination.size),

@@ -4,20 +4,20 @@ import type { Model } from './model.ts';
 import { along } from './numerics/along.ts';
 import type { Outdoors } from './outdoors.ts';
 import type { Season } from './season.ts';
-import { EMITTER, ROOM } from './state-layout.ts';
+import { EMITTER, OUTSIDE, ROOM } from './state-layout.ts';
 import type { Sunlight } from './sunlight.ts';
 
-/** Temperatures at the far ends of chains, and the sun through panes. */
-export function setOutdoors(
-  m: Model,
-  sunlight: Sunlight,
-  outdoor: number,
-  humidity: number,
-  interval: number,
-): void {
-  const { boundaries, boundary, rooms, roomCount } = m;
-  m.outdoorHumidity[0] = humidity;
-  setSources(m, outdoor);
+/** Outdoors in step `s`: air, temperatures at the far ends of walls, and the sun through panes. */
+export function setOutdoors(m: Model, sunlight: Sunlight, outdoors: Outdoors, s: number): void {
+  const { boundaries, boundary, rooms, roomCount, outside, species } = m;
+  const outdoor = outdoors.temperature[s]!;
+  const interval = outdoors.interval[s]!;
+  outside[TEMPERATURE] = outdoor;
+  outside[HUMIDITY] = outdoors.humidityRatio[s]!;
+  outside[WIND] = outdoors.windSpeed[s]!;
+  outside[WIND_FROM] = outdoors.windFrom[s]!;
+  for (let q = 0; q < species.count; q++) species.outdoor[q] = outdoors.species[q]![s]!;
+  setSources(m);
   let plane = 0;
   for (let b = 0; b < boundaries.length; b++) {
     const far = boundaries[b]!;
@@ -29,8 +29,9 @@ export function setOutdoors(
 }
 
 /** What sources can feed and how warm their water is, where that follows the weather. */
-function setSources(m: Model, outdoor: number): void {
+function setSources(m: Model): void {
   const { sources } = m.home;
+  const outdoor = m.outside[TEMPERATURE]!;
   for (let s = 0; s < sources.length; s++) {
     const { powerCurve, waterCurve } = sources[s]!;
     if (powerCurve !== undefined) m.power[s] = along(powerCurve, outdoor);
@@ -40,11 +41,6 @@ function setSources(m: Model, outdoor: number): void {
       if (m.emitterSource[e] === s) m.emitters[e * EMITTER.stride + EMITTER.water] = water;
     }
   }
-}
-
-/** Outdoor levels of the species in step `s`. */
-export function setOutdoorSpecies({ species }: Model, outdoors: Outdoors, s: number): void {
-  for (let q = 0; q < species.count; q++) species.outdoor[q] = outdoors.species[q]![s]!;
 }
 
 /** Temperatures of ground and neighbours, which change too slowly to be set more than daily. */
@@ -58,6 +54,8 @@ export function setGround({ boundaries, boundary }: Model, season: Season, utc: 
   });
 }
 
+const { temperature: TEMPERATURE, humidity: HUMIDITY } = OUTSIDE;
+const { windSpeed: WIND, windFrom: WIND_FROM } = OUTSIDE;
 const { sun: SUN } = ROOM;
 const ROOM_STRIDE = ROOM.stride;
 /** How far the ground under a floor lags behind the outdoor year; about a month (ISO 13370, from memory). [d] */

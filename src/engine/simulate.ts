@@ -32,7 +32,7 @@ import { keptDay, keptOutdoors, type Preparation, preparationOf } from './prepar
 import { createRoomColumns } from './room-columns.ts';
 import type { Run, RunInput } from './run.ts';
 import type { Season } from './season.ts';
-import { setGround, setOutdoorSpecies, setOutdoors } from './set-outdoors.ts';
+import { setGround, setOutdoors } from './set-outdoors.ts';
 import { settleStart } from './start.ts';
 import { ROOM } from './state-layout.ts';
 import { createStepper, type Stepper } from './stepper.ts';
@@ -243,9 +243,7 @@ function takeStep(walk: Walk, s: number, step: number, counted: boolean, month: 
   const { roomCount } = model;
   const at = s * roomCount;
   const row = month * roomCount;
-  const outdoor = outdoors.temperature[s]!;
-  const humidity = outdoors.humidityRatio[s]!;
-  setOutdoors(model, sunlight, outdoor, humidity, outdoors.interval[s]!);
+  setOutdoors(model, sunlight, outdoors, s);
   followSchedules(commands, day, s);
   if (controller !== null) {
     observeRooms(model, observed, outdoors, s, saturation);
@@ -259,21 +257,18 @@ function takeStep(walk: Walk, s: number, step: number, counted: boolean, month: 
   if (imposing !== null) imposeStep(model, imposing, step, shell.openingRoom, commands);
   blowOut(model);
   guessTemperatures(model);
-  const wind = outdoors.windSpeed[s]!;
-  const windFrom = outdoors.windFrom[s]!;
-  let leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
-  if (stepper.solve(at, outdoor)) {
-    leakage = moveAir(model, shell, outdoor, wind, windFrom, commands);
-    stepper.solve(at, outdoor);
+  moveAir(model, shell, commands);
+  if (stepper.solve(at)) {
+    moveAir(model, shell, commands);
+    stepper.solve(at);
   }
-  setOutdoorSpecies(model, outdoors, s);
-  stepper.finish(counted, at, row, outdoor, humidity);
-  finishCoolers(model, outdoor);
+  stepper.finish(counted, at, row);
+  finishCoolers(model);
   if (imposing !== null) {
     const { flows } = counted ? walk.ledger : walk.scrap;
     bookImposed(model, trace.view, s, flows, row);
   }
-  recordHome(trace, model, day, running, s, outdoor, humidity, leakage);
+  recordHome(trace, model, day, running, s);
 }
 
 /** Instants at which the calendar months (UTC) that a period touches begin, the first before it. [s UTC] */

@@ -7,6 +7,15 @@
  * at its foot, because constants of the same file cost nothing to look up and imported ones do.
  */
 
+/** What the whole home has in one record: outdoors, mean over the step, and what leaks. */
+export const OUTSIDE = fields([
+  'temperature', // °C
+  'humidity', // kg/kg
+  'windSpeed', // m/s
+  'windFrom', // direction that the wind comes from, NaN where unknown [deg]
+  'leakage', // of the whole home [m3/s]
+]);
+
 /** Fields of a room. */
 export const ROOM = fields([
   // What stays the same through a run.

@@ -7,6 +7,7 @@ import type { LedgerAccumulator } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
 import { type RoomColumns, recordRooms } from './room-columns.ts';
 import { stepSpecies } from './species.ts';
+import { OUTSIDE } from './state-layout.ts';
 import { stepWater } from './water.ts';
 
 /**
@@ -15,14 +16,8 @@ import { stepWater } from './water.ts';
  * @param at  place of the step's first room in the day's inputs
  * @returns whether the flows were worked out with temperatures that were far off
  */
-export function solveStep(
-  m: Model,
-  day: DayInputs,
-  commands: Commands,
-  at: i32,
-  outdoor: number,
-): boolean {
-  solveHeat(m, day, at, commands, outdoor);
+export function solveStep(m: Model, day: DayInputs, commands: Commands, at: i32): boolean {
+  solveHeat(m, day, at, commands, m.outside[TEMPERATURE]!);
   return correctGuesses(m);
 }
 
@@ -38,12 +33,13 @@ export function finishStep(
   columns: RoomColumns,
   at: i32,
   row: i32,
-  outdoor: number,
-  outdoorHumidity: number,
 ): void {
+  const outdoor = m.outside[TEMPERATURE]!;
   settleAir(m);
   settleHeat(m, day, at, outdoor, ledger.flows, row);
-  stepWater(m, day, at, outdoor, outdoorHumidity, ledger.flows, row);
+  stepWater(m, day, at, outdoor, m.outside[HUMIDITY]!, ledger.flows, row);
   stepSpecies(m, day, at, ledger.species, row);
   recordRooms(m, day, columns, at);
 }
+
+const { temperature: TEMPERATURE, humidity: HUMIDITY } = OUTSIDE;

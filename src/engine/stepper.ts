@@ -24,15 +24,9 @@ export interface StepRecords {
 export interface Stepper {
   readonly records: StepRecords & Record<string, object>;
   /** See solveStep. */
-  readonly solve: (at: number, outdoor: number) => boolean;
+  readonly solve: (at: number) => boolean;
   /** See finishStep. @param counted  whether the ledger of the period shall have it */
-  readonly finish: (
-    counted: boolean,
-    at: number,
-    row: number,
-    outdoor: number,
-    outdoorHumidity: number,
-  ) => void;
+  readonly finish: (counted: boolean, at: number, row: number) => void;
 }
 
 /** @param compiled  false for JavaScript, else WebAssembly where there is any */
@@ -46,9 +40,9 @@ function plainStepper(given: StepRecords): Stepper {
   const { model, day, commands, ledger, scrap, columns } = records;
   return {
     records,
-    solve: (at, outdoor) => solveStep(model, day, commands, at, outdoor),
-    finish: (counted, at, row, outdoor, humidity) =>
-      finishStep(model, day, counted ? ledger : scrap, columns, at, row, outdoor, humidity),
+    solve: (at) => solveStep(model, day, commands, at),
+    finish: (counted, at, row) =>
+      finishStep(model, day, counted ? ledger : scrap, columns, at, row),
   };
 }
 
@@ -71,9 +65,9 @@ function compiledStepper(given: StepRecords): Stepper | null {
   const { model, day, commands, ledger, scrap, columns } = addresses;
   return {
     records,
-    solve: (at, outdoor) => solve(model, day, commands, at, outdoor) !== 0,
-    finish: (counted, at, row, outdoor, humidity) => {
-      finish(model, day, counted ? ledger : scrap, columns, at, row, outdoor, humidity);
+    solve: (at) => solve(model, day, commands, at) !== 0,
+    finish: (counted, at, row) => {
+      finish(model, day, counted ? ledger : scrap, columns, at, row);
     },
   };
 }
@@ -90,13 +84,7 @@ interface Assembly {
 declare const WebAssembly: Assembly;
 
 interface Exports {
-  readonly solveStep: (
-    model: number,
-    day: number,
-    commands: number,
-    at: number,
-    outdoor: number,
-  ) => number;
+  readonly solveStep: (model: number, day: number, commands: number, at: number) => number;
   readonly finishStep: (
     model: number,
     day: number,
@@ -104,8 +92,6 @@ interface Exports {
     columns: number,
     at: number,
     row: number,
-    outdoor: number,
-    outdoorHumidity: number,
   ) => void;
 }
 

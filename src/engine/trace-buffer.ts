@@ -3,7 +3,7 @@ import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { Running } from './devices.ts';
 import type { Model } from './model.ts';
 import type { RoomColumns } from './room-columns.ts';
-import { BLIND, COOLER } from './state-layout.ts';
+import { BLIND, COOLER, OUTSIDE } from './state-layout.ts';
 import type { TraceView } from './trace.ts';
 
 /** Trace of one span of steps, in one set of arrays that is reused throughout the run. */
@@ -61,21 +61,20 @@ export function createTraceBuffer(m: Model, columns: RoomColumns, perDay: number
   };
 }
 
-/** Record what the whole home did in step `s` of the span. @param leakage  of the whole home [m3/s] */
+/** Record what the whole home did in step `s` of the span. */
 export function recordHome(
   { view: { home } }: TraceBuffer,
   m: Model,
   day: DayInputs,
   running: readonly Running[],
   s: number,
-  outdoor: number,
-  outdoorHumidity: number,
-  leakage: number,
 ): void {
-  const { pressure } = m;
+  const { pressure, outside } = m;
+  const outdoor = outside[OUTDOOR]!;
+  const w = outside[OUTDOOR_W]!;
   home.outdoorTemperature[s] = outdoor;
-  home.outdoorVapourPressure[s] = (pressure * outdoorHumidity) / (MOLAR_RATIO + outdoorHumidity);
-  home.infiltration[s] = leakage;
+  home.outdoorVapourPressure[s] = (pressure * w) / (MOLAR_RATIO + w);
+  home.infiltration[s] = outside[LEAKAGE]!;
   home.electricity[s] = day.electricity[s]!;
   for (let q = 0; q < m.conversion.length; q++) {
     const drawn = m.drawn[q]!;
@@ -106,6 +105,7 @@ export function recordHome(
 
 const { removed: REMOVED, water: WATER, electricity: ELECTRICITY } = COOLER;
 const { closed: CLOSED } = BLIND;
+const { temperature: OUTDOOR, humidity: OUTDOOR_W, leakage: LEAKAGE } = OUTSIDE;
 
 const BLIND_STRIDE = BLIND.stride;
 const COOLER_STRIDE = COOLER.stride;

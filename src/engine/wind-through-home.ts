@@ -2,7 +2,7 @@ import type { Commands } from '../control/observations.ts';
 import { crossFlow } from '../physics/airflow/cross-flow.ts';
 import type { Shell } from './air.ts';
 import type { Model } from './model.ts';
-import { DOOR, FRAME, ROOM } from './state-layout.ts';
+import { DOOR, FRAME, OUTSIDE, ROOM } from './state-layout.ts';
 
 /** Room to work in for `blowThrough`: one number a room, used at the first room of each joined group. */
 export interface CrossVentilationWork {
@@ -41,19 +41,15 @@ export function createCrossVentilationWork(rooms: number): CrossVentilationWork 
  * Adds the inflow to the openings of the windward rooms and the outflow to that of the others;
  * `balanceFlows` routes the air between them.
  *
- * @param windFrom  [deg]; NaN where nobody knows: then the side of the largest open window counts as windward
+ * Where nobody knows the wind's direction, the side of the largest open window counts as windward.
+ *
  * @returns whether any wind blows through
  */
-export function crossVentilate(
-  m: Model,
-  shell: Shell,
-  commands: Commands,
-  wind: number,
-  windFrom: number,
-): boolean {
+export function crossVentilate(m: Model, shell: Shell, commands: Commands): boolean {
   const { work } = shell;
+  const wind = m.outside[WIND]!;
   joinRooms(m, work, commands.doorways);
-  measureOpenings(m, shell, commands, windFrom);
+  measureOpenings(m, shell, commands);
   let blows = false;
   for (let i = 0; i < m.roomCount; i++) {
     const { windward, leeward, between, alone, through } = work;
@@ -106,7 +102,8 @@ function rootOf(joined: Int32Array, room: number): number {
   return root;
 }
 
-function measureOpenings(m: Model, shell: Shell, commands: Commands, windFrom: number): void {
+function measureOpenings(m: Model, shell: Shell, commands: Commands): void {
+  const windFrom = m.outside[WIND_FROM]!;
   const { openings, openingRoom, openingArea, openingAzimuth, work } = shell;
   const { joined, facing, widest, windward, leeward } = work;
   for (let i = 0; i < m.roomCount; i++) facing[i] = windFrom;
@@ -150,6 +147,7 @@ function faces(azimuth: number, direction: number): boolean {
   return Math.cos(((azimuth - direction) * Math.PI) / 180) > 0.5;
 }
 
+const { windSpeed: WIND, windFrom: WIND_FROM } = OUTSIDE;
 const { opening: OPENING, openingOut: OPENING_OUT } = ROOM;
 const { width: WIDTH, height: HEIGHT } = DOOR;
 const { a: A, b: B } = FRAME;
