@@ -1,8 +1,14 @@
 /*
- * Air by pressures: the laws of cracks and holes, wind on the shell, and how a home's leakage is shared
- * out. Apart from index.ts, because runs still take leakage from the basic model.
+ * Air by pressures: the laws of cracks and holes, wind on the shell, how a home's leakage is shared
+ * out, and the network that solves for the pressures of its rooms. Apart from index.ts, because runs
+ * still take leakage from the basic model.
  */
 
+export { setDensities, setDrives } from './engine/air-drives.ts';
+export { solvePressures } from './engine/air-network.ts';
+export { type AirNetwork, layOutAirNetwork, type PathPlan } from './engine/lay-out-air-network.ts';
+export { LINK, PATH, PRESSURE_COUNT } from './engine/state-layout.ts';
+export { type Side, setWind, windTable } from './engine/wind-on-sides.ts';
 export { CRACK_EXPONENT, crackFlow } from './physics/airflow/crack-flow.ts';
 export { coefficientOfLeakageArea, effectiveLeakageArea } from './physics/airflow/leakage-area.ts';
 export { type Crack, type ShellPart, splitLeakage } from './physics/airflow/leakage-split.ts';

@@ -223,6 +223,38 @@ export const EMITTER = fields([
   'calling', // how long its valve has been open without a break [s]
 ]);
 
+/** Fields of a way of air in the network of room pressures; see lay-out-air-network.ts. */
+export const PATH = fields([
+  'friction', // pressure for a flow by volume [Pa s/m3]
+  'inertia', // for its square, over the density of the air that flows [1/m4]
+  'height', // above the home's height 0 [m]
+  'usual', // what a pascal would send through; where a path without flow begins [kg/s]
+  'open', // 1 where air can pass in this step, else 0
+  'drive', // that wind and the weight of air put across it, towards its room [Pa]
+  'flow', // towards its room [kg/s]
+  'fixed', // what passes without pressures in rooms, in the system being solved [kg/s]
+  'slope', // what a pascal more between its ends adds [kg/(s Pa)]
+  'found', // flow that solves it [kg/s]
+]);
+
+/** Whole-number fields of a way of air. */
+export const LINK = fields([
+  'to', // room
+  'from', // room, or -1 for outdoors
+  'toFrom', // position in the matrix of row to, column from
+  'fromTo', // position of row from, column to
+  'side', // outdoors, -1 for none
+]);
+
+/** What is counted while the network of room pressures is solved. */
+export const PRESSURE_COUNT = fields([
+  'steps', // times that pressures were asked for
+  'solved', // systems of equations
+  'again', // steps for which one system was not enough
+  'unsettled', // steps whose error stayed beyond the tolerance
+  'error', // of the last system, see air-network.ts [-]
+]);
+
 type Fields<T extends string> = { readonly [K in T | 'stride']: number };
 
 /** Number the fields of a record, and count them. */
