@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { compare, compareBand } from '../reference/compare.ts';
 import { flowOf, leftIn, solved } from './a-network.ts';
-import { type airIn, holesOf, NORMAL, pressureByBisection, waysOf } from './one-zone.ts';
+import { type airIn, holesOf, lawsOf, NORMAL, pressureByBisection, waysOf } from './one-zone.ts';
 
 const TOPIC = 'Air by pressures';
 const HOUSE = '250 m3, 8 /h at 50 Pa, normal shelter';
@@ -114,6 +114,33 @@ describe('an extract fan in a leaky house, 3 m/s and 20 K', () => {
       const half = fan < 2 * natural ? natural + fan / 2 : fan;
       expect(half).toBeCloseTo(rule, 0);
       expect(Math.abs(half / exact - 1)).toBeLessThan(0.02);
+    }
+  });
+});
+
+describe('quadratic laws in place of the power law', () => {
+  // Air that comes in, in m3/h, by the power law, as above.
+  const rows = [
+    [0, 20, 77.9432],
+    [3, 0, 105.0873],
+    [3, 20, 130.1912],
+    [5, 20, 228.2107],
+  ] as const;
+  test.each([
+    // What each law differs by from 0.5 to 10 Pa, exponent 0.667, in per cent.
+    [4, 50, -33.3, 5.6],
+    [1, 10, -8.4, 4.6],
+  ])('matched at %s and %s Pa', (low, high, least, most) => {
+    for (const [wind, warmer, exact] of rows) {
+      const ways = lawsOf(NORMAL, { wind, warmer }, low, high);
+      const net = solved(ways, [20], 20 - warmer, { passing: 1 });
+      const into = ways.reduce((sum, _, p) => sum + Math.max(0, flowOf(net, p)), 0);
+      compareBand({
+        ...{ topic: TOPIC, unit: '%', source: 'five power laws balanced by bisection elsewhere' },
+        what: `${HOUSE}, ${wind} m/s and ${warmer} K, laws matched at ${low} and ${high} Pa: error`,
+        ...{ mark: 'closed form', low: least, high: most, got: 100 * ((3600 * into) / exact - 1) },
+        because: 'each crack is off by no more, between 0.5 and 10 Pa',
+      });
     }
   });
 });

@@ -1,3 +1,5 @@
+import { crackFlow } from '../../src/physics/airflow/crack-flow.ts';
+import { quadraticLaw } from '../../src/physics/airflow/quadratic-law.ts';
 import { densityAt, touching, type Way } from './a-network.ts';
 
 /**
@@ -71,6 +73,17 @@ export function waysOf(holes: readonly Hole[], weather: Weather, inside: number)
       wind: 0.5 * outdoors * weather.wind ** 2 * hole.coefficient,
       law: touching(hole.share * WHOLE, 0.667, dp, 1),
     };
+  });
+}
+
+/** Paths with laws that meet the power law at two pressures. [Pa] */
+export function lawsOf(holes: readonly Hole[], weather: Weather, low: number, high: number): Way[] {
+  const outdoors = densityAt(20 - weather.warmer);
+  return holes.map(({ share, height, coefficient }) => {
+    const flow = (dp: number): number => crackFlow(share * WHOLE, 0.667, dp);
+    const { a, b } = quadraticLaw(flow(low), flow(high), low, high);
+    const wind = 0.5 * outdoors * weather.wind ** 2 * coefficient;
+    return { to: 0, height, wind, law: { friction: a, inertia: b } };
   });
 }
 

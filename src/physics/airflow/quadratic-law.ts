@@ -9,15 +9,19 @@ export interface QuadraticLaw {
 }
 
 /**
- * Quadratic law that agrees with cracks at 4 and 50 Pa.
+ * Quadratic law that agrees with cracks at two pressures, 4 and 50 Pa unless told.
  *
  * It needs no power to evaluate and is a straight line near zero, as the flow in narrow cracks is. Set
  * beside a power law of exponent 0.65 it passes a twentieth more at 10 Pa, 8 % less at 2 Pa, a fifth
  * less at 1 Pa and a third less at 0.5 Pa; which of the two is nearer to a house at 1 Pa nobody
- * measures, because fans work above 10 Pa.
+ * measures, because fans work above 10 Pa. Matched at 1 and 10 Pa it stays within 8 % of the power law
+ * from 0.5 to 20 Pa, where wind and warmth drive a house.
  *
- * @param flowAt4   [m3/s], above 0 and at most 1000
- * @param flowAt50  [m3/s], between 12.5 times (friction alone) and 3.54 times (inertia alone) as much
+ * @param low     flow at the lower pressure [m3/s], above 0 and at most 1000
+ * @param high    flow at the higher one [m3/s]: more than by inertia alone (the root of the ratio of the
+ *   pressures), less than by friction alone (their ratio)
+ * @param lowest  lower pressure [Pa], 0.01 to 1000
+ * @param highest  higher pressure [Pa], 1.5 to 1000 times the lower one
  * @throws RangeError outside those ranges, or NaN
  *
  * @example quadraticLaw(0.107581, 0.555556) // { a: 24.50, b: 117.9 }
@@ -25,11 +29,20 @@ export interface QuadraticLaw {
  * Source: D. W. Etheridge, "Crack flow equations and scale effect", Building and Environment 12, 1977,
  * from memory; the two points are those of the leakage area (4 Pa) and of the blower door (50 Pa).
  */
-export function quadraticLaw(flowAt4: number, flowAt50: number): QuadraticLaw {
-  requireWithin(flowAt4, FLOWS, 'quadraticLaw: flow at 4 Pa', 'm3/s');
-  requireWithin(flowAt50 / flowAt4, RATIOS, 'quadraticLaw: flow at 50 Pa over that at 4 Pa', '');
-  const b = (50 / flowAt50 - 4 / flowAt4) / (flowAt50 - flowAt4);
-  return { a: Math.max(0, 4 / flowAt4 - b * flowAt4), b: Math.max(0, b) };
+export function quadraticLaw(
+  low: number,
+  high: number,
+  lowest: number = 4,
+  highest: number = 50,
+): QuadraticLaw {
+  requireWithin(low, FLOWS, 'quadraticLaw: flow at the lower pressure', 'm3/s');
+  requireWithin(lowest, LOWEST, 'quadraticLaw: lower pressure', 'Pa');
+  requireWithin(highest / lowest, RATIOS, 'quadraticLaw: ratio of the pressures', '');
+  const ratio = highest / lowest;
+  const between = [Math.sqrt(ratio) * (1 - ROUNDING), ratio * (1 + ROUNDING)] as const;
+  requireWithin(high / low, between, 'quadraticLaw: ratio of the flows', '');
+  const b = (highest / high - lowest / low) / (high - low);
+  return { a: Math.max(0, lowest / low - b * low), b: Math.max(0, b) };
 }
 
 /**
@@ -64,5 +77,7 @@ export function quadraticPressure({ a, b }: QuadraticLaw, flow: number): number 
 const FLOWS = [1e-12, 1000] as const;
 const BOTH_WAYS = [-1000, 1000] as const;
 const PRESSURES = [-10_000, 10_000] as const;
-/** From a hole's square root to pores, a little rounding allowed. */
-const RATIOS = [3.535, 12.501] as const;
+const LOWEST = [0.01, 1000] as const;
+const RATIOS = [1.5, 1000] as const;
+/** Of flows that come from a power law of a half or one. */
+const ROUNDING = 1e-4;

@@ -109,10 +109,24 @@ describe('quadraticLaw', () => {
     expect(off.map((x) => x.toFixed(1))).toEqual(['-32.8', '-20.0', '-8.5', '5.2']);
   });
 
+  test('stays near the power law of a house in ordinary weather where it is matched there', () => {
+    const low = quadraticLaw(crackFlow(HOME, 0.65, 1), crackFlow(HOME, 0.65, 10), 1, 10);
+    const off = (dp: number): number =>
+      100 * (quadraticFlow(low, dp) / crackFlow(HOME, 0.65, dp) - 1);
+    expect([1, 10].map((dp) => off(dp).toFixed(9).replace('-', ''))).toEqual([
+      '0.000000000',
+      '0.000000000',
+    ]);
+    // Worked out apart, exponent 0.65; in per cent.
+    expect([0.5, 2, 4, 20].map((dp) => off(dp).toFixed(1))).toEqual(['-7.9', '4.0', '4.2', '-5.3']);
+  });
+
   test('refuses flows that no crack has', () => {
     expect(() => quadraticLaw(0.1, 0.2)).toThrow(
-      'quadraticLaw: flow at 50 Pa over that at 4 Pa must be between 3.535 and 12.501, got 2',
+      /^quadraticLaw: ratio of the flows must be between/,
     );
+    expect(() => quadraticLaw(0.1, 1.3)).toThrow(/, got 13/);
+    expect(() => quadraticLaw(0.1, Number.NaN)).toThrow(/, got NaN/);
   });
 });
 

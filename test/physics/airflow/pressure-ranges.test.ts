@@ -24,8 +24,16 @@ testRanges([
   ['crackFlow: coefficient', [0, 1000], 'm3/(s Pa^n)', (x) => crackFlow(x, 0.65, 4)],
   ['crackFlow: exponent', [0.5, 1], '', (x) => crackFlow(1, x, 4)],
   ['crackFlow: pressure', [-10_000, 10_000], 'Pa', (x) => crackFlow(1, 0.65, x)],
-  ['quadraticLaw: flow at 4 Pa', [1e-12, 1000], 'm3/s', (x) => quadraticLaw(x, 5 * x)],
-  ['quadraticLaw: flow at 50 Pa over that at 4 Pa', [3.535, 12.501], '', (x) => quadraticLaw(1, x)],
+  [
+    'quadraticLaw: flow at the lower pressure',
+    [1e-12, 1000],
+    'm3/s',
+    (x) => quadraticLaw(x, 5 * x),
+  ],
+  ['quadraticLaw: lower pressure', [0.01, 1000], 'Pa', (x) => quadraticLaw(1, 5, x, 10 * x)],
+  ['quadraticLaw: ratio of the pressures', [1.5, 1000], '', (x) => quadraticLaw(1, x, 1, x)],
+  // A ten-thousandth of rounding either way: from 5 Pa to 20, twice to four times the flow.
+  ['quadraticLaw: ratio of the flows', [1.9998, 4.0004], '', (x) => quadraticLaw(1, x, 5, 20)],
   ['quadraticFlow: pressure', [-10_000, 10_000], 'Pa', (x) => quadraticFlow(LAW, x)],
   ['quadraticPressure: flow', [-1000, 1000], 'm3/s', (x) => quadraticPressure(LAW, x)],
   ['orificeFlow: area', [0, 100], 'm2', (x) => orificeFlow(x, 4, 1.2)],
