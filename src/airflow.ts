@@ -6,8 +6,14 @@
 
 export { setDensities, setDrives } from './engine/air-drives.ts';
 export { solvePressures } from './engine/air-network.ts';
-export { type AirNetwork, layOutAirNetwork, type PathPlan } from './engine/lay-out-air-network.ts';
-export { LINK, PATH, PRESSURE_COUNT } from './engine/state-layout.ts';
+export { bookPaths } from './engine/book-paths.ts';
+export {
+  type AirNetwork,
+  layOutAirNetwork,
+  type PathKind,
+  type PathPlan,
+} from './engine/lay-out-air-network.ts';
+export { DOOR, LINK, PATH, PRESSURE_COUNT, ROOM } from './engine/state-layout.ts';
 export { type Side, setWind, windTable } from './engine/wind-on-sides.ts';
 export { CRACK_EXPONENT, crackFlow } from './physics/airflow/crack-flow.ts';
 export { coefficientOfLeakageArea, effectiveLeakageArea } from './physics/airflow/leakage-area.ts';

@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { setDrives } from '../../src/engine/air-drives.ts';
 import { solvePressures } from '../../src/engine/air-network.ts';
-import { type AirNetwork, layOutAirNetwork } from '../../src/engine/lay-out-air-network.ts';
+import {
+  type AirNetwork,
+  layOutAirNetwork,
+  type PathPlan,
+} from '../../src/engine/lay-out-air-network.ts';
 import { LINK, PATH, PRESSURE_COUNT } from '../../src/engine/state-layout.ts';
 import { densityAt, flowOf, hole, leftIn, solved, touching, type Way } from './a-network.ts';
 import { randomNumbers } from './random-home.ts';
@@ -113,10 +117,20 @@ describe('holes through a room', () => {
 });
 
 describe('what nobody joins to outdoors', () => {
-  const window = { to: 0, from: -1, friction: 1, inertia: 1, height: 0, side: 0, always: false };
+  const law = { friction: 1, inertia: 1, height: 0 };
+  const window: PathPlan = { to: 0, from: -1, ...law, side: 0, kind: 'window', always: false };
+  const door: PathPlan = {
+    to: 2,
+    from: 1,
+    ...law,
+    side: -1,
+    kind: 'doorway',
+    door: 0,
+    always: true,
+  };
 
   test('finds the air of its fan through a seam', () => {
-    const net = layOutAirNetwork(3, [{ ...window, to: 2, from: 1, side: -1, always: true }], 0);
+    const net = layOutAirNetwork(3, [door], 0);
     net.given.set([0, -0.003, 0.001]);
     solvePressures(net);
     // A seam for room 0, and one for the rooms 1 and 2 together: they take in 2 g/s, and room 0 nothing.
@@ -207,11 +221,16 @@ test.each([
   ['ends in no room', { from: 2 }],
   ['ends in no room', { to: Number.NaN }],
   ['leads from a room to itself', { from: 0 }],
+  ['is a crack that leads inside', { from: 1, door: 0 }],
+  ['is a doorway that leads outdoors', { kind: 'doorway', door: 0 }],
+  ['has no doorway', { from: 1, kind: 'doorway' }],
+  ['has a doorway', { door: 0 }],
   ['must have friction above 0 and inertia of at least 0', { friction: 0 }],
   ['must have friction above 0 and inertia of at least 0', { inertia: Number.NaN }],
   ['is on no side', { side: 1 }],
-])('a path that %s is refused', (words, changed) => {
-  const crack = { to: 0, from: -1, friction: 1, inertia: 1, height: 0, side: 0, always: true };
+] as const)('a path that %s is refused', (words, changed) => {
+  const law = { friction: 1, inertia: 1, height: 0 };
+  const crack: PathPlan = { to: 0, from: -1, ...law, side: 0, kind: 'crack', always: true };
   expect(() => layOutAirNetwork(2, [crack, { ...crack, ...changed }], 1)).toThrow(
     `layOutAirNetwork: path 1 ${words}`,
   );

@@ -27,16 +27,27 @@ export function twoStoreys(tolerance?: number): TwoStoreys {
   const cracks = splitLeakage(SHELL.map(({ part }) => part));
   const paths: PathPlan[] = cracks.map(({ part, share, height }) => {
     const { room, side } = SHELL[part]!;
-    return { to: room, from: -1, height, side, always: true, ...crack(share) };
+    return { to: room, from: -1, height, side, kind: 'crack', always: true, ...crack(share) };
   });
-  for (const [to, area, bottom] of DOORS) {
+  for (const [door, [to, area, bottom]] of DOORS.entries()) {
     const height = bottom + 1;
-    paths.push({ to, from: HALL, height, side: -1, always: true, ...hole(area) });
+    paths.push({
+      to,
+      from: HALL,
+      height,
+      side: -1,
+      kind: 'doorway',
+      door,
+      always: true,
+      ...hole(area),
+    });
   }
   const windows = ROOMS.map((storey, to) => {
     const side = SHELL.find(({ room }) => room === to)!.side;
     const height = 1.5 + 2.5 * storey;
-    return paths.push({ to, from: -1, height, side, always: false, ...hole(0.2) }) - 1;
+    return (
+      paths.push({ to, from: -1, height, side, kind: 'window', always: false, ...hole(0.2) }) - 1
+    );
   });
   const net = layOutAirNetwork(ROOMS.length, paths, SIDES.length, tolerance);
   return { net, table: windTable(SIDES), windows };
