@@ -22,6 +22,7 @@ export { localWindRatio, type Terrain } from './physics/airflow/local-wind.ts';
 export { orificeFlow, SHARP_EDGED } from './physics/airflow/orifice-flow.ts';
 export { type PartyWallShare, partyWallShare } from './physics/airflow/party-wall-share.ts';
 export {
+  type FlowAt,
   type QuadraticLaw,
   quadraticFlow,
   quadraticLaw,

@@ -80,8 +80,11 @@ export function waysOf(holes: readonly Hole[], weather: Weather, inside: number)
 export function lawsOf(holes: readonly Hole[], weather: Weather, low: number, high: number): Way[] {
   const outdoors = densityAt(20 - weather.warmer);
   return holes.map(({ share, height, coefficient }) => {
-    const flow = (dp: number): number => crackFlow(share * WHOLE, 0.667, dp);
-    const { a, b } = quadraticLaw(flow(low), flow(high), low, high);
+    const [first, second] = [low, high].map((pressure) => ({
+      pressure,
+      flow: crackFlow(share * WHOLE, 0.667, pressure),
+    }));
+    const { a, b } = quadraticLaw(first!, second!);
     const wind = 0.5 * outdoors * weather.wind ** 2 * coefficient;
     return { to: 0, height, wind, law: { friction: a, inertia: b } };
   });

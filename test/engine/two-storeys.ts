@@ -75,7 +75,8 @@ export function solveStep(
 /** Crack that passes a share of 8 x 250 m3/h at 50 Pa, exponent 0.65, per density of 1.204. */
 function crack(share: number): { friction: number; inertia: number } {
   const c = (share * 8 * 250) / 3600 / 50 ** 0.65;
-  const { a, b } = quadraticLaw(crackFlow(c, 0.65, 4), crackFlow(c, 0.65, 50));
+  const at = (pressure: number) => ({ pressure, flow: crackFlow(c, 0.65, pressure) });
+  const { a, b } = quadraticLaw(at(1), at(10));
   return { friction: a, inertia: b / 1.204 };
 }
 

@@ -8,41 +8,44 @@ export interface QuadraticLaw {
   readonly b: number;
 }
 
+/** What passes at a pressure. */
+export interface FlowAt {
+  /** [Pa] */
+  readonly pressure: number;
+  /** [m3/s] */
+  readonly flow: number;
+}
+
 /**
- * Quadratic law that agrees with cracks at two pressures, 4 and 50 Pa unless told.
+ * Quadratic law that agrees with cracks at two pressures.
  *
- * It needs no power to evaluate and is a straight line near zero, as the flow in narrow cracks is. Set
- * beside a power law of exponent 0.65 it passes a twentieth more at 10 Pa, 8 % less at 2 Pa, a fifth
- * less at 1 Pa and a third less at 0.5 Pa; which of the two is nearer to a house at 1 Pa nobody
- * measures, because fans work above 10 Pa. Matched at 1 and 10 Pa it stays within 8 % of the power law
- * from 0.5 to 20 Pa, where wind and warmth drive a house.
+ * It needs no power to evaluate and is a straight line near zero, as the flow in narrow cracks is. Where
+ * the two points lie decides what it is good for. Matched at 4 and 50 Pa, the points of leakage areas
+ * and of blower doors, it passes a twentieth more than a power law of exponent 0.65 at 10 Pa, a fifth
+ * less at 1 Pa and a third less at 0.5 Pa; matched at 1 and 10 Pa it stays within 8 % from 0.5 to
+ * 20 Pa, where wind and warmth drive a house. Which is nearer to a house at 1 Pa nobody measures,
+ * because fans work above 10 Pa.
  *
- * @param low     flow at the lower pressure [m3/s], above 0 and at most 1000
- * @param high    flow at the higher one [m3/s]: more than by inertia alone (the root of the ratio of the
- *   pressures), less than by friction alone (their ratio)
- * @param lowest  lower pressure [Pa], 0.01 to 1000
- * @param highest  higher pressure [Pa], 1.5 to 1000 times the lower one
+ * @param low   pressure from 0.001 to 10 000 Pa, flow from 1e-12 to 1000 m3/s
+ * @param high  pressure 1.1 to 1000 times that, flow as much more as the pressure (friction alone), as
+ *   its root (inertia alone), or between
  * @throws RangeError outside those ranges, or NaN
  *
- * @example quadraticLaw(0.107581, 0.555556) // { a: 24.50, b: 117.9 }
+ * @example quadraticLaw({ pressure: 4, flow: 0.1076 }, { pressure: 50, flow: 0.5556 })
  *
  * Source: D. W. Etheridge, "Crack flow equations and scale effect", Building and Environment 12, 1977,
- * from memory; the two points are those of the leakage area (4 Pa) and of the blower door (50 Pa).
+ * from memory.
  */
-export function quadraticLaw(
-  low: number,
-  high: number,
-  lowest: number = 4,
-  highest: number = 50,
-): QuadraticLaw {
-  requireWithin(low, FLOWS, 'quadraticLaw: flow at the lower pressure', 'm3/s');
-  requireWithin(lowest, LOWEST, 'quadraticLaw: lower pressure', 'Pa');
-  requireWithin(highest / lowest, RATIOS, 'quadraticLaw: ratio of the pressures', '');
-  const ratio = highest / lowest;
-  const between = [Math.sqrt(ratio) * (1 - ROUNDING), ratio * (1 + ROUNDING)] as const;
-  requireWithin(high / low, between, 'quadraticLaw: ratio of the flows', '');
-  const b = (highest / high - lowest / low) / (high - low);
-  return { a: Math.max(0, lowest / low - b * low), b: Math.max(0, b) };
+export function quadraticLaw(low: FlowAt, high: FlowAt): QuadraticLaw {
+  requireWithin(low.pressure, LOWEST, 'quadraticLaw: lower pressure', 'Pa');
+  requireWithin(low.flow, FLOWS, 'quadraticLaw: flow at the lower pressure', 'm3/s');
+  const times = high.pressure / low.pressure;
+  requireWithin(times, TIMES, 'quadraticLaw: higher over lower pressure', '');
+  const range = [Math.sqrt(times) * (1 - ROUNDING), times * (1 + ROUNDING)] as const;
+  requireWithin(high.flow / low.flow, range, 'quadraticLaw: higher over lower flow', '');
+  const [first, second] = [low.pressure / low.flow, high.pressure / high.flow];
+  const b = Math.max(0, (second - first) / (high.flow - low.flow));
+  return { a: Math.max(0, first - b * low.flow), b };
 }
 
 /**
@@ -77,7 +80,7 @@ export function quadraticPressure({ a, b }: QuadraticLaw, flow: number): number 
 const FLOWS = [1e-12, 1000] as const;
 const BOTH_WAYS = [-1000, 1000] as const;
 const PRESSURES = [-10_000, 10_000] as const;
-const LOWEST = [0.01, 1000] as const;
-const RATIOS = [1.5, 1000] as const;
+const LOWEST = [1e-3, 1e4] as const;
+const TIMES = [1.1, 1000] as const;
 /** Of flows that come from a power law of a half or one. */
-const ROUNDING = 1e-4;
+const ROUNDING = 1e-9;
