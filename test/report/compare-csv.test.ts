@@ -15,7 +15,10 @@ const DRYER = {
   ...{ electricity_kwh: 90.25, fuel_kwh: 0, water_kg: -300, heat_kwh: 280 },
   ...{ hours: 410, starts: 55, emptied: 70 },
 };
-const LIVED = somePlan('as-lived', { den: { outside: { humidity_high: 210.5 } } });
+const LIVED = {
+  ...somePlan('as-lived', { den: { outside: { humidity_high: 210.5 } } }),
+  blinds: { shutter: { room: 'den', closed_hours: 1200 } },
+};
 const DRIED: PlanMeasures = {
   ...somePlan('dried', { energy: 1010.125, den: { over: { mean_temperature_c: 18.6 } } }),
   devices: {
