@@ -4,19 +4,31 @@ import type { i32 } from '../units/portable.ts';
 import type { Model } from './model.ts';
 import { ROOM, TRACER } from './state-layout.ts';
 
-/** Columns of the trace that every step fills, room by room: `[step * rooms + room]`. See TraceView. */
+/** Columns of the trace that every step fills, room by room: `[step * rooms + room]`. */
 export interface RoomColumns {
+  /** [°C] */
   readonly airTemperature: Float64Array;
+  /** Mean radiant temperature: of the inner surfaces, by area. [°C] */
   readonly radiantTemperature: Float64Array;
+  /** Mean of air and mean radiant temperature. [°C] */
   readonly operativeTemperature: Float64Array;
+  /** [kg/kg] */
   readonly humidityRatio: Float64Array;
+  /** [%] */
   readonly relativeHumidity: Float64Array;
+  /** Vapour pressure. [Pa] */
   readonly vapourPressure: Float64Array;
+  /** Heat from emitters. [W] */
   readonly heating: Float64Array;
+  /** Sensible heat removed by cooling. [W] */
   readonly cooling: Float64Array;
+  /** People in the room; a fraction when for part of the step. [-] */
   readonly occupants: Float64Array;
+  /** Share of the step in which a window of the room stands open, however little. [-] */
   readonly windowOpen: Float64Array;
+  /** Net condensation on panes, negative while a film dries. [kg/s] */
   readonly condensation: Float64Array;
+  /** Net condensation on cold corners and tiles and out of saturated air, negative while it dries. [kg/s] */
   readonly wallCondensation: Float64Array;
   /** Concentrations, one species after another. */
   readonly levels: Float64Array;

@@ -1,3 +1,5 @@
+import type { RoomColumns } from './room-columns.ts';
+
 /**
  * View of a run that observers get, one span of control steps (a day) at a time.
  *
@@ -17,31 +19,7 @@ export interface TraceView {
   readonly start: number;
 
   /** Series by step and room. */
-  readonly room: {
-    /** [°C] */
-    readonly airTemperature: Float64Array;
-    /** Mean radiant temperature: of the inner surfaces, by area. [°C] */
-    readonly radiantTemperature: Float64Array;
-    /** Mean of air and mean radiant temperature. [°C] */
-    readonly operativeTemperature: Float64Array;
-    /** [kg/kg] */
-    readonly humidityRatio: Float64Array;
-    /** [%] */
-    readonly relativeHumidity: Float64Array;
-    /** Vapour pressure. [Pa] */
-    readonly vapourPressure: Float64Array;
-    /** Heat from emitters. [W] */
-    readonly heating: Float64Array;
-    /** Sensible heat removed by cooling. [W] */
-    readonly cooling: Float64Array;
-    /** People in the room; a fraction when for part of the step. [-] */
-    readonly occupants: Float64Array;
-    /** Share of the step in which a window of the room stands open, however little. [-] */
-    readonly windowOpen: Float64Array;
-    /** Net condensation on panes, negative while a film dries. [kg/s] */
-    readonly condensation: Float64Array;
-    /** Net condensation on cold corners and tiles and out of saturated air, negative while it dries. [kg/s] */
-    readonly wallCondensation: Float64Array;
+  readonly room: Omit<RoomColumns, 'levels' | 'length'> & {
     /** Heat that the air took to stay at an imposed temperature, negative where taken from it; else 0. [W] */
     readonly heldHeat: Float64Array;
     /** Vapour that it took to stay at an imposed humidity; else 0. [kg/s] */

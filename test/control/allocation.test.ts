@@ -12,6 +12,7 @@ import {
 import { busyHome } from '../bench/busy-home.ts';
 import { always } from '../engine/homes.ts';
 import { randomHousehold } from '../engine/random-home.ts';
+import { leaveNumber, median } from '../reference/heap-growth.ts';
 import { condition, control, DAY, MONDAY, rule } from './rehearse.ts';
 
 /**
@@ -62,13 +63,7 @@ test.skipIf('__stryker__' in globalThis)('a step of control leaves nothing on th
 });
 
 test('what leaves one number a step on the heap is noticed', () => {
-  const kept: { last: unknown } = { last: 0 };
-  let number = 0.5;
-  const forget = (): void => {
-    number += 1;
-    kept.last = { number };
-  };
-  expect(bytesPerStep(100, forget)).toBeGreaterThan(12);
+  expect(bytesPerStep(100, leaveNumber())).toBeGreaterThan(12);
 });
 
 /** Besides what the busy home has: habits of airing, and every kind of control and action. */
@@ -124,10 +119,6 @@ function see(observed: Observation, step: number): void {
   observed.outdoor[0] = 6.1 + 4.3 * Math.sin(step / 300);
   observed.outdoor[2] = 7.9 + 0.7 * Math.sin(step / 300);
   observed.full[0] = step % 50 === 0 ? 1 : 0;
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[values.length >> 1]!;
 }
 
 const ROOMS = 6;

@@ -10,6 +10,7 @@ import { createRoomColumns } from '../../src/engine/room-columns.ts';
 import { OUTSIDE, ROOM } from '../../src/engine/state-layout.ts';
 import { createStepper } from '../../src/engine/stepper.ts';
 import { busyHome } from '../bench/busy-home.ts';
+import { leaveNumber, median } from '../reference/heap-growth.ts';
 import { NEW_YEAR } from './homes.ts';
 import { randomHousehold } from './random-home.ts';
 
@@ -59,10 +60,6 @@ function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
   return growth.slice(spans >> 1);
 }
 
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[values.length >> 1]!;
-}
-
 // Compiled on the spot, so that a busy machine does not put the end of it off.
 beforeAll(() => setFlagsFromString('--no-concurrent-recompilation'));
 afterAll(() => setFlagsFromString('--concurrent-recompilation'));
@@ -77,13 +74,7 @@ test.skipIf('__stryker__' in globalThis)(
 );
 
 test('what leaves one number a step on the heap is noticed', () => {
-  const kept: { last: unknown } = { last: 0 };
-  let number = 0.5;
-  const forget = (): void => {
-    number += 1;
-    kept.last = { number };
-  };
-  expect(median(growthOfSpans(100, forget)) / SPAN).toBeGreaterThan(12);
+  expect(median(growthOfSpans(100, leaveNumber())) / SPAN).toBeGreaterThan(12);
 });
 
 const ROOMS = 6;
