@@ -31,7 +31,17 @@ export const CARBON_DIOXIDE = {
     lag: preset(3, 1, 10),
     every: preset(5, 1, 15),
   },
+  // Methane, 54.9 g a net MJ at 20 °C; 1.108 is gross over net. Closed form.
+  perGas: 97.4,
   sources: {
+    activity: {
+      key: 'co2',
+      description: 'Carbon dioxide, each time, besides that of gas',
+      max: 10_000,
+      usual: {
+        candles: preset(17, 8, 48, 'paraffin of 5 g/h burnt whole, 8.5 L/h each, over two hours'),
+      },
+    },
     body: {
       key: 'co2',
       description: 'Carbon dioxide breathed out',

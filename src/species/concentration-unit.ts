@@ -1,19 +1,20 @@
-/** Unit of a concentration: by volume of pure gas, or by mass. */
-export type ConcentrationUnit = 'ppm' | 'µg/m3';
+/** Unit of a concentration: by volume of pure gas, by mass, or by number. */
+export type ConcentrationUnit = 'ppm' | 'µg/m3' | 'grains/m3';
 
 export interface ConcentrationUnitFacts {
-  readonly kind: 'volume' | 'mass';
+  readonly kind: 'volume' | 'mass' | 'number';
   /** Ending of a column's name. */
   readonly suffix: string;
   /** Unit of what a source gives each time. */
-  readonly amount: 'L' | 'mg';
-  /** Amount to what the balance counts: µg, or ppm m3. */
+  readonly amount: 'L' | 'mg' | 'grains';
+  /** Amount to what the balance counts: µg, ppm m3, or grains. */
   readonly perAmount: number;
 }
 
 export const CONCENTRATION_UNITS: Readonly<Record<ConcentrationUnit, ConcentrationUnitFacts>> = {
   ppm: { kind: 'volume', suffix: 'ppm', amount: 'L', perAmount: 1000 },
   'µg/m3': { kind: 'mass', suffix: 'ug_per_m3', amount: 'mg', perAmount: 1000 },
+  'grains/m3': { kind: 'number', suffix: 'grains_per_m3', amount: 'grains', perAmount: 1 },
 };
 
 /**

@@ -20,6 +20,12 @@ export interface SpeciesFacts<Name extends string = string> {
   readonly role: 'indicator' | 'pollutant';
   /** Outdoors where neither weather file nor scenario says. [unit] */
   readonly outdoors: Preset;
+  /** Usual levels outdoors by month, January first, where they have a season. [unit] */
+  readonly outdoorsByMonth?: readonly number[];
+  /** Carried only where the scenario asks for it; absent: always. */
+  readonly onRequest?: boolean;
+  /** Given off by an open flame for each kWh of gas as bought. [mg, or L by volume] */
+  readonly perGas?: number;
   /** Share that survives the way in through leaks [-]; absent: all of it does. */
   readonly penetration?: Preset;
   /** How fast surfaces take it out of the air [1/h]; absent: they take none. */

@@ -1,10 +1,18 @@
 import { CARBON_DIOXIDE } from './carbon-dioxide.ts';
+import { COARSE_GRAINS } from './coarse-grains.ts';
 import { FINE_PARTICLES } from './fine-particles.ts';
+import { NITROGEN_DIOXIDE } from './nitrogen-dioxide.ts';
 import { ORGANIC_VAPOURS } from './organic-vapours.ts';
 import type { SpeciesFacts, SpeciesFilter, SpeciesSources } from './species-facts.ts';
 
 /** One more species is one more file and its name here. */
-const ENTRIES = [CARBON_DIOXIDE, ORGANIC_VAPOURS, FINE_PARTICLES] as const;
+const ENTRIES = [
+  CARBON_DIOXIDE,
+  ORGANIC_VAPOURS,
+  COARSE_GRAINS,
+  NITROGEN_DIOXIDE,
+  FINE_PARTICLES,
+] as const;
 
 /**
  * What the air is known to carry besides water, from what only tells that air is stale to what harms

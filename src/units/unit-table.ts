@@ -38,6 +38,8 @@ export const DIMENSIONS = {
   angle: 'an angle',
   'parts per million': 'a concentration in parts per million',
   'particle concentration': 'a concentration in mass per volume',
+  'number of grains': 'a number of grains',
+  'number concentration': 'a number of grains per volume',
 } as const;
 
 const HOUR = 3600;
@@ -142,6 +144,8 @@ export const UNITS: Readonly<Record<string, UnitMeaning>> = {
   ppm: { dimension: 'parts per million', factor: 1 },
   'µg/m3': { dimension: 'particle concentration', factor: 1 },
   'mg/m3': { dimension: 'particle concentration', factor: 1000 },
+  grains: { dimension: 'number of grains', factor: 1 },
+  'grains/m3': { dimension: 'number concentration', factor: 1 },
 };
 
 /** Other ways to write a unit of the table, as `plainUnit` leaves them. */

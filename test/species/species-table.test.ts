@@ -12,9 +12,13 @@ import { type KnownSpecies, SPECIES } from '../../src/species/species-table.ts';
 import type { Preset } from '../../src/units/preset.ts';
 
 describe('the table of species', () => {
-  test('has three, from what tells of stale air to what harms most', () => {
-    expect(SPECIES.map(({ name }) => name)).toEqual(['co2', 'tvoc', 'pm25']);
-    expect(MOST_HARMFUL_FIRST.map(({ symbol }) => symbol)).toEqual(['PM2.5', 'TVOC', 'CO2']);
+  test('has five, two of them on request, from what tells of stale air to what harms most', () => {
+    expect(SPECIES.map(({ name }) => name)).toEqual(['co2', 'tvoc', 'pollen', 'no2', 'pm25']);
+    expect(MOST_HARMFUL_FIRST.map(({ symbol }) => symbol)).toEqual([
+      ...['PM2.5', 'NO2', 'Pollen', 'TVOC', 'CO2'],
+    ]);
+    const asked = SPECIES.filter(({ onRequest }) => onRequest === true);
+    expect(asked.map(({ name }) => name)).toEqual(['pollen', 'no2']);
     expect(FILTER_RATED.name).toBe('pm25');
   });
 
@@ -40,6 +44,8 @@ describe('the table of species', () => {
     expect(byName(SPECIES, (facts) => [...new Set(speciesKeys(facts))])).toEqual({
       co2: ['co2'],
       tvoc: ['tvoc', 'tvoc share'],
+      pollen: ['pollen', 'pollen share'],
+      no2: ['no2'],
       pm25: ['pm25', 'particles'],
     });
   });

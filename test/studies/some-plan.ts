@@ -105,6 +105,8 @@ const NONE: BandHours = {
   humidity_high: 0,
   co2_high: 0,
   tvoc_high: 0,
+  pollen_high: 0,
+  no2_high: 0,
   pm25_high: 0,
 };
 

@@ -59,21 +59,25 @@ export function activities(
     const seconds = 60 * (when.allDay ? 1440 : number('lasts'));
     const many = activity.number ?? 1;
     const water = (number('water') * many) / seconds;
-    const electricity = (number('energy') * many * 3.6e6) / seconds;
-    const steam = preset.drying ? 0 : water;
+    const gas = (activity.gas ?? 0) * many;
+    const cooksOnGas = gas > 0 && activity.energy === undefined;
+    const electricity = cooksOnGas ? 0 : (number('energy') * many * 3.6e6) / seconds;
+    const flame = ((preset.flame ?? 0) * many * 3.6e6) / seconds;
+    const steam = (preset.drying ? 0 : water) + (gas * WATER_OF_GAS) / seconds;
     return {
       name: activity.name ?? activity.what,
       room: roomOf(activity, plans),
       when: when.spells,
-      heat: Math.max(0, electricity - steam * LATENT_HEAT),
+      heat: Math.max(0, electricity + (gas * 3.6e6) / seconds - steam * LATENT_HEAT) + flame,
       electricity,
       vapour: steam,
       drying: preset.drying ? water : 0,
-      species: species.map(({ unit, sources }) => {
-        if (sources.activity === undefined) return 0;
+      species: species.map(({ unit, sources, perGas = 0 }) => {
+        const burnt = sourceAmount(perGas * gas, unit) / seconds;
+        if (sources.activity === undefined) return burnt;
         const { key, usual } = sources.activity;
         const amount = fill(key, activity[key], usual[activity.what] ?? NONE);
-        return sourceAmount(amount * many, unit) / seconds;
+        return sourceAmount(amount * many, unit) / seconds + burnt;
       }),
       ...(preset.stopsFor !== undefined && { stopsFor: preset.stopsFor }),
     };
@@ -116,3 +120,5 @@ const NONE: Preset = { value: 0, low: 0, high: 0, source: COMMON };
  * Source: 2501 - 2.361 t kJ/kg at 20 °C (from memory), 0.682 kWh a litre.
  */
 const LATENT_HEAT = 2.454e6;
+/** Methane, 44.9 g a net MJ over 1.108, gross over net; closed form. [kg/kWh as bought] */
+const WATER_OF_GAS = 0.146;

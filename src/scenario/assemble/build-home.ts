@@ -1,10 +1,10 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Home, Site } from '../../home/home.ts';
-import { SPECIES } from '../../species/species-table.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { type BlindPlan, blindPlans } from './blinds.ts';
 import { buildFacts } from './build-facts.ts';
+import { carriedSpecies } from './carried-species.ts';
 import { coolersOf } from './coolers.ts';
 import type { Defaults } from './defaults.ts';
 import { devicesOf } from './devices.ts';
@@ -47,13 +47,14 @@ export function buildHome(
     ...innerElements(plans, doorways, facts, defaults),
   ];
   const panes = shells.flatMap((shell) => shell.panes);
-  const species = speciesOf(SPECIES, data, defaults);
+  const carried = carriedSpecies(data);
+  const species = speciesOf(carried, data, defaults);
   const outer = outerRooms({ elements, panes });
   const rooms = plans.map((plan) =>
     roomOf(plan, {
       data,
       facts,
-      species: SPECIES,
+      species: carried,
       defaults,
       inside: !outer.has(plan.index),
     }),
@@ -76,7 +77,7 @@ export function buildHome(
     emitters,
     sources,
     species,
-    devices: devicesOf(data, plans, SPECIES, defaults),
+    devices: devicesOf(data, plans, carried, defaults),
     ...(cooling.length > 0 && { cooling }),
     ...(blinds.length > 0 && { blinds: blinds.map(({ blind }) => blind) }),
   };

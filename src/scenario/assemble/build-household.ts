@@ -1,10 +1,10 @@
 import type { Household } from '../../control/household.ts';
-import { SPECIES } from '../../species/species-table.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { type ActivityData, activities } from './activities.ts';
 import { openingLines } from './airing.ts';
 import type { BuiltHome } from './build-home.ts';
+import { carriedSpecies } from './carried-species.ts';
 import { coolingSchedules } from './cooling-schedules.ts';
 import type { Defaults } from './defaults.ts';
 import { paint } from './paint.ts';
@@ -18,11 +18,12 @@ export function buildHousehold(
   { people: persons, done, clock }: Lived,
   defaults: Defaults,
 ): Household {
+  const carried = carriedSpecies(data);
   return {
     clock,
     ...(data.seed !== undefined && { seed: data.seed }),
-    people: people(persons, data.household ?? {}, plans, SPECIES, defaults),
-    activities: activities(data, done, plans, SPECIES, defaults),
+    people: people(persons, data.household ?? {}, plans, carried, defaults),
+    activities: activities(data, done, plans, carried, defaults),
     setpoints: setpointSchedules(data, plans, home.emitters, defaults),
     ...(home.cooling !== undefined && {
       cooling: coolingSchedules(data, plans, home.emitters, defaults),
@@ -30,7 +31,7 @@ export function buildHousehold(
     openings: openingLines(data, home.openings, plans, defaults),
     ...(blinds.length > 0 && { blinds: blinds.map(({ hours }) => hours) }),
     doorways: doors,
-    ...paint(data, plans, SPECIES, defaults),
+    ...paint(data, plans, carried, defaults),
   };
 }
 

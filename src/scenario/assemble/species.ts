@@ -34,15 +34,17 @@ export function depositionOf(
 }
 
 function outdoors(
-  { name, outdoors: preset }: KnownSpecies,
+  { name, outdoors: preset, outdoorsByMonth }: KnownSpecies,
   data: ScenarioData,
   defaults: Defaults,
 ): Pick<Species, 'outdoor' | 'outdoorByMonth'> {
   const given = data.air?.outdoors?.[name];
-  if (Array.isArray(given)) {
-    const mean = given.reduce((sum, level) => sum + level, 0) / given.length;
-    return { outdoor: mean, outdoorByMonth: given };
+  if (given === undefined && outdoorsByMonth !== undefined) {
+    const listed = outdoorsByMonth.join(', ');
+    defaults.word(['air', 'outdoors', name], undefined, listed, preset.source);
+    return { outdoor: meanOf(outdoorsByMonth), outdoorByMonth: outdoorsByMonth };
   }
+  if (Array.isArray(given)) return { outdoor: meanOf(given), outdoorByMonth: given };
   return { outdoor: defaults.number(['air', 'outdoors', name], given, preset) };
 }
 
@@ -54,3 +56,6 @@ function penetration(
   if (preset === undefined) return 1;
   return defaults.number(['air', 'penetration', name], data.air?.penetration?.[name], preset);
 }
+
+const meanOf = (levels: readonly number[]): number =>
+  levels.reduce((sum, level) => sum + level, 0) / levels.length;

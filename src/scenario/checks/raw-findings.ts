@@ -12,6 +12,7 @@ import { roomNameFindings } from './room-names.ts';
 import { ruleFindings } from './rules.ts';
 import { setpointFindings } from './setpoints.ts';
 import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { undeclaredSpeciesFindings } from './undeclared-species.ts';
 
 /** What is wrong between fields, on a scenario that may be wrong in fields as well. */
 export function rawFindings(value: unknown): Finding[] {
@@ -29,5 +30,6 @@ export function rawFindings(value: unknown): Finding[] {
     ...deviceFindings(raw),
     ...ruleFindings(raw),
     ...gateFindings(raw),
+    ...undeclaredSpeciesFindings(raw),
   ];
 }

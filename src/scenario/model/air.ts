@@ -1,6 +1,6 @@
 import { byName } from '../../species/species-lists.ts';
-import { SPECIES } from '../../species/species-table.ts';
-import { either, list, quantity, section } from './fields.ts';
+import { SPECIES, type SpeciesName } from '../../species/species-table.ts';
+import { choice, either, list, quantity, section } from './fields.ts';
 
 /** Outdoors: one level, or twelve by month. */
 const outdoors = (unit: string, max: number, says: string) => {
@@ -25,8 +25,15 @@ export const deposition = () =>
     'Deposition rate: how fast surfaces take it out of the air',
   ).optional();
 
+const REQUESTED = SPECIES.filter(({ onRequest }) => onRequest === true).map(({ name }) => name);
+
 export const airModel = section(
   {
+    species: list(
+      choice(REQUESTED as [SpeciesName, ...SpeciesName[]], 'A species'),
+      `a list of any of: ${REQUESTED.join(', ')}`,
+      'What the air carries besides the usual',
+    ).optional(),
     outdoors: section(
       byName(SPECIES, ({ unit, limits, words }) => outdoors(unit, limits.level, words)),
       'Levels outdoors where the weather file has no column of them',

@@ -101,6 +101,7 @@ const activityModel = section(
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
     water: quantity('L', { min: 0, max: 50 }, 'Water to the air, each time').optional(),
     energy: quantity('kWh', { min: 0, max: 50 }, 'Electricity, each time').optional(),
+    gas: quantity('kWh', { min: 0, max: 50 }, 'Gas burnt in an open flame, each time').optional(),
     ...activitySources(),
     number: plainNumber({ above: 0, max: 100 }, 'How many alike, such as plants').optional(),
   },

@@ -15,6 +15,8 @@ export interface ActivityPreset {
   readonly water: Preset;
   /** Electricity, each time, of one. [kWh] */
   readonly energy: Preset;
+  /** Heat of a flame less that of its water, each time, of one; absent is none. [kWh] */
+  readonly flame?: number;
   /** What keeps it from happening; see `Activity.stopsFor`. */
   readonly stopsFor?: 'an empty home' | 'holidays';
   /** True where the water evaporates in the room and takes its heat from it. */
@@ -138,8 +140,9 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     uses: ['living'],
     at: ['20:00'],
     lasts: minutes(120, 60, 240),
-    water: { value: 0.012, low: 0.005, high: 0.03, source: `${COMMON}: as much as the wax` },
-    energy: none('burns wax, about 0.1 kWh each'),
+    water: { value: 0.013, low: 0.006, high: 0.038, source: 'paraffin of 5 g/h gives 6.6 g/h' },
+    energy: none('burns wax, 0.12 kWh each'),
+    flame: 0.12, // 60 W over two hours
     stopsFor: 'an empty home',
     drying: false,
   },

@@ -62,6 +62,7 @@ const FAMILIES: Readonly<Record<string, Readonly<Record<string, Conversion>>>> =
   'W/m2': { 'W/m2': same, 'kW/m2': scale(1000), 'kJ/(m2 h)': scale(1 / 3.6) },
   'µg/m3': { 'µg/m3': same, 'mg/m3': scale(1000) },
   ppm: { ppm: same },
+  'grains/m3': { 'grains/m3': same },
 };
 
 const SPELLINGS: Readonly<Record<string, string>> = {

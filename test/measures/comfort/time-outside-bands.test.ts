@@ -37,6 +37,8 @@ describe('hours outside bands', () => {
       humidity_high: 5,
       co2_high: 0,
       tvoc_high: 0,
+      pollen_high: 0,
+      no2_high: 0,
       pm25_high: 0,
     });
     expect(Object.values(den.outside_band_occupied_hours)).toEqual([0, 0, 0, 0, 0, 0, 0]);

@@ -51,7 +51,7 @@ describe('the head', () => {
       'out.csv:6:6: header: expected a column of a roombalance CSV, got "temprature" (did you mean "temperature"?)',
       'out.csv:6:46: header: expected a column of a roombalance CSV, got "rain" (known are time, temperature, ' +
         'relative humidity, dew point, pressure, wind speed, wind direction, global horizontal, direct normal, ' +
-        'diffuse horizontal, cloud cover, pm25, tvoc, co2)',
+        'diffuse horizontal, cloud cover, pm25, no2, pollen, tvoc, co2)',
       'out.csv:6:51: header: expected each column once, got "wind speed" a second time',
     ]);
   });

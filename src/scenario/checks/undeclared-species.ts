@@ -1,0 +1,55 @@
+import { SPECIES } from '../../species/species-table.ts';
+import type { Finding } from '../unplaced-problem.ts';
+import { items, mapping, textOf, type UncheckedMapping } from './tolerant-readers.ts';
+
+/** Species that are spoken of though the scenario does not ask for them. */
+export function undeclaredSpeciesFindings(raw: UncheckedMapping): Finding[] {
+  const air = mapping(raw['air']);
+  const asked: readonly unknown[] = Array.isArray(air['species']) ? air['species'] : [];
+  const missing = SPECIES.flatMap(({ name, onRequest }) =>
+    onRequest === true && !asked.includes(name) ? [name as string] : [],
+  );
+  return [...keyed(raw), ...readings(raw)].flatMap(({ path, name }) =>
+    missing.includes(name)
+      ? [{ path, expected: 'a species that air.species lists', got: name }]
+      : [],
+  );
+}
+
+interface Mention {
+  readonly path: readonly (string | number)[];
+  readonly name: string;
+}
+
+/** Keys of mappings that are names of species. */
+function keyed(raw: UncheckedMapping): Mention[] {
+  const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
+  const places: readonly (readonly string[])[] = [
+    ...['outdoors', 'penetration', 'deposition'].map((key) => ['air', key]),
+    ['bands'],
+    ['sensors'],
+    ...Object.keys(mapping(mapping(raw['sensors'])['rooms'])).map((r) => ['sensors', 'rooms', r]),
+    ...rooms.flatMap((r) => ['bands', 'deposition'].map((key) => ['home', 'rooms', r, key])),
+  ];
+  return places.flatMap((path) => {
+    const at = path.reduce<UncheckedMapping>((inner, key) => mapping(inner[key]), raw);
+    return Object.keys(at).map((name) => ({ path: [...path, name], name }));
+  });
+}
+
+/** Readings of the conditions of rules and of airing. */
+function readings(raw: UncheckedMapping): Mention[] {
+  const airing = items(mapping(raw['household'])['airing']);
+  return [
+    ...items(raw['rules']).flatMap((rule, k) => readBy(rule, 'when', ['rules', k])),
+    ...airing.flatMap((habit, k) =>
+      ['when', 'until'].flatMap((key) => readBy(habit, key, ['household', 'airing', k])),
+    ),
+  ];
+}
+
+const readBy = (owner: unknown, key: string, path: Mention['path']): Mention[] =>
+  items(mapping(owner)[key]).map((condition, k) => ({
+    path: [...path, key, k, 'reading'],
+    name: textOf(mapping(condition)['reading']),
+  }));

@@ -1,0 +1,45 @@
+import { preset } from '../units/preset.ts';
+import type { SpeciesFacts } from './species-facts.ts';
+
+const JUDGED = 'own judgement';
+
+/** Grass pollen: coarse grains that come in by windows and settle; carried where the scenario asks for it. */
+export const COARSE_GRAINS = {
+  name: 'pollen',
+  symbol: 'Pollen',
+  words: 'Grass pollen',
+  plainName: 'pollen',
+  unit: 'grains/m3',
+  role: 'pollutant',
+  onRequest: true,
+  outdoors: preset(9, 2, 30, `${JUDGED}: mean of a year with its season from May to August`),
+  outdoorsByMonth: [0, 0, 0, 0, 10, 50, 40, 8, 0, 0, 0, 0],
+  penetration: preset(0.2, 0, 0.5, `${JUDGED}: grains of 20 to 40 µm are caught in cracks`),
+  deposition: preset(
+    4,
+    1,
+    10,
+    `${JUDGED}: grains alone would settle at 20 to 50 1/h, floors raise them again`,
+  ),
+  band: {
+    high: 30,
+    hours: 24,
+    reason: 'UK scale (from memory): low under 30 grains/m3, the mean of a day',
+    counted: 'any time',
+  },
+  limits: { level: 10_000, band: 1e5, weather: [0, 20_000], weatherHint: '' },
+  sensor: {
+    bias: preset(0, -10, 10),
+    noise: preset(5, 1, 20),
+    step: preset(1, 1, 10),
+    lag: preset(5, 1, 15),
+    every: preset(60, 15, 120),
+  },
+  sources: {},
+  filter: {
+    by: 'share',
+    key: 'pollen share',
+    description: 'Share of the clean-air rate that holds for pollen',
+    usual: preset(1, 0.7, 1),
+  },
+} as const satisfies SpeciesFacts;

@@ -1,0 +1,40 @@
+import { COMMON, preset } from '../units/preset.ts';
+import type { SpeciesFacts } from './species-facts.ts';
+
+/** From gas flames and traffic; carried where the scenario asks for it. */
+export const NITROGEN_DIOXIDE = {
+  name: 'no2',
+  symbol: 'NO2',
+  words: 'Nitrogen dioxide',
+  plainName: 'NO2',
+  unit: 'µg/m3',
+  role: 'pollutant',
+  onRequest: true,
+  outdoors: preset(15, 5, 35, `${COMMON}: towns of north-western Europe`),
+  penetration: preset(0.9, 0.7, 1),
+  deposition: preset(0.5, 0.1, 1, 'loss to surfaces, 0.5 to 0.9 1/h (from memory)'),
+  band: {
+    high: 25,
+    hours: 24,
+    reason: 'WHO air quality guidelines 2021 (from memory): 25 µg/m3 as a mean of 24 hours',
+    counted: 'any time',
+  },
+  limits: { level: 1000, band: 1e5, weather: [0, 5000], weatherHint: '' },
+  sensor: {
+    bias: preset(0, -20, 20),
+    noise: preset(5, 1, 20),
+    step: preset(1, 1, 10),
+    lag: preset(3, 1, 10),
+    every: preset(5, 1, 15),
+  },
+  // Lebel and others 2022, 32 homes: 7.8 ng/J, 7.1 to 8.4.
+  perGas: 28.08,
+  sources: {
+    activity: {
+      key: 'no2',
+      description: 'Nitrogen dioxide, each time, besides that of gas',
+      max: 10_000,
+      usual: {},
+    },
+  },
+} as const satisfies SpeciesFacts;
