@@ -19,8 +19,8 @@ test('names are found in keys, texts and stems, and not in comments', () => {
 
 const OWN_FILES = [
   'src/species/carbon-dioxide.ts',
-  'src/species/fine-particles.ts',
   'src/species/coarse-grains.ts',
+  'src/species/fine-particles.ts',
   'src/species/nitrogen-dioxide.ts',
   'src/species/organic-vapours.ts',
 ];

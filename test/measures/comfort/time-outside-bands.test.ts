@@ -41,7 +41,7 @@ describe('hours outside bands', () => {
       no2_high: 0,
       pm25_high: 0,
     });
-    expect(Object.values(den.outside_band_occupied_hours)).toEqual([0, 0, 0, 0, 0, 0, 0]);
+    expect(Object.values(den.outside_band_occupied_hours)).toEqual([0, 0, 0, 0, 0, 0, 0, 0, 0]);
     expect(den.degree_hours_below).toBeCloseTo(5, 12);
   });
 
