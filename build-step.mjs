@@ -42,15 +42,10 @@ const interfaces = new Map();
 reach(ENTRY, functionsOf(ENTRY).map(({ name }) => name.text));
 
 const own = readFileSync('build-step.mjs', 'utf8');
-const sources = [...used].map(([path, names]) => [
-  path,
-  functionsOf(path)
-    .filter(({ name }) => names.has(name.text))
-    .map((node) => node.getText())
-    .join('\n'),
-]);
 const records = layOutRecords();
-const translated = await Promise.all(sources.map(async ([path]) => [nameOf(path), await translate(path)]));
+const translated = await Promise.all(
+  [...used.keys()].map(async (path) => [nameOf(path), await translate(path)]),
+);
 const digest = createHash('sha256')
   .update(JSON.stringify([own, translated, [...records]]))
   .digest('hex')
@@ -294,13 +289,13 @@ function toAssemblyScript(context) {
 }
 
 async function write() {
-  const folder = process.env.CORE_FOLDER ?? mkdtempSync(join(tmpdir(), 'core-'));
+  const folder = process.env.STEP_FOLDER ?? mkdtempSync(join(tmpdir(), 'step-'));
   try {
     writeFileSync(join(folder, 'records.ts'), declareRecords());
     for (const [name, text] of translated) writeFileSync(join(folder, name), text);
     writeFileSync(TARGET, moduleText(await compile(folder)));
   } finally {
-    if (process.env.CORE_FOLDER === undefined) rmSync(folder, { recursive: true });
+    if (process.env.STEP_FOLDER === undefined) rmSync(folder, { recursive: true });
   }
 }
 
@@ -310,7 +305,7 @@ async function compile(folder) {
     [
       nameOf(ENTRY),
       ...['--outFile', 'step.wasm', '--runtime', 'stub', '--importMemory', '--use', 'abort='],
-      ...['-O3', '--converge', '--noAssert', '--baseDir', folder, ...(process.env.CORE_NAMES ? ['--debug'] : [])],
+      ...['-O3', '--converge', '--noAssert', '--baseDir', folder],
     ],
     {
       readFile: (name, base) => {
@@ -340,5 +335,5 @@ export const STEP_RECORDS: Readonly<
 }
 
 function nameOf(path) {
-  return `${path.replace(/^src\//, '').replaceAll('/', '_')}`;
+  return path.replace(/^src\//, '').replaceAll('/', '_');
 }

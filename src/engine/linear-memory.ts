@@ -78,8 +78,9 @@ class Layout {
       if (type === 'f64') view?.setFloat64(offset, value as number, true);
       else if (type === 'i32') view?.setInt32(offset, value as number, true);
       else {
-        const part =
-          type in SIZES ? this.numbers(value as Numbers) : this.record(value as object, type);
+        const part = VIEWS.has(type)
+          ? this.numbers(value as Numbers)
+          : this.record(value as object, type);
         view?.setUint32(offset, part.at, true);
         copy[field] = part.copy;
       }
@@ -116,6 +117,7 @@ function viewLike(array: Numbers, buffer: ArrayBuffer, at: number): Numbers {
   return new Uint8Array(buffer, at, array.length);
 }
 
-const SIZES: Readonly<Record<string, number>> = { Reals: 8, Integers: 4, Bytes: 1 };
+/** What typed arrays are called in STEP_RECORDS. */
+const VIEWS: ReadonlySet<string> = new Set(['Reals', 'Integers', 'Bytes']);
 /** The module keeps what lies below to itself. [B] */
 const FIRST_ADDRESS = 65_536;

@@ -1,4 +1,4 @@
-// Written by build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: a199ee303010094d
+// Written by build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: 48184eaf8d4ca287
 
 /** The step of the engine as a WebAssembly module, in base64. */
 export const STEP_MODULE =
