@@ -24,6 +24,8 @@ export interface SpeciesWork {
   readonly outdoor: Float64Array;
   /** Share of the outdoor level that leaks keep out, by species. [-] */
   readonly heldBack: Float64Array;
+  /** Share of it that open windows keep out, by screens or because grains fall, by species. [-] */
+  readonly heldByWindows: Float64Array;
 }
 
 /** @param size  values of a matrix */
@@ -46,6 +48,7 @@ export function layOutSpecies(home: Home, size: number): SpeciesWork {
     solution: perValue(),
     outdoor: new Float64Array(count),
     heldBack: Float64Array.from(home.species, ({ penetration }) => 1 - penetration),
+    heldByWindows: Float64Array.from(home.species, (s) => 1 - (s.windowPenetration ?? 1)),
   };
 }
 

@@ -86,7 +86,7 @@ export const WATER_TERMS = [
   'extra',
 ] as const;
 
-/** `leakage` counts what leaks hold back of the outdoor air that comes through them. */
+/** `leakage` and `openings` count what leaks and window screens hold back of what outdoor air carries in. */
 export const SPECIES_TERMS = [
   'people',
   'appliances',

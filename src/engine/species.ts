@@ -51,6 +51,7 @@ function assemble(m: Model, day: DayInputs, at: i32): void {
     rhs,
     outdoor,
     heldBack,
+    heldByWindows,
   } = m.species;
   const { peopleSpecies, applianceSpecies } = day;
   const { diagonal } = m.elimination;
@@ -70,6 +71,7 @@ function assemble(m: Model, day: DayInputs, at: i32): void {
     }
     const into = rooms[r + EXCHANGE]! + rooms[r + FAN]!;
     const leak = rooms[r + LEAK]!;
+    const opening = rooms[r + OPENING]!;
     for (let q = 0; q < count; q++) {
       const t = (first + q) * TRACER_STRIDE;
       const g = matrixOf[q]!;
@@ -78,7 +80,7 @@ function assemble(m: Model, day: DayInputs, at: i32): void {
       tracers[t + OVER_WEIGHT] = overWeight[g]!;
       rhs[first + q] =
         store[g]! * tracers[t + LEVEL]! +
-        (into - heldBack[q]! * leak) * outdoor[q]! +
+        (into - heldBack[q]! * leak - heldByWindows[q]! * opening) * outdoor[q]! +
         density * source;
     }
   }
@@ -97,13 +99,14 @@ function settle({ tracers, roomCount, species: { count, solution } }: Model): vo
 
 function bookRooms(m: Model, day: DayInputs, at: i32, book: Float64Array, row: i32): void {
   const { rooms, roomCount, tracers, dt, density } = m;
-  const { count, outdoor, heldBack, solution } = m.species;
+  const { count, outdoor, heldBack, heldByWindows, solution } = m.species;
   const { peopleSpecies, applianceSpecies } = day;
   const perMass = dt / density;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const leakOut = rooms[r + LEAK_OUT]! * perMass;
     const leakIn = rooms[r + LEAK]! * perMass;
+    const openingIn = rooms[r + OPENING]! * perMass;
     const openingOut = rooms[r + OPENING_OUT]! * perMass;
     const extract = rooms[r + EXTRACT]! * perMass;
     const draught = rooms[r + DRAUGHT]! * perMass;
@@ -120,7 +123,10 @@ function bookRooms(m: Model, day: DayInputs, at: i32, book: Float64Array, row: i
       if (people !== 0) book[k + PEOPLE] = book[k + PEOPLE]! + people * dt;
       if (appliances !== 0) book[k + APPLIANCES] = book[k + APPLIANCES]! + appliances * dt;
       book[k + LEAKAGE] = book[k + LEAKAGE]! + leakOut * fall - held;
-      if (openingOut !== 0) book[k + OPENINGS] = book[k + OPENINGS]! + openingOut * fall;
+      if (openingIn !== 0 || openingOut !== 0) {
+        const caught = heldByWindows[q]! * openingIn * outdoor[q]!;
+        book[k + OPENINGS] = book[k + OPENINGS]! + openingOut * fall - caught;
+      }
       if (extract !== 0) book[k + EXTRACTS] = book[k + EXTRACTS]! + extract * fall;
       if (draught !== 0) book[k + FLUES] = book[k + FLUES]! + draught * fall;
       book[k + DEVICES] = book[k + DEVICES]! + devices * dt;
@@ -150,7 +156,7 @@ function bookDoors(m: Model, book: Float64Array, row: i32): void {
   }
 }
 
-const { massRate: MASS_RATE, leak: LEAK, fan: FAN, exchange: EXCHANGE } = ROOM;
+const { massRate: MASS_RATE, leak: LEAK, opening: OPENING, fan: FAN, exchange: EXCHANGE } = ROOM;
 const { leakOut: LEAK_OUT, openingOut: OPENING_OUT, extract: EXTRACT, draught: DRAUGHT } = ROOM;
 const {
   level: LEVEL,

@@ -272,4 +272,6 @@ export interface Species {
   readonly outdoorByMonth?: readonly number[];
   /** Share that survives the way in through leaks. [-] */
   readonly penetration: number;
+  /** Share that survives the way in through open windows, such as past a screen; absent: all of it. [-] */
+  readonly windowPenetration?: number;
 }

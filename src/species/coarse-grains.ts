@@ -15,6 +15,12 @@ export const COARSE_GRAINS = {
   outdoors: preset(9, 2, 30, `${JUDGED}: mean of a year with its season from May to August`),
   outdoorsByMonth: [0, 0, 0, 0, 10, 50, 40, 8, 0, 0, 0, 0],
   penetration: preset(0.2, 0, 0.5, `${JUDGED}: grains of 20 to 40 µm are caught in cracks`),
+  windowPenetration: preset(
+    1,
+    0.1,
+    1,
+    `${JUDGED}: nothing holds grains back but a screen, which may catch most`,
+  ),
   deposition: preset(
     4,
     1,

@@ -28,6 +28,8 @@ export interface SpeciesFacts<Name extends string = string> {
   readonly perGas?: number;
   /** Share that survives the way in through leaks [-]; absent: all of it does. */
   readonly penetration?: Preset;
+  /** Share that survives the way in through open windows [-]; absent: all of it does. */
+  readonly windowPenetration?: Preset;
   /** How fast surfaces take it out of the air [1/h]; absent: they take none. */
   readonly deposition?: Preset;
   readonly band: SpeciesBand;

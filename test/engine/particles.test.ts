@@ -5,7 +5,7 @@ import type { Home } from '../../src/home/home.ts';
 import { noAutomation } from '../control/no-automation.ts';
 import { compare } from '../reference/compare.ts';
 import { airChangesFromDecay } from '../reference/physics/air-quality/concentration.ts';
-import { bareHome, bareRoom, madeWeather, quietHousehold, runAlways } from './homes.ts';
+import { always, bareHome, bareRoom, madeWeather, quietHousehold, runAlways } from './homes.ts';
 import { last, recordRun, runInput } from './record-run.ts';
 
 const TOPIC = 'Fine particles, through the simulator';
@@ -131,3 +131,55 @@ describe('what comes in from outdoors', () => {
 
 const EVERY_DAY = 0b1111111;
 const NOT_SUNDAY = 0b0111111;
+
+describe('leaks and windows hold back different shares', () => {
+  /** Half open all the time: pollen, and a gas that goes wherever air goes, from a source indoors. */
+  const home: Home = bareHome([bareRoom('room', 40, { deposition: [4 / HOUR, 0] })], {
+    leakage: { how: { by: 'rate', flow: (0.4 * 40) / HOUR }, share: [1], ach50: null },
+    openings: [{ name: 'window', room: 0, area: 0.2, height: 1, azimuth: 0 }],
+    species: [
+      { name: 'pollen', unit: 'grains/m3', outdoor: 60, penetration: 0.2, windowPenetration: 0.7 },
+      { name: 'co2', unit: 'ppm', outdoor: 0, penetration: 1 },
+    ],
+  });
+  const source: Activity = {
+    ...{ name: 'source', room: 0, when: [{ days: EVERY_DAY, from: 0, to: 1440 }] },
+    ...{ heat: 0, electricity: 0, vapour: 0, drying: 0, species: [0, 1] },
+  };
+  const household = quietHousehold(home, { activities: [source], openings: [always(0.5)] });
+  const input = runInput(
+    { home, weather: WEATHER },
+    { household, dt: 60, hours: 24, spinUpDays: 2 },
+  );
+  const {
+    species,
+    run: { ledger },
+  } = recordRun(input);
+
+  test('pollen indoors over outdoors, (P a + Pw w)/(a + w + k)', () => {
+    const all = HOUR / (40 * last(species[1]![0]!)); // 1/h, of leaks and window, by the gas
+    compare({
+      topic: TOPIC,
+      what: 'grains through leaks (P 0.2) and an open window with a screen (0.7)',
+      unit: '-',
+      source: 'mixed room by hand: (P a + Pw w)/(a + w + k)',
+      mark: 'closed form',
+      expected: (0.2 * 0.4 + 0.7 * (all - 0.4)) / (all + 4),
+      got: last(species[0]![0]!) / 60,
+      tolerance: { relative: 1e-9 },
+      because: 'both at rest: rounding',
+    });
+    expect(all).toBeGreaterThan(1);
+  });
+
+  test('the ledger of the day: what comes in by each way settles', () => {
+    const { leakage, openings, deposition } = ledger.species[0]!;
+    const all = HOUR / (40 * last(species[1]![0]!));
+    const c = last(species[0]![0]!);
+    const day = 24 * 40; // h m3
+    expect(leakage[0]!).toBeCloseTo(day * 0.4 * (0.2 * 60 - c), 4);
+    expect(openings[0]!).toBeCloseTo(day * (all - 0.4) * (0.7 * 60 - c), 4);
+    expect(deposition[0]!).toBeCloseTo(-day * 4 * c, 4);
+    expect(ledger.residual.species[0]!).toBeLessThan(1e-9);
+  });
+});

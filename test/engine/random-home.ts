@@ -124,7 +124,7 @@ export function randomHome(rooms: number, seed: number, loops = true): Home {
     devices: [],
     species: [
       { name: 'co2', unit: 'ppm', outdoor: 420, penetration: 1 },
-      { name: 'pm25', unit: 'µg/m3', outdoor: 8, penetration: 0.8 },
+      { name: 'pm25', unit: 'µg/m3', outdoor: 8, penetration: 0.8, windowPenetration: 0.6 },
     ],
   };
 }

@@ -31,7 +31,7 @@ function indifferent(home: Home): Home {
           : e,
     ),
     panes: home.panes.map((p) => ({ ...p, tilt: DOWN })),
-    species: home.species.map((s) => ({ ...s, penetration: 1 })),
+    species: home.species.map((s) => ({ ...s, penetration: 1, windowPenetration: 1 })),
   };
 }
 

@@ -111,7 +111,7 @@ export function homeRates(home: Home) {
     home.openings.forEach(({ room, area, height }, o) => {
       const open = area * now.openings[o]!;
       const flow = singleSidedAiring(open, height, out.wind, t[room]! - out.temperature);
-      fromOutdoors(room, flow, () => 1);
+      fromOutdoors(room, flow, (q) => home.species[q]!.windowPenetration ?? 1);
     });
     home.doorways.forEach(({ rooms: [a, b], width, height, mixing, shut }, d) => {
       const part = now.doorways[d]!;

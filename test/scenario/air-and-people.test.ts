@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { compare } from '../reference/compare.ts';
-import { homeWith } from './problems-of.ts';
+import { homeWith, readingProblems } from './problems-of.ts';
 
 const prepared = (more: string) =>
   preparePlan(readScenario(homeWith(more), 'h.yaml'), { plan: null, set: [], files: new Map() });
@@ -16,6 +16,18 @@ describe('what the air carries', () => {
       ['pm25', 'µg/m3', 8],
     ]);
     expect(species.map(({ penetration }) => penetration)).toEqual([1, 1, 0.8]);
+  });
+
+  test('windows hold back what a scenario says, of pollen what is assumed', () => {
+    const { home, assumed } = prepared(
+      'air: { species: [pollen], window penetration: { pm25: 40 % } }',
+    );
+    expect(home.species.map((s) => s.windowPenetration)).toEqual([undefined, undefined, 1, 0.4]);
+    expect(assumed.map(({ path }) => path)).toContain('/air/window penetration/pollen');
+    const words = 'air.window penetration.pm25: expected a share of 1 from 0 to 1, got 1.2';
+    expect(readingProblems(homeWith('air: { window penetration: { pm25: 1.2 } }'))[0]).toContain(
+      words,
+    );
   });
 
   test('levels by month, and their mean', () => {

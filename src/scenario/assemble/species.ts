@@ -15,6 +15,7 @@ export function speciesOf(
     unit: facts.unit,
     ...outdoors(facts, data, defaults),
     penetration: penetration(facts, data, defaults),
+    ...byWindows(facts, data, defaults),
   }));
 }
 
@@ -55,6 +56,17 @@ function penetration(
 ): number {
   if (preset === undefined) return 1;
   return defaults.number(['air', 'penetration', name], data.air?.penetration?.[name], preset);
+}
+
+function byWindows(
+  { name, windowPenetration: preset }: KnownSpecies,
+  data: ScenarioData,
+  defaults: Defaults,
+): Pick<Species, 'windowPenetration'> {
+  const given = data.air?.['window penetration']?.[name];
+  if (preset === undefined) return given === undefined ? {} : { windowPenetration: given };
+  const path = ['air', 'window penetration', name];
+  return { windowPenetration: defaults.number(path, given, preset) };
 }
 
 const meanOf = (levels: readonly number[]): number =>

@@ -25,7 +25,7 @@ interface Mention {
 function keyed(raw: UncheckedMapping): Mention[] {
   const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
   const places: readonly (readonly string[])[] = [
-    ...['outdoors', 'penetration', 'deposition'].map((key) => ['air', key]),
+    ...['outdoors', 'penetration', 'window penetration', 'deposition'].map((key) => ['air', key]),
     ['bands'],
     ['sensors'],
     ...Object.keys(mapping(mapping(raw['sensors'])['rooms'])).map((r) => ['sensors', 'rooms', r]),

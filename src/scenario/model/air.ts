@@ -45,6 +45,13 @@ export const airModel = section(
       ),
       'Penetration: share that survives the way in through leaks',
     ).optional(),
+    'window penetration': section(
+      byName(
+        SPECIES.filter(({ penetration }) => penetration !== undefined),
+        ({ words }) => quantity('-', { min: 0, max: 1 }, words).optional(),
+      ),
+      'Share that survives the way in through open windows, such as past a fine screen',
+    ).optional(),
     deposition: deposition(),
   },
   'What the air carries besides water',
