@@ -20,6 +20,10 @@ export interface Automation {
    * heat only while it calls. Absent: every room calls for itself.
    */
   readonly callRoom?: number;
+  /** Days on which thermostats heat at all; absent is every day. */
+  readonly heatingSeason?: HeatingSeason;
+  /** What thermostats keep on holidays; absent is what they keep on other days. */
+  readonly holidaySetback?: HolidaySetback;
   /** One per room: when its cooling may run; absent is at all times. */
   readonly coolingGates?: readonly Gate[];
   /** One per blind of `Home.blinds`; absent is by the clock alone. */
@@ -71,6 +75,23 @@ export interface Thermostat {
   readonly proportionalBand: number;
   /** Deadband: switches on half of it below the setpoint, off half of it above; 0 for none. [K] */
   readonly deadband: number;
+}
+
+/** When the home is heated: all parts must hold. Outside, thermostats keep the frost guard. */
+export interface HeatingSeason {
+  /** Bit m is set for the months that belong to it, January = bit 0. */
+  readonly months: number;
+  /** Limit under which the mean outdoor temperature of the days before must lie; Infinity for any. [°C] */
+  readonly outdoorBelow: number;
+  /** Whole local days that the mean is taken over. [d] */
+  readonly days: number;
+}
+
+export interface HolidaySetback {
+  /** Highest setting on these days. [°C] */
+  readonly setpoint: number;
+  /** First and last local days, every year, month * 100 + day; null for the days on which all who live here are away. */
+  readonly dates: readonly { readonly from: number; readonly to: number }[] | null;
 }
 
 /** Levels above which a blind is closed in its hours: all of them at once. */

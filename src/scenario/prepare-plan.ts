@@ -9,6 +9,7 @@ import { type BuiltHome, buildHome } from './assemble/build-home.ts';
 import { buildHousehold } from './assemble/build-household.ts';
 import { buildPrices, priceFileFindings } from './assemble/build-prices.ts';
 import { createDefaults, type Defaults } from './assemble/defaults.ts';
+import { usualSeasonOf } from './assemble/heating-season.ts';
 import { infantRooms, peopleData } from './assemble/people.ts';
 import { mouldClasses, roomBands } from './assemble/room-bands.ts';
 import { type Place, sitePlace } from './assemble/site-place.ts';
@@ -68,6 +69,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const automation = buildAutomation(data, built, household, kinds, defaults);
   const prices = buildPrices(data, usedFuels(built), clock, choice.files, defaults);
   const discount = data.money?.['discount rate'];
+  const usual = usualSeasonOf(data, place.latitude, built.home.emitters);
   const nightTariff = prices.fuels.electricity?.tariff.by === 'blocks';
   return {
     scenario: data.title,
@@ -82,6 +84,11 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     purchases: purchasesOf(scenario, names),
     discountRate: defaults.number(['money', 'discount rate'], discount, DISCOUNT),
     period: { from: data.period?.from ?? null, to: data.period?.to ?? null },
+    usualSeason: usual && {
+      months: usual.months,
+      below: usual.meanBelow.value,
+      belowAtMost: usual.meanBelow.high,
+    },
     dt: 60 * (data.step ?? STEP),
     assumed: defaults.assumed,
     cautions: [

@@ -35,6 +35,14 @@ export interface PreparedPlan {
     readonly from: string | null;
     readonly to: string | null;
   };
+  /** When homes like it are usually heated; null where nothing heats it. */
+  readonly usualSeason: {
+    /** Bit m is set for the months that belong to it, January = bit 0. */
+    readonly months: number;
+    /** Limit of the mean outdoor temperature, and the highest that it may be. [°C] */
+    readonly below: number;
+    readonly belowAtMost: number;
+  } | null;
   /** Control step. [s] */
   readonly dt: number;
   readonly assumed: readonly Assumed[];

@@ -2,7 +2,9 @@ import type { Run } from '../engine/run.ts';
 import { simulate } from '../engine/simulate.ts';
 import type { Observer } from '../engine/trace.ts';
 import { createMeasures } from '../measures/create-measures.ts';
+import { ledgerSum } from '../measures/ledger-sum.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { needlessHeating, needlessMonths } from '../scenario/needless-heating.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Weather } from '../weather/weather.ts';
 
@@ -39,8 +41,20 @@ export function runPlan(
     measures.observe,
     ...watchers,
   ]);
-  return { measures: measures.finish(run), run };
+  const figures = measures.finish(run);
+  const cautions = [...figures.cautions, ...cautionsOfWeather(request, run)];
+  return { measures: { ...figures, cautions }, run };
+}
+
+/** What only shows beside the weather, and what came of it. */
+function cautionsOfWeather({ plan, weather, period }: PlanRequest, { ledger }: Run) {
+  const months = needlessMonths(plan, weather, period);
+  const rows = ledger.months.flatMap((month, row) => ((months & (1 << month)) === 0 ? [] : [row]));
+  const heat = ledgerSum(ledger.energy.heating, rows, ledger);
+  return heat < LEAST_HEAT ? [] : needlessHeating(plan, months);
 }
 
 /** After this long a home of heavy walls has forgotten 99 % of the temperatures it began with. [day] */
 const SPIN_UP_DAYS = 30;
+/** A kilowatt-hour, less than which is not worth a word. [J] */
+const LEAST_HEAT = 3.6e6;

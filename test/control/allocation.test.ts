@@ -77,6 +77,8 @@ function withEverything(busy: Automation): Automation {
   };
   return {
     ...busy,
+    heatingSeason: { months: 0b1111_1000_1111, outdoorBelow: 16, days: 3 },
+    holidaySetback: { setpoint: 14, dates: [{ from: 1227, to: 103 }] },
     thermostats: busy.thermostats.map((one, i) =>
       i % 2 === 0 ? one : { ...one, bias: 0.3, valveBias: 1.1, deadband: 0.5 },
     ),

@@ -114,7 +114,7 @@ describe('one wrong doubt, one line, whatever the number of plans', () => {
     [
       'a key that is not known',
       '/heating/efficency: [0.8, 0.9]',
-      'h.yaml:11:3: doubts./heating/efficency: expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, thermostat, frost guard, rooms, got "efficency", which is not known (did you mean "efficiency"?)',
+      'h.yaml:11:3: doubts./heating/efficency: expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, season, holiday setback, thermostat, frost guard, rooms, got "efficency", which is not known (did you mean "efficiency"?)',
     ],
     [
       'a room that is not there',

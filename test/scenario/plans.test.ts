@@ -115,7 +115,7 @@ describe('refuses', () => {
   test.each([
     [
       '/heating/setpiont=19',
-      '--set /heating/setpiont=19: heating.setpiont: expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, thermostat, frost guard, rooms, got "setpiont", which is not known (did you mean "setpoint"?)',
+      '--set /heating/setpiont=19: heating.setpiont: expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, season, holiday setback, thermostat, frost guard, rooms, got "setpiont", which is not known (did you mean "setpoint"?)',
     ],
     [
       '/heating/setpoint=21 K',

@@ -1,5 +1,6 @@
 import type { Assumed, Notice } from '../../home/notices.ts';
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
+import { needlessHeating, needlessMonths } from '../../scenario/needless-heating.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
@@ -50,7 +51,15 @@ function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Fin
       hours: period.hours,
     })),
     assumed: plans[0]!.plan.assumed,
-    cautions: cautionsOfAll(plans.map(({ plan }) => plan)),
+    cautions: cautionsOfAll(
+      plans.map(({ plan, weather: outdoors, period }) => ({
+        plan: plan.plan,
+        cautions: [
+          ...plan.cautions,
+          ...needlessHeating(plan, needlessMonths(plan, outdoors, period)),
+        ],
+      })),
+    ),
   };
 }
 

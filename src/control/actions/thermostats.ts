@@ -3,6 +3,7 @@ import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import type { Automation, Thermostat } from '../automation.ts';
 import type { Household } from '../household.ts';
 import type { Commands, Observation } from '../observations.ts';
+import { createHeatingCalendar, IN_SEASON, ON_HOLIDAY } from '../schedules/heating-calendar.ts';
 import type { Presence } from '../sensors/presence.ts';
 import { gateIsOpen } from './gate-is-open.ts';
 import { switchedOn } from './switched-on.ts';
@@ -11,7 +12,8 @@ import { createWarmUp } from './warm-up.ts';
 export interface Thermostats {
   /**
    * A setting that somebody or a rule asks for in this step, one per room; NaN for none. [°C]
-   * It takes the place of programme and gate; lock-out, frost guard and the sensor's faults stay.
+   * It takes the place of programme, gate and holiday setback; lock-out, heating season, frost guard and the
+   * sensor's faults stay.
    */
   readonly asked: Float64Array;
   /** @param start  instant at which the day's first step begins [s UTC] */
@@ -35,9 +37,10 @@ export interface Thermostats {
 
 /**
  * One thermostat a room. In this order, the later having the last word: programme or `otherwise` by
- * the gate and its hold-off, warm-up, what a rule asks for, lock-out by an open window, frost guard.
+ * the gate and its hold-off, holiday setback, warm-up, what a rule asks for, lock-out by an open window,
+ * heating season, frost guard.
  * Where one room calls for all, the others get heat only in the steps in which it does; its thermostat
- * needs a deadband.
+ * needs a deadband. The plain valves of those others know neither season nor holidays.
  *
  * A sensor that reads too much holds the room so much cooler. Where it reads more the more heat its
  * emitter gives, the room settles below the setting in proportion to that heat, just as under a
@@ -52,7 +55,10 @@ export function createThermostats(
   const gates = automation.thermostats.map(({ gate }) => gate);
   const columns = createColumns(automation.thermostats);
   const perDay = Math.round(SECONDS_PER_DAY / dt);
-  const warmUp = createWarmUp(household, automation.thermostats, dt, perDay);
+  const warmUp = createWarmUp(household, automation, dt, perDay);
+  const calendar = createHeatingCalendar(automation, household, dt);
+  const { today } = calendar;
+  const holidaySetpoint = automation.holidaySetback?.setpoint ?? Number.POSITIVE_INFINITY;
   const { target } = warmUp;
   const asked = new Float64Array(home.rooms.length).fill(Number.NaN);
   const settings = new Float64Array(home.rooms.length);
@@ -62,14 +68,20 @@ export function createThermostats(
   let begin = 0;
   let taken = 0;
 
-  /** Programme or `otherwise` by the gate and its hold-off. */
+  /** Programme or `otherwise` by the gate and its hold-off, no higher than holidays allow. */
   const setByGate = (i: number, s: number, programme: Float64Array, presence: Presence): void => {
     const { windowOpen, heldUntil, holdOff, otherwise } = columns;
     const now = begin + s * dt;
     const isOpen = gateIsOpen(gates[i]!, i, presence, windowOpen[i] === 1);
     if (isOpen) heldUntil[i] = now + dt + holdOff[i]!;
     settings[i] = isOpen || now < heldUntil[i]! ? programme[i]! : otherwise[i]!;
+    if (today[ON_HOLIDAY] === 1 && knowsDates(i) && settings[i]! > holidaySetpoint) {
+      settings[i] = holidaySetpoint;
+    }
   };
+
+  /** False for a plain valve beside the thermostat that calls. */
+  const knowsDates = (i: number): boolean => caller < 0 || i === caller;
 
   const setByWarmUp = (i: number, s: number, felt: Float64Array): void => {
     const { windowOpen, heldUntil, holdOff } = columns;
@@ -82,11 +94,12 @@ export function createThermostats(
     settings[i] = to;
   };
 
-  /** What a rule asks for, lock-out by an open window, frost guard. */
+  /** What a rule asks for, lock-out by an open window, heating season, frost guard. */
   const override = (i: number, s: number, openSince: Float64Array): void => {
     const { windowDelay, frostGuard, bias } = columns;
     if (!Number.isNaN(asked[i]!)) settings[i] = asked[i]!;
     if (begin + s * dt - openSince[i]! >= windowDelay[i]!) settings[i] = Number.NEGATIVE_INFINITY;
+    if (today[IN_SEASON] === 0 && knowsDates(i)) settings[i] = Number.NEGATIVE_INFINITY;
     settings[i] = Math.max(settings[i]!, frostGuard[i]!);
     goals[i] = settings[i]! - bias[i]!;
   };
@@ -109,10 +122,12 @@ export function createThermostats(
     asked,
     beginDay(start, steps) {
       begin = start;
+      calendar.beginDay(start);
       warmUp.beginDay(start, steps);
     },
     step(s, observed, presence, windowOpenSince, commands) {
       const { windowOpen, leads, learns, on } = columns;
+      calendar.step(s, observed);
       for (let n = 0; n < order.length; n++) {
         const i = order[n]!;
         windowOpen[i] = windowOpenSince[i]! <= begin + s * dt ? 1 : 0;

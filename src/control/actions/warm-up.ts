@@ -1,4 +1,4 @@
-import type { Thermostat } from '../automation.ts';
+import type { Automation } from '../automation.ts';
 import type { Household } from '../household.ts';
 import { createDemandAhead } from '../schedules/demand-ahead.ts';
 import { createHeatingRate } from './heating-rate.ts';
@@ -27,7 +27,7 @@ export interface WarmUp {
  */
 export function createWarmUp(
   household: Household,
-  thermostats: readonly Thermostat[],
+  { thermostats, holidaySetback }: Pick<Automation, 'thermostats' | 'holidaySetback'>,
   dt: number,
   perDay: number,
 ): WarmUp {
@@ -35,7 +35,7 @@ export function createWarmUp(
     lead.by === 'none' ? 0 : lead.by === 'fixed' ? lead.seconds : lead.most,
   );
   const ahead = Math.max(0, ...most.map((seconds) => Math.ceil(seconds / dt)));
-  const demand = createDemandAhead(household, thermostats, dt, perDay, ahead);
+  const demand = createDemandAhead(household, thermostats, dt, perDay, ahead, holidaySetback);
   const { nextRise, topOfRise, wanted } = demand;
   const { rate, watch } = createHeatingRate(thermostats.length, dt);
   const rooms = thermostats.map(({ lead, bias }, i) => ({

@@ -1,6 +1,8 @@
-import type { Thermostat } from '../automation.ts';
+import { localDay, toLocal } from '../../units/local-clock.ts';
+import type { HolidaySetback, Thermostat } from '../automation.ts';
 import type { Household } from '../household.ts';
 import { fillSchedules } from './fill-schedule.ts';
+import { isSetBack } from './heating-calendar.ts';
 import { eachStay } from './irregular-days.ts';
 import type { StepRange } from './step-range.ts';
 
@@ -21,7 +23,7 @@ export interface DemandAhead {
 
 /**
  * Looks a while beyond the day's end at the heating programmes and, where a gate asks for somebody,
- * at the pattern of people's weeks: holidays are known to it, irregular days are not.
+ * at the pattern of people's weeks: holidays and their setback are known to it, irregular days are not.
  *
  * @param ahead  how far beyond the day's end it has to see [steps]; 0 where nothing is asked of it
  */
@@ -31,6 +33,7 @@ export function createDemandAhead(
   dt: number,
   perDay: number,
   ahead: number,
+  holidaySetback?: HolidaySetback,
 ): DemandAhead {
   const rooms = thermostats.length;
   const length = ahead === 0 ? 0 : perDay + ahead + 1;
@@ -47,12 +50,31 @@ export function createDemandAhead(
     seen = steps + ahead + 1;
     const range = { clock: household.clock, start, dt, steps: seen };
     fillSchedules(wanted, household.setpoints, range);
+    if (holidaySetback !== undefined) setBack(holidaySetback, range);
     if (asksForPeople) expectPeople(range);
     for (let i = 0; i < rooms; i++) {
       const { present } = thermostats[i]!.gate;
       if (present === 'at home') clearUnlessExpected(wanted, i, rooms, usualHome, seen);
       if (present === 'in the room') clearUnlessExpected(wanted, i, rooms, usual[i]!, seen);
       linkRises(next, wanted, i, rooms, seen);
+    }
+  }
+
+  /** Cap what rooms want on holidays. */
+  function setBack(setback: HolidaySetback, { clock, start, steps }: StepRange): void {
+    let date = Number.NaN;
+    let lower = false;
+    for (let s = 0; s < steps; s++) {
+      const local = localDay(toLocal(clock, start + s * dt));
+      if (local !== date) {
+        date = local;
+        lower = isSetBack(setback, household, date);
+      }
+      if (!lower) continue;
+      for (let i = 0; i < rooms; i++) {
+        const at = s * rooms + i;
+        wanted[at] = Math.min(wanted[at]!, setback.setpoint);
+      }
     }
   }
 

@@ -3,16 +3,23 @@ import { monthAndDay } from './step-range.ts';
 
 /** Whether a person is away on a local day. A holiday may run over the end of the year. */
 export function onHoliday({ holidays }: Person, date: number): boolean {
-  if (holidays === undefined || holidays.length === 0) return false;
+  return holidays !== undefined && holidays.length > 0 && withinDates(holidays, date);
+}
+
+/** Whether a local day lies between dates of every year, both included; month * 100 + day. */
+export function withinDates(
+  dates: readonly { readonly from: number; readonly to: number }[],
+  date: number,
+): boolean {
   const { month, day } = monthAndDay(date);
   const today = month * 100 + day;
-  return holidays.some(({ from, to }) =>
+  return dates.some(({ from, to }) =>
     from <= to ? from <= today && today <= to : from <= today || today <= to,
   );
 }
 
 /** Whether all who live in the home are away on a local day; never where nobody lives. */
-function allOnHoliday({ people }: Household, date: number): boolean {
+export function allOnHoliday({ people }: Household, date: number): boolean {
   return people.length > 0 && people.every((person) => onHoliday(person, date));
 }
 

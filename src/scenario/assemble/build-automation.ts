@@ -7,6 +7,7 @@ import { conditionMaker } from './conditions.ts';
 import { coolingGates } from './cooling-schedules.ts';
 import type { Defaults } from './defaults.ts';
 import { deviceControls } from './device-controls.ts';
+import { heatingSeason, holidaySetback, usualSeasonOf } from './heating-season.ts';
 import { presenceSensors } from './presence-sensors.ts';
 import { rules } from './rules.ts';
 import { thermostats } from './thermostats.ts';
@@ -37,7 +38,10 @@ export function buildAutomation(
   };
   const sensors = presenceSensors(data, plans, goesByPresence(parts), defaults);
   const caller = plans.find(({ name }) => name === data.heating?.thermostat);
+  const usual = usualSeasonOf(data, home.site.latitude, home.emitters);
   return {
+    ...heatingSeason(data, usual, defaults),
+    ...(usual !== null && holidaySetback(data)),
     ...{ seed: data.seed ?? SEED, presenceSensors: sensors, ...parts },
     ...(caller && { callRoom: caller.index }),
   };

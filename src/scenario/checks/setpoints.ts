@@ -16,7 +16,32 @@ export function setpointFindings(raw: UncheckedMapping): Finding[] {
     const found = programmeFindings({ ...heating, ...own }, own, path, frost);
     findings.push(...(isMapping(room) ? found : found.map((finding) => ({ ...finding, path }))));
   }
+  findings.push(...holidayFindings(raw, heating, frost));
   return [...findings, ...coolingFindings(mapping(raw['cooling']))];
+}
+
+/** A holiday setback under the frost guard, or without any day to hold on. */
+function holidayFindings(
+  raw: UncheckedMapping,
+  heating: UncheckedMapping,
+  frost: number,
+): Finding[] {
+  const given = heating['holiday setback'];
+  if (given === undefined) return [];
+  const path = ['heating', 'holiday setback'];
+  const { setpoint, dates } = mapping(given);
+  const at = isMapping(given) ? [...path, 'setpoint'] : path;
+  const findings: Finding[] = [];
+  if (readTolerantly(isMapping(given) ? setpoint : given, '°C') < frost) {
+    findings.push({ path: at, expected: `a setback of the frost guard (${frost} °C) or more` });
+  }
+  const { holidays, people } = mapping(raw['household']);
+  const away = [holidays, ...items(people).map((person) => mapping(person)['holidays'])];
+  if (!away.some((list) => items(list).length > 0) && items(dates).length === 0) {
+    const got = 'a setback that never holds';
+    findings.push({ path, expected: 'dates, or holidays of the household', got });
+  }
+  return findings;
 }
 
 function coolingFindings(cooling: UncheckedMapping): Finding[] {

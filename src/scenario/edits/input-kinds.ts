@@ -58,6 +58,7 @@ const KINDS: readonly (readonly Pattern[])[] = [
     ['heating', 'cop'],
   ],
   [['heating', 'setpoint']],
+  [['heating', 'season', 'mean below']],
   [['cooling', 'setpoint']],
   [['cooling', 'power']],
   [['cooling', 'eer']],

@@ -5,7 +5,7 @@ import { mergePatch } from '../yaml/merge-patch.ts';
 import type { Edit } from './edit.ts';
 
 /**
- * Sets every thermostat so many kelvin higher: setpoints, setbacks and nights, of
+ * Sets every thermostat so many kelvin higher: setpoints, setbacks, on holidays too, and nights, of
  * the home and of rooms that have their own. Rooms that are off and the frost guard stay.
  *
  * @param raw     the scenario with its plan laid on, as plain values
@@ -21,6 +21,9 @@ export function raiseSetpoints(raw: unknown, kelvin: number): Edit | null {
   return {
     heating: {
       ...warmerProgramme({ setpoint: SETPOINT.value, ...heating }, kelvin),
+      ...('holiday setback' in heating && {
+        'holiday setback': warmerHoliday(heating['holiday setback'], kelvin),
+      }),
       ...(rooms.length > 0 && { rooms: Object.fromEntries(rooms) }),
     },
   };
@@ -89,6 +92,11 @@ function warmerProgramme(
     ...(night !== undefined && { night: withWarmer(night, kelvin) }),
   };
 }
+
+const warmerHoliday = (given: unknown, kelvin: number): unknown =>
+  typeof given === 'number' || typeof given === 'string'
+    ? warmer(given, kelvin)
+    : withWarmer(given, kelvin);
 
 const warmerSetpoint = (setpoint: unknown, kelvin: number): unknown =>
   Array.isArray(setpoint)

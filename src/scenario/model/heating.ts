@@ -1,6 +1,7 @@
 import { hours, spellShape } from './clock-fields.ts';
 import { EMITTER_FIELDS } from './emitter-fields.ts';
 import { choice, either, list, named, plainNumber, quantity, section, text } from './fields.ts';
+import { holidaySetbackField, seasonField } from './heating-season.ts';
 import { degrees, setpointField } from './setpoint-field.ts';
 import { thermostatShape } from './thermostat.ts';
 
@@ -109,6 +110,8 @@ export const heatingModel = section(
       'What holds for every radiator or heater that does not say otherwise',
     ).optional(),
     ...programme,
+    season: seasonField.optional(),
+    'holiday setback': holidaySetbackField.optional(),
     thermostat: text(
       'Room of the only thermostat: it calls for heat for the whole home, all other rooms have plain valves',
     ).optional(),

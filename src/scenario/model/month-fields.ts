@@ -37,6 +37,25 @@ export const months = () =>
 export const nextMonths = (bits: number): number =>
   ((bits << 1) | (bits >> (MONTHS.length - 1))) & ALL_YEAR;
 
+/** Months as they are written: "Oct-Apr", "May", "Jan, Mar-Apr", "all year". */
+export function monthWords(bits: number): string {
+  if (bits === ALL_YEAR) return 'all year';
+  const has = (m: number): boolean => (bits & (1 << (m % 12))) !== 0;
+  const spans: string[] = [];
+  for (let m = 0; m < 12; m++) {
+    if (!has(m) || has(m + 11)) continue;
+    let last = m;
+    while (has(last + 1)) last++;
+    spans.push(last === m ? shortName(m) : `${shortName(m)}-${shortName(last)}`);
+  }
+  return spans.join(', ');
+}
+
+function shortName(m: number): string {
+  const name = MONTHS[m % 12]!;
+  return `${name[0]!.toUpperCase()}${name.slice(1, 3)}`;
+}
+
 /** A span goes on past December where its end comes first. */
 function bitsOf(part: string): number {
   if (isAllYear(part)) return ALL_YEAR;

@@ -1,7 +1,12 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
 
-/** Kept even where heating is off. [°C] */
-export const FROST_GUARD: Preset = { value: 5, low: 5, high: 8, source: COMMON };
+/** Kept even where heating is off, in summer too. [°C] */
+export const FROST_GUARD: Preset = {
+  value: 5,
+  low: 5,
+  high: 7,
+  source: 'common practice: the frost mark of thermostats and valves',
+};
 
 /** What the thermostat is set to. [°C] */
 export const SETPOINT: Preset = {

@@ -40,6 +40,18 @@ describe('every thermostat higher', () => {
     expect(lines(text, set)).toEqual(lines(text).map((schedule) => raised(schedule, 2)));
   });
 
+  test.each([
+    ['12', 14],
+    ['{ setpoint: 12, dates: [{ from: 12-27, to: 12-30 }] }', { setpoint: 14 }],
+  ])('a holiday setback of %s too', (written, expected) => {
+    const text = `heating: { setpoint: 20, holiday setback: ${written} }`;
+    const away = `${text}\nhousehold: { holidays: [{ from: 08-01, to: 08-02 }] }`;
+    const edit = raiseSetpoints(rawOf(away), 2) as { heating: Record<string, unknown> };
+    const got = edit.heating['holiday setback'];
+    if (typeof expected === 'number') expect(got).toBe(expected);
+    else expect(got).toMatchObject(expected);
+  });
+
   test('rooms that are off stay off, and without a source there is nothing', () => {
     const off = 'heating: { setpoint: 19, rooms: { bedroom: off } }';
     const [living, bedroom] = lines(off, settingsFromPatch(raiseSetpoints(rawOf(off), 2)));

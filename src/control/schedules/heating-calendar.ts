@@ -1,0 +1,92 @@
+import { localDay, SECONDS_PER_DAY, toLocal, toUtc } from '../../units/local-clock.ts';
+import type { Automation, HolidaySetback } from '../automation.ts';
+import type { Household } from '../household.ts';
+import type { Observation } from '../observations.ts';
+import { allOnHoliday, withinDates } from './on-holiday.ts';
+import { monthAndDay } from './step-range.ts';
+
+/** What the local day says of heating. */
+export interface HeatingCalendar {
+  /** @param start  instant at which the day's first step begins [s UTC] */
+  readonly beginDay: (start: number) => void;
+  /** Once a step, in order. Allocates nothing but at local midnight. */
+  readonly step: (s: number, observed: Pick<Observation, 'outdoor'>) => void;
+  /** [0] 1 on days of the heating season, [1] 1 on holidays with a setback. */
+  readonly today: Uint8Array;
+}
+
+/**
+ * Decides at each local midnight whether the day belongs to the heating season, by its month and by
+ * the mean outdoor temperature of the whole days before it, and whether it is a holiday.
+ *
+ * Until a day has passed, the outdoor temperature of the moment stands for the mean.
+ *
+ * @param dt  control step [s]
+ */
+export function createHeatingCalendar(
+  { heatingSeason: season, holidaySetback }: Automation,
+  household: Household,
+  dt: number,
+): HeatingCalendar {
+  const { clock } = household;
+  const today = Uint8Array.of(1, 0);
+  if (season === undefined && holidaySetback === undefined) {
+    return { beginDay: () => undefined, step: () => undefined, today };
+  }
+  const means = new Float64Array(season?.days ?? 1).fill(Number.NaN);
+  const held = Float64Array.of(0, Number.NEGATIVE_INFINITY, 0, 0);
+  let days = 0;
+
+  const meanBefore = (now: number): number => {
+    let sum = 0;
+    let count = 0;
+    for (const mean of means) {
+      if (Number.isNaN(mean)) continue;
+      sum += mean;
+      count++;
+    }
+    return count === 0 ? now : sum / count;
+  };
+
+  const beginLocalDay = (utc: number, outdoor: number): void => {
+    if (held[STEPS]! > 0) means[days++ % means.length] = held[SUM]! / held[STEPS]!;
+    held[SUM] = 0;
+    held[STEPS] = 0;
+    const date = localDay(toLocal(clock, utc));
+    held[MIDNIGHT] = toUtc(clock, (date + 1) * SECONDS_PER_DAY);
+    if (season !== undefined) {
+      const inMonth = (season.months & (1 << (monthAndDay(date).month - 1))) !== 0;
+      today[IN_SEASON] = inMonth && meanBefore(outdoor) < season.outdoorBelow ? 1 : 0;
+    }
+    if (holidaySetback !== undefined) {
+      today[ON_HOLIDAY] = isSetBack(holidaySetback, household, date) ? 1 : 0;
+    }
+  };
+
+  return {
+    beginDay: (start) => {
+      held[BEGIN] = start;
+    },
+    step: (s, { outdoor }) => {
+      const utc = held[BEGIN]! + s * dt;
+      if (utc >= held[MIDNIGHT]!) beginLocalDay(utc, outdoor[0]!);
+      held[SUM]! += outdoor[0]!;
+      held[STEPS]! += 1;
+    },
+    today,
+  };
+}
+
+/** Whether a local day is one of the holidays that a setback holds on. */
+export function isSetBack({ dates }: HolidaySetback, household: Household, date: number): boolean {
+  return dates === null ? allOnHoliday(household, date) : withinDates(dates, date);
+}
+
+/** Places in `HeatingCalendar.today`. */
+export const IN_SEASON = 0;
+export const ON_HOLIDAY = 1;
+
+const BEGIN = 0; // start of the day [s UTC]
+const MIDNIGHT = 1; // next local midnight [s UTC]
+const SUM = 2; // outdoor temperatures of the local day so far [°C]
+const STEPS = 3;

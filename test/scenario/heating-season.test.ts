@@ -1,0 +1,208 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { monthsOf, monthWords } from '../../src/scenario/model/month-fields.ts';
+import { needlessHeating, needlessMonths } from '../../src/scenario/needless-heating.ts';
+import { preparePlan } from '../../src/scenario/prepare-plan.ts';
+import { usualSeason } from '../../src/scenario/presets/heating-season.ts';
+import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { runPlan } from '../../src/studies/run-plan.ts';
+import { periodOf } from '../../src/weather/period-of.ts';
+import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { homeWith, readingProblems } from './problems-of.ts';
+
+const prepared = (more: string, set: readonly string[] = []) =>
+  preparePlan(readScenario(homeWith(more), 'h.yaml'), { plan: null, set, files: new Map() });
+
+const seasonOf = (more: string) => prepared(more).automation.heatingSeason;
+const FOREVER = Number.POSITIVE_INFINITY;
+const OCT_APR = 0b1110_0000_1111;
+const SEP_MAY = 0b1111_0001_1111;
+
+describe('a season as it is written', () => {
+  test('months across the end of the year hold whatever the weather', () => {
+    expect(seasonOf('heating: { season: Oct-Apr }')).toEqual({
+      months: OCT_APR,
+      outdoorBelow: FOREVER,
+      days: 1,
+    });
+    expect(seasonOf('heating: { season: [Nov, Feb-Mar] }')?.months).toBe(0b0100_0000_0110);
+    expect(seasonOf('heating: { season: all year }')).toBeUndefined();
+  });
+
+  test('by outdoor temperature; what a mapping leaves out is as usual, and listed', () => {
+    const plan = prepared('heating: { season: { mean below: 59 °F } }');
+    expect(plan.automation.heatingSeason).toEqual({ months: SEP_MAY, outdoorBelow: 15, days: 3 });
+    const listed = plan.assumed.filter(({ path }) => path.startsWith('/heating/season'));
+    expect(listed.map(({ path, value, low, high }) => [path, value, low, high])).toEqual([
+      ['/heating/season/months', 'Sep-May', null, null],
+      ['/heating/season/over', 3, 1, 7],
+    ]);
+    expect(
+      seasonOf('heating: { season: { months: all year, mean below: 15, over: 5 days } }'),
+    ).toEqual({ months: 0b1111_1111_1111, outdoorBelow: 15, days: 5 });
+  });
+
+  test('mistakes are answered in words', () => {
+    const said = (season: string) => readingProblems(homeWith(`heating: { season: ${season} }`));
+    expect(said('Okt-Apr')).toEqual([
+      'h.yaml:8:20: heating.season: expected all year, a span such as May-Sep, or month names such as [Jan, Feb], got "Okt" (did you mean "oct"?)',
+    ]);
+    expect(said('7')).toEqual([
+      'h.yaml:8:20: heating.season: expected all year, months such as Oct-Apr, or a mapping with months, mean below, over, got 7',
+    ]);
+    expect(said('{ mean below: 60 }').join()).toContain(
+      'heating.season.mean below: expected a temperature in °C or °F from -20 to 40, got 60',
+    );
+    expect(said('{ until: May }').join()).toContain('one of the keys months, mean below, over');
+  });
+});
+
+describe('where nobody says', () => {
+  test('homes are heated as is usual, which is listed with low, high and source', () => {
+    const plan = prepared('');
+    expect(plan.automation.heatingSeason).toEqual({ months: SEP_MAY, outdoorBelow: 12, days: 3 });
+    const limit = plan.assumed.find(({ path }) => path === '/heating/season/mean below');
+    expect(limit).toMatchObject({ value: 12, low: 10, high: 15.5 });
+    expect(limit?.source).toMatch(/5 to 6 months .*from memory.*15\.5 °C/);
+  });
+
+  test('a listed value that is typed moves nothing else', () => {
+    const typed = prepared('', ['/heating/season/mean below=10']);
+    expect(typed.automation.heatingSeason).toEqual({ months: SEP_MAY, outdoorBelow: 10, days: 3 });
+  });
+
+  test('the frost guard that is kept outside the season is listed too', () => {
+    const guard = prepared('').assumed.find(({ path }) => path === '/heating/frost guard');
+    expect(guard).toMatchObject({ value: 5, low: 5, high: 7 });
+  });
+
+  test('a home that nothing heats has no season', () => {
+    for (const more of ['heating: { source: none }', 'heating: { source: none, season: May }']) {
+      const plan = prepared(more);
+      expect(plan.automation.heatingSeason).toBeUndefined();
+      expect(plan.usualSeason).toBeNull();
+      expect(plan.assumed.some(({ path }) => path.startsWith('/heating/season'))).toBe(false);
+    }
+  });
+
+  // Published: Destatis (15 °C), degree-days 20/12 of Austria; 18.3 °C is 65 °F.
+  test('by country and source', () => {
+    const at = (zone: string | undefined, source: 'boiler' | 'heat pump' | 'direct electric') =>
+      usualSeason(zone, 50, source).meanBelow;
+    expect(at('Europe/Berlin', 'boiler').value).toBe(15);
+    expect(at('Europe/Vienna', 'boiler').value).toBe(12);
+    expect(at('America/Chicago', 'boiler').high).toBe(18.3);
+    expect(at(undefined, 'boiler').value).toBe(15);
+    expect(at('Europe/London', 'heat pump').value).toBe(13);
+    expect(at('Europe/London', 'direct electric')).toMatchObject({ value: 11, low: 9, high: 14.5 });
+    expect(at('Europe/London', 'direct electric').source).toMatch(/1 K less for electric heaters/);
+  });
+
+  const JULY = 1 << 6;
+  const JANUARY = 1;
+  test('never heats a July of the north, nor a January of the south', () => {
+    for (const zone of [
+      'Europe/London',
+      'Europe/Rome',
+      'Europe/Oslo',
+      'America/Denver',
+      undefined,
+    ]) {
+      for (const source of ['boiler', 'direct electric', 'heat pump', 'district heat'] as const) {
+        const north = usualSeason(zone, 50, source).months;
+        const south = usualSeason(zone, -40, source).months;
+        expect([north & JULY, north & JANUARY]).toEqual([0, JANUARY]);
+        expect([south & JULY, south & JANUARY]).toEqual([JULY, 0]);
+      }
+    }
+  });
+});
+
+test('months in words are read as what they say', () => {
+  const words = ['all year', 'Oct-Apr', 'May', 'Jan, Mar-Apr, Dec', 'Feb, Nov'];
+  const bits = (text: string) => monthsOf(text.split(', '));
+  expect(words.map((text) => monthWords(bits(text)))).toEqual([
+    ...['all year', 'Oct-Apr', 'May', 'Mar-Apr, Dec-Jan', 'Feb, Nov'],
+  ]);
+});
+
+describe('a holiday setback', () => {
+  const HOLIDAYS = 'household: { holidays: [{ from: 12-27, to: 01-02 }] }';
+
+  test('holds on the holidays of the household, or on dates of its own', () => {
+    expect(prepared(`heating: { holiday setback: 12 }\n${HOLIDAYS}`).automation).toMatchObject({
+      holidaySetback: { setpoint: 12, dates: null },
+    });
+    const dated =
+      'heating: { holiday setback: { setpoint: 54 °F, dates: [{ from: 07-01, to: 07-09 }] } }';
+    const { setpoint, dates } = prepared(dated).automation.holidaySetback!;
+    expect(setpoint).toBeCloseTo(12.22, 2);
+    expect(dates).toEqual([{ from: 701, to: 709 }]);
+    expect(prepared(HOLIDAYS).automation.holidaySetback).toBeUndefined();
+  });
+
+  test('mistakes are answered in words', () => {
+    const said = (more: string) => readingProblems(homeWith(more));
+    expect(said('heating: { holiday setback: 12 }')).toEqual([
+      'h.yaml:8:29: heating.holiday setback: expected dates, or holidays of the household, got a setback that never holds',
+    ]);
+    expect(said(`heating: { holiday setback: 3 }\n${HOLIDAYS}`)).toEqual([
+      'h.yaml:8:29: heating.holiday setback: expected a setback of the frost guard (5 °C) or more, got 3',
+    ]);
+    expect(
+      said(
+        'heating: { holiday setback: { setpoint: 12, dates: [{ from: 02-30, to: 03-01 }] } }',
+      ).join(),
+    ).toContain('holiday setback.dates #1.from: expected a month and day such as "01-31"');
+    expect(
+      said('heating: { holiday setback: { dates: [{ from: 02-01, to: 03-01 }] } }').join(),
+    ).toContain('holiday setback.setpoint: expected ');
+  });
+});
+
+describe('heating in months with no need', () => {
+  const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'w.csv');
+  const needless = (more: string): number => {
+    const plan = prepared(more);
+    return needlessMonths(plan, weather, periodOf(weather, null, null, plan.household.clock));
+  };
+
+  test('is told by month, by what is usual here', () => {
+    expect(monthWords(needless('heating: { season: all year }'))).toBe('Jun-Aug');
+    expect(monthWords(needless('heating: { season: Jul-Oct }'))).toBe('Jul-Aug');
+    expect(needless('heating: { season: Oct-Apr }')).toBe(0);
+    expect(needless('')).toBe(0);
+    expect(needless('heating: { source: none }')).toBe(0);
+    // The demonstration's July has a mean of 14.9 °C by its recipe.
+    expect(needless('heating: { season: { months: all year, mean below: 10 } }')).toBe(0);
+    // Warmer on the mean than any limit that is usual; hand-warmed by 10 K, May has 20 °C.
+    const warm = { ...weather, temperature: weather.temperature.map((t) => t + 10) };
+    const plan = prepared('heating: { season: Apr-May }');
+    const period = periodOf(weather, null, null, plan.household.clock);
+    expect(monthWords(needlessMonths(plan, warm, period))).toBe('Apr-May');
+  });
+
+  test('in one line', () => {
+    const plan = prepared('heating: { season: all year }');
+    expect(needlessHeating(plan, monthsOf('Jun-Aug'))).toEqual([
+      {
+        id: 'heating-without-need',
+        text: 'Heating is on in Jun-Aug, months with no need of it here (usual: Sep-May, outdoor mean below 12 °C); heating.season ends it.',
+      },
+    ]);
+    expect(needlessHeating(plan, 0)).toEqual([]);
+  });
+
+  test('a run says it where heat was given then', () => {
+    const idsOf = (more: string) => {
+      const plan = prepared(`period: { from: 06-01, to: 06-30 }\n${more}`);
+      const period = periodOf(weather, '06-01', '06-30', plan.household.clock);
+      return runPlan({ plan, weather, period }, [], 1).measures.cautions.map(({ id }) => id);
+    };
+    expect(idsOf('heating: { season: all year, setpoint: 21 }')).toContain('heating-without-need');
+    expect(idsOf('heating: { season: all year, setpoint: 6 }')).not.toContain(
+      'heating-without-need',
+    );
+    expect(idsOf('heating: { setpoint: 21 }')).not.toContain('heating-without-need');
+  });
+});
