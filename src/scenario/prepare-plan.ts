@@ -17,6 +17,7 @@ import { cautionsOf } from './cautions.ts';
 import { planLayers } from './check-plan.ts';
 import { clockChangeRemarks } from './clock-changes.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
+import { oddValues } from './odd-values.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
 import { DISCOUNT } from './presets/prices.ts';
@@ -92,6 +93,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     dt: 60 * (data.step ?? STEP),
     assumed: defaults.assumed,
     cautions: [
+      ...oddValues({ data, home: built.home, household, automation, prices }),
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),
     ],

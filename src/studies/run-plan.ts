@@ -6,6 +6,7 @@ import { ledgerSum } from '../measures/ledger-sum.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import { needlessHeating, needlessMonths } from '../scenario/needless-heating.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
+import { tariffDates } from '../scenario/tariff-dates.ts';
 import type { Weather } from '../weather/weather.ts';
 
 /** Request to run one plan over one period of weather. */
@@ -51,7 +52,10 @@ function cautionsOfWeather({ plan, weather, period }: PlanRequest, { ledger }: R
   const months = needlessMonths(plan, weather, period);
   const rows = ledger.months.flatMap((month, row) => ((months & (1 << month)) === 0 ? [] : [row]));
   const heat = ledgerSum(ledger.energy.heating, rows, ledger);
-  return heat < LEAST_HEAT ? [] : needlessHeating(plan, months);
+  return [
+    ...tariffDates(plan.prices, weather, period),
+    ...(heat < LEAST_HEAT ? [] : needlessHeating(plan, months)),
+  ];
 }
 
 /** After this long a home of heavy walls has forgotten 99 % of the temperatures it began with. [day] */

@@ -1,6 +1,7 @@
 import type { Assumed, Notice } from '../../home/notices.ts';
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
 import { needlessHeating, needlessMonths } from '../../scenario/needless-heating.ts';
+import { tariffDates } from '../../scenario/tariff-dates.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
@@ -56,6 +57,7 @@ function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Fin
         plan: plan.plan,
         cautions: [
           ...plan.cautions,
+          ...tariffDates(plan.prices, outdoors, period),
           ...needlessHeating(plan, needlessMonths(plan, outdoors, period)),
         ],
       })),

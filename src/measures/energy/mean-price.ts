@@ -1,5 +1,6 @@
 import type { Tariff } from '../../home/prices.ts';
 import { nextJump, offsetAt, SECONDS_PER_DAY, weekday } from '../../units/local-clock.ts';
+import { sameDateShift } from './same-date.ts';
 
 /**
  * Mean price over a short span of time that begins at an instant. [currency/kWh]
@@ -59,9 +60,23 @@ function nextChanges(byMinute: Float64Array): Float64Array {
   return ends;
 }
 
+/** A series of a year or more holds by date in other years; a shorter one repeats. */
 function seriesPrice({ prices, start, step }: Tariff & { by: 'series' }): MeanPrice {
   if (prices.length === 0) throw new RangeError('meanPriceOf: a series of prices needs at least 1');
-  return (utc, seconds) => meanOfSlots(prices, step, utc - start, seconds);
+  const covered = prices.length * step;
+  if (covered < YEAR) return (utc, seconds) => meanOfSlots(prices, step, utc - start, seconds);
+  let day = Number.NaN; // the day held [s UTC]
+  let shift = 0;
+  return (utc, seconds) => {
+    if (utc >= start && utc < start + covered)
+      return meanOfSlots(prices, step, utc - start, seconds);
+    const midnight = Math.floor(utc / SECONDS_PER_DAY) * SECONDS_PER_DAY;
+    if (midnight !== day) {
+      day = midnight;
+      shift = sameDateShift(utc, start);
+    }
+    return meanOfSlots(prices, step, utc + shift - start, seconds);
+  };
 }
 
 /** Mean over [from, from + seconds) of values that hold for `step` seconds each and repeat for ever. */
@@ -82,3 +97,4 @@ function meanOfSlots(values: Float64Array, step: number, from: number, seconds: 
 const MINUTES_PER_DAY = 1440;
 const SECONDS_PER_WEEK = 7 * SECONDS_PER_DAY;
 const EVERY_DAY = 0b1111111;
+const YEAR = 365 * SECONDS_PER_DAY;

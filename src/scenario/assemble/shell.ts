@@ -2,7 +2,7 @@ import type { Element, Opening, Pane } from '../../home/home.ts';
 import { OPENABLE, OPENING_HEIGHT, WINDOW_SHARE, WINDOW_SOURCE } from '../presets/rooms.ts';
 import { drawnElements } from './drawn-elements.ts';
 import { givenElements } from './given-elements.ts';
-import type { RoomPlan } from './room-plans.ts';
+import { outerWalls, type RoomPlan } from './room-plans.ts';
 import type { ShellContext } from './shell-context.ts';
 
 /** What surrounds one room. */
@@ -24,8 +24,11 @@ export function roomShell(plan: RoomPlan, context: ShellContext): Shell {
 function roomPanes(plan: RoomPlan, { facts, defaults }: ShellContext): Pane[] {
   const { name, index, area, faces, data } = plan;
   const share = plan.data['outer sides'] === 0 ? 0 : WINDOW_SHARE[plan.use];
-  const likely = Number((share * area).toPrecision(2));
-  const preset = { value: likely, low: likely * 0.6, high: likely * 1.5, source: WINDOW_SOURCE };
+  const walls = data.elements === undefined ? outerWalls(plan, facts, defaults) : null;
+  const wall = walls?.reduce((sum, one) => sum + one.area, 0) ?? Number.POSITIVE_INFINITY;
+  const likely = Number(Math.min(share * area, MOST_GLASS * wall).toPrecision(2));
+  const high = Math.min(likely * 1.5, Math.max(likely, ALL_GLASS * wall));
+  const preset = { value: likely, low: likely * 0.6, high, source: WINDOW_SOURCE };
   const drawn = share > 0 && (data.elements === undefined || data.elements.length > 0);
   return (data.panes ?? (drawn ? [{}] : [])).map((pane, k) => ({
     name: pane.name ?? `${name} window${k === 0 ? '' : ` ${k + 1}`}`,
@@ -62,3 +65,7 @@ function roomOpenings(plan: RoomPlan, panes: readonly Pane[], context: ShellCont
     };
   });
 }
+
+/** Share of its outer walls that the window nobody gave takes at most, as in rooms larger than most. [-] */
+const MOST_GLASS = 0.8;
+const ALL_GLASS = 0.99;

@@ -1,0 +1,149 @@
+import type { Automation } from '../control/automation.ts';
+import type { Household, WeekSchedule } from '../control/household.ts';
+import type { Fuel, Home } from '../home/home.ts';
+import type { Notice } from '../home/notices.ts';
+import type { FuelPrice, Prices } from '../home/prices.ts';
+import type { ScenarioData } from './model/scenario-model.ts';
+
+/** What questions are asked of. */
+export interface Questioned {
+  readonly data: ScenarioData;
+  readonly home: Home;
+  readonly household: Household;
+  readonly automation: Automation;
+  readonly prices: Prices;
+}
+
+/**
+ * Questions about values that can be and are seldom meant. Nothing is changed or refused: a person who
+ * means them reads on.
+ */
+export function oddValues(asked: Questioned): Notice[] {
+  return [
+    ...oddPrices(asked.prices),
+    ...oddAreas(asked),
+    ...oddSettings(asked),
+    ...unheated(asked),
+  ];
+}
+
+/** Prices that look like hundredths, where the currency is one of which a kWh costs a fraction. */
+function oddPrices({ currency, fuels }: Prices): Notice[] {
+  if (!LARGE_UNITS.has(currency)) return [];
+  const asked = Object.entries(fuels) as [Fuel, FuelPrice][];
+  return asked.flatMap(([fuel, { tariff, standing }]) => {
+    const kwh = tariff.by === 'series' ? mean(tariff.prices) : tariff.price;
+    const how = tariff.by === 'series' ? ' on the mean' : tariff.by === 'blocks' ? ' by day' : '';
+    const remedy =
+      tariff.by === 'series'
+        ? 'If its file holds hundredths, divide them.'
+        : `If that is hundredths, write ${hundredth(kwh)}.`;
+    return [
+      ...(kwh > MOST_PRICE
+        ? [
+            {
+              id: 'odd-price',
+              text: `A kWh of ${fuel} costs ${written(kwh)} ${currency}${how}. ${remedy}`,
+            },
+          ]
+        : []),
+      ...(standing > MOST_STANDING
+        ? [
+            {
+              id: 'odd-price',
+              text: `Standing for ${fuel} costs ${written(standing)} ${currency} a day. If that is hundredths, write ${hundredth(standing)}.`,
+            },
+          ]
+        : []),
+    ];
+  });
+}
+
+function oddAreas({ data }: Questioned): Notice[] {
+  return Object.entries(data.home.rooms).flatMap(([name, { 'floor area': area }]) => {
+    if (area <= LARGEST_ROOM) return [];
+    const text = `The floor of ${name} has ${written(area)} m2, more than most whole homes have: is that one room, and in m2?`;
+    return [{ id: 'odd-area', text }];
+  });
+}
+
+function oddSettings({ home, household }: Questioned): Notice[] {
+  const named = (schedules: readonly WeekSchedule[], isOdd: (value: number) => boolean) => {
+    const rooms = home.rooms.flatMap(({ name }, i) => {
+      const values = valuesOf(schedules[i]).filter(
+        (value) => Number.isFinite(value) && isOdd(value),
+      );
+      return values.length === 0 ? [] : [{ name, values }];
+    });
+    return { rooms: rooms.map(({ name }) => name), values: rooms.flatMap(({ values }) => values) };
+  };
+  const hot = named(household.setpoints, (value) => value > WARMEST);
+  const cold = named(household.cooling ?? [], (value) => value < COOLEST);
+  return [
+    ...(hot.rooms.length === 0
+      ? []
+      : [
+          {
+            id: 'odd-setpoint',
+            text: `Heating is set to ${written(Math.max(...hot.values))} °C in ${hot.rooms.join(', ')}: hardly anybody lives so warm, and every kelvin costs.`,
+          },
+        ]),
+    ...(cold.rooms.length === 0
+      ? []
+      : [
+          {
+            id: 'odd-setpoint',
+            text: `Cooling is set to ${written(Math.min(...cold.values))} °C in ${cold.rooms.join(', ')}: hardly anybody lives so cool, and every kelvin costs.`,
+          },
+        ]),
+  ];
+}
+
+/** Rooms that have something to heat them, and no setting that ever asks for heat. */
+function unheated({ data, home, household, automation }: Questioned): Notice[] {
+  const { source, rooms = {} } = data.heating ?? {};
+  const heaters = new Set(home.emitters.map(({ room }) => room));
+  const asked = new Set(
+    automation.rules.flatMap(({ actions }) =>
+      actions.flatMap((action) => (action.do === 'setpoint' ? [action.room] : [])),
+    ),
+  );
+  return home.rooms.flatMap(({ name }, i): Notice[] => {
+    const { emitter } = data.home.rooms[name]!;
+    const given = emitter !== undefined && emitter !== 'none';
+    if (source === 'none' && given) {
+      return [question(name, 'the heating has no source')];
+    }
+    const { frostGuard } = automation.thermostats[i]!;
+    const asks = Math.max(...valuesOf(household.setpoints[i])) > frostGuard;
+    if (!heaters.has(i) || asks || asked.has(i) || (rooms[name] === 'off' && !given)) return [];
+    return [question(name, `its setting never rises above the frost guard of ${frostGuard} °C`)];
+  });
+}
+
+const question = (room: string, why: string): Notice => ({
+  id: 'nothing-heats',
+  text: `Nothing heats ${room} although something stands there to heat it: ${why}.`,
+});
+
+function valuesOf(schedule: WeekSchedule | undefined): number[] {
+  if (schedule === undefined) return [];
+  return [schedule.base, ...schedule.spells.map(({ value }) => value)];
+}
+
+const mean = (values: Float64Array): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
+const written = (value: number): string => String(Number(value.toPrecision(4)));
+const hundredth = (value: number): string => written(value / 100);
+
+/** Currencies of which a kWh costs a fraction; `money` stands where none is given. */
+const LARGE_UNITS: ReadonlySet<string> = new Set([
+  ...['GBP', 'EUR', 'USD', 'CHF', 'AUD', 'CAD', 'NZD', 'SGD', '£', '€', '$', 'money'],
+]);
+/** Several times the dearest household kWh, and the dearest day of standing. [currency] */
+const MOST_PRICE = 2;
+const MOST_STANDING = 10;
+const LARGEST_ROOM = 120; // m2
+const WARMEST = 26; // °C
+const COOLEST = 18; // °C

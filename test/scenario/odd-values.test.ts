@@ -1,0 +1,173 @@
+import { describe, expect, test } from 'vitest';
+import { preparePlan } from '../../src/scenario/prepare-plan.ts';
+import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { tariffDates } from '../../src/scenario/tariff-dates.ts';
+import { homeWith } from './problems-of.ts';
+
+/** What is asked about a home, by the id of the question. */
+function asked(id: string, more: string, files: Record<string, string> = {}): string[] {
+  const scenario = readScenario(homeWith(more), 'h.yaml');
+  const given = new Map(Object.entries(files));
+  const { cautions } = preparePlan(scenario, { plan: null, set: [], files: given });
+  return cautions.filter((caution) => caution.id === id).map(({ text }) => text);
+}
+
+describe('a price that looks like hundredths', () => {
+  const price = (money: string, files?: Record<string, string>) =>
+    asked('odd-price', `money: { ${money} }`, files);
+
+  test('is asked about, in its currency', () => {
+    expect(price('currency: GBP, electricity: 27')).toEqual([
+      'A kWh of electricity costs 27 GBP. If that is hundredths, write 0.27.',
+    ]);
+    expect(price('currency: EUR, gas: 7.5')).toEqual([
+      'A kWh of gas costs 7.5 EUR. If that is hundredths, write 0.075.',
+    ]);
+    expect(price('electricity: { price: 0.27, standing: 53 }')).toEqual([
+      'Standing for electricity costs 53 money a day. If that is hundredths, write 0.53.',
+    ]);
+  });
+
+  test('also by day and night, and in a file', () => {
+    expect(
+      price('currency: GBP, electricity: { day: 27, night: 12, night hours: "00:00-07:00" }'),
+    ).toEqual(['A kWh of electricity costs 27 GBP by day. If that is hundredths, write 0.27.']);
+    const csv = 'time,price\n2024-01-01T00:00Z,20\n2024-01-01T00:30Z,30\n';
+    expect(price('currency: GBP, electricity: { prices: p.csv }', { 'p.csv': csv })).toEqual([
+      'A kWh of electricity costs 25 GBP on the mean. If its file holds hundredths, divide them.',
+    ]);
+  });
+
+  test('passes where a kWh costs that much in the currency, and where it is a usual price', () => {
+    expect(price('currency: JPY, electricity: 27')).toEqual([]);
+    expect(price('currency: pence, electricity: 27')).toEqual([]);
+    expect(price('currency: GBP, electricity: { price: 0.6, standing: 0.9 }')).toEqual([]);
+    expect(price('')).toEqual([]);
+  });
+});
+
+test('a floor too large for a room is asked about', () => {
+  const floor = (area: number | string) =>
+    asked('odd-area', '').concat(
+      preparePlan(
+        readScenario(homeWith('').replace('floor area: 16', `floor area: ${area}`), 'h.yaml'),
+        { plan: null, set: [], files: new Map() },
+      ).cautions.flatMap(({ id, text }) => (id === 'odd-area' ? [text] : [])),
+    );
+  expect(floor(340)).toEqual([
+    'The floor of living has 340 m2, more than most whole homes have: is that one room, and in m2?',
+  ]);
+  expect(floor(120)).toEqual([]);
+  // 1300 ft2 are 120.8 m2.
+  expect(floor('1300 ft2')).toHaveLength(1);
+});
+
+test('the window assumed for a large floor leaves room for its wall', () => {
+  const text = homeWith('').replace('floor area: 16', 'floor area: 340');
+  const plan = preparePlan(readScenario(text, 'h.yaml'), { plan: null, set: [], files: new Map() });
+  const pane = plan.assumed.find(({ path }) => path === '/home/rooms/living/panes/0/area');
+  // Walls of 1.4 sides of the root of 340 m2 and 2.4 m: 62.0 m2, of which four fifths.
+  expect(pane).toMatchObject({ value: 50 });
+  expect(pane?.high).toBeLessThan(62);
+});
+
+describe('a setting at which hardly anybody lives', () => {
+  test('of heating', () => {
+    const set = (heating: string) => asked('odd-setpoint', `heating: ${heating}`);
+    expect(set('{ setpoint: 30 }')).toEqual([
+      'Heating is set to 30 °C in living, bedroom: hardly anybody lives so warm, and every kelvin costs.',
+    ]);
+    expect(
+      set('{ rooms: { bedroom: { setpoint: [{ from: "06:00", to: "07:00", setpoint: 27 }] } } }'),
+    ).toEqual([
+      'Heating is set to 27 °C in bedroom: hardly anybody lives so warm, and every kelvin costs.',
+    ]);
+    expect(set('{ setpoint: 26 }')).toEqual([]);
+  });
+
+  test('of cooling', () => {
+    const set = (setpoint: number) =>
+      asked(
+        'odd-setpoint',
+        `heating: { setpoint: 15 }\ncooling: { setpoint: ${setpoint}, rooms: [living] }`,
+      );
+    expect(set(16)).toEqual([
+      'Cooling is set to 16 °C in living: hardly anybody lives so cool, and every kelvin costs.',
+    ]);
+    expect(set(18)).toEqual([]);
+  });
+});
+
+describe('a room that nothing heats although something stands there to', () => {
+  const nothing = (more: string) => asked('nothing-heats', more);
+  const withEmitter = (more: string) => {
+    const text = homeWith(more).replace(
+      'floor area: 12',
+      'floor area: 12, emitter: { power: 900 }',
+    );
+    const { cautions } = preparePlan(readScenario(text, 'h.yaml'), {
+      ...{ plan: null, set: [], files: new Map() },
+    });
+    return cautions.flatMap(({ id, text: words }) => (id === 'nothing-heats' ? [words] : []));
+  };
+  const NEVER =
+    'Nothing heats bedroom although something stands there to heat it: its setting never rises above the frost guard of 5 °C.';
+
+  test('because its setting never asks', () => {
+    expect(nothing('heating: { rooms: { bedroom: { setpoint: 5 } } }')).toEqual([NEVER]);
+    expect(nothing('heating: { rooms: { bedroom: { hours: never } } }')).toEqual([NEVER]);
+    expect(withEmitter('heating: { rooms: { bedroom: off } }')).toEqual([NEVER]);
+  });
+
+  test('because nothing makes heat', () => {
+    expect(withEmitter('heating: { source: none }')).toEqual([
+      'Nothing heats bedroom although something stands there to heat it: the heating has no source.',
+    ]);
+  });
+
+  test('passes where it is switched off in so many words, heated, or set by a rule', () => {
+    expect(nothing('heating: { rooms: { bedroom: off } }')).toEqual([]);
+    expect(nothing('heating: { source: none }')).toEqual([]);
+    expect(withEmitter('')).toEqual([]);
+    expect(
+      nothing(
+        'heating: { rooms: { bedroom: { hours: never } } }\nsensors: { rooms: { bedroom: { temperature: {} } } }\nrules: [{ name: warm, when: [{ room: bedroom, reading: temperature, under: 16 }], response: [{ setpoint: 18, room: bedroom }] }]',
+      ),
+    ).toEqual([]);
+  });
+});
+
+describe('prices of another time than the weather', () => {
+  const START = Date.UTC(2024, 0, 1) / 1000;
+  const series = (days: number, start = START) => ({
+    currency: 'GBP',
+    fuels: {
+      electricity: {
+        tariff: { by: 'series', start, step: 3600, prices: new Float64Array(days * 24) } as const,
+        standing: 0,
+        carbon: 0,
+      },
+    },
+  });
+  const year = { start: Date.UTC(2023, 0, 1) / 1000, hours: 8760 };
+  const said = (prices: ReturnType<typeof series>, period = year, periodic = false) =>
+    tariffDates(prices, { periodic }, period).map(({ id, text }) => `${id}: ${text}`);
+
+  test('a year of them is used by date', () => {
+    expect(said(series(366))).toEqual([
+      'tariff-year: Prices of electricity are of 2024-01-01 to 2024-12-31, the weather is of 2023: each hour takes the price of its date and time of day, whatever the weekday.',
+    ]);
+    expect(said(series(366), year, true).join()).toContain('the weather is of a typical year:');
+  });
+
+  test('fewer repeat', () => {
+    expect(said(series(31))).toEqual([
+      'tariff-repeats: Prices of electricity cover 31 days from 2024-01-01 and repeat through the period, whatever its dates.',
+    ]);
+  });
+
+  test('those of the weather’s own time pass, be they an hour off by the clock', () => {
+    expect(said(series(366), { start: START, hours: 8784 })).toEqual([]);
+    expect(said(series(366, START - 3600), { start: START, hours: 8784 })).toEqual([]);
+  });
+});
