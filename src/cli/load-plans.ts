@@ -44,6 +44,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
 
   const { sectionAt } = await import('../scenario/named-at.ts');
   const { preparePlan } = await import('../scenario/prepare-plan.ts');
+  const { uncoveredLevels } = await import('../scenario/uncovered-levels.ts');
   const { readWeather } = await import('../weather/read/read-weather.ts');
   const { periodOf } = await import('../weather/period-of.ts');
   const problems = new Map<string, Problem>();
@@ -69,10 +70,17 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
     const { from, to } = plan.period;
     try {
       const period = periodOf(outdoors, from, to, plan.household.clock);
+      refuseUncovered(plan, period);
       return { plan, weather: outdoors, period };
     } catch (error) {
       throw error instanceof InputProblems ? inScenario(error) : error;
     }
+  }
+
+  function refuseUncovered(plan: PreparedPlan, period: PlanRequest['period']): void {
+    const place = { file: scenario.file, line: 0, column: 0, where: '', hint: '' };
+    const found = uncoveredLevels(plan, period).map((finding) => ({ ...place, ...finding }));
+    if (found.length > 0) throw new InputProblems(found);
   }
 
   /** Problems of the period, with their place in the scenario. */

@@ -84,7 +84,25 @@ function startDevice(
   saturation: Saturation,
 ): Running {
   const did: DeviceStep = { electricity: 0, fuel: 0, water: 0, heat: 0, share: 0 };
-  return { device, did, run: howToRun(m, device, d, did, observed, saturation) };
+  const run = howToRun(m, device, d, did, observed, saturation);
+  return { device, did, run: givingOff(m, device, did, run) };
+}
+
+/** What the device gives off while it runs, besides what it does. */
+function givingOff(
+  { tracers, species }: Model,
+  { room, gives = [] }: Device,
+  did: DeviceStep,
+  run: Running['run'],
+): Running['run'] {
+  if (gives.length === 0) return run;
+  return (share, observed) => {
+    run(share, observed);
+    for (let s = 0; s < gives.length; s++) {
+      const t = (room * species.count + s) * TRACER_STRIDE;
+      tracers[t + DEVICE] = tracers[t + DEVICE]! + did.share * gives[s]!;
+    }
+  };
 }
 
 function howToRun(

@@ -57,8 +57,9 @@ export function layOutTracers({ rooms, species }: Home): Float64Array {
   const all = new Float64Array(species.length * rooms.length * TRACER_STRIDE);
   rooms.forEach((room, i) => {
     species.forEach((_, s) => {
-      const deposition = (room.deposition[s] ?? 0) * room.volume;
-      all[(i * species.length + s) * TRACER_STRIDE + TRACER.deposition] = deposition;
+      const t = (i * species.length + s) * TRACER_STRIDE;
+      all[t + TRACER.deposition] = (room.deposition[s] ?? 0) * room.volume;
+      all[t + TRACER.emission] = room.emission?.[s] ?? 0;
     });
   });
   return all;

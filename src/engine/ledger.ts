@@ -90,6 +90,7 @@ export const WATER_TERMS = [
 export const SPECIES_TERMS = [
   'people',
   'appliances',
+  'materials',
   'leakage',
   'openings',
   'extracts',

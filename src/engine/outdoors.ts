@@ -1,4 +1,4 @@
-import type { Species } from '../home/home.ts';
+import type { OutdoorSeries, Species } from '../home/home.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { SunSeries } from './sun-series.ts';
 
@@ -92,13 +92,16 @@ function layOutSpecies(
   dt: number,
   steps: number,
 ): void {
-  species.forEach(({ name, outdoor, outdoorByMonth }, q) => {
+  species.forEach(({ name, outdoor, outdoorByMonth, outdoorSeries }, q) => {
     const column = out.species[q]!;
     const series = weather.species[name];
+    const own = outdoorSeries && openSeries(outdoorSeries);
     for (let s = 0; s < steps; s++) {
       const middle = start + (s + 0.5) * dt;
       if (series !== undefined) {
         column[s] = meanLevel(weather, series, start + s * dt, dt);
+      } else if (own !== undefined) {
+        column[s] = meanLevel(own, outdoorSeries!.values, start + s * dt, dt);
       } else if (outdoorByMonth !== undefined) {
         column[s] = outdoorByMonth[new Date(middle * 1000).getUTCMonth()]!;
       } else {
@@ -108,8 +111,15 @@ function layOutSpecies(
   });
 }
 
+/** Where the values of an interval column lie. */
+type Evenly = Pick<Weather, 'start' | 'step' | 'count' | 'periodic'>;
+
+const openSeries = ({ start, step, values }: OutdoorSeries): Evenly => ({
+  ...{ start, step, count: values.length, periodic: false },
+});
+
 /** Mean of an interval column over a step, by evenly spread samples. */
-function meanLevel(weather: Weather, series: Float64Array, from: number, dt: number): number {
+function meanLevel(weather: Evenly, series: Float64Array, from: number, dt: number): number {
   const samples = Math.max(1, Math.ceil(dt / weather.step));
   let sum = 0;
   for (let q = 0; q < samples; q++) {

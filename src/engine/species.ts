@@ -76,7 +76,10 @@ function assemble(m: Model, day: DayInputs, at: i32): void {
       const t = (first + q) * TRACER_STRIDE;
       const g = matrixOf[q]!;
       const source =
-        peopleSpecies[given + q]! + applianceSpecies[given + q]! + tracers[t + DEVICE]!;
+        peopleSpecies[given + q]! +
+        applianceSpecies[given + q]! +
+        tracers[t + DEVICE]! +
+        tracers[t + EMISSION]!;
       tracers[t + OVER_WEIGHT] = overWeight[g]!;
       rhs[first + q] =
         store[g]! * tracers[t + LEVEL]! +
@@ -118,10 +121,12 @@ function bookRooms(m: Model, day: DayInputs, at: i32, book: Float64Array, row: i
       const fall = outdoor[q]! - c;
       const held = heldBack[q]! * leakIn * outdoor[q]!;
       const devices = tracers[t + DEVICE]! - tracers[t + FILTER]! * c;
+      const emission = tracers[t + EMISSION]!;
       const people = peopleSpecies[given + q]!;
       const appliances = applianceSpecies[given + q]!;
       if (people !== 0) book[k + PEOPLE] = book[k + PEOPLE]! + people * dt;
       if (appliances !== 0) book[k + APPLIANCES] = book[k + APPLIANCES]! + appliances * dt;
+      if (emission !== 0) book[k + MATERIALS] = book[k + MATERIALS]! + emission * dt;
       book[k + LEAKAGE] = book[k + LEAKAGE]! + leakOut * fall - held;
       if (openingIn !== 0 || openingOut !== 0) {
         const caught = heldByWindows[q]! * openingIn * outdoor[q]!;
@@ -162,6 +167,7 @@ const {
   level: LEVEL,
   mean: MEAN,
   devices: DEVICE,
+  emission: EMISSION,
   deposition: DEPOSITION,
   filter: FILTER,
   overWeight: OVER_WEIGHT,
@@ -172,6 +178,7 @@ const { a: A, b: B } = FRAME;
 const term = (name: SpeciesTerm): number => SPECIES_TERMS.indexOf(name);
 const PEOPLE = term('people');
 const APPLIANCES = term('appliances');
+const MATERIALS = term('materials');
 const LEAKAGE = term('leakage');
 const OPENINGS = term('openings');
 const EXTRACTS = term('extracts');

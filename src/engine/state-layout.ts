@@ -114,6 +114,7 @@ export const TRACER = fields([
   'level', // at the start [species unit]
   'mean', // over the step [species unit]
   'devices', // added by devices [species unit m3/s]
+  'emission', // given off by materials [species unit m3/s]
   'filter', // cleaned by devices [m3/s of room air]
   'deposition', // loss by falling out [m3/s of room air]
   'overWeight', // one over the implicit weight of the step [-]

@@ -32,6 +32,7 @@ export function createTraceBuffer(m: Model, columns: RoomColumns, perDay: number
     home: {
       outdoorTemperature: perStep(),
       outdoorVapourPressure: perStep(),
+      outdoorSpecies: m.home.species.map(perStep),
       infiltration: perStep(),
       sourceFuel: m.home.sources.map(perStep),
       sourceBackup: m.home.sources.map(perStep),
@@ -74,6 +75,7 @@ export function recordHome(
   const w = outside[OUTDOOR_W]!;
   home.outdoorTemperature[s] = outdoor;
   home.outdoorVapourPressure[s] = (pressure * w) / (MOLAR_RATIO + w);
+  for (let q = 0; q < m.species.count; q++) home.outdoorSpecies[q]![s] = m.species.outdoor[q]!;
   home.infiltration[s] = outside[LEAKAGE]!;
   home.electricity[s] = day.electricity[s]!;
   for (let q = 0; q < m.conversion.length; q++) {

@@ -34,6 +34,8 @@ export interface TraceView {
     readonly outdoorTemperature: Float64Array;
     /** [Pa] */
     readonly outdoorVapourPressure: Float64Array;
+    /** Levels outdoors, one array per species in the order of `Home.species`. [species unit] */
+    readonly outdoorSpecies: readonly Float64Array[];
     /** Leakage. [m3/s] */
     readonly infiltration: Float64Array;
     /** Fuel drawn for heat, one array per heat source in the order of `Home.sources`. [W] */

@@ -8,6 +8,8 @@ export interface Device {
   /** Where it stands; for ventilation of several rooms, where its unit hangs. */
   readonly room: number;
   readonly does: DeviceAction;
+  /** Given off at full output besides, by species; absent: nothing. [species unit m3/s] */
+  readonly gives?: readonly number[];
 }
 
 export type DeviceAction =

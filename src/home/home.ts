@@ -1,4 +1,3 @@
-import type { ConcentrationUnit } from '../species/concentration-unit.ts';
 import type { Device } from './devices.ts';
 
 /**
@@ -65,6 +64,8 @@ export interface Room {
   readonly coldSpotFactor: number;
   /** Loss of each species by deposition, in the order of `Home.species`. [1/s] */
   readonly deposition: readonly number[];
+  /** Given off by materials all the time, by species in the same order; absent: nothing. [species unit m3/s] */
+  readonly emission?: readonly number[];
   /** Share of the solar gain through panes that warms the air at once; surfaces take the rest. [-] */
   readonly sunToAir: number;
 }
@@ -264,14 +265,27 @@ export interface Curve {
 /** Something carried by the air, or falling out of it. */
 export interface Species {
   readonly name: string;
-  /** Unit of the concentration: "ppm" (sources in ppm m3/s) or "µg/m3" (sources in µg/s). */
-  readonly unit: ConcentrationUnit;
+  /** Name that tables print; absent: `name`. */
+  readonly label?: string;
+  /** Unit of the concentration: "ppm" (sources in ppm m3/s), "µg/m3" (sources in µg/s), any of so much a m3. */
+  readonly unit: string;
   /** Level outdoors where the weather file has no column of it. [unit] */
   readonly outdoor: number;
   /** Outdoor level by month, twelve from January, in place of `outdoor`, which is then their mean. */
   readonly outdoorByMonth?: readonly number[];
+  /** Outdoor levels, evenly spaced, in place of both; before and after them the first and the last hold. */
+  readonly outdoorSeries?: OutdoorSeries;
   /** Share that survives the way in through leaks. [-] */
   readonly penetration: number;
   /** Share that survives the way in through open windows, such as past a screen; absent: all of it. [-] */
   readonly windowPenetration?: number;
+}
+
+/** Levels outdoors, each the mean of the step that begins at its instant. */
+export interface OutdoorSeries {
+  /** Instant of the first. [s UTC] */
+  readonly start: number;
+  /** [s] */
+  readonly step: number;
+  readonly values: Float64Array;
 }

@@ -4,6 +4,7 @@ import type { Notice } from '../home/notices.ts';
 import { createAiringHours } from './air/airing-hours.ts';
 import { airingMeasures } from './air/airing-measures.ts';
 import { createRebounds } from './air/rebounds.ts';
+import { createSpeciesMeans } from './air/species-means.ts';
 import { alertMeasures } from './alert-measures.ts';
 import { createArrivals } from './comfort/arrivals.ts';
 import { createBlindHours, openBlinds } from './comfort/blind-hours.ts';
@@ -54,6 +55,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const blinds = createBlindHours(home);
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
+  const carried = createSpeciesMeans(home);
   const odd = createOddRooms(home);
   const climate = createMonthlyClimate(home, period);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour];
@@ -69,6 +71,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     blinds,
     airing,
     rebounds,
+    carried,
     odd,
   ];
 
@@ -80,6 +83,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     roomMeasures(
       sums.result(room),
       cooled.removed(room),
+      carried.room(room),
       outside.result(room),
       coldSpots.result(room),
       arrivals.result(room),
@@ -121,6 +125,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         total_per_year: bill.total / yearsIn(period.hours) + purchaseCost,
       },
       carbon_kg: bill.carbon,
+      species: carried.outdoors(),
       rooms: Object.fromEntries(home.rooms.map((room, i) => [room.name, ofRoom(i)])),
       airing: airingMeasures(run.ledger, price, airing.result(), rebounds.result()),
       alerts,

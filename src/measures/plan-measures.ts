@@ -33,6 +33,8 @@ export interface PlanMeasures {
     readonly total_per_year: number;
   };
   readonly carbon_kg: number;
+  /** What the air carried, by name. */
+  readonly species: Readonly<Record<string, SpeciesMeasures>>;
   readonly rooms: Readonly<Record<string, RoomMeasures>>;
   readonly airing: AiringMeasures;
   readonly alerts: AlertMeasures;
@@ -48,11 +50,18 @@ export interface PlanMeasures {
   readonly notices: readonly Notice[];
 }
 
+export interface SpeciesMeasures {
+  readonly label: string;
+  readonly unit: string;
+  readonly mean_outdoors: number;
+}
+
 export interface RoomMeasures {
   readonly heating_kwh: number;
   readonly cooling_kwh: number;
   readonly mean_temperature_c: number;
   readonly mean_relative_humidity_pct: number;
+  readonly mean_levels: Readonly<Record<string, number>>;
   readonly outside_band_hours: BandHours;
   readonly outside_band_occupied_hours: BandHours;
   readonly degree_hours_below: number;

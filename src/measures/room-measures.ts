@@ -8,10 +8,12 @@ import type { RoomSums } from './room-sums.ts';
  * The figures of one room, under the names they are printed by.
  *
  * @param coolingKwh  heat removed by what cools it [kWh]
+ * @param levels      mean of each species, by name [species unit]
  */
 export function roomMeasures(
   own: RoomSums,
   coolingKwh: number,
+  levels: RoomMeasures['mean_levels'],
   out: ReturnType<TimeOutsideBands['result']>,
   spot: ReturnType<ColdSpots['result']>,
   came: Arrivals,
@@ -21,6 +23,7 @@ export function roomMeasures(
     cooling_kwh: coolingKwh,
     mean_temperature_c: own.meanTemperature,
     mean_relative_humidity_pct: own.meanRelativeHumidity,
+    mean_levels: levels,
     outside_band_hours: out.all,
     outside_band_occupied_hours: out.occupied,
     degree_hours_below: out.degreeHoursBelow,

@@ -1,5 +1,6 @@
 import type { Observer, TraceView } from '../engine/trace.ts';
-import { CONCENTRATION_UNITS, type ConcentrationUnit } from '../species/concentration-unit.ts';
+import { columnSuffix } from '../species/concentration-unit.ts';
+import { isOfTable } from '../species/own-species.ts';
 import { type LocalClock, offsetAt } from '../units/local-clock.ts';
 import { csvLine, typedField } from './csv-line.ts';
 
@@ -7,7 +8,7 @@ import { csvLine, typedField } from './csv-line.ts';
 export interface TraceCsvSetup {
   /** Names of the rooms in the order of the home. */
   readonly rooms: readonly string[];
-  readonly species: readonly { readonly name: string; readonly unit: ConcentrationUnit }[];
+  readonly species: readonly { readonly name: string; readonly unit: string }[];
   readonly sources: readonly string[];
   /** Sources, by name, that have a backup heater; absent means none. */
   readonly backedUp?: readonly string[];
@@ -70,9 +71,24 @@ function columnsOf(setup: TraceCsvSetup): Column[] {
     ]),
     ...devices.flatMap(deviceColumns),
     ...blinds.map((name, b) => column(`${name}.closed_share`, 3, (t, s) => t.home.blinds[b]![s]!)),
+    ...species.map((each, q) =>
+      column(
+        `outdoor_${ofSpecies(each)}`,
+        decimalsOf(each),
+        (t, s) => t.home.outdoorSpecies[q]![s]!,
+      ),
+    ),
   ];
   return [...home, ...rooms.flatMap((name, i) => roomColumns(name, i, species))];
 }
+
+type SpeciesOf = TraceCsvSetup['species'][number];
+
+const ofSpecies = ({ name, unit }: SpeciesOf): string =>
+  `${name.toLowerCase()}_${columnSuffix(unit)}`;
+
+/** Nobody knows how small the levels of a species are that a scenario names. */
+const decimalsOf = ({ name }: SpeciesOf): number => (isOfTable(name) ? 1 : 4);
 
 function deviceColumns(name: string, d: number): Column[] {
   return [
@@ -104,13 +120,7 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
     of('window_open_share', 3, (r) => r.windowOpen),
     of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * HOUR),
     of('wall_condensation_g_per_h', 2, (r) => r.wallCondensation, 1000 * HOUR),
-    ...species.map((each, k) =>
-      of(
-        `${each.name.toLowerCase()}_${CONCENTRATION_UNITS[each.unit].suffix}`,
-        1,
-        (r) => r.species[k]!,
-      ),
-    ),
+    ...species.map((each, k) => of(ofSpecies(each), decimalsOf(each), (r) => r.species[k]!)),
   ];
 }
 

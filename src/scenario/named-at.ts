@@ -12,12 +12,19 @@ export interface NamedPlace extends Place {
 /** Where a scenario, or a plan of it, first names one of its files. */
 export function namedAt(scenario: Scenario, file: string): NamedPlace {
   const raw = scenario.yaml.value;
-  const prices = FUELS.map((fuel) => ['money', fuel, 'prices']);
-  const plans = valueAt(raw, ['plans']);
-  const changes = Object.keys(isMapping(plans) ? plans : {}).flatMap((name) =>
-    prices.map((path) => ['plans', name, 'change', ...path]),
-  );
-  const path = [['weather'], ...prices, ...changes].find((way) => valueAt(raw, way) === file);
+  const keysAt = (path: Path) => {
+    const found = valueAt(raw, path);
+    return Object.keys(isMapping(found) ? found : {});
+  };
+  const layers: Path[] = [[], ...keysAt(['plans']).map((name) => ['plans', name, 'change'])];
+  const ways = layers.flatMap((layer): Path[] => {
+    const own = [...layer, 'air', 'own species'];
+    return [
+      ...FUELS.map((fuel) => [...layer, 'money', fuel, 'prices']),
+      ...keysAt(own).map((name) => [...own, name, 'outdoors', 'file']),
+    ];
+  });
+  const path = [['weather'], ...ways].find((way) => valueAt(raw, way) === file);
   return sectionAt(scenario, path ?? []);
 }
 

@@ -10,6 +10,7 @@ import { buildHousehold } from './assemble/build-household.ts';
 import { buildPrices, priceFileFindings } from './assemble/build-prices.ts';
 import { createDefaults, type Defaults } from './assemble/defaults.ts';
 import { usualSeasonOf } from './assemble/heating-season.ts';
+import { levelFileFindings } from './assemble/level-files.ts';
 import { infantRooms, peopleData } from './assemble/people.ts';
 import { mouldClasses, roomBands } from './assemble/room-bands.ts';
 import { type Place, sitePlace } from './assemble/site-place.ts';
@@ -56,13 +57,16 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const refuse = (found: readonly Finding[]) => new InputProblems(placed(found, raw, layers));
   const fixed = fixedFindings(settings);
   if (data === null) throw refuse(ownFindings(findings, settings, fixed));
-  const missing = priceFileFindings(data, choice.files);
+  const missing = [
+    ...priceFileFindings(data, choice.files),
+    ...levelFileFindings(data, choice.files),
+  ];
   if (fixed.length + missing.length > 0) throw refuse([...fixed, ...missing]);
 
   const defaults = createDefaults();
   const place = sitePlace(data, choice.files, defaults, refuse);
   const clock = clockOf(data, place, defaults);
-  const built = buildHome(data, place, defaults);
+  const built = buildHome(data, place, choice.files, defaults);
   const people = peopleData(data, defaults);
   const done = activityData(data, people, defaults);
   const household = buildHousehold(data, built, { people, done, clock }, defaults);

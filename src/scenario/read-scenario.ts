@@ -173,8 +173,16 @@ function filesOf(raw: unknown, names: readonly string[]): string[] {
   const prices = merged.flatMap((one) =>
     FUELS.map((fuel) => mapping(mapping(one['money'])[fuel])['prices']),
   );
-  const files = prices.filter((path) => typeof path === 'string');
+  const files = [...prices, ...merged.flatMap(levelFiles)].filter(
+    (path) => typeof path === 'string',
+  );
   return [...new Set([String(base['weather']), ...files])];
 }
+
+/** Files of outdoor levels of the species that a scenario names itself. */
+const levelFiles = (raw: UncheckedMapping): unknown[] =>
+  Object.values(mapping(mapping(raw['air'])['own species'])).map(
+    (own) => mapping(mapping(own)['outdoors'])['file'],
+  );
 
 const AS_LIVED: ScenarioPlan = { name: 'as-lived', description: '', basedOn: null };

@@ -8,6 +8,8 @@ import { createDefaults } from './assemble/defaults.ts';
 import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
 import { tooLarge } from './assemble/too-large.ts';
 import { rawFindings } from './checks/raw-findings.ts';
+import { mapping } from './checks/tolerant-readers.ts';
+import { declaredSpecies } from './declared-species.ts';
 import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';
 import { type Finding, findingsOf } from './unplaced-problem.ts';
 
@@ -22,7 +24,7 @@ export type Validated =
  * The same check serves the file as written, a plan's change laid on it, and command-line settings.
  */
 export function validate(raw: unknown): Validated {
-  const parsed = scenarioModel.safeParse(raw);
+  const parsed = modelOf(raw).safeParse(raw);
   const findings = [
     ...(parsed.success ? [] : findingsOf(parsed.error.issues)),
     ...rawFindings(raw),
@@ -39,7 +41,11 @@ function builtFindings(data: ScenarioData): Finding[] {
   const findings = tooLarge(data);
   if (findings.length > 0) return findings;
   const nowhere = { latitude: 0, longitude: 0, elevation: 0 };
-  const built = attempt(() => buildHome(data, nowhere, createDefaults()), ['home'], findings);
+  const built = attempt(
+    () => buildHome(data, nowhere, NO_FILES, createDefaults()),
+    ['home'],
+    findings,
+  );
   if (built === null) return findings;
   const { home, plans } = built;
   return [
@@ -51,3 +57,14 @@ function builtFindings(data: ScenarioData): Finding[] {
     ...nightHourFindings(data),
   ];
 }
+
+/** The model of a scenario, kept as long as the species that scenarios name stay the same. */
+function modelOf(raw: unknown): ReturnType<typeof scenarioModel> {
+  const own = declaredSpecies(mapping(raw));
+  const key = JSON.stringify(own.map(({ name, symbol, unit }) => [name, symbol, unit]));
+  if (kept?.key !== key) kept = { key, model: scenarioModel(own) };
+  return kept.model;
+}
+
+let kept: { readonly key: string; readonly model: ReturnType<typeof scenarioModel> } | null = null;
+const NO_FILES: ReadonlyMap<string, string> = new Map();

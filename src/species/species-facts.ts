@@ -1,5 +1,4 @@
 import type { Preset } from '../units/preset.ts';
-import type { ConcentrationUnit } from './concentration-unit.ts';
 import type { SensorErrors } from './sensor-errors.ts';
 
 /**
@@ -15,7 +14,8 @@ export interface SpeciesFacts<Name extends string = string> {
   readonly words: string;
   /** Name in the middle of a sentence, such as "particles". */
   readonly plainName: string;
-  readonly unit: ConcentrationUnit;
+  /** Of its concentration; see concentration-unit.ts. */
+  readonly unit: string;
   /** An indicator tells that air is stale; a pollutant does harm itself. */
   readonly role: 'indicator' | 'pollutant';
   /** Outdoors where neither weather file nor scenario says. [unit] */
@@ -32,6 +32,8 @@ export interface SpeciesFacts<Name extends string = string> {
   readonly windowPenetration?: Preset;
   /** How fast surfaces take it out of the air [1/h]; absent: they take none. */
   readonly deposition?: Preset;
+  /** Given off all the time by the materials of a room, a square metre of its floor; absent: nothing is known of any. [rate of the unit, such as µg/h] */
+  readonly materials?: Preset;
   readonly band: SpeciesBand;
   readonly limits: SpeciesLimits;
   /** How a consumer sensor errs; bias, noise and step in the species' unit. */

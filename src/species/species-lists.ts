@@ -7,9 +7,9 @@ export const MOST_HARMFUL_FIRST = SPECIES.toReversed();
  * Something for each of some species, by name. What is left out reads as undefined, so a list that
  * lacks species suits optional fields only.
  */
-export function byName<T>(
-  species: readonly KnownSpecies[],
-  of: (facts: KnownSpecies) => T,
+export function byName<T, K extends KnownSpecies = KnownSpecies>(
+  species: readonly K[],
+  of: (facts: K) => T,
 ): Readonly<Record<SpeciesName, T>> {
   return Object.fromEntries(species.map((facts) => [facts.name, of(facts)])) as Record<
     SpeciesName,

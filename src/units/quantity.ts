@@ -1,5 +1,6 @@
 import { nearestName } from './nearest-name.ts';
-import { DIMENSIONS, SPELLINGS, UNITS, type UnitMeaning } from './unit-table.ts';
+import { DIMENSIONS, UNITS, type UnitMeaning } from './unit-table.ts';
+import { meaning } from './unit-words.ts';
 
 /** Ends of the sentences "expected ...", "got ..." and a next step, empty for none. */
 interface QuantityRefusal {
@@ -64,31 +65,6 @@ export function quantityWords(documented: string): string {
   if (target.dimension === 'ratio') return documented === '%' ? 'a percentage' : 'a share of 1';
   const others = target.dimension === 'temperature' ? ' or °F' : '';
   return `${DIMENSIONS[target.dimension]} in ${documented}${others}`;
-}
-
-/** A unit without the marks that do not change its meaning: "W/(m² K)" and "W/m2K" are one. */
-function plainUnit(text: string): string {
-  const bare = text
-    .normalize('NFC')
-    .replaceAll('²', '2')
-    .replaceAll('³', '3')
-    .replaceAll('μ', 'µ') // Greek mu, micro sign
-    .replaceAll('º', '°') // ordinal indicator, often typed for degrees
-    .replaceAll(/\bper\b/g, '/')
-    .replaceAll('″', 'in')
-    .replaceAll('′', 'ft')
-    .replaceAll(/[\s()^·⋅*.]/g, '');
-  return bare.replaceAll('°K', 'K');
-}
-
-function meaning(unit: string): UnitMeaning | null {
-  const bare = plainUnit(unit);
-  const known = Object.hasOwn(SPELLINGS, bare) ? SPELLINGS[bare]! : bare;
-  const found = Object.hasOwn(UNITS, known) ? UNITS[known] : undefined;
-  if (found !== undefined) return found;
-  const folded = known.toLowerCase();
-  const alike = Object.keys(UNITS).filter((name) => name.toLowerCase() === folded);
-  return alike.length === 1 ? UNITS[alike[0]!]! : null;
 }
 
 /** "1 h 30 min" into its numbers and units; null where the text is not that. */

@@ -142,8 +142,10 @@ export const UNITS: Readonly<Record<string, UnitMeaning>> = {
   deg: { dimension: 'angle', factor: 1 },
   '°': { dimension: 'angle', factor: 1 },
   ppm: { dimension: 'parts per million', factor: 1 },
+  ppb: { dimension: 'parts per million', factor: 1e-3 },
   'µg/m3': { dimension: 'particle concentration', factor: 1 },
   'mg/m3': { dimension: 'particle concentration', factor: 1000 },
+  'ng/m3': { dimension: 'particle concentration', factor: 1e-3 },
   grains: { dimension: 'number of grains', factor: 1 },
   'grains/m3': { dimension: 'number concentration', factor: 1 },
 };

@@ -86,6 +86,34 @@ describe('check', () => {
     );
   });
 
+  test('levels outdoors from a file: by its way, and refused where it ends before the period', async () => {
+    const home = `${HOME}air:
+  own species:
+    radon: { unit: Bq/m3, outdoors: { file: levels.csv } }
+`;
+    const rows = (days: number) =>
+      Array.from({ length: 8 * days }, (_, k) => {
+        const at = new Date(Date.UTC(2023, 0, 1, 3 * k)).toISOString().slice(0, 16);
+        return `${at}Z,10\n`;
+      }).join('');
+    const check = (files: Record<string, string>) =>
+      call(['check', 'homes/cottage.yaml'], { 'homes/cottage.yaml': home, ...files });
+    const covered = await check({ 'homes/levels.csv': `time,radon\n${rows(9)}` });
+    expect({ status: covered.status, err: covered.err }).toEqual({ status: 0, err: '' });
+    const short = await check({ 'homes/levels.csv': `time,radon\n${rows(7)}` });
+    expect({ status: short.status, err: short.err }).toEqual({
+      status: 2,
+      err:
+        'homes/cottage.yaml:14:37: air.own species.radon.outdoors: expected levels for the whole period, ' +
+        '2023-01-05T00:00Z to 2023-01-09T00:00Z, got 2023-01-01T00:00Z to 2023-01-08T00:00Z\n',
+    });
+    const gone = await check({});
+    expect(gone.err).toBe(
+      'homes/cottage.yaml:14:45: air.own species.radon.outdoors.file: expected a file to read, ' +
+        'got nothing of that name: homes/levels.csv\n',
+    );
+  });
+
   test('a caution that not all plans have says whose it is', async () => {
     const { out } = await call(['check', 'homes/cottage.yaml', '--json'], {
       'homes/cottage.yaml': HOME.replace('setpoint: 18 }', 'setpoint: 15 }'),

@@ -17,12 +17,14 @@ function bytesOf(seed: number): string {
     ({ room, home: whole, steps, rooms }) => {
       const { species, ...columns } = room;
       for (const column of [...Object.values(columns), ...species]) bits(column, steps * rooms);
-      const { sourceFuel, sourceBackup, coolers, devices, blinds, ...series } = whole;
+      const { sourceFuel, sourceBackup, outdoorSpecies, coolers, devices, blinds, ...series } =
+        whole;
       const ofDevices = [...coolers, ...devices].flatMap((device) => Object.values(device));
       const all = [
         ...Object.values(series),
         ...sourceFuel,
         ...sourceBackup,
+        ...outdoorSpecies,
         ...blinds,
         ...ofDevices,
       ];

@@ -180,6 +180,7 @@ function stretch(
     home: {
       outdoorTemperature: perStep((m) => m.outdoor ?? 20),
       outdoorVapourPressure: perStep((m) => m.outdoorVapour ?? 600),
+      outdoorSpecies: own.species.map(({ outdoor }) => perStep(() => outdoor)),
       infiltration: perStep((m) => m.infiltration ?? 0),
       sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
       sourceBackup: own.sources.map((_, k) => perStep((m) => m.backup?.[k] ?? 0)),

@@ -1,8 +1,37 @@
 import { z } from 'zod';
 import { scenarioModel } from '../../src/scenario/model/scenario-model.ts';
+import { ownSpecies } from '../../src/species/own-species.ts';
 
-/** The scenario model as a JSON Schema (draft 7), so that editors complete and explain the file. */
+/**
+ * The scenario model as a JSON Schema (draft 7), so that editors complete and explain the file. Where
+ * species have keys, it takes those that a file names itself, too.
+ */
 export function scenarioJsonSchema(): Record<string, unknown> {
-  const schema = z.toJSONSchema(scenarioModel, { io: 'input', target: 'draft-7' });
-  return { ...schema, title: 'Scenario of one home' };
+  const any = ownSpecies({ name: ANY, label: 'A species of your own', unit: 'units/m3' });
+  const schema = z.toJSONSchema(scenarioModel([any]), { io: 'input', target: 'draft-7' });
+  return { ...(opened(schema) as Record<string, unknown>), title: 'Scenario of one home' };
 }
+
+/** Keys and words for a species of any name become keys and words of any name. */
+function opened(node: unknown): unknown {
+  if (Array.isArray(node)) return node.map(opened);
+  if (typeof node !== 'object' || node === null) return node;
+  const { properties = {}, enum: words = [] } = node as { properties?: object; enum?: unknown[] };
+  const other = (properties as Record<string, unknown>)[ANY];
+  const entries = Object.entries(node).flatMap(([key, part]): [string, unknown][] => {
+    if (key === 'additionalProperties' && other !== undefined) return [[key, opened(other)]];
+    if (key === 'required') return onlyKnown(part as readonly string[]);
+    if (key === 'type' && words.includes(ANY)) return [];
+    if (key !== 'enum' || !words.includes(ANY)) return [[key, opened(part)]];
+    const known = words.filter((word) => word !== ANY);
+    return [['anyOf', [{ type: 'string', enum: known }, { type: 'string' }]]];
+  });
+  return Object.fromEntries(entries.filter(([key]) => key !== ANY));
+}
+
+const onlyKnown = (required: readonly string[]): [string, unknown][] => {
+  const known = required.filter((key) => key !== ANY);
+  return known.length === 0 ? [] : [['required', known]];
+};
+
+const ANY = '*';

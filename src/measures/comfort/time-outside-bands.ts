@@ -1,6 +1,7 @@
 import type { TraceView } from '../../engine/trace.ts';
 import type { RoomBands } from '../../home/bands.ts';
 import type { Home } from '../../home/home.ts';
+import { plainName } from '../../species/plain-name.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import { type BandEdge, type BandHours, highKey } from '../band-hours.ts';
 import { createTrailingMean, type TrailingMean } from '../trailing-mean.ts';
@@ -30,14 +31,15 @@ export interface TimeOutsideBands {
  */
 export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]): TimeOutsideBands {
   const rooms = home.rooms.length;
-  const all = new Float64Array(rooms * KEYS.length); // s
-  const occupied = new Float64Array(rooms * KEYS.length); // s
-  const depth = new Float64Array(rooms * KEYS.length); // how far times how long [unit s]
+  const keys = keysOf(home, bands);
+  const all = new Float64Array(rooms * keys.length); // s
+  const occupied = new Float64Array(rooms * keys.length); // s
+  const depth = new Float64Array(rooms * keys.length); // how far times how long [unit s]
   const coldest = Float64Array.from(bands, (band) => band.temperature.low);
   const warmest = Float64Array.from(bands, (band) => band.temperature.high);
   const driest = Float64Array.from(bands, (band) => band.humidity.low);
   const dampest = Float64Array.from(bands, (band) => band.humidity.high);
-  const watched = home.species.map((s, index) => watchedSpecies(s.name, index, bands));
+  const watched = home.species.map((s, index) => watchedSpecies(s.name, index, bands, keys));
   const species = watched.filter((s) => s !== null);
   let means: (TrailingMean | null)[] | null = null;
   let averaged = new Float64Array(0); // laid out as the stretch
@@ -75,7 +77,7 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     key: number,
   ): void {
     const end = steps * rooms;
-    const a = i * KEYS.length + key;
+    const a = i * keys.length + key;
     const b = a + 1;
     let under = all[a]!;
     let underFelt = occupied[a]!;
@@ -106,35 +108,48 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
   return {
     observe,
     result: (room) => ({
-      all: bandHours(all, room),
-      occupied: bandHours(occupied, room),
-      degreeHoursBelow: depth[room * KEYS.length + TEMPERATURE_LOW]! / 3600,
-      degreeHoursAbove: depth[room * KEYS.length + TEMPERATURE_HIGH]! / 3600,
+      all: bandHours(keys, all, room),
+      occupied: bandHours(keys, occupied, room),
+      degreeHoursBelow: depth[room * keys.length + TEMPERATURE_LOW]! / 3600,
+      degreeHoursAbove: depth[room * keys.length + TEMPERATURE_HIGH]! / 3600,
     }),
   };
 }
 
+/** Edges of which there are figures: those of every home, and of species that only this one has bands for. */
+function keysOf({ species }: Home, bands: readonly RoomBands[]): readonly BandEdge[] {
+  const known = new Set(KEYS.map(plainName));
+  const banded = new Set(bands.flatMap((band) => Object.keys(band.species).map(plainName)));
+  const own = species.filter(
+    ({ name }) => banded.has(plainName(name)) && !known.has(plainName(highKey(name))),
+  );
+  return [...KEYS, ...own.map(({ name }) => highKey(name))];
+}
+
 /** A species the figures have a key for; per room its upper edge, Infinity for none, and hours. */
-function watchedSpecies(name: string, index: number, bands: readonly RoomBands[]) {
-  const key = (KEYS as readonly string[]).indexOf(`${plain(name)}_high`);
+function watchedSpecies(
+  name: string,
+  index: number,
+  bands: readonly RoomBands[],
+  keys: readonly BandEdge[],
+) {
+  const key = keys.findIndex((edge) => plainName(edge) === plainName(highKey(name)));
   if (key < 0) return null;
   const found = bands.map(
-    (b) => Object.entries(b.species).find(([other]) => plain(other) === plain(name))?.[1],
+    (b) => Object.entries(b.species).find(([other]) => plainName(other) === plainName(name))?.[1],
   );
   const high = Float64Array.from(found, (band) => band?.high ?? Number.POSITIVE_INFINITY);
   const hours = found.map((band) => band?.hours ?? 0);
   return { index, key, high, hours };
 }
 
-const bandHours = (seconds: Float64Array, room: number): BandHours =>
+const bandHours = (keys: readonly BandEdge[], seconds: Float64Array, room: number): BandHours =>
   Object.fromEntries(
-    KEYS.map((key, k) => [key, seconds[room * KEYS.length + k]! / 3600]),
+    keys.map((key, k) => [key, seconds[room * keys.length + k]! / 3600]),
   ) as unknown as BandHours;
 
 const trailingMean = (hours: number, dt: number): TrailingMean | null =>
   hours > 0 ? createTrailingMean(Math.max(1, Math.round((hours * 3600) / dt))) : null;
-
-const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 
 const KEYS: readonly BandEdge[] = [
   'temperature_low',

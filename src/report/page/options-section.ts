@@ -1,9 +1,9 @@
 import { highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { countedSpecies } from '../../measures/counted-species.ts';
 import { boughtForCooling } from '../../measures/energy/cooling-measures.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import type { Option } from '../../studies/options.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
@@ -83,7 +83,7 @@ function columnsOf(options: readonly Option[], air: boolean): Column[] {
     },
     ...(cools ? TOO_WARM : []),
     { head: 'water taken out [L]', of: waterTaken },
-    ...(air ? POLLUTED : []),
+    ...(air ? polluted(options) : []),
   ];
 }
 
@@ -99,12 +99,15 @@ const TOO_WARM: readonly Column[] = [
   },
 ];
 
-const POLLUTED: readonly Column[] = MOST_HARMFUL_FIRST.filter(
-  ({ role }) => role === 'pollutant',
-).map(({ name, symbol }) => ({
-  ...{ head: `${symbol} high [room h]`, best: 'least' },
-  of: (m) => roomHours(m, 'outside_band_hours', highKey(name)),
-}));
+/** What harms most comes first. */
+const polluted = (options: readonly Option[]): readonly Column[] =>
+  countedSpecies(options.map(({ measures }) => measures))
+    .toReversed()
+    .filter(({ role }) => role === 'pollutant')
+    .map(({ name, symbol }) => ({
+      ...{ head: `${symbol} high [room h]`, best: 'least' },
+      of: (m) => roomHours(m, 'outside_band_hours', highKey(name)),
+    }));
 
 function cell(column: Column, measures: PlanMeasures, best: number | null): Html {
   const text = figureText(column.of(measures), column.decimals ?? 0);

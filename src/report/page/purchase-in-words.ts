@@ -1,7 +1,7 @@
 import { type BandEdge, highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import type { Option } from '../../studies/options.ts';
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';
@@ -14,7 +14,7 @@ import { moneyText } from './option-words.ts';
 export function purchaseInWords({ about, sum }: PurchaseStudy, baseline: Option): string[] {
   const { name, measures } = about.option;
   const money = moneyText(Math.abs(sum.net), measures);
-  const changes = KINDS.flatMap(({ words, of }) => {
+  const changes = kindsOf([measures, baseline.measures]).flatMap(({ words, of }) => {
     const more = Math.round(of(measures) - of(baseline.measures));
     if (Math.abs(more) < NOTABLE) return [];
     return [`${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'} room-hours ${words}`];
@@ -28,14 +28,20 @@ export function purchaseInWords({ about, sum }: PurchaseStudy, baseline: Option)
   ];
 }
 
-const KINDS: readonly {
+interface Kind {
   readonly words: string;
   readonly of: (measures: PlanMeasures) => number;
-}[] = [
-  ...MOST_HARMFUL_FIRST.map(({ name, symbol }) => ({
-    words: `high in ${symbol}`,
-    of: anyTime(highKey(name)),
-  })),
+}
+
+/** What harms most comes first. */
+const kindsOf = (plans: readonly PlanMeasures[]): readonly Kind[] => [
+  ...countedSpecies(plans)
+    .toReversed()
+    .map(({ name, symbol }) => ({ words: `high in ${symbol}`, of: anyTime(highKey(name)) })),
+  ...OTHERS,
+];
+
+const OTHERS: readonly Kind[] = [
   { words: 'too damp', of: anyTime('humidity_high') },
   { words: 'with a cold spot over 80 %', of: coldSpotHours },
   { words: 'too dry', of: anyTime('humidity_low') },

@@ -1,9 +1,9 @@
 import { type BandEdge, highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { type CountedSpecies, countedSpecies } from '../../measures/counted-species.ts';
 import { boughtForCooling } from '../../measures/energy/cooling-measures.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import { type KnownSpecies, SPECIES } from '../../species/species-table.ts';
 import { figureText } from '../../units/figure-text.ts';
 
 /** A figure of the home, plan by plan, as it is printed. */
@@ -39,7 +39,7 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
     { label: 'too warm, somebody in [room h]', of: occupied('temperature_high') },
     { label: 'too damp, any time [room h]', of: anyTime('humidity_high') },
     { label: 'too dry, any time [room h]', of: anyTime('humidity_low') },
-    ...SPECIES.map(speciesFigure),
+    ...countedSpecies(plans).map(speciesFigure),
     {
       label: 'cold spots over 80 % [room h]',
       of: coldSpotHours,
@@ -73,8 +73,8 @@ interface Figure {
 }
 
 /** Pollutants are left out where there are none; what only tells of stale air is always shown. */
-function speciesFigure({ name, symbol, role, band }: KnownSpecies): Figure {
-  const always = band.counted === 'any time';
+function speciesFigure({ name, symbol, role, counted }: CountedSpecies): Figure {
+  const always = counted === 'any time';
   return {
     label: `${symbol} high, ${always ? 'any time' : 'somebody in'} [room h]`,
     of: (always ? anyTime : occupied)(highKey(name)),

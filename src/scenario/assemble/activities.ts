@@ -1,10 +1,10 @@
 import type { Activity, Spell } from '../../control/household.ts';
 import { sourceAmount } from '../../species/concentration-unit.ts';
-import type { KnownSpecies } from '../../species/species-table.ts';
 import { COMMON, type Preset } from '../../units/preset.ts';
 import { minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
+import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -42,7 +42,7 @@ export function activities(
   data: ScenarioData,
   given: readonly ActivityData[],
   plans: readonly RoomPlan[],
-  species: readonly KnownSpecies[],
+  species: readonly CarriedSpecies[],
   defaults: Defaults,
 ): Activity[] {
   // An assumed list has no places of its own: its numbers are listed with the list.
@@ -72,7 +72,10 @@ export function activities(
       electricity,
       vapour: steam,
       drying: preset.drying ? water : 0,
-      species: species.map(({ unit, sources, perGas = 0 }) => {
+      species: species.map(({ unit, sources, perGas = 0, own }) => {
+        if (own !== undefined) {
+          return sourceAmount(ownAmount(own, activity) * many, unit) / seconds;
+        }
         const burnt = sourceAmount(perGas * gas, unit) / seconds;
         if (sources.activity === undefined) return burnt;
         const { key, usual } = sources.activity;
@@ -82,6 +85,15 @@ export function activities(
       ...(preset.stopsFor !== undefined && { stopsFor: preset.stopsFor }),
     };
   });
+}
+
+/** What an activity gives of a species that the scenario names: by the activity's name, else its kind. */
+function ownAmount(
+  { sources }: NonNullable<CarriedSpecies['own']>,
+  { name, what }: ActivityData,
+): number {
+  const amounts = new Map(Object.entries(sources?.activities ?? {}));
+  return amounts.get(name ?? what) ?? amounts.get(what) ?? 0;
 }
 
 interface When {

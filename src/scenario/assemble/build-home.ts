@@ -29,10 +29,16 @@ export interface BuiltHome {
   readonly findings: readonly Finding[];
 }
 
-/** The home of a checked scenario, with everything nobody gave filled in. */
+/**
+ * The home of a checked scenario, with everything nobody gave filled in.
+ *
+ * @param files  texts of the files that the scenario names, by their path there
+ * @throws InputProblems for a file that cannot be read
+ */
 export function buildHome(
   data: ScenarioData,
   place: Pick<Site, 'latitude' | 'longitude' | 'elevation'>,
+  files: ReadonlyMap<string, string>,
   defaults: Defaults,
 ): BuiltHome {
   const facts = buildFacts(data, defaults);
@@ -48,7 +54,7 @@ export function buildHome(
   ];
   const panes = shells.flatMap((shell) => shell.panes);
   const carried = carriedSpecies(data);
-  const species = speciesOf(carried, data, defaults);
+  const species = speciesOf(carried, data, files, defaults);
   const outer = outerRooms({ elements, panes });
   const rooms = plans.map((plan) =>
     roomOf(plan, {

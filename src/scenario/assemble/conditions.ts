@@ -1,4 +1,5 @@
 import { type Condition, PERFECT_SENSOR, type Sensor } from '../../control/automation.ts';
+import { EXACT } from '../../species/own-species.ts';
 import type { Preset } from '../../units/preset.ts';
 import type { ConditionData } from '../model/condition.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -60,7 +61,7 @@ function readingSensor(
   if (room === 'outdoors' && own === undefined) return PERFECT_SENSOR;
   const common = all === 'none' ? undefined : all;
   const here = own === 'none' ? undefined : own;
-  const presets = SENSORS[which];
+  const presets = SENSORS[which] ?? EXACT;
   const number = (key: keyof typeof presets, preset: Preset) =>
     here?.[key] ?? defaults.number(['sensors', which, key], common?.[key], preset);
   return {

@@ -1,5 +1,5 @@
-import type { KnownSpecies } from '../../species/species-table.ts';
 import type { Preset } from '../../units/preset.ts';
+import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
@@ -7,7 +7,7 @@ import type { RoomPlan } from './room-plans.ts';
 export interface DeviceContext {
   readonly plan: RoomPlan;
   readonly plans: readonly RoomPlan[];
-  readonly species: readonly KnownSpecies[];
+  readonly species: readonly CarriedSpecies[];
   readonly number: NumberOf;
 }
 

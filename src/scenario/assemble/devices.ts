@@ -1,9 +1,10 @@
 import type { Device, DeviceAction } from '../../home/devices.ts';
-import type { KnownSpecies } from '../../species/species-table.ts';
-import { scaled } from '../../units/preset.ts';
+import { sourcePerSecond } from '../../species/concentration-unit.ts';
+import { preset, scaled } from '../../units/preset.ts';
 import type { DeviceData, DeviceOf } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { BALANCED, EXTRACT_FAN, HEATER, HUMIDIFIER, PURIFIER } from '../presets/devices.ts';
+import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import { dehumidifierOf } from './dehumidifier.ts';
 import { type DeviceContext, filling } from './device-context.ts';
@@ -14,14 +15,28 @@ import { stoveOf } from './stove.ts';
 export function devicesOf(
   data: ScenarioData,
   plans: readonly RoomPlan[],
-  species: readonly KnownSpecies[],
+  species: readonly CarriedSpecies[],
   defaults: Defaults,
 ): Device[] {
   return Object.entries(data.devices ?? {}).map(([name, given]) => {
     const room = roomOf(given, plans);
     const context = { plan: plans[room]!, plans, species, number: filling(name, defaults) };
-    return { name, room, does: actionOf(given, context, name, defaults) };
+    const does = actionOf(given, context, name, defaults);
+    return { name, room, does, ...givenOff(name, species) };
   });
+}
+
+/** What the scenario's own species say of a device by its name. */
+function givenOff(
+  device: string,
+  species: readonly CarriedSpecies[],
+): Pick<Device, 'gives'> | Record<string, never> {
+  const hourly = species.map(({ own }) => {
+    const amounts = own?.sources?.devices ?? {};
+    return Object.hasOwn(amounts, device) ? amounts[device]! : 0;
+  });
+  if (hourly.every((amount) => amount === 0)) return {};
+  return { gives: hourly.map((amount, s) => sourcePerSecond(amount, species[s]!.unit)) };
 }
 
 /** Where it stands; the unit of a ventilation of several rooms hangs in the first it extracts from. */
@@ -71,7 +86,11 @@ function actionOf(
       const clean = number('clean air', given['clean air'], PURIFIER.cleanAir);
       return {
         kind: 'purifier',
-        cleanAir: context.species.map(({ filter }) => {
+        cleanAir: context.species.map(({ name: kind, filter, own }) => {
+          if (own !== undefined) {
+            const path = ['air', 'own species', kind, 'filter share'];
+            return (clean * defaults.number(path, own['filter share'], PASSES)) / 3600;
+          }
           if (filter?.by !== 'share') return filter === undefined ? 0 : clean / 3600;
           return (clean * number(filter.key, given[filter.key], filter.usual)) / 3600;
         }),
@@ -111,3 +130,10 @@ function balanced(
     power: number('power', given.power, scaled(BALANCED.power, supplied)),
   };
 }
+
+const PASSES = preset(
+  0,
+  0,
+  1,
+  'passes purifiers: nothing is known of it but what the scenario says',
+);

@@ -1,7 +1,6 @@
 import type { BodyOutput, Person } from '../../control/household.ts';
 import { USUAL_ACTIVITY } from '../../species/breath-by-age.ts';
 import { sourcePerSecond } from '../../species/concentration-unit.ts';
-import type { KnownSpecies } from '../../species/species-table.ts';
 import { COMMON, scaled } from '../../units/preset.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -9,6 +8,7 @@ import { IRREGULAR } from '../presets/control.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { ASLEEP, AWAKE, BODY_SHARE, breathShare } from '../presets/people.ts';
 import type { Use } from '../presets/rooms.ts';
+import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
@@ -28,7 +28,7 @@ export function people(
   given: readonly PersonData[],
   { bodies = {}, holidays }: Pick<HouseholdData, 'bodies' | 'holidays'>,
   plans: readonly RoomPlan[],
-  species: readonly KnownSpecies[],
+  species: readonly CarriedSpecies[],
   defaults: Defaults,
 ): Person[] {
   if (given.length === 0) return [];
@@ -122,7 +122,7 @@ type Bodies = NonNullable<HouseholdData['bodies']>;
 function grownBody(
   state: 'awake' | 'asleep',
   given: Bodies,
-  species: readonly KnownSpecies[],
+  species: readonly CarriedSpecies[],
   defaults: Defaults,
 ) {
   const preset = state === 'awake' ? AWAKE : ASLEEP;
@@ -132,8 +132,8 @@ function grownBody(
   return {
     heat: defaults.number(at('heat'), own.heat, preset.heat),
     water: defaults.number(at('water'), own.water, preset.water),
-    species: species.map(({ sources: { body } }) => {
-      if (body === undefined) return 0;
+    species: species.map(({ sources: { body }, own: named }) => {
+      if (body === undefined) return named?.sources?.person ?? 0;
       const harder = body.breathed === true ? (own.activity ?? usual) / usual : 1;
       const breath = harder === 1 ? body[state] : scaled(body[state], harder);
       return defaults.number(at(body.key), own[body.key], breath);
@@ -144,7 +144,7 @@ function grownBody(
 function output(
   body: ReturnType<typeof grownBody>,
   { who = 'adult', age }: PersonData,
-  species: readonly KnownSpecies[],
+  species: readonly CarriedSpecies[],
 ): BodyOutput {
   const share = BODY_SHARE[who];
   const breath = breathShare(who, age);

@@ -1,5 +1,6 @@
 import type { Tariff } from '../../home/prices.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
+import { INSTANT_WORDS, instantOf } from './instant-text.ts';
 
 /**
  * Prices by the half-hour (or any even spacing) from CSV: a header, then time and price.
@@ -19,11 +20,11 @@ export function priceSeries(text: string, file: string): Extract<Tariff, { by: '
   lines.forEach((row, k) => {
     if (row.trim() === '' || (k === 0 && /^[a-z_"]/i.test(row.trim()))) return;
     const cells = row.split(',').map((cell) => cell.trim());
-    const time = ISO.test(cells[0] ?? '') ? Date.parse(cells[0]!) / 1000 : Number.NaN;
+    const time = instantOf(cells[0]);
     const price = cells[1] === undefined || cells[1] === '' ? Number.NaN : Number(cells[1]);
     const shown = (cell: string | undefined) => (cell ? JSON.stringify(cell) : 'nothing');
     if (cells.length !== 2) say(k + 1, 1, 'row', 'a time and a price', `${cells.length} cells`);
-    else if (Number.isNaN(time)) say(k + 1, 1, 'time', TIME_WORDS, shown(cells[0]));
+    else if (Number.isNaN(time)) say(k + 1, 1, 'time', INSTANT_WORDS, shown(cells[0]));
     else if (!(Math.abs(price) <= HIGHEST)) {
       say(k + 1, row.indexOf(',') + 2, 'price', 'a price of a kWh', shown(cells[1]));
     } else {
@@ -47,8 +48,6 @@ export function priceSeries(text: string, file: string): Extract<Tariff, { by: '
   return { by: 'series', start, step: second - start, prices: Float64Array.from(prices) };
 }
 
-const ISO = /^\d{4}-\d\d-\d\d[T ]\d\d:\d\d(:\d\d(\.\d+)?)?(Z|[+-]\d\d:?\d\d)$/;
-const TIME_WORDS = 'a time with its distance from UTC, such as 2024-01-01T00:30Z';
 const MOST_SAID = 20;
 
 /** Far above a price of a kWh in any currency; sums of a year stay finite. */

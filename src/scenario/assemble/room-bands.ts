@@ -1,9 +1,9 @@
 import { type Band, defaultBands, type RoomBands } from '../../home/bands.ts';
 import { byName } from '../../species/species-lists.ts';
-import { SPECIES } from '../../species/species-table.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { MouldClass } from '../prepared.ts';
+import { countedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
@@ -13,6 +13,7 @@ export function roomBands(
   plans: readonly RoomPlan[],
   infants: ReadonlySet<number>,
 ): RoomBands[] {
+  const counted = countedSpecies(data);
   return plans.map((plan) => {
     const usual = defaultBands(plan.use, infants.has(plan.index));
     const own = plan.data.bands ?? {};
@@ -20,9 +21,9 @@ export function roomBands(
     return {
       temperature: banded(usual.temperature, all.temperature, own.temperature),
       humidity: banded(usual.humidity, all.humidity, own.humidity),
-      species: byName(SPECIES, ({ name, band: { hours } }) => ({
-        ...banded(usual.species[name]!, all[name], own[name]),
-        hours,
+      species: byName(counted, ({ name, band: { high, hours, reason }, own: named }) => ({
+        ...banded({ low: NONE, high, reason }, named?.band, all[name], own[name]),
+        hours: named?.band?.['mean of'] ?? hours,
       })),
     };
   });
@@ -54,5 +55,6 @@ function banded(usual: Band, ...given: readonly (Edges | undefined)[]): Band {
   }, usual);
 }
 
+const NONE = Number.NEGATIVE_INFINITY;
 const SET = 'set in the scenario';
 const LIKELY = `${COMMON}: painted plaster and paper are sensitive`;

@@ -1,20 +1,20 @@
 import type { Room } from '../../home/home.ts';
 import { bufferFromValue, bufferingSurface } from '../../home/moisture-buffer.ts';
-import type { KnownSpecies } from '../../species/species-table.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { INTERNAL_MASS_AREA } from '../presets/fabric.ts';
 import { bathroomTiles, DEEP_MOISTURE, MOISTURE_BUFFER } from '../presets/moisture.ts';
 import { COLD_SPOT, INNER_ROOM, likelyColdSpot } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
+import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
-import { depositionOf } from './species.ts';
+import { depositionOf, emissionOf } from './species.ts';
 
 interface RoomContext {
   readonly data: ScenarioData;
   readonly facts: BuildFacts;
-  readonly species: readonly KnownSpecies[];
+  readonly species: readonly CarriedSpecies[];
   readonly defaults: Defaults;
   /** True where no wall, floor or window of the room is outdoors or on the ground. */
   readonly inside: boolean;
@@ -36,6 +36,7 @@ export function roomOf(
     tiledArea: tilesOf(plan, defaults),
     coldSpotFactor: coldSpotOf(plan, data, facts, inside, defaults),
     deposition: depositionOf(plan, data, species, defaults),
+    emission: emissionOf(plan, data, species, defaults),
     sunToAir: facts.sunToAir,
   };
 }

@@ -1,19 +1,31 @@
 import type { Species } from '../../home/home.ts';
-import type { KnownSpecies } from '../../species/species-table.ts';
+import { sourcePerSecond } from '../../species/concentration-unit.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import type { Path } from '../yaml/place-of.ts';
+import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
+import { outdoorSeries } from './outdoor-series.ts';
 import type { RoomPlan } from './room-plans.ts';
 
-/** What the air carries besides water, with its level outdoors. */
+/**
+ * What the air carries besides water, with its level outdoors.
+ *
+ * @param files  texts of the files that the scenario names, by their path there
+ * @throws InputProblems for a file of levels that cannot be read
+ */
 export function speciesOf(
-  known: readonly KnownSpecies[],
+  carried: readonly CarriedSpecies[],
   data: ScenarioData,
+  files: ReadonlyMap<string, string>,
   defaults: Defaults,
 ): Species[] {
-  return known.map((facts) => ({
+  return carried.map((facts) => ({
     name: facts.name,
     unit: facts.unit,
-    ...outdoors(facts, data, defaults),
+    ...(facts.own !== undefined && { label: facts.symbol }),
+    ...(facts.own === undefined
+      ? outdoors(facts, data, defaults)
+      : ownOutdoors(facts, facts.own.outdoors, files)),
     penetration: penetration(facts, data, defaults),
     ...byWindows(facts, data, defaults),
   }));
@@ -23,19 +35,36 @@ export function speciesOf(
 export function depositionOf(
   plan: RoomPlan,
   data: ScenarioData,
-  known: readonly KnownSpecies[],
+  carried: readonly CarriedSpecies[],
   defaults: Defaults,
 ): number[] {
-  return known.map(({ name, deposition }) => {
+  return carried.map(({ name, deposition, own }) => {
     if (deposition === undefined) return 0;
-    const own = plan.data.deposition?.[name];
-    const path = ['air', 'deposition', name];
-    return (own ?? defaults.number(path, data.air?.deposition?.[name], deposition)) / 3600;
+    const inRoom = plan.data.deposition?.[name];
+    const path = pathOf(name, 'deposition', own);
+    const given = own === undefined ? data.air?.deposition?.[name] : own.deposition;
+    return (inRoom ?? defaults.number(path, given, deposition)) / 3600;
+  });
+}
+
+/** What the materials of a room give off of each species. [species unit m3/s] */
+export function emissionOf(
+  plan: RoomPlan,
+  data: ScenarioData,
+  carried: readonly CarriedSpecies[],
+  defaults: Defaults,
+): number[] {
+  return carried.map(({ name, unit, materials, own }) => {
+    if (materials === undefined) return 0;
+    const inRoom = plan.data.materials?.[name];
+    const given = own === undefined ? data.air?.materials?.[name] : (own.sources?.materials ?? 0);
+    const hourly = inRoom ?? defaults.number(['air', 'materials', name], given, materials);
+    return sourcePerSecond(hourly * plan.area, unit);
   });
 }
 
 function outdoors(
-  { name, outdoors: preset, outdoorsByMonth }: KnownSpecies,
+  { name, outdoors: preset, outdoorsByMonth }: CarriedSpecies,
   data: ScenarioData,
   defaults: Defaults,
 ): Pick<Species, 'outdoor' | 'outdoorByMonth'> {
@@ -49,25 +78,47 @@ function outdoors(
   return { outdoor: defaults.number(['air', 'outdoors', name], given, preset) };
 }
 
+function ownOutdoors(
+  { name, unit }: CarriedSpecies,
+  given: NonNullable<CarriedSpecies['own']>['outdoors'],
+  files: ReadonlyMap<string, string>,
+): Pick<Species, 'outdoor' | 'outdoorByMonth' | 'outdoorSeries'> {
+  if (typeof given === 'number') return { outdoor: given };
+  if (Array.isArray(given)) return { outdoor: meanOf(given), outdoorByMonth: given };
+  const text = files.get(given.file);
+  // Before files are at hand only the scenario itself is checked.
+  if (text === undefined) return { outdoor: 0 };
+  const series = outdoorSeries(text, given.file, given.column ?? name, unit);
+  return { outdoor: meanOf(series.values), outdoorSeries: series };
+}
+
 function penetration(
-  { name, penetration: preset }: KnownSpecies,
+  { name, penetration: preset, own }: CarriedSpecies,
   data: ScenarioData,
   defaults: Defaults,
 ): number {
   if (preset === undefined) return 1;
-  return defaults.number(['air', 'penetration', name], data.air?.penetration?.[name], preset);
+  const given = own === undefined ? data.air?.penetration?.[name] : own.penetration;
+  return defaults.number(pathOf(name, 'penetration', own), given, preset);
 }
 
 function byWindows(
-  { name, windowPenetration: preset }: KnownSpecies,
+  { name, windowPenetration: preset, own }: CarriedSpecies,
   data: ScenarioData,
   defaults: Defaults,
 ): Pick<Species, 'windowPenetration'> {
-  const given = data.air?.['window penetration']?.[name];
+  const key = 'window penetration';
+  const given = own === undefined ? data.air?.[key]?.[name] : own[key];
   if (preset === undefined) return given === undefined ? {} : { windowPenetration: given };
-  const path = ['air', 'window penetration', name];
-  return { windowPenetration: defaults.number(path, given, preset) };
+  return { windowPenetration: defaults.number(pathOf(name, key, own), given, preset) };
 }
 
-const meanOf = (levels: readonly number[]): number =>
-  levels.reduce((sum, level) => sum + level, 0) / levels.length;
+/** Where a property of a species stands: with the scenario's own, or in a section for all the others. */
+const pathOf = (name: string, key: string, own: CarriedSpecies['own']): Path =>
+  own === undefined ? ['air', key, name] : ['air', 'own species', name, key];
+
+const meanOf = (levels: ArrayLike<number>): number => {
+  let sum = 0;
+  for (let k = 0; k < levels.length; k++) sum += levels[k]!;
+  return sum / levels.length;
+};

@@ -34,7 +34,7 @@ export function activityNameFindings(raw: UncheckedMapping): Finding[] {
 }
 
 /** Names and kinds of the activities; the kinds that are filled in where a household gives none. */
-function activityNames(household: UncheckedMapping): readonly string[] {
+export function activityNames(household: UncheckedMapping): readonly string[] {
   if (household['activities'] === undefined) return WHATS;
   const said = items(household['activities'])
     .map(mapping)

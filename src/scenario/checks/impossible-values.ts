@@ -30,13 +30,19 @@ export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
   }
   findings.push(...curveFindings(raw));
   for (const path of BAND_PATHS(raw)) {
-    for (const [name, unit] of Object.entries(BAND_UNITS)) {
-      const { low, high } = mapping(mapping(path.bands)[name]);
-      if (!(readTolerantly(low, unit) > readTolerantly(high, unit))) continue;
+    for (const [name, band] of Object.entries(mapping(path.bands))) {
+      const { low, high } = mapping(band);
+      if (!(edgeOf(low, name) > edgeOf(high, name))) continue;
       findings.push({ path: [...path.at, name, 'low'], expected: `no more than high (${high})` });
     }
   }
   return findings;
+}
+
+/** An edge of a band; that of a species which the scenario names stands in the species' own unit. */
+function edgeOf(written: unknown, name: string): number {
+  if (Object.hasOwn(BAND_UNITS, name)) return readTolerantly(written, BAND_UNITS[name]!);
+  return Number.parseFloat(textOf(written));
 }
 
 const BAND_UNITS: Readonly<Record<string, string>> = {

@@ -7,6 +7,7 @@ export function plainNameFindings(raw: UncheckedMapping): Finding[] {
   return [
     ...namesOf(mapping(raw['home'])['rooms'], home, RESERVED),
     ...namesOf(raw['devices'], ['devices'], []),
+    ...namesOf(mapping(raw['air'])['own species'], ['air', 'own species'], []),
     ...namesOf(raw['plans'], ['plans'], [], ','),
   ];
 }

@@ -7,6 +7,7 @@ import { impossibleValueFindings } from './impossible-values.ts';
 import { oneOfFindings } from './one-of.ts';
 import { oneThermostatFindings } from './one-thermostat.ts';
 import { overlapFindings } from './overlaps.ts';
+import { ownSpeciesFindings } from './own-species.ts';
 import { plainNameFindings } from './plain-names.ts';
 import { roomNameFindings } from './room-names.ts';
 import { ruleFindings } from './rules.ts';
@@ -31,5 +32,6 @@ export function rawFindings(value: unknown): Finding[] {
     ...ruleFindings(raw),
     ...gateFindings(raw),
     ...undeclaredSpeciesFindings(raw),
+    ...ownSpeciesFindings(raw),
   ];
 }

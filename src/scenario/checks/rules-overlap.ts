@@ -38,18 +38,23 @@ function rangesOf(value: unknown): Map<string, Range> {
     if (windows === 'open' || presence === 'somebody') add(placed(room, condition), 0.5, 1);
     if (windows === 'closed' || presence === 'nobody') add(placed(room, condition), 0, 0.5);
     add('hour', minutesOf(textOf(after)), minutesOf(textOf(before)));
-    const unit = Object.hasOwn(READING_UNITS, textOf(reading))
-      ? READING_UNITS[reading as Reading]
-      : undefined;
-    if (unit === undefined) continue;
+    if (textOf(reading) === '') continue;
     const level = (key: 'over' | 'under') => {
-      const own = readTolerantly(condition[key], unit);
-      const cleared = readTolerantly(clear, unit);
+      const own = levelOf(condition[key], textOf(reading));
+      const cleared = levelOf(clear, textOf(reading));
       return Number.isNaN(own) || Number.isNaN(cleared) ? own : cleared;
     };
     add(`${room} ${reading}`, level('over'), level('under'));
   }
   return ranges;
+}
+
+/** A level of a reading; that of a species which the scenario names stands in the species' own unit. */
+function levelOf(written: unknown, reading: string): number {
+  if (Object.hasOwn(READING_UNITS, reading)) {
+    return readTolerantly(written, READING_UNITS[reading as Reading]);
+  }
+  return Number.parseFloat(textOf(written));
 }
 
 const placed = (room: unknown, condition: object): string =>

@@ -1,4 +1,4 @@
-import { readQuantity } from '../../units/quantity.ts';
+import { readAnyQuantity } from '../../units/any-quantity.ts';
 import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
 import { ALL_YEAR, monthsOf } from '../model/month-fields.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
@@ -28,7 +28,7 @@ export const textOf = (value: unknown): string =>
 /** A quantity, NaN where it cannot be read: comparisons with it are false. */
 export function readTolerantly(value: unknown, unit: string): number {
   if (typeof value !== 'number' && typeof value !== 'string') return Number.NaN;
-  const read = readQuantity(value, unit);
+  const read = readAnyQuantity(value, unit);
   return 'value' in read ? read.value : Number.NaN;
 }
 

@@ -1,4 +1,5 @@
-import { SPECIES } from '../../species/species-table.ts';
+import { speciesKeys } from '../../species/species-lists.ts';
+import { type KnownSpecies, SPECIES } from '../../species/species-table.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { items, mapping, textOf, type UncheckedMapping } from './tolerant-readers.ts';
 
@@ -6,13 +7,30 @@ import { items, mapping, textOf, type UncheckedMapping } from './tolerant-reader
 export function undeclaredSpeciesFindings(raw: UncheckedMapping): Finding[] {
   const air = mapping(raw['air']);
   const asked: readonly unknown[] = Array.isArray(air['species']) ? air['species'] : [];
-  const missing = SPECIES.flatMap(({ name, onRequest }) =>
-    onRequest === true && !asked.includes(name) ? [name as string] : [],
+  const missing = SPECIES.filter(
+    ({ name, onRequest }) => onRequest === true && !asked.includes(name),
   );
-  return [...keyed(raw), ...readings(raw)].flatMap(({ path, name }) =>
-    missing.includes(name)
-      ? [{ path, expected: 'a species that air.species lists', got: name }]
-      : [],
+  const names: readonly string[] = missing.map(({ name }) => name);
+  return [
+    ...[...keyed(raw), ...readings(raw)].filter(({ name }) => names.includes(name)),
+    ...sourced(raw, missing),
+  ].map(({ path, name }) => ({ path, expected: 'a species that air.species lists', got: name }));
+}
+
+/** What devices and activities do to some species, under keys of these. */
+function sourced(raw: UncheckedMapping, missing: readonly KnownSpecies[]): Mention[] {
+  const owners: readonly (readonly [Mention['path'], unknown])[] = [
+    ...Object.entries(mapping(raw['devices'])).map(([k, v]) => [['devices', k], v] as const),
+    ...items(mapping(raw['household'])['activities']).map(
+      (activity, k) => [['household', 'activities', k], activity] as const,
+    ),
+  ];
+  return owners.flatMap(([path, owner]) =>
+    missing.flatMap((facts) =>
+      speciesKeys(facts)
+        .filter((key) => key in mapping(owner))
+        .map((key) => ({ path: [...path, key], name: facts.name })),
+    ),
   );
 }
 
@@ -25,7 +43,10 @@ interface Mention {
 function keyed(raw: UncheckedMapping): Mention[] {
   const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
   const places: readonly (readonly string[])[] = [
-    ...['outdoors', 'penetration', 'window penetration', 'deposition'].map((key) => ['air', key]),
+    ...['outdoors', 'penetration', 'window penetration', 'deposition', 'materials'].map((key) => [
+      'air',
+      key,
+    ]),
     ['bands'],
     ['sensors'],
     ...Object.keys(mapping(mapping(raw['sensors'])['rooms'])).map((r) => ['sensors', 'rooms', r]),

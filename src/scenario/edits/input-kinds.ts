@@ -81,7 +81,7 @@ const KINDS: readonly (readonly Pattern[])[] = [
 const NAMES_FOLLOW: ReadonlySet<string> = new Set(['rooms', 'devices']);
 
 const NO_MATTER: ReadonlySet<string> = new Set([
-  ...['carbon', 'deposition', 'penetration', 'window penetration'],
+  ...['carbon', 'deposition', 'penetration', 'window penetration', 'materials', 'own species'],
   ...SPECIES.flatMap(speciesKeys),
   ...['paint', 'clean air', 'faces', 'storey'],
 ]);

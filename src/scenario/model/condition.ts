@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { Quantity } from '../../control/automation.ts';
 import { byName } from '../../species/species-lists.ts';
-import { SPECIES, type SpeciesName } from '../../species/species-table.ts';
-import { readQuantity } from '../../units/quantity.ts';
+import { type KnownSpecies, SPECIES, type SpeciesName } from '../../species/species-table.ts';
+import { readAnyQuantity } from '../../units/any-quantity.ts';
 import { clock } from './clock-fields.ts';
 import { choice, list, section, text } from './fields.ts';
 
@@ -14,20 +14,18 @@ const CLIMATE_READINGS = [
   'dew point',
 ] as const;
 export type Reading = (typeof CLIMATE_READINGS)[number] | SpeciesName;
-const READINGS: readonly [Reading, ...Reading[]] = [
-  ...CLIMATE_READINGS,
-  ...SPECIES.map(({ name }) => name),
-];
-
-/** Unit in which the levels of each reading are written. */
-export const READING_UNITS: Readonly<Record<Reading, string>> = {
+/** Units in which the levels of readings are written, by what is read. */
+const unitsOf = (species: readonly KnownSpecies[]): Readonly<Record<Reading, string>> => ({
   temperature: '°C',
   humidity: '%',
   'absolute humidity': 'g/m3',
   'humidity above outdoors': 'g/m3',
   'dew point': '°C',
-  ...byName(SPECIES, ({ unit }) => unit),
-};
+  ...byName(species, ({ unit }) => unit),
+});
+
+/** Units of the readings that every scenario knows. */
+export const READING_UNITS = unitsOf(SPECIES);
 
 /** One edge that a reading has to be beyond. */
 export interface ConditionData {
@@ -45,9 +43,14 @@ const level = (says: string) =>
     .meta({ description: `${says} [unit of the reading]` });
 const LEVEL_WORDS = 'a number, or text with a unit of the reading';
 
-const conditionShape = {
+const conditionShape = (readings: readonly Reading[]) => ({
   room: text('Name of a room, or outdoors; left out, the home as a whole').optional(),
-  reading: choice(READINGS, 'What is read').optional(),
+  reading: z
+    .enum(readings as [Reading, ...Reading[]], {
+      error: () => `one of: ${readings.join(', ')}; or a species that air.own species declares`,
+    })
+    .describe('What is read')
+    .optional(),
   over: level('Met over this level').optional(),
   under: level('Met under this level').optional(),
   clear: level(
@@ -57,40 +60,44 @@ const conditionShape = {
   presence: choice(['somebody', 'nobody'], 'What the presence sensor says').optional(),
   after: clock('Not earlier in the day').optional(),
   before: clock('Not later in the day').optional(),
-};
-
-const conditionModel = section(conditionShape, 'One condition').transform((given, context) => {
-  const { room = null, windows, presence, after, before } = given;
-  const say = (path: string[], message: string, more: object = {}) =>
-    context.addIssue({ code: 'custom', message, path, params: more });
-  const kinds = [given.reading, windows, presence, after ?? before];
-  if (kinds.filter((kind) => kind !== undefined).length !== 1) {
-    say([], 'exactly one of: reading; windows; presence; after, before or both');
-    return [];
-  }
-  const edge = (quantity: Quantity, is: 'above' | 'below', value: number): ConditionData => ({
-    quantity,
-    room,
-    is,
-    value,
-    clear: value,
-  });
-  if (windows !== undefined) return [edge('window', windows === 'open' ? 'above' : 'below', 0.5)];
-  if (presence !== undefined) {
-    return [edge('presence', presence === 'somebody' ? 'above' : 'below', 0.5)];
-  }
-  if (given.reading === undefined) {
-    if (room !== null) say(['room'], 'no room beside a time of day');
-    if (after !== undefined && before !== undefined && after >= before) {
-      say(['before'], 'a time later in the day than after');
-    }
-    return [
-      ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
-      ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
-    ];
-  }
-  return readingEdges(given.reading, given, say, edge);
 });
+
+const conditionModel = (units: Readonly<Record<Reading, string>>) =>
+  section(conditionShape(Object.keys(units) as Reading[]), 'One condition').transform(
+    (given, context) => {
+      const { room = null, windows, presence, after, before } = given;
+      const say = (path: string[], message: string, more: object = {}) =>
+        context.addIssue({ code: 'custom', message, path, params: more });
+      const kinds = [given.reading, windows, presence, after ?? before];
+      if (kinds.filter((kind) => kind !== undefined).length !== 1) {
+        say([], 'exactly one of: reading; windows; presence; after, before or both');
+        return [];
+      }
+      const edge = (quantity: Quantity, is: 'above' | 'below', value: number): ConditionData => ({
+        quantity,
+        room,
+        is,
+        value,
+        clear: value,
+      });
+      if (windows !== undefined)
+        return [edge('window', windows === 'open' ? 'above' : 'below', 0.5)];
+      if (presence !== undefined) {
+        return [edge('presence', presence === 'somebody' ? 'above' : 'below', 0.5)];
+      }
+      if (given.reading === undefined) {
+        if (room !== null) say(['room'], 'no room beside a time of day');
+        if (after !== undefined && before !== undefined && after >= before) {
+          say(['before'], 'a time later in the day than after');
+        }
+        return [
+          ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
+          ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
+        ];
+      }
+      return readingEdges(given.reading, units[given.reading], given, say, edge);
+    },
+  );
 
 type Say = (path: string[], message: string, more?: object) => void;
 type Edge = (quantity: Quantity, is: 'above' | 'below', value: number) => ConditionData;
@@ -99,12 +106,17 @@ type Levels = {
 } & { readonly room?: string | undefined };
 
 /** One edge or, where it has to lie between two levels, both. */
-function readingEdges(reading: Reading, given: Levels, say: Say, edge: Edge): ConditionData[] {
-  const unit = READING_UNITS[reading];
+function readingEdges(
+  reading: Reading,
+  unit: string,
+  given: Levels,
+  say: Say,
+  edge: Edge,
+): ConditionData[] {
   const read = (key: 'over' | 'under' | 'clear') => {
     const written = given[key];
     if (written === undefined) return undefined;
-    const result = readQuantity(written, unit);
+    const result = readAnyQuantity(written, unit);
     if ('value' in result) return result.value;
     const { expected, got, hint } = result.refused;
     say([key], expected, { got, hint });
@@ -132,6 +144,8 @@ function readingEdges(reading: Reading, given: Levels, say: Say, edge: Edge): Co
 
 const WORDS = 'a list of conditions, such as [{ room: bedroom, reading: humidity, over: 65 }]';
 
-/** Conditions that must all be met. */
-export const conditions = (says: string) =>
-  list(conditionModel, WORDS, says).transform((all): readonly ConditionData[] => all.flat());
+/** Conditions that must all be met. @param species  whose levels may be read */
+export const conditions = (says: string, species: readonly KnownSpecies[]) =>
+  list(conditionModel(unitsOf(species)), WORDS, says).transform((all): readonly ConditionData[] =>
+    all.flat(),
+  );

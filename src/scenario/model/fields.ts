@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { anyQuantityWords, readAnyQuantity } from '../../units/any-quantity.ts';
 import { nearestName } from '../../units/nearest-name.ts';
-import { quantityWords, readQuantity } from '../../units/quantity.ts';
 
 /*
  * The kinds of field a scenario is made of. Every error message is the end of the sentence
@@ -17,11 +17,11 @@ export interface Limits {
 
 /** A number in `unit`, or text with a unit of the same kind. */
 export function quantity(unit: string, limits: Limits, says: string) {
-  const words = `${quantityWords(unit)}${limitWords(limits)}`;
+  const words = `${anyQuantityWords(unit)}${limitWords(limits)}`;
   return z
     .union([z.number(), z.string()], { error: () => words })
     .transform((written, context) => {
-      const read = readQuantity(written, unit);
+      const read = readAnyQuantity(written, unit);
       if ('refused' in read) {
         const { expected, got, hint } = read.refused;
         context.addIssue({ code: 'custom', message: expected, params: { got, hint } });
@@ -101,7 +101,7 @@ export function facing(says: string) {
 function compass(word: string): number {
   const plain = word.toLowerCase().replaceAll(/[\s-]/g, '');
   if (Object.hasOwn(COMPASS, plain)) return COMPASS[plain]!;
-  const read = readQuantity(word, 'deg');
+  const read = readAnyQuantity(word, 'deg');
   return 'value' in read ? read.value : Number.NaN;
 }
 

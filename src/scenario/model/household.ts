@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import { airingModel } from './airing.ts';
 import { days, spellShape, times } from './clock-fields.ts';
 import { choice, list, plainNumber, quantity, section, text } from './fields.ts';
@@ -121,21 +122,27 @@ const bodyModel = section(
   'Heat, water and species that a grown body gives off; children give a share',
 );
 
-export const householdModel = section(
-  {
-    people: list(personModel, 'a list of people', 'Who lives here').optional(),
-    bodies: section(
-      { awake: bodyModel.optional(), asleep: bodyModel.optional() },
-      'What bodies give to a room',
-    ).optional(),
-    activities: list(activityModel, 'a list of activities', 'What they do').optional(),
-    airing: list(airingModel, 'a list of airing habits', 'When windows are opened').optional(),
-    holidays: holidays.optional(),
-    paint: list(
-      paintModel,
-      `a list of { ${Object.keys(paintModel.shape).join(', ')} }`,
-      'What was painted',
-    ).optional(),
-  },
-  'Who lives here, where they are by the clock, and what they do',
-);
+/** @param species  whose levels airing may go by */
+export const householdModel = (species: readonly KnownSpecies[]) =>
+  section(
+    {
+      people: list(personModel, 'a list of people', 'Who lives here').optional(),
+      bodies: section(
+        { awake: bodyModel.optional(), asleep: bodyModel.optional() },
+        'What bodies give to a room',
+      ).optional(),
+      activities: list(activityModel, 'a list of activities', 'What they do').optional(),
+      airing: list(
+        airingModel(species),
+        'a list of airing habits',
+        'When windows are opened',
+      ).optional(),
+      holidays: holidays.optional(),
+      paint: list(
+        paintModel,
+        `a list of { ${Object.keys(paintModel.shape).join(', ')} }`,
+        'What was painted',
+      ).optional(),
+    },
+    'Who lives here, where they are by the clock, and what they do',
+  );

@@ -1,4 +1,5 @@
-import { deposition } from './air.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
+import { deposition, materials } from './air.ts';
 import { bandsModel } from './bands.ts';
 import { FURNISHINGS, MOULD_CLASSES } from './building.ts';
 import { elementModel, uValue } from './element.ts';
@@ -80,52 +81,58 @@ export const coldSpot = (says: string) =>
     says,
   );
 
-export const roomModel = section(
-  {
-    'floor area': quantity('m2', { min: 1, max: 2000 }, 'Floor area'),
-    height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling').optional(),
-    use: choice(USES, 'What the room is for').optional(),
-    storey: plainNumber({ min: -2, max: 50, whole: true }, '0 is the ground floor').optional(),
-    over: text('Room that this one lies over').optional(),
-    above: choice(ABOVE, 'What lies over the ceiling').optional(),
-    below: choice(BELOW, 'What lies under the floor').optional(),
-    faces: facing('Where its outer wall and window look').optional(),
-    'outer sides': plainNumber({ min: 0, max: 4 }, 'How many of its sides are outdoors').optional(),
-    'outer walls': list(
-      section(
-        { area: area('With its windows'), faces: facing('Where it looks').optional() },
-        'One outer wall',
-      ),
-      'a list of outer walls, each { area, faces }',
-      'Instead of the number of outer sides',
-    ).optional(),
-    elements: list(
-      elementModel,
-      'a list of elements',
-      'All walls, floors and roofs of the room; nothing is then filled in for them',
-    ).optional(),
-    panes: list(paneModel, 'a list of panes', 'All windows; an empty list for none').optional(),
-    openings: list(openingModel, 'a list of openings', 'What can be opened').optional(),
-    emitter: either(
-      [choice(['none'], 'No heating here'), emitterModel],
-      'none, or a mapping with power, excess, exponent, radiant share, lag',
-      'Radiator or heater',
-    ).optional(),
-    'cold spot factor': coldSpot(
-      'Temperature factor of the coldest spot: how near it stays to room temperature',
-    ).optional(),
-    'tiled area': quantity(
-      'm2',
-      { min: 0, max: 1e4 },
-      'Tiles, on which water can stand; bathrooms have some unless told otherwise',
-    ).optional(),
-    furnishing: choice(FURNISHINGS, 'How much there is that takes up moisture').optional(),
-    'mould class': choice(
-      MOULD_CLASSES,
-      'Mould sensitivity of the finish at the coldest spot',
-    ).optional(),
-    deposition: deposition(),
-    bands: bandsModel.optional(),
-  },
-  'One room',
-);
+/** @param species  that settle in a room, come from its materials, and have bands there */
+export const roomModel = (species: readonly KnownSpecies[]) =>
+  section(
+    {
+      'floor area': quantity('m2', { min: 1, max: 2000 }, 'Floor area'),
+      height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling').optional(),
+      use: choice(USES, 'What the room is for').optional(),
+      storey: plainNumber({ min: -2, max: 50, whole: true }, '0 is the ground floor').optional(),
+      over: text('Room that this one lies over').optional(),
+      above: choice(ABOVE, 'What lies over the ceiling').optional(),
+      below: choice(BELOW, 'What lies under the floor').optional(),
+      faces: facing('Where its outer wall and window look').optional(),
+      'outer sides': plainNumber(
+        { min: 0, max: 4 },
+        'How many of its sides are outdoors',
+      ).optional(),
+      'outer walls': list(
+        section(
+          { area: area('With its windows'), faces: facing('Where it looks').optional() },
+          'One outer wall',
+        ),
+        'a list of outer walls, each { area, faces }',
+        'Instead of the number of outer sides',
+      ).optional(),
+      elements: list(
+        elementModel,
+        'a list of elements',
+        'All walls, floors and roofs of the room; nothing is then filled in for them',
+      ).optional(),
+      panes: list(paneModel, 'a list of panes', 'All windows; an empty list for none').optional(),
+      openings: list(openingModel, 'a list of openings', 'What can be opened').optional(),
+      emitter: either(
+        [choice(['none'], 'No heating here'), emitterModel],
+        'none, or a mapping with power, excess, exponent, radiant share, lag',
+        'Radiator or heater',
+      ).optional(),
+      'cold spot factor': coldSpot(
+        'Temperature factor of the coldest spot: how near it stays to room temperature',
+      ).optional(),
+      'tiled area': quantity(
+        'm2',
+        { min: 0, max: 1e4 },
+        'Tiles, on which water can stand; bathrooms have some unless told otherwise',
+      ).optional(),
+      furnishing: choice(FURNISHINGS, 'How much there is that takes up moisture').optional(),
+      'mould class': choice(
+        MOULD_CLASSES,
+        'Mould sensitivity of the finish at the coldest spot',
+      ).optional(),
+      deposition: deposition(species),
+      materials: materials(species, 'Given off by its materials, a square metre of floor'),
+      bands: bandsModel(species).optional(),
+    },
+    'One room',
+  );

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import { conditions } from './condition.ts';
 import { choice, either, list, quantity, section, text } from './fields.ts';
 import { gate } from './gate.ts';
@@ -49,24 +50,31 @@ const actionModel = section(
   }
 });
 
-export const ruleModel = section(
-  {
-    name: text('For tables'),
-    when: conditions('Conditions, all of which must be met').refine((all) => all.length > 0, {
-      error: 'at least one condition',
-    }),
-    'on delay': quantity(
-      'min',
-      { min: 0, max: 10_080 },
-      'How long the conditions must have held before it fires',
-    ).optional(),
-    gate: gate('Gate: when the rule may fire; its room is that of the first condition').optional(),
-    response: list(actionModel, 'a list of things to do', 'Response: what the rule does').refine(
-      (all) => all.length > 0,
-      { error: 'at least one thing to do' },
-    ),
-  },
-  'A rule: once all conditions have held for the on delay, this is the response',
-);
+/** @param species  whose levels conditions may read */
+export const ruleModel = (species: readonly KnownSpecies[]) =>
+  section(
+    {
+      name: text('For tables'),
+      when: conditions('Conditions, all of which must be met', species).refine(
+        (all) => all.length > 0,
+        {
+          error: 'at least one condition',
+        },
+      ),
+      'on delay': quantity(
+        'min',
+        { min: 0, max: 10_080 },
+        'How long the conditions must have held before it fires',
+      ).optional(),
+      gate: gate(
+        'Gate: when the rule may fire; its room is that of the first condition',
+      ).optional(),
+      response: list(actionModel, 'a list of things to do', 'Response: what the rule does').refine(
+        (all) => all.length > 0,
+        { error: 'at least one thing to do' },
+      ),
+    },
+    'A rule: once all conditions have held for the on delay, this is the response',
+  );
 
 export type ActionData = z.output<typeof actionModel>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type KnownSpecies, SPECIES } from '../../species/species-table.ts';
 import { airModel } from './air.ts';
 import { bandsModel } from './bands.ts';
 import { blindsModel } from './blinds.ts';
@@ -25,40 +26,41 @@ const monthDay = (says: string) =>
     .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: MONTH_DAY })
     .describe(says);
 
-const homeModel = section(
-  {
-    build: buildModel.optional(),
-    leakage: leakageModel.optional(),
-    'background vents': quantity(
-      'mm2',
-      { min: 0, max: 1e6 },
-      'Free area of trickle vents and air bricks that are always open, whole home',
-    ).optional(),
-    rooms: named(roomModel, ROOMS_WORDS, 'Rooms by name').refine(
-      (rooms) => Object.keys(rooms).length > 0,
-      { error: 'at least one room' },
-    ),
-    doorways: list(
-      doorwayModel,
-      'a list of doorways',
-      'Doorways; where not given, every room opens to the hall',
-    ).optional(),
-    doors: doorsModel.optional(),
-    height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling, all rooms').optional(),
-    'cold spot factor': coldSpot('Temperature factor of the coldest spot, all rooms').optional(),
-    furnishing: choice(FURNISHINGS, 'All rooms').optional(),
-    'moisture buffer': plainNumber(
-      { min: 0, max: 20 },
-      'Moisture buffer value of inner surfaces and what stands before them [g/(m2 %RH)], in rooms without a furnishing of their own',
-    ).optional(),
-    'deep moisture': plainNumber(
-      { min: 0, max: 50 },
-      'Moisture that surfaces hold over weeks, over what they hold over a day; 0 for thin linings',
-    ).optional(),
-    'mould class': choice(MOULD_CLASSES, 'Finish of cold corners, all rooms').optional(),
-  },
-  'The rooms and what surrounds them',
-);
+const homeModel = (species: readonly KnownSpecies[]) =>
+  section(
+    {
+      build: buildModel.optional(),
+      leakage: leakageModel.optional(),
+      'background vents': quantity(
+        'mm2',
+        { min: 0, max: 1e6 },
+        'Free area of trickle vents and air bricks that are always open, whole home',
+      ).optional(),
+      rooms: named(roomModel(species), ROOMS_WORDS, 'Rooms by name').refine(
+        (rooms) => Object.keys(rooms).length > 0,
+        { error: 'at least one room' },
+      ),
+      doorways: list(
+        doorwayModel,
+        'a list of doorways',
+        'Doorways; where not given, every room opens to the hall',
+      ).optional(),
+      doors: doorsModel.optional(),
+      height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling, all rooms').optional(),
+      'cold spot factor': coldSpot('Temperature factor of the coldest spot, all rooms').optional(),
+      furnishing: choice(FURNISHINGS, 'All rooms').optional(),
+      'moisture buffer': plainNumber(
+        { min: 0, max: 20 },
+        'Moisture buffer value of inner surfaces and what stands before them [g/(m2 %RH)], in rooms without a furnishing of their own',
+      ).optional(),
+      'deep moisture': plainNumber(
+        { min: 0, max: 50 },
+        'Moisture that surfaces hold over weeks, over what they hold over a day; 0 for thin linings',
+      ).optional(),
+      'mould class': choice(MOULD_CLASSES, 'Finish of cold corners, all rooms').optional(),
+    },
+    'The rooms and what surrounds them',
+  );
 
 export const planModel = section(
   {
@@ -83,50 +85,57 @@ export const planModel = section(
   'A named change',
 );
 
-/** The scenario file: what may stand in it, and what it means in the documented units. */
-export const scenarioModel = section(
-  {
-    title: text('Name of the home, for tables and reports'),
-    invented: z
-      .boolean({ error: () => 'true or false' })
-      .describe('The home, its people and place are made up; reports say so')
-      .optional(),
-    weather: text('Weather file, relative to this one'),
-    site: siteModel.optional(),
-    period: section(
-      {
-        from: monthDay('First local day').optional(),
-        to: monthDay('Last local day').optional(),
-      },
-      'Part of the year; the whole weather file where not given',
-    ).optional(),
-    step: quantity(
-      'min',
-      { min: 1, max: 60 },
-      'Control step; a whole number of them makes an hour',
-    ).optional(),
-    money: moneyModel.optional(),
-    home: homeModel,
-    heating: heatingModel.optional(),
-    cooling: coolingModel.optional(),
-    blinds: blindsModel.optional(),
-    household: householdModel.optional(),
-    devices: devicesModel.optional(),
-    sensors: sensorsModel.optional(),
-    rules: list(ruleModel, 'a list of rules', 'What is done about readings').optional(),
-    air: airModel.optional(),
-    seed: seed.optional(),
-    bands: bandsModel.optional(),
-    doubts: doubtsModel.optional(),
-    plans: named(
-      planModel,
-      'a mapping from plan names to plans',
-      'The first is the baseline',
-    ).optional(),
-  },
-  'A home, its people, and plans to compare',
-);
+/**
+ * The scenario file: what may stand in it, and what it means in the documented units.
+ *
+ * @param own  the species that the file names itself
+ */
+export function scenarioModel(own: readonly KnownSpecies[]) {
+  const species = [...SPECIES, ...own];
+  return section(
+    {
+      title: text('Name of the home, for tables and reports'),
+      invented: z
+        .boolean({ error: () => 'true or false' })
+        .describe('The home, its people and place are made up; reports say so')
+        .optional(),
+      weather: text('Weather file, relative to this one'),
+      site: siteModel.optional(),
+      period: section(
+        {
+          from: monthDay('First local day').optional(),
+          to: monthDay('Last local day').optional(),
+        },
+        'Part of the year; the whole weather file where not given',
+      ).optional(),
+      step: quantity(
+        'min',
+        { min: 1, max: 60 },
+        'Control step; a whole number of them makes an hour',
+      ).optional(),
+      money: moneyModel.optional(),
+      home: homeModel(species),
+      heating: heatingModel.optional(),
+      cooling: coolingModel.optional(),
+      blinds: blindsModel.optional(),
+      household: householdModel(species).optional(),
+      devices: devicesModel.optional(),
+      sensors: sensorsModel(species).optional(),
+      rules: list(ruleModel(species), 'a list of rules', 'What is done about readings').optional(),
+      air: airModel(own).optional(),
+      seed: seed.optional(),
+      bands: bandsModel(species).optional(),
+      doubts: doubtsModel.optional(),
+      plans: named(
+        planModel,
+        'a mapping from plan names to plans',
+        'The first is the baseline',
+      ).optional(),
+    },
+    'A home, its people, and plans to compare',
+  );
+}
 
 /** A scenario as `scenarioModel` leaves it: checked, every quantity in its documented unit. */
-export type ScenarioData = z.output<typeof scenarioModel>;
+export type ScenarioData = z.output<ReturnType<typeof scenarioModel>>;
 export type RoomData = ScenarioData['home']['rooms'][string];

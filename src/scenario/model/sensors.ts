@@ -1,5 +1,5 @@
 import { byName } from '../../species/species-lists.ts';
-import { SPECIES } from '../../species/species-table.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import { choice, either, named, plainNumber, quantity, section } from './fields.ts';
 
 const chance = (says: string) => quantity('-', { min: 0, max: 1 }, says);
@@ -48,24 +48,26 @@ const reading = (unit: string, most: number, says: string) =>
     says,
   ).optional();
 
-const sensorsShape = {
+const sensorsShape = (species: readonly KnownSpecies[]) => ({
   presence: presence.optional(),
   temperature: reading('K', 20, 'Temperature of the air'),
   humidity: reading('%', 50, 'Relative humidity'),
-  ...byName(SPECIES, ({ unit, limits, words }) => reading(unit, limits.level, words)),
-};
+  ...byName(species, ({ unit, limits, words }) => reading(unit, limits.level, words)),
+});
 
-export const sensorsModel = section(
-  {
-    ...sensorsShape,
-    rooms: named(
-      section(sensorsShape, 'One room'),
-      'a mapping from room names to sensors',
-      'Rooms whose sensors differ; outdoors for the readings from outside',
-    ).optional(),
-  },
-  'Sensors that rules, habits, devices and gates go by, in every room that has none of its own',
-);
+/** @param species  that sensors may measure */
+export const sensorsModel = (species: readonly KnownSpecies[]) =>
+  section(
+    {
+      ...sensorsShape(species),
+      rooms: named(
+        section(sensorsShape(species), 'One room'),
+        'a mapping from room names to sensors',
+        'Rooms whose sensors differ; outdoors for the readings from outside',
+      ).optional(),
+    },
+    'Sensors that rules, habits, devices and gates go by, in every room that has none of its own',
+  );
 
 export const seed = plainNumber(
   { min: 0, max: 1e9, whole: true },

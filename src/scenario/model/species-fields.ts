@@ -1,4 +1,4 @@
-import { CONCENTRATION_UNITS } from '../../species/concentration-unit.ts';
+import { concentrationUnit } from '../../species/concentration-unit.ts';
 import type { SourceField, SpeciesFacts, SpeciesSources } from '../../species/species-facts.ts';
 import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import { type FilterKey, type SourceKey, SPECIES } from '../../species/species-table.ts';
@@ -23,7 +23,7 @@ export const paintSources = () =>
 /** Fields for what a body gives off in an hour. */
 export const bodySources = () =>
   sourceFields('body', SPECIES, ({ max, description }, { unit }) =>
-    CONCENTRATION_UNITS[unit].kind === 'volume'
+    concentrationUnit(unit).rate === 'm3/h'
       ? quantity('m3/h', { min: 0, max }, description).optional()
       : plainNumber({ min: 0, max }, description).optional(),
   );
@@ -39,7 +39,7 @@ export function filterShares() {
 }
 
 const eachTime = ({ max, description }: SourceField, { unit }: SpeciesFacts) =>
-  quantity(CONCENTRATION_UNITS[unit].amount, { min: 0, max }, description).optional();
+  quantity(concentrationUnit(unit).amount, { min: 0, max }, description).optional();
 
 function sourceFields<By extends keyof SpeciesSources, T>(
   by: By,

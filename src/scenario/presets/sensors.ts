@@ -14,8 +14,8 @@ export const PRESENCE = {
 const HYGROMETERS =
   'six of seven cheap sensors met ISO 7726 (Salamone 2022), others were out by up to 20 %';
 
-/** How consumer sensors of everything that can be measured err. */
-export const SENSORS: Readonly<Record<Measured, SensorErrors>> = {
+/** How consumer sensors err of everything that the program knows; see own-species.ts for what else a scenario names. */
+export const SENSORS: Readonly<Partial<Record<Measured, SensorErrors>>> = {
   temperature: {
     bias: preset(0, -0.5, 0.5),
     noise: preset(0.05, 0, 0.2),

@@ -1,7 +1,7 @@
 import { highKey } from '../../measures/band-hours.ts';
 import { coldArrivalHours, dampEmptyHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { Comparison } from './compare.ts';
 
@@ -18,7 +18,8 @@ export function tradesOf({ baseline, plans, differences }: Comparison): Trades[]
     const plan = plans[k + 1]!;
     if (difference.npv !== null) {
       const cools = [base, plan].some(({ cooling }) => cooling.removed_kwh > 0);
-      const effects = cools ? [TOO_WARM, ...OF_THINGS] : OF_THINGS;
+      const things = ofThings([base, plan]);
+      const effects = cools ? [TOO_WARM, ...things] : things;
       bought.push(trade(base, plan, difference, effects) + worth(difference, base));
     } else if (plan.heating.by_presence && !base.heating.by_presence) {
       present.push(trade(base, plan, difference, OF_PRESENCE));
@@ -91,14 +92,18 @@ const OF_PRESENCE: readonly Effect[] = [
   COLD_ARRIVALS,
   { hours: dampEmptyHours, words: 'too damp with nobody there' },
 ];
-const OF_THINGS: readonly Effect[] = [
+/** What harms most comes first. */
+const ofThings = (plans: readonly PlanMeasures[]): readonly Effect[] => [
   { hours: (p) => roomHours(p, 'outside_band_hours', 'humidity_high'), words: 'too damp' },
-  ...MOST_HARMFUL_FIRST.filter(({ role }) => role === 'pollutant').map(
-    ({ name, symbol }): Effect => ({
-      hours: (p) => roomHours(p, 'outside_band_hours', highKey(name)),
-      words: `high in ${symbol}`,
-    }),
-  ),
+  ...countedSpecies(plans)
+    .toReversed()
+    .filter(({ role }) => role === 'pollutant')
+    .map(
+      ({ name, symbol }): Effect => ({
+        hours: (p) => roomHours(p, 'outside_band_hours', highKey(name)),
+        words: `high in ${symbol}`,
+      }),
+    ),
   COLD_ARRIVALS,
 ];
 /** Fewer room-hours than this are not worth a word. */
