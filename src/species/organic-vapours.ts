@@ -19,6 +19,12 @@ export const ORGANIC_VAPOURS = {
   outdoors: preset(20, 5, 100, `${COMMON}: a town without much traffic`),
   penetration: preset(1, 0.9, 1),
   deposition: preset(0, 0, 0.3, `${COMMON}: carpets give back what they take up`),
+  materials: preset(
+    100,
+    20,
+    500,
+    'own judgement: six compounds gave 135 µg/(m2 h) in new flats in Korea; old homes give less of each, and more kinds',
+  ),
   band: {
     high: 1000,
     hours: 0,

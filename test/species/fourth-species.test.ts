@@ -15,6 +15,7 @@ const CO: SpeciesFacts = {
   outdoors: preset(0.5, 0.1, 1),
   penetration: preset(0.9, 0.8, 1),
   deposition: preset(0.01, 0, 0.1),
+  materials: preset(0, 0, 1),
   band: { high: 9, hours: 8, reason: 'invented', counted: 'any time' },
   limits: { level: 500, band: 2000, weather: [0, 100], weatherHint: 'mostly under 1' },
   sensor: {
