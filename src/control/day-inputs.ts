@@ -45,6 +45,8 @@ export interface DayInputs {
   readonly doorways: Float64Array;
   /** Electricity of activities, whole home. [W] */
   readonly electricity: Float64Array;
+  /** Gas that activities burn, whole home. [W] */
+  readonly gas: Float64Array;
 }
 
 /** Room for one range of at most `steps` steps. */
@@ -76,6 +78,7 @@ export function createDayInputs(
     blinds: new Float64Array(steps * (household.blinds?.length ?? 0)),
     doorways: new Float64Array(steps * household.doorways.length),
     electricity: new Float64Array(steps),
+    gas: new Float64Array(steps),
   };
 }
 
@@ -123,6 +126,7 @@ function added(day: DayInputs): Float64Array[] {
     day.peopleSpecies,
     day.applianceSpecies,
     day.electricity,
+    day.gas,
   ];
 }
 

@@ -102,6 +102,8 @@ export interface Activity {
   readonly heat: number;
   /** Electricity drawn for the activity's heat. [W] */
   readonly electricity: number;
+  /** Gas burnt in an open flame, by gross calorific value, its heat included in `heat`; absent is none. [W] */
+  readonly gas?: number;
   /** Vapour that arrives as vapour (steam, breath of a pan). [kg/s] */
   readonly vapour: number;
   /** Water that evaporates in the room and takes its heat from it (laundry, plants, wet towels). [kg/s] */

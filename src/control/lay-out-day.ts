@@ -54,6 +54,7 @@ function addActivity(day: DayInputs, activity: Activity, stretch: Stretch): void
     applianceVapour[at]! += share * vapour;
     drying[at]! += share * activity.drying;
     electricity[s]! += share * activity.electricity;
+    if (activity.gas !== undefined) day.gas[s]! += share * activity.gas;
     addSpecies(day, applianceSpecies, at, activity.species, share);
   }
 }

@@ -37,6 +37,7 @@ export function createTraceBuffer(m: Model, columns: RoomColumns, perDay: number
       sourceFuel: m.home.sources.map(perStep),
       sourceBackup: m.home.sources.map(perStep),
       electricity: perStep(),
+      gas: perStep(),
       blinds: Array.from({ length: m.blinds.count }, perStep),
       coolers: m.coolers.eer.map(() => ({
         removed: perStep(),
@@ -78,6 +79,7 @@ export function recordHome(
   for (let q = 0; q < m.species.count; q++) home.outdoorSpecies[q]![s] = m.species.outdoor[q]!;
   home.infiltration[s] = outside[LEAKAGE]!;
   home.electricity[s] = day.electricity[s]!;
+  home.gas[s] = day.gas[s]!;
   for (let q = 0; q < m.conversion.length; q++) {
     const drawn = m.drawn[q]!;
     const own = Math.min(drawn, m.power[q]!);

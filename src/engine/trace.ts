@@ -44,6 +44,8 @@ export interface TraceView {
     readonly sourceBackup: readonly Float64Array[];
     /** Electricity of the household's activities. [W] */
     readonly electricity: Float64Array;
+    /** Gas burnt by the household's activities. [W] */
+    readonly gas: Float64Array;
     /** Closed share of each blind, in the order of `Home.blinds`. [-] */
     readonly blinds: readonly Float64Array[];
     /** What each cooler did, in the order of `Home.cooling`. */

@@ -49,7 +49,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const coldSpots = createColdSpots(home, setup.mouldClasses);
   const arrivals = createArrivals(bands);
   const winter = createWinter(setup.clock, home.site.latitude);
-  const energy = createEnergyUse(home, prices, winter);
+  const energy = createEnergyUse(home, prices, winter, setup.activitiesBurnGas ?? false);
   const used = createDeviceUse(home.devices.length);
   const cooled = createCoolingUse(home);
   const blinds = createBlindHours(home);

@@ -25,6 +25,8 @@ export interface MeasuresSetup {
   readonly period: { readonly start: number; readonly hours: number };
   /** Whether presence decides when some room is heated; absent means not. */
   readonly heatsByPresence?: boolean;
+  /** Whether activities burn gas, so that its meter is paid for; absent means not. */
+  readonly activitiesBurnGas?: boolean;
   readonly purchases: readonly Purchase[];
   /** [1/year] */
   readonly discountRate: number;

@@ -21,6 +21,7 @@ export interface PlanMeasures {
   >;
   readonly devices: {
     readonly electricity_kwh: number;
+    readonly gas_kwh: number;
     readonly by_device: Readonly<Record<string, number>>;
     readonly detail: Readonly<Record<string, DeviceMeasures>>;
   };

@@ -63,6 +63,7 @@ function columnsOf(setup: TraceCsvSetup): Column[] {
     column('electricity_w', 1, ({ home: { electricity, devices: all, coolers } }, s) =>
       [...all, ...coolers].reduce((sum, each) => sum + each.electricity[s]!, electricity[s]!),
     ),
+    column('gas_w', 1, (t, s) => t.home.gas[s]!),
     ...sources.flatMap((name, k) => [
       column(`${name}.fuel_w`, 1, (t, s) => t.home.sourceFuel[k]![s]!),
       ...(backedUp.includes(name)

@@ -31,9 +31,10 @@ export function cautionsOf(context: CautionContext): Notice[] {
   ];
 }
 
-function carbonMonoxide({ home }: CautionContext): Notice[] {
+function carbonMonoxide({ home, household }: CautionContext): Notice[] {
   const stove = home.devices.some(({ does }) => does.kind === 'stove');
-  if (!stove && !home.sources.some(({ fuel }) => BURNT.has(fuel))) return [];
+  const flame = household.activities.some(({ gas = 0 }) => gas > 0);
+  if (!stove && !flame && !home.sources.some(({ fuel }) => BURNT.has(fuel))) return [];
   return [
     {
       id: 'co-alarm',

@@ -1,3 +1,4 @@
+import type { Household } from '../control/household.ts';
 import type { Fuel } from '../home/home.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { nearestName } from '../units/nearest-name.ts';
@@ -72,7 +73,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const household = buildHousehold(data, built, { people, done, clock }, defaults);
   const kinds = done.map(({ what }) => what);
   const automation = buildAutomation(data, built, household, kinds, defaults);
-  const prices = buildPrices(data, usedFuels(built), clock, choice.files, defaults);
+  const prices = buildPrices(data, usedFuels(built, household), clock, choice.files, defaults);
   const discount = data.money?.['discount rate'];
   const usual = usualSeasonOf(data, place.latitude, built.home.emitters);
   const nightTariff = prices.fuels.electricity?.tariff.by === 'blocks';
@@ -158,10 +159,11 @@ function clockOf(data: ScenarioData, place: Place, defaults: Defaults): LocalClo
   return longitudeClock(place.longitude);
 }
 
-const usedFuels = ({ home }: BuiltHome) =>
+const usedFuels = ({ home }: BuiltHome, { activities }: Household) =>
   new Set<Fuel>([
     ...home.sources.map(({ fuel }) => fuel),
     ...home.devices.flatMap(({ does }) => (does.kind === 'stove' ? (['wood'] as const) : [])),
+    ...activities.flatMap(({ gas = 0 }) => (gas > 0 ? (['gas'] as const) : [])),
     'electricity',
   ]);
 

@@ -36,8 +36,12 @@ export function runPlan(
   const { plan, weather, period } = request;
   const { home, household, automation, dt } = plan;
   const heatsByPresence = automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
+  const activitiesBurnGas = household.activities.some(({ gas = 0 }) => gas > 0);
   const { clock } = household;
-  const measures = createMeasures({ ...plan, heatsByPresence, clock, weather, period });
+  const measures = createMeasures({
+    ...plan,
+    ...{ heatsByPresence, activitiesBurnGas, clock, weather, period },
+  });
   const run = simulate({ home, household, automation, weather, dt, ...period, spinUpDays }, [
     measures.observe,
     ...watchers,

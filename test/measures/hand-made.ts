@@ -44,6 +44,7 @@ export interface Moment {
   blinds?: readonly number[];
   coolers?: readonly Partial<Record<keyof CoolerTrace, number>>[];
   electricity?: number;
+  gas?: number;
 }
 
 export function room(name: string, over: Partial<Room> = {}): Room {
@@ -185,6 +186,7 @@ function stretch(
       sourceFuel: own.sources.map((_, k) => perStep((m) => m.fuel?.[k] ?? 0)),
       sourceBackup: own.sources.map((_, k) => perStep((m) => m.backup?.[k] ?? 0)),
       electricity: perStep((m) => m.electricity ?? 0),
+      gas: perStep((m) => m.gas ?? 0),
       blinds: (own.blinds ?? []).map((_, b) => perStep((m) => m.blinds?.[b] ?? 0)),
       coolers: (own.cooling ?? []).map((_, c) => {
         const of = (what: keyof CoolerTrace) => perStep((m) => m.coolers?.[c]?.[what] ?? 0);

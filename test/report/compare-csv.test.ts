@@ -22,7 +22,7 @@ const LIVED = {
 const DRIED: PlanMeasures = {
   ...somePlan('dried', { energy: 1010.125, den: { over: { mean_temperature_c: 18.6 } } }),
   devices: {
-    ...{ electricity_kwh: 1590.25, by_device: { dryer: 90.25 } },
+    ...{ electricity_kwh: 1590.25, gas_kwh: 0, by_device: { dryer: 90.25 } },
     detail: { dryer: DRYER },
   },
 };
@@ -78,7 +78,7 @@ test('what only one plan has is an empty cell in the other, beside its kin', () 
   expect(dried!['devices.detail.dryer.water_kg']).toBe('-300');
   const columns = Object.keys(home!);
   expect(columns.indexOf('devices.by_device.dryer')).toBe(
-    columns.indexOf('devices.electricity_kwh') + 1,
+    columns.indexOf('devices.gas_kwh') + 1,
   );
 });
 

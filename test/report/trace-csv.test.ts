@@ -43,6 +43,7 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
       sourceFuel: [perStep],
       sourceBackup: [perStep],
       electricity: perStep,
+      gas: perStep,
       blinds: [],
       coolers: [],
       devices: [],
@@ -63,12 +64,12 @@ test('one row an hour, each the mean of its steps', () => {
   const [header, first, second, ...rest] = csv.text().split('\n');
   expect(rest).toEqual(['']);
   expect(header).toMatch(
-    /^time_utc,time_local,outdoor_temperature_c,outdoor_vapour_pressure_pa,infiltration_m3_per_h,electricity_w,boiler\.fuel_w,outdoor_co2_ppm,hall\.air_temperature_c,/,
+    /^time_utc,time_local,outdoor_temperature_c,outdoor_vapour_pressure_pa,infiltration_m3_per_h,electricity_w,gas_w,boiler\.fuel_w,outdoor_co2_ppm,hall\.air_temperature_c,/,
   );
   expect(header).toContain('"bed, small.co2_ppm"');
   expect(first).toBe(
     '2023-01-01T00:00:00Z,2023-01-01T01:00:00+01:00,' +
-      '0.50,0.5,0.50,0.5,0.5,0.5,' +
+      '0.50,0.5,0.50,0.5,0.5,0.5,0.5,' +
       '0.50,0.50,0.50,0.5,0.500,0.5,0.5,1.0,0.50,0.500,0.00,1.80,0.5,' +
       '10.50,10.50,10.50,10.5,10.500,10.5,10.5,21.0,10.50,10.500,-0.04,37.80,10.5',
   );

@@ -14,6 +14,8 @@ test('a fuel-burning appliance needs a carbon-monoxide alarm', () => {
     'mould',
     'model-limits',
   ]);
+  const hob = 'household: { activities: [{ what: cooking, gas: 1 kWh }] }';
+  expect(ids(`heating: { source: direct electric, setpoint: 20 }\n${hob}`)).toContain('co-alarm');
   expect(ids('heating: { source: direct electric, setpoint: 20 }')).toEqual([
     'mould',
     'model-limits',

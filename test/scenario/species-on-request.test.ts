@@ -21,6 +21,11 @@ describe('species on request', () => {
 
   test.each([
     ['air: { outdoors: { no2: 20 } }', 'air.outdoors.no2'],
+    [
+      'devices: { cleaner: { kind: purifier, room: bedroom, pollen share: 0.9 } }',
+      'devices.cleaner.pollen share',
+    ],
+    ['household: { activities: [{ what: cooking, no2: 5 mg }] }', 'household.activities #1.no2'],
     ['bands: { pollen: { high: 20 } }', 'bands.pollen'],
     ['sensors: { no2: none }', 'sensors.no2'],
     ['sensors: { rooms: { bedroom: { no2: none } } }', 'sensors.rooms.bedroom.no2'],
@@ -82,6 +87,15 @@ household: { activities: [{ what: ${what} }] }`).household.activities[0]!;
     });
     // Net over gross of methane, 802.3 over 890.3, is 0.901; latent heat is taken at 20 °C.
     expect(heat / 1000).toBeCloseTo(0.901, 2);
+  });
+
+  test('its gas is bought: a hob of 1 kWh a day in a home without other gas', () => {
+    const { household, prices, assumed } = prepared(`heating: { source: none }
+household: { activities: [{ what: cooking, at: "18:00", lasts: 30 min, gas: 1 kWh }] }`);
+    expect(household.activities[0]!.gas).toBe(2000);
+    expect(Object.keys(prices.fuels)).toEqual(['gas', 'electricity']);
+    expect(assumed.map(({ path }) => path)).toContain('/money/gas/price');
+    expect(activity('cooking').gas).toBeUndefined();
   });
 
   test('a candle of paraffin, C25H52', () => {

@@ -31,7 +31,7 @@ export function somePlan(
     },
     cooling: { removed_kwh: 0, delivered_kwh: {} },
     blinds: {},
-    devices: { electricity_kwh: 1500, by_device: {}, detail: {} },
+    devices: { electricity_kwh: 1500, gas_kwh: 0, by_device: {}, detail: {} },
     money: {
       currency: 'GBP',
       energy,

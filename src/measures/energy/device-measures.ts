@@ -4,7 +4,7 @@ import type { DeviceMeasures, PlanMeasures } from '../plan-measures.ts';
 import type { DeviceUse } from './device-use.ts';
 import type { FuelUse } from './energy-use.ts';
 
-/** Electricity of appliances and devices together, and what each device did. */
+/** Electricity of appliances and devices together, gas of activities, and what each device did. */
 export function devicesMeasures(
   home: Home,
   uses: readonly FuelUse[],
@@ -13,13 +13,17 @@ export function devicesMeasures(
 ): PlanMeasures['devices'] {
   const detail = byDevice(home, use, control);
   return {
-    electricity_kwh: uses.reduce((sum, { otherKwh }) => sum + otherKwh, 0),
+    electricity_kwh: otherOf('electricity', uses),
+    gas_kwh: otherOf('gas', uses),
     by_device: Object.fromEntries(
       Object.entries(detail).map(([name, own]) => [name, own.electricity_kwh]),
     ),
     detail,
   };
 }
+
+const otherOf = (fuel: FuelUse['fuel'], uses: readonly FuelUse[]): number =>
+  uses.reduce((sum, use) => (use.fuel === fuel ? sum + use.otherKwh : sum), 0);
 
 /** Figures of each device by name; starts and emptyings are what its controls counted. */
 function byDevice(

@@ -20,7 +20,7 @@ export interface FuelUse {
   readonly heatKwh: number;
   /** Drawn by coolers; electricity only. [kWh] */
   readonly coolKwh: number;
-  /** Drawn by appliances and devices; electricity only. [kWh] */
+  /** Drawn by appliances and devices, and gas burnt by activities. [kWh] */
   readonly otherKwh: number;
   /** Cost at the tariff of each moment [currency]; null where the fuel has no price. */
   readonly cost: number | null;
@@ -30,9 +30,18 @@ export interface FuelUse {
   readonly sourceCost: number | null;
 }
 
-/** Watches a run's fuel and electricity. Electricity is always listed: every home has it. */
-export function createEnergyUse(home: Home, prices: Prices, winter: Winter): EnergyUse {
-  const meters = metersOf(home);
+/**
+ * Watches a run's fuel and electricity. Electricity is always listed: every home has it.
+ *
+ * @param burnsGas  whether activities burn gas
+ */
+export function createEnergyUse(
+  home: Home,
+  prices: Prices,
+  winter: Winter,
+  burnsGas: boolean,
+): EnergyUse {
+  const meters = [...metersOf(home), ...(burnsGas ? [HOB] : [])];
   const fuels = [...new Set<Fuel>(meters.map(({ fuel }) => fuel))];
   const priceOf = meters.map(({ fuel }) => meanPriceOf(prices.fuels[fuel]?.tariff ?? FREE));
   const energy = new Float64Array(meters.length); // W s
@@ -101,6 +110,8 @@ interface Meter {
 }
 
 type Use = (typeof ALL_USES)[number];
+
+const HOB: Meter = { fuel: 'gas', use: 'other', draws: (trace) => [trace.gas] };
 
 function metersOf({ sources, devices, cooling = [] }: Home): Meter[] {
   const meters: Meter[] = sources.map(({ fuel }, k) => ({

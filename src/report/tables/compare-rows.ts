@@ -27,6 +27,7 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
     { label: 'removed by cooling [kWh]', of: (p) => p.cooling.removed_kwh, rare: true },
     { label: 'electricity for cooling [kWh]', of: boughtForCooling, rare: true },
     { label: 'appliances [kWh]', of: (p) => p.devices.electricity_kwh - devicesKwh(p) },
+    { label: 'gas burnt by activities [kWh]', of: (p) => p.devices.gas_kwh, rare: true },
     { label: 'devices [kWh]', of: devicesKwh, rare: true },
     { label: 'water out by devices [kg]', of: waterTaken, rare: true },
     { label: 'carbon [kg CO2e]', of: (p) => p.carbon_kg },

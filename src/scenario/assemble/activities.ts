@@ -70,6 +70,7 @@ export function activities(
       when: when.spells,
       heat: Math.max(0, electricity + (gas * 3.6e6) / seconds - steam * LATENT_HEAT) + flame,
       electricity,
+      ...(gas > 0 && { gas: (gas * 3.6e6) / seconds }),
       vapour: steam,
       drying: preset.drying ? water : 0,
       species: species.map(({ unit, sources, perGas = 0, own }) => {

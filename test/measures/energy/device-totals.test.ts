@@ -8,6 +8,7 @@ const plan: PlanMeasures = {
   ...somePlan('as-lived'),
   devices: {
     electricity_kwh: 1500,
+    gas_kwh: 0,
     by_device: { dryer: 120, wet: 30, fan: 8 },
     detail: { dryer: detail(-250), wet: detail(40), fan: detail(0) },
   },

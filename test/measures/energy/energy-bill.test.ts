@@ -31,6 +31,22 @@ describe('money', () => {
     expect(found.carbon_kg).toBeCloseTo(48 * 0.2 + 12 * 0.15, 9);
   });
 
+  test('gas that activities burn is bought, with its meter and carbon, and is no heating', () => {
+    const own = setup({
+      ...{ activitiesBurnGas: true },
+      prices: {
+        currency: 'GBP',
+        fuels: { gas: fuel(flat(0.07), 0.3, 0.2), electricity: fuel(flat(0.25)) },
+      },
+    });
+    const found = measure(own, () => ({ gas: 100, electricity: 500 }));
+    expect(found.devices).toMatchObject({ electricity_kwh: expect.closeTo(12, 12) });
+    expect(found.devices.gas_kwh).toBeCloseTo(2.4, 12);
+    expect(found.heating.delivered_kwh).toEqual({});
+    expect(found.money.by_fuel['gas']).toBeCloseTo(2.4 * 0.07 + 0.3, 12);
+    expect(found.carbon_kg).toBeCloseTo(2.4 * 0.2, 12);
+  });
+
   test('a fuel without a price is left out, and a notice says how much', () => {
     const own = setup({ home: home({ sources: [{ ...BOILER, fuel: 'district heat' }] }) });
     const found = measure(own, () => ({ fuel: [1000] }));

@@ -107,7 +107,7 @@ describe('rows that only some plans need', () => {
     }),
     heating: { ...first.heating, with_window_open_kwh: 55 },
     cooling: { removed_kwh: 310, delivered_kwh: { electricity: 104 } },
-    devices: { electricity_kwh: 1620, by_device: { dryer: 120 }, detail: { dryer } },
+    devices: { electricity_kwh: 1620, gas_kwh: 0, by_device: { dryer: 120 }, detail: { dryer } },
     alerts: { ...first.alerts, per_week: 3.25 },
   };
   const text = compareTables(compareMeasures([first, busy]), 100);
@@ -274,6 +274,7 @@ describe('runTables', () => {
       ...measures,
       devices: {
         electricity_kwh: 1620,
+        gas_kwh: 0,
         by_device: { dryer: 120, stove: 0 },
         detail: {
           dryer: {

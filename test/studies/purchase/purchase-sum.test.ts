@@ -64,6 +64,7 @@ function world({
       heating: { ...made.heating, delivered_kwh: { gas } },
       devices: {
         electricity_kwh: 1500 + devices,
+        gas_kwh: 0,
         by_device: {},
         detail: devices > 0 ? { drier } : {},
       },
