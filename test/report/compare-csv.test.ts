@@ -77,9 +77,7 @@ test('what only one plan has is an empty cell in the other, beside its kin', () 
   expect(home!['devices.detail.dryer.water_kg']).toBe('');
   expect(dried!['devices.detail.dryer.water_kg']).toBe('-300');
   const columns = Object.keys(home!);
-  expect(columns.indexOf('devices.by_device.dryer')).toBe(
-    columns.indexOf('devices.gas_kwh') + 1,
-  );
+  expect(columns.indexOf('devices.by_device.dryer')).toBe(columns.indexOf('devices.gas_kwh') + 1);
 });
 
 test('every figure of a plan and a room has a column, lists and titles have none', () => {
