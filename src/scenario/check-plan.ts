@@ -4,6 +4,7 @@ import type { ScenarioData } from './model/scenario-model.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import { placed } from './unplaced-problem.ts';
 import { validate } from './validate.ts';
+import { editedLists } from './yaml/edited-lists.ts';
 import type { Layer } from './yaml/layers.ts';
 import { isMapping } from './yaml/merge-patch.ts';
 import type { YamlFile } from './yaml/read-yaml.ts';
@@ -45,7 +46,12 @@ export function checkPlan(
 
 /** Where each part of a plan was written: the file, then the changes of the plans it builds on. */
 export function planLayers(yaml: YamlFile, names: readonly string[]): Layer[] {
-  const change = (name: string): Layer => ({ by: 'file', yaml, under: ['plans', name, 'change'] });
+  const plans = mapping(mapping(yaml.value)['plans']);
+  const change = (name: string, k: number): Layer => {
+    const before = mergedFor(yaml.value, names.slice(0, k));
+    const lists = editedLists(before, mapping(plans[name])['change']);
+    return { by: 'file', yaml, under: ['plans', name, 'change'], lists };
+  };
   return [{ by: 'file', yaml, under: [] }, ...names.map(change)];
 }
 

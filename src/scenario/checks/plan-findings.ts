@@ -1,8 +1,7 @@
 import { mergedFor, planChain } from '../plan-chain.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
-import { valueAt } from '../yaml/path-words.ts';
-import type { Path } from '../yaml/place-of.ts';
+import { changeFindings } from './change-findings.ts';
 import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /**
@@ -35,31 +34,17 @@ export function planFindings(raw: UncheckedMapping, checked: readonly string[]):
       got: `${key}, which all plans share`,
       key: true,
     }));
-    const removals = emptyRemovals(change, mergedFor(raw, chain.names.slice(0, -1)), []);
-    const missing = removals.map((path) => ({
-      path: [...at, 'change', ...path],
-      expected: 'something to remove',
-      got: 'null where nothing is given',
-    }));
+    const before = mergedFor(raw, chain.names.slice(0, -1));
+    const missing = changeFindings(change, before, [...at, 'change']);
     const baseline = name === names[0] && on === undefined && Object.keys(change).length === 0;
     const same =
       !baseline &&
       fixed.length + missing.length === 0 &&
-      sameValue(mergedFor(raw, chain.names), mergedFor(raw, chain.names.slice(0, -1)));
+      sameValue(mergedFor(raw, chain.names), before);
     if (!same) return [...fixed, ...missing];
     const expected = `a change to ${on === undefined ? 'the home as it is' : `plan ${on}`}`;
     const got = Object.keys(change).length === 0 ? 'none' : 'only what is there already';
     return [{ path: [...at, 'change'], expected, got, hint: NOTHING_HINT }];
-  });
-}
-
-/** Paths at which a patch removes what is not there. */
-function emptyRemovals(patch: unknown, target: unknown, path: Path): Path[] {
-  if (!isMapping(patch)) return [];
-  return Object.entries(patch).flatMap(([key, value]) => {
-    const at = [...path, key];
-    if (value !== null) return emptyRemovals(value, target, at);
-    return valueAt(target, at) === undefined ? [at] : [];
   });
 }
 

@@ -1,9 +1,16 @@
+import type { EditedList } from './edited-lists.ts';
 import { type Path, type Place, placeOf } from './place-of.ts';
 import type { YamlFile } from './read-yaml.ts';
 
 /** Somewhere a value of the merged scenario may have been written. */
 export type Layer =
-  | { readonly by: 'file'; readonly yaml: YamlFile; readonly under: Path }
+  | {
+      readonly by: 'file';
+      readonly yaml: YamlFile;
+      readonly under: Path;
+      /** Lists that the layer edits item by item. */
+      readonly lists?: readonly EditedList[];
+    }
   | { readonly by: 'set'; readonly words: string; readonly path: Path };
 
 /**
@@ -12,25 +19,50 @@ export type Layer =
  * Layers are in the order they were laid on: the base, the plans that build on one another, and
  * the settings of the command line. A layer speaks about a path when it has it, or when it put a
  * number, text or list in the place of one of its parents. What nobody wrote stands where the
- * nearest parent does.
+ * nearest parent does. Below a layer that edits a list, its items have the numbers of before.
  */
 export function writtenAt(layers: readonly Layer[], path: Path, key = false): Place {
   let best: Place = { file: '', line: 0, column: 0 };
   let deepest = -1;
+  let below = path;
   for (const layer of layers.toReversed()) {
     if (layer.by === 'set') {
       if (startsWith(path, layer.path)) return { file: layer.words, line: 0, column: 0 };
       continue;
     }
-    const found = placeOf(layer.yaml, [...layer.under, ...path], key);
+    const { inLayer, before } = steppedThrough(layer.lists ?? [], below);
+    below = before ?? below;
+    if (inLayer === null) continue;
+    const found = placeOf(layer.yaml, [...layer.under, ...inLayer], key);
     const depth = found.depth - layer.under.length;
-    if (depth === path.length || (depth >= 0 && found.closed)) return found.place;
-    if (depth > deepest) {
+    if (depth === inLayer.length || (depth >= 0 && found.closed)) return found.place;
+    if (before === null) return found.place;
+    if (inLayer.length === path.length && depth > deepest) {
       deepest = depth;
       best = found.place;
     }
   }
   return best;
+}
+
+/**
+ * A path as a layer has it, null where it leaves the item alone, and as the layers below have it, null where
+ * the layer added the item.
+ */
+function steppedThrough(
+  lists: readonly EditedList[],
+  path: Path,
+): { readonly inLayer: Path | null; readonly before: Path | null } {
+  const list = lists.find((one) => path.length > one.path.length && startsWith(path, one.path));
+  const item = list?.items[Number(path[list.path.length])];
+  if (list === undefined || item === undefined) return { inLayer: path, before: path };
+  const rest = path.slice(list.path.length + 1);
+  if (item.added !== undefined) {
+    return { inLayer: [...list.path, 'add', item.added, ...rest], before: null };
+  }
+  const before = [...list.path, item.old!, ...rest];
+  if (item.name === undefined) return { inLayer: null, before };
+  return { inLayer: [...list.path, 'change', item.name, ...rest], before };
 }
 
 /** Whether a path leads to what another leads to, or into it. */
