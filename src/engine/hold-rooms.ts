@@ -76,35 +76,12 @@ export function holdHumidities(m: Model): void {
   }
 }
 
-/**
- * Let imposed outdoor air come in by the leaks and leave by them, where the room has none of its own.
- *
- * @param leakage  of the whole home, had no room imposed air [m3/s]
- * @returns leakage of the whole home [m3/s]
- */
-export function imposeAir(m: Model, leakage: number): number {
-  const { rooms, roomCount, density } = m;
-  const { records } = m.imposed;
-  let whole = leakage;
-  for (let i = 0; i < roomCount; i++) {
-    const at = i * IMPOSED_STRIDE;
-    const given = records[at + OUTDOOR_AIR]!;
-    if (Number.isNaN(given)) continue;
-    const r = i * ROOM_STRIDE;
-    rooms[r + LEAK] = rooms[r + LEAK]! + density * given;
-    rooms[r + LEAK_OUT] = rooms[r + LEAK_OUT]! + density * given;
-    whole += given - leakage * records[at + LEAK_SHARE]!;
-  }
-  return whole;
-}
-
 const { temperature: TARGET_T, humidity: TARGET_W, relativeHumidity: TARGET_RH } = IMPOSED;
 const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, heat: HEAT, vapour: VAPOUR } = IMPOSED;
-const { outdoorAir: OUTDOOR_AIR, leakShare: LEAK_SHARE } = IMPOSED;
 const { temperature: TEMPERATURE, heatOverWeight: HEAT_OVER_WEIGHT } = ROOM;
 const { humidity: HUMIDITY, mostHumidity: MOST_W } = ROOM;
 const { waterOverWeight: WATER_OVER_WEIGHT, saturated: SATURATED } = ROOM;
-const { ownLoss: OWN_LOSS, ownGain: OWN_GAIN, leak: LEAK, leakOut: LEAK_OUT } = ROOM;
+const { ownLoss: OWN_LOSS, ownGain: OWN_GAIN } = ROOM;
 
 const IMPOSED_STRIDE = IMPOSED.stride;
 const ROOM_STRIDE = ROOM.stride;

@@ -3,7 +3,7 @@ import type { Commands } from '../control/observations.ts';
 import { AIR, EXTRA, HUMIDITY, TEMPERATURE } from './lay-out-imposed.ts';
 import type { Imposing } from './lay-out-imposing.ts';
 import type { Model } from './model.ts';
-import { IMPOSED, ROOM } from './state-layout.ts';
+import { IMPOSED } from './state-layout.ts';
 
 /** Let imposed people take the place of the household's in a day whose first step is number `first`. */
 export function imposePeople(
@@ -68,8 +68,6 @@ export function imposeStep(
     const at = i * IMPOSED_STRIDE;
     records[at + MEAN_T] = Number.NaN;
     records[at + MEAN_W] = Number.NaN;
-    const ownLeaks = Number.isNaN(records[at + OUTDOOR_AIR]!);
-    m.rooms[i * ROOM_STRIDE + LEAK_SHARE] = ownLeaks ? records[at + OWN_LEAK_SHARE]! : 0;
     if (Number.isNaN(records[at + TARGET_T]!)) continue;
     commands.setpoints[i] = Number.NEGATIVE_INFINITY;
     commands.coolingSetpoints[i] = Number.POSITIVE_INFINITY;
@@ -102,7 +100,5 @@ const NO_COLUMN = new Float64Array(0);
 const { temperature: TARGET_T, humidity: TARGET_W, relativeHumidity: TARGET_RH } = IMPOSED;
 const { heat: HEAT, vapour: VAPOUR, windows: WINDOWS } = IMPOSED;
 const { meanTemperature: MEAN_T, meanHumidity: MEAN_W } = IMPOSED;
-const { outdoorAir: OUTDOOR_AIR, leakShare: OWN_LEAK_SHARE } = IMPOSED;
-const { leakShare: LEAK_SHARE } = ROOM;
+const { outdoorAir: OUTDOOR_AIR } = IMPOSED;
 const IMPOSED_STRIDE = IMPOSED.stride;
-const ROOM_STRIDE = ROOM.stride;

@@ -8,11 +8,8 @@ export interface ImposedWork {
   readonly flags: Uint8Array;
 }
 
-export function layOutImposed({ rooms, leakage }: Home): ImposedWork {
+export function layOutImposed({ rooms }: Home): ImposedWork {
   const records = new Float64Array(rooms.length * IMPOSED.stride).fill(Number.NaN);
-  rooms.forEach((_, i) => {
-    records[i * IMPOSED.stride + IMPOSED.leakShare] = leakage.share[i]!;
-  });
   return { records, flags: new Uint8Array(4) };
 }
 

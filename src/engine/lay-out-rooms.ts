@@ -43,7 +43,6 @@ function airOfRooms(home: Home, density: number, airCp: number, dt: number): Flo
     rooms[r + ROOM.deepCapacity] = deep.capacity;
     rooms[r + ROOM.deepRate] = deep.capacity / dt;
     rooms[r + ROOM.deepG] = deep.capacity > 0 ? deep.conductance : 0;
-    rooms[r + ROOM.leakShare] = home.leakage.share[i]!;
   });
   return rooms;
 }

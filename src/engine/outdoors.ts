@@ -15,7 +15,7 @@ export interface Outdoors {
   readonly humidityRatio: Float64Array;
   /** [m/s] */
   readonly windSpeed: Float64Array;
-  /** Direction the wind comes from, as last read; NaN where unknown. [deg] */
+  /** Direction the wind comes from, as last read; where unknown it goes round. [deg] */
   readonly windFrom: Float64Array;
   /** Number of the interval of the sun's series that the step lies in. */
   readonly interval: Int32Array;
@@ -79,7 +79,8 @@ export function layOutOutdoors(
     out.humidityRatio[s] = humidity / samples;
     out.windSpeed[s] = wind / samples;
     const reading = Math.round((middle - weather.start) / weather.step);
-    out.windFrom[s] = weather.windDirection[wrap(reading, weather.count, weather.periodic)]!;
+    const from = weather.windDirection[wrap(reading, weather.count, weather.periodic)]!;
+    out.windFrom[s] = Number.isNaN(from) ? goingRound(Math.round(middle / dt)) : from;
   }
 }
 
@@ -130,9 +131,20 @@ function meanLevel(weather: Evenly, series: Float64Array, from: number, dt: numb
   return sum / samples;
 }
 
+/**
+ * Direction of a wind that nobody recorded: another one in every step, spread evenly over any dozen of
+ * them, so that a day is a mean over directions. [deg]
+ */
+function goingRound(step: number): number {
+  return 360 * ((step * GOLDEN) % 1);
+}
+
 /** Number of the value that stands for number k, which may lie before or after the n there are. */
 function wrap(k: number, n: number, periodic: boolean): number {
   if (k >= 0 && k < n) return k;
   if (periodic) return ((k % n) + n) % n;
   return k < 0 ? 0 : n - 1;
 }
+
+/** Fraction of the golden ratio: its multiples fall evenly between the integers. */
+const GOLDEN = 0.6180339887498949;

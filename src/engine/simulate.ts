@@ -10,7 +10,7 @@ import {
 } from '../control/observations.ts';
 import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
-import { layOutShell, moveAir, type Shell } from './air.ts';
+import { moveAir } from './air.ts';
 import { observeSun, setBlinds } from './blinds.ts';
 import { bookImposed } from './book-imposed.ts';
 import { requireImposable } from './check-imposed.ts';
@@ -20,6 +20,7 @@ import { type Running, restDevices, runDevices, startDevices } from './devices.t
 import { guessTemperatures } from './heat.ts';
 import { imposePeople, imposeStep } from './imposing.ts';
 import { type Imposing, layOutImposing } from './lay-out-imposing.ts';
+import { layOutShell, type Shell } from './lay-out-shell.ts';
 import {
   createLedgerAccumulator,
   finishLedger,
@@ -170,7 +171,7 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
     preparation,
     stepper,
     ...stepper.records,
-    shell: layOutShell(home),
+    shell: layOutShell(home, model.density, dt),
     outdoors: createOutdoors(home.species, perDay),
     sunlight,
     sun,

@@ -38,7 +38,6 @@ export const ROOM = fields([
   'deepCapacity', // water that the deep store takes up from 0 to 100 % relative humidity [kg]
   'deepRate', // the same over the control step [kg/s]
   'deepG', // vapour between buffer and deep store [kg/(s Pa)]
-  'leakShare', // of the home's leakage [-]
   'heated', // 1 where it has an emitter, else 0
   'radiantShare', // of what its emitters give [-]
   'sensorRadiant', // how much its thermostat feels the surfaces [-]
@@ -135,7 +134,6 @@ export const FILM = fields([
 
 /** Fields of what is imposed on a room in a step; NaN where that is nothing. */
 export const IMPOSED = fields([
-  'leakShare', // of the home's leakage, where no air change is imposed [-]
   'temperature', // of the air at the end of the step [°C]
   'humidity', // kg/kg
   'relativeHumidity', // %

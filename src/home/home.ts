@@ -22,6 +22,8 @@ export interface Home {
   readonly devices: readonly Device[];
   /** What cools; absent is nothing. */
   readonly cooling?: readonly Cooler[];
+  /** Wind that meets the home's walls over the wind of the weather; absent is 1. [-] */
+  readonly windRatio?: number;
   /** Long-wave coefficient of inner surfaces where it is not the usual one; 0 is none. [W/(m2 K)] */
   readonly longWave?: number;
 }
@@ -45,6 +47,8 @@ export interface Room {
   readonly floorArea: number;
   /** Air volume. [m3] */
   readonly volume: number;
+  /** Floor above the home's height 0; absent is 0. [m] */
+  readonly elevation?: number;
   /** Heat capacity of air and what warms with it, as a multiple of the air's own. [-] */
   readonly furnishingFactor: number;
   /** Internal mass (furniture, light partitions): heat capacity [J/K] and area that exchanges [m2]. */
@@ -148,6 +152,8 @@ export interface Opening {
   readonly area: number;
   /** Height of the opening itself. [m] */
   readonly height: number;
+  /** Its upper edge above the floor; absent is 2.1. [m] */
+  readonly head?: number;
   readonly azimuth: number;
 }
 
@@ -165,24 +171,33 @@ export interface Doorway {
 }
 
 /**
- * Air that leaks through the home's shell. Shares say how much of it enters each room; they add to 1.
- * Background vents are already in the area.
+ * Air that leaks through the home's shell. Shares say how much of its cracks each room has; they add
+ * to 1.
  */
 export interface Leakage {
   readonly how:
     | { readonly by: 'rate' /** Whole-home, all hours alike. [m3/s] */; readonly flow: number }
     | {
-        readonly by: 'area';
-        /** Effective leakage area at 4 Pa. [m2] */
-        readonly area: number;
-        /** Stack coefficient of the ASHRAE basic model. [(L/s)2/(cm4 K)] */
-        readonly stack: number;
-        /** Wind coefficient of the ASHRAE basic model. [(L/s)2/(cm4 (m/s)2)] */
-        readonly wind: number;
+        readonly by: 'pressure' /** Background vents among them. */;
+        readonly cracks: readonly Crack[];
       };
   readonly share: readonly number[];
   /** Air changes at 50 Pa as a blower door finds them, null where not known; for the cross-check. [1/h] */
   readonly ach50: number | null;
+}
+
+/** Cracks or vents of one room that wind and warmth meet alike. */
+export interface Crack {
+  readonly room: number;
+  /** Above the home's height 0. [m] */
+  readonly height: number;
+  /** Where its wall looks; null where `pressureCoefficient` holds for wind from anywhere. [deg] */
+  readonly azimuth: number | null;
+  /** Wind pressure over rho U2/2; used where there is no azimuth. [-] */
+  readonly pressureCoefficient: number;
+  /** What passes at 1 and at 10 Pa. [m3/s] */
+  readonly flowAt1: number;
+  readonly flowAt10: number;
 }
 
 export interface Emitter {

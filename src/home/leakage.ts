@@ -1,24 +1,21 @@
 import { leakageAreaFromAch50 } from '../physics/airflow/blower-door.ts';
-import { leakageCoefficients } from '../physics/airflow/leakage-coefficients.ts';
+import { CRACK_EXPONENT, crackFlow } from '../physics/airflow/crack-flow.ts';
+import { orificeFlow } from '../physics/airflow/orifice-flow.ts';
 import { requireWithin } from '../units/require-within.ts';
-import type { Leakage } from './home.ts';
+import type { CrackPlace } from './crack-places.ts';
+import type { Crack, Leakage } from './home.ts';
 
-/** What the weather's grip on a leaky shell depends on. */
-export interface LeakageSite {
-  /** Storeys of the building: 1, 2 or 3. */
-  readonly storeys: number;
-  /** 1 (no obstacles) to 5 (walled in by neighbours), ASHRAE basic model. */
-  readonly shelterClass: number;
-}
-
-/** Air volume and exposed areas of the rooms, in the order of the home's rooms. */
+/** What leaks of a home are spread over. */
 export interface LeakageShell {
   /** Air volume of the home. [m3] */
   readonly volume: number;
-  /** Envelope area of each room (see exposed-area). [m2] */
-  readonly exposed: readonly number[];
-  /** Equivalent area of each room's background vents, as declared by their makers. [m2] */
-  readonly vents?: readonly number[];
+  /** Number of rooms. */
+  readonly rooms: number;
+  readonly places: readonly CrackPlace[];
+  /** Equivalent area of all background vents together, as declared by their makers. [m2] */
+  readonly vents?: number;
+  /** Share of what a blower door finds that leads to neighbours and brings no outdoor air. [-] */
+  readonly partyShare?: number;
 }
 
 /** Leakage given as a steady rate. [air changes per hour] */
@@ -27,49 +24,77 @@ export function leakageFromRate(rate: number, shell: LeakageShell): Leakage {
   requireWithin(shell.volume, VOLUME, 'leakageFromRate: volume', 'm3');
   return {
     how: { by: 'rate', flow: (rate * shell.volume) / 3600 },
-    share: shares(shell.exposed),
+    share: shares(shell, ({ weight }) => weight),
     ach50: null,
   };
 }
 
 /** Leakage given as a blower-door result at 50 Pa, vents closed. [air changes per hour] */
-export function leakageFromAch50(ach50: number, shell: LeakageShell, site: LeakageSite): Leakage {
+export function leakageFromAch50(ach50: number, shell: LeakageShell): Leakage {
   requireWithin(ach50, [0, 100], 'leakageFromAch50: ach50', '1/h');
   requireWithin(shell.volume, VOLUME, 'leakageFromAch50: volume', 'm3');
-  return byArea(leakageAreaFromAch50(ach50, shell.volume), ach50, shell, site);
+  return byPressure(ach50, shell);
 }
 
 /** Leakage given as effective leakage area at 4 Pa, vents not counted. [m2] */
-export function leakageFromArea(area: number, shell: LeakageShell, site: LeakageSite): Leakage {
+export function leakageFromArea(area: number, shell: LeakageShell): Leakage {
   requireWithin(area, [0, 2], 'leakageFromArea: effective leakage area', 'm2');
   requireWithin(shell.volume, VOLUME, 'leakageFromArea: volume', 'm3');
-  return byArea(area, area / leakageAreaFromAch50(1, shell.volume), shell, site);
+  return byPressure(area / leakageAreaFromAch50(1, shell.volume), shell);
 }
 
-function byArea(cracks: number, ach50: number, shell: LeakageShell, site: LeakageSite): Leakage {
-  const { stack, wind } = leakageCoefficients(site.storeys, site.shelterClass);
-  const vents = (shell.vents ?? []).map((area) => {
-    requireWithin(area, [0, 1], 'leakage: vent area', 'm2');
-    return area * VENT_COEFFICIENT;
-  });
-  const area = cracks + vents.reduce((sum, vent) => sum + vent, 0);
-  const share = shares(shell.exposed).map((s, room) =>
-    area > 0 ? (s * cracks + (vents[room] ?? 0)) / area : s,
+function byPressure(ach50: number, shell: LeakageShell): Leakage {
+  const { places, volume, vents = 0, partyShare = 0 } = shell;
+  requireWithin(vents, [0, 10], 'leakage: area of background vents', 'm2');
+  requireWithin(partyShare, [0, 1], 'leakage: share of party walls', '');
+  const flow = ((1 - partyShare) * ach50 * volume) / 3600;
+  const cracks = spread(places, (pressure) =>
+    crackFlow(flow / 50 ** CRACK_EXPONENT, CRACK_EXPONENT, pressure),
   );
-  return { how: { by: 'area', area, stack, wind }, share, ach50 };
+  const walls = places.filter((place) => place.vents);
+  const holes = spread(walls.length > 0 ? walls : places, (pressure) =>
+    orificeFlow(vents, pressure, AIR_DENSITY, VENT_DISCHARGE),
+  );
+  const all = [...cracks, ...holes].filter(({ flowAt1 }) => flowAt1 > 0);
+  const share = shares(shell, ({ weight }) => weight);
+  if (all.length === 0) return { how: { by: 'pressure', cracks: [] }, share, ach50 };
+  return {
+    how: { by: 'pressure', cracks: all },
+    share: sharesOf(shell.rooms, all, ({ flowAt1 }) => flowAt1),
+    ach50,
+  };
 }
 
-/** Each number as a share of all, equal shares where all are 0. */
-function shares(exposed: readonly number[]): number[] {
-  requireWithin(exposed.length, [1, 10_000], 'leakage: number of rooms', 'rooms');
-  for (const area of exposed) requireWithin(area, [0, 1e5], 'leakage: exposed area', 'm2');
-  const sum = exposed.reduce((total, area) => total + area, 0);
-  return exposed.map((area) => (sum > 0 ? area / sum : 1 / exposed.length));
+/** Cracks at all places that together pass a flow at each pressure. */
+function spread(places: readonly CrackPlace[], flow: (pressure: number) => number): Crack[] {
+  const [at1, at10] = [flow(1), flow(10)];
+  const whole = places.reduce((sum, { weight }) => sum + weight, 0);
+  return places.map(({ weight, vents: _, ...place }) => ({
+    ...place,
+    flowAt1: (at1 * weight) / whole,
+    flowAt10: (at10 * weight) / whole,
+  }));
+}
+
+function shares(shell: LeakageShell, weight: (place: CrackPlace) => number): number[] {
+  requireWithin(shell.rooms, [1, 10_000], 'leakage: number of rooms', 'rooms');
+  for (const place of shell.places) requireWithin(place.weight, [0, 1e5], 'leakage: weight', 'm2');
+  return sharesOf(shell.rooms, shell.places, weight);
+}
+
+/** What each room has of all, equal shares where there is nothing. */
+function sharesOf<T extends { readonly room: number }>(
+  rooms: number,
+  list: readonly T[],
+  weight: (one: T) => number,
+): number[] {
+  const own = new Array<number>(rooms).fill(0);
+  for (const one of list) own[one.room]! += weight(one);
+  const sum = own.reduce((total, part) => total + part, 0);
+  return own.map((part) => (sum > 0 ? part / sum : 1 / rooms));
 }
 
 const VOLUME = [1, 100_000] as const; // [m3]
-/**
- * Effective leakage area counts openings without contraction of the jet, equivalent area counts
- * sharp-edged holes; between them stands the discharge coefficient. Common practice. [-]
- */
-const VENT_COEFFICIENT = 0.61;
+/** Equivalent areas are those of sharp-edged holes. Common practice. [-] */
+const VENT_DISCHARGE = 0.61;
+const AIR_DENSITY = 1.2041; // kg/m3, at 20 °C and 101 325 Pa

@@ -1,7 +1,6 @@
 import { LuDecomposition, Matrix } from 'ml-matrix';
 import type { Home } from '../../src/home/home.ts';
 import { doorwayExchange } from '../../src/physics/airflow/doorway-exchange.ts';
-import { leakageFlow } from '../../src/physics/airflow/leakage-flow.ts';
 import { processorTime } from './processor-time.ts';
 
 /**
@@ -52,7 +51,8 @@ export function naiveStepTime(home: Home, dt: number, steps: number): number {
     });
     for (const [i, j, g] of links) join(i, j, g);
     const { how, share } = home.leakage;
-    const leakage = how.by === 'area' ? leakageFlow(how, 14, 4) : how.flow;
+    const leakage =
+      how.by === 'rate' ? how.flow : how.cracks.reduce((sum, { flowAt1 }) => sum + flowAt1 / 2, 0);
     home.rooms.forEach((_, i) => {
       join(i, -1, AIR * leakage * share[i]!);
     });

@@ -29,6 +29,7 @@ function airChanges(
       rooms.map(({ name, volume }) => bareRoom(name, volume)),
       {
         openings,
+        windRatio: terrace.home.windRatio!,
         doorways: rooms.slice(1).map((_, i) => ({
           ...{ name: 'door', width: 0.8, height: 2, mixing: 0.01, shut: 0.001 },
           rooms: [i, i + 1] as const,

@@ -2,8 +2,9 @@ import { setFlagsFromString } from 'node:v8';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
 import { createCommands } from '../../src/control/observations.ts';
-import { layOutShell, moveAir } from '../../src/engine/air.ts';
+import { moveAir } from '../../src/engine/air.ts';
 import { guessTemperatures } from '../../src/engine/heat.ts';
+import { layOutShell } from '../../src/engine/lay-out-shell.ts';
 import { createLedgerAccumulator } from '../../src/engine/ledger-accumulator.ts';
 import { layOutModel } from '../../src/engine/model.ts';
 import { createRoomColumns } from '../../src/engine/room-columns.ts';
@@ -43,7 +44,7 @@ function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
     model.outside[OUTSIDE.temperature] = 5 + 6 * Math.sin(span);
     model.boundary.fill(5 + 6 * Math.sin(span));
     guessTemperatures(model);
-    moveAir(model, layOutShell(home), commands);
+    moveAir(model, layOutShell(home, model.density, model.dt), commands);
     const before = process.memoryUsage().heapUsed;
     const between = process.memoryUsage().heapUsed;
     for (let s = 0; s < SPAN; s++) {

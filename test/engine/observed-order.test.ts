@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Home } from '../../src/home/home.ts';
+import { leaky } from '../home/leaky.ts';
 import { compare } from '../reference/compare.ts';
 import { integrateHome } from '../reference/integrate-home.ts';
 import { always, bareHome, bareRoom, ideallyHeated, NEW_YEAR, quietHousehold } from './homes.ts';
@@ -143,7 +144,7 @@ test('flows that depend on what they change: two rooms, stack, wind and an open 
     ],
     {
       leakage: {
-        how: { by: 'area', area: 0.06, stack: 0.00029, wind: 0.000231 },
+        how: leaky([0.3, 0.7], 0.03),
         share: [0.3, 0.7],
         ach50: null,
       },

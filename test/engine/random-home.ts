@@ -1,6 +1,7 @@
 import type { Activity, Household, Person } from '../../src/control/household.ts';
 import type { Element, Home, Room } from '../../src/home/home.ts';
 import type { Weather } from '../../src/weather/weather.ts';
+import { leaky } from '../home/leaky.ts';
 import { always, madeWeather, quietHousehold } from './homes.ts';
 
 /** Seeded numbers between 0 and 1 (a multiply-with-carry generator; quality is no matter here). */
@@ -92,7 +93,10 @@ export function randomHome(rooms: number, seed: number, loops = true): Home {
     })),
     doorways,
     leakage: {
-      how: { by: 'area', area: 0.004 * rooms, stack: 0.00029, wind: 0.000231 },
+      how: leaky(
+        shares.map((x) => x / total),
+        0.005 * rooms,
+      ),
       share: shares.map((x) => x / total),
       ach50: 8,
     },

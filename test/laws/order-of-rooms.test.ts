@@ -28,7 +28,14 @@ function reorder(home: Home, household: Household, to: readonly number[]) {
       doorways: home.doorways
         .map((d) => ({ ...d, rooms: [to[d.rooms[1]]!, to[d.rooms[0]]!] as const }))
         .reverse(),
-      leakage: { ...home.leakage, share: put(home.leakage.share) },
+      leakage: {
+        ...home.leakage,
+        how:
+          home.leakage.how.by === 'pressure'
+            ? { by: 'pressure' as const, cracks: move(home.leakage.how.cracks) }
+            : home.leakage.how,
+        share: put(home.leakage.share),
+      },
       emitters: move(home.emitters),
     },
     household: {

@@ -1,6 +1,5 @@
 import type { Home } from '../../src/home/home.ts';
 import { doorwayExchange } from '../../src/physics/airflow/doorway-exchange.ts';
-import { leakageFlow } from '../../src/physics/airflow/leakage-flow.ts';
 import { singleSidedAiring } from '../../src/physics/airflow/single-sided-airing.ts';
 import { outputAtExcess } from '../../src/physics/heating/radiator-output.ts';
 import {
@@ -14,6 +13,7 @@ import { saturationPressure } from '../../src/physics/moist-air/saturation-press
 import { type Coils, coilsOf } from './home-coils.ts';
 import type { Now } from './home-now.ts';
 import { homePlaces } from './home-places.ts';
+import { flowsByPressures } from './physics/airflow/room-pressures.ts';
 import { solAirTemperature } from './physics/heat/sol-air-temperature.ts';
 
 /** What emitters and coolers of a room do: nothing, what holds the air where it is, all they can. */
@@ -84,6 +84,8 @@ export function homeRates(home: Home) {
   const coils = (y: readonly number[], i: number): Coils =>
     coilsOf(coolers[i]!, y[places.air(i)]!, y[places.humidity(i)]!, air);
 
+  const blowing = flowsByPressures(home, 0);
+
   /** Rates of change of the whole vector, and the heat that each room is given, less than 0 if cooled. [1/s], [W] */
   function rates(y: readonly number[], now: Now, out: Outside, valves: readonly Valve[]) {
     const dy = new Array<number>(places.size).fill(0);
@@ -101,25 +103,38 @@ export function homeRates(home: Home) {
         gained[q]![i]! += flow * (survives(q) * outdoor - c(q, i));
       });
     };
-    const volume = home.rooms.reduce((sum, r) => sum + r.volume, 0);
-    const mean = home.rooms.reduce((sum, r, i) => sum + r.volume * t[i]!, 0) / volume;
     const { how, share } = home.leakage;
-    const leak = how.by === 'rate' ? how.flow : leakageFlow(how, mean - out.temperature, out.wind);
-    for (let i = 0; i < n; i++) {
-      fromOutdoors(i, share[i]! * leak, (q) => home.species[q]!.penetration);
+    const blown = blowing({
+      ...{ outdoor: out.temperature, rooms: t, wind: out.wind },
+      ...{ openings: now.openings, doorways: now.doorways },
+    });
+    const leaks = how.by === 'rate' ? [] : how.cracks;
+    leaks.forEach(({ room }, k) => {
+      fromOutdoors(
+        room,
+        Math.max(0, blown.cracks[k]!) / density,
+        (q) => home.species[q]!.penetration,
+      );
+    });
+    if (how.by === 'rate') {
+      share.forEach((part, i) => {
+        fromOutdoors(i, part * how.flow, (q) => home.species[q]!.penetration);
+      });
     }
     home.openings.forEach(({ room, area, height }, o) => {
       const open = area * now.openings[o]!;
-      const flow = singleSidedAiring(open, height, out.wind, t[room]! - out.temperature);
-      fromOutdoors(room, flow, (q) => home.species[q]!.windowPenetration ?? 1);
+      const alone = singleSidedAiring(open, height, out.wind, t[room]! - out.temperature);
+      const { forth } = bothWays(alone, blown.openings[o]! / density);
+      fromOutdoors(room, forth, (q) => home.species[q]!.windowPenetration ?? 1);
     });
     home.doorways.forEach(({ rooms: [a, b], width, height, mixing, shut }, d) => {
       const part = now.doorways[d]!;
       const byWarmth = doorwayExchange(part * width, height, t[a]! - t[b]!, (t[a]! + t[b]!) / 2);
-      const flow = shut + (part > 0 ? Math.max(part * mixing, byWarmth) : 0);
-      for (const [i, j] of [
-        [a, b],
-        [b, a],
+      const alone = shut + (part > 0 ? Math.max(part * mixing, byWarmth) : 0);
+      const { forth, back } = bothWays(alone, blown.doorways[d]! / density);
+      for (const [i, j, flow] of [
+        [a, b, back],
+        [b, a, forth],
       ] as const) {
         toAir[i]! += density * heatOfAir * flow * (t[j]! - t[i]!);
         water[i]! += density * flow * (w[j]! - w[i]!);
@@ -323,3 +338,10 @@ const skyLossOf = (tilt: number): number =>
 /** Between the surfaces of a room. [W/(m2 K)] */
 const LONG_WAVE = 5.13;
 const PRESSURE = 101_325;
+
+/** What passes each way where `alone` is exchanged by itself and `net` goes through. [m3/s] */
+function bothWays(alone: number, net: number): { forth: number; back: number } {
+  const size = Math.abs(net);
+  const more = Math.max(size, alone + size / 2);
+  return net > 0 ? { forth: more, back: more - size } : { forth: more - size, back: more };
+}

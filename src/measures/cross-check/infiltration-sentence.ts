@@ -1,4 +1,4 @@
-import type { Home } from '../../home/home.ts';
+import type { Crack, Home } from '../../home/home.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { Weather } from '../../weather/weather.ts';
 import type { Climate } from '../series/monthly-climate.ts';
@@ -30,15 +30,16 @@ export function infiltrationSentence(
     return `${facts} The scenario gives leakage as a steady rate, of which a blower door knows nothing.`;
   }
   const warmer = year.indoor - year.outdoor;
-  const stack = how.stack * Math.abs(warmer);
-  const wind = how.wind * meanSquare(weather.windSpeed);
+  const stack = STACK * Math.abs(warmer) * heightOf(how.cracks);
+  const local = (home.windRatio ?? 1) ** 2 * meanSquare(weather.windSpeed);
+  const wind = WIND * local;
   const leader = stack > wind ? 'warmth inside' : 'wind';
   const share = (100 * Math.max(stack, wind)) / (stack + wind);
   return (
     `${facts} Here ${leader} drives most of it (${figureText(share, 0)} %): on average the ` +
     `rooms are ${figureText(Math.abs(warmer), 1)} K ${warmer < 0 ? 'cooler' : 'warmer'} than ` +
     `outdoors and the wind blows at ${figureText(mean(weather.windSpeed), 1)} m/s before ` +
-    `shelter. The 20 stands for an average house and climate; here it would be ` +
+    `shelter and terrain. The 20 stands for an average house and climate; here it would be ` +
     `${figureText(ach50 / ach, 0)}.`
   );
 }
@@ -47,3 +48,14 @@ const mean = (values: Float64Array): number =>
   values.reduce((sum, v) => sum + v, 0) / Math.max(1, values.length);
 const meanSquare = (values: Float64Array): number =>
   values.reduce((sum, v) => sum + v * v, 0) / Math.max(1, values.length);
+
+/** Between the lowest and the highest crack. [m] */
+function heightOf(cracks: readonly Crack[]): number {
+  const heights = cracks.map(({ height }) => height);
+  return cracks.length === 0 ? 0 : Math.max(...heights) - Math.min(...heights);
+}
+
+/** Weight of warm air beside cold: density times gravity over temperature. [Pa/(m K)] */
+const STACK = 0.043;
+/** Half the density of air, for a pressure coefficient that differs by 1 between the sides. [kg/m3] */
+const WIND = 0.6;

@@ -5,6 +5,7 @@ import {
   type Age,
   ALBEDO,
   ageOf,
+  FLOOR_DEPTH,
   FRAME,
   FURNISHING_FACTOR,
   GLAZING,
@@ -20,6 +21,7 @@ import {
   wallOf,
   wallUValue,
 } from '../presets/fabric.ts';
+import { WINDOW_HEAD } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
 
 /** What age and build say of every room alike. U-values in W/(m2 K), heat capacities in J/(m2 K). */
@@ -60,6 +62,8 @@ export function buildFacts(data: ScenarioData, defaults: Defaults) {
     internalMass: 1000 * number('internal mass', INTERNAL_MASS),
     furnishingFactor: number('furnishing factor', FURNISHING_FACTOR),
     sunToAir: number('sun to air', SUN_TO_AIR),
+    windowHead: number('window head', WINDOW_HEAD),
+    floorDepth: number('floor depth', FLOOR_DEPTH),
     albedo: defaults.number(['site', 'albedo'], data.site?.albedo, ALBEDO),
   };
 }
@@ -73,6 +77,8 @@ type NumberKey =
   | 'window frame'
   | 'window shading'
   | 'absorptance'
+  | 'window head'
+  | 'floor depth'
   | 'inner wall u-value'
   | 'inner floor u-value'
   | 'internal mass'

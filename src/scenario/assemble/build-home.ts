@@ -9,6 +9,7 @@ import { coolersOf } from './coolers.ts';
 import type { Defaults } from './defaults.ts';
 import { devicesOf } from './devices.ts';
 import { doorwayPlans } from './doorways.ts';
+import { elevations } from './elevations.ts';
 import { groundOf } from './ground-of.ts';
 import { heatPlant } from './heat-sources.ts';
 import { innerElements } from './inner-elements.ts';
@@ -17,6 +18,7 @@ import { roomOf } from './room-of.ts';
 import { type RoomPlan, roomPlans } from './room-plans.ts';
 import { roomShell } from './shell.ts';
 import { speciesOf } from './species.ts';
+import { windOf } from './wind-of.ts';
 
 export interface BuiltHome {
   readonly home: Home;
@@ -43,6 +45,7 @@ export function buildHome(
 ): BuiltHome {
   const facts = buildFacts(data, defaults);
   const plans = roomPlans(data, facts, defaults);
+  const elevation = elevations(plans, facts);
   const findings: Finding[] = [];
   const ground = groundOf(plans, facts, defaults);
   const shells = plans.map((plan) => roomShell(plan, { facts, plans, ground, defaults, findings }));
@@ -62,10 +65,12 @@ export function buildHome(
       facts,
       species: carried,
       defaults,
+      elevation: elevation(plan.storey),
       inside: !outer.has(plan.index),
     }),
   );
-  const leakage = leakageOf(data, plans, { rooms, elements, panes }, defaults);
+  const leakage = leakageOf(data, facts, { rooms, elements, panes }, defaults, findings);
+  const windRatio = windOf(data, plans, facts, elevation, defaults);
   const sky = data.site?.sky ?? 'uneven';
   const site = { ...place, albedo: facts.albedo, sky };
   const openings = shells.flatMap((shell) => shell.openings);
@@ -80,6 +85,7 @@ export function buildHome(
     openings,
     doorways,
     leakage,
+    windRatio,
     emitters,
     sources,
     species,

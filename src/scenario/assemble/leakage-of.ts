@@ -1,4 +1,4 @@
-import { exposedAreas, VENT_WEIGHTS } from '../../home/exposed-area.ts';
+import { crackPlaces } from '../../home/crack-places.ts';
 import type { Home, Leakage } from '../../home/home.ts';
 import {
   type LeakageShell,
@@ -8,47 +8,59 @@ import {
 } from '../../home/leakage.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
-import { ACH50, SHELTER_CLASS, VENTS } from '../presets/leakage.ts';
+import { ROOF_PITCH } from '../presets/fabric.ts';
+import { ACH50, PARTY_LEAKAGE, VENTS } from '../presets/leakage.ts';
+import type { Finding } from '../unplaced-problem.ts';
+import type { BuildFacts } from './build-facts.ts';
 import type { Defaults } from './defaults.ts';
-import type { RoomPlan } from './room-plans.ts';
 
 /** How the shell leaks, by whichever figure is known, else by how draughty it feels. */
 export function leakageOf(
   data: ScenarioData,
-  plans: readonly RoomPlan[],
+  facts: BuildFacts,
   home: Pick<Home, 'rooms' | 'elements' | 'panes'>,
   defaults: Defaults,
+  findings: Finding[],
 ): Leakage {
-  const exposed = exposedAreas(home);
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
+  const build = data.home.build ?? {};
   const given = data.home.leakage ?? {};
+  const rooms = home.rooms.length;
   if (given['air changes'] !== undefined) {
-    return leakageFromRate(given['air changes'], { volume, exposed });
+    const places = crackPlaces(home, build['roof pitch'] ?? ROOF_PITCH.value);
+    return leakageFromRate(given['air changes'], { volume, rooms, places });
   }
+  const at = (key: string) => ['home', 'build', key];
+  const pitch = home.elements.some(({ kind }) => kind === 'roof')
+    ? defaults.number(at('roof pitch'), build['roof pitch'], ROOF_PITCH)
+    : 0;
+  const party = at('party wall leakage');
   const free = defaults.number(['home', 'background vents'], data.home['background vents'], VENTS);
-  const facade = exposedAreas(home, VENT_WEIGHTS);
-  const whole = facade.reduce((sum, area) => sum + area, 0);
-  const share = (area: number) => (whole > 0 ? area / whole : 1 / facade.length);
-  const vents = facade.map((area) => free * 1e-6 * share(area));
-  const shell: LeakageShell = { volume, exposed, vents };
-  const shelter = defaults.word(['site', 'shelter'], data.site?.shelter, 'suburban', COMMON);
-  const top = Math.max(...plans.map(({ storey }) => storey)) + 1;
-  const storeys = defaults.number(['site', 'storeys'], data.site?.storeys, {
-    value: Math.min(3, Math.max(1, top)),
-    low: 1,
-    high: 3,
-    source: 'the highest storey of a room',
-  });
-  const site = { storeys, shelterClass: SHELTER_CLASS[shelter] };
-  if (given.area !== undefined) return leakageFromArea(given.area, shell, site);
-  const feels = data.home.build?.draughts;
-  if (feels === undefined && given.ach50 === undefined) {
-    defaults.word(['home', 'build', 'draughts'], undefined, 'average', COMMON);
+  findings.push(...tooManyVents(free, home));
+  const shell: LeakageShell = {
+    ...{ volume, rooms, places: crackPlaces(home, pitch), vents: free * 1e-6 },
+    partyShare: defaults.number(party, build['party wall leakage'], PARTY_LEAKAGE[facts.shape]),
+  };
+  if (given.area !== undefined) return leakageFromArea(given.area, shell);
+  if (build.draughts === undefined && given.ach50 === undefined) {
+    defaults.word(at('draughts'), undefined, 'average', COMMON);
   }
   const ach50 = defaults.number(
     ['home', 'leakage', 'ach50'],
     given.ach50,
-    ACH50[feels ?? 'average'],
+    ACH50[build.draughts ?? 'average'],
   );
-  return leakageFromAch50(ach50, shell, site);
+  return leakageFromAch50(ach50, shell);
+}
+
+/** Vents that are larger than the walls and windows they sit in. [mm2] */
+function tooManyVents(
+  free: number,
+  { elements, panes }: Pick<Home, 'elements' | 'panes'>,
+): Finding[] {
+  const walls = elements.filter(({ kind, far }) => kind === 'wall' && far.to === 'outdoors');
+  const area = [...walls, ...panes].reduce((sum, part) => sum + part.area, 0);
+  if (area === 0 || free * 1e-6 <= area) return [];
+  const expected = `vents no larger than the outer walls (${area.toFixed(1)} m2)`;
+  return [{ path: ['home', 'background vents'], expected, got: `${(free * 1e-6).toFixed(1)} m2` }];
 }

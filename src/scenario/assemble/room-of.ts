@@ -16,6 +16,8 @@ interface RoomContext {
   readonly facts: BuildFacts;
   readonly species: readonly CarriedSpecies[];
   readonly defaults: Defaults;
+  /** Of its floor. [m] */
+  readonly elevation: number;
   /** True where no wall, floor or window of the room is outdoors or on the ground. */
   readonly inside: boolean;
 }
@@ -23,13 +25,14 @@ interface RoomContext {
 /** A room as the engine wants it: air, mass, moisture buffer, coldest corner. */
 export function roomOf(
   plan: RoomPlan,
-  { data, facts, species, defaults, inside }: RoomContext,
+  { data, facts, species, defaults, elevation, inside }: RoomContext,
 ): Room {
   const { name, area, height } = plan;
   return {
     name,
     floorArea: area,
     volume: area * height,
+    elevation,
     furnishingFactor: facts.furnishingFactor,
     mass: { capacity: facts.internalMass * area, area: INTERNAL_MASS_AREA * area },
     buffer: bufferOf(plan, data, defaults),

@@ -56,11 +56,21 @@ function roomOpenings(plan: RoomPlan, panes: readonly Pane[], context: ShellCont
   };
   return given.map((opening, k) => {
     const at = (key: string) => ['home', 'rooms', name, 'openings', k, key];
+    const height = context.defaults.number(at('height'), opening.height, OPENING_HEIGHT);
+    const head = opening.head ?? Math.min(context.facts.windowHead, plan.height);
+    if (opening.head !== undefined && (opening.head > plan.height || opening.head < height)) {
+      context.findings.push({
+        path: at('head'),
+        expected: `between the height of the opening (${height} m) and that of the room (${plan.height} m)`,
+        got: `${opening.head} m`,
+      });
+    }
     return {
       name: opening.name ?? `${name} window${k === 0 ? '' : ` ${k + 1}`}`,
       room: index,
       area: context.defaults.number(at('area'), opening.area, preset),
-      height: context.defaults.number(at('height'), opening.height, OPENING_HEIGHT),
+      height,
+      head: Math.max(head, height),
       azimuth: opening.faces ?? first?.azimuth ?? faces,
     };
   });

@@ -68,6 +68,26 @@ export const buildModel = section(
     'window shading': quantity('-', { min: 0, max: 1 }, 'Share of sun kept off').optional(),
     'inner wall u-value': uValue('Walls between rooms', 3.5).optional(),
     'inner floor u-value': uValue('Floors between rooms', 3.5).optional(),
+    'window head': quantity(
+      'm',
+      { min: 0.5, max: 12 },
+      'Upper edge of windows above the floor',
+    ).optional(),
+    'roof pitch': quantity(
+      'deg',
+      { min: 0, max: 90 },
+      'Roof over the top ceilings, for wind on it',
+    ).optional(),
+    'floor depth': quantity(
+      'm',
+      { min: 0, max: 2 },
+      'From a ceiling to the floor above',
+    ).optional(),
+    'party wall leakage': quantity(
+      '-',
+      { min: 0, max: 0.95 },
+      'Share of what a blower door finds that leads to neighbours, not outdoors',
+    ).optional(),
     absorptance: quantity('-', { min: 0, max: 1 }, 'Share of sun that outer faces take').optional(),
     'internal mass': capacity('Inner walls and furniture, a square metre of floor').optional(),
     'furnishing factor': plainNumber(

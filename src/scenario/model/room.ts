@@ -46,6 +46,7 @@ const openingModel = section(
     name: text('Name by which airing habits and rules call it').optional(),
     area: quantity('m2', { above: 0, max: 20 }, 'Area when fully open').optional(),
     height: quantity('m', { above: 0, max: 4 }, 'Height of the opening itself').optional(),
+    head: quantity('m', { above: 0, max: 12 }, 'Its upper edge above the floor').optional(),
     faces: facing('Where it looks').optional(),
   },
   'What can stand open to the outdoors',

@@ -1,6 +1,9 @@
 import { choice, plainNumber, quantity, section, text } from './fields.ts';
 
 export const SHELTERS = ['exposed', 'rural', 'suburban', 'urban', 'enclosed'] as const;
+export const TERRAINS = ['city', 'suburban', 'open', 'flat'] as const;
+
+const terrain = (says: string) => choice(TERRAINS, says);
 
 export const siteModel = section(
   {
@@ -15,6 +18,25 @@ export const siteModel = section(
     shelter: choice(
       SHELTERS,
       'What stands around against the wind: exposed (none) to enclosed (in all directions)',
+    ).optional(),
+    terrain: terrain(
+      'What wind passes over for half a kilometre before it reaches the home',
+    ).optional(),
+    eaves: quantity(
+      'm',
+      { min: 2, max: 300 },
+      'Height of the home’s eaves above the ground, at which wind meets it',
+    ).optional(),
+    'wind station': section(
+      {
+        terrain: terrain('What wind passes over before it reaches the weather station').optional(),
+        height: quantity(
+          'm',
+          { min: 1, max: 200 },
+          'Height of its anemometer above the ground',
+        ).optional(),
+      },
+      'Where the wind of the weather was measured',
     ).optional(),
     albedo: quantity('-', { min: 0, max: 1 }, 'Share of sunshine the ground sends back').optional(),
     sky: choice(

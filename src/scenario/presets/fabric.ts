@@ -111,6 +111,12 @@ export const FRAME: Preset = {
 /** Share of sunshine kept off by neighbours, trees, reveals and curtains. [-] */
 export const SHADING: Preset = { value: 0.25, low: 0, high: 0.6, source: COMMON };
 
+/** Pitch of the roof over the top ceilings. [deg] */
+export const ROOF_PITCH: Preset = { value: 35, low: 0, high: 50, source: COMMON };
+
+/** From a ceiling to the floor above. [m] */
+export const FLOOR_DEPTH: Preset = { value: 0.25, low: 0.15, high: 0.4, source: COMMON };
+
 /** Share of sunshine that outer faces take. [-] */
 export const ABSORPTANCE: Preset = { value: 0.6, low: 0.3, high: 0.9, source: COMMON };
 

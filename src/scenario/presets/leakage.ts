@@ -1,6 +1,6 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
-import type { DRAUGHTS } from '../model/building.ts';
-import type { SHELTERS } from '../model/site.ts';
+import type { DRAUGHTS, SHAPES } from '../model/building.ts';
+import type { SHELTERS, TERRAINS } from '../model/site.ts';
 
 /** Blower-door result by how draughty a home feels. [1/h at 50 Pa] */
 export const ACH50: Readonly<Record<(typeof DRAUGHTS)[number], Preset>> = {
@@ -24,6 +24,41 @@ export const SHELTER_CLASS: Readonly<Record<(typeof SHELTERS)[number], number>> 
   urban: 4,
   enclosed: 5,
 };
+
+/** Terrain that goes with it. */
+export const LIKELY_TERRAIN: Readonly<
+  Record<(typeof SHELTERS)[number], (typeof TERRAINS)[number]>
+> = {
+  exposed: 'open',
+  rural: 'open',
+  suburban: 'suburban',
+  urban: 'suburban',
+  enclosed: 'suburban',
+};
+
+/** Height of a weather station's anemometer. [m] */
+export const STATION_HEIGHT: Preset = {
+  ...{ value: 10, low: 2, high: 20 },
+  source: 'what weather services agreed on',
+};
+
+/** Eaves of a flat, which may be on any storey. [m] */
+export const FLAT_EAVES: Preset = { value: 8, low: 3, high: 25, source: COMMON };
+
+/** Share of a blower door's flow that comes from neighbours. [-] */
+export const PARTY_LEAKAGE: Readonly<Record<(typeof SHAPES)[number], Preset>> = {
+  detached: { value: 0, low: 0, high: 0, source: 'no neighbours' },
+  'semi-detached': partyShare(0.15, 0.05, 0.2),
+  'end terrace': partyShare(0.15, 0.05, 0.2),
+  terrace: partyShare(0.3, 0.1, 0.4),
+  flat: partyShare(0.4, 0.1, 0.7),
+};
+
+function partyShare(value: number, low: number, high: number): Preset {
+  const source =
+    'by area of party walls, which leak as much as outer walls (row houses, Love 1990); some less for plaster';
+  return { value, low, high, source };
+}
 
 /** Background vents. [mm2] */
 export const VENTS: Preset = { value: 0, low: 0, high: 30_000, source: COMMON };

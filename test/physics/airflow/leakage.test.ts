@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { leakageAreaFromAch50 } from '../../../src/physics/airflow/blower-door.ts';
-import { leakageCoefficients } from '../../../src/physics/airflow/leakage-coefficients.ts';
-import { leakageFlow } from '../../../src/physics/airflow/leakage-flow.ts';
 import { compare, compareBand } from '../../reference/compare.ts';
 import { ach } from '../../reference/physics/airflow/air-changes.ts';
 import { infiltrationByAch50Over20 } from '../../reference/physics/airflow/infiltration-by-rule.ts';
+import { leakageCoefficients } from '../../reference/physics/airflow/leakage-coefficients.ts';
+import { leakageFlow } from '../../reference/physics/airflow/leakage-flow.ts';
 import {
   stackCoefficient,
   stackFactor,

@@ -1,12 +1,12 @@
 import { leakageAreaFromAch50 } from '../../../src/physics/airflow/blower-door.ts';
-import { crossFlow } from '../../../src/physics/airflow/cross-flow.ts';
 import { doorwayExchange } from '../../../src/physics/airflow/doorway-exchange.ts';
-import { leakageCoefficients } from '../../../src/physics/airflow/leakage-coefficients.ts';
-import { leakageFlow } from '../../../src/physics/airflow/leakage-flow.ts';
 import { singleSidedAiring } from '../../../src/physics/airflow/single-sided-airing.ts';
 import { ach, renewalTime } from '../../reference/physics/airflow/air-changes.ts';
 import { combineUnbalanced } from '../../reference/physics/airflow/combine-unbalanced.ts';
+import { crossFlow } from '../../reference/physics/airflow/cross-flow.ts';
 import { infiltrationByAch50Over20 } from '../../reference/physics/airflow/infiltration-by-rule.ts';
+import { leakageCoefficients } from '../../reference/physics/airflow/leakage-coefficients.ts';
+import { leakageFlow } from '../../reference/physics/airflow/leakage-flow.ts';
 import {
   stackCoefficient,
   stackFactor,

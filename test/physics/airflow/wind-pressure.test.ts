@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { leakageCoefficients } from '../../../src/physics/airflow/leakage-coefficients.ts';
 import { localWindRatio, type Terrain } from '../../../src/physics/airflow/local-wind.ts';
 import { roofPressureCoefficient } from '../../../src/physics/airflow/roof-pressure-coefficient.ts';
 import { shieldingRatio } from '../../../src/physics/airflow/shielding-ratio.ts';
 import { wallPressureCoefficient } from '../../../src/physics/airflow/wall-pressure-coefficient.ts';
 import { compare, compareBand } from '../../reference/compare.ts';
+import { leakageCoefficients } from '../../reference/physics/airflow/leakage-coefficients.ts';
 
 const TOPIC = 'Wind on walls';
 

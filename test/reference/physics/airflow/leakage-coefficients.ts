@@ -1,4 +1,4 @@
-import { requireWithin } from '../../units/require-within.ts';
+import { requireWithin } from '../../../../src/units/require-within.ts';
 
 /**
  * Stack and wind coefficients of the basic infiltration model.

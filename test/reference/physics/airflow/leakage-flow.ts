@@ -1,4 +1,4 @@
-import { requireWithin } from '../../units/require-within.ts';
+import { requireWithin } from '../../../../src/units/require-within.ts';
 
 /** Leaks of a home and what drives air through them. */
 export interface LeakageArea {

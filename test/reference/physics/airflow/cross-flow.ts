@@ -1,4 +1,4 @@
-import { requireWithin } from '../../units/require-within.ts';
+import { requireWithin } from '../../../../src/units/require-within.ts';
 
 /**
  * Wind through a home: in by windows on one side, through a doorway, out by windows on another.
