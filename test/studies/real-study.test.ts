@@ -16,6 +16,7 @@ site: { latitude: 54, longitude: -2, elevation: 30, timezone: Europe/London }
 period: { from: "01-10", to: "01-12" }
 step: 30
 home:
+  leakage: { ach50: 20 } # so that warmth alone can dry the nook
   deep moisture: 0
   rooms:
     den: { floor area: 14, use: living }
