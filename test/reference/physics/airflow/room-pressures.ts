@@ -83,7 +83,7 @@ export function flowsByPressures(home: Home, windFrom: number): (weather: Weathe
     };
     const size = (list: readonly number[]): number => Math.max(...list.map(Math.abs));
     let left = leftAt(known);
-    for (let k = 0; k < 40 && size(left) > 1e-11; k++) {
+    for (let k = 0; k < 40 && size(left) > 1e-9; k++) {
       const a = known.map(() => new Array<number>(n).fill(0));
       paths.forEach(({ to, from }, j) => {
         a[to]![to]! += slope[j]!;
