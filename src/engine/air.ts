@@ -1,6 +1,7 @@
 import type { Commands } from '../control/observations.ts';
-import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
-import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
+import { uncheckedDoorwayExchange } from '../physics/airflow/doorway-exchange.ts';
+import { uncheckedSingleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
+import type { f64, i32 } from '../units/portable.ts';
 import { setDensities, setDrives } from './air-drives.ts';
 import { solvePressures } from './air-network.ts';
 import { AIR as HELD } from './lay-out-imposed.ts';
@@ -29,7 +30,7 @@ import { setWind } from './wind-on-sides.ts';
 export function moveAir(m: Model, shell: Shell, commands: Commands): void {
   const { network } = shell;
   const { outside } = m;
-  const degree = Math.max(0, Math.min(359, Math.floor(outside[WIND_FROM]!)));
+  const degree = Math.trunc(Math.max(0, Math.min(359, outside[WIND_FROM]!))) as i32;
   setDensities(network, m.rooms, GUESS, ROOM_STRIDE, outside[TEMPERATURE]!, m.pressure);
   const wind = shell.windRatio * outside[WIND]!;
   setWind(network, shell.wind, wind, degree, outside[WIND_FROM]! - degree);
@@ -56,9 +57,10 @@ function replaceLeaks(
     const given = records[links[p * LINK_STRIDE + TO]! * IMPOSED_STRIDE + OUTDOOR_AIR]!;
     const own = Number.isNaN(given);
     const last = p >= firstResort;
-    const open = own ? ownOpen[p]! : last ? 1 : 0;
-    paths[p * PATH_STRIDE + OPEN] = open;
-    steady[p] = own ? ownSteady[p]! : last ? given : 0;
+    const other: f64 = last ? 1 : 0;
+    paths[p * PATH_STRIDE + OPEN] = own ? ownOpen[p]! : other;
+    const air: f64 = last ? given : 0;
+    steady[p] = own ? ownSteady[p]! : air;
   }
 }
 
@@ -105,7 +107,7 @@ function clearFlows({ rooms, roomCount }: Model): void {
 /** Book what passes cracks, and what comes in by them. */
 function leak({ rooms, density, outside }: Model, { network, cracks, steady }: Shell): void {
   const { paths, links } = network;
-  let all = 0;
+  let all: f64 = 0;
   for (let p = 0; p < cracks; p++) {
     const r = links[p * LINK_STRIDE + TO]! * ROOM_STRIDE;
     const net = paths[p * PATH_STRIDE + FLOW]!;
@@ -131,7 +133,7 @@ function moveThroughWindows(
     const p = cracks + o;
     const r = links[p * LINK_STRIDE + TO]! * ROOM_STRIDE;
     const warmer = rooms[r + GUESS]! - outside[TEMPERATURE]!;
-    const alone = singleSidedAiring(
+    const alone = uncheckedSingleSidedAiring(
       part * openingArea[o]!,
       openingHeight[o]!,
       outside[WIND]!,
@@ -159,7 +161,7 @@ function moveThroughDoors(m: Model, shell: Shell, open: Float64Array): void {
       const a = rooms[frames[frame + A]! * ROOM_STRIDE + GUESS]!;
       const b = rooms[frames[frame + B]! * ROOM_STRIDE + GUESS]!;
       const width = part * doors[door + WIDTH]!;
-      const exchange = doorwayExchange(width, doors[door + HEIGHT]!, a - b, 0.5 * (a + b));
+      const exchange = uncheckedDoorwayExchange(width, doors[door + HEIGHT]!, a - b, 0.5 * (a + b));
       const least = part * doors[door + MIXING]!;
       alone += Math.max(exchange, least);
     }
@@ -181,8 +183,8 @@ function fillMatrix({
   flow,
   elimination,
 }: Model): void {
-  const { diagonal } = elimination;
-  for (let k = 0; k < flow.length; k++) flow[k] = 0;
+  const { diagonal, size } = elimination;
+  for (let k = 0; k < size; k++) flow[k] = 0;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const outdoors = rooms[r + LEAK]! + rooms[r + OPENING]!;

@@ -1,6 +1,7 @@
 import type { Doorway, Home, Opening, Room } from '../home/home.ts';
 import { orificeFlow } from '../physics/airflow/orifice-flow.ts';
 import { quadraticFlow, quadraticLaw } from '../physics/airflow/quadratic-law.ts';
+import type { i32 } from '../units/portable.ts';
 import { type AirNetwork, layOutAirNetwork, type PathPlan } from './lay-out-air-network.ts';
 import { LINK, PATH } from './state-layout.ts';
 import { type Side, windTable } from './wind-on-sides.ts';
@@ -11,16 +12,16 @@ export interface Shell {
   /** Wind over the wind of the weather [-], and pressure coefficients of the sides. */
   readonly windRatio: number;
   readonly wind: Float64Array;
-  readonly cracks: number;
+  readonly cracks: i32;
   /** Leakage that passes each crack both ways whatever the weather, where it is given as a rate. [m3/s] */
   readonly steady: Float64Array;
   /** 1 for each crack that is open where no outdoor air is imposed on its room. */
-  readonly ownOpen: Uint8Array;
+  readonly ownOpen: Float64Array;
   /** The same where no outdoor air is imposed on the crack's room. */
   readonly ownSteady: Float64Array;
   /** [0]: 1 where some room's cracks are replaced by imposed air. */
   readonly replaced: Uint8Array;
-  readonly openings: number;
+  readonly openings: i32;
   readonly openingRoom: Int32Array;
   readonly openingArea: Float64Array;
   readonly openingHeight: Float64Array;
@@ -99,8 +100,8 @@ function shutWhereNotNeeded(
   { paths, links }: AirNetwork,
   count: number,
   rooms: number,
-): Uint8Array {
-  const open = new Uint8Array(count).fill(1);
+): Float64Array {
+  const open = new Float64Array(count).fill(1);
   for (let p = 0; p < count - rooms; p++) {
     open[count - rooms + links[p * LINK.stride + LINK.to]!] = 0;
   }

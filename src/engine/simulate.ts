@@ -10,14 +10,12 @@ import {
 } from '../control/observations.ts';
 import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
-import { moveAir } from './air.ts';
 import { observeSun, setBlinds } from './blinds.ts';
 import { bookImposed } from './book-imposed.ts';
 import { requireImposable } from './check-imposed.ts';
 import { blowOut, finishCoolers } from './cooling.ts';
 import { copyNumbers, copyState } from './copy-state.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
-import { guessTemperatures } from './heat.ts';
 import { imposePeople, imposeStep } from './imposing.ts';
 import { type Imposing, layOutImposing } from './lay-out-imposing.ts';
 import { layOutShell, type Shell } from './lay-out-shell.ts';
@@ -153,6 +151,7 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
   const stepper = createStepper(
     {
       model: copyState(preparation.model),
+      shell: layOutShell(home, preparation.model.density, dt),
       day: createDayInputs(household, rooms, species, perDay),
       commands: createCommands(home),
       ledger: createLedgerAccumulator(rooms, species, calendar),
@@ -171,7 +170,6 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
     preparation,
     stepper,
     ...stepper.records,
-    shell: layOutShell(home, model.density, dt),
     outdoors: createOutdoors(home.species, perDay),
     sunlight,
     sun,
@@ -257,12 +255,7 @@ function takeStep(walk: Walk, s: number, step: number, counted: boolean, month: 
   if (model.blinds.count > 0) setBlinds(model, sunlight, commands.blinds, outdoors.interval[s]!);
   if (imposing !== null) imposeStep(model, imposing, step, shell.openingRoom, commands);
   blowOut(model);
-  guessTemperatures(model);
-  moveAir(model, shell, commands);
-  if (stepper.solve(at)) {
-    moveAir(model, shell, commands);
-    stepper.solve(at);
-  }
+  stepper.solve(at);
   stepper.finish(counted, at, row);
   finishCoolers(model);
   if (imposing !== null) {

@@ -1,5 +1,5 @@
 import type { DayInputs } from '../control/day-inputs.ts';
-import type { i32 } from '../units/portable.ts';
+import type { f64, i32 } from '../units/portable.ts';
 import { SPECIES_TERMS, type SpeciesTerm } from './ledger.ts';
 import { TRACER_BOOK } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
@@ -18,12 +18,27 @@ import { DOOR, FRAME, ROOM, TRACER } from './state-layout.ts';
 export function stepSpecies(m: Model, day: DayInputs, at: i32, book: Float64Array, row: i32): void {
   const { count, matrixCount, matrix, matrixOf, factor, rhs, solution } = m.species;
   if (count === 0) return;
-  fillMatrices(m);
-  assemble(m, day, at);
-  solveSparseTogether(m.elimination, matrix, matrixOf, factor, matrixCount, count, rhs, solution);
-  settle(m);
+  const parts = partsOf(m);
+  for (let part = 0; part < parts; part++) {
+    fillMatrices(m);
+    assemble(m, day, at, parts);
+    solveSparseTogether(m.elimination, matrix, matrixOf, factor, matrixCount, count, rhs, solution);
+    settle(m, part, parts);
+  }
   bookRooms(m, day, at, book, row);
   bookDoors(m, book, row);
+}
+
+/**
+ * Parts that a step is taken in: more than one where outdoor air renews much of a room in it, as while
+ * a home is aired, because what is left of the old air shows for hours.
+ */
+function partsOf({ rooms, roomCount }: Model): i32 {
+  let most: f64 = 0;
+  for (let r = 0; r < roomCount * ROOM_STRIDE; r += ROOM_STRIDE) {
+    most = Math.max(most, (rooms[r + EXCHANGE]! + rooms[r + FAN]!) / rooms[r + MASS_RATE]!);
+  }
+  return Math.trunc(Math.min(MOST_PARTS, 1 + most / RENEWED)) as i32;
 }
 
 function fillMatrices({
@@ -38,7 +53,7 @@ function fillMatrices({
   }
 }
 
-function assemble(m: Model, day: DayInputs, at: i32): void {
+function assemble(m: Model, day: DayInputs, at: i32, parts: i32): void {
   const { rooms, roomCount, tracers, density } = m;
   const {
     count,
@@ -60,7 +75,7 @@ function assemble(m: Model, day: DayInputs, at: i32): void {
     const first = i * count;
     const given = (at + i) * count;
     const own = diagonal[i]! * matrices;
-    const perStep = rooms[r + MASS_RATE]!;
+    const perStep = parts * rooms[r + MASS_RATE]!;
     for (let g = 0; g < matrices; g++) {
       const t = (first + example[g]!) * TRACER_STRIDE;
       const loss = matrix[own + g]! + density * (tracers[t + DEPOSITION]! + tracers[t + FILTER]!);
@@ -89,14 +104,22 @@ function assemble(m: Model, day: DayInputs, at: i32): void {
   }
 }
 
-function settle({ tracers, roomCount, species: { count, solution } }: Model): void {
+/** Take over what was solved; after the last part the solution is the mean of the step. */
+function settle(
+  { tracers, roomCount, species: { count, solution } }: Model,
+  part: i32,
+  parts: i32,
+): void {
   const values = roomCount * count;
   for (let v = 0; v < values; v++) {
     const t = v * TRACER_STRIDE;
     const c = solution[v]!;
     const before = tracers[t + LEVEL]!;
-    tracers[t + MEAN] = c;
+    const sum: f64 = part === 0 ? 0 : tracers[t + MEAN]!;
+    const mean = sum + c / parts;
+    tracers[t + MEAN] = mean;
     tracers[t + LEVEL] = before + (c - before) * tracers[t + OVER_WEIGHT]!;
+    solution[v] = mean;
   }
 }
 
@@ -186,6 +209,10 @@ const FLUES = term('draught');
 const DOORWAYS = term('doorways');
 const DEVICES = term('devices');
 const FALLEN = term('deposition');
+
+/** Share of a room's air that may be renewed in one part of a step. [-] */
+const RENEWED = 0.5;
+const MOST_PARTS = 4;
 
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;

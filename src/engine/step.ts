@@ -1,8 +1,9 @@
 import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
 import type { i32 } from '../units/portable.ts';
-import { settleAir } from './air.ts';
-import { correctGuesses, settleHeat, solveHeat } from './heat.ts';
+import { moveAir, settleAir } from './air.ts';
+import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
+import type { Shell } from './lay-out-shell.ts';
 import type { LedgerAccumulator } from './ledger-accumulator.ts';
 import type { Model } from './model.ts';
 import { type RoomColumns, recordRooms } from './room-columns.ts';
@@ -11,14 +12,26 @@ import { OUTSIDE } from './state-layout.ts';
 import { stepWater } from './water.ts';
 
 /**
- * Solve for the rooms' temperatures with the flows of air as they are.
+ * Solve for flows of air and the rooms' temperatures: once more where flows were worked out with
+ * temperatures that turn out to be far off.
  *
  * @param at  place of the step's first room in the day's inputs
- * @returns whether the flows were worked out with temperatures that were far off
  */
-export function solveStep(m: Model, day: DayInputs, commands: Commands, at: i32): boolean {
-  solveHeat(m, day, at, commands, m.outside[TEMPERATURE]!);
-  return correctGuesses(m);
+export function solveStep(
+  m: Model,
+  shell: Shell,
+  day: DayInputs,
+  commands: Commands,
+  at: i32,
+): void {
+  const outdoor = m.outside[TEMPERATURE]!;
+  guessTemperatures(m);
+  moveAir(m, shell, commands);
+  solveHeat(m, day, at, commands, outdoor);
+  if (correctGuesses(m)) {
+    moveAir(m, shell, commands);
+    solveHeat(m, day, at, commands, outdoor);
+  }
 }
 
 /**

@@ -2,6 +2,7 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
 import { outputAtExcess } from '../physics/heating/radiator-output.ts';
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
+import type { Shell } from './lay-out-shell.ts';
 import type { LedgerAccumulator } from './ledger-accumulator.ts';
 import { memoryNeeded, moveToMemory } from './linear-memory.ts';
 import type { Model } from './model.ts';
@@ -12,6 +13,7 @@ import { STEP_MODULE } from './step-module.ts';
 /** What the step of a run reads and writes. */
 export interface StepRecords {
   readonly model: Model;
+  readonly shell: Shell;
   readonly day: DayInputs;
   readonly commands: Commands;
   /** Ledger of the period, and one for the spin-up that nobody reads. */
@@ -24,7 +26,7 @@ export interface StepRecords {
 export interface Stepper {
   readonly records: StepRecords & Record<string, object>;
   /** See solveStep. */
-  readonly solve: (at: number) => boolean;
+  readonly solve: (at: number) => void;
   /** See finishStep. @param counted  whether the ledger of the period shall have it */
   readonly finish: (counted: boolean, at: number, row: number) => void;
 }
@@ -37,10 +39,10 @@ export function createStepper(given: StepRecords, compiled = true): Stepper {
 /** The step as JavaScript. */
 function plainStepper(given: StepRecords): Stepper {
   const records = { ...given };
-  const { model, day, commands, ledger, scrap, columns } = records;
+  const { model, shell, day, commands, ledger, scrap, columns } = records;
   return {
     records,
-    solve: (at) => solveStep(model, day, commands, at),
+    solve: (at) => solveStep(model, shell, day, commands, at),
     finish: (counted, at, row) =>
       finishStep(model, day, counted ? ledger : scrap, columns, at, row),
   };
@@ -62,10 +64,10 @@ function compiledStepper(given: StepRecords): Stepper | null {
     env: { memory },
     machine,
   }).exports;
-  const { model, day, commands, ledger, scrap, columns } = addresses;
+  const { model, shell, day, commands, ledger, scrap, columns } = addresses;
   return {
     records,
-    solve: (at) => solve(model, day, commands, at) !== 0,
+    solve: (at) => solve(model, shell, day, commands, at),
     finish: (counted, at, row) => {
       finish(model, day, counted ? ledger : scrap, columns, at, row);
     },
@@ -84,7 +86,13 @@ interface Assembly {
 declare const WebAssembly: Assembly;
 
 interface Exports {
-  readonly solveStep: (model: number, day: number, commands: number, at: number) => number;
+  readonly solveStep: (
+    model: number,
+    shell: number,
+    day: number,
+    commands: number,
+    at: number,
+  ) => void;
   readonly finishStep: (
     model: number,
     day: number,
@@ -97,6 +105,7 @@ interface Exports {
 
 const KINDS = {
   model: 'Model',
+  shell: 'Shell',
   day: 'DayInputs',
   commands: 'Commands',
   ledger: 'LedgerAccumulator',

@@ -2,8 +2,6 @@ import { setFlagsFromString } from 'node:v8';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
 import { createCommands } from '../../src/control/observations.ts';
-import { moveAir } from '../../src/engine/air.ts';
-import { guessTemperatures } from '../../src/engine/heat.ts';
 import { layOutShell } from '../../src/engine/lay-out-shell.ts';
 import { createLedgerAccumulator } from '../../src/engine/ledger-accumulator.ts';
 import { layOutModel } from '../../src/engine/model.ts';
@@ -15,13 +13,15 @@ import { leaveNumber, median } from '../reference/heap-growth.ts';
 import { NEW_YEAR } from './homes.ts';
 import { randomHousehold } from './random-home.ts';
 
-/** Growth of the heap in each of the later spans of steps of a busy home, apart from its air and control. [bytes] */
+/** Growth of the heap in each of the later spans of steps of a busy home, apart from its control. [bytes] */
 function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
   const { home } = busyHome(ROOMS);
   const household = randomHousehold(home, 1);
   const species = home.species.length;
+  const start = layOutModel(home, 101_325, DT);
   const stepper = createStepper({
-    model: layOutModel(home, 101_325, DT),
+    model: start,
+    shell: layOutShell(home, start.density, DT),
     day: createDayInputs(household, ROOMS, species, STEPS),
     commands: createCommands(home),
     ledger: createLedgerAccumulator(ROOMS, species, [0]),
@@ -43,13 +43,10 @@ function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
   for (let span = 0; span < spans; span++) {
     model.outside[OUTSIDE.temperature] = 5 + 6 * Math.sin(span);
     model.boundary.fill(5 + 6 * Math.sin(span));
-    guessTemperatures(model);
-    moveAir(model, layOutShell(home, model.density, model.dt), commands);
     const before = process.memoryUsage().heapUsed;
     const between = process.memoryUsage().heapUsed;
     for (let s = 0; s < SPAN; s++) {
       const at = (s % STEPS) * ROOMS;
-      guessTemperatures(model);
       stepper.solve(at);
       stepper.finish(true, at, 0);
       extra();

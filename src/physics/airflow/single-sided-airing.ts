@@ -29,6 +29,16 @@ export function singleSidedAiring(
   requireWithin(height, HEIGHTS, 'singleSidedAiring: height', 'm');
   requireWithin(windSpeed, WIND_SPEEDS, 'singleSidedAiring: wind speed', 'm/s');
   requireWithin(temperatureDifference, DIFFERENCES, DIFFERENCE, 'K');
+  return uncheckedSingleSidedAiring(area, height, windSpeed, temperatureDifference);
+}
+
+/** What singleSidedAiring gives, for arguments that are known to be within range. [m3/s] */
+export function uncheckedSingleSidedAiring(
+  area: number,
+  height: number,
+  windSpeed: number,
+  temperatureDifference: number,
+): number {
   const wind = 0.001 * windSpeed * windSpeed;
   const warmth = 0.0035 * height * Math.abs(temperatureDifference);
   return (area / 2) * Math.sqrt(0.01 + wind + warmth);

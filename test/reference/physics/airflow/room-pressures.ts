@@ -34,8 +34,8 @@ interface Path {
 }
 
 /**
- * Pressures of all rooms by Newton's method, with flows written as functions of pressures, dense and
- * damped by halving, to rounding. Begins where it ended before.
+ * Flows at which every room balances, by Newton's method on flows and pressures together, dense, to
+ * rounding. Begins where it ended before.
  *
  * @param windFrom  [deg]
  */
@@ -47,9 +47,9 @@ export function flowsByPressures(home: Home, windFrom: number): (weather: Weathe
   const cracks = home.leakage.how.by === 'pressure' ? home.leakage.how.cracks.length : 0;
   const windows = cracks + home.openings.length;
   const doors = windows + home.doorways.length;
-  let known = new Array<number>(n).fill(0);
   const flow = new Array<number>(paths.length).fill(0);
   const slope = new Array<number>(paths.length).fill(0);
+  const fixed = new Array<number>(paths.length).fill(0);
 
   return ({ outdoor, rooms, wind, openings, doorways }) => {
     const outside = densityOf(outdoor);
@@ -65,43 +65,42 @@ export function flowsByPressures(home: Home, windFrom: number): (weather: Weathe
       if (share !== open[k]) laws[k] = law(share);
       open[k] = share;
     });
-    /** Flows and slopes at these pressures; what each room has left over. [kg/s] */
-    const leftAt = (p: readonly number[]): number[] => {
-      const left = p.map(() => 0);
-      paths.forEach(({ to, from }, k) => {
-        const dp = drive[k]! + (from < 0 ? 0 : p[from]!) - p[to]!;
-        const rho = dp > 0 ? (from < 0 ? outside : density[from]!) : density[to]!;
-        const [friction, inertia] = laws[k]!;
-        const root = Math.sqrt(friction * friction + 4 * inertia * rho * Math.abs(dp));
-        // The positive root in a form that holds without inertia too.
-        flow[k] = friction === Infinity ? 0 : (rho * 2 * dp) / (friction + root);
-        slope[k] = friction === Infinity ? 0 : rho / root;
-        left[to]! += flow[k]!;
-        if (from >= 0) left[from]! -= flow[k]!;
-      });
-      return left;
+    const lightness = (k: number): number => {
+      const { to, from } = paths[k]!;
+      const source = flow[k]! < 0 ? to : from;
+      return 1 / (source < 0 ? outside : density[source]!);
     };
-    const size = (list: readonly number[]): number => Math.max(...list.map(Math.abs));
-    let left = leftAt(known);
-    for (let k = 0; k < 40 && size(left) > 1e-9; k++) {
-      const a = known.map(() => new Array<number>(n).fill(0));
-      paths.forEach(({ to, from }, j) => {
-        a[to]![to]! += slope[j]!;
+    for (let round = 0; ; round++) {
+      const a = rooms.map(() => new Array<number>(n).fill(0));
+      const b = rooms.map(() => 0);
+      paths.forEach(({ to, from }, k) => {
+        const [friction, inertia] = laws[k]!;
+        const q = flow[k]!;
+        const [straight, bent] = [friction * lightness(k), inertia * lightness(k)];
+        // A path at rest begins with the chord to a gram a second.
+        slope[k] = 1 / (straight + bent * (q === 0 ? AT_REST : 2 * Math.abs(q)));
+        if (friction === Infinity) slope[k] = 0;
+        const drop = (straight + bent * Math.abs(q)) * q;
+        fixed[k] = slope[k] === 0 ? 0 : q + slope[k]! * (drive[k]! - drop);
+        a[to]![to]! += slope[k]!;
+        b[to]! += fixed[k]!;
         if (from < 0) return;
-        a[from]![from]! += slope[j]!;
-        a[to]![from]! -= slope[j]!;
-        a[from]![to]! -= slope[j]!;
+        a[from]![from]! += slope[k]!;
+        a[to]![from]! -= slope[k]!;
+        a[from]![to]! -= slope[k]!;
+        b[from]! -= fixed[k]!;
       });
-      const step = solveDense(a, left);
-      const before = size(left);
-      const start = known;
-      for (let part = 1; part > 0.01; part /= 2) {
-        known = start.map((x, i) => x + part * step[i]!);
-        left = leftAt(known);
-        if (size(left) < before) break;
-      }
-      // Rounding leaves no more to gain.
-      if (size(left) >= before) break;
+      const p = solveDense(a, b);
+      let change = 0;
+      paths.forEach(({ to, from }, k) => {
+        const across = (from < 0 ? 0 : p[from]!) - p[to]!;
+        const next = fixed[k]! + slope[k]! * across;
+        change = Math.max(change, Math.abs(next - flow[k]!));
+        // Beyond a dozen rounds lines flip to and fro about zero: half of the way ends that.
+        flow[k] = round < 12 ? next : (flow[k]! + next) / 2;
+      });
+      if (change < 1e-11) break;
+      if (round > 100) throw new Error('flowsByPressures: no convergence');
     }
     return {
       cracks: flow.slice(0, cracks),
@@ -157,5 +156,6 @@ function hole(area: number): readonly [number, number] {
 }
 
 const densityOf = (temperature: number): number => 101_325 / (287.042 * (temperature + 273.15));
+const AT_REST = 0.001; // kg/s
 /** Dry air in a cubic metre at 20 °C and 50 %. [kg/m3] */
 const REFERENCE = dryAirDensity(20, humidityRatioFromRelativeHumidity(20, 50, 101_325), 101_325);
