@@ -51,7 +51,7 @@ step: 30
 home:
   rooms:
     den: { floor area: 14, use: living, deposition: { co: 0.2 } }
-    nook: { floor area: 9, use: bedroom, bands: { co: { high: 30 } } }
+    nook: { floor area: 9, use: bedroom, bands: { co: { high: 90 } } }
 household:
   people: [{ name: A, sleeps in: nook }]
   bodies: { awake: { co: 0 } }
@@ -135,7 +135,7 @@ describe('a fourth species is one entry of the table', () => {
     expect(home.rooms[0]!.deposition[3]).toBe(0.2 / 3600);
     expect(bands.map(({ species }) => species['co' as 'co2'])).toMatchObject([
       { high: 4, hours: 8 },
-      { high: 30, hours: 8 },
+      { high: 90, hours: 8 },
     ]);
     const read = (text: string) => () => program.readScenario(text, 'h.yaml');
     expect(read(TEXT.replace('co: 2 ppm', 'co: 900'))).toThrow(/from 0 to 500/);

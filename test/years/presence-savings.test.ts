@@ -63,7 +63,7 @@ describe('against heating day and night', () => {
 
   test('what warming ahead gives up of the saving it returns in warm arrivals', () => {
     const [plain, lead] = [terrace('when-home'), terrace('when-home-lead')];
-    expect(terrace('as-lived').coldArrivals).toBe(0);
+    expect(terrace('as-lived').coldArrivals).toBeLessThan(plain.coldArrivals / 100);
     expect(lead.heat).toBeGreaterThan(plain.heat);
     expect(lead.heat).toBeLessThan(terrace('as-lived').heat);
     expect(lead.coldHours).toBeLessThan(plain.coldHours / 2);

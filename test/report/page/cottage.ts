@@ -22,6 +22,7 @@ step: 60
 money: { currency: GBP, gas: { price: 0.07, standing: 0.3 }, electricity: { price: 0.27, standing: 0.5 } }
 home:
   build: { age: 1911, shape: terrace, walls: solid brick, glazing: double }
+  leakage: { ach50: 20 }
   rooms:
     den </script>: { floor area: 14, use: living }
     nook: { floor area: 9, use: bedroom, cold spot factor: 0.72 }
@@ -29,7 +30,7 @@ heating: { setpoint: 18 }
 household:
   people: [{ who: adult, pattern: at home, sleeps in: nook }]
   activities: [{ what: laundry dried indoors, room: nook, water: 1 L, at: "09:00" }]
-doubts: { /home/leakage/ach50: [6, 14] }
+doubts: { /home/leakage/ach50: [12, 28] }
 `;
 export const DRY_PLAN = `plans:
   now: { description: as it is, change: {} }
