@@ -10,6 +10,7 @@ import { last, recordRun, runInput } from './record-run.ts';
 
 const TOPIC = 'Fine particles, through the simulator';
 const WEATHER = madeWeather({}, { hours: 24 });
+const CALM = madeWeather({ wind: () => 0 }, { hours: 24 });
 const CUBIC_FOOT = 0.3048 ** 3;
 const HOUR = 3600;
 
@@ -133,7 +134,7 @@ const EVERY_DAY = 0b1111111;
 const NOT_SUNDAY = 0b0111111;
 
 describe('leaks and windows hold back different shares', () => {
-  /** Half open all the time: pollen, and a gas that goes wherever air goes, from a source indoors. */
+  /** Half open all the time, in calm air as warm as the room, so that nothing blows through: pollen, and a gas that goes wherever air goes, from a source indoors. */
   const home: Home = bareHome([bareRoom('room', 40, { deposition: [4 / HOUR, 0] })], {
     leakage: { how: { by: 'rate', flow: (0.4 * 40) / HOUR }, share: [1], ach50: null },
     openings: [{ name: 'window', room: 0, area: 0.2, height: 1, azimuth: 0 }],
@@ -147,10 +148,7 @@ describe('leaks and windows hold back different shares', () => {
     ...{ heat: 0, electricity: 0, vapour: 0, drying: 0, species: [0, 1] },
   };
   const household = quietHousehold(home, { activities: [source], openings: [always(0.5)] });
-  const input = runInput(
-    { home, weather: WEATHER },
-    { household, dt: 60, hours: 24, spinUpDays: 2 },
-  );
+  const input = runInput({ home, weather: CALM }, { household, dt: 60, hours: 24, spinUpDays: 2 });
   const {
     species,
     run: { ledger },
@@ -169,7 +167,7 @@ describe('leaks and windows hold back different shares', () => {
       tolerance: { relative: 1e-9 },
       because: 'both at rest: rounding',
     });
-    expect(all).toBeGreaterThan(1);
+    expect(all).toBeGreaterThan(0.8);
   });
 
   test('the ledger of the day: what comes in by each way settles', () => {
