@@ -181,3 +181,29 @@ describe('leaks and windows hold back different shares', () => {
     expect(ledger.residual.species[0]!).toBeLessThan(1e-9);
   });
 });
+
+describe('coarse grains that settle fast', () => {
+  test.each([
+    { a: 0.5, cleaned: 0, expected: 0.0123 },
+    { a: 3, cleaned: 0, expected: 0.0698 },
+    { a: 10, cleaned: 0, expected: 0.2 },
+    { a: 0.5, cleaned: 5, expected: 0.011 },
+    { a: 3, cleaned: 5, expected: 0.0625 },
+    { a: 10, cleaned: 5, expected: 0.1818 },
+  ])('$a air changes, purifier $cleaned 1/h: $expected of outdoors', ({ a, cleaned, expected }) => {
+    const home = roomOf({
+      ...{ volume: 40, airChanges: a, settling: 40, outdoor: 50, cleanAir: 40 * cleaned },
+    });
+    compare({
+      topic: TOPIC,
+      what: `grains indoors over outdoors, ${a} air changes, settling 40 1/h, purifier ${cleaned} 1/h`,
+      unit: '-',
+      source: 'mixed room by hand: a/(a + k + clean air over volume)',
+      mark: 'closed form',
+      expected,
+      got: last(levels(home, 0)) / 50,
+      tolerance: { absolute: 0.00006 },
+      because: 'half the last digit printed',
+    });
+  });
+});

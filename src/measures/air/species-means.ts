@@ -1,5 +1,6 @@
 import type { TraceView } from '../../engine/trace.ts';
 import type { Home } from '../../home/home.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import type { SpeciesMeasures } from '../plan-measures.ts';
 
 /** Mean level of each species over the period, outdoors and in each room. */
@@ -36,12 +37,15 @@ export function createSpeciesMeans({ species, rooms: { length: rooms } }: Home):
     observe,
     outdoors: () =>
       Object.fromEntries(
-        species.map(({ name, label = name, unit }, q) => [
+        species.map(({ name, label, unit }, q) => [
           name,
-          { label, unit, mean_outdoors: mean(outside[q]!) },
+          { label: label ?? symbolOf(name), unit, mean_outdoors: mean(outside[q]!) },
         ]),
       ),
     room: (i) =>
       Object.fromEntries(species.map(({ name }, q) => [name, mean(inside[q * rooms + i]!)])),
   };
 }
+
+const symbolOf = (name: string): string =>
+  SPECIES.find((known) => known.name === name)?.symbol ?? name;
