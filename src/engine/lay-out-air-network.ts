@@ -54,16 +54,9 @@ export interface PathPlan {
   readonly height: number;
   /** Number of the side that its wind comes from; -1 where wind and warmth do not drive it. */
   readonly side: number;
-  /** What its flow is booked as. */
-  readonly kind: PathKind;
-  /** Number of the doorway that it leads through, from its first room to its second. */
-  readonly door?: number;
   /** False for what can be shut tight, such as windows: then no room's balance may rest on it. */
   readonly always: boolean;
 }
-
-/** Cracks are everything in the shell that cannot be opened wide: vents and seams too. */
-export type PathKind = (typeof KINDS)[number];
 
 /**
  * Lay out a network. Rooms that nothing joins to outdoors, one by one or together, get a seam each such
@@ -127,16 +120,16 @@ function layOutPaths(plans: readonly PathPlan[]): Float64Array {
 
 function layOutLinks(plans: readonly PathPlan[], elimination: Elimination): Int32Array {
   const links = new Int32Array(plans.length * LINK.stride);
-  plans.forEach(({ to, from, side, kind, door = -1 }, p) => {
+  plans.forEach(({ to, from, side }, p) => {
     const toFrom = from < 0 ? -1 : positionOf(elimination, to, from);
     const fromTo = from < 0 ? -1 : positionOf(elimination, from, to);
-    links.set([to, from, toFrom, fromTo, side, KINDS.indexOf(kind), door], p * LINK.stride);
+    links.set([to, from, toFrom, fromTo, side], p * LINK.stride);
   });
   return links;
 }
 
 function check(plan: PathPlan, p: number, rooms: number, sides: number): void {
-  const { to, from, friction, inertia, side, kind, door = -1 } = plan;
+  const { to, from, friction, inertia, side } = plan;
   const refuse = (what: string): never => {
     throw new RangeError(`layOutAirNetwork: path ${p} ${what}`);
   };
@@ -145,20 +138,14 @@ function check(plan: PathPlan, p: number, rooms: number, sides: number): void {
   if (!(friction > 0 && inertia >= 0))
     refuse('must have friction above 0 and inertia of at least 0');
   if (!(side >= -1 && side < sides)) refuse('is on no side');
-  const inside = from >= 0;
-  if (inside !== (kind === 'doorway'))
-    refuse(`is a ${kind} that leads ${inside ? 'inside' : 'outdoors'}`);
-  if (inside !== door >= 0) refuse(`${inside ? 'has no' : 'has a'} doorway`);
 }
 
 /** A hundredth at most, less than a thousandth as a rule: far below what is known of any crack. [-] */
 const TOLERANCE = 0.01;
 /** Of dry air at 20 °C. [kg/m3] */
 const USUAL_DENSITY = 1.204;
-const KINDS = ['crack', 'window', 'doorway'] as const;
 /** A hole of a square centimetre, discharge coefficient 0.6. */
 const SEAM = {
-  kind: 'crack' as const,
   friction: 1,
   inertia: 1 / (2 * (0.6 * 1e-4) ** 2),
   height: 0,

@@ -37,7 +37,7 @@ export function layOutShell(home: Home, density: number, dt: number): Shell {
   const sides: Side[] = [];
   const cracks = [...givenCracks(home, density, sides), ...lastResorts(home)];
   const windows = home.openings.map((o) => windowPath(o, home.rooms, sides));
-  const doors = home.doorways.map((d, k) => doorPath(d, k, home.rooms));
+  const doors = home.doorways.map((d) => doorPath(d, home.rooms));
   // An error that falls with the square of the step leaves the scheme its order.
   const tolerance = TOLERANCE * (dt / 600) ** 2;
   const network = layOutAirNetwork(
@@ -113,19 +113,14 @@ function windowPath(opening: Opening, rooms: readonly Room[], sides: Side[]): Pa
   const { room: to, area, height, head = Math.max(HEAD, height), azimuth } = opening;
   const middle = (rooms[to]!.elevation ?? 0) + head - 0.5 * height;
   const side = numberOf(sides, { azimuth });
-  return { ...OUTSIDE, ...holeOf(area), to, height: middle, side, kind: 'window', always: false };
+  return { ...OUTSIDE, ...holeOf(area), to, height: middle, side, always: false };
 }
 
-function doorPath(
-  { rooms: [from, to], width, height }: Doorway,
-  door: number,
-  rooms: readonly Room[],
-): PathPlan {
+function doorPath({ rooms: [from, to], width, height }: Doorway, rooms: readonly Room[]): PathPlan {
   const [a, b] = [rooms[from]!.elevation ?? 0, rooms[to]!.elevation ?? 0];
   const middle = Math.abs(a - b) < STEP ? Math.max(a, b) + 0.5 * height : Math.max(a, b);
   const hole = holeOf(width * height + GAP);
-  const kind = 'doorway';
-  return { to, from, kind, door, ...hole, height: middle, side: -1, always: true };
+  return { to, from, ...hole, height: middle, side: -1, always: true };
 }
 
 /** Law of a hole with sharp edges. @param area  [m2] */
@@ -150,7 +145,7 @@ function numberOf(sides: Side[], side: Side): number {
   return known >= 0 ? known : sides.push(side) - 1;
 }
 
-const OUTSIDE = { from: -1, kind: 'crack', always: true } as const;
+const OUTSIDE = { from: -1, always: true } as const;
 /** Upper edge of a window above the floor; common practice. [m] */
 const HEAD = 2.1;
 /** Rooms whose floors differ by more lie one over the other: what joins them is in the upper one's floor. [m] */

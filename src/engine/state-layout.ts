@@ -243,8 +243,6 @@ export const LINK = fields([
   'toFrom', // position in the matrix of row to, column from
   'fromTo', // position of row from, column to
   'side', // outdoors, -1 for none
-  'kind', // 0 crack, vent or seam, 1 window, 2 doorway
-  'door', // number of the doorway, -1 for none
 ]);
 
 /** What is counted while the network of room pressures is solved. */

@@ -48,7 +48,7 @@ export function solved(
 ): AirNetwork {
   const plans = ways.map(
     ({ to, from = -1, height = 0, law }, side): PathPlan => ({
-      ...{ to, from, height, side: from < 0 ? side : -1, ...leadsTo(from, side), ...law },
+      ...{ to, from, height, side: from < 0 ? side : -1, always: true, ...law },
     }),
   );
   const net = layOutAirNetwork(indoors.length, plans, ways.length, tolerance);
@@ -64,9 +64,6 @@ export function solved(
   solvePressures(net);
   return net;
 }
-
-const leadsTo = (from: number, door: number): Pick<PathPlan, 'kind' | 'door' | 'always'> =>
-  from < 0 ? { kind: 'crack', always: true } : { kind: 'doorway', door, always: true };
 
 /** Mass flow of a path towards its room. [kg/s] */
 export const flowOf = (net: AirNetwork, path: number): number =>

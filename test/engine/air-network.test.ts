@@ -118,14 +118,12 @@ describe('holes through a room', () => {
 
 describe('what nobody joins to outdoors', () => {
   const law = { friction: 1, inertia: 1, height: 0 };
-  const window: PathPlan = { to: 0, from: -1, ...law, side: 0, kind: 'window', always: false };
+  const window: PathPlan = { to: 0, from: -1, ...law, side: 0, always: false };
   const door: PathPlan = {
     to: 2,
     from: 1,
     ...law,
     side: -1,
-    kind: 'doorway',
-    door: 0,
     always: true,
   };
 
@@ -221,16 +219,12 @@ test.each([
   ['ends in no room', { from: 2 }],
   ['ends in no room', { to: Number.NaN }],
   ['leads from a room to itself', { from: 0 }],
-  ['is a crack that leads inside', { from: 1, door: 0 }],
-  ['is a doorway that leads outdoors', { kind: 'doorway', door: 0 }],
-  ['has no doorway', { from: 1, kind: 'doorway' }],
-  ['has a doorway', { door: 0 }],
   ['must have friction above 0 and inertia of at least 0', { friction: 0 }],
   ['must have friction above 0 and inertia of at least 0', { inertia: Number.NaN }],
   ['is on no side', { side: 1 }],
 ] as const)('a path that %s is refused', (words, changed) => {
   const law = { friction: 1, inertia: 1, height: 0 };
-  const crack: PathPlan = { to: 0, from: -1, ...law, side: 0, kind: 'crack', always: true };
+  const crack: PathPlan = { to: 0, from: -1, ...law, side: 0, always: true };
   expect(() => layOutAirNetwork(2, [crack, { ...crack, ...changed }], 1)).toThrow(
     `layOutAirNetwork: path 1 ${words}`,
   );

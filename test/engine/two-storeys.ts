@@ -8,7 +8,6 @@ import {
 import { PATH } from '../../src/engine/state-layout.ts';
 import { type Side, setWind, windTable } from '../../src/engine/wind-on-sides.ts';
 import { crackFlow } from '../../src/physics/airflow/crack-flow.ts';
-import { splitLeakage } from '../../src/physics/airflow/leakage-split.ts';
 import { quadraticLaw } from '../../src/physics/airflow/quadratic-law.ts';
 import { hole } from './a-network.ts';
 
@@ -24,20 +23,18 @@ export interface TwoStoreys {
 }
 
 export function twoStoreys(tolerance?: number): TwoStoreys {
-  const cracks = splitLeakage(SHELL.map(({ part }) => part));
+  const cracks = cracksOf(SHELL.map(({ part }) => part));
   const paths: PathPlan[] = cracks.map(({ part, share, height }) => {
     const { room, side } = SHELL[part]!;
-    return { to: room, from: -1, height, side, kind: 'crack', always: true, ...crack(share) };
+    return { to: room, from: -1, height, side, always: true, ...crack(share) };
   });
-  for (const [door, [to, area, bottom]] of DOORS.entries()) {
+  for (const [to, area, bottom] of DOORS) {
     const height = bottom + 1;
     paths.push({
       to,
       from: HALL,
       height,
       side: -1,
-      kind: 'doorway',
-      door,
       always: true,
       ...hole(area),
     });
@@ -45,9 +42,7 @@ export function twoStoreys(tolerance?: number): TwoStoreys {
   const windows = ROOMS.map((storey, to) => {
     const side = SHELL.find(({ room }) => room === to)!.side;
     const height = 1.5 + 2.5 * storey;
-    return (
-      paths.push({ to, from: -1, height, side, kind: 'window', always: false, ...hole(0.2) }) - 1
-    );
+    return paths.push({ to, from: -1, height, side, always: false, ...hole(0.2) }) - 1;
   });
   const net = layOutAirNetwork(ROOMS.length, paths, SIDES.length, tolerance);
   return { net, table: windTable(SIDES), windows };
@@ -70,6 +65,16 @@ export function solveStep(
   });
   net.given[BATH] = -fan;
   solvePressures(net);
+}
+
+/** Cracks by area; those of a wall at a quarter and at three quarters of its height. */
+function cracksOf(parts: readonly (typeof SHELL)[number]['part'][]) {
+  const whole = parts.reduce((sum, { area }) => sum + area, 0);
+  return parts.flatMap(({ kind, area, bottom, height }, part) =>
+    kind === 'roof'
+      ? [{ part, share: area / whole, height: bottom }]
+      : [0.25, 0.75].map((up) => ({ part, share: area / whole / 2, height: bottom + up * height })),
+  );
 }
 
 /** Crack that passes a share of 8 x 250 m3/h at 50 Pa, exponent 0.65, per density of 1.204. */

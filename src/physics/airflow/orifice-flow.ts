@@ -31,7 +31,7 @@ export function orificeFlow(
 }
 
 /** Discharge coefficient of windows, doorways and other holes with sharp edges. [-] */
-export const SHARP_EDGED = 0.6;
+const SHARP_EDGED = 0.6;
 
 const AREAS = [0, 100] as const;
 const PRESSURES = [-10_000, 10_000] as const;

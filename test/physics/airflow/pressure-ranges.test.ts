@@ -1,24 +1,16 @@
 import { crackFlow } from '../../../src/physics/airflow/crack-flow.ts';
-import {
-  coefficientOfLeakageArea,
-  effectiveLeakageArea,
-} from '../../../src/physics/airflow/leakage-area.ts';
-import { splitLeakage } from '../../../src/physics/airflow/leakage-split.ts';
 import { localWindRatio } from '../../../src/physics/airflow/local-wind.ts';
 import { orificeFlow } from '../../../src/physics/airflow/orifice-flow.ts';
-import { partyWallShare } from '../../../src/physics/airflow/party-wall-share.ts';
 import {
   quadraticFlow,
   quadraticLaw,
   quadraticPressure,
 } from '../../../src/physics/airflow/quadratic-law.ts';
 import { roofPressureCoefficient } from '../../../src/physics/airflow/roof-pressure-coefficient.ts';
-import { stackPressure } from '../../../src/physics/airflow/stack-pressure.ts';
 import { wallPressureCoefficient } from '../../../src/physics/airflow/wall-pressure-coefficient.ts';
 import { testRanges } from '../test-ranges.ts';
 
 const LAW = { a: 20, b: 100 };
-const PART = { kind: 'wall', area: 20, bottom: 0, height: 2.5 } as const;
 
 const law = (low: number, flow: number, high: number, more: number) =>
   quadraticLaw({ pressure: low, flow }, { pressure: high, flow: more });
@@ -36,21 +28,9 @@ testRanges([
   ['orificeFlow: pressure', [-10_000, 10_000], 'Pa', (x) => orificeFlow(1, x, 1.2)],
   ['orificeFlow: density', [0.5, 2], 'kg/m3', (x) => orificeFlow(1, 4, x)],
   ['orificeFlow: discharge coefficient', [0, 1], '', (x) => orificeFlow(1, 4, 1.2, x)],
-  ['crackFlow: coefficient', [0, 1000], 'm3/(s Pa^n)', (x) => effectiveLeakageArea(x, 0.65)],
-  ['crackFlow: exponent', [0.5, 1], '', (x) => effectiveLeakageArea(1, x)],
-  ['coefficientOfLeakageArea: area', [0, 100], 'm2', (x) => coefficientOfLeakageArea(x, 0.65)],
-  ['crackFlow: exponent', [0.5, 1], '', (x) => coefficientOfLeakageArea(1, x)],
   ['localWindRatio: height', [1, 400], 'm', (x) => localWindRatio('open', x, 'open', 10)],
   ['localWindRatio: station height', [1, 200], 'm', (x) => localWindRatio('open', 10, 'open', x)],
   ['wallPressureCoefficient: angle', [-720, 720], 'deg', (x) => wallPressureCoefficient(x)],
   ['wallPressureCoefficient: side ratio', [0.25, 4], '', (x) => wallPressureCoefficient(45, x)],
   ['roofPressureCoefficient: tilt', [0, 90], 'deg', (x) => roofPressureCoefficient(x)],
-  ['stackPressure: outdoor density', [0.5, 2], 'kg/m3', (x) => stackPressure(x, 1.2, 5)],
-  ['stackPressure: indoor density', [0.5, 2], 'kg/m3', (x) => stackPressure(1.2, x, 5)],
-  ['stackPressure: height', [-100, 100], 'm', (x) => stackPressure(1.3, 1.2, x)],
-  ['splitLeakage: area', [0, 10_000], 'm2', (x) => splitLeakage([PART, { ...PART, area: x }])],
-  ['splitLeakage: lower edge', [-100, 100], 'm', (x) => splitLeakage([{ ...PART, bottom: x }])],
-  ['splitLeakage: height', [0, 100], 'm', (x) => splitLeakage([{ ...PART, height: x }])],
-  ['partyWallShare: party area', [0, 10_000], 'm2', (x) => partyWallShare(x, 130)],
-  ['partyWallShare: outer area', [1, 10_000], 'm2', (x) => partyWallShare(80, x)],
 ]);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { stackPressure } from '../../../src/physics/airflow/stack-pressure.ts';
 import { dryAirDensity } from '../../../src/physics/moist-air/moist-air-volume.ts';
 import { compare } from '../../reference/compare.ts';
+import { stackPressure } from '../../reference/physics/airflow/stack-pressure.ts';
 
 const density = (temperature: number): number => dryAirDensity(temperature, 0, 101_325);
 
