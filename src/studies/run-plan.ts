@@ -7,6 +7,8 @@ import type { PlanMeasures } from '../measures/plan-measures.ts';
 import { needlessHeating, needlessMonths } from '../scenario/needless-heating.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import { tariffDates } from '../scenario/tariff-dates.ts';
+import { uncoveredLevels } from '../scenario/uncovered-levels.ts';
+import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 
 /** Request to run one plan over one period of weather. */
@@ -27,6 +29,7 @@ export interface PlanOutcome {
  * Simulate one plan and make its figures. Whoever else wants to see the run may watch it.
  *
  * @param spinUpDays  days before the period in which walls forget the temperatures they began with
+ * @throws InputProblems for levels outdoors from a file that do not cover the period
  */
 export function runPlan(
   request: PlanRequest,
@@ -34,6 +37,7 @@ export function runPlan(
   spinUpDays = SPIN_UP_DAYS,
 ): PlanOutcome {
   const { plan, weather, period } = request;
+  requireLevels(request);
   const { home, household, automation, dt } = plan;
   const heatsByPresence = automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
   const activitiesBurnGas = household.activities.some(({ gas = 0 }) => gas > 0);
@@ -60,6 +64,15 @@ function cautionsOfWeather({ plan, weather, period }: PlanRequest, { ledger }: R
     ...tariffDates(plan.prices, weather, period),
     ...(heat < LEAST_HEAT ? [] : needlessHeating(plan, months)),
   ];
+}
+
+function requireLevels({ plan, period }: PlanRequest): void {
+  const missing = uncoveredLevels(plan, period);
+  if (missing.length === 0) return;
+  const place = { file: plan.scenario, line: 0, column: 0, hint: '' };
+  throw new InputProblems(
+    missing.map((found) => ({ ...place, ...found, where: found.path.join('.') })),
+  );
 }
 
 /** After this long a home of heavy walls has forgotten 99 % of the temperatures it began with. [day] */

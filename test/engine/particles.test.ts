@@ -110,6 +110,23 @@ describe('clean-air delivery rate', () => {
   });
 });
 
+test('particles of a source that ends go by air and by settling at once', () => {
+  const home = roomOf({ volume: 40, airChanges: 0.5, settling: 0.39, outdoor: 0 });
+  // The run begins on a Sunday: until then a source, from then on none.
+  const level = levels(home, 10, NOT_SUNDAY);
+  compare({
+    topic: TOPIC,
+    what: 'decay of fine particles at 0.5 air changes, settling 0.39 1/h',
+    unit: '1/h',
+    source: 'PTEAM: k 0.39 1/h (from memory), and a + k of a mixed room',
+    mark: 'closed form',
+    expected: 0.89,
+    got: airChangesFromDecay(level[0]!, level[60]!, 0, 1),
+    tolerance: { relative: 0.00004 },
+    because: 'second order in the step: a sixth of (0.89 1/h times a minute) squared',
+  });
+});
+
 describe('what comes in from outdoors', () => {
   test.each([
     { penetration: 1, expected: 0.562 },

@@ -10,6 +10,7 @@ import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { compare } from '../reference/compare.ts';
+import { problemsOf } from '../scenario/problems-of.ts';
 
 /** Four January days in one room that breathes half its air an hour; a printer runs at noon on the third. */
 const TEXT = `title: One room
@@ -59,7 +60,13 @@ function runIt() {
     ...{ rooms: ['cellar'], species: home.species, sources: [], devices: ['shaker'] },
     clock: household.clock,
   });
-  return { ...runPlan({ plan, weather, period }, [trace.observe]), trace: trace.text(), period };
+  return {
+    ...runPlan({ plan, weather, period }, [trace.observe]),
+    trace: trace.text(),
+    plan,
+    weather,
+    period,
+  };
 }
 
 /** Hourly values of a column of the trace. */
@@ -143,5 +150,14 @@ describe('species that a scenario names, through a run', () => {
     const [header = ''] = compareCsv(compareMeasures([ran.measures])).split('\n');
     expect(header).toContain(',outside_band_hours.radon_high,');
     expect(header).toContain(',mean_levels.toner,');
+  });
+
+  test('a file that ends before the period is refused', () => {
+    const { plan, weather, period } = ran;
+    const longer = { start: period.start, hours: 10 * 24 };
+    expect(problemsOf(() => runPlan({ plan, weather, period: longer }))).toEqual([
+      'One room: air.own species.toner.outdoors: expected levels for the whole period, ' +
+        '2023-01-10T00:00Z to 2023-01-20T00:00Z, got 2023-01-09T00:00Z to 2023-01-14T00:00Z',
+    ]);
   });
 });
