@@ -6,7 +6,7 @@ const JUDGED = 'own judgement';
 /** Grass pollen: coarse grains that come in by windows and settle; carried where the scenario asks for it. */
 export const COARSE_GRAINS = {
   name: 'pollen',
-  symbol: 'Pollen',
+  symbol: 'pollen',
   words: 'Grass pollen',
   plainName: 'pollen',
   unit: 'grains/m3',

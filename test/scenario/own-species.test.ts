@@ -112,6 +112,10 @@ plans: { a: { change: {} }, b: { change: { air: { own species: { radon: { outdoo
     const set = ['/air/own species/radon/deposition=0.0072'];
     const more = preparePlan(scenario, { plan: 'b', set, files: new Map() });
     expect(more.home.rooms[0]!.deposition[3]).toBe(2e-6);
+    const doubted = `${text}\ndoubts: { /air/own species/radon/outdoors: [5, 30] }`;
+    expect(readScenario(doubted, 'h.yaml').doubts).toEqual([
+      { path: '/air/own species/radon/outdoors', low: 5, high: 30 },
+    ]);
   });
 });
 
@@ -153,6 +157,14 @@ describe('a species that cannot be', () => {
     [
       own(`${RADON} }, Ra-don: { unit: ppm, outdoors: 1 }`),
       'Ra-don: expected a name that differs from radon in letters or digits, got "Ra-don"',
+    ],
+    [
+      own(`${RADON} }, dust: { unit: ppm, outdoors: 1, label: Radon }`),
+      'dust.label: expected a label that differs from radon in letters or digits, got "Radon"',
+    ],
+    [
+      own(`${RADON}, label: pm 2.5 }`),
+      'radon.label: expected a label that differs from PM2.5 in letters or digits, got "pm 2.5"',
     ],
     [own('[radon]').replace('{ [radon] }', '[radon]'), 'expected a mapping from names of species'],
     [

@@ -3,7 +3,7 @@ import { plainName } from '../../species/plain-name.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { activityNames } from './activity-names.ts';
-import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { mapping, textOf, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Species that a scenario names have names of their own, and sources that the scenario has. */
 export function ownSpeciesFindings(raw: UncheckedMapping): Finding[] {
@@ -11,6 +11,7 @@ export function ownSpeciesFindings(raw: UncheckedMapping): Finding[] {
   const names = Object.keys(own);
   return names.flatMap((name, k) => [
     ...nameFindings(name, names.slice(0, k)),
+    ...labelFindings(own, k),
     ...sourceFindings(raw, name, mapping(mapping(own[name])['sources'])),
   ]);
 }
@@ -27,6 +28,20 @@ function nameFindings(name: string, before: readonly string[]): Finding[] {
   const twin = before.find((other) => plainName(other) === plainName(name));
   if (twin === undefined) return [];
   return [{ ...at, expected: `a name that differs from ${twin} in letters or digits` }];
+}
+
+/** What tables call a species, they call no other. */
+function labelFindings(own: UncheckedMapping, k: number): Finding[] {
+  const labels = Object.entries(own).map(
+    ([name, given]) => textOf(mapping(given)['label']) || name,
+  );
+  const [name, given] = Object.entries(own)[k]!;
+  if (textOf(mapping(given)['label']) === '') return [];
+  const taken = [...SPECIES.map(({ symbol }) => symbol), ...labels.slice(0, k)];
+  const twin = taken.find((other) => plainName(other) === plainName(labels[k]!));
+  if (twin === undefined) return [];
+  const path = ['air', 'own species', name, 'label'];
+  return [{ path, expected: `a label that differs from ${twin} in letters or digits` }];
 }
 
 function sourceFindings(raw: UncheckedMapping, name: string, sources: UncheckedMapping): Finding[] {
