@@ -197,7 +197,23 @@ export interface Rule {
   /** How long all conditions must have held before the rule fires. [s] */
   readonly onDelay: number;
   readonly gate: Gate;
+  /** Room of the gate; absent is that of the first condition that has one. */
+  readonly room?: number;
+  /** When it tells nobody; absent is never. */
+  readonly limits?: MessageLimits;
+  /** Rules with the same number came of one that stands for several rooms; absent for a rule by itself. */
+  readonly series?: number;
   readonly actions: readonly RuleAction[];
+}
+
+/** What keeps a rule from telling people; devices and thermostats follow it all the same. */
+export interface MessageLimits {
+  /** 1 in quiet hours: what is still so at their end is told then. */
+  readonly quiet?: WeekSchedule;
+  /** Messages in a local day, of all rules of its series together; what is still so after is told then. */
+  readonly mostPerDay?: number;
+  /** Tells again so long after, while it stays active. [s] */
+  readonly repeatAfter?: number;
 }
 
 export type RuleAction =

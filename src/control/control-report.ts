@@ -25,6 +25,8 @@ export interface RuleReport {
   readonly duplicates: number;
   /** Spells of an hour or more in which the rule's conditions held and nobody was told. */
   readonly missed: number;
+  /** Messages that quiet hours or a used-up day held back, some of them told later. */
+  readonly heldBack: number;
 }
 
 export interface AiringReport {

@@ -51,6 +51,7 @@ export function createController(
       begin = start;
       presence.beginDay(start);
       airings.beginDay(start, steps);
+      rules.beginDay(start, steps);
       devices.beginDay(start, steps);
       thermostats.beginDay(start, steps);
     },

@@ -14,6 +14,7 @@ export function alertMeasures(control: Run['control'], hours: number): AlertMeas
       acted_on: rule.actedOn,
       duplicates: rule.duplicates,
       missed: rule.missed,
+      held_back: rule.heldBack,
     },
   ]);
   const sum = (of: (rule: RuleMeasures) => number): number =>

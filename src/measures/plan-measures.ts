@@ -124,6 +124,7 @@ export interface RuleMeasures {
   readonly acted_on: number;
   readonly duplicates: number;
   readonly missed: number;
+  readonly held_back: number;
 }
 
 export interface HandbookCrossCheck {

@@ -10,6 +10,7 @@ const rule = (name: string, fired: number, over = {}) => ({
   actedOn: 0,
   duplicates: 0,
   missed: 0,
+  heldBack: 0,
   ...over,
 });
 const week = setup({ period: { start: START, hours: 2 * 168 } });
@@ -18,7 +19,10 @@ const alerts = (...rules: ReturnType<typeof rule>[]) =>
 
 test('each rule and all together, by the week', () => {
   const damp = { someoneHome: 8, someoneAwake: 5, couldAct: 6, actedOn: 3, duplicates: 2 };
-  const found = alerts(rule('damp', 9, damp), rule('stuffy', 3, { someoneHome: 1, missed: 4 }));
+  const found = alerts(
+    rule('damp', 9, damp),
+    rule('stuffy', 3, { someoneHome: 1, missed: 4, heldBack: 5 }),
+  );
   expect(found.alerts).toEqual({
     fired: 12,
     someone_home: 9,
@@ -34,6 +38,7 @@ test('each rule and all together, by the week', () => {
         acted_on: 3,
         duplicates: 2,
         missed: 0,
+        held_back: 0,
       },
       stuffy: {
         fired: 3,
@@ -44,6 +49,7 @@ test('each rule and all together, by the week', () => {
         acted_on: 0,
         duplicates: 0,
         missed: 4,
+        held_back: 5,
       },
     },
   });

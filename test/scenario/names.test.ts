@@ -6,7 +6,7 @@ test('names that could not be told apart from other words', () => {
   const plans = 'plans: { "a,b": { change: {} } }';
   const [first, ...more] = readingProblems(homeWith(`${rooms}\n${plans}`));
   expect(first).toBe(
-    'h.yaml:8:5: home.rooms.outdoors: expected another name than all or outdoors, which mean more, got "outdoors"',
+    'h.yaml:8:5: home.rooms.outdoors: expected another name than all or outdoors or here, which mean more, got "outdoors"',
   );
   expect(more).toContain(
     'h.yaml:9:5: home.rooms. den: expected a name on one line, with no blanks at its ends, got " den"',

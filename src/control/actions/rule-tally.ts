@@ -9,6 +9,8 @@ export interface RuleTally {
   /** Somebody did what the rule's latest message asked for; counted once a message. */
   readonly actedOn: (rule: number) => void;
   readonly missed: (rule: number) => void;
+  /** A message was held back, once until it is told or no longer so. */
+  readonly heldBack: (rule: number) => void;
   readonly startCounting: () => void;
   readonly report: (names: readonly string[]) => RuleReport[];
 }
@@ -72,6 +74,10 @@ export function createRuleTally(
     counts[r]!.missed++;
   };
 
+  const heldBack = (r: number): void => {
+    counts[r]!.heldBack++;
+  };
+
   const startCounting = (): void => {
     for (const count of counts) Object.assign(count, noCounts());
     unseen.fill(0);
@@ -83,7 +89,7 @@ export function createRuleTally(
   const report = (names: readonly string[]): RuleReport[] =>
     names.map((name, r) => ({ name, ...counts[r]! }));
 
-  return { step, fired, actedOn, missed, startCounting, report };
+  return { step, fired, actedOn, missed, heldBack, startCounting, report };
 }
 
 function noCounts() {
@@ -95,6 +101,7 @@ function noCounts() {
     actedOn: 0,
     duplicates: 0,
     missed: 0,
+    heldBack: 0,
   };
 }
 

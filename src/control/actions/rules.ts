@@ -5,12 +5,15 @@ import type { ConditionIndex } from '../sensors/condition-index.ts';
 import { allMet } from '../sensors/conditions.ts';
 import type { Span } from '../span.ts';
 import { gateIsOpen } from './gate-is-open.ts';
+import { createMessageAllowance } from './message-limits.ts';
 import { createRuleRequests } from './rule-requests.ts';
 import { createRuleTally } from './rule-tally.ts';
 import { createWindowRequests } from './window-requests.ts';
 import type { Windows } from './windows.ts';
 
 export interface Rules {
+  /** @param start  instant at which the day's first step begins [s UTC] */
+  readonly beginDay: (start: number, steps: number) => void;
   /** What rules want of devices in this step: 1 asked to run, 1 asked to stop. */
   readonly run: Uint8Array;
   readonly stop: Uint8Array;
@@ -21,9 +24,11 @@ export interface Rules {
 
 /**
  * A rule is active while its conditions have held for the on delay and its gate is open; it fires
- * when it becomes so. A gate that shuts and opens again therefore fires it again.
+ * when it becomes so. A gate that shuts and opens again therefore fires it again. Quiet hours and a used-up
+ * day hold a message back until they are over, if the rule is still active then.
  *
- * The gate's room is that of the first condition that has one; without any, the whole home counts.
+ * The gate's room is the rule's own, or that of the first condition that has one; without any, the whole
+ * home counts.
  *
  * @param asked  filled with the settings that active rules ask for, NaN for none; where two ask, the
  *   later in the list wins [°C]
@@ -38,11 +43,26 @@ export function createRules(
 ): Rules {
   const { rules } = automation;
   const { home, moment, presence } = context;
+  const allowance = createMessageAllowance(rules, context);
   const tally = createRuleTally(rules.length, context);
   const messages = createWindowRequests(automation, windows, tally, context);
   const states = rules.map((rule, r) => createRuleState(rule, needs[r]!));
   const active = new Uint8Array(rules.length);
   const requests = createRuleRequests(rules, active, home.devices.length, asked);
+
+  const tell = (rule: RuleState, r: number): void => {
+    if (!allowance.mayTell(r)) {
+      if (!rule.waiting) tally.heldBack(r);
+      rule.waiting = true;
+      return;
+    }
+    rule.waiting = false;
+    rule.told = moment.utc;
+    rule.known = Math.max(rule.known, TOLD);
+    allowance.told(r);
+    tally.fired(r);
+    messages.ask(r);
+  };
 
   const holds = (rule: RuleState, r: number): void => {
     const { utc } = moment;
@@ -50,11 +70,8 @@ export function createRules(
     const held = utc - rule.since;
     const { gate, room } = rule;
     const on = held >= rule.onDelay && gateIsOpen(gate, room, presence, windowOpen(windows, room));
-    if (on && active[r] === 0) {
-      rule.known = Math.max(rule.known, TOLD);
-      tally.fired(r);
-      messages.ask(r);
-    }
+    if (!on) rule.waiting = false;
+    else if (active[r] === 0 || rule.waiting || utc - rule.told >= rule.repeatAfter) tell(rule, r);
     active[r] = on ? 1 : 0;
     if (rule.known === 0 && held >= HOUR) {
       rule.known = MISSED;
@@ -65,6 +82,7 @@ export function createRules(
   const step = (): void => {
     if (states.length === 0) return;
     tally.step();
+    allowance.step();
     for (let r = 0; r < states.length; r++) {
       const rule = states[r]!;
       if (allMet(met, rule.needs)) {
@@ -72,6 +90,7 @@ export function createRules(
       } else if (!Number.isNaN(rule.since)) {
         rule.since = Number.NaN;
         rule.known = 0;
+        rule.waiting = false;
         active[r] = 0;
       }
     }
@@ -81,7 +100,8 @@ export function createRules(
 
   const report = (): RuleReport[] => tally.report(rules.map(({ name }) => name));
   const { run, stop } = requests;
-  return { run, stop, step, startCounting: tally.startCounting, report };
+  const { beginDay } = allowance;
+  return { beginDay, run, stop, step, startCounting: tally.startCounting, report };
 }
 
 /** A rule as the time loop goes by it, with what it remembers. */
@@ -91,17 +111,22 @@ function createRuleState(rule: Rule, needs: Span) {
     gate: rule.gate,
     room: gateRoom(rule),
     onDelay: rule.onDelay,
+    repeatAfter: rule.limits?.repeatAfter ?? Number.POSITIVE_INFINITY,
     /** When its conditions began to hold; NaN while they do not. [s UTC] */
     since: Number.NaN,
     /** In this spell: 1 once people were told, 2 once it counts as missed. */
     known: 0,
+    /** When it last told people. [s UTC] */
+    told: Number.NEGATIVE_INFINITY,
+    /** A message is held back. */
+    waiting: false,
   };
 }
 
 type RuleState = ReturnType<typeof createRuleState>;
 
-function gateRoom({ all }: Rule): number {
-  return all.find(({ room }) => room >= 0)?.room ?? -1;
+function gateRoom({ all, room: own }: Rule): number {
+  return own ?? all.find(({ room }) => room >= 0)?.room ?? -1;
 }
 
 const TOLD = 1;

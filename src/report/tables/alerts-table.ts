@@ -16,4 +16,5 @@ const FIGURES: readonly FigureColumn<RuleMeasures>[] = [
   { head: 'acted\non', decimals: 0, of: (r) => r.acted_on },
   { head: 'again in\nan hour', decimals: 0, of: (r) => r.duplicates },
   { head: 'missed', decimals: 0, of: (r) => r.missed },
+  { head: 'held\nback', decimals: 0, of: (r) => r.held_back },
 ];

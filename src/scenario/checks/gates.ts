@@ -1,5 +1,6 @@
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
+import { rulesInRooms } from './rules-in-rooms.ts';
 import { hasSensor } from './sensed.ts';
 import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
@@ -33,10 +34,9 @@ export function gateFindings(raw: UncheckedMapping): Finding[] {
     const { gate, room } = mapping(device);
     findings.push(...check(gate, [room], ['devices', name, 'gate']));
   }
-  items(raw['rules']).forEach((rule, k) => {
-    const { gate, when } = mapping(rule);
+  rulesInRooms(raw).forEach(({ rule: { gate, when }, k, room: own }) => {
     const first = items(when).map((one) => mapping(one)['room']);
-    const room = first.find((name) => typeof name === 'string' && name !== 'outdoors');
+    const room = own ?? first.find((name) => typeof name === 'string' && name !== 'outdoors');
     findings.push(...check(gate, [room], ['rules', k, 'gate']));
   });
   return findings;

@@ -31,5 +31,5 @@ function namesOf(
   });
 }
 
-const RESERVED = ['all', 'outdoors']; // where rooms are named, these are something else
+const RESERVED = ['all', 'outdoors', 'here']; // where rooms are named, these are something else
 const BREAKS = /\p{Cc}/u;

@@ -2,27 +2,72 @@ import { FROST_GUARD } from '../presets/heating.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings } from './conditions.ts';
+import { rulesInRooms } from './rules-in-rooms.ts';
 import { canBothHold } from './rules-overlap.ts';
 import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Rules name things that exist, each once, and no two of them want opposite things at one time. */
 export function ruleFindings(raw: UncheckedMapping): Finding[] {
-  const rules = items(raw['rules']).map(mapping);
+  const rules = rulesInRooms(raw);
   const findings: Finding[] = [];
   const seen = new Set<unknown>();
-  rules.forEach((rule, k) => {
+  rules.forEach(({ rule, k, room }, n) => {
     const at = ['rules', k];
     if (seen.has(rule['name'])) {
       findings.push({ path: [...at, 'name'], expected: 'a name that no other rule has' });
     }
     if (typeof rule['name'] === 'string') seen.add(rule['name']);
-    findings.push(...conditionFindings(raw, rule['when'], [...at, 'when']));
+    if (room === null) findings.push(...roomlessFindings(rule, at));
+    findings.push(...roomConditionFindings(raw, rule, k));
     findings.push(...actionFindings(raw, rule, at));
-    rules.slice(0, k + 1).forEach((earlier) => {
-      findings.push(...contradictions(earlier, rule, at));
+    rules.slice(0, n + 1).forEach((earlier) => {
+      findings.push(...contradictions(earlier.rule, rule, at));
     });
   });
-  return findings;
+  return [...findings, ...roomFindings(raw)];
+}
+
+/** Rooms that rules with several of them name. */
+function roomFindings(raw: UncheckedMapping): Finding[] {
+  const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
+  return items(raw['rules']).flatMap((rule, k) =>
+    items(mapping(rule)['rooms']).flatMap((room, n): Finding[] => {
+      if (typeof room !== 'string' || names.includes(room)) return [];
+      const expected = `the name of a room: ${names.join(', ')}`;
+      return [{ path: ['rules', k, 'rooms', n], expected, names }];
+    }),
+  );
+}
+
+/** Readings and setpoints that need a room, in a rule that has none. */
+function roomlessFindings(rule: UncheckedMapping, at: Path): Finding[] {
+  const unread = items(rule['when']).flatMap((value, c): Finding[] => {
+    const condition = mapping(value);
+    if (!('reading' in condition) || 'room' in condition) return [];
+    return [{ path: [...at, 'when', c], expected: 'the room whose reading it is, or outdoors' }];
+  });
+  const unset = items(rule['response']).flatMap((action, a): Finding[] => {
+    if (!('setpoint' in mapping(action)) || 'room' in mapping(action)) return [];
+    const path = [...at, 'response', a, 'setpoint'];
+    return [{ path, expected: 'the room of the setpoint', got: 'a setpoint alone' }];
+  });
+  return [...unread, ...unset];
+}
+
+/** What conditions ask of rooms; where it is the rule that puts a room in, its `rooms` are to blame. */
+function roomConditionFindings(
+  raw: UncheckedMapping,
+  rule: UncheckedMapping,
+  k: number,
+): Finding[] {
+  const written = items(mapping(items(raw['rules'])[k])['when']);
+  return conditionFindings(raw, rule['when'], ['rules', k, 'when']).flatMap((finding) => {
+    const own = written[Number(finding.path[3])];
+    if ('room' in mapping(own)) return [finding];
+    // A room that is not there is told where it is listed.
+    if (finding.names !== undefined) return [];
+    return [{ ...finding, path: ['rules', k, 'rooms'] }];
+  });
 }
 
 function actionFindings(raw: UncheckedMapping, rule: UncheckedMapping, at: Path): Finding[] {

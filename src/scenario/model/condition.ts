@@ -62,7 +62,7 @@ const conditionShape = (readings: readonly Reading[]) => ({
   before: clock('Not later in the day').optional(),
 });
 
-const conditionModel = (units: Readonly<Record<Reading, string>>) =>
+const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unplaced) =>
   section(conditionShape(Object.keys(units) as Reading[]), 'One condition').transform(
     (given, context) => {
       const { room = null, windows, presence, after, before } = given;
@@ -95,9 +95,15 @@ const conditionModel = (units: Readonly<Record<Reading, string>>) =>
           ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
         ];
       }
+      if (given.room === undefined && unplaced === 'never') {
+        say([], 'the room whose reading it is, or outdoors');
+      }
       return readingEdges(given.reading, units[given.reading], given, say, edge);
     },
   );
+
+/** Whether a reading may do without a room, as that of the rule, which is seen to elsewhere. */
+type Unplaced = 'never' | 'of the rule';
 
 type Say = (path: string[], message: string, more?: object) => void;
 type Edge = (quantity: Quantity, is: 'above' | 'below', value: number) => ConditionData;
@@ -123,7 +129,6 @@ function readingEdges(
     return Number.NaN;
   };
   const [over, under, clear] = [read('over'), read('under'), read('clear')];
-  if (given.room === undefined) say([], 'the room whose reading it is, or outdoors');
   if (given.room === 'outdoors' && reading === 'humidity above outdoors') {
     say(['reading'], 'humidity above outdoors of a room');
   }
@@ -144,8 +149,17 @@ function readingEdges(
 
 const WORDS = 'a list of conditions, such as [{ room: bedroom, reading: humidity, over: 65 }]';
 
-/** Conditions that must all be met. @param species  whose levels may be read */
-export const conditions = (says: string, species: readonly KnownSpecies[]) =>
-  list(conditionModel(unitsOf(species)), WORDS, says).transform((all): readonly ConditionData[] =>
-    all.flat(),
+/**
+ * Conditions that must all be met.
+ *
+ * @param species   whose levels may be read
+ * @param unplaced  whether readings may leave out the room
+ */
+export const conditions = (
+  says: string,
+  species: readonly KnownSpecies[],
+  unplaced: Unplaced = 'never',
+) =>
+  list(conditionModel(unitsOf(species), unplaced), WORDS, says).transform(
+    (all): readonly ConditionData[] => all.flat(),
   );

@@ -255,3 +255,87 @@ test('a condition on what the home does not carry is never met', () => {
   expect(reportOf(rule({ all: [above] }), {}).fired).toBe(0);
   expect(reportOf(rule({ all: [below] }), {}).fired).toBe(0);
 });
+
+test('quiet hours hold a message back; what still holds at their end is told then', () => {
+  // Quiet until 6:00, step 36.
+  const quiet = { base: 0, spells: [{ days: EVERY_DAY, from: 0, to: 360, value: 1 }] };
+  const told = (...steps: readonly number[]) =>
+    reportOf(rule({ all: [WARM], limits: { quiet } }), { see: warmIn(...steps) });
+  expect(told(...range(30, 40))).toMatchObject({ fired: 1, heldBack: 1 });
+  expect(told(...range(28, 36))).toMatchObject({ fired: 0, heldBack: 1, missed: 1 });
+  expect(told(10, 20, ...range(36, 40))).toMatchObject({ fired: 1, heldBack: 2 });
+  const people = [someone([0, 1440])];
+  const opened = rehearse({
+    see: warmIn(...range(30, 40)),
+    household: { people },
+    automation: { rules: [rule({ all: [WARM], limits: { quiet }, actions: [opens()] })] },
+  });
+  expect(stepsWhere(opened.openTimes)).toEqual([36, 37]);
+});
+
+test('a device runs in quiet hours as well', () => {
+  const quiet = always(1);
+  expect(withRun({ limits: { quiet } }, { see: warmIn(10, 11, 12) })).toEqual([10, 11, 12]);
+});
+
+test('no more messages a day than allowed, by the local day', () => {
+  const often = warmIn(...range(0, 288).filter((step) => step % 10 < 5));
+  const fired = (mostPerDay: number, days = 2) =>
+    reportOf(rule({ all: [WARM], limits: { mostPerDay } }), { see: often, days });
+  expect(fired(1)).toMatchObject({ fired: 2 });
+  expect(fired(3)).toMatchObject({ fired: 6 });
+  expect(fired(1000)).toMatchObject({ fired: 29, heldBack: 0 });
+  // What holds on past midnight is told on the new day: at step 0 and, held back at 100, at 144.
+  const late = warmIn(0, ...range(100, 150));
+  expect(
+    reportOf(rule({ all: [WARM], limits: { mostPerDay: 1 } }), { see: late, days: 2 }),
+  ).toMatchObject({ fired: 2, heldBack: 1 });
+  // Two hours east the day begins at 22:00, step 132.
+  const clock = { from: [0], offset: [7200] };
+  expect(
+    reportOf(rule({ all: [WARM], limits: { mostPerDay: 1 } }), {
+      see: warmIn(10, 100, 130, 132, 140),
+      household: { clock },
+    }),
+  ).toMatchObject({ fired: 2, heldBack: 3 });
+});
+
+test('rules of one series share what they may tell in a day', () => {
+  const limits = { mostPerDay: 1 };
+  const rules = [0, 1].map((room) =>
+    rule({
+      name: `rule ${room}`,
+      all: [condition('temperature', 'above', 25, { room })],
+      limits,
+      series: 7,
+    }),
+  );
+  const see = (observed: Observation, step: number): void => {
+    observed.temperature[0] = step === 10 ? 26 : 20;
+    observed.temperature[1] = step === 20 ? 26 : 20;
+  };
+  const { report } = rehearse({ see, automation: { rules } });
+  expect(report.rules.map(({ fired, heldBack }) => [fired, heldBack])).toEqual([
+    [1, 0],
+    [0, 1],
+  ]);
+});
+
+test('repeats after so long, while it stays active', () => {
+  const fired = (repeatAfter: number) =>
+    reportOf(rule({ all: [WARM], limits: { repeatAfter } }), { see: warmIn(...range(10, 30)) })
+      .fired;
+  // Twenty steps: told at 10, 16, 22 and 28; at 10 and 25; at 10.
+  expect([fired(3600), fired(9000), fired(12_000)]).toEqual([4, 2, 1]);
+});
+
+test('a gate goes by the room of the rule where it has one', () => {
+  const people = [someone([600, 660])]; // in the den
+  const outdoors = condition('temperature', 'above', 0, { room: -1 });
+  const at = (room: number) =>
+    reportOf(rule({ all: [outdoors], gate: PRESENT, room }), {
+      household: { people },
+      automation: { presenceSensors: [ALERT, ALERT] },
+    }).fired;
+  expect([at(0), at(1)]).toEqual([1, 0]);
+});
