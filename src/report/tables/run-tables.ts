@@ -13,6 +13,7 @@ import { periodText } from './period-text.ts';
 import { remarkList } from './remark-list.ts';
 import { roomsTable } from './rooms-table.ts';
 import { type FigureRow, rowTable } from './row-table.ts';
+import { speciesTable } from './species-table.ts';
 import { textTable, WIDTH } from './text-table.ts';
 
 /** Everything one run has to say, as plain text; parts that are empty are left out. */
@@ -23,6 +24,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
     [visibleProse(`${measures.scenario}: ${measures.plan}`), periodText(measures)],
     ['Whole home', homeTable(measures, width)],
     ['Rooms', roomsTable(measures.rooms, width)],
+    ['In the air, mean levels and hours above the bands', speciesTable(measures, width)],
     ['Coming into a room that stood empty', arrivalsTable(measures.rooms, width)],
     ['Blinds', blindsTable(measures.blinds, width)],
     ['Devices', devicesTable(measures.devices, width)],
@@ -65,6 +67,7 @@ function homeTable(measures: PlanMeasures, width: number): string {
       row(`${fuel} for cooling`, kwh, 'kWh'),
     ),
     row('electricity of appliances', devices.electricity_kwh - ofDevices, 'kWh'),
+    ...(devices.gas_kwh > 0 ? [row('gas burnt by activities', devices.gas_kwh, 'kWh')] : []),
     ...(Object.keys(devices.by_device).length === 0
       ? []
       : [row('electricity of devices', ofDevices, 'kWh')]),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
+import type { PlanMeasures, RoomMeasures } from '../../../src/measures/plan-measures.ts';
 import { assumedTable } from '../../../src/report/tables/assumed-table.ts';
 import { compareTables, compareTitle } from '../../../src/report/tables/compare-tables.ts';
 import { handbookCrossCheckTable } from '../../../src/report/tables/handbook-cross-check-table.ts';
@@ -240,6 +240,40 @@ describe('runTables', () => {
     expect(line(found, 'removed by cooling')).toBe('removed by cooling 310 kWh');
     expect(line(found, 'electricity for cooling')).toBe('electricity for cooling 104 kWh');
     expect(text).not.toContain('cooling');
+  });
+
+  test('what the air carried, the scenario’s own last, with a dash where a level is not known', () => {
+    const [den, bath] = Object.values(measures.rooms) as [RoomMeasures, RoomMeasures];
+    const found = runTables(
+      {
+        ...measures,
+        species: {
+          ...measures.species,
+          radon: { label: 'Radon\nin rooms', unit: 'Bq/m3', mean_outdoors: 10 },
+        },
+        rooms: {
+          den: {
+            ...{ ...den, mean_levels: { co2: 812.4, radon: 43.21 } },
+            outside_band_hours: { ...den.outside_band_hours, co2_high: 7, ...{ radon_high: 96 } },
+          },
+          bath: { ...bath, mean_levels: { co2: 700 } },
+        },
+      },
+      ledger(2, [0]),
+    );
+    const from = found.slice(found.indexOf('In the air'));
+    expect(line(from, 'outdoors')).toBe('outdoors 420 10.0');
+    expect(line(from, 'den')).toBe('den 812 7 43.2 96');
+    expect(line(from, 'bath')).toBe('bath 700 0 - -');
+    expect(from).toContain('Radon in rooms');
+    expect(runTables({ ...measures, species: {} }, ledger(2, [0]))).not.toContain('In the air');
+  });
+
+  test('gas that activities burn is told where there is any', () => {
+    const devices = { ...measures.devices, gas_kwh: 365 };
+    const found = runTables({ ...measures, devices }, ledger(1, [0]));
+    expect(line(found, 'gas burnt by activities')).toBe('gas burnt by activities 365 kWh');
+    expect(text).not.toContain('gas burnt');
   });
 
   test('blinds have a table where there are any', () => {
