@@ -27,6 +27,8 @@ export interface RuleReport {
   readonly missed: number;
   /** Messages that quiet hours or a used-up day held back, some of them told later. */
   readonly heldBack: number;
+  /** Firings by the hour of the wall clock, 24 from midnight. */
+  readonly byHour: readonly number[];
 }
 
 export interface AiringReport {

@@ -14,6 +14,7 @@ export function alertMeasures(control: Run['control'], hours: number): AlertMeas
       acted_on: rule.actedOn,
       duplicates: rule.duplicates,
       missed: rule.missed,
+      by_hour: rule.byHour,
       held_back: rule.heldBack,
     },
   ]);

@@ -4,11 +4,13 @@ import type { Notice } from '../home/notices.ts';
 import { createAiringHours } from './air/airing-hours.ts';
 import { airingMeasures } from './air/airing-measures.ts';
 import { createRebounds } from './air/rebounds.ts';
+import { createSpeciesLevels } from './air/species-levels.ts';
 import { createSpeciesMeans } from './air/species-means.ts';
 import { alertMeasures } from './alert-measures.ts';
 import { createArrivals } from './comfort/arrivals.ts';
 import { createBlindHours, openBlinds } from './comfort/blind-hours.ts';
 import { createTimeOutsideBands } from './comfort/time-outside-bands.ts';
+import { createWinterCold } from './comfort/winter-cold.ts';
 import { handbookCrossCheck } from './cross-check/handbook-cross-check.ts';
 import { createColdSpots } from './damp/cold-spots.ts';
 import { coolingMeasures, createCoolingUse } from './energy/cooling-measures.ts';
@@ -58,8 +60,10 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const carried = createSpeciesMeans(home);
   const odd = createOddRooms(home);
   const climate = createMonthlyClimate(home, period);
-  const hourly = [coldSpots.observe, climate.observe, airing.observeHour];
-  const hours = createHourlyMeans(rooms, hourly);
+  const levels = createSpeciesLevels(home, setup.clock, period.hours);
+  const winterCold = createWinterCold(bands, winter);
+  const hourly = [coldSpots.observe, climate.observe, airing.observeHour, levels.observe];
+  const hours = createHourlyMeans(rooms, hourly, home.species.length);
   const watchers = [
     hours,
     sums,
@@ -72,6 +76,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     airing,
     rebounds,
     carried,
+    winterCold,
     odd,
   ];
 
@@ -83,8 +88,9 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     roomMeasures(
       sums.result(room),
       cooled.removed(room),
-      carried.room(room),
+      levels.room(room),
       outside.result(room),
+      winterCold.perDay(room),
       coldSpots.result(room),
       arrivals.result(room),
     );

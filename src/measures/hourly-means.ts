@@ -14,6 +14,8 @@ export interface Hour {
   readonly airTemperature: Float64Array;
   /** Vapour pressure by room. [Pa] */
   readonly vapourPressure: Float64Array;
+  /** Concentrations by room, one array per species. [species unit] */
+  readonly species: readonly Float64Array[];
 }
 
 /**
@@ -21,11 +23,13 @@ export interface Hour {
  * from the trace's first instant; one that stretches cut in two is put together again.
  *
  * @param watchers  called for every hour, in order of time
+ * @param carried   number of species whose hours are wanted, the first of the home
  * @throws RangeError for a trace whose steps do not fill the hour
  */
 export function createHourlyMeans(
   rooms: number,
   watchers: readonly ((hour: Hour) => void)[],
+  carried = 0,
 ): { observe(trace: TraceView): void } {
   const hour = {
     start: 0,
@@ -34,8 +38,9 @@ export function createHourlyMeans(
     infiltration: 0,
     airTemperature: new Float64Array(rooms),
     vapourPressure: new Float64Array(rooms),
+    species: Array.from({ length: carried }, () => new Float64Array(rooms)),
   };
-  const { airTemperature, vapourPressure } = hour;
+  const { airTemperature, vapourPressure, species } = hour;
   let had = 0; // steps of this hour so far
 
   function observe(trace: TraceView): void {
@@ -76,6 +81,16 @@ export function createHourlyMeans(
       airTemperature[i] = warmth;
       vapourPressure[i] = vapour;
     }
+    for (let q = 0; q < carried; q++) addLevels(room.species[q]!, species[q]!, from, to);
+  }
+
+  function addLevels(levels: Float64Array, sums: Float64Array, from: number, to: number): void {
+    const goesOn = had > 0;
+    for (let i = 0; i < rooms; i++) {
+      let sum = goesOn ? sums[i]! : 0;
+      for (let at = from * rooms + i; at < to * rooms; at += rooms) sum += levels[at]!;
+      sums[i] = sum;
+    }
   }
 
   /** From sums to means, and show them. */
@@ -87,6 +102,7 @@ export function createHourlyMeans(
     for (let i = 0; i < rooms; i++) {
       airTemperature[i] = airTemperature[i]! * share;
       vapourPressure[i] = vapourPressure[i]! * share;
+      for (let q = 0; q < carried; q++) species[q]![i] = species[q]![i]! * share;
     }
     had = 0;
     for (let k = 0; k < watchers.length; k++) watchers[k]!(hour);

@@ -57,14 +57,24 @@ export interface SpeciesMeasures {
   readonly mean_outdoors: number;
 }
 
+/** Levels of one species in the air of one room, by hourly means. */
+export interface SpeciesLevel {
+  readonly mean: number;
+  readonly evening: number;
+  readonly night: number;
+  readonly p95: number;
+  readonly peak: number;
+}
+
 export interface RoomMeasures {
   readonly heating_kwh: number;
   readonly cooling_kwh: number;
   readonly mean_temperature_c: number;
   readonly mean_relative_humidity_pct: number;
-  readonly mean_levels: Readonly<Record<string, number>>;
+  readonly species: Readonly<Record<string, SpeciesLevel>>;
   readonly outside_band_hours: BandHours;
   readonly outside_band_occupied_hours: BandHours;
+  readonly winter_cold_hours_per_day: number | null;
   readonly degree_hours_below: number;
   readonly degree_hours_above: number;
   readonly cold_spot_hours_above_80_pct: number;
@@ -125,6 +135,7 @@ export interface RuleMeasures {
   readonly duplicates: number;
   readonly missed: number;
   readonly held_back: number;
+  readonly by_hour: readonly number[];
 }
 
 export interface HandbookCrossCheck {

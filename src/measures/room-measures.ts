@@ -8,13 +8,15 @@ import type { RoomSums } from './room-sums.ts';
  * The figures of one room, under the names they are printed by.
  *
  * @param coolingKwh  heat removed by what cools it [kWh]
- * @param levels      mean of each species, by name [species unit]
+ * @param winterCold  too cold with somebody in, in the winter half of the year [h/day]
+ * @param levels      of each species, by name [species unit]
  */
 export function roomMeasures(
   own: RoomSums,
   coolingKwh: number,
-  levels: RoomMeasures['mean_levels'],
+  levels: RoomMeasures['species'],
   out: ReturnType<TimeOutsideBands['result']>,
+  winterCold: number | null,
   spot: ReturnType<ColdSpots['result']>,
   came: Arrivals,
 ): RoomMeasures {
@@ -23,9 +25,10 @@ export function roomMeasures(
     cooling_kwh: coolingKwh,
     mean_temperature_c: own.meanTemperature,
     mean_relative_humidity_pct: own.meanRelativeHumidity,
-    mean_levels: levels,
+    species: levels,
     outside_band_hours: out.all,
     outside_band_occupied_hours: out.occupied,
+    winter_cold_hours_per_day: winterCold,
     degree_hours_below: out.degreeHoursBelow,
     degree_hours_above: out.degreeHoursAbove,
     cold_spot_hours_above_80_pct: spot.hoursAbove80,

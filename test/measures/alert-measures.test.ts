@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { measure, START, setup } from './hand-made.ts';
 
+const NIGHTLY = Array.from({ length: 24 }, (_, hour) => (hour < 6 ? 1 : 0));
 const rule = (name: string, fired: number, over = {}) => ({
   name,
   fired,
@@ -11,6 +12,7 @@ const rule = (name: string, fired: number, over = {}) => ({
   duplicates: 0,
   missed: 0,
   heldBack: 0,
+  byHour: NIGHTLY,
   ...over,
 });
 const week = setup({ period: { start: START, hours: 2 * 168 } });
@@ -39,6 +41,7 @@ test('each rule and all together, by the week', () => {
         duplicates: 2,
         missed: 0,
         held_back: 0,
+        by_hour: NIGHTLY,
       },
       stuffy: {
         fired: 3,
@@ -50,6 +53,7 @@ test('each rule and all together, by the week', () => {
         duplicates: 0,
         missed: 4,
         held_back: 5,
+        by_hour: NIGHTLY,
       },
     },
   });

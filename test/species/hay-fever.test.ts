@@ -34,7 +34,7 @@ beforeAll(() => {
 });
 
 const level = (plan: keyof typeof plans, room: string) =>
-  plans[plan].rooms[room]!.mean_levels['pollen']!;
+  plans[plan].rooms[room]!.species['pollen']!.mean;
 
 describe('grass pollen in the flat in June', () => {
   test.each(['living', 'bedroom'])('%s with its window tilted by day', (room) => {
@@ -69,7 +69,7 @@ describe('grass pollen in the flat in June', () => {
     expect(high('as-lived')).toBeGreaterThan(100);
     expect(high('hay-fever-shut')).toBe(0);
     expect(high('hay-fever-purifier')).toBe(0);
-    const stale = (plan: keyof typeof plans) => plans[plan].rooms['living']!.mean_levels['co2']!;
+    const stale = (plan: keyof typeof plans) => plans[plan].rooms['living']!.species['co2']!.mean;
     expect(stale('hay-fever-shut')).toBeGreaterThan(stale('hay-fever-purifier'));
     expect(plans['hay-fever-purifier'].devices.electricity_kwh).toBeGreaterThan(
       plans['as-lived'].devices.electricity_kwh,

@@ -39,7 +39,7 @@ describe('vapours of materials', () => {
       topic: 'Air quality',
       what: `TVOC of materials under 2.4 m at 0.5 1/h: ${what}`,
       ...{ unit: 'µg/m3', source: 'mixed room by hand: E/(n h)', mark: 'closed form', expected },
-      ...{ got: den!.mean_levels['tvoc']!, tolerance: { absolute: 0.05 } },
+      ...{ got: den!.species['tvoc']!.mean, tolerance: { absolute: 0.05 } },
       because: 'printed to a tenth',
     });
   });
@@ -47,7 +47,7 @@ describe('vapours of materials', () => {
   test('a room of its own, and what is assumed in the others', () => {
     const text = EMPTY('{}').replace('area: 20 }', 'area: 20, materials: { tvoc: 0 } }');
     const { rooms, assumed } = levels(text);
-    expect(rooms['den']!.mean_levels['tvoc']).toBeCloseTo(20, 6);
+    expect(rooms['den']!.species['tvoc']!.mean).toBeCloseTo(20, 6);
     expect(assumed.map(({ path }) => path)).not.toContain('/air/materials/tvoc');
     expect(levels(EMPTY('{}')).assumed).toContainEqual(
       expect.objectContaining({ path: '/air/materials/tvoc', value: 100, low: 20, high: 500 }),
@@ -57,14 +57,14 @@ describe('vapours of materials', () => {
   test('a lived-in flat in winter has what homes were found to have', () => {
     const text = readFileSync('scenarios/flat.yaml', 'utf8');
     const week = text.replace('\nmoney:', '\nperiod: { from: "01-10", to: "01-16" }\nmoney:');
-    for (const [name, { mean_levels }] of Object.entries(levels(week).rooms)) {
+    for (const [name, { species }] of Object.entries(levels(week).rooms)) {
       compareBand({
         topic: 'Air quality',
         what: `TVOC in the flat's ${name}, mean of a week in January`,
         unit: 'µg/m3',
         source: '60 UK homes, three days each in winter: 16.6 to 8150 (York 2021)',
         mark: 'published',
-        ...{ low: 16.6, high: 8150, got: mean_levels['tvoc']! },
+        ...{ low: 16.6, high: 8150, got: species['tvoc']!.mean },
         because: 'the least and the most that were found, of C2 to C10',
       });
     }

@@ -135,7 +135,7 @@ describe('species that a scenario names, through a run', () => {
       mean_outdoors: expect.closeTo(10, 9),
     });
     expect(ran.measures.species['toner']!.mean_outdoors).toBeCloseTo((93 * 5 + 3 * 7) / 96, 9);
-    expect(cellar.mean_levels['radon']).toBeCloseTo(column('cellar.radon_bq_per_m3')[0]!, 3);
+    expect(cellar.species['radon']!.mean).toBeCloseTo(column('cellar.radon_bq_per_m3')[0]!, 3);
     expect(hours['radon_high']).toBe(96);
     expect(hours['toner_high']).toBe(0);
     expect(hours['dust_high']).toBe(0);
@@ -149,7 +149,7 @@ describe('species that a scenario names, through a run', () => {
     expect(rows.map(({ label }) => label).join()).not.toContain('toner');
     const [header = ''] = compareCsv(compareMeasures([ran.measures])).split('\n');
     expect(header).toContain(',outside_band_hours.radon_high,');
-    expect(header).toContain(',mean_levels.toner,');
+    expect(header).toContain(',species.toner.mean,species.toner.evening,');
   });
 
   test('a file that ends before the period is refused', () => {

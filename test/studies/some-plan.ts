@@ -3,6 +3,7 @@ import type {
   AiringMeasures,
   PlanMeasures,
   RoomMeasures,
+  SpeciesLevel,
 } from '../../src/measures/plan-measures.ts';
 
 /** Figures of a plan made by hand: a year of two rooms, nothing outside any band. */
@@ -79,9 +80,10 @@ function someRoom({ outside, occupied, over }: RoomFigures = {}): RoomMeasures {
     cooling_kwh: 0,
     mean_temperature_c: 19.5,
     mean_relative_humidity_pct: 52,
-    mean_levels: { co2: 700 },
+    species: { co2: someLevel(700) },
     outside_band_hours: { ...NONE, ...outside },
     outside_band_occupied_hours: { ...NONE, ...occupied },
+    winter_cold_hours_per_day: 0,
     degree_hours_below: 0,
     degree_hours_above: 0,
     cold_spot_hours_above_80_pct: 0,
@@ -99,6 +101,11 @@ function someRoom({ outside, occupied, over }: RoomFigures = {}): RoomMeasures {
     ...over,
   };
 }
+
+/** Levels that go with a mean, made by hand. */
+export const someLevel = (mean: number): SpeciesLevel => ({
+  ...{ mean, evening: 1.1 * mean, night: 1.2 * mean, p95: 1.5 * mean, peak: 2 * mean },
+});
 
 const NONE: BandHours = {
   temperature_low: 0,

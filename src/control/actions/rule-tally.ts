@@ -1,3 +1,4 @@
+import { SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
 import type { ControlContext } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
 
@@ -18,9 +19,10 @@ export interface RuleTally {
 /** A message counts as one that could be acted on if somebody at home is awake within the hour after it. */
 export function createRuleTally(
   rules: number,
-  { moment, presence, dt }: ControlContext,
+  { moment, presence, dt, household: { clock } }: ControlContext,
 ): RuleTally {
   const counts = Array.from({ length: rules }, noCounts);
+  const byHour = Array.from({ length: rules }, () => new Int32Array(24));
   // Messages of the last hour that nobody awake has seen: one place a step, round and round.
   const places = Math.ceil(HOUR / dt);
   const unseen = new Uint8Array(rules * places);
@@ -51,6 +53,8 @@ export function createRuleTally(
   const fired = (r: number): void => {
     const count = counts[r]!;
     count.fired++;
+    const hour = Math.floor((toLocal(clock, moment.utc) % SECONDS_PER_DAY) / HOUR);
+    byHour[r]![hour] = byHour[r]![hour]! + 1;
     if (presence.someoneHome) count.someoneHome++;
     if (moment.utc - last[r]! < HOUR) count.duplicates++;
     last[r] = moment.utc;
@@ -80,6 +84,7 @@ export function createRuleTally(
 
   const startCounting = (): void => {
     for (const count of counts) Object.assign(count, noCounts());
+    for (const counted of byHour) counted.fill(0);
     unseen.fill(0);
     unseenCount.fill(0);
     unseenInAll = 0;
@@ -87,7 +92,7 @@ export function createRuleTally(
   };
 
   const report = (names: readonly string[]): RuleReport[] =>
-    names.map((name, r) => ({ name, ...counts[r]! }));
+    names.map((name, r) => ({ name, ...counts[r]!, byHour: Array.from(byHour[r]!) }));
 
   return { step, fired, actedOn, missed, heldBack, startCounting, report };
 }

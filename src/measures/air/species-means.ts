@@ -3,30 +3,21 @@ import type { Home } from '../../home/home.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import type { SpeciesMeasures } from '../plan-measures.ts';
 
-/** Mean level of each species over the period, outdoors and in each room. */
+/** Mean level of each species outdoors over the period. */
 export interface SpeciesMeans {
   observe(trace: TraceView): void;
   /** What the air carried, by name. */
   outdoors(): Readonly<Record<string, SpeciesMeasures>>;
-  /** Mean levels of a room, by name. [species unit] */
-  room(room: number): Readonly<Record<string, number>>;
 }
 
-export function createSpeciesMeans({ species, rooms: { length: rooms } }: Home): SpeciesMeans {
+export function createSpeciesMeans({ species }: Home): SpeciesMeans {
   const outside = new Float64Array(species.length); // unit s
-  const inside = new Float64Array(species.length * rooms); // unit s
   let time = 0; // s
 
-  function observe({ steps, dt, room, home }: TraceView): void {
+  function observe({ steps, dt, home }: TraceView): void {
     for (let q = 0; q < species.length; q++) {
-      const levels = room.species[q]!;
       const outdoors = home.outdoorSpecies[q]!;
       for (let s = 0; s < steps; s++) outside[q] = outside[q]! + outdoors[s]! * dt;
-      for (let i = 0; i < rooms; i++) {
-        let sum = inside[q * rooms + i]!;
-        for (let at = i; at < steps * rooms; at += rooms) sum += levels[at]! * dt;
-        inside[q * rooms + i] = sum;
-      }
     }
     time += steps * dt;
   }
@@ -42,8 +33,6 @@ export function createSpeciesMeans({ species, rooms: { length: rooms } }: Home):
           { label: label ?? symbolOf(name), unit, mean_outdoors: mean(outside[q]!) },
         ]),
       ),
-    room: (i) =>
-      Object.fromEntries(species.map(({ name }, q) => [name, mean(inside[q * rooms + i]!)])),
   };
 }
 

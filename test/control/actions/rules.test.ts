@@ -230,6 +230,21 @@ test('firing again within the hour counts as a duplicate', () => {
   });
 });
 
+test('firings are counted by the hour of the wall clock', () => {
+  const see = warmIn(10, 15, 30, 100); // steps of ten minutes from midnight
+  const { byHour } = reportOf(rule({ all: [WARM] }), { see });
+  const hours = byHour.flatMap((count, hour) => (count > 0 ? [[hour, count]] : []));
+  expect(hours).toEqual([
+    [1, 1],
+    [2, 1],
+    [5, 1],
+    [16, 1],
+  ]);
+  const late = { clock: { from: [0], offset: [9 * 3600] } };
+  const there = reportOf(rule({ all: [WARM] }), { see, household: late }).byHour;
+  expect(there.indexOf(1)).toBe(1); // 16 h by UTC is 1 h there
+});
+
 test('a spell of an hour that nobody is told of is missed once; a shorter one is not', () => {
   const see = warmIn(...range(10, 16), ...range(20, 27), ...range(40, 100));
   const people = [someone([0, 0])];

@@ -8,7 +8,7 @@ import { roomsTable } from '../../../src/report/tables/rooms-table.ts';
 import { runTables } from '../../../src/report/tables/run-tables.ts';
 import { compareMeasures } from '../../../src/studies/compare/compare.ts';
 import { ledger } from '../../measures/hand-made.ts';
-import { somePlan } from '../../studies/some-plan.ts';
+import { someLevel as level, somePlan } from '../../studies/some-plan.ts';
 
 const PLANS = [
   somePlan('as-lived', { energy: 1210, den: { outside: { humidity_high: 210 } } }),
@@ -253,19 +253,22 @@ describe('runTables', () => {
         },
         rooms: {
           den: {
-            ...{ ...den, mean_levels: { co2: 812.4, radon: 43.21 } },
+            ...{ ...den, species: { co2: level(812.4), radon: level(43.21) } },
             outside_band_hours: { ...den.outside_band_hours, co2_high: 7, ...{ radon_high: 96 } },
           },
-          bath: { ...bath, mean_levels: { co2: 700 } },
+          bath: { ...bath, species: { co2: level(700) } },
         },
       },
       ledger(2, [0]),
     );
     const from = found.slice(found.indexOf('In the air'));
-    expect(line(from, 'outdoors')).toBe('outdoors 420 10.0');
-    expect(line(from, 'den')).toBe('den 812 7 43.2 96');
-    expect(line(from, 'bath')).toBe('bath 700 0 - -');
-    expect(from).toContain('Radon in rooms');
+    expect(line(from, 'outdoors').trim()).toBe('outdoors 420');
+    expect(line(from, 'den').trim()).toBe('den 812 894 975 1219 1625 7');
+    expect(line(from, 'bath').trim()).toBe('bath 700 770 840 1050 1400 0');
+    const radon = from.slice(from.indexOf('Radon in rooms [Bq/m3]'));
+    expect(line(radon, 'outdoors').trim()).toBe('outdoors 10.0');
+    expect(line(radon, 'den').trim()).toBe('den 43.2 47.5 51.9 64.8 86.4 96');
+    expect(line(radon, 'bath').trim()).toBe('bath - - - - - -');
     expect(runTables({ ...measures, species: {} }, ledger(2, [0]))).not.toContain('In the air');
   });
 
@@ -346,7 +349,10 @@ describe('runTables', () => {
       alerts: {
         ...measures.alerts,
         by_rule: {
-          damp: { ...rule, could_act: 35, acted_on: 20, duplicates: 3, missed: 7, held_back: 6 },
+          damp: {
+            ...rule,
+            ...{ could_act: 35, acted_on: 20, duplicates: 3, missed: 7, held_back: 6, by_hour: [] },
+          },
         },
       },
     };
