@@ -87,3 +87,10 @@ test('YAML 1.2: yes is text and 010 is ten', () => {
   expect(readingProblems(homeWith('step: yes'))[0]).toContain('got "yes"');
   expect(readingProblems(homeWith('step: 010'))).toEqual([]);
 });
+
+test('a mapping with a length of its own is no text', () => {
+  const text = homeWith('').replace('weather: w.csv', 'weather: { length: [{ toString: true }] }');
+  expect(readingProblems(text)).toEqual([
+    expect.stringContaining('weather: expected text that is not empty, got a mapping'),
+  ]);
+});

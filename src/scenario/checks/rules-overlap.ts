@@ -1,5 +1,5 @@
 import { minutesOf } from '../model/clock-fields.ts';
-import { READING_UNITS, type Reading } from '../model/condition.ts';
+import { READING_UNITS, type Reading } from '../model/readings.ts';
 import { items, mapping, readTolerantly, textOf } from './tolerant-readers.ts';
 
 /**

@@ -1,31 +1,10 @@
 import { z } from 'zod';
 import type { Quantity } from '../../control/automation.ts';
-import { byName } from '../../species/species-lists.ts';
-import { type KnownSpecies, SPECIES, type SpeciesName } from '../../species/species-table.ts';
+import type { KnownSpecies } from '../../species/species-table.ts';
 import { readAnyQuantity } from '../../units/any-quantity.ts';
 import { clock } from './clock-fields.ts';
 import { choice, list, section, text } from './fields.ts';
-
-const CLIMATE_READINGS = [
-  'temperature',
-  'humidity',
-  'absolute humidity',
-  'humidity above outdoors',
-  'dew point',
-] as const;
-export type Reading = (typeof CLIMATE_READINGS)[number] | SpeciesName;
-/** Units in which the levels of readings are written, by what is read. */
-const unitsOf = (species: readonly KnownSpecies[]): Readonly<Record<Reading, string>> => ({
-  temperature: '°C',
-  humidity: '%',
-  'absolute humidity': 'g/m3',
-  'humidity above outdoors': 'g/m3',
-  'dew point': '°C',
-  ...byName(species, ({ unit }) => unit),
-});
-
-/** Units of the readings that every scenario knows. */
-export const READING_UNITS = unitsOf(SPECIES);
+import { type Reading, unitsOf } from './readings.ts';
 
 /** One edge that a reading has to be beyond. */
 export interface ConditionData {

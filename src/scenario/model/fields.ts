@@ -46,8 +46,8 @@ export function text(says: string) {
   const words = 'text that is not empty';
   return z
     .string({ error: () => words })
-    .min(1, { error: words })
-    .describe(says);
+    .refine((given) => given.length > 0, { error: words })
+    .meta({ minLength: 1, description: says });
 }
 
 /** One of a few words. */
