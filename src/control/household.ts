@@ -56,6 +56,8 @@ export interface Spell {
 
 export interface Person {
   readonly name: string;
+  /** Lives elsewhere; absent means here. */
+  readonly guest?: boolean;
   /** Where this person is; nowhere listed means out. Spells of one person do not overlap. */
   readonly schedule: readonly (Spell & {
     readonly room: number;

@@ -20,7 +20,8 @@ export function withinDates(
 
 /** Whether all who live in the home are away on a local day; never where nobody lives. */
 export function allOnHoliday({ people }: Household, date: number): boolean {
-  return people.length > 0 && people.every((person) => onHoliday(person, date));
+  const live = people.filter(({ guest }) => guest !== true);
+  return live.length > 0 && live.every((person) => onHoliday(person, date));
 }
 
 /** Whether holidays let an activity take place on a local day. */

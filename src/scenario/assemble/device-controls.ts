@@ -4,6 +4,7 @@ import { FILTER_RATED } from '../../species/species-lists.ts';
 import { COMMON, type Preset } from '../../units/preset.ts';
 import { hours } from '../model/clock-fields.ts';
 import type { DeviceData } from '../model/device.ts';
+import { purifierReads } from '../model/purifier-reads.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import {
   DEHUMIDIFIER,
@@ -11,6 +12,7 @@ import {
   HEATER,
   HUMIDIFIER,
   PURIFIER,
+  purifierLevels,
   STOVE,
 } from '../presets/devices.ts';
 import type { ConditionMaker } from './conditions.ts';
@@ -106,11 +108,12 @@ function whatRuns(
         activities: activitiesNamed(given.with ?? [], context.activities, context.kinds),
         runOn: 60 * number('run on', given['run on'], EXTRACT_FAN.runOn),
       };
-    case 'purifier':
-      if (runs === 'by particles') {
-        return between(FILTER_RATED.name, 'above', given.room, levels(given, PURIFIER));
-      }
-      return { kind: 'always' };
+    case 'purifier': {
+      const read = purifierReads(runs);
+      if (read === null) return { kind: 'always' };
+      const usual = read === FILTER_RATED ? PURIFIER : purifierLevels(read.band.high);
+      return between(read.name, 'above', given.room, levels(given, usual));
+    }
     case 'balanced ventilation':
       return { kind: 'always' };
   }

@@ -5,11 +5,10 @@ import { COMMON, scaled } from '../../units/preset.ts';
 import { spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { IRREGULAR } from '../presets/control.ts';
-import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { ASLEEP, AWAKE, BODY_SHARE, breathShare } from '../presets/people.ts';
-import type { Use } from '../presets/rooms.ts';
 import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
+import { indexOf, spotRoom, staysOf } from './person-stays.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
@@ -26,15 +25,15 @@ export function peopleData(data: ScenarioData, defaults: Defaults): readonly Per
 /** People with where they are by the clock and what their bodies give. */
 export function people(
   given: readonly PersonData[],
-  { bodies = {}, holidays }: Pick<HouseholdData, 'bodies' | 'holidays'>,
+  { bodies = {}, holidays, guests = [] }: Pick<HouseholdData, 'bodies' | 'holidays' | 'guests'>,
   plans: readonly RoomPlan[],
   species: readonly CarriedSpecies[],
   defaults: Defaults,
 ): Person[] {
-  if (given.length === 0) return [];
+  if (given.length + guests.length === 0) return [];
   const awake = grownBody('awake', bodies, species, defaults);
   const asleep = grownBody('asleep', bodies, species, defaults);
-  return given.map((person, k) => {
+  const residents = given.map((person, k): Person => {
     const who = person.who ?? 'adult';
     return {
       name: person.name ?? `${who} ${k + 1}`,
@@ -45,6 +44,25 @@ export function people(
       ...away(person, holidays),
     };
   });
+  const visitors = guests.flatMap((guest) => {
+    const { number = 1, name = 'guest', who = 'adult', room } = guest;
+    const where = room === undefined ? spotRoom('day', {}, plans) : indexOf(room, plans);
+    const stay = {
+      ...spellOf(guest.days, guest.from, guest.to, guest.months),
+      room: where,
+      asleep: guest.asleep ?? false,
+    };
+    const one: Person = {
+      name,
+      guest: true,
+      schedule: [stay],
+      awake: output(awake, { who }, species),
+      asleep: output(asleep, { who }, species),
+      ...away({}, holidays),
+    };
+    return Array.from({ length: number }, () => one);
+  });
+  return [...residents, ...visitors];
 }
 
 function irregular({ irregular: given }: PersonData, index: number, defaults: Defaults) {
@@ -60,60 +78,6 @@ function away({ holidays = [] }: PersonData, all: HouseholdData['holidays'] = []
   const both = [...all, ...holidays];
   return both.length === 0 ? {} : { holidays: both };
 }
-
-/** Rooms in which an infant sleeps. */
-export function infantRooms(given: readonly PersonData[], plans: readonly RoomPlan[]): Set<number> {
-  const infants = given.filter(({ who }) => who === 'infant');
-  const stays = infants.flatMap((person) => staysOf(person, plans));
-  return new Set(stays.filter(({ asleep }) => asleep).map(({ room }) => room));
-}
-
-function staysOf(
-  person: PersonData,
-  plans: readonly RoomPlan[],
-  listed?: { readonly defaults: Defaults; readonly index: number },
-): Person['schedule'] {
-  if (person.schedule !== undefined) {
-    return person.schedule.map(({ room, days, months, from, to, asleep = false }) => ({
-      ...spellOf(days, from, to, months),
-      room: indexOf(room, plans),
-      asleep,
-    }));
-  }
-  const pattern = person.pattern ?? PATTERN_OF[person.who ?? 'adult'];
-  if (listed !== undefined) {
-    const at = (key: string) => ['household', 'people', listed.index, key];
-    listed.defaults.word(at('pattern'), person.pattern, pattern, COMMON);
-    const bed = plans[spotRoom('bed', person, plans)]!.name;
-    listed.defaults.word(at('sleeps in'), person['sleeps in'], bed, 'the first bedroom');
-  }
-  return STAYS[pattern].map(({ spot, ...stay }) => ({
-    ...stay,
-    room: spotRoom(spot, person, plans),
-  }));
-}
-
-function spotRoom(spot: Spot, person: PersonData, plans: readonly RoomPlan[]): number {
-  const sleeps = person['sleeps in'];
-  const lives = person['lives in'];
-  if (spot === 'bed' && sleeps !== undefined) return indexOf(sleeps, plans);
-  if (spot === 'day' && lives !== undefined) return indexOf(lives, plans);
-  return SPOT_USES[spot].map((use) => firstOf(use, plans)).find((room) => room >= 0) ?? 0;
-}
-
-const indexOf = (name: string, plans: readonly RoomPlan[]) =>
-  plans.findIndex((plan) => plan.name === name);
-
-const firstOf = (use: Use, plans: readonly RoomPlan[]) =>
-  plans.findIndex((plan) => plan.use === use);
-
-const SPOT_USES: Readonly<Record<Spot, readonly Use[]>> = {
-  bed: ['bedroom', 'living'],
-  day: ['living', 'dining', 'kitchen'],
-  kitchen: ['kitchen', 'dining', 'living'],
-  bath: ['bathroom', 'hall'],
-  desk: ['study', 'living', 'dining'],
-};
 
 type HouseholdData = NonNullable<ScenarioData['household']>;
 type Bodies = NonNullable<HouseholdData['bodies']>;

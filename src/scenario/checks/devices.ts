@@ -1,4 +1,4 @@
-import { FILTER_RATED } from '../../species/species-lists.ts';
+import { purifierReads } from '../model/purifier-reads.ts';
 import { FLOW_BALANCE } from '../presets/devices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
@@ -32,7 +32,10 @@ export function deviceFindings(raw: UncheckedMapping): Finding[] {
       }
     }
     findings.push(...balanceFindings(device, at));
-    const reads = READS[textOf(device['kind'])];
+    const reads =
+      device['kind'] === 'purifier'
+        ? purifierReads(device['runs'])?.name
+        : READS[textOf(device['kind'])];
     const runs = device['runs'] ?? (device['kind'] === 'extract fan' ? 'always' : 'by');
     if (reads !== undefined && textOf(runs).startsWith('by') && runs !== 'by rules') {
       const asked = typeof device['room'] === 'string' ? device['room'] : '';
@@ -79,6 +82,5 @@ const READS: Readonly<Record<string, string>> = {
   dehumidifier: 'humidity',
   humidifier: 'humidity',
   'extract fan': 'humidity',
-  purifier: FILTER_RATED.name,
   heater: 'temperature',
 };

@@ -1,8 +1,9 @@
+import { daysOf, EVERY_DAY } from '../model/clock-fields.ts';
 import { FUELS } from '../model/money.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { items, mapping, textOf, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Mappings that take exactly one of several forms. */
 export function oneOfFindings(raw: UncheckedMapping): Finding[] {
@@ -77,11 +78,40 @@ export function oneOfFindings(raw: UncheckedMapping): Finding[] {
     findings.push(...clockHabitFindings(mapping(habit), path));
   });
   items(household['people']).forEach((person, k) => {
+    findings.push(...dayRoomFindings(mapping(person), ['household', 'people', k]));
     if (!('schedule' in mapping(person) && 'pattern' in mapping(person))) return;
     const path = ['household', 'people', k, 'pattern'];
     findings.push({ path, expected: 'either a pattern or a schedule', got: 'both' });
   });
   return findings;
+}
+
+/** A room to work in asks for somebody who works at home; a day of the week has one room. */
+function dayRoomFindings(person: UncheckedMapping, path: Path): Finding[] {
+  const { pattern, 'works in': works, 'lives in': lives } = person;
+  const findings: Finding[] = [];
+  if (works !== undefined && (('pattern' in person && pattern !== DESK) || 'schedule' in person)) {
+    const got = 'schedule' in person ? 'a schedule' : JSON.stringify(pattern);
+    const expected = `a room to work in only beside the pattern ${DESK}`;
+    findings.push({ path: [...path, 'works in'], expected, got });
+  }
+  let known = 0;
+  items(lives).forEach((one, k) => {
+    const days = daysNamed(mapping(one)['days']);
+    if ((days & known) !== 0) {
+      const expected = 'every day of the week in one room';
+      findings.push({ path: [...path, 'lives in', k], expected, got: 'a day named before' });
+    }
+    known |= days;
+  });
+  return findings;
+}
+
+/** Bits of days that are named well, all where none is; 0 for names that the model refuses. */
+function daysNamed(written: unknown): number {
+  if (written === undefined) return EVERY_DAY;
+  const days = daysOf([written].flat().map(textOf));
+  return Number.isNaN(days) ? 0 : days;
 }
 
 /** What people decide by when they come to it has no place in a habit by the clock, and vice versa. */
@@ -97,3 +127,6 @@ function clockHabitFindings(habit: UncheckedMapping, path: Path): Finding[] {
 }
 
 const DECIDED = ['until', 'probability', 'delay', 'drier by', 'not below'];
+
+/** Pattern that has a desk. */
+const DESK = 'works at home';

@@ -40,6 +40,9 @@ export function overlapFindings(raw: UncheckedMapping): Finding[] {
   items(mapping(raw['household'])['people']).forEach((person, k) => {
     check(mapping(person)['schedule'], ['household', 'people', k, 'schedule']);
   });
+  items(raw['rules']).forEach((rule, k) => {
+    check(mapping(rule)['quiet hours'], ['rules', k, 'quiet hours']);
+  });
   for (const [name, device] of Object.entries(mapping(raw['devices']))) {
     check(mapping(device)['hours'], ['devices', name, 'hours']);
     check(mapping(device)['burns'], ['devices', name, 'burns']);

@@ -59,10 +59,18 @@ export function roomNameFindings(raw: UncheckedMapping): Finding[] {
   items(household['people']).forEach((person, k) => {
     const at = ['household', 'people', k];
     room(mapping(person)['sleeps in'], [...at, 'sleeps in']);
-    room(mapping(person)['lives in'], [...at, 'lives in']);
+    const lives = mapping(person)['lives in'];
+    room(lives, [...at, 'lives in']);
+    items(lives).forEach((one, n) => {
+      room(mapping(one)['room'], [...at, 'lives in', n, 'room']);
+    });
+    room(mapping(person)['works in'], [...at, 'works in']);
     items(mapping(person)['schedule']).forEach((stay, s) => {
       room(mapping(stay)['room'], [...at, 'schedule', s, 'room']);
     });
+  });
+  items(household['guests']).forEach((guest, k) => {
+    room(mapping(guest)['room'], ['household', 'guests', k, 'room']);
   });
   items(household['activities']).forEach((activity, k) => {
     room(mapping(activity)['room'], ['household', 'activities', k, 'room']);

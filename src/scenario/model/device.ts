@@ -16,6 +16,7 @@ import {
   watts,
 } from './device-parts.ts';
 import { choice, either, named, plainNumber, quantity, section } from './fields.ts';
+import { PURIFIER_RUNS } from './purifier-reads.ts';
 import { filterShares, refuellingSources } from './species-fields.ts';
 
 const dehumidifier = section(
@@ -109,11 +110,11 @@ const purifier = section(
     'clean air': flow(`Clean-air delivery rate for ${RATED.words.toLowerCase()}`).optional(),
     ...filterShares(),
     power: watts('Electricity', 1000).optional(),
-    runs: runs(['always', 'by particles', 'by rules']),
+    runs: runs(PURIFIER_RUNS),
     target: quantity(
       RATED.unit,
       { min: 0, max: RATED.limits.level },
-      'Particles above which it runs',
+      'Level above which it runs, of what it runs by',
     ).optional(),
     deadband: deadband(RATED.unit, RATED.limits.level / 2),
     ...control,

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { airingModel } from './airing.ts';
 import { days, spellShape, times } from './clock-fields.ts';
-import { choice, list, plainNumber, quantity, section, text } from './fields.ts';
+import { choice, either, list, plainNumber, quantity, section, text } from './fields.ts';
 import { dayOfYear } from './month-day.ts';
 import { months } from './month-fields.ts';
 import { activitySources, bodySources, paintSources } from './species-fields.ts';
@@ -27,6 +27,7 @@ export const WHATS = [
   'lights and appliances',
   'candles',
   'cleaning',
+  'tumble dryer',
   'other',
 ] as const;
 
@@ -62,6 +63,8 @@ const paintModel = section(
   'Fresh paint, which gives off vapours for months',
 );
 
+const LIVES_WORDS = 'the name of a room, or a list of { days, room }';
+
 const personModel = section(
   {
     name: text('Only for the reader').optional(),
@@ -69,7 +72,22 @@ const personModel = section(
     age: plainNumber({ min: 0, max: 120 }, 'In years, for what is breathed out').optional(),
     pattern: choice(PATTERNS, 'Where this person is by the clock').optional(),
     'sleeps in': text('Name of a room').optional(),
-    'lives in': text('Name of the room used by day').optional(),
+    'lives in': either(
+      [
+        text('Name of a room'),
+        list(
+          section(
+            { days: days().describe('On which days').optional(), room: text('Name of a room') },
+            'A room on some days',
+          ),
+          LIVES_WORDS,
+          'By day of the week; on days that are not named, the usual room',
+        ),
+      ],
+      LIVES_WORDS,
+      'The room used by day',
+    ).optional(),
+    'works in': text('Name of the room that a person who works at home does it in').optional(),
     schedule: list(
       section(
         {
@@ -89,6 +107,21 @@ const personModel = section(
     holidays: holidays.optional(),
   },
   'One person',
+);
+
+const guestModel = section(
+  {
+    name: text('Only for the reader').optional(),
+    number: plainNumber({ min: 1, max: 50, whole: true }, 'How many come').optional(),
+    who: choice(WHO, 'Sets heat and breath').optional(),
+    room: text('Name of the room they are in').optional(),
+    ...spellShape,
+    asleep: z
+      .boolean({ error: () => 'true or false' })
+      .describe('They sleep there')
+      .optional(),
+  },
+  'People who come at a time and live elsewhere',
 );
 
 const activityModel = section(
@@ -127,6 +160,11 @@ export const householdModel = (species: readonly KnownSpecies[]) =>
   section(
     {
       people: list(personModel, 'a list of people', 'Who lives here').optional(),
+      guests: list(
+        guestModel,
+        'a list of { number, who, room, days, months, from, to, asleep }',
+        'Who comes on some days; nobody while all who live here are on holiday',
+      ).optional(),
       bodies: section(
         { awake: bodyModel.optional(), asleep: bodyModel.optional() },
         'What bodies give to a room',

@@ -63,6 +63,12 @@ export const PURIFIER = {
   deadband: preset(4, 2, 8),
 } as const;
 
+/** Target and deadband of a purifier that runs by something else, from the band of that. [its unit] */
+export const purifierLevels = (high: number) => ({
+  target: preset(0.5 * high, 0.25 * high, high),
+  deadband: preset(0.2 * high, 0.1 * high, 0.3 * high),
+});
+
 /** Power [W], radiant share [-], target [°C], deadband [K]. */
 export const HEATER = {
   power: preset(1500, 500, 2000),
