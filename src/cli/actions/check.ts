@@ -1,7 +1,5 @@
 import type { Assumed, Notice } from '../../home/notices.ts';
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
-import { needlessHeating, needlessMonths } from '../../scenario/needless-heating.ts';
-import { tariffDates } from '../../scenario/tariff-dates.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
@@ -17,7 +15,7 @@ export interface CheckOptions {
 /** Read a scenario, its files and all its plans, and print what was found. */
 export async function check(io: Io, path: string, options: CheckOptions): Promise<void> {
   const loaded = await loadPlans(io, path, { ...options, plans: 'all', check: 'all' });
-  const findings = findingsOf(loaded);
+  const findings = await findingsOf(loaded);
   io.out(options.json ? jsonText(findings) : await findingsText(findings, io.width));
 }
 
@@ -41,7 +39,10 @@ interface Findings {
   readonly cautions: readonly Notice[];
 }
 
-function findingsOf({ scenario, weather, weatherFile, plans }: LoadedPlans): Findings {
+async function findingsOf(loaded: LoadedPlans): Promise<Findings> {
+  const { needlessHeating, needlessMonths } = await import('../../scenario/needless-heating.ts');
+  const { tariffDates } = await import('../../scenario/tariff-dates.ts');
+  const { scenario, weather, weatherFile, plans } = loaded;
   return {
     scenario: scenario.title,
     rooms: plans[0]!.plan.home.rooms.map((room) => room.name),
