@@ -21,6 +21,8 @@ export interface Shell {
   readonly ownSteady: Float64Array;
   /** [0]: 1 where some room's cracks are replaced by imposed air. */
   readonly replaced: Uint8Array;
+  /** Half the height of each room's air, above the home's height 0. [m] */
+  readonly middle: Float64Array;
   readonly openings: i32;
   readonly openingRoom: Int32Array;
   readonly openingArea: Float64Array;
@@ -61,6 +63,7 @@ export function layOutShell(home: Home, density: number, dt: number): Shell {
       ownOpen: own,
       ownSteady: steady,
       replaced: new Uint8Array(1),
+      middle: Float64Array.from(home.rooms, middleOf),
       openings: windows.length,
     },
     openingRoom: Int32Array.from(home.openings, (o) => o.room),
@@ -137,6 +140,10 @@ export function usualFlow({ friction, inertia }: Pick<PathPlan, 'friction' | 'in
 /** Friction that makes a law a straight line up to about a pressure. [Pa] */
 function straightUpTo(pressure: number, inertia: number): number {
   return Math.sqrt(pressure * inertia);
+}
+
+function middleOf({ elevation = 0, volume, floorArea }: Room): number {
+  return elevation + (0.5 * volume) / floorArea;
 }
 
 function numberOf(sides: Side[], side: Side): number {

@@ -1,4 +1,5 @@
 import {
+  AIR_TERMS,
   ENERGY_TERMS,
   type Ledger,
   SPECIES_TERMS,
@@ -18,6 +19,10 @@ export interface LedgerAccumulator {
   /** Record of month q, room i and species s begins at `((q * rooms + i) * speciesCount + s) * TRACER_BOOK_STRIDE`. */
   readonly species: Float64Array;
   readonly speciesCount: number;
+  /** Record of month q and room i begins at `(q * rooms + i) * AIR_BOOK_STRIDE`. [kg] */
+  readonly air: Float64Array;
+  /** Forth and back of month q and doorway d are at `2 * (q * doorways + d)` and behind it. [kg] */
+  readonly doorways: Float64Array;
 }
 
 /** Stores of every room at one moment. */
@@ -27,9 +32,20 @@ export interface Stores {
   readonly species: readonly Float64Array[];
 }
 
+/** Dry air that a run moved. */
+export interface MovedAir {
+  /** Per room, in less out. [kg] */
+  readonly net: Float64Array;
+  /** Per room, in. [kg] */
+  readonly through: Float64Array;
+  /** Of room air at 20 °C. [kg/m3] */
+  readonly density: number;
+}
+
 /** @param months  calendar month (0 to 11) of each row */
 export function createLedgerAccumulator(
   rooms: number,
+  doorways: number,
   speciesCount: number,
   months: readonly number[],
 ): LedgerAccumulator {
@@ -40,22 +56,21 @@ export function createLedgerAccumulator(
     flows: new Float64Array(records * BOOK_STRIDE),
     species: new Float64Array(speciesCount * records * TRACER_BOOK_STRIDE),
     speciesCount,
+    air: new Float64Array(records * AIR_BOOK_STRIDE),
+    doorways: new Float64Array(2 * months.length * doorways),
   };
 }
 
 /**
  * Compare the accumulated flows with the change of the stores, and return the ledger.
  *
- * @param airNet      per room, dry air in less out [kg]
- * @param airThrough  per room, dry air in [kg]
- * @param outdoors    of each species, what the rooms would hold of outdoor air [unit m3]
+ * @param outdoors  of each species, what the rooms would hold of outdoor air [unit m3]
  */
 export function finishLedger(
   ledger: LedgerAccumulator,
   before: Stores,
   after: Stores,
-  airNet: Float64Array,
-  airThrough: Float64Array,
+  moved: MovedAir,
   outdoors: readonly number[],
 ): Ledger {
   const { rooms, months } = ledger;
@@ -68,6 +83,9 @@ export function finishLedger(
     (_, s): Record<SpeciesTerm, Float64Array> =>
       columns(ledger.species, speciesStride, records, SPECIES_TERMS, s * TRACER_BOOK_STRIDE),
   );
+  const volume = (kilograms: number): number => kilograms / moved.density;
+  const air = ledger.air.map(volume);
+  const ways = ledger.doorways.map(volume);
   const stored = {
     energy: difference(after.energy, before.energy),
     water: difference(after.water, before.water),
@@ -79,11 +97,13 @@ export function finishLedger(
     energy,
     water,
     species,
+    air: columns(air, AIR_BOOK_STRIDE, records, AIR_TERMS, 0),
+    doorways: columns(ways, 2, ways.length / 2, ['forth', 'back'], 0),
     stored,
     residual: {
       energy: residual(Object.values(energy), stored.energy, before.energy),
       water: residual(Object.values(water), stored.water, before.water),
-      air: worst(airNet, airThrough),
+      air: worst(moved.net, moved.through),
       species: species.map((terms, s) =>
         residual(Object.values(terms), stored.species[s]!, before.species[s]!, outdoors[s]!),
       ),
@@ -151,9 +171,11 @@ const LEAST_WHOLE = 1e-290;
 
 const difference = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, i) => x - b[i]!);
 
-/** A record of heat and water, and one of a species. */
+/** A record of heat and water, one of a species, and one of air. */
 export const BOOK = { stride: ENERGY_TERMS.length + WATER_TERMS.length };
 export const TRACER_BOOK = { stride: SPECIES_TERMS.length };
+export const AIR_BOOK = { stride: AIR_TERMS.length };
 
 const BOOK_STRIDE = BOOK.stride;
 const TRACER_BOOK_STRIDE = TRACER_BOOK.stride;
+const AIR_BOOK_STRIDE = AIR_BOOK.stride;

@@ -14,6 +14,10 @@ export interface Ledger {
   readonly water: Readonly<Record<WaterTerm, Float64Array>>;
   /** Per species: [unit m3] */
   readonly species: readonly Readonly<Record<SpeciesTerm, Float64Array>>[];
+  /** Air between rooms and outdoors, never below 0; as volume of air at 20 °C, so that what goes in comes out. [m3] */
+  readonly air: Readonly<Record<AirTerm, Float64Array>>;
+  /** Air through doorways, from the first room to the second and back, `[month * doorways + doorway]`. [m3] */
+  readonly doorways: { readonly forth: Float64Array; readonly back: Float64Array };
   /** Change of the stores from start to end, per room. */
   readonly stored: {
     readonly energy: Float64Array;
@@ -33,6 +37,7 @@ export interface Ledger {
 export type EnergyTerm = (typeof ENERGY_TERMS)[number];
 export type WaterTerm = (typeof WATER_TERMS)[number];
 export type SpeciesTerm = (typeof SPECIES_TERMS)[number];
+export type AirTerm = (typeof AIR_TERMS)[number];
 
 /**
  * What air carries, booked against outdoors by the way it leaves: `leakage`, `openings`, `extracts`
@@ -98,4 +103,15 @@ export const SPECIES_TERMS = [
   'doorways',
   'devices',
   'deposition',
+] as const;
+
+/** Ways of air from outdoors into a room, and from it outdoors: fans supply and extract, flues draw. */
+export const AIR_TERMS = [
+  'leaksIn',
+  'windowsIn',
+  'fansIn',
+  'leaksOut',
+  'windowsOut',
+  'extracts',
+  'draught',
 ] as const;

@@ -1,6 +1,7 @@
 import type { DayInputs } from '../control/day-inputs.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import type { i32 } from '../units/portable.ts';
+import type { Shell } from './lay-out-shell.ts';
 import type { Model } from './model.ts';
 import { ROOM, TRACER } from './state-layout.ts';
 
@@ -22,8 +23,14 @@ export interface RoomColumns {
   readonly heating: Float64Array;
   /** Sensible heat removed by cooling. [W] */
   readonly cooling: Float64Array;
+  /** Air straight from outdoors, by leaks, windows and fans; as volume at 20 °C. [m3/s] */
+  readonly outdoorAir: Float64Array;
+  /** Pressure at half the room's height, above that of still air outdoors at the same height. [Pa] */
+  readonly pressureDifference: Float64Array;
   /** People in the room; a fraction when for part of the step. [-] */
   readonly occupants: Float64Array;
+  /** Of them, asleep. [-] */
+  readonly asleep: Float64Array;
   /** Share of the step in which a window of the room stands open, however little. [-] */
   readonly windowOpen: Float64Array;
   /** Net condensation on panes, negative while a film dries. [kg/s] */
@@ -49,7 +56,10 @@ export function createRoomColumns(rooms: number, species: number, steps: number)
     vapourPressure: column(),
     heating: column(),
     cooling: column(),
+    outdoorAir: column(),
+    pressureDifference: column(),
     occupants: column(),
+    asleep: column(),
     windowOpen: column(),
     condensation: column(),
     wallCondensation: column(),
@@ -59,11 +69,19 @@ export function createRoomColumns(rooms: number, species: number, steps: number)
 }
 
 /** Record what the rooms were like in the step whose first room is at `at`. */
-export function recordRooms(m: Model, day: DayInputs, columns: RoomColumns, at: i32): void {
-  const { rooms, roomCount, pressure, tracers, species } = m;
+export function recordRooms(
+  m: Model,
+  shell: Shell,
+  day: DayInputs,
+  columns: RoomColumns,
+  at: i32,
+): void {
+  const { rooms, roomCount, pressure, density, tracers, species } = m;
+  const { network, middle } = shell;
   const { airTemperature, radiantTemperature, operativeTemperature, humidityRatio } = columns;
   const { relativeHumidity, vapourPressure, heating, cooling, occupants, windowOpen } = columns;
   const { condensation, wallCondensation, levels, length } = columns;
+  const { outdoorAir, pressureDifference, asleep } = columns;
   const { count } = species;
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
@@ -80,7 +98,10 @@ export function recordRooms(m: Model, day: DayInputs, columns: RoomColumns, at: 
     relativeHumidity[k] = (100 * p) / rooms[r + SATURATION]!;
     heating[k] = rooms[r + EMITTED]!;
     cooling[k] = rooms[r + COOLING]!;
+    outdoorAir[k] = (rooms[r + EXCHANGE]! + rooms[r + FAN]!) / density;
+    pressureDifference[k] = network.pressure[i]! + network.buoyancy[i]! * middle[i]!;
     occupants[k] = day.occupants[k]!;
+    asleep[k] = Math.max(0, day.occupants[k]! - day.awake[k]!);
     windowOpen[k] = rooms[r + WINDOW_OPEN]!;
     condensation[k] = rooms[r + CONDENSING]!;
     wallCondensation[k] = rooms[r + WALL_CONDENSING]!;
@@ -93,6 +114,7 @@ export function recordRooms(m: Model, day: DayInputs, columns: RoomColumns, at: 
 const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, emitted: EMITTED } = ROOM;
 const { cooling: COOLING, radiantMean: RADIANT_MEAN, saturation: SATURATION } = ROOM;
 const { windowOpen: WINDOW_OPEN, condensing: CONDENSING, wallCondensing: WALL_CONDENSING } = ROOM;
+const { exchange: EXCHANGE, fan: FAN } = ROOM;
 const { mean: MEAN_C } = TRACER;
 
 const ROOM_STRIDE = ROOM.stride;

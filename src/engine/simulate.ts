@@ -86,8 +86,7 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
       ledger,
       before,
       storedAmounts(model),
-      air(ROOM.airNet),
-      air(ROOM.airThrough),
+      { net: air(ROOM.airNet), through: air(ROOM.airThrough), density: model.density },
       input.home.species.map(({ outdoor }) => outdoor * volume),
     ),
     control: walk.controller?.report() ?? null,
@@ -146,6 +145,7 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
   const { sunlight, sun, season, saturation } = preparation;
   const perDay = DAY / dt;
   const rooms = home.rooms.length;
+  const doors = home.doorways.length;
   const species = home.species.length;
   const calendar = months.map((m) => new Date(m * 1000).getUTCMonth());
   const stepper = createStepper(
@@ -154,8 +154,8 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
       shell: layOutShell(home, preparation.model.density, dt),
       day: createDayInputs(household, rooms, species, perDay),
       commands: createCommands(home),
-      ledger: createLedgerAccumulator(rooms, species, calendar),
-      scrap: createLedgerAccumulator(rooms, species, [0]),
+      ledger: createLedgerAccumulator(rooms, doors, species, calendar),
+      scrap: createLedgerAccumulator(rooms, doors, species, [0]),
       columns: createRoomColumns(rooms, species, perDay),
     },
     input.compiled,

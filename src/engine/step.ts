@@ -2,6 +2,7 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
 import type { i32 } from '../units/portable.ts';
 import { moveAir, settleAir } from './air.ts';
+import { bookFlows } from './book-flows.ts';
 import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
 import type { Shell } from './lay-out-shell.ts';
 import type { LedgerAccumulator } from './ledger-accumulator.ts';
@@ -41,6 +42,7 @@ export function solveStep(
  */
 export function finishStep(
   m: Model,
+  shell: Shell,
   day: DayInputs,
   ledger: LedgerAccumulator,
   columns: RoomColumns,
@@ -49,10 +51,11 @@ export function finishStep(
 ): void {
   const outdoor = m.outside[TEMPERATURE]!;
   settleAir(m);
+  bookFlows(m, ledger, row);
   settleHeat(m, day, at, outdoor, ledger.flows, row);
   stepWater(m, day, at, outdoor, m.outside[HUMIDITY]!, ledger.flows, row);
   stepSpecies(m, day, at, ledger.species, row);
-  recordRooms(m, day, columns, at);
+  recordRooms(m, shell, day, columns, at);
 }
 
 const { temperature: TEMPERATURE, humidity: HUMIDITY } = OUTSIDE;

@@ -44,7 +44,7 @@ function plainStepper(given: StepRecords): Stepper {
     records,
     solve: (at) => solveStep(model, shell, day, commands, at),
     finish: (counted, at, row) =>
-      finishStep(model, day, counted ? ledger : scrap, columns, at, row),
+      finishStep(model, shell, day, counted ? ledger : scrap, columns, at, row),
   };
 }
 
@@ -69,7 +69,7 @@ function compiledStepper(given: StepRecords): Stepper | null {
     records,
     solve: (at) => solve(model, shell, day, commands, at),
     finish: (counted, at, row) => {
-      finish(model, day, counted ? ledger : scrap, columns, at, row);
+      finish(model, shell, day, counted ? ledger : scrap, columns, at, row);
     },
   };
 }
@@ -95,6 +95,7 @@ interface Exports {
   ) => void;
   readonly finishStep: (
     model: number,
+    shell: number,
     day: number,
     ledger: number,
     columns: number,

@@ -117,6 +117,7 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
     of('vapour_pressure_pa', 1, (r) => r.vapourPressure),
     of('heating_w', 1, (r) => r.heating),
     of('cooling_w', 1, (r) => r.cooling),
+    of('outdoor_air_l_per_s', 2, (r) => r.outdoorAir, 1000),
     of('occupants', 2, (r) => r.occupants),
     of('window_open_share', 3, (r) => r.windowOpen),
     of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * HOUR),

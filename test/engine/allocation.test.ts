@@ -24,8 +24,8 @@ function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
     shell: layOutShell(home, start.density, DT),
     day: createDayInputs(household, ROOMS, species, STEPS),
     commands: createCommands(home),
-    ledger: createLedgerAccumulator(ROOMS, species, [0]),
-    scrap: createLedgerAccumulator(ROOMS, species, [0]),
+    ledger: createLedgerAccumulator(ROOMS, home.doorways.length, species, [0]),
+    scrap: createLedgerAccumulator(ROOMS, home.doorways.length, species, [0]),
     columns: createRoomColumns(ROOMS, species, STEPS),
   });
   const { model, day, commands } = stepper.records;

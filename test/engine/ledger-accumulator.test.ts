@@ -10,10 +10,10 @@ const stores = (species: number) => ({
 
 /** The residual of a species of which one term was booked and the store changed by so much. */
 function speciesResidual(booked: number, before: number, after: number): number {
-  const ledger = createLedgerAccumulator(1, 1, [0]);
+  const ledger = createLedgerAccumulator(1, 0, 1, [0]);
   ledger.species[0] = booked;
-  return finishLedger(ledger, stores(before), stores(after), none(), none(), [0]).residual
-    .species[0]!;
+  const air = { net: none(), through: none(), density: 1.2 };
+  return finishLedger(ledger, stores(before), stores(after), air, [0]).residual.species[0]!;
 }
 
 test('a residual is what was booked and is not found, over all that passed', () => {

@@ -1,4 +1,6 @@
 import {
+  AIR_TERMS,
+  type AirTerm,
   ENERGY_TERMS,
   type EnergyTerm,
   type Ledger,
@@ -31,6 +33,11 @@ export interface Moment {
   heating?: number;
   cooling?: number;
   occupants?: number;
+  asleep?: number;
+  /** Air straight from outdoors. [m3/s] */
+  outdoorAir?: number;
+  /** Above outdoors. [Pa] */
+  pressure?: number;
   windowOpen?: number;
   condensation?: number;
   species?: readonly number[];
@@ -170,7 +177,10 @@ function stretch(
       vapourPressure: perRoom((m) => (humidity(m) / 100) * saturationPressure(air(m))),
       heating: perRoom((m) => m.heating ?? 0),
       cooling: perRoom((m) => m.cooling ?? 0),
+      outdoorAir: perRoom((m) => m.outdoorAir ?? 0),
+      pressureDifference: perRoom((m) => m.pressure ?? 0),
       occupants: perRoom((m) => m.occupants ?? 0),
+      asleep: perRoom((m) => m.asleep ?? 0),
       windowOpen: perRoom((m) => m.windowOpen ?? 0),
       condensation: perRoom((m) => m.condensation ?? 0),
       wallCondensation: perRoom(() => 0),
@@ -210,6 +220,7 @@ function stretch(
 export interface LedgerEntries {
   energy?: Partial<Record<EnergyTerm, number>>;
   water?: Partial<Record<WaterTerm, number>>;
+  air?: Partial<Record<AirTerm, number>>;
   residual?: Partial<Ledger['residual']>;
 }
 
@@ -217,6 +228,7 @@ export function ledger(
   rooms: number,
   months: readonly number[],
   entries: LedgerEntries = {},
+  doorways = 0,
 ): Ledger {
   const column = (value = 0): Float64Array => {
     const values = new Float64Array(rooms * months.length);
@@ -233,6 +245,11 @@ export function ledger(
     rooms,
     energy: all(ENERGY_TERMS, entries.energy),
     water: all(WATER_TERMS, entries.water),
+    air: all(AIR_TERMS, entries.air),
+    doorways: {
+      forth: new Float64Array(doorways * months.length),
+      back: new Float64Array(doorways * months.length),
+    },
     species: [] as Record<SpeciesTerm, Float64Array>[],
     stored: { energy: new Float64Array(rooms), water: new Float64Array(rooms), species: [] },
     residual: { energy: 0, water: 0, air: 0, species: [], ...entries.residual },
@@ -242,7 +259,8 @@ export function ledger(
 function run(own: MeasuresSetup, dt: number, entries: LedgerEntries, control: Run['control']): Run {
   const { start, hours } = own.period;
   const months = [new Date(start * 1000).getUTCMonth()];
-  const books = ledger(own.home.rooms.length, months, entries);
+  const { rooms, doorways } = own.home;
+  const books = ledger(rooms.length, months, entries, doorways.length);
   return { start, hours, dt, ledger: books, control, notices: [] };
 }
 

@@ -27,7 +27,10 @@ function stretch(steps: number, rooms: number, firstStep = 0, dt = 1800): TraceV
       vapourPressure: perRoom,
       heating: perRoom,
       cooling: perRoom.map((x) => 2 * x),
+      outdoorAir: perRoom.map((x) => x / 1000),
+      pressureDifference: perRoom,
       occupants: perRoom,
+      asleep: perRoom,
       windowOpen: perRoom,
       condensation: perRoom.map((x) => -x * 1e-9),
       wallCondensation: perRoom.map((x) => x * 1e-6),
@@ -70,8 +73,8 @@ test('one row an hour, each the mean of its steps', () => {
   expect(first).toBe(
     '2023-01-01T00:00:00Z,2023-01-01T01:00:00+01:00,' +
       '0.50,0.5,0.50,0.5,0.5,0.5,0.5,' +
-      '0.50,0.50,0.50,0.5,0.500,0.5,0.5,1.0,0.50,0.500,0.00,1.80,0.5,' +
-      '10.50,10.50,10.50,10.5,10.500,10.5,10.5,21.0,10.50,10.500,-0.04,37.80,10.5',
+      '0.50,0.50,0.50,0.5,0.500,0.5,0.5,1.0,0.50,0.50,0.500,0.00,1.80,0.5,' +
+      '10.50,10.50,10.50,10.5,10.500,10.5,10.5,21.0,10.50,10.50,10.500,-0.04,37.80,10.5',
   );
   expect(second).toMatch(/^2023-01-01T01:00:00Z,2023-01-01T02:00:00\+01:00,2.50,/);
 });
