@@ -49,6 +49,8 @@ export interface Room {
   readonly volume: number;
   /** Floor above the home's height 0; absent is 0. [m] */
   readonly elevation?: number;
+  /** 0 is the ground floor; absent is 0. */
+  readonly storey?: number;
   /** Heat capacity of air and what warms with it, as a multiple of the air's own. [-] */
   readonly furnishingFactor: number;
   /** Internal mass (furniture, light partitions): heat capacity [J/K] and area that exchanges [m2]. */

@@ -3,9 +3,12 @@ import type { Observer, TraceView } from '../engine/trace.ts';
 import type { Notice } from '../home/notices.ts';
 import { createAiringHours } from './air/airing-hours.ts';
 import { airingMeasures } from './air/airing-measures.ts';
+import { createFreshAir, type FreshAir } from './air/fresh-air.ts';
+import { freshAirNotices } from './air/fresh-air-notices.ts';
 import { createRebounds } from './air/rebounds.ts';
 import { createSpeciesLevels } from './air/species-levels.ts';
 import { createSpeciesMeans } from './air/species-means.ts';
+import { stoveCautions } from './air/stove-hours.ts';
 import { alertMeasures } from './alert-measures.ts';
 import { createArrivals } from './comfort/arrivals.ts';
 import { createBlindHours, openBlinds } from './comfort/blind-hours.ts';
@@ -58,6 +61,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
   const carried = createSpeciesMeans(home);
+  const fresh = createFreshAir(home, period);
   const odd = createOddRooms(home);
   const climate = createMonthlyClimate(home, period);
   const levels = createSpeciesLevels(home, setup.clock, period.hours);
@@ -77,6 +81,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     rebounds,
     carried,
     winterCold,
+    fresh,
     odd,
   ];
 
@@ -84,7 +89,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     for (const watcher of watchers) watcher.observe(trace);
   }
 
-  const ofRoom = (room: number): RoomMeasures =>
+  const ofRoom = (room: number, air: FreshAir): RoomMeasures =>
     roomMeasures(
       sums.result(room),
       cooled.removed(room),
@@ -93,6 +98,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       winterCold.perDay(room),
       coldSpots.result(room),
       arrivals.result(room),
+      air.rooms[room]!,
     );
 
   function finish(run: Run): PlanMeasures {
@@ -101,14 +107,16 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     const purchaseCost = purchaseCostPerYear(setup.purchases, setup.discountRate);
     const opinion = handbookCrossCheck(home, run.ledger, climate, setup.weather);
     const balance = balanceOf(run.ledger);
+    const air = fresh.result(run.ledger, climate);
     const heating = heatingMeasures(
       home.rooms.map((_, i) => sums.result(i)),
       uses,
       setup.heatsByPresence ?? false,
     );
     const removed = home.rooms.map((_, i) => cooled.removed(i));
-    const devices = devicesMeasures(home, uses, used.result, run.control);
+    const devices = devicesMeasures(home, uses, used.result, run.control, air.stoveHours);
     const alerts = alertMeasures(run.control, period.hours);
+    const ofRooms = Object.fromEntries(home.rooms.map(({ name }, i) => [name, ofRoom(i, air)]));
     const price = priceOfHeat(uses, heating.useful_kwh);
     return {
       scenario: setup.scenario,
@@ -132,13 +140,16 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       },
       carbon_kg: bill.carbon,
       species: carried.outdoors(),
-      rooms: Object.fromEntries(home.rooms.map((room, i) => [room.name, ofRoom(i)])),
+      rooms: ofRooms,
+      outdoor_air: air.flows.home,
+      outdoor_air_share_by_storey: air.flows.shareByStorey,
+      air_flows: air.flows.between,
       airing: airingMeasures(run.ledger, price, airing.result(), rebounds.result()),
       alerts,
       balance,
       handbook_cross_check: opinion.figures,
       assumed: setup.assumed,
-      cautions: setup.cautions,
+      cautions: [...setup.cautions, ...stoveCautions(home, air.stoveHours)],
       notices: distinct([
         ...balanceNotices(balance),
         ...odd.notices(),
@@ -150,6 +161,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...idleCooling(home, removed),
         ...openBlinds(blinds.result()),
         ...opinion.notices,
+        ...freshAirNotices(home, air, ofRooms),
       ]),
     };
   }

@@ -37,6 +37,9 @@ export interface PlanMeasures {
   /** What the air carried, by name. */
   readonly species: Readonly<Record<string, SpeciesMeasures>>;
   readonly rooms: Readonly<Record<string, RoomMeasures>>;
+  readonly outdoor_air: OutdoorAirMeasures;
+  readonly outdoor_air_share_by_storey: Readonly<Record<string, number>>;
+  readonly air_flows: readonly AirFlow[];
   readonly airing: AiringMeasures;
   readonly alerts: AlertMeasures;
   readonly balance: {
@@ -89,6 +92,21 @@ export interface RoomMeasures {
   readonly cold_arrival_hours: number;
   readonly recovery_minutes_mean: number;
   readonly recovery_minutes_most: number;
+  readonly outdoor_air_l_per_s: number;
+  readonly outdoor_air_l_per_s_per_person_asleep: number | null;
+}
+
+export interface OutdoorAirMeasures {
+  readonly l_per_s: number;
+  readonly leaks_l_per_s: number;
+  readonly windows_l_per_s: number;
+  readonly fans_l_per_s: number;
+}
+
+export interface AirFlow {
+  readonly from: string;
+  readonly to: string;
+  readonly l_per_s: number;
 }
 
 export interface DeviceMeasures {
@@ -99,6 +117,7 @@ export interface DeviceMeasures {
   readonly hours: number;
   readonly starts: number;
   readonly emptied: number;
+  readonly hours_4_pa_below_outdoors: number | null;
 }
 
 export interface AiringMeasures {

@@ -1,3 +1,4 @@
+import type { RoomAir } from './air/fresh-air.ts';
 import type { Arrivals } from './comfort/arrivals.ts';
 import type { TimeOutsideBands } from './comfort/time-outside-bands.ts';
 import type { ColdSpots } from './damp/cold-spots.ts';
@@ -10,6 +11,7 @@ import type { RoomSums } from './room-sums.ts';
  * @param coolingKwh  heat removed by what cools it [kWh]
  * @param winterCold  too cold with somebody in, in the winter half of the year [h/day]
  * @param levels      of each species, by name [species unit]
+ * @param air         straight from outdoors in the heating season [L/s]
  */
 export function roomMeasures(
   own: RoomSums,
@@ -19,6 +21,7 @@ export function roomMeasures(
   winterCold: number | null,
   spot: ReturnType<ColdSpots['result']>,
   came: Arrivals,
+  air: RoomAir,
 ): RoomMeasures {
   return {
     heating_kwh: own.heatingKwh,
@@ -43,5 +46,7 @@ export function roomMeasures(
     cold_arrival_hours: came.coldHours,
     recovery_minutes_mean: came.recoveryMean,
     recovery_minutes_most: came.recoveryMost,
+    outdoor_air_l_per_s: air.outdoor,
+    outdoor_air_l_per_s_per_person_asleep: air.perPersonAsleep,
   };
 }

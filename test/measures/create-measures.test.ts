@@ -81,6 +81,9 @@ describe('the shape of the figures', () => {
       'carbon_kg',
       'species',
       'rooms',
+      'outdoor_air',
+      'outdoor_air_share_by_storey',
+      'air_flows',
       'airing',
       'alerts',
       'balance',
@@ -117,6 +120,8 @@ describe('the shape of the figures', () => {
       'cold_arrival_hours',
       'recovery_minutes_mean',
       'recovery_minutes_most',
+      'outdoor_air_l_per_s',
+      'outdoor_air_l_per_s_per_person_asleep',
     ]);
     expect(JSON.parse(JSON.stringify(found))).toEqual(found);
     expect(numbersIn(found).every(Number.isFinite)).toBe(true);

@@ -13,7 +13,7 @@ const rowsOf = (...plans: PlanMeasures[]): Row[] =>
 
 const DRYER = {
   ...{ electricity_kwh: 90.25, fuel_kwh: 0, water_kg: -300, heat_kwh: 280 },
-  ...{ hours: 410, starts: 55, emptied: 70 },
+  ...{ hours: 410, starts: 55, emptied: 70, hours_4_pa_below_outdoors: null },
 };
 const LIVED = {
   ...somePlan('as-lived', { den: { outside: { humidity_high: 210.5 } } }),
@@ -85,7 +85,7 @@ test('every figure of a plan and a room has a column, lists and titles have none
   expect(new Set(columns).size).toBe(columns.length);
   const sections = Object.keys(LIVED).filter((key) => columns.some((c) => c.startsWith(key)));
   expect(Object.keys(LIVED).filter((key) => !sections.includes(key))).toEqual([
-    ...['scenario', 'rooms', 'assumed', 'cautions', 'notices'],
+    ...['scenario', 'rooms', 'air_flows', 'assumed', 'cautions', 'notices'],
   ]);
   const figures = Object.keys(LIVED.rooms['den']!);
   expect(

@@ -117,7 +117,13 @@ function linearFigures(
     den: { over: { cold_spot_hours_above_80_pct: drier !== undefined || aired ? 0 : spots } },
   });
   const ran = { electricity_kwh: 300, fuel_kwh: 0, water_kg: -450, heat_kwh: 0 };
-  const detail = { ...ran, hours: 1500, starts: 100, emptied: 225 };
+  const detail = {
+    ...ran,
+    hours: 1500,
+    starts: 100,
+    emptied: 225,
+    hours_4_pa_below_outdoors: null,
+  };
   return {
     ...made,
     devices: {

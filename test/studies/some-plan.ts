@@ -44,6 +44,9 @@ export function somePlan(
     carbon_kg: 2000,
     species: { co2: { label: 'CO2', unit: 'ppm', mean_outdoors: 420 } },
     rooms: { den: someRoom(figures.den), bath: someRoom(figures.bath) },
+    outdoor_air: { l_per_s: 30, leaks_l_per_s: 20, windows_l_per_s: 10, fans_l_per_s: 0 },
+    outdoor_air_share_by_storey: { 0: 1 },
+    air_flows: [],
     airing: { ...NO_AIRING },
     alerts: { fired: 0, someone_home: 0, acted_on: 0, per_week: 0, by_rule: {} },
     balance: {
@@ -98,6 +101,8 @@ function someRoom({ outside, occupied, over }: RoomFigures = {}): RoomMeasures {
     cold_arrival_hours: 0,
     recovery_minutes_mean: 0,
     recovery_minutes_most: 0,
+    outdoor_air_l_per_s: 15,
+    outdoor_air_l_per_s_per_person_asleep: null,
     ...over,
   };
 }

@@ -4,14 +4,19 @@ import type { DeviceMeasures, PlanMeasures } from '../plan-measures.ts';
 import type { DeviceUse } from './device-use.ts';
 import type { FuelUse } from './energy-use.ts';
 
-/** Electricity of appliances and devices together, gas of activities, and what each device did. */
+/**
+ * Electricity of appliances and devices together, gas of activities, and what each device did.
+ *
+ * @param stoveHours  by device, see StoveHours [h]
+ */
 export function devicesMeasures(
   home: Home,
   uses: readonly FuelUse[],
   use: (device: number) => DeviceUse,
   control: Run['control'],
+  stoveHours: readonly (number | null)[],
 ): PlanMeasures['devices'] {
-  const detail = byDevice(home, use, control);
+  const detail = byDevice(home, use, control, stoveHours);
   return {
     electricity_kwh: otherOf('electricity', uses),
     gas_kwh: otherOf('gas', uses),
@@ -30,6 +35,7 @@ function byDevice(
   { devices }: Home,
   use: (device: number) => DeviceUse,
   control: Run['control'],
+  stoveHours: readonly (number | null)[],
 ): Record<string, DeviceMeasures> {
   const counted = control?.devices ?? [];
   return Object.fromEntries(
@@ -45,6 +51,7 @@ function byDevice(
         hours: own.hours,
         starts: sum('starts'),
         emptied: sum('emptied'),
+        hours_4_pa_below_outdoors: stoveHours[d] ?? null,
       };
       return [name, figures];
     }),

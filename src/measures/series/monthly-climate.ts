@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 import type { Hour } from '../hourly-means.ts';
+import { monthEnds } from '../month-ends.ts';
 
 /** Means of the whole home by calendar month (UTC), the rows counted as in the ledger. */
 export interface MonthlyClimate {
@@ -82,17 +83,6 @@ export function createMonthlyClimate(
   }
 
   return { observe, over, degreeDays };
-}
-
-/** Instants at which the calendar months (UTC) that a period touches end. [s UTC] */
-function monthEnds({ start, hours }: { start: number; hours: number }): number[] {
-  const first = new Date(start * 1000);
-  const ends: number[] = [];
-  for (let k = 1; ; k++) {
-    const end = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + k, 1) / 1000;
-    ends.push(end);
-    if (end >= start + hours * 3600) return ends;
-  }
 }
 
 const QUANTITIES = 4;

@@ -20,5 +20,11 @@ const FIGURES: readonly FigureColumn<DeviceMeasures>[] = [
     optional: true,
   },
   { head: 'water\nadded\n[kg]', decimals: 0, of: (d) => Math.max(0, d.water_kg), optional: true },
+  {
+    head: '4 Pa below\noutdoors\n[h]',
+    decimals: 0,
+    of: (d) => d.hours_4_pa_below_outdoors,
+    optional: true,
+  },
   { head: 'tank\nemptied', decimals: 0, of: (d) => d.emptied, optional: true },
 ];

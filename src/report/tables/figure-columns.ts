@@ -5,8 +5,8 @@ import { type Column, textTable, WIDTH } from './text-table.ts';
 export interface FigureColumn<Thing> {
   readonly head: string;
   readonly decimals: number;
-  readonly of: (thing: Thing) => number;
-  /** Whether the column is left out where all its figures are 0. */
+  readonly of: (thing: Thing) => number | null;
+  /** Whether the column is left out where all its figures are 0 or not known. */
   readonly optional?: true;
 }
 
@@ -19,7 +19,9 @@ export function figureTable<Thing>(
 ): string {
   const all = Object.values(things);
   if (all.length === 0) return '';
-  const told = figures.filter(({ optional, of }) => !optional || all.some((it) => of(it) !== 0));
+  const told = figures.filter(
+    ({ optional, of }) => !optional || all.some((it) => (of(it) ?? 0) !== 0),
+  );
   const names: Column = { head, cells: Object.keys(things), align: 'left' };
   const columns = told.map(
     ({ head, decimals, of }): Column => ({

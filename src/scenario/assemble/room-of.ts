@@ -33,6 +33,7 @@ export function roomOf(
     floorArea: area,
     volume: area * height,
     elevation,
+    storey: plan.storey,
     furnishingFactor: facts.furnishingFactor,
     mass: { capacity: facts.internalMass * area, area: INTERNAL_MASS_AREA * area },
     buffer: bufferOf(plan, data, defaults),

@@ -224,5 +224,14 @@ describe('the one that the program proposes', () => {
 
 const STUDY_SITE = 'worked solution on a study site (8 %, 6 years)';
 const NOTHING_DONE = {
-  ...{ electricity_kwh: 0, fuel_kwh: 0, water_kg: 0, heat_kwh: 0, hours: 0, starts: 0, emptied: 0 },
+  ...{
+    electricity_kwh: 0,
+    fuel_kwh: 0,
+    water_kg: 0,
+    heat_kwh: 0,
+    hours: 0,
+    starts: 0,
+    emptied: 0,
+    hours_4_pa_below_outdoors: null,
+  },
 };

@@ -148,6 +148,7 @@ describe('an option', () => {
       hours: 0,
       starts: 0,
       emptied: 0,
+      hours_4_pa_below_outdoors: null,
     };
     const detail = {
       drier: { ...device, water_kg: -12.5 },

@@ -95,6 +95,7 @@ describe('rows that only some plans need', () => {
     hours: 400,
     starts: 300,
     emptied: 90,
+    hours_4_pa_below_outdoors: null,
   };
   const [first, second] = [PLANS[0]!, PLANS[1]!];
   const busy: PlanMeasures = {
@@ -322,6 +323,7 @@ describe('runTables', () => {
             hours: 400,
             starts: 300,
             emptied: 90,
+            hours_4_pa_below_outdoors: null,
           },
           stove: {
             electricity_kwh: 0,
@@ -331,6 +333,7 @@ describe('runTables', () => {
             hours: 310,
             starts: 60,
             emptied: 0,
+            hours_4_pa_below_outdoors: null,
           },
         },
       },

@@ -5,7 +5,7 @@ import { dryingFigures } from '../../../src/studies/purchase/drying-figures.ts';
 /** 100 hours, 30 kWh and 25 litres. */
 const DRIER: DeviceMeasures = {
   ...{ electricity_kwh: 30, fuel_kwh: 0, water_kg: -25, heat_kwh: 45 },
-  ...{ hours: 100, starts: 20, emptied: 6 },
+  ...{ hours: 100, starts: 20, emptied: 6, hours_4_pa_below_outdoors: null },
 };
 
 test('half of a year counts twice for a year, and the same for a day or a kilowatt-hour', () => {

@@ -47,7 +47,7 @@ function world({
   const years = period === 8760 ? 1 : period / 8766;
   const drier: DeviceMeasures = {
     ...{ electricity_kwh: kwh, fuel_kwh: 0, water_kg: -litres, heat_kwh: 0 },
-    ...{ hours, starts: 100, emptied: 225 },
+    ...{ hours, starts: 100, emptied: 225, hours_4_pa_below_outdoors: null },
   };
   const plan = (
     name: string,

@@ -1,0 +1,65 @@
+import type { Ledger } from '../../engine/ledger.ts';
+import type { TraceView } from '../../engine/trace.ts';
+import type { Home } from '../../home/home.ts';
+import { heatingSeason } from '../energy/heating-season.ts';
+import { ledgerSum } from '../ledger-sum.ts';
+import type { MonthlyClimate } from '../series/monthly-climate.ts';
+import { createAirAsleep } from './air-asleep.ts';
+import { type AirFlows, airFlows } from './air-flows.ts';
+import { createFanEffects, type FanEffect } from './fan-effects.ts';
+import { createStoveHours } from './stove-hours.ts';
+
+/** Where the outdoor air of a home comes in and who gets it, mean of the heating season. */
+export interface FreshAir {
+  readonly flows: AirFlows;
+  readonly rooms: readonly RoomAir[];
+  readonly fans: readonly FanEffect[];
+  /** See StoveHours; of the whole period. [h] */
+  readonly stoveHours: readonly (number | null)[];
+  /** False where nothing was heated, so that the season is the whole period. */
+  readonly heated: boolean;
+}
+
+/** Air of one room. */
+export interface RoomAir {
+  /** Straight from outdoors. [L/s] */
+  readonly outdoor: number;
+  /** The same for each person asleep, while people sleep there; null where nobody does. [L/s] */
+  readonly perPersonAsleep: number | null;
+}
+
+/** @param period  first instant [s UTC] and length [h] */
+export function createFreshAir(
+  home: Home,
+  period: { readonly start: number; readonly hours: number },
+): {
+  observe(trace: TraceView): void;
+  result(ledger: Ledger, climate: MonthlyClimate): FreshAir;
+} {
+  const asleep = createAirAsleep(home.rooms.length, period);
+  const fans = createFanEffects(home, period);
+  const stoves = createStoveHours(home);
+
+  function observe(trace: TraceView): void {
+    asleep.observe(trace);
+    fans.observe(trace);
+    stoves.observe(trace);
+  }
+
+  function result(ledger: Ledger, climate: MonthlyClimate): FreshAir {
+    const season = heatingSeason(ledger);
+    const flows = airFlows(home, ledger, season, climate.over(season).seconds);
+    return {
+      flows,
+      rooms: flows.intoRooms.map((outdoor, room) => ({
+        outdoor,
+        perPersonAsleep: asleep.perPerson(room, season),
+      })),
+      fans: fans.result(season),
+      stoveHours: stoves.hours(),
+      heated: ledgerSum(ledger.energy.heating, season, ledger) > 0,
+    };
+  }
+
+  return { observe, result };
+}

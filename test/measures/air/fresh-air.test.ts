@@ -1,0 +1,167 @@
+import { describe, expect, test } from 'vitest';
+import type { Device, Stove } from '../../../src/home/devices.ts';
+import type { Home } from '../../../src/home/home.ts';
+import { leaky } from '../../home/leaky.ts';
+import { BOILER, home, type Moment, measure, room, START, setup } from '../hand-made.ts';
+
+const CO2 = { name: 'co2', unit: 'ppm', outdoor: 420, penetration: 1 } as const;
+const sentences = (found: ReturnType<typeof measure>, id: string): string[] =>
+  found.notices.filter((notice) => notice.id === id).map(({ text }) => text);
+
+describe('outdoor air for each person asleep', () => {
+  /** A trace of a day in a heated den. */
+  const night = (at: (step: number) => Moment, more: Partial<Home> = {}) =>
+    measure(setup({ home: home(more) }), at, { entries: { energy: { heating: 1 } } });
+  const each = (found: ReturnType<typeof measure>) =>
+    found.rooms['den']!.outdoor_air_l_per_s_per_person_asleep;
+
+  test('is the air of the hours with sleepers, over how many they are', () => {
+    // Two asleep in the first eight hours with 6 L/s, nobody later with 50.
+    const found = night((s) =>
+      s < 48 ? { asleep: 2, outdoorAir: 0.006 } : { occupants: 1, outdoorAir: 0.05 },
+    );
+    expect(each(found)).toBeCloseTo(3, 9);
+  });
+
+  test('part of a step counts for that part, with all the air of it', () => {
+    // One person asleep for half of each step breathes what comes in meanwhile: 6 L/s.
+    expect(each(night(() => ({ asleep: 0.5, outdoorAir: 0.006 })))).toBeCloseTo(6, 9);
+    // One all the time and one for a third of it: 6 L/s over 4/3.
+    expect(each(night(() => ({ asleep: 4 / 3, outdoorAir: 0.006 })))).toBeCloseTo(4.5, 9);
+  });
+
+  test('is not known where nobody sleeps, even where subtracting leaves a little', () => {
+    expect(each(night(() => ({ occupants: 1, outdoorAir: 0.006 })))).toBeNull();
+    const found = night(() => ({ asleep: 0.3 - 0.1 - 0.2 + 1e-12, outdoorAir: 0.006 }));
+    expect(each(found)).toBeNull();
+    expect(sentences(found, 'fresh-air-asleep')).toEqual([]);
+  });
+
+  test('is judged by what handbooks ask for, as it is printed, with the CO2 beside it', () => {
+    const said = (flow: number, species: Home['species'] = []) =>
+      sentences(
+        night(() => ({ asleep: 1, outdoorAir: flow, species: species.map(() => 900) }), {
+          species,
+          rooms: [room('den', { deposition: species.map(() => 0) })],
+        }),
+        'fresh-air-asleep',
+      )[0];
+    expect(said(0.0031)).toBe(
+      'For those asleep, den gets 3.1 L/s a person straight from outdoors in the heating season, ' +
+        'less than even the 4 L/s that handbooks call the least (EN 16798-1 has 7 for category II ' +
+        'and 4 for III). What doors let in from other rooms comes on top, fresh in part.',
+    );
+    expect(said(0.00396)).toContain('4.0 L/s a person');
+    expect(said(0.00396)).toContain('less than the 7 L/s that handbooks ask for');
+    expect(said(0.007)).toContain('no less than the 7 L/s that handbooks ask for');
+    expect(said(0.007, [CO2])).toMatch(
+      / Over the whole period CO2 there was above its band for \d+ h with somebody in\.$/,
+    );
+  });
+
+  test('of several rooms the one that gets least is named', () => {
+    const own = home({ rooms: [room('den'), room('nook')] });
+    const found = measure(setup({ home: own }), (_, i) => ({
+      ...{ asleep: 1, outdoorAir: i === 0 ? 0.008 : 0.005 },
+    }));
+    expect(sentences(found, 'fresh-air-asleep')[0]).toMatch(
+      /^For those asleep, nook gets least: 5\.0 L\/s a person straight from outdoors over the period, /,
+    );
+  });
+});
+
+describe('what an extract fan changes', () => {
+  const fan: Device = {
+    name: 'fan',
+    room: 0,
+    does: { kind: 'extract fan', flow: 0.015, power: 5 },
+  };
+  const said = (share: (step: number) => number) =>
+    sentences(
+      measure(setup({ home: home({ devices: [fan] }) }), (s) => ({
+        ...{ outdoorAir: share(s) === 0 ? 0.03 : 0.04, devices: [{ share: share(s) }] },
+      })),
+      'fresh-air-fan',
+    );
+
+  test('is the air of the steps with it beside that of the others', () => {
+    expect(said((s) => (s < 18 ? 1 : 0))).toEqual([
+      'The fan "fan" blew out 15.0 L/s for 3 h over the period. While it ran, 40.0 L/s of outdoor ' +
+        'air came into the home, at other times 30.0 L/s. Weather and windows differ between the ' +
+        'two; a plan without it tells what it changes.',
+    ]);
+  });
+
+  test('cannot be told where it never rests, nor where it never runs for a whole step', () => {
+    expect(said(() => 1)[0]).toContain('It never stood still, so that only a plan without it');
+    expect(said((s) => (s < 18 ? 0.5 : 0))[0]).toBe(
+      'The fan "fan" blew out 15.0 L/s for 2 h over the period. It never ran for a whole step, so ' +
+        'that only a plan without it tells what it changes.',
+    );
+    expect(said(() => 0)).toEqual([]);
+  });
+});
+
+describe('a stove in a room below the pressure outdoors', () => {
+  const burning = (
+    pressure: (step: number) => number,
+    { roomAir = 0.008, how = leaky([1], 0.02) as Home['leakage']['how'] } = {},
+  ) => {
+    const leakage = { how, share: [1], ach50: null };
+    const own = home({ devices: [stove(roomAir)], leakage, sources: [BOILER] });
+    return measure(setup({ home: own }), (s) => ({
+      ...{ pressure: pressure(s), devices: [{ share: s < 72 ? 1 : 0 }] },
+    }));
+  };
+  const hours = (found: ReturnType<typeof measure>) =>
+    found.devices.detail['stove']!.hours_4_pa_below_outdoors;
+
+  test('counts the hours in which it burns more than 4 Pa below outdoors', () => {
+    // Half a day burning; 3 h of it at 4.1 Pa below, 3 h at 3.9, and 12 h low without a fire.
+    const found = burning((s) => (s < 18 ? -4.1 : s < 36 ? -3.9 : s < 72 ? 2 : -9));
+    expect(hours(found)).toBeCloseTo(3, 9);
+    expect(hours(burning(() => -4))).toBe(0);
+  });
+
+  test('is a reason to call a fitter and never a clearance', () => {
+    const [caution] = burning(() => -4.1).cautions;
+    expect(caution).toEqual({
+      id: 'stove-depressurised',
+      text:
+        'While stove burned, den stood more than 4 Pa below outdoors for part of the time, which ' +
+        'can draw fumes into the room. That is a reason to call a competent fitter, who tests it ' +
+        'with doors and windows shut and all fans on. A carbon monoxide alarm belongs in that room, ' +
+        'and local codes may forbid such a fan. The hours are an estimate; fewer or none of them, ' +
+        'here or in another plan, are never a clearance.',
+    });
+  });
+
+  test('without such hours nothing is said, least of all that it is safe', () => {
+    const found = burning(() => -3.9);
+    expect(found.cautions).toEqual([]);
+    expect(JSON.stringify([found.cautions, found.notices])).not.toMatch(/safe|harmless|no danger/i);
+  });
+
+  test('has no hours where its air comes from outdoors or pressures are not known', () => {
+    expect(hours(burning(() => -9, { roomAir: 0 }))).toBeNull();
+    expect(hours(burning(() => -9, { how: { by: 'rate', flow: 0.01 } }))).toBeNull();
+    expect(hours(burning(() => -9, { how: { by: 'pressure', cracks: [] } }))).toBeNull();
+  });
+});
+
+function stove(roomAir: number): Device {
+  const does: Stove = {
+    ...{ kind: 'stove', batch: 1, interval: 3600, energy: 15e6, efficiency: 0.7 },
+    ...{ radiantShare: 0.5, lag: 0, perRefuelling: [], roomAir },
+  };
+  return { name: 'stove', room: 0, does };
+}
+
+test('months without heat do not count for those asleep', () => {
+  const own = setup({ period: { start: START - 2 * 86_400, hours: 96 }, home: home() });
+  const found = measure(own, (s) => ({ asleep: 1, outdoorAir: s < 144 ? 0.01 : 0.003 }), {
+    entries: { energy: { heating: 1 } },
+  });
+  // Hand-made ledgers have one month, the first: the last days of the year before.
+  expect(found.rooms['den']!.outdoor_air_l_per_s_per_person_asleep).toBeCloseTo(10, 9);
+});
