@@ -1,5 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { cautionsOfAll } from '../cautions-of-all.ts';
+import { hasOwnSection } from '../own-section.ts';
 import { html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
 import { list, type Section } from './section.ts';
@@ -24,4 +25,4 @@ ${ofWeather.length === 0 ? null : html`<h3>Remarks on the weather</h3>${list(ofW
 }
 
 const remarksOf = ({ notices }: PlanMeasures): string[] =>
-  notices.filter(({ id }) => !id.startsWith('handbook-cross-check-')).map(({ text }) => text);
+  notices.filter(({ id }) => !hasOwnSection(id)).map(({ text }) => text);

@@ -6,6 +6,7 @@ import { doubtsSection } from './doubts-section.ts';
 import { drawAlone, drawTwice } from './draw-twice.ts';
 import { boughtPlan, drawables } from './drawables.ts';
 import { figure } from './figure.ts';
+import { freshAirSection } from './fresh-air-section.ts';
 import { handbookCrossCheckSection } from './handbook-cross-check-section.ts';
 import { html, raw } from './html.ts';
 import { methodSection } from './method-section.ts';
@@ -25,7 +26,7 @@ export interface Report {
 }
 
 /**
- * The report of a study as one page: answer, options, purchase, pictures, handbook cross-check, doubts,
+ * The report of a study as one page: answer, options, purchase, pictures, fresh air, handbook cross-check, doubts,
  * cautions, assumptions, method. It is whole without its script, which only lets readers choose and
  * point.
  */
@@ -49,6 +50,7 @@ export async function reportPage(input: ReportInput): Promise<Report> {
       data,
       choice,
     ),
+    freshAirSection(input),
     handbookCrossCheckSection(input),
     ...(purchase === null ? [] : [doubtsSection(study, purchase, html`${placed(DOUBT)}`)]),
     cautionsSection(input),

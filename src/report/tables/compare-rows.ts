@@ -31,6 +31,7 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
     { label: 'devices [kWh]', of: devicesKwh, rare: true },
     { label: 'water out by devices [kg]', of: waterTaken, rare: true },
     { label: 'carbon [kg CO2e]', of: (p) => p.carbon_kg },
+    { label: 'outdoor air, heating season [L/s]', of: (p) => p.outdoor_air.l_per_s, decimals: 1 },
     { label: 'too cold, somebody in [room h]', of: occupied('temperature_low') },
     {
       label: 'of that, just came in [room h]',

@@ -1,12 +1,14 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { visibleProse } from '../../units/visible-text.ts';
+import { hasOwnSection } from '../own-section.ts';
 import { airingTable } from './airing-table.ts';
 import { alertsTable } from './alerts-table.ts';
 import { arrivalsTable } from './arrivals-table.ts';
 import { assumedTable } from './assumed-table.ts';
 import { blindsTable } from './blinds-table.ts';
 import { devicesTable } from './devices-table.ts';
+import { freshAirTable } from './fresh-air-table.ts';
 import { handbookCrossCheckTable } from './handbook-cross-check-table.ts';
 import { energyLedgerTable, waterLedgerTable } from './ledger-table.ts';
 import { periodText } from './period-text.ts';
@@ -19,7 +21,7 @@ import { textTable, WIDTH } from './text-table.ts';
 /** Everything one run has to say, as plain text; parts that are empty are left out. */
 export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH): string {
   const rooms = Object.keys(measures.rooms);
-  const notices = measures.notices.filter(({ id }) => !id.startsWith('handbook-cross-check-'));
+  const notices = measures.notices.filter(({ id }) => !hasOwnSection(id));
   const parts: readonly (readonly [string, string])[] = [
     [visibleProse(`${measures.scenario}: ${measures.plan}`), periodText(measures)],
     ['Whole home', homeTable(measures, width)],
@@ -28,6 +30,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
     ['Coming into a room that stood empty', arrivalsTable(measures.rooms, width)],
     ['Blinds', blindsTable(measures.blinds, width)],
     ['Devices', devicesTable(measures.devices, width)],
+    ['Fresh air', freshAirTable(measures, width)],
     ['Airing', airingTable(measures, width)],
     ['Rules', alertsTable(measures.alerts, width)],
     ['Where the heat went, plus is into the room [kWh]', energyLedgerTable(ledger, rooms, width)],

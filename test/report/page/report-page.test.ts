@@ -1,4 +1,5 @@
 import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
+import { airPairs } from '../../../src/report/air-pairs.ts';
 import { answerSection } from '../../../src/report/page/answer-section.ts';
 import { assumptionsSection } from '../../../src/report/page/assumptions-section.ts';
 import { methodSection } from '../../../src/report/page/method-section.ts';
@@ -33,7 +34,15 @@ const sectionsOf = (markup: Element): string[] =>
 describe('the page', () => {
   test('has its sections in order, each with a heading that names it and a way to it', () => {
     expect(sectionsOf(read)).toEqual([
-      ...['answer', 'options', 'purchase', 'pictures', 'handbook-cross-check', 'doubts'],
+      ...[
+        'answer',
+        'options',
+        'purchase',
+        'pictures',
+        'fresh-air',
+        'handbook-cross-check',
+        'doubts',
+      ],
       ...['cautions', 'assumptions', 'method'],
     ]);
     const links = all(all(read, 'nav')[0]!, 'a');
@@ -47,6 +56,22 @@ describe('the page', () => {
       const link = links.find((one) => one.attributes['href'] === `#${attributes['id']}`);
       expect(textOf(link!)).toBe(textOf(heading!));
     }
+  });
+
+  test('tells where fresh air comes in, in words and by every pair of rooms worth a line', () => {
+    const { measures } = study.options[0]!;
+    const sentences = measures.notices.filter(({ id }) => id.startsWith('fresh-air-'));
+    expect(sentences.length).toBeGreaterThan(0);
+    for (const { text } of sentences) {
+      expect(section('fresh-air')).toContain(text);
+      expect(section('cautions')).not.toContain(text);
+    }
+    const told = airPairs(measures).told.map(({ ends, forth, back }) => [
+      ...[...ends, forth.toFixed(1), back.toFixed(1)],
+    ]);
+    expect(told.length).toBeGreaterThan(0);
+    const rows = tableOf(byId(read, 'fresh-air'), /Air from room to room/);
+    expect(rows.slice(1)).toEqual(told);
   });
 
   test('leads nowhere but into itself', () => {
@@ -300,6 +325,7 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
         'answer',
         'options',
         'pictures',
+        'fresh-air',
         'handbook-cross-check',
         'cautions',
         'assumptions',
