@@ -1,3 +1,4 @@
+import type { Tariff } from '../physics/economics/tariff.ts';
 import type { SpeciesName } from '../species/species-table.ts';
 import type { WeekSchedule } from './household.ts';
 
@@ -28,6 +29,8 @@ export interface Automation {
   readonly coolingGates?: readonly Gate[];
   /** One per blind of `Home.blinds`; absent is by the clock alone. */
   readonly blinds?: readonly BlindControl[];
+  /** Price of a kWh that conditions go by; absent where none does. */
+  readonly electricityTariff?: Tariff;
   readonly airings: readonly AiringHabit[];
   readonly deviceControls: readonly DeviceControl[];
   readonly rules: readonly Rule[];
@@ -102,7 +105,7 @@ export interface BlindControl {
   readonly roomAbove: number;
 }
 
-/** What can be read. Outdoors has temperature, humidities and species; `hour` and `at home` have no room. */
+/** What can be read. Outdoors has temperature, humidities and species; `hour` and `electricity price` have no room. */
 export type Quantity =
   | 'temperature' // °C
   | 'relative humidity' // %
@@ -112,7 +115,8 @@ export type Quantity =
   | SpeciesName // in the species' unit
   | 'window' // 1 open, 0 shut
   | 'presence' // 1 there, 0 not, by the sensor
-  | 'hour'; // local, 0 to 24
+  | 'hour' // local, 0 to 24
+  | 'electricity price'; // currency/kWh, mean over the step
 
 /** Errors of a sensor: bias, noise, rounding, lag, reporting interval. */
 export interface Sensor {

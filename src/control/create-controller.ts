@@ -37,7 +37,12 @@ export function createController(
   const around = { home, household, dt, moment, presence, windows };
 
   const asking = indexConditions(automation);
-  const sensors = createSensors(asking.conditions, around, automation.seed);
+  const sensors = createSensors(
+    asking.conditions,
+    around,
+    automation.seed,
+    automation.electricityTariff,
+  );
   const { met } = sensors;
   const airings = createAirings(automation, asking, met, windows, around);
   const rules = createRules(automation, asking, met, windows, thermostats.asked, around);

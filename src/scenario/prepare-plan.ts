@@ -1,5 +1,8 @@
+import type { Automation } from '../control/automation.ts';
 import type { Household } from '../control/household.ts';
+import { indexConditions } from '../control/sensors/condition-index.ts';
 import type { Fuel } from '../home/home.ts';
+import type { Prices } from '../home/prices.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { nearestName } from '../units/nearest-name.ts';
 import { COMMON } from '../units/preset.ts';
@@ -73,8 +76,9 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const done = activityData(data, people, defaults);
   const household = buildHousehold(data, built, { people, done, clock }, defaults);
   const kinds = done.map(({ what }) => what);
-  const automation = buildAutomation(data, built, household, kinds, defaults);
+  const acting = buildAutomation(data, built, household, kinds, defaults);
   const prices = buildPrices(data, usedFuels(built, household), clock, choice.files, defaults);
+  const automation = knowingPrices(acting, prices);
   const discount = data.money?.['discount rate'];
   const usual = usualSeasonOf(data, place.latitude, built.home.emitters);
   const nightTariff = prices.fuels.electricity?.tariff.by === 'blocks';
@@ -158,6 +162,15 @@ function clockOf(data: ScenarioData, place: Place, defaults: Defaults): LocalClo
   if (known !== null) return known;
   defaults.word(['site', 'timezone'], undefined, 'whole hours by its longitude', COMMON);
   return longitudeClock(place.longitude);
+}
+
+/** Control with the tariff of electricity, where one of its conditions goes by it. */
+function knowingPrices(automation: Automation, { fuels }: Prices): Automation {
+  const { conditions } = indexConditions(automation);
+  const tariff = fuels.electricity?.tariff;
+  if (tariff === undefined) return automation;
+  if (!conditions.some(({ quantity }) => quantity === 'electricity price')) return automation;
+  return { ...automation, electricityTariff: tariff };
 }
 
 const usedFuels = ({ home }: BuiltHome, { activities }: Household) =>

@@ -87,7 +87,7 @@ describe('rules', () => {
     [
       'a reading with windows in one condition',
       `rules: [${rule('{ room: bedroom, reading: co2, over: 900, windows: open }', '{ tell: air }')}]`,
-      'h.yaml:8:27: rules #1.when #1: expected exactly one of: reading; windows; presence; after, before or both, got a mapping',
+      'h.yaml:8:27: rules #1.when #1: expected exactly one of: reading; windows; presence; price; after, before or both, got a mapping',
     ],
     [
       'two rules of one name',

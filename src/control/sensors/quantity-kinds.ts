@@ -16,6 +16,7 @@ export const KIND = {
   window: 5,
   presence: 6,
   hour: 7,
+  'electricity price': 8,
 } as const;
 /** The home's first species; one less stands for a species that it does not carry. */
-export const FIRST_SPECIES = 9;
+export const FIRST_SPECIES = 10;

@@ -110,7 +110,7 @@ const quantitiesInOrder = (species: readonly string[]): readonly string[] => [
   ...['temperature', 'relative humidity', 'absolute humidity', 'humidity above outdoors'],
   'dew point',
   ...species,
-  ...['window', 'presence', 'hour'],
+  ...['window', 'presence', 'hour', 'electricity price'],
 ];
 const MOST_ROOMS = 1000;
 const MOST_TWINS = 100;

@@ -1,3 +1,4 @@
+import type { Tariff } from '../../physics/economics/tariff.ts';
 import { addNormal } from '../../units/add-normal.ts';
 import type { Condition } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
@@ -24,11 +25,12 @@ export function createSensors(
   conditions: readonly Condition[],
   context: ControlContext,
   seed: number,
+  tariff?: Tariff,
 ): Sensors {
   const { moment, home, dt } = context;
   const of = createSensorStates(conditions, home, dt, seed);
   const sensors = [...new Set(of)];
-  const look = createTrueValues(sensors, context);
+  const look = createTrueValues(sensors, context, tariff);
   const met = new Uint8Array(conditions.length);
 
   const read = (): void => {

@@ -1,3 +1,5 @@
+import { meanPriceOf } from '../../physics/economics/mean-price.ts';
+import type { Tariff } from '../../physics/economics/tariff.ts';
 import { VAPOUR_GAS_CONSTANT, ZERO_CELSIUS } from '../../physics/moist-air/constants.ts';
 import { dewPoint } from '../../physics/moist-air/dew-point.ts';
 import { type ControlContext, OUTDOOR, windowOpen } from '../control-context.ts';
@@ -13,6 +15,7 @@ import type { SensorState } from './sensor-states.ts';
 export function createTrueValues(
   sensors: readonly SensorState[],
   context: ControlContext,
+  tariff?: Tariff,
 ): () => void {
   const { moment, presence, windows, home, household, dt } = context;
   const measuring = (kind: number) => sensors.filter((sensor) => sensor.kind === kind);
@@ -24,6 +27,8 @@ export function createTrueValues(
   const windowStates = measuring(KIND.window);
   const presences = measuring(KIND.presence);
   const hours = measuring(KIND.hour);
+  const prices = measuring(KIND['electricity price']);
+  const price = meanPriceOf(tariff ?? FREE);
   const levels = home.species.map((_, q) => measuring(FIRST_SPECIES + q));
   const hour = createLocalHour(household.clock, moment, dt);
 
@@ -60,6 +65,7 @@ export function createTrueValues(
       presences[k]!.truth = i >= 0 ? present[i]! : anyone ? 1 : 0;
     }
     for (let k = 0; k < hours.length; k++) hours[k]!.truth = hour();
+    for (let k = 0; k < prices.length; k++) prices[k]!.truth = price(moment.utc, dt);
   };
 
   return () => {
@@ -82,6 +88,8 @@ function copyRooms(
     sensor.truth = sensor.room >= 0 ? indoors[sensor.room]! : outdoors[place]!;
   }
 }
+
+const FREE: Tariff = { by: 'flat', price: 0 };
 
 /** @param water  [g/m3]; air with hardly any counts as having a trace, because none has no dew point */
 function dewPointAt(temperature: number, water: number): number {

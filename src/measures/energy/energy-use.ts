@@ -1,8 +1,8 @@
 import type { TraceView } from '../../engine/trace.ts';
 import type { Fuel, Home } from '../../home/home.ts';
 import type { Prices } from '../../home/prices.ts';
+import { meanPriceOf } from '../../physics/economics/mean-price.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
-import { meanPriceOf } from './mean-price.ts';
 import type { Winter } from './winter.ts';
 
 /** Energy bought, fuel by fuel, and what it costs by the meter. */

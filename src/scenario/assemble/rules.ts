@@ -48,7 +48,9 @@ type RuleData = NonNullable<ScenarioData['rules']>[number];
 function conditionsIn(room: string | null, { when, rooms }: RuleData): ConditionData[] {
   if (room === null) return [...when];
   const placed = when.map((one) =>
-    one.quantity !== 'hour' && (one.room === null || one.room === HERE) ? { ...one, room } : one,
+    !OF_THE_HOME.has(one.quantity) && (one.room === null || one.room === HERE)
+      ? { ...one, room }
+      : one,
   );
   return rooms === OCCUPIED ? [...placed, somebodyIn(room)] : placed;
 }
@@ -115,6 +117,9 @@ function actionOf(
   const asked = setpoint === undefined || setpoint === 'off' ? frost : setpoint;
   return { do: 'setpoint', room, setpoint: asked };
 }
+
+/** Quantities without a room. */
+const OF_THE_HOME: ReadonlySet<string> = new Set(['hour', 'electricity price']);
 
 const placeOf = (written: string, here: string | null): string =>
   written === HERE && here !== null ? here : written;

@@ -38,13 +38,14 @@ function rangesOf(value: unknown): Map<string, Range> {
     if (windows === 'open' || presence === 'somebody') add(placed(room, condition), 0.5, 1);
     if (windows === 'closed' || presence === 'nobody') add(placed(room, condition), 0, 0.5);
     add('hour', minutesOf(textOf(after)), minutesOf(textOf(before)));
-    if (textOf(reading) === '') continue;
+    const read = 'price' in condition ? 'price' : textOf(reading);
+    if (read === '') continue;
     const level = (key: 'over' | 'under') => {
-      const own = levelOf(condition[key], textOf(reading));
-      const cleared = levelOf(clear, textOf(reading));
+      const own = levelOf(condition[key], read);
+      const cleared = levelOf(clear, read);
       return Number.isNaN(own) || Number.isNaN(cleared) ? own : cleared;
     };
-    add(`${room} ${reading}`, level('over'), level('under'));
+    add(`${room} ${read}`, level('over'), level('under'));
   }
   return ranges;
 }

@@ -37,6 +37,7 @@ const conditionShape = (readings: readonly Reading[]) => ({
   ).optional(),
   windows: choice(['open', 'closed'], 'Any window of the room open, or all closed').optional(),
   presence: choice(['somebody', 'nobody'], 'What the presence sensor says').optional(),
+  price: choice(['electricity'], 'What a kWh costs at the time').optional(),
   after: clock('Not earlier in the day').optional(),
   before: clock('Not later in the day').optional(),
 });
@@ -44,12 +45,12 @@ const conditionShape = (readings: readonly Reading[]) => ({
 const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unplaced) =>
   section(conditionShape(Object.keys(units) as Reading[]), 'One condition').transform(
     (given, context) => {
-      const { room = null, windows, presence, after, before } = given;
+      const { room = null, windows, presence, price, after, before } = given;
       const say = (path: string[], message: string, more: object = {}) =>
         context.addIssue({ code: 'custom', message, path, params: more });
-      const kinds = [given.reading, windows, presence, after ?? before];
+      const kinds = [given.reading, windows, presence, price, after ?? before];
       if (kinds.filter((kind) => kind !== undefined).length !== 1) {
-        say([], 'exactly one of: reading; windows; presence; after, before or both');
+        say([], 'exactly one of: reading; windows; presence; price; after, before or both');
         return [];
       }
       const edge = (quantity: Quantity, is: 'above' | 'below', value: number): ConditionData => ({
@@ -63,6 +64,10 @@ const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unpl
         return [edge('window', windows === 'open' ? 'above' : 'below', 0.5)];
       if (presence !== undefined) {
         return [edge('presence', presence === 'somebody' ? 'above' : 'below', 0.5)];
+      }
+      if (price !== undefined) {
+        if (room !== null) say(['room'], 'no room beside a price');
+        return levelEdges('electricity price', null, given, say, edge);
       }
       if (given.reading === undefined) {
         if (room !== null) say(['room'], 'no room beside a time of day');
@@ -90,7 +95,6 @@ type Levels = {
   readonly [K in 'over' | 'under' | 'clear']?: number | string | undefined;
 } & { readonly room?: string | undefined };
 
-/** One edge or, where it has to lie between two levels, both. */
 function readingEdges(
   reading: Reading,
   unit: string,
@@ -98,9 +102,33 @@ function readingEdges(
   say: Say,
   edge: Edge,
 ): ConditionData[] {
+  if (given.room === 'outdoors' && reading === 'humidity above outdoors') {
+    say(['reading'], 'humidity above outdoors of a room');
+  }
+  const quantity = reading === 'humidity' ? 'relative humidity' : reading;
+  return levelEdges(quantity, unit, given, say, edge);
+}
+
+/**
+ * One edge or, where it has to lie between two levels, both.
+ *
+ * @param unit  null for a price, a plain number
+ */
+function levelEdges(
+  quantity: Quantity,
+  unit: string | null,
+  given: Levels,
+  say: Say,
+  edge: Edge,
+): ConditionData[] {
   const read = (key: 'over' | 'under' | 'clear') => {
     const written = given[key];
     if (written === undefined) return undefined;
+    if (unit === null) {
+      if (typeof written === 'number') return written;
+      say([key], 'a number, the price of a kWh');
+      return Number.NaN;
+    }
     const result = readAnyQuantity(written, unit);
     if ('value' in result) return result.value;
     const { expected, got, hint } = result.refused;
@@ -108,9 +136,6 @@ function readingEdges(
     return Number.NaN;
   };
   const [over, under, clear] = [read('over'), read('under'), read('clear')];
-  if (given.room === 'outdoors' && reading === 'humidity above outdoors') {
-    say(['reading'], 'humidity above outdoors of a room');
-  }
   if (over === undefined && under === undefined) say([], 'a level: over, under or both');
   if (over !== undefined && under !== undefined) {
     if (over >= under) say(['under'], `a level greater than that of over (${over})`);
@@ -119,7 +144,6 @@ function readingEdges(
     if (over !== undefined && clear > over) say(['clear'], `a clear level of ${over} or less`);
     if (under !== undefined && clear < under) say(['clear'], `a clear level of ${under} or more`);
   }
-  const quantity = reading === 'humidity' ? 'relative humidity' : reading;
   const edges: ConditionData[] = [];
   if (over !== undefined) edges.push(edge(quantity, 'above', over));
   if (under !== undefined) edges.push(edge(quantity, 'below', under));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FuelPrice, Tariff } from '../../../src/home/prices.ts';
-import { meanPriceOf } from '../../../src/measures/energy/mean-price.ts';
+import { meanPriceOf } from '../../../src/physics/economics/mean-price.ts';
 import { AHEAD, AUTUMN, SPRING } from '../../units/summer-time.ts';
 import { BOILER, home, measure, START, setup } from '../hand-made.ts';
 

@@ -1,6 +1,6 @@
-import type { Tariff } from '../../home/prices.ts';
 import { nextJump, offsetAt, SECONDS_PER_DAY, weekday } from '../../units/local-clock.ts';
 import { sameDateShift } from './same-date.ts';
+import type { Tariff } from './tariff.ts';
 
 /**
  * Mean price over a short span of time that begins at an instant. [currency/kWh]

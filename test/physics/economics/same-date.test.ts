@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { meanPriceOf } from '../../../src/measures/energy/mean-price.ts';
+import { meanPriceOf } from '../../../src/physics/economics/mean-price.ts';
 
 const utc = (text: string): number => Date.parse(`${text}Z`) / 1000;
 
