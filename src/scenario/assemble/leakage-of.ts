@@ -61,6 +61,6 @@ function tooManyVents(
   const walls = elements.filter(({ kind, far }) => kind === 'wall' && far.to === 'outdoors');
   const area = [...walls, ...panes].reduce((sum, part) => sum + part.area, 0);
   if (area === 0 || free * 1e-6 <= area) return [];
-  const expected = `vents no larger than the outer walls (${area.toFixed(1)} m2)`;
-  return [{ path: ['home', 'background vents'], expected, got: `${(free * 1e-6).toFixed(1)} m2` }];
+  const expected = `vents no larger than the outer walls (${area.toFixed(2)} m2)`;
+  return [{ path: ['home', 'background vents'], expected, got: `${(free * 1e-6).toFixed(2)} m2` }];
 }

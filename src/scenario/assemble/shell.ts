@@ -1,5 +1,6 @@
 import type { Element, Opening, Pane } from '../../home/home.ts';
 import { OPENABLE, OPENING_HEIGHT, WINDOW_SHARE, WINDOW_SOURCE } from '../presets/rooms.ts';
+import type { Finding } from '../unplaced-problem.ts';
 import { drawnElements } from './drawn-elements.ts';
 import { givenElements } from './given-elements.ts';
 import { outerWalls, type RoomPlan } from './room-plans.ts';
@@ -58,13 +59,7 @@ function roomOpenings(plan: RoomPlan, panes: readonly Pane[], context: ShellCont
     const at = (key: string) => ['home', 'rooms', name, 'openings', k, key];
     const height = context.defaults.number(at('height'), opening.height, OPENING_HEIGHT);
     const head = opening.head ?? Math.min(context.facts.windowHead, plan.height);
-    if (opening.head !== undefined && (opening.head > plan.height || opening.head < height)) {
-      context.findings.push({
-        path: at('head'),
-        expected: `between the height of the opening (${height} m) and that of the room (${plan.height} m)`,
-        got: `${opening.head} m`,
-      });
-    }
+    context.findings.push(...tooHigh(opening, height, plan, at));
     return {
       name: opening.name ?? `${name} window${k === 0 ? '' : ` ${k + 1}`}`,
       room: index,
@@ -74,6 +69,23 @@ function roomOpenings(plan: RoomPlan, panes: readonly Pane[], context: ShellCont
       azimuth: opening.faces ?? first?.azimuth ?? faces,
     };
   });
+}
+
+/** An opening that is higher than its room, or whose upper edge is above or below where it can be. */
+function tooHigh(
+  { head }: { readonly head?: number | undefined },
+  height: number,
+  plan: RoomPlan,
+  at: (key: string) => Finding['path'],
+): Finding[] {
+  const room = `${plan.height} m`;
+  if (height > plan.height) {
+    const expected = `no more than the height of the room (${room})`;
+    return [{ path: at('height'), expected, got: `${height} m` }];
+  }
+  if (head === undefined || (head <= plan.height && head >= height)) return [];
+  const expected = `between the height of the opening (${height} m) and that of the room (${room})`;
+  return [{ path: at('head'), expected, got: `${head} m` }];
 }
 
 /** Share of its outer walls that the window nobody gave takes at most, as in rooms larger than most. [-] */

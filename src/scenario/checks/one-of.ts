@@ -48,19 +48,6 @@ export function oneOfFindings(raw: UncheckedMapping): Finding[] {
       findings.push({ path, expected: 'either outer sides or outer walls', got: 'both' });
     }
   }
-  for (const [name, room] of Object.entries(mapping(home['rooms']))) {
-    const walls = items(mapping(room)['outer walls']).map(mapping);
-    if (!walls.some((wall) => 'faces' in wall)) continue;
-    walls.forEach((wall, k) => {
-      if ('faces' in wall) return;
-      const path = ['home', 'rooms', name, 'outer walls', k];
-      findings.push({
-        path,
-        expected: 'faces, as other outer walls of the room have it',
-        got: 'none',
-      });
-    });
-  }
   for (const fuel of FUELS) {
     const forms = [['price'], ['day', 'night', 'night hours'], ['prices']];
     const given = mapping(raw['money'])[fuel];

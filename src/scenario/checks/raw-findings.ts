@@ -2,6 +2,7 @@ import type { Finding } from '../unplaced-problem.ts';
 import { activityNameFindings } from './activity-names.ts';
 import { cutOffFindings } from './cut-off.ts';
 import { deviceFindings } from './devices.ts';
+import { directionFindings } from './directions.ts';
 import { gateFindings } from './gates.ts';
 import { impossibleValueFindings } from './impossible-values.ts';
 import { oneOfFindings } from './one-of.ts';
@@ -24,6 +25,7 @@ export function rawFindings(value: unknown): Finding[] {
     ...oneThermostatFindings(raw),
     ...activityNameFindings(raw),
     ...oneOfFindings(raw),
+    ...directionFindings(raw),
     ...setpointFindings(raw),
     ...overlapFindings(raw),
     ...cutOffFindings(raw),
