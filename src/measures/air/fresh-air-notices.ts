@@ -99,16 +99,20 @@ function stale({ species }: Home, figures: RoomMeasures): string[] {
   });
 }
 
-function fanSentence({ name, flow, hours, running, still }: FanEffect, air: FreshAir): string {
+/** How much more air comes in with a fan than just before or after. */
+function fanSentence({ name, flow, hours, times, still, running }: FanEffect, air: FreshAir) {
   const ran = `The fan "${name}" blew out ${litres(flow)} for ${figureText(hours, 0)} h ${seasonWords(air)}.`;
-  if (running === null || still === null) {
-    const why = still === null ? 'It never stood still' : 'It never ran for a whole step';
-    return `${ran} ${why}, so that only a plan without it tells what it changes.`;
+  if (times === 0) {
+    return `${ran} It never started or stopped with the windows as they were, so that only a plan without it tells what it changes.`;
   }
+  const rest = rounded(flow) - (rounded(running) - rounded(still));
+  const instead =
+    rounded(rest) > 0 && rest <= flow
+      ? ` The other ${litres(rest)} would have left the home without it, by cracks and windows.`
+      : '';
   return (
-    `${ran} While it ran, ${litres(running)} of outdoor air came into the home, at other times ` +
-    `${litres(still)}. Weather and windows differ between the two; a plan without it tells what it ` +
-    'changes.'
+    `${ran} As it started or stopped, the outdoor air that comes into the home was ` +
+    `${litres(still)} without it and ${litres(running)} with it.${instead}`
   );
 }
 

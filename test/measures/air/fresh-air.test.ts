@@ -76,29 +76,50 @@ describe('what an extract fan changes', () => {
     room: 0,
     does: { kind: 'extract fan', flow: 0.015, power: 5 },
   };
-  const said = (share: (step: number) => number) =>
+  const said = (at: (step: number) => Moment & { share: number }) =>
     sentences(
-      measure(setup({ home: home({ devices: [fan] }) }), (s) => ({
-        ...{ outdoorAir: share(s) === 0 ? 0.03 : 0.04, devices: [{ share: share(s) }] },
-      })),
+      measure(setup({ home: home({ devices: [fan] }) }), (s) => {
+        const { share, ...moment } = at(s);
+        return { ...moment, devices: [{ share }] };
+      }),
       'fresh-air-fan',
     );
 
-  test('is the air of the steps with it beside that of the others', () => {
-    expect(said((s) => (s < 18 ? 1 : 0))).toEqual([
-      'The fan "fan" blew out 15.0 L/s for 3 h over the period. While it ran, 40.0 L/s of outdoor ' +
-        'air came into the home, at other times 30.0 L/s. Weather and windows differ between the ' +
-        'two; a plan without it tells what it changes.',
+  test('is the air of steps with it beside that of the steps next to them', () => {
+    // On from 01:00 to 03:00 and from 12:00 on; 30 and 40 L/s at night, 20 and 32 by day, much later.
+    const at = (s: number) => {
+      const share = (s >= 6 && s < 18) || (s >= 72 && s < 80) ? 1 : 0;
+      const [still, running] = s < 40 ? [0.03, 0.04] : s < 100 ? [0.02, 0.032] : [0.5, 0.5];
+      return { share, outdoorAir: share === 1 ? running : still };
+    };
+    // Two changes of 30 to 40 and two of 20 to 32: 25 and 36.
+    expect(said(at)).toEqual([
+      'The fan "fan" blew out 15.0 L/s for 3 h over the period. As it started or stopped, the ' +
+        'outdoor air that comes into the home was 25.0 L/s without it and 36.0 L/s with it. The ' +
+        'other 4.0 L/s would have left the home without it, by cracks and windows.',
     ]);
   });
 
-  test('cannot be told where it never rests, nor where it never runs for a whole step', () => {
-    expect(said(() => 1)[0]).toContain('It never stood still, so that only a plan without it');
-    expect(said((s) => (s < 18 ? 0.5 : 0))[0]).toBe(
-      'The fan "fan" blew out 15.0 L/s for 2 h over the period. It never ran for a whole step, so ' +
-        'that only a plan without it tells what it changes.',
+  test('is known where it starts in the middle of a step, not where it does so slowly', () => {
+    const rising = (parts: readonly number[]) => (s: number) => ({
+      share: s < 10 ? 0 : (parts[s - 10] ?? 1),
+      outdoorAir: s < 10 ? 0.03 : 0.045,
+    });
+    expect(said(rising([0.5]))[0]).toContain('30.0 L/s without it and 45.0 L/s with it.');
+    expect(said(rising([0.5]))[0]).not.toContain('The other');
+    expect(said(rising([0.3, 0.6]))[0]).toBe(
+      'The fan "fan" blew out 15.0 L/s for 22 h over the period. It never started or stopped with ' +
+        'the windows as they were, so that only a plan without it tells what it changes.',
     );
-    expect(said(() => 0)).toEqual([]);
+  });
+
+  test('leaves out times at which windows were opened or shut too', () => {
+    const at = (s: number) => ({ share: s < 10 ? 0 : 1, windowOpen: s < 10 ? 0 : 1 });
+    expect(said(at)[0]).toContain('never started or stopped with the windows as they were');
+  });
+
+  test('is not spoken of where it never runs', () => {
+    expect(said(() => ({ share: 0 }))).toEqual([]);
   });
 });
 
