@@ -12,10 +12,11 @@ export function tariffDates(
   const weather = periodic ? 'a typical year' : String(year);
   return Object.entries(fuels).flatMap(([fuel, { tariff }]): Notice[] => {
     if (tariff.by !== 'series' || !isElsewhere(tariff, period)) return [];
-    const days = Math.round((tariff.prices.length * tariff.step) / DAY);
+    const hours = Math.round((tariff.prices.length * tariff.step) / 3600);
+    const days = Math.round(hours / 24);
     const from = dateText(tariff.start);
     if (days < 365) {
-      const text = `Prices of ${fuel} cover ${days === 1 ? '1 day' : `${days} days`} from ${from} and repeat through the period, whatever its dates.`;
+      const text = `Prices of ${fuel} cover ${hours < 48 ? `${hours} h` : `${days} days`} from ${from} and repeat through the period, whatever its dates.`;
       return [{ id: 'tariff-repeats', text }];
     }
     const to = dateText(tariff.start + tariff.prices.length * tariff.step - 1);

@@ -51,7 +51,7 @@ export function runPlan(
     ...watchers,
   ]);
   const figures = measures.finish(run);
-  const cautions = [...figures.cautions, ...cautionsOfWeather(request, run)];
+  const cautions = [...cautionsOfWeather(request, run), ...figures.cautions];
   return { measures: { ...figures, cautions }, run };
 }
 

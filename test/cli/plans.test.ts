@@ -48,6 +48,20 @@ describe('check', () => {
     });
   });
 
+  test('says in one line when heating is on in months that need none, once for all plans', async () => {
+    const year = HOME.replace('period: { from: "01-05", to: "01-08" }\n', '');
+    const { status, out } = await call(
+      ['check', 'homes/cottage.yaml', '--set', '/heating/season=all year'],
+      { 'homes/cottage.yaml': year },
+    );
+    expect(status).toBe(0);
+    expect(out.match(/heating-without-need/g)).toHaveLength(1);
+    expect(out).toContain('- Heating is on in Jun-Aug, months with no need of it here');
+    const unasked = await call(['check', 'homes/cottage.yaml'], { 'homes/cottage.yaml': year });
+    expect(unasked.out).not.toContain('heating-without-need');
+    expect(unasked.out).toContain('/heating/season/mean below');
+  });
+
   test('every problem at once, of scenario and settings alike, ends with 2', async () => {
     const wrong = HOME.replace('floor area: 14', 'floor area: -14').replace(
       'use: bedroom',

@@ -118,6 +118,26 @@ describe('where nobody says', () => {
   });
 });
 
+test('a stove whose evenings nobody gave burns in none of summer, and can be typed as it is listed', () => {
+  const device = 'devices: { fire: { kind: stove, room: living } }';
+  const burns = (latitude: number) => {
+    const text = homeWith(device).replace('latitude: 54', `latitude: ${latitude}`);
+    const plan = preparePlan(readScenario(text, 'h.yaml'), {
+      ...{ plan: null, set: [], files: new Map() },
+    });
+    const { by } = plan.automation.deviceControls[0]!;
+    const { value } = plan.assumed.find(({ path }) => path === '/devices/fire/burns')!;
+    return { by, value };
+  };
+  const north = burns(54);
+  expect(north.by).toMatchObject({
+    schedule: { spells: [{ months: OCT_APR, from: 1080, to: 1320, value: 1 }] },
+  });
+  expect(burns(-40).by).toMatchObject({ schedule: { spells: [{ months: 0b0011_1111_1000 }] } });
+  const typed = prepared(device, [`/devices/fire/burns=${north.value}`]);
+  expect(typed.automation.deviceControls[0]!.by).toEqual(north.by);
+});
+
 test('months in words are read as what they say', () => {
   const words = ['all year', 'Oct-Apr', 'May', 'Jan, Mar-Apr, Dec', 'Feb, Nov'];
   const bits = (text: string) => monthsOf(text.split(', '));

@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { tariffDates } from '../../src/scenario/tariff-dates.ts';
+import { runPlan } from '../../src/studies/run-plan.ts';
+import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { homeWith } from './problems-of.ts';
 
 /** What is asked about a home, by the id of the question. */
@@ -164,6 +167,21 @@ describe('prices of another time than the weather', () => {
     expect(said(series(31))).toEqual([
       'tariff-repeats: Prices of electricity cover 31 days from 2024-01-01 and repeat through the period, whatever its dates.',
     ]);
+  });
+
+  test('a run says so too', () => {
+    const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'w.csv');
+    const csv = 'time,price\n2024-01-01T00:00Z,0.2\n2024-01-01T01:00Z,0.3\n';
+    const text = homeWith('money: { electricity: { prices: p.csv } }');
+    const plan = preparePlan(readScenario(text, 'h.yaml'), {
+      ...{ plan: null, set: [], files: new Map([['p.csv', csv]]) },
+    });
+    const period = { start: weather.start, hours: 72 };
+    const { cautions } = runPlan({ plan, weather, period }, [], 1).measures;
+    expect(cautions[0]).toEqual({
+      id: 'tariff-repeats',
+      text: 'Prices of electricity cover 2 h from 2024-01-01 and repeat through the period, whatever its dates.',
+    });
   });
 
   test('those of the weather’s own time pass, be they an hour off by the clock', () => {

@@ -57,9 +57,9 @@ async function findingsOf(loaded: LoadedPlans): Promise<Findings> {
       plans.map(({ plan, weather: outdoors, period }) => ({
         plan: plan.plan,
         cautions: [
-          ...plan.cautions,
           ...tariffDates(plan.prices, outdoors, period),
           ...needlessHeating(plan, needlessMonths(plan, outdoors, period)),
+          ...plan.cautions,
         ],
       })),
     ),

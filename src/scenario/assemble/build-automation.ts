@@ -25,7 +25,8 @@ export function buildAutomation(
   defaults: Defaults,
 ): Automation {
   const condition = conditionMaker(data, plans, defaults);
-  const context = { activities: household.activities, kinds, condition, defaults };
+  const south = home.site.latitude < 0;
+  const context = { activities: household.activities, kinds, condition, south, defaults };
   const parts = {
     thermostats: thermostats(data, plans, home.emitters, defaults),
     ...(home.cooling !== undefined && {

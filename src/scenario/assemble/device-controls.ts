@@ -26,6 +26,8 @@ export interface ControlContext {
   readonly activities: readonly Activity[];
   readonly kinds: readonly string[];
   readonly condition: ConditionMaker;
+  /** Whether the home stands south of the equator. */
+  readonly south: boolean;
   readonly defaults: Defaults;
 }
 
@@ -87,8 +89,7 @@ function whatRuns(
       number('target', own.target, preset.target),
       number('deadband', own.deadband, preset.deadband),
     ] as const;
-  if (given.kind === 'stove')
-    return { kind: 'clock', schedule: fires(name, given.burns, context.defaults) };
+  if (given.kind === 'stove') return { kind: 'clock', schedule: fires(name, given.burns, context) };
   const runs = given.kind === 'extract fan' ? fanRuns(given) : given.runs;
   if (runs === 'by rules') return { kind: 'rule' };
   if (runs === 'always') return { kind: 'always' };
@@ -122,10 +123,15 @@ function whatRuns(
 type Spells = NonNullable<Extract<DeviceData, { kind: 'stove' }>['burns']>;
 
 /** 1 while there is a fire. */
-function fires(name: string, burns: Spells | undefined, defaults: Defaults): WeekSchedule {
-  const path = ['devices', name, 'burns'];
-  if (burns === undefined) defaults.word(path, undefined, STOVE.burns, COMMON);
-  const spells = burns ?? hours('').parse(STOVE.burns);
+function fires(
+  name: string,
+  burns: Spells | undefined,
+  { south, defaults }: Pick<ControlContext, 'south' | 'defaults'>,
+): WeekSchedule {
+  const usual = STOVE.burns(south);
+  const words = `{ months: ${usual.months}, from: "${usual.from}", to: "${usual.to}" }`;
+  if (burns === undefined) defaults.word(['devices', name, 'burns'], undefined, words, COMMON);
+  const spells = burns ?? hours('').parse(usual);
   return { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) };
 }
 

@@ -79,7 +79,12 @@ export const HEATER = {
 
 /** Batch [kg], refuelling and lag [min], energy [kWh/kg], shares [-], air [m3/h]. */
 export const STOVE = {
-  burns: '18:00-22:00',
+  /** Evenings of the colder months. */
+  burns: (south: boolean) => ({
+    months: south ? 'Apr-Oct' : 'Oct-Apr',
+    from: '18:00',
+    to: '22:00',
+  }),
   batch: preset(1.3, 0.8, 2.5),
   refuelling: preset(45, 30, 75),
   energy: preset(4.1, 3.6, 4.4, 'ISO 17225-1 form: logs with 12 to 25 % water (from memory)'),
