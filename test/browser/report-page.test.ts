@@ -140,7 +140,14 @@ const seenPictures = (page: Page) =>
     })`);
 
 const SECTIONS = [
-  ...['The answer', 'Options side by side', 'The purchase', 'Pictures', 'Handbook cross-check'],
+  ...[
+    'The answer',
+    'Options side by side',
+    'The purchase',
+    'Pictures',
+    'Fresh air',
+    'Handbook cross-check',
+  ],
   ...['What could be different', 'Cautions', 'Assumptions', 'Method'],
 ];
 const IDS = [

@@ -100,6 +100,6 @@ const MARK_FOCUSABLE = `(() => {
   return all.length;
 })()`;
 const SECTIONS = [
-  ...['The answer', 'Options side by side', 'Pictures', 'Handbook cross-check'],
+  ...['The answer', 'Options side by side', 'Pictures', 'Fresh air', 'Handbook cross-check'],
   ...['Cautions', 'Assumptions', 'Method'],
 ];
