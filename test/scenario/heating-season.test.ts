@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { createHeatingCalendar } from '../../src/control/schedules/heating-calendar.ts';
 import { monthsOf, monthWords } from '../../src/scenario/model/month-fields.ts';
 import { needlessHeating, needlessMonths } from '../../src/scenario/needless-heating.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
@@ -8,12 +9,15 @@ import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { noAutomation } from '../control/no-automation.ts';
+import { compare, compareBand } from '../reference/compare.ts';
 import { homeWith, readingProblems } from './problems-of.ts';
 
 const prepared = (more: string, set: readonly string[] = []) =>
   preparePlan(readScenario(homeWith(more), 'h.yaml'), { plan: null, set, files: new Map() });
 
 const seasonOf = (more: string) => prepared(more).automation.heatingSeason;
+const YEAR = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'w.csv');
 const FOREVER = Number.POSITIVE_INFINITY;
 const OCT_APR = 0b1110_0000_1111;
 const SEP_MAY = 0b1111_0001_1111;
@@ -85,13 +89,48 @@ describe('where nobody says', () => {
     }
   });
 
-  // Published: Destatis (15 °C), degree-days 20/12 of Austria; 18.3 °C is 65 °F.
+  test('limits are those of the country’s degree-days, where these have one', () => {
+    const at = (zone: string) => usualSeason(zone, 50, 'boiler').meanBelow;
+    const limit = (where: string, source: string, expected: number, got: number) =>
+      compare({
+        ...{ topic: 'Presets', unit: '°C', mark: 'published', source, expected, got },
+        what: `heating limit of the outdoor mean, ${where}`,
+        ...{ tolerance: { absolute: 0 }, because: 'a limit is carried over as it is stated' },
+      });
+    limit('Germany', 'Destatis, what are heating degree-days', 15, at('Europe/Berlin').value);
+    limit('Austria', 'CCCA glossary, heating degree-days 20/12', 12, at('Europe/Vienna').value);
+    // 65 °F, as far up as it may be.
+    expect(at('America/Chicago').high).toBe(18.3);
+  });
+
+  test('a British season is as long as people and assessors say', () => {
+    const calendar = createHeatingCalendar(
+      { ...noAutomation(2), heatingSeason: { months: SEP_MAY, outdoorBelow: 12, days: 3 } },
+      prepared('').household,
+      3600,
+    );
+    const outdoor = Float64Array.of(0);
+    let heated = 0;
+    for (let day = 0; day < 365; day++) {
+      calendar.beginDay(YEAR.start + day * 86_400);
+      for (let hour = 0; hour < 24; hour++) {
+        outdoor[0] = YEAR.temperature[day * 24 + hour]!;
+        calendar.step(hour, { outdoor });
+      }
+      heated += calendar.today[0]!;
+    }
+    compareBand({
+      ...{ topic: 'Presets', unit: 'day', mark: 'from memory', low: 152, high: 243, got: heated },
+      what: 'heated days of a British home in the demonstration year, which is cool',
+      source:
+        'English Energy Follow-Up Survey of 2011: 5 to 6 months as people say; SAP 10.2: October to May',
+      because: 'between five months and the eight of the assessment',
+    });
+  });
+
   test('by country and source', () => {
     const at = (zone: string | undefined, source: 'boiler' | 'heat pump' | 'direct electric') =>
       usualSeason(zone, 50, source).meanBelow;
-    expect(at('Europe/Berlin', 'boiler').value).toBe(15);
-    expect(at('Europe/Vienna', 'boiler').value).toBe(12);
-    expect(at('America/Chicago', 'boiler').high).toBe(18.3);
     expect(at(undefined, 'boiler').value).toBe(15);
     expect(at('Europe/London', 'heat pump').value).toBe(13);
     expect(at('Europe/London', 'direct electric')).toMatchObject({ value: 11, low: 9, high: 14.5 });
@@ -181,7 +220,7 @@ describe('a holiday setback', () => {
 });
 
 describe('heating in months with no need', () => {
-  const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'w.csv');
+  const weather = YEAR;
   const needless = (more: string): number => {
     const plan = prepared(more);
     return needlessMonths(plan, weather, periodOf(weather, null, null, plan.household.clock));
