@@ -9,6 +9,7 @@ import {
   followSchedules,
   type Observation,
 } from '../../src/control/observations.ts';
+import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import { busyHome } from '../bench/busy-home.ts';
 import { always } from '../engine/homes.ts';
 import { randomHousehold } from '../engine/random-home.ts';
@@ -77,6 +78,10 @@ function withEverything(busy: Automation): Automation {
   };
   return {
     ...busy,
+    electricityTariff: {
+      ...{ by: 'blocks', price: 0.3, clock: UTC_CLOCK },
+      blocks: [{ from: 0, to: 420, price: 0.1 }],
+    },
     heatingSeason: { months: 0b1111_1000_1111, outdoorBelow: 16, days: 3 },
     holidaySetback: { setpoint: 14, dates: [{ from: 1227, to: 103 }] },
     thermostats: busy.thermostats.map((one, i) =>
@@ -102,7 +107,11 @@ function withEverything(busy: Automation): Automation {
           { do: 'setpoint', room: 1, setpoint: 21.5 },
         ],
       }),
-      rule({ all: [reading('presence', 0.5), reading('absolute humidity', 8.1, -1)] }),
+      rule({
+        all: [reading('presence', 0.5), reading('absolute humidity', 8.1, -1)],
+        limits: { quiet: always(0), mostPerDay: 5, repeatAfter: 7200 },
+      }),
+      rule({ all: [reading('electricity price', 0.2, -1)] }),
     ],
   };
 }
