@@ -1,9 +1,10 @@
 import type { Activity, Spell } from '../../control/household.ts';
 import { sourceAmount } from '../../species/concentration-unit.ts';
-import { COMMON, type Preset } from '../../units/preset.ts';
+import { COMMON, type Preset, scaled } from '../../units/preset.ts';
 import { minutesOf, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
+import { householdElectricity } from '../presets/household-electricity.ts';
 import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
@@ -34,6 +35,7 @@ export function activityData(
     { what: 'laundry dried indoors', days: 0b0100100 },
     { what: 'fridge' },
     { what: 'lights and appliances' },
+    { what: 'standby' },
   ];
 }
 
@@ -41,12 +43,15 @@ export function activityData(
 export function activities(
   data: ScenarioData,
   given: readonly ActivityData[],
+  people: number,
   plans: readonly RoomPlan[],
   species: readonly CarriedSpecies[],
   defaults: Defaults,
 ): Activity[] {
   // An assumed list has no places of its own: its numbers are listed with the list.
   const listed = data.household?.activities !== undefined;
+  const floorArea = plans.reduce((sum, plan) => sum + plan.area, 0);
+  const yearly = householdElectricity(people, floorArea);
   return given.map((activity, k): Activity => {
     const preset = ACTIVITIES[activity.what];
     const at = (key: string) => ['household', 'activities', k, key];
@@ -54,7 +59,10 @@ export function activities(
       if (given !== undefined || !listed || usual.high === 0) return given ?? usual.value;
       return defaults.number(at(key), given, usual);
     };
-    const number = (key: 'lasts' | 'water' | 'energy') => fill(key, activity[key], preset[key]);
+    const energy =
+      preset.ofHousehold === undefined ? preset.energy : scaled(yearly, preset.ofHousehold / 365);
+    const number = (key: 'lasts' | 'water' | 'energy') =>
+      fill(key, activity[key], key === 'energy' ? energy : preset[key]);
     const when = spells(activity, number, listed ? at('at') : null, defaults);
     const seconds = 60 * (when.allDay ? 1440 : number('lasts'));
     const many = activity.number ?? 1;

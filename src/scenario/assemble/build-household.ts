@@ -23,7 +23,7 @@ export function buildHousehold(
     clock,
     ...(data.seed !== undefined && { seed: data.seed }),
     people: people(persons, data.household ?? {}, plans, carried, defaults),
-    activities: activities(data, done, plans, carried, defaults),
+    activities: activities(data, done, persons.length, plans, carried, defaults),
     setpoints: setpointSchedules(data, plans, home.emitters, defaults),
     ...(home.cooling !== undefined && {
       cooling: coolingSchedules(data, plans, home.emitters, defaults),

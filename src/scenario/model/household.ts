@@ -25,6 +25,7 @@ export const WHATS = [
   'plants',
   'fridge',
   'lights and appliances',
+  'standby',
   'candles',
   'cleaning',
   'tumble dryer',

@@ -15,6 +15,8 @@ export interface ActivityPreset {
   readonly water: Preset;
   /** Electricity, each time, of one. [kWh] */
   readonly energy: Preset;
+  /** Share of what the household uses in a year, on every day of it; then `energy` is not asked. [-] */
+  readonly ofHousehold?: number;
   /** Heat of a flame less that of its water, each time, of one; absent is none. [kWh] */
   readonly flame?: number;
   /** What keeps it from happening; see `Activity.stopsFor`. */
@@ -132,8 +134,18 @@ export const ACTIVITIES: Readonly<Record<What, ActivityPreset>> = {
     at: ['17:30'],
     lasts: minutes(330, 240, 420),
     water: none(COMMON),
-    energy: { value: 1.5, low: 0.8, high: 3, source: COMMON },
+    energy: none(COMMON),
+    ofHousehold: 0.4,
     stopsFor: 'an empty home',
+    drying: false,
+  },
+  standby: {
+    uses: ['kitchen', 'hall', 'living'],
+    at: null,
+    lasts: minutes(1440, 1440, 1440),
+    water: none(COMMON),
+    energy: none(COMMON),
+    ofHousehold: 0.3,
     drying: false,
   },
   candles: {
