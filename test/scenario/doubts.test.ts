@@ -129,7 +129,7 @@ describe('one wrong doubt, one line, whatever the number of plans', () => {
     [
       'an item after the last',
       '/household/activities/1/water: [0.7, 0.8]',
-      'h.yaml:11:3: doubts./household/activities/1/water: expected a pointer to a number of the scenario, got "/household/activities/1/water", with which household.activities #2.what is wrong: expected one of: shower, bath, cooking, light meal, dishes, laundry dried indoors, plants, fridge, lights and appliances, candles, cleaning, tumble dryer, other, got nothing',
+      'h.yaml:11:3: doubts./household/activities/1/water: expected a pointer to a number of the scenario, got "/household/activities/1/water", with which household.activities #2.what is wrong: expected one of: shower, bath, cooking, light meal, dishes, laundry dried indoors, plants, fridge, lights and appliances, standby, candles, cleaning, tumble dryer, other, got nothing',
     ],
     [
       'more than one number',

@@ -29,7 +29,7 @@ test('activities that nobody does are told beside other mistakes', () => {
   const more = `household: { airing: [{ room: living, after: cookng }] }
 devices: { fan: { kind: extract fan, room: bedroom, flow: -60, runs: with activities, with: [shover] } }`;
   const known =
-    'shower, bath, cooking, light meal, dishes, laundry dried indoors, plants, fridge, lights and appliances, candles, cleaning, tumble dryer, other';
+    'shower, bath, cooking, light meal, dishes, laundry dried indoors, plants, fridge, lights and appliances, standby, candles, cleaning, tumble dryer, other';
   expect(readingProblems(homeWith(more))).toEqual([
     `h.yaml:8:46: household.airing #1.after: expected an activity of the household: ${known}, got "cookng" (did you mean "cooking"?)`,
     'h.yaml:9:59: devices.fan.flow: expected a flow of air in m3/h above 0 and up to 5000, got -60',

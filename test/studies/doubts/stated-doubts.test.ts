@@ -87,7 +87,7 @@ describe('doubts that a scenario states', () => {
       const { inputs, unknown, outside } = stated(name, [], text);
       expect([...unknown, ...outside]).toEqual([]);
       expect(inputs.map(({ path, value }) => [path, value])).toEqual([
-        ['/home/leakage/ach50', 10],
+        ['/home/leakage/ach50', name === 'loft-and-draughts' ? 10 : 14],
         ['/home/rooms/main bedroom/cold spot factor', 0.58],
         ['/household/activities/5/water', 2],
       ]);
