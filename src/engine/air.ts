@@ -1,6 +1,6 @@
 import type { Commands } from '../control/observations.ts';
-import { uncheckedDoorwayExchange } from '../physics/airflow/doorway-exchange.ts';
-import { uncheckedSingleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
+import { doorwayExchange } from '../physics/airflow/doorway-exchange.ts';
+import { singleSidedAiring } from '../physics/airflow/single-sided-airing.ts';
 import type { f64, i32 } from '../units/portable.ts';
 import { setDensities, setDrives } from './air-drives.ts';
 import { solvePressures } from './air-network.ts';
@@ -133,7 +133,7 @@ function moveThroughWindows(
     const p = cracks + o;
     const r = links[p * LINK_STRIDE + TO]! * ROOM_STRIDE;
     const warmer = rooms[r + GUESS]! - outside[TEMPERATURE]!;
-    const alone = uncheckedSingleSidedAiring(
+    const alone = singleSidedAiring(
       part * openingArea[o]!,
       openingHeight[o]!,
       outside[WIND]!,
@@ -161,7 +161,7 @@ function moveThroughDoors(m: Model, shell: Shell, open: Float64Array): void {
       const a = rooms[frames[frame + A]! * ROOM_STRIDE + GUESS]!;
       const b = rooms[frames[frame + B]! * ROOM_STRIDE + GUESS]!;
       const width = part * doors[door + WIDTH]!;
-      const exchange = uncheckedDoorwayExchange(width, doors[door + HEIGHT]!, a - b, 0.5 * (a + b));
+      const exchange = doorwayExchange(width, doors[door + HEIGHT]!, a - b, 0.5 * (a + b));
       const least = part * doors[door + MIXING]!;
       alone += Math.max(exchange, least);
     }

@@ -1,4 +1,4 @@
-// Written by build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: a20f665f84b83608
+// Written by build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: 25dd145d33418d30
 
 /** The step of the engine as a WebAssembly module, in base64. */
 export const STEP_MODULE =

@@ -65,20 +65,7 @@ export function quadraticFlow({ a, b }: QuadraticLaw, pressure: number): number 
   return (2 * pressure) / (a + Math.sqrt(a * a + 4 * b * Math.abs(pressure)));
 }
 
-/**
- * Pressure that a flow needs by a quadratic law.
- *
- * @param flow  [m3/s], -1000 to 1000; negative the other way
- * @returns pressure, of the sign of the flow [Pa]
- * @throws RangeError outside that range, or NaN
- */
-export function quadraticPressure({ a, b }: QuadraticLaw, flow: number): number {
-  requireWithin(flow, BOTH_WAYS, 'quadraticPressure: flow', 'm3/s');
-  return (a + b * Math.abs(flow)) * flow;
-}
-
 const FLOWS = [1e-12, 1000] as const;
-const BOTH_WAYS = [-1000, 1000] as const;
 const PRESSURES = [-10_000, 10_000] as const;
 const LOWEST = [1e-3, 1e4] as const;
 const TIMES = [1.1, 1000] as const;

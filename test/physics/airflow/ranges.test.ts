@@ -1,6 +1,4 @@
 import { leakageAreaFromAch50 } from '../../../src/physics/airflow/blower-door.ts';
-import { doorwayExchange } from '../../../src/physics/airflow/doorway-exchange.ts';
-import { singleSidedAiring } from '../../../src/physics/airflow/single-sided-airing.ts';
 import { ach, renewalTime } from '../../reference/physics/airflow/air-changes.ts';
 import { combineUnbalanced } from '../../reference/physics/airflow/combine-unbalanced.ts';
 import { crossFlow } from '../../reference/physics/airflow/cross-flow.ts';
@@ -37,11 +35,6 @@ testRanges([
   ['crossFlow: door area', [0, Number.POSITIVE_INFINITY], 'm2', (x) => crossFlow(1, 1, x, 3, 1)],
   ['crossFlow: wind speed', [0, 100], 'm/s', (x) => crossFlow(1, 1, 1, x, 1)],
   ['crossFlow: pressure difference coefficient', [0, 3], '', (x) => crossFlow(1, 1, 1, 3, x)],
-  ['doorwayExchange: width', [0, 10], 'm', (x) => doorwayExchange(x, 2, 1, 20)],
-  ['doorwayExchange: height', [0, 10], 'm', (x) => doorwayExchange(0.8, x, 1, 20)],
-  ['doorwayExchange: difference', [-100, 100], 'K', (x) => doorwayExchange(0.8, 2, x, 20)],
-  ['doorwayExchange: mean temperature', [-60, 120], '°C', (x) => doorwayExchange(0.8, 2, 1, x)],
-  ['doorwayExchange: discharge coefficient', [0, 1], '', (x) => doorwayExchange(0.8, 2, 1, 20, x)],
   ['leakageCoefficients: storeys', [1, 3], '', (x) => leakageCoefficients(x, 3)],
   ['leakageFlow: area', [0, 100], 'm2', (x) => leakageFlow({ ...LEAKS, area: x }, 10, 3)],
   [
@@ -70,15 +63,6 @@ testRanges([
     (x) => windFactor(3, x, { height: 5, terrain: 3 }),
   ],
   ['windFactor: height', [1, 30], 'm', (x) => windFactor(3, 0.5, { height: x, terrain: 3 })],
-  ['singleSidedAiring: area', [0, 50], 'm2', (x) => singleSidedAiring(x, 1, 3, 10)],
-  ['singleSidedAiring: height', [0, 10], 'm', (x) => singleSidedAiring(1, x, 3, 10)],
-  ['singleSidedAiring: wind speed', [0, 100], 'm/s', (x) => singleSidedAiring(1, 1, x, 10)],
-  [
-    'singleSidedAiring: temperature difference',
-    [-100, 100],
-    'K',
-    (x) => singleSidedAiring(1, 1, 3, x),
-  ],
   ['singleSidedStackFlow: area', [0, 50], 'm2', (x) => singleSidedStackFlow(x, 1, 10, 15)],
   ['singleSidedStackFlow: height', [0, 10], 'm', (x) => singleSidedStackFlow(1, x, 10, 15)],
   ['singleSidedStackFlow: difference', [-100, 100], 'K', (x) => singleSidedStackFlow(1, 1, x, 15)],
