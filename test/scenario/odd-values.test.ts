@@ -163,10 +163,25 @@ describe('prices of another time than the weather', () => {
     expect(said(series(366), year, true).join()).toContain('the weather is of a typical year:');
   });
 
+  test('so are those of a part of the period, and the weather’s year is that of its middle', () => {
+    const autumn = { start: Date.UTC(2024, 9, 1) / 1000, hours: 8760 };
+    expect(said(series(366), autumn).join()).toContain('the weather is of 2025:');
+    const winter = { start: Date.UTC(2023, 11, 20) / 1000, hours: 30 * 24 };
+    const before = series(365, Date.UTC(2022, 0, 1) / 1000);
+    expect(said(before, winter)).toEqual([
+      'tariff-year: Prices of electricity are of 2022-01-01 to 2022-12-31, the weather is of 2024: each hour takes the price of its date and time of day, whatever the weekday.',
+    ]);
+    // Two days at the ends together may lack, no more.
+    const start = START + 86_400;
+    expect(said(series(364, start), { start: START, hours: 366 * 24 })).toEqual([]);
+    expect(said(series(363, start), { start: START, hours: 366 * 24 })).toHaveLength(1);
+  });
+
   test('fewer repeat', () => {
     expect(said(series(31))).toEqual([
       'tariff-repeats: Prices of electricity cover 31 days from 2024-01-01 and repeat through the period, whatever its dates.',
     ]);
+    expect(said(series(2)).join()).toContain('cover 2 days from');
   });
 
   test('a run says so too', () => {

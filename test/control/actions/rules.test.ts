@@ -315,6 +315,28 @@ test('no more messages a day than allowed, by the local day', () => {
   ).toMatchObject({ fired: 2, heldBack: 3 });
 });
 
+test('each rule has quiet hours and a count of its own', () => {
+  const named = (name: string, limits?: Rule['limits']): Rule =>
+    rule({ name, all: [WARM], ...(limits && { limits }) });
+  const morning = { base: 0, spells: [{ days: EVERY_DAY, from: 0, to: 120, value: 1 }] };
+  const rules = [
+    named('free'),
+    named('silent', { quiet: always(1) }),
+    named('once', { mostPerDay: 1 }),
+    named('late', { quiet: morning }),
+    named('twice', { mostPerDay: 2 }),
+  ];
+  // Steps 10 and 12, the one quiet until 2:00, the other not, and one later.
+  const { report } = rehearse({ see: warmIn(10, 12, 20), automation: { rules } });
+  expect(report.rules.map(({ name, fired, heldBack }) => [name, fired, heldBack])).toEqual([
+    ['free', 3, 0],
+    ['silent', 0, 3],
+    ['once', 1, 2],
+    ['late', 2, 1],
+    ['twice', 2, 1],
+  ]);
+});
+
 test('rules of one series share what they may tell in a day', () => {
   const limits = { mostPerDay: 1 };
   const rules = [0, 1].map((room) =>
