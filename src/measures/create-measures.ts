@@ -29,6 +29,7 @@ import type { MeasuresSetup } from './measures-setup.ts';
 import { balanceNotices, balanceOf } from './notices/balance-notices.ts';
 import { idleCooling, idleNotices } from './notices/idle-notices.ts';
 import { createOddRooms } from './notices/odd-rooms.ts';
+import { shutWindows } from './notices/shut-windows.ts';
 import type { PlanMeasures, RoomMeasures } from './plan-measures.ts';
 import { roomMeasures } from './room-measures.ts';
 import { createRoomSums } from './room-sums.ts';
@@ -113,6 +114,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       uses,
       setup.heatsByPresence ?? false,
     );
+    const windowHours = home.rooms.map((_, i) => sums.result(i).windowOpenHours);
     const removed = home.rooms.map((_, i) => cooled.removed(i));
     const devices = devicesMeasures(home, uses, used.result, run.control, air.stoveHours);
     const alerts = alertMeasures(run.control, period.hours);
@@ -160,6 +162,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...idleNotices(heating, devices, alerts),
         ...idleCooling(home, removed),
         ...openBlinds(blinds.result()),
+        ...shutWindows(home, windowHours, period.hours),
         ...opinion.notices,
         ...freshAirNotices(home, air, ofRooms),
       ]),

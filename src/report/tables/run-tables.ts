@@ -1,4 +1,5 @@
 import type { Ledger } from '../../engine/ledger.ts';
+import { SHUT_WINDOWS } from '../../measures/notices/shut-windows.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { hasOwnSection } from '../own-section.ts';
@@ -17,13 +18,18 @@ import { roomsTable } from './rooms-table.ts';
 import { type FigureRow, rowTable } from './row-table.ts';
 import { speciesTable } from './species-table.ts';
 import { textTable, WIDTH } from './text-table.ts';
+import { wrapText } from './wrap-text.ts';
 
 /** Everything one run has to say, as plain text; parts that are empty are left out. */
 export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH): string {
   const rooms = Object.keys(measures.rooms);
-  const notices = measures.notices.filter(({ id }) => !hasOwnSection(id));
+  const first = measures.notices.filter(({ id }) => id === SHUT_WINDOWS);
+  const notices = measures.notices.filter(({ id }) => id !== SHUT_WINDOWS && !hasOwnSection(id));
   const parts: readonly (readonly [string, string])[] = [
-    [visibleProse(`${measures.scenario}: ${measures.plan}`), periodText(measures)],
+    [
+      visibleProse(`${measures.scenario}: ${measures.plan}`),
+      [periodText(measures), ...first.map(({ text }) => wrapText(text, '', width))].join('\n'),
+    ],
     ['Whole home', homeTable(measures, width)],
     ['Rooms', roomsTable(measures.rooms, width)],
     ['In the air, mean levels and hours above the bands', speciesTable(measures, width)],
