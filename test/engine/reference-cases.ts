@@ -1,6 +1,9 @@
 import type { Household } from '../../src/control/household.ts';
 import type { Home } from '../../src/home/home.ts';
+import { compare } from '../reference/compare.ts';
+import type { Integrated } from '../reference/integrate-home.ts';
 import { randomHome } from './random-home.ts';
+import type { Recording } from './record-run.ts';
 
 /** What runs that are judged by a general-purpose integrator have in common. */
 export const ABOUT = {
@@ -65,3 +68,25 @@ export function apart(got: readonly Float64Array[], exact: readonly Float64Array
 /** What means of steps, ten minutes unless told, come to over all rooms. [kWh] */
 export const kWhOf = (heat: readonly Float64Array[], step = STEP): number =>
   (heat.reduce((sum, series) => sum + series.reduce((a, b) => a + b, 0), 0) * step) / 3.6e6;
+
+/** Judge the air and the humidity of all rooms by what a run promises. */
+export function compareClimate(where: string, got: Recording, exact: Integrated): void {
+  compare({
+    ...ABOUT,
+    what: `air temperature, RMS of all rooms: ${where}`,
+    unit: 'K',
+    expected: 0,
+    got: apart(got.room.airTemperature, exact.air),
+    tolerance: { absolute: 0.02 },
+    because: 'what a run promises',
+  });
+  compare({
+    ...ABOUT,
+    what: `humidity ratio, RMS of all rooms: ${where}`,
+    unit: 'g/kg',
+    expected: 0,
+    got: 1000 * apart(got.room.humidityRatio, exact.humidity),
+    tolerance: { absolute: 0.044 },
+    because: '0.3 points of relative humidity at 20 °C, what a run promises',
+  });
+}
