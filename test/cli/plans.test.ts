@@ -316,19 +316,56 @@ describe('a plan that nobody asked for', () => {
 });
 
 describe('compare', () => {
-  test('leads with the answer, then prints plans side by side and the cautions', async () => {
+  test('answers the question of the plans, then has a line for each, and says where more is', async () => {
     const { status, out, err } = await call(['compare', 'homes/cottage.yaml']);
     expect({ status, err }).toEqual({ status: 0, err: '' });
     const [title, answer, table] = out.split('\n\n');
     expect(title).toMatch(/^.+\n20\d\d-.+ days\)$/);
-    expect(answer).toMatch(/^cooler costs least: \d+/);
-    expect(table).toMatch(/heat to rooms \[kWh\] +\d+ most +\d+ least/);
-    expect(out).toContain('\nCautions\n');
+    expect(answer).toMatch(/^18 °C or 20 °C\? cooler saves \d+ /);
+    expect(table).toMatch(/\nnow +\d+ +\d+ .*\n/);
+    expect(table).toMatch(/\ncooler +-\d+ +-\d+ .*\n/);
+    expect(out).toContain('\nMore: --rooms, ');
+    expect(out).not.toContain('room h');
+  });
+
+  test('--rooms, --rules and --all have what stands behind; only one of them at a time', async () => {
+    const printed = async (...words: string[]) =>
+      (await call(['compare', 'homes/cottage.yaml', ...words])).out;
+    const rooms = await printed('--rooms');
+    expect(rooms).toMatch(/\n\nMean air temperature \[°C\]\n +now .*cooler/);
+    expect(rooms).toContain('\nCO2, mean [ppm]\n');
+    expect(await printed('--rules')).toContain('No plan has rules.');
+    const all = await printed('--all');
+    expect(all).toMatch(/heat to rooms \[kWh\] +\d+ most +\d+ least/);
+    expect(all).toContain('\nCautions\n');
+    const { status, err } = await call(['compare', 'homes/cottage.yaml', '--rooms', '--json']);
+    expect(status).toBe(1);
+    expect(err).toContain("option '--rooms' cannot be used with option '--json'");
+  });
+
+  test('a plan that leaves the formulas is left out and told; for --json all or nothing', async () => {
+    const oven = HOME.replace(
+      /\nplans:\n/,
+      `$&  now: { change: {} }
+  oven: { change: { home: { rooms: { nook: { floor area: 1, height: 2, elements: [], emitter: none, panes: [{ area: 50, faces: south, u-value: 0.2, g-value: 1, shading: 0, frame: 0 }] } } } } }
+`,
+    )
+      .replace(/\n {2}now: \{ (?!change: \{\} \}\n {2}oven).*/, '')
+      .replace(/from: "[^"]*", to: "[^"]*"/, 'from: "05-01", to: "09-30"');
+    const files = { 'homes/cottage.yaml': oven };
+    const { status, out, err } = await call(['compare', 'homes/cottage.yaml'], files);
+    expect(status).toBe(2);
+    expect(out).toContain('Not run to the end: oven.');
+    expect(out).toMatch(/\ncooler +-/);
+    expect(err).toContain('expected a home that stays within the range of every formula');
+    const json = await call(['compare', 'homes/cottage.yaml', '--json'], files);
+    expect({ status: json.status, out: json.out }).toEqual({ status: 2, out: '' });
   });
 
   test('a caution that does not go for all plans says for which', async () => {
     const cold = HOME.replace('setpoint: 18', 'setpoint: 16');
-    const { out } = await call(['compare', 'homes/cottage.yaml'], { 'homes/cottage.yaml': cold });
+    const files = { 'homes/cottage.yaml': cold };
+    const { out } = await call(['compare', 'homes/cottage.yaml', '--all'], files);
     expect(out).toContain('\n- cooler: Settings fall below 18 °C in den, nook');
     expect(out).toContain('\n- Rooms are taken as well mixed');
   });

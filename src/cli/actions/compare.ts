@@ -1,5 +1,7 @@
-import { cautionsOfAll } from '../../report/cautions-of-all.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
@@ -12,36 +14,42 @@ export interface CompareOptions {
   readonly plans?: string[];
   readonly set: readonly string[];
   readonly weather?: string;
+  readonly rooms?: true;
+  readonly rules?: true;
+  readonly all?: true;
   readonly json?: true;
   readonly csv?: true;
 }
 
 /** Simulate plans and print them side by side. */
 export async function compare(io: Io, path: string, options: CompareOptions): Promise<void> {
-  const comparison = await compareAll(io, path, options);
+  const { comparison, runs, failed } = await compareAll(io, path, options);
   if (options.json) {
     io.out(jsonText(comparison));
   } else if (options.csv) {
     const { compareCsv } = await import('../../report/compare-csv.ts');
     io.out(compareCsv(comparison));
   } else {
-    const { compareTables, compareTitle } = await import('../../report/tables/compare-tables.ts');
-    const { answerInWords } = await import('../../studies/compare/answer-in-words.ts');
-    const { remarkList } = await import('../../report/tables/remark-list.ts');
-    const { answerText } = await import('../../report/tables/answer-text.ts');
-    const cautions = remarkList(cautionsOfAll(comparison.plans), io.width);
-    const parts = [
-      compareTitle(comparison),
-      answerText(answerInWords(comparison), io.width),
-      compareTables(comparison, io.width),
-      ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
-    ];
-    io.out(`${parts.join('\n\n')}\n`);
+    const { compareText } = await import('../../report/tables/compare-text.ts');
+    const { comparisonAnswers } = await import('../../studies/answers/comparison-answers.ts');
+    const { rooms, rules, all } = options;
+    const part = all ? 'all' : rooms ? 'rooms' : rules ? 'rules' : 'answer';
+    const answers = comparisonAnswers(runs, [...failed.keys()]);
+    io.out(`${compareText(comparison, answers, part, io.width)}\n`);
   }
   ownCheck(comparison.plans);
+  if (failed.size > 0) throw new InputProblems([...failed.values()].flat());
 }
 
-async function compareAll(io: Io, path: string, options: CompareOptions): Promise<Comparison> {
+/** Plans with their figures, and what comes of setting them side by side. */
+interface Compared {
+  readonly comparison: Comparison;
+  readonly runs: readonly { readonly prepared: PreparedPlan; readonly measures: PlanMeasures }[];
+  /** Plans that could not be run to their end, and why. */
+  readonly failed: ReadonlyMap<string, readonly Problem[]>;
+}
+
+async function compareAll(io: Io, path: string, options: CompareOptions): Promise<Compared> {
   const threads: Workers[] = [];
   const expect = async (runs: number) => {
     if (runs > FEW && io.startWorkers !== null) threads.push(await io.startWorkers(runs));
@@ -49,13 +57,20 @@ async function compareAll(io: Io, path: string, options: CompareOptions): Promis
   try {
     const plans = options.plans ?? 'all';
     const loaded = await loadPlans(io, path, { ...options, plans, check: 'named', expect });
-    return await runAll(io, loaded, threads[0] ?? null);
+    // Files that another program reads are whole or not at all.
+    const whole = options.json === true || options.csv === true;
+    return await runAll(io, loaded, threads[0] ?? null, whole);
   } finally {
     for (const workers of threads) await workers.close();
   }
 }
 
-async function runAll(io: Io, loaded: LoadedPlans, workers: Workers | null): Promise<Comparison> {
+async function runAll(
+  io: Io,
+  loaded: LoadedPlans,
+  workers: Workers | null,
+  whole: boolean,
+): Promise<Compared> {
   const { comparePlans } = await import('../../studies/compare/compare-plans.ts');
   const { startSimulations } = await import('../simulations.ts');
   const { scenario, weather, plans } = loaded;
@@ -65,11 +80,22 @@ async function runAll(io: Io, loaded: LoadedPlans, workers: Workers | null): Pro
   try {
     const told = { observe: progress.observe, done: progress.next };
     const { run } = await startSimulations(workers, { file: scenario.file, weather }, told);
-    return await comparePlans([...byName.keys()], async (name) => {
+    const failed = new Map<string, readonly Problem[]>();
+    const leaveOut = (name: string, failure: unknown): boolean => {
+      if (whole || !(failure instanceof InputProblems)) return false;
+      failed.set(name, failure.problems);
+      return true;
+    };
+    const simulated = async (name: string) => {
       const plan = byName.get(name)!;
       const { purchases, discountRate } = plan;
       return { measures: await run(plan), purchases, discountRate };
-    });
+    };
+    const comparison = await comparePlans([...byName.keys()], simulated, leaveOut);
+    const runs = comparison.plans.map((measures) => ({
+      ...{ measures, prepared: byName.get(measures.plan)! },
+    }));
+    return { comparison, runs, failed };
   } finally {
     progress.stop();
   }

@@ -1,4 +1,5 @@
-import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
+import { countedSpecies } from '../../measures/counted-species.ts';
+import type { PlanMeasures, RoomMeasures, SpeciesLevel } from '../../measures/plan-measures.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
@@ -22,7 +23,7 @@ export function compareTables(comparison: Comparison, width = WIDTH): string {
   if (plans.length === 0) return '';
   const parts = [
     `${figuresByPlan('Whole home\n', homeRows(plans), plans, width)}\n${wrapText(ROOM_HOURS, '', width)}`,
-    ...ROOM_FIGURES.map((figure) => roomTable(figure, plans, width)),
+    roomTables(comparison, width),
   ];
   if (differences.length > 0) {
     parts.push(
@@ -30,6 +31,23 @@ export function compareTables(comparison: Comparison, width = WIDTH): string {
     );
   }
   return parts.join('\n\n');
+}
+
+/** What plans do to each room: temperature, cold, damp, mould, and the level of whatever the air carries. */
+export function roomTables({ plans }: Comparison, width = WIDTH): string {
+  const levels = countedSpecies(plans)
+    .filter(({ name }) => plans.some(({ species }) => Object.hasOwn(species, name)))
+    .flatMap(({ name, symbol }) => levelFigures(name, visibleProse(symbol), plans));
+  return [...ROOM_FIGURES, ...levels].map((figure) => roomTable(figure, plans, width)).join('\n\n');
+}
+
+/** Usual and high levels of a species. */
+function levelFigures(name: string, label: string, plans: readonly PlanMeasures[]): RoomFigure[] {
+  const unit = plans.find(({ species }) => Object.hasOwn(species, name))!.species[name]!.unit;
+  return LEVELS.map(({ words, key }) => ({
+    title: `${label}, ${words} [${visibleProse(unit)}]`,
+    of: ({ species }) => species[name]?.[key] ?? Number.NaN,
+  }));
 }
 
 function roomTable(figure: RoomFigure, plans: readonly PlanMeasures[], width: number): string {
@@ -123,9 +141,15 @@ const ROOM_HOURS =
 
 interface RoomFigure {
   readonly title: string;
-  readonly decimals: number;
+  /** About three significant digits where left out. */
+  readonly decimals?: number;
   readonly of: (room: RoomMeasures) => number;
 }
+
+const LEVELS: readonly { words: string; key: keyof SpeciesLevel }[] = [
+  { words: 'mean', key: 'mean' },
+  { words: '95 of 100 hours under', key: 'p95' },
+];
 
 const ROOM_FIGURES: readonly RoomFigure[] = [
   { title: 'Mean air temperature [°C]', decimals: 1, of: (r) => r.mean_temperature_c },

@@ -14,26 +14,28 @@ export interface Column {
 /**
  * Columns side by side, aligned, with no lines drawn. Where they are wider than `width` characters
  * the table goes on in further blocks below, each with the first column again.
+ *
+ * @param gap  blanks between columns
  */
-export function textTable(columns: readonly Column[], width = WIDTH): string {
+export function textTable(columns: readonly Column[], width = WIDTH, gap = 2): string {
   const laid = columns.map(layColumn);
   const [first, ...rest] = laid;
   if (first === undefined) return '';
   const blocks: string[][][] = [];
   let block = [first];
   for (const column of rest) {
-    if (block.length > 1 && totalWidth([...block, column]) > width) {
+    if (block.length > 1 && totalWidth([...block, column], gap) > width) {
       blocks.push(block);
       block = [first];
     }
     block.push(column);
   }
   blocks.push(block);
-  return blocks.map(joinColumns).join('\n\n');
+  return blocks.map((each) => joinColumns(each, gap)).join('\n\n');
 }
 
-/** Two blanks between columns, none at the ends of lines. */
-function joinColumns(columns: readonly string[][]): string {
+/** Blanks between columns, none at the ends of lines. */
+function joinColumns(columns: readonly string[][], gap: number): string {
   const heads = Math.max(...columns.map((column) => column.indexOf(UNDER_HEAD)));
   const padded = columns.map((column) => {
     const blank = ' '.repeat(lengthOf(column[0] ?? ''));
@@ -44,7 +46,7 @@ function joinColumns(columns: readonly string[][]): string {
   return Array.from({ length: lines }, (_, k) =>
     padded
       .map((column) => column[k] ?? '')
-      .join('  ')
+      .join(' '.repeat(gap))
       .trimEnd(),
   ).join('\n');
 }
@@ -72,8 +74,8 @@ function layColumn({ head, cells, marks = [], align = 'right' }: Column): string
   ];
 }
 
-function totalWidth(columns: readonly string[][]): number {
-  return columns.reduce((sum, column) => sum + lengthOf(column[0] ?? '') + 2, -2);
+function totalWidth(columns: readonly string[][], gap: number): number {
+  return columns.reduce((sum, column) => sum + lengthOf(column[0] ?? '') + gap, -gap);
 }
 
 const lengthOf = (text: string): number => [...text].length;

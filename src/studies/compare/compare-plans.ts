@@ -12,15 +12,19 @@ export interface PlanFigures extends Purchases {
  * @param plans    names, the baseline first
  * @param runPlan  runs one of them; called once each, in order, without waiting for an answer, so
  *   that plans may run side by side. Where several fail, the failure of the first counts.
+ * @param leaveOut  told of a plan other than the baseline that failed, and whether the others are
+ *   compared without it; absent is never
  */
 export async function comparePlans(
   plans: readonly string[],
   runPlan: (plan: string) => PlanFigures | Promise<PlanFigures>,
+  leaveOut: (plan: string, failure: unknown) => boolean = () => false,
 ): Promise<Comparison> {
   const runs = await Promise.allSettled(plans.map(async (plan) => runPlan(plan)));
-  const outcomes = runs.map((run) => {
-    if (run.status === 'rejected') throw run.reason;
-    return run.value;
+  const outcomes = runs.flatMap((run, k) => {
+    if (run.status === 'fulfilled') return [run.value];
+    if (k === 0 || !leaveOut(plans[k]!, run.reason)) throw run.reason;
+    return [];
   });
   return compareMeasures(
     outcomes.map(({ measures }) => measures),

@@ -1,0 +1,31 @@
+import type { CautionedPlan } from '../cautions-of-all.ts';
+
+/** What plans caution about in a few words each, those of all plans first; nothing where there is nothing. */
+export function cautionLine(plans: readonly CautionedPlan[]): string {
+  const ids = [...new Set(plans.flatMap(({ cautions }) => cautions.map(({ id }) => id)))];
+  const ofAll = (id: string): boolean =>
+    plans.every(({ cautions }) => cautions.some((caution) => caution.id === id));
+  const words = (wanted: boolean): string =>
+    ids
+      .filter((id) => ofAll(id) === wanted)
+      .map((id) => IN_SHORT[id] ?? id.replaceAll('-', ' '))
+      .join('; ');
+  const [all, some] = [words(true), words(false)];
+  if (all === '') return some === '' ? '' : `Cautions of some plans: ${some}.`;
+  return `Cautions: ${all}.${some === '' ? '' : ` Some plans: ${some}.`}`;
+}
+
+const IN_SHORT: Readonly<Record<string, string>> = {
+  'co-alarm': 'burning fuel needs a carbon-monoxide alarm',
+  infant: 'infant: a guide only',
+  'low-setpoint': 'settings fall below 18 °C',
+  mould: 'mould index: a risk, not a finding',
+  'model-limits': 'many values are assumed',
+  'sleepers-unseen': 'sensors miss sleepers',
+  unattended: 'devices run unattended',
+  dehumidifier: 'drying treats a symptom',
+  stove: 'sweep the chimney',
+  spillage: 'fans may draw fumes back',
+  'stove-depressurised': 'fans may make the stove smoke',
+  'heating-without-need': 'heating runs in months that need none',
+};

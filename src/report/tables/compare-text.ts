@@ -1,0 +1,52 @@
+import type { ComparisonAnswers } from '../../studies/answers/comparison-answers.ts';
+import type { Comparison } from '../../studies/compare/compare.ts';
+import { cautionsOfAll } from '../cautions-of-all.ts';
+import { cautionLine } from './caution-line.ts';
+import { compareSummary } from './compare-summary.ts';
+import { compareTables, compareTitle, roomTables } from './compare-tables.ts';
+import { remarkList } from './remark-list.ts';
+import { rulesByPlan } from './rules-by-plan.ts';
+import { wrapText } from './wrap-text.ts';
+
+/** What of a comparison is printed. */
+export type ComparePart = 'answer' | 'rooms' | 'rules' | 'all';
+
+/** A comparison as plain text: its answer on a screen, or one of the parts that stand behind it. */
+export function compareText(
+  comparison: Comparison,
+  answers: ComparisonAnswers,
+  part: ComparePart,
+  width: number,
+): string {
+  const { plans } = comparison;
+  return [compareTitle(comparison), ...bodyOf()].join('\n\n');
+
+  function bodyOf(): string[] {
+    if (part === 'rooms') return [roomTables(comparison, width)];
+    if (part === 'rules') return [rulesByPlan(plans, width)];
+    if (part === 'all') {
+      const cautions = remarkList(cautionsOfAll(plans), width);
+      return [
+        compareSummary(answers, width, Number.POSITIVE_INFINITY),
+        compareTables(comparison, width),
+        ...(plans.some(({ alerts }) => alerts.fired > 0) ? [rulesByPlan(plans, width)] : []),
+        ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
+      ];
+    }
+    const closing = [cautionLine(plans), MORE]
+      .filter((line) => line !== '')
+      .map((line) => wrapText(line, '', width))
+      .join('\n');
+    const more = Math.max(0, plans.length - DOZEN) * LINES_OF_PLAN;
+    const left = MOST_LINES + more - TITLE_LINES - closing.split('\n').length - 1;
+    return [compareSummary(answers, width, left), closing];
+  }
+}
+
+const MORE =
+  'More: --rooms, --rules (by hour), --all (every figure, cautions in full); roombalance report.';
+/** A screen of a terminal for up to a dozen plans; each plan more has lines of its own. */
+const MOST_LINES = 60;
+const DOZEN = 12;
+const LINES_OF_PLAN = 2;
+const TITLE_LINES = 3;

@@ -1,0 +1,63 @@
+import type { PlanMeasures, RuleMeasures } from '../../measures/plan-measures.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { visibleProse } from '../../units/visible-text.ts';
+import { type Column, textTable, WIDTH } from './text-table.ts';
+import { wrapText } from './wrap-text.ts';
+
+/**
+ * For each plan with rules: which rule rings how often and at which hours, what of that somebody
+ * could act on, what came again within the hour, and what passed without a word.
+ */
+export function rulesByPlan(plans: readonly PlanMeasures[], width = WIDTH): string {
+  const ruled = plans.filter(({ alerts }) => Object.keys(alerts.by_rule).length > 0);
+  if (ruled.length === 0) return 'No plan has rules.';
+  const tables = ruled.map(
+    ({ plan, alerts, period }) =>
+      `${visibleProse(plan)}: ${perWeek(alerts.per_week)} alerts a week\n` +
+      ruleTable(alerts.by_rule, period.hours / HOURS_PER_WEEK, width),
+  );
+  return [...tables, LEGEND.map((line) => wrapText(line, '', width)).join('\n')].join('\n\n');
+}
+
+function ruleTable(rules: PlanMeasures['alerts']['by_rule'], weeks: number, width: number): string {
+  const all = Object.values(rules);
+  const held = all.some(({ held_back }) => held_back > 0);
+  const column = (head: string, of: (rule: RuleMeasures) => string): Column => ({
+    head,
+    cells: all.map(of),
+  });
+  return textTable(
+    [
+      { head: 'rule', cells: Object.keys(rules), align: 'left' },
+      column('rings\n/week', ({ per_week }) => perWeek(per_week)),
+      column('heard\n%', (rule) => shareOf(rule.could_act, rule)),
+      column('done\n%', (rule) => shareOf(rule.acted_on, rule)),
+      column('again\n%', (rule) => shareOf(rule.duplicates, rule)),
+      ...(held ? [column('held\nback', ({ held_back }) => `${held_back}`)] : []),
+      column('missed\n/week', ({ missed }) => perWeek(missed / weeks)),
+      { head: '0     6     12    18    ', cells: all.map(strip), align: 'left' },
+    ],
+    width,
+    1,
+  );
+}
+
+/** A mark for each hour of the day: a dot for never, up to # for the hours in which it rings most. */
+function strip({ by_hour }: RuleMeasures): string {
+  const most = Math.max(0, ...by_hour);
+  return by_hour
+    .map((count) => (count === 0 ? '.' : MARKS[Math.ceil((MARKS.length * count) / most) - 1]!))
+    .join('');
+}
+
+const shareOf = (part: number, { fired }: RuleMeasures): string =>
+  fired > 0 ? figureText((100 * part) / fired, 0) : '-';
+const perWeek = (count: number): string => figureText(count, count < 9.95 ? 1 : 0);
+
+const HOURS_PER_WEEK = 168;
+const MARKS = ['-', '+', '*', '#'];
+const LEGEND = [
+  'heard: somebody was awake at home then or within the hour. done: somebody did what it asks. again: within an hour of the one before.',
+  'missed: spells of an hour or more in which its conditions held and nobody was told, because its gate was shut or it kept quiet; what it watches went on meanwhile.',
+  'Hours from midnight: . never, - + * # up to the busiest hour of that rule.',
+];

@@ -1,0 +1,104 @@
+import type { Thermostat } from '../../control/automation.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+
+/** What of a home, its people and its controls one plan may have otherwise than another. */
+export type Change =
+  | 'setting'
+  | 'hours'
+  | 'presence'
+  | 'sensing'
+  | 'source'
+  | 'cooling'
+  | 'devices'
+  | 'blinds'
+  | 'airing'
+  | 'rules'
+  | 'building'
+  | 'people'
+  | 'prices'
+  | 'purchase';
+
+/**
+ * What two plans have otherwise, recognised from what was prepared for them and never from their
+ * names. Emitters that only follow another building are not counted as another source of heat.
+ */
+export function changesBetween(one: PreparedPlan, other: PreparedPlan): ReadonlySet<Change> {
+  const changed = new Set<Change>();
+  for (const [change, partsOf] of PARTS) {
+    if (textOf(partsOf(one)) !== textOf(partsOf(other))) changed.add(change);
+  }
+  if (changed.has('building')) changed.delete('source');
+  // Another setting is one at all hours; hours are those at which it holds.
+  if (changed.has('setting')) changed.delete('hours');
+  return changed;
+}
+
+/** The highest setting of each room; null where it is never heated. [°C] */
+export function highestSettings({ household }: PreparedPlan): (number | null)[] {
+  return household.setpoints.map(({ base, spells }) => {
+    const settings = [base, ...spells.map(({ value }) => value)].filter(Number.isFinite);
+    return settings.length === 0 ? null : Math.max(...settings);
+  });
+}
+
+const PARTS: readonly (readonly [Change, (plan: PreparedPlan) => unknown])[] = [
+  ['setting', highestSettings],
+  [
+    'hours',
+    ({ household, automation }) => [
+      household.setpoints,
+      automation.heatingSeason,
+      automation.holidaySetback,
+      automation.thermostats.map((each) => (byPresence(each) ? null : each.lead)),
+    ],
+  ],
+  [
+    'presence',
+    ({ automation: { thermostats, presenceSensors } }) => [
+      thermostats.some(byPresence) ? presenceSensors : null,
+      thermostats.map((each) => (byPresence(each) ? each : null)).map(gateOf),
+    ],
+  ],
+  [
+    'sensing',
+    ({ automation: { thermostats, callRoom } }) => [
+      callRoom,
+      thermostats.map(({ gate, otherwise, holdOff, lead, ...sensing }) => sensing),
+    ],
+  ],
+  ['source', ({ home: { sources, emitters } }) => [sources, emitters]],
+  [
+    'cooling',
+    ({ home, household, automation }) => [home.cooling, household.cooling, automation.coolingGates],
+  ],
+  ['devices', ({ home, automation }) => [home.devices, automation.deviceControls]],
+  [
+    'blinds',
+    ({ home, household, automation }) => [home.blinds, household.blinds, automation.blinds],
+  ],
+  ['airing', ({ household, automation }) => [household.openings, automation.airings]],
+  ['rules', ({ automation }) => automation.rules],
+  [
+    'building',
+    ({ home: { rooms, elements, panes, openings, doorways, leakage } }) => [
+      ...[rooms, elements, panes, openings, doorways, leakage],
+    ],
+  ],
+  [
+    'people',
+    ({ household: { people, activities, doorways, decaying } }) => [
+      ...[people, activities, doorways, decaying],
+    ],
+  ],
+  ['prices', ({ prices }) => prices],
+  ['purchase', ({ purchases }) => purchases],
+];
+
+const byPresence = ({ gate }: Thermostat): boolean => gate.present !== 'no matter';
+const gateOf = (thermostat: Thermostat | null) =>
+  thermostat && [thermostat.gate, thermostat.otherwise, thermostat.holdOff, thermostat.lead];
+
+/** Plain data as text that keeps what is no finite number apart. */
+const textOf = (value: unknown): string =>
+  JSON.stringify(value, (_, part: unknown) => (typeof part === 'number' ? String(part) : part)) ??
+  '';

@@ -1,0 +1,135 @@
+import { figureText } from '../../units/figure-text.ts';
+import type { PlanFigures } from './plan-figures.ts';
+
+/** One thing that a plan changes for those who live with it, in words with figures and without. */
+export interface Effect {
+  readonly of: 'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould' | 'air';
+  readonly better: boolean;
+  /** How much it matters beside other effects; 1 is clear to anybody. [-] */
+  readonly weight: number;
+  /** "damper", where the figure stands beside it. */
+  readonly word: string;
+  /** "rooms are too damp 36 % of the time (was 17 %)" */
+  readonly words: string;
+}
+
+/** What changes from one plan to another but money, what matters most first; what nobody would notice is left out. */
+export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
+  return [
+    coldEffect(from, to),
+    mouldEffect(from, to),
+    spotEffect(from, to),
+    ...SHARES.map((share) => shareEffect(share, from, to)),
+    ...airEffects(from, to),
+  ]
+    .filter((effect) => effect !== null)
+    .sort((a, b) => b.weight - a.weight);
+}
+
+function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effect | null {
+  const more = is.value - was.value;
+  if (Math.abs(more) < 0.1) return null;
+  const weight = Math.abs(more) / 0.5;
+  if (more > 0) {
+    const before = hours(was.value) === '0.0' ? '' : `was ${hours(was.value)}, `;
+    const words = `people sit in the cold ${hours(is.value)}${NO_BREAK}h a day (${before}${is.room})`;
+    return { of: 'cold', better: false, weight, word: 'colder', words };
+  }
+  const words =
+    hours(is.value) === '0.0'
+      ? `nobody sits in the cold any more (${was.room})`
+      : `people sit in the cold only ${hours(is.value)}${NO_BREAK}h a day (was ${hours(was.value)}, ${is.room})`;
+  return { of: 'cold', better: true, weight, word: 'less cold', words };
+}
+
+/** An index that stays under 1, where nothing grows, is not worth a word. */
+function mouldEffect({ mould: was }: PlanFigures, { mould: is }: PlanFigures): Effect | null {
+  const more = is.value - was.value;
+  if (Math.abs(more) < 0.3 || Math.max(is.value, was.value) < 1) return null;
+  const better = more < 0;
+  const figures = `index ${index(is.value)}, was ${index(was.value)}, ${better ? was.room : is.room}`;
+  return {
+    ...{ of: 'mould', better, weight: Math.abs(more) / 0.5 },
+    word: better ? 'less mould' : 'more mould',
+    words: `mould is ${better ? 'less likely' : 'likelier'} (${figures})`,
+  };
+}
+
+function spotEffect({ spots: was }: PlanFigures, { spots: is }: PlanFigures): Effect | null {
+  const more = is - was;
+  if (Math.abs(more) < 1) return null;
+  const better = more < 0;
+  return {
+    ...{ of: 'spots', better, weight: Math.abs(more) / 6 },
+    word: better ? 'drier corners' : 'wetter corners',
+    words: better
+      ? `cold corners are dry enough ${pct(100 - is)} of the time (was ${pct(100 - was)})`
+      : `cold corners are wet ${pct(is)} of the time (was ${pct(was)})`,
+  };
+}
+
+function shareEffect(
+  { of, figure, points, worse, better, fine, wrong }: Share,
+  from: PlanFigures,
+  to: PlanFigures,
+): Effect | null {
+  const [was, is] = [figure(from), figure(to)];
+  if (Math.abs(is - was) < 1) return null;
+  const words =
+    is < was
+      ? `${fine} ${pct(100 - is)} of the time (was ${pct(100 - was)})`
+      : `${wrong} ${pct(is)} of the time (was ${pct(was)})`;
+  const weight = Math.abs(is - was) / points;
+  return { of, better: is < was, weight, word: is < was ? better : worse, words };
+}
+
+/** Levels that differ by a tenth, of air that is not near the one outdoors anyway. */
+function airEffects({ air: had }: PlanFigures, { air }: PlanFigures): Effect[] {
+  return air.flatMap(({ name, label, unit, kind, value, over }) => {
+    const before = had.find((other) => other.name === name);
+    if (before === undefined || !(before.value > 0)) return [];
+    const change = value / before.value - 1;
+    if (Math.abs(change) < 0.1 || Math.max(over, before.over) < 0.5) return [];
+    const better = change < 0;
+    const where = kind === 'mean' ? '' : ' at night';
+    const figures = `${figureText(value)}${NO_BREAK}${unit}${where}, was ${figureText(before.value)}`;
+    const word = `${better ? 'less' : 'more'} ${label}`;
+    const weight = Math.abs(change) / 0.2;
+    return [{ of: 'air', better, weight, word, words: `there is ${word} (${figures})` }];
+  });
+}
+
+interface Share {
+  /** So many percentage points are clear to anybody. */
+  readonly points: number;
+  readonly of: 'damp' | 'dry' | 'warm';
+  readonly figure: (figures: PlanFigures) => number;
+  readonly worse: string;
+  readonly better: string;
+  readonly fine: string;
+  readonly wrong: string;
+}
+
+const SHARES: readonly Share[] = [
+  {
+    ...{ of: 'damp' as const, figure: ({ damp }: PlanFigures) => damp, points: 5 },
+    ...{ worse: 'damper', better: 'drier' },
+    ...{ fine: 'rooms are dry enough', wrong: 'rooms are too damp' },
+  },
+  {
+    ...{ of: 'dry' as const, figure: ({ dry }: PlanFigures) => dry, points: 15 },
+    ...{ worse: 'too dry more often', better: 'too dry less often' },
+    ...{ fine: 'air is moist enough', wrong: 'air is too dry' },
+  },
+  {
+    ...{ of: 'warm' as const, figure: ({ warm }: PlanFigures) => warm, points: 10 },
+    ...{ worse: 'hotter', better: 'cooler when hot' },
+    ...{ fine: 'people are not too warm', wrong: 'people are too warm' },
+  },
+];
+
+const hours = (value: number): string => figureText(value, 1);
+const index = (value: number): string => figureText(value, 1);
+const pct = (value: number): string => `${figureText(value, 0)}${NO_BREAK}%`;
+/** Keeps a figure and its unit on one line. */
+const NO_BREAK = '\u00a0';

@@ -1,0 +1,104 @@
+import { highKey } from '../../measures/band-hours.ts';
+import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { countedSpecies } from '../../measures/counted-species.ts';
+import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
+import { yearsIn } from '../../measures/years-in.ts';
+
+/** The few figures of a plan by which plans are told apart, as means and shares that a person can picture. */
+export interface PlanFigures {
+  readonly plan: string;
+  /** Purchase cost included. [currency/year] */
+  readonly money: number;
+  /** All that is bought for heat, cooling, devices and appliances. [kWh/year] */
+  readonly energy: number;
+  /** Too cold with somebody in, in the room worst off: of winter days, or of all days where there are none. [h/day] */
+  readonly cold: InRoom;
+  /** Too warm, of the time that somebody is in a room. [%] */
+  readonly warm: number;
+  /** Above and below the humidity band, mean of the rooms. [%] */
+  readonly damp: number;
+  readonly dry: number;
+  /** Cold spots above 80 % relative humidity, mean of the rooms. [%] */
+  readonly spots: number;
+  /** Highest mould index. [0 to 6] */
+  readonly mould: InRoom;
+  readonly air: readonly AirFigure[];
+  /** [1/week] */
+  readonly alerts: number;
+}
+
+/** A figure with the room that has it; no room where it is 0. */
+interface InRoom {
+  readonly value: number;
+  readonly room: string;
+}
+
+/** How much of a species people live in. */
+export interface AirFigure {
+  readonly name: string;
+  readonly label: string;
+  readonly unit: string;
+  /** Of what only tells that air is stale, the night in the room worst off; otherwise the mean of the rooms. */
+  readonly kind: 'worst night' | 'mean';
+  readonly value: number;
+  /** Time above its limit, mean of the rooms. [%] */
+  readonly over: number;
+}
+
+export function planFigures(plan: PlanMeasures): PlanFigures {
+  const { money, heating, cooling, devices, alerts, period } = plan;
+  const rooms = Object.values(plan.rooms);
+  const roomTime = rooms.length * period.hours;
+  const inUse = rooms.reduce((sum, room) => sum + room.occupied_hours, 0);
+  const bought = [...Object.values(heating.delivered_kwh), ...Object.values(cooling.delivered_kwh)];
+  return {
+    plan: plan.plan,
+    money: money.total_per_year,
+    energy:
+      bought.reduce((sum, kwh) => sum + kwh, devices.electricity_kwh + devices.gas_kwh) /
+      yearsIn(period.hours),
+    cold: worst(plan, (room) => coldPerDay(room, period.hours)),
+    warm: share(roomHours(plan, 'outside_band_occupied_hours', 'temperature_high'), inUse),
+    damp: share(roomHours(plan, 'outside_band_hours', 'humidity_high'), roomTime),
+    dry: share(roomHours(plan, 'outside_band_hours', 'humidity_low'), roomTime),
+    spots: share(coldSpotHours(plan), roomTime),
+    mould: worst(plan, (room) => room.mould_index_peak),
+    air: airFigures(plan, rooms, roomTime),
+    alerts: alerts.per_week,
+  };
+}
+
+function airFigures(
+  plan: PlanMeasures,
+  rooms: readonly RoomMeasures[],
+  roomTime: number,
+): AirFigure[] {
+  return countedSpecies([plan])
+    .filter(({ name }) => Object.hasOwn(plan.species, name))
+    .map(({ name, symbol: label, role }) => {
+      const levels = rooms.flatMap(({ species }) => species[name] ?? []);
+      const kind = role === 'indicator' ? 'worst night' : 'mean';
+      const value =
+        kind === 'mean'
+          ? levels.reduce((sum, { mean }) => sum + mean, 0) / Math.max(1, levels.length)
+          : Math.max(0, ...levels.map(({ night }) => night));
+      const over = share(roomHours(plan, 'outside_band_hours', highKey(name)), roomTime);
+      return { name, label, unit: plan.species[name]!.unit, kind, value, over };
+    });
+}
+
+const coldPerDay = (room: RoomMeasures, hours: number): number =>
+  room.winter_cold_hours_per_day ??
+  (24 * room.outside_band_occupied_hours.temperature_low) / Math.max(1, hours);
+
+function worst({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): InRoom {
+  let found: InRoom = { value: 0, room: '' };
+  for (const [room, measures] of Object.entries(rooms)) {
+    const value = of(measures);
+    if (value > found.value) found = { value, room };
+  }
+  return found;
+}
+
+const share = (part: number, whole: number): number =>
+  whole > 0 && Number.isFinite(part) ? (100 * part) / whole : 0;

@@ -1,0 +1,165 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { type Change, changesBetween, highestSettings } from './plan-changes.ts';
+import { type PlanFigures, planFigures } from './plan-figures.ts';
+
+/** A plan that was run, with all that answers are made from. */
+export interface AskedPlan {
+  readonly prepared: PreparedPlan;
+  readonly measures: PlanMeasures;
+  readonly figures: PlanFigures;
+}
+
+/** A question that plans of a scenario ask, such as whether to heat less. */
+export interface Question {
+  readonly about: Topic;
+  /** "19 °C or 21 °C?" */
+  readonly title: string;
+  readonly asked: readonly {
+    readonly plan: AskedPlan;
+    /** The plan it is measured by: the one that differs from it in nothing else. */
+    readonly against: AskedPlan;
+  }[];
+}
+
+type Topic = Exclude<Change, 'prices' | 'people'>;
+
+/**
+ * What the plans ask, from what each changes against the baseline, or else against the plan before
+ * it that is most like it. Plans that change several things at once ask nothing.
+ *
+ * @param plans  the baseline first
+ */
+export function questionsOf(plans: readonly AskedPlan[]): Question[] {
+  const asked = plans.slice(1).flatMap((plan) => {
+    const nearest = nearestOf(plan, plans);
+    return nearest === null ? [] : [{ plan, ...nearest }];
+  });
+  const titles = [...new Set(asked.map(groupOf))];
+  return titles
+    .map((title) => asked.filter((each) => groupOf(each) === title))
+    .map((group) => ({ about: group[0]!.about, title: titleOf(group[0]!), asked: group }))
+    .sort((a, b) => ORDER.indexOf(a.about) - ORDER.indexOf(b.about));
+}
+
+const groupOf = (asked: Asked): string =>
+  asked.about === 'purchase' ? titleOf(asked) : asked.about;
+
+interface Asked {
+  readonly plan: AskedPlan;
+  readonly against: AskedPlan;
+  readonly about: Topic;
+}
+
+function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'plan'> | null {
+  const found = plans.slice(0, plans.indexOf(plan)).flatMap((against) => {
+    const changes = changesBetween(against.prepared, plan.prepared);
+    const about = topicOf(changes);
+    // Nobody asks what it would be to give back what was bought, or to have no rules any more.
+    if (about === null || undoes(about, plan, against)) return [];
+    return [{ against, about, changes: changes.size }];
+  });
+  const [nearest] = found.toSorted((a, b) => a.changes - b.changes);
+  const toBaseline = found.find(({ against }) => against === plans[0]);
+  if (nearest === undefined) return null;
+  const apart = nearest.changes === 1 && OF_THEIR_OWN.includes(nearest.about);
+  return apart || toBaseline === undefined ? nearest : toBaseline;
+}
+
+/** The one thing that changes, as far as it is one; what is bought stands for what it does. */
+function topicOf(changes: ReadonlySet<Change>): Topic | null {
+  const rest = [...changes].filter((change) => change !== 'purchase');
+  if (rest.includes('people') || rest.includes('prices')) return null;
+  if (rest.length > 0 && rest.every((change) => BY_PRESENCE.includes(change))) {
+    if (rest.includes('presence')) return 'presence';
+  }
+  // What is bought to control heat may come with hours of its own.
+  const main = rest.filter((change) => change !== 'sensing' && change !== 'hours');
+  if (changes.has('purchase')) return main.length < 2 ? 'purchase' : null;
+  return rest.length === 1 ? (rest[0] as Topic) : null;
+}
+
+function undoes(
+  about: Topic,
+  { prepared: plan }: AskedPlan,
+  { prepared: other }: AskedPlan,
+): boolean {
+  if (about === 'rules') return plan.automation.rules.length < other.automation.rules.length;
+  if (about === 'presence') return !heatsByPresence(plan) && heatsByPresence(other);
+  return about === 'purchase' && priceOf(plan) < priceOf(other);
+}
+
+function titleOf({ about, plan, against }: Asked): string {
+  if (about === 'purchase') return `Buy ${newThings(plan, against)}?`;
+  if (about === 'devices') return deviceTitle(plan, against);
+  return about === 'setting' ? settingTitle(plan.prepared, against.prepared) : TITLES[about];
+}
+
+/** "19 °C or 21 °C?", or with the rooms where only some have another setting. */
+function settingTitle(plan: PreparedPlan, other: PreparedPlan): string {
+  const [has, had] = [highestSettings(plan), highestSettings(other)];
+  const changed = has.flatMap((setting, i) => (setting === had[i] ? [] : [i]));
+  const heated = has.filter((setting, i) => setting !== null || had[i] !== null).length;
+  const names = changed.map((i) => plan.home.rooms[i]!.name);
+  const where = changed.length === heated ? '' : ` (${names.slice(0, 2).join(', ')})`;
+  const values = [...new Set(changed.flatMap((i) => [has[i]!, had[i]!]))];
+  if (values.length !== 2 || values.includes(null!)) return `Another setting${where}?`;
+  const [low, high] = values.sort((a, b) => a - b);
+  return `${low} °C or ${high} °C${where}?`;
+}
+
+/** "With or without the stove?", or how to run what both plans have. */
+function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
+  const told = ({ home, automation }: PreparedPlan) =>
+    new Map(
+      home.devices.map((device, d) => [
+        device.name,
+        JSON.stringify([device, automation.deviceControls.filter((each) => each.device === d)]),
+      ]),
+    );
+  const [has, had] = [told(plan), told(other)];
+  const names = [...new Set([...has.keys(), ...had.keys()])];
+  const added = names.filter((name) => has.has(name) !== had.has(name));
+  if (added.length > 0) return `With or without the ${added.join(' and the ')}?`;
+  const otherwise = names.filter((name) => has.get(name) !== had.get(name));
+  return `Run the ${otherwise.join(' and the ')} otherwise?`;
+}
+
+/** "dehumidifier for 180 GBP" */
+function newThings({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
+  const had = other.purchases.map(({ what }) => what);
+  const added = plan.purchases.filter(({ what }) => !had.includes(what));
+  const bought = added.length > 0 ? added : plan.purchases;
+  const price = bought.reduce((sum, { price }) => sum + price, 0);
+  return `${bought.map(({ what }) => what).join(', ')} for ${Math.round(price)} ${plan.prices.currency}`;
+}
+
+const heatsByPresence = ({ automation }: PreparedPlan): boolean =>
+  automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
+const priceOf = ({ purchases }: PreparedPlan): number =>
+  purchases.reduce((sum, { price }) => sum + price, 0);
+
+/** A plan with its figures, once for all that is asked of it. */
+export const askedPlan = (prepared: PreparedPlan, measures: PlanMeasures): AskedPlan => ({
+  ...{ prepared, measures, figures: planFigures(measures) },
+});
+
+/** What is asked of a plan on top of another, though it also differs from the baseline in one thing. */
+const OF_THEIR_OWN: readonly Topic[] = ['rules', 'sensing'];
+const BY_PRESENCE: readonly Change[] = ['presence', 'sensing', 'hours'];
+const TITLES: Readonly<Record<Exclude<Topic, 'setting' | 'purchase' | 'devices'>, string>> = {
+  hours: 'When to heat?',
+  presence: 'Heat only where somebody is?',
+  rules: 'Do the rules help?',
+  sensing: 'Which valves and sensors?',
+  source: 'Another source of heat?',
+  building: 'Change the building?',
+  cooling: 'Cool?',
+  blinds: 'Close the blinds?',
+  airing: 'Air otherwise?',
+};
+/** What most homes ask comes first. */
+const ORDER: readonly Topic[] = [
+  ...(['setting', 'presence', 'purchase', 'rules', 'hours', 'sensing', 'airing'] as const),
+  ...(['building', 'source', 'cooling', 'devices', 'blinds'] as const),
+];

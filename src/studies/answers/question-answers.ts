@@ -1,0 +1,155 @@
+import { figureText } from '../../units/figure-text.ts';
+import { type Effect, effectsOf } from './plan-effects.ts';
+import type { PlanFigures } from './plan-figures.ts';
+import { type AskedPlan, type Question, questionsOf } from './plan-questions.ts';
+
+/** A question with its answer in at most three sentences. */
+export interface QuestionAnswer {
+  readonly title: string;
+  readonly sentences: readonly string[];
+}
+
+/**
+ * Every question that the plans ask, answered by money and by what matters most besides. Of many
+ * plans that ask the same, two answer: the one that costs least, and the one that does best for what
+ * it costs.
+ *
+ * @param plans  the baseline first
+ */
+export function questionAnswers(plans: readonly AskedPlan[]): QuestionAnswer[] {
+  return inOrder(questionsOf(plans)).map((question) => ({
+    title: question.title,
+    sentences: [
+      ...tellingPlans(question).map((asked, k) =>
+        sentenceOf(asked, plans[0]!, question, k === 0 ? MOST_EFFECTS : 1),
+      ),
+      ...closingWord(question),
+    ].slice(0, MOST_SENTENCES),
+  }));
+}
+
+type Asked = Question['asked'][number];
+
+/** Of several purchases the one that does most stands in its place, the others after all else. */
+function inOrder(questions: readonly Question[]): Question[] {
+  const felt = ({ asked }: Question): number =>
+    Math.max(
+      ...asked.map(({ plan, against }) =>
+        effectsOf(against.figures, plan.figures).reduce((sum, { weight }) => sum + weight, 0),
+      ),
+    );
+  const [most, ...others] = questions
+    .filter(({ about }) => about === 'purchase')
+    .sort((a, b) => felt(b) - felt(a));
+  return [
+    ...questions.filter((question) => question.about !== 'purchase' || question === most),
+    ...others,
+  ];
+}
+
+function tellingPlans({ asked }: Question): readonly Asked[] {
+  const byMoney = asked.toSorted((a, b) => moneyMore(a) - moneyMore(b));
+  const byUse = asked.toSorted((a, b) => balance(b) - balance(a));
+  return [...new Set([byMoney[0]!, byUse[0]!])];
+}
+
+/** "nineteen saves 156 GBP a year: nobody sits in the cold any more, but rooms are too damp ..." */
+function sentenceOf(
+  { plan, against }: Asked,
+  baseline: AskedPlan,
+  { about }: Question,
+  most: number,
+): string {
+  const more = moneyMore({ plan, against });
+  const saves = Math.round(more) <= 0;
+  const effects = asEffects(plan, against);
+  // Of a saving people ask what they give up for it, of a cost what they get.
+  const gains = wordsOf(
+    effects.filter(({ better }) => better),
+    saves ? 1 : most,
+  );
+  const losses = wordsOf(
+    effects.filter(({ better }) => !better),
+    saves ? most : 1,
+  );
+  const beside = against === baseline ? '' : ` against ${against.figures.plan}`;
+  const rings = about === 'rules' ? ringing(plan) : '';
+  const opening = `${plan.figures.plan} ${moneyWords(more, plan)}${beside}${rings}`;
+  if (gains === '' && losses === '') {
+    return `${opening} and ${saves ? 'changes little else' : 'makes nothing better'}.`;
+  }
+  if (gains === '') return `${opening}, ${saves ? 'but' : 'and'} ${losses}.`;
+  return `${opening}: ${gains}${losses === '' ? '' : `; but ${losses}`}.`;
+}
+
+/** What matters most first; for those who cool, that is how often they are too warm. */
+function asEffects(plan: AskedPlan, against: AskedPlan): Effect[] {
+  const effects = effectsOf(against.figures, plan.figures);
+  const removed = ({ measures }: AskedPlan): number => measures.cooling.removed_kwh;
+  if (!(removed(plan) > removed(against))) return effects;
+  return effects.toSorted((a, b) => Number(b.of === 'warm') - Number(a.of === 'warm'));
+}
+
+const wordsOf = (effects: readonly Effect[], most: number): string =>
+  effects
+    .slice(0, most)
+    .map(({ words }) => words)
+    .join(' and ');
+
+function moneyWords(more: number, { prepared: { prices } }: AskedPlan): string {
+  const figure = figureText(Math.abs(more), 0);
+  if (Number(figure) === 0) return 'costs the same';
+  const sum = `${figure}\u00a0${prices.currency} a year`;
+  return more < 0 ? `saves ${sum}` : `costs ${sum} more`;
+}
+
+/** ", rings 13 times a week, 38 % with nobody to act on it," */
+function ringing({ measures: { alerts } }: AskedPlan): string {
+  if (alerts.fired === 0) return ', never rings';
+  const heard = Object.values(alerts.by_rule).reduce((sum, rule) => sum + rule.could_act, 0);
+  const unheard = Math.round(100 * (1 - heard / alerts.fired));
+  const lost =
+    unheard === 0 ? '' : ` (${unheard}\u00a0% with nobody awake at home within the hour)`;
+  return `, rings ${figureText(alerts.per_week, alerts.per_week < 10 ? 1 : 0)} times a week${lost}`;
+}
+
+/** What somebody would want to know besides: whether what is guarded against happens at all, or which rule rings most. */
+function closingWord({ about, asked }: Question): string[] {
+  if (about === 'rules') return busiestRule(asked.map(({ plan }) => plan));
+  if (about !== 'purchase') return [];
+  const dries = asked.some(({ plan, against }) => plan.figures.damp < against.figures.damp - 1);
+  const { mould } = asked[0]!.against.figures;
+  if (!dries || mould.value >= GROWTH) return [];
+  return [`Mould is not likely to start without it (index ${figureText(mould.value, 1)} of 6).`];
+}
+
+/** "\"stale air\" rings most: 12 a week, most of them from 18 to 19 h, 20 % within an hour of the one before." */
+function busiestRule(plans: readonly AskedPlan[]): string[] {
+  const rules = plans.flatMap(({ measures }) => Object.entries(measures.alerts.by_rule));
+  const [busiest] = rules.toSorted(([, a], [, b]) => b.fired - a.fired);
+  if (busiest === undefined || busiest[1].per_week < 1) return [];
+  const [name, { per_week, by_hour, duplicates, fired }] = busiest;
+  const hour = by_hour.indexOf(Math.max(...by_hour));
+  const again = Math.round((100 * duplicates) / fired);
+  return [
+    `"${name}" rings most, ${figureText(per_week, 0)} a week, oftenest from ${hour} to ` +
+      `${hour + 1}\u00a0h${again === 0 ? '' : `, ${again}\u00a0% within an hour of the one before`}.`,
+  ];
+}
+
+const moneyMore = ({ plan, against }: Asked): number => plan.figures.money - against.figures.money;
+
+/** What a plan gains less what it loses, money among it as a share of all money. */
+function balance({ plan, against }: Asked): number {
+  const effects = effectsOf(against.figures, plan.figures);
+  const felt = effects.reduce((sum, { better, weight }) => sum + (better ? weight : -weight), 0);
+  return felt - moneyMore({ plan, against }) / Math.max(1, shareOfMoney(against.figures));
+}
+
+/** Money that weighs as much as a clear effect. [currency/year] */
+const shareOfMoney = ({ money }: PlanFigures): number => 0.05 * Math.abs(money);
+
+const MOST_SENTENCES = 3;
+const MOST_EFFECTS = 2;
+/** Mould index from which growth is seen under a microscope. */
+const GROWTH = 1;

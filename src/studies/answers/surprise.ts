@@ -1,0 +1,95 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { effectsOf } from './plan-effects.ts';
+import type { AskedPlan } from './plan-questions.ts';
+
+/**
+ * The result that most people would not have guessed, in a sentence; empty where everything is as
+ * expected. Tried in this order: more energy for less money, or less for more; money spent that
+ * makes nothing better; rules that ring where nobody can act; a plan that saves and loses nothing.
+ *
+ * @param plans  the baseline first
+ */
+export function surpriseOf(plans: readonly AskedPlan[]): string {
+  const [base, ...others] = plans;
+  if (base === undefined) return '';
+  for (const find of [energyAgainstMoney, moneyForNothing, unheardRules, savedForNothing]) {
+    const found = others
+      .map((plan) => find(base, plan))
+      .filter((surprise) => surprise !== null)
+      .sort((a, b) => b.size - a.size);
+    if (found[0] !== undefined) return found[0].words;
+  }
+  return '';
+}
+
+interface Surprise {
+  readonly size: number;
+  readonly words: string;
+}
+
+/** Energy and its money that part: cheap hours, or another fuel. */
+function energyAgainstMoney(base: AskedPlan, plan: AskedPlan): Surprise | null {
+  const energy = plan.figures.energy - base.figures.energy;
+  const had = energyMoney(base.measures);
+  const money = energyMoney(plan.measures) - had;
+  const clear = Math.abs(energy) > 0.01 * base.figures.energy && Math.abs(money) > 0.005 * had;
+  if (!clear || energy > 0 === money > 0) return null;
+  const [kwh, sum] = [figureText(Math.abs(energy), 0), figureText(Math.abs(money), 0)];
+  const { currency } = plan.measures.money;
+  const words =
+    energy > 0
+      ? `${plan.figures.plan} takes ${kwh} kWh a year more and still costs ${sum} ${currency} less`
+      : `${plan.figures.plan} takes ${kwh} kWh a year less and still costs ${sum} ${currency} more`;
+  return { size: Math.abs(money), words: `${words}${why(base, plan, energy > 0)}.` };
+}
+
+/** Why energy and money part. @param more  whether the plan takes more energy for less money */
+function why(base: AskedPlan, plan: AskedPlan, more: boolean): string {
+  const hourly = [base, plan].some(({ measures, prepared }) =>
+    Object.keys(measures.heating.delivered_kwh).some((fuel) => {
+      const tariff = prepared.prices.fuels[fuel as 'gas']?.tariff;
+      return tariff !== undefined && tariff.by !== 'flat';
+    }),
+  );
+  if (hourly)
+    return more ? ', because it heats in cheap hours' : ', because it heats in dear hours';
+  return `, because it takes more of a ${more ? 'cheaper' : 'dearer'} fuel`;
+}
+
+function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
+  const more = plan.figures.money - base.figures.money;
+  if (!(more > 0.01 * base.figures.money)) return null;
+  if (effectsOf(base.figures, plan.figures).some(({ better }) => better)) return null;
+  const sum = `${figureText(more, 0)} ${plan.measures.money.currency}`;
+  return {
+    size: more,
+    words: `${plan.figures.plan} costs ${sum} a year more and makes nothing better.`,
+  };
+}
+
+function unheardRules(_base: AskedPlan, plan: AskedPlan): Surprise | null {
+  const { fired, by_rule, per_week } = plan.measures.alerts;
+  const heard = Object.values(by_rule).reduce((sum, rule) => sum + rule.could_act, 0);
+  if (per_week < 1 || heard > 0.6 * fired) return null;
+  const share = figureText(100 * (1 - heard / fired), 0);
+  return {
+    size: fired - heard,
+    words: `${plan.figures.plan} rings ${figureText(per_week, 0)} times a week, ${share} % of them with nobody awake at home within the hour.`,
+  };
+}
+
+function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
+  const saved = base.figures.money - plan.figures.money;
+  if (!(saved > 0.02 * base.figures.money)) return null;
+  if (effectsOf(base.figures, plan.figures).some(({ better }) => !better)) return null;
+  const sum = `${figureText(saved, 0)} ${plan.measures.money.currency}`;
+  return {
+    size: saved,
+    words: `${plan.figures.plan} saves ${sum} a year and makes nothing worse.`,
+  };
+}
+
+/** [currency/year] */
+const energyMoney = ({ money }: PlanMeasures): number =>
+  money.total_per_year - money.purchase_cost_per_year;

@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest';
+import { changesBetween } from '../../../src/studies/answers/plan-changes.ts';
+import { questionsOf } from '../../../src/studies/answers/plan-questions.ts';
+import { askedPlans, preparedPlans } from './asked.ts';
+
+const RULES = `rules: [{ name: damp, when: [{ room: den, reading: humidity, over: 65 }], response: [{ tell: air }] }]`;
+const DRIER = `devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } }`;
+
+/** Titles, plans and what they are measured by. */
+const asked = (plans: string) =>
+  questionsOf(askedPlans(plans)).map(({ title, asked: each }) => [
+    title,
+    ...each.map(({ plan, against }) => `${plan.figures.plan} - ${against.figures.plan}`),
+  ]);
+
+test('what a plan asks is seen from what it changes, whatever its name', () => {
+  const plans = `  a: { change: {} }
+  b: { change: { heating: { setpoint: 19 } } }
+  c: { change: { heating: { gate: when present, setback: 16 } } }
+  d: { change: { ${DRIER} }, purchases: [{ what: drier, price: 180, lasts: 8 years }] }
+  e: { change: { ${RULES} } }
+  f: { change: { heating: { hours: "06:00-22:00" } } }
+  g: { change: { ${DRIER} } }
+  h: { change: { household: { airing: [{ room: den, at: "08:00", lasts: 10 min }] } } }
+`;
+  expect(asked(plans)).toEqual([
+    ['19 °C or 21 °C?', 'b - a'],
+    ['Heat only where somebody is?', 'c - a'],
+    ['Buy drier for 180 GBP?', 'd - a'],
+    ['Do the rules help?', 'e - a'],
+    ['When to heat?', 'f - a'],
+    ['Air otherwise?', 'h - a'],
+    ['With or without the drier?', 'g - a'],
+  ]);
+});
+
+test('a plan on top of another is measured by that one; several changes at once ask nothing', () => {
+  const plans = `  a: { change: {} }
+  cool: { change: { heating: { hours: "06:00-22:00" } } }
+  told: { based on: cool, change: { ${RULES} } }
+  everything: { change: { ${RULES}, ${DRIER}, heating: { setpoint: 19, gate: when present, setback: 16 } } }
+`;
+  expect(asked(plans)).toEqual([
+    ['Do the rules help?', 'told - cool'],
+    ['When to heat?', 'cool - a'],
+  ]);
+});
+
+test('a setting of one room names it', () => {
+  const plans = `  a: { change: {} }
+  b: { change: { heating: { rooms: { bath: { setpoint: 24 } } } } }
+`;
+  expect(asked(plans)).toEqual([['21 °C or 24 °C (bath)?', 'b - a']]);
+});
+
+test('one plan alone, and other people, ask nothing', () => {
+  const plans = `  a: { change: {} }
+  b: { change: { household: { people: [{ who: infant, pattern: at home, sleeps in: den }] } } }
+`;
+  const [a, b] = preparedPlans(plans);
+  expect([...changesBetween(a!, a!)]).toEqual([]);
+  expect([...changesBetween(a!, b!)]).toContain('people');
+  expect(asked(plans)).toEqual([]);
+  expect(questionsOf(askedPlans(plans).slice(0, 1))).toEqual([]);
+});

@@ -1,0 +1,136 @@
+import { expect, test } from 'vitest';
+import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
+import { surpriseOf } from '../../../src/studies/answers/surprise.ts';
+import { askedPlans } from './asked.ts';
+
+const NINETEEN = `  now: { change: {} }
+  nineteen: { change: { heating: { setpoint: 19 } } }
+`;
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+const answers = (...args: Parameters<typeof askedPlans>) =>
+  questionAnswers(askedPlans(...args)).map(({ title, sentences }) =>
+    plain(`${title} ${sentences.join(' ')}`),
+  );
+/** Share of a year of two rooms. [h] */
+const share = (percent: number) => (percent / 100) * 2 * 8760;
+
+test('a saving says what is given up for it, in shares and hours a day', () => {
+  const damp = { outside: { humidity_high: share(17) } };
+  const damper = {
+    outside: { humidity_high: share(36) },
+    over: { winter_cold_hours_per_day: 1.2 },
+  };
+  expect(answers(NINETEEN, [{ den: damp }, { energy: 840, den: damper }])).toEqual([
+    '19 °C or 21 °C? nineteen saves 160 GBP a year, but rooms are too damp 36 % of the time ' +
+      '(was 17 %) and people sit in the cold 1.2 h a day (den).',
+  ]);
+});
+
+test('a saving without loss, a cost without gain, and nothing at all', () => {
+  expect(answers(NINETEEN, [{}, { energy: 840 }])).toEqual([
+    '19 °C or 21 °C? nineteen saves 160 GBP a year and changes little else.',
+  ]);
+  expect(answers(NINETEEN, [{}, { energy: 1040 }])).toEqual([
+    '19 °C or 21 °C? nineteen costs 40 GBP a year more and makes nothing better.',
+  ]);
+  expect(answers(NINETEEN)).toEqual([
+    '19 °C or 21 °C? nineteen costs the same and changes little else.',
+  ]);
+});
+
+test('what gets better is told by what is good about it', () => {
+  const wet = { outside: { humidity_high: share(40) }, over: { mould_index_peak: 0.4 } };
+  const dry = { outside: { humidity_high: share(10) }, over: { mould_index_peak: 0.1 } };
+  const plans = `  now: { change: {} }
+  drier:
+    change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } } }
+    purchases: [{ what: drier, price: 180, lasts: 8 years }]
+`;
+  expect(answers(plans, [{ den: wet }, { energy: 1030, purchaseCost: 22.5, den: dry }])).toEqual([
+    'Buy drier for 180 GBP? drier costs 53 GBP a year more: rooms are dry enough 90 % of the ' +
+      'time (was 60 %). Mould is not likely to start without it (index 0.4 of 6).',
+  ]);
+});
+
+test('rules say how often they ring, whether anybody hears, and which rings most', () => {
+  const plans = `  now: { change: {} }
+  told: { change: { rules: [{ name: damp, when: [{ room: den, reading: humidity, over: 65 }], response: [{ tell: air }] }] } }
+`;
+  const [now, told] = askedPlans(plans);
+  const rule = {
+    ...{ fired: 520, per_week: 10, someone_home: 400, someone_awake: 300, could_act: 390 },
+    ...{ acted_on: 200, duplicates: 52, missed: 3, held_back: 0 },
+    by_hour: Array.from({ length: 24 }, (_, hour) => (hour === 7 ? 60 : 20)),
+  };
+  const alerts = {
+    fired: 520,
+    someone_home: 400,
+    acted_on: 200,
+    per_week: 10,
+    by_rule: { damp: rule },
+  };
+  const rung = { ...told!, measures: { ...told!.measures, alerts } };
+  expect(plain(questionAnswers([now!, rung])[0]!.sentences.join(' '))).toBe(
+    'told costs the same, rings 10 times a week (25 % with nobody awake at home within the hour) ' +
+      'and changes little else. "damp" rings most, 10 a week, oftenest from 7 to 8 h, 10 % within ' +
+      'an hour of the one before.',
+  );
+});
+
+test('of many plans that ask the same, the cheapest and the best for its money answer', () => {
+  const plans = `  now: { change: {} }
+  a: { change: { heating: { setpoint: 17 } } }
+  b: { change: { heating: { setpoint: 19 } } }
+  c: { change: { heating: { setpoint: 20 } } }
+`;
+  const cold = { over: { winter_cold_hours_per_day: 6 } };
+  const [first] = questionAnswers(
+    askedPlans(plans, [{}, { energy: 700, den: cold }, { energy: 800 }, { energy: 900 }]),
+  );
+  expect(first!.sentences.map((sentence) => sentence.split(' ')[0])).toEqual(['a', 'b']);
+});
+
+test('more energy for less money is a surprise, with its reason', () => {
+  const plans = `  timer: { change: { heating: { source: direct electric } } }
+  always: { based on: timer, change: { heating: { hours: "00:00-06:00" } } }
+`;
+  const run = (always: Parameters<typeof askedPlans>[1]) => {
+    const asked = askedPlans(plans, always).map((plan) => ({
+      ...plan,
+      measures: {
+        ...plan.measures,
+        heating: {
+          ...plan.measures.heating,
+          delivered_kwh: { electricity: plan.measures.heating.useful_kwh },
+        },
+      },
+    }));
+    return surpriseOf(asked);
+  };
+  expect(
+    run([
+      { useful: 9000, energy: 1000 },
+      { useful: 9900, energy: 950 },
+    ]),
+  ).toMatch(
+    /^always takes \d+ kWh a year more and still costs 50 GBP less, because it heats in cheap hours\.$/,
+  );
+  expect(
+    run([
+      { useful: 9000, energy: 1000 },
+      { useful: 9900, energy: 1100 },
+    ]),
+  ).not.toContain('still');
+});
+
+test('money for nothing and saving for nothing are told, the first of them first', () => {
+  const worse = { over: { winter_cold_hours_per_day: 2 } };
+  const plans = `${NINETEEN}  eighteen: { change: { heating: { setpoint: 18 } } }\n`;
+  expect(surpriseOf(askedPlans(plans, [{}, { energy: 1050, den: worse }, { energy: 900 }]))).toBe(
+    'nineteen costs 50 GBP a year more and makes nothing better.',
+  );
+  expect(surpriseOf(askedPlans(plans, [{}, { energy: 900 }, { energy: 800, den: worse }]))).toBe(
+    'nineteen saves 100 GBP a year and makes nothing worse.',
+  );
+  expect(surpriseOf(askedPlans(plans, [{}, { energy: 990, den: worse }, {}]))).toBe('');
+});
