@@ -118,9 +118,12 @@ function closingWord({ about, asked }: Question): string[] {
   if (about === 'rules') return busiestRule(asked.map(({ plan }) => plan));
   if (about !== 'purchase') return [];
   const dries = asked.some(({ plan, against }) => plan.figures.damp < against.figures.damp - 1);
-  const { mould } = asked[0]!.against.figures;
-  if (!dries || mould.value >= GROWTH) return [];
-  return [`Mould is not likely to start without it (index ${figureText(mould.value, 1)} of 6).`];
+  const { figures, measures } = asked[0]!.against;
+  // Mould takes weeks: a few days without it tell nothing.
+  if (!dries || figures.mould.value >= GROWTH || measures.period.hours < YEAR) return [];
+  return [
+    `Mould is not likely to start without it (index ${figureText(figures.mould.value, 1)} of 6).`,
+  ];
 }
 
 /** "\"stale air\" rings most: 12 a week, most of them from 18 to 19 h, 20 % within an hour of the one before." */
@@ -153,3 +156,5 @@ const MOST_SENTENCES = 3;
 const MOST_EFFECTS = 2;
 /** Mould index from which growth is seen under a microscope. */
 const GROWTH = 1;
+/** [h] */
+const YEAR = 8760;

@@ -59,7 +59,8 @@ function why(base: AskedPlan, plan: AskedPlan, more: boolean): string {
 
 function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   const more = plan.figures.money - base.figures.money;
-  if (!(more > 0.01 * base.figures.money)) return null;
+  // What is of use in another season only looks useless in a part of a year.
+  if (!(more > 0.01 * base.figures.money) || plan.measures.period.hours < YEAR) return null;
   if (effectsOf(base.figures, plan.figures).some(({ better }) => better)) return null;
   const sum = `${figureText(more, 0)} ${plan.measures.money.currency}`;
   return {
@@ -93,3 +94,5 @@ function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
 /** [currency/year] */
 const energyMoney = ({ money }: PlanMeasures): number =>
   money.total_per_year - money.purchase_cost_per_year;
+/** [h] */
+const YEAR = 8760;

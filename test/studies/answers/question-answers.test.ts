@@ -134,3 +134,9 @@ test('money for nothing and saving for nothing are told, the first of them first
   );
   expect(surpriseOf(askedPlans(plans, [{}, { energy: 990, den: worse }, {}]))).toBe('');
 });
+
+test('a part of a year does not tell what is of use in another season, nor that mould stays away', () => {
+  const worse = { over: { winter_cold_hours_per_day: 2 } };
+  const [now, nineteen] = [{ hours: 720 }, { hours: 720, energy: 1050, den: worse }];
+  expect(surpriseOf(askedPlans(NINETEEN, [now, nineteen]))).toBe('');
+});
