@@ -23,6 +23,7 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
     ...airEffects(from, to),
   ]
     .filter((effect) => effect !== null)
+    .filter(({ weight }) => weight >= NOTICED)
     .sort((a, b) => b.weight - a.weight);
 }
 
@@ -30,16 +31,23 @@ function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effe
   const more = is.value - was.value;
   if (Math.abs(more) < 0.1) return null;
   const weight = Math.abs(more) / 0.5;
+  const now = `${hours(is.value)}${NO_BREAK}h a day (${before(was, is)})`;
   if (more > 0) {
-    const before = hours(was.value) === '0.0' ? '' : `was ${hours(was.value)}, `;
-    const words = `people sit in the cold ${hours(is.value)}${NO_BREAK}h a day (${before}${is.room})`;
+    const words = `people sit in the cold ${now}`;
     return { of: 'cold', better: false, weight, word: 'colder', words };
   }
   const words =
     hours(is.value) === '0.0'
       ? `nobody sits in the cold any more (${was.room})`
-      : `people sit in the cold only ${hours(is.value)}${NO_BREAK}h a day (was ${hours(was.value)}, ${is.room})`;
+      : `people sit in the cold only ${now}`;
   return { of: 'cold', better: true, weight, word: 'less cold', words };
+}
+
+/** "was 6.7, den", or with both rooms where another is worst off now. */
+function before(was: PlanFigures['cold'], is: PlanFigures['cold']): string {
+  if (hours(was.value) === '0.0') return is.room;
+  if (was.room === is.room) return `was ${hours(was.value)}, ${is.room}`;
+  return `${is.room}; was ${hours(was.value)}, ${was.room}`;
 }
 
 /** An index that stays under 1, where nothing grows, is not worth a word. */
@@ -133,3 +141,5 @@ const index = (value: number): string => figureText(value, 1);
 const pct = (value: number): string => `${figureText(value, 0)}${NO_BREAK}%`;
 /** Keeps a figure and its unit on one line. */
 const NO_BREAK = '\u00a0';
+/** A quarter of what is clear to anybody. [-] */
+const NOTICED = 0.25;

@@ -140,3 +140,16 @@ test('a part of a year does not tell what is of use in another season, nor that 
   const [now, nineteen] = [{ hours: 720 }, { hours: 720, energy: 1050, den: worse }];
   expect(surpriseOf(askedPlans(NINETEEN, [now, nineteen]))).toBe('');
 });
+
+test('cold is told of the room worst off, and of both where that is another', () => {
+  const cold = (hours: number) => ({ over: { winter_cold_hours_per_day: hours } });
+  const words = (now: number, bath: number) =>
+    answers(NINETEEN, [
+      { den: cold(2) },
+      { energy: 1100, den: cold(now), bath: cold(bath) },
+    ])[0]!.slice('19 °C or 21 °C? nineteen costs 100 GBP a year more'.length);
+  expect(words(1, 0)).toBe(': people sit in the cold only 1.0 h a day (was 2.0, den).');
+  expect(words(0, 1)).toBe(': people sit in the cold only 1.0 h a day (bath; was 2.0, den).');
+  expect(words(0, 0)).toBe(': nobody sits in the cold any more (den).');
+  expect(words(1.9, 0)).toBe(' and makes nothing better.'); // six minutes a day
+});
