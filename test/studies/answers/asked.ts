@@ -17,7 +17,7 @@ household: { people: [{ who: adult, pattern: at home, sleeps in: den }] }
 plans:
 `;
 
-/** Plans of a small home, prepared from the lines under \`plans\`. */
+/** Plans of a small home, prepared from the lines under `plans`. */
 export function preparedPlans(plans: string): PreparedPlan[] {
   const scenario = readScenario(HOME + plans, 'home.yaml');
   return scenario.plans.map(({ name }) =>
