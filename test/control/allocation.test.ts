@@ -51,8 +51,11 @@ function bytesPerStep(days: number, extra: () => void = () => {}): number {
   return (median(growth.slice(days >> 1)) - median(idle.slice(days >> 1))) / STEPS;
 }
 
-// Compiled on the spot, so that a busy machine does not put the end of it off.
-beforeAll(() => setFlagsFromString('--no-concurrent-recompilation'));
+// Compiled on the spot and for good, so that a busy machine neither puts the end of it off nor undoes it.
+beforeAll(() => {
+  setFlagsFromString('--no-concurrent-recompilation');
+  setFlagsFromString('--no-flush-bytecode');
+});
 afterAll(() => setFlagsFromString('--concurrent-recompilation'));
 
 test.skipIf('__stryker__' in globalThis)('a step of control leaves nothing on the heap', () => {

@@ -58,8 +58,11 @@ function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
   return growth.slice(spans >> 1);
 }
 
-// Compiled on the spot, so that a busy machine does not put the end of it off.
-beforeAll(() => setFlagsFromString('--no-concurrent-recompilation'));
+// Compiled on the spot and for good, so that a busy machine neither puts the end of it off nor undoes it.
+beforeAll(() => {
+  setFlagsFromString('--no-concurrent-recompilation');
+  setFlagsFromString('--no-flush-bytecode');
+});
 afterAll(() => setFlagsFromString('--concurrent-recompilation'));
 
 test.skipIf('__stryker__' in globalThis)(
