@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { compareCsv } from '../../src/report/compare-csv.ts';
 import { homeRows } from '../../src/report/tables/compare-rows.ts';
 import { createTraceCsv } from '../../src/report/trace-csv.ts';
@@ -43,10 +43,7 @@ const LEVELS = [
   }),
 ].join('\n');
 
-let ran: ReturnType<typeof runIt>;
-beforeAll(() => {
-  ran = runIt();
-});
+const ran = runIt();
 
 function runIt() {
   const text = readFileSync('weather/saltmere-typical.csv', 'utf8');
