@@ -2,6 +2,7 @@ import type { Ledger } from '../engine/ledger.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
+import { type ComparisonAnswers, comparisonAnswers } from './answers/comparison-answers.ts';
 import { type Answer, answerInWords } from './compare/answer-in-words.ts';
 import { compareMeasures } from './compare/compare.ts';
 import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
@@ -26,6 +27,8 @@ export interface ReportStudy {
   readonly unusableDoubts: readonly string[];
   /** What the plans of the scenario do, in words. */
   readonly answer: Answer;
+  /** What those plans ask, each question answered in a few sentences, and what is surprising. */
+  readonly asked: Pick<ComparisonAnswers, 'questions' | 'surprise'>;
   /** Whose air the pictures show unless asked otherwise. */
   readonly room: string;
   /** The options that pictures show hour by hour, the baseline first. */
@@ -91,6 +94,7 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
   return {
     ...{ scenario, purchase, pictured, runs },
     answer: answerOf(options),
+    asked: comparisonAnswers(options.filter(({ origin }) => origin !== 'proposed')),
     options: warmer === null ? options : [...options, warmer],
     untried: purchase === null ? doubts.inputs : doubts.inputs.slice(setup.mostDoubts),
     unusableDoubts: doubts.unusable,

@@ -5,16 +5,17 @@ import { boughtForCooling } from '../../measures/energy/cooling-measures.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { Option } from '../../studies/options.ts';
+import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import { optionName } from './option-words.ts';
 import type { ReportInput } from './report-input.ts';
-import { answerMarkup, list, type Section } from './section.ts';
+import { list, type Section } from './section.ts';
 
 /** Everything that could be done, doing nothing first, with what each costs and does. */
 export function optionsSection({ study }: ReportInput): Section {
-  const { options, purchase, answer } = study;
+  const { options, purchase, asked } = study;
   const columns = columnsOf(options, purchase !== null && !purchase.about.dries);
   const best = columns.map(({ of, best: want }) =>
     want === undefined
@@ -26,7 +27,7 @@ export function optionsSection({ study }: ReportInput): Section {
     id: 'options',
     title: 'Options side by side',
     body: html`
-${purchase === null || options.filter(({ origin }) => origin !== 'proposed').length < 3 ? null : html`<p>Among the scenario's own plans:</p>${answerMarkup(answer)}`}
+${purchase === null ? null : askedMarkup(asked)}
 ${figureTable({
   caption: `Whole home, ${days} days; bold: the best of its column`,
   heads: ['option', ...columns.map(({ head }) => head)],
@@ -39,6 +40,16 @@ ${figureTable({
 <p><b>room h</b>: hours, added up over the rooms. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>cold spot</b> is the coldest place of a room's outer walls, where the air is most humid; mould can begin where it stays over 80 % there. <b>Money a day</b> is all money a year over 365; the purchase cost a year is the price of what is bought, spread over its life. <b>Proposed</b> options are the program's own, not the scenario's.</p>
 ${safetyNote(study.purchase)}`,
   };
+}
+
+/** What the scenario's own plans ask, and its answers. */
+function askedMarkup({ questions, surprise }: ReportStudy['asked']): Html | null {
+  if (questions.length === 0) return null;
+  const told = questions.map(
+    ({ title, sentences }) => html`<b>${title}</b> ${sentences.join(' ')}`,
+  );
+  const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
+  return html`<p>What the scenario's own plans ask:</p>${list([...told, ...beyond])}`;
 }
 
 interface Column {

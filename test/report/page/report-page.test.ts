@@ -168,6 +168,23 @@ describe('what a section tells', () => {
     expect(rows.map(([name], k) => name!.slice(0, names[k]?.length))).toEqual(names);
   });
 
+  test('options: what the plans ask is answered before the table, and nobody counts room-hours', () => {
+    const asked = {
+      questions: [
+        { title: 'Buy <drier> for 180 GBP?', sentences: ['It costs 9 GBP.', 'Less damp.'] },
+      ],
+      surprise: 'It saves.',
+    };
+    const text = optionsSection(inputOf({ ...study, asked }, TEXT)).body.markup;
+    expect(text).toContain("What the scenario's own plans ask:");
+    expect(text).toContain('<b>Buy &lt;drier&gt; for 180 GBP?</b> It costs 9 GBP. Less damp.');
+    expect(text).toContain('<b>Surprising:</b> It saves.');
+    expect(study.asked.questions.map(({ title }) => title)).toContainEqual(
+      expect.stringContaining('drier'),
+    );
+    expect(text).not.toContain('room-hours');
+  });
+
   test('options: what is cooled, where some option cools', () => {
     const cooling = { removed_kwh: 310, delivered_kwh: { electricity: 104 } };
     const options = study.options.map((option, k) =>
