@@ -1,4 +1,5 @@
-import type { Observer, TraceView } from '../../src/engine/trace.ts';
+import { devicesKwh } from '../../src/measures/energy/device-totals.ts';
+import { createHourlyMeans } from '../../src/measures/hourly-means.ts';
 import { vapourDensity } from '../../src/physics/moist-air/vapour-density.ts';
 import { demoPlan, demoRun } from './demo-run.ts';
 
@@ -21,9 +22,23 @@ export interface HomeFigures {
 /** Run a plan of a demonstration home and gather what surveys report. */
 export function homeFigures(file: string, plan: string, set: readonly string[] = []): HomeFigures {
   const hours: Hour[] = [];
-  const species = demoPlan(file, plan, set).home.species.map(({ name }) => name);
-  const watch = hourly(hours, species.indexOf('co2'), species.indexOf('pm25'));
-  const { measures, plan: prepared } = demoRun(file, plan, set, [watch]);
+  const { home } = demoPlan(file, plan, set);
+  const [co2, pm25] = ['co2', 'pm25'].map((own) => home.species.findIndex((s) => s.name === own));
+  const watch = createHourlyMeans(
+    home.rooms.length,
+    [
+      ({ outdoorTemperature, outdoorVapourPressure, airTemperature, vapourPressure, species }) => {
+        const outside = vapourDensity(outdoorVapourPressure, outdoorTemperature);
+        hours.push({
+          ...{ outdoor: outdoorTemperature, temperature: [...airTemperature] },
+          excess: [...vapourPressure].map((p, i) => vapourDensity(p, airTemperature[i]!) - outside),
+          ...{ co2: [...species[co2!]!], particles: [...species[pm25!]!] },
+        });
+      },
+    ],
+    home.species.length,
+  );
+  const { measures, plan: prepared } = demoRun(file, plan, set, [watch.observe]);
   const names = prepared.home.rooms.map(({ name }) => name);
   const volumes = prepared.home.rooms.map(({ volume }) => volume);
   const whole = volumes.reduce((a, b) => a + b, 0);
@@ -41,7 +56,7 @@ export function homeFigures(file: string, plan: string, set: readonly string[] =
   const fuel = Object.values(measures.heating.delivered_kwh).reduce((a, b) => a + b, 0);
   return {
     heatFuel: fuel,
-    electricity: mean(hours.map((h) => h.electricity)) * 8.76,
+    electricity: measures.devices.electricity_kwh - devicesKwh(measures),
     atFive: names.map((_, i) => mean(mild.map((h) => h.temperature[i]!))),
     vapourExcess: mean(cold.map((h) => byVolume((i) => h.excess[i]!))),
     nightCo2: names.map((_, i) => mean(nights.map((h) => h.co2[i]!))),
@@ -52,36 +67,10 @@ export function homeFigures(file: string, plan: string, set: readonly string[] =
 
 interface Hour {
   readonly outdoor: number;
-  readonly electricity: number;
   readonly temperature: readonly number[];
   readonly excess: readonly number[];
   readonly co2: readonly number[];
   readonly particles: readonly number[];
-}
-
-function hourly(into: Hour[], co2: number, pm25: number): Observer {
-  return ({ steps, rooms, dt, room, home }: TraceView) => {
-    const per = 3600 / dt;
-    for (let first = 0; first < steps; first += per) {
-      const ofHome = (column: Float64Array): number => mean([...column.slice(first, first + per)]);
-      const ofRooms = (column: Float64Array): number[] =>
-        Array.from({ length: rooms }, (_, i) =>
-          mean(Array.from({ length: per }, (_, s) => column[(first + s) * rooms + i]!)),
-        );
-      const outdoor = ofHome(home.outdoorTemperature);
-      const outside = vapourDensity(ofHome(home.outdoorVapourPressure), outdoor);
-      const temperature = ofRooms(room.airTemperature);
-      into.push({
-        ...{ outdoor, temperature },
-        electricity: ofHome(home.electricity),
-        excess: ofRooms(room.vapourPressure).map(
-          (p, i) => vapourDensity(p, temperature[i]!) - outside,
-        ),
-        co2: ofRooms(room.species[co2]!),
-        particles: ofRooms(room.species[pm25]!),
-      });
-    }
-  };
 }
 
 const mean = (values: readonly number[]): number =>
