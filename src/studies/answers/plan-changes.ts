@@ -22,15 +22,22 @@ export type Change =
  * What two plans have otherwise, recognised from what was prepared for them and never from their
  * names. Emitters that only follow another building are not counted as another source of heat.
  */
-export function changesBetween(one: PreparedPlan, other: PreparedPlan): ReadonlySet<Change> {
+export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Change> {
   const changed = new Set<Change>();
-  for (const [change, partsOf] of PARTS) {
-    if (textOf(partsOf(one)) !== textOf(partsOf(other))) changed.add(change);
+  for (const [change] of PARTS) {
+    if (one.get(change) !== other.get(change)) changed.add(change);
   }
   if (changed.has('building')) changed.delete('source');
   // Another setting is one at all hours; hours are those at which it holds.
   if (changed.has('setting')) changed.delete('hours');
   return changed;
+}
+
+/** What each change is recognised by, as text, so that many plans can be set side by side. */
+export type PlanParts = ReadonlyMap<Change, string>;
+
+export function planParts(plan: PreparedPlan): PlanParts {
+  return new Map(PARTS.map(([change, partsOf]) => [change, textOf(partsOf(plan))]));
 }
 
 /** The highest setting of each room; null where it is never heated. [°C] */

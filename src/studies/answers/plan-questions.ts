@@ -1,6 +1,12 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { type Change, changesBetween, highestSettings } from './plan-changes.ts';
+import {
+  type Change,
+  changesBetween,
+  highestSettings,
+  type PlanParts,
+  planParts,
+} from './plan-changes.ts';
 import { type PlanFigures, planFigures } from './plan-figures.ts';
 
 /** A plan that was run, with all that answers are made from. */
@@ -8,6 +14,7 @@ export interface AskedPlan {
   readonly prepared: PreparedPlan;
   readonly measures: PlanMeasures;
   readonly figures: PlanFigures;
+  readonly parts: PlanParts;
 }
 
 /** A question that plans of a scenario ask, such as whether to heat less. */
@@ -53,7 +60,7 @@ interface Asked {
 
 function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'plan'> | null {
   const found = plans.slice(0, plans.indexOf(plan)).flatMap((against) => {
-    const changes = changesBetween(against.prepared, plan.prepared);
+    const changes = changesBetween(against.parts, plan.parts);
     const about = topicOf(changes);
     // Nobody asks what it would be to give back what was bought, or to have no rules any more.
     if (about === null || undoes(about, plan, against)) return [];
@@ -141,7 +148,7 @@ const priceOf = ({ purchases }: PreparedPlan): number =>
 
 /** A plan with its figures, once for all that is asked of it. */
 export const askedPlan = (prepared: PreparedPlan, measures: PlanMeasures): AskedPlan => ({
-  ...{ prepared, measures, figures: planFigures(measures) },
+  ...{ prepared, measures, figures: planFigures(measures), parts: planParts(prepared) },
 });
 
 /** What is asked of a plan on top of another, though it also differs from the baseline in one thing. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { changesBetween } from '../../../src/studies/answers/plan-changes.ts';
+import { changesBetween, planParts } from '../../../src/studies/answers/plan-changes.ts';
 import { questionsOf } from '../../../src/studies/answers/plan-questions.ts';
 import { askedPlans, preparedPlans } from './asked.ts';
 
@@ -57,7 +57,7 @@ test('one plan alone, and other people, ask nothing', () => {
   const plans = `  a: { change: {} }
   b: { change: { household: { people: [{ who: infant, pattern: at home, sleeps in: den }] } } }
 `;
-  const [a, b] = preparedPlans(plans);
+  const [a, b] = preparedPlans(plans).map(planParts);
   expect([...changesBetween(a!, a!)]).toEqual([]);
   expect([...changesBetween(a!, b!)]).toContain('people');
   expect(asked(plans)).toEqual([]);
