@@ -5,7 +5,9 @@
  * @param hours  length of the period [h]
  */
 export function yearsIn(hours: number): number {
-  return hours === 8760 || hours === 8784 ? 1 : hours / HOURS_PER_YEAR;
+  return hours === YEAR_HOURS || hours === 8784 ? 1 : hours / HOURS_PER_YEAR;
 }
 
+/** A calendar year of 365 days. [h] */
+export const YEAR_HOURS = 8760;
 const HOURS_PER_YEAR = 8766;

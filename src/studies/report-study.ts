@@ -85,6 +85,7 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
   const purchase =
     about === null ? null : await purchaseStudy({ ...setup, about, options, inputs, run });
   const warmer = purchase?.warmer ?? null;
+  const own = options.filter(({ origin }) => origin !== 'proposed');
   const pictured = await Promise.all(
     worthPicturing(options, purchase).map(async (option) => {
       runs++;
@@ -93,8 +94,8 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
   );
   return {
     ...{ scenario, purchase, pictured, runs },
-    answer: answerOf(options),
-    asked: comparisonAnswers(options.filter(({ origin }) => origin !== 'proposed')),
+    answer: answerOf(own),
+    asked: comparisonAnswers(own),
     options: warmer === null ? options : [...options, warmer],
     untried: purchase === null ? doubts.inputs : doubts.inputs.slice(setup.mostDoubts),
     unusableDoubts: doubts.unusable,
@@ -143,8 +144,7 @@ function worthPicturing(options: readonly Option[], purchase: PurchaseStudy | nu
   return [...new Set(chosen)].slice(0, PICTURED);
 }
 
-function answerOf(options: readonly Option[]): Answer {
-  const plans = options.filter(({ origin }) => origin !== 'proposed');
+function answerOf(plans: readonly Option[]): Answer {
   const purchases = plans.map(({ prepared }) => prepared);
   return answerInWords(
     compareMeasures(

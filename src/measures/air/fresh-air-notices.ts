@@ -2,6 +2,7 @@ import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
 import { highKey } from '../band-hours.ts';
 import type { RoomMeasures } from '../plan-measures.ts';
 import type { FanEffect } from './fan-effects.ts';
@@ -123,8 +124,6 @@ const seasonWords = ({ heated }: FreshAir): string =>
   heated ? 'in the heating season' : 'over the period';
 const storeyWords = (storey: string): string =>
   storey === '0' ? 'on the ground floor' : `on storey ${storey}`;
-const andList = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 const MOST_ROOMS = 3;
 const MOST_FANS = 3;

@@ -1,5 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
+import { YEAR_HOURS } from '../years-in.ts';
 
 /**
  * A home whose windows stay shut for a year, which is nobody's home but that of a file that says nothing
@@ -13,7 +14,7 @@ export function shutWindows(
   hoursOpen: readonly number[],
   hours: number,
 ): Notice[] {
-  if (openings.length === 0 || hours < A_YEAR || hoursOpen.some((open) => open > 0)) return [];
+  if (openings.length === 0 || hours < YEAR_HOURS || hoursOpen.some((open) => open > 0)) return [];
   const text =
     'No window is opened in the whole year. People open windows on warm days and most bedrooms on winter ' +
     'mornings: say so under household, airing, or summers come out too hot and rooms too damp.';
@@ -22,4 +23,3 @@ export function shutWindows(
 
 /** Id of that notice, which stands first where figures are read. */
 export const SHUT_WINDOWS = 'windows-shut-all-year';
-const A_YEAR = 8760;

@@ -1,9 +1,10 @@
 import { figureText } from '../../units/figure-text.ts';
 import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, timeAxis, uprightAxis } from './chart-frame.ts';
 import { type HoursOutside, WRONGS } from './hours-outside.ts';
-import { joined, MONTHS } from './in-words.ts';
+import { MONTHS } from './in-words.ts';
 import { HUES, INK } from './palette.ts';
 
 /** The hours of one room under one plan. */
@@ -33,7 +34,7 @@ export function calendarChart(data: CalendarData, width: number): Chart {
   const title =
     told.length === 0
       ? `${room} is inside its bands all the time under ${plan}`
-      : `${room} is ${joined(words)} of ${hours.length} h under ${plan}`;
+      : `${room} is ${andList(words)} of ${hours.length} h under ${plan}`;
   // Strips that would be empty are left out; one stays, so that there is a picture to see.
   const shown = counts.filter((count) => count.hours > 0 || (told.length === 0 && count.k === 0));
   const strip = shown.map(({ k }) => k);

@@ -1,5 +1,5 @@
+import { andList } from '../../units/word-list.ts';
 import type { DoubtData } from './doubt-chart.ts';
-import { joined } from './in-words.ts';
 
 /**
  * Which input moves the figure most and from what to what, and which turn its sign.
@@ -37,4 +37,4 @@ export function doubtTitle(data: DoubtData, print: (value: number) => string): s
 type Input = DoubtData['inputs'][number];
 
 const named = (list: readonly Input[]): string =>
-  list.length > 3 ? `${list.length} inputs` : joined(list.map(({ name }) => name));
+  list.length > 3 ? `${list.length} inputs` : andList(list.map(({ name }) => name));

@@ -1,14 +1,10 @@
 import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
 
 /** Something with a name and a figure, such as a plan and its hours. */
 export interface Named {
   readonly name: string;
   readonly value: number;
-}
-
-/** "a", "a and b", "a, b and c". */
-export function joined(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 /** All whose printed figure is the least (side -1) or the most (side 1). */
@@ -33,7 +29,7 @@ export function mostAndLeast(
   if (list.length === 1) return told(list[0]!.value);
   if (highest.length === list.length) return `${told(highest[0]?.value)} under every plan`;
   const names = (some: readonly Named[]) =>
-    some.length > 3 ? `${some.length} plans` : joined(some.map(({ name }) => name));
+    some.length > 3 ? `${some.length} plans` : andList(some.map(({ name }) => name));
   return (
     `${most} under ${names(highest)} (${told(highest[0]!.value)}), ` +
     `${least} under ${names(lowest)} (${told(lowest[0]!.value)})`

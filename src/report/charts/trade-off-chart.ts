@@ -1,7 +1,8 @@
 import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
-import { extremes, joined, type Named } from './in-words.ts';
+import { extremes, type Named } from './in-words.ts';
 import { seriesChannels } from './palette.ts';
 import { placeLabels } from './place-labels.ts';
 import { shortened } from './shortened.ts';
@@ -113,7 +114,7 @@ function titleOf({ currency, plans }: TradeOffData): string {
   const cheap = by(({ money }) => money);
   const kind = by(({ hours }) => hours);
   const names = (list: readonly Named[]) =>
-    list.length > 3 ? `${list.length} plans` : joined(list.map(({ name }) => name));
+    list.length > 3 ? `${list.length} plans` : andList(list.map(({ name }) => name));
   const verb = (list: readonly Named[], word: string) => (list.length > 1 ? word : `${word}s`);
   const cost = `${figureText(cheap[0]?.value, 0)} ${currency} a year`;
   const outside = `${figureText(kind[0]?.value, 0)} room-hours outside`;

@@ -1,5 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
-import { dateText, joined } from '../charts/in-words.ts';
+import { andList } from '../../units/word-list.ts';
+import { dateText } from '../charts/in-words.ts';
 import { localAt, type RoomDays } from './room-lines.ts';
 
 /** What some days of a room come to, in one sentence made from their hours. */
@@ -20,7 +21,7 @@ export function roomFinding(days: RoomDays): string {
     return { hours: hours.length, words };
   });
   const told = outside.filter(({ hours }) => hours > 0).map(({ words }) => words);
-  const air = told.length === 0 ? 'stays within both bands' : `is ${joined(told)}`;
+  const air = told.length === 0 ? 'stays within both bands' : `is ${andList(told)}`;
   const wet = hoursWhere(spot, (value) => value > MOULD_LEVEL).length;
   const coldSpot = `is ${wet === 0 ? 'never ' : ''}above ${MOULD_LEVEL} %${wet === 0 ? '' : ` for ${wet} h`}`;
   const warmest = outside[1]!.hours > outside[0]!.hours;

@@ -1,4 +1,5 @@
 import type { Ledger } from '../../engine/ledger.ts';
+import { devicesKwh } from '../../measures/energy/device-totals.ts';
 import { SHUT_WINDOWS } from '../../measures/notices/shut-windows.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { visibleProse } from '../../units/visible-text.ts';
@@ -56,7 +57,7 @@ export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH)
 /** Energy, money and carbon of the period. */
 function homeTable(measures: PlanMeasures, width: number): string {
   const { heating, cooling, devices, money, carbon_kg } = measures;
-  const ofDevices = Object.values(devices.by_device).reduce((sum, kwh) => sum + kwh, 0);
+  const ofDevices = devicesKwh(measures);
   const row = (label: string, value: number, unit: string, decimals = 0): FigureRow => ({
     label,
     value,

@@ -1,3 +1,4 @@
+import { andList } from '../../units/word-list.ts';
 import { effectsOf } from './plan-effects.ts';
 import type { PlanFigures } from './plan-figures.ts';
 
@@ -10,12 +11,9 @@ export function planVerdict(baseline: PlanFigures, plan: PlanFigures): string {
   const clear = Math.abs(saved) >= Math.max(1, 0.005 * Math.abs(baseline.money));
   const gains = [...(clear && saved > 0 ? ['cheaper'] : []), ...felt(true)].slice(0, MOST);
   const losses = [...(clear && saved < 0 ? ['dearer'] : []), ...felt(false)].slice(0, MOST);
-  if (gains.length === 0) return losses.length === 0 ? 'changes little' : and(losses);
-  return losses.length === 0 ? and(gains) : `${and(gains)}, but ${and(losses)}`;
+  if (gains.length === 0) return losses.length === 0 ? 'changes little' : andList(losses);
+  return losses.length === 0 ? andList(gains) : `${andList(gains)}, but ${andList(losses)}`;
 }
-
-const and = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 /** Besides this many, the figures beside it speak. */
 const MOST = 1;

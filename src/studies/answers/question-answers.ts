@@ -1,4 +1,6 @@
+import { YEAR_HOURS } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { heardAlerts } from './heard-alerts.ts';
 import { type Effect, effectsOf } from './plan-effects.ts';
 import type { PlanFigures } from './plan-figures.ts';
 import { type AskedPlan, type Question, questionsOf } from './plan-questions.ts';
@@ -104,10 +106,10 @@ function moneyWords(more: number, { prepared: { prices } }: AskedPlan): string {
 }
 
 /** ", rings 13 times a week, 38 % with nobody to act on it," */
-function ringing({ measures: { alerts } }: AskedPlan): string {
+function ringing({ measures }: AskedPlan): string {
+  const { alerts } = measures;
   if (alerts.fired === 0) return ', never rings';
-  const heard = Object.values(alerts.by_rule).reduce((sum, rule) => sum + rule.could_act, 0);
-  const unheard = Math.round(100 * (1 - heard / alerts.fired));
+  const unheard = Math.round(100 * (1 - heardAlerts(measures) / alerts.fired));
   const lost =
     unheard === 0 ? '' : ` (${unheard}\u00a0% with nobody awake at home within the hour)`;
   return `, rings ${figureText(alerts.per_week, alerts.per_week < 10 ? 1 : 0)} times a week${lost}`;
@@ -120,7 +122,7 @@ function closingWord({ about, asked }: Question): string[] {
   const dries = asked.some(({ plan, against }) => plan.figures.damp < against.figures.damp - 1);
   const { figures, measures } = asked[0]!.against;
   // Mould takes weeks: a few days without it tell nothing.
-  if (!dries || figures.mould.value >= GROWTH || measures.period.hours < YEAR) return [];
+  if (!dries || figures.mould.value >= GROWTH || measures.period.hours < YEAR_HOURS) return [];
   return [
     `Mould is not likely to start without it (index ${figureText(figures.mould.value, 1)} of 6).`,
   ];
@@ -156,5 +158,3 @@ const MOST_SENTENCES = 3;
 const MOST_EFFECTS = 2;
 /** Mould index from which growth is seen under a microscope. */
 const GROWTH = 1;
-/** [h] */
-const YEAR = 8760;

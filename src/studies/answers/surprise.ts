@@ -1,5 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { YEAR_HOURS } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { heardAlerts } from './heard-alerts.ts';
 import { effectsOf } from './plan-effects.ts';
 import type { AskedPlan } from './plan-questions.ts';
 
@@ -60,7 +62,7 @@ function why(base: AskedPlan, plan: AskedPlan, more: boolean): string {
 function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   const more = plan.figures.money - base.figures.money;
   // What is of use in another season only looks useless in a part of a year.
-  if (!(more > 0.01 * base.figures.money) || plan.measures.period.hours < YEAR) return null;
+  if (!(more > 0.01 * base.figures.money) || plan.measures.period.hours < YEAR_HOURS) return null;
   if (effectsOf(base.figures, plan.figures).some(({ better }) => better)) return null;
   const sum = `${figureText(more, 0)} ${plan.measures.money.currency}`;
   return {
@@ -70,8 +72,8 @@ function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
 }
 
 function unheardRules(_base: AskedPlan, plan: AskedPlan): Surprise | null {
-  const { fired, by_rule, per_week } = plan.measures.alerts;
-  const heard = Object.values(by_rule).reduce((sum, rule) => sum + rule.could_act, 0);
+  const { fired, per_week } = plan.measures.alerts;
+  const heard = heardAlerts(plan.measures);
   if (per_week < 1 || heard > 0.6 * fired) return null;
   const share = figureText(100 * (1 - heard / fired), 0);
   return {
@@ -94,5 +96,3 @@ function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
 /** [currency/year] */
 const energyMoney = ({ money }: PlanMeasures): number =>
   money.total_per_year - money.purchase_cost_per_year;
-/** [h] */
-const YEAR = 8760;

@@ -1,6 +1,7 @@
 import { hoursOutsideBands as outside, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
 import type { Comparison } from './compare.ts';
 import { type Trades, tradesOf } from './trade-sentences.ts';
 
@@ -125,8 +126,7 @@ function least(
 }
 
 function names(plans: readonly PlanMeasures[]): string {
-  const all = plans.map(({ plan }) => plan);
-  return all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+  return andList(plans.map(({ plan }) => plan));
 }
 
 const KINDS = [

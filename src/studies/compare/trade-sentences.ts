@@ -3,6 +3,7 @@ import { coldArrivalHours, dampEmptyHours, roomHours } from '../../measures/comf
 import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
 import type { Comparison } from './compare.ts';
 
 /**
@@ -52,7 +53,7 @@ function trade(
     return [`${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'} room-hours ${words}`];
   });
   const money = `${plan.plan} ${moneyWords(extra, base.money.currency)}`;
-  return told.length === 0 ? `${money} and changes little` : `${money}, with ${and(told)}`;
+  return told.length === 0 ? `${money} and changes little` : `${money}, with ${andList(told)}`;
 }
 
 function moneyWords(extra: number, currency: string): string {
@@ -71,9 +72,6 @@ function worth(difference: Difference, { money }: PlanMeasures): string {
   if (payback_years !== null) words.push(`earned back in ${figureText(payback_years, 1)} years`);
   return words.length === 0 ? '' : ` (${words.join('; ')})`;
 }
-
-const and = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 interface Effect {
   readonly hours: (plan: PlanMeasures) => number;
