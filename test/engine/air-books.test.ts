@@ -91,15 +91,33 @@ test('as warm inside as out, all that a fan takes comes in, at the pressure of t
   }
 });
 
+test('a rate of leakage takes up half of a weak fan, and nothing of one beyond twice the rate', () => {
+  // By hand: max(N, S + N/2) of what goes with the fan, N less of it against; S 0.01 m3/s.
+  for (const [fan, expected] of [
+    [0, 0.01],
+    [0.004, 0.012],
+    [0.02, 0.02],
+    [0.03, 0.03],
+  ] as const) {
+    const how = { by: 'rate', flow: 0.01 } as const;
+    const { outdoorAir } = houseWith({ how, share: [1], ach50: null }, fan, 20);
+    expect(outdoorAir).toBeCloseTo(expected, 9);
+  }
+});
+
 /** Mean pressure at half its height [Pa] and outdoor air [m3/s] of a house of 100 m2 at 20 °C. */
 function leakyHouse(fan: number, outdoors: number, heights: readonly number[]) {
   const cracks = heights.map((height) => ({
     ...{ room: 0, height, azimuth: null, pressureCoefficient: 0 },
     ...{ flowAt1: FLOW_AT_1 / heights.length, flowAt10: FLOW_AT_10 / heights.length },
   }));
+  return houseWith({ how: { by: 'pressure', cracks }, share: [1], ach50: null }, fan, outdoors);
+}
+
+function houseWith(leakage: Home['leakage'], fan: number, outdoors: number) {
   const home = ideallyHeated(
     bareHome([bareRoom('house', 250)], {
-      leakage: { how: { by: 'pressure', cracks }, share: [1], ach50: null },
+      leakage,
       devices: [{ name: 'fan', room: 0, does: { kind: 'extract fan', flow: fan, power: 0 } }],
     }),
   );

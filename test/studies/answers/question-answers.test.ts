@@ -153,3 +153,16 @@ test('cold is told of the room worst off, and of both where that is another', ()
   expect(words(0, 0)).toBe(': nobody sits in the cold any more (den).');
   expect(words(1.9, 0)).toBe(' and makes nothing better.'); // six minutes a day
 });
+
+test.each([
+  [59, 'nineteen rings 2 times a week, 41 % of them with nobody awake at home within the hour.'],
+  [61, ''],
+])('rules that %d of 100 times somebody could hear', (could_act, words) => {
+  const asked = askedPlans(NINETEEN).map((plan, k) => {
+    if (k === 0) return plan;
+    const rule = { could_act } as (typeof plan.measures.alerts.by_rule)[string];
+    const alerts = { ...plan.measures.alerts, fired: 100, per_week: 2, by_rule: { damp: rule } };
+    return { ...plan, measures: { ...plan.measures, alerts } };
+  });
+  expect(surpriseOf(asked)).toBe(words);
+});
