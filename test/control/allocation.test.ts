@@ -59,15 +59,17 @@ beforeAll(() => {
 afterAll(() => setFlagsFromString('--concurrent-recompilation'));
 
 test.skipIf('__stryker__' in globalThis)('a step of control leaves nothing on the heap', () => {
-  // Whenever the compiler is done; what each step left behind would show in every run.
-  const least = Math.min(...[400, 400, 400, 400].map((days) => bytesPerStep(days)));
-  // One number on the heap takes 16 bytes where pointers take 8, as in Node. Some leave one at times:
-  // who opens a window or begins a warm-up; all that together must stay below one a step.
-  expect(least).toBeLessThan(12);
+  // Tried until the compiler is done, which takes three tries on one machine and more on another: what
+  // a step of compiled code leaves behind would show in every one.
+  let least = bytesPerStep(400);
+  for (let tries = 1; tries < 16 && least >= LEFT_BY_NOTHING; tries++) {
+    least = Math.min(least, bytesPerStep(400));
+  }
+  expect(least).toBeLessThan(LEFT_BY_NOTHING);
 });
 
 test('what leaves one number a step on the heap is noticed', () => {
-  expect(bytesPerStep(100, leaveNumber())).toBeGreaterThan(12);
+  expect(bytesPerStep(100, leaveNumber())).toBeGreaterThan(LEFT_BY_NOTHING);
 });
 
 /** Besides what the busy home has: habits of airing, and every kind of control and action. */
@@ -135,6 +137,12 @@ function see(observed: Observation, step: number): void {
   observed.full[0] = step % 50 === 0 ? 1 : 0;
 }
 
+/**
+ * Bytes a step below which nothing is left behind. One number on the heap takes 16 bytes where
+ * pointers take 8, as in Node. Some leave one at times: who opens a window or begins a warm-up; all
+ * that together must stay below one a step.
+ */
+const LEFT_BY_NOTHING = 12;
 const ROOMS = 6;
 const DT = 600;
 const STEPS = DAY / DT;
