@@ -1,3 +1,4 @@
+import type { LineFile } from './line-file.ts';
 import type { Workers } from './start-workers.ts';
 
 /**
@@ -10,8 +11,10 @@ export interface Io {
   readonly version: string;
   /** The whole text of a file of at most `limit` bytes, UTF-8, without byte order mark. */
   readText(path: string, limit: number): Promise<string>;
-  /** Write a file whole or not at all. */
-  writeWhole(path: string, text: string): Promise<void>;
+  /** Write a file whole or not at all. @param text  in one or in pieces */
+  writeWhole(path: string, text: string | AsyncIterable<string>): Promise<void>;
+  /** Open a file of lines; see `openLineFile`. */
+  openLines(path: string, how: 'read' | 'new' | 'go on'): Promise<LineFile>;
   /** A file that comes with the program, by its name in the folder that the build fills. */
   readAsset(name: string): Promise<string>;
   /** Show a file to the person with whatever program their system has for it. */

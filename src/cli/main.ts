@@ -3,6 +3,7 @@ import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
 import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
+import { sweepCommand } from './commands/sweep.ts';
 import { weatherCommand } from './commands/weather.ts';
 import type { Io } from './io.ts';
 import { speakVisibly, withWordsOnOneLine } from './speak-visibly.ts';
@@ -22,6 +23,7 @@ export async function main(args: readonly string[], world: Io): Promise<number> 
     .addCommand(runCommand(io))
     .addCommand(compareCommand(io))
     .addCommand(reportCommand(io))
+    .addCommand(sweepCommand(io))
     .addCommand(weatherCommand(io))
     .addHelpText('after', EXAMPLES);
   speakThrough(io, program, args);

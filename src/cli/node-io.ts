@@ -18,11 +18,14 @@ export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
     writeWhole: async (path, text) => {
       if ((await sharedName(path)) === (await outName())) {
         // A rename would leave standard output without a name.
-        stdout.write(stdout.isTTY === true ? visibleText(text) : text);
+        for await (const piece of typeof text === 'string' ? [text] : text) {
+          stdout.write(stdout.isTTY === true ? visibleText(piece) : piece);
+        }
       } else {
         await (await import('./write-whole.ts')).writeWhole(path, text, await writing());
       }
     },
+    openLines: async (path, how) => (await import('./line-file.ts')).openLineFile(path, how),
     sharedName,
     outName,
     makeFolder: async (path) => (await import('./make-folder.ts')).makeFolder(path),

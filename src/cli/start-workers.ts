@@ -4,6 +4,8 @@ import type { SimulationAnswer, SimulationSetup, SimulationTask } from './simula
 
 /** Threads that answer simulation tasks. */
 export interface Workers {
+  /** How many there are. */
+  readonly threads: number;
   /** Send what all tasks share to every thread; once, before the first task. */
   share(setup: SimulationSetup): void;
   ask(task: SimulationTask): Promise<SimulationAnswer>;
@@ -61,6 +63,7 @@ export function startWorkers(runs: number): Workers {
   }
 
   return {
+    threads: threads.length,
     share: (setup) => {
       for (const worker of threads) worker.postMessage({ setup } satisfies ThreadOrder);
     },

@@ -31,7 +31,11 @@ export interface Writing {
  *
  * @throws InputProblems when the path cannot be written, saying why
  */
-export async function writeWhole(path: string, text: string, writing: Writing): Promise<void> {
+export async function writeWhole(
+  path: string,
+  text: string | AsyncIterable<string>,
+  writing: Writing,
+): Promise<void> {
   try {
     const { target, mode, plain } = await whatStandsThere(path);
     if (!plain) return await writeFile(target, text);
@@ -92,10 +96,14 @@ async function whatStandsThere(path: string) {
   return { target, mode: Number(found.mode) & PERMISSIONS, plain: true };
 }
 
-async function fill(handle: FileHandle, text: string, mode: number | null): Promise<void> {
+async function fill(
+  handle: FileHandle,
+  text: string | AsyncIterable<string>,
+  mode: number | null,
+): Promise<void> {
   try {
     if (mode !== null) await handle.chmod(mode);
-    await handle.writeFile(text);
+    await writeFile(handle, text);
     await handle.sync();
   } finally {
     await handle.close();

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { resolve } from 'node:path';
 import type { Io } from '../../src/cli/io.ts';
+import type { LineFile } from '../../src/cli/line-file.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 
 /** A world without disk: files in an object, what was said, and what else was done. */
@@ -18,8 +19,11 @@ export function fakeIo(files: Record<string, string> = {}) {
       ]);
     },
     writeWhole: async (path, text) => {
-      files[path] = text;
+      let whole = '';
+      for await (const piece of typeof text === 'string' ? [text] : text) whole += piece;
+      files[path] = whole;
     },
+    openLines: async (path, how) => fakeLines(files, path, how),
     makeFolder: async (path) => {
       done.folders.push(path);
     },
@@ -43,4 +47,36 @@ export function fakeIo(files: Record<string, string> = {}) {
     terminal: null,
   };
   return { io, said, done, files };
+}
+
+/** A file of lines among the others. */
+function fakeLines(files: Record<string, string>, path: string, how: string): LineFile {
+  if (how !== 'read') files[path] ??= '';
+  const text = () => Buffer.from(files[path]!);
+  return {
+    scan: async (each) => {
+      const lines = files[path]!.split('\n');
+      const rest = lines.pop()!;
+      let at = 0;
+      for (const line of lines) {
+        const length = Buffer.byteLength(line);
+        each(line, { at, length });
+        at += length + 1;
+      }
+      return rest;
+    },
+    read: async ({ at, length }) => text().toString('utf8', at, at + length),
+    dropRest: async () => {
+      files[path] = files[path]!.replace(/[^\n]*$/, '');
+    },
+    append: async (line) => {
+      const at = text().length;
+      files[path] += `${line}\n`;
+      return { at, length: Buffer.byteLength(line) };
+    },
+    close: async () => {},
+    remove: async () => {
+      delete files[path];
+    },
+  };
 }

@@ -3,7 +3,7 @@ import type { PlanMeasures } from '../plan-measures.ts';
 
 /** Hours of one kind outside a band, added up over the rooms. [h] */
 export function roomHours(
-  { rooms }: PlanMeasures,
+  { rooms }: Pick<PlanMeasures, 'rooms'>,
   which: 'outside_band_hours' | 'outside_band_occupied_hours',
   key: BandEdge,
 ): number {
@@ -24,7 +24,7 @@ export const coldSpotHours = ({ rooms }: PlanMeasures): number =>
   Object.values(rooms).reduce((sum, room) => sum + room.cold_spot_hours_above_80_pct, 0);
 
 /** Room-hours too cold or warm with somebody in, or too damp or dry at any time. [h] */
-export const hoursOutsideBands = (plan: PlanMeasures): number =>
+export const hoursOutsideBands = (plan: Pick<PlanMeasures, 'rooms'>): number =>
   roomHours(plan, 'outside_band_occupied_hours', 'temperature_low') +
   roomHours(plan, 'outside_band_occupied_hours', 'temperature_high') +
   roomHours(plan, 'outside_band_hours', 'humidity_high') +

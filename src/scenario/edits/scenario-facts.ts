@@ -1,6 +1,6 @@
 import { mapping, textOf } from '../checks/tolerant-readers.ts';
 import { validate } from '../validate.ts';
-import { pointerSteps } from '../yaml/json-pointer.ts';
+import { pointerOf, pointerSteps } from '../yaml/json-pointer.ts';
 import { valueAt } from '../yaml/path-words.ts';
 
 /** Whether a device of one of these kinds stands in the home. @param raw a scenario as plain values */
@@ -24,8 +24,21 @@ export function roomUsedAs(raw: unknown, use: string): string | null {
  * @param pointer  RFC 6901
  */
 export function givenNumber(raw: unknown, pointer: string): number | undefined {
-  const given = valueAt(validate(raw).data, pointerSteps(pointer) ?? []);
+  const given = givenValue(raw, pointer);
   return typeof given === 'number' ? given : undefined;
+}
+
+/** What a scenario gives at a place; undefined for nothing. @param pointer  RFC 6901 */
+export const givenValue = (raw: unknown, pointer: string): unknown =>
+  valueAt(validate(raw).data, pointerSteps(pointer) ?? []);
+
+/** RFC 6901 pointers to every number that a scenario gives. @param raw as plain values */
+export const numberPointers = (raw: unknown): string[] => pointersIn(validate(raw).data, []);
+
+function pointersIn(value: unknown, steps: readonly string[]): string[] {
+  if (typeof value === 'number') return [pointerOf(steps)];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => pointersIn(inner, [...steps, key]));
 }
 
 const devicesOf = (raw: unknown) =>

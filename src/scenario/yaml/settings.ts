@@ -58,6 +58,14 @@ export function settingWords(pointer: string, value: string): string {
   return `${pointer.includes('=') ? JSON.stringify(pointer) : pointer}=${value}`;
 }
 
+/** What `settingWords` put together; null for words without a pointer and "=". */
+export function pointerAndValue(words: string): { pointer: string; value: string } | null {
+  const [whole, written] = POINTER.exec(words) ?? [];
+  const pointer = written === undefined ? null : unquoted(written);
+  if (whole === undefined || pointer === null) return null;
+  return { pointer, value: words.slice(whole.length) };
+}
+
 /** The pointer of words that begin with it; null where it is quoted and no JSON. */
 function unquoted(written: string): string | null {
   if (!written.startsWith('"')) return written;

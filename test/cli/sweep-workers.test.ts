@@ -1,0 +1,78 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, expect, test } from 'vitest';
+import { BIN, called, ending, requireBuild } from './built-program.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+const root = temporaryFolder();
+const HOME = `title: Test cottage
+weather: w.csv
+site: { timezone: Europe/London }
+period: { from: "01-05", to: "01-06" }
+step: 60
+home: { rooms: { den: { floor area: 14 }, nook: { floor area: 9 } } }
+heating: { setpoint: 20 }
+plans:
+  now: { change: {} }
+  dry: { change: { devices: { drier: { kind: dehumidifier, room: nook, label: 12 L/day } } } }
+`;
+const VARY = ['--vary', '/heating/setpoint=18 to 20 by 1', '--plans', 'now,dry'];
+
+beforeAll(requireBuild);
+
+function folderWith(name: string, text = HOME): string {
+  const folder = join(root, name);
+  mkdirSync(folder);
+  writeFileSync(join(folder, 'cottage.yaml'), text);
+  writeFileSync(join(folder, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
+  return folder;
+}
+
+const sweep = (folder: string, output: string, ...words: string[]) =>
+  called(['sweep', 'cottage.yaml', '-o', output, ...VARY, ...words], folder);
+
+test('threads give the very bytes of one, in the order of the runs', async () => {
+  const folder = folderWith('threads');
+  expect(await sweep(folder, 'all.ndjson')).toMatchObject({ status: 0, err: '' });
+  // Of so few runs each part is made in the first thread.
+  const parts = await Promise.all(
+    [1, 2, 3].map(async (i) => {
+      const { status } = await sweep(folder, `${i}.ndjson`, '--shard', `${i}/3`);
+      expect(status).toBe(0);
+      return linesOf(join(folder, `${i}.ndjson`));
+    }),
+  );
+  const whole = linesOf(join(folder, 'all.ndjson'));
+  expect(whole.map((line) => JSON.parse(line).run)).toEqual([1, 2, 3, 4, 5, 6]);
+  expect(whole.filter((_, k) => k % 3 === 0)).toEqual(parts[0]);
+  expect(whole.filter((_, k) => k % 3 === 1)).toEqual(parts[1]);
+  expect(whole.filter((_, k) => k % 3 === 2)).toEqual(parts[2]);
+});
+
+test('a call that is ended leaves its runs, and --resume gives the bytes of a whole one', async () => {
+  const folder = folderWith('ended', HOME.replace('"01-06"', '"12-30"'));
+  const args = ['sweep', 'cottage.yaml', '-o', 'all.csv', ...VARY];
+  const child = spawn(process.execPath, [BIN, ...args], { cwd: folder });
+  const ended = ending(child);
+  const left = join(folder, 'all.csv.unfinished');
+  while (!existsSync(left) || linesOf(left).length < 2) {
+    await new Promise((done) => setTimeout(done, 5));
+  }
+  child.kill('SIGINT');
+  await ended;
+  const runs = linesOf(left).length - 1;
+  expect(runs).toBeGreaterThanOrEqual(1);
+  expect((await sweep(folder, 'all.csv')).err).toContain(
+    'all.csv.unfinished: expected no such file yet, got what an earlier call left unfinished',
+  );
+  expect(await sweep(folder, 'all.csv', '--resume')).toMatchObject({ status: 0, err: '' });
+  expect(await sweep(folder, 'whole.csv')).toMatchObject({ status: 0, err: '' });
+  const [resumed, whole] = ['all.csv', 'whole.csv'].map((name) =>
+    readFileSync(join(folder, name), 'utf8'),
+  );
+  expect(resumed === whole).toBe(true);
+});
+
+/** Whole lines of a file. */
+const linesOf = (path: string): string[] => readFileSync(path, 'utf8').split('\n').slice(0, -1);
