@@ -41,9 +41,10 @@ export function readHomes(text: string, file: string): StockHome[] {
       const expected = `${heads.length} cells`;
       wrong(at, cells.length, { where: `row of ${name}`, expected, got: String(cells.length) });
     }
-    if (name === '' || seen.has(name)) {
-      const got = name === '' ? 'none' : `${JSON.stringify(name)} again`;
-      wrong(at, names, { where: where(names), expected: 'a name of its own', got });
+    if (name === '' || seen.has(name) || /\p{Cc}/u.test(name)) {
+      const again = seen.has(name) ? ' again' : '';
+      const got = name === '' ? 'none' : `${JSON.stringify(name)}${again}`;
+      wrong(at, names, { where: where(names), expected: 'a name of its own, on one line', got });
     }
     seen.add(name);
     const set = heads.flatMap((pointer, cell) => {

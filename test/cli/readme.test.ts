@@ -33,7 +33,7 @@ describe('pages', () => {
     const { io, said } = fakeIo();
     await main(['--help'], io);
     await main(['weather', '--help'], io);
-    const commands = [...said.out.matchAll(/^ {2}(\w+) .*<\w+>/gm)].map((m) => m[1]!);
+    const commands = [...said.out.matchAll(/^ {2}(\w+) .*<[\w.]+>/gm)].map((m) => m[1]!);
     expect(commands).toHaveLength(8);
     for (const name of commands)
       expect(page).toMatch(new RegExp(`roombalance (weather )?${name} `));

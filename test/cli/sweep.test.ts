@@ -208,9 +208,13 @@ describe('a stock of homes', () => {
     ['/home/height\n3\n', /^stock\.csv:1:1: head: expected a column "name", got none\n/],
     [
       'name,/home/height\na,3\na,4\n',
-      /^stock\.csv:3:1: column name: expected a name of its own, got "a" again\n$/,
+      /^stock\.csv:3:1: column name: expected a name of its own, on one line, got "a" again\n$/,
     ],
     ['name,/home/height\na,3,4\n', /^stock\.csv:2:6: row of a: expected 2 cells, got 3\n$/],
+    [
+      'name,/home/height\n"a\nb",3\n',
+      /^stock\.csv:2:1: column name: expected a name of its own, on one line, got "a\\nb"\n$/,
+    ],
     ['name,/home/height\n', /^stock\.csv: expected at least one home, got none\n$/],
   ])('%j', async (text, expected) => {
     const { sweep, files } = folder({ 'stock.csv': text });

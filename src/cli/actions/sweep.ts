@@ -6,7 +6,9 @@ import type { Io } from '../io.ts';
 import { keepApart } from '../keep-apart.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import type { LaidOutSweep, SweepChoices } from '../sweep/lay-out-sweep.ts';
-import { openSweepBook, type SweepBook } from '../sweep/sweep-book.ts';
+import type { OpenPart } from '../sweep/merge-sweep.ts';
+import { openSweepBook, type SweepBook, type SweepPart } from '../sweep/sweep-book.ts';
+import type { NamedBargain } from '../sweep/sweep-part-file.ts';
 import { UsageError } from '../usage-error.ts';
 
 /** What may be said beside the scenario's name. */
@@ -14,10 +16,21 @@ export interface SweepOptions extends SweepChoices {
   readonly output: string;
   readonly weather?: string;
   readonly resume?: true;
+  /** Whether the files are parts to be put together. */
+  readonly merge?: true;
 }
 
 /** Run a scenario at many values of its inputs, or a stock of homes, and write the figures of all. */
-export async function sweep(io: Io, path: string, options: SweepOptions): Promise<void> {
+export async function sweep(
+  io: Io,
+  files: readonly string[],
+  options: SweepOptions,
+): Promise<void> {
+  if (options.merge) return mergeSweep(io, files, options.output);
+  const [path, more] = files;
+  if (path === undefined || more !== undefined) {
+    throw new UsageError('error: one scenario at a time; several files only with --merge');
+  }
   if (options.vary.length === 0 && options.homes === undefined) {
     throw new UsageError('error: nothing to vary: give --vary, --homes or both');
   }
@@ -42,7 +55,13 @@ export async function sweep(io: Io, path: string, options: SweepOptions): Promis
     await runAll(io, loaded, laidOut, book, options);
     await io.writeWhole(options.output, book.pieces());
     written = true;
-    io.out(`${await summary(io, laidOut, book, options)}\n`);
+    const { troubles, currency } = book;
+    const { layout, part } = laidOut;
+    await tell(io, {
+      ...{ file: options.output, shard: part.shard, runs: book.count(), currency: currency() },
+      failed: troubles.length,
+      bargains: layout.homes === null && part.shard[1] === 1 ? book.bargains : [],
+    });
     refuseTroubles(book.troubles, options.output);
   } finally {
     if (written) await lines.remove();
@@ -68,34 +87,58 @@ async function runAll(
   }
 }
 
-async function summary(
-  io: Io,
-  { layout, part }: LaidOutSweep,
-  book: SweepBook,
-  { output }: SweepOptions,
-): Promise<string> {
+/** Put the parts of a sweep together. */
+async function mergeSweep(io: Io, files: readonly string[], output: string): Promise<void> {
+  const format = formatOf(output);
+  for (const file of files) {
+    if (formatOf(file) !== format) {
+      throw new UsageError(
+        `error: --merge: ${visibleValue(file)} is not .${format}, as ${visibleValue(output)} is`,
+      );
+    }
+  }
+  await keepApart(io, [{ option: '-o, --output <file>', path: output }], files, true);
+  await io.requireWritable(output);
+  const { readSweepFile } = await import('../sweep/sweep-part-file.ts');
+  const { checkParts, mergedPieces, runsOfParts } = await import('../sweep/merge-sweep.ts');
+  const parts: OpenPart[] = [];
+  try {
+    for (const file of files) {
+      const lines = await io.openLines(file, 'read');
+      parts.push({ file, lines, holds: await readSweepFile(lines, file, format) });
+    }
+    checkParts(parts, output);
+    await io.writeWhole(output, mergedPieces(parts));
+    const runs = runsOfParts(parts);
+    const stock = runs.some(({ home }) => home !== '');
+    const bargains = runs.flatMap(({ bargain }) => (bargain === null ? [] : [bargain]));
+    await tell(io, {
+      ...{ file: output, shard: [1, 1], runs: runs.length },
+      failed: runs.length - bargains.length,
+      currency: parts.find(({ holds }) => holds.currency !== '')?.holds.currency ?? '',
+      bargains: stock ? [] : bargains,
+    });
+  } finally {
+    for (const { lines } of parts) await lines.close();
+  }
+}
+
+/** What a file that was written holds. */
+interface Written {
+  readonly file: string;
+  readonly shard: SweepPart['shard'];
+  readonly runs: number;
+  readonly failed: number;
+  readonly currency: string;
+  /** Runs to set against each other; none where they are of several homes or of a part. */
+  readonly bargains: readonly NamedBargain[];
+}
+
+async function tell(io: Io, { bargains, ...written }: Written): Promise<void> {
   const { sweepText } = await import('../../report/sweep/sweep-text.ts');
   const { frontier, knee } = await import('../../studies/sweep/frontier.ts');
-  const { sweepRun } = await import('../../studies/sweep/sweep-layout.ts');
-  const alone = layout.homes === null && part.shard[1] === 1;
-  const front = alone ? frontier(book.bargains) : [];
-  const at = knee(front);
-  const named = <T extends { readonly run: number }>(bargain: T) => ({
-    ...bargain,
-    ...{ plan: sweepRun(layout, bargain.run).plan, values: sweepRun(layout, bargain.run).values },
-  });
-  return sweepText(
-    {
-      file: output,
-      runs: book.count(),
-      failed: book.troubles.length,
-      shard: part.shard,
-      currency: book.currency(),
-      frontier: front.map(named),
-      knee: at === null ? null : { ...at, at: named(at.at) },
-    },
-    io.width,
-  );
+  const front = frontier(bargains);
+  io.out(`${sweepText({ ...written, frontier: front, knee: knee(front) }, io.width)}\n`);
 }
 
 /** What kind of file a name asks for. @throws UsageError for an ending that is neither */

@@ -12,7 +12,7 @@ export function sweepCommand(io: Io): Command {
         'homes as a file lists, on all processors, and write the figures of every run. Prints ' +
         'which runs no other beats in money and hours outside the bands, and where that bends.',
     )
-    .argument('<scenario>', 'scenario file (YAML)')
+    .argument('<scenario...>', 'scenario file (YAML); with --merge the files of all shards')
     .requiredOption('-o, --output <file>', 'file to write: .csv or .ndjson')
     .addOption(
       new Option(
@@ -27,6 +27,11 @@ export function sweepCommand(io: Io): Command {
     .option('--seed <number>', 'decides which settings --sample takes', wholeNumber, 1)
     .option('--homes <file.csv>', 'homes to run: a column "name", others headed by pointers')
     .option('--shard <i/n>', 'run only part i of n', shard)
+    .addOption(
+      new Option('--merge', 'put the files of all shards together instead').conflicts([
+        ...['vary', 'homes', 'plans', 'sample', 'shard', 'resume', 'weather', 'set'],
+      ]),
+    )
     .option('--resume', 'go on with what an interrupted call has left')
     .addOption(setOption())
     .addOption(weatherOption())
@@ -37,11 +42,12 @@ export function sweepCommand(io: Io): Command {
         '      --vary "/heating/setpoint=17 to 21 by 0.5" --plans as-lived,airing\n' +
         '  $ roombalance sweep scenarios/terrace.yaml -o spread.ndjson --sample 200 \\\n' +
         '      --vary "/heating/setpoint=16 to 22" --vary "/home/leakage/ach50=5 to 20"\n' +
-        '  $ roombalance sweep scenarios/terrace.yaml --homes stock.csv -o stock.csv --resume',
+        '  $ roombalance sweep scenarios/terrace.yaml --homes stock.csv -o all.csv --resume\n' +
+        '  $ roombalance sweep --merge part-1.csv part-2.csv -o all.csv',
     )
-    .action(async (path: string, options: SweepOptions) => {
+    .action(async (files: string[], options: SweepOptions) => {
       const { sweep } = await import('../actions/sweep.ts');
-      await sweep(io, path, options);
+      await sweep(io, files, options);
     });
 }
 

@@ -2,10 +2,10 @@ import { csvLine } from '../../report/csv-line.ts';
 import { createSweepColumns, sweepCsvLines } from '../../report/sweep/sweep-csv.ts';
 import type { SweepResult } from '../../report/sweep/sweep-result.ts';
 import { bargainOf } from '../../studies/sweep/bargain-of.ts';
-import type { Bargain } from '../../studies/sweep/frontier.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { refused } from '../file-trouble.ts';
 import type { LineFile, LinePlace } from '../line-file.ts';
+import type { NamedBargain } from './sweep-part-file.ts';
 
 /** Which part of which sweep a file holds. */
 export interface SweepPart {
@@ -26,7 +26,7 @@ export interface SweepBook {
   /** The finished file in pieces, runs in order. */
   pieces(): AsyncIterable<string>;
   /** What each run that has figures comes to. */
-  readonly bargains: readonly Bargain[];
+  readonly bargains: readonly NamedBargain[];
   /** Currency of their money; empty where none has figures. */
   currency(): string;
   /** Results without figures. */
@@ -49,7 +49,7 @@ export async function openSweepBook(
 ): Promise<SweepBook> {
   const places = new Map<number, LinePlace>();
   const columns = csv === null ? null : createSweepColumns(csv);
-  const bargains: Bargain[] = [];
+  const bargains: NamedBargain[] = [];
   const troubles: SweepResult[] = [];
   let currency = '';
   const take = (result: SweepResult, place: LinePlace): void => {
@@ -57,7 +57,8 @@ export async function openSweepBook(
     columns?.add(result);
     if (result.figures === null) troubles.push(result);
     else {
-      bargains.push({ run: result.run, ...bargainOf(result.figures) });
+      const { run, plan, values } = result;
+      bargains.push({ run, plan, values, ...bargainOf(result.figures) });
       currency = result.figures.money.currency;
     }
   };

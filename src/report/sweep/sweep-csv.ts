@@ -38,7 +38,7 @@ export function sweepCsvLines(result: SweepResult, names: readonly string[]): st
 }
 
 /** Names of figures in the order of the columns, whatever runs they come from. */
-function inOrder(names: Iterable<string>): string[] {
+export function inOrder(names: Iterable<string>): string[] {
   const rank = (name: string) => {
     const found = GROUPS.indexOf(name.split('.', 1)[0]!);
     return found < 0 ? GROUPS.length : found;
@@ -72,7 +72,7 @@ function textOf(value: unknown): string {
 }
 
 /** What every row begins with, before the values of what varies. */
-const FIRST: readonly string[] = ['sweep', 'run', 'of', 'home', 'plan', 'room'];
+export const FIRST: readonly string[] = ['sweep', 'run', 'of', 'home', 'plan', 'room'];
 
 /** Figures of the whole home by their first word; those of rooms follow by the alphabet. */
 const GROUPS: readonly string[] = [
