@@ -3,6 +3,8 @@
  * Apart from index.ts, because drawing loads a charting library.
  */
 
+export { type AirChartData, airChart } from './report/charts/air-chart.ts';
+export { type AlertsChartData, alertsChart } from './report/charts/alerts-chart.ts';
 export { type CalendarData, calendarChart } from './report/charts/calendar-chart.ts';
 export type { Chart } from './report/charts/chart.ts';
 export { type ColdSpotData, coldSpotChart } from './report/charts/cold-spot-chart.ts';

@@ -24,7 +24,7 @@ export async function plotRoom(
   asked: AskedDays,
 ): Promise<RoomPlot> {
   const { createPlanSeries } = await import('../measures/series/plan-series.ts');
-  const coldest = await import('../measures/series/coldest-week.ts');
+  const coldest = await import('../measures/series/extreme-week.ts');
   const { roomPicture } = await import('../report/tables/room-picture.ts');
   const { clock } = plan.household;
   const names = plan.home.rooms.map(({ name }) => name);
@@ -64,11 +64,11 @@ export async function plotRoom(
 
 /** The seven coldest days; null where the series does not have seven whole ones. */
 function weekFrom(
-  { coldestWeek, beginsDay }: ColdestWeek,
+  { extremeWeek, beginsDay }: ExtremeWeek,
   { start, outdoors: { temperature } }: PlanSeries,
   clock: LocalClock,
 ): LocalDays | null {
-  const hour = coldestWeek(temperature, start, clock);
+  const hour = extremeWeek(temperature, start, clock, 'lowest');
   const begin = start + hour * HOUR;
   if (!beginsDay(begin, clock) || hour + HOURS_OF_WEEK > temperature.length) return null;
   const first = localDay(toLocal(clock, begin));
@@ -88,7 +88,7 @@ function hoursOf(
   return [hours[0]!, hours.at(-1)! + 1];
 }
 
-type ColdestWeek = typeof import('../measures/series/coldest-week.ts');
+type ExtremeWeek = typeof import('../measures/series/extreme-week.ts');
 
 const HOUR = 3600;
 const HOURS_OF_WEEK = 168;

@@ -29,6 +29,8 @@ export interface RuleReport {
   readonly heldBack: number;
   /** Firings by the hour of the wall clock, 24 from midnight. */
   readonly byHour: readonly number[];
+  /** Of these, firings with somebody at home and awake then or within the hour after. */
+  readonly heardByHour: readonly number[];
 }
 
 export interface AiringReport {

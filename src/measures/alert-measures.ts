@@ -15,6 +15,7 @@ export function alertMeasures(control: Run['control'], hours: number): AlertMeas
       duplicates: rule.duplicates,
       missed: rule.missed,
       by_hour: rule.byHour,
+      could_act_by_hour: rule.heardByHour,
       held_back: rule.heldBack,
     },
   ]);

@@ -155,6 +155,7 @@ export interface RuleMeasures {
   readonly missed: number;
   readonly held_back: number;
   readonly by_hour: readonly number[];
+  readonly could_act_by_hour: readonly number[];
 }
 
 export interface HandbookCrossCheck {

@@ -8,6 +8,21 @@ export interface CautionedPlan {
   readonly cautions: readonly Remark[];
 }
 
+/** Cautions by whom they concern: of all plans first, for which `plans` is null, each once. */
+export function cautionGroups(
+  plans: readonly CautionedPlan[],
+): { readonly plans: readonly string[] | null; readonly texts: readonly string[] }[] {
+  const groups = new Map<string, { plans: readonly string[] | null; texts: string[] }>();
+  for (const text of new Set(plans.flatMap(({ cautions }) => cautions.map((one) => one.text)))) {
+    const those = plans.filter(({ cautions }) => cautions.some((one) => one.text === text));
+    const names = those.map(({ plan }) => plan);
+    const of = those.length === plans.length ? null : names;
+    const key = JSON.stringify(of);
+    groups.set(key, { plans: of, texts: [...(groups.get(key)?.texts ?? []), text] });
+  }
+  return [...groups.values()].sort((a, b) => Number(b.plans === null) - Number(a.plans === null));
+}
+
 /** What any of the plans cautions about, each once; what does not go for all says for which. */
 export function cautionsOfAll(plans: readonly CautionedPlan[]): readonly Remark[] {
   const all = new Map(plans.flatMap((p) => p.cautions).map((caution) => [caution.text, caution]));

@@ -2,7 +2,11 @@ import type { Ledger } from '../engine/ledger.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
-import { type ComparisonAnswers, comparisonAnswers } from './answers/comparison-answers.ts';
+import {
+  type ComparisonAnswers,
+  comparisonAnswers,
+  type PlanLine,
+} from './answers/comparison-answers.ts';
 import { type Answer, answerInWords } from './compare/answer-in-words.ts';
 import { compareMeasures } from './compare/compare.ts';
 import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
@@ -29,6 +33,8 @@ export interface ReportStudy {
   readonly answer: Answer;
   /** What those plans ask, each question answered in a few sentences, and what is surprising. */
   readonly asked: Pick<ComparisonAnswers, 'questions' | 'surprise'>;
+  /** Every option with its few figures: the baseline, then from the cheapest to the dearest. */
+  readonly lines: readonly PlanLine[];
   /** Whose air the pictures show unless asked otherwise. */
   readonly room: string;
   /** The options that pictures show hour by hour, the baseline first. */
@@ -92,11 +98,13 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
       return { ...(await setup.watch(option.variant)), option };
     }),
   );
+  const all = warmer === null ? options : [...options, warmer];
   return {
     ...{ scenario, purchase, pictured, runs },
     answer: answerOf(own),
     asked: comparisonAnswers(own),
-    options: warmer === null ? options : [...options, warmer],
+    lines: comparisonAnswers(all).plans,
+    options: all,
     untried: purchase === null ? doubts.inputs : doubts.inputs.slice(setup.mostDoubts),
     unusableDoubts: doubts.unusable,
     room: about?.room ?? dampestRoom(options[0]!.measures) ?? firstRoom(options[0]!),
@@ -156,5 +164,5 @@ function answerOf(plans: readonly Option[]): Answer {
 
 const firstRoom = ({ prepared }: Option): string => prepared.home.rooms[0]!.name;
 
-/** Lines on one picture that can still be told apart. */
-const PICTURED = 4;
+/** Options whose hours a page has room for. */
+const PICTURED = 8;

@@ -55,6 +55,28 @@ describe.skipIf(found === null)('choosing', () => {
     expect(await open.wrong()).toEqual([]);
   });
 
+  test('lines of other plans, but no more than can be told apart', async () => {
+    const boxes = page.locator('input[name="choice-line"]');
+    const names = await page.locator('#choices fieldset label').allTextContents();
+    expect(await boxes.count()).toBe(8);
+    const before = await titleOf('heat');
+    const drawnNames = async () =>
+      (await page.locator('#picture-mould thead th').allTextContents()).slice(1);
+    expect(await drawnNames()).toEqual(names.slice(0, 4).map((name) => name.trim()));
+    await boxes.nth(5).click();
+    expect(await boxes.nth(5).isChecked()).toBe(false);
+    expect(await page.locator('#choices-told').textContent()).toBe(
+      'No more than 4 lines: take one away first.',
+    );
+    await boxes.nth(3).click();
+    await drawn();
+    await boxes.nth(5).click();
+    await drawn();
+    expect(await drawnNames()).toEqual([0, 1, 2, 5].map((k) => names[k]!.trim()));
+    expect(await titleOf('heat')).toBe(before);
+    expect(await open.wrong()).toEqual([]);
+  });
+
   test('one choice upon the other ends with all of them', async () => {
     for (const [key, name] of [
       ['room', 'living'],

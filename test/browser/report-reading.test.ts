@@ -124,6 +124,6 @@ async function placesOf(drawing: Locator) {
 
 const DRAWN = `document.getElementById('choices-told').textContent.endsWith('again.')`;
 const POINTED_AT = [
-  ...['week-temperature', 'week-humidity', 'cold-spot', 'mould'],
+  ...['week-humidity', 'week-temperature', 'cold-spot', 'mould'],
   ...['year-temperature', 'year-humidity', 'heat'],
 ];

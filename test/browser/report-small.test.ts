@@ -34,7 +34,7 @@ describe.skipIf(found === null)('a report without a purchase', () => {
   test.each([1100, 360])('opens whole, %i px wide', async (width) => {
     const { page, wrong } = await openReport(browser, file, { width });
     expect(await page.locator('section h2').allTextContents()).toEqual(SECTIONS);
-    expect(await page.locator('figure.picture').count()).toBe(10);
+    expect(await page.locator('figure.picture').count()).toBe(13);
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
     expect(await accessibilityFaults(page)).toEqual([]);
     expect(await wrong()).toEqual([]);
@@ -94,12 +94,12 @@ async function placeAfter(page: Page, key: string): Promise<Place> {
 
 /** Numbers all that can take the focus, in the order of the page; tells how many there are. */
 const MARK_FOCUSABLE = `(() => {
-  const all = [...document.querySelectorAll('a[href], select, summary, [tabindex="0"]')]
+  const all = [...document.querySelectorAll('a[href], select, input, summary, [tabindex="0"]')]
     .filter((one) => one.getClientRects().length > 0);
   all.forEach((one, k) => { one.dataset.number = String(k); });
   return all.length;
 })()`;
 const SECTIONS = [
-  ...['The answer', 'Options side by side', 'Pictures', 'Fresh air', 'Handbook cross-check'],
+  ...['The answer', 'Plans, a line each', 'Hour by hour', 'Air and alerts'],
   ...['Cautions', 'Assumptions', 'Method'],
 ];

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { measure, START, setup } from './hand-made.ts';
 
 const NIGHTLY = Array.from({ length: 24 }, (_, hour) => (hour < 6 ? 1 : 0));
+const HEARD = NIGHTLY.map((count, hour) => (hour < 3 ? 0 : count));
 const rule = (name: string, fired: number, over = {}) => ({
   name,
   fired,
@@ -13,6 +14,7 @@ const rule = (name: string, fired: number, over = {}) => ({
   missed: 0,
   heldBack: 0,
   byHour: NIGHTLY,
+  heardByHour: HEARD,
   ...over,
 });
 const week = setup({ period: { start: START, hours: 2 * 168 } });
@@ -42,6 +44,7 @@ test('each rule and all together, by the week', () => {
         missed: 0,
         held_back: 0,
         by_hour: NIGHTLY,
+        could_act_by_hour: HEARD,
       },
       stuffy: {
         fired: 3,
@@ -54,6 +57,7 @@ test('each rule and all together, by the week', () => {
         missed: 4,
         held_back: 5,
         by_hour: NIGHTLY,
+        could_act_by_hour: HEARD,
       },
     },
   });

@@ -81,10 +81,13 @@ describe('what a report tells', () => {
 
 describe('what is pictured', () => {
   test('the baseline, the purchase, the warmer room, then plans before proposals', async () => {
-    expect(pictured(usual)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+    expect(pictured(usual).slice(0, 4)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+    expect(pictured(usual)).toHaveLength(8);
     const plans = [BASE, NINETEEN, TWENTY, DRY];
     const more = await study({ plans });
-    expect(pictured(more)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'nineteen']);
+    expect(pictured(more).slice(0, 5)).toEqual([
+      ...['as-lived', 'dry', 'den 3.0 K warmer', 'nineteen', 'twenty'],
+    ]);
     expect(more.done.watched).toEqual(more.found.pictured.map(({ option }) => option.variant));
   });
 
@@ -93,13 +96,16 @@ describe('what is pictured', () => {
     const plans = [BASE, NINETEEN, TWENTY, AIRED, DRY];
     const found = await study({ plans, water: 3, electricity: 0.5 });
     expect(found.found.purchase!.decision!.instead).toBe('aired');
-    expect(pictured(found)).toEqual(['as-lived', 'dry', 'aired', 'nineteen']);
+    expect(pictured(found).slice(0, 5)).toEqual([
+      ...['as-lived', 'dry', 'aired', 'nineteen', 'twenty'],
+    ]);
   });
 
   test('nothing twice, though the warmer room is what comes first instead', async () => {
     const found = await study({ electricity: 0.5 });
     expect(found.found.purchase!.decision!.instead).toBe('den 3.0 K warmer');
-    expect(pictured(found)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+    expect(pictured(found).slice(0, 4)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+    expect(new Set(pictured(found)).size).toBe(pictured(found).length);
   });
 });
 
@@ -120,7 +126,7 @@ describe('what is asked about', () => {
     const had = DRY.replace('dry:', 'as-lived:');
     const { found } = await study({ plans: [had, NINETEEN], mostDoubts: 3 });
     expect(found.purchase).toBeNull();
-    expect(found.pictured.map(({ option }) => option.name)).toEqual([
+    expect(found.pictured.map(({ option }) => option.name).slice(0, 4)).toEqual([
       ...['as-lived', 'nineteen', 'warmer', 'aired'],
     ]);
     expect(found.room).toBe('den');

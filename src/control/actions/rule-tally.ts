@@ -23,9 +23,11 @@ export function createRuleTally(
 ): RuleTally {
   const counts = Array.from({ length: rules }, noCounts);
   const byHour = Array.from({ length: rules }, () => new Int32Array(24));
+  const heardByHour = Array.from({ length: rules }, () => new Int32Array(24));
   // Messages of the last hour that nobody awake has seen: one place a step, round and round.
   const places = Math.ceil(HOUR / dt);
   const unseen = new Uint8Array(rules * places);
+  const unseenHour = new Uint8Array(rules * places);
   const unseenCount = new Int32Array(rules);
   const last = new Float64Array(rules).fill(Number.NEGATIVE_INFINITY);
   const acted = new Uint8Array(rules);
@@ -44,6 +46,9 @@ export function createRuleTally(
       }
       if (!presence.awakeHome) continue;
       counts[r]!.couldAct += unseenCount[r]!;
+      for (let seen = r * places; seen < (r + 1) * places; seen++) {
+        if (unseen[seen] === 1) addTo(heardByHour[r]!, unseenHour[seen]!);
+      }
       unseenInAll -= unseenCount[r]!;
       unseenCount[r] = 0;
       unseen.fill(0, r * places, (r + 1) * places);
@@ -54,7 +59,7 @@ export function createRuleTally(
     const count = counts[r]!;
     count.fired++;
     const hour = Math.floor((toLocal(clock, moment.utc) % SECONDS_PER_DAY) / HOUR);
-    byHour[r]![hour] = byHour[r]![hour]! + 1;
+    addTo(byHour[r]!, hour);
     if (presence.someoneHome) count.someoneHome++;
     if (moment.utc - last[r]! < HOUR) count.duplicates++;
     last[r] = moment.utc;
@@ -62,8 +67,11 @@ export function createRuleTally(
     if (presence.awakeHome) {
       count.someoneAwake++;
       count.couldAct++;
+      addTo(heardByHour[r]!, hour);
     } else {
-      unseen[r * places + (moment.count % places)] = 1;
+      const place = r * places + (moment.count % places);
+      unseen[place] = 1;
+      unseenHour[place] = hour;
       unseenCount[r]!++;
       unseenInAll++;
     }
@@ -84,7 +92,7 @@ export function createRuleTally(
 
   const startCounting = (): void => {
     for (const count of counts) Object.assign(count, noCounts());
-    for (const counted of byHour) counted.fill(0);
+    for (const counted of [...byHour, ...heardByHour]) counted.fill(0);
     unseen.fill(0);
     unseenCount.fill(0);
     unseenInAll = 0;
@@ -92,9 +100,17 @@ export function createRuleTally(
   };
 
   const report = (names: readonly string[]): RuleReport[] =>
-    names.map((name, r) => ({ name, ...counts[r]!, byHour: Array.from(byHour[r]!) }));
+    names.map((name, r) => ({
+      ...{ name, ...counts[r]! },
+      byHour: Array.from(byHour[r]!),
+      heardByHour: Array.from(heardByHour[r]!),
+    }));
 
   return { step, fired, actedOn, missed, heldBack, startCounting, report };
+}
+
+function addTo(hours: Int32Array, hour: number): void {
+  hours[hour] = hours[hour]! + 1;
 }
 
 function noCounts() {

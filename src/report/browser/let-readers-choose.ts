@@ -1,11 +1,11 @@
 import { drawTwice } from '../page/draw-twice.ts';
 import { figure } from '../page/figure.ts';
 import type { PictureData } from '../page/picture-data.ts';
-import { type Choice, PICTURES, pictureId } from '../page/pictures.ts';
+import { type Choice, MOST_LINES, PICTURES, pictureId } from '../page/pictures.ts';
 import { letReadersPoint } from './let-readers-point.ts';
 
 /**
- * Shows the choice of room, option and week, and draws again the pictures that follow what was
+ * Shows the choice of room, plans and week, and draws again the pictures that follow what was
  * changed, by the same functions that drew them first.
  *
  * @param unpack  gives the hours; called at the first change
@@ -21,15 +21,29 @@ export function letReadersChoose(unpack: () => PictureData, first: Choice, bough
   let turn = 0;
   const changed = new Set<keyof Choice>(); // since all was drawn last
   form.hidden = false;
+  const take = (key: keyof Choice, value: number | readonly number[]): void => {
+    choice = { ...choice, [key]: value };
+    changed.add(key);
+    drawAgain().catch(() => {
+      told.textContent = 'The pictures could not be drawn; they are those of before.';
+    });
+  };
   for (const key of ['room', 'plan', 'week'] as const) {
     const select = document.getElementById(`choice-${key}`) as HTMLSelectElement;
     select.value = String(first[key]); // some browsers keep what was chosen before a reload
-    select.addEventListener('change', () => {
-      choice = { ...choice, [key]: Number(select.value) };
-      changed.add(key);
-      drawAgain().catch(() => {
-        told.textContent = 'The pictures could not be drawn; they are those of before.';
-      });
+    select.addEventListener('change', () => take(key, Number(select.value)));
+  }
+  const boxes = [...form.querySelectorAll<HTMLInputElement>('input[name="choice-line"]')];
+  for (const box of boxes) {
+    box.checked = first.lines.includes(Number(box.value));
+    box.addEventListener('change', () => {
+      const lines = boxes.filter(({ checked }) => checked).map(({ value }) => Number(value));
+      if (lines.length >= 1 && lines.length <= MOST_LINES) return take('lines', lines);
+      box.checked = !box.checked;
+      told.textContent =
+        lines.length === 0
+          ? 'One line has to stay.'
+          : `No more than ${MOST_LINES} lines: take one away first.`;
     });
   }
 

@@ -1,6 +1,5 @@
 import type { WordBox } from './around-words.ts';
 import { axisWithRoom } from './axis-with-room.ts';
-import { isNarrow } from './chart-frame.ts';
 import type { DoubtData } from './doubt-chart.ts';
 import { shortened } from './shortened.ts';
 
@@ -47,7 +46,7 @@ interface EndWord {
  * @param width  of the whole picture [px]
  */
 export function doubtRows(inputs: DoubtData['inputs'], asIs: number, width: number): DoubtRows {
-  const narrow = isNarrow(width);
+  const narrow = width < NAMES_BESIDE;
   const longest = Math.max(0, ...inputs.map(({ name }) => [...name].length));
   const most = Math.floor(((narrow ? 1 : 0.38) * width - 2 * MARGIN - BESIDE) / CHARACTER);
   const left = narrow ? MARGIN : Math.ceil(MARGIN + widthOf(Math.min(longest, most)) + BESIDE + 1);
@@ -120,6 +119,8 @@ const widthOf = (characters: number): number => CHARACTER * characters;
 
 const lineAt = (y: number) => ({ top: y - LINE / 2, bottom: y + LINE / 2 });
 
+/** Pictures less wide than this have no room for names beside their bars. [px] */
+const NAMES_BESIDE = 640;
 /** Around the picture, and from a bar to its words. [px] */
 const MARGIN = 6;
 export const BESIDE = 5;

@@ -14,7 +14,7 @@ export interface TradeOffData {
     readonly name: string;
     /** [currency/year] */
     readonly money: number;
-    /** Outside the bands, added up over the rooms. [h] */
+    /** Outside the bands, mean of the rooms. [h/day] */
     readonly hours: number;
   }[];
 }
@@ -62,7 +62,9 @@ export function tradeOffChart({ currency, plans }: TradeOffData, width: number):
     field: 'hours',
     type: 'quantitative',
     scale: { domain: up, nice: false, zero: false },
-    axis: uprightAxis('Outside the bands [room h]', LEFT - 12, { format: '.0f' }),
+    axis: uprightAxis('Outside the bands, mean of the rooms [h a day]', LEFT - 12, {
+      format: '.1~f',
+    }),
   };
   const pixels = (field: string) => ({ field, type: 'quantitative', scale: null });
   const frame = chartFrame({
@@ -96,28 +98,36 @@ export function tradeOffChart({ currency, plans }: TradeOffData, width: number):
     title,
     description:
       `One mark a plan: money a year to the right, hours outside the bands upwards; best is at the ` +
-      `bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 0)} room h`).join('; ')}.`,
+      `bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.`,
     spec,
     table: {
-      headers: ['plan', `money a year [${currency}]`, 'outside the bands [room h]'],
-      rows: plans.map((p) => [p.name, figureText(p.money, 0), figureText(p.hours, 0)]),
+      headers: [
+        'plan',
+        `money a year [${currency}]`,
+        'outside the bands, mean of the rooms [h a day]',
+      ],
+      rows: plans.map((p) => [p.name, figureText(p.money, 0), figureText(p.hours, 1)]),
     },
   };
 }
 
 function titleOf({ currency, plans }: TradeOffData): string {
-  const by = (of: (plan: TradeOffData['plans'][number]) => number): readonly Named[] =>
+  const by = (
+    of: (plan: TradeOffData['plans'][number]) => number,
+    decimals: number,
+  ): readonly Named[] =>
     extremes(
       plans.map((plan) => ({ name: plan.name, value: of(plan) })),
       -1,
+      decimals,
     );
-  const cheap = by(({ money }) => money);
-  const kind = by(({ hours }) => hours);
+  const cheap = by(({ money }) => money, 0);
+  const kind = by(({ hours }) => hours, 1);
   const names = (list: readonly Named[]) =>
     list.length > 3 ? `${list.length} plans` : andList(list.map(({ name }) => name));
   const verb = (list: readonly Named[], word: string) => (list.length > 1 ? word : `${word}s`);
   const cost = `${figureText(cheap[0]?.value, 0)} ${currency} a year`;
-  const outside = `${figureText(kind[0]?.value, 0)} room-hours outside`;
+  const outside = `${figureText(kind[0]?.value, 1)} h a day outside`;
   const both = cheap.filter(({ name }) => kind.some((other) => other.name === name));
   if (plans.length === 0) return 'No plan was run';
   if (both.length > 0) {

@@ -1,36 +1,41 @@
 import { coldSpotHours } from '../../measures/comfort/room-hours.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import type { Flip } from '../../studies/doubts/decision-flips.ts';
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { figureTable } from './figure-table.ts';
+import { beforeAfter } from './before-after.ts';
+import { howSure } from './how-sure.ts';
 import { type Html, html } from './html.ts';
 import { purchaseInWords } from './purchase-in-words.ts';
 import type { ReportInput } from './report-input.ts';
 import { answerMarkup, list, type Section } from './section.ts';
-import { writtenValues } from './written-values.ts';
+import { turningPoints } from './turning-points.ts';
 
-/** The answer, what would turn it round, and how sure it is. */
+/** The answer with its three figures, and beside it what would turn it round and how sure it is. */
 export function answerSection(input: ReportInput): Section {
   const { study } = input;
-  const decision = study.purchase?.decision ?? null;
   const { purchase } = study;
   const told =
-    decision?.sentences ??
+    purchase?.decision?.sentences ??
     (purchase === null ? null : purchaseInWords(purchase, study.options[0]!));
   const [lead = '', ...reasons] = told ?? study.answer.sentences;
-  const flips = study.purchase?.flips ?? [];
+  const flips = purchase?.flips ?? [];
   return {
     id: 'answer',
     title: 'The answer',
     body: html`
+<div class="hero">
+<div>
 <p class="lead">${lead}</p>
-${meaning(study)}
+${beforeAfter(study)}
 ${robustness(study)}
 ${reasonsMarkup(study, told === null ? null : reasons)}
-${flips.length === 0 ? null : flipsTable(flips)}
-<h3>How sure is this?</h3>
-${list(howSure(input))}`,
+${meaning(study)}
+</div>
+<div class="beside">
+${flips.length === 0 ? null : turningPoints(flips)}
+${howSure(input)}
+</div>
+</div>`,
   };
 }
 
@@ -103,42 +108,4 @@ function passedOver({ about: { option, room }, decision, rivals }: PurchaseStudy
     ({ name, measures }) =>
       `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${figureText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
   );
-}
-
-const flipsTable = (flips: readonly Flip[]): Html => html`
-<h3>What would turn it round</h3>
-${figureTable({
-  caption: 'One input at a time, all else as it is',
-  heads: ['input', 'today', 'turns round at', 'tried from', 'to', 'unit', 'found'],
-  words: [5, 6],
-  rows: flips.map(({ input, unit, today, value, low, high, likely, note, tried }) => [
-    input,
-    figureText(today),
-    value === null
-      ? tried
-        ? 'nowhere'
-        : '-'
-      : `${figureText(value)}${likely ? '' : ' (far off)'}`,
-    figureText(low),
-    figureText(high),
-    unit,
-    note,
-  ]),
-})}`;
-
-function howSure({ study, weather }: ReportInput): string[] {
-  const [baseline] = study.options;
-  const { purchase, untried } = study;
-  const assumed = baseline?.prepared.assumed.length ?? 0;
-  const tried = purchase?.doubt.effects.length ?? 0;
-  return [
-    `Stated: ${writtenValues(study.scenario.yaml.value)} values stand in the scenario file, whose text can be opened at the end.`,
-    `Assumed: ${assumed} values that nobody gave, most with a low and a high, all with a source.` +
-      (tried === 0
-        ? ''
-        : ` Of those that can move heat, water or money, and of the stated doubts, ${tried} were tried low and high and ${untried.length} were not.`),
-    `Weather: ${weather.title}${weather.periodic ? ', which is no forecast' : ', which is past'}.`,
-    'Measured: nothing. No reading of this home has been held against the model. Differences between options are better known than any figure alone.',
-    'Unknown: leaks, rising damp and driving rain. If a wall is wet for one of these reasons, nothing on this page helps before that is mended.',
-  ];
 }

@@ -3,7 +3,7 @@ import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { html } from './html.ts';
-import type { Section } from './section.ts';
+import { details, type Section } from './section.ts';
 
 /** Every value that nobody gave, of doing nothing and of what is asked about, with its source. */
 export function assumptionsSection({ options, purchase }: ReportStudy): Section {
@@ -16,19 +16,22 @@ export function assumptionsSection({ options, purchase }: ReportStudy): Section 
     title: 'Assumptions',
     body: html`
 <p>${assumed.length} values that the scenario does not give. Put in what you know better, those that matter most first (“What could be different”).</p>
-${figureTable({
-  caption: 'Assumed values, units as in the scenario file',
-  heads: ['where', 'value', 'low', 'high', 'source'],
-  rows: assumed.map(({ path, value, low, high, source, of }) => [
-    html`<code>${path}</code>${of === null ? null : ` (${of})`}`,
-    number(value),
-    number(low),
-    number(high),
-    `${sources.indexOf(source) + 1}`,
-  ]),
-})}
+${details(
+  `All ${assumed.length} assumed values with their sources`,
+  html`${figureTable({
+    caption: 'Assumed values, units as in the scenario file',
+    heads: ['where', 'value', 'low', 'high', 'source'],
+    rows: assumed.map(({ path, value, low, high, source, of }) => [
+      html`<code>${path}</code>${of === null ? null : ` (${of})`}`,
+      number(value),
+      number(low),
+      number(high),
+      `${sources.indexOf(source) + 1}`,
+    ]),
+  })}
 <h3>Sources</h3>
-<ol>${sources.map((source) => html`<li>${source}</li>`)}</ol>
+<ol>${sources.map((source) => html`<li>${source}</li>`)}</ol>`,
+)}
 ${bands(options[0]!)}`,
   };
 }

@@ -1,5 +1,5 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { cautionsOfAll } from '../cautions-of-all.ts';
+import { cautionGroups } from '../cautions-of-all.ts';
 import { hasOwnSection } from '../own-section.ts';
 import { html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
@@ -15,11 +15,14 @@ export function cautionsSection({ study, weather }: ReportInput): Section {
     title: 'Cautions',
     body: html`
 <p>Nothing on this page says that anything is safe. Local rules and people licensed for the work come first.</p>
-${list(cautionsOfAll(options.map(({ measures }) => measures)).map(({ text }) => text))}
-${told.map(({ name, measures }) => {
-  const remarks = remarksOf(measures).filter((text) => !ofWeather.includes(text));
-  return remarks.length === 0 ? null : html`<h3>Remarks on ${name}</h3>${list(remarks)}`;
-})}
+<div class="columns">${cautionGroups(options.map(({ measures }) => measures)).map(
+      ({ plans, texts }) =>
+        html`<h3>${plans === null ? 'All plans' : plans.join(', ')}</h3>${list(texts)}`,
+    )}</div>
+<div class="columns">${told.map(({ name, measures }) => {
+      const remarks = remarksOf(measures).filter((text) => !ofWeather.includes(text));
+      return remarks.length === 0 ? null : html`<h3>Remarks on ${name}</h3>${list(remarks)}`;
+    })}</div>
 ${ofWeather.length === 0 ? null : html`<h3>Remarks on the weather</h3>${list(ofWeather)}`}`,
   };
 }

@@ -1,8 +1,8 @@
 import type { PurchaseStudy } from '../../studies/purchase-study.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
+import { inputInWords } from './input-in-words.ts';
 import { pathInWords } from './path-in-words.ts';
 import { details, list, type Section } from './section.ts';
 
@@ -19,27 +19,11 @@ export function doubtsSection(
     id: 'doubts',
     title: 'What could be different',
     body: html`
-<p>Each input that nobody knows exactly, once low and once high, all else as it is, with and without ${about.option.name}. The figure is the extra money a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${currency} as it is; below 0 is saved.</p>
+<div class="pair"><div>
 ${picture}
-${figureTable({
-  caption: 'Inputs low and high, largest effect first',
-  heads: [
-    'input',
-    'value',
-    'low',
-    'high',
-    `extra at low [${currency}]`,
-    `extra at high [${currency}]`,
-    'turns the sign',
-  ],
-  words: [6],
-  rows: doubt.effects.map(({ path, value, low, high, at_low, at_high, flips }) => [
-    html`${words(path)}<br><code>${path}</code>`,
-    ...[value, low, high].map((x) => figureText(x)),
-    ...[at_low, at_high].map((x) => figureText(x, 2)),
-    flips ? 'yes' : 'no',
-  ]),
-})}
+</div><div>
+<p>Each input that nobody knows exactly, once low and once high, all else as it is, with and without ${about.option.name}. The figure is the extra money a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${currency} as it is; below 0 is saved.</p>
+${findFirst(purchase)}
 ${
   doubt.impossible.length === 0
     ? null
@@ -65,6 +49,21 @@ ${
         ),
       )
 }
-${unusableDoubts.length === 0 ? null : html`<p>Stated as doubtful, but of no number of these options or out of their range: ${unusableDoubts.join(', ')}.</p>`}`,
+${unusableDoubts.length === 0 ? null : html`<p>Stated as doubtful, but of no number of these plans or out of their range: ${unusableDoubts.join(', ')}.</p>`}
+</div></div>`,
   };
 }
+
+/** The inputs that move the money most: worth a measurement or a look at a bill before any other. */
+function findFirst({ about, doubt }: PurchaseStudy): Html | null {
+  const most = doubt.effects.filter(({ effect }) => effect >= 1).slice(0, FIRST);
+  if (most.length === 0) return null;
+  const { currency } = about.option.measures.money;
+  return html`<h3>Worth finding out first</h3>
+<ol>${most.map(({ path, value, low, high, at_low, at_high }) => {
+    const { name, unit } = inputInWords(path, about.option.raw);
+    return html`<li><b>${name}</b>: taken as ${figureText(value)}; between ${figureText(low)} and ${figureText(high)}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year.</li>`;
+  })}</ol>`;
+}
+
+const FIRST = 3;

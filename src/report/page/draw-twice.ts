@@ -34,5 +34,5 @@ export async function drawAlone(
 }
 
 /** [px] */
-const WIDE = 720;
+const WIDE = 576;
 const NARROW = 328;

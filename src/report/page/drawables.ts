@@ -1,18 +1,20 @@
 import { hoursOutsideBands } from '../../measures/comfort/room-hours.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
 import { doubtChart } from '../charts/doubt-chart.ts';
 import { tradeOffChart } from '../charts/trade-off-chart.ts';
+import { airDrawables } from './air-drawables.ts';
 import type { Drawable } from './draw-twice.ts';
-import { pathInWords } from './path-in-words.ts';
+import { type InputInWords, inputInWords } from './input-in-words.ts';
 import type { PictureData } from './picture-data.ts';
 import { type Choice, PICTURES, pictureId } from './pictures.ts';
 
 /**
- * Every picture of the page in its order: those of rooms as first chosen, calendar and water also
- * with the purchase, then those of money and doubt.
+ * Every picture of the page in its order: those of rooms as first chosen, the calendar also
+ * with the purchase, then those of money, air and doubt.
  */
 export function drawables(study: ReportStudy, data: PictureData, choice: Choice): Drawable[] {
   const { options, purchase } = study;
@@ -31,11 +33,12 @@ export function drawables(study: ReportStudy, data: PictureData, choice: Choice)
   const money = options.map(({ name, measures }) => ({
     name,
     money: measures.money.total_per_year,
-    hours: hoursOutsideBands(measures),
+    hours: (24 * hoursOutsideBands(measures)) / roomTime(measures),
   }));
   return [
     ...ofRooms,
     { id: 'picture-trade-off', at: (width) => tradeOffChart({ currency, plans: money }, width) },
+    ...airDrawables(study),
     ...(purchase === null ? [] : moneyAndDoubt(purchase, currency)),
   ];
 }
@@ -75,7 +78,7 @@ function moneyAndDoubt(
           unit: currency,
           asIs: doubt.figure,
           inputs: doubt.effects.map(({ path, low, high, at_low, at_high }) => ({
-            name: pathInWords(path, about.option.raw),
+            name: named(inputInWords(path, about.option.raw)),
             low: figureText(low),
             high: figureText(high),
             atLow: at_low,
@@ -91,4 +94,9 @@ function moneyAndDoubt(
   ];
 }
 
-const WITH_PURCHASE: ReadonlySet<string> = new Set(['calendar', 'water']);
+const named = ({ name, unit }: InputInWords): string => (unit === '' ? name : `${name} [${unit}]`);
+
+const roomTime = ({ rooms, period }: PlanMeasures): number =>
+  Math.max(1, Object.keys(rooms).length) * period.hours;
+
+const WITH_PURCHASE: ReadonlySet<string> = new Set(['calendar']);

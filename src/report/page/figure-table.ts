@@ -4,26 +4,40 @@ import { type Html, type HtmlPart, html } from './html.ts';
 export interface FigureTable {
   readonly caption: string;
   /** One per column, units in brackets; the first is of the rows' names. */
-  readonly heads: readonly string[];
+  readonly heads: readonly HtmlPart[];
   /** First the row's name. */
   readonly rows: readonly (readonly HtmlPart[])[];
   /** Columns of words, which are not set to the right; the first is one without being named. */
   readonly words?: readonly number[];
+  /** Number of the row that is asked about. */
+  readonly marked?: number;
+  /** What this one table looks like, by its class. */
+  readonly named?: string;
 }
 
 /**
  * A table that may be wider than the page: it scrolls within itself, by keyboard too, and the names
  * of its rows stay in sight.
  */
-export function figureTable({ caption, heads, rows, words = [] }: FigureTable): Html {
+export function figureTable({
+  caption,
+  heads,
+  rows,
+  words = [],
+  marked = -1,
+  named,
+}: FigureTable): Html {
   const kind = (k: number, text: HtmlPart) =>
     (k === 0 || words.includes(k) ? 'word' : 'figure') + (isLong(text) ? ' long' : '');
   return html`<div class="wide" role="region" aria-label="${caption}" tabindex="0">
-<table><caption>${caption}</caption>
+<table${named === undefined ? null : html` class="${named}"`}><caption>${caption}</caption>
 <thead><tr>${heads.map((head, k) => html`<th scope="col" class="${kind(k, head)}">${head}</th>`)}</tr></thead>
 <tbody>${rows.map(
-    ([name = '', ...cells]) => html`<tr><th scope="row">${name}</th>${cells.map(
-      (cell, k) => html`<td class="${kind(k + 1, cell)}">${cell}</td>`,
+    (
+      [name = '', ...cells],
+      k,
+    ) => html`<tr${k === marked ? html` class="marked"` : null}><th scope="row">${name}</th>${cells.map(
+      (cell, n) => html`<td class="${kind(n + 1, cell)}">${cell}</td>`,
     )}</tr>
 `,
   )}</tbody></table></div>`;

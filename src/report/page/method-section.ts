@@ -1,21 +1,24 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureTable } from './figure-table.ts';
+import { handbookCrossCheck } from './handbook-cross-check.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
 import { details, type Section } from './section.ts';
 
 /** How the figures come about, how well their sums close, and everything needed to make them again. */
-export function methodSection({ study, text, version, date, weather }: ReportInput): Section {
+export function methodSection(input: ReportInput): Section {
+  const { study, text, version, date, weather } = input;
   const { prepared, measures } = study.options[0]!;
   return {
     id: 'method',
     title: 'Method',
     body: html`
-<p>The home is a set of rooms with well-mixed air. Each room has a temperature, a humidity and a concentration of each pollutant; walls, floors, roofs, furniture and furnishings store heat and water. Every ${prepared.dt / 60} minutes all of them are solved together from outdoor weather, sun, people, appliances, devices, heating, leaks, doors and windows.</p>
+<div class="columns"><p>The home is a set of rooms with well-mixed air. Each room has a temperature, a humidity and a concentration of each pollutant; walls, floors, roofs, furniture and furnishings store heat and water. Every ${prepared.dt / 60} minutes all of them are solved together from outdoor weather, sun, people, appliances, devices, heating, leaks, doors and windows.</p>
 <p>Heat flows by temperature differences and with the air, through walls by chains of resistances and capacities; air leaks by wind and by warmth rising, and passes open windows and doors by published formulas. Water vapour goes with the same air; a part of it goes into walls and fabrics and comes back. The coldest spot of a room lies as far below the room's temperature as its factor says; mould there grows and dies back by the VTT index. Heating gives what thermostats ask for and emitters can give.</p>
-<p>Options differ in nothing but what they change: same weather, same people, same luck. Energy is priced by the meter's hours; what is bought is spread over its life as an annuity. Proposals and break-evens are runs of the same home, except where only a price changes. What it cannot see: draughts within a room, cold corners other than the one its factor stands for, leaks, ground water, rain on walls, and what people do when they feel cold.</p>
+<p>Plans differ in nothing but what they change: same weather, same people, same luck. Energy is priced by the meter's hours; what is bought is spread over its life as an annuity. Proposals and break-evens are runs of the same home, except where only a price changes. What it cannot see: draughts within a room, cold corners other than the one its factor stands for, leaks, ground water, rain on walls, and what people do when they feel cold.</p></div>
 ${balances(study.options.map((option) => option.measures))}
 <p>${study.runs} runs of ${Math.round(measures.period.hours / 24)} days, from ${measures.period.from} to ${measures.period.to}. Weather: ${weather.title}. Made with roombalance ${version} on ${date}.</p>
+${details('Handbook cross-check', handbookCrossCheck(input))}
 ${details('The scenario file', html`<pre tabindex="0" aria-label="Text of the scenario file"><code>${text.replaceAll('\r\n', '\n')}</code></pre>`)}`,
   };
 }
@@ -26,7 +29,7 @@ function balances(plans: readonly PlanMeasures[]): Html {
     Math.max(...plans.map((plan) => Math.abs(of(plan)))).toExponential(1);
   return figureTable({
     caption:
-      'Balances: what went in, less what went out and what is stored, over what passed through; the worst of all options',
+      'Balances: what went in, less what went out and what is stored, over what passed through; the worst of all plans',
     heads: ['balance', 'residual'],
     rows: [
       ['energy', worst(({ balance }) => balance.energy_residual)],

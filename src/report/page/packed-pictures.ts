@@ -11,7 +11,7 @@ export interface PackedPictures {
   readonly start: number;
   readonly hours: number;
   readonly clock: LocalClock;
-  readonly coldest: number;
+  readonly weeks: PictureData['weeks'];
   readonly rooms: readonly {
     readonly name: string;
     readonly temperature: PackedEdges;
@@ -39,7 +39,7 @@ export function packPictures({
   start,
   hours,
   clock,
-  coldest,
+  weeks,
   rooms,
   plans,
 }: PictureData): PackedPictures {
@@ -48,7 +48,7 @@ export function packPictures({
     ...plans.flatMap((plan) => plan.rooms.flatMap(seriesOf)),
   ];
   return {
-    ...{ start, hours, clock, coldest },
+    ...{ start, hours, clock, weeks },
     rooms: rooms.map(({ name, temperature, humidity }) => ({
       name,
       temperature: packedEdges(temperature),
@@ -64,7 +64,7 @@ export function packPictures({
 
 /** What was packed, each value within half a step of what it was. */
 export function unpackPictures(packed: PackedPictures): PictureData {
-  const { start, hours, clock, coldest, rooms, plans } = packed;
+  const { start, hours, clock, weeks, rooms, plans } = packed;
   const days = Math.ceil(hours / 24);
   const perRoom = 3 * hours + days;
   const count = rooms.length * hours + plans.length * rooms.length * perRoom;
@@ -79,7 +79,7 @@ export function unpackPictures(packed: PackedPictures): PictureData {
     });
   };
   return {
-    ...{ start, hours, clock, coldest },
+    ...{ start, hours, clock, weeks },
     rooms: rooms.map(({ name, temperature, humidity }) => ({
       name,
       temperature: edges(temperature),
@@ -166,6 +166,6 @@ const fromBase64 = (text: string): Uint8Array =>
   Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
 
 /** [°C], [%] and [-]; finer than any picture shows. */
-const STEPS = { temperature: 0.02, humidity: 0.1, mouldIndex: 0.001 };
+const STEPS = { temperature: 0.05, humidity: 0.25, mouldIndex: 0.005 };
 const RANGE = [-16_383, 16_383] as const; // steps
 const CHUNK = 8192;

@@ -35,12 +35,12 @@ export function pageFrame(
 <a class="skip" href="#answer">Skip to the answer</a>
 <header>
 <h1>${title}</h1>
-<p class="meta">${scenario.title}. ${Math.round(period.hours / 24)} days from ${period.from.slice(0, 10)}, simulated hour by hour; weather: ${weather.title}.</p>
+<p class="meta"><b>${scenario.title}.</b> ${Math.round(period.hours / 24)} days from ${period.from.slice(0, 10)}, simulated hour by hour; weather: ${weather.title}.</p>
 ${scenario.invented ? html`<p class="invented">Invented demonstration: this home, its people and its place do not exist.</p>` : null}
-</header>
 <nav aria-label="Sections"><ul>${sections.map(
     ({ id, title: name }) => html`<li><a href="#${id}">${name}</a></li>`,
   )}</ul></nav>
+</header>
 <main>${sections.map(sectionMarkup)}</main>
 <footer><p>Made with roombalance ${version} on ${date}. It is free software and sells nothing.</p></footer>
 ${held}

@@ -1,4 +1,4 @@
-import { coldestWeek } from '../../measures/series/coldest-week.ts';
+import { extremeWeek } from '../../measures/series/extreme-week.ts';
 import type { RoomSeries } from '../../measures/series/plan-series.ts';
 import type { PicturedOption } from '../../studies/report-study.ts';
 import { monthlyHeat } from '../charts/monthly-heat.ts';
@@ -8,8 +8,10 @@ import type { PictureData } from './picture-data.ts';
 /**
  * The hours of a few options, the baseline first, as pictures take them: of the rooms that all of
  * them have.
+ *
+ * @param room  whose dampest week is looked for
  */
-export function pictureDataOf(pictured: readonly PicturedOption[]): PictureData {
+export function pictureDataOf(pictured: readonly PicturedOption[], room: string): PictureData {
   const [first] = pictured;
   if (first === undefined) throw new RangeError('pictureDataOf: needs at least one option');
   const { series, option } = first;
@@ -17,11 +19,21 @@ export function pictureDataOf(pictured: readonly PicturedOption[]): PictureData 
   const inAll = series.rooms
     .map(({ name, occupied }, room) => ({ name, occupied, band: bands[room]! }))
     .filter(({ name }) => pictured.every((one) => roomOf(one, name) !== undefined));
+  const outdoors = series.outdoors.temperature;
+  const damp = roomOf(first, room);
+  const week = (values: Float32Array, end: 'lowest' | 'highest'): number =>
+    extremeWeek(values, series.start, household.clock, end);
   return {
     start: series.start,
     hours: series.outdoors.temperature.length,
     clock: household.clock,
-    coldest: coldestWeek(series.outdoors.temperature, series.start, household.clock),
+    weeks: [
+      { word: 'coldest', hour: week(outdoors, 'lowest') },
+      { word: 'hottest', hour: week(outdoors, 'highest') },
+      ...(damp === undefined
+        ? []
+        : [{ word: 'dampest' as const, hour: week(damp.coldSpotHumidity, 'highest') }]),
+    ],
     rooms: inAll.map(({ name, occupied, band: { temperature, humidity } }) => ({
       ...{ name, temperature, humidity },
       occupied: occupied.map((share) => (share >= 0.5 ? 1 : 0)),

@@ -9,11 +9,14 @@ export interface PictureData {
   readonly start: number;
   readonly hours: number;
   readonly clock: LocalClock;
-  /** Number of the hour at which the coldest seven days begin. */
-  readonly coldest: number;
+  /** Weeks that stand out, by the number of the hour at which they begin. */
+  readonly weeks: readonly { readonly word: WeekWord; readonly hour: number }[];
   readonly rooms: readonly RoomPictureData[];
   readonly plans: readonly PlanPictureData[];
 }
+
+/** Coldest and hottest outdoors; dampest in the room asked about, as it is. */
+export type WeekWord = 'coldest' | 'hottest' | 'dampest';
 
 interface RoomPictureData {
   readonly name: string;

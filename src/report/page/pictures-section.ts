@@ -4,7 +4,7 @@ import type { DrawnTwice } from './figure.ts';
 import { figure } from './figure.ts';
 import { type Html, html } from './html.ts';
 import type { PictureData } from './picture-data.ts';
-import { type Choice, weekStarts } from './pictures.ts';
+import { type Choice, MOST_LINES, weekStarts } from './pictures.ts';
 import type { Section } from './section.ts';
 
 /** Pictures of rooms with what they follow, and of what is given up for what. */
@@ -15,11 +15,11 @@ export function picturesSection(
 ): Section {
   return {
     id: 'pictures',
-    title: 'Pictures',
+    title: 'Hour by hour',
     body: html`
-<p>Lines and bars of ${data.plans.length === 1 ? 'one option' : `${data.plans.length} options`}: ${data.plans.map(({ name }) => name).join(', ')}. Shaded: the band in which air counts as fine. Each picture's title says what its figures find; the figures themselves can be opened below it.</p>
+<p>Shaded: the band in which air counts as fine. Each picture's title says what its figures find; the figures themselves can be opened below it.</p>
 ${choices(data, choice)}
-${drawn.map(figure)}`,
+<div class="grid">${drawn.map(figure)}</div>`,
   };
 }
 
@@ -38,16 +38,31 @@ function choices(data: PictureData, choice: Choice): Html {
     data.rooms.map(({ name }) => name),
     choice.room,
   )}</select></p>
-<p><label for="choice-plan">Option, where a picture shows one</label> <select id="choice-plan">${options(
+<p><label for="choice-plan">Plan, where a picture shows one</label> <select id="choice-plan">${options(
     data.plans.map(({ name }) => name),
     choice.plan,
   )}</select></p>
+${data.plans.length < 2 ? null : lineBoxes(data, choice)}
 <p><label for="choice-week">Week from</label> <select id="choice-week">${weeks.map(
     (h) =>
-      html`<option value="${h}"${h === choice.week ? html` selected` : null}>${day(h)}${
-        h === data.coldest ? ' (coldest)' : ''
-      }</option>`,
+      html`<option value="${h}"${h === choice.week ? html` selected` : null}>${day(h)}${wordsOf(
+        data,
+        h,
+      )}</option>`,
   )}</select></p>
 <p class="told" id="choices-told" role="status"></p>
 </form>`;
+}
+
+/** Plans to draw lines of; no more than can be told apart. */
+const lineBoxes = ({ plans }: PictureData, { lines }: Choice): Html => html`
+<fieldset><legend>Lines of at most ${MOST_LINES} plans</legend>${plans.map(
+  ({ name }, k) =>
+    html`<label><input type="checkbox" name="choice-line" value="${k}"${lines.includes(k) ? html` checked` : null}> ${name}</label>`,
+)}</fieldset>`;
+
+/** " (coldest)", where a week stands out. */
+function wordsOf({ weeks }: PictureData, h: number): string {
+  const words = weeks.filter(({ hour }) => hour === h).map(({ word }) => word);
+  return words.length === 0 ? '' : ` (${words.join(', ')})`;
 }

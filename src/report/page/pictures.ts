@@ -1,5 +1,5 @@
-import { beginsDay } from '../../measures/series/coldest-week.ts';
 import { dailyRanges } from '../../measures/series/daily-ranges.ts';
+import { beginsDay } from '../../measures/series/extreme-week.ts';
 import { localDay, toLocal, weekday } from '../../units/local-clock.ts';
 import { calendarChart } from '../charts/calendar-chart.ts';
 import type { Chart } from '../charts/chart.ts';
@@ -11,14 +11,20 @@ import { mouldChart } from '../charts/mould-chart.ts';
 import { waterChart } from '../charts/water-chart.ts';
 import { weekChart } from '../charts/week-chart.ts';
 import { yearChart } from '../charts/year-chart.ts';
-import type { PictureData } from './picture-data.ts';
+import type { PictureData, WeekWord } from './picture-data.ts';
 
-/** What a reader may choose to see: numbers of a room, of a plan, and of the hour a week begins. */
+/** What a reader may choose to see: numbers of a room, of plans, and of the hour a week begins. */
 export interface Choice {
   readonly room: number;
+  /** Plan of the pictures that show one. */
   readonly plan: number;
+  /** Plans of the pictures that draw a line for each, upwards. */
+  readonly lines: readonly number[];
   readonly week: number;
 }
+
+/** Lines on one picture that can still be told apart. */
+export const MOST_LINES = 4;
 
 /** A picture that follows choices. */
 export interface Picture {
@@ -29,16 +35,16 @@ export interface Picture {
 
 /** All pictures of rooms, in the order of the page. The same ones are drawn in the page again. */
 export const PICTURES: readonly Picture[] = [
-  { id: 'week-temperature', follows: ['room', 'week'], draw: week('temperature') },
-  { id: 'week-humidity', follows: ['room', 'week'], draw: week('humidity') },
+  { id: 'week-humidity', follows: ['room', 'lines', 'week'], draw: week('humidity') },
+  { id: 'week-temperature', follows: ['room', 'lines', 'week'], draw: week('temperature') },
   {
     id: 'cold-spot',
-    follows: ['room'],
-    draw: ({ rooms, plans, start, clock }, { room }, width) =>
+    follows: ['room', 'lines'],
+    draw: ({ rooms, plans, start, clock }, { room, lines }, width) =>
       coldSpotChart(
         {
           room: rooms[room]!.name,
-          plans: plans.map(({ name, rooms: own }) => ({
+          plans: chosen(plans, lines).map(({ name, rooms: own }) => ({
             name,
             days: dailyRanges(own[room]!.coldSpot, start, clock),
             hoursAbove80: own[room]!.coldSpotHours,
@@ -49,12 +55,15 @@ export const PICTURES: readonly Picture[] = [
   },
   {
     id: 'mould',
-    follows: ['room'],
-    draw: ({ rooms, plans, start, clock }, { room }, width) =>
+    follows: ['room', 'lines'],
+    draw: ({ rooms, plans, start, clock }, { room, lines }, width) =>
       mouldChart(
         {
           ...{ room: rooms[room]!.name, start, clock },
-          plans: plans.map(({ name, rooms: own }) => ({ name, index: own[room]!.mouldIndex })),
+          plans: chosen(plans, lines).map(({ name, rooms: own }) => ({
+            name,
+            index: own[room]!.mouldIndex,
+          })),
         },
         width,
       ),
@@ -85,27 +94,27 @@ export const PICTURES: readonly Picture[] = [
 
 /**
  * Numbers of the hours at which weeks begin, Mondays at midnight by the wall clock, with the
- * coldest seven days among them wherever they begin.
+ * seven days that stand out among them wherever they begin.
  */
-export function weekStarts({ start, hours, clock, coldest }: PictureData): number[] {
-  const starts = [coldest];
+export function weekStarts({ start, hours, clock, weeks }: PictureData): number[] {
+  const starts = [...new Set(weeks.map(({ hour }) => hour))];
   for (let h = 0; h + HOURS_OF_WEEK <= hours; h++) {
     const begin = start + h * 3600;
     const monday = beginsDay(begin, clock) && weekday(localDay(toLocal(clock, begin))) === 0;
-    if (monday && h !== coldest) starts.push(h);
+    if (monday && !starts.includes(h)) starts.push(h);
   }
   return starts.sort((a, b) => a - b);
 }
 
 function week(quantity: ClimateQuantity): Picture['draw'] {
-  return ({ rooms, plans, start, clock }, { room, week: from }, width) => {
+  return ({ rooms, plans, start, clock }, { room, lines, week: from }, width) => {
     const to = from + HOURS_OF_WEEK;
     const { name, occupied } = rooms[room]!;
     return weekChart(
       {
         ...{ room: name, quantity, band: rooms[room]![quantity], clock },
         start: start + from * 3600,
-        plans: plans.map((plan) => ({
+        plans: chosen(plans, lines).map((plan) => ({
           name: plan.name,
           values: plan.rooms[room]![quantity].subarray(from, to),
         })),
@@ -125,13 +134,21 @@ function year(quantity: ClimateQuantity): Picture['draw'] {
   };
 }
 
+const chosen = <Plan>(plans: readonly Plan[], lines: readonly number[]): Plan[] =>
+  lines.map((line) => plans[line]!);
+
 const HOURS_OF_WEEK = 168;
 
 /** Id of the picture's element in the page. */
 export const pictureId = ({ id }: Picture): string => `picture-${id}`;
 
-/** A room by its name, the baseline, and the coldest week. */
-export function firstChoice(data: PictureData, room: string): Choice {
+/**
+ * A room by its name, the baseline, lines of the first plans, and the week that a word stands for; the
+ * coldest where none does.
+ */
+export function firstChoice(data: PictureData, room: string, week: WeekWord = 'coldest'): Choice {
   const number = data.rooms.findIndex(({ name }) => name === room);
-  return { room: Math.max(0, number), plan: 0, week: data.coldest };
+  const lines = data.plans.map((_, k) => k).slice(0, MOST_LINES);
+  const found = data.weeks.find(({ word }) => word === week) ?? data.weeks[0];
+  return { room: Math.max(0, number), plan: 0, lines, week: found?.hour ?? 0 };
 }

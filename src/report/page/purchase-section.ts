@@ -11,11 +11,12 @@ export function purchaseSection(purchase: PurchaseStudy, pictures: Html): Sectio
   const { about, sum } = purchase;
   return {
     id: 'purchase',
-    title: 'The purchase',
+    title: 'The sum',
     body: html`
+<div class="pair"><div>
 <p>${about.option.description === '' ? about.option.name : `${about.option.name}: ${about.option.description}`}. All sums are for a year.</p>
-${list(facts(purchase))}
 ${figureTable({
+  named: 'receipt',
   caption: 'The sum; lines with a sign are added up',
   heads: ['line', 'figure', 'unit', 'added'],
   words: [2],
@@ -26,12 +27,17 @@ ${figureTable({
     adds ? signedText(value, 2) : '',
   ]),
 })}
+${worthWords(purchase)}
+</div><div>
+${pictures}
+${equalSafety(purchase)}
+</div></div>
+<div class="columns">
+${list(facts(purchase))}
 <p><b>By hand:</b> price over the years it is divided by is the purchase cost a year; kWh times their price is running;${flatFuels(purchase)} the column “added” gives the net. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
 <p><b>Heat credit.</b> What the device gives to the room as heat is credited once: as the fuel that heating burns less, from two runs of the whole home. Vapour that came from the same room's laundry or walls took its heat from that room when it evaporated; both runs know that, and it is no gain when the device sets it free again.</p>
 ${electricHeat(purchase)}
-${worthWords(purchase)}
-${pictures}
-${equalSafety(purchase)}`,
+</div>`,
   };
 }
 

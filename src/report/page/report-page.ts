@@ -1,4 +1,5 @@
 import { withoutTurns } from '../../units/visible-text.ts';
+import { airSection } from './air-section.ts';
 import { answerSection } from './answer-section.ts';
 import { assumptionsSection } from './assumptions-section.ts';
 import { cautionsSection } from './cautions-section.ts';
@@ -6,16 +7,15 @@ import { doubtsSection } from './doubts-section.ts';
 import { drawAlone, drawTwice } from './draw-twice.ts';
 import { boughtPlan, drawables } from './drawables.ts';
 import { figure } from './figure.ts';
-import { freshAirSection } from './fresh-air-section.ts';
-import { handbookCrossCheckSection } from './handbook-cross-check-section.ts';
 import { html, raw } from './html.ts';
 import { methodSection } from './method-section.ts';
-import { optionsSection } from './options-section.ts';
 import { packPictures, unpackPictures } from './packed-pictures.ts';
 import { pageFrame } from './page-frame.ts';
+import type { WeekWord } from './picture-data.ts';
 import { pictureDataOf } from './picture-data-of.ts';
-import { firstChoice } from './pictures.ts';
+import { firstChoice, PICTURES, pictureId } from './pictures.ts';
 import { picturesSection } from './pictures-section.ts';
+import { plansSection } from './plans-section.ts';
 import { purchaseSection } from './purchase-section.ts';
 import type { ReportInput } from './report-input.ts';
 
@@ -26,33 +26,35 @@ export interface Report {
 }
 
 /**
- * The report of a study as one page: answer, options, purchase, pictures, fresh air, handbook cross-check, doubts,
- * cautions, assumptions, method. It is whole without its script, which only lets readers choose and
+ * The report of a study as one page: answer, plans, the sum, hours, air, doubts, cautions,
+ * assumptions, method. It is whole without its script, which only lets readers choose and
  * point.
  */
 export async function reportPage(input: ReportInput): Promise<Report> {
   const { study } = input;
   const { purchase } = study;
-  const packed = packPictures(pictureDataOf(study.pictured));
+  const packed = packPictures(pictureDataOf(study.pictured, study.room));
   // Drawn from what the page holds, so that a picture drawn again in it is the same.
   const data = unpackPictures(packed);
-  const choice = firstChoice(data, study.room);
+  const choice = firstChoice(data, study.room, weekOf(study));
   const pictures = drawables(study, data, choice);
   const drawn = await drawTwice(pictures);
-  const placed = (id: string) => drawn.filter((one) => one.id === id).map(figure);
-  const apart = new Set([MONEY, DOUBT]);
+  const placed = (id: string) => html`${drawn.filter((one) => one.id === id).map(figure)}`;
+  const ofRooms = new Set(PICTURES.flatMap((one) => [pictureId(one), `${pictureId(one)}-with`]));
   const sections = [
     answerSection(input),
-    optionsSection(input),
-    ...(purchase === null ? [] : [purchaseSection(purchase, html`${placed(MONEY)}`)]),
+    plansSection(input, placed(TRADE_OFF)),
+    ...(purchase === null ? [] : [purchaseSection(purchase, placed(MONEY))]),
     picturesSection(
-      drawn.filter(({ id }) => !apart.has(id)),
+      drawn.filter(({ id }) => ofRooms.has(id)),
       data,
       choice,
     ),
-    freshAirSection(input),
-    handbookCrossCheckSection(input),
-    ...(purchase === null ? [] : [doubtsSection(study, purchase, html`${placed(DOUBT)}`)]),
+    airSection(
+      input,
+      drawn.filter(({ id }) => id.startsWith(AIR)),
+    ),
+    ...(purchase === null ? [] : [doubtsSection(study, purchase, placed(DOUBT))]),
     cautionsSection(input),
     assumptionsSection(study),
     methodSection(input),
@@ -63,5 +65,15 @@ export async function reportPage(input: ReportInput): Promise<Report> {
   return { page: pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
 }
 
+/** The week that a question is about: the dampest for damp, the hottest for cooling. */
+function weekOf({ options, purchase }: ReportInput['study']): WeekWord {
+  if (purchase === null) return 'coldest';
+  if (purchase.about.dries) return 'dampest';
+  const removed = ({ measures }: (typeof options)[number]): number => measures.cooling.removed_kwh;
+  return removed(purchase.about.option) > removed(options[0]!) ? 'hottest' : 'coldest';
+}
+
+const TRADE_OFF = 'picture-trade-off';
 const MONEY = 'picture-money';
+const AIR = 'picture-air-';
 const DOUBT = 'picture-doubt';

@@ -1,90 +1,177 @@
 /**
- * How the page looks: one column, answer first; light and dark by the reader's own setting, tables
- * that scroll within themselves, and a print style without what only a screen can do or what was left closed.
- * Text has a contrast of at least 4.5 to 1 on its ground.
+ * How the page looks: the answer with what would turn it beside it, then sections in two columns as
+ * wide as the page; light and dark by the reader's own setting, one column on a phone, tables that
+ * scroll within themselves, and a print style without what only a screen can do or what was left
+ * closed. Text has a contrast of at least 4.5 to 1 on its ground; what is better or worse also has a
+ * mark or a shape of its own.
  */
 export const STYLES = `
-:root { color-scheme: light dark; --paper: #fcfbf8; --ink: #22262b; --soft: #5a6068; --line: #d5d1c7; --raised: #f2efe7; --link: #0b5c7a; --mark: #8a4a0c; }
+:root { color-scheme: light dark; --paper: #fcfbf8; --ink: #22262b; --soft: #5a6068; --line: #d5d1c7; --raised: #f2efe7; --link: #0b5c7a; --mark: #8a4a0c; --better: #0b5c7a; --worse: #9a3412; }
 @media (prefers-color-scheme: dark) {
-  :root { --paper: #17191c; --ink: #e8e5df; --soft: #a9aeb5; --line: #3b3f45; --raised: #212428; --link: #7cc3de; --mark: #e9a868; }
+  :root { --paper: #17191c; --ink: #e8e5df; --soft: #a9aeb5; --line: #3b3f45; --raised: #212428; --link: #7cc3de; --mark: #e9a868; --better: #7cc3de; --worse: #f0a080; }
 }
 * { box-sizing: border-box; }
-html { font: 100%/1.55 system-ui, sans-serif; background: var(--paper); color: var(--ink); -webkit-text-size-adjust: 100%; }
-body { margin: 0 auto; max-width: 68rem; padding: 1rem 1rem 4rem; overflow-wrap: anywhere; }
+html { font: 93.75%/1.5 system-ui, sans-serif; background: var(--paper); color: var(--ink); -webkit-text-size-adjust: 100%; }
+body { margin: 0 auto; max-width: 82rem; padding: 1rem 2.5rem 4rem; overflow-wrap: anywhere; }
 a { color: var(--link); }
-h1 { font-size: 1.9rem; line-height: 1.2; margin: 1.5rem 0 .5rem; }
-h2 { font-size: 1.4rem; line-height: 1.25; margin: 3rem 0 .75rem; padding-top: .75rem; border-top: 3px solid var(--ink); }
-h3 { font-size: 1.05rem; line-height: 1.35; margin: 1.75rem 0 .5rem; }
-p, ul, ol { margin: .6rem 0; max-width: 46rem; }
-.picture { max-width: 46rem; }
-li { margin: .25rem 0; }
-small, .meta { color: var(--soft); }
+header { display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; align-items: baseline; padding-bottom: .6rem; border-bottom: 3px solid var(--ink); }
+h1 { font-size: 1.1rem; line-height: 1.3; margin: 0; color: var(--link); flex: 1 0 100%; }
+h2 { font-size: 1.6rem; line-height: 1.2; margin: 0 0 .75rem; }
+h3 { font-size: 1.1rem; line-height: 1.3; margin: 1.4rem 0 .4rem; }
+section { margin: 2.25rem 0 0; padding: 1.5rem 0 0; border-top: 1px solid var(--line); }
+#answer { border-top: 0; margin-top: 0; padding-top: 1rem; }
+#answer > h2, .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+p, ul, ol { margin: .55rem 0; max-width: 46rem; }
+li { margin: .2rem 0; }
+small, .meta, .note { color: var(--soft); }
 small { font-size: .85em; }
-.invented { border: 2px solid var(--mark); color: var(--mark); font-weight: 700; padding: .4rem .75rem; display: inline-block; }
-.lead { font-size: 1.3rem; line-height: 1.4; font-weight: 600; border-left: 5px solid var(--link); padding-left: .9rem; }
+.note { font-size: .9rem; }
+.meta, .invented { margin: 0; font-size: .93rem; }
+.invented { color: var(--mark); font-weight: 700; }
 .skip { position: absolute; left: -99rem; }
 .skip:focus { position: static; }
-nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .15rem 1.1rem; }
+nav ul { list-style: none; margin: .4rem 0 0; padding: 0; display: flex; flex-wrap: wrap; gap: .1rem 1.2rem; max-width: none; font-size: .93rem; }
 :focus-visible { outline: 3px solid var(--link); outline-offset: 2px; }
-.wide { overflow-x: auto; margin: 1rem 0; }
-table { border-collapse: collapse; font-size: .87rem; line-height: 1.35; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
+.hero { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 1fr); gap: 3rem; }
+.pair, .grid { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 1.5rem 3rem; align-items: start; }
+.columns { columns: 2; column-gap: 3rem; }
+.columns > ul { margin-top: 0; }
+.columns > *, .columns li { break-inside: avoid; }
+.columns > ul { break-inside: auto; }
+.beside h3:first-child { margin-top: 0; }
+.lead { font-size: 1.85rem; line-height: 1.2; font-weight: 700; margin: 0 0 1rem; max-width: none; text-wrap: balance; }
+.figures { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 1.5rem; margin: 1.25rem 0 .25rem; }
+.figures > div { border-top: 1px solid var(--ink); padding-top: .4rem; }
+.figures dt { font-weight: 700; line-height: 1.3; min-height: 2.6em; }
+.figures dd { margin: 0; }
+.figures dd b { font-size: 2.1rem; line-height: 1.1; letter-spacing: -.02em; }
+.figures .was { font-size: 1.35rem; color: var(--soft); }
+.figures .unit { color: var(--soft); font-size: .9rem; white-space: nowrap; }
+.figures small { display: block; margin-top: .15rem; line-height: 1.35; }
+.key { font-size: .85rem; color: var(--soft); }
+.key span { display: inline-block; }
+.key .ring { width: 2px; height: .9em; background: var(--soft); vertical-align: -.1em; margin: 0 .2em; }
+.key .disc { width: .6em; height: .6em; border-radius: 50%; background: var(--better); margin-left: .5em; }
+.better { color: var(--better); }
+.worse { color: var(--worse); }
+.same { color: inherit; }
+td .better, td .worse { font-weight: 700; }
+.strip { display: block; overflow: visible; max-width: 100%; }
+.strip path { fill: none; stroke-width: 1.5; }
+.strip .rail { stroke: var(--line); }
+.strip .base { stroke: var(--ink); stroke-width: 2; }
+.strip .way, .strip circle { stroke: var(--better); }
+.strip circle { fill: var(--better); stroke: none; }
+.strip.worse .way { stroke: var(--worse); }
+.strip.worse rect { fill: var(--worse); }
+.strip.same .way { stroke: var(--soft); }
+.strip.same circle { fill: var(--soft); }
+.turns { list-style: none; padding: 0; margin: .75rem 0; }
+.turns li { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1rem; margin: .8rem 0; }
+.turns .turns { color: var(--worse); margin: 0; }
+.turns small { flex: 1 0 100%; display: flex; justify-content: space-between; gap: .5rem; }
+.turn { flex: 1 0 100%; width: 100%; height: 16px; }
+.turn path { fill: none; }
+.turn .holds { stroke: var(--better); stroke-width: 5; }
+.turn .lost { stroke: var(--worse); stroke-width: 5; stroke-dasharray: 3 2; }
+.turn .at { stroke: var(--worse); stroke-width: 2; }
+.turn .untried { stroke: var(--line); stroke-width: 5; }
+.turn circle { fill: var(--ink); }
+.beside ul:not(.turns) { list-style: none; padding: 0; font-size: .93rem; }
+.sure { width: 100%; height: 14px; }
+.sure .frame { fill: none; stroke: var(--soft); }
+.sure .stated { fill: var(--better); }
+.ends { display: flex; justify-content: space-between; margin: 0 0 .5rem; font-size: .9rem; }
+.asked ul { columns: 2; column-gap: 3rem; max-width: none; padding-left: 1.1rem; }
+.asked li { break-inside: avoid; margin: 0 0 .5rem; }
+.wide { position: relative; overflow-x: auto; margin: 1rem 0; }
+table { border-collapse: collapse; font-size: .9rem; line-height: 1.35; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
 caption { text-align: left; color: var(--soft); padding: 0 0 .4rem; }
 th, td { padding: .35rem .6rem; border-bottom: 1px solid var(--line); vertical-align: top; text-align: right; }
 thead th { vertical-align: bottom; border-bottom: 2px solid var(--ink); font-weight: 600; min-width: 4rem; }
+thead small { font-weight: 400; display: inline-block; line-height: 1.2; }
 .word, tbody th { text-align: left; }
 td.word { min-width: 8rem; }
 tbody th { font-weight: 400; min-width: 12rem; max-width: 24rem; position: sticky; left: 0; background: var(--paper); }
+.plans { width: 100%; font-size: .87rem; }
+.plans th, .plans td { text-align: left; padding: .35rem .35rem; }
+.plans tbody th small { display: block; line-height: 1.25; }
+.plans td small { display: block; line-height: 1.15; }
+.plans thead th { min-width: 3.9rem; }
+.plans td.word { min-width: 6.5rem; }
+.marked th, .marked td { background: var(--raised) !important; }
+.receipt tr:last-child > * { border-top: 2px solid var(--ink); border-bottom: 0; font-size: 1.1em; }
+.receipt { width: 100%; }
 code { font: .85em/1.4 ui-monospace, monospace; }
 pre { overflow: auto; max-height: 30rem; background: var(--raised); padding: .75rem; overflow-wrap: normal; }
 details { margin: .5rem 0; }
 summary { cursor: pointer; color: var(--link); }
 details .wide { max-height: 24rem; overflow: auto; }
-.picture { margin: 2rem 0; padding: 0; }
-.picture h3 { margin-top: 0; }
+.picture { margin: 0; padding: 0; max-width: 36rem; }
+.picture h3 { margin: 0 0 .4rem; min-height: 2.6em; }
 .drawing { position: relative; touch-action: pan-y; }
 .drawing svg { display: block; max-width: 100%; height: auto; }
 .narrow-only, .only-narrow { display: none; }
 .reading { min-height: 3.2em; margin: .3rem 0 0; padding: .3rem .6rem; background: var(--raised); font-size: .9rem; font-variant-numeric: tabular-nums; }
 .pointer { position: absolute; top: 0; bottom: 0; width: 0; border-left: 1px solid currentColor; pointer-events: none; }
-.choices { position: sticky; top: 0; z-index: 1; background: var(--raised); border: 1px solid var(--line); padding: .5rem .75rem; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; align-items: end; }
+.choices { position: sticky; top: 0; z-index: 1; background: var(--raised); border: 1px solid var(--line); padding: .5rem .75rem; margin-bottom: 1.25rem; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; align-items: end; }
 .choices[hidden] { display: none; }
-.picture .drawing, .picture summary, .picture .wide { scroll-margin-top: 9rem; }
+.picture .drawing, .picture summary, .picture .wide { scroll-margin-top: 14rem; }
 .choices p { margin: .15rem 0; max-width: 100%; }
 .choices label { display: block; font-size: .8rem; color: var(--soft); }
+.choices fieldset { border: 0; margin: .15rem 0; padding: 0; }
+.choices legend { padding: 0; font-size: .8rem; color: var(--soft); }
+.choices fieldset label { display: inline-block; color: var(--ink); font-size: .9rem; margin-right: .8rem; }
 .choices .told { font-size: .8rem; color: var(--soft); min-height: 1.3em; }
 select { font: inherit; max-width: 100%; padding: .3rem; color: var(--ink); background: var(--paper); border: 1px solid var(--soft); border-radius: 3px; }
 footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .85rem; }
+@media screen and (max-width: 60rem) {
+  body { padding: .75rem 1rem 3rem; }
+  .hero, .pair, .grid { grid-template-columns: minmax(0, 1fr); gap: 1.5rem; }
+  .columns, .asked ul { columns: 1; }
+  .picture h3 { min-height: 0; }
+}
 @media screen and (max-width: 34rem) {
   .wide-only { display: none; }
   .narrow-only { display: block; }
-  body { padding: .5rem 1rem 3rem; }
-  h1 { font-size: 1.5rem; }
-  .lead { font-size: 1.12rem; }
+  .lead { font-size: 1.5rem; }
+  .figures { grid-template-columns: minmax(0, 1fr); gap: 1rem; }
+  .figures dt { min-height: 0; }
   tbody th { min-width: 7rem; max-width: 9.5rem; }
-  tbody th small, tbody th br { display: none; }
+  tbody th small, tbody th br { display: none !important; }
+  .plans td .strip { display: none; }
+  .plans td:nth-of-type(1) .strip { display: block; }
   .only-narrow { display: block; }
   .choices { position: static; }
 }
 @media print {
-  :root { --paper: #fff; --ink: #000; --soft: #444; --line: #bbb; --raised: #fff; --link: #000; --mark: #000; color-scheme: light; }
+  :root { --paper: #fff; --ink: #000; --soft: #444; --line: #bbb; --raised: #fff; --link: #000; --mark: #000; --better: #0b4c66; --worse: #8a2c0c; color-scheme: light; }
   @page { size: A4; margin: 14mm; }
-  html { font-size: 10pt; }
+  html { font-size: 8.5pt; }
   body { max-width: none; padding: 0; }
-  nav, .choices, .skip, .reading, .pointer, .picture details, details:not([open]) { display: none !important; }
-  section { break-before: page; }
-  section:first-of-type { break-before: auto; }
+  nav, .choices, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
+  section { margin-top: 5mm; padding-top: 3mm; }
+  .hero, .pair, .grid { gap: 4mm 6mm; }
+  .lead { font-size: 1.7rem; }
+  .figures dd b { font-size: 1.6rem; }
   h2, h3, caption { break-after: avoid; }
-  figure, tr, .lead { break-inside: avoid; }
-  .wide, details .wide { overflow: visible; max-height: none; }
-  table { font-size: 7.4pt; width: 100%; }
-  th, td { padding: 2pt 3pt; }
+  figure, tr, li, .lead, .figures, .turns li { break-inside: avoid; }
+  .wide-only { display: none; }
+  .narrow-only { display: block; }
+  .picture h3 { font-size: 1rem; min-height: 0; }
+  .wide, details .wide { overflow: visible; max-height: none; margin: 2mm 0; }
+  table { font-size: 7pt; width: 100%; }
+  th, td, .plans th, .plans td { padding: 1.2pt 2pt; }
+  .plans .strip, .plans tbody th small, .plans tbody th br { display: none !important; }
+  .plans thead th, .plans td { min-width: 0; }
+  .plans small { overflow-wrap: anywhere; }
   .word, .long, tbody th { overflow-wrap: anywhere; }
   td.figure:not(.long) { white-space: nowrap; }
   thead th { hyphens: auto; }
   thead th, td.word { min-width: 0; }
-  tbody th { position: static; min-width: 34mm; }
+  tbody th { position: static; min-width: 24mm; }
   thead { display: table-header-group; }
-  pre { max-height: none; white-space: pre-wrap; overflow-wrap: anywhere; font-size: 7.4pt; }
+  pre { max-height: none; white-space: pre-wrap; overflow-wrap: anywhere; font-size: 7pt; }
   a { text-decoration: none; }
 }
 `;

@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { type Effect, effectsOf } from './plan-effects.ts';
 import type { PlanFigures } from './plan-figures.ts';
 import { askedPlan } from './plan-questions.ts';
 import { planVerdict } from './plan-sentence.ts';
@@ -30,6 +31,8 @@ export interface PlanLine {
   readonly description: string;
   /** What it gains and costs against the baseline in a few words; empty for the baseline. */
   readonly verdict: string;
+  /** What it changes against the baseline, what matters most first. */
+  readonly effects: readonly Effect[];
 }
 
 /**
@@ -49,6 +52,7 @@ export function comparisonAnswers(
     figures,
     description: prepared.description,
     verdict: figures === baseline.figures ? '' : planVerdict(baseline.figures, figures),
+    effects: effectsOf(baseline.figures, figures),
   });
   return {
     currency: baseline.measures.money.currency,

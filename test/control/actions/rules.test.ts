@@ -245,6 +245,17 @@ test('firings are counted by the hour of the wall clock', () => {
   expect(there.indexOf(1)).toBe(1); // 16 h by UTC is 1 h there
 });
 
+test('what is heard within the hour counts at the hour in which it rang', () => {
+  const see = warmIn(10, 30, 41, 100); // 01:40, 05:00, 06:50, 16:40
+  const household = { people: [someone([0, 420, 'asleep'], [420, 1380])] };
+  const { heardByHour, couldAct } = reportOf(rule({ all: [WARM] }), { see, household });
+  expect(heardByHour.flatMap((count, hour) => (count > 0 ? [[hour, count]] : []))).toEqual([
+    [6, 1],
+    [16, 1],
+  ]);
+  expect(couldAct).toBe(2);
+});
+
 test('a spell of an hour that nobody is told of is missed once; a shorter one is not', () => {
   const see = warmIn(...range(10, 16), ...range(20, 27), ...range(40, 100));
   const people = [someone([0, 0])];

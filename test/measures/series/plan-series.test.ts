@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { createColdSpots } from '../../../src/measures/damp/cold-spots.ts';
 import { createHourlyMeans } from '../../../src/measures/hourly-means.ts';
-import { coldestWeek } from '../../../src/measures/series/coldest-week.ts';
 import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
+import { extremeWeek } from '../../../src/measures/series/extreme-week.ts';
 import { createPlanSeries } from '../../../src/measures/series/plan-series.ts';
 import { type LocalClock, UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { home, type Moment, room, START, setup, stretches } from '../hand-made.ts';
@@ -79,7 +79,7 @@ test('days go from midnight to midnight by the wall clock', () => {
 
 test('the coldest week begins at a local midnight', () => {
   const cold = Float32Array.from({ length: 24 * 20 }, (_, h) => (h >= 101 && h < 290 ? -5 : 5));
-  expect(coldestWeek(cold, START, UTC_CLOCK)).toBe(120);
-  expect(coldestWeek(cold, START, SUMMER)).toBe(119);
-  expect(coldestWeek(cold.subarray(0, 100), START, UTC_CLOCK)).toBe(0);
+  expect(extremeWeek(cold, START, UTC_CLOCK, 'lowest')).toBe(120);
+  expect(extremeWeek(cold, START, SUMMER, 'lowest')).toBe(119);
+  expect(extremeWeek(cold.subarray(0, 100), START, UTC_CLOCK, 'lowest')).toBe(0);
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { coldestWeek } from '../../../src/measures/series/coldest-week.ts';
 import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
+import { extremeWeek } from '../../../src/measures/series/extreme-week.ts';
 import { createPlanSeries } from '../../../src/measures/series/plan-series.ts';
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
@@ -35,7 +35,7 @@ const room = rooms[ROOM]!;
 const figures = measures.rooms[room.name]!;
 const bands = plan.bands[ROOM]!;
 const name = plan.plan;
-const from = coldestWeek(outdoors.temperature, start, clock);
+const from = extremeWeek(outdoors.temperature, start, clock, 'lowest');
 const spotDays = dailyRanges(room.coldSpotHumidity, start, clock);
 const outside = hoursOutside(room.operativeTemperature, room.relativeHumidity, bands);
 const charts = {

@@ -1,4 +1,6 @@
 import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
+import { airChart } from '../../../src/report/charts/air-chart.ts';
+import { alertsChart } from '../../../src/report/charts/alerts-chart.ts';
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import type { Chart } from '../../../src/report/charts/chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
@@ -118,6 +120,33 @@ export function sampleCharts(names: SampleNames, width: number): Record<string, 
       },
       width,
     ),
+    air: airChart(
+      {
+        ...{ label: `gas of ${room}`, unit: 'ppm', outdoors: 420 },
+        rooms: [
+          { name: room, limit: 1000 },
+          { name: plans[0], limit: Number.POSITIVE_INFINITY },
+        ],
+        plans: plans.map((name, k) => ({
+          name,
+          levels: [700, 500].map((mean) => ({
+            ...{ mean: mean + k, evening: mean + 100, night: mean + 200 },
+            ...{ p95: mean + 400 - 50 * k, peak: mean + 900 },
+          })),
+        })),
+      },
+      width,
+    ),
+    alerts: alertsChart(
+      {
+        ...{ plan: plans[0], weeks: 52 },
+        rules: [
+          { name: room, byHour: BY_HOUR, heardByHour: BY_HOUR.map((count) => count >> 1) },
+          { name: plans[1], byHour: BY_HOUR.map(() => 0), heardByHour: BY_HOUR.map(() => 0) },
+        ],
+      },
+      width,
+    ),
     money: cumulativeMoneyChart(
       { device, currency, price: 180, years: 8, savedPerYear: 50, discountRate: 0.03 },
       width,
@@ -139,3 +168,5 @@ export function sampleCharts(names: SampleNames, width: number): Record<string, 
 /** Pictures as drawings, each by its own name. */
 export const drawingsOf = (charts: Record<string, Chart>) =>
   Object.entries(charts).map(([id, chart]) => ({ id, chart }));
+
+const BY_HOUR = Array.from({ length: 24 }, (_, hour) => hour);

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
 import { netPresentValue } from '../../../src/physics/economics/net-present-value.ts';
+import { airChart } from '../../../src/report/charts/air-chart.ts';
+import { alertsChart } from '../../../src/report/charts/alerts-chart.ts';
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
@@ -195,20 +197,88 @@ test('trade-off: who costs least and who is kindest, or one that is both', () =>
       340,
     );
   const swap = [
-    [100, 50],
-    [90, 70],
+    [100, 5],
+    [90, 7],
   ] as const;
   expect(chart(swap).title).toBe(
-    'b costs least (90 GBP a year); a keeps rooms in their bands longest (50 room-hours outside)',
+    'b costs least (90 GBP a year); a keeps rooms in their bands longest (5.0 h a day outside)',
   );
   expect(chart([swap[1], swap[0]]).title).toContain('a costs least (90 GBP a year); b keeps');
-  expect(chart([...swap, [80, 40]]).title).toBe(
-    'c costs least (80 GBP a year) and keeps rooms in their bands longest (40 room-hours outside)',
+  expect(chart([...swap, [80, 4]]).title).toBe(
+    'c costs least (80 GBP a year) and keeps rooms in their bands longest (4.0 h a day outside)',
   );
   expect(chart(swap).table.rows).toEqual([
-    ['a', '100', '50'],
-    ['b', '90', '70'],
+    ['a', '100', '5.0'],
+    ['b', '90', '7.0'],
   ]);
+});
+
+describe('what the air carries', () => {
+  const levels = (p95: number) => ({ mean: 10, evening: 20, night: 8, p95, peak: 120 });
+  const chart = (plans: readonly (readonly [string, number, number])[], limit = 15) =>
+    airChart(
+      {
+        ...{ label: 'PM2.5', unit: 'µg/m3', outdoors: 7 },
+        rooms: ['den', 'kitchen'].map((name) => ({ name, limit })),
+        plans: plans.map(([name, den, kitchen]) => ({
+          name,
+          levels: [levels(den), levels(kitchen)],
+        })),
+      },
+      576,
+    );
+
+  test('is told of the room that is worst off, with its limit and what the other plan makes of it', () => {
+    const both = chart([
+      ['now', 20, 53.2],
+      ['purifier', 18, 30],
+    ]);
+    expect(both.title).toBe(
+      'PM2.5 usually peaks at 53.2 µg/m3 in kitchen, over 15.0; with purifier at 30.0',
+    );
+    expect(chart([['now', 20, 53.2]]).title).toBe(
+      'PM2.5 usually peaks at 53.2 µg/m3 in kitchen, over 15.0',
+    );
+    expect(chart([['now', 9, 4]]).title).toBe(
+      'PM2.5 usually peaks at 9.00 µg/m3 in den, under 15.0',
+    );
+    const same = [
+      ['now', 20, 53],
+      ['drier', 20, 54],
+    ] as const;
+    expect(chart(same, Number.POSITIVE_INFINITY).title).toBe(
+      'PM2.5 usually peaks at 53.0 µg/m3 in kitchen; drier changes little',
+    );
+    expect(both.table.rows[3]).toEqual([
+      ...['kitchen, purifier', '10.0', '20.0', '8.00', '30.0', '120'],
+    ]);
+  });
+});
+
+describe('alerts by the hour', () => {
+  const at = (hour: number, count: number) =>
+    Array.from({ length: 24 }, (_, k) => (k === hour ? count : 0));
+  const cold = { name: 'cold', byHour: at(3, 104), heardByHour: at(3, 0) };
+  const stale = { name: 'stale', byHour: at(18, 52), heardByHour: at(18, 52) };
+
+  test('are told by the week, with how many nobody hears and which rule rings most', () => {
+    const { title, table } = alertsChart({ plan: 'told', weeks: 52, rules: [stale, cold] }, 576);
+    expect(title).toBe(
+      '2.0 of 3.0 alerts a week ring where nobody awake hears them under told; “cold” rings most',
+    );
+    expect(table.rows.map((row) => row.slice(0, 3))).toEqual([
+      ['stale', '1.0', '100'],
+      ['cold', '2.0', '0'],
+    ]);
+    expect(table.rows[1]![6]).toBe('104');
+  });
+
+  test('that never ring are no finding', () => {
+    const silent = { name: 'never', byHour: at(0, 0), heardByHour: at(0, 0) };
+    expect(alertsChart({ plan: 'told', weeks: 52, rules: [silent] }, 576).title).toBe(
+      'Nothing rings under told',
+    );
+  });
 });
 
 describe('money over a device’s life', () => {

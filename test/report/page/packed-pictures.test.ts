@@ -21,7 +21,7 @@ function expectNear(got: Float32Array, was: Float32Array, step: number): void {
 
 function expectSame(got: PictureData, was: PictureData): void {
   expect(got).toMatchObject({
-    ...{ start: was.start, hours: was.hours, clock: was.clock, coldest: was.coldest },
+    ...{ start: was.start, hours: was.hours, clock: was.clock, weeks: was.weeks },
     rooms: was.rooms,
     plans: was.plans.map(({ name, heat, water }) => ({ name, heat, water })),
   });
@@ -29,10 +29,10 @@ function expectSame(got: PictureData, was: PictureData): void {
     rooms.forEach((room, k) => {
       const own = got.plans[plan]!.rooms[k]!;
       expect(own.coldSpotHours).toBe(room.coldSpotHours);
-      expectNear(own.temperature, room.temperature, 0.02);
-      expectNear(own.humidity, room.humidity, 0.1);
-      expectNear(own.coldSpot, room.coldSpot, 0.1);
-      expectNear(own.mouldIndex, room.mouldIndex, 0.001);
+      expectNear(own.temperature, room.temperature, 0.05);
+      expectNear(own.humidity, room.humidity, 0.25);
+      expectNear(own.coldSpot, room.coldSpot, 0.25);
+      expectNear(own.mouldIndex, room.mouldIndex, 0.005);
     });
   });
 }
@@ -44,8 +44,8 @@ describe('what was packed comes back', () => {
   test('within half a step, hours not a whole number of days, jumps as large as they come', () => {
     fc.assert(
       fc.property(
-        hours(number(-327, 327)),
-        hours(number(-50, 1638)),
+        hours(number(-819, 819)),
+        hours(number(-50, 4095)),
         fc.array(number(0, 6), { minLength: 3, maxLength: 3 }),
         fc.constantFrom(['den'], ['den', 'a "b" <c>', '']),
         fc.constantFrom(['now'], ['now', 'dry', 'x']),
@@ -59,7 +59,7 @@ describe('what was packed comes back', () => {
   });
 
   test('from the coldest to the hottest it holds and back, every hour', () => {
-    const temperature = Array.from({ length: 48 }, (_, h) => (h % 2 === 0 ? -327.66 : 327.66));
+    const temperature = Array.from({ length: 48 }, (_, h) => (h % 2 === 0 ? -819.15 : 819.15));
     const data = someHours({ temperature });
     expectSame(again(data), data);
   });
@@ -103,10 +103,10 @@ test('a year of steady air takes next to nothing', () => {
 });
 
 test.each([
-  ['temperature', Number.NaN, '0.02', 'NaN'],
-  ['temperature', 328, '0.02', '16400'],
-  ['humidity', Number.NEGATIVE_INFINITY, '0.1', '-Infinity'],
-  ['mouldIndex', 16.5, '0.001', '16500'],
+  ['temperature', Number.NaN, '0.05', 'NaN'],
+  ['temperature', 820, '0.05', '16400'],
+  ['humidity', Number.NEGATIVE_INFINITY, '0.25', '-Infinity'],
+  ['mouldIndex', 82, '0.005', '16400'],
 ] as const)('refuses %s of %s instead of packing another value', (series, value, step, got) => {
   expect(() => packPictures(someHours({ [series]: [value] }))).toThrow(
     expect.objectContaining({

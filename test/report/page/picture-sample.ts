@@ -24,7 +24,8 @@ export function someHours(over: {
     coldSpotHours: 12,
   };
   return {
-    ...{ start: over.start ?? MONDAY, hours, clock: over.clock ?? UTC_CLOCK, coldest },
+    ...{ start: over.start ?? MONDAY, hours, clock: over.clock ?? UTC_CLOCK },
+    weeks: [{ word: 'coldest', hour: coldest }],
     rooms: rooms.map((name) => ({
       name,
       temperature: { low: 18, high: 26 },

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { firstChoice, PICTURES, pictureId, weekStarts } from '../../../src/report/page/pictures.ts';
+import {
+  firstChoice,
+  MOST_LINES,
+  PICTURES,
+  pictureId,
+  weekStarts,
+} from '../../../src/report/page/pictures.ts';
 import type { LocalClock } from '../../../src/units/local-clock.ts';
 import { MONDAY, someHours } from './picture-sample.ts';
 
@@ -44,11 +50,24 @@ describe('what is shown at first', () => {
   const data = someHours({ rooms: ['den', 'nook'], plans: ['now', 'dry'], coldest: 0 });
 
   test('is the room asked for, the baseline and the coldest week', () => {
-    expect(firstChoice({ ...data, coldest: 48 }, 'nook')).toEqual({ room: 1, plan: 0, week: 48 });
+    const weeks = [
+      { word: 'coldest', hour: 48 },
+      { word: 'dampest', hour: 24 },
+    ] as const;
+    const choice = { room: 1, plan: 0, lines: [0, 1], week: 48 };
+    expect(firstChoice({ ...data, weeks }, 'nook')).toEqual(choice);
+    expect(firstChoice({ ...data, weeks }, 'nook', 'dampest')).toEqual({ ...choice, week: 24 });
+    expect(firstChoice({ ...data, weeks }, 'nook', 'hottest')).toEqual(choice);
   });
 
   test('is the first room where the one asked for is not in all plans', () => {
-    expect(firstChoice(data, 'attic')).toEqual({ room: 0, plan: 0, week: 0 });
+    expect(firstChoice(data, 'attic')).toEqual({ room: 0, plan: 0, lines: [0, 1], week: 0 });
+  });
+
+  test('is no more lines than can be told apart', () => {
+    const many = someHours({ plans: ['a', 'b', 'c', 'd', 'e', 'f'] });
+    expect(firstChoice(many, 'den').lines).toEqual([0, 1, 2, 3]);
+    expect(MOST_LINES).toBe(4);
   });
 });
 
@@ -68,12 +87,13 @@ describe('pictures', () => {
   test.each(PICTURES.map((picture) => [picture.id, picture] as const))(
     '%s names the room and the plan that were chosen, where it follows them',
     (_, { draw, follows }) => {
-      const chart = draw(data, { room: 1, plan: 1, week: 48 }, 720);
+      const chart = draw(data, { room: 1, plan: 1, lines: [1], week: 48 }, 720);
       const said = JSON.stringify([chart.title, chart.table]);
       if (follows.includes('room')) expect(chart.title).toContain('nook');
-      if (follows.includes('plan')) expect(said).toContain('dry');
+      if (follows.includes('plan') || follows.includes('lines')) expect(said).toContain('dry');
+      if (follows.includes('lines')) expect(said).not.toContain('now');
       if (follows.includes('week')) expect(chart.table.rows).toHaveLength(168);
-      expect(JSON.stringify(draw(data, { room: 1, plan: 1, week: 48 }, 720))).toBe(
+      expect(JSON.stringify(draw(data, { room: 1, plan: 1, lines: [1], week: 48 }, 720))).toBe(
         JSON.stringify(chart),
       );
     },

@@ -2,11 +2,13 @@ import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { airPairs } from '../../../src/report/air-pairs.ts';
 import { answerSection } from '../../../src/report/page/answer-section.ts';
 import { assumptionsSection } from '../../../src/report/page/assumptions-section.ts';
+import { html } from '../../../src/report/page/html.ts';
 import { methodSection } from '../../../src/report/page/method-section.ts';
-import { optionsSection } from '../../../src/report/page/options-section.ts';
 import { unpackPictures } from '../../../src/report/page/packed-pictures.ts';
 import { pictureDataOf } from '../../../src/report/page/picture-data-of.ts';
+import { plansSection } from '../../../src/report/page/plans-section.ts';
 import { reportPage } from '../../../src/report/page/report-page.ts';
+import { turningPoints } from '../../../src/report/page/turning-points.ts';
 import type { Flip } from '../../../src/studies/doubts/decision-flips.ts';
 import type { ReportStudy } from '../../../src/studies/report-study.ts';
 import { COTTAGE, DRY_PLAN, inputOf, sha256, studyOf } from './cottage.ts';
@@ -34,15 +36,7 @@ const sectionsOf = (markup: Element): string[] =>
 describe('the page', () => {
   test('has its sections in order, each with a heading that names it and a way to it', () => {
     expect(sectionsOf(read)).toEqual([
-      ...[
-        'answer',
-        'options',
-        'purchase',
-        'pictures',
-        'fresh-air',
-        'handbook-cross-check',
-        'doubts',
-      ],
+      ...['answer', 'plans', 'purchase', 'pictures', 'air', 'doubts'],
       ...['cautions', 'assumptions', 'method'],
     ]);
     const links = all(all(read, 'nav')[0]!, 'a');
@@ -63,14 +57,14 @@ describe('the page', () => {
     const sentences = measures.notices.filter(({ id }) => id.startsWith('fresh-air-'));
     expect(sentences.length).toBeGreaterThan(0);
     for (const { text } of sentences) {
-      expect(section('fresh-air')).toContain(text);
+      expect(section('air')).toContain(text);
       expect(section('cautions')).not.toContain(text);
     }
     const told = airPairs(measures).told.map(({ ends, forth, back }) => [
       ...[...ends, forth.toFixed(1), back.toFixed(1)],
     ]);
     expect(told.length).toBeGreaterThan(0);
-    const rows = tableOf(byId(read, 'fresh-air'), /Air from room to room/);
+    const rows = tableOf(byId(read, 'air'), /Air from room to room/);
     expect(rows.slice(1)).toEqual(told);
   });
 
@@ -129,7 +123,9 @@ describe('the page', () => {
     expect(data.plans.map(({ name }) => name)).toEqual(
       study.pictured.map(({ option }) => option.name),
     );
-    expect(choice).toEqual({ room: 1, plan: 0, week: data.coldest });
+    const dampest = data.weeks.find(({ word }) => word === 'dampest')!.hour;
+    const lines = data.plans.map((_, k) => k).slice(0, 4);
+    expect(choice).toEqual({ room: 1, plan: 0, lines, week: dampest });
   });
 
   test('is the same bytes whatever the clock and the place of the machine', async () => {
@@ -149,65 +145,82 @@ describe('what a section tells', () => {
     for (const sentence of study.purchase!.decision!.sentences) {
       expect(section('answer')).toContain(sentence);
     }
-    const [heads, ...rows] = tableOf(read, /^One input at a time/);
-    expect(heads!.slice(1, 5)).toEqual(['today', 'turns round at', 'tried from', 'to']);
-    expect(rows.map(([input]) => input)).toEqual(
-      study.purchase!.flips.map(({ input }) => input.replace(/,$/, '')),
-    );
+    const turns = all(byId(read, 'answer'), 'ul').find(
+      ({ attributes }) => attributes['class'] === 'turns',
+    )!;
+    const told = all(turns, 'li').map(textOf);
+    for (const [k, { input }] of study.purchase!.flips.entries()) {
+      expect(told[k]).toContain(input);
+    }
+    expect(told).toHaveLength(study.purchase!.flips.length);
     expect(section('answer')).toContain('This is not robust: only 10 days were simulated.');
     expect(page).not.toContain('id="picture-money"');
     expect(section('answer')).toContain(
-      `2 were tried low and high and ${study.untried.length} were not.`,
+      `2 values that nobody knows exactly were tried low and high, ${study.untried.length} that matter less were not.`,
     );
   });
 
-  test('options: everything that could be done, doing nothing first', () => {
-    const [, ...rows] = tableOf(read, /^Whole home, 10 days/);
-    const names = study.options.map(({ name }) => name);
-    expect(names.slice(0, 2)).toEqual(['now', 'dry']);
-    expect(rows.map(([name], k) => name!.slice(0, names[k]?.length))).toEqual(names);
+  test('answer: three figures, before and after, as they are printed', () => {
+    const cards = all(all(byId(read, 'answer'), 'dl')[0]!, 'dd').map((card) =>
+      textOf(card).replaceAll(/\s+/g, ' '),
+    );
+    expect(cards).toHaveLength(3);
+    const share = ({ measures: { rooms, period } }: ReportStudy['options'][number]) =>
+      ((100 * rooms['nook']!.outside_band_hours.humidity_high) / period.hours).toFixed(0);
+    const { option } = study.purchase!.about;
+    expect(cards[0]).toBe(`${share(study.options[0]!)} → becomes ${share(option)} % of the time`);
+    const [was, is] = [study.options[0]!, option].map(({ measures }) =>
+      measures.money.total_per_year.toFixed(0),
+    );
+    expect(cards[2]).toContain(`${was} → becomes ${is} GBP a year`);
   });
 
-  test('options: what the plans ask is answered before the table, and nobody counts room-hours', () => {
+  test('plans: everything that could be done, doing nothing first, then from cheap to dear', () => {
+    const [heads, ...rows] = tableOf(read, /^Each plan against now/);
+    expect(rows.map(([name]) => name!.split(/[a-z ]*\(/)[0])).toHaveLength(study.options.length);
+    const names = study.lines.map(({ figures }) => figures.plan);
+    expect(new Set(names)).toEqual(new Set(study.options.map(({ name }) => name)));
+    expect(rows.map(([name], k) => name!.slice(0, names[k]?.length))).toEqual(names);
+    const money = heads!.findIndex((head) => head.startsWith('money'));
+    const [first, ...others] = rows.map((row) => Number.parseFloat(row[money]!));
+    const baseline = study.options[0]!.measures.money.total_per_year;
+    expect(first).toBe(Math.round(baseline));
+    expect(others).toEqual(others.toSorted((a, b) => a - b));
+    const dry = study.options[1]!.measures.money.total_per_year - baseline;
+    const row = rows.find(([name]) => name!.startsWith('dry'))!;
+    expect(Number.parseFloat(row[money]!)).toBe(Math.round(dry));
+    expect(row.at(-1)).toBe(study.lines.find(({ figures }) => figures.plan === 'dry')!.verdict);
+  });
+
+  test('plans: what they ask is answered before the table, and nobody counts room-hours', () => {
     const asked = {
       questions: [
         { title: 'Buy <drier> for 180 GBP?', sentences: ['It costs 9 GBP.', 'Less damp.'] },
       ],
       surprise: 'It saves.',
     };
-    const text = optionsSection(inputOf({ ...study, asked }, TEXT)).body.markup;
-    expect(text).toContain("What the scenario's own plans ask:");
+    const text = plansSection(inputOf({ ...study, asked }, TEXT), html``).body.markup;
     expect(text).toContain('<b>Buy &lt;drier&gt; for 180 GBP?</b> It costs 9 GBP. Less damp.');
     expect(text).toContain('<b>Surprising:</b> It saves.');
     expect(study.asked.questions.map(({ title }) => title)).toContainEqual(
       expect.stringContaining('drier'),
     );
-    expect(text).not.toContain('room-hours');
+    expect(text).not.toMatch(/room-hours|room h\b/);
   });
 
-  test('options: what is cooled, where some option cools', () => {
-    const cooling = { removed_kwh: 310, delivered_kwh: { electricity: 104 } };
-    const options = study.options.map((option, k) =>
-      k === 0 ? option : { ...option, measures: { ...option.measures, cooling } },
-    );
-    const { body } = optionsSection(inputOf({ ...study, options }, TEXT));
-    const [heads, first, second] = tableOf(readMarkup(body.markup), /^Whole home, 10 days/);
-    const at = (head: string) => heads!.indexOf(head);
-    const [removed, bought] = [at('removed by cooling [kWh]'), at('electricity for cooling [kWh]')];
-    expect([first![removed], second![removed]]).toEqual(['0', '310']);
-    expect([first![bought], second![bought]]).toEqual(['0', '104']);
-    expect(at('too warm, somebody in [room h]')).toBeGreaterThan(bought);
-    expect(section('options')).not.toContain('cooling');
+  test('plans: better and worse are said, not only coloured', () => {
+    const [effect] = study.lines.flatMap(({ effects }) => effects);
+    expect(effect).toBeDefined();
+    const [, ...rows] = tableOf(read, /^Each plan against now/);
+    expect(rows[0]!.join()).not.toMatch(/better|worse/);
+    expect(rows.slice(1).join()).toMatch(/\((better|worse)\)/);
   });
 
   test('doubts: what was tried, largest effect first, and what was left aside', () => {
-    const [, ...rows] = tableOf(read, /^Inputs low and high/);
     const { effects } = study.purchase!.doubt;
+    const rows = all(byId(read, 'picture-doubt'), 'tr').slice(1).map(textOf);
     expect(rows).toHaveLength(effects.length);
-    expect(rows[0]![0]).toContain(effects[0]!.path);
-    expect(rows.map(([where]) => where)).toContainEqual(
-      expect.stringMatching(/^leakage, ach50\/home/),
-    );
+    expect(rows.join()).toContain('draughts, by a blower door [air changes/h at 50 Pa]');
     for (const { path } of study.untried) expect(section('doubts')).toContain(path);
   });
 
@@ -255,34 +268,34 @@ describe('where an input turns the answer round', () => {
     ...{ input: 'the price', unit: 'GBP', today: 180, value: null, low: 0, high: 900 },
     ...{ likely: false, tried: true, relative: false, note: 'by hand', ...over },
   });
-  const told = (over: Partial<Flip>): string[] => {
-    const purchase = { ...study.purchase!, flips: [flip(over)] };
-    const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
-    return tableOf(readMarkup(body.markup), /^One input at a time/)[1]!;
-  };
+  const told = (over: Partial<Flip>): string =>
+    textOf(readMarkup(turningPoints([flip(over)]).markup)).replaceAll(/\s+/g, ' ');
 
   test('nowhere in what was tried', () => {
-    expect(told({})).toEqual(['the price', '180', 'nowhere', '0', '900', 'GBP', 'by hand']);
+    expect(told({})).toContain('the price nowhere0 today 180 GBP 900');
+    expect(told({})).toContain('the price: by hand.');
   });
 
-  test('at a likely value, and at one that is far off', () => {
-    expect(told({ value: 150.4, likely: true })[2]).toBe('150');
-    expect(told({ value: 700 })[2]).toBe('700 (far off)');
+  test('at a likely value, and at one that is far off, above or below today', () => {
+    expect(told({ value: 150.4, likely: true })).toContain('the price below 150 GBP0');
+    expect(told({ value: 700 })).toContain('the price above 700 GBP (far off)0');
   });
 
   test('is not said to be nowhere where it could not be tried', () => {
-    const row = told({
-      note: 'not tried: heating.setpoint would be 41',
-      input: 'all',
-      tried: false,
-    });
-    expect(row[0]).toBe('all');
-    expect(row.slice(2)).toEqual([
-      ...['-', '0', '900', 'GBP', 'not tried: heating.setpoint would be 41'],
-    ]);
+    const note = 'not tried: heating.setpoint would be 41';
+    expect(told({ note, input: 'all', tried: false })).toContain('all not tried0');
+    expect(told({ note, input: 'all', tried: false })).toContain(`all: ${note}.`);
   });
 
-  test('is no table where nothing was asked', () => {
+  test('is drawn broken from there on, on the side where it turns', () => {
+    const drawn = (over: Partial<Flip>) => turningPoints([flip(over)]).markup;
+    expect(drawn({})).not.toContain('class="lost"');
+    expect(drawn({ value: 900 })).toContain('class="lost" d="M356.0 8H356"');
+    expect(drawn({ value: 0 })).toContain('class="lost" d="M4 8H4.0"');
+    expect(drawn({ value: 540 })).toContain('class="lost" d="M268.0 8H356"');
+  });
+
+  test('is no list where nothing was asked', () => {
     const purchase = { ...study.purchase!, flips: [] };
     const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
     expect(body.markup).not.toContain('What would turn it round');
@@ -307,7 +320,7 @@ describe('hours for pictures', () => {
   test('are of the rooms that all options have, with the bands and people of the baseline', () => {
     const [now, dry] = study.pictured;
     const less = { ...dry!, series: { ...dry!.series, rooms: dry!.series.rooms.slice(1) } };
-    const data = pictureDataOf([now!, less]);
+    const data = pictureDataOf([now!, less], 'nook');
     expect(data.rooms.map(({ name }) => name)).toEqual(['nook']);
     expect(data.rooms[0]).toMatchObject({ humidity: { low: 40, high: 60 } });
     expect(data.hours).toBe(240);
@@ -323,7 +336,7 @@ describe('hours for pictures', () => {
   });
 
   test('need an option', () => {
-    expect(() => pictureDataOf([])).toThrow('pictureDataOf: needs at least one option');
+    expect(() => pictureDataOf([], 'nook')).toThrow('pictureDataOf: needs at least one option');
   });
 });
 
@@ -338,16 +351,7 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
     const made = readMarkup((await reportPage(inputOf(other, text))).page);
     expect(textOf(all(made, 'h1')[0]!)).toBe('Which plan costs and does what?');
     expect(sectionsOf(made)).toEqual([
-      ...[
-        'answer',
-        'options',
-        'pictures',
-        'fresh-air',
-        'handbook-cross-check',
-        'cautions',
-        'assumptions',
-        'method',
-      ],
+      ...['answer', 'plans', 'pictures', 'air', 'cautions', 'assumptions', 'method'],
     ]);
     const [lead, ...rest] = other.answer.sentences;
     expect(textOf(byId(made, 'answer'))).toContain(lead);

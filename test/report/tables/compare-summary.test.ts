@@ -29,6 +29,7 @@ const answers = (
     figures: figures(name(k), k === 0 ? {} : { money: 1500 - 40 + k, energy: 11_000, damp: 36 }),
     description: LONG,
     verdict: k === 0 ? '' : 'cheaper, but damper',
+    effects: [],
   })),
   ...over,
 });

@@ -7,6 +7,7 @@ const rule = {
   ...{ fired: 520, per_week: 9.97, someone_home: 400, someone_awake: 300, could_act: 390 },
   ...{ acted_on: 130, duplicates: 52, missed: 104, held_back: 0 },
   by_hour: Array.from({ length: 24 }, (_, hour) => (hour === 7 ? 100 : hour > 17 ? 30 : 0)),
+  could_act_by_hour: Array(24).fill(0),
 };
 const silent = {
   ...rule,

@@ -354,7 +354,15 @@ describe('runTables', () => {
         by_rule: {
           damp: {
             ...rule,
-            ...{ could_act: 35, acted_on: 20, duplicates: 3, missed: 7, held_back: 6, by_hour: [] },
+            ...{
+              could_act: 35,
+              acted_on: 20,
+              duplicates: 3,
+              missed: 7,
+              held_back: 6,
+              by_hour: [],
+              could_act_by_hour: [],
+            },
           },
         },
       },

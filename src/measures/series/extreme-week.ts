@@ -1,25 +1,31 @@
 import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
 
 /**
- * Number of the hour at which the coldest seven days begin, from midnight to midnight by the wall
- * clock; 0 where the series has no seven whole days.
+ * Number of the hour at which the seven days with the lowest mean begin, or with the highest, from
+ * midnight to midnight by the wall clock; 0 where the series has no seven whole days.
  *
- * @param temperature  outdoors, hour by hour [°C]
+ * @param values  hour by hour, such as the temperature outdoors
  * @param start  instant at which the first hour begins [s UTC]
  */
-export function coldestWeek(temperature: Float32Array, start: number, clock: LocalClock): number {
-  let coldest = 0;
-  let lowest = Number.POSITIVE_INFINITY;
-  for (let h = 0; h + HOURS_OF_WEEK <= temperature.length; h++) {
+export function extremeWeek(
+  values: Float32Array,
+  start: number,
+  clock: LocalClock,
+  end: 'lowest' | 'highest',
+): number {
+  const sign = end === 'lowest' ? 1 : -1;
+  let found = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let h = 0; h + HOURS_OF_WEEK <= values.length; h++) {
     if (!beginsDay(start + h * SECONDS_PER_HOUR, clock)) continue;
     let sum = 0;
-    for (let k = h; k < h + HOURS_OF_WEEK; k++) sum += temperature[k]!;
-    if (sum < lowest) {
-      lowest = sum;
-      coldest = h;
+    for (let k = h; k < h + HOURS_OF_WEEK; k++) sum += sign * values[k]!;
+    if (sum < least) {
+      least = sum;
+      found = h;
     }
   }
-  return coldest;
+  return found;
 }
 
 /**

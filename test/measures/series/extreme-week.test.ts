@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { beginsDay, coldestWeek } from '../../../src/measures/series/coldest-week.ts';
+import { beginsDay, extremeWeek } from '../../../src/measures/series/extreme-week.ts';
 import { type LocalClock, localDay, toLocal, UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { START } from '../hand-made.ts';
 
@@ -8,6 +8,8 @@ const DAY = 24;
 const off = (hours: number): LocalClock => ({ from: [0], offset: [hours * HOUR] });
 /** 5 °C, and -5 °C in hours 101 to 289. */
 const cold = Float32Array.from({ length: DAY * 20 }, (_, h) => (h >= 101 && h < 290 ? -5 : 5));
+const coldestWeek = (values: Float32Array, start: number, clock: LocalClock) =>
+  extremeWeek(values, start, clock, 'lowest');
 const hoursThatBegin = (clock: LocalClock, from: number, count: number) =>
   Array.from({ length: count }, (_, h) => h).filter((h) =>
     beginsDay(START + (from + h) * HOUR, clock),
@@ -36,6 +38,12 @@ describe('the coldest week', () => {
     };
     // Hour 110 begins at half past midnight then, and the hour before it on the day before.
     expect(coldestWeek(cold, START, summerOfHalfAnHour)).toBe(110);
+  });
+
+  test('is the hottest where the highest mean is asked for', () => {
+    const warm = cold.map((value) => -value);
+    expect(extremeWeek(warm, START, UTC_CLOCK, 'highest')).toBe(120);
+    expect(extremeWeek(warm, START, UTC_CLOCK, 'lowest')).toBe(312);
   });
 
   test('is hour 0 where there are no seven whole days', () => {

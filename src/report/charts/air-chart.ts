@@ -1,0 +1,177 @@
+import { figureText } from '../../units/figure-text.ts';
+import type { Chart } from './chart.ts';
+import { chartFrame } from './chart-frame.ts';
+import { HUES, INK } from './palette.ts';
+
+/** What the air of the rooms carries of one species under two plans, or under one. */
+export interface AirChartData {
+  readonly label: string;
+  readonly unit: string;
+  readonly outdoors: number;
+  readonly plans: readonly {
+    readonly name: string;
+    /** By room, in the order of `rooms`. */
+    readonly levels: readonly AirLevels[];
+  }[];
+  readonly rooms: readonly {
+    readonly name: string;
+    /** Upper edge of its band; infinite for none. */
+    readonly limit: number;
+  }[];
+}
+
+/** Levels of a room's air by hourly means. */
+interface AirLevels {
+  readonly mean: number;
+  readonly evening: number;
+  readonly night: number;
+  readonly p95: number;
+  readonly peak: number;
+}
+
+/** Room by room a bar from the mean to the usual peak, with the limit: also where nothing passes it. */
+export function airChart(data: AirChartData, width: number): Chart {
+  const { label, unit, rooms, plans } = data;
+  const shown = plans.slice(0, 2);
+  const all = shown.flatMap(({ levels }) => levels.map(({ p95 }) => p95));
+  const limits = rooms.map(({ limit }) => limit).filter(Number.isFinite);
+  const most = Math.max(1e-9, ...all, ...limits);
+  const pitch = NAME + BAR * shown.length + BETWEEN;
+  const title = titleOf(data);
+  const x = {
+    field: 'value',
+    type: 'quantitative',
+    scale: { domain: [0, 1.04 * most], nice: false },
+    axis: { title: `${label} [${unit}]`, tickCount: 5, grid: true },
+  };
+  const yOf = (room: number, plan: number): number => room * pitch + NAME + plan * BAR + BAR / 2;
+  const values = rooms.flatMap((_, room) =>
+    shown.map(({ levels }, series) => ({
+      ...{ series, y: yOf(room, series) },
+      ...{ value: levels[room]!.mean, to: levels[room]!.p95 },
+    })),
+  );
+  const look = {
+    field: 'series',
+    type: 'nominal',
+    scale: { domain: [0, 1], range: [INK, HUES.damp] },
+    legend: null,
+  };
+  const y = pixels('y');
+  const height = pitch * rooms.length + KEY;
+  const spec = chartFrame({
+    ...{ width, height: height + AXIS, description: title },
+    layer: [
+      {
+        data: { values: [{ y: 0, value: 0 }] },
+        mark: { type: 'rule', opacity: 0 },
+        encoding: {
+          x,
+          y: { ...pixels('y'), axis: null, scale: { domain: [height, 0], nice: false } },
+        },
+      },
+      {
+        data: {
+          values: rooms.flatMap(({ limit }, room) =>
+            Number.isFinite(limit)
+              ? [{ value: limit, y: yOf(room, 0) - BAR, to: yOf(room, shown.length - 1) + BAR }]
+              : [],
+          ),
+        },
+        mark: { type: 'rule', strokeDash: [4, 3], color: HUES.warm, strokeWidth: 1.6 },
+        encoding: { x, y, y2: { field: 'to' } },
+      },
+      {
+        data: { values },
+        mark: { type: 'rule', strokeWidth: 5, opacity: 0.45 },
+        encoding: { x, x2: { field: 'to' }, y, color: look },
+      },
+      {
+        data: { values },
+        mark: { type: 'tick', thickness: 2, height: BAR - 2, orient: 'vertical', opacity: 1 },
+        encoding: { x, y, color: look },
+      },
+      {
+        data: { values: values.map(({ to, ...one }) => ({ ...one, value: to })) },
+        mark: { type: 'point', filled: true, size: 46, opacity: 1 },
+        encoding: {
+          ...{ x, y, color: look },
+          shape: { ...look, scale: { domain: [0, 1], range: ['circle', 'square'] } },
+        },
+      },
+      words(rooms.map(({ name }, room) => ({ text: name, y: room * pitch + NAME / 2 - 1 }))),
+      words([{ text: keyOf(shown.map(({ name }) => name)), y: height - KEY / 2 + 2 }], 0.8),
+    ],
+  });
+  return {
+    title,
+    description:
+      `${label} by room, a bar from the mean of the period to the level that one hour in twenty ` +
+      `passes, dashed the limit; outdoors ${figureText(data.outdoors)} ${unit} on the mean. ` +
+      rooms
+        .map(
+          ({ name }, k) =>
+            `${name}: ${shown.map(({ name: plan, levels }) => `${plan} ${figureText(levels[k]!.mean)} to ${figureText(levels[k]!.p95)}`).join(', ')}.`,
+        )
+        .join(' '),
+    spec,
+    table: {
+      headers: ['room, plan', ...LEVELS.map((level) => `${WORDS[level]} [${unit}]`)],
+      rows: rooms.flatMap(({ name }, k) =>
+        plans.map(({ name: plan, levels }) => [
+          `${name}, ${plan}`,
+          ...LEVELS.map((level) => figureText(levels[k]![level])),
+        ]),
+      ),
+    },
+  };
+}
+
+/** The room with the highest usual peak, and what the other plan makes of it. */
+function titleOf({ label, unit, rooms, plans }: AirChartData): string {
+  const [before, after] = plans;
+  const levels = before?.levels ?? [];
+  const worst = levels.reduce((k, { p95 }, n) => (p95 > levels[k]!.p95 ? n : k), 0);
+  const room = rooms[worst];
+  if (room === undefined) return `${label}: no rooms`;
+  const was = figureText(levels[worst]!.p95);
+  const limit = room.limit;
+  const over = Number.isFinite(limit)
+    ? levels[worst]!.p95 > limit
+      ? `, over ${figureText(limit)}`
+      : `, under ${figureText(limit)}`
+    : '';
+  const opening = `${label} usually peaks at ${was} ${unit} in ${room.name}${over}`;
+  if (after === undefined) return opening;
+  const is = after.levels[worst]!.p95;
+  const change = is / levels[worst]!.p95 - 1;
+  return Math.abs(change) < 0.05
+    ? `${opening}; ${after.name} changes little`
+    : `${opening}; with ${after.name} at ${figureText(is)}`;
+}
+
+const words = (values: readonly object[], opacity = 1): object => ({
+  data: { values },
+  mark: { type: 'text', align: 'left', opacity },
+  encoding: { x: { value: 0 }, y: pixels('y'), text: { field: 'text', type: 'nominal' } },
+});
+
+const keyOf = ([first, second]: readonly string[]): string =>
+  second === undefined
+    ? `● ${first}; | mean; dashed: limit`
+    : `● ${first}, ■ ${second}; | mean; dashed: limit`;
+
+const pixels = (field: string) => ({ field, type: 'quantitative' });
+
+const LEVELS = ['mean', 'evening', 'night', 'p95', 'peak'] as const;
+const WORDS = {
+  ...{ mean: 'mean', evening: 'evening', night: 'night' },
+  ...{ p95: '95 % of hours below', peak: 'peak hour' },
+} as const;
+
+/** Heights of a room's name, a bar, the gap below, the key and the axis. [px] */
+const NAME = 18;
+const BAR = 13;
+const BETWEEN = 8;
+const KEY = 24;
+const AXIS = 40;

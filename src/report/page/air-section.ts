@@ -1,0 +1,73 @@
+import { figureText } from '../../units/figure-text.ts';
+import { type AirPair, airPairs } from '../air-pairs.ts';
+import { FRESH_AIR } from '../own-section.ts';
+import { type DrawnTwice, figure } from './figure.ts';
+import { figureTable } from './figure-table.ts';
+import { type Html, html } from './html.ts';
+import type { ReportInput } from './report-input.ts';
+import { details, list, type Section } from './section.ts';
+
+/** What the air carries, when rules ring about it, and where outdoor air comes in. */
+export function airSection({ study }: ReportInput, drawn: readonly DrawnTwice[]): Section {
+  const { measures } = study.options[0]!;
+  const sentences = measures.notices.filter(({ id }) => id.startsWith(FRESH_AIR));
+  const { told, leftOut } = airPairs(measures);
+  return {
+    id: 'air',
+    title: 'Air and alerts',
+    body: html`
+<div class="grid">${drawn.map(figure)}</div>
+<h3>Where outdoor air comes in, with ${measures.plan}</h3>
+${list(sentences.map(({ text }) => text))}
+${told.length === 0 ? null : details('Air from room to room', pairsTable(told, leftOut))}
+${ruleTables(study)}`,
+  };
+}
+
+function pairsTable(told: readonly AirPair[], leftOut: string): Html {
+  return html`
+${figureTable({
+  caption: 'Air from room to room, mean of the heating season',
+  heads: ['from', 'to', 'there [L/s]', 'back [L/s]'],
+  rows: told.map(({ ends, forth, back }) => [
+    ends[0],
+    ends[1],
+    figureText(forth, 1),
+    figureText(back, 1),
+  ]),
+  words: [1],
+})}
+<p>Where nothing was heated, of the whole period. What a doorway exchanges both ways at once is in both columns. ${leftOut}</p>`;
+}
+
+/** What came of each rule, plan by plan. */
+function ruleTables({ options }: ReportInput['study']): (Html | null)[] {
+  return options.map(({ name, measures: { alerts, period } }) => {
+    const rules = Object.entries(alerts.by_rule);
+    if (rules.length === 0) return null;
+    const weeks = period.hours / HOURS_PER_WEEK;
+    const share = (part: number, fired: number): string =>
+      fired > 0 ? figureText((100 * part) / fired, 0) : '-';
+    return details(
+      `Rules of ${name}: ${figureText(alerts.per_week, 1)} alerts a week`,
+      figureTable({
+        caption: `Rules of ${name}`,
+        heads: [
+          ...['rule', 'a week', 'heard [%]', 'done [%]', 'again within the hour [%]'],
+          ...['missed a week', 'held back a week'],
+        ],
+        rows: rules.map(([rule, each]) => [
+          rule,
+          figureText(each.per_week, 1),
+          share(each.could_act, each.fired),
+          share(each.acted_on, each.fired),
+          share(each.duplicates, each.fired),
+          figureText(each.missed / weeks, 1),
+          figureText(each.held_back / weeks, 1),
+        ]),
+      }),
+    );
+  });
+}
+
+const HOURS_PER_WEEK = 168;

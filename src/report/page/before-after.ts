@@ -1,0 +1,137 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
+import type { PlanFigures } from '../../studies/answers/plan-figures.ts';
+import type { ReportStudy } from '../../studies/report-study.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { type Html, html } from './html.ts';
+import { strip } from './strip.ts';
+
+/** A figure as it is and with what is asked about. */
+interface BeforeAfter {
+  readonly title: string;
+  readonly unit: string;
+  readonly before: number;
+  readonly after: number;
+  readonly decimals: number;
+  /** What else is to be known about it. */
+  readonly note?: string;
+}
+
+/**
+ * Three figures before and after: of a purchase that dries, the damp of its room; of any other plan,
+ * the two things that it changes most for those who live with it; and the money. Nothing is asked
+ * where there is no purchase: then they are told as they are.
+ */
+export function beforeAfter(study: ReportStudy): Html {
+  const figures = [...felt(study), money(study)];
+  const asked = study.purchase !== null;
+  return html`<dl class="figures">${figures.map((figure) => card(figure, asked))}</dl>
+${asked ? html`<p class="key"><span class="ring"></span> as it is, <span class="disc"></span> with ${study.purchase!.about.option.name}</p>` : null}`;
+}
+
+function card({ title, unit, before, after, decimals, note }: BeforeAfter, asked: boolean): Html {
+  const was = figureText(before, decimals);
+  const is = figureText(after, decimals);
+  const to = Math.max(before, after) * 1.1;
+  const look = Number(is) > Number(was) ? 'worse' : Number(is) < Number(was) ? 'better' : 'same';
+  return html`<div><dt>${title}</dt><dd>${
+    asked
+      ? html`<span class="was">${was}</span> <span class="was" aria-hidden="true">→</span><span class="heard"> becomes </span> <b class="${look}">${is}</b>`
+      : html`<b class="same">${was}</b>`
+  } <span class="unit">${unit}</span>${asked ? strip({ from: 0, to, baseline: before, plan: after, look }, 220) : null}${
+    note === undefined ? null : html`<small>${note}</small>`
+  }</dd></div>`;
+}
+
+function felt(study: ReportStudy): BeforeAfter[] {
+  const { purchase, lines, options } = study;
+  const [baseline] = options;
+  if (purchase?.about.dries) {
+    return dampOf(purchase.about.room, baseline!.measures, purchase.about.option.measures);
+  }
+  const was = lines[0]!.figures;
+  const line =
+    purchase === null ? null : lines.find(({ figures }) => figures.plan === nameOf(purchase));
+  const ofEffects = (line?.effects ?? []).map(({ of }) => of).filter((of) => of !== 'air');
+  const kinds = [...new Set([...ofEffects, ...USUAL])];
+  const air = line ? airOf(was, line) : [];
+  const rest = kinds.map((kind) => KINDS[kind](was, line?.figures ?? was));
+  return [...air, ...rest].slice(0, 2);
+}
+
+const nameOf = ({ about }: NonNullable<ReportStudy['purchase']>): string => about.option.name;
+
+function dampOf(room: string, before: PlanMeasures, after: PlanMeasures): BeforeAfter[] {
+  const share = ({ rooms, period }: PlanMeasures): number =>
+    (100 * (rooms[room]!.outside_band_hours.humidity_high ?? 0)) / period.hours;
+  const perDay = ({ rooms, period }: PlanMeasures): number =>
+    (24 * rooms[room]!.cold_spot_hours_above_80_pct) / period.hours;
+  return [
+    {
+      ...{ title: `${room}: air too damp`, unit: '% of the time', decimals: 0 },
+      ...{ before: share(before), after: share(after) },
+    },
+    {
+      ...{ title: `${room}: corner wet enough for mould`, unit: 'h a day', decimals: 1 },
+      ...{ before: perDay(before), after: perDay(after) },
+      note: `mould index up to ${index(before, room)}, ${index(after, room)} with it; from 3 on it is seen`,
+    },
+  ];
+}
+
+const index = ({ rooms }: PlanMeasures, room: string): string =>
+  figureText(rooms[room]!.mould_index_peak, 1);
+
+/** What the air carries where a plan changes that clearly. */
+function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] {
+  if (effects[0]?.of !== 'air') return [];
+  return figures.air.flatMap(({ name, label, unit, kind, value }) => {
+    const before = was.air.find((one) => one.name === name)?.value ?? 0;
+    if (!(Math.abs(value / before - 1) >= 0.1)) return [];
+    const where = kind === 'mean' ? 'mean of the rooms' : 'at night, room worst off';
+    const decimals = before < 10 ? 1 : 0;
+    return [{ title: `${label}, ${where}`, unit, before, after: value, decimals }];
+  });
+}
+
+function money({ options, purchase }: ReportStudy): BeforeAfter {
+  const [baseline] = options;
+  const { currency, total_per_year: before } = baseline!.measures.money;
+  const after = purchase?.about.option.measures.money.total_per_year ?? before;
+  const title = 'Energy and what is bought';
+  const unit = `${currency} a year`;
+  if (purchase === null) return { title, unit, before, after, decimals: 0 };
+  const net = Number(figureText(after, 0)) - Number(figureText(before, 0));
+  const { low, high } = purchase.doubt;
+  const ends = [low, high].map((end) => Math.round(end));
+  const range =
+    ends[0] === ends[1] ? '' : `; ${ends[0]} to ${ends[1]} with doubtful values low and high`;
+  const more = net === 0 ? 'the same' : `${Math.abs(net)} ${net > 0 ? 'more' : 'less'}`;
+  return { title, unit, before, after, decimals: 0, note: `${more}${range}` };
+}
+
+type Kind = (was: PlanFigures, is: PlanFigures) => BeforeAfter;
+
+const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould', Kind>> = {
+  cold: ({ cold: was }, { cold: is }) => ({
+    ...{ title: `Sitting in the cold${was.room === '' ? '' : `, ${was.room}`}`, unit: 'h a day' },
+    ...{ before: was.value, after: is.value, decimals: 1 },
+  }),
+  mould: ({ mould: was }, { mould: is }) => ({
+    ...{ title: `Highest mould index, ${was.room}`, unit: 'of 6' },
+    ...{ before: was.value, after: is.value, decimals: 1 },
+  }),
+  damp: share('Rooms too damp', ({ damp }) => damp),
+  dry: share('Rooms too dry', ({ dry }) => dry),
+  spots: share('Corners wet enough for mould', ({ spots }) => spots),
+  warm: share('Too warm with somebody in', ({ warm }) => warm),
+};
+
+function share(title: string, of: (figures: PlanFigures) => number): Kind {
+  return (was, is) => ({
+    ...{ title, unit: '% of the time', decimals: 0 },
+    ...{ before: of(was), after: of(is) },
+  });
+}
+
+const USUAL = ['cold', 'damp'] as const;

@@ -1,0 +1,83 @@
+import { pathInWords } from './path-in-words.ts';
+
+/** An input as somebody says it who has not seen the file, and its unit; empty for none. */
+export interface InputInWords {
+  readonly name: string;
+  readonly unit: string;
+}
+
+/**
+ * What stands at a place of a scenario, in words: the known ones as people say them, others by their
+ * path.
+ *
+ * @param pointer  RFC 6901
+ * @param raw      the scenario, as plain values
+ * @example inputInWords('/home/leakage/ach50', raw) // { name: 'draughts, by a blower door', unit: 'air changes/h at 50 Pa' }
+ */
+export function inputInWords(pointer: string, raw: unknown): InputInWords {
+  const path = pathInWords(pointer, raw);
+  const steps = path.split(', ');
+  const known = KNOWN.find(({ ends }) => path === ends || path.endsWith(`, ${ends}`));
+  if (known === undefined) return { name: path, unit: UNITS[steps.at(-1) ?? ''] ?? '' };
+  const of = path.slice(0, -known.ends.length).replace(/, $/, '').split(', ').at(-1) ?? '';
+  const whose = SECTIONS.has(of) ? '' : of;
+  return { name: whose === '' ? known.name : `${known.name}, ${whose}`, unit: known.unit };
+}
+
+interface Known {
+  /** Last steps of the path in words. */
+  readonly ends: string;
+  readonly name: string;
+  readonly unit: string;
+}
+
+const known = (ends: string, name: string, unit = ''): Known => ({ ends, name, unit });
+
+const KNOWN: readonly Known[] = [
+  known('humidity, bias', 'humidity sensor reads off by', 'points'),
+  known('temperature, bias', 'temperature sensor reads off by', 'K'),
+  known('leakage, ach50', 'draughts, by a blower door', 'air changes/h at 50 Pa'),
+  known('leakage, air changes', 'draughts', 'air changes/h'),
+  known('background vents', 'trickle vents and air bricks', 'mm²'),
+  known('wall u-value', 'U-value of the outer walls', 'W/m²K'),
+  known('roof u-value', 'U-value of the roof', 'W/m²K'),
+  known('floor u-value', 'U-value of the ground floor', 'W/m²K'),
+  known('window u-value', 'U-value of the windows', 'W/m²K'),
+  known('cold spot factor', 'cold spot factor of the walls'),
+  known('party wall leakage', 'share of the draughts that comes from neighbours'),
+  known('internal mass', 'heavy things in the rooms', 'kJ/m²K'),
+  known('furnishing factor', 'furnishing that takes up water'),
+  known('moisture buffer', 'what surfaces take up of water', 'g/m² per %'),
+  known('deep moisture', 'what surfaces hold over weeks'),
+  known('electricity, price', 'price of electricity', 'per kWh'),
+  known('gas, price', 'price of gas', 'per kWh'),
+  known('oil, price', 'price of oil', 'per kWh'),
+  known('wood, price', 'price of wood', 'per kWh'),
+  known('discount rate', 'interest forgone on the price', 'share a year'),
+  known('awake, water', 'water from a person awake', 'g/h'),
+  known('asleep, water', 'water from a person asleep', 'g/h'),
+  known('awake, heat', 'heat from a person awake', 'W'),
+  known('asleep, heat', 'heat from a person asleep', 'W'),
+  known('heating, setpoint', 'thermostat', '°C'),
+  known('heating, efficiency', 'efficiency of the heating'),
+  known('heating, cop', 'heat a kWh of electricity gives', 'kWh/kWh'),
+  known('season, mean outdoor below', 'heating season begins below, outdoors', '°C'),
+  known('target', 'target', '%'),
+  known('water', 'water each time'),
+  known('lasts', 'how long it takes'),
+  known('energy', 'energy each time'),
+  known('doors, shut', 'doors that are shut'),
+  known('sun to air', 'share of the sun that warms the air at once'),
+];
+
+/** Of last steps of paths that have no words of their own. */
+const UNITS: Readonly<Record<string, string>> = {
+  ...{ area: 'm²', height: 'm', width: 'm', power: 'W', flow: 'm³/h', lag: 'min', volume: 'm³' },
+  ...{ storey: '', faces: '°', efficiency: '' },
+};
+
+/** Whose inputs need no name besides their own. */
+const SECTIONS: ReadonlySet<string> = new Set([
+  ...['', 'home', 'build', 'heating', 'money', 'household', 'bodies', 'sensors', 'site', 'leakage'],
+  ...['electricity', 'gas', 'doors', 'rooms', 'activities', 'devices'],
+]);

@@ -1,0 +1,95 @@
+import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
+import type { Option } from '../../studies/options.ts';
+import type { ReportStudy } from '../../studies/report-study.ts';
+import { figureTable } from './figure-table.ts';
+import { type Html, html } from './html.ts';
+import { optionName } from './option-words.ts';
+import { type PlanColumn, planColumns } from './plan-columns.ts';
+import type { ReportInput } from './report-input.ts';
+import { list, type Section } from './section.ts';
+import { strip } from './strip.ts';
+
+/** What the plans ask, with its answers, and everything that could be done, a line each. */
+export function plansSection({ study }: ReportInput, pictures: Html): Section {
+  const { lines, options } = study;
+  const columns = planColumns(study);
+  const about = study.purchase?.about.option.name ?? '';
+  return {
+    id: 'plans',
+    title: 'Plans, a line each',
+    body: html`
+${askedMarkup(study)}
+${figureTable({
+  caption: `Each plan against ${lines[0]!.figures.plan}, which comes first; then the cheapest`,
+  heads: [
+    'plan',
+    ...columns.map(({ head, under }) => html`${head}<br><small>${under}</small>`),
+    'in a word',
+  ],
+  rows: lines.map((line) => [
+    nameOf(options, line),
+    ...columns.map((column) => cell(column, line, lines[0]!)),
+    line.verdict === '' ? 'where things stand' : line.verdict,
+  ]),
+  words: [columns.length + 1],
+  marked: lines.findIndex(({ figures }) => figures.plan === about),
+  named: 'plans',
+})}
+<div class="pair"><div>
+${pictures}
+</div><div>
+<p class="note">Upright stroke: ${lines[0]!.figures.plan}. Disc: the plan; square and <b class="worse">▴</b>: clearly worse; <b class="better">▾</b>: clearly better. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
+${safetyNote(study.purchase)}
+</div></div>`,
+  };
+}
+
+/** What the scenario's own plans ask, and its answers. */
+function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
+  const { questions, surprise } = asked;
+  if (questions.length === 0 || purchase === null) return null;
+  const told = questions.map(
+    ({ title, sentences }) => html`<b>${title}</b> ${sentences.join(' ')}`,
+  );
+  const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
+  return html`<div class="asked">${list([...told, ...beyond])}</div>`;
+}
+
+function nameOf(options: readonly Option[], { figures, description }: PlanLine): Html {
+  const option = options.find(({ name }) => name === figures.plan);
+  return option === undefined
+    ? html`<b>${figures.plan}</b><br><small>${description}</small>`
+    : optionName(option);
+}
+
+function cell(column: PlanColumn, line: PlanLine, baseline: PlanLine): Html {
+  const look = line === baseline ? 'same' : column.look(line);
+  const mark = look === 'same' ? null : look === 'worse' ? ' ▴' : ' ▾';
+  const drawn = {
+    ...{ from: column.from, to: column.to, look },
+    ...{ baseline: column.of(baseline), plan: column.of(line) },
+  };
+  return html`<span class="${look}">${column.print(line, line === baseline)}${
+    mark === null
+      ? null
+      : html`<span aria-hidden="true">${mark}</span><span class="heard"> (${look})</span>`
+  }</span>${column.note?.(line) ?? null}${strip(drawn)}`;
+}
+
+function bandWords({ prepared }: Option): string {
+  const { home, bands } = prepared;
+  const texts = bands.map(({ humidity: { low, high } }) => `${low} to ${high} %`);
+  if (new Set(texts).size === 1) return `relative humidity outside ${texts[0]}`;
+  const rooms = home.rooms.map(({ name }, k) => `${name} ${texts[k]}`).join(', ');
+  return `relative humidity outside each room's band (${rooms})`;
+}
+
+function safetyNote(purchase: ReportStudy['purchase']): Html | null {
+  const safe = purchase?.equalSafety ?? null;
+  if (safe === null || purchase === null || purchase.warmer !== null) return null;
+  const words =
+    safe.warmer_by_k === 0
+      ? `the device takes no hour above 80 % from the cold spot of the ${safe.room}, so that it need not be any warmer for as low a mould risk`
+      : `no warmth was found that makes the mould risk of the ${safe.room} as low as with the device: ${safe.note}`;
+  return html`<p><b>As low a mould risk by heat alone:</b> ${words}.</p>`;
+}
