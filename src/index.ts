@@ -9,6 +9,9 @@ export { type Preparation, prepareRuns } from './engine/prepare-runs.ts';
 export type { Run, RunInput } from './engine/run.ts';
 export { simulate } from './engine/simulate.ts';
 export type { Observer, TraceView } from './engine/trace.ts';
+// A log: what sensors and meters of a home said
+export { type Log, type LoggedQuantity, type LoggedSeries, seriesOf } from './log/log.ts';
+export { type EvenSteps, meansOverSteps, valuesAtInstants } from './log/onto-steps.ts';
 export { createMeasures } from './measures/create-measures.ts';
 export type { PlanMeasures, RoomMeasures } from './measures/plan-measures.ts';
 export { createPlanSeries, type PlanSeries } from './measures/series/plan-series.ts';

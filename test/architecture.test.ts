@@ -11,6 +11,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   physics: ['units'],
   species: ['units'],
   weather: ['units', 'physics', 'species'],
+  log: ['units', 'physics', 'species'],
   home: ['units', 'physics', 'species', 'type weather'],
   control: ['units', 'physics', 'type species', 'type home', 'type weather'],
   'engine/numerics': ['units'],
