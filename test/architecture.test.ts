@@ -42,6 +42,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 const MAY_USE: Record<string, readonly string[]> = {
   weather: ['csv-parse/browser/esm/sync'],
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
+  studies: ['simple-statistics'],
   report: ['fflate', 'vega', 'vega-interpreter', 'vega-lite'],
   cli: ['commander', 'cli-progress', 'open', 'zod'],
 };

@@ -22,7 +22,7 @@ export interface Choice {
   /** Words of `--set`, laid on every plan. */
   readonly set: readonly string[];
   /** An outdoor file in place of the scenario's. */
-  readonly weather?: string;
+  readonly weather?: string | undefined;
   /** Told how many plans there will be to run, as soon as that is known, and before they are checked. */
   readonly expect?: (plans: number) => Promise<void>;
 }

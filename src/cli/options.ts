@@ -13,6 +13,39 @@ export function weatherOption(): Option {
   return new Option('--weather <file>', "outdoor file to use in place of the scenario's");
 }
 
+/** `--weather FILE`, more than once for years that may come. */
+export function weathersOption(): Option {
+  return new Option(
+    '--weather <file>',
+    "outdoor file to use in place of the scenario's; repeated, further years for --doubt",
+  ).argParser((file: string, before: readonly string[] = []) => [...before, file]);
+}
+
+/** `--doubt [N]`. */
+export function doubtOption(): Option {
+  return new Option(
+    '--doubt [number]',
+    'also draw all that was assumed or is doubtful so many times (100), and tell what it does',
+  )
+    .preset('100')
+    .argParser(positiveNumber)
+    .conflicts(['csv', 'plot']);
+}
+
+/** `--seed N`, which decides what is drawn. */
+export function seedOption(what: string): Option {
+  return new Option('--seed <number>', `decides what ${what} draws`)
+    .argParser(wholeNumber)
+    .default(1);
+}
+
+/** A whole number of 1 or more. */
+export function positiveNumber(text: string): number {
+  const number = wholeNumber(text);
+  if (number > 0) return number;
+  throw new InvalidArgumentError('Give a whole number of 1 or more.');
+}
+
 /** `--json`. */
 export function jsonOption(): Option {
   return new Option('--json', 'print the figures as JSON');

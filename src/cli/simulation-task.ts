@@ -13,6 +13,8 @@ export interface SimulationSetup {
   /** The scenario's file, as the person named it. */
   readonly file: string;
   readonly weather: Weather;
+  /** Further years of weather, which tasks call by their number from 1 on. */
+  readonly others?: readonly Weather[];
 }
 
 /** A run to make, as plain data. */
@@ -20,6 +22,8 @@ export interface SimulationTask {
   readonly plan: PreparedPlan;
   /** Whether to keep the hours for pictures. */
   readonly watched: boolean;
+  /** Number of the weather among all years; 0 where not given. */
+  readonly year?: number;
 }
 
 /** What came of a task. Problems are data, because an error loses its kind between threads. */
@@ -29,11 +33,12 @@ export type SimulationAnswer =
 
 /** @param watchers  are shown each day of the run as it passes */
 export function simulationAnswer(
-  { file, weather }: SimulationSetup,
-  { plan, watched }: SimulationTask,
+  { file, weather: first, others = [] }: SimulationSetup,
+  { plan, watched, year = 0 }: SimulationTask,
   watchers: readonly Observer[] = [],
 ): SimulationAnswer {
   try {
+    const weather = year === 0 ? first : others[year - 1]!;
     const { from, to } = plan.period;
     const period = periodOf(weather, from, to, plan.household.clock);
     const series = watched ? createPlanSeries({ ...plan, period }) : null;

@@ -8,7 +8,8 @@ import type { Workers } from './start-workers.ts';
 
 /** Runs of plans in one stretch of weather. */
 export interface Simulations {
-  readonly run: (plan: PreparedPlan) => Promise<PlanMeasures>;
+  /** @param year  number of the weather among all years of the setup; the first where not given */
+  readonly run: (plan: PreparedPlan, year?: number) => Promise<PlanMeasures>;
   /** Runs a plan and keeps its hourly series for pictures. */
   readonly watch: (plan: PreparedPlan) => Promise<WatchedRun>;
 }
@@ -45,7 +46,7 @@ export async function startSimulations(
   }
 
   return {
-    run: async (plan) => (await ask({ plan, watched: false })).measures,
+    run: async (plan, year = 0) => (await ask({ plan, watched: false, year })).measures,
     watch: async (plan) => (await ask({ plan, watched: true })) as WatchedRun,
   };
 }

@@ -54,14 +54,17 @@ async function alone(args: readonly string[], cwd: string) {
   return { status, signal: null, out, err: '' };
 }
 
-test.each([['--json'], ['--csv']])('threads give the very bytes of one: %s', async (option) => {
-  const folder = folderWith(`all${option}`, HOME);
-  const args = ['compare', 'cottage.yaml', option];
-  const threads = await called(args, folder);
-  expect(threads).toMatchObject({ status: 0, err: '' });
-  expect(threads.out).toContain('both');
-  expect(await alone(args, folder)).toEqual(threads);
-});
+test.each([[['--json']], [['--csv']], [['--json', '--doubt', '4']]])(
+  'threads give the very bytes of one: %j',
+  async (options) => {
+    const folder = folderWith(`all${options.join('')}`, HOME);
+    const args = ['compare', 'cottage.yaml', ...options];
+    const threads = await called(args, folder);
+    expect(threads).toMatchObject({ status: 0, err: '' });
+    expect(threads.out).toContain('both');
+    expect(await alone(args, folder)).toEqual(threads);
+  },
+);
 
 test('of two plans that leave the formulas, the first is told, once', async () => {
   const oven = `nook: { floor area: 1, height: 2, elements: [], emitter: none, panes: [{ area: 50,

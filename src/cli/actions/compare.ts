@@ -1,7 +1,9 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
+import type { SampledDoubt } from '../../studies/doubts/sampled-doubt.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
+import { doubtOf, firstYear, tellDoubt } from '../doubt.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
@@ -13,7 +15,9 @@ import type { Workers } from '../start-workers.ts';
 export interface CompareOptions {
   readonly plans?: string[];
   readonly set: readonly string[];
-  readonly weather?: string;
+  readonly weather?: readonly string[];
+  readonly doubt?: number;
+  readonly seed: number;
   readonly rooms?: true;
   readonly rules?: true;
   readonly all?: true;
@@ -23,9 +27,9 @@ export interface CompareOptions {
 
 /** Simulate plans and print them side by side. */
 export async function compare(io: Io, path: string, options: CompareOptions): Promise<void> {
-  const { comparison, runs, failed } = await compareAll(io, path, options);
+  const { comparison, runs, failed, loaded, doubt } = await compareAll(io, path, options);
   if (options.json) {
-    io.out(jsonText(comparison));
+    io.out(jsonText(doubt === null ? comparison : { ...comparison, doubt }));
   } else if (options.csv) {
     const { compareCsv } = await import('../../report/compare-csv.ts');
     io.out(compareCsv(comparison));
@@ -36,6 +40,7 @@ export async function compare(io: Io, path: string, options: CompareOptions): Pr
     const part = all ? 'all' : rooms ? 'rooms' : rules ? 'rules' : 'answer';
     const answers = comparisonAnswers(runs, [...failed.keys()]);
     io.out(`${compareText(comparison, answers, part, io.width)}\n`);
+    if (doubt !== null) await tellDoubt(io, loaded, doubt);
   }
   ownCheck(comparison.plans);
   if (failed.size > 0) throw new InputProblems([...failed.values()].flat());
@@ -47,6 +52,9 @@ interface Compared {
   readonly runs: readonly { readonly prepared: PreparedPlan; readonly measures: PlanMeasures }[];
   /** Plans that could not be run to their end, and why. */
   readonly failed: ReadonlyMap<string, readonly Problem[]>;
+  readonly loaded: LoadedPlans;
+  /** Null where it was not asked for. */
+  readonly doubt: SampledDoubt | null;
 }
 
 async function compareAll(io: Io, path: string, options: CompareOptions): Promise<Compared> {
@@ -56,10 +64,14 @@ async function compareAll(io: Io, path: string, options: CompareOptions): Promis
   };
   try {
     const plans = options.plans ?? 'all';
-    const loaded = await loadPlans(io, path, { ...options, plans, check: 'named', expect });
+    const { set } = options;
+    const weather = firstYear(options);
+    const loaded = await loadPlans(io, path, { set, weather, plans, check: 'named', expect });
     // Files that another program reads are whole or not at all.
     const whole = options.json === true || options.csv === true;
-    return await runAll(io, loaded, threads[0] ?? null, whole);
+    const compared = await runAll(io, loaded, threads[0] ?? null, whole);
+    for (const workers of threads.splice(0)) await workers.close();
+    return { ...compared, loaded, doubt: await doubtOf(io, loaded, options) };
   } finally {
     for (const workers of threads) await workers.close();
   }
@@ -70,7 +82,7 @@ async function runAll(
   loaded: LoadedPlans,
   workers: Workers | null,
   whole: boolean,
-): Promise<Compared> {
+): Promise<Omit<Compared, 'loaded' | 'doubt'>> {
   const { comparePlans } = await import('../../studies/compare/compare-plans.ts');
   const { startSimulations } = await import('../simulations.ts');
   const { scenario, weather, plans } = loaded;

@@ -1,6 +1,7 @@
 import type { Observer } from '../../engine/trace.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { PlanRequest } from '../../studies/run-plan.ts';
+import { doubtOf, firstYear, tellDoubt } from '../doubt.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { keepApart } from '../keep-apart.ts';
@@ -14,7 +15,9 @@ import { withinFormulas } from '../within-formulas.ts';
 export interface RunOptions extends AskedDays {
   readonly plan?: string;
   readonly set: readonly string[];
-  readonly weather?: string;
+  readonly weather?: readonly string[];
+  readonly doubt?: number;
+  readonly seed: number;
   readonly trace?: string;
   readonly json?: true;
   readonly plot?: string;
@@ -23,11 +26,12 @@ export interface RunOptions extends AskedDays {
 /** Simulate one plan, print its figures, and write its series where asked. */
 export async function run(io: Io, path: string, options: RunOptions): Promise<void> {
   if (options.plot === undefined) refuseDaysAlone(options);
-  const { plans, read } = await loadPlans(io, path, {
-    ...options,
+  const loaded = await loadPlans(io, path, {
+    ...{ set: options.set, weather: firstYear(options) },
     plans: options.plan === undefined ? 'first' : [options.plan],
     check: 'named',
   });
+  const { plans, read } = loaded;
   await keepApart(io, [{ option: '--trace <file.csv>', path: options.trace }], read, true);
   if (options.trace !== undefined) await io.requireWritable(options.trace);
   const { runPlan } = await import('../../studies/run-plan.ts');
@@ -43,14 +47,16 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
     progress.stop();
   }
   const { measures, run: ran } = outcome;
+  const doubt = await doubtOf(io, loaded, options);
   if (trace !== null) await io.writeWhole(options.trace!, trace.text());
   if (options.json) {
-    io.out(jsonText(measures));
+    io.out(jsonText(doubt === null ? measures : { ...measures, doubt }));
   } else if (plot !== null) {
     io.out(`${plot.text(io.width)}\n`);
   } else {
     const { runTables } = await import('../../report/tables/run-tables.ts');
     io.out(`${runTables(measures, ran.ledger, io.width)}\n`);
+    if (doubt !== null) await tellDoubt(io, loaded, doubt);
   }
   ownCheck([measures]);
 }

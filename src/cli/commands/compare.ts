@@ -1,7 +1,15 @@
 import { Command, Option } from 'commander';
 import type { CompareOptions } from '../actions/compare.ts';
 import type { Io } from '../io.ts';
-import { csvOption, jsonOption, names, setOption, weatherOption } from '../options.ts';
+import {
+  csvOption,
+  doubtOption,
+  jsonOption,
+  names,
+  seedOption,
+  setOption,
+  weathersOption,
+} from '../options.ts';
 
 /** `compare <scenario>`: simulate plans and set them beside the first. */
 export function compareCommand(io: Io): Command {
@@ -14,12 +22,14 @@ export function compareCommand(io: Io): Command {
     .argument('<scenario>', 'scenario file (YAML)')
     .option('--plans <a,b>', 'plans to compare, the baseline first; all where not given', names)
     .addOption(setOption())
-    .addOption(weatherOption())
+    .addOption(weathersOption())
     .addOption(moreOption('--rooms', 'print what plans do to each room instead'))
     .addOption(moreOption('--rules', 'print what each rule does, and at which hours, instead'))
     .addOption(
       moreOption('--all', 'print every figure of home, rooms and rules, and cautions in full'),
     )
+    .addOption(doubtOption())
+    .addOption(seedOption('--doubt'))
     .addOption(jsonOption())
     .addOption(csvOption())
     .addHelpText(

@@ -1,7 +1,15 @@
 import { Command } from 'commander';
 import type { RunOptions } from '../actions/run.ts';
 import type { Io } from '../io.ts';
-import { jsonOption, plotOption, renamedOption, setOption, weatherOption } from '../options.ts';
+import {
+  doubtOption,
+  jsonOption,
+  plotOption,
+  renamedOption,
+  seedOption,
+  setOption,
+  weathersOption,
+} from '../options.ts';
 
 /** `run <scenario>`: simulate one plan, print its figures, and keep its series where asked. */
 export function runCommand(io: Io): Command {
@@ -14,8 +22,10 @@ export function runCommand(io: Io): Command {
     .argument('<scenario>', 'scenario file (YAML)')
     .option('--plan <name>', 'plan to run; the first of the scenario where not given')
     .addOption(setOption())
-    .addOption(weatherOption())
+    .addOption(weathersOption())
     .option('--trace <file.csv>', 'also write hourly series here')
+    .addOption(doubtOption())
+    .addOption(seedOption('--doubt'))
     .addOption(jsonOption())
     .addOption(plotOption())
     .addOption(renamedOption('--look [room]', '--plot'))

@@ -1,7 +1,7 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import type { SweepOptions } from '../actions/sweep.ts';
 import type { Io } from '../io.ts';
-import { names, setOption, weatherOption, wholeNumber } from '../options.ts';
+import { names, positiveNumber, seedOption, setOption, weatherOption } from '../options.ts';
 
 /** `sweep <scenario>`: many values of many inputs, or many homes. */
 export function sweepCommand(io: Io): Command {
@@ -23,8 +23,8 @@ export function sweepCommand(io: Io): Command {
         .default([], 'nothing'),
     )
     .option('--plans <a,b>', 'plans to run; the first where not given', names)
-    .option('--sample <number>', 'so many settings spread evenly in place of all', aNumber)
-    .option('--seed <number>', 'decides which settings --sample takes', wholeNumber, 1)
+    .option('--sample <number>', 'so many settings spread evenly in place of all', positiveNumber)
+    .addOption(seedOption('--sample'))
     .option('--homes <file.csv>', 'homes to run: a column "name", others headed by pointers')
     .option('--shard <i/n>', 'run only part i of n', shard)
     .addOption(
@@ -49,12 +49,6 @@ export function sweepCommand(io: Io): Command {
       const { sweep } = await import('../actions/sweep.ts');
       await sweep(io, files, options);
     });
-}
-
-function aNumber(text: string): number {
-  const number = wholeNumber(text);
-  if (number > 0) return number;
-  throw new InvalidArgumentError('Give a whole number of 1 or more.');
 }
 
 function shard(text: string): readonly [number, number] {

@@ -2,6 +2,7 @@ import { mapping, textOf } from '../checks/tolerant-readers.ts';
 import { validate } from '../validate.ts';
 import { pointerOf, pointerSteps } from '../yaml/json-pointer.ts';
 import { valueAt } from '../yaml/path-words.ts';
+import { readSettings, settingWords, withSetting } from '../yaml/settings.ts';
 
 /** Whether a device of one of these kinds stands in the home. @param raw a scenario as plain values */
 export const hasDevice = (raw: unknown, kinds: ReadonlySet<string>): boolean =>
@@ -31,6 +32,11 @@ export function givenNumber(raw: unknown, pointer: string): number | undefined {
 /** What a scenario gives at a place; undefined for nothing. @param pointer  RFC 6901 */
 export const givenValue = (raw: unknown, pointer: string): unknown =>
   valueAt(validate(raw).data, pointerSteps(pointer) ?? []);
+
+/** Whether a scenario would still be one with this number at a place. @param pointer  RFC 6901 */
+export const couldStand = (raw: unknown, pointer: string, value: number): boolean =>
+  validate(readSettings([settingWords(pointer, String(value))]).reduce<unknown>(withSetting, raw))
+    .data !== null;
 
 /** RFC 6901 pointers to every number that a scenario gives. @param raw as plain values */
 export const numberPointers = (raw: unknown): string[] => pointersIn(validate(raw).data, []);

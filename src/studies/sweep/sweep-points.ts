@@ -1,5 +1,5 @@
+import { latinHypercube } from '../latin-hypercube.ts';
 import { type Axis, countOf, nthValue, valueAtShare } from './axis.ts';
-import { latinHypercube } from './latin-hypercube.ts';
 
 /** Settings of a sweep: one value for each of its axes. */
 export interface SweepPoints {

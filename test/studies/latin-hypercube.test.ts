@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { latinHypercube } from '../../../src/studies/sweep/latin-hypercube.ts';
+import { latinHypercube } from '../../src/studies/latin-hypercube.ts';
 
 test.each([
   [1, 1],

@@ -1,4 +1,4 @@
-import { seededRandom } from '../../units/seeded-random.ts';
+import { seededRandom } from '../units/seeded-random.ts';
 
 /**
  * Points spread evenly over a cube: each edge is cut into as many equal pieces as there are points,

@@ -1,0 +1,84 @@
+import type { SampledDoubt } from '../studies/doubts/sampled-doubt.ts';
+import type { PlanVariant } from '../studies/plan-variant.ts';
+import type { Weather } from '../weather/weather.ts';
+import type { Io } from './io.ts';
+import type { LoadedPlans } from './load-plans.ts';
+import { MOST_DATA } from './load-scenario.ts';
+import { ownCheck } from './own-check.ts';
+import { startRunCount } from './run-count.ts';
+import { UsageError } from './usage-error.ts';
+
+/** What the words of a call say of doubt. */
+export interface DoubtChoice {
+  readonly set: readonly string[];
+  /** Files; the first is the weather of the figures as they are. */
+  readonly weather?: readonly string[];
+  /** How many draws; none are made where not given. */
+  readonly doubt?: number;
+  readonly seed: number;
+}
+
+/** The weather of the figures as they are; undefined for the scenario's. @throws UsageError */
+export function firstYear({ weather = [], doubt }: DoubtChoice): string | undefined {
+  if (weather.length > 1 && doubt === undefined) {
+    throw new UsageError('error: --weather more than once is for --doubt');
+  }
+  return weather[0];
+}
+
+/** What is not known exactly, and what it does to the plans; null where that is not asked for. */
+export async function doubtOf(
+  io: Io,
+  loaded: LoadedPlans,
+  { set, weather = [], doubt: samples, seed }: DoubtChoice,
+): Promise<SampledDoubt | null> {
+  if (samples === undefined) return null;
+  const { sampledDoubt } = await import('../studies/doubts/sampled-doubt.ts');
+  const { sampledInputs } = await import('../studies/doubts/sampled-inputs.ts');
+  const { prepareVariant, variantScenario } = await import('../studies/plan-variant.ts');
+  const { memoizedRuns } = await import('../studies/memoized-runs.ts');
+  const { startSimulations } = await import('./simulations.ts');
+  const { scenario, files } = loaded;
+  const others = await Promise.all(weather.slice(1).map((file) => yearOf(io, file)));
+  const variants = loaded.plans.map(({ plan }): PlanVariant => ({ plan: plan.plan, set }));
+  const plans = loaded.plans.map(({ plan: prepared }, k) => ({
+    ...{ prepared, raw: variantScenario(scenario, variants[k]!) },
+  }));
+  const workers = io.startWorkers === null ? null : await io.startWorkers(Number.POSITIVE_INFINITY);
+  const count = await startRunCount(io);
+  try {
+    const setup = { file: scenario.file, weather: loaded.weather, others };
+    const { run } = await startSimulations(workers, setup, count);
+    const inYear = [loaded.weather, ...others].map((_, year) =>
+      memoizedRuns(async (variant) => {
+        const measures = await run(prepareVariant(scenario, files, variant), year);
+        ownCheck([measures]);
+        return measures;
+      }),
+    );
+    return await sampledDoubt({
+      ...{ plans: variants, inputs: sampledInputs(scenario, plans), samples, seed },
+      years: inYear.length,
+      run: (variant, year) => inYear[year]!(variant),
+    });
+  } finally {
+    count.stop();
+    await workers?.close();
+  }
+}
+
+async function yearOf(io: Io, file: string): Promise<Weather> {
+  const { readWeather } = await import('../weather/read/read-weather.ts');
+  return readWeather(await io.readText(file, MOST_DATA), file);
+}
+
+/** Print what a doubt comes to. */
+export async function tellDoubt(io: Io, loaded: LoadedPlans, doubt: SampledDoubt): Promise<void> {
+  const { doubtText } = await import('../report/tables/doubt-text.ts');
+  const { pathInWords } = await import('../report/page/path-in-words.ts');
+  const { variantScenario } = await import('../studies/plan-variant.ts');
+  const { plan } = loaded.plans[0]!;
+  const raw = variantScenario(loaded.scenario, { plan: plan.plan, set: [] });
+  const named = (pointer: string) => pathInWords(pointer, raw);
+  io.out(`\n${doubtText(doubt, plan.prices.currency, named, io.width)}\n`);
+}

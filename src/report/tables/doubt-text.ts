@@ -1,0 +1,138 @@
+import type { FigureDoubt } from '../../studies/doubts/figure-doubt.ts';
+import type {
+  BeatDoubt,
+  DifferenceDoubt,
+  PlanDoubt,
+  SampledDoubt,
+} from '../../studies/doubts/sampled-doubt.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
+import { type Column, textTable } from './text-table.ts';
+import { wrapText } from './wrap-text.ts';
+
+/**
+ * What doubtful inputs do to the figures of plans, in a table and a few sentences.
+ *
+ * @param named  words for a pointer
+ */
+export function doubtText(
+  doubt: SampledDoubt,
+  currency: string,
+  named: (pointer: string) => string,
+  width: number,
+): string {
+  const { plans, differences } = doubt;
+  const name = (pointer: string) =>
+    pointer === 'weather' ? 'the year of weather' : named(pointer);
+  const said = (sentences: readonly string[]) => wrapText(sentences.join(' '), '', width);
+  const alone = differences.length === 0 ? plans.map((plan) => said([alonePlan(plan, name)])) : [];
+  return [
+    said(intro(doubt)),
+    table(plans, currency, width),
+    ...differences.map((each) => said(differenceWords(doubt, each, currency, name))),
+    ...alone,
+  ].join('\n\n');
+}
+
+function intro({ samples, impossible, inputs, years, plans }: SampledDoubt): string[] {
+  const weather = years > 1 ? ` and ${years} years of weather` : '';
+  const alike = plans.length > 1 ? ', each draw the same in every plan' : '';
+  return [
+    `Doubt: ${samples} draws of ${inputs.length} numbers that were assumed or stated as ` +
+      `doubtful${weather}, all at once${alike}.`,
+    'Half of the draws of a number lie below the value used. The table has medians, and in brackets ' +
+      'the range without the lowest and highest tenth; wet corners are cold spots above 80 % ' +
+      'relative humidity, too cold is with somebody in.',
+    ...(impossible === 0
+      ? []
+      : [`${impossible} further draws were left out: their numbers make no home together.`]),
+  ];
+}
+
+function table(plans: readonly PlanDoubt[], currency: string, width: number): string {
+  const spread = (head: string, of: (plan: PlanDoubt) => FigureDoubt): Column => ({
+    head,
+    cells: plans.map((plan) => {
+      const { median, p10, p90 } = of(plan);
+      return `${figureText(median, 0)} (${figureText(p10, 0)} to ${figureText(p90, 0)})`;
+    }),
+  });
+  return textTable(
+    [
+      { head: '\nplan', cells: plans.map(({ plan }) => plan), align: 'left' },
+      spread(`money a year\n[${currency}]`, ({ money }) => money),
+      spread('wet corners\n[room h]', ({ damp }) => damp),
+      spread('too cold\n[room h]', ({ cold }) => cold),
+    ],
+    width,
+  );
+}
+
+function differenceWords(
+  { baseline, samples }: SampledDoubt,
+  { plan, money, damp, cold, flips }: DifferenceDoubt,
+  currency: string,
+  name: (pointer: string) => string,
+): string[] {
+  const range = [money.p10, money.p90].map((value) => figureText(Math.abs(value), 0));
+  const sides = [money.p10, money.p90].map((value) => (value < 0 ? 'less' : 'more'));
+  const ends =
+    sides[0] === sides[1]
+      ? `${range.sort((a, b) => Number(a) - Number(b)).join(' to ')} ${sides[0]}`
+      : `${range[0]} ${sides[0]} to ${range[1]} ${sides[1]}`;
+  const middle = `${figureText(Math.abs(money.median), 0)} ${currency} a year ${money.median < 0 ? 'less' : 'more'}`;
+  return [
+    `${plan} costs less than ${baseline} in ${inDraws(money, samples)} (median ${middle}; ${ends} ` +
+      `in the middle 80 %), has fewer wet hours in ${inDraws(damp, samples)} and fewer cold ones ` +
+      `in ${inDraws(cold, samples)}.`,
+    ...mattersWords('the difference in money', money, name),
+    ...flipWords(flips, money, plan, baseline, name),
+  ];
+}
+
+/** "93 of 100 draws", with those that are equal where there are any. */
+function inDraws({ less, equal }: BeatDoubt, samples: number): string {
+  const same = Math.round(equal * samples);
+  const tail = same === 0 ? '' : ` (as many in ${same})`;
+  return `${Math.round(less * samples)} of ${samples} draws${tail}`;
+}
+
+function alonePlan({ money, damp }: PlanDoubt, name: (pointer: string) => string): string {
+  return [...mattersWords('money', money, name), ...mattersWords('wet hours', damp, name)].join(
+    ' ',
+  );
+}
+
+function mattersWords(
+  what: string,
+  { matters }: FigureDoubt,
+  name: (pointer: string) => string,
+): string[] {
+  if (matters.length === 0) return [`No single input moves ${what} more than chance could.`];
+  const words = matters
+    .slice(0, MOST)
+    .map(({ path, correlation }) => `${name(path)} (${figureText(correlation, 2)})`);
+  return [`What moves ${what} most, by rank correlation: ${andList(words)}.`];
+}
+
+function flipWords(
+  flips: DifferenceDoubt['flips'],
+  { less, equal, matters }: BeatDoubt,
+  plan: string,
+  baseline: string,
+  name: (pointer: string) => string,
+): string[] {
+  if (less === 0 || less + equal >= 1 || matters.length === 0) return [];
+  if (flips.length === 0) {
+    return ['None of these by itself turns round which costs less; several together do.'];
+  }
+  const words = flips.map(
+    ({ path, today, value }) =>
+      `${name(path)} at ${figureText(value)} (taken as ${figureText(today)})`,
+  );
+  return [
+    `${plan} and ${baseline} cost the same with ${andList(words).replace(/ and (?=[^,]*$)/, ' or ')}.`,
+  ];
+}
+
+const MOST = 4;

@@ -1,0 +1,72 @@
+import { couldStand } from '../../scenario/edits/scenario-facts.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import type { Scenario } from '../../scenario/read-scenario.ts';
+import { doubtfulInputs } from './doubtful-inputs.ts';
+import { statedDoubts } from './stated-doubts.ts';
+
+/** A doubtful number that is sampled in several plans at once. */
+export interface SampledInput {
+  /** RFC 6901 pointer. */
+  readonly path: string;
+  readonly source: string;
+  /** As each plan has it, in the order of the plans; null where a plan has no such number. */
+  readonly in: readonly (InputRange | null)[];
+}
+
+/** What a number is taken to be, and how low and high it may be. */
+export interface InputRange {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Whether only whole numbers can stand there. */
+  readonly whole: boolean;
+}
+
+/** A plan, and the scenario as plain values with its changes laid on. */
+export interface DoubtedPlan {
+  readonly prepared: PreparedPlan;
+  readonly raw: unknown;
+}
+
+/**
+ * Every number of some plans that is stated as doubtful or was assumed with a low and a high, and
+ * that can move heat, water or money: stated ones first, then in the order of `doubtfulInputs`.
+ */
+export function sampledInputs(scenario: Scenario, plans: readonly DoubtedPlan[]): SampledInput[] {
+  const found = plans.map(({ prepared, raw }) => {
+    const stated = statedDoubts(scenario, prepared, raw).inputs;
+    const assumed = doubtfulInputs(prepared.assumed, prepared.assumed, Number.POSITIVE_INFINITY);
+    const paths = new Set(stated.map(({ path }) => path));
+    return [...stated, ...assumed.filter(({ path }) => !paths.has(path))];
+  });
+  const stated = found.flat().filter(({ path }) => scenario.doubts.some((d) => d.path === path));
+  const all = [...stated, ...found.flat()];
+  return [...new Map(all.toReversed().map((input) => [input.path, input])).values()]
+    .toReversed()
+    .map(({ path, source }) => ({
+      ...{ path, source },
+      in: found.map((inputs, p): InputRange | null => {
+        const input = inputs.find((one) => one.path === path);
+        if (input === undefined) return null;
+        const { value, low, high } = input;
+        return { value, low, high, whole: isWhole(plans[p]!.raw, path, [value, low, high]) };
+      }),
+    }));
+}
+
+/** Whether numbers are whole, and a broken one between them could not stand at their place. */
+const isWhole = (raw: unknown, path: string, numbers: readonly number[]): boolean =>
+  numbers.every(Number.isInteger) && !couldStand(raw, path, (numbers[1]! + numbers[2]!) / 2 + 0.3);
+
+/**
+ * The number at a share of its doubt: half of all shares lie below the value it is taken to be, evenly
+ * down to its low, and half above, evenly up to its high.
+ *
+ * @param share  from 0 to 1
+ */
+export function atShare({ value, low, high, whole }: InputRange, share: number): number {
+  const middle = Math.min(Math.max(value, low), high);
+  const found =
+    share < 0.5 ? low + 2 * share * (middle - low) : middle + (2 * share - 1) * (high - middle);
+  return whole ? Math.round(found) : Number(found.toPrecision(12));
+}

@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { sampledDoubt } from '../../../src/studies/doubts/sampled-doubt.ts';
+import {
+  atShare,
+  type SampledInput,
+  sampledInputs,
+} from '../../../src/studies/doubts/sampled-inputs.ts';
+import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
+import { InputProblems } from '../../../src/units/problem.ts';
+import { DRY, linearScenario, linearWorld } from '../linear-world.ts';
+import { somePlan } from '../some-plan.ts';
+
+const range = (low: number, value: number, high: number) => ({ low, value, high, whole: false });
+const input = (path: string, ...ranges: (ReturnType<typeof range> | null)[]): SampledInput => ({
+  ...{ path, source: 'test', in: ranges },
+});
+
+/*
+ * Money: 1000 + 10 x, in plan q besides y - 5; wet hours 40 in p and 40 - z in q. So q costs y - 5
+ * more, whatever x is. A value of a plan that does not have the input is as it is taken to be.
+ */
+const TAKEN: Record<string, number> = { '/x': 7, '/y': 4, '/z': 0 };
+function linear({ plan, set }: PlanVariant, year = 0) {
+  const given = new Map(set.map((words) => words.split('=') as [string, string]));
+  const at = (path: string) => Number(given.get(path) ?? TAKEN[path]);
+  const q = plan === 'q';
+  return somePlan(plan, {
+    energy: 1000 + 10 * at('/x') + (q ? at('/y') - 5 : 0) + 100 * year,
+    den: { over: { cold_spot_hours_above_80_pct: 40 - (q ? at('/z') : 0) } },
+  });
+}
+const PLANS = ['p', 'q'].map((plan) => ({ plan, set: [] }));
+const INPUTS = [
+  input('/x', range(0, 7, 10), range(0, 7, 10)),
+  input('/y', null, range(0, 4, 20)),
+  input('/z', null, range(0, 0, 10)),
+];
+const setup = { plans: PLANS, inputs: INPUTS, samples: 200, seed: 1, years: 1, run: linear };
+
+describe('a home of straight lines', () => {
+  test('differences are sharp, because each draw is the same in both plans', async () => {
+    const { plans, differences, samples, impossible } = await sampledDoubt(setup);
+    expect({ samples, impossible }).toEqual({ samples: 200, impossible: 0 });
+    // Of x alone money goes from 1010 (a tenth: 10 * 1.4 above 1000) to 1094.
+    expect(Math.abs(plans[0]!.money.p10 - 1014)).toBeLessThan(0.7); // a stratum is 1/200 of 140
+    expect(Math.abs(plans[0]!.money.p90 - 1094)).toBeLessThan(0.3);
+    const [{ money, damp, cold }] = differences as [(typeof differences)[0]];
+    // Half of y lies evenly from 0 to 4 and half from 4 to 20; y - 5 is below 0 for 0.5 + 0.5 / 16.
+    expect(money.as_is).toBeCloseTo(-1, 9);
+    expect(Math.abs(money.less - 0.53125)).toBeLessThanOrEqual(0.005);
+    expect(Math.abs(money.median - -1)).toBeLessThan(0.16);
+    expect(Math.abs(money.p10 - -4.2)).toBeLessThan(0.05);
+    expect(Math.abs(money.p90 - 11.8)).toBeLessThan(0.17);
+    // z is 0 in half of the draws, and then both are as wet.
+    expect([damp.less, damp.equal]).toEqual([0.5, 0.5]);
+    expect([cold.less, cold.equal]).toEqual([0, 1]);
+  });
+
+  test('what matters, and the value that turns the answer round', async () => {
+    const { plans, differences } = await sampledDoubt(setup);
+    expect(plans[0]!.money.matters).toEqual([{ path: '/x', correlation: expect.closeTo(1, 9) }]);
+    expect(differences[0]!.money.matters).toEqual([
+      { path: '/y', correlation: expect.closeTo(1, 9) },
+    ]);
+    expect(differences[0]!.cold.matters).toEqual([]);
+    expect(differences[0]!.flips).toEqual([{ path: '/y', today: 4, value: expect.closeTo(5, 9) }]);
+  });
+
+  test('nothing turns round an answer that every draw gives', async () => {
+    const inputs = [INPUTS[0]!, input('/y', null, range(0, 4, 4.9))];
+    const { differences } = await sampledDoubt({ ...setup, inputs });
+    expect(differences[0]!.money.less).toBe(1);
+    expect(differences[0]!.flips).toEqual([]);
+  });
+
+  test('years of weather come equally often, the first for figures as they are', async () => {
+    const { plans, years } = await sampledDoubt({ ...setup, inputs: [], years: 4 });
+    const { money } = plans[0]!;
+    expect(years).toBe(4);
+    expect([money.as_is, money.p10, money.median, money.p90]).toEqual([1070, 1070, 1220, 1370]);
+    expect(money.matters).toEqual([{ path: 'weather', correlation: expect.closeTo(1, 9) }]);
+  });
+
+  test('draws that are no home are left out of all plans, and counted', async () => {
+    const run = (variant: PlanVariant) => {
+      const x = variant.set.find((words) => words.startsWith('/x='));
+      if (variant.plan === 'q' && x !== undefined && Number(x.slice(3)) < 7) {
+        throw new InputProblems([]);
+      }
+      return linear(variant);
+    };
+    const { samples, impossible, plans } = await sampledDoubt({ ...setup, run });
+    expect({ samples, impossible }).toEqual({ samples: 100, impossible: 100 });
+    expect(plans[0]!.money.p10).toBeGreaterThan(1070);
+  });
+
+  test('the same seed gives the same doubt, in whatever order runs answer', async () => {
+    const late = (variant: PlanVariant) =>
+      new Promise<ReturnType<typeof linear>>((done) =>
+        setTimeout(() => done(linear(variant)), variant.set.length > 1 ? 2 : 0),
+      );
+    const once = await sampledDoubt({ ...setup, samples: 20 });
+    expect(await sampledDoubt({ ...setup, samples: 20, run: late })).toEqual(once);
+    expect(await sampledDoubt({ ...setup, samples: 20, seed: 2 })).not.toEqual(once);
+  });
+});
+
+test('where in its range a number lies at a share', () => {
+  const at = (share: number) => atShare({ low: 0, value: 4, high: 20, whole: false }, share);
+  expect([0, 0.25, 0.5, 0.75, 1].map(at)).toEqual([0, 2, 4, 12, 20]);
+  const whole = (share: number) => atShare({ low: 1, value: 3, high: 7, whole: true }, share);
+  expect([0, 0.2, 0.5, 0.7, 1].map(whole)).toEqual([1, 2, 3, 5, 7]);
+});
+
+test('the inputs of plans: stated first, each plan with its own range or none', () => {
+  const scenario = linearScenario({
+    plans: ['now: { change: {} }', DRY],
+    more: 'doubts: { /heating/setpoint: [17, 20], /devices/drier/target: [40, 70] }',
+  });
+  const world = linearWorld(scenario);
+  const plans = ['now', 'dry'].map((name) => world.named(name));
+  const inputs = sampledInputs(scenario, plans);
+  expect(inputs.slice(0, 2)).toEqual([
+    {
+      ...{ path: '/heating/setpoint', source: 'stated in the scenario' },
+      in: [range(17, 18, 20), range(17, 18, 20)],
+    },
+    {
+      ...{ path: '/devices/drier/target', source: 'stated in the scenario' },
+      in: [null, range(40, 55, 70)],
+    },
+  ]);
+  expect(new Set(inputs.map(({ path }) => path)).size).toBe(inputs.length);
+  expect(inputs.find(({ path }) => path === '/heating/season/over')?.in[0]?.whole).toBe(true);
+  expect(inputs.some(({ path }) => /carbon|faces/.test(path))).toBe(false);
+});
