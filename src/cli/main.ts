@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
+import { findCommand } from './commands/find.ts';
 import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
 import { sweepCommand } from './commands/sweep.ts';
@@ -24,6 +25,7 @@ export async function main(args: readonly string[], world: Io): Promise<number> 
     .addCommand(compareCommand(io))
     .addCommand(reportCommand(io))
     .addCommand(sweepCommand(io))
+    .addCommand(findCommand(io))
     .addCommand(weatherCommand(io))
     .addHelpText('after', EXAMPLES);
   speakThrough(io, program, args);

@@ -34,7 +34,7 @@ describe('pages', () => {
     await main(['--help'], io);
     await main(['weather', '--help'], io);
     const commands = [...said.out.matchAll(/^ {2}(\w+) .*<[\w.]+>/gm)].map((m) => m[1]!);
-    expect(commands).toHaveLength(8);
+    expect(commands).toHaveLength(9);
     for (const name of commands)
       expect(page).toMatch(new RegExp(`roombalance (weather )?${name} `));
   });

@@ -12,6 +12,19 @@ export const addAiring = (raw: unknown): Edit => ({
 });
 
 /**
+ * All windows wide open at some times of the day, besides the habits there are.
+ *
+ * @param raw      a scenario as plain values
+ * @param at       "HH:MM"
+ * @param minutes  how long each time
+ */
+export const addAiringAt = (raw: unknown, at: readonly string[], minutes: number): Edit => ({
+  household: {
+    airing: [...habitsOf(raw), { rooms: 'all', at: [...at], lasts: minutes, [OPEN_SHARE]: 1 }],
+  },
+});
+
+/**
  * Whether half of the rooms or more are aired as `addAiring` would have it: wide open, for half an
  * hour at most, twice a day or more.
  *

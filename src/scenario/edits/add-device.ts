@@ -1,4 +1,4 @@
-import { mapping } from '../checks/tolerant-readers.ts';
+import { mapping, textOf } from '../checks/tolerant-readers.ts';
 import type { Edit } from './edit.ts';
 
 /** An extract fan that runs while the air of its room is humid. @param raw a scenario as plain values */
@@ -18,6 +18,58 @@ export const addDehumidifier = (raw: unknown, name: string, room: string, label:
     type: 'compressor',
     label,
     'tested at': '30 °C/80 %',
+  });
+
+/**
+ * The first dehumidifier that a scenario has, with another label and target; where it has none, one in
+ * a room, whose water drains away.
+ *
+ * @param raw     a scenario as plain values
+ * @param label   water it removes at its test condition [L/day]
+ * @param target  relative humidity that it keeps [%]
+ */
+export function resizeDehumidifier(
+  raw: unknown,
+  room: string,
+  label: number,
+  target: number,
+): Edit {
+  const has = firstDehumidifier(raw);
+  if (has !== null) return { devices: { [has.name]: { label, target } } };
+  const added = mapping(addDehumidifier(raw, 'dehumidifier', room, label)['devices']);
+  return {
+    devices: Object.fromEntries(
+      Object.entries(added).map(([name, device]) => [
+        name,
+        { ...mapping(device), tank: 'drained', target },
+      ]),
+    ),
+  };
+}
+
+/** The first dehumidifier of a scenario, and its room; null for none. @param raw as plain values */
+export function firstDehumidifier(raw: unknown): { name: string; room: string } | null {
+  const all = Object.entries(mapping(mapping(raw)['devices']));
+  const found = all.find(([, device]) => mapping(device)['kind'] === 'dehumidifier');
+  return found === undefined ? null : { name: found[0], room: textOf(mapping(found[1])['room']) };
+}
+
+/**
+ * Outdoor air blown into a room all the time and as much out again, without heat recovery, and moved
+ * for nothing, so that what it costs is its heat.
+ *
+ * @param raw   a scenario as plain values
+ * @param flow  [m3/h]
+ */
+export const addSteadyAir = (raw: unknown, name: string, room: string, flow: number): Edit =>
+  addDevice(raw, name, {
+    kind: 'balanced ventilation',
+    supplies: { [room]: flow },
+    extracts: { [room]: flow },
+    'heat recovery': 0,
+    'moisture recovery': 0,
+    power: 0,
+    runs: 'always',
   });
 
 /** Adds a device under a name that no device of the scenario has yet. */
