@@ -44,7 +44,7 @@ const MAY_USE: Record<string, readonly string[]> = {
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
   studies: ['simple-statistics'],
   report: ['fflate', 'vega', 'vega-interpreter', 'vega-lite'],
-  cli: ['commander', 'cli-progress', 'open', 'zod'],
+  cli: ['@clack/prompts', 'commander', 'cli-progress', 'open', 'zod'],
 };
 
 const sources = filesUnder('src').map((file) => ({

@@ -1,3 +1,4 @@
+import type { Asking } from './asking.ts';
 import type { LineFile } from './line-file.ts';
 import type { Workers } from './start-workers.ts';
 
@@ -15,12 +16,20 @@ export interface Io {
   writeWhole(path: string, text: string | AsyncIterable<string>): Promise<void>;
   /** Open a file of lines; see `openLineFile`. */
   openLines(path: string, how: 'read' | 'new' | 'go on'): Promise<LineFile>;
+  /** Whether something of that name is there. */
+  exists(path: string): Promise<boolean>;
   /** A file that comes with the program, by its name in the folder that the build fills. */
   readAsset(name: string): Promise<string>;
   /** Show a file to the person with whatever program their system has for it. */
   show(path: string): Promise<void>;
   /** Start threads for so many runs or more; null where all is to happen in this one. */
   readonly startWorkers: ((runs: number) => Promise<Workers>) | null;
+  /** The text that a public service answers with; the only way to the network. */
+  get(address: string): Promise<string>;
+  /** The folder that the system has for what can be fetched again. */
+  cacheFolder(): Promise<string>;
+  /** A way to ask the person; null where there is no terminal with a keyboard. */
+  asking(): Promise<Asking | null>;
   /** Today, "YYYY-MM-DD". */
   today(): string;
   /** The function that gives the SHA-256 of a text in UTF-8, base64. */

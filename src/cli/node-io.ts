@@ -31,6 +31,7 @@ export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
     makeFolder: async (path) => (await import('./make-folder.ts')).makeFolder(path),
     requireWritable: async (path) =>
       (await import('./write-whole.ts')).requireWritable(path, await writing()),
+    exists: async (path) => (await import('./where-it-leads.ts')).exists(path),
     readAsset: async (name) => {
       const { readFile } = await import('node:fs/promises');
       return readFile(new URL(`../${name}`, import.meta.url), 'utf8');
@@ -40,6 +41,17 @@ export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
       await open(path);
     },
     startWorkers: async (runs) => (await import('./start-workers.ts')).startWorkers(runs),
+    get: async (address) =>
+      (await import('./fetch/http-get.ts')).httpGet(address, `roombalance/${version}`),
+    cacheFolder: async () => {
+      const { homedir } = await import('node:os');
+      const { cacheFolder } = await import('./fetch/cache-folder.ts');
+      return cacheFolder(own.platform, own.env, homedir());
+    },
+    asking: async () => {
+      if (own.stdin.isTTY !== true || stderr.isTTY !== true) return null;
+      return (await import('./ask-at-terminal.ts')).askAtTerminal(own.stdin, stderr);
+    },
     today: () => new Date().toISOString().slice(0, 10),
     loadSha256: async () => {
       const { createHash } = await import('node:crypto');

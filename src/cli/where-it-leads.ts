@@ -1,5 +1,5 @@
 import type { BigIntStats } from 'node:fs';
-import { readlink, stat } from 'node:fs/promises';
+import { lstat, readlink, stat } from 'node:fs/promises';
 import { basename, dirname, isAbsolute, join, resolve } from 'node:path';
 
 /** Where a path leads in the end, through every link. */
@@ -46,6 +46,13 @@ export async function sharedName(path: string): Promise<string> {
     return resolve(path);
   }
 }
+
+/** Whether something of that name is there, a dangling link too. */
+export const exists = (path: string): Promise<boolean> =>
+  lstat(path).then(
+    () => true,
+    () => false,
+  );
 
 /** Device and number of a file, by which the system knows it. */
 export const numbered = ({ dev, ino }: Pick<BigIntStats, 'dev' | 'ino'>): string => `${dev}:${ino}`;

@@ -5,7 +5,10 @@ import type { Writer } from './neighbour.ts';
 import { numbered } from './where-it-leads.ts';
 
 /** What is used of a process. */
-export type OwnProcess = Pick<NodeJS.Process, 'stdout' | 'stderr' | 'pid' | 'kill'>;
+export type OwnProcess = Pick<
+  NodeJS.Process,
+  'stdin' | 'stdout' | 'stderr' | 'pid' | 'kill' | 'platform' | 'env'
+>;
 
 /** A process as the one who writes files. */
 export function writtenBy({ pid, kill }: OwnProcess): Writer {

@@ -10,8 +10,13 @@ import type { SunOrigin, Weather } from './weather.ts';
  *
  * The notes of the series go into its head, so that filled hours and derived columns stay known; so
  * does where its sun comes from, unless it was measured.
+ *
+ * @param said  further lines of the head, such as source and licence
  */
-export function writeOwnCsv(weather: Weather): string {
+export function writeOwnCsv(
+  weather: Weather,
+  said: readonly (readonly [key: string, words: string])[] = [],
+): string {
   const columns = columnsOf(weather);
   const units = columns.map(([name]) => `${name} ${QUANTITIES[name].unit}`).join(', ');
   const lines = [
@@ -21,6 +26,7 @@ export function writeOwnCsv(weather: Weather): string {
     `# elevation: ${weather.elevation}`,
     `# typical: ${weather.periodic}`,
     ...(DERIVED.includes(weather.sun) ? [`# sun: ${weather.sun}`] : []),
+    ...said.map(([key, words]) => `# ${key}: ${words.replaceAll(/\s+/g, ' ')}`),
     ...weather.notes.map(({ text }) => `# note: ${text}`),
     `# units: ${units}; irradiance is the mean of the step that begins at the time`,
     ['time', ...columns.map(([name]) => name)].join(','),

@@ -30,6 +30,12 @@ export function fakeIo(files: Record<string, string> = {}) {
     sharedName: async (path) => resolve(path),
     outName: async () => null,
     requireWritable: async () => {},
+    exists: async (path) => files[path] !== undefined,
+    get: async (address) => {
+      throw new Error(`nothing may be fetched: ${address}`);
+    },
+    cacheFolder: async () => 'cache',
+    asking: async () => null,
     readAsset: async (name) => `/* ${name} */`,
     show: async (path) => {
       done.shown.push(path);

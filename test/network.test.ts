@@ -1,0 +1,86 @@
+import { spawnSync } from 'node:child_process';
+import { resolve } from 'node:path';
+import ts from 'typescript';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { BIN, requireBuild } from './cli/built-program.ts';
+import { filesUnder, importsOf, parse, walk } from './reference/imports.ts';
+
+// Nobody's home is anybody else's business: the program uses the network in one place, when asked to.
+
+const THE_ONE = 'src/cli/fetch/http-get.ts';
+
+describe('one file of the program has a way to the network', () => {
+  test('of all files', () => {
+    const found = filesUnder('src')
+      .map((file) => [file, waysOut(parse(file))] as const)
+      .filter(([, ways]) => ways.length > 0);
+    expect(found).toEqual([[THE_ONE, ['fetch']]]);
+  });
+
+  test('the check sees what it is for', () => {
+    const planted = ts.createSourceFile(
+      'planted.ts',
+      `import http from 'node:http';
+       import { connect } from 'tls';
+       const { request } = await import('https');
+       export { lookup } from 'node:dns/promises';
+       fetch('x'); globalThis.fetch('x'); const { fetch: f } = globalThis;
+       new WebSocket('x'); new XMLHttpRequest(); navigator.sendBeacon('x'); new EventSource('x');
+       import { fetchWeather } from './fetch-weather.ts'; o.prefetch();`,
+      ts.ScriptTarget.ES2023,
+      true,
+    );
+    expect(waysOut(planted)).toEqual([
+      ...['node:http', 'tls', 'https', 'node:dns/promises', 'fetch', 'fetch', 'fetch'],
+      ...['WebSocket', 'XMLHttpRequest', 'sendBeacon', 'EventSource'],
+    ]);
+  });
+});
+
+describe('what runs opens no connection', () => {
+  beforeAll(requireBuild);
+
+  // Everything that Node has for the network goes through one of these.
+  const WATCH = `
+    import net from 'node:net'; import dns from 'node:dns'; import dgram from 'node:dgram';
+    const tell = (what) => process.stderr.write('NETWORK ' + what + '\\n');
+    net.Socket.prototype.connect = () => { tell('connect'); throw new Error('no'); };
+    dns.lookup = () => { tell('lookup'); throw new Error('no'); };
+    dgram.createSocket = () => { tell('datagram'); throw new Error('no'); };`;
+  const watched = (args: readonly string[]) => {
+    const watch = `data:text/javascript,${encodeURIComponent(WATCH)}`;
+    return spawnSync(process.execPath, ['--import', watch, ...args], { encoding: 'utf8' });
+  };
+
+  test('the watch sees a connection', () => {
+    const { stderr } = watched(['-e', "fetch('http://127.0.0.1:47999/').catch(() => {})"]);
+    expect(stderr).toMatch(/^NETWORK /);
+  });
+
+  test.each([
+    [['check', 'scenarios/flat.yaml']],
+    [['weather', 'describe', 'weather/saltmere-typical.csv']],
+    [['run', 'scenarios/flat.yaml', '--set', '/period={ from: 01-10, to: 01-12 }']],
+  ])('%j', (args) => {
+    const { status, stderr } = watched([resolve(BIN), ...args]);
+    expect(status, stderr).toBe(0);
+    expect(stderr).not.toContain('NETWORK');
+  });
+});
+
+/** Modules and globals by which a file could reach the network. */
+function waysOut(ast: ts.SourceFile): string[] {
+  const found = importsOf(ast)
+    .map(({ target }) => target)
+    .filter((target) => MODULES.test(target));
+  walk(ast, (node) => {
+    if (ts.isIdentifier(node) && GLOBALS.has(node.text)) found.push(node.text);
+  });
+  return found;
+}
+
+const MODULES = /^(?:node:)?(?:https?|http2|net|tls|dgram|dns|inspector|cluster)(?:\/|$)|^undici/;
+const GLOBALS = new Set([
+  ...['fetch', 'WebSocket', 'XMLHttpRequest', 'EventSource', 'sendBeacon', 'WebTransport'],
+  'RTCPeerConnection',
+]);
