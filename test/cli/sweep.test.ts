@@ -313,3 +313,35 @@ test('a sample is decided by its seed', async () => {
   expect(files['b.csv'] === files['a.csv']).toBe(true);
   expect(files['c.csv'] === files['a.csv']).toBe(false);
 });
+
+describe('--plot', () => {
+  test('draws the frontier as a picture of its own, the same each time', async () => {
+    const { sweep, files } = folder();
+    const { status, err } = await sweep('-o', 'all.csv', ...VARY, '--plot', 'all.svg');
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    const svg = files['all.svg']!;
+    expect(svg).toMatch(/^<svg /);
+    expect(svg.replaceAll(/<[^>]+>/g, ' ')).toMatch(/of 6 runs|beats all 6 runs/);
+    await sweep('-o', 'again.csv', ...VARY, '--plot', 'again.svg');
+    expect(files['again.svg'] === svg).toBe(true);
+  });
+
+  test('is for all runs of one home', async () => {
+    const { sweep } = folder({ 'stock.csv': 'name\na\n' });
+    const err = 'error: --plot sets all runs of one home against each other\n';
+    const homes = ['--homes', 'stock.csv'];
+    expect(await sweep('-o', 'a.csv', ...homes, '--plot', 'a.svg')).toMatchObject({
+      status: 1,
+      err,
+    });
+    const part = ['--shard', '1/2', '--plot', 'a.svg'];
+    expect(await sweep('-o', 'a.csv', ...VARY, ...part)).toMatchObject({ status: 1, err });
+  });
+
+  test('does not meet the output', async () => {
+    const { sweep } = folder();
+    expect((await sweep('-o', 'a.csv', ...VARY, '--plot', 'a.csv')).err).toContain(
+      "option '--plot <file.svg>' argument 'a.csv' is invalid. Something else of the same call goes there",
+    );
+  });
+});

@@ -16,6 +16,8 @@ export interface SweepOptions extends SweepChoices {
   readonly output: string;
   readonly weather?: string;
   readonly resume?: true;
+  /** Picture of the frontier to write. */
+  readonly plot?: string | undefined;
   /** Whether the files are parts to be put together. */
   readonly merge?: true;
 }
@@ -26,7 +28,7 @@ export async function sweep(
   files: readonly string[],
   options: SweepOptions,
 ): Promise<void> {
-  if (options.merge) return mergeSweep(io, files, options.output);
+  if (options.merge) return mergeSweep(io, files, options);
   const [path, more] = files;
   if (path === undefined || more !== undefined) {
     throw new UsageError('error: one scenario at a time; several files only with --merge');
@@ -43,10 +45,10 @@ export async function sweep(
   const { layOutSweep } = await import('../sweep/lay-out-sweep.ts');
   const laidOut = await layOutSweep(io, loaded, options);
   const unfinished = `${options.output}.unfinished`;
-  const output = { option: '-o, --output <file>', path: options.output };
-  const beside = { ...output, path: unfinished };
-  await keepApart(io, [output, beside], [...loaded.read, options.homes], true);
-  await io.requireWritable(options.output);
+  if (options.plot !== undefined && (options.homes !== undefined || options.shard !== undefined)) {
+    throw new UsageError('error: --plot sets all runs of one home against each other');
+  }
+  await refuseOutputs(io, options, [unfinished], [...loaded.read, options.homes]);
   const lines = await io.openLines(unfinished, options.resume ? 'go on' : 'new');
   let written = false;
   try {
@@ -57,11 +59,15 @@ export async function sweep(
     written = true;
     const { troubles, currency } = book;
     const { layout, part } = laidOut;
-    await tell(io, {
-      ...{ file: options.output, shard: part.shard, runs: book.count(), currency: currency() },
-      failed: troubles.length,
-      bargains: layout.homes === null && part.shard[1] === 1 ? book.bargains : [],
-    });
+    await tell(
+      io,
+      {
+        ...{ file: options.output, shard: part.shard, runs: book.count(), currency: currency() },
+        failed: troubles.length,
+        bargains: layout.homes === null && part.shard[1] === 1 ? book.bargains : [],
+      },
+      options.plot,
+    );
     refuseTroubles(book.troubles, options.output);
   } finally {
     if (written) await lines.remove();
@@ -88,7 +94,11 @@ async function runAll(
 }
 
 /** Put the parts of a sweep together. */
-async function mergeSweep(io: Io, files: readonly string[], output: string): Promise<void> {
+async function mergeSweep(
+  io: Io,
+  files: readonly string[],
+  { output, plot }: SweepOptions,
+): Promise<void> {
   const format = formatOf(output);
   for (const file of files) {
     if (formatOf(file) !== format) {
@@ -97,8 +107,7 @@ async function mergeSweep(io: Io, files: readonly string[], output: string): Pro
       );
     }
   }
-  await keepApart(io, [{ option: '-o, --output <file>', path: output }], files, true);
-  await io.requireWritable(output);
+  await refuseOutputs(io, { output, plot }, [], files);
   const { readSweepFile } = await import('../sweep/sweep-part-file.ts');
   const { checkParts, mergedPieces, runsOfParts } = await import('../sweep/merge-sweep.ts');
   const parts: OpenPart[] = [];
@@ -112,15 +121,34 @@ async function mergeSweep(io: Io, files: readonly string[], output: string): Pro
     const runs = runsOfParts(parts);
     const stock = runs.some(({ home }) => home !== '');
     const bargains = runs.flatMap(({ bargain }) => (bargain === null ? [] : [bargain]));
-    await tell(io, {
-      ...{ file: output, shard: [1, 1], runs: runs.length },
-      failed: runs.length - bargains.length,
-      currency: parts.find(({ holds }) => holds.currency !== '')?.holds.currency ?? '',
-      bargains: stock ? [] : bargains,
-    });
+    await tell(
+      io,
+      {
+        ...{ file: output, shard: [1, 1], runs: runs.length },
+        failed: runs.length - bargains.length,
+        currency: parts.find(({ holds }) => holds.currency !== '')?.holds.currency ?? '',
+        bargains: stock ? [] : bargains,
+      },
+      plot,
+    );
   } finally {
     for (const { lines } of parts) await lines.close();
   }
+}
+
+/** Refuse outputs that are read, that meet, or that cannot be written. */
+async function refuseOutputs(
+  io: Io,
+  { output, plot }: Pick<SweepOptions, 'output' | 'plot'>,
+  besides: readonly string[],
+  read: readonly (string | undefined)[],
+): Promise<void> {
+  const option = '-o, --output <file>';
+  const outputs = [output, ...besides].map((path) => ({ option, path }));
+  const picture = { option: '--plot <file.svg>', path: plot };
+  await keepApart(io, [...outputs, picture], read, true);
+  await io.requireWritable(output);
+  if (plot !== undefined) await io.requireWritable(plot);
 }
 
 /** What a file that was written holds. */
@@ -134,11 +162,22 @@ interface Written {
   readonly bargains: readonly NamedBargain[];
 }
 
-async function tell(io: Io, { bargains, ...written }: Written): Promise<void> {
+async function tell(
+  io: Io,
+  { bargains, ...written }: Written,
+  plot: string | undefined,
+): Promise<void> {
   const { sweepText } = await import('../../report/sweep/sweep-text.ts');
   const { frontier, knee } = await import('../../studies/sweep/frontier.ts');
   const front = frontier(bargains);
-  io.out(`${sweepText({ ...written, frontier: front, knee: knee(front) }, io.width)}\n`);
+  const bend = knee(front);
+  if (plot !== undefined) {
+    const { frontierPicture } = await import('../../report/sweep/frontier-picture.ts');
+    const { currency } = written;
+    const at = bend?.at ?? null;
+    await io.writeWhole(plot, await frontierPicture({ currency, bargains, front, bend: at }));
+  }
+  io.out(`${sweepText({ ...written, frontier: front, knee: bend }, io.width)}\n`);
 }
 
 /** What kind of file a name asks for. @throws UsageError for an ending that is neither */

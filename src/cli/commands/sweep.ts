@@ -32,6 +32,7 @@ export function sweepCommand(io: Io): Command {
         ...['vary', 'homes', 'plans', 'sample', 'shard', 'resume', 'weather', 'set'],
       ]),
     )
+    .option('--plot <file.svg>', 'also draw money against hours outside the bands')
     .option('--resume', 'go on with what an interrupted call has left')
     .addOption(setOption())
     .addOption(weatherOption())

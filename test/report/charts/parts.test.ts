@@ -179,7 +179,15 @@ describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
     const charts = sampleCharts(PLAIN, width);
     const drawn = await drawCharts(drawingsOf(charts));
     const without = Object.keys(charts).filter((_, k) => drawn[k]!.along === null);
-    expect(without).toEqual(['calendar', 'water', 'trade-off', 'air', 'alerts', 'doubt']);
+    expect(without).toEqual([
+      'calendar',
+      'water',
+      'trade-off',
+      'frontier',
+      'air',
+      'alerts',
+      'doubt',
+    ]);
     const nothing = heatChart(monthlyHeat(ledger(1, [], { energy: {} })), 'a', width);
     const [empty] = await drawCharts([{ id: 'empty', chart: nothing }]);
     expect(empty!.along).toBeNull();

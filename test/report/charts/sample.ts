@@ -6,6 +6,7 @@ import type { Chart } from '../../../src/report/charts/chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
 import { doubtChart } from '../../../src/report/charts/doubt-chart.ts';
+import { frontierChart } from '../../../src/report/charts/frontier-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { hoursOutside } from '../../../src/report/charts/hours-outside.ts';
 import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
@@ -117,6 +118,17 @@ export function sampleCharts(names: SampleNames, width: number): Record<string, 
       {
         currency,
         plans: plans.map((name, k) => ({ name, money: 900 - 100 * k, hours: 40 + 300 * k })),
+      },
+      width,
+    ),
+    frontier: frontierChart(
+      {
+        currency,
+        runs: Array.from({ length: 40 }, (_, k) => ({
+          ...{ money: 800 + 10 * k, hours: 40 + ((k * 37) % 41) * (40 - k) },
+        })),
+        frontier: plans.map((name, k) => ({ name, money: 900 + 100 * k, hours: 340 - 300 * k })),
+        bend: { name: plans[0], money: 900, hours: 340 },
       },
       width,
     ),
