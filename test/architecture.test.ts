@@ -27,6 +27,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'units',
     'physics',
     'weather',
+    'log',
     'home',
     'control',
     'engine',

@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
 import { findCommand } from './commands/find.ts';
+import { logCommand } from './commands/log.ts';
 import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
 import { sweepCommand } from './commands/sweep.ts';
@@ -27,6 +28,7 @@ export async function main(args: readonly string[], world: Io): Promise<number> 
     .addCommand(sweepCommand(io))
     .addCommand(findCommand(io))
     .addCommand(weatherCommand(io))
+    .addCommand(logCommand(io))
     .addHelpText('after', EXAMPLES);
   speakThrough(io, program, args);
   try {

@@ -1,4 +1,4 @@
-import { InvalidArgumentError, Option } from 'commander';
+import { type Command, InvalidArgumentError, Option } from 'commander';
 import { UsageError } from './usage-error.ts';
 
 /** `--set /pointer=value`, as often as wished, kept as typed. */
@@ -102,4 +102,32 @@ export function date(text: string): string {
 function setting(words: string): string {
   if (/^(?:\/[^=]+|"\/(?:[^"\\]|\\.)*")=/.test(words)) return words;
   throw new InvalidArgumentError('Give a place and a value, such as /heating/setpoint=19.');
+}
+
+/** What may be said beside log files on the command line. */
+export interface BesideLog {
+  readonly zone?: string;
+  readonly dates?: 'day-first' | 'month-first' | 'year-first';
+}
+
+/** The options that say what log files themselves do not. */
+export function addLogOptions(command: Command): Command {
+  return command
+    .option(
+      '--zone <name>',
+      "the logger's clock: a zone, UTC, or hours ahead such as +01:00",
+      zoneName,
+    )
+    .addOption(
+      new Option('--dates <order>', 'order of day and month in dates').choices([
+        'day-first',
+        'month-first',
+        'year-first',
+      ]),
+    );
+}
+
+function zoneName(text: string): string {
+  if (/^[A-Za-z_+-]+(\/[A-Za-z_+-]+)*\d{0,2}$|^[+-]\d\d(:?\d\d)?$/.test(text)) return text;
+  throw new InvalidArgumentError('Give a zone such as Europe/London, UTC, or +01:00.');
 }

@@ -1,3 +1,4 @@
+import { clockSeconds } from '../units/clock-seconds.ts';
 import {
   type LocalClock,
   SECONDS_PER_DAY,
@@ -7,7 +8,6 @@ import {
 } from '../units/local-clock.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import { isoTime } from './iso-time.ts';
-import { clockSeconds } from './read/time-format.ts';
 import type { Weather } from './weather.ts';
 
 /** A stretch of whole hours that a weather series covers. */

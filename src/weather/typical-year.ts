@@ -1,4 +1,4 @@
-import { clockSeconds } from './read/time-format.ts';
+import { clockSeconds } from '../units/clock-seconds.ts';
 
 /** The year that typical years are dated in: not a leap year; its 1 January is a Sunday. */
 export const TYPICAL_YEAR = 2023;

@@ -1,3 +1,4 @@
+import { clockSeconds } from '../../units/clock-seconds.ts';
 import type { Problem } from '../../units/problem.ts';
 import type { Quantity } from '../quantity.ts';
 import type { RawSeries } from '../raw-series.ts';
@@ -5,7 +6,6 @@ import type { TextTable } from '../text-table.ts';
 import type { WeatherOptions } from '../weather-options.ts';
 import { NOWHERE, placeWith } from './place-with.ts';
 import { readRows, type WantedColumn, wantedColumn } from './read-rows.ts';
-import { clockSeconds } from './time-format.ts';
 
 /**
  * ISD-Lite: fixed columns without a header, UTC, most numbers times ten, -9999 for "no reading".

@@ -1,3 +1,4 @@
+import { binarySign } from '../../units/binary-sign.ts';
 import type { Problem } from '../../units/problem.ts';
 import { finishWeather } from '../complete/finish-weather.ts';
 import type { RawSeries } from '../raw-series.ts';
@@ -5,7 +6,6 @@ import { splitLines, type TextTable } from '../text-table.ts';
 import { throwProblems } from '../throw-problems.ts';
 import type { Weather } from '../weather.ts';
 import type { WeatherKind, WeatherOptions } from '../weather-options.ts';
-import { binarySign } from './binary-sign.ts';
 import { readColumns } from './read-columns.ts';
 import { readIsdLite } from './read-isd-lite.ts';
 import { readOwnCsv } from './read-own-csv.ts';

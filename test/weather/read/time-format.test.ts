@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { clockSeconds, timeReader } from '../../../src/weather/read/time-format.ts';
+import { clockSeconds } from '../../../src/units/clock-seconds.ts';
+import { timeReader } from '../../../src/weather/read/time-format.ts';
 
 const at = (...parts: [number, number, number, number, number]) =>
   Date.UTC(parts[0], parts[1] - 1, parts[2], parts[3], parts[4]) / 1000;

@@ -1,0 +1,134 @@
+import { SPECIES } from '../../species/species-table.ts';
+import { type Log, type LoggedSeries, seriesOf } from '../log.ts';
+import { meansOverSteps } from '../onto-steps.ts';
+import { factsOf } from '../quantities.ts';
+import { movedSensors } from './moved-sensors.ts';
+import { middleOf, type SeriesFacts } from './series-facts.ts';
+
+/** Something about a log that a reader should know before trusting what is made of it. */
+export interface LogWarning {
+  readonly id:
+    | 'short'
+    | 'stuck'
+    | 'gaps'
+    | 'moved'
+    | 'humidity-ceiling'
+    | 'below-outdoors'
+    | 'unseen-people';
+  readonly text: string;
+}
+
+/** Whatever the readings themselves say against them. */
+export function logChecks(log: Log, facts: ReadonlyMap<LoggedSeries, SeriesFacts>): LogWarning[] {
+  const days = (log.end - log.start) / 86_400;
+  const warnings: LogWarning[] = [];
+  if (days < SHORT_DAYS) {
+    const text = `The log spans ${figure(days)} days. Less than three weeks tell little of a home: habits and weather hardly vary.`;
+    warnings.push({ id: 'short', text });
+  }
+  for (const [series, fact] of facts) warnings.push(...ofSeries(series, fact));
+  for (const room of roomsOf(log)) warnings.push(...unseenPeople(log, room));
+  return [...warnings, ...movedSensors(log)];
+}
+
+function ofSeries(series: LoggedSeries, fact: SeriesFacts): LogWarning[] {
+  const what = seriesWords(series);
+  const found: LogWarning[] = [];
+  const live = series.reading === 'instant' && METERED.has(series.quantity) === false;
+  if (live && fact.stuckFor >= STUCK) {
+    const text = `${what} stood at ${figure(valueAt(series, fact.stuckFrom))} for ${hours(fact.stuckFor)} from ${iso(fact.stuckFrom)}: a sensor that sticks?`;
+    found.push({ id: 'stuck', text });
+  }
+  if (fact.inGaps > 0.05) {
+    const text = `${what} is missing for ${Math.round(100 * fact.inGaps)} % of its span; the longest gap is ${hours(fact.longestGap)}.`;
+    found.push({ id: 'gaps', text });
+  }
+  if (series.quantity === 'relative humidity') found.push(...ceiling(series, fact, what));
+  if (BREATH !== undefined && series.quantity === BREATH.name)
+    found.push(...belowOutdoors(series, what));
+  return found;
+}
+
+/** A humidity sensor that stops at a value below saturation again and again. */
+function ceiling({ values }: LoggedSeries, { highest }: SeriesFacts, what: string): LogWarning[] {
+  if (highest > 98) return [];
+  let [there, below] = [0, 0];
+  for (const value of values) {
+    if (value >= highest - 0.05) there++;
+    else if (value >= highest - 1) below++;
+  }
+  if (there < Math.max(20, values.length * 0.003, below)) return [];
+  const text = `${what} never exceeds ${figure(highest)} % and stands there in ${there} readings: a sensor that reaches no further?`;
+  return [{ id: 'humidity-ceiling', text }];
+}
+
+function belowOutdoors({ values, place }: LoggedSeries, what: string): LogWarning[] {
+  if (place === 'outdoors' || BREATH === undefined) return [];
+  const sorted = values.slice().sort();
+  const low = sorted[Math.floor(sorted.length / 100)]!;
+  if (low >= BREATH.outdoors.low - LEEWAY) return [];
+  const text = `${what} falls to ${figure(low)} ${BREATH.unit} and below in one reading of a hundred, under the level outdoors: the sensor reads low, so decays seem faster than they are.`;
+  return [{ id: 'below-outdoors', text }];
+}
+
+/** Hours in which breath gathers though nobody is said to be there: counts and air do not agree. */
+function unseenPeople(log: Log, room: string): LogWarning[] {
+  const presence = seriesOf(log, 'presence', room);
+  const breath = BREATH === undefined ? undefined : seriesOf(log, BREATH.name, room);
+  if (presence === undefined || breath === undefined) return [];
+  const start = Math.ceil(log.start / 3600) * 3600;
+  const steps = { start, step: 3600, count: Math.max(0, Math.floor((log.end - start) / 3600)) };
+  const there = meansOverSteps(presence, steps, Number.POSITIVE_INFINITY);
+  const level = meansOverSteps(breath, steps, 3600);
+  let [empty, rising] = [0, 0];
+  for (let k = 1; k < steps.count; k++) {
+    if (there[k] !== 0 || there[k - 1] !== 0 || Number.isNaN(level[k]! - level[k - 1]!)) continue;
+    empty++;
+    if (level[k]! - level[k - 1]! > RISE) rising++;
+  }
+  if (rising < 5 || rising < empty * 0.02) return [];
+  const text = `${cap(room)}: breath gathers in ${rising} of ${empty} hours in which nobody is logged there: presence misses people, or air comes from other rooms.`;
+  return [{ id: 'unseen-people', text }];
+}
+
+/** A series as the beginning of a sentence, such as "Relative humidity of bath". */
+function seriesWords({ quantity, room, place, device }: LoggedSeries): string {
+  const words = cap(factsOf(quantity)?.words ?? quantity);
+  if (device !== null) return `${words} ${device}`;
+  return place === 'outdoors' ? `${words} outdoors` : room === null ? words : `${words} of ${room}`;
+}
+
+export const roomsOf = (log: Log): string[] => [
+  ...new Set(log.series.flatMap(({ room }) => room ?? [])),
+];
+
+function valueAt({ times, values }: LoggedSeries, instant: number): number {
+  return values[times.indexOf(instant)]!;
+}
+
+const figure = (value: number): string => String(Math.round(value * 10) / 10);
+const hours = (seconds: number): string =>
+  seconds < 2 * 86_400 ? `${figure(seconds / 3600)} hours` : `${figure(seconds / 86_400)} days`;
+const iso = (utc: number): string =>
+  new Date(utc * 1000).toISOString().slice(0, 16).replace('T', ' ');
+const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** How far numbers usually are from their middle: the median distance. */
+export const usualDistance = (values: Float64Array): number => {
+  const middle = middleOf(values);
+  return middleOf(values.map((value) => Math.abs(value - middle)));
+};
+
+const BREATH = SPECIES.find(({ sources }) => sources.body?.breathed === true);
+/** Power may be the same for a day. */
+const METERED: ReadonlySet<string> = new Set([
+  'electricity',
+  'gas',
+  'heating power',
+  'device power',
+  'valve opening',
+]);
+const SHORT_DAYS = 21;
+const STUCK = 24 * 3600;
+const LEEWAY = 20;
+const RISE = 150;

@@ -1,0 +1,66 @@
+import { type Log, seriesOf } from '../log.ts';
+import { meansOverSteps } from '../onto-steps.ts';
+import { type LogWarning, roomsOf, usualDistance } from './log-checks.ts';
+import { middleOf } from './series-facts.ts';
+
+/**
+ * Steps that one room takes against the others and keeps, as after a sensor was moved: the median of
+ * five days' differences before and after, against how much the difference varies day by day.
+ */
+export function movedSensors(log: Log): LogWarning[] {
+  return (['temperature', 'relative humidity'] as const).flatMap((quantity) => {
+    const rooms = roomsOf(log).filter((room) => seriesOf(log, quantity, room) !== undefined);
+    if (rooms.length < 2) return [];
+    const start = Math.ceil(log.start / DAY) * DAY;
+    const steps = { start, step: DAY, count: Math.max(0, Math.floor((log.end - start) / DAY)) };
+    const daily = rooms.map((room) => meansOverSteps(seriesOf(log, quantity, room)!, steps, 7200));
+    const moves = rooms.flatMap((room, i) => moveOf(differences(daily, i), room, quantity, start));
+    // A single move shifts the others a little the other way: only the largest is told.
+    return moves
+      .sort((a, b) => b.size - a.size)
+      .slice(0, 1)
+      .map(({ warning }) => warning);
+  });
+}
+
+/** Daily means of a room less the middle of the others. */
+function differences(daily: readonly Float64Array[], room: number): Float64Array {
+  return daily[room]!.map((value, day) => {
+    const others = daily.flatMap((one, k) =>
+      k === room || Number.isNaN(one[day]!) ? [] : [one[day]!],
+    );
+    return others.length === 0 ? Number.NaN : value - middleOf(Float64Array.from(others));
+  });
+}
+
+function moveOf(
+  difference: Float64Array,
+  room: string,
+  quantity: 'temperature' | 'relative humidity',
+  start: number,
+) {
+  let [best, clearest, at] = [0, 0, -1];
+  for (let day = SIDE; day + SIDE <= difference.length; day++) {
+    const before = difference.slice(day - SIDE, day);
+    const after = difference.slice(day, day + SIDE);
+    const step = middleOf(after) - middleOf(before);
+    const varies = usualDistance(before) + usualDistance(after);
+    if (Number.isNaN(step) || Math.abs(step) < LEAST[quantity] || Math.abs(step) < 4 * varies)
+      continue;
+    // Medians are alike on days near the step; means tell the day itself.
+    const clear = Math.abs(meanOf(after) - meanOf(before));
+    if (clear > clearest) [best, clearest, at] = [step, clear, day];
+  }
+  if (at < 0) return [];
+  const unit = quantity === 'temperature' ? 'K' : 'points';
+  const when = new Date((start + at * DAY) * 1000).toISOString().slice(0, 10);
+  const text = `The ${quantity} of ${room} stepped ${best > 0 ? 'up' : 'down'} by ${Math.abs(best).toFixed(1)} ${unit} against other rooms about ${when} and stayed: was its sensor moved?`;
+  return [{ size: Math.abs(best) / LEAST[quantity], warning: { id: 'moved' as const, text } }];
+}
+
+const meanOf = (values: Float64Array): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
+const DAY = 86_400;
+const SIDE = 5; // days
+const LEAST = { temperature: 1.5, 'relative humidity': 8 };

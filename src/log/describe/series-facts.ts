@@ -1,0 +1,87 @@
+import type { LoggedSeries } from '../log.ts';
+
+/** What a series is like, in figures. */
+export interface SeriesFacts {
+  readonly readings: number;
+  /** First and last reading. [s UTC] */
+  readonly start: number;
+  readonly end: number;
+  /** Time that most often lies between two readings: their median. [s] */
+  readonly every: number;
+  /** Whether readings come as things change and not by the clock. */
+  readonly onChange: boolean;
+  /** Stretches without a reading that are longer than three usual ones and an hour. */
+  readonly gaps: number;
+  readonly longestGap: number;
+  /** Share of the span that lies in gaps. [-] */
+  readonly inGaps: number;
+  /** Longest time with one and the same value in 24 readings or more, and when it began. [s] */
+  readonly stuckFor: number;
+  readonly stuckFrom: number;
+  readonly lowest: number;
+  readonly mean: number;
+  readonly highest: number;
+}
+
+export function seriesFacts({ times, values, reading }: LoggedSeries): SeriesFacts {
+  const n = times.length;
+  const apart = new Float64Array(Math.max(0, n - 1));
+  for (let k = 1; k < n; k++) apart[k - 1] = times[k]! - times[k - 1]!;
+  const every = middleOf(apart);
+  const onChange = n > 20 && middleOf(apart.map((a) => Math.abs(a - every))) > every / 10;
+  const gap = Math.max(3 * every, HOUR);
+  let [gaps, longestGap, lost] = [0, 0, 0];
+  if (reading !== 'state') {
+    for (const a of apart) {
+      if (a > longestGap) longestGap = a;
+      if (a <= gap) continue;
+      gaps++;
+      lost += a;
+    }
+  }
+  const span = n > 0 ? times[n - 1]! - times[0]! : 0;
+  return {
+    ...{ readings: n, start: times[0]!, end: times[n - 1]!, every, onChange, gaps, longestGap },
+    inGaps: span > 0 ? lost / span : 0,
+    ...stuck(times, values, gap),
+    ...extremes(values),
+  };
+}
+
+function extremes(values: Float64Array) {
+  let [lowest, highest, sum, count] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 0];
+  for (const value of values) {
+    if (Number.isNaN(value)) continue;
+    if (value < lowest) lowest = value;
+    if (value > highest) highest = value;
+    sum += value;
+    count++;
+  }
+  return { lowest, mean: sum / count, highest };
+}
+
+/** Longest stretch of one value, gaps left out. */
+function stuck(times: Float64Array, values: Float64Array, gap: number) {
+  let [stuckFor, stuckFrom, from] = [0, Number.NaN, 0];
+  for (let k = 1; k <= values.length; k++) {
+    const goesOn =
+      k < values.length && values[k] === values[from] && times[k]! - times[k - 1]! <= gap;
+    if (goesOn) continue;
+    const length = times[k - 1]! - times[from]!;
+    if (k - from >= MANY && length > stuckFor) [stuckFor, stuckFrom] = [length, times[from]!];
+    from = k;
+  }
+  return { stuckFor, stuckFrom };
+}
+
+/** The value in the middle, of very many by a part of them; 0 of none. */
+export function middleOf(values: Float64Array): number {
+  if (values.length === 0) return 0;
+  const every = Math.ceil(values.length / MOST_SORTED);
+  const sorted = values.filter((_, k) => k % every === 0).sort();
+  return sorted[sorted.length >> 1]!;
+}
+
+const HOUR = 3600;
+const MANY = 24;
+const MOST_SORTED = 50_000;

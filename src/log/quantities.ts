@@ -1,0 +1,104 @@
+import { SPECIES } from '../species/species-table.ts';
+import type { LoggedQuantity, ReadingKind } from './log.ts';
+
+/** What the program knows of a quantity that homes log. */
+export interface LoggedQuantityFacts {
+  readonly name: LoggedQuantity;
+  /** Inside the program. */
+  readonly unit: string;
+  /** Name in the middle of a sentence. */
+  readonly words: string;
+  /** Numbers beyond these are no readings. [unit] */
+  readonly range: readonly [number, number];
+  /** Of readings in its own unit; a unit of energy or volume makes it a meter. */
+  readonly reading: ReadingKind;
+  /** How headers of columns call it, in small letters and digits with single blanks. */
+  readonly called: RegExp;
+}
+
+/** The facts of a quantity by its name, or undefined for none. */
+export const factsOf = (name: string): LoggedQuantityFacts | undefined =>
+  LOGGED_QUANTITIES.find((facts) => facts.name === name);
+
+const HOUSE: readonly LoggedQuantityFacts[] = [
+  {
+    ...{ name: 'dew point', unit: '°C', words: 'dew point', range: [-60, 60] },
+    ...{ reading: 'instant', called: /\bdew ?point\b|\bdew\b/ },
+  },
+  {
+    ...{ name: 'valve opening', unit: '-', words: 'valve opening', range: [0, 1] },
+    ...{ reading: 'state', called: /\bvalve\b/ },
+  },
+  {
+    ...{ name: 'heating power', unit: 'W', words: 'heating power', range: [0, 1e5] },
+    ...{
+      reading: 'instant',
+      called: /\b(heating|heat|radiator|heater) (power|output|meter|energy|w|kw|kwh)\b/,
+    },
+  },
+  {
+    ...{ name: 'relative humidity', unit: '%', words: 'relative humidity', range: [0, 105] },
+    ...{
+      reading: 'instant',
+      called: /\b(relative )?humidity\b|\br ?h\b|\bhum(id)?\b|\brel hum\b|\bfeuchte\b/,
+    },
+  },
+  {
+    ...{ name: 'temperature', unit: '°C', words: 'temperature', range: [-60, 70] },
+    ...{
+      reading: 'instant',
+      called: /\btemp(erature?)?\b|\btemperatur\b|\bt\b|\bcelsius\b|\bfahrenheit\b/,
+    },
+  },
+  {
+    ...{ name: 'window', unit: '-', words: 'window', range: [0, 1] },
+    ...{ reading: 'state', called: /\bwindows?\b|\bcontact\b|\bfenster\b/ },
+  },
+  {
+    ...{ name: 'presence', unit: '-', words: 'presence', range: [0, 50] },
+    ...{
+      reading: 'state',
+      called: /\bpresence\b|\boccup(ancy|ied|ants)\b|\bmotion\b|\bpeople\b|\bpersons\b/,
+    },
+  },
+  {
+    ...{ name: 'gas', unit: 'W', words: 'gas', range: [0, 1e5] },
+    ...{ reading: 'instant', called: /\bgas\b/ },
+  },
+  {
+    ...{ name: 'electricity', unit: 'W', words: 'electricity', range: [-1e5, 1e5] },
+    ...{
+      reading: 'instant',
+      called: /\belectric(ity|al)?\b|\bmains\b|\bpower\b|\benergy\b|\bmeter\b/,
+    },
+  },
+  {
+    ...{ name: 'device power', unit: 'W', words: 'power of a device', range: [0, 2e4] },
+    ...{ reading: 'instant', called: /\bdevice power\b/ },
+  },
+];
+
+const OF_AIR: readonly LoggedQuantityFacts[] = SPECIES.map((species) => ({
+  name: species.name,
+  unit: species.unit,
+  words: species.plainName,
+  range: [0, species.limits.band * 20] as const,
+  reading: 'instant' as const,
+  called: calledLike([species.name, species.symbol, species.words, species.plainName]),
+}));
+
+/** Species first: "pollen count" is no count of people. */
+export const LOGGED_QUANTITIES: readonly LoggedQuantityFacts[] = [...OF_AIR, ...HOUSE];
+
+/** Any of some names, with or without blanks where letters meet digits or marks. */
+function calledLike(names: readonly string[]): RegExp {
+  const forms = names.map((name) =>
+    name
+      .toLowerCase()
+      .replaceAll(/[^a-z0-9]+/g, ' ')
+      .replaceAll(/([a-z])(?=\d)|(\d)(?=[a-z])/g, '$& ?')
+      .replaceAll(' ', ' ?')
+      .replaceAll('??', '?'),
+  );
+  return new RegExp(`\\b(${forms.join('|')})\\b`);
+}

@@ -1,0 +1,58 @@
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import type { Log, LoggedSeries } from '../log.ts';
+import { joinSeries } from './join-series.ts';
+import type { LogOptions, ReadLog, UnderstoodFile } from './log-options.ts';
+import { readLogFile } from './read-log-file.ts';
+import { unknownNames } from './unknown-names.ts';
+
+/** One file of a log. */
+export interface LogText {
+  readonly file: string;
+  /** All of it. */
+  readonly text: string;
+}
+
+/**
+ * A log from the texts of its files: sniffed, put in the order of time and into SI units. Gaps stay
+ * gaps.
+ *
+ * @throws InputProblems with everything that is wrong with all files, each with its place
+ */
+export function readLog(texts: readonly LogText[], options: LogOptions): ReadLog {
+  const problems: Problem[] = [];
+  const read = texts.map(({ file, text }) => readLogFile(text, file, options, problems));
+  const files = read.flatMap((each) => (each === null ? [] : [each.understood]));
+  if (problems.length === 0) problems.push(...unknownNames(read, options, texts[0]?.file ?? ''));
+  const series = joinSeries(read.flatMap((each) => each?.series ?? []));
+  if (problems.length === 0 && series.length === 0) problems.push(nothingIn(files));
+  if (problems.length === 0 && series.length > 0 && series.every(standsStill))
+    problems.push(stuck(files));
+  if (problems.length > 0) throw new InputProblems(problems);
+  const starts = series.map(({ times }) => times[0]!);
+  const ends = series.map(({ times }) => times.at(-1)!);
+  const log: Log = { series, start: Math.min(...starts), end: Math.max(...ends) };
+  return { log, files };
+}
+
+function nothingIn(files: readonly UnderstoodFile[]): Problem {
+  const why = files.flatMap(({ leftOut }) => leftOut.map(({ name, why }) => `${name}: ${why}`));
+  return {
+    ...{ file: files[0]?.file ?? 'log', line: 0, column: 0, where: '' },
+    expected: 'a column with readings of temperature, humidity or something else that is known',
+    got: why.length === 0 ? 'none' : `none (${why.slice(0, MOST_SAID).join('; ')})`,
+    hint: 'say what columns are under "log: readings:" of a scenario',
+  };
+}
+
+/** One and the same value in a day's worth of readings and more. */
+const standsStill = ({ values }: LoggedSeries): boolean =>
+  values.length >= 24 && values.every((value) => value === values[0]);
+
+const stuck = (files: readonly UnderstoodFile[]): Problem => ({
+  ...{ file: files[0]?.file ?? 'log', line: 0, column: 0, where: '' },
+  expected: 'readings that change',
+  got: 'one and the same value in all rows of every column',
+  hint: 'is the sensor stuck, or its battery empty?',
+});
+
+const MOST_SAID = 6;

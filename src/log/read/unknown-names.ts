@@ -1,0 +1,26 @@
+import { nearestName } from '../../units/nearest-name.ts';
+import type { Problem } from '../../units/problem.ts';
+import type { LogOptions } from './log-options.ts';
+import type { LogFile } from './read-log-file.ts';
+
+/** A problem for each reading that a person named and no file has. */
+export function unknownNames(
+  read: readonly (LogFile | null)[],
+  { readings }: LogOptions,
+  file: string,
+): Problem[] {
+  const names = read.flatMap((each) => each?.names ?? []);
+  return Object.keys(readings)
+    .filter((name) => !names.includes(name))
+    .map((name) => {
+      const near = nearestName(name, names);
+      return {
+        ...{ file, line: 0, column: 0, where: 'columns and names' },
+        expected: `"${name}", as the scenario calls it`,
+        got: names.slice(0, MOST_SAID).join(', '),
+        hint: near === null ? '' : `did you mean "${near}"?`,
+      };
+    });
+}
+
+const MOST_SAID = 12;

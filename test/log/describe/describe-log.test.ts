@@ -1,0 +1,179 @@
+import { describe, expect, test } from 'vitest';
+import { vapourGrams } from '../../../src/log/describe/air-change.ts';
+import { describeLog } from '../../../src/log/describe/describe-log.ts';
+import type { LoggedSeries } from '../../../src/log/log.ts';
+import { vapourPressureFromRelativeHumidity } from '../../../src/physics/moist-air/relative-humidity.ts';
+import { vapourDensity } from '../../../src/physics/moist-air/vapour-density.ts';
+
+// The excess over outdoors of a well-mixed room without a source is C0 exp(-n t): the closed form
+// against which rates n are judged.
+describe('air change from decays', () => {
+  const start = Date.UTC(2025, 0, 6) / 1000;
+  /** Six nights that begin at 1800 ppm over outdoors and clear at a rate; noise as asked. */
+  const nights = (rate: number, noise: number): [number, number][] =>
+    Array.from({ length: 6 * 288 }, (_, k) => {
+      const hours = (k % 288) / 12;
+      const wobble = noise * Math.sin(k * 12.9898) * Math.cos(k * 78.233);
+      return [start + k * 300, 420 + 1800 * Math.exp(-rate * hours) + wobble];
+    });
+
+  test.each([0.25, 0.5, 1, 2])('%d an hour is found again without noise', (rate) => {
+    const [found] = describe1([made('co2', 'bedroom', nights(rate, 0))]).air_change;
+    expect(found).toMatchObject({ room: 'bedroom', by: 'co2', decays: 6 });
+    // A mean over a step of five minutes keeps the rate; 1 % is for the level outdoors alone.
+    expect(found!.per_hour / rate).toBeCloseTo(1, 2);
+  });
+
+  test('noise of a usual sensor moves it by less than a tenth', () => {
+    const [found] = describe1([made('co2', 'bedroom', nights(0.6, 15))]).air_change;
+    expect(found!.decays).toBeGreaterThanOrEqual(3);
+    expect(Math.abs(found!.per_hour / 0.6 - 1)).toBeLessThan(0.1);
+  });
+
+  test('a straight fall is no decay, nor one that a window quickens half way', () => {
+    const straight = nights(1, 0).map(([t], k): [number, number] => [
+      t,
+      2200 - ((k % 288) % 36) * 50,
+    ]);
+    const aired = nights(1, 0).map(([t], k): [number, number] => {
+      const h = (k % 288) / 12;
+      const excess = h < 1 ? 1800 * Math.exp(-0.2 * h) : 1800 * Math.exp(-0.2 - 6 * (h - 1));
+      return [t, 420 + excess];
+    });
+    expect(describe1([made('co2', 'a', straight)]).air_change).toEqual([]);
+    expect(describe1([made('co2', 'a', aired)]).air_change).toEqual([]);
+  });
+
+  test('the words say what was assumed', () => {
+    const words = describe1([made('co2', 'bedroom', nights(0.5, 0))]).words.at(-1);
+    expect(words).toMatch(
+      /^bedroom: CO2 falls by 0\.50 an hour \(0\.50 to 0\.50 in the middle half of 6 decays\), over an assumed 42\d ppm outdoors\. That counts air from outdoors and from other rooms\.$/,
+    );
+  });
+
+  test('moisture after a shower', () => {
+    // 8 g/m3 before, 5 g/m3 more at 07:00 that clear at 1.5 an hour; 20 °C throughout.
+    const full = vapourDensity(vapourPressureFromRelativeHumidity(20, 100), 20);
+    const humidity = Array.from({ length: 5 * 288 }, (_, k): [number, number] => {
+      const hours = (k % 288) / 12 - 7;
+      const more = hours < 0 ? 0 : 5 * Math.exp(-1.5 * hours);
+      return [start + k * 300, (100 * (8 + more)) / full];
+    });
+    const warm = humidity.map(([t]): [number, number] => [t, 20]);
+    const series = [made('relative humidity', 'bath', humidity), made('temperature', 'bath', warm)];
+    const [found] = describe1(series).air_change;
+    expect(found).toMatchObject({ room: 'bath', by: 'moisture', decays: 5 });
+    expect(found!.per_hour).toBeCloseTo(1.5, 1);
+  });
+});
+
+test('water in air of 20 °C and 50 % is 8.64 g/m3', () => {
+  // 1169.4 Pa over 461.5 J/(kg K) times 293.15 K
+  expect(vapourGrams(20, 50)).toBeCloseTo(8.64, 2);
+  expect(vapourGrams(Number.NaN, 50)).toBeNaN();
+});
+
+describe('what readings say against themselves', () => {
+  const start = Date.UTC(2025, 0, 6) / 1000;
+  const days = (count: number, value: (hour: number) => number): [number, number][] =>
+    Array.from({ length: count * 24 }, (_, h) => [start + h * 3600, value(h)]);
+  const wave = (h: number) => 20 + Math.sin((h * Math.PI) / 12) + 0.1 * Math.sin(h * 1.7);
+
+  test('a good month has nothing against it', () => {
+    expect(describe1([made('temperature', 'a', days(30, wave))]).warnings).toEqual([]);
+  });
+
+  test('less than three weeks', () => {
+    const [found] = describe1([made('temperature', 'a', days(10, wave))]).warnings;
+    expect(found).toEqual({
+      id: 'short',
+      text: 'The log spans 10 days. Less than three weeks tell little of a home: habits and weather hardly vary.',
+    });
+  });
+
+  test('a sensor that sticks', () => {
+    const stuck = days(30, (h) => (h >= 100 && h < 150 ? 19.5 : wave(h)));
+    expect(describe1([made('temperature', 'a', stuck)]).warnings).toEqual([
+      {
+        id: 'stuck',
+        text: 'Temperature of a stood at 19.5 for 2 days from 2025-01-10 04:00: a sensor that sticks?',
+      },
+    ]);
+  });
+
+  test('gaps', () => {
+    const gap = days(30, wave).filter((_, h) => h < 200 || h > 300);
+    expect(describe1([made('temperature', 'a', gap)]).warnings).toEqual([
+      {
+        id: 'gaps',
+        text: 'Temperature of a is missing for 14 % of its span; the longest gap is 4.3 days.',
+      },
+    ]);
+  });
+
+  test('a sensor that was moved', () => {
+    const one = made(
+      'temperature',
+      'hall',
+      days(30, (h) => wave(h) + (h >= 360 ? 3 : 0)),
+    );
+    const other = made('temperature', 'bath', days(30, wave));
+    const third = made(
+      'temperature',
+      'attic',
+      days(30, (h) => wave(h) - 1),
+    );
+    expect(describe1([one, other, third]).warnings).toEqual([
+      {
+        id: 'moved',
+        text: 'The temperature of hall stepped up by 3.0 K against other rooms about 2025-01-21 and stayed: was its sensor moved?',
+      },
+    ]);
+  });
+
+  test('a humidity sensor that reaches no further', () => {
+    const capped = days(30, (h) => Math.min(80, 70 + 15 * Math.sin(h / 5)));
+    expect(describe1([made('relative humidity', 'a', capped)]).warnings[0]).toMatchObject({
+      id: 'humidity-ceiling',
+    });
+  });
+
+  test('breath below the level outdoors', () => {
+    const low = days(30, (h) => 600 + 300 * Math.sin(h / 4));
+    const [found] = describe1([made('co2', 'a', low)]).warnings;
+    expect(found!.text).toMatch(
+      /^CO2 of a falls to 300\.1 ppm and below in one reading of a hundred/,
+    );
+  });
+
+  test('breath where nobody is said to be', () => {
+    const nobody = {
+      ...made(
+        'presence',
+        'a',
+        days(30, () => 0),
+      ),
+      reading: 'state' as const,
+    };
+    const rising = made(
+      'co2',
+      'a',
+      days(30, (h) => 500 + (h % 4) * 200),
+    );
+    expect(describe1([nobody, rising]).warnings.map(({ id }) => id)).toEqual(['unseen-people']);
+  });
+});
+
+function describe1(series: LoggedSeries[]) {
+  const start = Math.min(...series.map(({ times }) => times[0]!));
+  const end = Math.max(...series.map(({ times }) => times.at(-1)!));
+  return describeLog({ log: { series, start, end }, files: [] });
+}
+
+function made(quantity: string, room: string, readings: [number, number][]): LoggedSeries {
+  return {
+    ...{ quantity, place: 'room', room, device: null, reading: 'instant', from: 'test' },
+    times: Float64Array.from(readings, ([time]) => time),
+    values: Float64Array.from(readings, ([, value]) => value),
+  };
+}

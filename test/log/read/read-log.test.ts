@@ -1,0 +1,282 @@
+import { describe, expect, test } from 'vitest';
+import { seriesOf } from '../../../src/log/log.ts';
+import { type LogOptions, NOTHING_SAID } from '../../../src/log/read/log-options.ts';
+import { readLog } from '../../../src/log/read/read-log.ts';
+import { zoneClock } from '../../../src/scenario/zone-clock.ts';
+import { InputProblems } from '../../../src/units/problem.ts';
+
+// Instants are worked out by hand from the text of each file.
+describe('how times are written', () => {
+  const noon = Date.UTC(2025, 0, 31, 12) / 1000;
+  const same: [string, string, string][] = [
+    ['ISO with T and Z', '2025-01-31T12:00Z', '2025-01-31T12:10:00Z'],
+    ['an offset', '2025-01-31T13:00:00+01:00', '2025-01-31T13:10:00+01:00'],
+    ['a blank and no seconds', '2025-01-31 12:00', '2025-01-31 12:10'],
+    ['comma-milliseconds', '2025-01-31 12:00:00,000', '2025-01-31 12:10:00,123'],
+    ['day first with slashes', '31/01/2025 12:00', '31/01/2025 12:10'],
+    ['month first, AM and PM', '1/31/2025 12:00 PM', '1/31/2025 12:10 PM'],
+    ['day first with points', '31.01.2025 12:00:00', '31.01.2025 12:10:00'],
+    ['two figures for the year', '31.01.25 12:00', '31.01.25 12:10'],
+    ['a month in letters', '31 Jan 2025 12:00', '31 Jan 2025 12:10'],
+    ['seconds since 1970', `${noon}`, `${noon + 600}`],
+    ['milliseconds since 1970', `${noon * 1000}`, `${(noon + 600) * 1000}`],
+  ];
+  test.each(same)('%s', (_, first, second) => {
+    const quote = first.includes(',') ? '"' : '';
+    const { log } = readLog(
+      [
+        {
+          file: 'living.csv',
+          text: `Time,Temperature (°C)\n${quote}${first}${quote},20.5\n${quote}${second}${quote},21\n`,
+        },
+      ],
+      NOTHING_SAID,
+    );
+    const [series] = log.series;
+    expect(series).toMatchObject({ quantity: 'temperature', place: 'room', room: 'living' });
+    expect([...series!.times]).toEqual([noon, noon + 600]);
+    expect([...series!.values]).toEqual([20.5, 21]);
+  });
+
+  test('midnight is 12 AM and hour 24 of the day before', () => {
+    const midnight = Date.UTC(2025, 0, 31) / 1000;
+    expect(timesOf('Time;T\n1/31/2025 12:00 AM;20\n')).toEqual([midnight]);
+    expect(timesOf('Time;T\n2025-01-30 24:00;20\n')).toEqual([midnight]);
+  });
+
+  test('a date and a time of day in two columns', () => {
+    expect(timesOf('Date;Time;T\n31.01.2025;12:00;20\n')).toEqual([noon]);
+  });
+
+  test('dates that can be read both ways are refused with the way out', () => {
+    const text = 'Time,T\n03/04/2025 12:00,20\n04/04/2025 12:00,20\n';
+    expect(refusal(text)).toBe(
+      'living.csv:2:1: Time: expected dates of which it is plain whether the day or the month comes ' +
+        'first, got numbers up to 12 in both places of every row (say it: --dates day-first or ' +
+        '--dates month-first, or "dates: day first" under "log:" of the scenario)',
+    );
+    const told = read(text, { dates: 'month first' });
+    expect(told.log.start).toBe(Date.UTC(2025, 2, 4, 12) / 1000);
+  });
+});
+
+describe('how numbers and columns are written', () => {
+  test('decimal commas, a preamble, a byte order mark, units in a line of their own', () => {
+    const text =
+      '\ufeffSerial 12\nFirmware 3\n\nZeit;Temperatur Bad;Feuchte Bad\n;°C;%\n' +
+      '31.01.2025 12:00;20,5;55,25\n31.01.2025 12:10;20,6;55,50\n';
+    const { log, files } = read(text, {});
+    expect(files[0]).toMatchObject({ separator: 'semicolon', decimal: 'comma', head: 5, rows: 2 });
+    expect([...seriesOf(log, 'temperature', 'bad')!.values]).toEqual([20.5, 20.6]);
+    expect([...seriesOf(log, 'relative humidity', 'bad')!.values]).toEqual([55.25, 55.5]);
+  });
+
+  test('a long file, only on change, with readings that are not there', () => {
+    const text = [
+      'name,state,time',
+      'bedroom_temperature,18.5,2025-01-31T12:00:00Z',
+      'bedroom_window,off,2025-01-31T12:01:00Z',
+      'bedroom_temperature,unavailable,2025-01-31T12:05:00Z',
+      'bedroom_window,on,2025-01-31T12:07:00Z',
+      'bedroom_window,unknown,2025-01-31T12:09:00Z',
+      'bedroom_temperature,18.4,2025-01-31T12:20:00Z',
+      'battery_state,ok,2025-01-31T12:20:00Z',
+    ].join('\n');
+    const { log, files } = read(text, {});
+    expect(files[0]!.form).toBe('long');
+    expect([...seriesOf(log, 'temperature', 'bedroom')!.values]).toEqual([18.5, 18.4]);
+    expect([...seriesOf(log, 'window', 'bedroom')!.values]).toEqual([0, 1, Number.NaN]);
+    expect(files[0]!.leftOut).toEqual([{ name: 'battery_state', why: 'speaks of battery' }]);
+  });
+
+  test('Fahrenheit is told by the unit, or by the numbers', () => {
+    const said = read('Time,Bedroom [°F]\n2025-01-31T12:00Z,68\n', {});
+    expect(said.log.series[0]!.values[0]).toBeCloseTo(20, 12);
+    const seen = read('Time,Bedroom temp\n2025-01-31T12:00Z,68\n2025-01-31T12:10Z,66.2\n', {});
+    expect(seen.log.series[0]!.values[1]).toBeCloseTo(19, 12);
+    expect(seen.files[0]!.columns[0]).toMatchObject({ unit: '°F', unitBy: 'numbers' });
+  });
+
+  test('a counter of energy becomes the mean power between two readings', () => {
+    const text =
+      'Time,Electricity [kWh]\n2025-01-31T12:00Z,100\n2025-01-31T13:00Z,100.5\n2025-01-31T15:00Z,100.7\n';
+    const [meter] = read(text, {}).log.series;
+    expect(meter).toMatchObject({ place: 'home', reading: 'mean' });
+    // 0.5 kWh in an hour, 0.2 kWh in two
+    expect([...meter!.values].map((w) => Math.round(w * 1e6) / 1e6)).toEqual([
+      Number.NaN,
+      500,
+      100,
+    ]);
+  });
+
+  test('a reading that cannot be is left out and told', () => {
+    const rows = Array.from({ length: 9 }, (_, k) => `2025-01-31T12:0${k}Z,${k === 4 ? -127 : 20}`);
+    const { log, files } = read(`Time,T\n${rows.join('\n')}\n`, {});
+    expect(log.series[0]!.times).toHaveLength(8);
+    expect(files[0]!.notes).toEqual([
+      '1 reading of "T" cannot be, such as -127, and was left out.',
+    ]);
+  });
+});
+
+describe('clock changes', () => {
+  const london: Partial<LogOptions> = {
+    clock: zoneClock('Europe/London')!,
+    zone: 'Europe/London',
+  };
+  const half = (text: string) =>
+    `Time,T\n${text
+      .split(' ')
+      .map((t) => `2024-10-27 ${t},20`)
+      .join('\n')}\n`;
+
+  test('an hour that is shown twice is two hours where the file has it twice', () => {
+    // Summer time ended on 27 October 2024 at 01:00 UTC: 01:00 and 01:30 come first as 00:00 and 00:30 UTC.
+    const { log, files } = read(half('00:30 01:00 01:30 01:00 01:30 02:00'), london);
+    const zero = Date.UTC(2024, 9, 26, 23, 30) / 1000;
+    expect([...log.series[0]!.times]).toEqual([0, 1, 2, 3, 4, 5].map((k) => zero + k * 1800));
+    expect(files[0]!.notes[0]).toContain('Once the readings run through an hour twice');
+  });
+
+  test('an hour that is written once leaves an hour unknown', () => {
+    const { log } = read(half('00:30 01:00 01:30 02:00'), london);
+    const times = [...log.series[0]!.times];
+    expect(times.map((t) => (t - times[0]!) / 1800)).toEqual([0, 1, 2, 5]);
+  });
+
+  test('an hour that is skipped is no gap', () => {
+    // Summer time began on 31 March 2024 at 01:00 UTC, when clocks went from 01:00 to 02:00.
+    const { log } = read('Time,T\n2024-03-31 00:30,20\n2024-03-31 02:00,20\n', london);
+    expect(log.end - log.start).toBe(1800);
+  });
+
+  test('readings at times that are skipped show a clock that keeps winter time', () => {
+    const text =
+      'Time,T\n2024-03-31 00:30,20\n2024-03-31 01:30,20\n2024-03-31 02:30,20\n2024-07-01 12:00,20\n';
+    const { log, files } = read(text, london);
+    expect(log.end).toBe(Date.UTC(2024, 6, 1, 12) / 1000);
+    expect(files[0]!.zone).toBe('UTC+00:00 all year');
+    expect(files[0]!.notes[0]).toBe(
+      '1 reading at times that Europe/London skips, first 2024-03-31 01:30: so the logger keeps winter time, UTC+00:00, all year.',
+    );
+  });
+
+  test('without a zone the second pass of an hour is left out', () => {
+    const { log, files } = read(half('00:30 01:00 01:30 01:00 01:30 02:00'), {});
+    expect(log.series[0]!.times).toHaveLength(4);
+    expect(files[0]!.notes.join(' ')).toContain('2 readings run through an hour a second time');
+  });
+});
+
+describe('order of rows', () => {
+  test('newest first, doubled rows', () => {
+    const text =
+      'Time,T\n2025-01-31T12:20Z,22\n2025-01-31T12:10Z,21\n2025-01-31T12:10Z,21\n2025-01-31T12:00Z,20\n';
+    const { log, files } = read(text, {});
+    expect([...log.series[0]!.values]).toEqual([20, 21, 22]);
+    expect(files[0]!.notes).toEqual([
+      'The newest row comes first; rows were turned round.',
+      '1 reading stands twice and counts once.',
+    ]);
+  });
+
+  test('a logger that sets its clock anew is refused', () => {
+    const text = 'Time,T\n2025-01-31T12:00Z,20\n2025-01-31T12:10Z,20\n2000-01-01T00:00Z,20\n';
+    expect(refusal(text)).toBe(
+      "living.csv:4:1: Time: expected a time after 2025-01-31 12:10, got 2000-01-01 00:00: the logger's " +
+        'clock was set anew (put these rows right, or leave them out)',
+    );
+  });
+
+  test('two files of one sensor become one series', () => {
+    const texts = [
+      { file: 'a.csv', text: 'Time,Attic temp\n2025-02-01T00:00Z,5\n2025-02-01T01:00Z,6\n' },
+      { file: 'b.csv', text: 'Time,Attic temp\n2025-01-31T23:00Z,4\n2025-02-01T00:00Z,5\n' },
+    ];
+    const { log } = readLog(texts, NOTHING_SAID);
+    expect(log.series.map(({ values }) => [...values])).toEqual([[4, 5, 6]]);
+  });
+});
+
+describe('what cannot be used is refused in words', () => {
+  const at = '2025-01-31T12:';
+  test.each([
+    ['', 'living.csv: expected the text of a log, got nothing: the file is empty'],
+    [
+      'PK\u0003\u0004abc',
+      'living.csv: expected the text of a log, got a zip archive or spreadsheet (unpack archives and export spreadsheets as CSV first)',
+    ],
+    [
+      'a,b\nc,d\n',
+      'living.csv: expected rows of a time and readings, with comma, semicolon, tab or bar between, got lines such as "a,b" (times such as 2025-01-31 05:00, 31.01.2025 05:00 or seconds since 1970 are known)',
+    ],
+    [
+      `Time,RH\n${at}00Z,0.55\n${at}10Z,0.6\n`,
+      'living.csv:2:19: RH: expected relative humidity in %, got 0.55 to 0.6, half of them above 0.6 (this looks like a share of 1: say "unit: share")',
+    ],
+    [
+      `Time,T\n${at}00Z,2150\n${at}10Z,2160\n`,
+      'living.csv:2:19: T: expected temperature in °C, got 2150 to 2160, half of them above 2160 (this may be in steps of 0.01 °C: say "unit: 0.01 °C")',
+    ],
+    [
+      `Time,T [°C]\n${at}00Z,68\n${at}10Z,70\n`,
+      'living.csv:2:19: T [°C]: expected temperature in °C, got 68 to 70, half of them above 70 (this looks like Fahrenheit: say "unit: °F")',
+    ],
+    [
+      `Time,T\n${at}00Z,20\n31/01,20\n${at}20Z,2x\n${at}30Z,3x\n`,
+      'living.csv:3:1: Time: expected a time such as 2025-01-31 05:00, got "31/01"\n' +
+        'living.csv:4:19: T: expected a number, got "2x", and 1 more like it',
+    ],
+    [
+      `Time,bath T,bath temp\n${at}00Z,20,21\n`,
+      'living.csv: columns and names: expected one for the temperature of bath, got "bath T" and "bath temp" (say under "log: readings:" which room each is of, or leave one out with "leave out")',
+    ],
+    [
+      `Time,T\n${Array.from({ length: 30 }, (_, k) => `${at}${k + 10}Z,20`).join('\n')}`,
+      'living.csv: expected readings that change, got one and the same value in all rows of every column (is the sensor stuck, or its battery empty?)',
+    ],
+    [
+      `Time,battery,foo\n${at}00Z,20,21\n`,
+      'living.csv: expected a column with readings of temperature, humidity or something else that is known, got none (battery: speaks of battery; foo: its name says no quantity that is known) (say what columns are under "log: readings:" of a scenario)',
+    ],
+  ])('%j', (text, words) => {
+    expect(refusal(text)).toBe(words);
+  });
+
+  test('a name that no column has, with the one that was meant', () => {
+    const what = {
+      quantity: 'temperature',
+      place: 'room',
+      room: 'bath',
+      device: null,
+      unit: null,
+    } as const;
+    const text = `Time,Bath T\n${at}00Z,20\n`;
+    expect(refusal(text, { readings: { 'Bth T': what } })).toBe(
+      'living.csv: columns and names: expected "Bth T", as the scenario calls it, got Time, Bath T (did you mean "Bath T"?)',
+    );
+  });
+
+  test('a room that the home does not have is left out with the reason', () => {
+    const text = `Time,Bath T,Attic T\n${at}00Z,20,5\n`;
+    const { files } = read(text, { rooms: ['bath', 'kitchen'] });
+    expect(files[0]!.leftOut).toEqual([{ name: 'Attic T', why: 'no room is called "attic"' }]);
+  });
+});
+
+function read(text: string, options: Partial<LogOptions>) {
+  return readLog([{ file: 'living.csv', text }], { ...NOTHING_SAID, ...options });
+}
+
+const timesOf = (text: string): number[] => [...read(text, {}).log.series[0]!.times];
+
+function refusal(text: string, options: Partial<LogOptions> = {}): string {
+  try {
+    read(text, options);
+  } catch (error) {
+    if (error instanceof InputProblems) return error.message;
+    throw error;
+  }
+  return 'nothing wrong';
+}
