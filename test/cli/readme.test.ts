@@ -18,7 +18,13 @@ test('the example of README.md is what the program prints', async () => {
 }, 60_000);
 
 describe('pages', () => {
-  const pages = ['README.md', 'DEVELOPERS.md', 'docs/architecture.md', 'docs/quantities.md'];
+  const pages = [
+    'README.md',
+    'DEVELOPERS.md',
+    'docs/architecture.md',
+    'docs/quantities.md',
+    'docs/scale.md',
+  ];
 
   test.each(pages)('%s links only to what is there', (page) => {
     const folder = page.includes('/') ? 'docs/' : './';

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { BIN, called, ending, requireBuild } from './built-program.ts';
@@ -43,7 +43,11 @@ test('threads give the very bytes of one, in the order of the runs', async () =>
       return linesOf(join(folder, `${i}.ndjson`));
     }),
   );
+  expect(await sweep(folder, 'one.ndjson', '--threads', '1')).toMatchObject({ status: 0, err: '' });
+  expect(await sweep(folder, 'two.ndjson', '--threads', '2')).toMatchObject({ status: 0, err: '' });
   const whole = linesOf(join(folder, 'all.ndjson'));
+  expect(linesOf(join(folder, 'one.ndjson'))).toEqual(whole);
+  expect(linesOf(join(folder, 'two.ndjson'))).toEqual(whole);
   expect(whole.map((line) => JSON.parse(line).run)).toEqual([1, 2, 3, 4, 5, 6]);
   expect(whole.filter((_, k) => k % 3 === 0)).toEqual(parts[0]);
   expect(whole.filter((_, k) => k % 3 === 1)).toEqual(parts[1]);
@@ -72,6 +76,16 @@ test('a call that is ended leaves its runs, and --resume gives the bytes of a wh
     readFileSync(join(folder, name), 'utf8'),
   );
   expect(resumed === whole).toBe(true);
+});
+
+test.skipIf(!existsSync('/dev/full'))('a full disk is told, and what was run is kept', async () => {
+  const folder = folderWith('full');
+  symlinkSync('/dev/full', join(folder, 'all.csv'));
+  expect(await sweep(folder, 'all.csv')).toMatchObject({
+    ...{ status: 2, out: '' },
+    err: 'all.csv: expected a file that can be written, got a full disk\n',
+  });
+  expect(linesOf(join(folder, 'all.csv.unfinished'))).toHaveLength(1 + 6);
 });
 
 /** Whole lines of a file. */

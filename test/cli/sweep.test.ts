@@ -173,7 +173,8 @@ describe('a stock of homes', () => {
   test('each home with the values of its row', async () => {
     const { sweep, files } = folder({ 'stock.csv': STOCK });
     const { status, out } = await sweep('-o', 'all.ndjson', '--homes', 'stock.csv');
-    expect({ status, out }).toEqual({ status: 0, out: '2 runs in all.ndjson\n' });
+    expect(status).toBe(0);
+    expect(out).toMatch(/^2 runs in all\.ndjson\n\nOver 2 homes: /);
     const lines = files['all.ndjson']!.trimEnd()
       .split('\n')
       .map((line) => JSON.parse(line));

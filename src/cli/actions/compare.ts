@@ -71,7 +71,10 @@ async function compareAll(io: Io, path: string, options: CompareOptions): Promis
     const whole = options.json === true || options.csv === true;
     const compared = await runAll(io, loaded, threads[0] ?? null, whole);
     for (const workers of threads.splice(0)) await workers.close();
-    return { ...compared, loaded, doubt: await doubtOf(io, loaded, options) };
+    // A plan that cannot be run as it is would leave no draw.
+    const ran = loaded.plans.filter(({ plan }) => !compared.failed.has(plan.plan));
+    const doubt = await doubtOf(io, { ...loaded, plans: ran }, options);
+    return { ...compared, loaded, doubt };
   } finally {
     for (const workers of threads) await workers.close();
   }

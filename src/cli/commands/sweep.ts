@@ -10,7 +10,8 @@ export function sweepCommand(io: Io): Command {
     .description(
       'Simulate a scenario at many values of its numbers, for some of its plans and for as many ' +
         'homes as a file lists, on all processors, and write the figures of every run. Prints ' +
-        'which runs no other beats in money and hours outside the bands, and where that bends.',
+        'which runs no other beats in money and hours outside the bands, and where that bends; of ' +
+        'homes of a file, what each plan comes to over all of them.',
     )
     .argument('<scenario...>', 'scenario file (YAML); with --merge the files of all shards')
     .requiredOption('-o, --output <file>', 'file to write: .csv or .ndjson')
@@ -26,6 +27,7 @@ export function sweepCommand(io: Io): Command {
     .option('--sample <number>', 'so many settings spread evenly in place of all', positiveNumber)
     .addOption(seedOption('--sample'))
     .option('--homes <file.csv>', 'homes to run: a column "name", others headed by pointers')
+    .option('--threads <number>', 'at most so many at once; as many as processors', positiveNumber)
     .option('--shard <i/n>', 'run only part i of n', shard)
     .addOption(
       new Option('--merge', 'put the files of all shards together instead').conflicts([

@@ -4,6 +4,7 @@ import { prepareVariant } from '../../studies/plan-variant.ts';
 import { inHome } from '../../studies/sweep/check-homes.ts';
 import {
   inPart,
+  partCount,
   type SweepLayout,
   type SweepRun,
   sweepRun,
@@ -12,7 +13,6 @@ import { InputProblems, problemText } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
 import type { LoadedPlans } from '../load-plans.ts';
 import { ownCheck } from '../own-check.ts';
-import { OwnCheckFailed } from '../own-check-failed.ts';
 import { startSimulations } from '../simulations.ts';
 import type { Workers } from '../start-workers.ts';
 import type { LaidOutSweep } from './lay-out-sweep.ts';
@@ -42,7 +42,7 @@ export async function runSweep(
 ): Promise<void> {
   const { scenario, files, weather } = work.loaded;
   const [which, parts] = part.shard;
-  const total = Math.floor((part.of - which) / parts) + 1;
+  const total = partCount(part.of, which, parts);
   const progress = await startSweepProgress(io, total, book.count());
   const setup = { file: scenario.file, weather };
   const { run } = await startSimulations(work.workers, setup, { done: () => progress.done() });
@@ -90,7 +90,6 @@ export async function runSweep(
 
 /** Why a run has no figures, on one line; null where the program itself is at fault. */
 function reasonOf(error: unknown, run: SweepRun, layout: SweepLayout, file: string): string | null {
-  if (error instanceof OwnCheckFailed) return error.message.replaceAll('\n', ' ').trim();
   if (!(error instanceof InputProblems)) return null;
   const home = layout.homes?.find(({ name }) => name === run.home);
   const placed = error.problems.map((p) => (home === undefined ? p : inHome(p, home, file)));

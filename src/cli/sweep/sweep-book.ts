@@ -57,8 +57,8 @@ export async function openSweepBook(
     columns?.add(result);
     if (result.figures === null) troubles.push(result);
     else {
-      const { run, plan, values } = result;
-      bargains.push({ run, plan, values, ...bargainOf(result.figures) });
+      const { run, home, plan, values } = result;
+      bargains.push({ run, home: home ?? '', plan, values, ...bargainOf(result.figures) });
       currency = result.figures.money.currency;
     }
   };

@@ -8,6 +8,8 @@ import type { LineFile, LinePlace } from '../line-file.ts';
 
 /** A run with figures, as the summary of a sweep names it. */
 export interface NamedBargain extends Bargain {
+  /** Home of a stock; empty for none. */
+  readonly home: string;
   readonly plan: string;
   readonly values: Readonly<Record<string, number>>;
 }
@@ -16,8 +18,6 @@ export interface NamedBargain extends Bargain {
 export interface RunInFile {
   /** All lines of it. */
   place: LinePlace;
-  /** Home of a stock; empty for none. */
-  readonly home: string;
   /** Null where the run could not be made. */
   bargain: NamedBargain | null;
 }
@@ -58,8 +58,9 @@ function ndjsonReader(file: string) {
       const { sweep, run, of, home, plan, values, figures } = resultIn(line, file);
       if (runs.size > 0 && sweep !== head.sweep) throw mixed(file);
       if (runs.has(run)) throw doubled(file, run);
-      const bargain = figures === null ? null : { run, plan, values, ...bargainOf(figures) };
-      runs.set(run, { place, home: home ?? '', bargain });
+      const bargain =
+        figures === null ? null : { run, home: home ?? '', plan, values, ...bargainOf(figures) };
+      runs.set(run, { place, bargain });
       head = { sweep, of, currency: figures?.money.currency ?? head.currency };
     },
     result: () => ({ ...head, names: null, runs }),
@@ -103,8 +104,8 @@ function csvReader(file: string) {
       const money = at('money.total_per_year');
       const pointers = names.slice(FIRST.length, names.indexOf('problem'));
       const values = Object.fromEntries(pointers.map((name) => [name, Number(at(name))]));
-      const bargain = { run, plan, values, money: Number(money), hours: 0 };
-      runs.set(run, { place, home, bargain: money === '' ? null : bargain });
+      const bargain = { run, home, plan, values, money: Number(money), hours: 0 };
+      runs.set(run, { place, bargain: money === '' ? null : bargain });
       return;
     }
     const known = runs.get(run);

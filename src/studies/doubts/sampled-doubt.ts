@@ -2,10 +2,9 @@ import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
 import { latinHypercube } from '../latin-hypercube.ts';
 import type { PlanVariant } from '../plan-variant.ts';
-import { breakEven } from './break-even.ts';
+import { type DoubtFlip, doubtFlips } from './doubt-flips.ts';
 import { type FigureDoubt, figureDoubt } from './figure-doubt.ts';
 import { atShare, type SampledInput } from './sampled-inputs.ts';
 
@@ -57,13 +56,6 @@ export interface BeatDoubt extends FigureDoubt {
   readonly equal: number;
 }
 
-interface DoubtFlip {
-  readonly path: string;
-  /** What it is taken to be, and at which value both cost the same. */
-  readonly today: number;
-  readonly value: number;
-}
-
 export interface SampledDoubtSetup {
   /** The baseline first. */
   readonly plans: readonly PlanVariant[];
@@ -80,7 +72,7 @@ export interface SampledDoubtSetup {
  * that what is common to plans cancels in their difference. Each input goes evenly from its low to
  * the value it is taken to be in half of the samples, and on to its high in the other half.
  *
- * @throws RangeError where no sample is a home
+ * @throws InputProblems as the first sample does, where none is a home
  */
 export async function sampledDoubt(setup: SampledDoubtSetup): Promise<SampledDoubt> {
   const { plans, inputs, samples, seed, years, run } = setup;
@@ -91,11 +83,13 @@ export async function sampledDoubt(setup: SampledDoubtSetup): Promise<SampledDou
     const done = await Promise.allSettled(all);
     const failed = done.find((one) => one.status === 'rejected');
     if (failed !== undefined && !(failed.reason instanceof InputProblems)) throw failed.reason;
-    return failed === undefined ? { shares, year, runs: await Promise.all(all) } : null;
+    if (failed !== undefined) return failed.reason as InputProblems;
+    return { shares, year, runs: await Promise.all(all) };
   });
   const asIs = await Promise.all(plans.map(async (plan) => run(plan, 0)));
-  const kept = (await Promise.all(asked)).filter((sample) => sample !== null);
-  if (kept.length === 0) throw new RangeError('sampledDoubt: no sample is a home that can be run');
+  const drawn = await Promise.all(asked);
+  const kept = drawn.flatMap((sample) => (sample instanceof InputProblems ? [] : [sample]));
+  if (kept.length === 0) throw drawn[0];
   const doubtOf = (figure: (runs: readonly PlanMeasures[]) => number): FigureDoubt =>
     figureDoubt({
       asIs: figure(asIs),
@@ -118,7 +112,7 @@ export async function sampledDoubt(setup: SampledDoubtSetup): Promise<SampledDou
   const differences = plans.slice(1).map(async (_, k): Promise<DifferenceDoubt> => {
     const money = beatOf('money', k + 1);
     const [damp, cold] = [beatOf('damp', k + 1), beatOf('cold', k + 1)];
-    const flips = await flipsOf(setup, k + 1, money);
+    const flips = await doubtFlips(setup, k + 1, money);
     return { plan: asIs[k + 1]!.plan, money, damp, cold, flips };
   });
   return {
@@ -151,46 +145,8 @@ function withShares(
   return { ...plan, set: [...plan.set, ...set] };
 }
 
-/**
- * Of the inputs that move the difference in money most, those whose value alone, all else as it is,
- * turns round which plan costs less. Asked only where the samples do not all say the same.
- */
-async function flipsOf(
-  { plans, inputs, run }: SampledDoubtSetup,
-  p: number,
-  money: BeatDoubt,
-): Promise<DoubtFlip[]> {
-  if (money.less + money.equal >= 1 || money.less === 0) return [];
-  const strongest = money.matters
-    .flatMap(({ path }) => inputs.filter((input) => input.path === path))
-    .slice(0, MOST_FLIPS);
-  const found = strongest.map(async (input): Promise<DoubtFlip[]> => {
-    const range = input.in[p] ?? input.in[0]!;
-    if (range === null) return [];
-    const words = (value: number) => [settingWords(input.path, String(value))];
-    const at = (value: number, plan: number) => {
-      const own = plans[plan]!;
-      const there = input.in[plan] !== null;
-      return run(there ? { ...own, set: [...own.set, ...words(value)] } : own, 0);
-    };
-    const decision = async (value: number) => extraPerYear(await at(value, 0), await at(value, p));
-    const reach = { low: range.low, high: range.high, resolution: (range.high - range.low) / 50 };
-    const today = Math.min(Math.max(range.value, range.low), range.high);
-    try {
-      const { value } = await breakEven({ ...reach, today, decision, mostRuns: 7 });
-      return value === null ? [] : [{ path: input.path, today, value }];
-    } catch (error) {
-      if (!(error instanceof InputProblems)) throw error;
-      return []; // an end of the range is no home by itself
-    }
-  });
-  return (await Promise.all(found)).flat();
-}
-
 const FIGURES: Readonly<Record<Figure, (plan: PlanMeasures) => number>> = {
   money: ({ money }) => money.total_per_year,
   damp: coldSpotHours,
   cold: (plan) => roomHours(plan, 'outside_band_occupied_hours', 'temperature_low'),
 };
-
-const MOST_FLIPS = 3;

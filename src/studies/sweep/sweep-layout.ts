@@ -57,3 +57,7 @@ export function sweepRun(layout: SweepLayout, number: number): SweepRun {
 /** Whether a run belongs to a part of a sweep: parts take turns. @param part  counted from 1 */
 export const inPart = (number: number, part: number, parts: number): boolean =>
   (number - 1) % parts === part - 1;
+
+/** How many runs a part of a sweep has. @param part  counted from 1 */
+export const partCount = (runs: number, part: number, parts: number): number =>
+  Math.floor((runs - part) / parts) + 1;

@@ -94,6 +94,23 @@ describe('a home of straight lines', () => {
     expect(plans[0]!.money.p10).toBeGreaterThan(1070);
   });
 
+  test('where no draw is a home, the first says why', async () => {
+    const why = {
+      file: 'a',
+      line: 0,
+      column: 0,
+      where: '',
+      expected: 'a home',
+      got: 'none',
+      hint: '',
+    };
+    const run = (variant: PlanVariant) => {
+      if (variant.set.length > 1) throw new InputProblems([why]);
+      return linear(variant);
+    };
+    await expect(sampledDoubt({ ...setup, run })).rejects.toThrow('a: expected a home, got none');
+  });
+
   test('the same seed gives the same doubt, in whatever order runs answer', async () => {
     const late = (variant: PlanVariant) =>
       new Promise<ReturnType<typeof linear>>((done) =>

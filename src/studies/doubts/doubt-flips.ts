@@ -1,0 +1,51 @@
+import { settingWords } from '../../scenario/yaml/settings.ts';
+import { InputProblems } from '../../units/problem.ts';
+import { extraPerYear } from '../compare/other-prices.ts';
+import { breakEven } from './break-even.ts';
+import type { BeatDoubt, SampledDoubtSetup } from './sampled-doubt.ts';
+
+/** A value of one input at which two plans cost the same, all else as it is. */
+export interface DoubtFlip {
+  readonly path: string;
+  /** What it is taken to be. */
+  readonly today: number;
+  readonly value: number;
+}
+
+/**
+ * Of the inputs that move the difference in money most, those whose value alone, all else as it is,
+ * turns round which plan costs less. Asked only where the samples do not all say the same.
+ */
+export async function doubtFlips(
+  { plans, inputs, run }: SampledDoubtSetup,
+  p: number,
+  money: BeatDoubt,
+): Promise<DoubtFlip[]> {
+  if (money.less + money.equal >= 1 || money.less === 0) return [];
+  const strongest = money.matters
+    .flatMap(({ path }) => inputs.filter((input) => input.path === path))
+    .slice(0, MOST_FLIPS);
+  const found = strongest.map(async (input): Promise<DoubtFlip[]> => {
+    const range = input.in[p] ?? input.in[0]!;
+    if (range === null) return [];
+    const words = (value: number) => [settingWords(input.path, String(value))];
+    const at = (value: number, plan: number) => {
+      const own = plans[plan]!;
+      const there = input.in[plan] !== null;
+      return run(there ? { ...own, set: [...own.set, ...words(value)] } : own, 0);
+    };
+    const decision = async (value: number) => extraPerYear(await at(value, 0), await at(value, p));
+    const reach = { low: range.low, high: range.high, resolution: (range.high - range.low) / 50 };
+    const today = Math.min(Math.max(range.value, range.low), range.high);
+    try {
+      const { value } = await breakEven({ ...reach, today, decision, mostRuns: 7 });
+      return value === null ? [] : [{ path: input.path, today, value }];
+    } catch (error) {
+      if (!(error instanceof InputProblems)) throw error;
+      return []; // an end of the range is no home by itself
+    }
+  });
+  return (await Promise.all(found)).flat();
+}
+
+const MOST_FLIPS = 3;
