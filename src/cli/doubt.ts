@@ -1,6 +1,7 @@
 import type { SampledDoubt } from '../studies/doubts/sampled-doubt.ts';
 import type { PlanVariant } from '../studies/plan-variant.ts';
 import type { Weather } from '../weather/weather.ts';
+import { fewAtOnce } from './few-at-once.ts';
 import type { Io } from './io.ts';
 import type { LoadedPlans } from './load-plans.ts';
 import { MOST_DATA } from './load-scenario.ts';
@@ -49,12 +50,17 @@ export async function doubtOf(
   try {
     const setup = { file: scenario.file, weather: loaded.weather, others };
     const { run } = await startSimulations(workers, setup, count);
-    const inYear = [loaded.weather, ...others].map((_, year) =>
-      memoizedRuns(async (variant) => {
+    // Prepared plans are large, so that no more than the threads need wait for them.
+    const ran = fewAtOnce(
+      2 * (workers?.threads ?? 1),
+      async (variant: PlanVariant, year: number) => {
         const measures = await run(prepareVariant(scenario, files, variant), year);
         ownCheck([measures]);
         return measures;
-      }),
+      },
+    );
+    const inYear = [loaded.weather, ...others].map((_, year) =>
+      memoizedRuns((variant) => ran(variant, year)),
     );
     return await sampledDoubt({
       ...{ plans: variants, inputs: sampledInputs(scenario, plans), samples, seed },

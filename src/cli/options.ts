@@ -28,9 +28,18 @@ export function doubtOption(): Option {
     'also draw all that was assumed or is doubtful so many times (100), and tell what it does',
   )
     .preset('100')
-    .argParser(positiveNumber)
+    .argParser(draws)
     .conflicts(['csv', 'plot']);
 }
+
+function draws(text: string): number {
+  const number = positiveNumber(text);
+  if (number <= MOST_DRAWS) return number;
+  throw new InvalidArgumentError(`Give at most ${MOST_DRAWS}.`);
+}
+
+/** More tell nothing new. */
+const MOST_DRAWS = 10_000;
 
 /** `--seed N`, which decides what is drawn. */
 export function seedOption(what: string): Option {

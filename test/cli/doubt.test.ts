@@ -90,6 +90,11 @@ describe('what cannot be meant', () => {
       "error: option '--doubt [number]' argument '0' is invalid. Give a whole number of 1 or more.\n",
     ],
     [
+      ['run', 'cottage.yaml', '--doubt', '1000000000'],
+      1,
+      "error: option '--doubt [number]' argument '1000000000' is invalid. Give at most 10000.\n",
+    ],
+    [
       ['compare', 'cottage.yaml', '--doubt', '4', '--csv'],
       1,
       "error: option '--doubt [number]' cannot be used with option '--csv'\n",

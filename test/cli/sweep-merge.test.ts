@@ -119,3 +119,15 @@ test.each([
 ])('fields of %j', (line, fields) => {
   expect(csvFields(line)).toEqual(fields);
 });
+
+test('parts of a sample are parts of the same draw', async () => {
+  const files: Record<string, string> = { ...made };
+  const sample = ['--vary', '/heating/setpoint=18 to 20', '--sample', '5', '--seed', '3'];
+  for (const words of [['whole'], ['a', '1/2'], ['b', '2/2']]) {
+    const [name, part] = words;
+    const shard = part === undefined ? [] : ['--shard', part];
+    await called(files, 'cottage.yaml', ...sample, '-o', `${name}.csv`, ...shard);
+  }
+  await called(files, '--merge', 'b.csv', 'a.csv', '-o', 'merged.csv');
+  expect(files['merged.csv'] === files['whole.csv']).toBe(true);
+});

@@ -1,74 +1,44 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { addDehumidifier, firstDehumidifier } from '../../scenario/edits/add-device.ts';
-import { isLegalEdit } from '../../scenario/edits/edit.ts';
-import { raiseRoomSetpoint, raiseSetpoints } from '../../scenario/edits/raise-setpoints.ts';
-import { figureText } from '../../units/figure-text.ts';
-import { edited, type Finding, type FindSetup } from './finding.ts';
-import { leastThatHolds } from './least-that-holds.ts';
+import { firstDehumidifier } from '../../scenario/edits/add-device.ts';
+import { figureText, signedText } from '../../units/figure-text.ts';
+import { coldSpots, type EqualRisk, equalRisk } from './equal-risk.ts';
+import type { Finding, FindSetup } from './finding.ts';
 
 /**
- * Heat more or dry more, at the same risk of mould: the room is kept so much warmer that its cold
- * spot is above 80 % for no more hours than with a dehumidifier, and the two bills are compared. The
- * value is the price of electricity over that of the heating fuel at which they cost the same.
+ * Heat more or dry more, at the same risk of mould: two ways to keep the cold spot of a room above 80 %
+ * for as few hours, and their bills. The value is the price of electricity over that of the heating
+ * fuel at which both cost the same.
  *
- * @returns null where the plan has a dehumidifier already, or nothing to heat with
+ * @returns null where the plan has a dehumidifier already, or nothing to heat the room with
  */
 export async function findHeatOrDry(setup: FindSetup, room: string): Promise<Finding | null> {
-  const { raw, run } = setup;
-  const warmer = warmerBy(raw, room);
-  if (firstDehumidifier(raw) !== null || warmer === null) return null;
-  const spots = ({ rooms }: PlanMeasures) => rooms[room]!.cold_spot_hours_above_80_pct;
-  const [asIs, dry] = await Promise.all([
-    run(setup.variant),
-    run(edited(setup, addDehumidifier(raw, 'dehumidifier', room, LABEL))),
-  ]);
-  const { found, all } = await leastThatHolds({
-    ...{ low: 0, high: WARMEST, tolerance: TOLERANCE },
-    at: async (kelvin) => (kelvin === 0 ? asIs : run(edited(setup, warmer.by(kelvin)))),
-    holds: (tried) => spots(tried) <= spots(dry),
-  });
-  const money = (plan: PlanMeasures) => plan.money.total_per_year - asIs.money.total_per_year;
-  const { currency } = asIs.money;
-  const hours = `${figureText(spots(dry), 0)} h instead of ${figureText(spots(asIs), 0)}`;
-  const drying = `A dehumidifier of ${LABEL} L/day leaves the cold spot of the ${room} above 80 % for ${hours}`;
-  const ratio = found === null ? null : breakEvenRatio(asIs, found.tried, dry);
+  if (firstDehumidifier(setup.raw) !== null) return null;
+  const risk = await equalRisk(setup, room);
+  if (risk === null) return null;
+  const { asIs, warm, dry, runs } = risk;
+  const ratio = warm === null ? null : breakEvenRatio(asIs, warm.plan, dry.plan);
   return {
     question: `whether to heat or to dry the ${room}, at the same risk of mould`,
-    ...{ unit: '-', low: 0, high: WARMEST, tolerance: TOLERANCE, value: ratio?.ratio ?? null },
-    answer:
-      found === null
-        ? [
-            `${drying}; with ${warmer.what} kept ${WARMEST} K warmer it still is for ${figureText(spots(all.at(-1)!.tried), 0)} h, so that no heating does the same.`,
-          ]
-        : found.value === 0
-          ? [`${drying}, which is none less: there is nothing to choose.`]
-          : [
-              `${drying}, as does keeping ${warmer.what} ${figureText(found.value, 1)} K warmer.`,
-              `Drying costs ${figureText(money(dry), 0)} ${currency} a year more than now, without the price of the device, and heating ${figureText(money(found.tried), 0)}.`,
-              ratioWords(ratio),
-            ],
+    ...{ unit: '-', low: 0, high: 6, tolerance: 0.1, value: ratio?.ratio ?? null },
+    answer: answerOf(risk, room, ratio),
     figure: `cold spot of the ${room} above 80 % [h]`,
-    runs: [
-      ...all.map(({ value, tried, holds }) => ({
-        tried: value === 0 ? 'as it is' : `${figureText(value, 2)} K warmer`,
-        ...{ figure: spots(tried), money: tried.money.total_per_year, holds },
-      })),
-      {
-        ...{ tried: `dehumidifier, ${LABEL} L/day`, figure: spots(dry) },
-        ...{ money: dry.money.total_per_year, holds: true },
-      },
-    ],
+    runs,
   };
 }
 
-/** How a room is kept warmer: alone where it has a thermostat, else with the whole home. */
-function warmerBy(raw: unknown, room: string) {
-  const alone = raiseRoomSetpoint(raw, room, TOLERANCE);
-  if (alone !== null && isLegalEdit(raw, alone)) {
-    return { what: 'it alone', by: (kelvin: number) => raiseRoomSetpoint(raw, room, kelvin) };
-  }
-  if (raiseSetpoints(raw, 0) === null) return null;
-  return { what: 'the whole home', by: (kelvin: number) => raiseSetpoints(raw, kelvin) };
+function answerOf({ asIs, warm, dry }: EqualRisk, room: string, ratio: Ratio | null): string[] {
+  const spots = coldSpots(room);
+  const hours = (plan: PlanMeasures) => `${figureText(spots(plan), 0)} h`;
+  const more = (plan: PlanMeasures) =>
+    signedText(plan.money.total_per_year - asIs.money.total_per_year, 0);
+  const now = `As it is the cold spot of the ${room} is above 80 % for ${hours(asIs)}`;
+  if (warm === null) return [`${now}; no drying does what two kelvins more do.`];
+  if (spots(dry.plan) >= spots(asIs)) return [`${now}, and drying makes it none less.`];
+  return [
+    `${now}; with ${warm.words} for ${hours(warm.plan)}, with ${dry.words} for ${hours(dry.plan)}.`,
+    `Heating comes to ${more(warm.plan)} ${asIs.money.currency} a year, drying to ${more(dry.plan)}, without the price of the device.`,
+    ratioWords(ratio),
+  ];
 }
 
 /** What two ways take of electricity and of the fuel that heats, and what a unit of each costs. */
@@ -117,6 +87,3 @@ function ratioWords(ratio: Ratio | null): string {
 }
 
 const ELECTRIC = 'electricity';
-const LABEL = 12; // L/day
-const WARMEST = 6; // K
-const TOLERANCE = 0.1; // K

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { PlanSeries } from '../../../src/measures/series/plan-series.ts';
 import { findAiring } from '../../../src/studies/find/find-airing.ts';
@@ -161,17 +162,36 @@ describe('heat or dry', () => {
   });
 
   test('a damp room: drying and warming to the same hours', async () => {
-    const damp =
-      'household: { people: [{ name: A, schedule: [{ room: den, from: "18:00", to: "20:00" }] }], activities: [{ what: other, room: den, water: 0.35, lasts: 24 h, at: "00:00" }], airing: [] }\nheating: { source: boiler, fuel: gas, setpoint: 18, season: all year }\nmoney: { gas: 0.07, electricity: 0.28 }';
-    const setup = home(damp, ', cold spot factor: 0.6');
+    const damp = `
+period: { from: "01-10", to: "01-14" }
+step: 30
+home:
+  leakage: { ach50: 20 }
+  deep moisture: 0
+  rooms: { den: { floor area: 14, cold spot factor: 0.5 }, nook: { floor area: 9 } }
+household:
+  people: [{ name: A, sleeps in: den }]
+  activities: [{ what: other, room: den, at: "12:00", lasts: 12 h, water: 0.4 }]
+heating: { source: boiler, fuel: gas, setpoint: 18 }
+money: { gas: 0.07, electricity: 0.28 }`;
+    const setup = steadyHome(damp, readFileSync('weather/saltmere-typical.csv', 'utf8'));
     const found = (await findHeatOrDry(setup, 'den'))!;
-    const dry = found.runs.at(-1)!;
-    expect(dry.tried).toBe('dehumidifier, 12 L/day');
-    expect(found.answer[0]).toContain(
-      'A dehumidifier of 12 L/day leaves the cold spot of the den above 80 % for ',
+    const [asIs] = found.runs;
+    const warm = found.runs.filter(({ tried, holds }) => holds && /K warmer/.test(tried));
+    const dry = found.runs.filter(({ tried, holds }) => holds && /dehumidifier/.test(tried));
+    expect(asIs!.tried).toBe('as it is');
+    // The least warmth and the mildest drying that are found lie within their steps of each other.
+    expect(Math.min(...dry.map(({ figure }) => figure))).toBeLessThan(asIs!.figure);
+    expect(warm.length).toBeGreaterThan(0);
+    const words = found.answer.join(' ');
+    expect(words).toMatch(
+      /^As it is the cold spot of the den is above 80 % for \d+ h; with the den \d\.\d K warmer for \d+ h, with a dehumidifier of 12 L\/day( set to [\d.]+ %)? for \d+ h\. /,
     );
-    const warm = found.runs.slice(0, -1).filter(({ holds }) => holds);
-    expect(warm.every(({ figure }) => figure <= dry.figure)).toBe(true);
+    expect(words).toMatch(/Heating comes to \+\d+ \w+ a year, drying to \+\d+, without the price/);
+    expect(words).toMatch(
+      /Both cost the same where a kWh of electricity costs [\d.]+ times as much as one of gas/,
+    );
+    expect(found.value).toBeGreaterThan(0);
   });
 
   test('is not asked where there is a dehumidifier, or no heat', async () => {

@@ -25,13 +25,21 @@ function steadyWeather(): string {
   return `# latitude: 54\n# longitude: -2\n# elevation: 0\n${head}\n${rows.join('\n')}\n`;
 }
 
-/** A home under steady weather, ready to be asked about. @param text  all of it but title, weather and place */
-export function steadyHome(text: string): FindSetup & { runs: () => number } {
+/**
+ * A home, ready to be asked about.
+ *
+ * @param text  all of it but title, weather and place
+ * @param outdoors  an outdoor file; steady where not given
+ */
+export function steadyHome(
+  text: string,
+  outdoors = steadyWeather(),
+): FindSetup & { runs: () => number } {
   const scenario = readScenario(
     `title: Steady home\nweather: w.csv\nsite: { latitude: 54, longitude: -2, elevation: 0, timezone: UTC }\n${text}`,
     'steady.yaml',
   );
-  const weather = readWeather(steadyWeather(), 'w.csv');
+  const weather = readWeather(outdoors, 'w.csv');
   const variant: PlanVariant = { plan: scenario.plans[0]!.name, set: [] };
   let runs = 0;
   const watch = (one: PlanVariant): WatchedRun => {
