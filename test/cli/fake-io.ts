@@ -57,7 +57,11 @@ export function fakeIo(files: Record<string, string> = {}) {
 
 /** A file of lines among the others. */
 function fakeLines(files: Record<string, string>, path: string, how: string): LineFile {
-  if (how !== 'read') files[path] ??= '';
+  if (how === 'read' && files[path] === undefined) {
+    const found = { expected: 'a file to read', got: 'nothing of that name', hint: '' };
+    throw new InputProblems([{ file: path, line: 0, column: 0, where: '', ...found }]);
+  }
+  files[path] ??= '';
   const text = () => Buffer.from(files[path]!);
   return {
     scan: async (each) => {

@@ -157,6 +157,27 @@ describe('an interrupted call', () => {
     expect(await sweep('-o', 'all.csv', '--resume', ...VARY)).toMatchObject({ status: 0 });
   });
 
+  test('a call that had come to its end is not made again, and says the same', async () => {
+    const { sweep, files, io } = folder();
+    const first = await sweep('-o', 'all.csv', ...VARY);
+    const before = files['all.csv'];
+    const openLines: typeof io.openLines = async (path, how) => {
+      expect(how).toBe('read');
+      return io.openLines(path, how);
+    };
+    const writeWhole = () => Promise.reject(new Error('written again'));
+    const said = { out: '' };
+    const out = (text: string) => {
+      said.out += text;
+    };
+    const args = ['sweep', 'cottage.yaml', '-o', 'all.csv', '--resume', ...VARY];
+    expect(await main(args, { ...io, openLines, writeWhole, out })).toBe(0);
+    expect(said.out).toBe(first.out);
+    files['cottage.yaml'] = HOME.replace('floor area: 14', 'floor area: 15');
+    expect(await sweep('-o', 'all.csv', '--resume', ...VARY)).toMatchObject({ status: 0 });
+    expect(files['all.csv'] === before).toBe(false);
+  });
+
   test('a file that is no such thing is refused', async () => {
     const { sweep } = folder({ 'all.csv.unfinished': 'time,temperature\n1,2\n' });
     expect(await sweep('-o', 'all.csv', '--resume', ...VARY)).toEqual({

@@ -3,8 +3,9 @@ import { InputProblems, type Problem } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import type { LaidOutSweep, SweepChoices } from '../sweep/lay-out-sweep.ts';
-import type { SweepBook } from '../sweep/sweep-book.ts';
+import type { SweepBook, SweepPart } from '../sweep/sweep-book.ts';
 import { formatOf, refuseOutputs } from '../sweep/sweep-outputs.ts';
+import type { SweepFile } from '../sweep/sweep-part-file.ts';
 import { UsageError } from '../usage-error.ts';
 
 /** What may be said beside the scenario's name. */
@@ -50,6 +51,11 @@ export async function sweep(
     throw new UsageError('error: --plot sets all runs of one home against each other');
   }
   await refuseOutputs(io, options, [unfinished], [...loaded.read, options.homes]);
+  if (options.resume) {
+    const { finishedPart } = await import('../sweep/finished-part.ts');
+    const there = await finishedPart(io, options.output, laidOut.part);
+    if (there !== null) return tellFinished(io, there, laidOut.part, options);
+  }
   const { openSweepBook } = await import('../sweep/sweep-book.ts');
   const lines = await io.openLines(unfinished, options.resume ? 'go on' : 'new');
   let written = false;
@@ -76,6 +82,20 @@ export async function sweep(
     if (written) await lines.remove();
     else await lines.close();
   }
+}
+
+/** Nothing is left to do. */
+async function tellFinished(
+  io: Io,
+  { runs, currency }: SweepFile,
+  { shard }: SweepPart,
+  { output, plot }: SweepOptions,
+): Promise<void> {
+  const { tellSweep } = await import('../sweep/tell-sweep.ts');
+  const bargains = [...runs.values()].flatMap(({ bargain }) => (bargain === null ? [] : [bargain]));
+  const failed = runs.size - bargains.length;
+  const told = { file: output, shard, runs: runs.size, failed, currency };
+  await tellSweep(io, { ...told, bargains: shard[1] === 1 ? bargains : [] }, plot);
 }
 
 async function runAll(
