@@ -18,6 +18,12 @@ export interface Io {
   openLines(path: string, how: 'read' | 'new' | 'go on'): Promise<LineFile>;
   /** Whether something of that name is there. */
   exists(path: string): Promise<boolean>;
+  /** Names of what is in a folder. */
+  listFolder(path: string): Promise<readonly string[]>;
+  /** Remove a file, if it is there. */
+  remove(path: string): Promise<void>;
+  /** The folder that this package is in, with its weather and docs. */
+  packageFolder(): Promise<string>;
   /** A file that comes with the program, by its name in the folder that the build fills. */
   readAsset(name: string): Promise<string>;
   /** Show a file to the person with whatever program their system has for it. */

@@ -5,6 +5,7 @@ import { findCommand } from './commands/find.ts';
 import { logCommand } from './commands/log.ts';
 import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
+import { startCommand } from './commands/start.ts';
 import { sweepCommand } from './commands/sweep.ts';
 import { weatherCommand } from './commands/weather.ts';
 import type { Io } from './io.ts';
@@ -21,6 +22,7 @@ export async function main(args: readonly string[], world: Io): Promise<number> 
   const program = new Command('roombalance')
     .description(ABOUT)
     .version(io.version, '-V, --version', 'print the version')
+    .addCommand(startCommand(io))
     .addCommand(checkCommand(io))
     .addCommand(runCommand(io))
     .addCommand(compareCommand(io))
@@ -60,6 +62,7 @@ and says what a setpoint, habit or device costs and does.`;
 
 const EXAMPLES = `
 Examples:
+  $ roombalance start
   $ roombalance compare scenarios/terrace.yaml
   $ roombalance report scenarios/terrace.yaml --open
   $ roombalance run --help

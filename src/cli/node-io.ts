@@ -32,6 +32,10 @@ export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
     requireWritable: async (path) =>
       (await import('./write-whole.ts')).requireWritable(path, await writing()),
     exists: async (path) => (await import('./where-it-leads.ts')).exists(path),
+    listFolder: async (path) => (await import('node:fs/promises')).readdir(path),
+    remove: async (path) => (await import('node:fs/promises')).rm(path, { force: true }),
+    packageFolder: async () =>
+      (await import('node:url')).fileURLToPath(new URL('../..', import.meta.url)),
     readAsset: async (name) => {
       const { readFile } = await import('node:fs/promises');
       return readFile(new URL(`../${name}`, import.meta.url), 'utf8');

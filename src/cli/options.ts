@@ -48,6 +48,14 @@ export function seedOption(what: string): Option {
     .default(1);
 }
 
+/** How to go about weather services: without what was kept of them, or at other addresses. */
+export function addServiceOptions(command: Command): Command {
+  return command
+    .option('--no-cache', 'fetch again, and keep nothing')
+    .addOption(serviceOption('pvgis', 'ROOMBALANCE_PVGIS'))
+    .addOption(serviceOption('archive', 'ROOMBALANCE_ARCHIVE'));
+}
+
 /** A whole number of 1 or more. */
 export function positiveNumber(text: string): number {
   const number = wholeNumber(text);
@@ -140,3 +148,11 @@ function zoneName(text: string): string {
   if (/^[A-Za-z_+-]+(\/[A-Za-z_+-]+)*\d{0,2}$|^[+-]\d\d(:?\d\d)?$/.test(text)) return text;
   throw new InvalidArgumentError('Give a zone such as Europe/London, UTC, or +01:00.');
 }
+
+const serviceOption = (name: string, variable: string): Option =>
+  new Option(`--${name} <address>`, 'another address of that service')
+    .env(variable)
+    .argParser((text: string) => {
+      if (URL.canParse(text)) return text.replace(/\/+$/, '');
+      throw new InvalidArgumentError('Give an address such as https://example.org/api.');
+    });

@@ -30,6 +30,14 @@ export function fakeIo(files: Record<string, string> = {}) {
     sharedName: async (path) => resolve(path),
     outName: async () => null,
     requireWritable: async () => {},
+    listFolder: async (path) =>
+      Object.keys(files).flatMap((file) =>
+        file.startsWith(`${path}/`) ? [file.slice(path.length + 1)] : [],
+      ),
+    remove: async (path) => {
+      delete files[path];
+    },
+    packageFolder: async () => 'package',
     exists: async (path) => files[path] !== undefined,
     get: async (address) => {
       throw new Error(`nothing may be fetched: ${address}`);

@@ -24,6 +24,7 @@ describe('pages', () => {
     'docs/architecture.md',
     'docs/quantities.md',
     'docs/scale.md',
+    'docs/start.md',
   ];
 
   test.each(pages)('%s links only to what is there', (page) => {
@@ -41,7 +42,7 @@ describe('pages', () => {
     await main(['weather', '--help'], io);
     const commands = [...said.out.matchAll(/^ {2}(\w+) .*<[\w.]+>/gm)].map((m) => m[1]!);
     expect(commands).toHaveLength(9);
-    for (const name of [...commands, 'fetch'])
+    for (const name of [...commands, 'fetch', 'start'])
       expect(page).toMatch(new RegExp(`roombalance (weather )?${name} `));
   });
 });

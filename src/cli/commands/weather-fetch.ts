@@ -1,7 +1,7 @@
-import { Command, InvalidArgumentError, Option } from 'commander';
+import { Command, Option } from 'commander';
 import type { FetchOptions } from '../actions/weather-fetch.ts';
 import type { Io } from '../io.ts';
-import { wholeNumber } from '../options.ts';
+import { addServiceOptions, wholeNumber } from '../options.ts';
 
 /** `weather fetch`: weather of a place from public services. */
 export function weatherFetchCommand(io: Io): Command {
@@ -29,7 +29,8 @@ export function weatherFetchCommand(io: Io): Command {
           .default('archive'),
       )
       .option('-o, --output <file.csv>', 'write here instead of to standard output')
-      .option('--title <text>', 'name of the place'),
+      .option('--title <text>', 'name of the place')
+      .option('-y, --yes', 'use the network without asking'),
   )
     .addHelpText(
       'after',
@@ -42,20 +43,3 @@ export function weatherFetchCommand(io: Io): Command {
       await fetchFile(io, options);
     });
 }
-
-/** How to go about the services: without asking, without the cache, at other addresses. */
-function addServiceOptions(command: Command): Command {
-  return command
-    .option('-y, --yes', 'use the network without asking')
-    .option('--no-cache', 'fetch again, and keep nothing')
-    .addOption(serviceOption('pvgis', 'PVGIS'))
-    .addOption(serviceOption('archive', 'ARCHIVE'));
-}
-
-const serviceOption = (name: string, variable: string): Option =>
-  new Option(`--${name} <address>`, `another address of that service`)
-    .env(`ROOMBALANCE_${variable}`)
-    .argParser((text: string) => {
-      if (URL.canParse(text)) return text.replace(/\/+$/, '');
-      throw new InvalidArgumentError('Give an address such as https://example.org/api.');
-    });

@@ -1,0 +1,103 @@
+import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { pathInWords } from '../../report/page/path-in-words.ts';
+import { wrapText } from '../../report/tables/wrap-text.ts';
+import { doubtfulInputs } from '../../studies/doubts/doubtful-inputs.ts';
+import { oneAtATime } from '../../studies/doubts/one-at-a-time.ts';
+import { memoizedRuns } from '../../studies/memoized-runs.ts';
+import { prepareVariant, variantScenario } from '../../studies/plan-variant.ts';
+import { figureText } from '../../units/figure-text.ts';
+import type { Io } from '../io.ts';
+import { loadPlans } from '../load-plans.ts';
+import { startRunCount } from '../run-count.ts';
+import { startSimulations } from '../simulations.ts';
+
+/** A figure that a person minds, and how it is told. */
+interface Minded {
+  readonly words: string;
+  readonly unit: (currency: string) => string;
+  readonly of: (plan: PlanMeasures) => number;
+}
+
+/**
+ * The three assumptions whose low and high move the first plan most, in words.
+ *
+ * Each is tried alone in the two coldest months, which takes seconds and tells which they are.
+ *
+ * @param bothers  what bothers the person most
+ */
+export async function narrow(io: Io, path: string, bothers: readonly string[]): Promise<string> {
+  const name = MINDED_FIRST.find((one) => bothers.includes(one)) ?? 'cost';
+  const minded = MINDED[name];
+  const first = await loadPlans(io, path, { set: [], plans: 'first', check: 'named' });
+  const south = first.plans[0]!.plan.home.site.latitude < 0;
+  const months = south ? '{ from: 07-01, to: 08-31 }' : '{ from: 01-01, to: 02-28 }';
+  const set = [`/period=${months}`];
+  const { scenario, weather, files, plans } = await loadPlans(io, path, {
+    ...{ set, plans: 'first', check: 'named' },
+  });
+  const { plan } = plans[0]!;
+  const variant = { plan: plan.plan, set };
+  const inputs = doubtfulInputs(plan.assumed, plan.assumed, MOST);
+  const workers = await io.startWorkers?.(2 * inputs.length);
+  const count = await startRunCount(io);
+  try {
+    const { run } = await startSimulations(
+      workers ?? null,
+      { file: scenario.file, weather },
+      count,
+    );
+    const found = await oneAtATime({
+      ...{ baseline: variant, plan: variant, inputs },
+      run: memoizedRuns((one) => run(prepareVariant(scenario, files, one))),
+      figure: minded.of,
+    });
+    const raw = variantScenario(scenario, variant);
+    const unit = minded.unit(plan.prices.currency);
+    const lines = found.effects.slice(0, TOLD).map(({ path: pointer, ...effect }, k) => {
+      const ends = [effect.at_low, effect.at_high].map((end) => figureText(end, 0));
+      const range = `${figureText(effect.low)} to ${figureText(effect.high)}`;
+      const hint = FIND_OUT.find(([part]) => pointer.includes(part))?.[1] ?? '';
+      const name = `${pathInWords(pointer, raw)}: ${figureText(effect.value)} is assumed`;
+      const told = `${name}, ${range} gives ${ends.join(' to ')} ${unit}${hint}`;
+      return wrapText(told, `${k + 1}. `, io.width);
+    });
+    const asIs = `${figureText(found.figure, 0)} ${unit}`;
+    const head = `Three answers would narrow this most (${minded.words} in the two coldest months, ${asIs} as it is):`;
+    return [wrapText(head, '', io.width), ...lines].join('\n');
+  } finally {
+    count.stop();
+    await workers?.close();
+  }
+}
+
+const MINDED_FIRST = ['damp', 'cold', 'cost'] as const;
+const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
+  cost: {
+    words: 'money',
+    unit: (currency) => currency,
+    of: ({ money }) => money.energy,
+  },
+  damp: { words: 'cold corners over 80 %, all rooms', unit: () => 'h', of: coldSpotHours },
+  cold: {
+    words: 'too cold with somebody in, all rooms',
+    unit: () => 'h',
+    of: (plan) => roomHours(plan, 'outside_band_occupied_hours', 'temperature_low'),
+  },
+};
+/** How a householder finds out, by a part of the pointer. */
+const FIND_OUT: readonly (readonly [string, string])[] = [
+  ['ach50', '; say how draughty it is, or have it measured'],
+  ['background vents', '; count trickle vents and air bricks, and measure one'],
+  ['wall u-value', '; find out how the walls are built, and whether they are insulated'],
+  ['window', '; look at the glass, its edge strip and what stands before it'],
+  ['cold spot', '; hold a thermometer to the coldest corner on a frosty morning'],
+  ['water', '; count showers, loads of laundry and meals'],
+  ['price', '; look at a bill'],
+  ['efficiency', '; look for the label of the boiler'],
+  ['roof', '; look how thick the wool in the loft is'],
+  ['loft', '; look how thick the wool in the loft is'],
+];
+const TOLD = 3;
+/** Each takes two runs of two months. */
+const MOST = 12;

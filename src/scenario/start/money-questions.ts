@@ -1,0 +1,75 @@
+import { PRICE } from '../presets/prices.ts';
+import { fuelOf } from './heating-questions.ts';
+import { priceIn, priceTrouble } from './price-answer.ts';
+import { type Question, said } from './question.ts';
+
+/** What energy costs. */
+export const MONEY_QUESTIONS: readonly Question[] = [
+  {
+    id: 'currency',
+    kind: 'line',
+    text: () => 'In which currency are the bills?',
+    initial: (answers) => currencyAt(said(answers, 'timezone')),
+    check: (line) => (/^\S{1,8}$/.test(line) ? null : 'a currency in one word, such as GBP or EUR'),
+  },
+  {
+    id: 'tariff',
+    kind: 'one',
+    text: () => 'How is electricity priced?',
+    choices: () => [
+      { value: 'one price', label: 'one price at all times' },
+      { value: 'day and night', label: 'by day and by night' },
+      { value: 'cheap night', label: 'dear days, and a few very cheap hours at night' },
+      { value: 'file', label: 'by the hour or half-hour, in a CSV file', hint: 'time,price' },
+    ],
+    initial: () => 'one price',
+  },
+  {
+    id: 'electricity',
+    kind: 'line',
+    text: (answers) => `What does a kWh of electricity cost, in ${said(answers, 'currency')}?`,
+    initial: (answers) => USUAL[said(answers, 'tariff')] ?? '0.27',
+    check: (line, answers) => priceTrouble(line, said(answers, 'tariff')),
+  },
+  {
+    id: 'fuel price',
+    kind: 'line',
+    text: (answers) =>
+      `What does a kWh of ${fuelOf(answers)} cost, in ${said(answers, 'currency')}?`,
+    unless: (answers) =>
+      fuelOf(answers) === null
+        ? `the heat is ${said(answers, 'heat')}: its price is that of electricity`
+        : null,
+    initial: (answers) => String(PRICE[fuelOf(answers) as keyof typeof PRICE].value),
+    check: (line) => {
+      const price = priceIn(line);
+      return price !== null && 'price' in price ? null : 'a price of a kWh, such as 0.07';
+    },
+  },
+];
+
+function currencyAt(timezone: string): string {
+  if (timezone === 'Europe/London') return 'GBP';
+  if (timezone.startsWith('America/')) return timezone === 'America/Toronto' ? 'CAD' : 'USD';
+  if (timezone.startsWith('Australia/')) return 'AUD';
+  return OTHERS[timezone] ?? 'EUR';
+}
+
+const OTHERS: Readonly<Record<string, string>> = {
+  'Europe/Zurich': 'CHF',
+  'Europe/Prague': 'CZK',
+  'Europe/Warsaw': 'PLN',
+  'Europe/Copenhagen': 'DKK',
+  'Europe/Oslo': 'NOK',
+  'Europe/Stockholm': 'SEK',
+  'Pacific/Auckland': 'NZD',
+  'Asia/Tokyo': 'JPY',
+};
+
+/** Invented, of the size of a bill. */
+const USUAL: Readonly<Record<string, string>> = {
+  'one price': '0.27',
+  'day and night': '0.29 / 0.17 23:30-06:30',
+  'cheap night': '0.31 / 0.09 00:30-05:30',
+  file: 'prices.csv',
+};

@@ -1,0 +1,41 @@
+import { minutesOf } from '../model/clock-fields.ts';
+
+/** What a kWh costs, as it was answered. */
+export type AnsweredPrice =
+  | { readonly price: number }
+  | { readonly day: number; readonly night: number; readonly hours: string }
+  | { readonly file: string };
+
+/** A price of "0.27", or of "0.30 / 0.10 00:30-05:30", or the name of a CSV file; null for none. */
+export function priceIn(line: string): AnsweredPrice | null {
+  const text = line.trim();
+  if (/\.csv$/i.test(text)) return { file: text };
+  const flat = Number(text);
+  if (text !== '' && flat >= 0 && flat < HIGHEST) return { price: flat };
+  const [, day, night, from, to] = TWO.exec(text) ?? [];
+  if (day === undefined) return null;
+  const prices = [Number(day), Number(night)];
+  const times = [minutesOf(from!), minutesOf(to!)];
+  if (times.some(Number.isNaN) || prices.some((price) => !(price < HIGHEST))) return null;
+  return { day: prices[0]!, night: prices[1]!, hours: `${from}-${to}` };
+}
+
+/** Why a line is no price of this kind, in words; null where it is one. */
+export function priceTrouble(line: string, tariff: string): string | null {
+  const price = priceIn(line);
+  if (tariff === 'file') {
+    return price !== null && 'file' in price ? null : 'the name of a CSV file, such as prices.csv';
+  }
+  if (tariff === 'one price') {
+    return price !== null && 'price' in price
+      ? null
+      : `a price of a kWh, such as 0.27${HUNDREDTHS}`;
+  }
+  if (price !== null && 'day' in price) return null;
+  return `prices by day and by night, and the night hours, such as 0.30 / 0.10 00:30-05:30${HUNDREDTHS}`;
+}
+
+/** Above it hundredths are meant. [currency/kWh] */
+const HIGHEST = 5;
+const HUNDREDTHS = ' (pounds or euros, not pence or cents)';
+const TWO = /^(\d*\.?\d+)\s*\/\s*(\d*\.?\d+)\s+(\d{1,2}:\d\d)-(\d{1,2}:\d\d)$/;

@@ -1,0 +1,54 @@
+import { InputProblems } from '../../units/problem.ts';
+import type { Finding } from '../unplaced-problem.ts';
+import { placed } from '../unplaced-problem.ts';
+import { isMapping } from '../yaml/merge-patch.ts';
+import { readYaml } from '../yaml/read-yaml.ts';
+import { type Answers, type Question, troublesOf } from './question.ts';
+import type { StartContext } from './start-context.ts';
+import { keyLine } from './yaml-text.ts';
+
+/**
+ * Answers from a YAML file: a mapping from ids of questions to what a person would type or choose.
+ *
+ * @throws InputProblems with every answer that will not do, each with its place
+ */
+export function readAnswers(
+  text: string,
+  file: string,
+  questions: readonly Question[],
+  context: StartContext,
+): Answers {
+  const yaml = readYaml(text, file);
+  const { value } = yaml;
+  if (value !== null && value !== undefined && !isMapping(value)) {
+    const expected = 'a mapping from questions to answers, such as kind: flat';
+    const place = { file, line: 1, column: 1, where: '', hint: '' };
+    throw new InputProblems([{ ...place, expected, got: 'something else' }]);
+  }
+  const answers: Record<string, string | readonly string[]> = {};
+  const findings: Finding[] = [];
+  for (const [id, given] of Object.entries(value ?? {})) {
+    const words = Array.isArray(given) ? given.map(plainText) : plainText(given);
+    if (words === null || [words].flat().includes(null)) {
+      findings.push({ path: [id], expected: 'text, or a list of texts' });
+    } else {
+      answers[id] = words as string | string[];
+    }
+  }
+  for (const { id, expected, hint } of troublesOf(questions, answers, context)) {
+    findings.push({ path: [id], expected, ...(hint !== '' && { hint }) });
+  }
+  if (findings.length > 0) {
+    throw new InputProblems(placed(findings, value, [{ by: 'file', yaml, under: [] }]));
+  }
+  return answers;
+}
+
+/** Answers as the text of a file that `readAnswers` reads. */
+export const answersText = (answers: Answers): string =>
+  Object.entries(answers)
+    .map(([id, given]) => `${keyLine(id, given)}\n`)
+    .join('');
+
+const plainText = (value: unknown): string | null =>
+  typeof value === 'string' || typeof value === 'number' ? String(value) : null;

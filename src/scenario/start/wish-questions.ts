@@ -1,0 +1,56 @@
+import { plain } from './home-questions.ts';
+import { chose, type Question } from './question.ts';
+import { roomFor, roomsOf } from './rooms-answer.ts';
+
+/** Which devices and sensors there are, and what is wanted. */
+export const WISH_QUESTIONS: readonly Question[] = [
+  {
+    id: 'devices',
+    kind: 'several',
+    text: () => 'Which of these does it have?',
+    choices: () => [
+      { value: 'dehumidifier' },
+      { value: 'bathroom fan', label: 'an extract fan in the bathroom' },
+      { value: 'kitchen fan', label: 'a cooker hood or fan that leads outdoors' },
+      { value: 'ventilation', label: 'ventilation with heat recovery' },
+      { value: 'purifier', label: 'an air purifier' },
+      { value: 'stove', label: 'a wood stove' },
+    ],
+    initial: () => [],
+  },
+  {
+    id: 'sensors',
+    kind: 'several',
+    text: () => 'Which sensors are there, in most rooms?',
+    choices: () => [
+      { value: 'presence', label: 'presence (who is in a room)' },
+      { value: 'humidity', label: 'temperature and humidity' },
+      { value: 'air', label: 'CO2 or air quality' },
+    ],
+    initial: () => ['humidity'],
+  },
+  {
+    id: 'bothers',
+    kind: 'several',
+    text: () => 'What bothers you most?',
+    choices: () => [
+      { value: 'cost', label: 'what heating costs' },
+      { value: 'damp', label: 'damp, wet windows, mould' },
+      { value: 'cold', label: 'cold rooms' },
+      { value: 'air', label: 'stale or dirty air' },
+      { value: 'alerts', label: 'what to be told, and when' },
+    ],
+    initial: () => ['cost', 'damp'],
+  },
+  {
+    id: 'worst room',
+    kind: 'one',
+    text: () => 'In which room is that worst?',
+    unless: (answers) =>
+      ['damp', 'cold', 'air'].some((one) => chose(answers, 'bothers', one))
+        ? null
+        : 'neither damp, cold nor air bothers you',
+    choices: (answers) => plain(roomsOf(answers).map(({ name }) => name)),
+    initial: (answers) => roomFor(roomsOf(answers), 'bedroom', 'living').name,
+  },
+];

@@ -1,0 +1,196 @@
+import { spawn } from 'node:child_process';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type AskedOption, type Asking, Interrupted } from '../../src/cli/asking.ts';
+import { main } from '../../src/cli/main.ts';
+import { QUESTIONNAIRE } from '../../src/scenario/start/questionnaire.ts';
+import { InputProblems } from '../../src/units/problem.ts';
+import { BIN, ending, requireBuild } from './built-program.ts';
+import { fakeIo } from './fake-io.ts';
+import { loopback, says } from './fetch/loopback.ts';
+import { typicalYear } from './fetch/service-answers.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+const SALTMERE = readFileSync('weather/saltmere-typical.csv', 'utf8');
+const atHand = () =>
+  ({ 'package/weather/saltmere-typical.csv': SALTMERE }) as Record<string, string>;
+
+describe('a newcomer, from nothing to a first answer', () => {
+  const folder = temporaryFolder();
+  let service: Awaited<ReturnType<typeof loopback>>;
+  beforeAll(async () => {
+    requireBuild();
+    service = await loopback(says(typicalYear(51.5, -0.1), 'text/csv'));
+  });
+  afterAll(() => service.end());
+
+  const ANSWERS = `place: London
+weather: fetch
+kind: flat
+built: 1930-1949
+size: "2"
+heat: gas boiler
+setpoint: 20
+people: 1 adult
+laundry: main bedroom
+electricity: 0.27
+fuel price: 0.07
+bothers: [damp]
+worst room: main bedroom
+`;
+
+  test('takes at most 25 answers and a minute of machine time', async () => {
+    expect(ANSWERS.trim().split('\n').length).toBeLessThanOrEqual(25);
+    writeFileSync(join(folder, 'answers.yaml'), ANSWERS);
+    const env = { ...process.env, ROOMBALANCE_PVGIS: service.address, XDG_CACHE_HOME: folder };
+    const before = performance.now();
+    const args = [BIN, 'start', 'home.yaml', '--answers', 'answers.yaml'];
+    const { status, out, err } = await ending(spawn(process.execPath, args, { cwd: folder, env }));
+    expect(status, err).toBe(0);
+    expect(performance.now() - before).toBeLessThan(60_000);
+    expect(service.asked).toEqual(['/tmy?lat=51.5&lon=-0.1&outputformat=csv']);
+    expect(err).toContain('PVGIS (127.0.0.1:');
+    expect(err).toContain('Written: home.yaml, and its weather, home-weather.csv.\n');
+    expect(err).toMatch(/^As usual, because nobody answered: title, timezone, rooms, /m);
+    expect(out).toMatch(/^My home\n/);
+    expect(out).toMatch(/^Buy dehumidifier for 180 GBP\?/m);
+    expect(out).toMatch(/^Three answers would narrow this most \(cold corners over 80 %/m);
+    expect(out.match(/^[123]\. /gm)).toEqual(['1. ', '2. ', '3. ']);
+    expect(readFileSync(join(folder, 'home-weather.csv'), 'utf8')).toMatch(/^# licence: /m);
+    const written = readFileSync(join(folder, 'home.yaml'), 'utf8');
+    expect(written).toMatch(/^# yaml-language-server: \$schema=.*docs\/scenario\.schema\.json\n/);
+    expect(readdirSync(folder).filter((name) => name.startsWith('home'))).toEqual([
+      'home-weather.csv',
+      'home.yaml',
+    ]);
+  }, 90_000);
+});
+
+/** A person who gives the usual answers, but for some, and breaks off at one question. */
+function person(given: Record<string, string | string[]>, breaksOffAt: string | null = null) {
+  const heard: string[] = [];
+  const answer = <T>(question: string, initial: T): Promise<T> => {
+    const id = QUESTIONNAIRE.find(({ text }) => question.endsWith(text({})))?.id ?? question;
+    heard.push(id);
+    if (id === breaksOffAt) return Promise.reject(new Interrupted());
+    return Promise.resolve((given[id] ?? initial) as T);
+  };
+  const asking: Asking = {
+    confirm: answer,
+    line: async (question, initial, check) => {
+      const line = await answer(question, initial);
+      const wrong = check(line);
+      if (wrong === null) return line;
+      heard.push(wrong);
+      return initial;
+    },
+    one: (question, _: readonly AskedOption[], initial) => answer(question, initial),
+    several: (question, _: readonly AskedOption[], initial) => answer(question, initial),
+  };
+  return { asking: async () => asking, heard };
+}
+
+/** What is quick to run: one room, and few plans. */
+const SMALL = { size: '1', bothers: ['cost'], heat: 'electric heaters' };
+
+describe('a questionnaire that is broken off', () => {
+  test('is kept, and the same call goes on from there', async () => {
+    const files = atHand();
+    const { io, said } = fakeIo(files);
+    const first = person({ ...SMALL, title: 'Mill' }, 'heat');
+    expect(await main(['start'], { ...io, asking: first.asking })).toBe(1);
+    expect(said.err).toBe(
+      'Broken off; nothing was written. Your answers are in home.answers.yaml; the same command goes on from there.\n',
+    );
+    expect(first.heard).toHaveLength(11);
+    expect(files['home.yaml']).toBeUndefined();
+    expect(files['home.answers.yaml']).toMatch(/^title: Mill\nplace: "?54\.2,-1\.9"?\n/);
+
+    said.err = '';
+    const second = person(SMALL);
+    expect(await main(['start'], { ...io, asking: second.asking }), said.err).toBe(0);
+    expect(said.err).toContain('Going on: 10 answers are in home.answers.yaml');
+    expect(second.heard[0]).toBe('heat');
+    expect(files['home.yaml']).toContain('title: Mill\n');
+    expect(files['home.answers.yaml']).toBeUndefined();
+  }, 60_000);
+
+  test('before the first answer leaves nothing', async () => {
+    const { io, said, files } = fakeIo(atHand());
+    expect(await main(['start'], { ...io, asking: person({}, 'title').asking })).toBe(1);
+    expect(said.err).toBe('Broken off; nothing was written.\n');
+    expect(Object.keys(files)).toHaveLength(1);
+  });
+
+  test('kept answers that somebody spoilt are told, not asked over', async () => {
+    const files = { ...atHand(), 'home.answers.yaml': 'kind: tent\n' };
+    const { io, said } = fakeIo(files);
+    expect(await main(['start'], { ...io, asking: person({}).asking })).toBe(2);
+    expect(said.err).toMatch(/^home\.answers\.yaml:1:7: kind: expected one of: flat, /);
+  });
+});
+
+describe('without the network', () => {
+  const place = { file: 're.example', line: 0, column: 0, where: '', hint: '' };
+  const problem = { ...place, expected: 'weather', got: 'no connection' };
+  const get = () => Promise.reject(new InputProblems([problem]));
+
+  test('a person is told, and asked again; nothing is lost by breaking off there', async () => {
+    const { io, said, files } = fakeIo(atHand());
+    const one = person({ weather: 'fetch' });
+    let tries = 0;
+    const asking = async (): Promise<Asking> => {
+      const usual = await one.asking();
+      return {
+        ...usual,
+        one: (question, options, initial) =>
+          question.endsWith('Which weather?') && ++tries === 2
+            ? Promise.reject(new Interrupted())
+            : usual.one(question, options, initial),
+      };
+    };
+    expect(await main(['start'], { ...io, get, asking })).toBe(1);
+    expect(tries).toBe(2);
+    expect(said.err).toContain('re.example: expected weather, got no connection\nBroken off;');
+    expect(files['home.answers.yaml']).toMatch(/^weather: fetch$/m);
+  });
+
+  test('a script is told what is nearest in climate', async () => {
+    const files = { ...atHand(), 'a.yaml': 'place: London\nweather: fetch\n' };
+    const { io, said } = fakeIo(files);
+    expect(await main(['start', '--answers', 'a.yaml'], { ...io, get })).toBe(2);
+    // By hand: 2.7° of latitude are 300 km, 1.8° of longitude at 53° are 121 km, together 324.
+    expect(said.err).toContain(
+      'Without the network, answer "weather: saltmere-typical.csv": of those at hand it is nearest in climate, 320 km away, 2.7° further north.\n',
+    );
+    expect(files).not.toHaveProperty('home.yaml');
+  });
+});
+
+describe('wrong calls', () => {
+  test.each([
+    [{ 'home.yaml': 'mine' }, 'home.yaml'],
+    [{ 'home-weather.csv': 'mine' }, 'home-weather.csv'],
+  ])('%j is never written over', async (there, name) => {
+    const { io, said, files } = fakeIo({ ...atHand(), ...there });
+    expect(await main(['start', '--yes'], io)).toBe(2);
+    expect(said.err).toMatch(new RegExp(`^${name}: expected the name of a file that is not there`));
+    expect(files[name]).toBe('mine');
+  });
+
+  test('a terminal without a keyboard', async () => {
+    const { io, said } = fakeIo(atHand());
+    expect(await main(['start'], io)).toBe(1);
+    expect(said.err).toBe(
+      'error: there is no terminal with a keyboard to ask at.\nGive --yes for the usual answers, or --answers FILE with your own.\n',
+    );
+  });
+
+  test('a line that will not do is asked again with the reason', async () => {
+    const { io } = fakeIo(atHand());
+    const one = person({ place: '200,0' }, 'timezone');
+    expect(await main(['start'], { ...io, asking: one.asking })).toBe(1);
+    expect(one.heard[2]).toMatch(/^Expected latitude and longitude in degrees/);
+  });
+});

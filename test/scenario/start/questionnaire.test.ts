@@ -1,0 +1,193 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import {
+  type Answers,
+  completed,
+  nextQuestion,
+  troublesOf,
+} from '../../../src/scenario/start/question.ts';
+import { QUESTIONNAIRE } from '../../../src/scenario/start/questionnaire.ts';
+import { answersText, readAnswers } from '../../../src/scenario/start/read-answers.ts';
+import { scenarioText } from '../../../src/scenario/start/write-scenario.ts';
+
+const CONTEXT = {
+  weather: [
+    { name: 'far.csv', title: 'Far', place: { latitude: 40, longitude: 10 } },
+    { name: 'near.csv', title: 'Near', place: { latitude: 54.2, longitude: -1.9 } },
+  ],
+};
+const PATHS = { weather: 'w.csv', schema: 's.json', usual: [] };
+const all = (given: Answers): Answers => completed(QUESTIONNAIRE, given, CONTEXT).answers;
+const write = (given: Answers): string => scenarioText(all(given), PATHS);
+
+describe('the questions', () => {
+  test('are 25 at most, each with an id of its own', () => {
+    const ids = QUESTIONNAIRE.map(({ id }) => id);
+    expect(ids.length).toBeLessThanOrEqual(25);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('are listed in docs/start.md, in their order', () => {
+    const page = readFileSync('docs/start.md', 'utf8');
+    const rows = [...page.matchAll(/^\| (`.*?) \|/gm)].map((row) => row[1]!);
+    const listed = rows.flatMap((row) => [...row.matchAll(/`([^`]+)`/g)].map((name) => name[1]!));
+    expect(listed).toEqual(QUESTIONNAIRE.map(({ id }) => id));
+  });
+
+  test('are plain questions', () => {
+    for (const { text } of QUESTIONNAIRE) expect(text(all({}))).toMatch(/^[A-Z].*\?$/);
+  });
+
+  test('take their own usual answers', () => {
+    expect(troublesOf(QUESTIONNAIRE, all({}), CONTEXT)).toEqual([]);
+  });
+
+  test('begin with the first that has no answer, and pass over those that do not matter', () => {
+    const asked = (given: Answers) => nextQuestion(QUESTIONNAIRE, given)?.id;
+    expect(asked({})).toBe('title');
+    expect(asked({ title: 'x' })).toBe('place');
+    const { setpoint: _, ...others } = all({});
+    expect(asked(others)).toBe('setpoint');
+    expect(asked({ ...others, heat: 'nothing' })).toBeUndefined();
+  });
+
+  test('offer the weather at hand that is nearest in climate first', () => {
+    const weather = QUESTIONNAIRE.find(({ id }) => id === 'weather')!;
+    if (weather.kind !== 'one') throw new Error('not one of several');
+    const offered = (place: string) =>
+      weather.choices({ place }, CONTEXT).map(({ value, hint }) => `${value}: ${hint}`);
+    // 1 ° of latitude is 111 km: from 55 to 54.2 north it is 89.
+    expect(offered('55,-1.9')).toEqual([
+      'fetch: uses the network: PVGIS will be told the place, rounded to 0.01°',
+      'near.csv: 90 km away, 0.8° further south; the nearest in climate of those at hand',
+      expect.stringMatching(/^far\.csv: 1\d{3} km away, 15\.0° further south$/),
+    ]);
+    expect(offered('Rome')[1]).toMatch(/^far\.csv/);
+  });
+});
+
+describe('answers that will not do are told with their place', () => {
+  test.each([
+    [
+      'place: 91,0',
+      'a.yaml:1:8: place: expected latitude and longitude in degrees, such as 54.2,-1.9 (north and east positive) (are they swapped? did you mean 0,91?), got "91,0"',
+    ],
+    ['place: Lndon', '(did you mean London?), got "Lndon"'],
+    ['place: Atlantis', '(that town is not known here)'],
+    ['timezone: Mars/North', 'expected a time zone by its IANA name, such as Europe/London'],
+    ['kind: flatt', '(did you mean "flat"?)'],
+    ['kind: [flat]', 'expected one of: flat, terrace'],
+    ['rooms: living', '("living" is none)'],
+    ['rooms: living 18, living 9', '(two are called living)'],
+    ['rooms: ballroom 300', '(ballroom has 1 to 120 m2)'],
+    ['rooms: all 12', '(no room can be called all)'],
+    ['setpoint: 68', 'expected a number of °C from 10 to 28, got 68'],
+    ['people: a cat', 'expected how many of adults, frail adults, children and infants'],
+    ['people: 0 adults', 'such as 2 adults, 1 child'],
+    ['laundry: attic', 'expected one of: not indoors, living'],
+    ['electricity: 27', '(pounds or euros, not pence or cents), got 27'],
+    [
+      'tariff: day and night\nelectricity: 0.27',
+      'expected prices by day and by night, and the night hours, such as 0.30 / 0.10 00:30-05:30',
+    ],
+    ['tariff: file\nelectricity: 0.27', 'expected the name of a CSV file, such as prices.csv'],
+    ['devices: dehumidifier', 'expected a list of any of: dehumidifier'],
+    ['devices: [dehumidifer]', '(did you mean "dehumidifier"?)'],
+    ['worst room: ballroom', 'expected one of: living'],
+    ['kinde: flat', 'expected one of the questions: title, place'],
+    ['title: { a: 1 }', 'expected text, or a list of texts'],
+    ['- 1', 'expected a mapping from questions to answers, such as kind: flat'],
+  ])('%s', (text, words) => {
+    expect(() => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT)).toThrow(words);
+  });
+
+  test('contradictions: a heat pump with a price of gas only', () => {
+    expect(() =>
+      readAnswers('heat: heat pump\nfuel price: 0.07\n', 'a.yaml', QUESTIONNAIRE, CONTEXT),
+    ).toThrow(
+      'a.yaml:2:13: fuel price: expected no such answer, got 0.07 (the heat is heat pump: its price is that of electricity)',
+    );
+  });
+
+  test('contradictions: a setting without heat, a worst room where nothing bothers', () => {
+    const read = (text: string) => () => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT);
+    expect(read('heat: nothing\nsetpoint: 20')).toThrow('(nothing heats the home)');
+    expect(read('rooms: living 20\nbothers: [cost]\nworst room: living')).toThrow(
+      '(neither damp, cold nor air bothers you)',
+    );
+  });
+
+  test('all at once', () => {
+    const text = 'kind: tent\nsetpoint: warm\n';
+    expect(() => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT)).toThrow(
+      /a\.yaml:1:7: kind: .*\na\.yaml:2:11: setpoint: /,
+    );
+  });
+});
+
+test('answers written are the answers read', () => {
+  const answers = all({ title: 'Number 7: "the mill", off #2', place: 'Dublin' });
+  expect(readAnswers(answersText(answers), 'a.yaml', QUESTIONNAIRE, CONTEXT)).toEqual(answers);
+});
+
+describe('the scenario written', () => {
+  const heats = ['gas boiler', 'oil boiler', 'lpg boiler', 'wood boiler'];
+  const others = ['heat pump', 'electric heaters', 'district heat', 'nothing'];
+  const everything = {
+    devices: ['dehumidifier', 'bathroom fan', 'kitchen fan', 'ventilation', 'purifier', 'stove'],
+    sensors: ['presence', 'humidity', 'air'],
+    bothers: ['cost', 'damp', 'cold', 'air', 'alerts'],
+  };
+
+  test.each(
+    [...heats, ...others].flatMap((heat, k) =>
+      ['flat', 'terrace', 'detached'].map((kind) => [heat, kind, String(1 + ((k * 3) % 6))]),
+    ),
+  )('%s in a %s of %s rooms is one', (heat, kind, size) => {
+    for (const more of [{}, everything]) {
+      const text = write({ heat: heat!, kind: kind!, size: size!, ...more });
+      expect(() => readScenario(text, 'home.yaml')).not.toThrow();
+    }
+  });
+
+  test.each(['cost', 'damp', 'cold', 'air', 'alerts'])('plans that fit %s can be run', (one) => {
+    const { plans } = readScenario(write({ bothers: [one], laundry: 'living' }), 'home.yaml');
+    expect(plans[0]!.name).toBe('as-lived');
+    expect(plans.length).toBeGreaterThanOrEqual(3);
+    expect(plans.length).toBeLessThanOrEqual(7);
+  });
+
+  test('says the schema, the weather and what is only usual', () => {
+    const text = scenarioText(all({}), { ...PATHS, usual: ['title', 'kind'] });
+    expect(text).toMatch(/^# yaml-language-server: \$schema=s\.json\n/);
+    expect(text).toContain('# Nobody answered, so that it is as usual: title, kind.\n');
+    expect(text).toContain('\nweather: w.csv\n');
+  });
+
+  test('has what was answered', () => {
+    const text = write({
+      ...{ title: 'Mill # 7', place: '-36.8, 174.8', kind: 'detached', size: '4' },
+      ...{ people: '1 adult, 2 children, 1 frail adult', weekdays: 'one works at home' },
+      ...{ laundry: 'living', tariff: 'day and night', electricity: '0.3 / 0.1 23:00-06:00' },
+      ...{ heat: 'heat pump', setpoint: '19.5', hours: 'day and night', sensors: ['presence'] },
+    });
+    for (const line of [
+      'title: "Mill # 7"',
+      '  timezone: Pacific/Auckland',
+      '  storeys: 2',
+      '    main bedroom: { use: bedroom, floor area: 14, storey: 1, over: living }',
+      '    - { who: adult, pattern: works at home }',
+      '    - { who: frail adult }',
+      '  electricity: { day: 0.3, night: 0.1, night hours: 23:00-06:00 }',
+      '  source: heat pump',
+      '  setpoint: 19.5',
+      '  hours: always',
+      '  presence: { hold on: 10 min }',
+    ]) {
+      expect(text.split('\n')).toContain(line);
+    }
+    expect(text).toMatch(/laundry dried indoors, name: laundry, room: living, .* months: Apr-Oct/);
+    expect(text).not.toContain('gas');
+  });
+});
