@@ -17,9 +17,9 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   'engine/numerics': ['units'],
   engine: ['units', 'physics', 'engine/numerics', 'home', 'control', 'weather'],
   measures: ['units', 'physics', 'species', 'home', 'type engine', 'type weather'],
-  scenario: ['units', 'species', 'weather', 'home', 'control', 'type engine'],
+  scenario: ['units', 'species', 'weather', 'log', 'home', 'control', 'type engine'],
   studies: [
-    ...['units', 'physics', 'species', 'scenario', 'engine', 'measures'],
+    ...['units', 'physics', 'species', 'log', 'scenario', 'engine', 'measures'],
     ...['type weather', 'type home', 'type control'],
   ],
   report: ['units', 'species', 'measures', 'type engine', 'type scenario', 'type studies'],

@@ -2,6 +2,7 @@ import type { LogOptions, ReadLog } from '../log/read/log-options.ts';
 import type { LogText } from '../log/read/read-log.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import type { Io } from './io.ts';
+import type { LoadedPlans } from './load-plans.ts';
 import { logClock } from './log-clock.ts';
 import type { BesideLog } from './options.ts';
 
@@ -13,6 +14,24 @@ export async function loadLogAlone(
 ): Promise<ReadLog> {
   const { NOTHING_SAID } = await import('../log/read/log-options.ts');
   return readLogFiles(io, paths, { ...NOTHING_SAID, ...(await said(beside)) });
+}
+
+/**
+ * Read log files as a scenario wants it, overruled by what was said beside them.
+ *
+ * @throws InputProblems
+ */
+export async function loadLog(
+  io: Io,
+  { scenario, plans }: LoadedPlans,
+  paths: readonly string[],
+  beside: BesideLog,
+): Promise<ReadLog> {
+  const { logOptionsOf } = await import('../scenario/log-options-of.ts');
+  const { plan } = plans[0]!;
+  const data = scenario.checked.get(plan.plan)!;
+  const options = { ...logOptionsOf(data, plan.household.clock), ...(await said(beside)) };
+  return readLogFiles(io, paths, options);
 }
 
 /** What the command line says of a log. */

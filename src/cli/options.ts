@@ -121,6 +121,16 @@ function setting(words: string): string {
   throw new InvalidArgumentError('Give a place and a value, such as /heating/setpoint=19.');
 }
 
+/** `--against FILE`, as often as there are files of the log. */
+export function againstOption(): Option {
+  return new Option(
+    '--against <file.csv>',
+    'simulate the time of a log of your own sensors and print the run beside it (repeatable)',
+  )
+    .argParser((file: string, before: readonly string[] = []) => [...before, file])
+    .conflicts(['plot', 'trace', 'doubt']);
+}
+
 /** What may be said beside log files on the command line. */
 export interface BesideLog {
   readonly zone?: string;

@@ -6,13 +6,15 @@ import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { keepApart } from '../keep-apart.ts';
 import { loadPlans } from '../load-plans.ts';
+import type { BesideLog } from '../options.ts';
 import { ownCheck } from '../own-check.ts';
 import { type AskedDays, refuseDaysAlone } from '../plot-days.ts';
 import { startProgress } from '../progress.ts';
 import { withinFormulas } from '../within-formulas.ts';
 
 /** What may be said beside the scenario's name. */
-export interface RunOptions extends AskedDays {
+export interface RunOptions extends AskedDays, BesideLog {
+  readonly against?: readonly string[];
   readonly plan?: string;
   readonly set: readonly string[];
   readonly weather?: readonly string[];
@@ -31,6 +33,10 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
     plans: options.plan === undefined ? 'first' : [options.plan],
     check: 'named',
   });
+  if (options.against !== undefined) {
+    const { runAgainst } = await import('./run-against.ts');
+    return runAgainst(io, path, loaded, options.against, options);
+  }
   const { plans, read } = loaded;
   await keepApart(io, [{ option: '--trace <file.csv>', path: options.trace }], read, true);
   if (options.trace !== undefined) await io.requireWritable(options.trace);

@@ -2,6 +2,8 @@ import { Command } from 'commander';
 import type { RunOptions } from '../actions/run.ts';
 import type { Io } from '../io.ts';
 import {
+  addLogOptions,
+  againstOption,
   doubtOption,
   jsonOption,
   plotOption,
@@ -13,7 +15,7 @@ import {
 
 /** `run <scenario>`: simulate one plan, print its figures, and keep its series where asked. */
 export function runCommand(io: Io): Command {
-  return new Command('run')
+  const command = new Command('run')
     .summary('simulate one plan and print its figures')
     .description(
       'Simulate one plan over the period of the scenario: figures of the home and of each room, ' +
@@ -24,18 +26,21 @@ export function runCommand(io: Io): Command {
     .addOption(setOption())
     .addOption(weathersOption())
     .option('--trace <file.csv>', 'also write hourly series here')
+    .addOption(againstOption())
     .addOption(doubtOption())
     .addOption(seedOption('--doubt'))
     .addOption(jsonOption())
     .addOption(plotOption())
     .addOption(renamedOption('--look [room]', '--plot'))
     .option('--from <MM-DD>', 'first day of the picture; both left out, the coldest week')
-    .option('--to <MM-DD>', 'last day of the picture')
+    .option('--to <MM-DD>', 'last day of the picture');
+  return addLogOptions(command)
     .addHelpText(
       'after',
       '\nExamples:\n' +
         '  $ roombalance run scenarios/terrace.yaml --plan nineteen\n' +
         '  $ roombalance run scenarios/flat.yaml --set /heating/setpoint=18 --trace flat.csv\n' +
+        '  $ roombalance run my-home.yaml --against bedroom.csv --against bath.csv\n' +
         '  $ roombalance run scenarios/flat.yaml --plot bedroom --from 01-09 --to 01-22',
     )
     .action(async (path: string, options: RunOptions) => {

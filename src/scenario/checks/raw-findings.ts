@@ -5,6 +5,7 @@ import { deviceFindings } from './devices.ts';
 import { directionFindings } from './directions.ts';
 import { gateFindings } from './gates.ts';
 import { impossibleValueFindings } from './impossible-values.ts';
+import { logFindings } from './log.ts';
 import { oneOfFindings } from './one-of.ts';
 import { oneThermostatFindings } from './one-thermostat.ts';
 import { overlapFindings } from './overlaps.ts';
@@ -35,5 +36,6 @@ export function rawFindings(value: unknown): Finding[] {
     ...gateFindings(raw),
     ...undeclaredSpeciesFindings(raw),
     ...ownSpeciesFindings(raw),
+    ...logFindings(raw),
   ];
 }

@@ -11,6 +11,7 @@ import { doubtsModel } from './doubts.ts';
 import { choice, list, named, plainNumber, quantity, section, text } from './fields.ts';
 import { heatingModel } from './heating.ts';
 import { householdModel } from './household.ts';
+import { logModel } from './log.ts';
 import { moneyModel } from './money.ts';
 import { MONTH_DAY } from './month-day.ts';
 import { coldSpot, roomModel } from './room.ts';
@@ -125,6 +126,7 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
       air: airModel(own).optional(),
       seed: seed.optional(),
       bands: bandsModel(species).optional(),
+      log: logModel.optional(),
       doubts: doubtsModel.optional(),
       plans: named(
         planModel,

@@ -1,0 +1,45 @@
+import type { LogOptions, NamedReading } from '../log/read/log-options.ts';
+import type { LocalClock } from '../units/local-clock.ts';
+import { logClockOf } from './checks/log.ts';
+import type { ScenarioData } from './model/scenario-model.ts';
+
+/**
+ * How a scenario wants logs to be read: its `log` section, its rooms, and the clock of its site where
+ * nobody speaks of the logger's.
+ *
+ * @param clock  the household's wall clock
+ */
+export function logOptionsOf(
+  { log = {}, home, site }: Pick<ScenarioData, 'log' | 'home' | 'site'>,
+  clock: LocalClock,
+): LogOptions {
+  const { zone, dates, readings = {} } = log;
+  return {
+    clock: zone === undefined ? clock : logClockOf(zone),
+    zone: zone ?? site?.timezone ?? "the home's clock",
+    zoneIsLoggers: zone !== undefined,
+    ...(dates !== undefined && { dates }),
+    readings: Object.fromEntries(
+      Object.entries(readings).map(([name, said]) => [
+        name,
+        said === 'leave out' ? said : readingOf(said),
+      ]),
+    ),
+    rooms: Object.keys(home.rooms),
+  };
+}
+
+type SaidReading = Exclude<
+  NonNullable<NonNullable<ScenarioData['log']>['readings']>[string],
+  string
+>;
+
+function readingOf({ quantity, room, place, device, unit }: SaidReading): NamedReading {
+  return {
+    quantity,
+    place: room === undefined ? (place ?? 'home') : 'room',
+    room: room ?? null,
+    device: device ?? null,
+    unit: unit ?? null,
+  };
+}
