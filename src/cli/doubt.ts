@@ -35,8 +35,9 @@ export async function doubtOf(
 ): Promise<SampledDoubt | null> {
   if (samples === undefined) return null;
   const { sampledDoubt } = await import('../studies/doubts/sampled-doubt.ts');
-  const { sampledInputs } = await import('../studies/doubts/sampled-inputs.ts');
+  const { sampledInputs, setAside } = await import('../studies/doubts/sampled-inputs.ts');
   const { prepareVariant, variantScenario } = await import('../studies/plan-variant.ts');
+  const { settingWords } = await import('../scenario/yaml/settings.ts');
   const { memoizedRuns } = await import('../studies/memoized-runs.ts');
   const { startSimulations } = await import('./simulations.ts');
   const { scenario, files } = loaded;
@@ -62,8 +63,13 @@ export async function doubtOf(
     const inYear = [loaded.weather, ...others].map((_, year) =>
       memoizedRuns((variant) => ran(variant, year)),
     );
+    const all = sampledInputs(scenario, plans);
+    const { drawn, leftAside } = setAside(all, plans, (k, path, value) => {
+      const words = settingWords(path, String(value));
+      return prepareVariant(scenario, files, { ...variants[k]!, set: [...set, words] });
+    });
     return await sampledDoubt({
-      ...{ plans: variants, inputs: sampledInputs(scenario, plans), samples, seed },
+      ...{ plans: variants, inputs: drawn, leftAside, samples, seed },
       years: inYear.length,
       run: (variant, year) => inYear[year]!(variant),
     });

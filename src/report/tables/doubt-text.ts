@@ -27,14 +27,17 @@ export function doubtText(
   const said = (sentences: readonly string[]) => wrapText(sentences.join(' '), '', width);
   const alone = differences.length === 0 ? plans.map((plan) => said([alonePlan(plan, name)])) : [];
   return [
-    said(intro(doubt)),
+    said(intro(doubt, name)),
     table(plans, currency, width),
     ...differences.map((each) => said(differenceWords(doubt, each, currency, name))),
     ...alone,
   ].join('\n\n');
 }
 
-function intro({ samples, impossible, inputs, years, plans }: SampledDoubt): string[] {
+function intro(
+  { samples, impossible, inputs, left_aside, years, plans }: SampledDoubt,
+  name: (pointer: string) => string,
+): string[] {
   const weather = years > 1 ? ` and ${years} years of weather` : '';
   const alike = plans.length > 1 ? ', each draw the same in every plan' : '';
   return [
@@ -43,6 +46,11 @@ function intro({ samples, impossible, inputs, years, plans }: SampledDoubt): str
     'Half of the draws of a number lie below the value used. The table has medians, and in brackets ' +
       'the range without the lowest and highest tenth; wet corners are cold spots above 80 % ' +
       'relative humidity, too cold is with somebody in.',
+    ...(left_aside.length === 0
+      ? []
+      : [
+          `Not drawn, because giving them changes more than themselves: ${andList(left_aside.map(name))}.`,
+        ]),
     ...(impossible === 0
       ? []
       : [`${impossible} further draws were left out: their numbers make no home together.`]),

@@ -19,6 +19,8 @@ export interface SampledDoubt {
   /** Years of weather among them. */
   readonly years: number;
   readonly inputs: readonly DoubtedInput[];
+  /** Pointers to doubtful numbers that were not drawn, because giving them changes more than them. */
+  readonly left_aside: readonly string[];
   /** The baseline first. */
   readonly plans: readonly PlanDoubt[];
   /** One for every plan but the baseline. */
@@ -60,6 +62,8 @@ export interface SampledDoubtSetup {
   /** The baseline first. */
   readonly plans: readonly PlanVariant[];
   readonly inputs: readonly SampledInput[];
+  /** Told of among the results, and not drawn. */
+  readonly leftAside?: readonly SampledInput[];
   readonly samples: number;
   readonly seed: number;
   /** How many years of weather there are; the first is the one for the figures as they are. */
@@ -75,7 +79,7 @@ export interface SampledDoubtSetup {
  * @throws InputProblems as the first sample does, where none is a home
  */
 export async function sampledDoubt(setup: SampledDoubtSetup): Promise<SampledDoubt> {
-  const { plans, inputs, samples, seed, years, run } = setup;
+  const { plans, inputs, leftAside = [], samples, seed, years, run } = setup;
   const asked = latinHypercube(samples, inputs.length + 1, seed).map(async (shares) => {
     const year = Math.floor(shares.at(-1)! * years);
     const all = plans.map(async (plan, p) => run(withShares(plan, p, inputs, shares), year));
@@ -122,6 +126,7 @@ export async function sampledDoubt(setup: SampledDoubtSetup): Promise<SampledDou
       const { value, low, high } = ranges.find((range) => range !== null)!;
       return { path, value, low, high, source };
     }),
+    left_aside: leftAside.map(({ path }) => path),
     plans: asIs.map(({ plan }, p) => ({
       plan,
       money: doubtOf((runs) => FIGURES.money(runs[p]!)),

@@ -1,6 +1,8 @@
 import { couldStand } from '../../scenario/edits/scenario-facts.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Scenario } from '../../scenario/read-scenario.ts';
+import { InputProblems } from '../../units/problem.ts';
+import { alike } from './alike.ts';
 import { doubtfulInputs } from './doubtful-inputs.ts';
 import { statedDoubts } from './stated-doubts.ts';
 
@@ -70,3 +72,39 @@ export function atShare({ value, low, high, whole }: InputRange, share: number):
     share < 0.5 ? low + 2 * share * (middle - low) : middle + (2 * share - 1) * (high - middle);
   return whole ? Math.round(found) : Number(found.toPrecision(12));
 }
+
+/** Inputs to draw, and those that are left aside. */
+interface SortedInputs {
+  readonly drawn: readonly SampledInput[];
+  readonly leftAside: readonly SampledInput[];
+}
+
+/**
+ * Set aside inputs that change more than themselves: with the very value that is taken for them laid
+ * on, the home is another one. The U-value of a floor that is worked out from its layers, once given,
+ * does away with the layers.
+ *
+ * @param plans  as `sampledInputs` had them
+ * @param prepare  a plan, by its number, with a number laid on at a pointer
+ */
+export function setAside(
+  inputs: readonly SampledInput[],
+  plans: readonly DoubtedPlan[],
+  prepare: (plan: number, path: string, value: number) => PreparedPlan,
+): SortedInputs {
+  const changesItself = ({ path, in: ranges }: SampledInput): boolean => {
+    const plan = ranges.findIndex((range) => range !== null);
+    try {
+      const laidOn = prepare(plan, path, ranges[plan]!.value);
+      return alike(homeOf(laidOn), homeOf(plans[plan]!.prepared));
+    } catch (error) {
+      if (error instanceof InputProblems) return false;
+      throw error;
+    }
+  };
+  const drawn = inputs.filter(changesItself);
+  return { drawn, leftAside: inputs.filter((input) => !drawn.includes(input)) };
+}
+
+/** Without what only tells where values come from. */
+const homeOf = ({ assumed: _a, cautions: _c, ...home }: PreparedPlan) => home;

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { settingWords } from '../../../src/scenario/yaml/settings.ts';
+import { alike } from '../../../src/studies/doubts/alike.ts';
 import { sampledDoubt } from '../../../src/studies/doubts/sampled-doubt.ts';
 import {
   atShare,
   type SampledInput,
   sampledInputs,
+  setAside,
 } from '../../../src/studies/doubts/sampled-inputs.ts';
-import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
+import { type PlanVariant, prepareVariant } from '../../../src/studies/plan-variant.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 import { DRY, linearScenario, linearWorld } from '../linear-world.ts';
 import { somePlan } from '../some-plan.ts';
@@ -150,4 +153,41 @@ test('the inputs of plans: stated first, each plan with its own range or none', 
   expect(new Set(inputs.map(({ path }) => path)).size).toBe(inputs.length);
   expect(inputs.find(({ path }) => path === '/heating/season/over')?.in[0]?.whole).toBe(true);
   expect(inputs.some(({ path }) => /carbon|faces/.test(path))).toBe(false);
+});
+
+describe('numbers that change more than themselves are set aside', () => {
+  test('a U-value of the floor that is worked out from layers', () => {
+    const scenario = linearScenario({ plans: ['now: { change: {} }'] });
+    const variant: PlanVariant = { plan: 'now', set: [] };
+    const plans = [linearWorld(scenario).named('now')];
+    const inputs = sampledInputs(scenario, plans);
+    const prepare = (_: number, path: string, value: number) =>
+      prepareVariant(scenario, new Map(), { ...variant, set: [settingWords(path, String(value))] });
+    const { drawn, leftAside } = setAside(inputs, plans, prepare);
+    expect(leftAside.map(({ path }) => path)).toEqual(['/home/build/floor u-value']);
+    expect(drawn).toEqual(inputs.filter(({ path }) => path !== '/home/build/floor u-value'));
+    // What is left gives the home as it is, with every number laid on at the value used.
+    const set = drawn.map(({ path, in: [range] }) =>
+      settingWords(path, String(atShare(range!, 0.5))),
+    );
+    const laidOn = prepareVariant(scenario, new Map(), { ...variant, set });
+    expect(alike(laidOn.home, plans[0]!.prepared.home)).toBe(true);
+    expect(alike(laidOn.household, plans[0]!.prepared.household)).toBe(true);
+    expect(alike(laidOn.automation, plans[0]!.prepared.automation)).toBe(true);
+  });
+
+  test.each([
+    [1, 1.0009, true],
+    [1, 1.002, false],
+    [0, 1e-9, false],
+    [Number.NaN, Number.NaN, true],
+    ['a', 'a', true],
+    [null, {}, false],
+    [{ a: 1, b: [1, 2] }, { b: [1, 2], a: 1 }, true],
+    [{ a: 1 }, { a: 1, b: undefined }, false],
+    [[1, 2], [1], false],
+  ])('%j and %j are alike: %s', (a, b, expected) => {
+    expect(alike(a, b)).toBe(expected);
+    expect(alike(b, a)).toBe(expected);
+  });
 });
