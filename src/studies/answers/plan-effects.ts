@@ -142,4 +142,4 @@ const pct = (value: number): string => `${figureText(value, 0)}${NO_BREAK}%`;
 /** Keeps a figure and its unit on one line. */
 const NO_BREAK = '\u00a0';
 /** A quarter of what is clear to anybody. [-] */
-const NOTICED = 0.25;
+export const NOTICED = 0.25;

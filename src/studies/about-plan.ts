@@ -1,0 +1,58 @@
+import type { Purchase } from '../measures/energy/purchase-cost-per-year.ts';
+import type { Option } from './options.ts';
+import { dampestRoom } from './proposals/dampest-room.ts';
+import { aboutPurchase, newDevices } from './purchase/about-purchase.ts';
+import { newPurchases } from './purchase/new-purchases.ts';
+import { type Guard, guardsOf } from './verdict/guards.ts';
+import { planQuestion } from './verdict/plan-question.ts';
+
+/** What a study asks about. */
+export interface AboutPlan {
+  readonly option: Option;
+  /** "Is a dehumidifier worth buying here?" */
+  readonly question: string;
+  /** What the plan is for. */
+  readonly guards: readonly Guard[];
+  /** Name of the device that is new, a dehumidifier first; null where none is. */
+  readonly device: string | null;
+  /** The room that it stands in; of a plan for the whole home the dampest one. */
+  readonly room: string;
+  /** Whether the device is a dehumidifier, so that the question is one of damp. */
+  readonly dries: boolean;
+  /** What the option buys and the baseline does not. */
+  readonly purchases: readonly Purchase[];
+}
+
+/**
+ * The option that is asked about: the named one, whatever it changes; else the first plan with a
+ * dehumidifier that the baseline has not, else the proposed one.
+ *
+ * @param options  the baseline first
+ * @returns null where no option brings a new dehumidifier, or none has the name
+ */
+export function aboutPlan(options: readonly Option[], named: string | null): AboutPlan | null {
+  const [baseline, ...others] = options;
+  if (baseline === undefined) return null;
+  if (named === null) {
+    const option = aboutPurchase(options);
+    return option === null ? null : about(baseline, option);
+  }
+  const option = others.find(({ name }) => name === named);
+  return option === undefined ? null : about(baseline, option);
+}
+
+function about(baseline: Option, option: Option): AboutPlan {
+  const news = newDevices(baseline.prepared, option.prepared);
+  const device = news.find(({ does }) => does.kind === 'dehumidifier') ?? news[0] ?? null;
+  const { home, purchases } = option.prepared;
+  const dampest = dampestRoom(baseline.measures) ?? home.rooms[0]!.name;
+  return {
+    option,
+    question: planQuestion(baseline, option),
+    guards: guardsOf(baseline.prepared, option.prepared),
+    device: device?.name ?? null,
+    room: device === null ? dampest : home.rooms[device.room]!.name,
+    dries: device?.does.kind === 'dehumidifier',
+    purchases: newPurchases(baseline.prepared.purchases, purchases),
+  };
+}

@@ -1,0 +1,118 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { extraPerYear } from '../compare/other-prices.ts';
+import { leadWords } from './lead-words.ts';
+import { type MoneyTurn, type MoneyTurnSetup, moneyTurn } from './money-turn.ts';
+import { turnWords } from './turn-words.ts';
+import { type Verdict, type Weighing, type WeighSetup, weighPlan } from './weigh-plan.ts';
+
+/** Whether to do or buy what a plan asks about, in words made from the figures. */
+export interface Decision {
+  readonly verdict: Verdict;
+  /** The price, of what is bought or of a fuel, or the worth a year at which it turns. */
+  readonly turn: MoneyTurn;
+  /** False where an input may well be such that the verdict turns round. */
+  readonly sure: boolean;
+  /** The option that does as much for less, where that comes first. */
+  readonly instead: string | null;
+  /** The verdict itself first, then the money at which it turns. */
+  readonly sentences: readonly string[];
+}
+
+export interface DecisionSetup
+  extends WeighSetup,
+    Pick<MoneyTurnSetup, 'purchases' | 'discountRate' | 'prices'> {
+  /** Values of inputs at which the decision turns round; null for those that do not turn it. */
+  readonly flips: readonly {
+    readonly input: string;
+    readonly unit: string;
+    readonly today: number;
+    readonly value: number | null;
+    /** Whether both are differences from today; they are values themselves unless it says so. */
+    readonly relative?: boolean;
+    /** Whether that value may well be so, here or before long. */
+    readonly likely: boolean;
+  }[];
+}
+
+/**
+ * The verdict of `weighPlan` with its reasons. It is sure where no input of `flips` turns it round
+ * at a likely value and where the money between the plan and its nearest rival is more than the
+ * doubtful inputs move it.
+ */
+export function decision(setup: DecisionSetup): Decision {
+  const { plan, range } = setup;
+  const weighed = weighPlan(setup);
+  const { verdict, extra, rival, better } = weighed;
+  const apart = rival === null ? null : Math.abs(extraPerYear(plan, rival));
+  const moved = Math.max(range.high - extra, extra - range.low);
+  const turned = setup.flips.filter(({ value }) => value !== null);
+  const near = turned.filter(({ likely }) => likely);
+  const byMoney = verdict === 'worth it' || verdict === 'something else first';
+  const sure = near.length === 0 && (!byMoney || apart === null || apart > moved);
+  const turn = moneyTurn({ ...setup, weighed });
+  return {
+    ...{ verdict, turn, sure, instead: better?.plan ?? null },
+    sentences: [
+      leadWords(setup, weighed),
+      turnWords(setup, weighed, turn),
+      ...furtherEffects(weighed),
+      ...rangeWords(setup),
+      ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
+      ...turned.map(flipWords),
+      ...(sure || near.length > 0 ? [] : [notSureWords(setup, verdict, apart, moved)]),
+    ],
+  };
+}
+
+/** What else people notice of it. */
+function furtherEffects({ effects, harms, helped, verdict }: Weighing): string[] {
+  const told = verdict === 'not needed' || helped.length > 0 || harms.length > 0 ? effects : [];
+  const words = told.slice(0, MOST_EFFECTS).map((effect) => effect.words);
+  return words.length < 2 ? [] : [`All that people notice of it: ${words.join('; ')}.`];
+}
+
+function rangeWords({ range, plan }: DecisionSetup): string[] {
+  if (range.high - range.low < 0.5) return [];
+  const [low, high] = [range.low, range.high].map((end) => figureText(end, 0));
+  const { currency } = plan.money;
+  return [
+    `The money may be ${low} to ${high} ${currency} a year, with doubtful inputs low and high; below 0 is saved.`,
+  ];
+}
+
+function rivalWords(plan: PlanMeasures, rival: PlanMeasures): string {
+  const more = extraPerYear(plan, rival);
+  const apart = `${money(Math.abs(more))} ${plan.money.currency} a year ${more < 0 ? 'less' : 'more'}`;
+  return `The cheapest other way to as much, ${rival.plan}, costs ${apart}.`;
+}
+
+function flipWords({
+  input,
+  unit,
+  today,
+  value,
+  relative,
+}: DecisionSetup['flips'][number]): string {
+  const there = `${figureText(value)}${unit === '' ? '' : ` ${unit}`}`;
+  return relative
+    ? `It would turn round were ${input} ${there} against today instead of ${figureText(today)}.`
+    : `It would turn round were ${input} ${there} instead of ${figureText(today)}.`;
+}
+
+function notSureWords(
+  { plan }: DecisionSetup,
+  verdict: Verdict,
+  apart: number | null,
+  moved: number,
+): string {
+  const { currency } = plan.money;
+  return (
+    `This is not sure: doubtful inputs move the money by ${money(moved)} ${currency} a year, and only ` +
+    `${money(apart ?? 0)} lie between ${verdict === 'worth it' ? 'it and the next' : 'the two'}.`
+  );
+}
+
+const money = (value: number): string => figureText(value, 0);
+
+const MOST_EFFECTS = 4;

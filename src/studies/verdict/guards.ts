@@ -1,0 +1,114 @@
+import { YEAR_HOURS } from '../../measures/years-in.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { type Change, changesBetween, planParts } from '../answers/plan-changes.ts';
+import type { Effect } from '../answers/plan-effects.ts';
+import type { AirFigure, PlanFigures } from '../answers/plan-figures.ts';
+
+/** What a plan may guard people against: sitting in the cold, damp and mould, heat, dry air, what the air carries. */
+export type Guard = 'cold' | 'damp' | 'heat' | 'dry' | 'air';
+
+/** What a plan is for, by what it has otherwise than the baseline; everything where that tells nothing. */
+export function guardsOf(baseline: PreparedPlan, plan: PreparedPlan): Guard[] {
+  const changes = changesBetween(planParts(baseline), planParts(plan));
+  const found = new Set([...changes].flatMap((change) => guardsOfChange(change, baseline, plan)));
+  return found.size === 0 ? [...GUARDS] : GUARDS.filter((guard) => found.has(guard));
+}
+
+function guardsOfChange(
+  change: Change,
+  baseline: PreparedPlan,
+  plan: PreparedPlan,
+): readonly Guard[] {
+  if (change === 'devices') return guardsOfDevices(baseline, plan);
+  if (change === 'rules') return guardsOfRules(plan);
+  return OF_CHANGE[change] ?? [];
+}
+
+function guardsOfDevices({ home: had }: PreparedPlan, { home }: PreparedPlan): Guard[] {
+  const news = home.devices.filter(({ name }) => had.devices.every((other) => other.name !== name));
+  const devices = news.length > 0 ? news : home.devices;
+  return devices.flatMap(({ does }) => OF_DEVICE[does.kind]);
+}
+
+/** What rules watch for. */
+function guardsOfRules({ automation }: PreparedPlan): Guard[] {
+  return automation.rules.flatMap(({ all }) =>
+    all.flatMap(({ quantity, is }): readonly Guard[] => {
+      if (quantity === 'temperature') return is === 'above' ? ['heat'] : ['cold'];
+      if (OF_DAMP.has(quantity)) return ['damp'];
+      return OF_NOTHING.has(quantity) ? [] : ['air'];
+    }),
+  );
+}
+
+/**
+ * How far what is guarded against is beyond what people would notice: 0 or more where it happens,
+ * below 0 where it does not. [share of the least that is noticed]
+ *
+ * Mould needs weeks, so that less than a year is judged by wet corners alone. Of what the air carries,
+ * only what the plan changes counts.
+ *
+ * @param figures  under the one plan
+ * @param other    under the other
+ * @param hours    length of the period [h]
+ */
+export function happening(
+  guard: Guard,
+  figures: PlanFigures,
+  other: PlanFigures,
+  hours: number,
+): number {
+  if (guard === 'cold') return figures.cold.value / COLD - 1;
+  if (guard === 'heat') return figures.warm / WARM - 1;
+  if (guard === 'dry') return figures.dry / DRY - 1;
+  if (guard === 'air') return Math.max(0, ...moved(figures, other).map((of) => of.over)) / OVER - 1;
+  return hours < YEAR_HOURS ? figures.spots / WET - 1 : figures.mould.value / GROWTH - 1;
+}
+
+/** Species whose level differs between two plans; all where none does. */
+function moved({ air }: PlanFigures, other: PlanFigures): readonly AirFigure[] {
+  const differ = air.filter(({ name, value }) => {
+    const level = other.air.find((each) => each.name === name)?.value ?? 0;
+    return Math.abs(value - level) > MOVED * Math.max(value, level);
+  });
+  return differ.length > 0 ? differ : air;
+}
+
+/** What an effect of a plan is about. */
+export const guardOf = ({ of }: Pick<Effect, 'of'>): Guard => OF_EFFECT[of];
+
+export const GUARDS: readonly Guard[] = ['damp', 'cold', 'heat', 'dry', 'air'];
+
+const OF_EFFECT: Readonly<Record<Effect['of'], Guard>> = {
+  ...{ cold: 'cold', warm: 'heat', dry: 'dry', air: 'air' },
+  ...{ damp: 'damp', spots: 'damp', mould: 'damp' },
+};
+const OF_CHANGE: Readonly<Partial<Record<Change, readonly Guard[]>>> = {
+  ...{ setting: ['damp', 'cold'], hours: ['damp', 'cold'], presence: ['damp', 'cold'] },
+  ...{ sensing: ['damp', 'cold'], source: ['damp', 'cold'], building: ['damp', 'cold'] },
+  ...{ cooling: ['heat'], blinds: ['heat'], airing: ['damp', 'air'] },
+};
+const OF_DEVICE: Readonly<
+  Record<PreparedPlan['home']['devices'][number]['does']['kind'], readonly Guard[]>
+> = {
+  ...{ dehumidifier: ['damp'], humidifier: ['dry'], purifier: ['air'] },
+  ...{ 'extract fan': ['damp', 'air'], 'balanced ventilation': ['damp', 'air'] },
+  ...{ heater: ['damp', 'cold'], stove: ['damp', 'cold'] },
+};
+const OF_DAMP: ReadonlySet<string> = new Set([
+  ...['relative humidity', 'absolute humidity', 'humidity above outdoors', 'dew point'],
+]);
+const OF_NOTHING: ReadonlySet<string> = new Set([
+  ...['window', 'presence', 'hour', 'electricity price'],
+]);
+/** Too cold with somebody in. [h/day] */
+const COLD = 0.25;
+/** Too warm with somebody in, above a limit of the air, too dry, corners wet. [% of the time] */
+const WARM = 1;
+const OVER = 1;
+const DRY = 5;
+const WET = 1;
+/** Mould index from which growth is seen under a microscope. */
+const GROWTH = 1;
+/** Share by which a level must differ for a plan to have changed it. [-] */
+const MOVED = 0.02;

@@ -1,0 +1,101 @@
+import { YEAR_HOURS } from '../../measures/years-in.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
+import type { Effect } from '../answers/plan-effects.ts';
+import { planFigures } from '../answers/plan-figures.ts';
+import { extraPerYear } from '../compare/other-prices.ts';
+import type { DecisionSetup } from './decision.ts';
+import { type Guard, guardOf } from './guards.ts';
+import type { Weighing } from './weigh-plan.ts';
+
+/** A verdict in one sentence with a verb and its money. */
+export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
+  switch (weighed.verdict) {
+    case 'worth it':
+      return worthIt(setup, weighed);
+    case 'not needed':
+      return `Not needed: ${notHappening(setup)}.`;
+    case 'something else first':
+      return insteadWords(setup, weighed);
+    case 'too little':
+      return tooLittle(setup, weighed);
+    case 'a trade-off':
+      return `A trade-off: ${setup.plan.plan} ${moneyWords(setup, weighed)}${gains(weighed, ' and ', '')}, but ${felt(weighed.harms)}.`;
+  }
+}
+
+function worthIt(setup: DecisionSetup, weighed: Weighing): string {
+  const { plan, range } = setup;
+  const { extra, rival } = weighed;
+  const verb = does(setup);
+  const helps = gains(weighed, '', '');
+  if (range.high < 0 && extra < 0) {
+    const and = helps === '' ? ' and makes nothing clearly worse' : `; with it, ${helps}`;
+    return `${verb}: ${plan.plan} ${moneyWords(setup, weighed)} whatever the doubtful inputs are${and}.`;
+  }
+  const costs = `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}, and with it ${helps}; nothing else that was tried does as much`;
+  if (extra < 0) return `${costs}.`;
+  if (rival !== null) return `${costs} for less.`;
+  return `${verb} if ${sum(extra, setup)} a year are worth it to you: with ${plan.plan} ${helps}; nothing else that was tried does as much.`;
+}
+
+function insteadWords(setup: DecisionSetup, { better, helped }: Weighing): string {
+  const less = sum(-extraPerYear(setup.plan, better!), setup);
+  const against = helped.length === 0 ? '' : ` against ${andList(helped.map((guard) => HARM[guard]))}`;
+  return `Something else first: ${better!.plan} does as much${against} and costs ${less} a year less than ${setup.plan.plan}.`;
+}
+
+function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
+  const buys = setup.purchases.length > 0;
+  const money = `${buys ? 'Too little' : 'Not worth it'}: ${setup.plan.plan} ${moneyWords(setup, weighed)}`;
+  if (weighed.harms.length > 0) return `${money}, and ${felt(weighed.harms)}.`;
+  const better = weighed.effects.filter((effect) => effect.better);
+  if (better.length === 0) return `${money} and makes nothing clearly better.`;
+  return `${money} and does little about ${andList(setup.guards.map((guard) => HARM[guard]))}: ${felt(better)}.`;
+}
+
+/** That what is guarded against does not happen without it. */
+function notHappening({ baseline, plan, guards }: DecisionSetup): string {
+  const { cold, mould } = planFigures(baseline);
+  const year = baseline.period.hours >= YEAR_HOURS;
+  const words: Readonly<Record<Guard, string>> = {
+    damp: year
+      ? `mould is not likely to start without it (index up to ${figureText(mould.value, 1)} of 6)`
+      : 'corners are hardly ever wet without it',
+    cold: `hardly anybody sits in the cold without it (${figureText(cold.value, 1)} h a day at most)`,
+    heat: 'hardly anybody is too warm without it',
+    dry: 'air is hardly ever too dry without it',
+    air: 'what the air carries hardly ever passes its limit without it',
+  };
+  return `${andList(guards.map((guard) => words[guard]))}, so that ${plan.plan} guards against nothing here`;
+}
+
+/** What it makes better, of what it is for; with words around it where there is any. */
+function gains({ effects, helped }: Weighing, before: string, after: string): string {
+  const better = effects.filter((effect) => effect.better);
+  const wanted = better.filter((effect) => helped.includes(guardOf(effect)));
+  const told = wanted.length > 0 ? wanted : better;
+  return told.length === 0 ? '' : `${before}${felt(told)}${after}`;
+}
+
+const felt = (effects: readonly Effect[]): string =>
+  andList(effects.slice(0, MOST_EFFECTS).map(({ words }) => words));
+
+/** "saves 56 GBP a year" */
+export function moneyWords(setup: DecisionSetup, { extra }: Pick<Weighing, 'extra'>): string {
+  const figure = figureText(Math.abs(extra), 0);
+  if (Number(figure) === 0) return 'costs as much as doing nothing';
+  return `${extra < 0 ? 'saves' : 'costs'} ${sum(Math.abs(extra), setup)} a year`;
+}
+
+const sum = (value: number, { plan }: DecisionSetup): string =>
+  `${figureText(value, 0)} ${plan.money.currency}`;
+
+const does = ({ purchases }: DecisionSetup): string =>
+  purchases.length > 0 ? 'Buy it' : 'Do it';
+
+const HARM: Readonly<Record<Guard, string>> = {
+  ...{ damp: 'damp', cold: 'the cold', heat: 'heat', dry: 'dry air' },
+  air: 'what the air carries',
+};
+const MOST_EFFECTS = 2;

@@ -1,0 +1,50 @@
+import { purchaseCostPerYear } from '../../measures/energy/purchase-cost-per-year.ts';
+import { figureText } from '../../units/figure-text.ts';
+import type { DecisionSetup } from './decision.ts';
+import type { MoneyTurn } from './money-turn.ts';
+import type { Weighing } from './weigh-plan.ts';
+
+/** The money at which a verdict turns, in a sentence. */
+export function turnWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): string {
+  const { currency } = setup.plan.money;
+  if (turn.of === 'worth') return worthWords(setup, weighed, turn);
+  const [value, today] = [turn.value, turn.today ?? 0];
+  const [name, unit, print] =
+    turn.of === 'price'
+      ? ['the price of what is bought', currency, (x: number) => figureText(x, 0)]
+      : [`the price of ${turn.fuel}`, `${currency}/kWh`, (x: number) => figureText(x, 3)];
+  const side = value < today ? 'below' : 'above';
+  return `That turns where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}.`;
+}
+
+/** What is so on the other side. */
+function then({ verdict, rival, extra }: Weighing): string {
+  if (verdict === 'something else first') return 'it costs less than that';
+  if (verdict === 'too little') return extra < 0 ? 'it costs money' : 'it saves money';
+  return rival === null ? 'it no longer saves money' : `${rival.plan} does as much for less`;
+}
+
+function worthWords(setup: DecisionSetup, { verdict, extra }: Weighing, { value }: MoneyTurn): string {
+  const { plan } = setup;
+  const a = `${figureText(value, 0)} ${plan.money.currency} a year`;
+  if (verdict === 'a trade-off') {
+    return extra < 0
+      ? `It is worth it only to those who would take that for ${a}.`
+      : `It is worth it only to those to whom the rest is worth ${a}.`;
+  }
+  if (verdict === 'something else first') {
+    return `Even for nothing ${plan.plan} would come second: what it does besides would have to be worth ${a} to you.`;
+  }
+  const gift = giftWords(setup, extra);
+  if (verdict === 'worth it') return `It turns where that is worth less than ${a} to you${gift}.`;
+  return `What ${plan.plan} does besides would have to be worth ${a} to you${gift}.`;
+}
+
+/** What it costs where nothing is paid for the thing itself. */
+function giftWords({ purchases, discountRate, plan }: DecisionSetup, extra: number): string {
+  const yearly = purchaseCostPerYear(purchases, discountRate);
+  if (!(yearly > 0)) return '';
+  const rest = extra - yearly;
+  const sum = `${figureText(Math.abs(rest), 0)} ${plan.money.currency} a year`;
+  return rest > 0 ? `; even as a gift it costs ${sum}` : `; as a gift it would save ${sum}`;
+}
