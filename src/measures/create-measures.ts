@@ -56,7 +56,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const arrivals = createArrivals(bands);
   const winter = createWinter(setup.clock, home.site.latitude);
   const energy = createEnergyUse(home, prices, winter, setup.activitiesBurnGas ?? false);
-  const used = createDeviceUse(home.devices.length);
+  const used = createDeviceUse(home.devices.length, prices);
   const cooled = createCoolingUse(home);
   const blinds = createBlindHours(home);
   const airing = createAiringHours(rooms);
@@ -137,6 +137,9 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         energy: bill.total,
         winter_energy: bill.winter,
         by_fuel: bill.byFuel,
+        by_use: Object.fromEntries(
+          uses.flatMap(({ fuel, costByUse }) => (costByUse === null ? [] : [[fuel, costByUse]])),
+        ),
         purchase_cost_per_year: purchaseCost,
         total_per_year: bill.total / yearsIn(period.hours) + purchaseCost,
       },

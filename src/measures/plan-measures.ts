@@ -30,6 +30,7 @@ export interface PlanMeasures {
     readonly energy: number;
     readonly winter_energy: number;
     readonly by_fuel: Readonly<Record<string, number>>;
+    readonly by_use: Readonly<Record<string, MoneyByUse>>;
     readonly purchase_cost_per_year: number;
     readonly total_per_year: number;
   };
@@ -109,8 +110,16 @@ export interface AirFlow {
   readonly l_per_s: number;
 }
 
+/** What a fuel cost at the hours at which it was drawn, standing charges left out. */
+export interface MoneyByUse {
+  readonly heating: number;
+  readonly cooling: number;
+  readonly other: number;
+}
+
 export interface DeviceMeasures {
   readonly electricity_kwh: number;
+  readonly electricity_money: number | null;
   readonly fuel_kwh: number;
   readonly water_kg: number;
   readonly heat_kwh: number;

@@ -2,6 +2,7 @@ import type { Ledger } from '../engine/ledger.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
+import { type AboutPlan, aboutPlan } from './about-plan.ts';
 import {
   type ComparisonAnswers,
   comparisonAnswers,
@@ -9,23 +10,26 @@ import {
 } from './answers/comparison-answers.ts';
 import { type Answer, answerInWords } from './compare/answer-in-words.ts';
 import { compareMeasures } from './compare/compare.ts';
+import type { InputWords } from './doubts/verdict-flips.ts';
 import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
-import { statedDoubts } from './doubts/stated-doubts.ts';
+import { doubtsByEffect } from './doubts/doubts-by-effect.ts';
+import { STATED, statedDoubts } from './doubts/stated-doubts.ts';
 import { memoizedRuns } from './memoized-runs.ts';
 import { allOptions, type Option, type OptionsSetup } from './options.ts';
-import type { PlanVariant } from './plan-variant.ts';
+import { type PlanStudy, planStudy } from './plan-study.ts';
+import type { PlanVariant, RunVariant } from './plan-variant.ts';
 import { dampestRoom } from './proposals/dampest-room.ts';
-import { aboutPurchase } from './purchase/about-purchase.ts';
-import { type PurchaseStudy, purchaseStudy } from './purchase-study.ts';
 
 /** All that a report tells. */
 export interface ReportStudy {
   readonly scenario: Scenario;
   /** The baseline first, then plans, proposals, and the room kept warmer. */
   readonly options: readonly Option[];
-  /** Null where nothing is bought that could be asked about. */
-  readonly purchase: PurchaseStudy | null;
-  /** Doubtful inputs that were left aside, because so many were asked for and no more. */
+  /** The plan that is asked about, be it a purchase or not; null where nothing is asked. */
+  readonly purchase: PlanStudy | null;
+  /** Doubtful inputs that moved the answer less in three weeks than those tried over the whole period. */
+  readonly quicklyTried: readonly DoubtfulInput[];
+  /** Doubtful inputs that were not tried at all. */
   readonly untried: readonly DoubtfulInput[];
   /** Doubts of the scenario that name no number of the two plans, or only one beyond their range. */
   readonly unusableDoubts: readonly string[];
@@ -55,11 +59,13 @@ export interface WatchedRun {
 }
 
 export interface ReportStudySetup extends OptionsSetup {
-  /** The plan or proposal to ask about; null for the first that dries air. */
+  /** The plan or proposal to ask about, whatever it changes; null for the first that dries air. */
   readonly about: string | null;
   /** Told when that name is none of those that could be asked about, which are handed in; throws. */
   readonly refuseAbout: (known: readonly string[]) => never;
-  /** How many doubtful inputs are tried at most. */
+  /** Names and units of inputs, for those who have not seen the scenario. */
+  readonly inputWords: InputWords;
+  /** How many doubtful inputs are tried over the whole period at most. */
   readonly mostDoubts: number;
   /** Runs a plan and keeps its hours. */
   readonly watch: (variant: PlanVariant) => WatchedRun | Promise<WatchedRun>;
@@ -80,16 +86,14 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
     return measures;
   });
   const options = await allOptions({ ...setup, run });
-  const about = aboutPurchase(options, setup.about);
+  const about = aboutPlan(options, setup.about);
   if (about === null && setup.about !== null) {
-    setup.refuseAbout(
-      options.map(({ name }) => name).filter((name) => aboutPurchase(options, name)),
-    );
+    setup.refuseAbout(options.slice(1).map(({ name }) => name));
   }
-  const doubts = doubtsOf(scenario, options[0]!, about?.option ?? options[0]!);
-  const inputs = doubts.inputs.slice(0, setup.mostDoubts);
+  const doubts = doubtsOf(scenario, options[0]!, about);
+  const { inputs, rest, quick } = await mostMoving(setup, options[0]!, about, doubts.inputs, run);
   const purchase =
-    about === null ? null : await purchaseStudy({ ...setup, about, options, inputs, run });
+    about === null ? null : await planStudy({ ...setup, about, options, inputs, run });
   const warmer = purchase?.warmer ?? null;
   const own = options.filter(({ origin }) => origin !== 'proposed');
   const pictured = await Promise.all(
@@ -105,7 +109,8 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
     asked: comparisonAnswers(own),
     lines: comparisonAnswers(all).plans,
     options: all,
-    untried: purchase === null ? doubts.inputs : doubts.inputs.slice(setup.mostDoubts),
+    quicklyTried: quick ? rest : [],
+    untried: quick ? [] : rest,
     unusableDoubts: doubts.unusable,
     room: about?.room ?? dampestRoom(options[0]!.measures) ?? firstRoom(options[0]!),
   };
@@ -115,7 +120,8 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
  * What the scenario itself doubts comes before what the program assumed. A doubt is tried only
  * where it is one: a plan that sets the number to something else keeps what it sets.
  */
-function doubtsOf(scenario: Scenario, baseline: Option, plan: Option) {
+function doubtsOf(scenario: Scenario, baseline: Option, about: AboutPlan | null) {
+  const plan = about?.option ?? baseline;
   const had = statedDoubts(scenario, baseline.prepared, baseline.raw);
   const has = statedDoubts(scenario, plan.prepared, plan.raw);
   const without = (inputs: readonly DoubtfulInput[], path: string): boolean =>
@@ -133,18 +139,44 @@ function doubtsOf(scenario: Scenario, baseline: Option, plan: Option) {
     baseline.prepared.assumed,
     plan.prepared.assumed,
     Number.POSITIVE_INFINITY,
+    about?.guards.includes('air') ?? false,
   ).filter(({ path }) => without(stated, path));
   const unusable = scenario.doubts.map(({ path }) => path).filter((path) => without(stated, path));
   return { inputs: [...stated, ...assumed], unusable };
 }
 
+/**
+ * As many doubtful inputs as are asked for: what the scenario itself doubts, then those that move the
+ * answer most.
+ */
+async function mostMoving(
+  { mostDoubts }: ReportStudySetup,
+  baseline: Option,
+  about: AboutPlan | null,
+  all: readonly DoubtfulInput[],
+  run: RunVariant,
+) {
+  if (about === null) return { inputs: [], rest: all, quick: false };
+  if (all.length <= mostDoubts || mostDoubts === 0) {
+    return { inputs: all.slice(0, mostDoubts), rest: all.slice(mostDoubts), quick: false };
+  }
+  const season = about.guards.every((guard) => guard === 'heat') ? 'hot' : 'cold';
+  const ranked = await doubtsByEffect({ baseline, plan: about.option, inputs: all, season, run });
+  const ordered = ranked ?? all;
+  const inputs = [
+    ...ordered.filter(({ source }) => source === STATED),
+    ...ordered.filter(({ source }) => source !== STATED),
+  ].slice(0, mostDoubts);
+  return { inputs, rest: ordered.filter((one) => !inputs.includes(one)), quick: ranked !== null };
+}
+
 /** The baseline, what is asked about, what comes first instead, the warmer room; then the rest in order. */
-function worthPicturing(options: readonly Option[], purchase: PurchaseStudy | null): Option[] {
+function worthPicturing(options: readonly Option[], purchase: PlanStudy | null): Option[] {
   const [baseline, ...others] = options;
   const chosen = [
     baseline!,
     ...(purchase === null ? [] : [purchase.about.option]),
-    ...others.filter(({ name }) => name === purchase?.decision?.instead),
+    ...others.filter(({ name }) => name === purchase?.decision.instead),
     ...(purchase === null || purchase.warmer === null ? [] : [purchase.warmer]),
     ...others.filter(({ origin }) => origin === 'plan'),
     ...others,

@@ -38,6 +38,7 @@ export function somePlan(
       energy,
       winter_energy: 0.7 * energy,
       by_fuel: { gas: energy - 400, electricity: 400 },
+      by_use: {},
       purchase_cost_per_year: purchaseCost,
       total_per_year: perYear + purchaseCost,
     },

@@ -68,9 +68,9 @@ async function placeOf(io: Io, path: string, { output }: ReportOptions): Promise
 
 function refuseAbout(name: string, known: readonly string[]): never {
   const near = nearestName(name, known);
-  const which = known.length === 0 ? 'none does here' : `those that do are ${known.join(', ')}`;
+  const which = known.length === 0 ? 'there is none here' : `they are ${known.join(', ')}`;
   throw new UsageError(
-    `error: --about ${visibleValue(name)}: no plan or proposal of that name brings a new device; ${which}` +
+    `error: --about ${visibleValue(name)}: no plan or proposal beside the baseline has that name; ${which}` +
       (near === null ? '' : `\n(Did you mean ${near}?)`),
   );
 }
@@ -79,6 +79,7 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
   const { reportStudy } = await import('../../studies/report-study.ts');
   const { startSimulations } = await import('../simulations.ts');
   const { prepareVariant } = await import('../../studies/plan-variant.ts');
+  const { inputInWords } = await import('../../report/page/input-in-words.ts');
   const { scenario, files, weather } = loaded;
   const prepared = (variant: PlanVariant) => prepareVariant(scenario, files, variant);
   const count = await startRunCount(io);
@@ -91,6 +92,7 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
       plans: loaded.plans.map(({ plan }) => plan.plan),
       about: options.about ?? null,
       refuseAbout: (known) => refuseAbout(options.about ?? '', known),
+      inputWords: inputInWords,
       mostDoubts: options.doubts,
       run: async (variant) => {
         const measures = await run(prepared(variant));

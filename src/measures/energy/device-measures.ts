@@ -45,6 +45,7 @@ function byDevice(
         counted.reduce((total, c) => (c.device === d ? total + c[what] : total), 0);
       const figures: DeviceMeasures = {
         electricity_kwh: own.electricityKwh,
+        electricity_money: own.electricityCost,
         fuel_kwh: own.fuelKwh,
         water_kg: own.waterKg,
         heat_kwh: own.heatKwh,

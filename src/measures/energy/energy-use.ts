@@ -3,6 +3,7 @@ import type { Fuel, Home } from '../../home/home.ts';
 import type { Prices } from '../../home/prices.ts';
 import { meanPriceOf } from '../../physics/economics/mean-price.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
+import type { MoneyByUse } from '../plan-measures.ts';
 import type { Winter } from './winter.ts';
 
 /** Energy bought, fuel by fuel, and what it costs by the meter. */
@@ -28,6 +29,8 @@ export interface FuelUse {
   readonly winterCost: number | null;
   /** Part of `cost` for heat sources and their backup, whose heat comes by emitters. [currency] */
   readonly sourceCost: number | null;
+  /** Parts of `cost` for what `heatKwh`, `coolKwh` and `otherKwh` are; null where the fuel has no price. */
+  readonly costByUse: MoneyByUse | null;
 }
 
 /**
@@ -95,6 +98,13 @@ export function createEnergyUse(
         cost: known ? sum(cost, ...ALL_USES) : null,
         winterCost: known ? sum(winterCost, ...ALL_USES) : null,
         sourceCost: known || unused ? sum(cost, 'source') : null,
+        costByUse: known
+          ? {
+              heating: sum(cost, 'source', 'stove'),
+              cooling: sum(cost, 'cooling'),
+              other: sum(cost, 'other'),
+            }
+          : null,
       };
     });
   }

@@ -1,11 +1,10 @@
 import { coldSpotHours } from '../../measures/comfort/room-hours.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import type { PurchaseStudy } from '../../studies/purchase-study.ts';
+import type { PlanStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { beforeAfter } from './before-after.ts';
 import { howSure } from './how-sure.ts';
 import { type Html, html } from './html.ts';
-import { purchaseInWords } from './purchase-in-words.ts';
 import type { ReportInput } from './report-input.ts';
 import { answerMarkup, list, type Section } from './section.ts';
 import { turningPoints } from './turning-points.ts';
@@ -14,9 +13,7 @@ import { turningPoints } from './turning-points.ts';
 export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const { purchase } = study;
-  const told =
-    purchase?.decision?.sentences ??
-    (purchase === null ? null : purchaseInWords(purchase, study.options[0]!));
+  const told = purchase?.decision.sentences ?? null;
   const [lead = '', ...reasons] = told ?? study.answer.sentences;
   const flips = purchase?.flips ?? [];
   return {
@@ -42,20 +39,19 @@ ${howSure(input)}
 /** What stands behind the answer; null for `reasons` where the plans themselves are the answer. */
 function reasonsMarkup(study: ReportInput['study'], reasons: readonly string[] | null): Html {
   if (reasons === null) return answerMarkup(study.answer, 1);
-  if (study.purchase?.decision) return list([...inTheRoom(study), ...reasons]);
-  return html`${reasons.map((reason) => html`<p>${reason}</p>`)}`;
+  return list([...inTheRoom(study), ...reasons]);
 }
 
 /** Whether the answer stands, and against what that was tried. */
 function robustness({ options, purchase }: ReportInput['study']): Html | null {
-  const decision = purchase?.decision ?? null;
-  if (purchase === null || decision === null) return null;
+  if (purchase === null) return null;
+  const { decision, doubtsTried } = purchase;
   const { hours } = options[0]!.measures.period;
   if (yearsIn(hours) !== 1) {
     return html`<p><b>This is not robust:</b> only ${Math.round(hours / 24)} days were simulated. Money and hours “a year” are these days scaled up, whatever their season; do not decide by them.</p>`;
   }
   if (decision.sure) {
-    return html`<p><b>This is robust as far as was tried:</b> none of the inputs in the table below turns it round at a likely value. All others were tried on the money alone.</p>`;
+    return html`<p><b>This is robust as far as was tried:</b> no price, no habit and none of the ${doubtsTried} doubtful inputs tried low and high turns it round at a likely value.</p>`;
   }
   return purchase.flips.some(({ likely }) => likely)
     ? html`<p><b>This is not robust:</b> one input alone may well be such that it turns round; which one stands below.</p>`
@@ -68,7 +64,7 @@ function meaning({ options, purchase }: ReportInput['study']): Html {
   const named = [
     ...(purchase === null ? [] : [purchase.about.option]),
     baseline!,
-    ...options.filter(({ name }) => name === purchase?.decision?.instead),
+    ...options.filter(({ name }) => name === purchase?.decision.instead),
   ];
   const words = named.filter(({ description }) => description !== '');
   return html`<p>${words.map(({ name, description }) => html`<b>${name}</b>: ${description}. `)}</p>`;
@@ -95,12 +91,12 @@ function inTheRoom({ options, purchase }: ReportInput['study']): string[] {
 }
 
 /** Options that cost less and leave fewer cold spots in the whole home, though more in this room. */
-function passedOver({ about: { option, room }, decision, rivals }: PurchaseStudy): string[] {
+function passedOver({ about: { option, room }, decision, rivals }: PlanStudy): string[] {
   const spots = coldSpotHours(option.measures);
   const money = option.measures.money.total_per_year;
   const fewer = rivals.filter(
     ({ name, measures }) =>
-      name !== decision?.instead &&
+      name !== decision.instead &&
       coldSpotHours(measures) < spots &&
       measures.money.total_per_year < money,
   );

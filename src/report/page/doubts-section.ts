@@ -1,4 +1,5 @@
-import type { PurchaseStudy } from '../../studies/purchase-study.ts';
+import type { DoubtfulInput } from '../../studies/doubts/doubtful-inputs.ts';
+import type { PlanStudy } from '../../studies/plan-study.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
@@ -8,8 +9,8 @@ import { details, list, type Section } from './section.ts';
 
 /** Each doubtful input low and high, and what it does to the decision's money. */
 export function doubtsSection(
-  { untried, unusableDoubts }: ReportStudy,
-  purchase: PurchaseStudy,
+  { quicklyTried, untried, unusableDoubts }: ReportStudy,
+  purchase: PlanStudy,
   picture: Html,
 ): Section {
   const { about, doubt } = purchase;
@@ -36,26 +37,23 @@ ${
         ),
       )
 }
-${
-  untried.length === 0
-    ? null
-    : details(
-        `${untried.length} that were left aside (--doubts tries more)`,
-        list(
-          untried.map(
-            ({ path, low, high }) =>
-              html`<code>${path}</code> ${figureText(low)} to ${figureText(high)}`,
-          ),
-        ),
-      )
-}
+${leftAside(quicklyTried, 'tried in three weeks only, where they matter less (--doubts tries more)')}
+${leftAside(untried, 'that were left aside (--doubts tries more)')}
 ${unusableDoubts.length === 0 ? null : html`<p>Stated as doubtful, but of no number of these plans or out of their range: ${unusableDoubts.join(', ')}.</p>`}
 </div></div>`,
   };
 }
 
+function leftAside(inputs: readonly DoubtfulInput[], words: string): Html | null {
+  if (inputs.length === 0) return null;
+  const items = inputs.map(
+    ({ path, low, high }) => html`<code>${path}</code> ${figureText(low)} to ${figureText(high)}`,
+  );
+  return details(`${inputs.length} ${words}`, list(items));
+}
+
 /** The inputs that move the money most: worth a measurement or a look at a bill before any other. */
-function findFirst({ about, doubt }: PurchaseStudy): Html | null {
+function findFirst({ about, doubt }: PlanStudy): Html | null {
   const most = doubt.effects.filter(({ effect }) => effect >= 1).slice(0, FIRST);
   if (most.length === 0) return null;
   const { currency } = about.option.measures.money;

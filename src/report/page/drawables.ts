@@ -56,13 +56,14 @@ function moneyAndDoubt(
     const times = Math.max(0, Math.ceil(years / lastsYears) - 1);
     return Array.from({ length: times }, (_, k) => ({ price, afterYears: (k + 1) * lastsYears }));
   });
+  const price = sum?.price ?? 0;
   const cumulative: Drawable = {
     id: 'picture-money',
     at: (width) =>
       cumulativeMoneyChart(
         {
-          ...{ device: sum.device, currency, price: sum.price, years, again },
-          savedPerYear: 0 - (sum.running + sum.heat_credit + sum.other),
+          ...{ device: sum?.device ?? about.option.name, currency, price, years, again },
+          savedPerYear: sum === null ? 0 : sum.purchase_cost - sum.net,
           discountRate: about.option.prepared.discountRate,
         },
         width,
@@ -89,7 +90,7 @@ function moneyAndDoubt(
       ),
   };
   return [
-    ...(years >= 1 && sum.price > 0 && wholeYear ? [cumulative] : []),
+    ...(years >= 1 && price > 0 && wholeYear ? [cumulative] : []),
     ...(doubt.effects.length > 0 ? [doubts] : []),
   ];
 }

@@ -6,7 +6,7 @@ import { writtenValues } from './written-values.ts';
 /** How much of the answer rests on what was stated, what was assumed, and what nobody knows. */
 export function howSure({ study, weather }: ReportInput): Html {
   const [baseline] = study.options;
-  const { purchase, untried } = study;
+  const { purchase, quicklyTried, untried } = study;
   const stated = writtenValues(study.scenario.yaml.value);
   const assumed = baseline?.prepared.assumed.length ?? 0;
   const tried = purchase?.doubt.effects.length ?? 0;
@@ -17,7 +17,7 @@ ${list([
   ...(tried === 0
     ? []
     : [
-        html`<b>Tried:</b> ${tried} values that nobody knows exactly were tried low and high, ${untried.length} that matter less were not.`,
+        html`<b>Tried:</b> ${tried + quicklyTried.length} values that nobody knows exactly were tried low and high, one at a time${quicklyTried.length === 0 ? null : `: ${tried} over the whole period, the ${quicklyTried.length} that matter less in three weeks of it`}.${untried.length === 0 ? null : ` ${untried.length} were not.`}`,
       ]),
   html`<b>Measured:</b> nothing. No reading of this home stands behind this. Differences between plans are better known than any figure alone.`,
   html`<b>Weather:</b> ${weather.title}${weather.periodic ? ', which is no forecast' : ', which is past'}.`,

@@ -50,8 +50,5 @@ ${held}
 `.markup;
 }
 
-function questionOf({ purchase }: ReportInput['study']): string {
-  if (purchase === null) return 'Which plan costs and does what?';
-  if (purchase.decision !== null) return 'Is a dehumidifier worth buying here?';
-  return `Is ${purchase.about.option.name} worth its money here?`;
-}
+const questionOf = ({ purchase }: ReportInput['study']): string =>
+  purchase?.about.question ?? 'Which plan costs and does what?';

@@ -1,4 +1,4 @@
-import type { PurchaseStudy } from '../../studies/purchase-study.ts';
+import type { PurchaseStudy } from '../../studies/plan-study.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -34,36 +34,16 @@ ${equalSafety(purchase)}
 </div></div>
 <div class="columns">
 ${list(facts(purchase))}
-<p><b>By hand:</b> price over the years it is divided by is the purchase cost a year; kWh times their price is running;${flatFuels(purchase)} the column “added” gives the net. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
-<p><b>Heat credit.</b> What the device gives to the room as heat is credited once: as the fuel that heating burns less, from two runs of the whole home. Vapour that came from the same room's laundry or walls took its heat from that room when it evaporated; both runs know that, and it is no gain when the device sets it free again.</p>
-${electricHeat(purchase)}
+<p><b>By hand:</b> price over the years it is divided by is the purchase cost a year; kWh times the price below them is the line after it, with a minus where they are kWh less; the column “added” gives the net. Every kWh is paid at the price of its own hours. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
+${about.dries ? HEAT_CREDIT : null}
 </div>`,
   };
 }
 
-/** What the kWh that heating burns less are worth, where their fuel costs the same at all hours. */
-function flatFuels({ about }: PurchaseStudy): string {
-  const { prepared, measures } = about.option;
-  return Object.keys(measures.heating.delivered_kwh)
-    .map((fuel) => {
-      const tariff = prepared.prices.fuels[fuel as keyof typeof prepared.prices.fuels]?.tariff;
-      if (fuel === 'electricity' || tariff?.by !== 'flat') return '';
-      return ` kWh of ${fuel} less times ${tariff.price} ${measures.money.currency}, to 0.01 or so, are what heating is paid less;`;
-    })
-    .join('');
-}
-
-/** Where heat is electric too, one meter counts both. */
-function electricHeat({ about }: PurchaseStudy): Html | null {
-  const { heating } = about.option.measures;
-  if (!((heating.delivered_kwh['electricity'] ?? 0) > 0)) return null;
-  return html`<p>Heat is electric here, and one meter counts both: running is at the mean price of all electricity, and the heat credit is all else by which the bill changes, cheaper or dearer hours included.</p>`;
-}
-
-function facts({ about, sum: { drying, price } }: PurchaseStudy): string[] {
-  const { option, purchases, device } = about;
+function facts(purchase: PurchaseStudy): string[] {
+  const { option, purchases } = purchase.about;
+  const { price } = purchase.sum;
   const { measures } = option;
-  const { label_litres_a_day: label, litres_a_day_running: here, litres_per_kwh } = drying;
   return [
     ...(purchases.length === 0
       ? [
@@ -78,7 +58,15 @@ function facts({ about, sum: { drying, price } }: PurchaseStudy): string[] {
         `The price of the ${what} is assumed; it may be ${price_low} to ${price_high} ${measures.money.currency} (${source}).`,
     ),
     ...(purchases.length > 1 ? [`All that is bought: ${moneyText(price, measures)}`] : []),
-    `${device} (${about.room}) runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,
+    ...dryingWords(purchase),
+  ];
+}
+
+function dryingWords({ about: { device, room }, sum: { drying } }: PurchaseStudy): string[] {
+  if (drying === null) return [];
+  const { label_litres_a_day: label, litres_a_day_running: here, litres_per_kwh } = drying;
+  return [
+    `${device} (${room}) runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,
     ...(here === null || drying.litres_per_year <= 0
       ? []
       : [
@@ -116,3 +104,5 @@ ${figureTable({
   ],
 })}`;
 }
+
+const HEAT_CREDIT = html`<p><b>Heat credit.</b> What the device gives to the room as heat is credited once: as the fuel that heating burns less, from two runs of the whole home. Vapour that came from the same room's laundry or walls took its heat from that room when it evaporated; both runs know that, and it is no gain when the device sets it free again.</p>`;

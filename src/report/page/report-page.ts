@@ -44,7 +44,9 @@ export async function reportPage(input: ReportInput): Promise<Report> {
   const sections = [
     answerSection(input),
     plansSection(input, placed(TRADE_OFF)),
-    ...(purchase === null ? [] : [purchaseSection(purchase, placed(MONEY))]),
+    ...(purchase === null || purchase.sum === null
+      ? []
+      : [purchaseSection({ ...purchase, sum: purchase.sum }, placed(MONEY))]),
     picturesSection(
       drawn.filter(({ id }) => ofRooms.has(id)),
       data,

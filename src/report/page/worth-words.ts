@@ -1,4 +1,4 @@
-import type { PurchaseStudy } from '../../studies/purchase-study.ts';
+import type { PurchaseStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 import { moneyText } from './option-words.ts';
@@ -10,7 +10,7 @@ import { moneyText } from './option-words.ts';
 export function worthWords(purchase: PurchaseStudy): Html {
   const { about, sum } = purchase;
   const { measures } = about.option;
-  const saved = 0 - (sum.running + sum.heat_credit + sum.other);
+  const saved = (Math.round(100 * sum.purchase_cost) - Math.round(100 * sum.net)) / 100;
   if (sum.payback_years !== null) return paybackWords(purchase, saved);
   if (saved >= HALF_CENT) {
     return html`<p><b>No payback.</b> The bill falls by ${moneyText(saved, measures)} a year, but no price is known that it could pay back.</p>`;

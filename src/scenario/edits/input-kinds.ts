@@ -20,11 +20,13 @@ export function inputRank(pointer: string): number | null {
  * cannot, and both ends of a compass direction or a storey mean nothing.
  *
  * @param pointer  RFC 6901
+ * @param air      whether what the air carries matters besides
  */
-export function canMatter(pointer: string): boolean {
+export function canMatter(pointer: string, air = false): boolean {
   const steps = pointerSteps(pointer) ?? [];
   const isName = (k: number): boolean => k > 0 && NAMES_FOLLOW.has(steps[k - 1]!);
-  return !steps.some((step, k) => NO_MATTER.has(step) && !isName(k));
+  const noMatter = air ? NEVER_MATTER : NO_MATTER;
+  return !steps.some((step, k) => noMatter.has(step) && !isName(k));
 }
 
 /** A step that may be any name; the rest of the path, whatever it is. */
@@ -80,8 +82,10 @@ const KINDS: readonly (readonly Pattern[])[] = [
 /** Keys under which people choose the names. */
 const NAMES_FOLLOW: ReadonlySet<string> = new Set(['rooms', 'devices']);
 
+const NEVER_MATTER: ReadonlySet<string> = new Set(['carbon', 'faces', 'storey']);
 const NO_MATTER: ReadonlySet<string> = new Set([
-  ...['carbon', 'deposition', 'penetration', 'window penetration', 'materials', 'own species'],
+  ...NEVER_MATTER,
+  ...['deposition', 'penetration', 'window penetration', 'materials', 'own species'],
   ...SPECIES.flatMap(speciesKeys),
-  ...['paint', 'clean air', 'faces', 'storey'],
+  ...['paint', 'clean air'],
 ]);

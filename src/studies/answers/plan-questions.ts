@@ -49,6 +49,12 @@ export function questionsOf(plans: readonly AskedPlan[]): Question[] {
     .sort((a, b) => ORDER.indexOf(a.about) - ORDER.indexOf(b.about));
 }
 
+/** What one plan asks against another, where it changes one thing; null where it changes several. */
+export function questionBetween(against: AskedPlan, plan: AskedPlan): string | null {
+  const about = topicOf(changesBetween(against.parts, plan.parts));
+  return about === null ? null : titleOf({ about, plan, against });
+}
+
 const groupOf = (asked: Asked): string =>
   asked.about === 'purchase' ? titleOf(asked) : asked.about;
 

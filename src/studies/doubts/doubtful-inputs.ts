@@ -17,24 +17,26 @@ export interface DoubtfulInput {
  * Assumed values worth trying low and high.
  *
  * Left out are words, numbers without a range, compass directions and storeys, whose ends mean
- * nothing, and what cannot move heat, water or money, such as carbon and particles. The others are
+ * nothing, and what cannot move heat, water or money, such as carbon, and particles unless asked about. The others are
  * taken by kind, in the order of `inputRank`: the widest range of each kind, then the second widest of
  * each, and so on; within a kind all have one unit. Only then come those of no kind, widest range
  * over its larger end first.
  *
  * @param baseline, plan  what was assumed in each
  * @param most  how many at most
+ * @param air   whether the answer is about what the air carries too
  */
 export function doubtfulInputs(
   baseline: readonly Assumed[],
   plan: readonly Assumed[],
   most: number,
+  air = false,
 ): DoubtfulInput[] {
   const both = new Set(baseline.map(({ path }) => path).filter((path) => has(plan, path)));
   const of = (list: readonly Assumed[], only: 'baseline' | 'plan'): DoubtfulInput[] =>
     list.flatMap(({ path, value, low, high, source }) => {
       if (typeof value !== 'number' || low === null || high === null || low >= high) return [];
-      if (!canMatter(path) || (both.has(path) && only === 'plan')) return [];
+      if (!canMatter(path, air) || (both.has(path) && only === 'plan')) return [];
       return [{ path, value, low, high, source, ...(!both.has(path) && { only }) }];
     });
   const inputs = [...of(baseline, 'baseline'), ...of(plan, 'plan')];

@@ -22,9 +22,10 @@ export function statedDoubts(scenario: Scenario, plan: PreparedPlan, raw: unknow
     const value = given ?? plan.assumed.find((row) => row.path === path)?.value;
     if (typeof value !== 'number') stated.unknown.push(path);
     else if (value === given && !(value >= low && value <= high)) stated.outside.push(path);
-    else stated.inputs.push({ path, value, low, high, source: SOURCE });
+    else stated.inputs.push({ path, value, low, high, source: STATED });
   }
   return stated;
 }
 
-const SOURCE = 'stated in the scenario';
+/** Source of a doubt that the scenario itself names. */
+export const STATED = 'stated in the scenario';

@@ -1,12 +1,8 @@
-import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { Prices } from '../../home/prices.ts';
+import type { MoneyByUse, PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { rounded } from '../rounded.ts';
-import { heatsByElectricity } from './mean-electricity-price.ts';
-
-/*
- * How a plan's bill for energy differs from the baseline's, in whole hundredths of the currency a
- * year: integers, which add up without a remainder.
- */
+import { priceOfDifference } from './mean-prices.ts';
 
 /** Bill of a plan beyond the baseline's, purchase cost left out; above 0 costs more. [hundredths/year] */
 export function extraBill(baseline: PlanMeasures, plan: PlanMeasures): number {
@@ -14,34 +10,51 @@ export function extraBill(baseline: PlanMeasures, plan: PlanMeasures): number {
   return cents(perYear(plan) - perYear(baseline));
 }
 
-/**
- * What the fuels that heat is bought as cost more; null where electricity is one of them, because
- * the bill does not say what it was for. [hundredths/year]
- */
-export function extraForHeating(baseline: PlanMeasures, plan: PlanMeasures): number | null {
-  if (heatsByElectricity(baseline) || heatsByElectricity(plan)) return null;
-  const years = yearsIn(plan.period.hours);
-  const paid = ({ money }: PlanMeasures, fuel: string) => money.by_fuel[fuel] ?? 0;
-  const extra = heatFuels(baseline, plan).reduce(
-    (sum, fuel) => sum + paid(plan, fuel) - paid(baseline, fuel),
-    0,
-  );
-  return cents(extra / years);
+/** What a plan draws of a fuel for heating or cooling more or less than the baseline. Values as printed. */
+export interface UseDifference {
+  readonly use: 'heating' | 'cooling';
+  readonly fuel: string;
+  /** Below 0 is less. [kWh/year] */
+  readonly kwh: number;
+  /** [currency/kWh] */
+  readonly price: number;
+  readonly how: string;
+  /** kWh times price. [hundredths/year] */
+  readonly cents: number;
 }
 
-/** Heat bought less than in the baseline, by fuel, to tenths. [kWh/year] */
-export function heatingLess(baseline: PlanMeasures, plan: PlanMeasures): [string, number][] {
+/**
+ * Differences of a tenth of a kWh and more for which a price is known. Where a tariff with hours makes
+ * less than a whole kWh cost something, no price of a kWh explains it: that is left to the rest.
+ */
+export function useDifferences(
+  baseline: PlanMeasures,
+  plan: PlanMeasures,
+  prices: Prices,
+): UseDifference[] {
   const years = yearsIn(plan.period.hours);
-  const bought = ({ heating }: PlanMeasures, fuel: string) => heating.delivered_kwh[fuel] ?? 0;
-  return heatFuels(baseline, plan).map((fuel) => [
-    fuel,
-    rounded((bought(baseline, fuel) - bought(plan, fuel)) / years, 1),
-  ]);
+  return (['heating', 'cooling'] as const).flatMap((use) => {
+    const fuels = [
+      ...new Set([baseline, plan].flatMap((one) => Object.keys(one[use].delivered_kwh))),
+    ];
+    return fuels.flatMap((fuel): UseDifference[] => {
+      const more = bought(plan, use, fuel) - bought(baseline, use, fuel);
+      const kwh = rounded(more / years, 1);
+      const known = prices.fuels[fuel as keyof typeof prices.fuels];
+      if (kwh === 0 || known === undefined) return [];
+      if (known.tariff.by !== 'flat' && Math.abs(kwh) < 1) return [];
+      const money = paid(plan, use, fuel) - paid(baseline, use, fuel);
+      const { price, how } = priceOfDifference(fuel, money, more, prices);
+      const each = rounded(price, 5);
+      return [{ use, fuel, kwh, price: each, how, cents: cents(kwh * each) }];
+    });
+  });
 }
 
 /** Money in whole hundredths. */
 export const cents = (money: number): number => Math.round(100 * rounded(money, 2));
 
-const heatFuels = (...plans: readonly PlanMeasures[]): string[] => [
-  ...new Set(plans.flatMap(({ heating }) => Object.keys(heating.delivered_kwh))),
-];
+const bought = (plan: PlanMeasures, use: UseDifference['use'], fuel: string): number =>
+  plan[use].delivered_kwh[fuel] ?? 0;
+const paid = ({ money }: PlanMeasures, use: keyof MoneyByUse, fuel: string): number =>
+  money.by_use[fuel]?.[use] ?? 0;

@@ -1,17 +1,17 @@
 import type { Prices } from '../../home/prices.ts';
 import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { rounded } from '../rounded.ts';
 import { dampness } from './dampness.ts';
-import { type DryingFigures, dryingFigures } from './drying-figures.ts';
-import { cents, extraBill, extraForHeating, heatingLess } from './extra-bill.ts';
-import { meanElectricityPrice } from './mean-electricity-price.ts';
-import { printedFactor, purchaseWorth } from './purchase-worth.ts';
+import type { DryingFigures } from './drying-figures.ts';
+import { extraBill, useDifferences } from './extra-bill.ts';
+import { purchaseWorth } from './purchase-worth.ts';
+import { differenceLines, purchaseLines, runningLines, sumSheet } from './sum-lines.ts';
 
-/** What buying a device costs a year, as a sum that can be redone by hand. */
+/** What a plan with a purchase or a new device costs a year, as a sum that can be redone by hand. */
 export interface PurchaseSum {
-  readonly device: string;
-  readonly drying: DryingFigures;
+  /** Null where nothing of it is a device. */
+  readonly device: string | null;
+  readonly drying: DryingFigures | null;
   /** All that is bought, paid once. [currency] */
   readonly price: number;
   /** Money a year; above 0 is paid, below 0 is saved. Whole hundredths, and they add up to `net`. */
@@ -19,6 +19,7 @@ export interface PurchaseSum {
   readonly running: number;
   /** Less paid for heating is below 0. */
   readonly heat_credit: number;
+  readonly cooling: number;
   /** What else the plan changes on the bill. */
   readonly other: number;
   readonly net: number;
@@ -46,8 +47,8 @@ export interface SumLine {
 export interface PurchaseSumSetup {
   readonly baseline: PlanMeasures;
   readonly plan: PlanMeasures;
-  /** Name of a device of the plan. */
-  readonly device: string;
+  /** Name of a device of the plan; null for none. */
+  readonly device: string | null;
   /** What the plan buys and the baseline does not. */
   readonly purchases: readonly Purchase[];
   /** [1/year] */
@@ -58,81 +59,58 @@ export interface PurchaseSumSetup {
 }
 
 /**
- * The purchase of a device as a sum: purchase cost, running, and what it takes off the heating bill.
+ * A purchase as a sum: purchase cost, running, and what it takes off the bills for heating and cooling
+ * or adds to them.
  *
  * The heat credit is the difference between what heating costs in the two runs and nothing else.
  * Both runs are of the whole home, so heat that laundry or walls took from the room when their
  * water evaporated is in both, and no latent heat is credited a second time.
  *
- * Every value is rounded as printed before it is used, money to hundredths, kWh to tenths, so that
- * the lines give the total to the last digit. Where heat is made of electricity, the bill does not
- * tell the two apart: running is then kWh times price, and the heat credit all the rest.
+ * Every kWh is paid at the price of its own hours. Every value is rounded as printed before it is used,
+ * money to hundredths, kWh to tenths, prices to five digits behind the point, so that each line that
+ * is added can be worked out from the lines above it, and they give the total to the last digit. What
+ * comes to 0 is left out.
  *
  * @throws RangeError for a device that is not in the plan's figures
  */
 export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
-  const { baseline, plan, device, purchases, discountRate, prices, label } = setup;
-  const own = plan.devices.detail[device];
-  if (own === undefined) {
-    const known = Object.keys(plan.devices.detail).join(', ') || 'none';
-    throw new RangeError(`purchaseSum: ${plan.plan} has no device "${device}", only ${known}`);
-  }
+  const { baseline, plan, device, purchases, discountRate, prices } = setup;
   const { currency } = plan.money;
-  const lines: SumLine[] = [];
-  const say = (text: string, value: number, unit: string, adds = false): number => {
-    lines.push({ text, value, unit, adds });
-    return value;
-  };
-  const aYear = `${currency} a year`;
-
-  let purchaseCost = 0;
-  for (const { what, price, lastsYears } of purchases) {
-    say(`price: ${what}`, price, currency);
-    say('lasts', lastsYears, 'years');
-    const factor = say(
-      `years to divide it by, at ${rounded(100 * discountRate, 2)} % interest`,
-      printedFactor(discountRate, lastsYears),
-      'years',
-    );
-    purchaseCost += cents(say(`purchase cost: ${what}`, rounded(price / factor, 2), aYear, true));
-  }
-
-  const drying = dryingFigures(own, plan.period.hours, label);
-  say('runs', rounded(drying.run_hours_per_year, 0), 'h a year');
-  if (drying.litres_a_day_running !== null && drying.litres_per_year > 0) {
-    say('takes', rounded(drying.litres_per_year, 1), 'L a year');
-    say('takes while running', rounded(drying.litres_a_day_running, 1), 'L/day');
-    if (label !== null) say('would by its label', rounded(label, 1), 'L/day');
-  }
-  const kwh = say('electricity of the device', rounded(drying.kwh_per_year, 1), 'kWh a year');
-  const { price, how } = meanElectricityPrice(baseline, plan, own.electricity_kwh, prices);
-  const each = say(`price of it, ${how}`, rounded(price, 5), `${currency}/kWh`);
-  const running = cents(say('running', rounded(kwh * each, 2), aYear, true));
+  const sheet = sumSheet(currency);
+  const purchaseCost = purchaseLines(sheet, purchases, discountRate);
+  const run = device === null ? null : runningLines(sheet, setup, device);
+  const running = run?.cents ?? 0;
+  const differences = useDifferences(baseline, plan, prices);
+  for (const difference of differences) differenceLines(sheet, difference);
+  const [heat, cooling] = (['heating', 'cooling'] as const).map((of) =>
+    differences.reduce((sum, { use, cents: part }) => (use === of ? sum + part : sum), 0),
+  ) as [number, number];
 
   const bill = extraBill(baseline, plan);
-  for (const [fuel, less] of heatingLess(baseline, plan)) {
-    say(`${fuel} for heating, less`, less, 'kWh a year');
-  }
-  const heat = extraForHeating(baseline, plan) ?? bill - running;
-  say('heating, paid more (below 0 is the heat credit)', heat / 100, aYear, true);
-  const other = bill - running - heat;
+  const other = bill - running - heat - cooling;
   if (other !== 0) {
-    // Half of a tenth of a kWh at its price, and half a cent each of running, heat and bill.
-    const byRounding = Math.abs(other) <= 5 * each + 1.5;
-    const text = byRounding ? 'rounding' : 'what else changes on the bill';
-    say(text, other / 100, aYear, true);
+    // Half of a tenth of a kWh at its price and half of the last digit of the price times its kWh,
+    // for each product; half a cent each for it and for the bill.
+    const products = [...differences, ...(run === null ? [] : [run])];
+    const most = products.reduce(
+      (sum, { kwh, price }) => sum + 5 * Math.abs(price) + 0.0005 * Math.abs(kwh) + 0.5,
+      0.5,
+    );
+    const text = Math.abs(other) <= most ? 'rounding' : 'what else changes on the bill';
+    sheet.add(text, other);
   }
   const net = purchaseCost + bill;
-  say('net', net / 100, aYear);
+  sheet.say('net', net / 100, `${currency} a year`);
 
   const spent = purchases.reduce((sum, buy) => sum + buy.price, 0);
   const avoided = dampness(baseline).dampHours - dampness(plan).dampHours;
   return {
-    ...{ device, drying, price: spent, purchase_cost: purchaseCost / 100, running: running / 100 },
-    ...{ heat_credit: heat / 100, other: other / 100, net: net / 100 },
+    ...{ device, drying: run?.drying ?? null, price: spent, purchase_cost: purchaseCost / 100 },
+    ...{ running: running / 100, heat_credit: heat / 100, cooling: cooling / 100 },
+    ...{ other: other / 100, net: net / 100 },
     ...purchaseWorth(purchases, -bill / 100, discountRate),
     money_per_damp_hour_avoided: bill >= 0 && net > 0 && avoided > 0 ? net / 100 / avoided : null,
     damp_hours_avoided_per_year: avoided,
-    lines,
+    lines: sheet.lines,
   };
 }

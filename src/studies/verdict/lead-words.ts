@@ -41,7 +41,8 @@ function worthIt(setup: DecisionSetup, weighed: Weighing): string {
 
 function insteadWords(setup: DecisionSetup, { better, helped }: Weighing): string {
   const less = sum(-extraPerYear(setup.plan, better!), setup);
-  const against = helped.length === 0 ? '' : ` against ${andList(helped.map((guard) => HARM[guard]))}`;
+  const against =
+    helped.length === 0 ? '' : ` against ${andList(helped.map((guard) => HARM[guard]))}`;
   return `Something else first: ${better!.plan} does as much${against} and costs ${less} a year less than ${setup.plan.plan}.`;
 }
 
@@ -91,8 +92,7 @@ export function moneyWords(setup: DecisionSetup, { extra }: Pick<Weighing, 'extr
 const sum = (value: number, { plan }: DecisionSetup): string =>
   `${figureText(value, 0)} ${plan.money.currency}`;
 
-const does = ({ purchases }: DecisionSetup): string =>
-  purchases.length > 0 ? 'Buy it' : 'Do it';
+const does = ({ purchases }: DecisionSetup): string => (purchases.length > 0 ? 'Buy it' : 'Do it');
 
 const HARM: Readonly<Record<Guard, string>> = {
   ...{ damp: 'damp', cold: 'the cold', heat: 'heat', dry: 'dry air' },

@@ -6,6 +6,7 @@ import {
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { meanFuelPrice } from '../purchase/mean-prices.ts';
 import type { Weighing } from './weigh-plan.ts';
 
 /** The money at which a verdict turns, worked out from the runs there are. */
@@ -69,21 +70,10 @@ function fuelTurn(
   const [fuel, difference] = Object.keys(plan.money.by_fuel)
     .map((name): [string, number] => [name, (paid(plan, name) - paid(against, name)) / years])
     .sort(([, a], [, b]) => Math.abs(b) - Math.abs(a))[0] ?? ['', 0];
-  const today = meanPrice(plan, fuel, prices);
+  const today = meanFuelPrice(plan, fuel, prices);
   const times = 1 - more / difference;
   if (today === null || !(times > 0 && times < MOST_TIMES)) return null;
   return { of: 'fuel price', fuel, value: times * today, today };
-}
-
-/** Mean price of what a plan buys of a fuel, without standing charges; null where it buys none. [currency/kWh] */
-function meanPrice(plan: PlanMeasures, fuel: string, { fuels }: Prices): number | null {
-  const { heating, cooling, devices, period } = plan;
-  const used = fuel === 'gas' ? devices.gas_kwh : fuel === 'electricity' ? devices.electricity_kwh : 0;
-  const kwh = (heating.delivered_kwh[fuel] ?? 0) + (cooling.delivered_kwh[fuel] ?? 0) + used;
-  const priced = fuels[fuel as keyof typeof fuels];
-  if (priced === undefined || !(kwh > 0)) return null;
-  if (priced.tariff.by === 'flat') return priced.tariff.price;
-  return (paid(plan, fuel) - (priced.standing * period.hours) / 24) / kwh;
 }
 
 const paid = ({ money }: PlanMeasures, fuel: string): number => money.by_fuel[fuel] ?? 0;

@@ -25,14 +25,13 @@ function newThings(had: PreparedPlan, has: PreparedPlan): string | null {
 }
 
 const COOLER = 'an air conditioner';
-const MACHINES: Readonly<
-  Record<PreparedPlan['home']['devices'][number]['does']['kind'], string>
-> = {
-  dehumidifier: 'a dehumidifier',
-  humidifier: 'a humidifier',
-  'extract fan': 'an extract fan',
-  'balanced ventilation': 'a ventilation unit',
-  purifier: 'an air purifier',
-  heater: 'a heater',
-  stove: 'a stove',
-};
+const MACHINES: Readonly<Record<PreparedPlan['home']['devices'][number]['does']['kind'], string>> =
+  {
+    dehumidifier: 'a dehumidifier',
+    humidifier: 'a humidifier',
+    'extract fan': 'an extract fan',
+    'balanced ventilation': 'a ventilation unit',
+    purifier: 'an air purifier',
+    heater: 'a heater',
+    stove: 'a stove',
+  };

@@ -24,7 +24,11 @@ function then({ verdict, rival, extra }: Weighing): string {
   return rival === null ? 'it no longer saves money' : `${rival.plan} does as much for less`;
 }
 
-function worthWords(setup: DecisionSetup, { verdict, extra }: Weighing, { value }: MoneyTurn): string {
+function worthWords(
+  setup: DecisionSetup,
+  { verdict, extra }: Weighing,
+  { value }: MoneyTurn,
+): string {
   const { plan } = setup;
   const a = `${figureText(value, 0)} ${plan.money.currency} a year`;
   if (verdict === 'a trade-off') {

@@ -100,6 +100,13 @@ export function weighPlan(setup: WeighSetup): Weighing {
   return { ...found, verdict: 'worth it', standing: Math.max(ahead, Number.EPSILON) };
 }
 
+/** Rivals that do as much as a plan, cheapest first. */
+export function rivalsByMerit(setup: WeighSetup): PlanMeasures[] {
+  const { helped } = weighPlan({ ...setup, rivals: [] });
+  const [baseline, plan] = [setup.baseline, setup.plan].map(judged) as [Judged, Judged];
+  return asGood({ baseline, plan, room: setup.room, helped, rivals: setup.rivals.map(judged) });
+}
+
 /** Whether two verdicts come to the same for who has to decide. */
 export const asksTheSame = (one: Verdict, other: Verdict): boolean =>
   one === other || (LEAVE_IT.has(one) && LEAVE_IT.has(other));

@@ -1,0 +1,128 @@
+import type { Scenario } from '../scenario/read-scenario.ts';
+import type { AboutPlan } from './about-plan.ts';
+import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
+import { verdictFlips, type InputWords } from './doubts/verdict-flips.ts';
+import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
+import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
+import type { Option } from './options.ts';
+import type { RunVariant } from './plan-variant.ts';
+import { bringsDehumidifier } from './purchase/about-purchase.ts';
+import { labelOf } from './purchase/drying-figures.ts';
+import { type EqualSafety, equalSafety } from './purchase/equal-safety.ts';
+import { fuelPrices } from './purchase/mean-prices.ts';
+import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
+import { warmerOption } from './purchase/warmer-option.ts';
+import { type Decision, decision } from './verdict/decision.ts';
+import { rivalsByMerit, type WeighSetup, weighPlan } from './verdict/weigh-plan.ts';
+
+/** Everything that is found out about one plan. */
+export interface PlanStudy {
+  readonly about: AboutPlan;
+  /** The money as a sum; null where nothing is bought and no device is new. */
+  readonly sum: PurchaseSum | null;
+  /** Extra money a year with each doubtful input low and high. */
+  readonly doubt: OneAtATime;
+  /** Whether to do or buy it, and what would turn that round. */
+  readonly decision: Decision;
+  /** Prices, water, thermostats far from today's; then doubtful inputs that turn it within their range. */
+  readonly flips: readonly Flip[];
+  /** How many doubtful inputs were tried low and high on the verdict. */
+  readonly doubtsTried: number;
+  /** What a room must be warmer to be as safe as with a dehumidifier; null for anything else. */
+  readonly equalSafety: EqualSafety | null;
+  /** The room kept so much warmer, as an option of its own; null where not found or not needed. */
+  readonly warmer: Option | null;
+  /** What could be done instead, as good or not. */
+  readonly rivals: readonly Option[];
+}
+
+/** A study of a plan whose money is told as a sum. */
+export type PurchaseStudy = PlanStudy & { readonly sum: PurchaseSum };
+
+export interface PlanStudySetup {
+  readonly scenario: Scenario;
+  /** Texts of `Scenario.files`. */
+  readonly files: ReadonlyMap<string, string>;
+  readonly about: AboutPlan;
+  /** The baseline first. */
+  readonly options: readonly Option[];
+  /** Doubtful inputs, those that move the answer most first. */
+  readonly inputs: readonly DoubtfulInput[];
+  readonly inputWords: InputWords;
+  readonly run: RunVariant;
+}
+
+/**
+ * A plan against every other way to the same, with its inputs low and high and the values at which
+ * the answer turns round.
+ */
+export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
+  const { about, options, inputs, inputWords, run } = setup;
+  const baseline = options[0]!;
+  const { option: plan, device, guards, purchases } = about;
+  const { prices, discountRate } = plan.prepared;
+  const measures = { baseline: baseline.measures, plan: plan.measures };
+  const doubt = await oneAtATime({ baseline: baseline.variant, plan: plan.variant, inputs, run });
+  const { safe, warmer } = await warmth(setup);
+  const rivals = [
+    ...options
+      .slice(1)
+      .filter(
+        (option) => option !== plan && !(about.dries && bringsDehumidifier(baseline, option)),
+      ),
+    ...(warmer === null ? [] : [warmer]),
+  ];
+  const room = device === null ? null : about.room;
+  const range = { low: doubt.low, high: doubt.high };
+  const weigh = (figures: Pick<WeighSetup, 'baseline' | 'plan' | 'rivals' | 'range'>) =>
+    weighPlan({ guards, room, ...figures });
+  const weighed = { ...measures, guards, room, range, rivals: rivals.map((one) => one.measures) };
+  const asked = {
+    ...{ baseline, plan, range, run, weigh },
+    rivals: closest(rivals, weighed),
+    fuelPrices: fuelPrices(measures.baseline, measures.plan, device, prices),
+  };
+  const far = await decisionFlips(asked);
+  const near = await verdictFlips(asked, inputs, inputWords);
+  const flips = [...far.filter(toldOf), ...near];
+  return {
+    ...{ about, doubt, flips, rivals, warmer },
+    doubtsTried: inputs.length - doubt.impossible.length,
+    equalSafety: safe,
+    sum:
+      device === null && purchases.length === 0
+        ? null
+        : purchaseSum({
+            ...{ ...measures, device, purchases, discountRate, prices },
+            label: device === null ? null : labelOf(plan.prepared, device),
+          }),
+    decision: decision({ ...weighed, purchases, discountRate, prices, flips }),
+  };
+}
+
+/** What no price turns is told by what it would have to be worth instead. */
+const toldOf = ({ input, value }: Flip): boolean =>
+  value !== null || input !== 'the price of what is bought';
+
+/** The room kept as much warmer as makes it as safe as a dehumidifier does. */
+async function warmth(setup: PlanStudySetup) {
+  const { about, options, run } = setup;
+  if (!about.dries) return { safe: null, warmer: null };
+  const baseline = options[0]!;
+  const device = about.option.measures;
+  const safe = await equalSafety({ room: about.room, baseline, raw: baseline.raw, device, run });
+  return { safe, warmer: warmerOption(setup, baseline, safe) };
+}
+
+/** Rivals to run again at other values: the cheapest that are as good, and the warmer room. */
+function closest(rivals: readonly Option[], weighed: WeighSetup): Option[] {
+  const nearest = rivalsByMerit(weighed).map(({ plan }) => plan);
+  const place = ({ name, origin }: Option) =>
+    nearest.includes(name)
+      ? nearest.indexOf(name)
+      : nearest.length + (origin === 'as safe' ? 0 : 1);
+  const most = nearest.length === 0 ? 1 : RIVALS_ASKED;
+  return rivals.toSorted((a, b) => place(a) - place(b)).slice(0, most);
+}
+
+const RIVALS_ASKED = 2;

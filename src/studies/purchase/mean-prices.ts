@@ -1,0 +1,82 @@
+import type { Prices } from '../../home/prices.ts';
+import type { DeviceMeasures, PlanMeasures } from '../../measures/plan-measures.ts';
+
+/** What a kWh cost, and how that is known. */
+export interface MeanPrice {
+  /** [currency/kWh] */
+  readonly price: number;
+  readonly how: string;
+}
+
+/** What a kWh that a device drew cost, at the hours in which it ran. */
+export function devicePrice(
+  { electricity_kwh: kwh, electricity_money: money }: DeviceMeasures,
+  { fuels }: Prices,
+): MeanPrice {
+  const tariff = fuels.electricity?.tariff;
+  if (tariff === undefined) return { price: 0, how: 'no price of electricity is known' };
+  if (tariff.by === 'flat') return { price: tariff.price, how: FLAT };
+  if (!(kwh > 0)) return { price: 0, how: 'it drew none' };
+  return { price: (money ?? 0) / kwh, how: 'mean of the hours in which it ran' };
+}
+
+/**
+ * What the kWh cost that one plan draws more than another for one use: the flat price, or by a tariff
+ * with hours the difference in money over the difference in kWh.
+ *
+ * @param money  what it pays more [currency]
+ * @param kwh    how many more; not 0
+ */
+export function priceOfDifference(
+  fuel: string,
+  money: number,
+  kwh: number,
+  { fuels }: Prices,
+): MeanPrice {
+  const tariff = fuels[fuel as keyof typeof fuels]?.tariff;
+  if (tariff?.by === 'flat') return { price: tariff.price, how: FLAT };
+  return { price: money / kwh, how: 'mean of their hours' };
+}
+
+/**
+ * What a kWh of each fuel costs today on the mean, of the fuels that a plan pays more or less for than
+ * the baseline; electricity at the hours of a device where there is one. [currency/kWh]
+ */
+export function fuelPrices(
+  baseline: PlanMeasures,
+  plan: PlanMeasures,
+  device: string | null,
+  prices: Prices,
+): Record<string, number> {
+  const paid = ({ money }: PlanMeasures, fuel: string) => money.by_fuel[fuel] ?? 0;
+  const fuels = Object.keys(plan.money.by_fuel).filter(
+    (fuel) => paid(plan, fuel) !== paid(baseline, fuel),
+  );
+  const own = device === null ? undefined : plan.devices.detail[device];
+  return Object.fromEntries(
+    fuels.map((fuel) => [
+      fuel,
+      fuel === 'electricity' && own !== undefined && own.electricity_kwh > 0
+        ? devicePrice(own, prices).price
+        : (meanFuelPrice(plan, fuel, prices) ?? 0),
+    ]),
+  );
+}
+
+/** Mean price of what a plan buys of a fuel, without standing charges; null where it buys none. [currency/kWh] */
+export function meanFuelPrice(
+  { heating, cooling, devices, money }: PlanMeasures,
+  fuel: string,
+  { fuels }: Prices,
+): number | null {
+  const used =
+    fuel === 'gas' ? devices.gas_kwh : fuel === 'electricity' ? devices.electricity_kwh : 0;
+  const kwh = (heating.delivered_kwh[fuel] ?? 0) + (cooling.delivered_kwh[fuel] ?? 0) + used;
+  const tariff = fuels[fuel as keyof typeof fuels]?.tariff;
+  const uses = money.by_use[fuel];
+  if (tariff === undefined || !(kwh > 0)) return null;
+  if (tariff.by === 'flat' || uses === undefined) return tariff.by === 'flat' ? tariff.price : null;
+  return (uses.heating + uses.cooling + uses.other) / kwh;
+}
+
+const FLAT = 'the same at all hours';
