@@ -12,7 +12,13 @@ const rowsOf = (...plans: PlanMeasures[]): Row[] =>
   parse(compareCsv(compareMeasures(plans)), { columns: true });
 
 const DRYER = {
-  ...{ electricity_kwh: 90.25, fuel_kwh: 0, water_kg: -300, heat_kwh: 280 },
+  ...{
+    electricity_kwh: 90.25,
+    electricity_money: null,
+    fuel_kwh: 0,
+    water_kg: -300,
+    heat_kwh: 280,
+  },
   ...{ hours: 410, starts: 55, emptied: 70, hours_4_pa_below_outdoors: null },
 };
 const LIVED = {

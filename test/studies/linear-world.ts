@@ -18,7 +18,7 @@ import { somePlan } from './some-plan.ts';
  *
  * Cold spots of the den: 300 h at 18 °C in the den and 2 L/day of water; 100 h less a kelvin, 300 h
  * more a litre (below 0 too, to stay straight); none with a dehumidifier or with daily airing; 50 h
- * less with a fan. Money: 1000 a year, 60 a kelvin of all thermostats, 40 a kelvin of the den's
+ * less with a fan; a hundredth of them is the mould index. Money: 1000 a year, 60 a kelvin of all thermostats, 40 a kelvin of the den's
  * alone, 300 kWh of a dehumidifier, 127.5 for airing, 20 for a fan, and purchase cost without interest.
  */
 
@@ -109,14 +109,21 @@ function linearFigures(
   const fan = home.devices.some(({ does }) => does.kind === 'extract fan');
   const aired = mapping(mapping(raw)['household'])['airing'] !== undefined;
   const spots = 300 - 100 * (den - 18) + 300 * (litres - 2) - (fan ? 50 : 0);
+  const wet = drier !== undefined || aired ? 0 : spots;
   const gas = 600 + 60 * (all - 18) + 40 * (den - all) + (aired ? 127.5 : 0) + (fan ? 20 : 0);
   const electricity = 400 + (drier === undefined ? 0 : 300 * price);
   const purchaseCost = purchaseCostPerYear(buys, discountRate);
   const made = somePlan(plan, {
     ...{ energy: gas + electricity, purchaseCost },
-    den: { over: { cold_spot_hours_above_80_pct: drier !== undefined || aired ? 0 : spots } },
+    den: { over: { cold_spot_hours_above_80_pct: wet, mould_index_peak: wet / 100 } },
   });
-  const ran = { electricity_kwh: 300, fuel_kwh: 0, water_kg: -450, heat_kwh: 0 };
+  const ran = {
+    electricity_kwh: 300,
+    electricity_money: 300 * price,
+    fuel_kwh: 0,
+    water_kg: -450,
+    heat_kwh: 0,
+  };
   const detail = {
     ...ran,
     hours: 1500,

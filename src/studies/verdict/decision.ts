@@ -28,6 +28,8 @@ export interface DecisionSetup
     readonly unit: string;
     readonly today: number;
     readonly value: number | null;
+    /** What it turns into there; null where it does not. */
+    readonly becomes: Verdict | null;
     /** Whether both are differences from today; they are values themselves unless it says so. */
     readonly relative?: boolean;
     /** Whether that value may well be so, here or before long. */
@@ -93,11 +95,13 @@ function flipWords({
   today,
   value,
   relative,
+  becomes,
 }: DecisionSetup['flips'][number]): string {
   const there = `${figureText(value)}${unit === '' ? '' : ` ${unit}`}`;
+  const turns = `It would turn round${becomes === null ? '' : ` (${becomes})`} were`;
   return relative
-    ? `It would turn round were ${input} ${there} against today instead of ${figureText(today)}.`
-    : `It would turn round were ${input} ${there} instead of ${figureText(today)}.`;
+    ? `${turns} ${input} ${there} against today instead of ${figureText(today)}.`
+    : `${turns} ${input} ${there} instead of ${figureText(today)}.`;
 }
 
 function notSureWords(

@@ -83,7 +83,7 @@ const felt = (effects: readonly Effect[]): string =>
   andList(effects.slice(0, MOST_EFFECTS).map(({ words }) => words));
 
 /** "saves 56 GBP a year" */
-export function moneyWords(setup: DecisionSetup, { extra }: Pick<Weighing, 'extra'>): string {
+function moneyWords(setup: DecisionSetup, { extra }: Pick<Weighing, 'extra'>): string {
   const figure = figureText(Math.abs(extra), 0);
   if (Number(figure) === 0) return 'costs as much as doing nothing';
   return `${extra < 0 ? 'saves' : 'costs'} ${sum(Math.abs(extra), setup)} a year`;

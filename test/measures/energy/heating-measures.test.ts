@@ -11,6 +11,7 @@ const use = (sourceCost: number | null): FuelUse => ({
   cost: sourceCost,
   winterCost: sourceCost,
   sourceCost,
+  costByUse: null,
 });
 
 test('a kilowatt-hour of heat costs what all fuels for it cost over what came out', () => {

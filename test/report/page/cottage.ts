@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { simulationAnswer } from '../../../src/cli/simulation-task.ts';
+import { inputInWords } from '../../../src/report/page/input-in-words.ts';
 import type { ReportInput } from '../../../src/report/page/report-input.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type PlanVariant, prepareVariant } from '../../../src/studies/plan-variant.ts';
@@ -44,9 +45,18 @@ const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 /** The study of a cottage, run here and now. */
 export async function studyOf(
   text: string,
-  { about = null, mostDoubts = 0 }: { about?: string | null; mostDoubts?: number } = {},
+  {
+    about = null,
+    mostDoubts = 0,
+    more = [],
+  }: {
+    about?: string | null;
+    mostDoubts?: number;
+    /** Files beside the weather, by name. */
+    more?: readonly (readonly [string, string])[];
+  } = {},
 ): Promise<ReportStudy> {
-  const files = new Map([['w.csv', WEATHER]]);
+  const files = new Map([['w.csv', WEATHER], ...more]);
   const setup = { file: 'cottage.yaml', weather: readWeather(WEATHER, 'w.csv') };
   const ask = (variant: PlanVariant, watched: boolean) => {
     const plan = prepareVariant(scenario, files, variant);
@@ -56,7 +66,7 @@ export async function studyOf(
   };
   const scenario = readScenario(text, 'cottage.yaml');
   return reportStudy({
-    ...{ scenario, files, set: [], about, mostDoubts },
+    ...{ scenario, files, set: [], about, mostDoubts, inputWords: inputInWords },
     plans: scenario.plans.map(({ name }) => name),
     refuseAbout: (known) => {
       throw new Error(`only ${known.join(', ')}`);

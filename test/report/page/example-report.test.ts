@@ -43,6 +43,6 @@ function sayIt(lines: readonly { text: string; value: number }[]): string {
   return (
     `${of('price: ')} over ${of('years to divide')} is ${owned}; ` +
     `${of('electricity of the device')} times ${of('price of it')} is ${running}; ` +
-    `${owned} + ${running} ${signed(of('heating, paid'))}${rounding} is ${of('net').toFixed(2)}.`
+    `${owned} + ${running} ${signed(of('heating by'))}${rounding} is ${of('net').toFixed(2)}.`
   );
 }

@@ -156,7 +156,7 @@ describe('what a section tells', () => {
     expect(section('answer')).toContain('This is not robust: only 10 days were simulated.');
     expect(page).not.toContain('id="picture-money"');
     expect(section('answer')).toContain(
-      `2 values that nobody knows exactly were tried low and high, ${study.untried.length} that matter less were not.`,
+      `2 values that nobody knows exactly were tried low and high, one at a time. ${study.untried.length} were not.`,
     );
   });
 
@@ -265,7 +265,8 @@ describe('what a section tells', () => {
 
 describe('where an input turns the answer round', () => {
   const flip = (over: Partial<Flip>): Flip => ({
-    ...{ input: 'the price', unit: 'GBP', today: 180, value: null, low: 0, high: 900 },
+    ...{ path: null, becomes: null, low: 0, high: 900 },
+    ...{ input: 'the price', unit: 'GBP', today: 180, value: null },
     ...{ likely: false, tried: true, relative: false, note: 'by hand', ...over },
   });
   const told = (over: Partial<Flip>): string =>

@@ -143,6 +143,7 @@ describe('an option', () => {
   test('takes water out by devices that dry, and none by those that do not', () => {
     const device = {
       electricity_kwh: 0,
+      electricity_money: null,
       fuel_kwh: 0,
       heat_kwh: 0,
       hours: 0,

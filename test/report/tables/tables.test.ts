@@ -89,6 +89,7 @@ describe('compareTables', () => {
 describe('rows that only some plans need', () => {
   const dryer = {
     electricity_kwh: 120,
+    electricity_money: null,
     fuel_kwh: 0,
     water_kg: -210,
     heat_kwh: 260,
@@ -108,7 +109,12 @@ describe('rows that only some plans need', () => {
     }),
     heating: { ...first.heating, with_window_open_kwh: 55 },
     cooling: { removed_kwh: 310, delivered_kwh: { electricity: 104 } },
-    devices: { electricity_kwh: 1620, gas_kwh: 0, by_device: { dryer: 120 }, detail: { dryer } },
+    devices: {
+      electricity_kwh: 1620,
+      gas_kwh: 0,
+      by_device: { dryer: 120 },
+      detail: { dryer },
+    },
     alerts: { ...first.alerts, per_week: 3.25 },
   };
   const text = compareTables(compareMeasures([first, busy]), 100);
@@ -317,6 +323,7 @@ describe('runTables', () => {
         detail: {
           dryer: {
             electricity_kwh: 120,
+            electricity_money: null,
             fuel_kwh: 0,
             water_kg: -210,
             heat_kwh: 260,
@@ -327,6 +334,7 @@ describe('runTables', () => {
           },
           stove: {
             electricity_kwh: 0,
+            electricity_money: null,
             fuel_kwh: 900,
             water_kg: 0,
             heat_kwh: 680,

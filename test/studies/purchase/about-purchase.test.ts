@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { aboutPlan } from '../../../src/studies/about-plan.ts';
 import { allOptions, type Option } from '../../../src/studies/options.ts';
-import { aboutPurchase, bringsDehumidifier } from '../../../src/studies/purchase/about-purchase.ts';
+import { bringsDehumidifier } from '../../../src/studies/purchase/about-purchase.ts';
 import { newPurchases } from '../../../src/studies/purchase/new-purchases.ts';
 import { AIRED, DRY, linearScenario, linearWorld } from '../linear-world.ts';
 
@@ -25,15 +26,16 @@ describe('the purchase that a study is about', () => {
   test('the first plan that dries with a machine, though others buy before it', () => {
     const again = DRY.replace('dry:', 'dry again:');
     const options = optionsOf(BASE, FAN, AIRED, DRY, again);
-    expect(aboutPurchase(options, null)).toEqual({
-      ...{ option: options[3], device: 'drier', room: 'den', dries: true },
+    expect(aboutPlan(options, null)).toEqual({
+      ...{ option: options[3], device: 'drier', room: 'den', dries: true, guards: ['damp'] },
+      question: 'Is a dehumidifier worth buying here?',
       purchases: [{ what: 'drier', price: 180, lastsYears: 8 }],
     });
   });
 
   test('the proposed one where no plan has one', async () => {
     const options = await proposals(BASE, FAN);
-    const about = aboutPurchase(options, null)!;
+    const about = aboutPlan(options, null)!;
     expect(about.option).toMatchObject({ name: 'drier', origin: 'proposed' });
     expect(about).toMatchObject({ device: 'proposed dehumidifier', room: 'den', dries: true });
     expect(about.purchases).toMatchObject([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
@@ -41,34 +43,41 @@ describe('the purchase that a study is about', () => {
 
   test('the named one, which need not dry', async () => {
     const options = await proposals(BASE, FAN, DRY);
-    expect(aboutPurchase(options, 'vented')).toMatchObject({
+    expect(aboutPlan(options, 'vented')).toMatchObject({
       ...{ device: 'fan', room: 'bath', dries: false, option: { name: 'vented' } },
       purchases: [{ what: 'fan', price: 250, lastsYears: 12 }],
     });
-    expect(aboutPurchase(options, 'dry')).toMatchObject({ device: 'drier', dries: true });
+    expect(aboutPlan(options, 'dry')).toMatchObject({ device: 'drier', dries: true });
   });
 
   test('of several new devices a dehumidifier first', () => {
     const both =
       'both: { change: { devices: { fan: { kind: extract fan, room: bath }, drier: { kind: dehumidifier, room: den, label: 12 } } } }';
-    expect(aboutPurchase(optionsOf(BASE, both), 'both')).toMatchObject({
+    expect(aboutPlan(optionsOf(BASE, both), 'both')).toMatchObject({
       ...{ device: 'drier', room: 'den', dries: true, purchases: [] },
     });
   });
 
-  test('none where nothing new dries, the named one brings nothing, or there is no such plan', () => {
+  test('the named one, which need not bring anything', () => {
+    const options = optionsOf(BASE, AIRED);
+    expect(aboutPlan(options, 'aired')).toMatchObject({
+      ...{ device: null, dries: false, purchases: [], guards: ['damp', 'air'] },
+      question: 'Air otherwise?',
+    });
+  });
+
+  test('none where nothing new dries, or there is no such plan', () => {
     const options = optionsOf(BASE, FAN, AIRED);
-    expect(aboutPurchase(options, null)).toBeNull();
-    expect(aboutPurchase(options, 'aired')).toBeNull();
-    expect(aboutPurchase(options, 'as-lived')).toBeNull();
-    expect(aboutPurchase(options, 'dry')).toBeNull();
-    expect(aboutPurchase([], null)).toBeNull();
+    expect(aboutPlan(options, null)).toBeNull();
+    expect(aboutPlan(options, 'as-lived')).toBeNull();
+    expect(aboutPlan(options, 'dry')).toBeNull();
+    expect(aboutPlan([], null)).toBeNull();
   });
 
   test('a dehumidifier that the baseline has is not new', () => {
     const had = DRY.replace('dry:', 'as-lived:');
     const options = optionsOf(had, DRY, FAN.replace('change: {', 'change: { heating: {},'));
-    expect(aboutPurchase(options, null)).toBeNull();
+    expect(aboutPlan(options, null)).toBeNull();
     expect(options.map((option) => bringsDehumidifier(options[0]!, option))).toEqual([
       ...[false, false, false],
     ]);
@@ -94,7 +103,7 @@ describe('what is bought for it', () => {
     const base = `as-lived: { change: {}, purchases: [${curtains}] }`;
     const options = optionsOf(base, dry);
     expect(options[1]!.prepared.purchases).toHaveLength(2);
-    expect(aboutPurchase(options, null)!.purchases).toEqual([
+    expect(aboutPlan(options, null)!.purchases).toEqual([
       { what: 'drier', price: 180, lastsYears: 8 },
     ]);
   });

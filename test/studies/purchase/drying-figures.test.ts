@@ -4,7 +4,7 @@ import { dryingFigures } from '../../../src/studies/purchase/drying-figures.ts';
 
 /** 100 hours, 30 kWh and 25 litres. */
 const DRIER: DeviceMeasures = {
-  ...{ electricity_kwh: 30, fuel_kwh: 0, water_kg: -25, heat_kwh: 45 },
+  ...{ electricity_kwh: 30, electricity_money: null, fuel_kwh: 0, water_kg: -25, heat_kwh: 45 },
   ...{ hours: 100, starts: 20, emptied: 6, hours_4_pa_below_outdoors: null },
 };
 
@@ -26,7 +26,7 @@ test('without a label, a run or a draw nothing is set against it', () => {
     litres_a_day_running: 6,
     share_of_label: null,
   });
-  const idle = { ...DRIER, hours: 0, electricity_kwh: 0, water_kg: 0 };
+  const idle = { ...DRIER, hours: 0, electricity_kwh: 0, electricity_money: null, water_kg: 0 };
   expect(dryingFigures(idle, 8760, 12)).toMatchObject({
     litres_a_day_running: null,
     litres_per_kwh: null,

@@ -23,6 +23,13 @@ const FLAT: Prices = {
     electricity: { tariff: { by: 'flat', price: 0.27 }, standing: 0.5, carbon: 0.2 },
   },
 };
+const BLOCKS = {
+  by: 'blocks',
+  price: 0.3,
+  blocks: [{ from: 30, to: 270, price: 0.1 }],
+  clock: { offsets: [0], from: [] } as never,
+} as const;
+const NONE = { heating: 0, cooling: 0, other: 0 };
 const DRIER = { what: 'drier', price: 180, lastsYears: 8 };
 
 interface World {
@@ -46,7 +53,13 @@ function world({
 }: World) {
   const years = period === 8760 ? 1 : period / 8766;
   const drier: DeviceMeasures = {
-    ...{ electricity_kwh: kwh, fuel_kwh: 0, water_kg: -litres, heat_kwh: 0 },
+    ...{
+      electricity_kwh: kwh,
+      electricity_money: 0.2 * kwh,
+      fuel_kwh: 0,
+      water_kg: -litres,
+      heat_kwh: 0,
+    },
     ...{ hours, starts: 100, emptied: 225, hours_4_pa_below_outdoors: null },
   };
   const plan = (
@@ -59,6 +72,10 @@ function world({
     const made = somePlan(name, { hours: period, den: { outside: { humidity_high: humid } } });
     const by_fuel = { gas: 0.07 * gas + 109.5, electricity: 0.27 * (1500 + devices) + 182.5 };
     const energy = by_fuel.gas + by_fuel.electricity;
+    const by_use = {
+      gas: { ...NONE, heating: 0.07 * gas },
+      electricity: { ...NONE, other: 0.27 * (1500 + devices) },
+    };
     return {
       ...made,
       heating: { ...made.heating, delivered_kwh: { gas } },
@@ -72,6 +89,7 @@ function world({
         ...made.money,
         energy,
         by_fuel,
+        by_use,
         purchase_cost_per_year: purchaseCost,
         total_per_year: energy / years + purchaseCost,
       },
@@ -118,7 +136,8 @@ describe('a sum that can be redone by hand', () => {
       'price of it, the same at all hours: 0.27 GBP/kWh',
       '+ running: 81 GBP a year',
       'gas for heating, less: 500 kWh a year',
-      '+ heating, paid more (below 0 is the heat credit): -35 GBP a year',
+      'price of that, the same at all hours: 0.07 GBP/kWh',
+      '+ heating by gas (the heat credit): -35 GBP a year',
       'net: 72.74 GBP a year',
     ]);
   });
@@ -159,7 +178,8 @@ describe('a sum that can be redone by hand', () => {
     const difference = plan.money.total_per_year - baseline.money.total_per_year;
     expect(Math.abs(net - difference)).toBeLessThan(0.0101); // purchase cost and bill, a half each
     for (const { value } of lines) expect(value).toBe(rounded(value, 5));
-    const redone = lineOf(lines, 'electricity of') * lineOf(lines, 'price of it');
+    const ran = lines.some(({ text }) => text.startsWith('electricity of'));
+    const redone = ran ? lineOf(lines, 'electricity of') * lineOf(lines, 'price of it') : 0;
     expect(Math.abs(running - redone)).toBeLessThanOrEqual(0.005 + 1e-12);
   });
 
@@ -186,16 +206,31 @@ describe('the heat credit is counted once', () => {
     expect(purchaseSum({ ...setup, plan: boasting })).toMatchObject({ heat_credit: -35, other: 0 });
   });
 
-  test('where heat is electric it is all that running does not explain', () => {
+  test('where heat is electric too, its kWh are paid by themselves', () => {
     const { baseline, plan } = world({});
-    const electric = (p: PlanMeasures): PlanMeasures => ({
-      ...p,
-      heating: { ...p.heating, delivered_kwh: { electricity: p.heating.delivered_kwh['gas']! } },
-    });
-    const setup = { device: 'drier', purchases: [], discountRate: 0, prices: FLAT, label: null };
+    const electric = (p: PlanMeasures): PlanMeasures => {
+      const kwh = p.heating.delivered_kwh['gas']!;
+      const money = 0.07 * kwh + 0.27 * (p.devices.electricity_kwh - 1500);
+      return {
+        ...p,
+        heating: { ...p.heating, delivered_kwh: { electricity: kwh } },
+        money: {
+          ...p.money,
+          by_use: { electricity: { ...NONE, heating: 0.07 * kwh } },
+          total_per_year: money + p.money.purchase_cost_per_year,
+        },
+      };
+    };
+    const prices: Prices = {
+      ...FLAT,
+      fuels: { electricity: { ...FLAT.fuels.electricity!, tariff: BLOCKS } },
+    };
+    const setup = { device: 'drier', purchases: [], discountRate: 0, prices, label: null };
     const sum = purchaseSum({ ...setup, baseline: electric(baseline), plan: electric(plan) });
-    expect(sum).toMatchObject({ running: 81, heat_credit: -35, other: 0, net: 46 });
     expect(lineOf(sum.lines, 'electricity for heating, less')).toBe(500);
+    expect(lineOf(sum.lines, 'price of that, mean of their hours')).toBe(0.07);
+    // 300 kWh at 0.2, the money of its own hours; what is left of 0.27 a kWh has no name
+    expect(sum).toMatchObject({ running: 60, heat_credit: -35, other: 21, net: 46 });
   });
 
   test('what else the plan changes stands on a line of its own', () => {
@@ -221,29 +256,21 @@ describe('the heat credit is counted once', () => {
 });
 
 describe('the price of its electricity', () => {
-  const clock = { offsets: [0], from: [] } as never;
-  const night = {
-    by: 'blocks',
-    price: 0.3,
-    blocks: [{ from: 30, to: 270, price: 0.1 }],
-    clock,
-  } as const;
   const prices: Prices = {
     ...FLAT,
-    fuels: { ...FLAT.fuels, electricity: { tariff: night, standing: 0.5, carbon: 0.2 } },
+    fuels: { ...FLAT.fuels, electricity: { tariff: BLOCKS, standing: 0.5, carbon: 0.2 } },
   };
 
-  test('by a tariff with hours is what the device alone added, over its kWh', () => {
+  test('by a tariff with hours is the money of its own hours over its kWh', () => {
     const { lines } = sumOf({}, { prices });
-    expect(lineOf(lines, 'price of it, by the hours')).toBe(0.27);
+    expect(lineOf(lines, 'price of it, mean of the hours in which it ran')).toBe(0.2);
+    expect(lineOf(lines, 'running')).toBe(60);
   });
 
-  test('is the mean of the plan where heat is electric too', () => {
-    const { baseline, plan } = world({});
-    const heating = { ...plan.heating, delivered_kwh: { electricity: 200 } };
-    const { lines } = sumOf({}, { prices, baseline, plan: { ...plan, heating } });
-    // 486 without the standing charge, for 1800 kWh of devices and 200 of heat
-    expect(lineOf(lines, 'price of it, mean of all')).toBe(rounded(486 / 2000, 5));
+  test('is no line where it draws nothing', () => {
+    const { lines } = sumOf({ kwh: 0, hours: 0, litres: 0 }, { device: null });
+    expect(lines.map(({ text }) => text)).not.toContain('running');
+    expect(lines.every(({ value }) => value !== 0)).toBe(true);
   });
 });
 

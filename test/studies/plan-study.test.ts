@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { aboutPlan } from '../../src/studies/about-plan.ts';
 import type { DoubtfulInput } from '../../src/studies/doubts/doubtful-inputs.ts';
 import { allOptions } from '../../src/studies/options.ts';
-import { aboutPurchase } from '../../src/studies/purchase/about-purchase.ts';
-import { type PurchaseStudy, purchaseStudy } from '../../src/studies/purchase-study.ts';
+import { type PlanStudy, planStudy } from '../../src/studies/plan-study.ts';
 import { DRY, linearScenario, linearWorld, type Today } from './linear-world.ts';
 
 const VENTED =
@@ -14,15 +14,20 @@ const PRICE: DoubtfulInput = {
 /** The purchase against all that is proposed. */
 async function studied(
   today: Today & { about?: string; inputs?: readonly DoubtfulInput[] } = {},
-): Promise<PurchaseStudy & { asked: ReturnType<typeof linearWorld>['asked'] }> {
+): Promise<PlanStudy & { asked: ReturnType<typeof linearWorld>['asked'] }> {
   const { about: named = null, inputs = [], ...values } = today;
   const { scenario, files, run, asked } = linearWorld(linearScenario(values));
   const plans = scenario.plans.map(({ name }) => name);
   const options = await allOptions({ scenario, files, run, plans, set: [] });
-  const about = aboutPurchase(options, named)!;
-  return { ...(await purchaseStudy({ scenario, files, about, options, inputs, run })), asked };
+  const about = aboutPlan(options, named)!;
+  return {
+    ...(await planStudy({ scenario, files, about, options, inputs, inputWords, run })),
+    asked,
+  };
 }
-const names = (options: PurchaseStudy['rivals']) => options.map(({ name }) => name);
+const plain = (words: string) => words.replaceAll('\u00a0', ' ');
+const inputWords = (path: string) => ({ name: `what stands at ${path}`, unit: 'GBP/kWh' });
+const names = (options: PlanStudy['rivals']) => options.map(({ name }) => name);
 const found = await studied({ inputs: [PRICE] });
 
 describe('a dehumidifier', () => {
@@ -34,8 +39,9 @@ describe('a dehumidifier', () => {
       heat_credit: 0,
       net: 112.5,
     });
-    expect(found.sum.drying).toMatchObject({ litres_per_year: 450 });
-    expect(found.sum.drying.label_litres_a_day).toBeCloseTo(12, 9);
+    const drying = found.sum!.drying!;
+    expect(drying).toMatchObject({ litres_per_year: 450 });
+    expect(drying.label_litres_a_day).toBeCloseTo(12, 9);
   });
 
   test('with its inputs low and high', () => {
@@ -71,14 +77,28 @@ describe('a dehumidifier', () => {
   });
 
   test('and the answer, with the price at which it turns round', () => {
-    expect(found.decision).toMatchObject({ verdict: 'buy', sure: false, instead: null });
-    expect(found.decision!.sentences.slice(3, 5)).toEqual([
-      'The cheapest other way to as low a mould risk, den 3.0 K warmer, costs 9 GBP a year more.',
-      'It would turn round were the price of electricity 0.331 GBP/kWh instead of 0.300.',
+    expect(found.decision).toMatchObject({ verdict: 'worth it', sure: false, instead: null });
+    expect(found.decision.sentences.map(plain)).toEqual([
+      'Buy it: dry costs 113 GBP a year, and with it mould is less likely (index 0.0, was 3.0, den) and cold corners are dry enough 100 % of the time (was 98 %); nothing else that was tried does as much for less.',
+      'That turns where the price of what is bought is above 255 GBP (180 today): then den 3.0 K warmer does as much for less.',
+      'All that people notice of it: mould is less likely (index 0.0, was 3.0, den); cold corners are dry enough 100 % of the time (was 98 %).',
+      'The money may be 98 to 128 GBP a year, with doubtful inputs low and high; below 0 is saved.',
+      'The cheapest other way to as much, den 3.0 K warmer, costs 9 GBP a year more.',
+      'It would turn round (something else first) were the price of electricity 0.331 GBP/kWh instead of 0.300.',
+      'It would turn round (not needed) were water from washing, cooking, laundry and plants 1.30 L/day instead of 2.00.',
+      'It would turn round (not needed) were the thermostat 20.1 °C instead of 18.0.',
+      'It would turn round (something else first) were the price of what is bought 255 GBP instead of 180.',
+      'It would turn round (something else first) were what stands at /money/electricity 0.331 GBP/kWh instead of 0.300.',
     ]);
-    // 22.5 and 300 kWh against 121.875
+    // 22.5 and 300 kWh against 121.875; at a price P, P / 8 and 90
+    expect(found.decision.turn).toMatchObject({ of: 'price', today: 180 });
+    expect(found.decision.turn.value).toBeCloseTo(8 * 31.875, 9);
     expect(found.flips[0]!.value).toBeCloseTo((121.875 - 22.5) / 300, 9);
-    expect(found.flips.map(({ unit }) => unit)).toEqual(['GBP/kWh', 'L/day', '°C', 'GBP']);
+    expect(found.flips.map(({ unit }) => unit)).toEqual([
+      ...['GBP/kWh', 'L/day', '°C', 'GBP', 'GBP/kWh'],
+    ]);
+    expect(found.flips.at(-1)).toMatchObject({ path: PRICE.path, likely: true });
+    expect(found.doubtsTried).toBe(1);
   });
 
   test('only the two nearest rivals are run again at other values', () => {
@@ -94,11 +114,11 @@ describe('where the warmer room is the cheaper one', () => {
   test('that comes first, and it is named', async () => {
     const { decision, warmer } = await studied({ electricity: 0.5 });
     expect(decision).toMatchObject({
-      verdict: 'fix something else first',
+      verdict: 'something else first',
       instead: warmer!.name,
     });
-    expect(decision!.sentences[0]).toBe(
-      'Fix something else first: den 3.0 K warmer keeps the mould risk of the den as low and costs 51 GBP a year less than dry.',
+    expect(plain(decision.sentences[0]!)).toBe(
+      'Something else first: den 3.0 K warmer does as much against damp and costs 51 GBP a year less than dry.',
     );
   });
 });
@@ -124,13 +144,26 @@ describe('no warmer room', () => {
   });
 });
 
-test('what does not dry is a sum and its doubts alone', async () => {
+test('what does not dry is weighed and summed up alike, without a warmer room', async () => {
   const plans = ['as-lived: { change: {} }', VENTED, DRY];
   const fan = await studied({ plans, about: 'vented', inputs: [PRICE] });
-  expect(fan.about).toMatchObject({ device: 'fan', dries: false });
+  expect(fan.about).toMatchObject({ device: 'fan', dries: false, guards: ['damp', 'air'] });
   // 20 a year by the bill, 240 over 12 years
   expect(fan.sum).toMatchObject({ purchase_cost: 20, net: 40 });
   expect(fan.doubt.effects).toHaveLength(1);
-  expect(fan).toMatchObject({ decision: null, flips: [], equalSafety: null, warmer: null });
-  expect(fan.rivals).toEqual([]);
+  expect(fan).toMatchObject({ equalSafety: null, warmer: null });
+  // up to what the other way costs: 112.5 - 20 a year, for 12 years
+  expect(fan.decision).toMatchObject({ verdict: 'worth it', turn: { of: 'price', value: 1110 } });
+});
+
+test('what brings nothing has no sum, and its question and verdict all the same', async () => {
+  const warmer = 'nineteen: { change: { heating: { setpoint: 19 } } }';
+  const plans = ['as-lived: { change: {} }', warmer, DRY];
+  const found = await studied({ plans, about: 'nineteen' });
+  expect(found.about).toMatchObject({ question: '18 °C or 19 °C?', device: null });
+  expect(found.sum).toBeNull();
+  expect(found.decision.verdict).toBe('worth it');
+  expect(plain(found.decision.sentences[0]!)).toBe(
+    'Do it: nineteen costs 60 GBP a year, and with it mould is less likely (index 2.0, was 3.0, den); nothing else that was tried does as much for less.',
+  );
 });

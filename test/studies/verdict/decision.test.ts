@@ -1,0 +1,214 @@
+import { describe, expect, test } from 'vitest';
+import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
+import { type DecisionSetup, decision } from '../../../src/studies/verdict/decision.ts';
+import { somePlan } from '../some-plan.ts';
+
+interface Figures {
+  spots?: number;
+  cold?: number;
+  energy?: number;
+  purchaseCost?: number;
+  mould?: number;
+}
+const plan = (
+  name: string,
+  { spots = 0, cold = 0, mould = spots / 200, ...money }: Figures,
+): PlanMeasures =>
+  somePlan(name, {
+    ...money,
+    den: {
+      over: {
+        cold_spot_hours_above_80_pct: spots,
+        mould_index_peak: mould,
+        winter_cold_hours_per_day: cold,
+      },
+    },
+  });
+
+const DRIER = { what: 'drier', price: 200, lastsYears: 8 }; // 25 a year
+const BASE = plan('as-lived', { spots: 800, energy: 1000 });
+const DRY = plan('dry', { spots: 50, energy: 1040, purchaseCost: 25 });
+/** The decision, its figures and units parted by plain blanks. */
+function decide(more: Partial<DecisionSetup> = {}) {
+  const found = decision({
+    ...{ baseline: BASE, plan: DRY, guards: ['damp'], room: 'den', rivals: [], flips: [] },
+    ...{ range: { low: 40, high: 90 }, purchases: [DRIER], discountRate: 0 },
+    prices: {
+      currency: 'GBP',
+      fuels: { gas: { tariff: { by: 'flat', price: 0.07 }, standing: 0, carbon: 0 } },
+    },
+    ...more,
+  });
+  return { ...found, sentences: found.sentences.map((words) => words.replaceAll('\u00a0', ' ')) };
+}
+
+const DRIER_WORDS =
+  'mould is less likely (index 0.3, was 4.0, den) and cold corners are dry enough 100 % of the time (was 95 %)';
+
+describe('worth it', () => {
+  test('where it helps and nothing else does as much: what it must be worth', () => {
+    expect(decide()).toEqual({
+      ...{ verdict: 'worth it', sure: true, instead: null },
+      turn: { of: 'worth', fuel: '', value: 65, today: null },
+      sentences: [
+        `Buy it if 65 GBP a year are worth it to you: with dry ${DRIER_WORDS}; nothing else that was tried does as much.`,
+        'It turns where that is worth less than 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
+        `All that people notice of it: ${DRIER_WORDS.replace(' and cold', '; cold')}.`,
+        'The money may be 40 to 90 GBP a year, with doubtful inputs low and high; below 0 is saved.',
+      ],
+    });
+  });
+
+  test('where it saves money whatever is doubtful: the price at which it no longer does', () => {
+    const saves = plan('dry', { spots: 800, energy: 900, purchaseCost: 25 });
+    const found = decide({ plan: saves, range: { low: -90, high: -60 } });
+    expect(found).toMatchObject({ verdict: 'worth it', sure: true });
+    // 25 a year for 200, and 75 more are saved: eight times as much
+    expect(found.turn).toEqual({ of: 'price', fuel: '', value: 800, today: 200 });
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Buy it: dry saves 75 GBP a year whatever the doubtful inputs are and makes nothing clearly worse.',
+      'That turns where the price of what is bought is above 800 GBP (200 today): then it no longer saves money.',
+    ]);
+  });
+
+  test('names the nearest other way and its price, and is not sure where doubt is larger than the gap', () => {
+    const warmer = plan('warmer', { spots: 60, energy: 1080 });
+    const near = decide({ rivals: [warmer] });
+    expect(near).toMatchObject({ verdict: 'worth it', sure: false });
+    expect(near.turn).toMatchObject({ of: 'price', value: 320 }); // 15 a year, for 8 years
+    expect(near.sentences[0]).toBe(
+      `Buy it: dry costs 65 GBP a year, and with it ${DRIER_WORDS}; nothing else that was tried does as much for less.`,
+    );
+    expect(near.sentences.slice(-2)).toEqual([
+      'The cheapest other way to as much, warmer, costs 15 GBP a year more.',
+      'This is not sure: doubtful inputs move the money by 25 GBP a year, and only 15 lie between it and the next.',
+    ]);
+    const far = plan('warmer', { spots: 60, energy: 1200 });
+    expect(decide({ rivals: [far] })).toMatchObject({ verdict: 'worth it', sure: true });
+  });
+
+  test('what is not bought is done', () => {
+    const warm = plan('warm', { spots: 50, energy: 1060 });
+    const found = decide({ plan: warm, purchases: [], room: null });
+    expect(found.sentences[0]).toMatch(/^Do it if 60 GBP a year are worth it to you: with warm /);
+    expect(found.sentences[1]).toBe('It turns where that is worth less than 60 GBP a year to you.');
+  });
+
+  test('without a price it turns at a price of the fuel', () => {
+    const thrift = plan('thrift', { spots: 800, energy: 900 });
+    const more = { plan: thrift, purchases: [], room: null, range: { low: -100, high: -100 } };
+    const dearer = plan('rival', { spots: 800, energy: 900, purchaseCost: 20 });
+    const found = decide({ ...more, rivals: [dearer] });
+    // It takes as much gas as its rival: no price of gas can turn it.
+    expect(found.turn).toMatchObject({ of: 'worth', value: 20 });
+    const gas = plan('rival', { spots: 800, energy: 920 });
+    // 20 a year of gas at 0.07 lie between them: they are alike where it costs nothing.
+    expect(decide({ ...more, rivals: [gas] }).turn).toMatchObject({ of: 'worth', value: 20 });
+  });
+});
+
+test.each([
+  ['dearer', { low: 64, high: 90 }, 25],
+  ['cheaper', { low: 40, high: 66 }, 25],
+  ['a little of both', { low: 51, high: 79 }, null],
+])('doubt that makes it %s counts by its farther side', (_, range, moved) => {
+  // 65 GBP a year, and 15 more for the only other way.
+  const found = decide({ rivals: [plan('warmer', { spots: 60, energy: 1080 })], range });
+  expect(found.sure).toBe(moved === null);
+  expect(found.sentences.some((words) => words.startsWith('This is not sure'))).toBe(
+    moved !== null,
+  );
+  if (moved !== null) expect(found.sentences.at(-1)).toContain(`by ${moved} GBP a year`);
+});
+
+test('something else first, the cheapest of it, and the price at which that turns', () => {
+  const fan = plan('fan', { spots: 70, energy: 1020, purchaseCost: 20 });
+  const aired = plan('aired', { spots: 60, energy: 1050 });
+  const found = decide({ rivals: [fan, aired], range: { low: 50, high: 80 } });
+  expect(found).toMatchObject({ verdict: 'something else first', instead: 'fan', sure: true });
+  expect(found.sentences.slice(0, 2)).toEqual([
+    'Something else first: fan does as much against damp and costs 25 GBP a year less than dry.',
+    'That turns where the price of what is bought is below 0 GBP (200 today): then it costs less than that.',
+  ]);
+  const cheap = plan('aired', { spots: 60, energy: 1010 });
+  expect(decide({ rivals: [cheap] }).turn).toMatchObject({ of: 'worth', value: 55 });
+  expect(decide({ rivals: [cheap] }).sentences[1]).toBe(
+    'Even for nothing dry would come second: what it does besides would have to be worth 55 GBP a year to you.',
+  );
+});
+
+describe('not needed', () => {
+  test('says what does not happen, and what it would have to be worth', () => {
+    const calm = plan('as-lived', { spots: 800, mould: 0.9, energy: 1000 });
+    const found = decide({ baseline: calm });
+    expect(found).toMatchObject({ verdict: 'not needed', sure: true, turn: { value: 65 } });
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Not needed: mould is not likely to start without it (index up to 0.9 of 6), so that dry guards against nothing here.',
+      'What dry does besides would have to be worth 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
+    ]);
+  });
+
+  test('whatever else would do for less', () => {
+    const calm = plan('as-lived', { spots: 800, mould: 0.9, energy: 1000 });
+    const aired = plan('aired', { spots: 60, energy: 1010 });
+    expect(decide({ baseline: calm, rivals: [aired] })).toMatchObject({
+      ...{ verdict: 'not needed', instead: null },
+    });
+  });
+});
+
+describe('too little', () => {
+  test('of a purchase: the price at which it would cost nothing', () => {
+    const dry = plan('dry', { spots: 790, energy: 985, purchaseCost: 25 });
+    const found = decide({ plan: dry });
+    expect(found).toMatchObject({ verdict: 'too little', turn: { of: 'price', value: 120 } });
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Too little: dry costs 10 GBP a year and makes nothing clearly better.',
+      'That turns where the price of what is bought is below 120 GBP (200 today): then it saves money.',
+    ]);
+  });
+
+  test('of what is not bought: not worth it, and what gets worse', () => {
+    const cold = plan('cold', { spots: 800, cold: 3, energy: 1010 });
+    const found = decide({ plan: cold, guards: ['cold'], purchases: [] });
+    expect(found.sentences[0]).toBe(
+      'Not worth it: cold costs 10 GBP a year, and people sit in the cold 3.0 h a day (den).',
+    );
+  });
+});
+
+test('a trade-off says what is saved and what it costs people', () => {
+  const cold = plan('cold', { spots: 800, cold: 3, energy: 900 });
+  const found = decide({
+    ...{ plan: cold, guards: ['cold'], purchases: [], range: { low: -110, high: -90 } },
+  });
+  expect(found.sentences.slice(0, 2)).toEqual([
+    'A trade-off: cold saves 100 GBP a year, but people sit in the cold 3.0 h a day (den).',
+    'It is worth it only to those who would take that for 100 GBP a year.',
+  ]);
+});
+
+describe('what would turn it round', () => {
+  const price = {
+    ...{ input: 'the price of electricity', unit: 'GBP/kWh', today: 0.27, likely: true },
+    becomes: 'something else first',
+  } as const;
+
+  test('is said, with what it turns into, and takes the certainty away', () => {
+    const found = decide({ flips: [{ ...price, value: 0.412 }] });
+    expect(found.sure).toBe(false);
+    expect(found.sentences).toContain(
+      'It would turn round (something else first) were the price of electricity 0.412 GBP/kWh instead of 0.270.',
+    );
+  });
+
+  test('is said too where it is unlikely, and leaves the answer sure', () => {
+    const found = decide({ flips: [{ ...price, value: 0.95, likely: false }] });
+    expect(found.sure).toBe(true);
+    expect(found.sentences.at(-1)).toContain('were the price of electricity 0.950 GBP/kWh');
+  });
+
+  test('what does not turn it is not', () => {
+    expect(decide({ flips: [{ ...price, value: null }] })).toEqual(decide());
+  });
+});

@@ -1,0 +1,263 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
+import {
+  asksTheSame,
+  rivalsByMerit,
+  type WeighSetup,
+  weighPlan,
+} from '../../../src/studies/verdict/weigh-plan.ts';
+import { somePlan } from '../some-plan.ts';
+
+interface Figures {
+  /** Hours of cold spots above 80 %, in the room in question and elsewhere. */
+  spots?: number;
+  elsewhere?: number;
+  /** Highest mould index, of the room in question. */
+  mould?: number;
+  /** Room-hours below the band with somebody in, and of a winter day. */
+  cold?: number;
+  coldADay?: number;
+  money?: number;
+  hours?: number;
+}
+
+const plan = (
+  name: string,
+  { spots = 0, elsewhere = 0, mould = spots / 200, cold = 0, coldADay = 0, ...rest }: Figures,
+): PlanMeasures =>
+  somePlan(name, {
+    energy: rest.money ?? 1000,
+    hours: rest.hours ?? 8760,
+    den: {
+      occupied: { temperature_low: cold },
+      over: {
+        cold_spot_hours_above_80_pct: spots,
+        mould_index_peak: mould,
+        winter_cold_hours_per_day: coldADay,
+      },
+    },
+    bath: { over: { cold_spot_hours_above_80_pct: elsewhere } },
+  });
+
+const BASE = plan('as-lived', { spots: 800, elsewhere: 100 });
+const DRY = plan('dry', { spots: 50, elsewhere: 60, money: 1065 });
+const usual: WeighSetup = {
+  ...{ baseline: BASE, plan: DRY, guards: ['damp'], room: 'den', rivals: [] },
+  range: { low: 40, high: 90 },
+};
+const weigh = (more: Partial<WeighSetup> = {}) => weighPlan({ ...usual, ...more });
+const names = (more: Partial<WeighSetup>) =>
+  rivalsByMerit({ ...usual, ...more }).map((rival) => rival.plan);
+
+describe('the six questions in their order', () => {
+  test('it helps, and nothing else does as much: worth it', () => {
+    const found = weigh();
+    expect(found).toMatchObject({ verdict: 'worth it', extra: 65, helped: ['damp'], harms: [] });
+    expect(found).toMatchObject({ rival: null, better: null });
+    // an index of 4 against the 1 from which it grows
+    expect(found.standing).toBeCloseTo(3, 9);
+  });
+
+  test('as much for more: worth it, by as much money', () => {
+    const warmer = plan('warmer', { spots: 60, money: 1080 });
+    const found = weigh({ rivals: [warmer] });
+    expect(found).toMatchObject({ verdict: 'worth it', rival: warmer, better: null });
+    expect(found.standing).toBeCloseTo(15, 9);
+  });
+
+  test('as much for less: that first, by as much money', () => {
+    const aired = plan('aired', { spots: 60, money: 1010 });
+    const found = weigh({ rivals: [aired] });
+    expect(found).toMatchObject({ verdict: 'something else first', rival: aired, better: aired });
+    expect(found.standing).toBeCloseTo(-55, 9);
+  });
+
+  test('as much for the same: worth it, by a hair', () => {
+    const same = plan('same', { money: 1065 });
+    expect(weigh({ rivals: [same] })).toMatchObject({
+      ...{ verdict: 'worth it', standing: Number.EPSILON },
+    });
+  });
+
+  test.each([
+    ['no mould starts without it', { mould: 0.9 }, 'not needed'],
+    ['mould starts without it', { mould: 1 }, 'worth it'],
+  ] as const)('%s: %o is %s', (_, figures, verdict) => {
+    const baseline = plan('as-lived', { spots: 800, elsewhere: 100, ...figures });
+    expect(weigh({ baseline, plan: plan('dry', { money: 1065 }) }).verdict).toBe(verdict);
+  });
+
+  test('not needed is no matter of its price', () => {
+    const baseline = plan('as-lived', { spots: 100, mould: 0.5 });
+    for (const money of [1000, 1065, 5000]) {
+      expect(weigh({ baseline, plan: plan('dry', { money }) }).verdict).toBe('not needed');
+    }
+  });
+
+  test('too little where nobody would notice', () => {
+    const dry = plan('dry', { spots: 790, elsewhere: 100, money: 1065 });
+    const aired = plan('aired', { spots: 780, elsewhere: 100, money: 900 });
+    expect(weigh({ plan: dry, rivals: [aired] })).toMatchObject({
+      ...{ verdict: 'too little', helped: [], better: null },
+    });
+  });
+
+  test('what helps against something else than it is for does too little', () => {
+    const cold = { cold: 900, coldADay: 5 };
+    const baseline = plan('as-lived', { spots: 800, elsewhere: 100, ...cold });
+    const warm = plan('warm', { spots: 800, elsewhere: 100, money: 1065 });
+    const setup = { baseline, plan: warm };
+    expect(weigh(setup).verdict).toBe('too little');
+    expect(weigh({ ...setup, guards: ['cold'] }).verdict).toBe('worth it');
+  });
+
+  test('money saved whatever is doubtful: what it is for is not asked about', () => {
+    const dry = plan('dry', { spots: 800, elsewhere: 100, money: 925 });
+    const saved = weigh({ plan: dry, range: { low: -90, high: -60 } });
+    expect(saved).toMatchObject({ verdict: 'worth it', standing: 75 });
+    expect(weigh({ plan: dry, range: { low: -90, high: 0 } }).verdict).toBe('too little');
+    const aired = plan('aired', { spots: 800, money: 900 });
+    expect(weigh({ plan: dry, rivals: [aired], range: { low: -90, high: -60 } })).toMatchObject({
+      ...{ verdict: 'something else first', standing: -25 },
+    });
+  });
+
+  test('what saves or helps and makes something else clearly worse is a trade-off', () => {
+    const colder = { cold: 900, coldADay: 5 };
+    const cheap = plan('cheap', { spots: 800, elsewhere: 100, ...colder, money: 900 });
+    const saving = weigh({ plan: cheap, guards: ['cold'], range: { low: -120, high: -80 } });
+    expect(saving).toMatchObject({ verdict: 'a trade-off', harms: [{ of: 'cold' }] });
+    const dry = plan('dry', { spots: 50, elsewhere: 60, ...colder, money: 1065 });
+    expect(weigh({ plan: dry }).verdict).toBe('a trade-off');
+    const dear = plan('dear', { spots: 800, elsewhere: 100, ...colder, money: 1065 });
+    expect(weigh({ plan: dear }).verdict).toBe('too little');
+  });
+});
+
+describe('as much', () => {
+  const rivals = (figures: readonly Figures[]) =>
+    figures.map((one, k) => plan(`rival ${k}`, { money: 1010 + k, ...one }));
+
+  test('is within a day of the cold spot of the room in question', () => {
+    expect(names({ rivals: rivals([{ spots: 74 }, { spots: 75 }]) })).toEqual(['rival 0']);
+    // The other room has more of it than with the purchase, and no more than today.
+    expect(names({ rivals: rivals([{ spots: 74, elsewhere: 300 }]) })).toEqual(['rival 0']);
+    expect(names({ room: 'bath', rivals: rivals([{ elsewhere: 85 }, { elsewhere: 84 }]) })).toEqual(
+      ['rival 1'],
+    );
+  });
+
+  test('is within a twentieth where that is more', () => {
+    const wet = plan('dry', { spots: 600, mould: 1, money: 1065 });
+    expect(names({ plan: wet, rivals: rivals([{ spots: 630 }, { spots: 631 }]) })).toEqual([
+      'rival 0',
+    ]);
+  });
+
+  test('leaves the whole home no worse than it is', () => {
+    const found = names({ rivals: rivals([{ elsewhere: 900 }, { elsewhere: 901 }]) });
+    expect(found).toEqual(['rival 0']);
+  });
+
+  test('leaves people in the cold for no more than a day longer', () => {
+    const dry = plan('dry', { spots: 50, cold: 10, money: 1065 });
+    const found = names({ plan: dry, rivals: rivals([{ cold: 34 }, { cold: 35 }]) });
+    expect(found).toEqual(['rival 0']);
+  });
+
+  test('cheapest first', () => {
+    const dear = rivals([{ money: 1200 }, { money: 1001 }, { money: 1100 }]);
+    expect(names({ rivals: dear })).toEqual(['rival 1', 'rival 2', 'rival 0']);
+  });
+
+  test('counts hours of a year, however long the period', () => {
+    const half = { hours: 4383 };
+    const own = plan('dry', { spots: 0, ...half });
+    const near = [plan('near', { spots: 12, ...half }), plan('far', { spots: 13, ...half })];
+    expect(
+      names({ baseline: plan('as-lived', { spots: 990, ...half }), plan: own, rivals: near }),
+    ).toEqual(['near']); // 24 and 26 a year
+  });
+});
+
+describe('whatever the figures', () => {
+  const hours = fc.integer({ min: 0, max: 1200 });
+  const money = fc.oneof(
+    fc.double({ min: -2000, max: 4000, noNaN: true }),
+    fc.integer({ min: 998, max: 1002 }),
+  );
+  const mould = fc.double({ min: 0, max: 6, noNaN: true });
+  const coldADay = fc.double({ min: 0, max: 12, noNaN: true });
+  const figures = fc.record({
+    ...{ spots: hours, elsewhere: hours, cold: hours, money, mould, coldADay },
+  });
+  const setups = fc
+    .record({
+      baseline: figures,
+      bought: figures,
+      others: fc.array(figures, { maxLength: 4 }),
+      room: fc.constantFrom('den', 'bath', null),
+      guards: fc.uniqueArray(fc.constantFrom('damp', 'cold', 'heat', 'dry', 'air'), {
+        minLength: 1,
+      }),
+      ends: fc.tuple(money, money),
+    })
+    .map(
+      ({ baseline, bought, others, room, guards, ends: [a, b] }): WeighSetup => ({
+        baseline: plan('as-lived', baseline),
+        plan: plan('dry', bought),
+        rivals: others.map((one, k) => plan(`rival ${k}`, one)),
+        ...{ room, guards },
+        range: { low: Math.min(a, b) - 1000, high: Math.max(a, b) - 1000 },
+      }),
+    );
+
+  test('the sign of the standing is the verdict, and it is a number', () => {
+    fc.assert(
+      fc.property(setups, (setup) => {
+        const { verdict, standing } = weighPlan(setup);
+        expect(Number.isFinite(standing)).toBe(true);
+        expect(Math.sign(standing)).toBe(verdict === 'worth it' ? 1 : -1);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  test('what is better does as much, is the cheapest, cheaper than the plan, and only then named', () => {
+    fc.assert(
+      fc.property(setups, (setup) => {
+        const { verdict, rival, better } = weighPlan(setup);
+        expect(better !== null).toBe(verdict === 'something else first');
+        const prices = rivalsByMerit(setup).map((one) => one.money.total_per_year);
+        expect(rival?.money.total_per_year).toBe(
+          prices.length > 0 ? Math.min(...prices) : undefined,
+        );
+        if (better === null) return;
+        expect(better).toBe(rival);
+        expect(better.money.total_per_year).toBeLessThan(setup.plan.money.total_per_year);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('one more rival never turns "something else first" into "worth it"', () => {
+    fc.assert(
+      fc.property(setups, figures, (setup, one) => {
+        const before = weighPlan(setup);
+        const after = weighPlan({ ...setup, rivals: [...setup.rivals, plan('more', one)] });
+        const asked = new Set(['worth it', 'something else first']);
+        expect(asked.has(after.verdict)).toBe(asked.has(before.verdict));
+        if (before.verdict === 'something else first') expect(after.verdict).toBe(before.verdict);
+        if (!asked.has(before.verdict)) expect(after.verdict).toBe(before.verdict);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+test('not needed and too little ask the same of a person: to leave it', () => {
+  expect(asksTheSame('not needed', 'too little')).toBe(true);
+  expect(asksTheSame('too little', 'a trade-off')).toBe(false);
+  expect(asksTheSame('worth it', 'something else first')).toBe(false);
+});
