@@ -1,9 +1,9 @@
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { AboutPlan } from './about-plan.ts';
 import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
-import { verdictFlips, type InputWords } from './doubts/verdict-flips.ts';
 import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
 import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
+import { type InputWords, verdictFlips } from './doubts/verdict-flips.ts';
 import type { Option } from './options.ts';
 import type { RunVariant } from './plan-variant.ts';
 import { bringsDehumidifier } from './purchase/about-purchase.ts';

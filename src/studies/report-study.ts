@@ -10,10 +10,10 @@ import {
 } from './answers/comparison-answers.ts';
 import { type Answer, answerInWords } from './compare/answer-in-words.ts';
 import { compareMeasures } from './compare/compare.ts';
-import type { InputWords } from './doubts/verdict-flips.ts';
 import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
 import { doubtsByEffect } from './doubts/doubts-by-effect.ts';
 import { STATED, statedDoubts } from './doubts/stated-doubts.ts';
+import type { InputWords } from './doubts/verdict-flips.ts';
 import { memoizedRuns } from './memoized-runs.ts';
 import { allOptions, type Option, type OptionsSetup } from './options.ts';
 import { type PlanStudy, planStudy } from './plan-study.ts';

@@ -80,7 +80,7 @@ describe('a report', () => {
     });
     const text = written['here/page.html']!;
     const page = readMarkup(text);
-    expect(textOf(all(page, 'h1')[0]!)).toBe('Is purifier worth its money here?');
+    expect(textOf(all(page, 'h1')[0]!)).toBe('Is an air purifier worth buying here?');
     expect(textOf(byId(page, 'method'))).toContain('on 2026-03-31.');
     const [heads, ...lines] = tableOf(page, /^Each plan against cooler/);
     expect(lines[0]![0]).toBe('cooler (nothing done)two kelvin less');
@@ -140,12 +140,12 @@ describe('a usage error ends with 1 before anything is run', () => {
     expect(startWorkers).not.toHaveBeenCalled();
   });
 
-  test('asking about what brings no device names those that do', async () => {
+  test('asking about what there is not names what there is', async () => {
     const { status, err, written } = await report(['--about', 'purifer', '-o', 'page.html']);
     expect({ status, written }).toEqual({ status: 1, written: {} });
     expect(err).toBe(
-      'error: --about purifer: no plan or proposal of that name brings a new device; ' +
-        'those that do are purifier, fan, warmer-and-fan, aired-and-fan\n(Did you mean purifier?)\n',
+      'error: --about purifer: no plan or proposal beside the baseline has that name; they are ' +
+        'cooler, purifier, warmer, aired, fan, warmer-and-aired, warmer-and-fan, aired-and-fan\n(Did you mean purifier?)\n',
     );
   });
 });

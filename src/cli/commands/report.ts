@@ -8,15 +8,23 @@ export function reportCommand(io: Io): Command {
   return new Command('report')
     .summary('write the comparison as one HTML page')
     .description(
-      'Compare the plans of a scenario and what the program proposes beside them, ask whether a ' +
-        'dehumidifier (or another purchase) is worth its money, try doubtful inputs low and high, ' +
-        'and write it all as one page that needs no network.',
+      'Compare the plans of a scenario and what the program proposes beside them, ask whether one of ' +
+        'them is worth its money, try doubtful inputs low and high on that, and write it all as one ' +
+        'page that needs no network.',
     )
     .argument('<scenario>', 'scenario file (YAML)')
     .option('-o, --output <file.html>', 'page to write; reports/NAME.html where not given')
     .option('--plans <a,b>', 'plans to compare, the baseline first; all where not given', names)
-    .option('--about <name>', 'plan or proposal to ask about; the first that dries the air if any')
-    .option('--doubts <number>', 'how many doubtful inputs to try low and high', wholeNumber, 16)
+    .option(
+      '--about <name>',
+      'plan or proposal to ask about; if not given, the first with a dehumidifier',
+    )
+    .option(
+      '--doubts <number>',
+      'how many doubtful inputs to try over the whole period',
+      wholeNumber,
+      16,
+    )
     .option('--charts <folder>', 'also write every picture as an SVG file into this folder')
     .option('--date <YYYY-MM-DD>', 'date on the page; today where not given', date)
     .option('--open', 'show the page when it is written')
