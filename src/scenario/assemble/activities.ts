@@ -51,6 +51,7 @@ export function activities(
   // An assumed list has no places of its own: its numbers are listed with the list.
   const listed = data.household?.activities !== undefined;
   const floorArea = plans.reduce((sum, plan) => sum + plan.area, 0);
+  const moist = data.household?.['moisture factor'] ?? 1;
   const yearly = householdElectricity(people, floorArea);
   return given.map((activity, k): Activity => {
     const preset = ACTIVITIES[activity.what];
@@ -66,7 +67,7 @@ export function activities(
     const when = spells(activity, number, listed ? at('at') : null, defaults);
     const seconds = 60 * (when.allDay ? 1440 : number('lasts'));
     const many = activity.number ?? 1;
-    const water = (number('water') * many) / seconds;
+    const water = (number('water') * moist * many) / seconds;
     const gas = (activity.gas ?? 0) * many;
     const cooksOnGas = gas > 0 && activity.energy === undefined;
     const electricity = cooksOnGas ? 0 : (number('energy') * many * 3.6e6) / seconds;

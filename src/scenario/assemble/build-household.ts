@@ -10,6 +10,7 @@ import type { Defaults } from './defaults.ts';
 import { paint } from './paint.ts';
 import { type PersonData, people } from './people.ts';
 import { setpointSchedules } from './setpoint-schedules.ts';
+import { steadySources } from './steady-sources.ts';
 
 /** What people set, do and are, for a home that was built from the same scenario. */
 export function buildHousehold(
@@ -23,7 +24,10 @@ export function buildHousehold(
     clock,
     ...(data.seed !== undefined && { seed: data.seed }),
     people: people(persons, data.household ?? {}, plans, carried, defaults),
-    activities: activities(data, done, persons.length, plans, carried, defaults),
+    activities: [
+      ...activities(data, done, persons.length, plans, carried, defaults),
+      ...steadySources(plans, home.species.length),
+    ],
     setpoints: setpointSchedules(data, plans, home.emitters, defaults),
     ...(home.cooling !== undefined && {
       cooling: coolingSchedules(data, plans, home.emitters, defaults),

@@ -25,14 +25,18 @@ export function peopleData(data: ScenarioData, defaults: Defaults): readonly Per
 /** People with where they are by the clock and what their bodies give. */
 export function people(
   given: readonly PersonData[],
-  { bodies = {}, holidays, guests = [] }: Pick<HouseholdData, 'bodies' | 'holidays' | 'guests'>,
+  { bodies = {}, holidays, guests = [], 'moisture factor': moist = 1 }: Lives,
   plans: readonly RoomPlan[],
   species: readonly CarriedSpecies[],
   defaults: Defaults,
 ): Person[] {
   if (given.length + guests.length === 0) return [];
-  const awake = grownBody('awake', bodies, species, defaults);
-  const asleep = grownBody('asleep', bodies, species, defaults);
+  const body = (state: 'awake' | 'asleep') => {
+    const grown = grownBody(state, bodies, species, defaults);
+    return { ...grown, water: grown.water * moist };
+  };
+  const awake = body('awake');
+  const asleep = body('asleep');
   const residents = given.map((person, k): Person => {
     const who = person.who ?? 'adult';
     return {
@@ -80,6 +84,7 @@ function away({ holidays = [] }: PersonData, all: HouseholdData['holidays'] = []
 }
 
 type HouseholdData = NonNullable<ScenarioData['household']>;
+type Lives = Pick<HouseholdData, 'bodies' | 'holidays' | 'guests' | 'moisture factor'>;
 type Bodies = NonNullable<HouseholdData['bodies']>;
 
 /** What a grown body gives: heat [W], water [g/h], each species [µg/h, or m3/h by volume]. */

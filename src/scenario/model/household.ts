@@ -171,6 +171,10 @@ export const householdModel = (species: readonly KnownSpecies[]) =>
         'What bodies give to a room',
       ).optional(),
       activities: list(activityModel, 'a list of activities', 'What they do').optional(),
+      'moisture factor': plainNumber(
+        { min: 0, max: 20 },
+        'Water of people and activities, over what they would give otherwise',
+      ).optional(),
       airing: list(
         airingModel(species),
         'a list of airing habits',

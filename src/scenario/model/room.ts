@@ -127,6 +127,16 @@ export const roomModel = (species: readonly KnownSpecies[]) =>
         'Tiles, on which water can stand; bathrooms have some unless told otherwise',
       ).optional(),
       furnishing: choice(FURNISHINGS, 'How much there is that takes up moisture').optional(),
+      'steady moisture': quantity(
+        'g/h',
+        { min: 0, max: 5000 },
+        'Water to its air at all hours, besides people and activities',
+      ).optional(),
+      'steady heat': quantity(
+        'W',
+        { min: 0, max: 10_000 },
+        'Heat to its air at all hours, besides people, activities and heating',
+      ).optional(),
       'mould class': choice(
         MOULD_CLASSES,
         'Mould sensitivity of the finish at the coldest spot',

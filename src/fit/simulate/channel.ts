@@ -1,0 +1,22 @@
+import type { HourlyColumns } from './hourly-columns.ts';
+
+/** One series of a log that runs are compared with, hour by hour. */
+export interface Channel {
+  readonly quantity: 'temperature' | 'humidity' | { readonly species: number };
+  /** For words: "temperature", "relative humidity" or the species' name, and the unit. */
+  readonly name: string;
+  readonly unit: string;
+  readonly room: string;
+  readonly roomIndex: number;
+  /** Hourly means, NaN in gaps. */
+  readonly observed: Float64Array;
+  /** Least standard deviation of an error: what sensors are good for. [unit] */
+  readonly floor: number;
+}
+
+/** What a run gives for a channel. */
+export function modelled(columns: HourlyColumns, { quantity, roomIndex }: Channel): Float64Array {
+  if (quantity === 'temperature') return columns.temperature[roomIndex]!;
+  if (quantity === 'humidity') return columns.humidity[roomIndex]!;
+  return columns.species[quantity.species]![roomIndex]!;
+}

@@ -1,0 +1,56 @@
+import type { HeldSeries, ImposedSeries } from '../../engine/imposed.ts';
+import { simulate } from '../../engine/simulate.ts';
+import type { Home } from '../../home/home.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import type { Weather } from '../../weather/weather.ts';
+import { createHourlyColumns, type HourlyColumns } from './hourly-columns.ts';
+
+/** A run of a home beside its log, as plain data. */
+export interface LoggedRun {
+  /** First instant, on the hour. [s UTC] */
+  readonly start: number;
+  readonly hours: number;
+  /** Days before the start in which stores settle at the first held values. */
+  readonly spinUpDays: number;
+  /** Series in place of the model's own, by room. */
+  readonly imposed: Readonly<Record<string, ImposedSeries>>;
+  /** Rooms held at the log until an instant, and then let go; null for none. */
+  readonly held: {
+    /** [s UTC] */
+    readonly until: number;
+    readonly rooms: Readonly<Record<string, HeldSeries>>;
+  } | null;
+  /** Rooms whose heat was logged and is imposed, so that their own emitters stay off. */
+  readonly metered: readonly string[];
+}
+
+/**
+ * Simulate a prepared plan beside a log: rooms held, heat imposed as the run says.
+ *
+ * @returns hourly means of every room
+ * @throws InputProblems for series that do not fit
+ */
+export function simulateLogged(plan: PreparedPlan, weather: Weather, run: LoggedRun): HourlyColumns {
+  const { start, hours, spinUpDays, imposed, held, metered } = run;
+  const home = withoutEmitters(plan.home, metered);
+  const columns = createHourlyColumns(home.rooms.length, home.species.length, hours);
+  simulate(
+    {
+      ...{ home, household: plan.household, automation: plan.automation, weather, dt: plan.dt },
+      ...{ start, hours, spinUpDays, imposed },
+      ...(held !== null && { heldStart: held }),
+    },
+    [columns.observe],
+  );
+  return columns.result();
+}
+
+/** A home whose emitters in some rooms give nothing. */
+function withoutEmitters(home: Home, rooms: readonly string[]): Home {
+  if (rooms.length === 0) return home;
+  const off = new Set(home.rooms.flatMap(({ name }, i) => (rooms.includes(name) ? [i] : [])));
+  const emitters = home.emitters.map((emitter) =>
+    off.has(emitter.room) ? { ...emitter, ratedPower: 0 } : emitter,
+  );
+  return { ...home, emitters };
+}

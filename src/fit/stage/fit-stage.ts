@@ -1,0 +1,201 @@
+import type { Adjustable } from '../../scenario/edits/adjustables.ts';
+import { TWO_SIDED, valueAt } from '../parameters/scaled-parameter.ts';
+import { costOf } from '../search/gauss-newton.ts';
+import { posteriorOf } from '../search/posterior.ts';
+import { profileSd } from '../search/profile.ts';
+import { startsOf } from '../search/starts.ts';
+import type { Channel } from '../simulate/channel.ts';
+import { ERROR_FORMS, type ErrorForm } from '../statistics/error-form.ts';
+import { meanOf, rootMeanSquare } from '../statistics/misfit.ts';
+import type { Evaluations } from './evaluations.ts';
+import { spreadOf } from './spread.ts';
+import { type Hours, type Searched, searchStage, weighted } from './search-stage.ts';
+
+/** A parameter as the log has it. */
+export interface FittedParameter {
+  readonly adjustable: Adjustable;
+  /** Prior standard deviations from what was assumed. */
+  readonly place: number;
+  readonly value: number;
+  /** Range of 95 %. */
+  readonly low: number;
+  readonly high: number;
+  /** Standard deviation over that of the prior. */
+  readonly left: number;
+  /** Whether the log tells it, tells it only together with another, or does not tell it. */
+  readonly told: 'yes' | 'together' | 'no';
+  /** The parameter it hangs together with most, and how. */
+  readonly mostLike: { readonly name: string; readonly correlation: number } | null;
+}
+
+/** What came of fitting some parameters to some channels. */
+export interface StageFit {
+  readonly parameters: readonly FittedParameter[];
+  readonly form: ErrorForm;
+  readonly runs: number;
+  readonly iterations: number;
+  readonly ended: Searched['minimum']['ended'];
+  /** Whether the searches from other starts came to the same place. */
+  readonly startsAgree: boolean;
+  /** Half the weighted sum of squares with the prior. */
+  readonly cost: number;
+  /** One a channel: what is left in the hours fitted, and in the last quarter when it was not fitted. [unit] */
+  readonly left: readonly {
+    readonly rmse: number;
+    readonly bias: number;
+    readonly rho: number;
+    readonly unseen: number;
+  }[];
+}
+
+/**
+ * Fit parameters to a stretch of a log.
+ *
+ * Every form of the error is tried on the first three quarters and judged by a free run through the
+ * last; the better one is fitted to all of it. Ranges: see `rangesOf`; what correlates by more than 0.9 with
+ * another is profiled besides.
+ *
+ * @param mostRuns  most runs that it may take
+ * @returns null where the scenario cannot be run at all
+ */
+export async function fitStage(
+  adjustables: readonly Adjustable[],
+  channels: readonly Channel[],
+  evaluations: Evaluations,
+  hours: Hours,
+  mostRuns: number,
+): Promise<StageFit | null> {
+  const split = Math.round(hours.from + 0.75 * (hours.to - hours.from));
+  const first: Hours = { from: hours.from, to: split };
+  const last: Hours = { from: split, to: hours.to };
+  const search = (form: ErrorForm, within: Hours, start: readonly number[], share: number) =>
+    searchStage(evaluations, channels, form, within, start, Math.floor(share * mostRuns));
+
+  const starts = startsOf(adjustables.length, STARTS);
+  const frees: Searched[] = [];
+  for (const [k, start] of starts.entries()) {
+    const found = await search('free run', first, start, k === 0 ? 0.4 : 0.5);
+    if (found !== null) frees.push(found);
+    if (evaluations.used() > 0.4 * mostRuns) break;
+  }
+  const free = frees.toSorted((a, b) => a.minimum.cost - b.minimum.cost)[0];
+  if (free === undefined) return null;
+  const startsAgree = frees.every(({ minimum }) =>
+    minimum.at.every((z, i) => Math.abs(z - free.minimum.at[i]!) < AGREE),
+  );
+  const tried = new Map<ErrorForm, Searched>([['free run', free]]);
+  for (const form of ERROR_FORMS.slice(1)) {
+    const found = await search(form, first, free.minimum.at, 0.65);
+    if (found !== null) tried.set(form, found);
+  }
+  const [form, best] = [...tried].toSorted(
+    ([, a], [, b]) => unseenError(channels, a, last) - unseenError(channels, b, last),
+  )[0]!;
+  const whole = (await search(form, hours, best.minimum.at, 0.9)) ?? best;
+  const parameters = await rangesFor(adjustables, evaluations, hours, form, whole, mostRuns);
+  return {
+    parameters,
+    form,
+    runs: evaluations.used(),
+    iterations: whole.minimum.iterations,
+    ended: whole.minimum.ended,
+    startsAgree,
+    cost: whole.minimum.cost,
+    left: channels.map((_, c) => {
+      const residuals = whole.residuals[c]!.subarray(hours.from, hours.to);
+      return {
+        rmse: rootMeanSquare(residuals),
+        bias: -meanOf(residuals),
+        rho: whole.weights[c]!.rho,
+        unseen: rootMeanSquare(best.residuals[c]!.subarray(last.from, last.to)),
+      };
+    }),
+  };
+}
+
+/** Free-run error in some hours, each channel over what its sensor is good for. */
+function unseenError(channels: readonly Channel[], { residuals }: Searched, hours: Hours): number {
+  return channels.reduce((sum, { floor }, c) => {
+    const error = rootMeanSquare(residuals[c]!.subarray(hours.from, hours.to));
+    return sum + (Number.isNaN(error) ? 0 : (error / floor) ** 2);
+  }, 0);
+}
+
+/** Ranges of all parameters, by some more runs. */
+async function rangesFor(
+  adjustables: readonly Adjustable[],
+  evaluations: Evaluations,
+  hours: Hours,
+  form: ErrorForm,
+  { minimum: { at }, weights }: Searched,
+  mostRuns: number,
+): Promise<FittedParameter[]> {
+  const beside = at.map((_, i) => at.map((z, j) => (i === j ? z + (z > 0 ? -STEP : STEP) : z)));
+  const [here, ...around] = await evaluations.ask([at, ...beside]);
+  const derivatives = (as: ErrorForm): Derivatives => {
+    const residuals = weighted(here!, weights, as, hours);
+    const columns = around.map((other, i) => {
+      if (other === null || other === undefined) return new Float64Array(residuals.length);
+      const there = weighted(other, weights, as, hours);
+      return residuals.map((r, k) => (r - there[k]!) / (beside[i]![i]! - at[i]!));
+    });
+    return { columns, residuals };
+  };
+  const innovations = derivatives('whitened');
+  const posterior = posteriorOf(innovations.columns);
+  const own = form === 'whitened' ? innovations : derivatives(form);
+  const spread = spreadOf(own.columns, own.residuals, at, weights.length);
+  const costsAt = async (places: readonly (readonly number[])[]) =>
+    (await evaluations.ask(places)).map((each, k) =>
+      each === null ? null : costOf(places[k]!, weighted(each, weights, 'whitened', hours)),
+    );
+  const fitted: FittedParameter[] = [];
+  for (const [i, adjustable] of adjustables.entries()) {
+    const mostLike = likest(posterior.correlation[i]!, i, adjustables);
+    const tied = mostLike !== null && Math.abs(mostLike.correlation) > TIED;
+    const profiled =
+      tied && evaluations.used() + 3 <= mostRuns ? await profileSd(at, posterior, i, costsAt) : 0;
+    const sd = Math.min(1, Math.max(posterior.sd[i]!, spread[i]!, profiled));
+    const end = (sign: number) => valueAt(adjustable, at[i]! + sign * TWO_SIDED * sd);
+    fitted.push({
+      adjustable,
+      place: at[i]!,
+      value: valueAt(adjustable, at[i]!),
+      low: end(-1),
+      high: end(1),
+      left: sd,
+      told: sd > UNTOLD ? 'no' : tied ? 'together' : 'yes',
+      mostLike,
+    });
+  }
+  return fitted;
+}
+
+interface Derivatives {
+  readonly columns: readonly Float64Array[];
+  readonly residuals: Float64Array;
+}
+
+function likest(
+  correlations: readonly number[],
+  own: number,
+  adjustables: readonly Adjustable[],
+): FittedParameter['mostLike'] {
+  let best: FittedParameter['mostLike'] = null;
+  correlations.forEach((correlation, j) => {
+    if (j === own || Math.abs(correlation) <= Math.abs(best?.correlation ?? 0)) return;
+    best = { name: adjustables[j]!.name, correlation };
+  });
+  return best;
+}
+
+/** Searches from different places. */
+const STARTS = 2;
+/** Places that are taken for the same. [prior standard deviations] */
+const AGREE = 0.3;
+/** Step of the numerical derivative. [prior standard deviations] */
+const STEP = 0.1;
+/** Correlation from which two parameters are told only together. */
+const TIED = 0.9;
+/** Part of the prior's standard deviation above which the log tells nothing. */
+const UNTOLD = 0.8;

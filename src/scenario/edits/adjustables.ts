@@ -1,0 +1,206 @@
+import type { Assumed } from '../../home/notices.ts';
+import type { Preset } from '../../units/preset.ts';
+import { mapping } from '../checks/tolerant-readers.ts';
+import {
+  CAPACITY_FACTOR,
+  LOSS_FACTOR,
+  MOISTURE_FACTOR,
+  STEADY_HEAT,
+  STEADY_MOISTURE,
+  THERMOSTAT_BIAS,
+} from '../presets/fitted.ts';
+import { pointerOf } from '../yaml/json-pointer.ts';
+import { settingWords } from '../yaml/settings.ts';
+import { givenNumber } from './scenario-facts.ts';
+
+/** Something of a scenario that a log may tell: one number, at one place or several at a time. */
+export interface Adjustable {
+  /** A short name that no other has, such as "air leakage" or "steady moisture (bedroom)". */
+  readonly name: string;
+  readonly unit: string;
+  /** What it may be: above 0, from 0 to 1, or anything. */
+  readonly scale: 'positive' | 'share' | 'plain';
+  readonly value: number;
+  /** Limits that hold it in 95 of 100 homes. */
+  readonly low: number;
+  readonly high: number;
+  /** Who says so. */
+  readonly source: string;
+  /** Where it is written, and what is written there for a value. */
+  readonly places: readonly { readonly path: string; readonly at: (value: number) => number }[];
+  /** Settings that have to be made besides, before those of the places. */
+  readonly besides: readonly string[];
+}
+
+/** What a log holds, as far as it decides what can be fitted. */
+export interface Logged {
+  /** Rooms with a humidity, with a temperature, and those of the latter whose heat was metered. */
+  readonly humid: readonly string[];
+  readonly warm: readonly string[];
+  readonly metered: readonly string[];
+  /** Species that some room has a series of. */
+  readonly species: readonly string[];
+}
+
+/**
+ * What readings of humidity may tell: where water comes from, where it goes, what holds it; with a
+ * species, also how much of it people give off.
+ *
+ * @param raw      the scenario with its plan laid on, as plain values
+ * @param assumed  what the prepared plan fills in
+ * @param doubts   what the scenario doubts
+ */
+export function waterAdjustables(
+  raw: unknown,
+  assumed: readonly Assumed[],
+  doubts: readonly Doubt[],
+  { humid, species }: Logged,
+): Adjustable[] {
+  const known = createKnown(raw, assumed, doubts);
+  return [
+    ...known.at('air leakage at 50 Pa', '/h', 'positive', ['home', 'leakage', 'ach50']),
+    ...known.at('air changes', '/h', 'positive', ['home', 'leakage', 'air changes']),
+    ...known.at('leakage area', 'm2', 'positive', ['home', 'leakage', 'area']),
+    ...known.own('moisture factor', '', 'positive', MOISTURE_FACTOR, [
+      ...['household', 'moisture factor'],
+    ]),
+    ...known.at('moisture buffer', 'g/m2%', 'positive', ['home', 'moisture buffer']),
+    ...known.at('deep moisture', '', 'positive', ['home', 'deep moisture']),
+    ...humid.flatMap((room) =>
+      known.own(`steady moisture (${room})`, 'g/h', 'positive', STEADY_MOISTURE, [
+        ...['home', 'rooms', room, 'steady moisture'],
+      ]),
+    ),
+    ...species.flatMap((name) =>
+      ['awake', 'asleep'].flatMap((state) =>
+        known.at(`${name} of a body ${state}`, '', 'positive', ['household', 'bodies', state, name]),
+      ),
+    ),
+  ];
+}
+
+/** What readings of temperature may tell: losses, capacity, sun, thermostats, heat of other kinds. */
+export function heatAdjustables(
+  raw: unknown,
+  assumed: readonly Assumed[],
+  doubts: readonly Doubt[],
+  { warm, metered }: Logged,
+): Adjustable[] {
+  const known = createKnown(raw, assumed, doubts);
+  const build = (key: string) => ['home', 'build', key];
+  const heating = mapping(mapping(raw)['heating']);
+  return [
+    ...known.together(
+      'heat loss factor',
+      LOSS_FACTOR,
+      ['wall', 'window', 'roof', 'floor', 'exposed floor'].map((part) => build(`${part} u-value`)),
+    ),
+    ...known.together(
+      'heat capacity factor',
+      CAPACITY_FACTOR,
+      ['wall heat capacity', 'internal mass'].map(build),
+    ),
+    ...known.at('window shading', '', 'share', build('window shading')),
+    ...known.at('heater power per area', 'W/m2', 'positive', ['heating', 'emitters', 'power per area']),
+    ...warm.flatMap((room) =>
+      metered.includes(room) || heating['source'] === 'none'
+        ? []
+        : thermostatBias(heating, room, known),
+    ),
+    ...warm.flatMap((room) =>
+      known.own(`steady heat (${room})`, 'W', 'positive', STEADY_HEAT, [
+        ...['home', 'rooms', room, 'steady heat'],
+      ]),
+    ),
+  ];
+}
+
+export interface Doubt {
+  readonly path: string;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A thermostat's error; a room that is off has none. */
+function thermostatBias(
+  heating: Readonly<Record<string, unknown>>,
+  room: string,
+  known: ReturnType<typeof createKnown>,
+): Adjustable[] {
+  const own = mapping(heating['rooms'])[room];
+  if (own === 'off') return [];
+  const plain = typeof own === 'number' || typeof own === 'string';
+  const sensor = mapping(own)['sensor'] ?? heating['sensor'];
+  const whole =
+    typeof sensor === 'string' ? { place: sensor } : { ...mapping(sensor) };
+  const at = ['heating', 'rooms', room];
+  const besides = [
+    ...(plain ? [settingWords(pointerOf(at), JSON.stringify({ setpoint: own }))] : []),
+    settingWords(pointerOf([...at, 'sensor']), JSON.stringify({ ...whole, bias: 0 })),
+  ];
+  const path = [...at, 'sensor', 'bias'];
+  return known
+    .own(`thermostat error (${room})`, 'K', 'plain', THERMOSTAT_BIAS, path)
+    .map((each) => ({ ...each, besides }));
+}
+
+/** What is known of numbers before the log is looked at. */
+function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly Doubt[]) {
+  /** The number at a place where it is assumed or doubted; null where it is given for certain or not asked. */
+  function prior(path: string): Preset | null {
+    const doubt = doubts.find((each) => each.path === path);
+    const row = assumed.find((each) => each.path === path);
+    const value = givenNumber(raw, path) ?? row?.value;
+    if (typeof value !== 'number') return null;
+    if (doubt !== undefined) return { value, low: doubt.low, high: doubt.high, source: DOUBTED };
+    if (row === undefined || row.low === null || row.high === null) return null;
+    return { value, low: row.low, high: row.high, source: row.source };
+  }
+
+  function at(
+    name: string,
+    unit: string,
+    scale: Adjustable['scale'],
+    steps: readonly string[],
+  ): Adjustable[] {
+    const path = pointerOf(steps);
+    const found = prior(path);
+    if (found === null || !(found.low < found.high)) return [];
+    return [{ name, unit, scale, ...found, places: [{ path, at: (x) => x }], besides: [] }];
+  }
+
+  /** A number that stands nowhere unless somebody gives it: as given or doubted, else as it may be. */
+  function own(
+    name: string,
+    unit: string,
+    scale: Adjustable['scale'],
+    usual: Preset,
+    steps: readonly string[],
+  ): Adjustable[] {
+    const path = pointerOf(steps);
+    const doubt = doubts.find((each) => each.path === path);
+    const given = givenNumber(raw, path);
+    if (given !== undefined && doubt === undefined) return [];
+    const found =
+      doubt === undefined
+        ? usual
+        : { value: given ?? usual.value, low: doubt.low, high: doubt.high, source: DOUBTED };
+    return [{ name, unit, scale, ...found, places: [{ path, at: (x) => x }], besides: [] }];
+  }
+
+  /** All assumed numbers among some, times one factor. */
+  function together(name: string, usual: Preset, all: readonly (readonly string[])[]): Adjustable[] {
+    const places = all.flatMap((steps) => {
+      const path = pointerOf(steps);
+      const value = prior(path)?.value;
+      return value === undefined ? [] : [{ path, at: (x: number) => value * x }];
+    });
+    return places.length === 0
+      ? []
+      : [{ name, unit: '', scale: 'positive', ...usual, places, besides: [] }];
+  }
+
+  return { at, own, together };
+}
+
+const DOUBTED = 'stated in the scenario';
