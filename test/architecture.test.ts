@@ -22,7 +22,11 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     ...['units', 'physics', 'species', 'log', 'scenario', 'engine', 'measures'],
     ...['type weather', 'type home', 'type control'],
   ],
-  report: ['units', 'species', 'measures', 'type engine', 'type scenario', 'type studies'],
+  fit: ['units', 'log', 'scenario', 'engine', 'type home', 'type weather'],
+  report: [
+    ...['units', 'species', 'measures', 'type engine', 'type scenario', 'type studies'],
+    'type fit',
+  ],
   cli: [
     'units',
     'physics',
@@ -34,6 +38,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'measures',
     'scenario',
     'studies',
+    'fit',
     'report',
   ],
 };
@@ -44,6 +49,7 @@ const MAY_USE: Record<string, readonly string[]> = {
   weather: ['csv-parse/browser/esm/sync'],
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
   studies: ['simple-statistics'],
+  fit: ['ml-matrix', 'simple-statistics'],
   report: ['fflate', 'vega', 'vega-interpreter', 'vega-lite'],
   cli: ['@clack/prompts', 'commander', 'cli-progress', 'open', 'zod'],
 };

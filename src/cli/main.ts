@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
 import { findCommand } from './commands/find.ts';
+import { fitCommand } from './commands/fit.ts';
 import { logCommand } from './commands/log.ts';
 import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
@@ -27,6 +28,7 @@ export async function main(args: readonly string[], world: Io): Promise<number> 
     .addCommand(runCommand(io))
     .addCommand(compareCommand(io))
     .addCommand(reportCommand(io))
+    .addCommand(fitCommand(io))
     .addCommand(sweepCommand(io))
     .addCommand(findCommand(io))
     .addCommand(weatherCommand(io))

@@ -1,7 +1,8 @@
 import { parentPort } from 'node:worker_threads';
+import { loggedAnswer } from './logged-task.ts';
 import { rehearse } from './rehearse.ts';
-import { type SimulationSetup, type SimulationTask, simulationAnswer } from './simulation-task.ts';
-import type { ThreadOrder, ThreadReply } from './start-workers.ts';
+import { type SimulationSetup, simulationAnswer } from './simulation-task.ts';
+import type { AnyTask, ThreadOrder, ThreadReply } from './start-workers.ts';
 
 // What runs in each thread. The setup comes once, so that what is worked out from it serves every task.
 
@@ -13,11 +14,12 @@ parentPort!.on('message', (order: ThreadOrder) => {
   else parentPort!.postMessage(replyTo(order.task, setup!));
 });
 
-function replyTo(task: SimulationTask, shared: SimulationSetup): ThreadReply {
+function replyTo(task: AnyTask, shared: SimulationSetup): ThreadReply {
   if (!rehearsed) rehearse(task.plan, shared.weather);
   rehearsed = true;
   try {
-    return { answer: simulationAnswer(shared, task) };
+    const answer = 'logged' in task ? loggedAnswer(shared, task) : simulationAnswer(shared, task);
+    return { answer };
   } catch (fault) {
     return { fault };
   }

@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
+import type { LoggedAnswer, LoggedTask } from './logged-task.ts';
 import type { SimulationAnswer, SimulationSetup, SimulationTask } from './simulation-task.ts';
 
 /** Threads that answer simulation tasks. */
@@ -8,20 +9,25 @@ export interface Workers {
   readonly threads: number;
   /** Send what all tasks share to every thread; once, before the first task. */
   share(setup: SimulationSetup): void;
-  ask(task: SimulationTask): Promise<SimulationAnswer>;
+  ask<Task extends AnyTask>(task: Task): Promise<AnswerTo<Task>>;
   /** End the threads, whatever they are at. */
   close(): Promise<void>;
 }
 
+export type AnyTask = SimulationTask | LoggedTask;
+type AnswerTo<Task> = Task extends LoggedTask ? LoggedAnswer : SimulationAnswer;
+
 /** To a thread. */
-export type ThreadOrder = { readonly setup: SimulationSetup } | { readonly task: SimulationTask };
+export type ThreadOrder = { readonly setup: SimulationSetup } | { readonly task: AnyTask };
 
 /** From a thread: an answer, or the error of a fault of our own. */
-export type ThreadReply = { readonly answer: SimulationAnswer } | { readonly fault: unknown };
+export type ThreadReply =
+  | { readonly answer: SimulationAnswer | LoggedAnswer }
+  | { readonly fault: unknown };
 
 /** A task that waits for its answer. */
 interface Job {
-  readonly task: SimulationTask;
+  readonly task: AnyTask;
   readonly settle: (reply: ThreadReply) => void;
 }
 
@@ -71,7 +77,9 @@ export function startWorkers(runs: number): Workers {
       new Promise((resolve, reject) => {
         waiting.push({
           task,
-          settle: (reply) => ('answer' in reply ? resolve(reply.answer) : reject(reply.fault)),
+          // A thread answers what it was asked.
+          settle: (reply) =>
+            'answer' in reply ? resolve(reply.answer as never) : reject(reply.fault),
         });
         const worker = idle.shift();
         if (worker !== undefined) next(worker);

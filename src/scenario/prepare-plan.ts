@@ -186,5 +186,5 @@ function purchasesOf(scenario: Scenario, names: readonly string[]): PreparedPlan
   return names.flatMap((name) => scenario.purchases.get(name) ?? []);
 }
 
-const READ_BEFORE = ['invented', 'weather', 'doubts', 'plans'];
+const READ_BEFORE = ['invented', 'weather', 'doubts', 'fitted', 'plans'];
 const STEP = 10; // [min]

@@ -2,9 +2,12 @@ import { z } from 'zod';
 import { InputProblems } from '../units/problem.ts';
 import { checkPlan } from './check-plan.ts';
 import { doubtFindings } from './checks/doubts.ts';
+import { fittedFindings } from './checks/fitted.ts';
 import { planFindings } from './checks/plan-findings.ts';
 import { mapping, type UncheckedMapping } from './checks/tolerant-readers.ts';
+import { givenNumber } from './edits/scenario-facts.ts';
 import { doubtsModel } from './model/doubts.ts';
+import { fittedModel } from './model/fitted.ts';
 import { FUELS } from './model/money.ts';
 import { planModel, type ScenarioData } from './model/scenario-model.ts';
 import { mergedFor, planChain, planNames } from './plan-chain.ts';
@@ -36,10 +39,23 @@ export interface Scenario {
     readonly low: number;
     readonly high: number;
   }[];
+  /** What a log told, by RFC 6901 pointers: the value in the file, its range, and what stood there before. */
+  readonly fitted: readonly FittedValue[];
   /** The file as plain values, with the place of each. */
   readonly yaml: YamlFile;
   /** Plans that were checked when the file was read, as they are meant, by name. */
   readonly checked: ReadonlyMap<string, ScenarioData>;
+}
+
+/** A value that was fitted to a log. */
+export interface FittedValue {
+  readonly path: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Null where nothing stood there. */
+  readonly from: number | null;
+  readonly log: string;
 }
 
 /** What to check beyond the file itself; everything where not given. */
@@ -87,6 +103,7 @@ export function checkScenario(yaml: YamlFile, scope: CheckScope): Scenario {
     ...base.findings,
     ...planFindings(raw, withParents(raw, names)),
     ...(scope.doubts === false ? [] : doubtFindings(raw)),
+    ...fittedFindings(raw),
   ];
   const problems = placed(findings, raw, [{ by: 'file', yaml, under: [] }]);
   const checked = new Map<string, ScenarioData>();
@@ -107,6 +124,7 @@ export function checkScenario(yaml: YamlFile, scope: CheckScope): Scenario {
     files: filesOf(raw, names),
     purchases: purchasesOf(raw),
     doubts: doubtsOf(raw),
+    fitted: fittedOf(raw),
     yaml,
     checked,
   };
@@ -159,6 +177,14 @@ function purchasesOf(raw: unknown): Scenario['purchases'] {
 function doubtsOf(raw: unknown): Scenario['doubts'] {
   const doubts = doubtsModel.safeParse(mapping(raw)['doubts'] ?? {});
   return Object.entries(doubts.data ?? {}).map(([path, [low, high]]) => ({ path, low, high }));
+}
+
+function fittedOf(raw: unknown): FittedValue[] {
+  const fitted = fittedModel.safeParse(mapping(raw)['fitted'] ?? {});
+  return Object.entries(fitted.data ?? {}).map(([path, { from = null, ...rest }]) => ({
+    ...{ path, value: Number(givenNumber(raw, path)), from },
+    ...rest,
+  }));
 }
 
 function filesOf(raw: unknown, names: readonly string[]): string[] {

@@ -1,5 +1,6 @@
 import type { Assumed, Notice } from '../../home/notices.ts';
 import { cautionsOfAll } from '../../report/cautions-of-all.ts';
+import type { FittedValue } from '../../scenario/read-scenario.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
@@ -33,6 +34,8 @@ interface Findings {
     readonly description: string;
     readonly hours: number;
   }[];
+  /** Values that were fitted to a log. */
+  readonly fitted: readonly FittedValue[];
   /** Values assumed in the first plan. */
   readonly assumed: readonly Assumed[];
   /** Cautions of all plans, each once; one that is not of all begins with the names of its plans. */
@@ -52,6 +55,7 @@ async function findingsOf(loaded: LoadedPlans): Promise<Findings> {
       description: plan.description,
       hours: period.hours,
     })),
+    fitted: scenario.fitted,
     assumed: plans[0]!.plan.assumed,
     cautions: cautionsOfAll(
       plans.map(({ plan, weather: outdoors, period }) => ({
@@ -68,6 +72,7 @@ async function findingsOf(loaded: LoadedPlans): Promise<Findings> {
 
 async function findingsText(found: Findings, width: number): Promise<string> {
   const { assumedTable } = await import('../../report/tables/assumed-table.ts');
+  const { fittedTable } = await import('../../report/tables/fitted-table.ts');
   const { remarkList } = await import('../../report/tables/remark-list.ts');
   const { textTable } = await import('../../report/tables/text-table.ts');
   const { wrapText } = await import('../../report/tables/wrap-text.ts');
@@ -89,6 +94,7 @@ async function findingsText(found: Findings, width: number): Promise<string> {
       [visibleProse(found.weather.title), remarkList(found.weather.notes, width)].join('\n').trim(),
     ],
     ['Plans', plans],
+    ['Measured: fitted to a log of this home', fittedTable(found.fitted)],
     ['Assumed, because the scenario does not say', assumedTable(found.assumed, width)],
     ['Cautions', remarkList(found.cautions, width)],
   ];

@@ -1,5 +1,11 @@
 import { mean } from 'simple-statistics';
 
+/** Both in shares of the observed mean. [-] */
+export interface Guideline14 {
+  readonly cvRmse: number;
+  readonly nmbe: number;
+}
+
 /**
  * CV(RMSE) and NMBE of a model, in shares of the observed mean. [-]
  *
@@ -12,10 +18,7 @@ import { mean } from 'simple-statistics';
  * @param simulated  one for each
  * @returns null where fewer than two hours are known or the observed mean is 0
  */
-export function guideline14(
-  observed: Float64Array,
-  simulated: Float64Array,
-): { readonly cvRmse: number; readonly nmbe: number } | null {
+export function guideline14(observed: Float64Array, simulated: Float64Array): Guideline14 | null {
   const pairs = [...observed].flatMap((m, k) => (Number.isNaN(m) ? [] : [[m, simulated[k]!]]));
   if (pairs.length < 2) return null;
   const average = mean(pairs.map(([m]) => m!));

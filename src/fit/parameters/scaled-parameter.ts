@@ -18,18 +18,29 @@ export function placeOf(adjustable: Adjustable, value: number): number {
   return (bent(scale, inside(adjustable, value)) - from) / priorSd(adjustable);
 }
 
-/** Settings of a scenario at a place of the search, one z an adjustable. */
-export function settingsAt(adjustables: readonly Adjustable[], place: readonly number[]): string[] {
+/**
+ * Settings of a scenario at a place of the search, one z an adjustable.
+ *
+ * @param digits  significant ones of each number
+ */
+export function settingsAt(
+  adjustables: readonly Adjustable[],
+  place: readonly number[],
+  digits = DIGITS,
+): string[] {
   return [
     ...adjustables.flatMap(({ besides }) => besides),
     ...adjustables.flatMap((adjustable, k) => {
       const value = valueAt(adjustable, place[k]!);
       return adjustable.places.map(({ path, at }) =>
-        settingWords(path, String(Number(at(value).toPrecision(DIGITS)))),
+        settingWords(path, String(Number(at(value).toPrecision(digits)))),
       );
     }),
   ];
 }
+
+/** Least standard deviation that is claimed. [prior standard deviations] */
+export const leastSd = (adjustable: Adjustable): number => adjustable.least / priorSd(adjustable);
 
 /** Standard deviation that the range from low to high stands for, on the bent scale. */
 function priorSd(adjustable: Adjustable): number {
@@ -60,3 +71,5 @@ export const TWO_SIDED = 1.96;
 const EDGE = 0.02;
 const NOTHING = 0.1;
 const DIGITS = 10;
+/** That are written into a scenario. */
+export const WRITTEN_DIGITS = 4;

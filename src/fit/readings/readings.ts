@@ -9,6 +9,8 @@ export interface Readings {
   /** First instant, on the hour. [s UTC] */
   readonly start: number;
   readonly hours: number;
+  /** Heating of the home as a whole; null where only rooms were metered, or nothing. */
+  readonly heating: Reading | null;
   /** One per room of the home. */
   readonly rooms: readonly RoomReadings[];
 }
@@ -50,6 +52,7 @@ export function readingsOf(log: Log, home: Home, span: Span, dt: number): Readin
   };
   return {
     ...span,
+    heating: reading(seriesOf(log, 'heating power', null)),
     rooms: home.rooms.map(({ name }) => ({
       name,
       temperature: reading(seriesOf(log, 'temperature', name)),

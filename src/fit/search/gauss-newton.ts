@@ -59,7 +59,7 @@ export async function minimise(problem: Problem): Promise<Minimum | null> {
     iterations++;
     const found = await dampedStep(problem, here, columns, damping);
     if (found === null) {
-      if (fresh) {
+      if (fresh || problem.budget() < start.length) {
         ended = 'no better step';
         break;
       }
@@ -76,7 +76,7 @@ export async function minimise(problem: Problem): Promise<Minimum | null> {
       ended = 'converged';
       break;
     }
-    fresh = asForeseen < WELL_FORESEEN || problem.budget() < start.length;
+    fresh = asForeseen < WELL_FORESEEN && problem.budget() >= start.length;
     columns = fresh ? await derivatives(problem, here) : updated(columns, before, here);
   }
   return { ...here, columns, iterations, ended };
@@ -197,7 +197,7 @@ const FIRST_DAMPING = 0.01;
 const LEAST_DAMPING = 1e-6;
 const MOST_TRIES = 5;
 /** Of the cost's fall; above it the derivatives are good enough to go on with. */
-const WELL_FORESEEN = 0.75;
+const WELL_FORESEEN = 0.3;
 /** [prior standard deviations] */
 const LONGEST_STEP = 1.5;
 const FARTHEST = 4;

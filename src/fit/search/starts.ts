@@ -1,10 +1,10 @@
 import { seededRandom } from '../../units/seeded-random.ts';
 
-/** Places to search from: the prior's centre, then others within a standard deviation, always the same. */
+/** Places to search from besides the first, within a standard deviation of the prior's centre, always the same. */
 export function startsOf(parameters: number, count: number): number[][] {
   const random = seededRandom(SEED);
-  return Array.from({ length: count }, (_, k) =>
-    Array.from({ length: parameters }, () => (k === 0 ? 0 : 2 * random() - 1)),
+  return Array.from({ length: count }, () =>
+    Array.from({ length: parameters }, () => 2 * random() - 1),
   );
 }
 

@@ -2,11 +2,12 @@ import type { HourlyColumns } from './hourly-columns.ts';
 
 /** One series of a log that runs are compared with, hour by hour. */
 export interface Channel {
-  readonly quantity: 'temperature' | 'humidity' | { readonly species: number };
+  readonly quantity: 'temperature' | 'humidity' | 'heating' | { readonly species: number };
   /** For words: "temperature", "relative humidity" or the species' name, and the unit. */
   readonly name: string;
   readonly unit: string;
   readonly room: string;
+  /** -1 for the home as a whole. */
   readonly roomIndex: number;
   /** Hourly means, NaN in gaps. */
   readonly observed: Float64Array;
@@ -18,5 +19,9 @@ export interface Channel {
 export function modelled(columns: HourlyColumns, { quantity, roomIndex }: Channel): Float64Array {
   if (quantity === 'temperature') return columns.temperature[roomIndex]!;
   if (quantity === 'humidity') return columns.humidity[roomIndex]!;
+  if (quantity === 'heating') return sumOf(columns.heating);
   return columns.species[quantity.species]![roomIndex]!;
 }
+
+const sumOf = (rooms: readonly Float64Array[]): Float64Array =>
+  rooms[0]!.map((_, k) => rooms.reduce((sum, room) => sum + room[k]!, 0));

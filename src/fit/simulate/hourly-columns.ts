@@ -14,8 +14,7 @@ export interface HourlyColumns {
 
 /** Keeps hourly means of a run. */
 export function createHourlyColumns(rooms: number, species: number, hours: number) {
-  const arrays = (): Float64Array[] =>
-    Array.from({ length: rooms }, () => new Float64Array(hours));
+  const arrays = (): Float64Array[] => Array.from({ length: rooms }, () => new Float64Array(hours));
   const result: HourlyColumns = {
     temperature: arrays(),
     humidity: arrays(),

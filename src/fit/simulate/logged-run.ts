@@ -30,7 +30,11 @@ export interface LoggedRun {
  * @returns hourly means of every room
  * @throws InputProblems for series that do not fit
  */
-export function simulateLogged(plan: PreparedPlan, weather: Weather, run: LoggedRun): HourlyColumns {
+export function simulateLogged(
+  plan: PreparedPlan,
+  weather: Weather,
+  run: LoggedRun,
+): HourlyColumns {
   const { start, hours, spinUpDays, imposed, held, metered } = run;
   const home = withoutEmitters(plan.home, metered);
   const columns = createHourlyColumns(home.rooms.length, home.species.length, hours);

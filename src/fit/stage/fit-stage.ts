@@ -1,5 +1,5 @@
 import type { Adjustable } from '../../scenario/edits/adjustables.ts';
-import { TWO_SIDED, valueAt } from '../parameters/scaled-parameter.ts';
+import { leastSd, TWO_SIDED, valueAt } from '../parameters/scaled-parameter.ts';
 import { costOf } from '../search/gauss-newton.ts';
 import { posteriorOf } from '../search/posterior.ts';
 import { profileSd } from '../search/profile.ts';
@@ -8,8 +8,8 @@ import type { Channel } from '../simulate/channel.ts';
 import { ERROR_FORMS, type ErrorForm } from '../statistics/error-form.ts';
 import { meanOf, rootMeanSquare } from '../statistics/misfit.ts';
 import type { Evaluations } from './evaluations.ts';
-import { spreadOf } from './spread.ts';
 import { type Hours, type Searched, searchStage, weighted } from './search-stage.ts';
+import { spreadOf } from './spread.ts';
 
 /** A parameter as the log has it. */
 export interface FittedParameter {
@@ -35,7 +35,7 @@ export interface StageFit {
   readonly runs: number;
   readonly iterations: number;
   readonly ended: Searched['minimum']['ended'];
-  /** Whether the searches from other starts came to the same place. */
+  /** Whether searches from other starts came to the same place, as far as they came to an end. */
   readonly startsAgree: boolean;
   /** Half the weighted sum of squares with the prior. */
   readonly cost: number;
@@ -48,6 +48,12 @@ export interface StageFit {
   }[];
 }
 
+/** What is to be found, and what it shows in. */
+export interface Asked {
+  readonly adjustables: readonly Adjustable[];
+  readonly channels: readonly Channel[];
+}
+
 /**
  * Fit parameters to a stretch of a log.
  *
@@ -56,42 +62,55 @@ export interface StageFit {
  * another is profiled besides.
  *
  * @param mostRuns  most runs that it may take
+ * @param begin     where the first search begins; the others begin elsewhere
  * @returns null where the scenario cannot be run at all
  */
 export async function fitStage(
-  adjustables: readonly Adjustable[],
-  channels: readonly Channel[],
+  { adjustables, channels }: Asked,
   evaluations: Evaluations,
   hours: Hours,
   mostRuns: number,
+  begin: readonly number[],
 ): Promise<StageFit | null> {
   const split = Math.round(hours.from + 0.75 * (hours.to - hours.from));
   const first: Hours = { from: hours.from, to: split };
   const last: Hours = { from: split, to: hours.to };
-  const search = (form: ErrorForm, within: Hours, start: readonly number[], share: number) =>
-    searchStage(evaluations, channels, form, within, start, Math.floor(share * mostRuns));
-
-  const starts = startsOf(adjustables.length, STARTS);
+  const search = (
+    form: ErrorForm,
+    within: Hours,
+    start: readonly number[],
+    share: number,
+    near = true,
+  ) => {
+    const what = { channels, form, hours: within, near };
+    return searchStage(evaluations, what, start, Math.floor(share * mostRuns));
+  };
+  const starts = [begin, ...startsOf(adjustables.length, STARTS - 1)];
   const frees: Searched[] = [];
   for (const [k, start] of starts.entries()) {
-    const found = await search('free run', first, start, k === 0 ? 0.4 : 0.5);
+    const found = await search('free run', first, start, k === 0 ? 0.4 : 0.6, false);
     if (found !== null) frees.push(found);
     if (evaluations.used() > 0.4 * mostRuns) break;
   }
-  const free = frees.toSorted((a, b) => a.minimum.cost - b.minimum.cost)[0];
+  const weights = frees[0]?.weights ?? [];
+  const costOfAll = ({ residuals, minimum: { at } }: Searched) =>
+    costOf(at, weighted(residuals, weights, 'free run', first));
+  const free = frees.toSorted((a, b) => costOfAll(a) - costOfAll(b))[0];
   if (free === undefined) return null;
-  const startsAgree = frees.every(({ minimum }) =>
-    minimum.at.every((z, i) => Math.abs(z - free.minimum.at[i]!) < AGREE),
+  const startsAgree = frees.every(
+    ({ minimum }) =>
+      minimum.ended === 'budget' ||
+      minimum.at.every((z, i) => Math.abs(z - free.minimum.at[i]!) < AGREE),
   );
   const tried = new Map<ErrorForm, Searched>([['free run', free]]);
   for (const form of ERROR_FORMS.slice(1)) {
-    const found = await search(form, first, free.minimum.at, 0.65);
+    const found = await search(form, first, free.minimum.at, 0.75);
     if (found !== null) tried.set(form, found);
   }
   const [form, best] = [...tried].toSorted(
     ([, a], [, b]) => unseenError(channels, a, last) - unseenError(channels, b, last),
   )[0]!;
-  const whole = (await search(form, hours, best.minimum.at, 0.9)) ?? best;
+  const whole = (await search(form, hours, best.minimum.at, 0.92)) ?? best;
   const parameters = await rangesFor(adjustables, evaluations, hours, form, whole, mostRuns);
   return {
     parameters,
@@ -155,7 +174,10 @@ async function rangesFor(
     const tied = mostLike !== null && Math.abs(mostLike.correlation) > TIED;
     const profiled =
       tied && evaluations.used() + 3 <= mostRuns ? await profileSd(at, posterior, i, costsAt) : 0;
-    const sd = Math.min(1, Math.max(posterior.sd[i]!, spread[i]!, profiled));
+    const found = Math.max(posterior.sd[i]!, spread[i]!, profiled, leastSd(adjustable));
+    const told = found > UNTOLD ? 'no' : tied ? 'together' : 'yes';
+    // What is not told is as uncertain as before.
+    const sd = told === 'no' ? 1 : found;
     const end = (sign: number) => valueAt(adjustable, at[i]! + sign * TWO_SIDED * sd);
     fitted.push({
       adjustable,
@@ -164,7 +186,7 @@ async function rangesFor(
       low: end(-1),
       high: end(1),
       left: sd,
-      told: sd > UNTOLD ? 'no' : tied ? 'together' : 'yes',
+      told,
       mostLike,
     });
   }

@@ -18,6 +18,15 @@ export interface Searched {
   readonly residuals: Residuals;
 }
 
+/** What a search is for. */
+export interface Search {
+  readonly channels: readonly Channel[];
+  readonly form: ErrorForm;
+  readonly hours: Hours;
+  /** Whether the start is near the minimum, so that its residuals show how errors hang together. */
+  readonly near: boolean;
+}
+
 /**
  * Search with one form of the error. How residuals hang together is taken from the residuals where a
  * round begins, and rounds follow until the place stays.
@@ -26,9 +35,7 @@ export interface Searched {
  */
 export async function searchStage(
   evaluations: Evaluations,
-  channels: readonly Channel[],
-  form: ErrorForm,
-  hours: Hours,
+  { channels, form, hours, near }: Search,
   start: readonly number[],
   most: number,
 ): Promise<Searched | null> {
@@ -37,7 +44,8 @@ export async function searchStage(
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const [here = null] = await evaluations.ask([place]);
     if (here === null) return found;
-    const weights = weightsOf(channels, here, hours);
+    const far = round === 0 && !near;
+    const weights = far ? usualWeights(channels) : weightsOf(channels, here, hours);
     const minimum = await minimise({
       start: place,
       residuals: async (places) =>
@@ -45,7 +53,7 @@ export async function searchStage(
           each === null ? null : weighted(each, weights, form, hours),
         ),
       derivativeStep: DERIVATIVE_STEP,
-      mostIterations: MOST_ITERATIONS,
+      mostIterations: far ? FEW_ITERATIONS : MOST_ITERATIONS,
       budget: () => most - evaluations.used(),
     });
     if (minimum === null) return found;
@@ -53,10 +61,14 @@ export async function searchStage(
     const moved = Math.max(...minimum.at.map((z, k) => Math.abs(z - place[k]!)));
     place = minimum.at;
     found = { minimum, weights, residuals: residuals! };
-    if (moved < STAYS || evaluations.used() >= most) break;
+    if ((!far && moved < STAYS) || evaluations.used() >= most) break;
   }
   return found;
 }
+
+/** What to expect of errors before any is seen: some times what sensors are good for, slow to change. */
+const usualWeights = (channels: readonly Channel[]): Autocorrelation[] =>
+  channels.map(({ floor }) => ({ rho: 0.95, sd: 6 * floor }));
 
 export const weightsOf = (
   channels: readonly Channel[],
@@ -81,9 +93,11 @@ export function weighted(
   return all;
 }
 
-const MOST_ROUNDS = 3;
+const MOST_ROUNDS = 2;
 const MOST_ITERATIONS = 25;
+/** Towards a minimum whose weights will change. */
+const FEW_ITERATIONS = 4;
 /** Wide enough that a thermostat that switches one step sooner does not decide it. [prior standard deviations] */
-const DERIVATIVE_STEP = 0.1;
+const DERIVATIVE_STEP = 0.15;
 /** [prior standard deviations] */
-const STAYS = 0.05;
+const STAYS = 0.1;

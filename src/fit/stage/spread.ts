@@ -1,5 +1,5 @@
-import { standardDeviation } from '../statistics/misfit.ts';
 import { dot, information, solveSymmetric } from '../search/posterior.ts';
+import { standardDeviation } from '../statistics/misfit.ts';
 
 /**
  * Standard deviation of each parameter by the spread between sub-periods, which shows where the

@@ -19,10 +19,20 @@ ${list([
     : [
         html`<b>Tried:</b> ${tried + quicklyTried.length} values that nobody knows exactly were tried low and high, one at a time${quicklyTried.length === 0 ? null : `: ${tried} over the whole period, the ${quicklyTried.length} that matter less in three weeks of it`}.${untried.length === 0 ? null : ` ${untried.length} were not.`}`,
       ]),
-  html`<b>Measured:</b> nothing. No reading of this home stands behind this. Differences between plans are better known than any figure alone.`,
+  measured(study.scenario.fitted),
   html`<b>Weather:</b> ${weather.title}${weather.periodic ? ', which is no forecast' : ', which is past'}.`,
   html`<b>Unknown:</b> leaks, rising damp and driving rain. Where they wet a wall, nothing here helps before they are mended.`,
 ])}`;
+}
+
+/** What readings of the home told. */
+function measured(fitted: ReportInput['study']['scenario']['fitted']): Html {
+  const better = 'Differences between plans are better known than any figure alone.';
+  if (fitted.length === 0) {
+    return html`<b>Measured:</b> nothing. No reading of this home stands behind this. ${better}`;
+  }
+  const logs = [...new Set(fitted.map(({ log }) => log))].join('; ');
+  return html`<b>Measured:</b> ${fitted.length} values were fitted to what sensors logged in this home (${logs}); their ranges are tried like doubts. ${better}`;
 }
 
 /** The shares of values that were stated and assumed. */

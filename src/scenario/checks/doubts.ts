@@ -91,4 +91,4 @@ const isRange = (value: unknown): value is readonly [number, number] =>
   Array.isArray(value) && value.length === 2 && value.every((end) => Number.isFinite(end));
 
 const POINTER = 'a pointer such as /heating/setpoint';
-const SHARED = ['title', 'invented', 'weather', 'doubts', 'plans'];
+const SHARED = ['title', 'invented', 'weather', 'doubts', 'fitted', 'plans'];

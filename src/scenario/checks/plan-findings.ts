@@ -59,5 +59,5 @@ function sameValue(a: unknown, b: unknown): boolean {
   );
 }
 
-const FIXED = ['plans', 'title', 'invented', 'weather', 'period', 'step', 'doubts'];
+const FIXED = ['plans', 'title', 'invented', 'weather', 'period', 'step', 'doubts', 'fitted'];
 const NOTHING_HINT = 'only the first plan, the baseline, may have an empty change';

@@ -21,6 +21,8 @@ export interface Adjustable {
   /** What it may be: above 0, from 0 to 1, or anything. */
   readonly scale: 'positive' | 'share' | 'plain';
   readonly value: number;
+  /** Standard deviation that no fit goes below, on its scale: 0.1 is 10 % of what is above 0. */
+  readonly least: number;
   /** Limits that hold it in 95 of 100 homes. */
   readonly low: number;
   readonly high: number;
@@ -73,7 +75,12 @@ export function waterAdjustables(
     ),
     ...species.flatMap((name) =>
       ['awake', 'asleep'].flatMap((state) =>
-        known.at(`${name} of a body ${state}`, '', 'positive', ['household', 'bodies', state, name]),
+        known.at(`${name} of a body ${state}`, 'm3/h', 'positive', [
+          'household',
+          'bodies',
+          state,
+          name,
+        ]),
       ),
     ),
   ];
@@ -101,7 +108,11 @@ export function heatAdjustables(
       ['wall heat capacity', 'internal mass'].map(build),
     ),
     ...known.at('window shading', '', 'share', build('window shading')),
-    ...known.at('heater power per area', 'W/m2', 'positive', ['heating', 'emitters', 'power per area']),
+    ...known.at('heater power per area', 'W/m2', 'positive', [
+      'heating',
+      'emitters',
+      'power per area',
+    ]),
     ...warm.flatMap((room) =>
       metered.includes(room) || heating['source'] === 'none'
         ? []
@@ -131,8 +142,7 @@ function thermostatBias(
   if (own === 'off') return [];
   const plain = typeof own === 'number' || typeof own === 'string';
   const sensor = mapping(own)['sensor'] ?? heating['sensor'];
-  const whole =
-    typeof sensor === 'string' ? { place: sensor } : { ...mapping(sensor) };
+  const whole = typeof sensor === 'string' ? { place: sensor } : { ...mapping(sensor) };
   const at = ['heating', 'rooms', room];
   const besides = [
     ...(plain ? [settingWords(pointerOf(at), JSON.stringify({ setpoint: own }))] : []),
@@ -166,7 +176,15 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
     const path = pointerOf(steps);
     const found = prior(path);
     if (found === null || !(found.low < found.high)) return [];
-    return [{ name, unit, scale, ...found, places: [{ path, at: (x) => x }], besides: [] }];
+    return [
+      {
+        name,
+        unit,
+        scale,
+        ...found,
+        ...{ places: [{ path, at: (x: number) => x }], besides: [], least: leastOf(name, scale) },
+      },
+    ];
   }
 
   /** A number that stands nowhere unless somebody gives it: as given or doubted, else as it may be. */
@@ -185,11 +203,23 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
       doubt === undefined
         ? usual
         : { value: given ?? usual.value, low: doubt.low, high: doubt.high, source: DOUBTED };
-    return [{ name, unit, scale, ...found, places: [{ path, at: (x) => x }], besides: [] }];
+    return [
+      {
+        name,
+        unit,
+        scale,
+        ...found,
+        ...{ places: [{ path, at: (x: number) => x }], besides: [], least: leastOf(name, scale) },
+      },
+    ];
   }
 
   /** All assumed numbers among some, times one factor. */
-  function together(name: string, usual: Preset, all: readonly (readonly string[])[]): Adjustable[] {
+  function together(
+    name: string,
+    usual: Preset,
+    all: readonly (readonly string[])[],
+  ): Adjustable[] {
     const places = all.flatMap((steps) => {
       const path = pointerOf(steps);
       const value = prior(path)?.value;
@@ -197,10 +227,29 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
     });
     return places.length === 0
       ? []
-      : [{ name, unit: '', scale: 'positive', ...usual, places, besides: [] }];
+      : [
+          {
+            name,
+            unit: '',
+            scale: 'positive',
+            ...usual,
+            places,
+            besides: [],
+            least: LEAST.positive,
+          },
+        ];
   }
 
   return { at, own, together };
 }
+
+/**
+ * What is claimed at best: sensors see a place and not a room, and a model is not the home. Small
+ * sources are told only beside the large ones.
+ */
+const LEAST = { positive: 0.06, share: 0.2, plain: 0.1 } as const;
+const SMALL_SOURCES = ['steady', 'heater power'];
+const leastOf = (name: string, scale: Adjustable['scale']): number =>
+  SMALL_SOURCES.some((part) => name.startsWith(part)) ? 0.15 : LEAST[scale];
 
 const DOUBTED = 'stated in the scenario';

@@ -9,6 +9,7 @@ import { devicesModel } from './device.ts';
 import { doorsModel, doorwayModel } from './doorway.ts';
 import { doubtsModel } from './doubts.ts';
 import { choice, list, named, plainNumber, quantity, section, text } from './fields.ts';
+import { fittedModel } from './fitted.ts';
 import { heatingModel } from './heating.ts';
 import { householdModel } from './household.ts';
 import { logModel } from './log.ts';
@@ -128,6 +129,7 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
       bands: bandsModel(species).optional(),
       log: logModel.optional(),
       doubts: doubtsModel.optional(),
+      fitted: fittedModel.optional(),
       plans: named(
         planModel,
         'a mapping from plan names to plans',

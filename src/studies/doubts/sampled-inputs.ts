@@ -41,7 +41,8 @@ export function sampledInputs(scenario: Scenario, plans: readonly DoubtedPlan[])
     const paths = new Set(stated.map(({ path }) => path));
     return [...stated, ...assumed.filter(({ path }) => !paths.has(path))];
   });
-  const stated = found.flat().filter(({ path }) => scenario.doubts.some((d) => d.path === path));
+  const named = [...scenario.doubts, ...scenario.fitted].map(({ path }) => path);
+  const stated = found.flat().filter(({ path }) => named.includes(path));
   const all = [...stated, ...found.flat()];
   return [...new Map(all.toReversed().map((input) => [input.path, input])).values()]
     .toReversed()

@@ -1,0 +1,130 @@
+import { basename } from 'node:path';
+import type { HomeFit } from '../../fit/fit-home.ts';
+import type { RunLogged } from '../../fit/simulate/run-logged.ts';
+import type { Log } from '../../log/log.ts';
+import type { Weather } from '../../weather/weather.ts';
+import type { Io } from '../io.ts';
+import { jsonText } from '../json-text.ts';
+import { keepApart } from '../keep-apart.ts';
+import { loadLog } from '../load-log.ts';
+import { type LoadedPlans, loadPlans } from '../load-plans.ts';
+import type { BesideLog } from '../options.ts';
+import { startProgress } from '../progress.ts';
+import type { Workers } from '../start-workers.ts';
+
+/** What may be said beside the scenario's name. */
+export interface FitOptions extends BesideLog {
+  readonly log: readonly string[];
+  readonly plan?: string;
+  readonly set: readonly string[];
+  readonly weather?: string;
+  readonly out?: string;
+  readonly writeAnyway?: true;
+  readonly threads?: number;
+  readonly json?: true;
+}
+
+/** Fit a scenario to a log, tell what was learnt, and write it where asked. */
+export async function fitLog(io: Io, path: string, options: FitOptions): Promise<void> {
+  const plans = options.plan === undefined ? ('first' as const) : [options.plan];
+  const loaded = await loadPlans(io, path, { ...options, plans, check: 'named' });
+  const output = { option: '--out <file.yaml>', path: options.out };
+  await keepApart(io, [output], [...loaded.read, ...options.log], true);
+  if (options.out !== undefined) await io.requireWritable(options.out);
+  const log = await logOf(io, loaded, options);
+  const found = await fitted(io, loaded, log, options);
+  if (options.json) {
+    const { fitFigures } = await import('../../report/fit-figures.ts');
+    io.out(jsonText(fitFigures(found)));
+  } else {
+    const { fitText } = await import('../../report/tables/fit-text.ts');
+    io.out(`${fitText(found, io.width)}\n`);
+  }
+  if (options.out !== undefined) await write(io, loaded, found, options, options.out);
+}
+
+async function logOf(io: Io, loaded: LoadedPlans, options: FitOptions): Promise<Log> {
+  const { wrapText } = await import('../../report/tables/wrap-text.ts');
+  const { log, files } = await loadLog(io, loaded, options.log, options);
+  for (const { file, columns, rows } of files) {
+    const told = columns.map(({ quantity, where }) => `${quantity} of ${where}`).join(', ');
+    io.err(`note: ${file}: ${rows} rows, ${told}\n`);
+  }
+  return log;
+}
+
+async function fitted(
+  io: Io,
+  loaded: LoadedPlans,
+  log: Log,
+  options: FitOptions,
+): Promise<HomeFit> {
+  const { fitHome } = await import('../../fit/fit-home.ts');
+  const { scenario, files, weather, plans } = loaded;
+  const wanted = options.threads ?? MOST_THREADS;
+  const workers = wanted > 1 && io.startWorkers !== null ? await io.startWorkers(wanted) : null;
+  const expected = new Array<number>(EXPECTED_RUNS).fill(1);
+  const progress = await startProgress(io, expected, 'runs, at most,');
+  try {
+    return await fitHome({
+      ...{ scenario, files, log, weather, plan: plans[0]!.plan.plan, set: options.set },
+      startRuns: (outdoors) => startLogged(workers, scenario.file, outdoors, progress.next),
+    });
+  } finally {
+    progress.stop();
+    await workers?.close();
+  }
+}
+
+async function startLogged(
+  workers: Workers | null,
+  file: string,
+  weather: Weather,
+  done: () => void,
+): Promise<RunLogged> {
+  const setup = { file, weather };
+  workers?.share(setup);
+  const { loggedAnswer } = await import('../logged-task.ts');
+  return (tasks) =>
+    Promise.all(
+      tasks.map(async (task) => {
+        const { hourly } = workers === null ? loggedAnswer(setup, task) : await workers.ask(task);
+        done();
+        return hourly;
+      }),
+    );
+}
+
+async function write(
+  io: Io,
+  { scenario, text, plans }: LoadedPlans,
+  found: HomeFit,
+  { log, writeAnyway }: FitOptions,
+  out: string,
+): Promise<void> {
+  if (!found.skilled && !writeAnyway) {
+    io.err(
+      `note: ${out} was not written, because the fit foresees no better than guessing; --write-anyway writes it\n`,
+    );
+    return;
+  }
+  const { fittedValues } = await import('../../fit/fitted-values.ts');
+  const { writeFitted } = await import('../../scenario/edits/write-fitted.ts');
+  const { readScenario } = await import('../../scenario/read-scenario.ts');
+  const day = (hour: number) =>
+    new Date((found.division.start + hour * 3600) * 1000).toISOString().slice(0, 10);
+  const words = `${log.map((file) => basename(file)).join(', ')}, ${day(0)} to ${day(found.division.withheld)}`;
+  const written = writeFitted(
+    text,
+    plans[0]!.plan.plan,
+    found.settings,
+    fittedValues(found, words),
+  );
+  readScenario(written, out); // what is written is a scenario
+  await io.writeWhole(out, written);
+  io.err(`wrote ${out}: ${scenario.title} with fitted values\n`);
+}
+
+/** As many as there are processors, however many that is. */
+const MOST_THREADS = 64;
+const EXPECTED_RUNS = 550;

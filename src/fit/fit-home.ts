@@ -1,0 +1,307 @@
+import type { Home } from '../home/home.ts';
+import type { Log } from '../log/log.ts';
+import type { Adjustable } from '../scenario/edits/adjustables.ts';
+import { heatAdjustables, type Logged, waterAdjustables } from '../scenario/edits/adjustables.ts';
+import { mergedFor, planChain } from '../scenario/plan-chain.ts';
+import { preparePlan } from '../scenario/prepare-plan.ts';
+import type { PreparedPlan } from '../scenario/prepared.ts';
+import type { Scenario } from '../scenario/read-scenario.ts';
+import { InputProblems } from '../units/problem.ts';
+import type { Weather } from '../weather/weather.ts';
+import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
+import { logCautions } from './readings/log-cautions.ts';
+import { type Reading, type Readings, readingsOf } from './readings/readings.ts';
+import { commonSpan, type Division, divide } from './readings/span-of.ts';
+import type { Channel } from './simulate/channel.ts';
+import { cutWeather } from './simulate/cut-weather.ts';
+import { loggedRequest } from './simulate/logged-request.ts';
+import type { RunLogged } from './simulate/run-logged.ts';
+import { createEvaluations, type Evaluations } from './stage/evaluations.ts';
+import { fitStage, type StageFit } from './stage/fit-stage.ts';
+import { type Hours, searchStage } from './stage/search-stage.ts';
+import { meanOf } from './statistics/misfit.ts';
+import { type Foreseen, foresee } from './withheld.ts';
+
+/** What a fit needs. */
+export interface FitRequest {
+  readonly scenario: Scenario;
+  readonly files: ReadonlyMap<string, string>;
+  /** The plan that was lived in while the log was taken. */
+  readonly plan: string;
+  /** Settings laid on it. */
+  readonly set: readonly string[];
+  readonly log: Log;
+  readonly weather: Weather;
+  /** Makes ready for runs under some weather. */
+  readonly startRuns: (weather: Weather) => Promise<RunLogged>;
+}
+
+/** What a log tells of a home. */
+export interface HomeFit {
+  readonly title: string;
+  readonly plan: string;
+  readonly division: Division;
+  /** Water first, with temperatures as logged, then heat; only those for which something was logged. */
+  readonly stages: readonly FittedStage[];
+  /** The withheld hours, foreseen. */
+  readonly foreseen: readonly Foreseen[];
+  /** Whether most of what was foreseen beats guessing. */
+  readonly skilled: boolean;
+  /** Settings of the scenario as fitted. */
+  readonly settings: readonly string[];
+  readonly runs: number;
+  /** What is odd about the readings. */
+  readonly cautions: readonly string[];
+}
+
+export interface FittedStage {
+  readonly group: 'water' | 'heat';
+  readonly channels: readonly Channel[];
+  readonly fit: StageFit;
+}
+
+/**
+ * Fit a home to its log: what the first part of the log tells, and how well the rest is foreseen.
+ *
+ * @throws InputProblems for a log that does not fit the home or the weather
+ */
+export async function fitHome(request: FitRequest): Promise<HomeFit> {
+  const { scenario, log, weather } = request;
+  const plan = prepared(request, []);
+  const division = divide(commonSpan(log, weather));
+  requireHours(request, division);
+  const readings = readingsOf(log, plan.home, division, plan.dt);
+  requireReadings(request, readings);
+  const stages: FittedStage[] = [];
+  const keep = (of: Group, fit: StageFit | null, before: readonly string[]): readonly string[] => {
+    if (fit === null) return before;
+    stages.push({ group: of.group, channels: of.channels, fit });
+    const place = fit.parameters.map((parameter) => parameter.place);
+    return [...before, ...settingsAt(of.adjustables, place, WRITTEN_DIGITS)];
+  };
+  const run = await request.startRuns(
+    cutWeather(weather, division.start - BEFORE, division.start + division.hours * HOUR),
+  );
+  let settings: readonly string[] = [];
+  const work = { request, run, readings, division };
+  const water = groupOf('water', work, plan);
+  const heat = groupOf('heat', work, plan);
+  // Panes on which water condenses are as cold as the heat stage finds: water is sought roughly,
+  // then heat, then water to the end.
+  const both = water.channels.length > 0 && heat.channels.length > 0;
+  const rough = both ? await roughPlace(water, work) : water.adjustables.map(() => 0);
+  if (heat.channels.length > 0) {
+    const before = settingsAt(water.adjustables, rough);
+    settings = keep(heat, await fitted(heat, work, before, MOST_RUNS.heat), settings);
+  }
+  if (water.channels.length > 0) {
+    const most = MOST_RUNS.water - (both ? ROUGH_RUNS : 0);
+    settings = keep(water, await fitted(water, work, settings, most, rough), settings);
+  }
+  stages.sort((a, b) => (a.group === b.group ? 0 : a.group === 'water' ? -1 : 1));
+  const foreseen = await foresee(run, prepared(request, settings), readings, division, stages);
+  return {
+    title: scenario.title,
+    plan: plan.plan,
+    division,
+    stages,
+    foreseen,
+    skilled: foreseen.filter(({ judgement }) => judgement.skill > 0).length * 2 > foreseen.length,
+    settings,
+    runs: stages.reduce((sum, { fit }) => sum + fit.runs, 0) + 2,
+    cautions: logCautions(readings, weather, division),
+  };
+}
+
+/** What is asked of a log in one stage. */
+interface Group {
+  readonly group: FittedStage['group'];
+  readonly channels: readonly Channel[];
+  readonly adjustables: readonly Adjustable[];
+}
+
+interface Work {
+  readonly request: FitRequest;
+  readonly run: RunLogged;
+  readonly readings: Readings;
+  readonly division: Division;
+}
+
+const groupOf = (
+  group: FittedStage['group'],
+  { request, readings }: Work,
+  plan: PreparedPlan,
+): Group => ({
+  group,
+  channels: channelsOf(group, readings, plan.home),
+  adjustables: adjustablesOf(group, request, plan, readings),
+});
+
+const fitted = (
+  of: Group,
+  work: Work,
+  before: readonly string[],
+  most: number,
+  start: readonly number[] = of.adjustables.map(() => 0),
+): Promise<StageFit | null> =>
+  fitStage(of, evaluationsOf(of, work, before), fittedHours(work), most, start);
+
+/** Where a short search for a group ends. */
+async function roughPlace(of: Group, work: Work): Promise<readonly number[]> {
+  const start = of.adjustables.map(() => 0);
+  const evaluations = evaluationsOf(of, work, []);
+  const hours = fittedHours(work);
+  const search = { channels: of.channels, form: 'free run', hours, near: false } as const;
+  const found = await searchStage(evaluations, search, start, ROUGH_RUNS);
+  return found?.minimum.at ?? start;
+}
+
+const fittedHours = ({ division: { release, withheld } }: Work): Hours => ({
+  from: release,
+  to: withheld,
+});
+
+/** Runs of a group beside the fitted hours, with settings of other groups laid on before its own. */
+function evaluationsOf(of: Group, work: Work, before: readonly string[]): Evaluations {
+  const { request, run, readings, division } = work;
+  const { release, withheld } = division;
+  const { dt } = prepared(request, []);
+  const temperature = of.group === 'water';
+  const logged = loggedRequest(readings, dt, { from: 0, release, to: withheld, temperature });
+  return createEvaluations(of.channels, async (places) => {
+    const plans = places.map((place) =>
+      attempt(() => prepared(request, [...before, ...settingsAt(of.adjustables, place)])),
+    );
+    const tasks = plans.flatMap((plan) => (plan === null ? [] : [{ plan, logged }]));
+    const found = [...(await run(tasks))];
+    return plans.map((plan) => (plan === null ? null : found.shift()!));
+  });
+}
+
+/** The plan with settings laid on. @throws InputProblems */
+function prepared({ scenario, plan, set, files }: FitRequest, settings: readonly string[]) {
+  return preparePlan(scenario, { plan, set: [...set, ...settings], files });
+}
+
+function attempt<T>(work: () => T): T | null {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof InputProblems) return null;
+    throw error;
+  }
+}
+
+/** What runs of a group are compared with; fitted hours alone count, so observed series reach to their end. */
+function channelsOf(
+  group: FittedStage['group'],
+  { rooms, heating }: Readings,
+  home: Home,
+): Channel[] {
+  const whole = group === 'heat' && heating !== null ? [heatingOf(heating)] : [];
+  const ofRooms = rooms.flatMap(
+    ({ name: room, temperature, humidity, species }, roomIndex): Channel[] => {
+      const at = { room, roomIndex };
+      if (group === 'heat') {
+        if (temperature === null) return [];
+        const { hourly } = temperature;
+        return [
+          {
+            ...at,
+            quantity: 'temperature',
+            name: 'temperature',
+            unit: 'K',
+            observed: hourly,
+            floor: 0.1,
+          },
+        ];
+      }
+      const humid: Channel[] =
+        humidity === null
+          ? []
+          : [
+              {
+                ...{ ...at, quantity: 'humidity', name: 'relative humidity', unit: '%' },
+                ...{ observed: humidity.hourly, floor: 0.5 },
+              },
+            ];
+      const traced = home.species.flatMap(({ name, unit }, q): Channel[] => {
+        const reading = species[name];
+        if (reading === undefined || !GASES.includes(name)) return [];
+        return [
+          { ...at, quantity: { species: q }, name, unit, observed: reading.hourly, floor: 20 },
+        ];
+      });
+      return [...humid, ...traced];
+    },
+  );
+  return [...ofRooms, ...whole];
+}
+
+/** Heat of the whole home, whose error is some part of what it usually is. */
+function heatingOf({ hourly }: Reading): Channel {
+  const floor = Math.max(LEAST_HEAT, 0.1 * meanOf(hourly));
+  const at = { room: 'the home', roomIndex: -1 };
+  return { ...at, quantity: 'heating', name: 'heating', unit: 'W', observed: hourly, floor };
+}
+
+function adjustablesOf(
+  group: FittedStage['group'],
+  { scenario, plan: name }: FitRequest,
+  plan: PreparedPlan,
+  { rooms }: Readings,
+): Adjustable[] {
+  const chain = planChain(scenario.yaml.value, name);
+  const raw = mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
+  const named = (has: (room: Readings['rooms'][number]) => boolean) =>
+    rooms.filter(has).map((room) => room.name);
+  const logged: Logged = {
+    humid: named(({ humidity }) => humidity !== null),
+    warm: named(({ temperature }) => temperature !== null),
+    metered: named(({ heat }) => heat !== null),
+    species: GASES.filter((gas) => rooms.some(({ species }) => species[gas] !== undefined)),
+  };
+  const of = group === 'water' ? waterAdjustables : heatAdjustables;
+  return of(raw, plan.assumed, scenario.doubts, logged);
+}
+
+function requireHours({ log, weather }: FitRequest, { hours }: Division): void {
+  if (hours >= FEWEST_HOURS) return;
+  const day = (utc: number) => new Date(utc * 1000).toISOString().slice(0, 10);
+  const weatherEnd = weather.start + weather.count * weather.step;
+  throw new InputProblems([
+    {
+      ...PLACELESS,
+      expected: 'a log and weather that have at least a week in common',
+      got: `${Math.round(hours / 24)} days: the log from ${day(log.start)} to ${day(log.end)}, the weather from ${day(weather.start)} to ${day(weatherEnd)}`,
+      hint: 'measured weather of the same days is needed; --weather names another file',
+    },
+  ]);
+}
+
+function requireReadings({ log }: FitRequest, { rooms }: Readings): void {
+  if (rooms.some(({ temperature, humidity }) => temperature !== null || humidity !== null)) return;
+  const found = [...new Set(log.series.map(({ room }) => room ?? 'the home'))].join(', ');
+  const names = rooms.map(({ name }) => name).join(', ');
+  throw new InputProblems([
+    {
+      ...PLACELESS,
+      expected: `temperature or humidity of a room: ${names}`,
+      got: `readings of ${found}`,
+      hint: '',
+    },
+  ]);
+}
+
+/** What people breathe out and nothing takes away. */
+const GASES: readonly string[] = ['co2'];
+const MOST_RUNS = { water: 150, heat: 400 } as const;
+/** Of those of water, for a first search. */
+const ROUGH_RUNS = 45;
+/** [W] */
+const LEAST_HEAT = 20;
+const HOUR = 3600;
+/** Days before the log that runs may look back at. [s] */
+const BEFORE = 30 * 86_400;
+const FEWEST_HOURS = 7 * 24;
+const PLACELESS = { file: 'the log', line: 0, column: 0, where: '' } as const;

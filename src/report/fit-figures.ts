@@ -1,0 +1,35 @@
+import type { HomeFit } from '../fit/fit-home.ts';
+
+/** A fit as plain figures, for `--json`: all of it but the hours. */
+export function fitFigures({ stages, foreseen, ...fit }: HomeFit) {
+  return {
+    ...fit,
+    stages: stages.map(({ group, channels, fit: { parameters, left, ...search } }) => ({
+      group,
+      ...search,
+      parameters: parameters.map(({ adjustable, ...fitted }) => ({
+        name: adjustable.name,
+        unit: adjustable.unit,
+        assumed: adjustable.value,
+        assumed_low: adjustable.low,
+        assumed_high: adjustable.high,
+        paths: adjustable.places.map(({ path }) => path),
+        ...fitted,
+      })),
+      left: left.map((each, c) => ({
+        quantity: channels[c]!.name,
+        room: channels[c]!.room,
+        unit: channels[c]!.unit,
+        ...each,
+      })),
+    })),
+    foreseen: foreseen.map(({ channel, from, judgement, guideline14 }) => ({
+      quantity: channel.name,
+      room: channel.room,
+      unit: channel.unit,
+      from,
+      ...judgement,
+      ...(guideline14 !== null && { cv_rmse: guideline14.cvRmse, nmbe: guideline14.nmbe }),
+    })),
+  };
+}

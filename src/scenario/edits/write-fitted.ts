@@ -1,0 +1,74 @@
+import { isMap, parseDocument } from 'yaml';
+import { planChain } from '../plan-chain.ts';
+import { isMapping } from '../yaml/merge-patch.ts';
+import { readSettings } from '../yaml/settings.ts';
+
+/** What a fit says of one value. */
+export interface FittedRange {
+  readonly low: number;
+  readonly high: number;
+  /** What stood there or was assumed; null for nothing. */
+  readonly from: number | null;
+  readonly log: string;
+}
+
+/**
+ * The text of a scenario with settings written into it and what was fitted listed under `fitted`.
+ * Comments and order stay as they are.
+ *
+ * @param text      the scenario as it was written, without faults
+ * @param settings  `/pointer=value` words; where the plan changes the same section, they go into its change
+ * @param fitted    by pointer
+ */
+export function writeFitted(
+  text: string,
+  plan: string,
+  settings: readonly string[],
+  fitted: ReadonlyMap<string, FittedRange>,
+): string {
+  const document = parseDocument(text, { version: '1.2' });
+  for (const { steps, value } of readSettings(settings)) {
+    for (const at of placesOf(document.toJS(), plan, steps)) {
+      clearWay(
+        (path) => document.getIn(path, true),
+        (path) => document.deleteIn(path),
+        at,
+      );
+      document.setIn(at, document.createNode(value));
+    }
+  }
+  for (const [pointer, { low, high, from, log }] of fitted) {
+    const range = { low, high, ...(from !== null && { from }), log };
+    document.setIn(['fitted', pointer], document.createNode(range, { flow: true }));
+  }
+  return document.toString({ lineWidth: 0, flowCollectionPadding: false });
+}
+
+/** In the home as it is; and in changes of the plan and of those it builds on that say the same. */
+function placesOf(value: unknown, plan: string, steps: readonly string[]): string[][] {
+  const chain = planChain(value, plan);
+  const names = 'names' in chain ? chain.names : [];
+  const changes = names.map((name) => ['plans', name, 'change', ...steps]);
+  return [[...steps], ...changes.filter((path) => hasValue(value, path))];
+}
+
+function hasValue(value: unknown, path: readonly string[]): boolean {
+  let here = value;
+  for (const step of path) {
+    if (!isMapping(here) || !(step in here)) return false;
+    here = here[step];
+  }
+  return true;
+}
+
+/** Take away what is written where a mapping has to stand. */
+function clearWay(
+  get: (path: readonly string[]) => unknown,
+  remove: (path: readonly string[]) => unknown,
+  steps: readonly string[],
+): void {
+  for (let k = 1; k < steps.length; k++) {
+    const node = get(steps.slice(0, k));
+    if (node !== undefined && !isMap(node)) remove(steps.slice(0, k));
+  }
+}

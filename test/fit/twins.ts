@@ -1,0 +1,72 @@
+import { readFileSync } from 'node:fs';
+import { fitHome, type HomeFit } from '../../src/fit/fit-home.ts';
+import { settingsAt, valueAt } from '../../src/fit/parameters/scaled-parameter.ts';
+import type { Adjustable } from '../../src/scenario/edits/adjustables.ts';
+import { heatAdjustables, waterAdjustables } from '../../src/scenario/edits/adjustables.ts';
+import { preparePlan } from '../../src/scenario/prepare-plan.ts';
+import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { seededRandom, standardNormal } from '../../src/units/seeded-random.ts';
+import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { runHere } from './here.ts';
+import { madeLog } from './made-log.ts';
+
+/*
+ * Twins: homes whose every fitted value is drawn from what is assumed of such homes, logged by sensors
+ * with errors that hang together, and fitted without knowing. Simulator and model are one, so twins
+ * judge the search, its ranges and its forecasts, and nothing of whether the model is like real homes.
+ */
+
+/** One twin, fitted. */
+export interface Twin {
+  readonly seed: number;
+  readonly fit: HomeFit;
+  /** Hidden value by name of the parameter. */
+  readonly hidden: ReadonlyMap<string, number>;
+}
+
+export async function fittedTwin(seed: number): Promise<Twin> {
+  const random = seededRandom(1000 + seed);
+  const plan = preparePlan(SCENARIO, { plan: 'as-lived', set: [], files: FILES });
+  const logged = { humid: ROOMS, warm: ROOMS, metered: [], species: [] };
+  const ask = [SCENARIO.yaml.value, plan.assumed, SCENARIO.doubts, logged] as const;
+  const adjustables: Adjustable[] = [...waterAdjustables(...ask), ...heatAdjustables(...ask)];
+  const places = adjustables.map(() => Math.max(-2, Math.min(2, standardNormal(random))));
+  const start = Date.UTC(2023, 0, 8 + (seed % 8) * 7) / 1000;
+  const log = madeLog({
+    ...{
+      scenario: SCENARIO,
+      files: FILES,
+      weather: WEATHER,
+      truth: settingsAt(adjustables, places),
+    },
+    ...{ start, days: DAYS, every: 1800, rooms: ROOMS, seed },
+    noise: { temperature: 0.1, humidity: 0.8, rho: 0.8 },
+  });
+  const fit = await fitHome({
+    ...{ scenario: SCENARIO, files: FILES, plan: 'as-lived', set: [] },
+    ...{ log, weather: WEATHER, startRuns: runHere },
+  });
+  const hidden = adjustables.map((each, k) => [each.name, valueAt(each, places[k]!)] as const);
+  return { seed, fit, hidden: new Map(hidden) };
+}
+
+const ROOMS = ['living', 'bedroom'];
+const DAYS = 35;
+const TEXT = `title: Twin
+weather: w.csv
+site: { latitude: 54.2, longitude: -1.9, timezone: Europe/London, storeys: 1 }
+step: 30
+home:
+  build: { age: 1967-1975, shape: flat, walls: cavity, glazing: double, front: south }
+  rooms:
+    living: { use: living, floor area: 22 }
+    bedroom: { use: bedroom, floor area: 12, faces: east }
+  doorways: [{ between: [living, bedroom], open: ["07:00-08:00", "20:00-22:30"] }]
+heating: { source: direct electric, setpoint: 20, hours: ["06:30-08:30", "17:00-22:30"], setback: 16 }
+household:
+  people: [{ who: adult, pattern: works away on weekdays }, { who: adult, pattern: works at home }]
+`;
+const SCENARIO = readScenario(TEXT, 'twin.yaml');
+const WEATHER_TEXT = readFileSync('weather/saltmere-typical.csv', 'utf8');
+const FILES = new Map([['w.csv', WEATHER_TEXT]]);
+const WEATHER = readWeather(WEATHER_TEXT, 'w.csv');
