@@ -31,4 +31,4 @@ test('the fit finds the hidden values inside the ranges that it states, and says
   expect(outside).toEqual([]);
   expect(found.skilled).toBe(true);
   expect(files[out]).toContain('fitted:');
-}, 60_000);
+}, 240_000);

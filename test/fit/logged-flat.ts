@@ -46,7 +46,7 @@ const DAYS = 56;
 const CLOCK = zoneClock('Europe/London')!;
 
 /** The log itself, before it becomes a file. */
-export function loggedFlat(): Log {
+function loggedFlat(): Log {
   const file = 'scenarios/logged-flat.yaml';
   const scenario = readScenario(readFileSync(file, 'utf8'), file);
   const text = readFileSync('weather/saltmere-typical.csv', 'utf8');

@@ -48,7 +48,7 @@ async function logOf(io: Io, loaded: LoadedPlans, options: FitOptions): Promise<
   const { log, files } = await loadLog(io, loaded, options.log, options);
   for (const { file, columns, rows } of files) {
     const told = columns.map(({ quantity, where }) => `${quantity} of ${where}`).join(', ');
-    io.err(`note: ${file}: ${rows} rows, ${told}\n`);
+    io.err(`${wrapText(`${file}: ${rows} rows, ${told}`, 'note: ', io.width)}\n`);
   }
   return log;
 }

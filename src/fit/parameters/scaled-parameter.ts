@@ -11,13 +11,6 @@ export function valueAt(adjustable: Adjustable, z: number): number {
   return straight(scale, bent(scale, inside(adjustable, value)) + z * priorSd(adjustable));
 }
 
-/** The place of a value: the inverse of `valueAt`. */
-export function placeOf(adjustable: Adjustable, value: number): number {
-  const { scale } = adjustable;
-  const from = bent(scale, inside(adjustable, adjustable.value));
-  return (bent(scale, inside(adjustable, value)) - from) / priorSd(adjustable);
-}
-
 /**
  * Settings of a scenario at a place of the search, one z an adjustable.
  *

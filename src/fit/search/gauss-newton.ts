@@ -72,11 +72,12 @@ export async function minimise(problem: Problem): Promise<Minimum | null> {
     damping = Math.max(LEAST_DAMPING, found.damping / 5);
     const before = here;
     here = next;
-    if (gain < ENOUGH) {
+    // Only derivatives of this very place can tell that there is no lower one.
+    if (gain < ENOUGH && fresh) {
       ended = 'converged';
       break;
     }
-    fresh = asForeseen < WELL_FORESEEN && problem.budget() >= start.length;
+    fresh = (gain < ENOUGH || asForeseen < WELL_FORESEEN) && problem.budget() >= start.length;
     columns = fresh ? await derivatives(problem, here) : updated(columns, before, here);
   }
   return { ...here, columns, iterations, ended };

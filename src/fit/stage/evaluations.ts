@@ -36,7 +36,7 @@ export function createEvaluations(
   };
 }
 
-export function residualsOf(channels: readonly Channel[], columns: HourlyColumns): Residuals {
+function residualsOf(channels: readonly Channel[], columns: HourlyColumns): Residuals {
   return channels.map((channel) => {
     const values = modelled(columns, channel);
     return channel.observed.map((observed, k) => observed - values[k]!);

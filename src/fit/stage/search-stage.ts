@@ -70,7 +70,7 @@ export async function searchStage(
 const usualWeights = (channels: readonly Channel[]): Autocorrelation[] =>
   channels.map(({ floor }) => ({ rho: 0.95, sd: 6 * floor }));
 
-export const weightsOf = (
+const weightsOf = (
   channels: readonly Channel[],
   residuals: Residuals,
   { from, to }: Hours,

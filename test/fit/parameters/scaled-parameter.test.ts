@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { placeOf, settingsAt, valueAt } from '../../../src/fit/parameters/scaled-parameter.ts';
+import { settingsAt, valueAt } from '../../../src/fit/parameters/scaled-parameter.ts';
 import type { Adjustable } from '../../../src/scenario/edits/adjustables.ts';
 
 const one = (more: Partial<Adjustable>): Adjustable => ({
@@ -19,13 +19,6 @@ test('shares stay between 0 and 1, and what may be anything is straight', () => 
   expect(valueAt(share, 4)).toBeLessThan(1);
   expect(valueAt(share, -4)).toBeGreaterThan(0);
   expect(valueAt(one({ scale: 'plain', value: 0, low: -2, high: 2 }), 0.98)).toBeCloseTo(1, 10);
-});
-
-test('the place of a value is the inverse', () => {
-  const share = one({ scale: 'share', value: 0.25, low: 0, high: 0.6 });
-  for (const each of [one({}), share, one({ scale: 'plain', value: 0, low: -2, high: 2 })]) {
-    expect(placeOf(each, valueAt(each, -1.3))).toBeCloseTo(-1.3, 10);
-  }
 });
 
 test('a factor sets every place of it, after what has to be set besides', () => {
