@@ -41,7 +41,7 @@ describe('pages', () => {
     await main(['--help'], io);
     await main(['weather', '--help'], io);
     const commands = [...said.out.matchAll(/^ {2}(\w+) .*<[\w.]+>/gm)].map((m) => m[1]!);
-    expect(commands).toHaveLength(9);
+    expect(commands).toHaveLength(10);
     for (const name of [...commands, 'fetch', 'start'])
       expect(page).toMatch(new RegExp(`roombalance (weather )?${name} `));
   });
