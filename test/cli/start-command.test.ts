@@ -194,3 +194,51 @@ describe('wrong calls', () => {
     expect(one.heard[2]).toMatch(/^Expected latitude and longitude in degrees/);
   });
 });
+
+describe('--add', () => {
+  const FLAT = readFileSync('scenarios/flat.yaml', 'utf8');
+
+  test('puts a device among the others by answers of a file', async () => {
+    const answers = 'device: purifier\nin: living\nname: quiet one\n';
+    const { io, said, files } = fakeIo({ 'f.yaml': FLAT, 'a.yaml': answers });
+    const args = ['start', 'f.yaml', '--add', 'device', '--answers', 'a.yaml'];
+    expect(await main(args, io), said.err).toBe(0);
+    expect(said).toEqual({ out: '', err: 'Added to f.yaml: devices, quiet one.\n' });
+    expect(files['f.yaml']).toBe(
+      `${FLAT}\ndevices:\n  quiet one: { kind: purifier, room: living }\n`,
+    );
+  });
+
+  test('asks, and breaking off changes nothing', async () => {
+    const { io, said, files } = fakeIo({ 'f.yaml': FLAT });
+    const asking: Asking = {
+      confirm: () => Promise.reject(new Interrupted()),
+      line: () => Promise.reject(new Interrupted()),
+      one: async (_, __, initial) => initial,
+      several: async (_, __, initial) => initial,
+    };
+    expect(
+      await main(['start', 'f.yaml', '--add', 'rule'], { ...io, asking: async () => asking }),
+    ).toBe(1);
+    expect(said.err).toBe('Broken off; nothing was changed.\n');
+    expect(files['f.yaml']).toBe(FLAT);
+  });
+
+  test.each([
+    ['room: living 9', 'expected another room than living, got "living 9"'],
+    ['use: ballroom', 'expected one of: living, kitchen'],
+    ['opens to: attic', 'expected one of: living, bedroom, bathroom'],
+  ])('refuses %s', async (answers, words) => {
+    const { io, said, files } = fakeIo({ 'f.yaml': FLAT, 'a.yaml': answers });
+    expect(await main(['start', 'f.yaml', '--add', 'room', '--answers', 'a.yaml'], io)).toBe(2);
+    expect(said.err).toContain(words);
+    expect(files['f.yaml']).toBe(FLAT);
+  });
+
+  test('needs a scenario that is there, and one that is right', async () => {
+    const { io, said } = fakeIo({ 'f.yaml': 'title: x\n' });
+    expect(await main(['start', 'gone.yaml', '--add', 'plan', '--yes'], io)).toBe(2);
+    expect(await main(['start', 'f.yaml', '--add', 'plan', '--yes'], io)).toBe(2);
+    expect(said.err).toMatch(/gone\.yaml: expected a file[\s\S]*f\.yaml:1:1: weather: expected /);
+  });
+});

@@ -12,6 +12,7 @@ import { requireFree } from '../fetch/require-free.ts';
 import type { Io } from '../io.ts';
 import { MOST_SCENARIO } from '../load-scenario.ts';
 import { askQuestions } from '../start/ask-questions.ts';
+import { requireAsking } from '../start/require-asking.ts';
 import { startContext, weatherFor } from '../start/weather-for.ts';
 import { UsageError } from '../usage-error.ts';
 
@@ -27,6 +28,10 @@ export interface StartOptions {
 
 /** Ask about a home, write its scenario and weather, and tell what its plans come to. */
 export async function start(io: Io, path: string, options: StartOptions): Promise<void> {
+  if (options.add !== undefined) {
+    const { addOne } = await import('../start/add-one.ts');
+    return addOne(io, path, options.add, options);
+  }
   const files = filesBeside(path);
   for (const file of [path, files.weather]) {
     await requireFree(io, file);
@@ -102,13 +107,7 @@ async function allAnswers(
   }
   const begun = (await io.exists(kept)) ? await goOn(io, kept, context) : {};
   if (yes) return completed(QUESTIONNAIRE, begun, context);
-  const asking = await io.asking();
-  if (asking === null) {
-    throw new UsageError(
-      'error: there is no terminal with a keyboard to ask at.\n' +
-        'Give --yes for the usual answers, or --answers FILE with your own.',
-    );
-  }
+  const asking = await requireAsking(io);
   const keep = (answers: Answers) => io.writeWhole(kept, answersText(answers));
   return { answers: await askQuestions(asking, QUESTIONNAIRE, begun, context, keep), usual: [] };
 }

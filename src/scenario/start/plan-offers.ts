@@ -1,5 +1,5 @@
-import { type Answers, chose, said } from './question.ts';
-import { type AnsweredRoom, roomFor, roomsOf } from './rooms-answer.ts';
+import { livedIn, type PlanFacts } from './plan-facts.ts';
+import { adviceToAir, type OfferedRule, withoutRestraint } from './rule-offers.ts';
 
 /** A plan that fits what was answered: what it asks, what it changes, what has to be bought. */
 export interface PlanOffer {
@@ -9,18 +9,27 @@ export interface PlanOffer {
   readonly purchases?: readonly { what: string; price: number; lasts: string }[];
 }
 
-/** Plans that fit what bothers most, beside the home as it is lived in; six at most. */
-export function planOffers(answers: Answers): PlanOffer[] {
+/**
+ * Plans that fit what bothers most, beside the home as it is lived in; the first of each matter, then
+ * the second, and so on.
+ *
+ * @param bothers  any of cost, damp, cold, air, alerts
+ */
+export function planOffers(
+  facts: PlanFacts,
+  bothers: readonly string[] = BOTHERS,
+  most = MOST,
+): PlanOffer[] {
   const seen = new Set<string>();
-  const wanted = BOTHERS.filter((one) => chose(answers, 'bothers', one));
+  const wanted = BOTHERS.filter((one) => bothers.includes(one));
   const lists = (wanted.length > 0 ? wanted : ['cost' as const]).map((one) =>
-    OFFERS[one](answers).filter((offer) => offer !== null),
+    OFFERS[one].map((offer) => offer(facts)).filter((offer) => offer !== null),
   );
   const offers: PlanOffer[] = [];
   for (let k = 0; k < Math.max(...lists.map((list) => list.length)); k++) {
     for (const list of lists) {
       const offer = list[k];
-      if (offer === undefined || seen.has(offer.name) || offers.length >= MOST) continue;
+      if (offer === undefined || seen.has(offer.name) || offers.length >= most) continue;
       seen.add(offer.name);
       offers.push(offer);
     }
@@ -28,24 +37,18 @@ export function planOffers(answers: Answers): PlanOffer[] {
   return offers;
 }
 
-type Offer = (answers: Answers) => PlanOffer | null;
+type Offer = (facts: PlanFacts) => PlanOffer | null;
 
 const BOTHERS = ['cost', 'damp', 'cold', 'air', 'alerts'] as const;
 const MOST = 6;
 
-const heated = (answers: Answers): boolean => said(answers, 'heat') !== 'nothing';
-const setpointOf = (answers: Answers): number => Number(said(answers, 'setpoint'));
-const worst = (answers: Answers): AnsweredRoom =>
-  roomsOf(answers).find(({ name }) => name === said(answers, 'worst room')) ??
-  roomFor(roomsOf(answers), 'bedroom', 'living');
-
 /** A colder or warmer setting. */
 const otherSetpoint =
   (name: string, step: number): Offer =>
-  (answers) => {
-    if (!heated(answers)) return null;
-    const setpoint = setpointOf(answers) + step;
-    const description = `${setpoint} °C instead of ${setpointOf(answers)} °C`;
+  (facts) => {
+    if (facts.setpoint === null) return null;
+    const setpoint = facts.setpoint + step;
+    const description = `${setpoint} °C instead of ${facts.setpoint} °C`;
     return { name, description, change: { heating: { setpoint } } };
   };
 
@@ -53,9 +56,9 @@ const oneColder = otherSetpoint('one-degree-less', -1);
 const oneWarmer = otherSetpoint('one-degree-more', 1);
 
 /** Heat all the time against heat when it is needed, whichever of the two is not so yet. */
-const otherHours: Offer = (answers) => {
-  if (!heated(answers)) return null;
-  if (said(answers, 'hours') === 'day and night') {
+const otherHours: Offer = (facts) => {
+  if (!facts.heated) return null;
+  if (facts.dayAndNight) {
     const hours = ['06:30-09:00', '16:30-22:30'];
     const description = 'heated mornings and evenings only, 16 °C in between';
     return { name: 'when-needed', description, change: { heating: { hours, setback: 16 } } };
@@ -65,10 +68,10 @@ const otherHours: Offer = (answers) => {
 };
 
 /** Rooms heated only while somebody is in them. */
-const whenPresent: Offer = (answers) => {
-  if (!heated(answers)) return null;
-  const rooms = roomsOf(answers).length;
-  const single = said(answers, 'thermostat') !== 'one in every room';
+const whenPresent: Offer = (facts) => {
+  if (!facts.heated) return null;
+  const rooms = facts.rooms.length;
+  const single = facts.oneThermostat;
   const valves = { what: 'smart valves', price: 45 * rooms, lasts: '8 years' };
   const sensors = { what: 'presence sensors', price: 25 * rooms, lasts: '8 years' };
   return {
@@ -80,10 +83,7 @@ const whenPresent: Offer = (answers) => {
         ...{ hours: 'always', setback: 16, gate: 'when present', lead: 'learned' },
       },
     },
-    purchases: [
-      ...(single ? [valves] : []),
-      ...(chose(answers, 'sensors', 'presence') ? [] : [sensors]),
-    ],
+    purchases: [...(single ? [valves] : []), ...(facts.sensors.presence ? [] : [sensors])],
   };
 };
 
@@ -100,9 +100,9 @@ const airing: Offer = () => ({
   },
 });
 
-const dehumidifier: Offer = (answers) => {
-  if (chose(answers, 'devices', 'dehumidifier')) return null;
-  const room = worst(answers).name;
+const dehumidifier: Offer = (facts) => {
+  if (facts.has('dehumidifier')) return null;
+  const room = facts.worst;
   return {
     name: 'dehumidifier',
     description: `a dehumidifier in room ${room} keeps it near 55 %`,
@@ -118,9 +118,9 @@ const dehumidifier: Offer = (answers) => {
   };
 };
 
-const bathroomFan: Offer = (answers) => {
-  const bathroom = roomsOf(answers).find(({ use }) => use === 'bathroom');
-  if (bathroom === undefined || chose(answers, 'devices', 'bathroom fan')) return null;
+const bathroomFan: Offer = (facts) => {
+  const bathroom = facts.rooms.find(({ use }) => use === 'bathroom');
+  if (bathroom === undefined || facts.has('extract fan')) return null;
   return {
     name: 'bathroom-fan',
     description: 'an extract fan in the bathroom runs with showers, and half an hour on',
@@ -129,17 +129,17 @@ const bathroomFan: Offer = (answers) => {
   };
 };
 
-const laundryOut: Offer = (answers) =>
-  ['', 'not indoors'].includes(said(answers, 'laundry'))
+const laundryOut: Offer = (facts) =>
+  facts.laundry === null
     ? null
     : {
         name: 'laundry-elsewhere',
         description: 'no laundry dries indoors',
-        change: { household: { activities: { drop: ['laundry'] } } },
+        change: { household: { activities: { drop: [facts.laundry] } } },
       };
 
-const draughtProofing: Offer = (answers) =>
-  ['very tight', 'tight'].includes(said(answers, 'draughts'))
+const draughtProofing: Offer = (facts) =>
+  facts.tight
     ? null
     : {
         name: 'draught-proofing',
@@ -149,9 +149,9 @@ const draughtProofing: Offer = (answers) =>
       };
 
 /** A plug-in heater where it is coldest. */
-const heater: Offer = (answers) => {
-  const room = worst(answers).name;
-  const target = Math.max(19, heated(answers) ? setpointOf(answers) : 19);
+const heater: Offer = (facts) => {
+  const room = facts.worst;
+  const target = Math.max(19, facts.setpoint ?? 19);
   return {
     name: 'plug-in-heater',
     description: `a plug-in heater keeps room ${room} at ${target} °C while somebody is in it`,
@@ -164,9 +164,9 @@ const heater: Offer = (answers) => {
   };
 };
 
-const purifier: Offer = (answers) => {
-  if (chose(answers, 'devices', 'purifier')) return null;
-  const room = worst(answers).name;
+const purifier: Offer = (facts) => {
+  if (facts.has('purifier')) return null;
+  const room = facts.worst;
   return {
     name: 'purifier',
     description: `an air purifier in room ${room}`,
@@ -176,55 +176,27 @@ const purifier: Offer = (answers) => {
 };
 
 /** Word when air is stale or damp and windows would help, at most four times a day. */
-const advice: Offer = (answers) => {
-  const told = { open: 'here', lasts: '10 min', probability: '60 %', delay: '5 min' };
-  const quiet = { 'quiet hours': '22:00-07:00', 'most a day': 4 };
-  const closed = { windows: 'closed' };
-  const bought = chose(answers, 'sensors', 'air') ? [] : ['CO2 sensors'];
-  return {
-    name: 'advice',
-    description: 'word to open windows when the air is stale, or damp and drier outside',
-    change: {
-      rules: [
-        {
-          name: 'stale air',
-          rooms: 'where somebody is',
-          when: [{ reading: 'co2', over: 1200, clear: 900 }, closed],
-          ...{ 'on delay': '10 min', ...quiet, response: [{ tell: 'open a window' }, told] },
-        },
-        {
-          name: 'damp air',
-          rooms: 'where somebody is',
-          when: [
-            { reading: 'humidity', over: 65, clear: 60 },
-            { reading: 'humidity above outdoors', over: 2, clear: 1 },
-            closed,
-          ],
-          ...{ 'on delay': '15 min', ...quiet, response: [{ tell: 'air the room' }, told] },
-        },
-      ],
-    },
-    purchases: bought.map((what) => ({
-      what,
-      price: 50 * roomsOf(answers).length,
-      lasts: '8 years',
-    })),
-  };
-};
+const advice: Offer = (facts) => ({
+  name: 'advice',
+  description: 'word to open windows when the air is stale, or damp and drier outside',
+  ...withRules(facts, adviceToAir(livedIn(facts))),
+});
 
-/** The same advice, whoever hears it: what an alert that nobody can act on comes to. */
-const adviceAlways: Offer = (answers) => {
-  const { change, purchases = [] } = advice(answers)!;
-  const rules = (change as { rules: readonly Record<string, unknown>[] }).rules;
-  const always = rules.map(({ 'quiet hours': _, 'most a day': __, ...rule }) => ({
-    ...{ ...rule, rooms: 'all' },
-  }));
+/** Such advice whoever hears it: what alerts that nobody can act on come to. */
+const adviceAlways: Offer = (facts) => ({
+  name: 'advice-always',
+  description: 'the same advice from every room, at all hours',
+  ...withRules(facts, withoutRestraint(adviceToAir(livedIn(facts)))),
+});
+
+/** Rules, and sensors for them. */
+function withRules(facts: PlanFacts, rules: readonly OfferedRule[]) {
+  const sensors = { what: 'CO2 sensors', price: 50 * facts.rooms.length, lasts: '8 years' };
   return {
-    name: 'advice-always',
-    description: 'the same advice from every room, at all hours',
-    ...{ change: { rules: always }, purchases },
+    change: { rules: facts.rules ? { add: rules } : rules },
+    purchases: facts.sensors.air ? [] : [sensors],
   };
-};
+}
 
 /** An extract fan that runs with showers. */
 export const showerFan = (room: string): object => ({
@@ -232,13 +204,10 @@ export const showerFan = (room: string): object => ({
   ...{ runs: 'with activities', with: ['shower'], 'run on': '30 min' },
 });
 
-const OFFERS: Readonly<
-  Record<(typeof BOTHERS)[number], (answers: Answers) => (PlanOffer | null)[]>
-> = {
-  cost: (answers) =>
-    [oneColder, otherHours, whenPresent, draughtProofing].map((offer) => offer(answers)),
-  damp: (answers) => [airing, dehumidifier, laundryOut, bathroomFan].map((offer) => offer(answers)),
-  cold: (answers) => [oneWarmer, draughtProofing, heater].map((offer) => offer(answers)),
-  air: (answers) => [airing, purifier, bathroomFan].map((offer) => offer(answers)),
-  alerts: (answers) => [advice, adviceAlways].map((offer) => offer(answers)),
+const OFFERS: Readonly<Record<(typeof BOTHERS)[number], readonly Offer[]>> = {
+  cost: [oneColder, otherHours, whenPresent, draughtProofing],
+  damp: [airing, dehumidifier, laundryOut, bathroomFan],
+  cold: [oneWarmer, draughtProofing, heater],
+  air: [airing, purifier, bathroomFan],
+  alerts: [advice, adviceAlways],
 };

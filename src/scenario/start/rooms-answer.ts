@@ -41,7 +41,7 @@ export function usualRooms(kind: string, size: string): string {
 }
 
 /** Rooms of "living 18, kitchen 9 / bedroom 14", a slash before those of the next storey. */
-function roomsIn(line: string): { rooms: AnsweredRoom[]; trouble: string | null } {
+export function roomsIn(line: string): { rooms: AnsweredRoom[]; trouble: string | null } {
   const rooms: AnsweredRoom[] = [];
   const refuse = (why: string) => ({ rooms: [], trouble: `${WORDS} (${why})` });
   for (const [storey, part] of line.split('/').entries()) {

@@ -1,3 +1,4 @@
+import { factsOfAnswers } from './plan-facts.ts';
 import { type PlanOffer, planOffers } from './plan-offers.ts';
 import { type Answers, said } from './question.ts';
 import { homeLines } from './write-home.ts';
@@ -39,13 +40,15 @@ export function scenarioText(answers: Answers, { weather, schema, usual }: Scena
     ...deviceLines(answers),
     'plans: # each is the home with a change; prices of things are invented, put in yours',
     ...indented(['as-lived:', '  description: as it is', '  change: {}']),
-    ...indented(planOffers(answers).flatMap(planLines)),
+    ...indented(
+      planOffers(factsOfAnswers(answers), [answers['bothers'] ?? []].flat()).flatMap(planLines),
+    ),
   ];
   return `${lines.join('\n')}\n`;
 }
 
 /** A plan as lines of a mapping of plans. */
-function planLines({ name, description, change, purchases = [] }: PlanOffer): string[] {
+export function planLines({ name, description, change, purchases = [] }: PlanOffer): string[] {
   return [
     `${inline(name)}:`,
     ...indented([
