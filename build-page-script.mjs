@@ -1,10 +1,9 @@
-// Bundles the script of the report's page into one file of dist/, the licences of what is in it first.
+// Bundles the script of the report's page, and the engine that the page runs in a worker, each into one
+// file of dist/, the licences of what is in it first.
 import { readdirSync, readFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
-const options = {
-  entryPoints: ['src/report/browser/page-script.ts'],
-  outfile: 'dist/report/page-script.js',
+const shared = {
   bundle: true,
   minify: true,
   format: 'iife',
@@ -13,17 +12,23 @@ const options = {
   logLevel: 'warning',
 };
 
-const { metafile } = await build({ ...options, metafile: true, write: false });
-const packages = new Set(
-  Object.keys(metafile.inputs).flatMap((file) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file) ?? []),
-);
-const byLicence = new Map();
-for (const folder of [...packages].sort()) {
-  const { name, license } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
-  const file = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
-  const text = file === undefined ? `Licence: ${license}` : readFileSync(`${folder}/${file}`, 'utf8');
-  byLicence.set(text, [...(byLicence.get(text) ?? []), name]);
+await bundle('src/report/browser/page-script.ts', 'dist/report/page-script.js');
+await bundle('src/report/browser/living-worker.ts', 'dist/report/page-engine.js');
+
+async function bundle(from, outfile) {
+  const options = { ...shared, entryPoints: [from], outfile };
+  const { metafile } = await build({ ...options, metafile: true, write: false });
+  const packages = new Set(
+    Object.keys(metafile.inputs).flatMap((file) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file) ?? []),
+  );
+  const byLicence = new Map();
+  for (const folder of [...packages].sort()) {
+    const { name, license } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
+    const file = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
+    const text = file === undefined ? `Licence: ${license}` : readFileSync(`${folder}/${file}`, 'utf8');
+    byLicence.set(text, [...(byLicence.get(text) ?? []), name]);
+  }
+  const notices = [...byLicence].map(([text, names]) => `${names.join(', ')}\n\n${text.trim()}`);
+  const banner = `/*!\n${notices.join('\n\n').replaceAll('*/', '* /')}\n*/`;
+  await build({ ...options, banner: { js: banner } });
 }
-const notices = [...byLicence].map(([text, names]) => `${names.join(', ')}\n\n${text.trim()}`);
-const banner = `/*!\n${notices.join('\n\n').replaceAll('*/', '* /')}\n*/`;
-await build({ ...options, banner: { js: banner } });

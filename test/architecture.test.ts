@@ -23,9 +23,10 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     ...['type weather', 'type home', 'type control'],
   ],
   fit: ['units', 'log', 'scenario', 'engine', 'type home', 'type weather'],
+  living: ['units', 'weather', 'measures', 'scenario', 'studies'],
   report: [
-    ...['units', 'species', 'measures', 'type engine', 'type scenario', 'type studies'],
-    'type fit',
+    ...['units', 'species', 'measures', 'living'],
+    ...['type engine', 'type scenario', 'type studies', 'type fit'],
   ],
   cli: [
     'units',
@@ -40,6 +41,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'studies',
     'fit',
     'report',
+    'living',
   ],
 };
 
@@ -50,6 +52,7 @@ const MAY_USE: Record<string, readonly string[]> = {
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
   studies: ['simple-statistics'],
   fit: ['ml-matrix', 'simple-statistics'],
+  living: ['fflate'],
   report: ['fflate', 'vega', 'vega-interpreter', 'vega-lite'],
   cli: ['@clack/prompts', 'commander', 'cli-progress', 'open', 'zod'],
 };

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { findingsOf, placed } from '../scenario/unplaced-problem.ts';
 import { placeOf } from '../scenario/yaml/place-of.ts';
 import { readYaml, type YamlFile } from '../scenario/yaml/read-yaml.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { list, section, text } from '../scenario/model/fields.ts';
 import { checkRecipe } from '../weather/make/check-recipe.ts';
 import type { WeatherRecipe } from '../weather/make/recipe.ts';

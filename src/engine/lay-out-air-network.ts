@@ -147,7 +147,7 @@ const USUAL_DENSITY = 1.204;
 /** A hole of a square centimetre, discharge coefficient 0.6. */
 const SEAM = {
   friction: 1,
-  inertia: 1 / (2 * (0.6 * 1e-4) ** 2),
+  inertia: 1 / (2 * 0.6e-4 * 0.6e-4),
   height: 0,
   side: -1,
   always: true,

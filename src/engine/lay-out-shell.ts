@@ -41,7 +41,7 @@ export function layOutShell(home: Home, density: number, dt: number): Shell {
   const windows = home.openings.map((o) => windowPath(o, home.rooms, sides));
   const doors = home.doorways.map((d) => doorPath(d, home.rooms));
   // An error that falls with the square of the step leaves the scheme its order.
-  const tolerance = TOLERANCE * (dt / 600) ** 2;
+  const tolerance = TOLERANCE * (dt / 600) * (dt / 600);
   const network = layOutAirNetwork(
     home.rooms.length,
     [...cracks, ...windows, ...doors],
@@ -128,7 +128,8 @@ function doorPath({ rooms: [from, to], width, height }: Doorway, rooms: readonly
 
 /** Law of a hole with sharp edges. @param area  [m2] */
 export function holeOf(area: number): { readonly friction: number; readonly inertia: number } {
-  const inertia = 1 / (2 * orificeFlow(area, 0.5, 1) ** 2);
+  const flow = orificeFlow(area, 0.5, 1);
+  const inertia = 1 / (2 * flow * flow);
   return { friction: straightUpTo(STRAIGHT, inertia), inertia };
 }
 

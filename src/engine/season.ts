@@ -1,4 +1,5 @@
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
+import { cosineOf, sineOf } from '../units/portable-math.ts';
 import type { Weather } from '../weather/weather.ts';
 
 /** Annual cycle of the outdoor temperature: mean, amplitude and coldest day of its first harmonic. */
@@ -25,8 +26,8 @@ export function seasonOf(weather: Weather): Season {
     const angle = (2 * Math.PI * (first + (k * step) / DAY)) / YEAR;
     const t = temperature[k]!;
     sum += t;
-    cosine += t * Math.cos(angle);
-    sine += t * Math.sin(angle);
+    cosine += t * cosineOf(angle);
+    sine += t * sineOf(angle);
   }
   const mean = sum / count;
   if (count * step < MOST_OF_A_YEAR * YEAR * DAY) return { mean, amplitude: 0, coldest: 1 };

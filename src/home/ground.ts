@@ -3,6 +3,7 @@ import {
   innerSurfaceResistance,
   OUTER_SURFACE_RESISTANCE,
 } from '../physics/heat/surface-resistance.ts';
+import { cosineOf } from '../units/portable-math.ts';
 import { requireWithin } from '../units/require-within.ts';
 import { chainFromLayers } from './chain.ts';
 import type { Chain } from './home.ts';
@@ -92,7 +93,7 @@ export function groundTemperature(
   dayOfYear: number,
   phase: number,
 ): number {
-  return annualMean - amplitude * damping * Math.cos((2 * Math.PI * (dayOfYear - phase)) / YEAR);
+  return annualMean - amplitude * damping * cosineOf((2 * Math.PI * (dayOfYear - phase)) / YEAR);
 }
 
 /** The thickness of soil that would resist as much as floor, walls and surfaces do. [m] */

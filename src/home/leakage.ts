@@ -1,6 +1,7 @@
 import { leakageAreaFromAch50 } from '../physics/airflow/blower-door.ts';
 import { CRACK_EXPONENT, crackFlow } from '../physics/airflow/crack-flow.ts';
 import { orificeFlow } from '../physics/airflow/orifice-flow.ts';
+import { powerOf } from '../units/portable-math.ts';
 import { requireWithin } from '../units/require-within.ts';
 import type { CrackPlace } from './crack-places.ts';
 import type { Crack, Leakage } from './home.ts';
@@ -49,7 +50,7 @@ function byPressure(ach50: number, shell: LeakageShell): Leakage {
   requireWithin(partyShare, [0, 1], 'leakage: share of party walls', '');
   const flow = ((1 - partyShare) * ach50 * volume) / 3600;
   const cracks = spread(places, (pressure) =>
-    crackFlow(flow / 50 ** CRACK_EXPONENT, CRACK_EXPONENT, pressure),
+    crackFlow(flow / powerOf(50, CRACK_EXPONENT), CRACK_EXPONENT, pressure),
   );
   const walls = places.filter((place) => place.vents);
   const holes = spread(walls.length > 0 ? walls : places, (pressure) =>

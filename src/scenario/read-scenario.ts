@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputProblems } from '../units/problem.ts';
 import { checkPlan } from './check-plan.ts';
 import { doubtFindings } from './checks/doubts.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { nearestName } from '../units/nearest-name.ts';
 import type { Problem } from '../units/problem.ts';
 import { renamedKey } from './renamed-keys.ts';

@@ -197,4 +197,4 @@ function answerOf(plans: readonly Option[]): Answer {
 const firstRoom = ({ prepared }: Option): string => prepared.home.rooms[0]!.name;
 
 /** Options whose hours a page has room for. */
-const PICTURED = 8;
+const PICTURED = 6;

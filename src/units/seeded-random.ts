@@ -1,3 +1,4 @@
+import { cosineOf } from './portable-math.ts';
 /** Draws numbers evenly from 0 (included) to 1 (excluded). */
 export type Random = () => number;
 
@@ -22,5 +23,5 @@ export function seededRandom(seed: number): Random {
 /** One number from the normal distribution of mean 0 and standard deviation 1 (Box and Muller 1958). */
 export function standardNormal(random: Random): number {
   const radius = Math.sqrt(-2 * Math.log(1 - random()));
-  return radius * Math.cos(2 * Math.PI * random());
+  return radius * cosineOf(2 * Math.PI * random());
 }

@@ -1,4 +1,5 @@
 import { basename, extname, join } from 'node:path';
+import type { LivingReport } from '../../living/living-report.ts';
 import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
@@ -47,6 +48,7 @@ export async function report(io: Io, path: string, options: ReportOptions): Prom
     date: options.date ?? io.today(),
     version: io.version,
     script: await io.readAsset('report/page-script.js'),
+    living: await livingOf(io, loaded, study, options.set),
     sha256: await io.loadSha256(),
   });
   const drawn = (options.charts === undefined ? [] : await pictures()).map(({ name, svg }) => ({
@@ -57,6 +59,17 @@ export async function report(io: Io, path: string, options: ReportOptions): Prom
   for (const { path, svg } of drawn) await io.writeWhole(path, svg);
   io.err(`${visibleValue(output)} written, from ${study.runs} runs\n`);
   if (options.open) await io.show(output);
+}
+
+async function livingOf(
+  io: Io,
+  { scenario, text, files, weather }: LoadedPlans,
+  { options: [baseline], room }: ReportStudy,
+  set: readonly string[],
+): Promise<LivingReport> {
+  const { livingReport } = await import('../../living/living-report.ts');
+  const source = { scenario, text, files, weather, set, room, baseline: baseline! };
+  return livingReport(source, await io.readAsset('report/page-engine.js'));
 }
 
 /** Path of the page; makes the default folder where it is missing, but no other. */

@@ -1,4 +1,5 @@
 import type { Home } from '../../home/home.ts';
+import { powerOf } from '../../units/portable-math.ts';
 import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
 import type { Automation, PresenceSensor } from '../automation.ts';
 import type { DayInputs } from '../day-inputs.ts';
@@ -116,7 +117,8 @@ function overlook(sensor: SensorState, people: number, awake: number): void {
   if (people === sensor.people && awake === sensor.awake) return;
   sensor.people = people;
   sensor.awake = awake;
-  sensor.missed = sensor.missesAwake ** awake * sensor.missesAsleep ** Math.max(0, people - awake);
+  sensor.missed =
+    powerOf(sensor.missesAwake, awake) * powerOf(sensor.missesAsleep, Math.max(0, people - awake));
 }
 
 /** Less of a person than this is rounding. */

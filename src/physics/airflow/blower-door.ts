@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
@@ -19,7 +20,7 @@ export function leakageAreaFromAch50(ach50: number, volume: number): number {
   requireWithin(ach50, ACH50, 'leakageAreaFromAch50: ach50', '1/h');
   requireWithin(volume, VOLUMES, 'leakageAreaFromAch50: volume', 'm3');
   const flowAt50 = (ach50 * volume) / 3600;
-  const flowAt4 = flowAt50 * (4 / 50) ** EXPONENT;
+  const flowAt4 = flowAt50 * powerOf(4 / 50, EXPONENT);
   return flowAt4 * Math.sqrt(AIR_DENSITY / (2 * 4));
 }
 

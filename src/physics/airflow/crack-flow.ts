@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
@@ -22,8 +23,8 @@ export function crackFlow(coefficient: number, exponent: number, pressure: numbe
   requireWithin(exponent, EXPONENTS, 'crackFlow: exponent', '');
   requireWithin(pressure, PRESSURES, 'crackFlow: pressure', 'Pa');
   const size = Math.abs(pressure);
-  if (size < LAMINAR) return coefficient * LAMINAR ** (exponent - 1) * pressure;
-  return Math.sign(pressure) * coefficient * size ** exponent;
+  if (size < LAMINAR) return coefficient * powerOf(LAMINAR, exponent - 1) * pressure;
+  return Math.sign(pressure) * coefficient * powerOf(size, exponent);
 }
 
 /** Usual exponent of the cracks of a house; a home's own lies between 0.55 and 0.75. [-] */

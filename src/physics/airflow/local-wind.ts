@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /** What wind passes over before it gets somewhere. */
@@ -33,8 +34,8 @@ export function localWindRatio(
   requireWithin(stationHeight, STATION_HEIGHTS, 'localWindRatio: station height', 'm');
   const here = PROFILES[terrain];
   const there = PROFILES[stationTerrain];
-  const aloft = (there.layer / stationHeight) ** there.exponent;
-  return aloft * (height / here.layer) ** here.exponent;
+  const aloft = powerOf(there.layer / stationHeight, there.exponent);
+  return aloft * powerOf(height / here.layer, here.exponent);
 }
 
 /** Exponent [-] and thickness [m] of the layer that the ground slows. */

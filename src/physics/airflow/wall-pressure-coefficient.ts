@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
@@ -30,8 +31,9 @@ export function wallPressureCoefficient(angle: number, sideRatio: number = 1): n
   const turn = (((angle % 360) + 360) % 360) * (Math.PI / 180);
   const a = Math.min(turn, 2 * Math.PI - turn);
   const g = Math.log(sideRatio);
-  const [half, across, along] = [Math.sin(a / 2), Math.sin(a), Math.cos(a / 2)];
-  const oblong = 0.131 * Math.sin(2 * a * g) ** 3 + 0.07 * g * g * half * half;
+  const [half, across, along] = [sineOf(a / 2), sineOf(a), cosineOf(a / 2)];
+  const swing = sineOf(2 * a * g);
+  const oblong = 0.131 * swing * swing * swing + 0.07 * g * g * half * half;
   const square = 1.248 - 0.703 * half - 1.175 * across * across;
   return 0.6 * Math.log(square + 0.769 * along + 0.717 * along * along + oblong);
 }

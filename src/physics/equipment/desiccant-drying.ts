@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 import { ROOM_HUMIDITIES, ROOM_TEMPERATURES } from './compressor-drying.ts';
 
@@ -20,7 +21,7 @@ export function desiccantDrying(temperature: number, humidity: number): number {
   requireWithin(temperature, ROOM_TEMPERATURES, 'desiccantDrying: temperature', '°C');
   requireWithin(humidity, ROOM_HUMIDITIES, 'desiccantDrying: relative humidity', '%');
   const working = Math.min(1, Math.max(0, temperature / FROST_FREE));
-  const takenUp = (Math.min(humidity, 100) / 60) ** BY_HUMIDITY;
+  const takenUp = powerOf(Math.min(humidity, 100) / 60, BY_HUMIDITY);
   return takenUp * (1 + BY_TEMPERATURE * (temperature - 20)) * working;
 }
 

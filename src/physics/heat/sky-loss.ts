@@ -1,3 +1,4 @@
+import { cosineOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
@@ -14,7 +15,7 @@ import { requireWithin } from '../../units/require-within.ts';
  */
 export function skyLoss(tilt: number): number {
   requireWithin(tilt, [0, 180], 'skyLoss: tilt', '°');
-  const seen = 0.5 * (1 + Math.cos((tilt * Math.PI) / 180));
+  const seen = 0.5 * (1 + cosineOf((tilt * Math.PI) / 180));
   return seen * OUTER_RADIATIVE * COLDER;
 }
 

@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 import type { Layer } from './layer.ts';
 
 /**
@@ -29,10 +30,10 @@ export function matrixOfLayer(layer: Layer, period: number): TransferMatrix {
   const { thickness, conductivity, density, specificHeat } = layer;
   const depth = Math.sqrt((conductivity * period) / (Math.PI * density * specificHeat));
   const x = thickness / depth;
-  const cc = Math.cosh(x) * Math.cos(x);
-  const ss = Math.sinh(x) * Math.sin(x);
-  const sc = Math.sinh(x) * Math.cos(x);
-  const cs = Math.cosh(x) * Math.sin(x);
+  const cc = Math.cosh(x) * cosineOf(x);
+  const ss = Math.sinh(x) * sineOf(x);
+  const sc = Math.sinh(x) * cosineOf(x);
+  const cs = Math.cosh(x) * sineOf(x);
   const a = -depth / (2 * conductivity);
   const b = -conductivity / depth;
   return [cc, ss, a * (sc + cs), a * (cs - sc), b * (sc - cs), b * (sc + cs), cc, ss];

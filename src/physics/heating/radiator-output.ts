@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 /**
  * Heat that a radiator gives at another water temperature than it is rated for.
  *
@@ -22,5 +23,5 @@ export function outputAtExcess(
   exponent: number,
   excess: number,
 ): number {
-  return ratedPower * (excess / ratedExcess) ** exponent;
+  return ratedPower * powerOf(excess / ratedExcess, exponent);
 }

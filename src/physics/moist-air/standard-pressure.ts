@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
@@ -14,7 +15,7 @@ import { requireWithin } from '../../units/require-within.ts';
  */
 export function standardPressure(elevation: number): number {
   requireWithin(elevation, ELEVATIONS, 'standardPressure: elevation', 'm');
-  return 101_325 * (1 - 2.25577e-5 * elevation) ** 5.2559;
+  return 101_325 * powerOf(1 - 2.25577e-5 * elevation, 5.2559);
 }
 
 const ELEVATIONS = [-5000, 11_000] as const;

@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
@@ -11,7 +12,7 @@ import { requireWithin } from '../../units/require-within.ts';
  */
 export function filmTransfer(convection: number): number {
   requireWithin(convection, [0, 100], 'filmTransfer: convective coefficient', 'W/(m2 K)');
-  return convection / (AIR_DENSITY * AIR_HEAT * VAPOUR_GAS * ROOM * LEWIS ** (2 / 3));
+  return convection / (AIR_DENSITY * AIR_HEAT * VAPOUR_GAS * ROOM * powerOf(LEWIS, 2 / 3));
 }
 
 const AIR_DENSITY = 1.2041; // dry, 20 °C, sea level [kg/m3]

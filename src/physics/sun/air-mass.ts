@@ -1,3 +1,4 @@
+import { powerOf, sineOf } from '../../units/portable-math.ts';
 import { DEGREE } from './angles.ts';
 
 /**
@@ -10,5 +11,5 @@ import { DEGREE } from './angles.ts';
  */
 export function relativeAirMass(elevation: number): number {
   const height = Math.max(0, elevation);
-  return 1 / (Math.sin(height * DEGREE) + 0.50572 * (height + 6.07995) ** -1.6364);
+  return 1 / (sineOf(height * DEGREE) + 0.50572 * powerOf(height + 6.07995, -1.6364));
 }

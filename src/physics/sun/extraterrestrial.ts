@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 
 /**
@@ -13,10 +14,10 @@ export function extraterrestrialNormal(dayOfYear: number, solarConstant = SOLAR_
   const b = (2 * Math.PI * (dayOfYear - 1)) / 365;
   const distance =
     1.00011 +
-    0.034221 * Math.cos(b) +
-    0.00128 * Math.sin(b) +
-    0.000719 * Math.cos(2 * b) +
-    0.000077 * Math.sin(2 * b);
+    0.034221 * cosineOf(b) +
+    0.00128 * sineOf(b) +
+    0.000719 * cosineOf(2 * b) +
+    0.000077 * sineOf(2 * b);
   return solarConstant * distance;
 }
 

@@ -1,3 +1,4 @@
+import { powerOf, sineOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 import { DEGREE } from './angles.ts';
 
@@ -14,6 +15,6 @@ export function globalFromCloud(cloud: number, elevation: number): number {
   requireWithin(cloud, [0, 1], 'globalFromCloud: cloud', 'of the sky');
   requireWithin(elevation, [-90, 90], 'globalFromCloud: elevation', '°');
   if (elevation <= 0) return 0;
-  const clear = Math.max(0, 910 * Math.sin(elevation * DEGREE) - 30);
-  return clear * (1 - 0.75 * cloud ** 3.4);
+  const clear = Math.max(0, 910 * sineOf(elevation * DEGREE) - 30);
+  return clear * (1 - 0.75 * powerOf(cloud, 3.4));
 }

@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 import { DEGREE } from './angles.ts';
 
 /**
@@ -20,7 +21,7 @@ export function incidenceCosine(
   const height = elevation * DEGREE;
   const slope = tilt * DEGREE;
   return (
-    Math.sin(height) * Math.cos(slope) +
-    Math.cos(height) * Math.sin(slope) * Math.cos((azimuth - facing) * DEGREE)
+    sineOf(height) * cosineOf(slope) +
+    cosineOf(height) * sineOf(slope) * cosineOf((azimuth - facing) * DEGREE)
   );
 }

@@ -1,3 +1,4 @@
+import { cosineOf } from '../../units/portable-math.ts';
 import { DEGREE } from './angles.ts';
 
 /** Diffuse light by where in the sky it comes from. */
@@ -38,14 +39,14 @@ export function perezSky(
 ): SkyParts {
   if (diffuse <= 0 || elevation <= 0) return { circumsolar: 0, dome: diffuse, horizon: 0 };
   const zenith = (90 - elevation) * DEGREE;
-  const offset = 1.041 * zenith ** 3;
+  const offset = 1.041 * zenith * zenith * zenith;
   const clearness = ((diffuse + directNormal) / diffuse + offset) / (1 + offset);
   const brightness = (diffuse * airMass) / beyond;
   const [f11, f12, f13, f21, f22, f23] = rowOf(clearness);
   const around = Math.min(1, Math.max(0, f11 + f12 * brightness + f13 * zenith));
   const atHorizon = f21 + f22 * brightness + f23 * zenith;
   return {
-    circumsolar: (diffuse * around) / Math.max(LEAST_HEIGHT, Math.cos(zenith)),
+    circumsolar: (diffuse * around) / Math.max(LEAST_HEIGHT, cosineOf(zenith)),
     dome: diffuse * (1 - around),
     horizon: diffuse * atHorizon,
   };
@@ -75,4 +76,4 @@ const COEFFICIENTS: readonly Row[] = [
 ];
 
 /** Sine of 5°. */
-const LEAST_HEIGHT = Math.cos(85 * DEGREE);
+const LEAST_HEIGHT = cosineOf(85 * DEGREE);

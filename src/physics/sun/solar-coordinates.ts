@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 import { DEGREE, turn } from './angles.ts';
 
 /**
@@ -9,7 +10,7 @@ import { DEGREE, turn } from './angles.ts';
  */
 export function solarDeclination(utc: number): number {
   const t = centuries(utc);
-  return Math.asin(Math.sin(obliquity(t)) * Math.sin(apparentLongitude(t))) / DEGREE;
+  return Math.asin(sineOf(obliquity(t)) * sineOf(apparentLongitude(t))) / DEGREE;
 }
 
 /**
@@ -22,7 +23,7 @@ export function solarDeclination(utc: number): number {
 export function equationOfTime(utc: number): number {
   const t = centuries(utc);
   const meanLongitude = 280.4664567 + 36_000.76982779 * t + 0.0003032 * t * t;
-  const nutation = -0.00478 * Math.sin(node(t)) * Math.cos(obliquity(t));
+  const nutation = -0.00478 * sineOf(node(t)) * cosineOf(obliquity(t));
   const minutes = 4 * turn(meanLongitude - 0.0057183 - rightAscension(t) + nutation);
   return minutes > 720 ? minutes - 1440 : minutes;
 }
@@ -30,8 +31,8 @@ export function equationOfTime(utc: number): number {
 /** [deg] */
 function rightAscension(t: number): number {
   const longitude = apparentLongitude(t);
-  const y = Math.cos(obliquity(t)) * Math.sin(longitude);
-  return Math.atan2(y, Math.cos(longitude)) / DEGREE;
+  const y = cosineOf(obliquity(t)) * sineOf(longitude);
+  return Math.atan2(y, cosineOf(longitude)) / DEGREE;
 }
 
 /** Apparent longitude of the sun, with aberration and the main nutation term. [rad] */
@@ -39,15 +40,15 @@ function apparentLongitude(t: number): number {
   const mean = 280.46646 + 36_000.76983 * t + 0.0003032 * t * t;
   const anomaly = (357.52911 + 35_999.05029 * t - 0.0001537 * t * t) * DEGREE;
   const centre =
-    (1.914602 - 0.004817 * t - 0.000014 * t * t) * Math.sin(anomaly) +
-    (0.019993 - 0.000101 * t) * Math.sin(2 * anomaly) +
-    0.000289 * Math.sin(3 * anomaly);
-  return (mean + centre - 0.00569 - 0.00478 * Math.sin(node(t))) * DEGREE;
+    (1.914602 - 0.004817 * t - 0.000014 * t * t) * sineOf(anomaly) +
+    (0.019993 - 0.000101 * t) * sineOf(2 * anomaly) +
+    0.000289 * sineOf(3 * anomaly);
+  return (mean + centre - 0.00569 - 0.00478 * sineOf(node(t))) * DEGREE;
 }
 
 /** Obliquity of the ecliptic, with the main nutation term. [rad] */
 function obliquity(t: number): number {
-  return (23.4392911 - 0.0130042 * t + 0.00256 * Math.cos(node(t))) * DEGREE;
+  return (23.4392911 - 0.0130042 * t + 0.00256 * cosineOf(node(t))) * DEGREE;
 }
 
 /** Longitude of the Moon's ascending node: argument of the main nutation term. [rad] */

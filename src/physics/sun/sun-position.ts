@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
 import { DEGREE, turn } from './angles.ts';
 import { equationOfTime, solarDeclination } from './solar-coordinates.ts';
@@ -32,7 +33,7 @@ export function sunPosition(utc: number, latitude: number, longitude: number): S
   const hourAngle = solarHourAngle(utc, longitude);
   const geocentric = solarElevation(latitude, declination, hourAngle);
   return {
-    elevation: geocentric - PARALLAX * Math.cos(geocentric * DEGREE),
+    elevation: geocentric - PARALLAX * cosineOf(geocentric * DEGREE),
     azimuth: solarAzimuth(latitude, declination, hourAngle),
     declination,
     hourAngle,
@@ -50,8 +51,7 @@ export function solarElevation(latitude: number, declination: number, hourAngle:
   const phi = latitude * DEGREE;
   const delta = declination * DEGREE;
   const sine =
-    Math.sin(phi) * Math.sin(delta) +
-    Math.cos(phi) * Math.cos(delta) * Math.cos(hourAngle * DEGREE);
+    sineOf(phi) * sineOf(delta) + cosineOf(phi) * cosineOf(delta) * cosineOf(hourAngle * DEGREE);
   return Math.asin(Math.min(1, Math.max(-1, sine))) / DEGREE;
 }
 
@@ -60,8 +60,8 @@ export function solarAzimuth(latitude: number, declination: number, hourAngle: n
   const phi = latitude * DEGREE;
   const delta = declination * DEGREE;
   const h = hourAngle * DEGREE;
-  const east = -Math.cos(delta) * Math.sin(h);
-  const north = Math.cos(phi) * Math.sin(delta) - Math.sin(phi) * Math.cos(delta) * Math.cos(h);
+  const east = -cosineOf(delta) * sineOf(h);
+  const north = cosineOf(phi) * sineOf(delta) - sineOf(phi) * cosineOf(delta) * cosineOf(h);
   return turn(Math.atan2(east, north) / DEGREE);
 }
 

@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 import { DEGREE } from './angles.ts';
 
 /**
@@ -35,7 +36,7 @@ export function diffuseOnPlane(
   albedo: number,
   horizon = 0,
 ): number {
-  const up = Math.cos(tilt * DEGREE);
-  const sky = (dome * (1 + up)) / 2 + horizon * Math.sin(tilt * DEGREE);
+  const up = cosineOf(tilt * DEGREE);
+  const sky = (dome * (1 + up)) / 2 + horizon * sineOf(tilt * DEGREE);
   return Math.max(0, sky) + (globalHorizontal * albedo * (1 - up)) / 2;
 }

@@ -1,4 +1,5 @@
 import { deflateSync, inflateSync } from 'fflate';
+import { fromBase64, toBase64 } from '../../units/base64.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { requireWithin } from '../../units/require-within.ts';
 import type { Edges } from '../charts/climate.ts';
@@ -154,18 +155,6 @@ const edges = ([low, high]: PackedEdges): Edges => ({
   high: high ?? Number.POSITIVE_INFINITY,
 });
 
-function toBase64(bytes: Uint8Array): string {
-  let text = '';
-  for (let at = 0; at < bytes.length; at += CHUNK) {
-    text += String.fromCharCode(...bytes.subarray(at, at + CHUNK));
-  }
-  return btoa(text);
-}
-
-const fromBase64 = (text: string): Uint8Array =>
-  Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
-
 /** [°C], [%] and [-]; finer than any picture shows. */
 const STEPS = { temperature: 0.05, humidity: 0.25, mouldIndex: 0.005 };
 const RANGE = [-16_383, 16_383] as const; // steps
-const CHUNK = 8192;

@@ -10,7 +10,7 @@ import { STYLES } from './styles.ts';
  * @param held  data for the script
  */
 export function pageFrame(
-  { study, date, version, script, sha256, weather }: ReportInput,
+  { study, date, version, script, sha256, weather, living }: ReportInput,
   sections: readonly Section[],
   held: Html,
 ): string {
@@ -18,7 +18,9 @@ export function pageFrame(
   const title = questionOf(study);
   const { period } = study.options[0]!.measures;
   const policy =
-    `default-src 'none'; style-src 'sha256-${sha256(STYLES)}'; script-src 'sha256-${sha256(script)}'; ` +
+    `default-src 'none'; style-src 'sha256-${sha256(STYLES)}'; script-src 'sha256-${sha256(script)}'` +
+    // The engine runs in a worker made of what the page holds, as WebAssembly.
+    `${living === null ? '' : " 'wasm-unsafe-eval'; worker-src blob:"}; ` +
     `base-uri 'none'; form-action 'none'`;
   return html`<!doctype html>
 <html lang="en">

@@ -10,7 +10,7 @@ import { list, type Section } from './section.ts';
 import { strip } from './strip.ts';
 
 /** What the plans ask, with its answers, and everything that could be done, a line each. */
-export function plansSection({ study }: ReportInput, pictures: Html): Section {
+export function plansSection({ study }: ReportInput, pictures: Html, knobs: Html | null): Section {
   const { lines, options } = study;
   const columns = planColumns(study);
   const about = study.purchase?.about.option.name ?? '';
@@ -40,7 +40,8 @@ ${pictures}
 </div><div>
 <p class="note">Upright stroke: ${lines[0]!.figures.plan}. Disc: the plan; square and <b class="worse">▴</b>: clearly worse; <b class="better">▾</b>: clearly better. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
 ${safetyNote(study.purchase)}
-</div></div>`,
+</div></div>
+${knobs}`,
   };
 }
 

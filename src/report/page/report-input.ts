@@ -1,3 +1,4 @@
+import type { LivingReport } from '../../living/living-report.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 
@@ -13,6 +14,8 @@ export interface ReportInput {
   readonly version: string;
   /** The page's script, as the build made it. */
   readonly script: string;
+  /** What lets readers run the home again; null for a page whose figures stand still. */
+  readonly living: LivingReport | null;
   /** SHA-256 of a text in UTF-8, base64. */
   readonly sha256: (text: string) => string;
 }

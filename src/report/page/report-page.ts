@@ -7,7 +7,8 @@ import { doubtsSection } from './doubts-section.ts';
 import { drawAlone, drawTwice } from './draw-twice.ts';
 import { boughtPlan, drawables } from './drawables.ts';
 import { figure } from './figure.ts';
-import { html, raw } from './html.ts';
+import { heldTrial } from './held-trial.ts';
+import { type Html, html, raw } from './html.ts';
 import { methodSection } from './method-section.ts';
 import { packPictures, unpackPictures } from './packed-pictures.ts';
 import { pageFrame } from './page-frame.ts';
@@ -18,6 +19,7 @@ import { picturesSection } from './pictures-section.ts';
 import { plansSection } from './plans-section.ts';
 import { purchaseSection } from './purchase-section.ts';
 import type { ReportInput } from './report-input.ts';
+import { tryMarkup } from './try-markup.ts';
 
 /** A report, and its pictures as files of their own. */
 export interface Report {
@@ -43,7 +45,7 @@ export async function reportPage(input: ReportInput): Promise<Report> {
   const ofRooms = new Set(PICTURES.flatMap((one) => [pictureId(one), `${pictureId(one)}-with`]));
   const sections = [
     answerSection(input),
-    plansSection(input, placed(TRADE_OFF)),
+    plansSection(input, placed(TRADE_OFF), tryOf(input)),
     ...(purchase === null || purchase.sum === null
       ? []
       : [purchaseSection({ ...purchase, sum: purchase.sum }, placed(MONEY))]),
@@ -61,10 +63,16 @@ export async function reportPage(input: ReportInput): Promise<Report> {
     assumptionsSection(study),
     methodSection(input),
   ];
-  const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data) });
+  const trial = heldTrial(input, data);
+  const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data), trial });
   const inert = withoutTurns(json).replaceAll('<', '\\u003c');
   const held = raw(`<script type="application/json" id="picture-data">${inert}</script>`);
   return { page: pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
+}
+
+function tryOf({ living, study }: ReportInput): Html | null {
+  if (living === null) return null;
+  return tryMarkup(living, study.room, study.options[0]!.measures.money.currency);
 }
 
 /** The week that a question is about: the dampest for damp, the hottest for cooling. */

@@ -124,10 +124,30 @@ details .wide { max-height: 24rem; overflow: auto; }
 .choices fieldset label { display: inline-block; color: var(--ink); font-size: .9rem; margin-right: .8rem; }
 .choices .told { font-size: .8rem; color: var(--soft); min-height: 1.3em; }
 select { font: inherit; max-width: 100%; padding: .3rem; color: var(--ink); background: var(--paper); border: 1px solid var(--soft); border-radius: 3px; }
+[hidden] { display: none !important; }
+.try { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); gap: 3rem; margin-top: 2rem; align-items: start; }
+.panel { background: var(--raised); border-top: 3px solid var(--mark); padding: 1rem 1.25rem; }
+.panel h3 { margin-top: 0; }
+.knob { display: grid; grid-template-columns: 1fr auto; gap: 0 1rem; }
+.knob output { font-weight: 700; font-variant-numeric: tabular-nums; }
+.knob input { grid-column: 1 / -1; width: 100%; accent-color: var(--mark); }
+.try input[type="checkbox"] { accent-color: var(--mark); }
+.try table { width: 100%; }
+.try td, .try tbody th { padding: .2rem .5rem; min-width: 0; }
+.try.stale #try-figures td:nth-of-type(2), .try.stale #try-figures td:nth-of-type(3) { opacity: .75; font-style: italic; }
+.try.stale #try-figures caption::after { content: ' (older figures, the new ones are on their way)'; }
+#try-told { min-height: 1.5em; }
+.days { display: block; width: 100%; height: auto; margin: .5rem 0; }
+.days path { fill: none; stroke-width: 1.4; }
+.days .was { stroke: var(--soft); stroke-dasharray: 3 2; }
+.days .is { stroke: var(--mark); }
+.days .mark { stroke: var(--ink); opacity: .5; stroke-dasharray: 5 4; }
+.days text { fill: var(--soft); font-size: 11px; }
+button { font: inherit; padding: .3rem .8rem; color: var(--ink); background: var(--paper); border: 1px solid var(--soft); border-radius: 3px; cursor: pointer; }
 footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .85rem; }
 @media screen and (max-width: 60rem) {
   body { padding: .75rem 1rem 3rem; }
-  .hero, .pair, .grid { grid-template-columns: minmax(0, 1fr); gap: 1.5rem; }
+  .hero, .pair, .grid, .try { grid-template-columns: minmax(0, 1fr); gap: 1.5rem; }
   .columns, .asked ul { columns: 1; }
   .picture h3 { min-height: 0; }
 }
@@ -149,7 +169,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   @page { size: A4; margin: 14mm; }
   html { font-size: 8.5pt; }
   body { max-width: none; padding: 0; }
-  nav, .choices, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
+  nav, .choices, .try, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
   section { margin-top: 5mm; padding-top: 3mm; }
   .hero, .pair, .grid { gap: 4mm 6mm; }
   .lead { font-size: 1.7rem; }

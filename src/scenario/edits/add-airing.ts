@@ -3,12 +3,13 @@ import { AIRING } from '../presets/activities.ts';
 import type { Edit } from './edit.ts';
 
 /**
- * All windows wide open for ten minutes, mornings and evenings, besides the habits there are.
+ * All windows wide open for some minutes, mornings and evenings, besides the habits there are.
  *
  * @param raw  a scenario as plain values
+ * @param minutes  each time
  */
-export const addAiring = (raw: unknown): Edit => ({
-  household: { airing: [...habitsOf(raw), TWICE_A_DAY] },
+export const addAiring = (raw: unknown, minutes = 10): Edit => ({
+  household: { airing: [...habitsOf(raw), { ...TWICE_A_DAY, lasts: minutes }] },
 });
 
 /**
@@ -60,4 +61,4 @@ function roomsOf(habit: unknown, all: readonly string[]): readonly string[] {
 }
 
 const OPEN_SHARE = 'open share';
-const TWICE_A_DAY = { rooms: 'all', at: ['07:30', '19:00'], lasts: 10, [OPEN_SHARE]: 1 };
+const TWICE_A_DAY = { rooms: 'all', at: ['07:30', '19:00'], [OPEN_SHARE]: 1 };

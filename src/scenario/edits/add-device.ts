@@ -9,15 +9,23 @@ export const addExtractFan = (raw: unknown, name: string, room: string): Edit =>
  * A compressor dehumidifier by its label.
  *
  * @param raw    a scenario as plain values
- * @param label  water it removes at 30 °C and 80 % [L/day]
+ * @param label   water it removes at 30 °C and 80 % [L/day]
+ * @param target  relative humidity that it keeps; the usual one where not given [%]
  */
-export const addDehumidifier = (raw: unknown, name: string, room: string, label: number): Edit =>
+export const addDehumidifier = (
+  raw: unknown,
+  name: string,
+  room: string,
+  label: number,
+  target?: number,
+): Edit =>
   addDevice(raw, name, {
     kind: 'dehumidifier',
     room,
     type: 'compressor',
     label,
     'tested at': '30 °C/80 %',
+    ...(target !== undefined && { target: `${target} %` }),
   });
 
 /**

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { nearestName } from '../../units/nearest-name.ts';
 import { choice, either, list, section } from './fields.ts';
 import { ALL_YEAR, months } from './month-fields.ts';

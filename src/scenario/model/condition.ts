@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Quantity } from '../../control/automation.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { readAnyQuantity } from '../../units/any-quantity.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readQuantity } from '../../units/quantity.ts';
 import { hours } from './clock-fields.ts';
 import { choice, quantity } from './fields.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { FILTER_RATED as RATED } from '../../species/species-lists.ts';
 import { activityNames } from './airing.ts';
 import { hours } from './clock-fields.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { named, plainNumber } from './fields.ts';
 
 const RANGE_WORDS = 'a list of two plain numbers, low and high, such as [7, 15]';

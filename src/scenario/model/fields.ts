@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { anyQuantityWords, readAnyQuantity } from '../../units/any-quantity.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 

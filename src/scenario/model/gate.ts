@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { OPEN_GATE } from '../../control/automation.ts';
 import { choice, either, list } from './fields.ts';
 

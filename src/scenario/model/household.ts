@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { airingModel } from './airing.ts';
 import { days, spellShape, times } from './clock-fields.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** A day of every year, "MM-DD", as month * 100 + day. */
 export const dayOfYear = (says: string) =>

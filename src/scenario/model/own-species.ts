@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { concentrationUnit, isConcentrationUnit } from '../../species/concentration-unit.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { either, list, named, quantity, section, text } from './fields.ts';

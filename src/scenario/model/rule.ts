@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { hours } from './clock-fields.ts';
 import { conditions } from './condition.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { type KnownSpecies, SPECIES } from '../../species/species-table.ts';
 import { airModel } from './air.ts';
 import { bandsModel } from './bands.ts';

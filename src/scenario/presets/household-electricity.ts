@@ -1,3 +1,4 @@
+import { powerOf } from '../../units/portable-math.ts';
 import type { Preset } from '../../units/preset.ts';
 
 /**
@@ -15,7 +16,7 @@ import type { Preset } from '../../units/preset.ts';
  */
 export function householdElectricity(people: number, floorArea: number): Preset {
   const size = Math.max(1, people) * floorArea;
-  const value = MEDIUM_USER * (size / USUAL_SIZE) ** 0.4714;
+  const value = MEDIUM_USER * powerOf(size / USUAL_SIZE, 0.4714);
   const source = 'medium user of 2700 kWh a year, by people and floor area as in SAP 2012';
   return { value, low: 0.5 * value, high: 2 * value, source };
 }

@@ -1,6 +1,7 @@
 import { DEGREE } from '../../physics/sun/angles.ts';
 import { solarDeclination } from '../../physics/sun/solar-coordinates.ts';
 import { solarHourAngle, sunsetHourAngle } from '../../physics/sun/sun-position.ts';
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 
 /**
  * Mean over a step of the cosine of the sun's zenith angle, night counting as 0. [-]
@@ -29,13 +30,13 @@ export function meanCosZenith(
   const set = sunsetHourAngle(latitude, declination);
   const phi = latitude * DEGREE;
   const delta = declination * DEGREE;
-  const level = Math.sin(phi) * Math.sin(delta);
-  const swing = Math.cos(phi) * Math.cos(delta);
+  const level = sineOf(phi) * sineOf(delta);
+  const swing = cosineOf(phi) * cosineOf(delta);
   let sum = 0;
   for (const noon of [-360, 0, 360]) {
     const a = Math.max(noonward - half, noon - set) * DEGREE;
     const b = Math.min(noonward + half, noon + set) * DEGREE;
-    if (b > a) sum += level * (b - a) + swing * (Math.sin(b) - Math.sin(a));
+    if (b > a) sum += level * (b - a) + swing * (sineOf(b) - sineOf(a));
   }
   return Math.max(0, sum / (2 * half * DEGREE));
 }

@@ -1,5 +1,6 @@
 import { solarDeclination } from '../../physics/sun/solar-coordinates.ts';
 import { solarHourAngle, sunsetHourAngle } from '../../physics/sun/sun-position.ts';
+import { cosineOf } from '../../units/portable-math.ts';
 import type { Random } from '../../units/seeded-random.ts';
 import {
   dailyCurve,
@@ -30,7 +31,7 @@ export function makeTemperature(
   const warmWhenClear = recipe.latitude >= 0 ? CLEAR_WARMS : -CLEAR_WARMS;
   const departures = dailyCurve(
     own.map((z, day) => {
-      const part = -warmWhenClear * Math.cos((2 * Math.PI * (day - COLDEST_DAY)) / 365);
+      const part = -warmWhenClear * cosineOf((2 * Math.PI * (day - COLDEST_DAY)) / 365);
       return Math.sqrt(1 - part * part) * z + part * dailyClear[day]!;
     }),
   );
@@ -87,8 +88,8 @@ function dailyCycle({ latitude, longitude }: WeatherRecipe, start: number): Floa
     const angle = solarHourAngle(now, longitude);
     const sinceRise = (angle - rise + 720) % 360;
     const climb = WARMEST - rise;
-    if (sinceRise < climb) return -Math.cos((Math.PI * sinceRise) / climb);
-    return Math.cos((Math.PI * (sinceRise - climb)) / (360 - climb));
+    if (sinceRise < climb) return -cosineOf((Math.PI * sinceRise) / climb);
+    return cosineOf((Math.PI * (sinceRise - climb)) / (360 - climb));
   });
 }
 

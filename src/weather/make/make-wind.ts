@@ -1,5 +1,6 @@
 import { DEGREE, turn } from '../../physics/sun/angles.ts';
 import { solarHourAngle } from '../../physics/sun/sun-position.ts';
+import { cosineOf } from '../../units/portable-math.ts';
 import type { Random } from '../../units/seeded-random.ts';
 import {
   dailyCurve,
@@ -25,7 +26,7 @@ export function makeWind(
   const across = wandering(random, persistence);
   const strength = along.map((z, k) => {
     const day =
-      1 + BY_DAY * Math.cos((solarHourAngle(start + k * 3600, recipe.longitude) - LATER) * DEGREE);
+      1 + BY_DAY * cosineOf((solarHourAngle(start + k * 3600, recipe.longitude) - LATER) * DEGREE);
     return day * Math.hypot(PREVAILS + z, across[k]!);
   });
   const speed = matchMonths(

@@ -86,5 +86,6 @@ export const inputOf = (study: ReportStudy, text: string): ReportInput => ({
     periodic: true,
     notes: [{ id: 'weather-gap', text: 'a gap of 2 h was filled & marked' }],
   },
+  living: null,
   script: 'for (let k = 0; k < 2 && k >= 0; k++) {} // <b>"é"',
 });

@@ -97,6 +97,32 @@ describe('the page', () => {
     );
   });
 
+  test('with the engine in it, lets in a worker of its own and WebAssembly besides', async () => {
+    const offer = {
+      ...{ heats: true, setpoint: 18, night: null, presence: true, airing: true, room: 'nook <b>' },
+      electricity: 0.27,
+    };
+    const living = { engine: 'ZW5naW5l', setup: 'c2V0dXA=', offer, file: 'a <b>.yaml', set: [] };
+    const made = readMarkup((await reportPage({ ...inputOf(study, TEXT), living })).page);
+    const policy = all(made, 'meta').find(
+      ({ attributes }) => attributes['http-equiv'] === 'Content-Security-Policy',
+    )!;
+    expect(policy.attributes['content']).toMatch(
+      /; script-src 'sha256-[^']+' 'wasm-unsafe-eval'; worker-src blob:; base-uri 'none'; form-action 'none'$/,
+    );
+    const knobs = byId(made, 'try');
+    expect('hidden' in knobs.attributes).toBe(true);
+    expect(textOf(knobs)).toContain('A dehumidifier in the nook <b>, 12 L/day by its label');
+    expect(all(knobs, 'input').map(({ attributes }) => attributes['id'])).toEqual([
+      ...['try-warmer', 'try-airing', 'try-electricity', 'try-presence'],
+      ...['try-dehumidifier', 'try-target'],
+    ]);
+    const { trial } = JSON.parse(textOf(byId(made, 'picture-data')));
+    expect(trial).toMatchObject({ engine: 'ZW5naW5l', currency: 'GBP', spans: [] });
+    expect(JSON.parse(textOf(byId(read, 'picture-data'))).trial).toBeNull();
+    expect(page).not.toContain('id="try"');
+  });
+
   test('asks its question over a title that is text', () => {
     expect(textOf(all(read, 'h1')[0]!)).toBe('Is a dehumidifier worth buying here?');
     expect(textOf(all(read, 'title')[0]!)).toBe(
@@ -199,7 +225,7 @@ describe('what a section tells', () => {
       ],
       surprise: 'It saves.',
     };
-    const text = plansSection(inputOf({ ...study, asked }, TEXT), html``).body.markup;
+    const text = plansSection(inputOf({ ...study, asked }, TEXT), html``, null).body.markup;
     expect(text).toContain('<b>Buy &lt;drier&gt; for 180 GBP?</b> It costs 9 GBP. Less damp.');
     expect(text).toContain('<b>Surprising:</b> It saves.');
     expect(study.asked.questions.map(({ title }) => title)).toContainEqual(

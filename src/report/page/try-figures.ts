@@ -1,0 +1,73 @@
+import type { LivingFigures } from '../../living/messages.ts';
+import { figureText, signedText } from '../../units/figure-text.ts';
+
+/** A figure as it is and as tried, as it is printed. */
+export interface TriedFigure {
+  readonly name: string;
+  readonly unit: string;
+  readonly before: string;
+  readonly after: string;
+  /** Difference of the printed figures. */
+  readonly change: string;
+  readonly look: 'better' | 'worse' | 'same';
+}
+
+/**
+ * Figures of a span under the baseline and as tried, those that `compare` prints with the same digits.
+ *
+ * @param whole  whether the span is the whole period, of which money is told
+ */
+export function triedFigures(
+  was: LivingFigures,
+  is: LivingFigures,
+  currency: string,
+  whole: boolean,
+): TriedFigure[] {
+  const line = (
+    name: string,
+    unit: string,
+    of: (one: LivingFigures) => number,
+    decimals = 0,
+  ): TriedFigure => {
+    const [before, after] = [figureText(of(was), decimals), figureText(of(is), decimals)];
+    const more = Number(after) - Number(before);
+    const look = more > 0 ? 'worse' : more < 0 ? 'better' : 'same';
+    return { name, unit, before, after, change: signedText(more, decimals), look };
+  };
+  return [
+    ...(whole ? [line('money', `${currency} a year`, ({ figures }) => figures.money)] : []),
+    { ...line('heat to rooms', 'kWh', ({ heat }) => heat), look: 'same' as const },
+    line('too cold, room worst off', 'h a day', ({ figures }) => figures.cold.value, 1),
+    line('too damp', '% of the time', ({ figures }) => figures.damp),
+    line('corners wet enough for mould', '% of the time', ({ figures }) => figures.spots),
+    ...(whole
+      ? [line('highest mould index', '0 to 6', ({ figures }) => figures.mould.value, 1)]
+      : []),
+    ...(whole ? was.figures.air : []).map(({ name, label, unit, kind }) =>
+      line(
+        `${label}, ${kind === 'mean' ? 'mean of the rooms' : 'night, room worst off'}`,
+        unit,
+        ({ figures }) => figures.air.find((one) => one.name === name)?.value ?? Number.NaN,
+        unit === 'ppm' ? 0 : 1,
+      ),
+    ),
+  ];
+}
+
+/**
+ * Money with electricity at another price, until the run with it is done: what was drawn does not
+ * change with a price that no rule asks about.
+ *
+ * @param mean   price of electricity as it is, on the mean [currency/kWh]
+ * @param from, to  over that price, of the figures and as tried [-]
+ * @param years  that the figures are of
+ */
+export function atOtherPrice(
+  one: LivingFigures,
+  mean: number,
+  [from, to]: readonly [number, number],
+  years: number,
+): LivingFigures {
+  const money = one.figures.money + (one.electricity * mean * (to - from)) / years;
+  return { ...one, figures: { ...one.figures, money } };
+}

@@ -1,0 +1,50 @@
+import type { LivingReport } from '../../living/living-report.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { type Html, html } from './html.ts';
+
+/** Knobs with the figures that follow them; hidden until a script makes them do something. */
+export function tryMarkup({ offer, file }: LivingReport, room: string, currency: string): Html {
+  const { heats, setpoint, night, presence, airing, electricity } = offer;
+  return html`
+<div id="try" class="try" hidden>
+<form class="panel" id="try-form" aria-labelledby="try-title">
+<h3 id="try-title">Try it</h3>
+<p class="note">The home is run again in this page, without any network.</p>
+${heats ? slider('warmer', 'All thermostats', -4, 4, 0.5, 0, setpoint === null ? '+0 K' : `${setpoint} °C`) : null}
+${night === null ? null : slider('night', 'At night', 5, 24, 0.5, night, `${night} °C`)}
+${airing ? slider('airing', 'All windows wide open, twice a day', 0, 30, 5, 0, 'not besides today’s habits') : null}
+${electricity === null ? null : slider('electricity', 'Price of electricity', 0.25, 3, 0.05, 1, `${figureText(electricity, 3)} ${currency}/kWh`)}
+${presence ? box('presence', 'A smart valve in every room, heat only while somebody is there') : null}
+${
+  offer.room === null
+    ? null
+    : html`${box('dehumidifier', `A dehumidifier in the ${offer.room}, 12 L/day by its label`)}
+${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
+}
+<p><button type="button" id="try-reset">As it is</button></p>
+</form>
+<div>
+<p class="told" id="try-told" role="status"></p>
+<div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption><thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th><th scope="col" class="word">unit</th></tr></thead><tbody></tbody></table></div>
+<div class="pair" id="try-months"></div>
+<p class="note"><b>${room}</b>, daily means: the coldest surface [%], with the line of 80 % above which mould can grow, and the temperature [°C]. Dashed: as it is; solid: tried.</p>
+<div id="try-lines"></div>
+<details><summary>Copy as a plan</summary><p>Put this under <code>plans</code> of the scenario, or run <code id="try-command">roombalance run ${file}</code>. What would have to be bought for it is not counted in the money.</p><pre tabindex="0" aria-label="The plan"><code id="try-plan"></code></pre><p><button type="button" id="try-copy">Copy</button></p></details>
+</div>
+</div>`;
+}
+
+function slider(
+  id: string,
+  label: string,
+  min: number,
+  max: number,
+  step: number,
+  value: number,
+  told: string,
+): Html {
+  return html`<p class="knob"><label for="try-${id}">${label}</label> <output for="try-${id}" id="try-${id}-told">${told}</output><input type="range" id="try-${id}" min="${min}" max="${max}" step="${step}" value="${value}"></p>`;
+}
+
+const box = (id: string, label: string): Html =>
+  html`<p><label><input type="checkbox" id="try-${id}"> ${label}</label></p>`;

@@ -1,0 +1,125 @@
+import { addAiring } from '../../scenario/edits/add-airing.ts';
+import { addDehumidifier } from '../../scenario/edits/add-device.ts';
+import { type Edit, isLegalEdit } from '../../scenario/edits/edit.ts';
+import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
+import { scaleElectricityPrice } from '../../scenario/edits/scale-electricity-price.ts';
+import { hasDevice } from '../../scenario/edits/scenario-facts.ts';
+import {
+  heatByPresence,
+  heedsPresence,
+  nightOf,
+  nightSetpoint,
+} from '../../scenario/edits/trial-edits.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { readSettings } from '../../scenario/yaml/settings.ts';
+import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
+
+/** What somebody tries on a home: knobs, each at what it is today or elsewhere. */
+export interface Trial {
+  /** How much warmer every thermostat is set. [K] */
+  readonly warmer: number;
+  /** Setting of the night; null or the one offered is as it is, moved along with the thermostats. [°C] */
+  readonly night: number | null;
+  /** Whether rooms are heated only while somebody is seen in them. */
+  readonly presence: boolean;
+  /** All windows wide open twice a day for so long, besides the habits there are; 0 for none. [min] */
+  readonly airing: number;
+  /** What a dehumidifier keeps the offered room at; null for none. [%] */
+  readonly dehumidifier: number | null;
+  /** Price of electricity over today's. [-] */
+  readonly electricity: number;
+}
+
+/** Which knobs a home has, and where they stand today. */
+export interface TrialOffer {
+  /** Whether there are thermostats to set, and to what; null where that differs by the hour. [°C] */
+  readonly heats: boolean;
+  readonly setpoint: number | null;
+  /** What the night or the setback is; null where there is no such knob. [°C] */
+  readonly night: number | null;
+  readonly presence: boolean;
+  readonly airing: boolean;
+  /** Where a dehumidifier would stand; null where there is one already. */
+  readonly room: string | null;
+  /** Mean price of electricity; null where its prices are in a file. [currency/kWh] */
+  readonly electricity: number | null;
+}
+
+/** Everything as it is today. */
+export const AS_IT_IS: Trial = {
+  ...{ warmer: 0, night: null, presence: false, airing: 0, dehumidifier: null, electricity: 1 },
+};
+
+/**
+ * @param raw    the baseline as plain values
+ * @param room   where a dehumidifier would stand; null for nowhere
+ * @param price  mean price of electricity [currency/kWh]
+ */
+export function trialOffer(
+  raw: unknown,
+  prepared: PreparedPlan,
+  room: string | null,
+  price: number,
+): TrialOffer {
+  const legal = (edit: Edit | null): boolean => edit !== null && isLegalEdit(raw, edit);
+  const heats = legal(raiseSetpoints(raw, 1));
+  const night = heats ? (nightOf(raw) ?? wholeHomeSetpoint(raw)) : null;
+  return {
+    heats,
+    setpoint: heats ? wholeHomeSetpoint(raw) : null,
+    night: night !== null && legal(nightSetpoint(raw, night - 1)) ? night : null,
+    presence: !heedsPresence(raw) && legal(heatByPresence(raw)),
+    airing: legal(addAiring(raw)),
+    room: hasDevice(raw, DEHUMIDIFIERS) ? null : room,
+    electricity: scaleElectricityPrice(raw, prepared, 1) === null ? null : price,
+  };
+}
+
+/**
+ * What a trial changes by the knobs that there are, as `/pointer=value` words to lay on the baseline, in the order in which they
+ * are to be laid.
+ *
+ * @param raw  the baseline as plain values
+ */
+export function trialSettings(
+  raw: unknown,
+  prepared: PreparedPlan,
+  offer: TrialOffer,
+  trial: Trial,
+): string[] {
+  const { warmer, night, presence, airing, dehumidifier, electricity } = trial;
+  const edits = [
+    warmer === 0 || !offer.heats ? null : raiseSetpoints(raw, warmer),
+    night === null || offer.night === null || night === offer.night
+      ? null
+      : nightSetpoint(raw, night),
+    presence && offer.presence ? heatByPresence(raw) : null,
+    airing === 0 || !offer.airing ? null : addAiring(raw, airing),
+    dehumidifier === null || offer.room === null
+      ? null
+      : addDehumidifier(raw, NAME, offer.room, LABEL, dehumidifier),
+  ].filter((edit) => edit !== null);
+  const prices = electricity === 1 ? [] : (scaleElectricityPrice(raw, prepared, electricity) ?? []);
+  return [...edits.flatMap((edit) => settingsFromPatch(edit)), ...prices];
+}
+
+/** The change of a plan that does what these settings do: a merge patch, whose nulls remove. */
+export function trialChange(settings: readonly string[]): unknown {
+  const change: Nested = {};
+  for (const { steps, value } of readSettings(settings)) {
+    const last = steps.at(-1)!;
+    let at = change;
+    for (const step of steps.slice(0, -1)) {
+      at[step] ??= {};
+      at = at[step] as Nested;
+    }
+    at[last] = value;
+  }
+  return change;
+}
+
+type Nested = Record<string, unknown>;
+
+const DEHUMIDIFIERS: ReadonlySet<string> = new Set(['dehumidifier']);
+const NAME = 'tried dehumidifier';
+const LABEL = 12; // L/day

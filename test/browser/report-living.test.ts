@@ -1,0 +1,161 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { triedFigures } from '../../src/report/page/try-figures.ts';
+import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { planFigures } from '../../src/studies/answers/plan-figures.ts';
+import { prepareVariant, variantScenario } from '../../src/studies/plan-variant.ts';
+import { runPlan } from '../../src/studies/run-plan.ts';
+import { AS_IT_IS, type Trial, trialOffer, trialSettings } from '../../src/studies/trial/trial.ts';
+import { seededRandom } from '../../src/units/seeded-random.ts';
+import { periodOf } from '../../src/weather/period-of.ts';
+import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
+import { findBrowser } from './find-browser.ts';
+import { openBrowser } from './open-browser.ts';
+import { accessibilityFaults, openReport } from './report-pages.ts';
+import { writtenReport } from './written-report.ts';
+
+// The home of a report run again in its page, beside the program itself.
+
+const found = await findBrowser();
+const SET = ['/step=60', '/period={ from: "11-01", to: "02-28" }'];
+let file = '';
+let browser: Browser;
+let page: Page;
+let wrong: () => Promise<readonly string[]>;
+
+describe.skipIf(found === null)('a home that is run again in its page', () => {
+  beforeAll(async () => {
+    file = await writtenReport(
+      'scenarios/flat.yaml',
+      ...['--doubts', '0', ...SET.flatMap((one) => ['--set', one])],
+    );
+    browser = await openBrowser();
+    ({ page, wrong } = await openReport(browser, file));
+    await page.locator('#try').scrollIntoViewIfNeeded();
+    await ran(page);
+  }, 120_000);
+  afterAll(() => browser?.close());
+
+  test('shows as it is without being asked, and no fault of accessibility', async () => {
+    const [money] = await rowsOf(page);
+    expect(money![1]).toBe(money![2]);
+    expect(money![3]).toBe('0');
+    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await wrong()).toEqual([]);
+  });
+
+  test('figures of 20 drawn settings are those of the program, to the last digit', async () => {
+    await page.evaluate(
+      `globalThis.tasks = [];
+       new PerformanceObserver((list) => tasks.push(...list.getEntries().map((one) => one.duration)))
+         .observe({ type: 'longtask' });`,
+    );
+    const program = ownFigures();
+    const random = seededRandom(2026);
+    for (let k = 0; k < 20; k++) {
+      const trial: Trial = {
+        warmer: Math.round(random() * 16) / 2 - 4,
+        night: random() < 0.5 ? null : Math.round(random() * 20) / 2 + 8,
+        presence: random() < 0.3,
+        airing: Math.round(random() * 6) * 5,
+        dehumidifier: random() < 0.5 ? null : Math.round(random() * 20) + 42,
+        electricity: Math.round(random() * 40) / 20 + 0.5,
+      };
+      await turn(page, trial);
+      expect(await rowsOf(page), JSON.stringify(trial)).toEqual(program(trial));
+    }
+    // The first look comes from another thread, and so does the rest.
+    const tasks = await page.evaluate<number[]>('globalThis.tasks');
+    expect(tasks.filter((one) => one > 200)).toEqual([]);
+    expect(await wrong()).toEqual([]);
+  });
+
+  test('the command and the plan are those of what is tried', async () => {
+    await turn(page, { ...AS_IT_IS, warmer: 1 });
+    const command = await page.locator('#try-command').textContent();
+    expect(command).toContain(`roombalance run flat.yaml --set '${SET[0]}'`);
+    expect(command).toMatch(/ --set '\/heating\/setpoint=\[.*"setpoint":21\}/);
+    expect(await page.locator('#try-plan').textContent()).toMatch(/^tried:\n {2}description: /);
+    await page.locator('#try-reset').click();
+    await ran(page);
+    expect(await page.locator('#try-plan').textContent()).toContain('change: {}');
+  });
+
+  test('runs as JavaScript where the policy has no WebAssembly, with the same figures', async () => {
+    const plain = join(temporaryFolder(), 'plain.html');
+    writeFileSync(plain, readFileSync(file, 'utf8').replace(" 'wasm-unsafe-eval'", ''));
+    const other = await openReport(browser, plain);
+    await other.page.locator('#try').scrollIntoViewIfNeeded();
+    await ran(other.page);
+    await page.locator('#try-reset').click();
+    await ran(page);
+    expect(await rowsOf(other.page)).toEqual(await rowsOf(page));
+  });
+});
+
+/** Waits until the figures are of what is tried. */
+const ran = (on: Page) =>
+  on.getByText('All figures are of what is tried.').waitFor({ timeout: 60_000 });
+
+async function turn(on: Page, trial: Trial): Promise<void> {
+  await on.evaluate(`(() => {
+    const asked = ${JSON.stringify(trial)};
+    const form = document.getElementById('try-form');
+    const knob = (id) => document.getElementById('try-' + id) ?? {};
+    form.reset();
+    for (const id of ['warmer', 'night', 'airing', 'electricity']) {
+      if (asked[id] !== null) knob(id).value = String(asked[id]);
+    }
+    if (asked.dehumidifier !== null) knob('target').value = String(asked.dehumidifier);
+    knob('presence').checked = asked.presence;
+    knob('dehumidifier').checked = asked.dehumidifier !== null;
+    form.dispatchEvent(new Event('input', { bubbles: true }));
+  })()`);
+  await ran(on);
+}
+
+/** Cells of the figures of the whole period. */
+const rowsOf = (on: Page): Promise<string[][]> =>
+  on
+    .locator('#try-figures tbody tr')
+    .evaluateAll((rows) =>
+      rows.map((row) =>
+        [...row.children].map((cell) => (cell.textContent ?? '').replace(/ [▴▾]$/, '')),
+      ),
+    );
+
+/** The program's own figures of a trial, as the page prints them. */
+function ownFigures(): (trial: Trial) => string[][] {
+  const text = readFileSync('scenarios/flat.yaml', 'utf8');
+  const weather = readWeather(readFileSync(`scenarios/${weatherOf(text)}`, 'utf8'), 'w.csv');
+  const scenario = readScenario(text, 'flat.yaml');
+  const files = new Map([
+    [scenario.weather, readFileSync(`scenarios/${scenario.weather}`, 'utf8')],
+  ]);
+  const plan = scenario.plans[0]!.name;
+  const variant = { plan, set: SET };
+  const raw = variantScenario(scenario, variant);
+  const prepared = prepareVariant(scenario, files, variant);
+  const offer = trialOffer(raw, prepared, 'bedroom', 0);
+  const figures = (trial: Trial) => {
+    const settings = trialSettings(raw, prepared, offer, trial);
+    const tried = prepareVariant(scenario, files, { plan, set: [...SET, ...settings] });
+    const { from, to } = tried.period;
+    const period = periodOf(weather, from, to, tried.household.clock);
+    const { measures } = runPlan({ plan: tried, weather, period });
+    return {
+      ...{ figures: planFigures(measures), heat: measures.heating.useful_kwh, electricity: 0 },
+      ...{ coldSpot: [], temperature: [], settings, plan: '' },
+    };
+  };
+  const was = figures(AS_IT_IS);
+  return (trial) =>
+    triedFigures(was, figures(trial), prepared.prices.currency, true).map(
+      ({ name, before, after, change, unit }) => [name, before, after, change, unit],
+    );
+}
+
+const weatherOf = (text: string): string => /^weather: (.+)$/m.exec(text)![1]!;
