@@ -1,7 +1,7 @@
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { Option } from '../studies/options.ts';
 import { prepareVariant } from '../studies/plan-variant.ts';
-import { meanElectricityPrice } from '../studies/purchase/mean-electricity-price.ts';
+import { meanFuelPrice } from '../studies/purchase/mean-prices.ts';
 import { type TrialOffer, trialOffer } from '../studies/trial/trial.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
@@ -50,7 +50,7 @@ function standsWithout(
 export function livingReport(source: LivingSource, engine: string): LivingReport {
   const { scenario, text, files, weather, set, baseline, room } = source;
   const { raw, prepared, measures } = baseline;
-  const { price } = meanElectricityPrice(measures, measures, 0, prepared.prices);
+  const price = meanFuelPrice(measures, 'electricity', prepared.prices) ?? 0;
   const offer = trialOffer(raw, prepared, room, price);
   const file = scenario.file.split(/[\\/]/).at(-1) ?? scenario.file;
   const { plan } = baseline.variant;

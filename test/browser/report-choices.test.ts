@@ -58,7 +58,7 @@ describe.skipIf(found === null)('choosing', () => {
   test('lines of other plans, but no more than can be told apart', async () => {
     const boxes = page.locator('input[name="choice-line"]');
     const names = await page.locator('#choices fieldset label').allTextContents();
-    expect(await boxes.count()).toBe(8);
+    expect(await boxes.count()).toBe(6);
     const before = await titleOf('heat');
     const drawnNames = async () =>
       (await page.locator('#picture-mould thead th').allTextContents()).slice(1);

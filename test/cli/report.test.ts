@@ -65,7 +65,7 @@ describe('a report', () => {
     const [, runs] = /^reports\/cottage\.html written, from (\d+) runs\n$/.exec(err)!;
     expect(textOf(byId(page, 'method'))).toContain(`${runs} runs of 2 days`);
     expect(textOf(byId(page, 'method'))).toContain('roombalance 1.2.3 on 2030-01-02');
-    expect(textOf(all(page, 'pre')[0]!)).toBe(HOME);
+    expect(textOf(all(byId(page, 'method'), 'pre')[0]!)).toBe(HOME);
     expect(textOf(all(page, 'script').at(-1)!)).toBe('/* report/page-script.js */');
     expect(textOf(all(page, 'h1')[0]!)).toBe('Which plan costs and does what?');
   });

@@ -1,4 +1,4 @@
-import type { TriedFigure } from '../page/try-figures.ts';
+import { spanId, type TriedFigure } from '../page/try-figures.ts';
 
 /** Puts the figures of a span into the page: those of the whole period into its table. */
 export function showFigures(name: string, whole: boolean, figures: readonly TriedFigure[]): void {
@@ -7,17 +7,7 @@ export function showFigures(name: string, whole: boolean, figures: readonly Trie
     document.querySelector('#try-figures tbody')!.replaceChildren(...rows);
     return;
   }
-  const id = `try-${name.replaceAll(/[^a-z]+/g, '-')}`;
-  const found = document.getElementById(id);
-  if (found !== null) {
-    found.querySelector('tbody')!.replaceChildren(...rows);
-    return;
-  }
-  const table = element('table');
-  table.id = id;
-  table.append(element('caption', name), element('tbody'));
-  table.querySelector('tbody')!.append(...rows);
-  document.getElementById('try-months')!.append(table);
+  document.querySelector(`#${spanId(name)} tbody`)!.replaceChildren(...rows);
 }
 
 function rowOf({ name, unit, before, after, change, look }: TriedFigure): HTMLElement {

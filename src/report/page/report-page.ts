@@ -7,7 +7,7 @@ import { doubtsSection } from './doubts-section.ts';
 import { drawAlone, drawTwice } from './draw-twice.ts';
 import { boughtPlan, drawables } from './drawables.ts';
 import { figure } from './figure.ts';
-import { heldTrial } from './held-trial.ts';
+import { type HeldTrial, heldTrial } from './held-trial.ts';
 import { type Html, html, raw } from './html.ts';
 import { methodSection } from './method-section.ts';
 import { packPictures, unpackPictures } from './packed-pictures.ts';
@@ -43,9 +43,10 @@ export async function reportPage(input: ReportInput): Promise<Report> {
   const drawn = await drawTwice(pictures);
   const placed = (id: string) => html`${drawn.filter((one) => one.id === id).map(figure)}`;
   const ofRooms = new Set(PICTURES.flatMap((one) => [pictureId(one), `${pictureId(one)}-with`]));
+  const trial = heldTrial(input, data);
   const sections = [
     answerSection(input),
-    plansSection(input, placed(TRADE_OFF), tryOf(input)),
+    plansSection(input, placed(TRADE_OFF), tryOf(input, trial)),
     ...(purchase === null || purchase.sum === null
       ? []
       : [purchaseSection({ ...purchase, sum: purchase.sum }, placed(MONEY))]),
@@ -63,16 +64,15 @@ export async function reportPage(input: ReportInput): Promise<Report> {
     assumptionsSection(study),
     methodSection(input),
   ];
-  const trial = heldTrial(input, data);
   const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data), trial });
   const inert = withoutTurns(json).replaceAll('<', '\\u003c');
   const held = raw(`<script type="application/json" id="picture-data">${inert}</script>`);
   return { page: pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
 }
 
-function tryOf({ living, study }: ReportInput): Html | null {
+function tryOf({ living, study }: ReportInput, trial: HeldTrial | null): Html | null {
   if (living === null) return null;
-  return tryMarkup(living, study.room, study.options[0]!.measures.money.currency);
+  return tryMarkup(living, study, trial?.spans.map(({ name }) => name) ?? []);
 }
 
 /** The week that a question is about: the dampest for damp, the hottest for cooling. */

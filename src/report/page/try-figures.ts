@@ -54,6 +54,9 @@ export function triedFigures(
   ];
 }
 
+/** Id of the table of a part of the period. */
+export const spanId = (name: string): string => `try-${name.replaceAll(/[^a-z]+/g, '-')}`;
+
 /**
  * Money with electricity at another price, until the run with it is done: what was drawn does not
  * change with a price that no rule asks about.

@@ -1,9 +1,27 @@
 import type { LivingReport } from '../../living/living-report.ts';
+import type { LivingFigures } from '../../living/messages.ts';
+import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
+import { spanId, type TriedFigure, triedFigures } from './try-figures.ts';
 
-/** Knobs with the figures that follow them; hidden until a script makes them do something. */
-export function tryMarkup({ offer, file }: LivingReport, room: string, currency: string): Html {
+/**
+ * Knobs with the figures that follow them, those of the baseline at first; hidden until a script makes
+ * them do something. Everything has the size that it will have, so that nothing below is moved.
+ *
+ * @param spans  names of the parts of the period that are run before the whole
+ */
+export function tryMarkup(
+  { offer, file }: LivingReport,
+  { lines, options, room }: ReportStudy,
+  spans: readonly string[],
+): Html {
+  const { money, heating } = options[0]!.measures;
+  const { currency } = money;
+  const asItIs: LivingFigures = {
+    ...{ figures: lines[0]!.figures, heat: heating.useful_kwh, electricity: 0 },
+    ...{ coldSpot: [], temperature: [], settings: [], plan: '' },
+  };
   const { heats, setpoint, night, presence, airing, electricity } = offer;
   return html`
 <div id="try" class="try" hidden>
@@ -25,14 +43,25 @@ ${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
 </form>
 <div>
 <p class="told" id="try-told" role="status"></p>
-<div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption><thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th><th scope="col" class="word">unit</th></tr></thead><tbody></tbody></table></div>
-<div class="pair" id="try-months"></div>
+<div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption><thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th><th scope="col" class="word">unit</th></tr></thead><tbody>${rows(triedFigures(asItIs, asItIs, currency, true))}</tbody></table></div>
+<div class="pair">${spans.map((name) => html`<table id="${spanId(name)}"><caption>${name}</caption><tbody>${rows(triedFigures(asItIs, asItIs, currency, false).map(unknown))}</tbody></table>`)}</div>
 <p class="note"><b>${room}</b>, daily means: the coldest surface [%], with the line of 80 % above which mould can grow, and the temperature [°C]. Dashed: as it is; solid: tried.</p>
-<div id="try-lines"></div>
+<div id="try-lines">${[0, 1].map(() => html`<svg class="days" viewBox="0 0 576 130" aria-hidden="true"></svg>`)}</div>
 <details><summary>Copy as a plan</summary><p>Put this under <code>plans</code> of the scenario, or run <code id="try-command">roombalance run ${file}</code>. What would have to be bought for it is not counted in the money.</p><pre tabindex="0" aria-label="The plan"><code id="try-plan"></code></pre><p><button type="button" id="try-copy">Copy</button></p></details>
 </div>
 </div>`;
 }
+
+const rows = (figures: readonly TriedFigure[]): Html[] =>
+  figures.map(
+    ({ name, before, after, change, unit }) =>
+      html`<tr><th scope="row">${name}</th><td>${before}</td><td><b>${after}</b></td><td>${change}</td><td class="word">${unit}</td></tr>`,
+  );
+
+const unknown = (figure: TriedFigure): TriedFigure => ({
+  ...figure,
+  ...{ before: '…', after: '…', change: '…' },
+});
 
 function slider(
   id: string,
