@@ -12,6 +12,10 @@ export function typedField(text: string): string {
   return LIKE_A_FORMULA.test(text) ? `'${text}` : text;
 }
 
+/** What was typed, of a field that `typedField` made. */
+export const typedText = (field: string): string =>
+  field.startsWith("'") ? field.slice(1) : field;
+
 /** Quoted where it holds a comma, a quote or a line break. */
 function quoted(field: string): string {
   return /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field;

@@ -13,10 +13,10 @@ home: { rooms: { "den, \\"warm\\"": { floor area: 14 }, "two, \\"lines\\"": { fl
 heating: { setpoint: 20 }
 plans:
   now: { change: {} }
-  "dry": { change: { devices: { drier: { kind: dehumidifier, room: "two, \\"lines\\"", label: 12 L/day } } } }
+  "+dry": { change: { devices: { drier: { kind: dehumidifier, room: "two, \\"lines\\"", label: 12 L/day } } } }
 `;
 const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
-const VARY = ['--vary', '/heating/setpoint=18 to 20 by 1', '--plans', 'now,dry'];
+const VARY = ['--vary', '/heating/setpoint=18 to 20 by 1', '--plans', 'now,+dry'];
 
 const made: Record<string, string> = { 'cottage.yaml': HOME, 'saltmere.csv': WEATHER };
 let summary = '';

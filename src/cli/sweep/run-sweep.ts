@@ -45,7 +45,7 @@ export async function runSweep(
   const total = partCount(part.of, which, parts);
   const progress = await startSweepProgress(io, total, book.count());
   const setup = { file: scenario.file, weather };
-  const { run } = await startSimulations(work.workers, setup, { done: () => progress.done() });
+  const { run } = await startSimulations(work.workers, setup, { done: () => {} });
   let last = 0;
   let stopped = false;
 
@@ -76,6 +76,7 @@ export async function runSweep(
     for (let one = next(); one !== null; one = next()) {
       const result = await resultOf(one);
       if (!stopped) await book.add(result);
+      progress.done();
     }
   }
 

@@ -1,4 +1,5 @@
 import { csvFields } from '../../report/csv-fields.ts';
+import { typedText } from '../../report/csv-line.ts';
 import { FIRST } from '../../report/sweep/sweep-csv.ts';
 import type { SweepResult } from '../../report/sweep/sweep-result.ts';
 import { bargainOf } from '../../studies/sweep/bargain-of.ts';
@@ -104,7 +105,8 @@ function csvReader(file: string) {
       const money = at('money.total_per_year');
       const pointers = names.slice(FIRST.length, names.indexOf('problem'));
       const values = Object.fromEntries(pointers.map((name) => [name, Number(at(name))]));
-      const bargain = { run, home, plan, values, money: Number(money), hours: 0 };
+      const named = { home: typedText(home), plan: typedText(plan) };
+      const bargain = { run, ...named, values, money: Number(money), hours: 0 };
       runs.set(run, { place, bargain: money === '' ? null : bargain });
       return;
     }
