@@ -1,5 +1,6 @@
 import { frontierChart } from '../charts/frontier-chart.ts';
 import { chartsToSvg } from '../charts/to-svg.ts';
+import { valueText } from './sweep-text.ts';
 
 /** A run as the picture needs it. */
 interface PicturedRun {
@@ -31,7 +32,7 @@ export async function frontierPicture(sweep: PicturedSweep): Promise<string> {
 const named = ({ plan, values, money, hours }: PicturedRun) => {
   const words = Object.entries(values).map(([pointer, value]) => {
     const end = pointer.split('/').at(-1)!.replaceAll('~1', '/').replaceAll('~0', '~');
-    return `${end} ${value}`;
+    return `${end} ${valueText(value)}`;
   });
   return { name: [plan, ...words].join(', '), money, hours };
 };

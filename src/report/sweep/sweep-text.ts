@@ -56,7 +56,7 @@ function frontierParts(outcome: SweepOutcome, width: number): string[] {
       text('room h\noutside', ({ hours }) => figureText(hours, 0)),
       text('run', ({ run }) => String(run)),
       ...(plans.size > 1 ? [text('plan', ({ plan }) => plan, 'left')] : []),
-      ...pointers.map((pointer) => text(pointer, ({ values }) => String(values[pointer]))),
+      ...pointers.map((pointer) => text(pointer, ({ values }) => valueText(values[pointer]!))),
     ],
     width,
   );
@@ -84,7 +84,13 @@ function kneeWords({ frontier, knee, currency }: SweepOutcome): string {
 }
 
 const runWords = ({ plan, values }: FrontierRun): string =>
-  [plan, ...Object.entries(values).map(([pointer, value]) => `${pointer} ${value}`)].join(', ');
+  [
+    plan,
+    ...Object.entries(values).map(([pointer, value]) => `${pointer} ${valueText(value)}`),
+  ].join(', ');
+
+/** A value as people would set it. */
+export const valueText = (value: number): string => String(Number(value.toPrecision(4)));
 
 /** So many rows evenly from a longer frontier, its ends and its bend among them. */
 function thinned(frontier: readonly FrontierRun[], bend: number | undefined): FrontierRun[] {

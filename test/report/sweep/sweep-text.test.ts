@@ -54,6 +54,13 @@ describe('other ends', () => {
     expect(end(more)).toBe(expected);
   });
 
+  test('drawn values are printed as people would set them', () => {
+    const drawn = { ...run(1, 1000, 500), values: { '/heating/setpoint': 18.3913794204 } };
+    expect(end({ frontier: [drawn], knee: null })).toBe(
+      'Run 1 (now, /heating/setpoint 18.39) is the cheapest and has the fewest hours.',
+    );
+  });
+
   test('a long frontier is shortened to rows evenly from it, with its bend', () => {
     const long = Array.from({ length: 100 }, (_, k) => run(k + 1, 1000 + k, 500 - k));
     const knee = { at: long[1]!, before: 1, after: 2 };
