@@ -370,6 +370,44 @@ describe('prices', () => {
     });
   });
 
+  test('blocks with prices of their own', () => {
+    const blocks =
+      '[{ price: 0.4, days: weekdays, from: "16:00", to: "19:00" }, { price: 0.1, from: "23:00", to: "05:00" }]';
+    const { fuels } = money(`{ electricity: { price: 0.25, blocks: ${blocks}, standing: 0.5 } }`);
+    expect(fuels.electricity).toMatchObject({
+      tariff: {
+        ...{ by: 'blocks', price: 0.25 },
+        blocks: [
+          { from: 960, to: 1140, days: 0b0011111, price: 0.4 },
+          { from: 1380, to: 300, price: 0.1 },
+        ],
+      },
+      standing: 0.5,
+    });
+  });
+
+  test.each([
+    [
+      '{ blocks: [{ price: 1, from: "16:00", to: "19:00" }] }',
+      'expected blocks only beside a price',
+    ],
+    [
+      '{ price: 1, blocks: [{ price: 1, from: "16:00", to: "19:00" }, { price: 2, from: "18:00", to: "20:00" }] }',
+      'expected a time apart from that of #1, got both on ',
+    ],
+    [
+      '{ price: 1, blocks: [{ price: 1, months: May, from: "16:00", to: "19:00" }] }',
+      '"months", which is not known',
+    ],
+    ['{ price: 1, blocks: [{ from: "16:00", to: "19:00" }] }', 'expected a number, got nothing'],
+    [
+      '{ day: 1, night: 1, night hours: "1:00-2:00", blocks: [] }',
+      'expected blocks only beside a price',
+    ],
+  ])('%s is refused', (electricity, words) => {
+    expect(() => money(`{ electricity: ${electricity} }`)).toThrow(words);
+  });
+
   test('night hours of some days', () => {
     const night =
       '[{ days: weekdays, from: "00:00", to: "07:00" }, { days: weekends, from: "00:00", to: "24:00" }]';

@@ -1,8 +1,9 @@
+import type { Spell } from '../../control/household.ts';
 import type { Fuel } from '../../home/home.ts';
 import type { FuelPrice, Prices, Tariff } from '../../home/prices.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { COMMON } from '../../units/preset.ts';
-import { EVERY_DAY } from '../model/clock-fields.ts';
+import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { CARBON, PRICE } from '../presets/prices.ts';
 import type { Finding } from '../unplaced-problem.ts';
@@ -76,18 +77,22 @@ function tariffOf(
   files: ReadonlyMap<string, string>,
   defaults: Defaults,
 ): Tariff {
-  const { day, night, prices } = parts;
+  const { day, night, prices, price, blocks: priced = [] } = parts;
   if (prices !== undefined) return priceSeries(files.get(prices) ?? '', prices);
   if (day !== undefined && night !== undefined) {
-    const blocks = (parts['night hours'] ?? []).map(({ days, from, to }) => ({
-      from,
-      to: to > DAY ? to - DAY : to,
-      ...(days !== EVERY_DAY && { days }),
-      price: night,
-    }));
+    const blocks = (parts['night hours'] ?? []).map((spell) => blockOf(spell, night));
     return { by: 'blocks', price: day, blocks, clock };
   }
-  return { by: 'flat', price: defaults.number(['money', fuel, 'price'], parts.price, PRICE[fuel]) };
+  if (price !== undefined && priced.length > 0) {
+    const blocks = priced.map((one) => blockOf(spellOf(one.days, one.from, one.to), one.price));
+    return { by: 'blocks', price, blocks, clock };
+  }
+  return { by: 'flat', price: defaults.number(['money', fuel, 'price'], price, PRICE[fuel]) };
+}
+
+/** A block of a tariff; one that ends after midnight has its end before its start. */
+function blockOf({ days, from, to }: Pick<Spell, 'days' | 'from' | 'to'>, price: number) {
+  return { from, to: to > DAY ? to - DAY : to, ...(days !== EVERY_DAY && { days }), price };
 }
 
 const DAY = 1440;

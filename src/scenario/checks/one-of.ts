@@ -53,6 +53,10 @@ export function oneOfFindings(raw: UncheckedMapping): Finding[] {
     const given = mapping(raw['money'])[fuel];
     const unsaid = isMapping(given) && forms.flat().every((key) => !(key in given));
     if (!unsaid) oneOf(given, ['money', fuel], forms);
+    if ('blocks' in mapping(given) && !('price' in mapping(given))) {
+      const expected = 'blocks only beside a price, which holds at all other hours';
+      findings.push({ path: ['money', fuel, 'blocks'], expected, got: 'none' });
+    }
   }
   items(raw['blinds']).forEach((entry, k) => {
     oneOf(entry, ['blinds', k], [['pane'], ['room'], ['rooms']]);

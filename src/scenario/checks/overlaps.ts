@@ -29,7 +29,9 @@ export function overlapFindings(raw: UncheckedMapping): Finding[] {
     }
   }
   for (const fuel of FUELS) {
-    check(mapping(mapping(raw['money'])[fuel])['night hours'], ['money', fuel, 'night hours']);
+    for (const key of ['night hours', 'blocks']) {
+      check(mapping(mapping(raw['money'])[fuel])[key], ['money', fuel, key]);
+    }
   }
   items(mapping(raw['home'])['doorways']).forEach((doorway, k) => {
     check(mapping(doorway)['open'], ['home', 'doorways', k, 'open']);

@@ -14,11 +14,17 @@ export function scaleElectricityPrice(
   times: number,
 ): string[] | null {
   const written = mapping(mapping(raw)['money'])['electricity'];
-  const { day, night, prices: file } = mapping(written);
+  const { day, night, prices: file, price, blocks } = mapping(written);
   if (file !== undefined) return null;
   const at = (where: string, price: number) => `/money/electricity${where}=${price * times}`;
   if (day !== undefined && night !== undefined) {
     return [at('/day', readTolerantly(day, '-')), at('/night', readTolerantly(night, '-'))];
+  }
+  if (Array.isArray(blocks) && blocks.length > 0) {
+    const each = blocks.map((block, k) =>
+      at(`/blocks/${k}/price`, readTolerantly(mapping(block)['price'], '-')),
+    );
+    return [at('/price', readTolerantly(price, '-')), ...each];
   }
   const tariff = prices.fuels.electricity?.tariff;
   if (tariff?.by !== 'flat') return null;

@@ -44,6 +44,18 @@ describe('electricity so many times as dear', () => {
     expect(after.tariff.blocks).toEqual(night);
   });
 
+  test('blocks, at the hours they have', () => {
+    const block = '{ price: 0.125, days: weekends, from: "01:00", to: "05:00" }';
+    const { set, before, after } = dearer(`{ price: 0.25, blocks: [${block}] }`, 4);
+    expect(set).toEqual(['/money/electricity/price=1', '/money/electricity/blocks/0/price=0.5']);
+    if (before.tariff.by !== 'blocks' || after.tariff.by !== 'blocks') throw new Error('flat');
+    expect(after.tariff).toEqual({
+      ...before.tariff,
+      price: 1,
+      blocks: [{ ...before.tariff.blocks[0]!, price: 0.5 }],
+    });
+  });
+
   test.each([null, '{ standing: 0.4 }'])('the price that was filled in for %s', (electricity) => {
     const { set, before, after } = dearer(electricity, 2);
     if (before.tariff.by !== 'flat') throw new Error('not flat');
