@@ -32,12 +32,12 @@ describe('one mistake, one line that says where, what was expected, what came an
     [
       'an unknown key and its neighbour',
       'heatng: { setpoint: 20 }',
-      'h.yaml:8:1: heatng: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, doubts, fitted, plans, got "heatng", which is not known (did you mean "heating"?)',
+      'h.yaml:8:1: heatng: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, log, doubts, fitted, plans, got "heatng", which is not known (did you mean "heating"?)',
     ],
     [
       'a key of a later time',
       'forecast: {}',
-      'h.yaml:8:1: forecast: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, doubts, fitted, plans, got "forecast", which is not known',
+      'h.yaml:8:1: forecast: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, log, doubts, fitted, plans, got "forecast", which is not known',
     ],
     [
       'a difference for a setpoint',
