@@ -19,8 +19,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   measures: ['units', 'physics', 'species', 'home', 'type engine', 'type weather'],
   scenario: ['units', 'species', 'weather', 'log', 'home', 'control', 'type engine'],
   studies: [
-    ...['units', 'physics', 'species', 'log', 'scenario', 'engine', 'measures'],
-    ...['type weather', 'type home', 'type control'],
+    ...['units', 'physics', 'species', 'log', 'control', 'scenario', 'engine', 'measures'],
+    ...['type weather', 'type home'],
   ],
   fit: ['units', 'log', 'scenario', 'engine', 'type home', 'type weather'],
   living: ['units', 'weather', 'measures', 'scenario', 'studies'],

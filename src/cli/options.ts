@@ -128,6 +128,16 @@ export function againstOption(): Option {
     'simulate the time of a log of your own sensors and print the run beside it (repeatable)',
   )
     .argParser((file: string, before: readonly string[] = []) => [...before, file])
+    .conflicts(['plot', 'trace', 'doubt', 'replay']);
+}
+
+/** `--replay FILE`, as often as there are files of the log. */
+export function replayOption(): Option {
+  return new Option(
+    '--replay <file.csv>',
+    "feed a log of your own sensors to the plan's rules and tell what they would have said (repeatable)",
+  )
+    .argParser((file: string, before: readonly string[] = []) => [...before, file])
     .conflicts(['plot', 'trace', 'doubt']);
 }
 

@@ -15,6 +15,7 @@ import { withinFormulas } from '../within-formulas.ts';
 /** What may be said beside the scenario's name. */
 export interface RunOptions extends AskedDays, BesideLog {
   readonly against?: readonly string[];
+  readonly replay?: readonly string[];
   readonly plan?: string;
   readonly set: readonly string[];
   readonly weather?: readonly string[];
@@ -36,6 +37,10 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
   if (options.against !== undefined) {
     const { runAgainst } = await import('./run-against.ts');
     return runAgainst(io, path, loaded, options.against, options);
+  }
+  if (options.replay !== undefined) {
+    const { runReplay } = await import('./run-replay.ts');
+    return runReplay(io, loaded, options.replay, options);
   }
   const { plans, read } = loaded;
   await keepApart(io, [{ option: '--trace <file.csv>', path: options.trace }], read, true);

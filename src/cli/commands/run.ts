@@ -8,6 +8,7 @@ import {
   jsonOption,
   plotOption,
   renamedOption,
+  replayOption,
   seedOption,
   setOption,
   weathersOption,
@@ -27,6 +28,7 @@ export function runCommand(io: Io): Command {
     .addOption(weathersOption())
     .option('--trace <file.csv>', 'also write hourly series here')
     .addOption(againstOption())
+    .addOption(replayOption())
     .addOption(doubtOption())
     .addOption(seedOption('--doubt'))
     .addOption(jsonOption())

@@ -94,7 +94,7 @@ const FREE: Tariff = { by: 'flat', price: 0 };
 /** @param water  [g/m3]; air with hardly any counts as having a trace, because none has no dew point */
 function dewPointAt(temperature: number, water: number): number {
   const pressure = (water / 1000) * VAPOUR_GAS_CONSTANT * (temperature + ZERO_CELSIUS);
-  return dewPoint(Math.max(LEAST_PRESSURE, pressure));
+  return Number.isNaN(pressure) ? pressure : dewPoint(Math.max(LEAST_PRESSURE, pressure));
 }
 
 /** Saturated at about -90 °C. [Pa] */
