@@ -187,6 +187,14 @@ describe('wrong calls', () => {
     );
   });
 
+  test('a file of prices that is not there', async () => {
+    const answers = 'tariff: file\nelectricity: half-hours.csv\n';
+    const { io, said, files } = fakeIo({ ...atHand(), 'a.yaml': answers });
+    expect(await main(['start', 'x/h.yaml', '--answers', 'a.yaml'], io)).toBe(2);
+    expect(said.err).toBe('x/half-hours.csv: expected a file to read, got nothing of that name\n');
+    expect(Object.keys(files)).not.toContain('x/h.yaml');
+  });
+
   test('a line that will not do is asked again with the reason', async () => {
     const { io } = fakeIo(atHand());
     const one = person({ place: '200,0' }, 'timezone');

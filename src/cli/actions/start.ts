@@ -1,7 +1,8 @@
 import { basename, dirname, join, relative } from 'node:path';
 import { FETCH } from '../../scenario/start/home-questions.ts';
 import { farness, nearestInClimate, placeOf } from '../../scenario/start/place-answer.ts';
-import { type Answers, completed } from '../../scenario/start/question.ts';
+import { priceIn } from '../../scenario/start/price-answer.ts';
+import { type Answers, completed, said } from '../../scenario/start/question.ts';
 import { QUESTIONNAIRE } from '../../scenario/start/questionnaire.ts';
 import { answersText, readAnswers } from '../../scenario/start/read-answers.ts';
 import type { StartContext } from '../../scenario/start/start-context.ts';
@@ -10,7 +11,7 @@ import { InputProblems } from '../../units/problem.ts';
 import { Interrupted } from '../asking.ts';
 import { requireFree } from '../fetch/require-free.ts';
 import type { Io } from '../io.ts';
-import { MOST_SCENARIO } from '../load-scenario.ts';
+import { MOST_DATA, MOST_SCENARIO } from '../load-scenario.ts';
 import { askQuestions } from '../start/ask-questions.ts';
 import { requireAsking } from '../start/require-asking.ts';
 import { startContext, weatherFor } from '../start/weather-for.ts';
@@ -42,6 +43,7 @@ export async function start(io: Io, path: string, options: StartOptions): Promis
     const given = await allAnswers(io, files.kept, options, context);
     return { ...given, ...(await withWeather(io, given.answers, options, context)) };
   });
+  await requirePrices(io, path, answers);
   const schema = join(await io.packageFolder(), 'docs', 'scenario.schema.json');
   const text = scenarioText(answers, {
     weather: basename(files.weather),
@@ -60,6 +62,13 @@ export async function start(io: Io, path: string, options: StartOptions): Promis
   io.out(
     `\nNext: change ${path} with an editor; roombalance check ${path} lists what is assumed.\n`,
   );
+}
+
+/** Refuse to write a scenario whose file of prices cannot be read. @throws InputProblems */
+async function requirePrices(io: Io, path: string, answers: Answers): Promise<void> {
+  const price = priceIn(said(answers, 'electricity'));
+  if (price === null || !('file' in price)) return;
+  await io.readText(join(dirname(path), price.file), MOST_DATA);
 }
 
 /** The weather that was chosen; where it cannot be had, the person may choose another. */
