@@ -1,5 +1,7 @@
+import { writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { fittedTwin } from './twins.ts';
+import { accuracyPage } from './accuracy-page.ts';
+import { fittedTwin, type Twin } from './twins.ts';
 
 test('a twin is foreseen better than by guessing, and its temperatures within half a kelvin', async () => {
   // sensors of 0.1 K and 0.8 points; the model is the truth, so what is left is the search's own
@@ -17,3 +19,16 @@ test('a twin is foreseen better than by guessing, and its temperatures within ha
   expect(held.length).toBeGreaterThanOrEqual(parameters.length - 2);
   expect(fit.runs).toBeLessThanOrEqual(552);
 }, 120_000);
+
+test.runIf(process.env['UPDATE_ACCURACY'] === '1')(
+  'UPDATE_ACCURACY=1 writes docs/accuracy.md anew',
+  async () => {
+    const twins: Twin[] = [];
+    for (let seed = 1; seed <= 40; seed++) {
+      twins.push(await fittedTwin(seed));
+      writeFileSync('docs/accuracy.md', accuracyPage(twins));
+    }
+    expect(twins).toHaveLength(40);
+  },
+  3_600_000,
+);

@@ -245,11 +245,17 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
 
 /**
  * What is claimed at best: sensors see a place and not a room, and a model is not the home. Small
- * sources are told only beside the large ones.
+ * sources are told only beside the large ones, and vapour that comes in bursts only as finely as it
+ * was logged; how far is taken from twins.
  */
 const LEAST = { positive: 0.06, share: 0.2, plain: 0.1 } as const;
-const SMALL_SOURCES = ['steady', 'heater power'];
+const LEAST_OF: readonly (readonly [string, number])[] = [
+  ['steady moisture', 0.5],
+  ['steady heat', 0.3],
+  ['moisture', 0.1],
+  ['heater power', 0.15],
+];
 const leastOf = (name: string, scale: Adjustable['scale']): number =>
-  SMALL_SOURCES.some((part) => name.startsWith(part)) ? 0.15 : LEAST[scale];
+  LEAST_OF.find(([part]) => name.startsWith(part))?.[1] ?? LEAST[scale];
 
 const DOUBTED = 'stated in the scenario';

@@ -1,5 +1,6 @@
 import { isMap, parseDocument } from 'yaml';
 import { planChain } from '../plan-chain.ts';
+import { pointerSteps } from '../yaml/json-pointer.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import { readSettings } from '../yaml/settings.ts';
 
@@ -28,29 +29,34 @@ export function writeFitted(
 ): string {
   const document = parseDocument(text, { version: '1.2' });
   for (const { steps, value } of readSettings(settings)) {
-    for (const at of placesOf(document.toJS(), plan, steps)) {
-      clearWay(
-        (path) => document.getIn(path, true),
-        (path) => document.deleteIn(path),
-        at,
-      );
-      document.setIn(at, document.createNode(value));
-    }
+    const at = placeOf(document.toJS(), plan, steps);
+    clearWay(
+      (path) => document.getIn(path, true),
+      (path) => document.deleteIn(path),
+      at,
+    );
+    document.setIn(at, document.createNode(value));
   }
+  const written = document.toJS();
   for (const [pointer, { low, high, from, log }] of fitted) {
+    // What only the plan says stays its own: the list is about the home as it is.
+    if (isOfPlan(written, plan, pointerSteps(pointer) ?? [])) continue;
     const range = { low, high, ...(from !== null && { from }), log };
     document.setIn(['fitted', pointer], document.createNode(range, { flow: true }));
   }
   return document.toString({ lineWidth: 0, flowCollectionPadding: false });
 }
 
-/** In the home as it is; and in changes of the plan and of those it builds on that say the same. */
-function placesOf(value: unknown, plan: string, steps: readonly string[]): string[][] {
+/** In the last change that says it, of the plan and those it builds on; in the home as it is where none does. */
+function placeOf(value: unknown, plan: string, steps: readonly string[]): string[] {
   const chain = planChain(value, plan);
   const names = 'names' in chain ? chain.names : [];
   const changes = names.map((name) => ['plans', name, 'change', ...steps]);
-  return [[...steps], ...changes.filter((path) => hasValue(value, path))];
+  return changes.findLast((path) => hasValue(value, path)) ?? [...steps];
 }
+
+const isOfPlan = (value: unknown, plan: string, steps: readonly string[]): boolean =>
+  placeOf(value, plan, steps).length > steps.length;
 
 function hasValue(value: unknown, path: readonly string[]): boolean {
   let here = value;

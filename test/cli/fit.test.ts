@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest';
+import { main } from '../../src/cli/main.ts';
+import { fakeIo } from './fake-io.ts';
+
+// What is refused before any search; test/fit has the searches.
+
+const HOME = `title: Small home
+weather: w.csv
+site: { timezone: UTC }
+step: 60
+home: { rooms: { den: { floor area: 14 } } }
+`;
+
+/** Rows an hour apart from a day on. */
+function hourly(day: string, days: number, cells: (n: number) => string): string {
+  const start = Date.parse(`${day}T00:00Z`);
+  return Array.from({ length: 24 * days }, (_, n) => {
+    const time = new Date(start + n * 3.6e6).toISOString().slice(0, 16);
+    return `${time}Z,${cells(n)}\n`;
+  }).join('');
+}
+
+const WEATHER = `# title: Somewhere
+# latitude: 54
+# longitude: -2
+# elevation: 10
+time,temperature,relative humidity,wind speed,wind direction,direct normal,diffuse horizontal
+${hourly('2024-01-01', 40, (n) => `${5 + (n % 24) / 12},80,3,200,0,0`)}`;
+
+async function fitting(log: string, ...more: string[]) {
+  const { io, said, files } = fakeIo({ 'h.yaml': HOME, 'w.csv': WEATHER, 'log.csv': log });
+  const status = await main(['fit', 'h.yaml', '--log', 'log.csv', ...more], io);
+  return { status, ...said, files };
+}
+
+test('a log of other days than the weather is refused with both spans', async () => {
+  const log = `time,den temperature\n${hourly('2024-05-01', 30, (n) => `${20 + (n % 5)}`)}`;
+  const { status, out, err } = await fitting(log);
+  expect({ status, out }).toEqual({ status: 2, out: '' });
+  expect(err).toContain('expected a log and weather that have at least a week in common');
+  expect(err).toContain(
+    '0 days: the log from 2024-05-01 to 2024-05-30, the weather from 2024-01-01',
+  );
+});
+
+test('fewer than seven days in common are refused', async () => {
+  const log = `time,den temperature\n${hourly('2024-01-05', 5, (n) => `${20 + (n % 5)}`)}`;
+  expect((await fitting(log)).err).toMatch(/got 5 days: the log from 2024-01-05/);
+});
+
+test('a fit without a log is a usage error', async () => {
+  const { io, said } = fakeIo({ 'h.yaml': HOME, 'w.csv': WEATHER });
+  expect(await main(['fit', 'h.yaml'], io)).toBe(1);
+  expect(said.err).toContain("required option '--log <file>' not specified");
+});
+
+test('the log is not written over', async () => {
+  const log = `time,den temperature\n${hourly('2024-01-05', 20, (n) => `${20 + (n % 5)}`)}`;
+  const { status, err } = await fitting(log, '--out', 'log.csv');
+  expect(status).toBe(1);
+  expect(err).toContain('It is read by the same call; name another file.');
+});
+
+test('one room with humidity alone is fitted, told in words within 80 columns, and nothing is written without skill', async () => {
+  // a humidity that follows nothing: noise by a fixed rule about 50 %
+  const noise = (n: number) => 50 + 8 * Math.sin(n * n);
+  const log = `time,den temperature,den humidity\n${hourly('2024-01-08', 28, (n) => `${20 + ((n * 7) % 3) / 10},${noise(n).toFixed(1)}`)}`;
+  const { status, out, err, files } = await fitting(log, '--out', 'fitted.yaml');
+  expect(status).toBe(0);
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  expect(out).toMatch(/^Small home: 22 days of the log fitted, 6 days withheld, \d+ runs/);
+  expect(out).toContain('Parameters\n');
+  expect(out).toContain('relative humidity of den');
+  expect(out.replace(/\s+/g, ' ')).toContain(
+    'this fit has no skill, and nothing should rest on it',
+  );
+  expect(err).toContain('fitted.yaml was not written, because the fit foresees no better than');
+  expect(files['fitted.yaml']).toBeUndefined();
+}, 120_000);
