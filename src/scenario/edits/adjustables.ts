@@ -248,12 +248,13 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
  * sources are told only beside the large ones, and vapour that comes in bursts only as finely as it
  * was logged; how far is taken from twins.
  */
-const LEAST = { positive: 0.06, share: 0.2, plain: 0.1 } as const;
+const LEAST = { positive: 0.08, share: 0.27, plain: 0.1 } as const;
 const LEAST_OF: readonly (readonly [string, number])[] = [
-  ['steady moisture', 0.5],
-  ['steady heat', 0.3],
-  ['moisture', 0.1],
-  ['heater power', 0.15],
+  ['steady moisture', 0.65],
+  ['steady heat', 0.6],
+  ['moisture', 0.11],
+  ['deep moisture', 0.24],
+  ['heater power', 0.18],
 ];
 const leastOf = (name: string, scale: Adjustable['scale']): number =>
   LEAST_OF.find(([part]) => name.startsWith(part))?.[1] ?? LEAST[scale];
