@@ -32,9 +32,9 @@ export function finishColumn(
   rows: Int32Array | null,
   facts: LoggedQuantityFacts,
   said: string | null,
-  place: { readonly name: string; readonly cell: number },
+  place: { readonly name: string; readonly cell: number; readonly asked: boolean },
   problems: LogProblems,
-): FinishedColumn | null {
+): FinishedColumn | { readonly leftOut: string } | null {
   const all = raw.values[column]!;
   const number = (k: number) => all[rows === null ? k : rows[k]!]!;
   const line = (k: number) => raw.line[rows === null ? k : rows[k]!]!;
@@ -42,9 +42,13 @@ export function finishColumn(
   if (spread === null) return null;
   const unit = unitOf(facts, said, spread);
   if ('hint' in unit) {
+    if (unit.foreign && !place.asked)
+      return { leftOut: `expected ${unit.expected}, got ${unit.got}` };
     problems.at(line(firstNumber(times.length, number)), place.cell, `unit ${place.name}`, {
       where: place.name,
-      ...unit,
+      expected: unit.expected,
+      got: unit.got,
+      hint: unit.hint,
     });
     return null;
   }

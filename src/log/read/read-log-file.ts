@@ -151,9 +151,23 @@ function finishAll(
         return;
       }
       taken.set(key, name);
+      const asked = Object.hasOwn(options.readings, name);
       const facts = factsOf(what.quantity)!;
       const said = what.unit ?? rows.units.get(group) ?? null;
-      const done = finishColumn(raw, k, at.times, at.rows, facts, said, { name, cell }, problems);
+      const done = finishColumn(
+        raw,
+        k,
+        at.times,
+        at.rows,
+        facts,
+        said,
+        { name, cell, asked },
+        problems,
+      );
+      if (done !== null && 'leftOut' in done) {
+        leftOut.push({ name, why: done.leftOut });
+        return;
+      }
       if (done === null || done.times.length === 0) {
         leftOut.push({ name, why: 'it holds no reading' });
         return;

@@ -39,7 +39,9 @@ export function sniffTable(text: string): TableLayout | null {
 
 function layoutWith(lines: readonly string[], separator: string): TableLayout | null {
   const rows = lines.map((line) => splitCells(line, separator) ?? []);
-  const begins = rows.findIndex((cells) => cells.length > 1 && timeCellsOf(cells) !== null);
+  const begins = firstOfMost(
+    rows.map((cells) => (cells.length > 1 ? (timeCellsOf(cells)?.join(' ') ?? '') : '')),
+  );
   if (begins < 0) return null;
   const timeCells = timeCellsOf(rows[begins]!)!;
   const data = rows.slice(begins).filter((cells) => cells.length > 1);
@@ -57,6 +59,14 @@ function layoutWith(lines: readonly string[], separator: string): TableLayout | 
     decimalComma: hasDecimalComma(data, separator, cells),
     long: longColumns(named, data, cells),
   };
+}
+
+/** First place of the text that stands most often, empty ones left aside; a preamble may hold a date. */
+function firstOfMost(texts: readonly string[]): number {
+  const counts = new Map<string, number>();
+  for (const text of texts) if (text !== '') counts.set(text, (counts.get(text) ?? 0) + 1);
+  const [most] = [...counts].sort(([, a], [, b]) => b - a);
+  return most === undefined ? -1 : texts.indexOf(most[0]);
 }
 
 /** Where in a row a time stands: a date with its time of day, an epoch count, or the two apart. */

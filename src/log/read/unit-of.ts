@@ -17,6 +17,8 @@ export interface UnitTrouble {
   readonly expected: string;
   readonly got: string;
   readonly hint: string;
+  /** The unit is of another kind, whatever the numbers are. */
+  readonly foreign?: true;
 }
 
 /** A few numbers of a column: least, the one in the middle, most. */
@@ -102,6 +104,7 @@ const refused = ({ words, unit }: LoggedQuantityFacts, said: string): UnitTroubl
   expected: `a unit of ${words}, such as ${unit}`,
   got: `"${said}"`,
   hint: '',
+  foreign: true,
 });
 
 const short = (value: number): string => String(Math.round(value * 100) / 100);

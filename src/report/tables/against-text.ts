@@ -20,6 +20,7 @@ export function againstText(against: AgainstLog, width: number): string {
     wrapText(SKILL, '', width),
     figuresTable(against, width),
     wrapText(FIGURES, '', width),
+    ...(against.typical_weather ? [wrapText(TYPICAL, 'note: ', width)] : []),
   ];
   return parts.join('\n\n');
 }
@@ -108,6 +109,8 @@ const SHORT: Readonly<Record<string, string>> = {
   'relative humidity': 'RH [%]',
   'vapour excess': 'excess [g/m3]',
 };
+const TYPICAL =
+  'The weather is a typical year, not that of the log: unless both are invented together, what is off here may be the weather.';
 const SKILL =
   'Skill is 1 for a perfect run, 0 for one no nearer than a guess from the log itself, and below 0 for a ' +
   "worse one. Guesses: the log's mean, the same hour of other weeks, the day before repeated. Hours in gaps " +

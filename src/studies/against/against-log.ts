@@ -13,6 +13,8 @@ export interface AgainstLog {
   readonly scenario: string;
   readonly plan: string;
   readonly period: { readonly from: string; readonly to: string; readonly hours: number };
+  /** The weather is a typical year, which was never that of the log. */
+  readonly typical_weather: boolean;
   /** By room and quantity, rooms without readings left out. */
   readonly misfits: readonly RoomMisfit[];
   /** Figures of the hours that were logged, of the log and of the run, by the same rules. */
@@ -49,6 +51,7 @@ export function againstLog(
     against: {
       scenario: plan.scenario,
       plan: plan.plan,
+      typical_weather: request.weather.periodic,
       period: {
         from: instant(period.start),
         to: instant(period.start + period.hours * 3600),
@@ -80,11 +83,11 @@ function commonPeriod(
   log: Log,
   names: { readonly log: string; readonly weather: string },
 ): PlanRequest['period'] {
-  if (weather.periodic) throw typical(weather, log, names.weather);
   const start = Math.ceil(Math.max(log.start, period.start) / 3600) * 3600;
   const end = Math.floor(Math.min(log.end, period.start + period.hours * 3600) / 3600) * 3600;
   const hours = (end - start) / 3600;
   if (hours >= FEWEST) return { start, hours };
+  if (weather.periodic) throw typical(weather, log, names.weather);
   const spans = `${instant(log.start)} to ${instant(log.end)}`;
   const end2 = period.start + period.hours * 3600;
   throw new InputProblems([

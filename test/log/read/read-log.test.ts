@@ -71,6 +71,17 @@ describe('how numbers and columns are written', () => {
     expect([...seriesOf(log, 'relative humidity', 'bad')!.values]).toEqual([55.25, 55.5]);
   });
 
+  test('a date in the preamble is no row, and a unit of another kind leaves its column out', () => {
+    const text =
+      'Serial;7\nExport;01.02.2025\n\nDatum;Uhrzeit;Temp Bad;TVOC (ppb)\n31.01.2025;12:00;20,5;300\n31.01.2025;12:10;20,6;310\n';
+    const { log, files } = read(text, {});
+    expect(log.start).toBe(Date.UTC(2025, 0, 31, 12) / 1000);
+    expect(log.series.map(({ room }) => room)).toEqual(['bad']);
+    expect(files[0]!.leftOut).toEqual([
+      { name: 'TVOC (ppb)', why: 'expected a unit of TVOC, such as µg/m3, got "ppb"' },
+    ]);
+  });
+
   test('a long file, only on change, with readings that are not there', () => {
     const text = [
       'name,state,time',
