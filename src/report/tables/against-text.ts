@@ -70,6 +70,7 @@ function misfitTable(misfits: readonly RoomMisfit[], width: number): string {
       column('\nday', ({ skill }) => figureText(skill.last_day_repeated, 2)),
     ],
     width,
+    1,
   );
 }
 
@@ -95,6 +96,7 @@ function figuresTable({ rooms }: AgainstLog, width: number): string {
       pair('mould\nindex', (f) => f.mould_index_peak, 2),
     ],
     width,
+    1,
   );
 }
 
