@@ -23,16 +23,25 @@ export const keyOf = ({
 
 /** Parts laid in the order of time; where two have the same time the later part counts. */
 function join(parts: readonly LoggedSeries[]): LoggedSeries {
-  const rows = parts.flatMap(({ times }, part) => Array.from(times, (_, k) => ({ part, k })));
-  const timeOf = ({ part, k }: { part: number; k: number }) => parts[part]!.times[k]!;
-  rows.sort((a, b) => timeOf(a) - timeOf(b) || a.part - b.part);
-  const once = rows.filter(
-    (row, n) => n + 1 === rows.length || timeOf(row) !== timeOf(rows[n + 1]!),
-  );
+  const times = joined(parts.map((part) => part.times));
+  const values = joined(parts.map((part) => part.values));
+  const rows = Uint32Array.from(times, (_, k) => k);
+  rows.sort((a, b) => times[a]! - times[b]! || a - b);
+  const once = rows.filter((row, n) => n + 1 === rows.length || times[row] !== times[rows[n + 1]!]);
   return {
     ...parts[0]!,
-    times: Float64Array.from(once, timeOf),
-    values: Float64Array.from(once, ({ part, k }) => parts[part]!.values[k]!),
+    times: Float64Array.from(once, (row) => times[row]!),
+    values: Float64Array.from(once, (row) => values[row]!),
     from: parts.map(({ from }) => from).join(' and '),
   };
+}
+
+function joined(columns: readonly Float64Array[]): Float64Array {
+  const all = new Float64Array(columns.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const column of columns) {
+    all.set(column, at);
+    at += column.length;
+  }
+  return all;
 }

@@ -74,41 +74,55 @@ function siftJumps(
   same: (a: number, b: number) => boolean,
 ) {
   const keep = new Uint8Array(times.length).fill(1);
+  const rising = new Int32Array(times.length); // rows that led so far, times ascending
+  let led = 0;
   let repeatedHour = 0;
   let reset = -1;
-  let high = 0; // row with the latest time so far
   let k = 0;
   for (const jump of back) {
-    for (; k < jump; k++) if (times[k]! > times[high]!) high = k;
-    if (keep[jump] === 0) continue;
+    if (jump < k) continue;
+    while (k < jump) rising[led++] = k++;
+    const high = times[rising[led - 1]!]!;
     let end = jump;
-    while (end < times.length && times[end]! <= times[high]!) end++;
-    const fall = times[high]! - times[jump]!;
-    if (fall <= HOUR) {
-      for (let n = jump; n < end; n++) keep[n] = 0;
+    while (end < times.length && times[end]! <= high) end++;
+    if (high - times[jump]! <= HOUR) {
+      keep.fill(0, jump, end);
       repeatedHour += end - jump;
-    } else if (!isOverlap(times, jump, end, same) && reset < 0) reset = jump;
+    } else if (!isOverlap(times, rising.subarray(0, led), jump, end, same) && reset < 0) {
+      reset = jump;
+    }
+    k = end;
   }
-  const rows: number[] = [];
-  for (let n = 0; n < times.length; n++) if (keep[n] === 1) rows.push(n);
-  return { rows: Int32Array.from(rows), repeatedHour, reset };
+  const rows = Int32Array.from(times, (_, n) => n).filter((n) => keep[n] === 1);
+  return { rows, repeatedHour, reset };
 }
 
 /** Whether most rows of a stretch were there before, with the same readings. */
 function isOverlap(
   times: Float64Array,
+  before: Int32Array,
   from: number,
   to: number,
   same: (a: number, b: number) => boolean,
 ): boolean {
-  const before = new Map<number, number>();
-  for (let k = 0; k < from; k++) before.set(times[k]!, k);
   let alike = 0;
   for (let k = from; k < to; k++) {
-    const row = before.get(times[k]!);
-    if (row !== undefined && same(row, k)) alike++;
+    const row = rowAt(times, before, times[k]!);
+    if (row >= 0 && same(row, k)) alike++;
   }
   return alike >= (to - from) * 0.9;
+}
+
+/** Row of an instant among rows in the order of time; -1 for none. */
+function rowAt(times: Float64Array, rows: Int32Array, instant: number): number {
+  let [low, high] = [0, rows.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (times[rows[middle]!]! <= instant) low = middle;
+    else high = middle - 1;
+  }
+  const row = rows[low] ?? -1;
+  return row >= 0 && times[row] === instant ? row : -1;
 }
 
 /** One row a time: the one that was written later. */

@@ -200,6 +200,14 @@ describe('order of rows', () => {
     );
   });
 
+  test('an export that begins again two hours earlier is laid over itself', () => {
+    const hour = (h: number) => `2025-01-31T${String(h).padStart(2, '0')}:00Z,${10 + h}`;
+    const rows = [0, 1, 2, 3, 4, 5, 3, 4, 5, 6, 7].map(hour);
+    const { log, files } = read(`Time,T\n${rows.join('\n')}\n`, {});
+    expect([...log.series[0]!.values]).toEqual([10, 11, 12, 13, 14, 15, 16, 17]);
+    expect(files[0]!.notes).toEqual(['3 readings stand twice and count once.']);
+  });
+
   test('two files of one sensor become one series', () => {
     const texts = [
       { file: 'a.csv', text: 'Time,Attic temp\n2025-02-01T00:00Z,5\n2025-02-01T01:00Z,6\n' },
