@@ -22,7 +22,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     ...['units', 'physics', 'species', 'log', 'control', 'scenario', 'engine', 'measures'],
     ...['type weather', 'type home'],
   ],
-  fit: ['units', 'log', 'scenario', 'engine', 'type home', 'type weather'],
+  fit: ['units', 'species', 'log', 'scenario', 'engine', 'type home', 'type weather'],
   living: ['units', 'weather', 'measures', 'scenario', 'studies'],
   report: [
     ...['units', 'species', 'measures', 'living'],

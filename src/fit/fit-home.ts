@@ -6,6 +6,7 @@ import { mergedFor, planChain } from '../scenario/plan-chain.ts';
 import { preparePlan } from '../scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
+import { CARBON_DIOXIDE } from '../species/carbon-dioxide.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
@@ -294,7 +295,7 @@ function requireReadings({ log }: FitRequest, { rooms }: Readings): void {
 }
 
 /** What people breathe out and nothing takes away. */
-const GASES: readonly string[] = ['co2'];
+const GASES: readonly string[] = [CARBON_DIOXIDE.name];
 const MOST_RUNS = { water: 150, heat: 400 } as const;
 /** Of those of water, for a first search. */
 const ROUGH_RUNS = 45;

@@ -1,4 +1,5 @@
 import { quantileSorted } from 'simple-statistics';
+import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { known } from '../statistics/misfit.ts';
 import type { Readings } from './readings.ts';
@@ -11,7 +12,7 @@ export function logCautions({ rooms }: Readings, weather: Weather, division: Div
       ...stuck(`temperature of ${name}`, temperature?.hourly),
       ...stuck(`humidity of ${name}`, humidity?.hourly),
       ...ceiling(name, humidity?.hourly),
-      ...belowOutdoors(name, species['co2']?.hourly),
+      ...belowOutdoors(name, species[CARBON_DIOXIDE.name]?.hourly),
     ]),
     ...strangeWeather(weather, division),
   ];
@@ -46,9 +47,9 @@ function belowOutdoors(room: string, hourly: Float64Array | undefined): string[]
   const all = known(hourly ?? new Float64Array(0)).sort((a, b) => a - b);
   if (all.length === 0) return [];
   const low = quantileSorted(all, 0.02);
-  if (low >= LEAST_CO2) return [];
+  if (low >= LEAST_BREATHED) return [];
   return [
-    `CO2 of ${room} falls to ${low.toFixed(0)} ppm, below the air outdoors: calibrate the sensor`,
+    `${CARBON_DIOXIDE.symbol} of ${room} falls to ${low.toFixed(0)} ppm, below the air outdoors: calibrate the sensor`,
   ];
 }
 
@@ -71,5 +72,5 @@ function strangeWeather(
 
 const STUCK = 48; // hours
 const AT_CEILING = 0.03;
-const LEAST_CO2 = 370; // ppm
+const LEAST_BREATHED = 370; // ppm
 const BEYOND = 0.1;

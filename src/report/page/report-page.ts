@@ -65,7 +65,12 @@ export async function reportPage(input: ReportInput): Promise<Report> {
     methodSection(input),
   ];
   const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data), trial });
-  const inert = withoutTurns(json).replaceAll('<', '\\u003c');
+  const inert = withoutTurns(json)
+    .replaceAll('<', '\\u003c')
+    .replaceAll(
+      /[\u007f-\u009f]/g,
+      (one) => `\\u${one.charCodeAt(0).toString(16).padStart(4, '0')}`,
+    );
   const held = raw(`<script type="application/json" id="picture-data">${inert}</script>`);
   return { page: pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
 }

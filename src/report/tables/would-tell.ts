@@ -1,12 +1,16 @@
+import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 /** Which measurement would tell what a log does not, by the name of the parameter. */
 export function wouldTell(name: string): string {
   return MEASUREMENTS.find(([part]) => name.startsWith(part))?.[1] ?? 'a longer log';
 }
 
 const MEASUREMENTS: readonly (readonly [string, string])[] = [
-  ['air', 'CO2 logged in a bedroom, or a blower door,'],
-  ['leakage', 'CO2 logged in a bedroom, or a blower door,'],
-  ['moisture factor', 'a week with a weighed humidifier, or CO2 in a bedroom,'],
+  ['air', `${CARBON_DIOXIDE.symbol} logged in a bedroom, or a blower door,`],
+  ['leakage', `${CARBON_DIOXIDE.symbol} logged in a bedroom, or a blower door,`],
+  [
+    'moisture factor',
+    `a week with a weighed humidifier, or ${CARBON_DIOXIDE.symbol} in a bedroom,`,
+  ],
   ['steady moisture', 'a week with a weighed humidifier in the room'],
   ['moisture buffer', 'half an hour of steam in a shut room, logged every ten minutes,'],
   ['deep moisture', 'a log that runs from a wet into a dry season'],
@@ -16,5 +20,5 @@ const MEASUREMENTS: readonly (readonly [string, string])[] = [
   ['heater power', 'the heating switched fully on after a cold night'],
   ['thermostat', 'a log of the hours in which the heating is on'],
   ['steady heat', 'a reading of the electricity meter every day'],
-  ['co2', 'who is at home, logged,'],
+  [CARBON_DIOXIDE.name, 'who is at home, logged,'],
 ];

@@ -1,3 +1,4 @@
+import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 import { livedIn, type PlanFacts } from './plan-facts.ts';
 import { adviceToAir, type OfferedRule, withoutRestraint } from './rule-offers.ts';
 
@@ -191,7 +192,11 @@ const adviceAlways: Offer = (facts) => ({
 
 /** Rules, and sensors for them. */
 function withRules(facts: PlanFacts, rules: readonly OfferedRule[]) {
-  const sensors = { what: 'CO2 sensors', price: 50 * facts.rooms.length, lasts: '8 years' };
+  const sensors = {
+    what: `${CARBON_DIOXIDE.symbol} sensors`,
+    price: 50 * facts.rooms.length,
+    lasts: '8 years',
+  };
   return {
     change: { rules: facts.rules ? { add: rules } : rules },
     purchases: facts.sensors.air ? [] : [sensors],

@@ -1,3 +1,4 @@
+import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 /** A rule as it stands in a scenario. */
 export type OfferedRule = Readonly<Record<string, unknown>> & { readonly name: string };
 
@@ -19,7 +20,7 @@ export const ruleOffers = (rooms: readonly string[]): readonly OfferedRule[] => 
 /** Rules that ask for open windows: those who can act are told, four times a day at most. */
 export const adviceToAir = (rooms: readonly string[]): readonly OfferedRule[] => [
   rule('stale air', rooms, '10 min', 'open a window', [
-    { reading: 'co2', over: 1200, clear: 900 },
+    { reading: CARBON_DIOXIDE.name, over: 1200, clear: 900 },
     { windows: 'closed' },
   ]),
   rule('damp air', rooms, '15 min', 'air the room', [

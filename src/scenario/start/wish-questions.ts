@@ -1,3 +1,4 @@
+import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 import { plain } from './home-questions.ts';
 import { chose, type Question } from './question.ts';
 import { roomFor, roomsOf } from './rooms-answer.ts';
@@ -25,7 +26,7 @@ export const WISH_QUESTIONS: readonly Question[] = [
     choices: () => [
       { value: 'presence', label: 'presence (who is in a room)' },
       { value: 'humidity', label: 'temperature and humidity' },
-      { value: 'air', label: 'CO2 or air quality' },
+      { value: 'air', label: `${CARBON_DIOXIDE.symbol} or air quality` },
     ],
     initial: () => ['humidity'],
   },
