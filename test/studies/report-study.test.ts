@@ -83,7 +83,7 @@ describe('what a report tells', () => {
 describe('what is pictured', () => {
   test('the baseline, the purchase, the warmer room, then plans before proposals', async () => {
     expect(pictured(usual).slice(0, 4)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
-    expect(pictured(usual)).toHaveLength(8);
+    expect(pictured(usual)).toHaveLength(6);
     const plans = [BASE, NINETEEN, TWENTY, DRY];
     const more = await study({ plans });
     expect(pictured(more).slice(0, 5)).toEqual([

@@ -1,4 +1,5 @@
 import type { Coordinates } from '../../units/coordinates.ts';
+import { cosineOf, sineOf } from '../../units/portable-math.ts';
 
 /** A town that can be named instead of its coordinates. */
 export interface KnownPlace extends Coordinates {
@@ -18,8 +19,8 @@ export const nearestPlace = (place: Coordinates): KnownPlace =>
 /** Great-circle distance by the haversine formula on a sphere of 6371 km. [km] */
 export function distance(a: Coordinates, b: Coordinates): number {
   const rad = Math.PI / 180;
-  const half = (x: number) => Math.sin((x * rad) / 2) ** 2;
-  const across = Math.cos(a.latitude * rad) * Math.cos(b.latitude * rad);
+  const half = (x: number) => sineOf((x * rad) / 2) ** 2;
+  const across = cosineOf(a.latitude * rad) * cosineOf(b.latitude * rad);
   const h = half(b.latitude - a.latitude) + across * half(b.longitude - a.longitude);
   return 2 * 6371 * Math.asin(Math.min(1, Math.sqrt(h)));
 }
