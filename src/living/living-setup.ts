@@ -1,5 +1,5 @@
 import { deflateSync, inflateSync, strFromU8, strToU8 } from 'fflate';
-import type { TrialOffer } from '../studies/trial/trial.ts';
+import type { TrialOffer } from '../studies/trial/knobs.ts';
 import { fromBase64, toBase64 } from '../units/base64.ts';
 import type { Weather } from '../weather/weather.ts';
 

@@ -1,5 +1,5 @@
 import type { PlanFigures } from '../studies/answers/plan-figures.ts';
-import type { Trial } from '../studies/trial/trial.ts';
+import type { Trial } from '../studies/trial/knobs.ts';
 
 /** A run to make in the page. */
 export interface LivingRequest {

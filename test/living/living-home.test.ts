@@ -8,7 +8,7 @@ import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { planFigures } from '../../src/studies/answers/plan-figures.ts';
 import { prepareVariant } from '../../src/studies/plan-variant.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
-import { AS_IT_IS } from '../../src/studies/trial/trial.ts';
+import { AS_IT_IS } from '../../src/studies/trial/knobs.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { COTTAGE, DRY_PLAN, studyOf } from '../report/page/cottage.ts';
 

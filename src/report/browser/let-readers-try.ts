@@ -1,6 +1,6 @@
 import { unpackText } from '../../living/living-setup.ts';
 import type { LivingAnswer, LivingFigures } from '../../living/messages.ts';
-import type { Trial } from '../../studies/trial/trial.ts';
+import { AS_IT_IS, type Trial } from '../../studies/trial/knobs.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { HeldTrial } from '../page/held-trial.ts';
 import { atOtherPrice, triedFigures } from '../page/try-figures.ts';
@@ -97,7 +97,7 @@ export function letReadersTry(held: HeldTrial): void {
   const seen = new IntersectionObserver((entries) => {
     if (!entries.some(({ isIntersecting }) => isIntersecting) || turn > 0) return;
     seen.disconnect();
-    ask(knobs.asItIs);
+    ask(AS_IT_IS);
   });
   seen.observe(part);
 }
@@ -112,15 +112,11 @@ function commandOf({ file, set }: HeldTrial, settings: readonly string[]): strin
 const WHOLE = 'the whole period';
 
 interface Knobs {
-  readonly asItIs: Trial;
   readonly listen: (turned: (trial: Trial) => void) => void;
 }
 
 function knobsOf({ offer, currency }: HeldTrial): Knobs {
   const input = (id: string) => document.getElementById(`try-${id}`) as HTMLInputElement | null;
-  const asItIs: Trial = {
-    ...{ warmer: 0, night: null, presence: false, airing: 0, dehumidifier: null, electricity: 1 },
-  };
   const number = (id: string, else_: number): number => Number(input(id)?.value ?? else_);
   const read = (): Trial => ({
     warmer: number('warmer', 0),
@@ -152,11 +148,10 @@ function knobsOf({ offer, currency }: HeldTrial): Knobs {
     if (target !== null) target.disabled = trial.dehumidifier === null;
   };
   return {
-    asItIs,
     listen: (turned) => {
       const form = document.getElementById('try-form') as HTMLFormElement;
       form.reset(); // some browsers keep what was chosen before a reload
-      tell(asItIs);
+      tell(AS_IT_IS);
       form.addEventListener('submit', (event) => event.preventDefault());
       form.addEventListener('input', () => {
         const trial = read();
@@ -165,8 +160,8 @@ function knobsOf({ offer, currency }: HeldTrial): Knobs {
       });
       document.getElementById('try-reset')!.addEventListener('click', () => {
         form.reset();
-        tell(asItIs);
-        turned(asItIs);
+        tell(AS_IT_IS);
+        turned(AS_IT_IS);
       });
     },
   };

@@ -1,6 +1,6 @@
 import type { LivingSpan } from '../../living/messages.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import type { TrialOffer } from '../../studies/trial/trial.ts';
+import type { TrialOffer } from '../../studies/trial/knobs.ts';
 import type { PictureData, WeekWord } from './picture-data.ts';
 import type { ReportInput } from './report-input.ts';
 

@@ -3,13 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { planText } from '../../../src/scenario/yaml/plan-text.ts';
 import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
-import {
-  AS_IT_IS,
-  type Trial,
-  trialChange,
-  trialOffer,
-  trialSettings,
-} from '../../../src/studies/trial/trial.ts';
+import { AS_IT_IS, type Trial } from '../../../src/studies/trial/knobs.ts';
+import { trialChange, trialOffer, trialSettings } from '../../../src/studies/trial/trial.ts';
 
 const TEXT = readFileSync('scenarios/terrace.yaml', 'utf8');
 
