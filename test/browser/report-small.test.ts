@@ -94,7 +94,7 @@ async function placeAfter(page: Page, key: string): Promise<Place> {
 
 /** Numbers all that can take the focus, in the order of the page; tells how many there are. */
 const MARK_FOCUSABLE = `(() => {
-  const all = [...document.querySelectorAll('a[href], select, input, summary, [tabindex="0"]')]
+  const all = [...document.querySelectorAll('a[href], button, select, input, summary, [tabindex="0"]')]
     .filter((one) => one.getClientRects().length > 0);
   all.forEach((one, k) => { one.dataset.number = String(k); });
   return all.length;

@@ -1,6 +1,7 @@
+import { AS_IT_IS } from '../../living/at-rest.ts';
 import { unpackText } from '../../living/living-setup.ts';
 import type { LivingAnswer, LivingFigures } from '../../living/messages.ts';
-import { AS_IT_IS, type Trial } from '../../studies/trial/knobs.ts';
+import type { Trial } from '../../studies/trial/knobs.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { HeldTrial } from '../page/held-trial.ts';
 import { atOtherPrice, triedFigures } from '../page/try-figures.ts';
