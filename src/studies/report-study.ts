@@ -124,15 +124,17 @@ function doubtsOf(scenario: Scenario, baseline: Option, about: AboutPlan | null)
   const plan = about?.option ?? baseline;
   const had = statedDoubts(scenario, baseline.prepared, baseline.raw);
   const has = statedDoubts(scenario, plan.prepared, plan.raw);
+  const alike = (inputs: readonly DoubtfulInput[], { path, value }: DoubtfulInput): boolean =>
+    inputs.some((input) => input.path === path && input.value === value);
   const without = (inputs: readonly DoubtfulInput[], path: string): boolean =>
     inputs.every((input) => input.path !== path);
   const stated = [
     ...had.inputs.map(
       (input): DoubtfulInput =>
-        without(has.inputs, input.path) ? { ...input, only: 'baseline' } : input,
+        alike(has.inputs, input) ? input : { ...input, only: 'baseline' },
     ),
     ...has.inputs
-      .filter(({ path }) => without(had.inputs, path))
+      .filter((input) => !alike(had.inputs, input))
       .map((input): DoubtfulInput => ({ ...input, only: 'plan' })),
   ];
   const assumed = doubtfulInputs(

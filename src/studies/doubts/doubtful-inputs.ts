@@ -32,7 +32,10 @@ export function doubtfulInputs(
   most: number,
   air = false,
 ): DoubtfulInput[] {
-  const both = new Set(baseline.map(({ path }) => path).filter((path) => has(plan, path)));
+  // What a plan changes keeps what it sets: the same number put into both would undo the change.
+  const both = new Set(
+    baseline.filter((row) => has(plan, row.path, row.value)).map(({ path }) => path),
+  );
   const of = (list: readonly Assumed[], only: 'baseline' | 'plan'): DoubtfulInput[] =>
     list.flatMap(({ path, value, low, high, source }) => {
       if (typeof value !== 'number' || low === null || high === null || low >= high) return [];
@@ -57,8 +60,8 @@ export function doubtfulInputs(
   return [...ranked.map(({ input }) => input), ...rest].slice(0, Math.max(0, most));
 }
 
-const has = (list: readonly Assumed[], path: string): boolean =>
-  list.some((other) => other.path === path);
+const has = (list: readonly Assumed[], path: string, value: Assumed['value']): boolean =>
+  list.some((other) => other.path === path && other.value === value);
 
 const widestFirst = (
   inputs: readonly DoubtfulInput[],
