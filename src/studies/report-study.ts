@@ -130,8 +130,7 @@ function doubtsOf(scenario: Scenario, baseline: Option, about: AboutPlan | null)
     inputs.every((input) => input.path !== path);
   const stated = [
     ...had.inputs.map(
-      (input): DoubtfulInput =>
-        alike(has.inputs, input) ? input : { ...input, only: 'baseline' },
+      (input): DoubtfulInput => (alike(has.inputs, input) ? input : { ...input, only: 'baseline' }),
     ),
     ...has.inputs
       .filter((input) => !alike(had.inputs, input))
