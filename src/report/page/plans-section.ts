@@ -38,6 +38,7 @@ ${figureTable({
 <div class="pair"><div>
 ${pictures}
 </div><div>
+${descriptions(lines)}
 <p class="note">Upright stroke: ${lines[0]!.figures.plan}. Disc: the plan; square and <b class="worse">▴</b>: clearly worse; <b class="better">▾</b>: clearly better. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
 ${safetyNote(study.purchase)}
 </div></div>
@@ -55,6 +56,10 @@ function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
   const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
   return html`<div class="asked">${list([...told, ...beyond])}</div>`;
 }
+
+/** What the plans are, where the table has no room for it. */
+const descriptions = (lines: readonly PlanLine[]): Html =>
+  html`<div class="only-narrow">${list(lines.filter(({ description }) => description !== '').map(({ figures, description }) => html`<b>${figures.plan}</b>: ${description}`))}</div>`;
 
 function nameOf(options: readonly Option[], { figures, description }: PlanLine): Html {
   const option = options.find(({ name }) => name === figures.plan);

@@ -177,7 +177,8 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   h2, h3, caption { break-after: avoid; }
   figure, tr, li, .lead, .figures, .turns li { break-inside: avoid; }
   .wide-only { display: none; }
-  .narrow-only { display: block; }
+  .narrow-only, .only-narrow { display: block; }
+  .only-narrow ul { columns: 2; max-width: none; margin: 0; }
   .picture h3 { font-size: 1rem; min-height: 0; }
   .wide, details .wide { overflow: visible; max-height: none; margin: 2mm 0; }
   table { font-size: 7pt; width: 100%; }

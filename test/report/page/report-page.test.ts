@@ -234,6 +234,13 @@ describe('what a section tells', () => {
     expect(text).not.toMatch(/room-hours|room h\b/);
   });
 
+  test('plans: what they are is told below too, where the table has no room for it', () => {
+    const below = all(byId(read, 'plans'), 'div').filter(
+      ({ attributes }) => attributes['class'] === 'only-narrow',
+    );
+    expect(below.map(textOf).join()).toContain('dry: a <drier> in the nook');
+  });
+
   test('plans: better and worse are said, not only coloured', () => {
     const [effect] = study.lines.flatMap(({ effects }) => effects);
     expect(effect).toBeDefined();
