@@ -1,5 +1,6 @@
 import type { Run } from '../engine/run.ts';
 import type { AlertMeasures, RuleMeasures } from './plan-measures.ts';
+import { weeksIn } from './years-in.ts';
 
 /** What rules did over the period, together and one by one; zeros without rules. */
 export function alertMeasures(control: Run['control'], hours: number): AlertMeasures {
@@ -31,5 +32,4 @@ export function alertMeasures(control: Run['control'], hours: number): AlertMeas
   };
 }
 
-const perWeek = (count: number, hours: number): number => (count * HOURS_PER_WEEK) / hours;
-const HOURS_PER_WEEK = 168;
+const perWeek = (count: number, hours: number): number => count / weeksIn(hours);

@@ -8,6 +8,10 @@ export function yearsIn(hours: number): number {
   return hours === YEAR_HOURS || hours === 8784 ? 1 : hours / HOURS_PER_YEAR;
 }
 
+/** Length of a period in weeks. @param hours  [h] */
+export const weeksIn = (hours: number): number => hours / HOURS_PER_WEEK;
+
 /** A calendar year of 365 days. [h] */
 export const YEAR_HOURS = 8760;
 const HOURS_PER_YEAR = 8766;
+const HOURS_PER_WEEK = 168;

@@ -1,4 +1,4 @@
-import { figureText } from '../../units/figure-text.ts';
+import { perWeekText, shareOfAlerts } from '../rule-words.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow } from './chart-frame.ts';
 import { HUES, INK } from './palette.ts';
@@ -141,12 +141,10 @@ const countsOf = (rule: RuleHours, weeks: number): string =>
     : `${perWeek(sumOf(rule.byHour), weeks)} a week, ${heardShare(rule)} % heard`;
 
 const heardShare = ({ byHour, heardByHour }: RuleHours): string =>
-  sumOf(byHour) === 0 ? '-' : figureText((100 * sumOf(heardByHour)) / sumOf(byHour), 0);
+  shareOfAlerts(sumOf(heardByHour), { fired: sumOf(byHour) });
 
-const perWeek = (count: number, weeks: number): string => {
-  const each = count / Math.max(1e-9, weeks);
-  return figureText(each, each < 9.95 ? 1 : 0);
-};
+const perWeek = (count: number, weeks: number): string =>
+  perWeekText(count / Math.max(1e-9, weeks));
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 

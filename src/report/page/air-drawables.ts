@@ -1,5 +1,6 @@
 import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { weeksIn } from '../../measures/years-in.ts';
 import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { airChart } from '../charts/air-chart.ts';
@@ -57,10 +58,8 @@ function ofRules({ name, measures: { alerts, period } }: Option): Drawable {
     .sort((a, b) => sum(b.byHour) - sum(a.byHour));
   return {
     id: 'picture-air-alerts',
-    at: (width) => alertsChart({ plan: name, rules, weeks: period.hours / HOURS_PER_WEEK }, width),
+    at: (width) => alertsChart({ plan: name, rules, weeks: weeksIn(period.hours) }, width),
   };
 }
 
 const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
-
-const HOURS_PER_WEEK = 168;

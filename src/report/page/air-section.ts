@@ -1,6 +1,8 @@
+import { weeksIn } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type AirPair, airPairs } from '../air-pairs.ts';
 import { FRESH_AIR } from '../own-section.ts';
+import { shareOfAlerts } from '../rule-words.ts';
 import { type DrawnTwice, figure } from './figure.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -45,9 +47,7 @@ function ruleTables({ options }: ReportInput['study']): (Html | null)[] {
   return options.map(({ name, measures: { alerts, period } }) => {
     const rules = Object.entries(alerts.by_rule);
     if (rules.length === 0) return null;
-    const weeks = period.hours / HOURS_PER_WEEK;
-    const share = (part: number, fired: number): string =>
-      fired > 0 ? figureText((100 * part) / fired, 0) : '-';
+    const weeks = weeksIn(period.hours);
     return details(
       `Rules of ${name}: ${figureText(alerts.per_week, 1)} alerts a week`,
       figureTable({
@@ -59,9 +59,9 @@ function ruleTables({ options }: ReportInput['study']): (Html | null)[] {
         rows: rules.map(([rule, each]) => [
           rule,
           figureText(each.per_week, 1),
-          share(each.could_act, each.fired),
-          share(each.acted_on, each.fired),
-          share(each.duplicates, each.fired),
+          shareOfAlerts(each.could_act, each),
+          shareOfAlerts(each.acted_on, each),
+          shareOfAlerts(each.duplicates, each),
           figureText(each.missed / weeks, 1),
           figureText(each.held_back / weeks, 1),
         ]),
@@ -69,5 +69,3 @@ function ruleTables({ options }: ReportInput['study']): (Html | null)[] {
     );
   });
 }
-
-const HOURS_PER_WEEK = 168;

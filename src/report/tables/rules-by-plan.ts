@@ -1,6 +1,7 @@
 import type { PlanMeasures, RuleMeasures } from '../../measures/plan-measures.ts';
-import { figureText } from '../../units/figure-text.ts';
+import { weeksIn } from '../../measures/years-in.ts';
 import { visibleProse } from '../../units/visible-text.ts';
+import { perWeekText, shareOfAlerts } from '../rule-words.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -13,8 +14,8 @@ export function rulesByPlan(plans: readonly PlanMeasures[], width = WIDTH): stri
   if (ruled.length === 0) return 'No plan has rules.';
   const tables = ruled.map(
     ({ plan, alerts, period }) =>
-      `${visibleProse(plan)}: ${perWeek(alerts.per_week)} alerts a week\n` +
-      ruleTable(alerts.by_rule, period.hours / HOURS_PER_WEEK, width),
+      `${visibleProse(plan)}: ${perWeekText(alerts.per_week)} alerts a week\n` +
+      ruleTable(alerts.by_rule, weeksIn(period.hours), width),
   );
   return [...tables, LEGEND.map((line) => wrapText(line, '', width)).join('\n')].join('\n\n');
 }
@@ -29,12 +30,12 @@ function ruleTable(rules: PlanMeasures['alerts']['by_rule'], weeks: number, widt
   return textTable(
     [
       { head: 'rule', cells: Object.keys(rules), align: 'left' },
-      column('rings\n/week', ({ per_week }) => perWeek(per_week)),
-      column('heard\n%', (rule) => shareOf(rule.could_act, rule)),
-      column('done\n%', (rule) => shareOf(rule.acted_on, rule)),
-      column('again\n%', (rule) => shareOf(rule.duplicates, rule)),
+      column('rings\n/week', ({ per_week }) => perWeekText(per_week)),
+      column('heard\n%', (rule) => shareOfAlerts(rule.could_act, rule)),
+      column('done\n%', (rule) => shareOfAlerts(rule.acted_on, rule)),
+      column('again\n%', (rule) => shareOfAlerts(rule.duplicates, rule)),
       ...(held ? [column('held\nback', ({ held_back }) => `${held_back}`)] : []),
-      column('missed\n/week', ({ missed }) => perWeek(missed / weeks)),
+      column('missed\n/week', ({ missed }) => perWeekText(missed / weeks)),
       { head: '0     6     12    18    ', cells: all.map(strip), align: 'left' },
     ],
     width,
@@ -50,11 +51,6 @@ function strip({ by_hour }: RuleMeasures): string {
     .join('');
 }
 
-const shareOf = (part: number, { fired }: RuleMeasures): string =>
-  fired > 0 ? figureText((100 * part) / fired, 0) : '-';
-const perWeek = (count: number): string => figureText(count, count < 9.95 ? 1 : 0);
-
-const HOURS_PER_WEEK = 168;
 const MARKS = ['-', '+', '*', '#'];
 const LEGEND = [
   'heard: somebody was awake at home then or within the hour. done: somebody did what it asks. again: within an hour of the one before.',

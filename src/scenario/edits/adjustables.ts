@@ -176,15 +176,7 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
     const path = pointerOf(steps);
     const found = prior(path);
     if (found === null || !(found.low < found.high)) return [];
-    return [
-      {
-        name,
-        unit,
-        scale,
-        ...found,
-        ...{ places: [{ path, at: (x: number) => x }], besides: [], least: leastOf(name, scale) },
-      },
-    ];
+    return [alone({ name, unit, scale, ...found }, path)];
   }
 
   /** A number that stands nowhere unless somebody gives it: as given or doubted, else as it may be. */
@@ -203,15 +195,7 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
       doubt === undefined
         ? usual
         : { value: given ?? usual.value, low: doubt.low, high: doubt.high, source: DOUBTED };
-    return [
-      {
-        name,
-        unit,
-        scale,
-        ...found,
-        ...{ places: [{ path, at: (x: number) => x }], besides: [], least: leastOf(name, scale) },
-      },
-    ];
+    return [alone({ name, unit, scale, ...found }, path)];
   }
 
   /** All assumed numbers among some, times one factor. */
@@ -242,6 +226,17 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
 
   return { at, own, together };
 }
+
+/** A number that stands in one place and is set there as it is. */
+const alone = (
+  of: Pick<Adjustable, 'name' | 'unit' | 'scale'> & Preset,
+  path: string,
+): Adjustable => ({
+  ...of,
+  places: [{ path, at: (x) => x }],
+  besides: [],
+  least: leastOf(of.name, of.scale),
+});
 
 /**
  * What is claimed at best: sensors see a place and not a room, and a model is not the home. Small

@@ -1,0 +1,9 @@
+import type { RuleMeasures } from '../measures/plan-measures.ts';
+import { figureText } from '../units/figure-text.ts';
+
+/** How many of a rule's alerts a count is. [%] */
+export const shareOfAlerts = (part: number, { fired }: Pick<RuleMeasures, 'fired'>): string =>
+  fired > 0 ? figureText((100 * part) / fired, 0) : '-';
+
+/** A count a week: few with a decimal. */
+export const perWeekText = (count: number): string => figureText(count, count < 9.95 ? 1 : 0);
