@@ -273,6 +273,16 @@ describe('alerts by the hour', () => {
     expect(table.rows[1]![6]).toBe('104');
   });
 
+  test('bars are as high as the root of what they count, so that rare ones are seen', () => {
+    const { spec } = alertsChart({ plan: 'told', weeks: 52, rules: [cold, stale] }, 576);
+    const layers = spec['layer'] as { data: { values: Record<string, number>[] } }[];
+    const heights = layers
+      .flatMap(({ data }) => data.values)
+      .filter((bar) => bar['full'] === 0)
+      .map((bar) => bar['bottom']! - bar['top']!);
+    expect(heights[1]! / heights[0]!).toBeCloseTo(Math.sqrt(52 / 104), 9);
+  });
+
   test('that never ring are no finding', () => {
     const silent = { name: 'never', byHour: at(0, 0), heardByHour: at(0, 0) };
     expect(alertsChart({ plan: 'told', weeks: 52, rules: [silent] }, 576).title).toBe(

@@ -195,6 +195,9 @@ describe('what a section tells', () => {
       ((100 * rooms['nook']!.outside_band_hours.humidity_high) / period.hours).toFixed(0);
     const { option } = study.purchase!.about;
     expect(cards[0]).toBe(`${share(study.options[0]!)} → becomes ${share(option)} % of the time`);
+    const perDay = ({ measures: { rooms, period } }: ReportStudy['options'][number]) =>
+      ((24 * rooms['nook']!.cold_spot_hours_above_80_pct) / period.hours).toFixed(1);
+    expect(cards[1]).toContain(`${perDay(study.options[0]!)} → becomes ${perDay(option)} h a day`);
     const [was, is] = [study.options[0]!, option].map(({ measures }) =>
       measures.money.total_per_year.toFixed(0),
     );

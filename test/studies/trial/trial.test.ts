@@ -55,6 +55,10 @@ describe('what is tried', () => {
     for (const word of words) expect(settings(trial)).toContain(word);
   });
 
+  test('a night as it is stays as it is', () => {
+    expect(settings({ night: 16 })).toEqual([]);
+  });
+
   test('airing comes besides the habits there are', () => {
     const [word] = settings({ airing: 20 });
     expect(word).toMatch(/^\/household\/airing=\[.+"lasts":20.*\]$/);
