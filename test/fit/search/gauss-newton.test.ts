@@ -56,6 +56,26 @@ describe('a linear model', () => {
   });
 });
 
+test('a curved valley is followed to its end', async () => {
+  // Rosenbrock's function from its usual start, minimum 0 at (1, 1): Moré, Garbow and Hillstrom 1981,
+  // problem 1 (from memory). The prior weighs a millionth, so that it moves the end by as little.
+  const sd = 1e-3;
+  let asked = 0;
+  const found = await minimise({
+    start: [-1.2, 1],
+    residuals: async (places) => {
+      asked += places.length;
+      return places.map(([x, y]) =>
+        Float64Array.from([10 * (y! - x! * x!), 1 - x!], (each) => each / sd),
+      );
+    },
+    ...{ derivativeStep: 1e-6, mostIterations: 200, budget: () => 2000 - asked },
+  });
+  expect(found!.ended).toBe('converged');
+  expect(found!.at[0]).toBeCloseTo(1, 3);
+  expect(found!.at[1]).toBeCloseTo(1, 3);
+});
+
 test('the profile of a cost that flattens on one side is wider there', async () => {
   // one parameter with cost z^2/2 below 0 and z^2/8 above: a rise of 1.92 at 1.96 and at 3.92
   const posterior = { sd: [1], correlation: [[1]] };
