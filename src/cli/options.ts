@@ -128,7 +128,12 @@ export function againstOption(): Option {
     'simulate the time of a log of your own sensors and print the run beside it (repeatable)',
   )
     .argParser((file: string, before: readonly string[] = []) => [...before, file])
-    .conflicts(['plot', 'trace', 'doubt', 'replay']);
+    .conflicts(['trace', 'doubt', 'replay']);
+}
+
+/** `--page FILE`, pictures beside a log as a file. @param what  what is drawn */
+export function pageOption(what: string): Option {
+  return new Option('--page <file.html>', `also write a page with pictures of ${what}`);
 }
 
 /** `--replay FILE`, as often as there are files of the log. */

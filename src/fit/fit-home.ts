@@ -7,6 +7,7 @@ import { preparePlan } from '../scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import { CARBON_DIOXIDE } from '../species/carbon-dioxide.ts';
+import type { LocalClock } from '../units/local-clock.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
@@ -41,6 +42,8 @@ export interface FitRequest {
 export interface HomeFit {
   readonly title: string;
   readonly plan: string;
+  /** The household's wall clock. */
+  readonly clock: LocalClock;
   readonly division: Division;
   /** Water first, with temperatures as logged, then heat; only those for which something was logged. */
   readonly stages: readonly FittedStage[];
@@ -104,6 +107,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
   return {
     title: scenario.title,
     plan: plan.plan,
+    clock: plan.household.clock,
     division,
     stages,
     foreseen,
@@ -230,7 +234,10 @@ function channelsOf(
         const reading = species[name];
         if (reading === undefined || !GASES.includes(name)) return [];
         return [
-          { ...at, quantity: { species: q }, name, unit, observed: reading.hourly, floor: 20 },
+          {
+            ...{ ...at, quantity: { species: q }, name: CARBON_DIOXIDE.symbol, unit },
+            ...{ observed: reading.hourly, floor: 20 },
+          },
         ];
       });
       return [...humid, ...traced];

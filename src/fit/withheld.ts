@@ -2,6 +2,7 @@ import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { FittedStage } from './fit-home.ts';
 import { type Guideline14, guideline14 } from './judge/guideline-14.ts';
 import { type Judgement, judge } from './judge/judgement.ts';
+import { naiveForecasts } from './judge/naive-forecasts.ts';
 import type { Readings } from './readings/readings.ts';
 import type { Division } from './readings/span-of.ts';
 import { type Channel, modelled } from './simulate/channel.ts';
@@ -15,6 +16,8 @@ export interface Foreseen {
   readonly from: 'logged temperature' | 'weather alone';
   /** Hourly, from the first withheld hour on. */
   readonly forecast: Float64Array;
+  /** What the guess that came nearest says of those hours. */
+  readonly guess: Float64Array;
   readonly judgement: Judgement;
   /** CV(RMSE) and NMBE of heating; null of everything else. */
   readonly guideline14: Guideline14 | null;
@@ -45,15 +48,17 @@ export async function foresee(
         const seen = Math.max(rmse, Number.isNaN(unseen) ? 0 : unseen);
         const sd = Math.hypot(seen, SENSORS * channel.floor);
         const { clock } = plan.household;
+        const judgement = judge(channel.observed, forecast, withheld, sd, start, clock);
         return {
           channel,
           from: temperature ? 'logged temperature' : 'weather alone',
           forecast,
+          guess: naiveForecasts(channel.observed, withheld, start, clock)[judgement.bestGuess],
           guideline14:
             channel.quantity === 'heating'
               ? guideline14(channel.observed.subarray(withheld), forecast)
               : null,
-          judgement: judge(channel.observed, forecast, withheld, sd, start, clock),
+          judgement,
         };
       });
     });

@@ -1,7 +1,7 @@
 import type { HomeFit } from '../fit/fit-home.ts';
 
-/** A fit as plain figures, for `--json`: all of it but the hours. */
-export function fitFigures({ stages, foreseen, ...fit }: HomeFit) {
+/** A fit as plain figures, for `--json`: all of it but the hours and the clock. */
+export function fitFigures({ stages, foreseen, clock: _, ...fit }: HomeFit) {
   return {
     ...fit,
     stages: stages.map(({ group, channels, fit: { parameters, left, ...search } }) => ({

@@ -65,7 +65,8 @@ test('one room with humidity alone is fitted, told in words within 80 columns, a
   // a humidity that follows nothing: noise by a fixed rule about 50 %
   const noise = (n: number) => 50 + 8 * Math.sin(n * n);
   const log = `time,den temperature,den humidity\n${hourly('2024-01-08', 28, (n) => `${20 + ((n * 7) % 3) / 10},${noise(n).toFixed(1)}`)}`;
-  const { status, out, err, files } = await fitting(log, '--out', 'fitted.yaml');
+  const asked = ['--out', 'fitted.yaml', '--page', 'fit.html'];
+  const { status, out, err, files } = await fitting(log, ...asked);
   expect(status).toBe(0);
   expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
   expect(out).toMatch(/^Small home: 22 days of the log fitted, 6 days withheld, \d+ runs/);
@@ -76,4 +77,8 @@ test('one room with humidity alone is fitted, told in words within 80 columns, a
   );
   expect(err).toContain('fitted.yaml was not written, because the fit foresees no better than');
   expect(files['fitted.yaml']).toBeUndefined();
+  // two pictures of humidity, with temperatures as logged and without, and one of temperature
+  expect(files['fit.html']!.match(/<figure /g)).toHaveLength(3);
+  expect(files['fit.html']).toContain('den: relative humidity foreseen from the weather alone');
+  expect(files['fit.html']).not.toContain('<script');
 }, 120_000);

@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import type { HomeFit } from '../../fit/fit-home.ts';
 import type { RunLogged } from '../../fit/simulate/run-logged.ts';
 import type { Log } from '../../log/log.ts';
+import { visibleValue } from '../../units/visible-text.ts';
 import type { Weather } from '../../weather/weather.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
@@ -19,6 +20,7 @@ export interface FitOptions extends BesideLog {
   readonly set: readonly string[];
   readonly weather?: string;
   readonly out?: string;
+  readonly page?: string;
   readonly writeAnyway?: true;
   readonly threads?: number;
   readonly json?: true;
@@ -28,9 +30,12 @@ export interface FitOptions extends BesideLog {
 export async function fitLog(io: Io, path: string, options: FitOptions): Promise<void> {
   const plans = options.plan === undefined ? ('first' as const) : [options.plan];
   const loaded = await loadPlans(io, path, { ...options, plans, check: 'named' });
-  const output = { option: '--out <file.yaml>', path: options.out };
-  await keepApart(io, [output], [...loaded.read, ...options.log], true);
-  if (options.out !== undefined) await io.requireWritable(options.out);
+  const outputs = [
+    { option: '--out <file.yaml>', path: options.out },
+    { option: '--page <file.html>', path: options.page },
+  ];
+  await keepApart(io, outputs, [...loaded.read, ...options.log], true);
+  for (const { path } of outputs) if (path !== undefined) await io.requireWritable(path);
   const log = await logOf(io, loaded, options);
   const found = await fitted(io, loaded, log, options);
   if (options.json) {
@@ -40,6 +45,7 @@ export async function fitLog(io: Io, path: string, options: FitOptions): Promise
     const { fitText } = await import('../../report/tables/fit-text.ts');
     io.out(`${fitText(found, io.width)}\n`);
   }
+  if (options.page !== undefined) await writePage(io, loaded, found, options.page);
   if (options.out !== undefined) await write(io, loaded, found, options, options.out);
 }
 
@@ -93,6 +99,18 @@ async function startLogged(
         return hourly;
       }),
     );
+}
+
+async function writePage(
+  io: Io,
+  { scenario: { invented } }: LoadedPlans,
+  found: HomeFit,
+  path: string,
+): Promise<void> {
+  const { fitPage } = await import('../../report/page/fit-page.ts');
+  const own = { invented, version: io.version, sha256: await io.loadSha256() };
+  await io.writeWhole(path, await fitPage(found, own));
+  io.err(`${visibleValue(path)} written\n`);
 }
 
 async function write(

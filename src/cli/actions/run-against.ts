@@ -1,18 +1,24 @@
+import { visibleValue } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
+import { keepApart } from '../keep-apart.ts';
 import { loadLog } from '../load-log.ts';
 import type { LoadedPlans } from '../load-plans.ts';
 import type { BesideLog } from '../options.ts';
 import { ownCheck } from '../own-check.ts';
+import type { AskedDays } from '../plot-days.ts';
 import { startProgress } from '../progress.ts';
+import { requireName } from '../require-name.ts';
 import { withinFormulas } from '../within-formulas.ts';
 
 /** What may be said beside the log files of `--against`. */
-interface AgainstOptions extends BesideLog {
+interface AgainstOptions extends BesideLog, AskedDays {
   readonly json?: true;
+  readonly plot?: string;
+  readonly page?: string;
 }
 
-/** Simulate the time of a log and print the run beside it. */
+/** Simulate the time of a log and print the run beside it, as figures or a picture, and draw it where asked. */
 export async function runAgainst(
   io: Io,
   path: string,
@@ -20,9 +26,19 @@ export async function runAgainst(
   files: readonly string[],
   options: AgainstOptions,
 ): Promise<void> {
+  const { page, plot } = options;
+  const request = loaded.plans[0]!;
+  await keepApart(
+    io,
+    [{ option: '--page <file.html>', path: page }],
+    [...loaded.read, ...files],
+    true,
+  );
+  if (page !== undefined) await io.requireWritable(page);
+  const rooms = request.plan.home.rooms.map(({ name }) => name);
+  if (plot !== undefined) requireName(plot, rooms, 'room');
   const { log } = await loadLog(io, loaded, files, options);
   const { againstLog } = await import('../../studies/against/against-log.ts');
-  const request = loaded.plans[0]!;
   const names = { log: files.join(', '), weather: loaded.weatherFile };
   const progress = await startProgress(io, [request.period.hours], 'plan');
   let found: ReturnType<typeof againstLog>;
@@ -31,10 +47,32 @@ export async function runAgainst(
   } finally {
     progress.stop();
   }
-  if (options.json) io.out(jsonText(found.against));
-  else {
+  const { against, hours, outcome } = found;
+  let text: string;
+  if (options.json) text = jsonText(against);
+  else if (plot !== undefined) {
+    const { plotAgainst } = await import('../plot-against.ts');
+    text = `${await plotAgainst(request, against, hours, plot, options, io.width)}\n`;
+  } else {
     const { againstText } = await import('../../report/tables/against-text.ts');
-    io.out(`${againstText(found.against, io.width)}\n`);
+    text = `${againstText(against, io.width)}\n`;
   }
-  ownCheck([found.outcome.measures]);
+  if (page !== undefined) await writePage(io, loaded, found, page);
+  io.out(text);
+  ownCheck([outcome.measures]);
 }
+
+async function writePage(
+  io: Io,
+  { scenario: { invented }, plans }: LoadedPlans,
+  { against, hours }: Pick<ReturnType<AgainstLogOf>, 'against' | 'hours'>,
+  path: string,
+): Promise<void> {
+  const { againstPage } = await import('../../report/page/against-page.ts');
+  const own = { invented, version: io.version, sha256: await io.loadSha256() };
+  const { clock } = plans[0]!.plan.household;
+  await io.writeWhole(path, await againstPage(against, hours, clock, own));
+  io.err(`${visibleValue(path)} written\n`);
+}
+
+type AgainstLogOf = typeof import('../../studies/against/against-log.ts').againstLog;

@@ -10,6 +10,7 @@ import type { BesideLog } from '../options.ts';
 import { ownCheck } from '../own-check.ts';
 import { type AskedDays, refuseDaysAlone } from '../plot-days.ts';
 import { startProgress } from '../progress.ts';
+import { UsageError } from '../usage-error.ts';
 import { withinFormulas } from '../within-formulas.ts';
 
 /** What may be said beside the scenario's name. */
@@ -24,11 +25,15 @@ export interface RunOptions extends AskedDays, BesideLog {
   readonly trace?: string;
   readonly json?: true;
   readonly plot?: string;
+  readonly page?: string;
 }
 
 /** Simulate one plan, print its figures, and write its series where asked. */
 export async function run(io: Io, path: string, options: RunOptions): Promise<void> {
   if (options.plot === undefined) refuseDaysAlone(options);
+  if (options.page !== undefined && options.against === undefined) {
+    throw new UsageError("error: option '--page <file.html>' needs option '--against <file.csv>'");
+  }
   const loaded = await loadPlans(io, path, {
     ...{ set: options.set, weather: firstYear(options) },
     plans: options.plan === undefined ? 'first' : [options.plan],

@@ -1,7 +1,14 @@
 import { Command } from 'commander';
 import type { FitOptions } from '../actions/fit.ts';
 import type { Io } from '../io.ts';
-import { addLogOptions, jsonOption, setOption, weatherOption, wholeNumber } from '../options.ts';
+import {
+  addLogOptions,
+  jsonOption,
+  pageOption,
+  setOption,
+  weatherOption,
+  wholeNumber,
+} from '../options.ts';
 
 /** `fit <scenario> --log <file>`: find what a log tells of a home. */
 export function fitCommand(io: Io): Command {
@@ -23,6 +30,7 @@ export function fitCommand(io: Io): Command {
     .addOption(setOption())
     .addOption(weatherOption())
     .option('--out <file.yaml>', 'also write the scenario with fitted values here')
+    .addOption(pageOption('the withheld days: logged, foreseen, guessed'))
     .option('--write-anyway', 'write it even where the fit foresees no better than guessing')
     .option(
       '--threads <number>',

@@ -6,6 +6,7 @@ import {
   againstOption,
   doubtOption,
   jsonOption,
+  pageOption,
   plotOption,
   renamedOption,
   replayOption,
@@ -28,6 +29,7 @@ export function runCommand(io: Io): Command {
     .addOption(weathersOption())
     .option('--trace <file.csv>', 'also write hourly series here')
     .addOption(againstOption())
+    .addOption(pageOption('run and log, with --against').conflicts(['trace', 'doubt', 'replay']))
     .addOption(replayOption())
     .addOption(doubtOption())
     .addOption(seedOption('--doubt'))
@@ -43,6 +45,7 @@ export function runCommand(io: Io): Command {
         '  $ roombalance run scenarios/terrace.yaml --plan nineteen\n' +
         '  $ roombalance run scenarios/flat.yaml --set /heating/setpoint=18 --trace flat.csv\n' +
         '  $ roombalance run my-home.yaml --against bedroom.csv --against bath.csv\n' +
+        '  $ roombalance run my-home.yaml --against bedroom.csv --page beside.html\n' +
         '  $ roombalance run scenarios/flat.yaml --plot bedroom --from 01-09 --to 01-22',
     )
     .action(async (path: string, options: RunOptions) => {

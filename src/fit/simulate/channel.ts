@@ -3,7 +3,7 @@ import type { HourlyColumns } from './hourly-columns.ts';
 /** One series of a log that runs are compared with, hour by hour. */
 export interface Channel {
   readonly quantity: 'temperature' | 'humidity' | 'heating' | { readonly species: number };
-  /** For words: "temperature", "relative humidity" or the species' name, and the unit. */
+  /** For words: "temperature", "relative humidity" or how the species is called, and the unit. */
   readonly name: string;
   readonly unit: string;
   readonly room: string;

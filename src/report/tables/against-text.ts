@@ -1,6 +1,6 @@
-import { SPECIES } from '../../species/species-table.ts';
 import type { AgainstLog, RoomMisfit } from '../../studies/against/against-log.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { capital, quantityWords as words } from '../quantity-words.ts';
 import { type Column, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -20,13 +20,13 @@ export function againstText(against: AgainstLog, width: number): string {
     wrapText(SKILL, '', width),
     figuresTable(against, width),
     wrapText(FIGURES, '', width),
-    ...(against.typical_weather ? [wrapText(TYPICAL, 'note: ', width)] : []),
+    ...(against.typical_weather ? [wrapText(TYPICAL_WEATHER, 'note: ', width)] : []),
   ];
   return parts.join('\n\n');
 }
 
 /** How near the run came, a sentence for each quantity. */
-function againstInWords({ misfits }: AgainstLog): string[] {
+export function againstInWords({ misfits }: AgainstLog): string[] {
   const quantities = [...new Set(misfits.map(({ quantity }) => quantity))];
   return quantities.map((quantity) => {
     const own = misfits.filter((misfit) => misfit.quantity === quantity);
@@ -100,9 +100,6 @@ function figuresTable({ rooms }: AgainstLog, width: number): string {
   );
 }
 
-const words = (quantity: string): string =>
-  SPECIES.find(({ name }) => name === quantity)?.plainName ?? quantity;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const meanOf = <T>(all: readonly T[], of: (one: T) => number): number =>
   all.reduce((sum, one) => sum + of(one), 0) / all.length;
 
@@ -111,7 +108,7 @@ const SHORT: Readonly<Record<string, string>> = {
   'relative humidity': 'RH [%]',
   'vapour excess': 'excess [g/m3]',
 };
-const TYPICAL =
+export const TYPICAL_WEATHER =
   'The weather is a typical year, not that of the log: unless both are invented together, what is off here may be the weather.';
 const SKILL =
   'Skill is 1 for a perfect run, 0 for one no nearer than a guess from the log itself, and below 0 for a ' +

@@ -24,6 +24,14 @@ export function rangeBar({ least, mean, most }: Range, scale: BarScale): string 
   return cells.join('');
 }
 
+/** "...===o==x...": `=` from least to most, `o` their mean, `x` another mean, `*` where both fall. */
+export function besideBar(range: Range, other: number, scale: BarScale): string {
+  const cells = [...rangeBar(range, scale)];
+  const at = placeOf(other, scale);
+  cells[at] = at === placeOf(range.mean, scale) ? '*' : 'x';
+  return cells.join('');
+}
+
 /** The figures of a scale, each over its place: the band's edges first, the ends where room is left. */
 export function barRuler(scale: BarScale): string {
   let line = ' '.repeat(scale.length);

@@ -1,7 +1,8 @@
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { dateText } from '../charts/in-words.ts';
-import { localAt, type RoomDays } from './room-lines.ts';
+import { localAt } from './hour-groups.ts';
+import type { RoomDays } from './room-lines.ts';
 
 /** What some days of a room come to, in one sentence made from their hours. */
 export function roomFinding(days: RoomDays): string {

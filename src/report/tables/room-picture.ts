@@ -2,9 +2,10 @@ import { figureText } from '../../units/figure-text.ts';
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import { bandText, type ClimateQuantity, climateDomain } from '../charts/climate.ts';
 import { dateText } from '../charts/in-words.ts';
+import { daysOf, lineLength } from './hour-groups.ts';
 import { type BarScale, barRuler, rangeBar } from './range-bar.ts';
 import { roomFinding } from './room-finding.ts';
-import { daysOf, lineLength, type RoomDays, type RoomLine, roomLines } from './room-lines.ts';
+import { type RoomDays, type RoomLine, roomLines, stretchOf } from './room-lines.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -50,7 +51,7 @@ export function roomPicture(data: RoomPictureData, width = WIDTH): string {
 
 /** Which plan, room, days and bands, and how to read the picture. */
 function heading(data: RoomPictureData, width: number): string {
-  const { first, last } = daysOf(data);
+  const { first, last } = daysOf(stretchOf(data));
   const count = last - first + 1;
   const [from, to] = [dateText(first * SECONDS_PER_DAY), dateText(last * SECONDS_PER_DAY)];
   const length = `${count} ${count === 1 ? 'day' : 'days'}`;
@@ -61,7 +62,7 @@ function heading(data: RoomPictureData, width: number): string {
       `(${length}${data.chosen === '' ? '' : `, ${data.chosen}`})`,
     `Bands: ${bandText(temperature, 'temperature')} operative, ` +
       `${bandText(humidity, 'humidity')} relative humidity.`,
-    `A line ${lineLength(data) === '3 hours' ? 'every 3 hours' : `a ${lineLength(data)}`}, of the ` +
+    `A line ${lineLength(stretchOf(data)) === '3 hours' ? 'every 3 hours' : `a ${lineLength(stretchOf(data))}`}, of the ` +
       'hourly means: = from least to most, o mean, | edge of the band.',
   ]
     .map((sentence) => wrapText(sentence, '', width))

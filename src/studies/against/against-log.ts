@@ -21,6 +21,16 @@ export interface AgainstLog {
   readonly rooms: ReturnType<typeof measuresOfHours>;
 }
 
+/** Hours of log and run, for pictures. */
+export interface HoursBesideLog {
+  /** Instant at which the first begins. [s UTC] */
+  readonly start: number;
+  /** Names of the rooms. */
+  readonly rooms: readonly string[];
+  readonly logged: HourlyRooms;
+  readonly simulated: HourlyRooms;
+}
+
 export interface RoomMisfit extends Misfit {
   readonly room: string;
   readonly quantity: string;
@@ -37,7 +47,11 @@ export function againstLog(
   log: Log,
   names: { readonly log: string; readonly weather: string },
   watchers: readonly Observer[],
-): { readonly against: AgainstLog; readonly outcome: PlanOutcome } {
+): {
+  readonly against: AgainstLog;
+  readonly hours: HoursBesideLog;
+  readonly outcome: PlanOutcome;
+} {
   const period = commonPeriod(request, log, names);
   const { plan } = request;
   const simulated = simulatedHours(plan.home, period.hours);
@@ -59,6 +73,12 @@ export function againstLog(
       },
       misfits,
       rooms: measuresOfHours(plan, logged, inside, period.start),
+    },
+    hours: {
+      start: period.start,
+      rooms: plan.home.rooms.map(({ name }) => name),
+      logged,
+      simulated: inside,
     },
     outcome,
   };

@@ -186,6 +186,8 @@ describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
       'frontier',
       'air',
       'alerts',
+      'against',
+      'foreseen',
       'doubt',
     ]);
     const nothing = heatChart(monthlyHeat(ledger(1, [], { energy: {} })), 'a', width);

@@ -1,4 +1,6 @@
+import type { Foreseen } from '../../../src/fit/withheld.ts';
 import { dailyRanges } from '../../../src/measures/series/daily-ranges.ts';
+import { againstChart } from '../../../src/report/charts/against-chart.ts';
 import { airChart } from '../../../src/report/charts/air-chart.ts';
 import { alertsChart } from '../../../src/report/charts/alerts-chart.ts';
 import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
@@ -6,6 +8,7 @@ import type { Chart } from '../../../src/report/charts/chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
 import { doubtChart } from '../../../src/report/charts/doubt-chart.ts';
+import { foreseenChart } from '../../../src/report/charts/foreseen-chart.ts';
 import { frontierChart } from '../../../src/report/charts/frontier-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { hoursOutside } from '../../../src/report/charts/hours-outside.ts';
@@ -16,6 +19,7 @@ import { waterBalance } from '../../../src/report/charts/water-balance.ts';
 import { waterChart } from '../../../src/report/charts/water-chart.ts';
 import { weekChart } from '../../../src/report/charts/week-chart.ts';
 import { yearChart } from '../../../src/report/charts/year-chart.ts';
+import type { HoursBesideLog } from '../../../src/studies/against/against-log.ts';
 import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { ledger, START } from '../../measures/hand-made.ts';
 
@@ -163,6 +167,17 @@ export function sampleCharts(names: SampleNames, width: number): Record<string, 
       { device, currency, price: 180, years: 8, savedPerYear: 50, discountRate: 0.03 },
       width,
     ),
+    against: againstChart(
+      {
+        ...{ room, quantity: 'temperature', unit: 'K', hours: HOURS, bias: 0.5, rmse: 1.2 },
+        ...{ mean_logged: 20, mean_simulated: 20.5 },
+        skill: { mean: 0.4, same_hour_of_week: null, last_day_repeated: -0.2 },
+      },
+      besideLog(room),
+      UTC_CLOCK,
+      width,
+    ),
+    foreseen: foreseenChart(foreseenHours(room), START, UTC_CLOCK, width),
     doubt: doubtChart(
       {
         ...{ figure: `extra money a year of ${device}`, unit: currency, asIs: 40 },
@@ -182,3 +197,37 @@ export const drawingsOf = (charts: Record<string, Chart>) =>
   Object.entries(charts).map(([id, chart]) => ({ id, chart }));
 
 const BY_HOUR = Array.from({ length: 24 }, (_, hour) => hour);
+
+/** Sixty days of one room, logged with a gap of two days, and simulated half a kelvin warmer. */
+function besideLog(room: string): HoursBesideLog {
+  const at = (of: (h: number) => number) => Float64Array.from({ length: HOURS }, (_, h) => of(h));
+  const hourly = (values: Float64Array) => ({
+    hours: HOURS,
+    outdoors: { temperature: values, vapourPressure: values },
+    rooms: [{ vapourPressure: values, columns: new Map([['temperature', { unit: 'K', values }]]) }],
+  });
+  return {
+    ...{ start: START, rooms: [room] },
+    logged: hourly(at((h) => (h >= 240 && h < 288 ? Number.NaN : 20 + Math.sin(h / 24)))),
+    simulated: hourly(at((h) => 20.5 + Math.sin(h / 24))),
+  };
+}
+
+/** Ten withheld days after two fitted ones, foreseen half a point too high. */
+function foreseenHours(room: string): Foreseen {
+  const logged = Float64Array.from({ length: 288 }, (_, h) =>
+    h === 100 ? Number.NaN : 50 + (h % 24),
+  );
+  const at = { room, roomIndex: 0, quantity: 'humidity' as const };
+  return {
+    channel: { ...at, name: 'relative humidity', unit: '%', observed: logged, floor: 0.5 },
+    from: 'weather alone',
+    forecast: logged.slice(48).map((_, h) => 50.5 + (h % 24)),
+    guess: logged.slice(48).fill(62),
+    guideline14: null,
+    judgement: {
+      ...{ hours: 239, rmse: 0.5, bias: 0.5, bestGuess: 'mean', skill: 0.93, band: 1.5, inside: 1 },
+      guesses: { mean: 7, week: 8, day: 9 },
+    },
+  };
+}

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { lineLength } from '../../../src/report/tables/hour-groups.ts';
 import { barRuler, rangeBar } from '../../../src/report/tables/range-bar.ts';
 import { roomFinding } from '../../../src/report/tables/room-finding.ts';
-import { lineLength, type RoomDays, roomLines } from '../../../src/report/tables/room-lines.ts';
+import { type RoomDays, roomLines, stretchOf } from '../../../src/report/tables/room-lines.ts';
 import { roomPicture } from '../../../src/report/tables/room-picture.ts';
 import { type LocalClock, UTC_CLOCK } from '../../../src/units/local-clock.ts';
 
@@ -54,7 +55,7 @@ describe('a bar', () => {
 
 describe('lines', () => {
   test('up to 7 days by 3 hours, up to 40 by day, longer ones by week', () => {
-    expect([7, 8, 40, 41].map((n) => lineLength(days(24 * n, () => ({}))))).toEqual([
+    expect([7, 8, 40, 41].map((n) => lineLength(stretchOf(days(24 * n, () => ({})))))).toEqual([
       ...['3 hours', 'day', 'day', 'week'],
     ]);
     expect(roomLines(days(24 * 41, () => ({}))).map(({ label }) => label)).toEqual([

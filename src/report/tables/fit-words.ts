@@ -1,0 +1,75 @@
+import type { HomeFit } from '../../fit/fit-home.ts';
+import type { FittedParameter } from '../../fit/stage/fit-stage.ts';
+import type { Foreseen } from '../../fit/withheld.ts';
+import { figureText, signedText } from '../../units/figure-text.ts';
+import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
+import { fitCautions } from './fit-cautions.ts';
+import { wouldTell } from './would-tell.ts';
+
+/** Sentences under a heading. */
+export interface FitWords {
+  readonly head: string;
+  readonly items: readonly string[];
+}
+
+/** What a log tells and does not tell, how well it foresaw what it had not seen, and what to beware of. */
+export function fitWords(fit: HomeFit): FitWords[] {
+  const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
+  const of = (told: FittedParameter['told']) => parameters.filter((each) => each.told === told);
+  return [
+    { head: 'What your log tells', items: of('yes').map(toldWords) },
+    { head: 'Told only together with another', items: of('together').map(togetherWords) },
+    { head: 'Not told by your log', items: of('no').map(untoldWords) },
+    { head: 'How well it foresaw what it had not seen', items: fit.foreseen.map(foreseenWords) },
+    { head: 'Cautions', items: fitCautions(fit) },
+  ].filter(({ items }) => items.length > 0);
+}
+
+/** How much was fitted, and whether it foresaw the rest. */
+export function fitOpening({ title, division, foreseen, runs }: HomeFit): string {
+  const { hours, withheld } = division;
+  const better = foreseen.filter(({ judgement }) => judgement.skill > 0).length;
+  const judged = `It foresaw the withheld days better than guessing in ${better} of ${foreseen.length} cases`;
+  return (
+    `${title}: ${days(withheld)} of the log fitted, ${days(hours - withheld)} withheld, ${runs} runs. ` +
+    `${judged}${better === 0 ? ': this fit has no skill, and nothing should rest on it' : ''}.`
+  );
+}
+
+const toldWords = ({ adjustable: { name, unit, value }, ...fitted }: FittedParameter): string =>
+  `${name}: ${figureText(fitted.value)}${unitWords(unit)} (${figureText(fitted.low)} to ` +
+  `${figureText(fitted.high)}); ${figureText(value)} was assumed`;
+
+function togetherWords(parameter: FittedParameter): string {
+  const { mostLike } = parameter;
+  const how =
+    mostLike === null
+      ? ''
+      : `, hardly to be told from ${mostLike.name} (correlation ${figureText(mostLike.correlation, 2)})`;
+  return `${toldWords(parameter)}${how}; ${wouldTell(parameter.adjustable.name)} would part them`;
+}
+
+const untoldWords = ({ adjustable: { name } }: FittedParameter): string =>
+  `${name}; ${wouldTell(name)} would tell`;
+
+function foreseenWords({ channel, from, judgement, guideline14 }: Foreseen): string {
+  const { rmse, guesses, bestGuess, skill, band, inside, hours } = judgement;
+  const unit = unitWords(channel.unit);
+  const knowing =
+    from === 'weather alone' ? 'from the weather alone' : 'with temperatures as logged';
+  if (hours === 0)
+    return `${channel.name} of ${channel.room}: nothing was logged there to compare with`;
+  const verdict = skill > 0 ? 'better than' : 'no better than';
+  return (
+    `${channel.name} of ${channel.room}, ${knowing}: off by ${figureText(rmse)}${unit}, ${verdict} ` +
+    `${GUESS_WORDS[bestGuess]} (${figureText(guesses[bestGuess])}${unit}); ` +
+    `${figureText(100 * inside, 0)} % of hours within the stated ${figureText(band)}${unit}${ofMean(guideline14)}`
+  );
+}
+
+const ofMean = (found: Foreseen['guideline14']): string =>
+  found === null
+    ? ''
+    : `; CV(RMSE) ${figureText(100 * found.cvRmse, 0)} %, NMBE ${signedText(100 * found.nmbe, 1)} %`;
+
+const days = (hours: number): string => `${figureText(hours / 24, 0)} days`;
