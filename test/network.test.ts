@@ -1,20 +1,35 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import ts from 'typescript';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { BIN, requireBuild } from './cli/built-program.ts';
+import { BIN, ending, requireBuild } from './cli/built-program.ts';
 import { filesUnder, importsOf, parse, walk } from './reference/imports.ts';
 
-// Nobody's home is anybody else's business: the program uses the network in one place, when asked to.
+// Nobody's home is anybody else's business: the program uses the network in one place, when asked to,
+// and answers browsers of this machine in another, with what that page listens by.
 
 const THE_ONE = 'src/cli/fetch/http-get.ts';
+const SERVER = 'src/cli/serve/loopback-site.ts';
+const LISTENER = 'src/report/browser/follow-script.ts';
 
-describe('one file of the program has a way to the network', () => {
+describe('one file of the program has a way to the network, one answers this machine', () => {
   test('of all files', () => {
     const found = filesUnder('src')
       .map((file) => [file, waysOut(parse(file))] as const)
       .filter(([, ways]) => ways.length > 0);
-    expect(found).toEqual([[THE_ONE, ['fetch']]]);
+    expect(found).toEqual([
+      [THE_ONE, ['fetch']],
+      [SERVER, ['node:http']],
+      [LISTENER, ['EventSource']],
+    ]);
+  });
+
+  test('the one that answers has nothing to ask with', () => {
+    const [, names = ''] =
+      /import \{([^}]*)\} from 'node:http'/.exec(readFileSync(SERVER, 'utf8')) ?? [];
+    const taken = names.split(',').map((name) => name.trim());
+    expect(taken.filter((name) => !name.startsWith('type '))).toEqual(['createServer']);
   });
 
   test('the check sees what it is for', () => {
@@ -45,12 +60,17 @@ describe('what runs opens no connection', () => {
     import net from 'node:net'; import dns from 'node:dns'; import dgram from 'node:dgram';
     const tell = (what) => process.stderr.write('NETWORK ' + what + '\\n');
     net.Socket.prototype.connect = () => { tell('connect'); throw new Error('no'); };
-    dns.lookup = () => { tell('lookup'); throw new Error('no'); };
+    const { lookup } = dns; // of an address, which listening asks for, it asks nobody
+    dns.lookup = (name, ...more) => {
+      if (net.isIP(name)) return lookup(name, ...more);
+      tell('lookup'); throw new Error('no');
+    };
+    const { listen } = net.Server.prototype;
+    net.Server.prototype.listen = function (...args) { tell('listen ' + args[0].host); return listen.apply(this, args); };
     dgram.createSocket = () => { tell('datagram'); throw new Error('no'); };`;
-  const watched = (args: readonly string[]) => {
-    const watch = `data:text/javascript,${encodeURIComponent(WATCH)}`;
-    return spawnSync(process.execPath, ['--import', watch, ...args], { encoding: 'utf8' });
-  };
+  const watch = ['--import', `data:text/javascript,${encodeURIComponent(WATCH)}`];
+  const watched = (args: readonly string[]) =>
+    spawnSync(process.execPath, [...watch, ...args], { encoding: 'utf8' });
 
   test('the watch sees a connection', () => {
     const { stderr } = watched(['-e', "fetch('http://127.0.0.1:47999/').catch(() => {})"]);
@@ -65,6 +85,15 @@ describe('what runs opens no connection', () => {
     const { status, stderr } = watched([resolve(BIN), ...args]);
     expect(status, stderr).toBe(0);
     expect(stderr).not.toContain('NETWORK');
+  });
+
+  test('serve listens at the loopback address, and does nothing else', async () => {
+    const args = [...watch, resolve(BIN), 'serve', 'scenarios/flat.yaml'];
+    const server = spawn(process.execPath, args);
+    server.stdout.once('data', () => server.kill('SIGINT'));
+    const { status, err } = await ending(server);
+    expect(status, err).toBe(0);
+    expect(err.match(/^NETWORK .*$/gm)).toEqual(['NETWORK listen 127.0.0.1']);
   });
 });
 

@@ -30,6 +30,12 @@ const guard: Guard = async (cleanUp, work) => {
   }
 };
 
+/** Ends what goes on until a person ends it, which is no failure. */
+const untilEnded = () =>
+  new Promise<void>((done) => {
+    for (const signal of Object.keys(STATUS_AFTER)) process.once(signal, () => done());
+  });
+
 const STATUS_AFTER = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 };
 
 // A reader that has seen enough (`| head`) closes the pipe; that is no error.
@@ -46,4 +52,4 @@ process.stderr.on('error', () => {});
 // What Node and libraries warn their programmers of is none of a person's business.
 process.removeAllListeners('warning');
 
-process.exitCode = await main(process.argv.slice(2), nodeIo(version, process, guard));
+process.exitCode = await main(process.argv.slice(2), nodeIo(version, process, guard, untilEnded));

@@ -1,5 +1,7 @@
 import type { Asking } from './asking.ts';
 import type { LineFile } from './line-file.ts';
+import type { Writer } from './neighbour.ts';
+import type { Site, SiteSetup } from './serve/site.ts';
 import type { Workers } from './start-workers.ts';
 
 /**
@@ -26,8 +28,20 @@ export interface Io {
   packageFolder(): Promise<string>;
   /** A file that comes with the program, by its name in the folder that the build fills. */
   readAsset(name: string): Promise<string>;
-  /** Show a file to the person with whatever program their system has for it. */
+  /** Show a file or address to the person with whatever program their system has for it. */
   show(path: string): Promise<void>;
+  /** Open pages to browsers of this machine; see `openSite`. */
+  openSite(port: number, setup: SiteSetup): Promise<Site>;
+  /** A word that nobody can guess. */
+  randomToken(): Promise<string>;
+  /** A text that is another whenever a file was written, replaced, removed or made. */
+  fileMark(path: string): Promise<string>;
+  /** Let some time pass. [ms] */
+  pause(duration: number): Promise<void>;
+  /** Wait until the person or the system ends the program. */
+  untilEnded(): Promise<void>;
+  /** This process as others see it. */
+  self(): Promise<Writer>;
   /** Start threads for so many runs or more; null where all is to happen in this one. */
   readonly startWorkers: ((runs: number) => Promise<Workers>) | null;
   /** The text that a public service answers with; the only way to the network. */

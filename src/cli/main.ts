@@ -6,6 +6,7 @@ import { fitCommand } from './commands/fit.ts';
 import { logCommand } from './commands/log.ts';
 import { reportCommand } from './commands/report.ts';
 import { runCommand } from './commands/run.ts';
+import { serveCommand } from './commands/serve.ts';
 import { startCommand } from './commands/start.ts';
 import { sweepCommand } from './commands/sweep.ts';
 import { weatherCommand } from './commands/weather.ts';
@@ -28,6 +29,7 @@ export async function main(args: readonly string[], world: Io): Promise<number> 
     .addCommand(runCommand(io))
     .addCommand(compareCommand(io))
     .addCommand(reportCommand(io))
+    .addCommand(serveCommand(io))
     .addCommand(fitCommand(io))
     .addCommand(sweepCommand(io))
     .addCommand(findCommand(io))

@@ -4,7 +4,12 @@ import type { Guard } from './write-whole.ts';
 import type { OwnProcess } from './written-by.ts';
 
 /** The real world: the disk, and the streams of a process. Whatever is not asked for is not loaded. */
-export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
+export function nodeIo(
+  version: string,
+  own: OwnProcess,
+  guard: Guard,
+  untilEnded: () => Promise<void> = () => new Promise(() => {}),
+): Io {
   const { stdout, stderr } = own;
   const sharedName = async (path: string) => (await import('./where-it-leads.ts')).sharedName(path);
   const outName = async () => (await import('./written-by.ts')).nameOfOut();
@@ -44,6 +49,13 @@ export function nodeIo(version: string, own: OwnProcess, guard: Guard): Io {
       const { default: open } = await import('open');
       await open(path);
     },
+    openSite: async (port, setup) =>
+      (await import('./serve/loopback-site.ts')).openSite(port, setup),
+    randomToken: async () => (await import('node:crypto')).randomBytes(24).toString('base64url'),
+    fileMark: async (path) => (await import('./serve/file-mark.ts')).fileMark(path),
+    pause: async (duration) => (await import('node:timers/promises')).setTimeout(duration),
+    untilEnded,
+    self: async () => (await import('./written-by.ts')).writtenBy(own),
     startWorkers: async (runs) => (await import('./start-workers.ts')).startWorkers(runs),
     get: async (address) =>
       (await import('./fetch/http-get.ts')).httpGet(address, `roombalance/${version}`),

@@ -44,10 +44,8 @@ export interface OptionsSetup {
  * @throws InputProblems as `preparePlan`
  */
 export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
-  const { scenario, plans, set } = setup;
-  const written = await Promise.all(
-    plans.map((plan, k) => ranOption(setup, { plan, set }, k === 0 ? 'baseline' : 'plan')),
-  );
+  const { scenario, set } = setup;
+  const written = await writtenOptions(setup);
   const [baseline] = written;
   if (baseline === undefined) throw new RangeError('allOptions: needs at least one plan');
   const every = scenario.plans.map(({ name }) => ({
@@ -69,6 +67,18 @@ export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
   );
   return [...written, ...(await Promise.all(proposed))];
 }
+
+/**
+ * The plans asked for, the baseline first.
+ *
+ * @throws InputProblems as `preparePlan`
+ */
+export const writtenOptions = (setup: OptionsSetup): Promise<Option[]> =>
+  Promise.all(
+    setup.plans.map((plan, k) =>
+      ranOption(setup, { plan, set: setup.set }, k === 0 ? 'baseline' : 'plan'),
+    ),
+  );
 
 async function ranOption(
   { scenario, files, run }: OptionsSetup,

@@ -112,7 +112,7 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
     quicklyTried: quick ? rest : [],
     untried: quick ? [] : rest,
     unusableDoubts: doubts.unusable,
-    room: about?.room ?? dampestRoom(options[0]!.measures) ?? firstRoom(options[0]!),
+    room: about?.room ?? roomInQuestion(options[0]!),
   };
 }
 
@@ -185,7 +185,8 @@ function worthPicturing(options: readonly Option[], purchase: PlanStudy | null):
   return [...new Set(chosen)].slice(0, PICTURED);
 }
 
-function answerOf(plans: readonly Option[]): Answer {
+/** What plans do, in words, the baseline first. */
+export function answerOf(plans: readonly Option[]): Answer {
   const purchases = plans.map(({ prepared }) => prepared);
   return answerInWords(
     compareMeasures(
@@ -195,7 +196,9 @@ function answerOf(plans: readonly Option[]): Answer {
   );
 }
 
-const firstRoom = ({ prepared }: Option): string => prepared.home.rooms[0]!.name;
+/** The dampest room, or the first. */
+export const roomInQuestion = ({ prepared, measures }: Option): string =>
+  dampestRoom(measures) ?? prepared.home.rooms[0]!.name;
 
 /** Options whose hours a page has room for. */
-const PICTURED = 6;
+export const PICTURED = 6;

@@ -15,7 +15,8 @@ export function writeSmallHome(folder: string): string {
   return scenario;
 }
 
-const SMALL_HOME = `title: Small home
+/** The text of the scenario. */
+export const SMALL_HOME = `title: Small home
 weather: weather.csv
 site: { timezone: Europe/London }
 period: { from: "03-10", to: "04-08" }

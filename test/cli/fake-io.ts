@@ -48,6 +48,14 @@ export function fakeIo(files: Record<string, string> = {}) {
     show: async (path) => {
       done.shown.push(path);
     },
+    openSite: async () => {
+      throw new Error('no site may be opened');
+    },
+    randomToken: async () => 'token',
+    fileMark: async (path) => files[path] ?? 'none',
+    pause: () => new Promise((done) => setTimeout(done, 2)),
+    untilEnded: () => new Promise(() => {}),
+    self: async () => ({ host: 'ab', pid: 1, isRunning: () => false }),
     startWorkers: null,
     today: () => '2030-01-02',
     loadSha256: async () => (text) => createHash('sha256').update(text, 'utf8').digest('base64'),

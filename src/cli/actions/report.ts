@@ -1,11 +1,11 @@
 import { basename, extname, join } from 'node:path';
-import type { LivingReport } from '../../living/living-report.ts';
 import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import { visibleValue } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { keepApart, type Output } from '../keep-apart.ts';
+import { livingOf } from '../living-of.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import { ownCheck } from '../own-check.ts';
 import { startRunCount } from '../run-count.ts';
@@ -59,17 +59,6 @@ export async function report(io: Io, path: string, options: ReportOptions): Prom
   for (const { path, svg } of drawn) await io.writeWhole(path, svg);
   io.err(`${visibleValue(output)} written, from ${study.runs} runs\n`);
   if (options.open) await io.show(output);
-}
-
-async function livingOf(
-  io: Io,
-  { scenario, text, files, weather }: LoadedPlans,
-  { options: [baseline], room }: ReportStudy,
-  set: readonly string[],
-): Promise<LivingReport> {
-  const { livingReport } = await import('../../living/living-report.ts');
-  const source = { scenario, text, files, weather, set, room, baseline: baseline! };
-  return livingReport(source, await io.readAsset('report/page-engine.js'));
 }
 
 /** Path of the page; makes the default folder where it is missing, but no other. */

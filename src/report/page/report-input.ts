@@ -1,6 +1,7 @@
 import type { LivingReport } from '../../living/living-report.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
+import type { Html } from './html.ts';
 
 /** What a report is made from. Nothing else goes into it: same input, same bytes. */
 export interface ReportInput {
@@ -18,6 +19,19 @@ export interface ReportInput {
   readonly living: LivingReport | null;
   /** SHA-256 of a text in UTF-8, base64. */
   readonly sha256: (text: string) => string;
+  /** Where the page is served and follows its files; not given for a file that stands alone. */
+  readonly served?: ServedPart;
+}
+
+/** What a served page has that a file has not. */
+interface ServedPart {
+  /** The script that hears of changes, as the build made it, and how what it shows looks. */
+  readonly script: string;
+  readonly styles: string;
+  /** How the page stands to its files. */
+  readonly standing: Html;
+  /** Whether the pictures are drawn, which takes as long as some runs. */
+  readonly drawn: boolean;
 }
 
 interface ReportWeather {

@@ -3,6 +3,7 @@ import { airSection } from './air-section.ts';
 import { answerSection } from './answer-section.ts';
 import { assumptionsSection } from './assumptions-section.ts';
 import { cautionsSection } from './cautions-section.ts';
+import type { Document } from './document-frame.ts';
 import { doubtsSection } from './doubts-section.ts';
 import { drawAlone, drawTwice } from './draw-twice.ts';
 import { boughtPlan, drawables } from './drawables.ts';
@@ -22,8 +23,7 @@ import type { ReportInput } from './report-input.ts';
 import { tryMarkup } from './try-markup.ts';
 
 /** A report, and its pictures as files of their own. */
-export interface Report {
-  readonly page: string;
+export interface Report extends Document {
   readonly pictures: () => Promise<{ readonly name: string; readonly svg: string }[]>;
 }
 
@@ -39,7 +39,8 @@ export async function reportPage(input: ReportInput): Promise<Report> {
   // Drawn from what the page holds, so that a picture drawn again in it is the same.
   const data = unpackPictures(packed);
   const choice = firstChoice(data, study.room, weekOf(study));
-  const pictures = drawables(study, data, choice);
+  const undrawn = input.served?.drawn === false;
+  const pictures = undrawn ? [] : drawables(study, data, choice);
   const drawn = await drawTwice(pictures);
   const placed = (id: string) => html`${drawn.filter((one) => one.id === id).map(figure)}`;
   const ofRooms = new Set(PICTURES.flatMap((one) => [pictureId(one), `${pictureId(one)}-with`]));
@@ -50,11 +51,15 @@ export async function reportPage(input: ReportInput): Promise<Report> {
     ...(purchase === null || purchase.sum === null
       ? []
       : [purchaseSection({ ...purchase, sum: purchase.sum }, placed(MONEY))]),
-    picturesSection(
-      drawn.filter(({ id }) => ofRooms.has(id)),
-      data,
-      choice,
-    ),
+    ...(undrawn
+      ? []
+      : [
+          picturesSection(
+            drawn.filter(({ id }) => ofRooms.has(id)),
+            data,
+            choice,
+          ),
+        ]),
     airSection(
       input,
       drawn.filter(({ id }) => id.startsWith(AIR)),
@@ -72,7 +77,7 @@ export async function reportPage(input: ReportInput): Promise<Report> {
       (one) => `\\u${one.charCodeAt(0).toString(16).padStart(4, '0')}`,
     );
   const held = raw(`<script type="application/json" id="picture-data">${inert}</script>`);
-  return { page: pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
+  return { ...pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
 }
 
 function tryOf({ living, study }: ReportInput, trial: HeldTrial | null): Html | null {

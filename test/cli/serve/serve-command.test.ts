@@ -1,0 +1,65 @@
+import { spawn } from 'node:child_process';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { writeSmallHome } from '../../browser/small-home.ts';
+import { BIN, ending, requireBuild } from '../built-program.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
+
+const folder = temporaryFolder();
+
+beforeAll(() => {
+  requireBuild();
+  writeSmallHome(folder);
+});
+
+/** A server of the small home, once it has said its address. */
+async function serving(...more: readonly string[]) {
+  const child = spawn(process.execPath, [BIN, 'serve', ...more], { cwd: folder });
+  const ended = ending(child);
+  const address = await Promise.race([
+    new Promise<string>((done) => child.stdout.once('data', (piece) => done(String(piece).trim()))),
+    ended.then(({ err }) => err),
+  ]);
+  return { address, ended, end: (signal: NodeJS.Signals) => child.kill(signal) };
+}
+
+describe('roombalance serve', () => {
+  test('says its address, shows the home, and ends well by Ctrl-C', async () => {
+    const { address, ended, end } = await serving('small.yaml');
+    const answer = await fetch(address);
+    expect(answer.status).toBe(200);
+    expect(/<b>Small home\.<\/b> 30 days/.test(await answer.text())).toBe(true);
+    end('SIGINT');
+    expect(await ended).toEqual({
+      ...{ status: 0, signal: null, out: `${address}\n` },
+      err: 'small.yaml is shown to this machine alone; Ctrl-C ends that.\nEnded.\n',
+    });
+  });
+
+  test('a port that is taken is told; two on one scenario get along', async () => {
+    const first = await serving('small.yaml');
+    const { port } = new URL(first.address);
+    const taken = await serving('small.yaml', '--port', port);
+    expect(taken.address).toBe(
+      `error: --port ${port}: something listens there already, perhaps another roombalance serve.\n` +
+        'Name another, or none for any that is free.\n',
+    );
+    expect((await taken.ended).status).toBe(1);
+    const second = await serving('small.yaml');
+    const pages = await Promise.all([first, second].map(({ address }) => fetch(address)));
+    expect(pages.map(({ status }) => status)).toEqual([200, 200]);
+    first.end('SIGTERM');
+    second.end('SIGTERM');
+    expect((await first.ended).status).toBe(0);
+    expect((await second.ended).status).toBe(0);
+  });
+
+  test.each([
+    [['gone.yaml'], 2, /^gone\.yaml: expected a file to read, got nothing of that name/],
+    [['small.yaml', '--port', '0'], 1, /^error: option '--port <number>' argument '0' is invalid/],
+    [['small.yaml', '--port', '70000'], 1, /Give a whole number from 1 to 65535\./],
+  ])('%j', async (args, status, words) => {
+    const { address, ended } = await serving(...args);
+    expect(address).toMatch(words);
+    expect((await ended).status).toBe(status);
+  });
+});
