@@ -1,6 +1,6 @@
 import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
-import { ALL_YEAR, monthWords } from './model/month-fields.ts';
+import { ALL_YEAR, monthWords } from './month-words.ts';
 import type { PreparedPlan } from './prepared.ts';
 
 /** A stretch of whole hours: first instant [s UTC] and length [h]. */

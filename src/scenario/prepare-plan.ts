@@ -27,6 +27,7 @@ import { oddValues } from './odd-values.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
 import { DISCOUNT } from './presets/prices.ts';
+import { STEP } from './presets/step.ts';
 import type { Scenario } from './read-scenario.ts';
 import { type Finding, placed } from './unplaced-problem.ts';
 import { validate } from './validate.ts';
@@ -187,4 +188,3 @@ function purchasesOf(scenario: Scenario, names: readonly string[]): PreparedPlan
 }
 
 const READ_BEFORE = ['invented', 'weather', 'doubts', 'fitted', 'plans'];
-const STEP = 10; // [min]

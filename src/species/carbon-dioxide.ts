@@ -36,7 +36,7 @@ export const CARBON_DIOXIDE = {
   sources: {
     activity: {
       key: 'co2',
-      description: 'Carbon dioxide, each time, besides that of gas',
+      description: 'Carbon dioxide that the activity gives off each time, besides that of gas',
       max: 10_000,
       usual: {
         candles: preset(17, 8, 48, 'paraffin of 5 g/h burnt whole, 8.5 L/h each, over two hours'),

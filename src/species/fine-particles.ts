@@ -47,7 +47,7 @@ export const FINE_PARTICLES = {
   sources: {
     activity: {
       key: 'particles',
-      description: 'Fine particles, each time',
+      description: 'Fine particles that the activity gives off each time',
       max: 10_000,
       usual: {
         cooking: preset(
@@ -67,7 +67,7 @@ export const FINE_PARTICLES = {
     },
     refuelling: {
       key: 'particles',
-      description: 'Fine particles let out at each refuelling',
+      description: 'Fine particles that the stove lets out at each refuelling',
       max: 10_000,
       usual: preset(
         1.5,

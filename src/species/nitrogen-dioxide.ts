@@ -32,7 +32,7 @@ export const NITROGEN_DIOXIDE = {
   sources: {
     activity: {
       key: 'no2',
-      description: 'Nitrogen dioxide, each time, besides that of gas',
+      description: 'Nitrogen dioxide that the activity gives off each time, besides that of gas',
       max: 10_000,
       usual: {},
     },

@@ -42,7 +42,7 @@ export const ORGANIC_VAPOURS = {
   sources: {
     activity: {
       key: 'tvoc',
-      description: 'Organic vapours, each time',
+      description: 'Organic vapours that the activity gives off each time',
       max: 1e5,
       // Laundry counts as washed without scent.
       usual: {
@@ -64,7 +64,7 @@ export const ORGANIC_VAPOURS = {
     },
     body: {
       key: 'tvoc',
-      description: 'Organic vapours, µg an hour',
+      description: 'Organic vapours given off',
       max: 1e5,
       awake: SKIN,
       asleep: SKIN,
@@ -82,7 +82,7 @@ export const ORGANIC_VAPOURS = {
     },
     refuelling: {
       key: 'tvoc',
-      description: 'Volatile organic compounds let out at each refuelling',
+      description: 'Organic vapours that the stove lets out at each refuelling',
       max: 10_000,
       usual: preset(3, 0.5, 20, `${COMMON}: twice the mass of particles`),
     },

@@ -9,7 +9,9 @@ export interface Schema {
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly additionalProperties?: boolean | Schema;
   readonly required?: readonly string[];
-  readonly description?: string;
+  readonly minimum?: number;
+  readonly exclusiveMinimum?: number;
+  readonly maximum?: number;
 }
 
 /**
@@ -35,12 +37,10 @@ function objectOf({ properties = {}, required = [] }: Schema, choose: Chooser): 
   return Object.fromEntries(entries);
 }
 
-/** The range stands at the end of the description: "[W from 0 to 10000]", "[m2 above 0 to 100]". */
-function numberOf({ description = '' }: Schema, choose: Chooser): number | undefined {
-  const range = /(from|above|over) (-?[\d.e+]+)(?: to (-?[\d.e+]+))?[^\d]*\]$/.exec(description);
-  if (range === null) return undefined;
-  const low = Number(range[2]);
-  const high = range[3] === undefined ? low + 1000 : Number(range[3]);
-  const inside = range[1] === 'from' ? low : low + (high - low) * 1e-6;
+function numberOf(schema: Schema, choose: Chooser): number | undefined {
+  const { exclusiveMinimum: above, minimum: least = above } = schema;
+  if (least === undefined) return undefined;
+  const high = schema.maximum ?? least + 1000;
+  const inside = above === undefined ? least : least + (high - least) * 1e-6;
   return choose.pick([inside, high, choose.between(inside, high), choose.between(inside, high)]);
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { scenarioModel } from '../../src/scenario/model/scenario-model.ts';
 import { ownSpecies } from '../../src/species/own-species.ts';
+import { described, type SchemaNode } from './described-schema.ts';
 
 /**
  * The scenario model as a JSON Schema (draft 7), so that editors complete and explain the file. Where
@@ -9,7 +10,8 @@ import { ownSpecies } from '../../src/species/own-species.ts';
 export function scenarioJsonSchema(): Record<string, unknown> {
   const any = ownSpecies({ name: ANY, label: 'A species of your own', unit: 'units/m3' });
   const schema = z.toJSONSchema(scenarioModel([any]), { io: 'input', target: 'draft-7' });
-  return { ...(opened(schema) as Record<string, unknown>), title: 'Scenario of one home' };
+  const told = described(opened(schema) as SchemaNode);
+  return { ...told, title: 'Scenario of one home' };
 }
 
 /** Keys and words for a species of any name become keys and words of any name. */
@@ -19,6 +21,7 @@ function opened(node: unknown): unknown {
   const { properties = {}, enum: words = [] } = node as { properties?: object; enum?: unknown[] };
   const other = (properties as Record<string, unknown>)[ANY];
   const entries = Object.entries(node).flatMap(([key, part]): [string, unknown][] => {
+    if (key === 'eg' || key === 'usual') return [[key, part]];
     if (key === 'additionalProperties' && other !== undefined) return [[key, opened(other)]];
     if (key === 'required') return onlyKnown(part as readonly string[]);
     if (key === 'type' && words.includes(ANY)) return [];

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { AGES } from '../../src/scenario/model/building.ts';
+import { AGES } from '../../src/scenario/choices.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { scenarioJsonSchema } from '../reference/scenario-json-schema.ts';

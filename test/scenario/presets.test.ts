@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { AGES, WALLS } from '../../src/scenario/model/building.ts';
+import { AGES, WALLS } from '../../src/scenario/choices.ts';
 import { ACTIVITIES } from '../../src/scenario/presets/activities.ts';
 import type { Age, Wall } from '../../src/scenario/presets/fabric.ts';
 import {

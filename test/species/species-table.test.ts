@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { WHATS } from '../../src/scenario/model/household.ts';
+import { WHATS } from '../../src/scenario/choices.ts';
 import { sourceAmount, sourcePerSecond } from '../../src/species/concentration-unit.ts';
 import {
   byName,

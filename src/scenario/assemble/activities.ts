@@ -1,7 +1,7 @@
 import type { Activity, Spell } from '../../control/household.ts';
 import { sourceAmount } from '../../species/concentration-unit.ts';
 import { COMMON, type Preset, scaled } from '../../units/preset.ts';
-import { minutesOf, spellOf } from '../model/clock-fields.ts';
+import { minutesOf, spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { householdElectricity } from '../presets/household-electricity.ts';

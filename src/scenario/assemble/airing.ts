@@ -1,6 +1,6 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Opening } from '../../home/home.ts';
-import { spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Finding } from '../unplaced-problem.ts';

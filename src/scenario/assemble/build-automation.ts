@@ -1,6 +1,7 @@
 import type { Automation } from '../../control/automation.ts';
 import type { Household } from '../../control/household.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import { SEED } from '../presets/step.ts';
 import { airingHabits } from './airing-habits.ts';
 import type { BuiltHome } from './build-home.ts';
 import { conditionMaker } from './conditions.ts';
@@ -64,5 +65,3 @@ function goesByPresence(parts: Omit<Automation, 'seed' | 'presenceSensors'>): bo
     asked.some(({ quantity }) => quantity === 'presence')
   );
 }
-
-const SEED = 1;

@@ -3,7 +3,7 @@ import type { Fuel } from '../../home/home.ts';
 import type { FuelPrice, Prices, Tariff } from '../../home/prices.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { COMMON } from '../../units/preset.ts';
-import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import { EVERY_DAY, spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { CARBON, PRICE } from '../presets/prices.ts';
 import type { Finding } from '../unplaced-problem.ts';

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import { hasSensor } from '../checks/sensed.ts';
-import { momentOfWeek } from '../model/clock-fields.ts';
+import { momentOfWeek } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';

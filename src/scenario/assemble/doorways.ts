@@ -1,7 +1,7 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Doorway } from '../../home/home.ts';
 import { COMMON } from '../../units/preset.ts';
-import { spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { DOORWAY } from '../presets/leakage.ts';
 import type { Defaults } from './defaults.ts';

@@ -1,7 +1,7 @@
 import type { HeatingSeason, HolidaySetback } from '../../control/automation.ts';
 import type { Emitter } from '../../home/home.ts';
-import { ALL_YEAR, monthWords } from '../model/month-fields.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import { ALL_YEAR, monthWords } from '../month-words.ts';
 import { SEASON_DAYS, type UsualSeason, usualSeason } from '../presets/heating-season.ts';
 import type { Defaults } from './defaults.ts';
 

@@ -1,5 +1,5 @@
 import type { Spell, WeekSchedule } from '../../control/household.ts';
-import { ALL_YEAR } from '../model/month-fields.ts';
+import { ALL_YEAR } from '../month-words.ts';
 
 /** A line that never leaves one value. */
 export const level = (base: number): WeekSchedule => ({ base, spells: [] });

@@ -2,7 +2,7 @@ import type { BodyOutput, Person } from '../../control/household.ts';
 import { USUAL_ACTIVITY } from '../../species/breath-by-age.ts';
 import { sourcePerSecond } from '../../species/concentration-unit.ts';
 import { COMMON, scaled } from '../../units/preset.ts';
-import { spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { IRREGULAR } from '../presets/control.ts';
 import { ASLEEP, AWAKE, BODY_SHARE, breathShare } from '../presets/people.ts';

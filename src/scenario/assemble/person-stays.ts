@@ -1,6 +1,6 @@
 import type { Person } from '../../control/household.ts';
 import { COMMON } from '../../units/preset.ts';
-import { EVERY_DAY, spellOf } from '../model/clock-fields.ts';
+import { EVERY_DAY, spellOf } from '../clock-words.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import type { Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';

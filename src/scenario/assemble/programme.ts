@@ -1,5 +1,5 @@
 import type { Spell, WeekSchedule } from '../../control/household.ts';
-import { isAlways, spellOf } from '../model/clock-fields.ts';
+import { isAlways, spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { level } from './level-schedule.ts';
 

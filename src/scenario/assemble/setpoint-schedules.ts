@@ -1,6 +1,6 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Emitter } from '../../home/home.ts';
-import { spellOf } from '../model/clock-fields.ts';
+import { spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { FROST_GUARD, SETPOINT } from '../presets/heating.ts';
 import type { Defaults } from './defaults.ts';

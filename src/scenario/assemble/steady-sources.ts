@@ -1,5 +1,5 @@
 import type { Activity } from '../../control/household.ts';
-import { EVERY_DAY } from '../model/clock-fields.ts';
+import { EVERY_DAY } from '../clock-words.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** What rooms get at all hours besides people and activities; rooms that say nothing get none. */

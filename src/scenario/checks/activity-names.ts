@@ -1,5 +1,5 @@
 import { nearestName } from '../../units/nearest-name.ts';
-import { WHATS } from '../model/household.ts';
+import { WHATS } from '../choices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';

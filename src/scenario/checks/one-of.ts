@@ -1,4 +1,4 @@
-import { daysOf, EVERY_DAY } from '../model/clock-fields.ts';
+import { daysOf, EVERY_DAY } from '../clock-words.ts';
 import { FUELS } from '../model/money.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';

@@ -1,6 +1,6 @@
-import { DAYS, momentOfWeek } from '../model/clock-fields.ts';
+import { DAYS, momentOfWeek } from '../clock-words.ts';
 import { FUELS } from '../model/money.ts';
-import { nextMonths } from '../model/month-fields.ts';
+import { nextMonths } from '../month-words.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import {

@@ -1,4 +1,4 @@
-import { minutesOf } from '../model/clock-fields.ts';
+import { minutesOf } from '../clock-words.ts';
 import { READING_UNITS, type Reading } from '../model/readings.ts';
 import { items, mapping, readTolerantly, textOf } from './tolerant-readers.ts';
 

@@ -1,6 +1,6 @@
 import { readAnyQuantity } from '../../units/any-quantity.ts';
-import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
-import { ALL_YEAR, monthsOf } from '../model/month-fields.ts';
+import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../clock-words.ts';
+import { ALL_YEAR, monthsOf } from '../month-words.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import type { Path } from '../yaml/place-of.ts';
 

@@ -1,8 +1,8 @@
 import { type ActivityData, activityData } from '../assemble/activities.ts';
 import { createDefaults } from '../assemble/defaults.ts';
 import { peopleData } from '../assemble/people.ts';
-import { EVERY_DAY } from '../model/clock-fields.ts';
-import { ALL_YEAR } from '../model/month-fields.ts';
+import { EVERY_DAY } from '../clock-words.ts';
+import { ALL_YEAR } from '../month-words.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { validate } from '../validate.ts';
 

@@ -1,56 +1,67 @@
+import { BLIND_KINDS } from '../choices.ts';
 import { hours } from './clock-fields.ts';
 import { choice, either, list, quantity, section, text } from './fields.ts';
-
-export const BLIND_KINDS = [
-  'roller shutter',
-  'outside slats',
-  'outside screen',
-  'inside blind',
-  'curtain',
-] as const;
 
 const ROOMS_WORDS = 'all, or a list of room names';
 
 const blindModel = section(
   {
-    pane: text('Name of one pane').optional(),
-    room: text('Name of a room; over all its panes').optional(),
+    pane: text('Name of the one pane that the blind hangs over', {
+      eg: 'living window',
+    }).optional(),
+    room: text('Name of a room, over all of whose panes a blind hangs', {
+      eg: 'bedroom',
+    }).optional(),
     rooms: either(
-      [choice(['all'], 'Every room'), list(text('Name of a room'), ROOMS_WORDS, 'Rooms')],
+      [
+        choice(['all'], 'Every room'),
+        list(text('Name of a room', { eg: 'bedroom' }), ROOMS_WORDS, 'Rooms'),
+      ],
       ROOMS_WORDS,
-      'Several rooms',
+      'Rooms over all of whose panes blinds hang, or all',
+      { eg: ['living', 'bedroom'] },
     ).optional(),
     kind: choice(
       BLIND_KINDS,
-      'What it is; says whether it hangs inside, and what nobody gives below',
+      'What kind of blind it is, which says whether it hangs inside and what it keeps off',
+      { usual: 'inside blind' },
     ).optional(),
     'g share': quantity(
       '-',
       { min: 0, max: 1 },
-      'Share of the g-value that is left when it is closed',
+      'Share of the g-value of the pane that is left when the blind is closed',
+      { eg: 0.25, otherwise: 'by the kind of blind' },
     ).optional(),
     'u share': quantity(
       '-',
       { min: 0, max: 1 },
-      'Share of the U-value that is left when it is closed',
+      'Share of the heat transmittance of the pane that is left when the blind is closed',
+      { eg: 0.9, otherwise: 'by the kind of blind and the pane' },
     ).optional(),
-    hours: hours('When it may be closed; outside them it is open').optional(),
+    hours: hours('When the blind may be closed, outside which it is open', {
+      eg: '22:00-07:00',
+      otherwise: 'always',
+    }).optional(),
     'sun over': quantity(
       'W/m2',
       { min: 0, max: 1500 },
-      'Closed only while more sun than this falls on the plane of the pane',
+      'Sunshine on the plane of the pane, above which alone the blind is closed',
+      { eg: '150 W/m2', otherwise: 'no matter' },
     ).optional(),
     'temperature over': quantity(
       '°C',
       { min: -20, max: 50 },
-      'Closed only while the air of the room is warmer than this',
+      'Temperature of the room, above which alone the blind is closed',
+      { eg: '24 °C', otherwise: 'no matter' },
     ).optional(),
   },
-  'One kind of blind; one of pane, room, rooms, and at least one of hours, sun over, temperature over',
+  'One blind, with one of pane, room, rooms, and at least one of hours, sun over, temperature over',
+  { eg: { room: 'bedroom', kind: 'roller shutter', hours: '22:00-07:00' } },
 );
 
 export const blindsModel = list(
   blindModel,
   'a list of blinds, each with pane, room or rooms',
-  'Shutters, blinds and curtains that are closed over panes, and when',
+  'Shutters, blinds and curtains over panes, and when they are closed',
+  { otherwise: 'none' },
 );

@@ -3,7 +3,7 @@ import type { Quantity } from '../../control/automation.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { readAnyQuantity } from '../../units/any-quantity.ts';
 import { clock } from './clock-fields.ts';
-import { choice, list, section, text } from './fields.ts';
+import { choice, list, type Shown, section, text } from './fields.ts';
 import { type Reading, unitsOf } from './readings.ts';
 
 /** One edge that a reading has to be beyond. */
@@ -16,75 +16,92 @@ export interface ConditionData {
   readonly clear: number;
 }
 
-const level = (says: string) =>
+const level = (says: string, eg: number, otherwise?: string) =>
   z
     .union([z.number(), z.string()], { error: () => LEVEL_WORDS })
-    .meta({ description: `${says} [unit of the reading]` });
+    .meta({ description: says, unit: 'unit of the reading', eg, ...(otherwise && { otherwise }) });
 const LEVEL_WORDS = 'a number, or text with a unit of the reading';
 
 const conditionShape = (readings: readonly Reading[]) => ({
-  room: text('Name of a room, or outdoors; left out, the home as a whole').optional(),
+  room: text('Name of the room whose reading counts, or outdoors', {
+    eg: 'bedroom',
+    otherwise: 'the home as a whole, or the room of the rule',
+  }).optional(),
   reading: z
     .enum(readings as [Reading, ...Reading[]], {
       error: () => `one of: ${readings.join(', ')}; or a species that air.own species declares`,
     })
-    .describe('What is read')
+    .meta({ description: 'What the sensor reads', eg: 'humidity' })
     .optional(),
-  over: level('Met over this level').optional(),
-  under: level('Met under this level').optional(),
+  over: level('Level over which the condition is met', 65).optional(),
+  under: level('Level under which the condition is met', 40).optional(),
   clear: level(
-    'Level at which it returns to normal: once met, it stays met until the reading is back there (hysteresis)',
+    'Level at which the condition, once met, ends again (hysteresis)',
+    60,
+    'that of over or under',
   ).optional(),
-  windows: choice(['open', 'closed'], 'Any window of the room open, or all closed').optional(),
-  presence: choice(['somebody', 'nobody'], 'What the presence sensor says').optional(),
-  price: choice(['electricity'], 'What a kWh costs at the time').optional(),
-  after: clock('Not earlier in the day').optional(),
-  before: clock('Not later in the day').optional(),
+  windows: choice(
+    ['open', 'closed'],
+    'Whether a window of the room is open, or all are closed',
+  ).optional(),
+  presence: choice(
+    ['somebody', 'nobody'],
+    'What the presence sensor says: somebody is there, or nobody',
+  ).optional(),
+  price: choice(
+    ['electricity'],
+    'What a kWh costs at the time, compared with over and under',
+  ).optional(),
+  after: clock('Time of day from which the condition is met', { eg: '06:00' }).optional(),
+  before: clock('Time of day until which the condition is met', { eg: '21:00' }).optional(),
 });
 
 const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unplaced) =>
-  section(conditionShape(Object.keys(units) as Reading[]), 'One condition').transform(
-    (given, context) => {
-      const { room = null, windows, presence, price, after, before } = given;
-      const say = (path: string[], message: string, more: object = {}) =>
-        context.addIssue({ code: 'custom', message, path, params: more });
-      const kinds = [given.reading, windows, presence, price, after ?? before];
-      if (kinds.filter((kind) => kind !== undefined).length !== 1) {
-        say([], 'exactly one of: reading; windows; presence; price; after, before or both');
-        return [];
-      }
-      const edge = (quantity: Quantity, is: 'above' | 'below', value: number): ConditionData => ({
-        quantity,
-        room,
-        is,
-        value,
-        clear: value,
-      });
-      if (windows !== undefined)
-        return [edge('window', windows === 'open' ? 'above' : 'below', 0.5)];
-      if (presence !== undefined) {
-        return [edge('presence', presence === 'somebody' ? 'above' : 'below', 0.5)];
-      }
-      if (price !== undefined) {
-        if (room !== null) say(['room'], 'no room beside a price');
-        return levelEdges('electricity price', null, given, say, edge);
-      }
-      if (given.reading === undefined) {
-        if (room !== null) say(['room'], 'no room beside a time of day');
-        if (after !== undefined && before !== undefined && after >= before) {
-          say(['before'], 'a time later in the day than after');
-        }
-        return [
-          ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
-          ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
-        ];
-      }
-      if (given.room === undefined && unplaced === 'never') {
-        say([], 'the room whose reading it is, or outdoors');
-      }
-      return readingEdges(given.reading, units[given.reading], given, say, edge);
+  section(
+    conditionShape(Object.keys(units) as Reading[]),
+    'One condition, of a reading, windows, presence, a price or a time of day',
+    {
+      eg: { room: 'bedroom', reading: 'humidity', over: 65 },
     },
-  );
+  ).transform((given, context) => {
+    const { room = null, windows, presence, price, after, before } = given;
+    const say = (path: string[], message: string, more: object = {}) =>
+      context.addIssue({ code: 'custom', message, path, params: more });
+    const kinds = [given.reading, windows, presence, price, after ?? before];
+    if (kinds.filter((kind) => kind !== undefined).length !== 1) {
+      say([], 'exactly one of: reading; windows; presence; price; after, before or both');
+      return [];
+    }
+    const edge = (quantity: Quantity, is: 'above' | 'below', value: number): ConditionData => ({
+      quantity,
+      room,
+      is,
+      value,
+      clear: value,
+    });
+    if (windows !== undefined) return [edge('window', windows === 'open' ? 'above' : 'below', 0.5)];
+    if (presence !== undefined) {
+      return [edge('presence', presence === 'somebody' ? 'above' : 'below', 0.5)];
+    }
+    if (price !== undefined) {
+      if (room !== null) say(['room'], 'no room beside a price');
+      return levelEdges('electricity price', null, given, say, edge);
+    }
+    if (given.reading === undefined) {
+      if (room !== null) say(['room'], 'no room beside a time of day');
+      if (after !== undefined && before !== undefined && after >= before) {
+        say(['before'], 'a time later in the day than after');
+      }
+      return [
+        ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
+        ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
+      ];
+    }
+    if (given.room === undefined && unplaced === 'never') {
+      say([], 'the room whose reading it is, or outdoors');
+    }
+    return readingEdges(given.reading, units[given.reading], given, say, edge);
+  });
 
 /** Whether a reading may do without a room, as that of the rule, which is seen to elsewhere. */
 type Unplaced = 'never' | 'of the rule';
@@ -162,7 +179,8 @@ export const conditions = (
   says: string,
   species: readonly KnownSpecies[],
   unplaced: Unplaced = 'never',
+  more: Shown = {},
 ) =>
-  list(conditionModel(unitsOf(species), unplaced), WORDS, says).transform(
+  list(conditionModel(unitsOf(species), unplaced), WORDS, says, more).transform(
     (all): readonly ConditionData[] => all.flat(),
   );

@@ -1,7 +1,9 @@
 import * as z from 'zod';
+import type { Preset } from '../../units/preset.ts';
 import { readQuantity } from '../../units/quantity.ts';
+import { DEHUMIDIFIER, TESTED_AT } from '../presets/devices.ts';
 import { hours } from './clock-fields.ts';
-import { choice, quantity } from './fields.ts';
+import { choice, quantity, type Shown } from './fields.ts';
 import { gate } from './gate.ts';
 
 /* Fields that devices of several kinds have. */
@@ -9,35 +11,50 @@ import { gate } from './gate.ts';
 export const room = z
   .string({ error: () => 'the name of the room it stands in' })
   .min(1, { error: 'the name of the room it stands in' })
-  .describe('Name of the room it stands in');
-export const minutes = (says: string) => quantity('min', { min: 0, max: 1440 }, says);
-export const watts = (says: string, max = 10_000) => quantity('W', { min: 0, max }, says);
-export const flow = (says: string) => quantity('m3/h', { above: 0, max: 5000 }, says);
-export const share = (says: string) => quantity('-', { min: 0, max: 1 }, says);
+  .meta({ description: 'Name of the room that the device stands in', eg: 'bedroom' });
+export const minutes = (says: string, more: Shown) =>
+  quantity('min', { min: 0, max: 1440 }, says, more);
+export const watts = (says: string, more: Shown, max = 10_000) =>
+  quantity('W', { min: 0, max }, says, more);
+export const flow = (says: string, more: Shown) =>
+  quantity('m3/h', { above: 0, max: 5000 }, says, more);
+export const share = (says: string, more: Shown) => quantity('-', { min: 0, max: 1 }, says, more);
 export const drierBy = quantity(
   'g/m3',
   { min: 0, max: 30 },
-  'Only where outdoor air is drier than the room by this absolute humidity',
+  'By how much absolute humidity outdoor air has to be drier than the room for it to run',
+  { eg: 1, otherwise: 'no matter' },
 ).optional();
 
 /** What any device may have. */
 export const control = {
-  gate: gate('When it may run').optional(),
-  hours: hours('When it may run, by the clock').optional(),
-  'least run': minutes('Least time it runs once started').optional(),
-  'least rest': minutes('Least time it rests once stopped').optional(),
-  'longest run': minutes('Longest time it runs without a rest').optional(),
+  gate: gate('Presence or closed windows without which the device does not run').optional(),
+  hours: hours('When the device may run, by the clock', { otherwise: 'always' }).optional(),
+  'least run': minutes('Least time that the device runs once started', {
+    eg: '5 min',
+    otherwise: `${DEHUMIDIFIER.leastRun.value} for a dehumidifier, else 0`,
+  }).optional(),
+  'least rest': minutes('Least time that the device rests once stopped', {
+    eg: '5 min',
+    otherwise: `${DEHUMIDIFIER.leastRest.compressor.value} for a dehumidifier with a compressor, else 0`,
+  }).optional(),
+  'longest run': minutes('Longest time that the device runs without a rest', {
+    eg: '4 h',
+    otherwise: 'no limit',
+  }).optional(),
 };
 
-export const target = (says: string) => quantity('%', { min: 10, max: 95 }, says).optional();
-export const deadband = (unit: string, max: number) =>
+export const target = (says: string, usual: Preset) =>
+  quantity('%', { min: 10, max: 95 }, says, { usual }).optional();
+export const deadband = (unit: string, max: number, more: Shown) =>
   quantity(
     unit,
     { min: 0, max },
-    'Deadband: distance between the levels of switching on and off',
+    'Distance between the levels of switching on and off, half of it on each side of the target (deadband)',
+    more,
   ).optional();
-export const runs = <const T extends readonly [string, ...string[]]>(words: T) =>
-  choice(words, 'What makes it run').optional();
+export const runs = <const T extends readonly [string, ...string[]]>(words: T, more: Shown) =>
+  choice(words, 'What makes the device run', more).optional();
 
 const CONDITION_WORDS = 'a test condition such as "27 °C/60 %"';
 
@@ -56,4 +73,9 @@ export const testCondition = z
     context.addIssue({ code: 'custom', message });
     return z.NEVER;
   })
-  .describe('Temperature and humidity at which the label holds');
+  .meta({
+    description:
+      'Temperature [°C] and relative humidity [%] at which the label of the dehumidifier holds',
+    eg: '27 °C/60 %',
+    otherwise: `${TESTED_AT.compressor.words} for a compressor, ${TESTED_AT.desiccant.words} for a desiccant`,
+  });

@@ -1,21 +1,41 @@
+import { DOORWAY } from '../presets/leakage.ts';
 import { hours } from './clock-fields.ts';
-import { list, quantity, section, text } from './fields.ts';
+import { asInHome, list, quantity, section, text } from './fields.ts';
 
 const doorShape = {
-  width: quantity('m', { above: 0, max: 6 }, 'Width').optional(),
-  height: quantity('m', { above: 0, max: 6 }, 'Height').optional(),
-  mixing: quantity('m3/h', { min: 0, max: 10_000 }, 'Least exchange when open').optional(),
-  shut: quantity('m3/h', { min: 0, max: 1000 }, 'Exchange under and around it, shut').optional(),
+  width: quantity('m', { above: 0, max: 6 }, 'Width of a doorway', {
+    usual: DOORWAY.width,
+  }).optional(),
+  height: quantity('m', { above: 0, max: 6 }, 'Height of a doorway', {
+    usual: DOORWAY.height,
+  }).optional(),
+  mixing: quantity('m3/h', { min: 0, max: 10_000 }, 'Least air exchanged through an open doorway', {
+    usual: DOORWAY.mixing,
+  }).optional(),
+  shut: quantity('m3/h', { min: 0, max: 1000 }, 'Air exchanged under and around a shut door', {
+    usual: DOORWAY.shut,
+  }).optional(),
 };
 
 /** What holds for every doorway that does not say otherwise. */
-export const doorsModel = section(doorShape, 'All doorways that do not say otherwise');
+export const doorsModel = section(doorShape, 'Measures of all doorways that do not say otherwise', {
+  eg: { width: '0.8 m' },
+  otherwise: 'the usual',
+});
 
 export const doorwayModel = section(
   {
-    between: list(text('Name of a room'), 'the names of two rooms', 'Two rooms'),
-    open: hours('When it stands open').optional(),
-    ...doorShape,
+    between: list(
+      text('Name of a room', { eg: 'hall' }),
+      'the names of two rooms',
+      'Names of the two rooms that the doorway joins',
+      { eg: ['living', 'hall'] },
+    ),
+    open: hours('When the doorway stands open', {
+      eg: '07:00-22:30',
+      otherwise: 'as usual for its rooms',
+    }).optional(),
+    ...asInHome(doorShape),
   },
   'A doorway between two rooms',
 );

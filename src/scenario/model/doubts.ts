@@ -8,12 +8,13 @@ export const doubtsModel = named(
   z
     .tuple(
       [
-        plainNumber({}, 'Low, in the documented unit'),
-        plainNumber({}, 'High, in the documented unit'),
+        plainNumber({}, 'Least that it may be, in the documented unit', { eg: 7 }),
+        plainNumber({}, 'Most that it may be, in the documented unit', { eg: 15 }),
       ],
       { error: () => RANGE_WORDS },
     )
-    .describe('Low and high'),
+    .meta({ description: 'Least and most that it may be', eg: [7, 15] }),
   'a mapping from pointers such as /heating/efficiency to [low, high]',
-  'What is not known exactly: RFC 6901 pointers into this file, each with low and high; changes no run',
+  'What is not known exactly: pointers into this file (RFC 6901), each with the least and the most, which change no run',
+  { eg: { '/home/leakage/ach50': [7, 15] }, otherwise: 'nothing' },
 );

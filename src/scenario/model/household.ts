@@ -1,5 +1,10 @@
 import * as z from 'zod';
+import { USUAL_ACTIVITY } from '../../species/breath-by-age.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
+import { PATTERNS, WHATS, WHO } from '../choices.ts';
+import { PAINTED_WALLS } from '../presets/air.ts';
+import { IRREGULAR } from '../presets/control.ts';
+import { ASLEEP, AWAKE } from '../presets/people.ts';
 import { airingModel } from './airing.ts';
 import { days, spellShape, times } from './clock-fields.ts';
 import { choice, either, list, plainNumber, quantity, section, text } from './fields.ts';
@@ -7,39 +12,19 @@ import { dayOfYear } from './month-day.ts';
 import { months } from './month-fields.ts';
 import { activitySources, bodySources, paintSources } from './species-fields.ts';
 
-export const WHO = ['adult', 'frail adult', 'child', 'infant'] as const;
-export const PATTERNS = [
-  'works away on weekdays',
-  'works at home',
-  'at home',
-  'school child',
-  'infant',
-] as const;
-export const WHATS = [
-  'shower',
-  'bath',
-  'cooking',
-  'light meal',
-  'dishes',
-  'laundry dried indoors',
-  'plants',
-  'fridge',
-  'lights and appliances',
-  'standby',
-  'candles',
-  'cleaning',
-  'tumble dryer',
-  'other',
-] as const;
-
-const holidays = list(
-  section(
-    { from: dayOfYear('First day away'), to: dayOfYear('Last day away') },
-    'One time away, every year; it may run over the end of the year',
-  ),
-  'a list of { from, to }, each a month and day such as "07-31"',
-  'Away from home through these days',
-);
+const holidays = (says: string) =>
+  list(
+    section(
+      {
+        from: dayOfYear('First day away, every year', '07-20'),
+        to: dayOfYear('Last day away, every year', '08-03'),
+      },
+      'One time away, every year, which may run over the end of the year',
+    ),
+    'a list of { from, to }, each a month and day such as "07-31"',
+    says,
+    { otherwise: 'none' },
+  );
 
 const irregularModel = section(
   {
@@ -47,18 +32,27 @@ const irregularModel = section(
       'min',
       { min: 0, max: 240 },
       'Standard deviation by which a whole day comes earlier or later',
+      { usual: IRREGULAR.spread },
     ).optional(),
-    'days off': quantity('-', { min: 0, max: 1 }, 'Share of days spent like a Sunday').optional(),
-    'days out': quantity('-', { min: 0, max: 1 }, 'Share of days spent out altogether').optional(),
+    'days off': quantity('-', { min: 0, max: 1 }, 'Share of days that are spent like a Sunday', {
+      usual: IRREGULAR['days off'],
+    }).optional(),
+    'days out': quantity('-', { min: 0, max: 1 }, 'Share of days that are spent out altogether', {
+      usual: IRREGULAR['days out'],
+    }).optional(),
   },
   'How days differ from the pattern at random',
+  { eg: { spread: '20 min' }, otherwise: 'not at all' },
 );
 
 const paintModel = section(
   {
-    room: text('Name of a room'),
-    on: dayOfYear('The day it is painted, every year'),
-    area: quantity('m2', { above: 0, max: 1000 }, 'Area of wall painted').optional(),
+    room: text('Name of the room that is painted', { eg: 'bedroom' }),
+    on: dayOfYear('Day on which the room is painted, every year', '04-15'),
+    area: quantity('m2', { above: 0, max: 1000 }, 'Area of wall that is painted', {
+      eg: '30 m2',
+      otherwise: `${PAINTED_WALLS.value} for a square metre of floor`,
+    }).optional(),
     ...paintSources(),
   },
   'Fresh paint, which gives off vapours for months',
@@ -68,124 +62,220 @@ const LIVES_WORDS = 'the name of a room, or a list of { days, room }';
 
 const personModel = section(
   {
-    name: text('Only for the reader').optional(),
-    who: choice(WHO, 'Sets heat, breath and reference bands').optional(),
-    age: plainNumber({ min: 0, max: 120 }, 'In years, for what is breathed out').optional(),
-    pattern: choice(PATTERNS, 'Where this person is by the clock').optional(),
-    'sleeps in': text('Name of a room').optional(),
+    name: text('Name of the person, for tables', {
+      eg: 'A',
+      otherwise: 'who it is, and a number',
+    }).optional(),
+    who: choice(
+      WHO,
+      'Who the person is, which sets heat, breath and the ranges that count as fine',
+      { usual: 'adult' },
+    ).optional(),
+    age: plainNumber({ min: 0, max: 120 }, 'Age of the person, for what is breathed out', {
+      unit: 'years',
+      eg: 72,
+      otherwise: 'a mean of who it is',
+    }).optional(),
+    pattern: choice(
+      PATTERNS,
+      'Usual days of the person, which say where he or she is by the clock',
+      { otherwise: 'as goes with who it is' },
+    ).optional(),
+    'sleeps in': text('Name of the room that the person sleeps in', {
+      eg: 'bedroom',
+      otherwise: 'the first bedroom',
+    }).optional(),
     'lives in': either(
       [
-        text('Name of a room'),
+        text('Name of a room', { eg: 'living' }),
         list(
           section(
-            { days: days().describe('On which days').optional(), room: text('Name of a room') },
+            {
+              days: days().describe('Days on which the person uses this room').optional(),
+              room: text('Name of the room that is used on these days', { eg: 'living' }),
+            },
             'A room on some days',
           ),
           LIVES_WORDS,
-          'By day of the week; on days that are not named, the usual room',
+          'By day of the week, with the usual room on days that are not named',
         ),
       ],
       LIVES_WORDS,
-      'The room used by day',
+      'Room that the person uses by day, one or by day of the week',
+      { eg: 'living', otherwise: 'the first living room' },
     ).optional(),
-    'works in': text('Name of the room that a person who works at home does it in').optional(),
+    'works in': text('Name of the room in which a person who works at home does it', {
+      eg: 'study',
+      otherwise: 'study or living room',
+    }).optional(),
     schedule: list(
       section(
         {
-          room: text('Name of a room'),
+          room: text('Name of the room that the person is in', { eg: 'study' }),
           ...spellShape,
           asleep: z
             .boolean({ error: () => 'true or false' })
-            .describe('Asleep there')
+            .meta({ description: 'Whether the person is asleep there', eg: true, usual: false })
             .optional(),
         },
         'One stay in a room',
       ),
       'a list of { room, days, months, from, to, asleep }',
-      'Instead of a pattern: where this person is; at all other times out',
+      'Where this person is by the clock, instead of a pattern, and out at all other times',
+      { otherwise: 'by the pattern' },
     ).optional(),
     irregular: irregularModel.optional(),
-    holidays: holidays.optional(),
+    holidays: holidays('When this person is away from home, every year').optional(),
   },
-  'One person',
+  'One person who lives here',
+  { eg: { who: 'adult', pattern: 'works at home', 'works in': 'study' } },
 );
 
 const guestModel = section(
   {
-    name: text('Only for the reader').optional(),
-    number: plainNumber({ min: 1, max: 50, whole: true }, 'How many come').optional(),
-    who: choice(WHO, 'Sets heat and breath').optional(),
-    room: text('Name of the room they are in').optional(),
+    name: text('Name of the guests, for tables', {
+      eg: 'grandparents',
+      otherwise: 'who they are',
+    }).optional(),
+    number: plainNumber({ min: 1, max: 50, whole: true }, 'How many guests come', {
+      eg: 2,
+      usual: 1,
+    }).optional(),
+    who: choice(WHO, 'Who the guests are, which sets heat and breath', {
+      usual: 'adult',
+    }).optional(),
+    room: text('Name of the room that the guests are in', {
+      eg: 'living',
+      otherwise: 'the room used by day',
+    }).optional(),
     ...spellShape,
     asleep: z
       .boolean({ error: () => 'true or false' })
-      .describe('They sleep there')
+      .meta({ description: 'Whether the guests sleep there', eg: true, usual: false })
       .optional(),
   },
   'People who come at a time and live elsewhere',
+  { eg: { number: 2, days: 'Sun', from: '15:00', to: '19:00' } },
 );
 
 const activityModel = section(
   {
-    what: choice(WHATS, 'What is done'),
-    name: text('Only for the reader').optional(),
-    room: text('Name of a room').optional(),
+    what: choice(
+      WHATS,
+      'What is done, which says where, when and how much where nothing else does',
+    ),
+    name: text('Name of the activity, for tables and habits', {
+      eg: 'big wash',
+      otherwise: 'what is done',
+    }).optional(),
+    room: text('Name of the room in which it is done', {
+      eg: 'kitchen',
+      otherwise: 'by what is done',
+    }).optional(),
     days: days().optional(),
     months: months().optional(),
-    at: times('When it starts').optional(),
-    lasts: quantity('min', { above: 0, max: 1440 }, 'How long each time').optional(),
-    water: quantity('L', { min: 0, max: 50 }, 'Water to the air, each time').optional(),
-    energy: quantity('kWh', { min: 0, max: 50 }, 'Electricity, each time').optional(),
-    gas: quantity('kWh', { min: 0, max: 50 }, 'Gas burnt in an open flame, each time').optional(),
+    at: times('Time of day at which the activity starts, or several', {
+      eg: ['07:00', '18:00'],
+      otherwise: 'usual for what is done',
+    }).optional(),
+    lasts: quantity('min', { above: 0, max: 1440 }, 'How long the activity takes each time', {
+      eg: '30 min',
+      otherwise: 'usual for what is done',
+    }).optional(),
+    water: quantity(
+      'L',
+      { min: 0, max: 50 },
+      'Water that the activity gives to the air each time',
+      { eg: '0.5 L', otherwise: 'usual for what is done' },
+    ).optional(),
+    energy: quantity('kWh', { min: 0, max: 50 }, 'Electricity that the activity takes each time', {
+      eg: '1 kWh',
+      otherwise: 'usual for what is done',
+    }).optional(),
+    gas: quantity(
+      'kWh',
+      { min: 0, max: 50 },
+      'Gas that the activity burns in an open flame each time, instead of electricity',
+      { eg: '0.9 kWh', usual: 0 },
+    ).optional(),
     ...activitySources(),
-    number: plainNumber({ above: 0, max: 100 }, 'How many alike, such as plants').optional(),
+    number: plainNumber({ above: 0, max: 100 }, 'How many alike there are, such as plants', {
+      eg: 5,
+      usual: 1,
+    }).optional(),
   },
   'Something that gives heat, water or pollutants by the clock',
+  { eg: { what: 'cooking', at: '18:00', lasts: '40 min' } },
 );
 
-const bodyModel = section(
-  {
-    heat: quantity('W', { min: 0, max: 500 }, 'Sensible heat').optional(),
-    water: quantity('g/h', { min: 0, max: 1000 }, 'Breath and skin').optional(),
-    activity: plainNumber(
-      { min: 0.8, max: 10 },
-      'Metabolic rate in met, for what is breathed out',
-    ).optional(),
-    ...bodySources(),
-  },
-  'Heat, water and species that a grown body gives off; children give a share',
-);
+const bodyModel = (state: 'awake' | 'asleep') => {
+  const usual = state === 'awake' ? AWAKE : ASLEEP;
+  return section(
+    {
+      heat: quantity('W', { min: 0, max: 500 }, `Sensible heat of a grown body ${state}`, {
+        usual: usual.heat,
+      }).optional(),
+      water: quantity(
+        'g/h',
+        { min: 0, max: 1000 },
+        `Water from breath and skin of a grown body ${state}`,
+        { usual: usual.water },
+      ).optional(),
+      activity: plainNumber(
+        { min: 0.8, max: 10 },
+        `Metabolic rate of a grown body ${state}, for what is breathed out`,
+        { unit: 'met', usual: USUAL_ACTIVITY[state] },
+      ).optional(),
+      ...bodySources(state),
+    },
+    `What a grown body gives off ${state}, of which children give a share`,
+    { eg: { heat: usual.heat.value }, otherwise: 'the usual' },
+  );
+};
 
 /** @param species  whose levels airing may go by */
 export const householdModel = (species: readonly KnownSpecies[]) =>
   section(
     {
-      people: list(personModel, 'a list of people', 'Who lives here').optional(),
+      people: list(personModel, 'a list of people', 'Everybody who lives here', {
+        otherwise: 'by the size of the home',
+      }).optional(),
       guests: list(
         guestModel,
         'a list of { number, who, room, days, months, from, to, asleep }',
-        'Who comes on some days; nobody while all who live here are on holiday',
+        'Who comes on some days, but nobody while all who live here are on holiday',
+        { otherwise: 'nobody' },
       ).optional(),
       bodies: section(
-        { awake: bodyModel.optional(), asleep: bodyModel.optional() },
-        'What bodies give to a room',
+        { awake: bodyModel('awake').optional(), asleep: bodyModel('asleep').optional() },
+        'What grown bodies give to a room, awake and asleep',
+        { eg: { awake: { heat: '75 W' } }, otherwise: 'the usual' },
       ).optional(),
-      activities: list(activityModel, 'a list of activities', 'What they do').optional(),
+      activities: list(
+        activityModel,
+        'a list of activities',
+        'What people do that gives heat, water or pollutants',
+        { otherwise: 'usual days of such a household' },
+      ).optional(),
       'moisture factor': plainNumber(
         { min: 0, max: 20 },
-        'Water of people and activities, over what they would give otherwise',
+        'Water of people and activities as a multiple of what they would give otherwise',
+        { usual: 1 },
       ).optional(),
-      airing: list(
-        airingModel(species),
-        'a list of airing habits',
-        'When windows are opened',
-      ).optional(),
-      holidays: holidays.optional(),
+      airing: list(airingModel(species), 'a list of airing habits', 'Habits of opening windows', {
+        otherwise: 'none',
+      }).optional(),
+      holidays: holidays('When all who live here are away from home, every year').optional(),
       paint: list(
         paintModel,
         `a list of { ${Object.keys(paintModel.shape).join(', ')} }`,
-        'What was painted',
+        'Fresh paint on walls',
+        { otherwise: 'none' },
       ).optional(),
     },
     'Who lives here, where they are by the clock, and what they do',
+    {
+      eg: { people: [{ who: 'adult', pattern: 'works at home' }] },
+      otherwise: 'a usual household for the size of the home',
+    },
   );

@@ -8,33 +8,48 @@ const reading = either(
     choice(['leave out'], 'Not to be read'),
     section(
       {
-        quantity: choice(QUANTITIES, 'What was logged'),
-        room: text('Room it was logged in; with no room and no place, the whole home').optional(),
-        place: choice(['outdoors', 'home'], 'Where, if not in a room').optional(),
-        device: text('Name of the device whose power it is').optional(),
-        unit: text('Unit of the numbers, such as °F, share or kWh').optional(),
+        quantity: choice(QUANTITIES, 'What quantity was logged'),
+        room: text('Name of the room that it was logged in', {
+          eg: 'bedroom',
+          otherwise: 'the whole home, or the place',
+        }).optional(),
+        place: choice(['outdoors', 'home'], 'Where it was logged, if not in a room').optional(),
+        device: text('Name of the device whose power was logged', { eg: 'drier' }).optional(),
+        unit: text('Unit of the logged numbers, such as °F, share or kWh', {
+          eg: '°F',
+          otherwise: 'the documented unit',
+        }).optional(),
       },
       'One reading',
+      { eg: { quantity: 'temperature', room: 'bedroom' } },
     ),
   ],
   'leave out, or a mapping with quantity, room, place, device, unit',
   'What a column, or a name in a long file, is',
+  { eg: { quantity: 'temperature', room: 'bedroom' } },
 );
 
 export const logModel = section(
   {
-    zone: text(
-      'Clock of the logger: a zone by its IANA name, UTC, or hours ahead such as +01:00',
-    ).optional(),
+    zone: text('Clock of the logger: a zone by its IANA name, UTC, or hours ahead such as +01:00', {
+      eg: 'UTC',
+      otherwise: 'that of the home',
+    }).optional(),
     dates: choice(
       ['day first', 'month first', 'year first'],
-      'Order of day and month in dates',
+      'Order of day and month in the dates of the log',
+      { otherwise: 'as the dates themselves tell' },
     ).optional(),
     readings: named(
       reading,
       'a mapping from names of columns to what they are',
-      'By name of the column (or of the reading, in a long file), as the file writes it',
+      'What each column is (or each reading, in a long file), by its name as the file writes it',
+      {
+        eg: { 'Bed temp': { quantity: 'temperature', room: 'bedroom' } },
+        otherwise: 'by their names',
+      },
     ).optional(),
   },
   'How files of readings are to be taken that are given on the command line',
+  { eg: { zone: 'UTC', dates: 'day first' }, otherwise: 'as the files themselves tell' },
 );

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 
 /** A day of every year, "MM-DD", as month * 100 + day. */
-export const dayOfYear = (says: string) =>
+export const dayOfYear = (says: string, eg: string) =>
   z
     .string({ error: () => MONTH_DAY })
     .transform((written, context) => {
@@ -9,7 +9,7 @@ export const dayOfYear = (says: string) =>
       if (Number.isNaN(day)) context.addIssue({ code: 'custom', message: MONTH_DAY });
       return day;
     })
-    .describe(says);
+    .meta({ description: says, eg });
 
 /** month * 100 + day of "MM-DD"; NaN for a day that no year has. */
 function dayOfYearOf(text: string): number {

@@ -1,14 +1,18 @@
 import * as z from 'zod';
 import { concentrationUnit, isConcentrationUnit } from '../../species/concentration-unit.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
-import { either, list, named, quantity, section, text } from './fields.ts';
+import { either, list, named, quantity, section, text, told } from './fields.ts';
 
 /** Species that the scenario names itself, each in its own unit. */
 export function ownSpeciesModel(own: readonly KnownSpecies[]) {
   const entries = Object.fromEntries(own.map(({ name, unit }) => [name, entry(unit)]));
   return z
     .strictObject(entries, { error: () => 'a mapping from names of species to species' })
-    .describe('Species of your own, by name, besides those that the program knows');
+    .meta({
+      description: 'Species of your own, each under its name, besides those that the program knows',
+      eg: { radon: { unit: 'Bq/m3', outdoors: 8 } },
+      otherwise: 'none',
+    });
 }
 
 export type OwnSpeciesData = z.output<ReturnType<typeof entry>>;
@@ -16,59 +20,86 @@ export type OwnSpeciesData = z.output<ReturnType<typeof entry>>;
 /** @param unit  of the concentration */
 const entry = (unit: string) => {
   const { amount, rate } = concentrationUnit(unit);
-  const level = quantity(unit, { min: 0, max: MOST }, 'A level');
-  const share = (says: string) => quantity('-', { min: 0, max: 1 }, says).optional();
-  const hourly = (says: string) => quantity(rate, { min: 0, max: MOST }, says).optional();
+  const level = quantity(unit, { min: 0, max: MOST }, 'A level of the species', { eg: 8 });
+  const share = (says: string, usual: number) =>
+    quantity('-', { min: 0, max: 1 }, says, { eg: 0.9, usual }).optional();
+  const hourly = (says: string) =>
+    quantity(rate, { min: 0, max: MOST }, says, { eg: 36, usual: 0 }).optional();
   return section(
     {
-      label: text('Name that tables print; the key where not given').optional(),
+      label: text('Name of the species that tables print', {
+        eg: 'Radon',
+        otherwise: 'its key',
+      }).optional(),
       unit: z
         .string({ error: () => UNIT_WORDS })
         .refine((given) => isConcentrationUnit(unitAsWritten(given)), { error: UNIT_WORDS })
-        .describe('Unit of its concentration: ppm, ppb, or of something in a cubic metre'),
+        .meta({
+          description:
+            'Unit of the concentration of the species: ppm, ppb, or of something in a cubic metre',
+          eg: 'Bq/m3',
+        }),
       outdoors: either(
         [level, months(level, unit), fileModel],
         `a level in ${unit}, a list of twelve, January first, or a mapping with file and column`,
-        'Level outdoors: one, twelve by month, or a file of levels by time',
+        'Level of the species outdoors: one, twelve by month, or a file of levels by time',
+        { eg: 8 },
       ),
-      penetration: share('Share that survives the way in through leaks'),
-      'window penetration': share('Share that survives the way in through open windows'),
+      penetration: share('Share of the species outdoors that survives the way in through leaks', 1),
+      'window penetration': share(
+        'Share of the species outdoors that survives the way in through open windows',
+        1,
+      ),
       deposition: quantity(
         '1/h',
         { min: 0, max: 100 },
-        'Deposition rate: how fast surfaces take it out of the air, or it decays',
+        'Deposition rate: how fast surfaces take the species out of the air, or it decays',
+        { eg: 0.5, usual: 0 },
       ).optional(),
-      'filter share': share('Share of the clean-air rate of purifiers that holds for it'),
+      'filter share': share(
+        'Share of the clean-air rate of purifiers that holds for the species',
+        0,
+      ),
       band: section(
         {
-          high: level,
+          high: told(level, 'Level up to which the species counts as fine', { eg: 100 }),
           'mean of': quantity(
             'h',
             { min: 0, max: 720 },
-            'Averaging time; none where not given',
+            'Averaging time of the level that counts',
+            { eg: '24 h', usual: 0 },
           ).optional(),
         },
-        'Up to which level it counts as fine',
+        'Level up to which the species counts as fine',
+        { eg: { high: 100 }, otherwise: 'any level' },
       ).optional(),
       sources: section(
         {
-          materials: hourly('Given off all the time by materials, a square metre of floor'),
-          person: hourly('Given off by a grown person; children give a share'),
+          materials: hourly(
+            'What materials give off of the species all the time, a square metre of floor',
+          ),
+          person: hourly(
+            'What a grown person gives off of the species, of which children give a share',
+          ),
           activities: named(
-            quantity(amount, { min: 0, max: MOST }, 'Each time'),
+            quantity(amount, { min: 0, max: MOST }, 'Amount each time', { eg: 30 }),
             'a mapping from activities to amounts',
-            'Given off by activities, by their name or kind, each time',
+            'What activities give off of the species each time, by their name or kind',
+            { eg: { cleaning: 30 }, otherwise: 'nothing' },
           ).optional(),
           devices: named(
-            quantity(rate, { min: 0, max: MOST }, 'An hour'),
+            quantity(rate, { min: 0, max: MOST }, 'Amount in an hour', { eg: 18 }),
             'a mapping from devices to amounts an hour',
-            'Given off by devices at full output, by their name',
+            'What devices give off of the species at full output, by their name',
+            { eg: { printer: 18 }, otherwise: 'nothing' },
           ).optional(),
         },
-        'What gives it off indoors',
+        'What gives off the species indoors',
+        { eg: { person: 36 }, otherwise: 'nothing' },
       ).optional(),
     },
     'A species of your own',
+    { eg: { unit: 'Bq/m3', outdoors: 8 } },
   );
 };
 
@@ -82,10 +113,16 @@ const months = <T extends z.ZodType>(level: T, unit: string) => {
 
 const fileModel = section(
   {
-    file: text('CSV of levels by time, relative to this file'),
-    column: text('Column of the file; its name where not given').optional(),
+    file: text('Path of a CSV file of levels by time, from the folder of this file', {
+      eg: 'radon.csv',
+    }),
+    column: text('Name of the column of the file', {
+      eg: 'radon',
+      otherwise: 'name of the species',
+    }).optional(),
   },
   'Levels from a file',
+  { eg: { file: 'radon.csv' } },
 );
 
 /** A unit without spellings that mean the same: "ug/m³" is "µg/m3". */

@@ -1,5 +1,7 @@
 import type * as z from 'zod';
 import type { KnownSpecies } from '../../species/species-table.ts';
+import { AIRING } from '../presets/activities.ts';
+import { ACTING } from '../presets/control.ts';
 import { hours } from './clock-fields.ts';
 import { conditions } from './condition.ts';
 import { choice, either, list, plainNumber, quantity, section, text } from './fields.ts';
@@ -9,24 +11,50 @@ const DEEDS = ['tell', 'lamp', 'run', 'stop', 'open', 'close', 'setpoint'] as co
 
 const actionModel = section(
   {
-    tell: text('What people are told').optional(),
-    lamp: text('What a lamp shows').optional(),
-    run: text('Name of a device, run while the rule holds').optional(),
-    stop: text('Name of a device, stopped while the rule holds').optional(),
-    open: text('Room or opening, or here; somebody home and awake opens it').optional(),
-    close: text('Room or opening, or here; somebody home and awake closes it').optional(),
+    tell: text('What people are told', { eg: 'open a window' }).optional(),
+    lamp: text('What a lamp shows', { eg: 'red' }).optional(),
+    run: text('Name of the device that is run while the rule holds', { eg: 'drier' }).optional(),
+    stop: text('Name of the device that is stopped while the rule holds', {
+      eg: 'drier',
+    }).optional(),
+    open: text('Name of the room or opening, or here, that somebody home and awake opens', {
+      eg: 'bedroom',
+    }).optional(),
+    close: text('Name of the room or opening, or here, that somebody home and awake closes', {
+      eg: 'bedroom',
+    }).optional(),
     setpoint: either(
-      [choice(['off'], 'Only the frost guard'), quantity('°C', { min: -10, max: 40 }, 'A setting')],
+      [
+        choice(['off'], 'Only the frost guard'),
+        quantity('°C', { min: -10, max: 40 }, 'A setting', { eg: '18 °C' }),
+      ],
       'a temperature in °C, or off',
       'What the thermostat of the room is set to while the rule holds',
+      { eg: '18 °C' },
     ).optional(),
-    room: text('Room whose setpoint is set').optional(),
-    'open share': quantity('-', { above: 0, max: 1 }, 'Share of the full opening').optional(),
-    lasts: quantity('min', { above: 0, max: 1440 }, 'How long it stays so').optional(),
-    probability: quantity('-', { min: 0, max: 1 }, 'Chance that somebody does it').optional(),
-    delay: quantity('min', { min: 0, max: 1440 }, 'Delay from being told to doing it').optional(),
+    room: text('Name of the room whose thermostat is set', {
+      eg: 'bedroom',
+      otherwise: 'that of the rule',
+    }).optional(),
+    'open share': quantity(
+      '-',
+      { above: 0, max: 1 },
+      'How far the window is opened, as a share of its full opening',
+      { usual: AIRING.openShare },
+    ).optional(),
+    lasts: quantity('min', { above: 0, max: 1440 }, 'How long the window stays open, or shut', {
+      eg: '10 min',
+      otherwise: `${AIRING.lasts.value} open, ${ACTING.closedFor.value} shut`,
+    }).optional(),
+    probability: quantity('-', { min: 0, max: 1 }, 'Chance that somebody who is asked does it', {
+      usual: ACTING.probability,
+    }).optional(),
+    delay: quantity('min', { min: 0, max: 1440 }, 'Delay from being told to doing it', {
+      usual: ACTING.delay,
+    }).optional(),
   },
-  'One thing to do',
+  'One thing to do: a message, a lamp, a device, a window or a thermostat',
+  { eg: { tell: 'open a window' } },
 ).superRefine((given, context) => {
   const deeds = DEEDS.filter((deed) => given[deed] !== undefined);
   const say = (message: string, ...path: string[]) =>
@@ -46,52 +74,72 @@ const actionModel = section(
 export const ruleModel = (species: readonly KnownSpecies[]) =>
   section(
     {
-      name: text('For tables'),
-      when: conditions('Conditions, all of which must be met', species, 'of the rule').refine(
-        (all) => all.length > 0,
+      name: text('Name of the rule, for tables', { eg: 'damp air' }),
+      when: conditions(
+        'Conditions, all of which must be met for the rule',
+        species,
+        'of the rule',
         {
-          error: 'at least one condition',
+          eg: [{ room: 'bedroom', reading: 'humidity', over: 70, clear: 60 }],
         },
-      ),
+      ).refine((all) => all.length > 0, {
+        error: 'at least one condition',
+      }),
       rooms: either(
         [
           choice(
             ['all', 'where somebody is'],
             'Every room; or every room while its presence sensor sees somebody',
           ),
-          list(text('Name of a room'), ROOMS_WORDS, 'Rooms').refine((all) => all.length > 0, {
-            error: 'at least one room',
-          }),
+          list(text('Name of a room', { eg: 'bedroom' }), ROOMS_WORDS, 'Rooms').refine(
+            (all) => all.length > 0,
+            {
+              error: 'at least one room',
+            },
+          ),
         ],
         ROOMS_WORDS,
-        'One rule in each of these rooms, which is meant wherever no room is named',
+        'Rooms, each of which gets the rule and is meant wherever no room is named',
+        { eg: ['living', 'bedroom'], otherwise: 'one rule for the home' },
       ).optional(),
       'on delay': quantity(
         'min',
         { min: 0, max: 10_080 },
-        'How long the conditions must have held before it fires',
+        'How long the conditions must have held before the rule fires',
+        { eg: '10 min', usual: 0 },
       ).optional(),
       gate: gate(
-        'Gate: when the rule may fire; its room is that of the first condition',
+        'Presence or closed windows, in the room of the first condition, without which the rule does not fire',
       ).optional(),
-      'quiet hours': hours(
-        'When it tells nobody; what is still so at their end is told then',
-      ).optional(),
+      'quiet hours': hours('When the rule tells nobody, after which it tells what is still so', {
+        eg: '22:00-07:00',
+        otherwise: 'never',
+      }).optional(),
       'most a day': plainNumber(
         { min: 1, max: 1000, whole: true },
-        'Most messages in a day, of all its rooms together',
+        'Most messages of the rule in a day, of all its rooms together',
+        { eg: 4, otherwise: 'no limit' },
       ).optional(),
       'repeat after': quantity(
         'min',
         { min: 1, max: 10_080 },
-        'Tells again so long after, while it stays active',
+        'How long after a message the rule tells again, while it stays active',
+        { eg: '2 h', otherwise: 'never' },
       ).optional(),
-      response: list(actionModel, 'a list of things to do', 'Response: what the rule does').refine(
-        (all) => all.length > 0,
-        { error: 'at least one thing to do' },
-      ),
+      response: list(
+        actionModel,
+        'a list of things to do',
+        'What the rule does once it fires',
+      ).refine((all) => all.length > 0, { error: 'at least one thing to do' }),
     },
-    'A rule: once all conditions have held for the on delay, this is the response',
+    'One rule, whose response follows once all conditions have held for the on delay',
+    {
+      eg: {
+        name: 'damp air',
+        when: [{ room: 'bedroom', reading: 'humidity', over: 70 }],
+        response: [{ tell: 'open a window' }],
+      },
+    },
   );
 
 const ROOMS_WORDS = 'all, where somebody is, or a list of rooms';

@@ -1,9 +1,14 @@
 import * as z from 'zod';
 import { type KnownSpecies, SPECIES } from '../../species/species-table.ts';
+import { FURNISHINGS } from '../choices.ts';
+import { VENTS } from '../presets/leakage.ts';
+import { DEEP_MOISTURE } from '../presets/moisture.ts';
+import { HEIGHT } from '../presets/rooms.ts';
+import { STEP } from '../presets/step.ts';
 import { airModel } from './air.ts';
 import { bandsModel } from './bands.ts';
 import { blindsModel } from './blinds.ts';
-import { buildModel, FURNISHINGS, leakageModel, MOULD_CLASSES } from './building.ts';
+import { buildModel, leakageModel, MOULD_CLASSES } from './building.ts';
 import { coolingModel } from './cooling.ts';
 import { devicesModel } from './device.ts';
 import { doorsModel, doorwayModel } from './doorway.ts';
@@ -22,11 +27,11 @@ import { siteModel } from './site.ts';
 
 const ROOMS_WORDS = 'a mapping from room names to rooms';
 
-const monthDay = (says: string) =>
+const monthDay = (says: string, eg: string, otherwise: string) =>
   z
     .string({ error: () => MONTH_DAY })
     .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: MONTH_DAY })
-    .describe(says);
+    .meta({ description: says, eg, otherwise });
 
 const homeModel = (species: readonly KnownSpecies[]) =>
   section(
@@ -36,55 +41,84 @@ const homeModel = (species: readonly KnownSpecies[]) =>
       'background vents': quantity(
         'mm2',
         { min: 0, max: 1e6 },
-        'Free area of trickle vents and air bricks that are always open, whole home',
+        'Free area of all trickle vents and air bricks of the home that are always open',
+        { usual: VENTS },
       ).optional(),
-      rooms: named(roomModel(species), ROOMS_WORDS, 'Rooms by name').refine(
-        (rooms) => Object.keys(rooms).length > 0,
-        { error: 'at least one room' },
-      ),
-      doorways: list(
-        doorwayModel,
-        'a list of doorways',
-        'Doorways; where not given, every room opens to the hall',
-      ).optional(),
+      rooms: named(roomModel(species), ROOMS_WORDS, 'Rooms of the home, each under its name', {
+        eg: { living: { 'floor area': '20 m2' }, bedroom: { 'floor area': '12 m2' } },
+      }).refine((rooms) => Object.keys(rooms).length > 0, { error: 'at least one room' }),
+      doorways: list(doorwayModel, 'a list of doorways', 'Doorways between rooms', {
+        otherwise: 'every room opens to the hall',
+      }).optional(),
       doors: doorsModel.optional(),
-      height: quantity('m', { above: 1, max: 12 }, 'Floor to ceiling, all rooms').optional(),
-      'cold spot factor': coldSpot('Temperature factor of the coldest spot, all rooms').optional(),
-      furnishing: choice(FURNISHINGS, 'All rooms').optional(),
+      height: quantity('m', { above: 1, max: 12 }, 'Height of all rooms from floor to ceiling', {
+        usual: HEIGHT,
+      }).optional(),
+      'cold spot factor': coldSpot(
+        'How near the coldest spot of outer walls stays to room temperature, in all rooms',
+        { otherwise: 'by the heat transmittance of the walls' },
+      ).optional(),
+      furnishing: choice(FURNISHINGS, 'How much stands in all rooms that takes up moisture', {
+        usual: 'furnished',
+      }).optional(),
       'moisture buffer': plainNumber(
         { min: 0, max: 20 },
-        'Moisture buffer value of inner surfaces and what stands before them [g/(m2 %RH)], in rooms without a furnishing of their own',
+        'Moisture buffer value of inner surfaces and what stands before them, in rooms without a furnishing of their own',
+        { unit: 'g/(m2 %RH)', eg: 0.5, otherwise: 'by the furnishing' },
       ).optional(),
       'deep moisture': plainNumber(
         { min: 0, max: 50 },
-        'Moisture that surfaces hold over weeks, over what they hold over a day; 0 for thin linings',
+        'Moisture that surfaces hold over weeks as a multiple of what they hold over a day, 0 for thin linings',
+        { usual: DEEP_MOISTURE },
       ).optional(),
-      'mould class': choice(MOULD_CLASSES, 'Finish of cold corners, all rooms').optional(),
+      'mould class': choice(
+        MOULD_CLASSES,
+        'How readily mould grows on the finish of cold corners, in all rooms',
+        { usual: 'sensitive' },
+      ).optional(),
     },
-    'The rooms and what surrounds them',
+    'The rooms of the home, what lies between them, and how they are built',
+    { eg: { rooms: { living: { 'floor area': '20 m2' } } } },
   );
 
 export const planModel = section(
   {
-    description: text('What the plan asks, in one sentence').optional(),
-    'based on': text('Name of the plan that this one changes further').optional(),
+    description: text('What the plan asks, in one sentence, for tables and reports', {
+      eg: 'The bedroom is aired for ten minutes on waking.',
+      otherwise: 'nothing',
+    }).optional(),
+    'based on': text('Name of the plan that this one changes further', {
+      eg: 'aired',
+      otherwise: 'the file itself',
+    }).optional(),
     change: z
       .record(z.string(), z.unknown(), { error: () => 'a mapping shaped like this file' })
-      .describe('Only what differs: a merge patch (RFC 7386) of this file; null removes'),
+      .meta({
+        description:
+          'What differs from this file, written in its shape (a merge patch, RFC 7386), where null removes a key',
+        eg: { heating: { setpoint: '18 °C' } },
+      }),
     purchases: list(
       section(
         {
-          what: text('What is bought'),
-          price: plainNumber({ min: 0 }, 'In the scenario’s currency'),
-          lasts: quantity('year', { above: 0, max: 200 }, 'How long until it is bought again'),
+          what: text('What is bought, for tables', { eg: 'dehumidifier' }),
+          price: plainNumber({ min: 0 }, 'What the purchase costs', { unit: 'currency', eg: 150 }),
+          lasts: quantity(
+            'year',
+            { above: 0, max: 200 },
+            'How long the purchase lasts until it is bought again',
+            { eg: '10 years' },
+          ),
         },
         'One purchase',
       ),
       'a list of { what, price, lasts }',
-      'What has to be bought for it',
+      'What has to be bought for the plan',
+      { otherwise: 'nothing' },
     ).optional(),
   },
-  'A named change',
+  'One plan: what differs from the file, and what it costs to buy',
+  { eg: { change: { heating: { setpoint: '18 °C' } } } },
 );
 
 /**
@@ -96,24 +130,40 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
   const species = [...SPECIES, ...own];
   return section(
     {
-      title: text('Name of the home, for tables and reports'),
+      title: text('Name of the home, for tables and reports', { eg: 'Terraced house of two' }),
       invented: z
         .boolean({ error: () => 'true or false' })
-        .describe('The home, its people and place are made up; reports say so')
+        .meta({
+          description: 'Whether home, people and place are made up, which reports then say',
+          eg: true,
+          usual: false,
+        })
         .optional(),
-      weather: text('Weather file, relative to this one'),
+      weather: text('Path of the weather file, from the folder of this file', {
+        eg: 'weather/saltmere-typical.csv',
+      }),
       site: siteModel.optional(),
       period: section(
         {
-          from: monthDay('First local day').optional(),
-          to: monthDay('Last local day').optional(),
+          from: monthDay(
+            'First local day that is simulated, as month and day',
+            '10-01',
+            'that of the weather file',
+          ).optional(),
+          to: monthDay(
+            'Last local day that is simulated, as month and day',
+            '03-31',
+            'that of the weather file',
+          ).optional(),
         },
-        'Part of the year; the whole weather file where not given',
+        'Part of the year that is simulated',
+        { eg: { from: '10-01', to: '03-31' }, otherwise: 'the whole weather file' },
       ).optional(),
       step: quantity(
         'min',
         { min: 1, max: 60 },
-        'Control step; a whole number of them makes an hour',
+        'Time step of the simulation, of which a whole number makes an hour',
+        { usual: STEP },
       ).optional(),
       money: moneyModel.optional(),
       home: homeModel(species),
@@ -123,7 +173,9 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
       household: householdModel(species).optional(),
       devices: devicesModel.optional(),
       sensors: sensorsModel(species).optional(),
-      rules: list(ruleModel(species), 'a list of rules', 'What is done about readings').optional(),
+      rules: list(ruleModel(species), 'a list of rules', 'Rules that act on readings of sensors', {
+        otherwise: 'none',
+      }).optional(),
       air: airModel(own).optional(),
       seed: seed.optional(),
       bands: bandsModel(species).optional(),
@@ -133,7 +185,11 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
       plans: named(
         planModel,
         'a mapping from plan names to plans',
-        'The first is the baseline',
+        'Plans to compare, each under its name, the first of which is the baseline',
+        {
+          eg: { now: { change: {} }, cooler: { change: { heating: { setpoint: '18 °C' } } } },
+          otherwise: 'one plan, the file as it is',
+        },
       ).optional(),
     },
     'A home, its people, and plans to compare',

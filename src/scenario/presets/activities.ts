@@ -1,5 +1,5 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
-import type { WHATS } from '../model/household.ts';
+import type { WHATS } from '../choices.ts';
 import type { Use } from './rooms.ts';
 
 export type What = (typeof WHATS)[number];

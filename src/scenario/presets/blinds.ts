@@ -1,5 +1,5 @@
 import { type Preset, preset } from '../../units/preset.ts';
-import type { BLIND_KINDS } from '../model/blinds.ts';
+import type { BLIND_KINDS } from '../choices.ts';
 
 export type BlindKind = (typeof BLIND_KINDS)[number];
 

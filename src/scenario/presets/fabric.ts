@@ -1,5 +1,5 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
-import { AGES, type GLAZINGS, type WALLS } from '../model/building.ts';
+import { AGES, type GLAZINGS, type WALLS } from '../choices.ts';
 
 export type Wall = (typeof WALLS)[number];
 export type Age = (typeof AGES)[number];

@@ -1,5 +1,5 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
-import { ALL_YEAR, monthsOf } from '../model/month-fields.ts';
+import { ALL_YEAR, monthsOf } from '../month-words.ts';
 
 /** When homes of a country are heated: months as bits, and the limit of the outdoor mean. [°C] */
 export interface UsualSeason {

@@ -1,6 +1,5 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
-import type { DRAUGHTS, SHAPES } from '../model/building.ts';
-import type { SHELTERS, TERRAINS } from '../model/site.ts';
+import type { DRAUGHTS, SHAPES, SHELTERS, TERRAINS } from '../choices.ts';
 
 /** Blower-door result by how draughty a home feels. [1/h at 50 Pa] */
 export const ACH50: Readonly<Record<(typeof DRAUGHTS)[number], Preset>> = {

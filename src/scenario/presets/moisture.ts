@@ -1,5 +1,5 @@
 import { type Preset, preset } from '../../units/preset.ts';
-import type { FURNISHINGS } from '../model/building.ts';
+import type { FURNISHINGS } from '../choices.ts';
 
 /**
  * Buffer value of a square metre of room surface with what stands before it: painted plaster 0.1 to

@@ -1,6 +1,6 @@
 import type { Spell } from '../../control/household.ts';
-import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../model/clock-fields.ts';
-import type { PATTERNS, WHO } from '../model/household.ts';
+import type { PATTERNS, WHO } from '../choices.ts';
+import { daysOf, EVERY_DAY, minutesOf, spellOf } from '../clock-words.ts';
 
 /** Place in the home by its use, whatever the rooms are called. */
 export type Spot = 'bed' | 'day' | 'kitchen' | 'bath' | 'desk';

@@ -1,6 +1,6 @@
 import { breathBetween, breathOfAge, GROWN } from '../../species/breath-by-age.ts';
 import { COMMON, type Preset } from '../../units/preset.ts';
-import type { WHO } from '../model/household.ts';
+import type { WHO } from '../choices.ts';
 
 /** What one grown body gives: sensible heat [W], water [g/h]. */
 interface BodyPreset {

@@ -1,6 +1,5 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
-import type { SHAPES } from '../model/building.ts';
-import type { COLD_SPOTS, USES } from '../model/room.ts';
+import type { COLD_SPOTS, SHAPES, USES } from '../choices.ts';
 
 export type Use = (typeof USES)[number];
 

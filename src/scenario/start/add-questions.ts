@@ -1,6 +1,6 @@
 import { mapping } from '../checks/tolerant-readers.ts';
+import { USES } from '../choices.ts';
 import { isLegalEdit } from '../edits/edit.ts';
-import { USES } from '../model/room.ts';
 import { useOfName } from '../presets/rooms.ts';
 import { plain } from './home-questions.ts';
 import type { Insertion } from './insert-yaml.ts';

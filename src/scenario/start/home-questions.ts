@@ -1,4 +1,4 @@
-import { AGES, DRAUGHTS, GLAZINGS, SHAPES } from '../model/building.ts';
+import { AGES, DRAUGHTS, GLAZINGS, SHAPES } from '../choices.ts';
 import { zoneClock } from '../zone-clock.ts';
 import {
   farness,

@@ -1,4 +1,4 @@
-import { WHO } from '../model/household.ts';
+import { WHO } from '../choices.ts';
 import { type Answers, said } from './question.ts';
 
 /** People of one kind. */

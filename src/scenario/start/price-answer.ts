@@ -1,4 +1,4 @@
-import { minutesOf } from '../model/clock-fields.ts';
+import { minutesOf } from '../clock-words.ts';
 
 /** What a kWh costs, as it was answered. */
 export type AnsweredPrice =

@@ -1,0 +1,33 @@
+import type { SchemaNode } from '../reference/described-schema.ts';
+
+/** A key of the scenario: where it stands, with `*` for names and `[]` for items of lists. */
+export interface SchemaKey {
+  readonly path: string;
+  readonly name: string;
+  readonly field: SchemaNode;
+  readonly must: boolean;
+}
+
+/** Every place of a key in the schema, those within its several forms included. */
+export function keysOf(node: SchemaNode, path = ''): SchemaKey[] {
+  const { properties = {}, required = [] } = node;
+  const here = Object.entries(properties).map(([name, field]) => ({
+    ...{ path: `${path}/${name}`, name, field },
+    must: required.includes(name),
+  }));
+  const within = partsOf(node, path).flatMap(([part, at]) => keysOf(part, at));
+  return [...here, ...within];
+}
+
+/** What lies directly within a node, and where. */
+function partsOf(node: SchemaNode, path: string): readonly (readonly [SchemaNode, string])[] {
+  const { properties = {}, anyOf = [], oneOf = [], items, additionalProperties: more } = node;
+  return [
+    ...Object.entries(properties).map(([name, part]) => [part, `${path}/${name}`] as const),
+    ...[...anyOf, ...oneOf].map((part, k) => [part, `${path}(${k + 1})`] as const),
+    ...(items === undefined
+      ? []
+      : [items].flat().map((part) => [part as SchemaNode, `${path}[]`] as const)),
+    ...(typeof more === 'object' ? [[more, `${path}/*`] as const] : []),
+  ];
+}
