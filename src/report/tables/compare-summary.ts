@@ -7,7 +7,8 @@ import { wrapText } from './wrap-text.ts';
 /**
  * The answer of a comparison on one screen: each question in two or three sentences, what nobody
  * would have guessed, then a line of figures and a sentence for each plan. Where that is more lines
- * than there may be, sentences of plans are cut to a line, and then the last questions left out.
+ * than there may be, what each plan gains and by what is left out, and then the last questions; what
+ * a plan is stands whole.
  *
  * @param most  lines at most
  */
@@ -21,15 +22,16 @@ export function compareSummary(answers: ComparisonAnswers, width: number, most: 
     width,
   ).split('\n');
   const table = Math.max(...lines.map((line) => [...line].length));
-  // On a wide screen a plan is one line, its sentence behind its figures.
   const beside = width - table >= LEAST_BESIDE ? width - table : 0;
-  const body = (whole: boolean): string[] => [
+  const body = (room: Room): string[] => [
     ...head,
-    ...answers.plans.flatMap((plan, k) => [
-      ...(beside > 0
-        ? [`${lines[k]!.padEnd(table)}${sentence(plan, beside, false).join('')}`.trimEnd()]
-        : [lines[k]!, ...sentence(plan, width, whole)]),
-    ]),
+    ...answers.plans.flatMap((plan, k) => {
+      if (beside === 0) return [lines[k]!, ...sentence(plan, width - 2, room).map(INDENTED)];
+      // On a wide screen a plan begins in one line, its sentence behind its figures.
+      const [first = '', ...rest] = sentence(plan, beside - 2, room);
+      const begun = `${lines[k]!.padEnd(table)}  ${first}`.trimEnd();
+      return [begun, ...rest.map((line) => `${' '.repeat(table)}  ${line}`)];
+    }),
   ];
   const fits = (questions: readonly string[], shown: readonly string[]): boolean =>
     questions.length + shown.length + notes.length + 2 <= most;
@@ -37,7 +39,7 @@ export function compareSummary(answers: ComparisonAnswers, width: number, most: 
     answers.surprise === '' ? [] : [paragraph('Surprising:', answers.surprise, width)];
   const laid = (questions: readonly QuestionAnswer[]): string[] =>
     [...questions.map((question) => answered(question, width)), ...surprise].flatMap(linesOf);
-  const rows = body(fits(laid(answers.questions), body(true)));
+  const rows = body(ROOMS.find((room) => fits(laid(answers.questions), body(room))) ?? 'tight');
   const kept = fitting(answers.questions, (questions) => fits(laid(questions), rows));
   return [laid(kept).join('\n'), rows.join('\n'), notes.join('\n')]
     .filter((part) => part !== '')
@@ -71,25 +73,24 @@ function paragraph(opening: string, text: string, width: number): string {
   return [first, ...rest.map((line) => `  ${line}`)].join('\n').replaceAll('\u00a0', ' ');
 }
 
-/** "  19 °C instead of 21 °C: cheaper, but damper" */
-function sentence({ description, verdict }: PlanLine, width: number, whole: boolean): string[] {
-  const text = visibleProse(description);
-  const parts = [text, verdict].filter((part) => part !== '');
-  if (parts.length === 0) return [];
-  if (whole)
-    return wrapText(parts.join(': '), '', width - 2)
-      .split('\n')
-      .map(INDENTED);
-  const room = width - 2 - (verdict === '' ? 0 : [...verdict].length + 2);
-  return [INDENTED([cut(text, room), verdict].filter((part) => part !== '').join(': '))];
-}
+/** How much may stand behind a plan's description. */
+type Room = 'ample' | 'verdict' | 'tight';
 
-/** Text of at most so many letters, ending between words. */
-function cut(text: string, most: number): string {
-  if ([...text].length <= most) return text;
-  const kept = [...text].slice(0, Math.max(0, most - 1)).join('');
-  const end = kept.lastIndexOf(' ');
-  return `${(end > most / 2 ? kept.slice(0, end) : kept).replace(/[,;: ]+$/, '')}…`;
+/**
+ * What a plan is, whole; with what it gains and costs and by what, as far as there is room: where that
+ * is tight, only what makes no further line.
+ */
+function sentence({ description, verdict, causes }: PlanLine, width: number, room: Room): string[] {
+  const why = causes.slice(0, MOST_CAUSES).map(({ words }) => words);
+  const parts = [visibleProse(description), verdict].filter((part) => part !== '');
+  const whole = parts.join(': ');
+  const because = why.length === 0 || whole === '' ? whole : `${whole} (${why.join('; ')})`;
+  const lines = (text: string): string[] => (text === '' ? [] : linesOf(wrapText(text, '', width)));
+  const shortest = description === '' ? whole : visibleProse(description);
+  const texts = [because, ...why.slice(1).map(() => `${whole} (${why[0]})`), whole, shortest];
+  const most = room === 'ample' ? because : room === 'verdict' ? whole : shortest;
+  const fitting = texts.find((text) => lines(text).length <= lines(most).length);
+  return lines(fitting ?? most).map((line) => line.replaceAll('\u00a0', ' '));
 }
 
 /** What the mould index means, and its room where that is the same under all plans. */
@@ -102,6 +103,8 @@ function mouldNote(plans: readonly PlanLine[]): string {
 }
 
 const LEAST_BESIDE = 60;
+const MOST_CAUSES = 2;
+const ROOMS: readonly Room[] = ['ample', 'verdict', 'tight'];
 /** Questions that most homes ask: setting, presence, a purchase, rules, hours. */
 const USUAL = 5;
 const INDENTED = (line: string): string => `  ${line}`;

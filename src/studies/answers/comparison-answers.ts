@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { type Cause, causesOf } from './plan-causes.ts';
 import { type Effect, effectsOf } from './plan-effects.ts';
 import type { PlanFigures } from './plan-figures.ts';
 import { askedPlan } from './plan-questions.ts';
@@ -33,6 +34,8 @@ export interface PlanLine {
   readonly verdict: string;
   /** What it changes against the baseline, what matters most first. */
   readonly effects: readonly Effect[];
+  /** By what it moves its figures, what moves most first; empty for the baseline. */
+  readonly causes: readonly Cause[];
 }
 
 /**
@@ -48,11 +51,12 @@ export function comparisonAnswers(
   if (baseline === undefined) throw new RangeError('comparisonAnswers: needs at least one plan');
   const { hours } = baseline.measures.period;
   const { rooms } = baseline.measures;
-  const line = ({ prepared, figures }: (typeof plans)[number]): PlanLine => ({
+  const line = ({ prepared, measures, figures }: (typeof plans)[number]): PlanLine => ({
     figures,
     description: prepared.description,
     verdict: figures === baseline.figures ? '' : planVerdict(baseline.figures, figures),
     effects: effectsOf(baseline.figures, figures),
+    causes: figures === baseline.figures ? [] : causesOf(baseline.measures, measures),
   });
   return {
     currency: baseline.measures.money.currency,

@@ -3,6 +3,7 @@ import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
+import { type Cause, causesOf } from '../answers/plan-causes.ts';
 
 /** Plans side by side: the figures of each, and how each differs from the first. */
 export interface Comparison {
@@ -35,6 +36,8 @@ interface PlanDifference {
   readonly money_per_damp_hour_avoided: number | null;
   /** Net present value over the longest life among the purchases; null where nothing is bought. [currency] */
   readonly npv: number | null;
+  /** By what the plan moves these figures, what moves most first. */
+  readonly causes: readonly Cause[];
 }
 
 /** What was bought for a plan, and the discount rate for the years to come. [1/year] */
@@ -91,6 +94,7 @@ function difference(
     payback_years: price > 0 && saved > 0 ? simplePayback(price, saved) : null,
     money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
     npv: worthToday(extra, bought),
+    causes: causesOf(base, plan),
   };
 }
 

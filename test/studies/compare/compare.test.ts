@@ -148,6 +148,7 @@ describe('differences', () => {
         payback_years: null,
         money_per_damp_hour_avoided: null,
         npv: null,
+        causes: [],
       },
     ]);
   });
