@@ -3,7 +3,7 @@ import { createPlanSeries } from '../measures/series/plan-series.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import { readScenario } from '../scenario/read-scenario.ts';
 import { planText } from '../scenario/yaml/plan-text.ts';
-import { planFigures } from '../studies/answers/plan-figures.ts';
+import { planFigures } from '../studies/effects/plan-figures.ts';
 import { prepareVariant, variantScenario } from '../studies/plan-variant.ts';
 import { runPlan } from '../studies/run-plan.ts';
 import type { Trial } from '../studies/trial/knobs.ts';

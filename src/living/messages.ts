@@ -1,4 +1,4 @@
-import type { PlanFigures } from '../studies/answers/plan-figures.ts';
+import type { PlanFigures } from '../studies/effects/plan-figures.ts';
 import type { Trial } from '../studies/trial/knobs.ts';
 
 /** A run to make in the page. */

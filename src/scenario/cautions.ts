@@ -126,5 +126,5 @@ const MOULD: Notice = {
 
 const modelLimits = (): Notice => ({
   id: 'model-limits',
-  text: 'Rooms are taken as well mixed, the weather is past or typical, and many values are assumed: see the list and its ranges. Differences between plans are better known than the figures themselves.',
+  text: 'Rooms are taken as well mixed, the weather is past or typical, and many values are assumed: see the list and its ranges. Hot water is left out of energy and money. Differences between plans are better known than the figures themselves.',
 });

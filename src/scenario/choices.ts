@@ -84,3 +84,6 @@ export const USES = [
   'utility',
   'storage',
 ] as const;
+
+/** The word in a list of airing habits that stands for the usual ones. */
+export const USUAL = 'usual';

@@ -12,6 +12,9 @@ export function monthsOf(written: string | readonly string[]): number {
 export const nextMonths = (bits: number): number =>
   ((bits << 1) | (bits >> (MONTHS.length - 1))) & ALL_YEAR;
 
+/** Months of the other half of the globe in the same season. */
+export const sixMonthsLater = (bits: number): number => ((bits << 6) | (bits >> 6)) & ALL_YEAR;
+
 /** Months as they are written: "Oct-Apr", "May", "Jan, Mar-Apr", "all year". */
 export function monthWords(bits: number): string {
   if (bits === ALL_YEAR) return 'all year';

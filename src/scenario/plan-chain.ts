@@ -1,3 +1,4 @@
+import { USUAL } from './choices.ts';
 import { isMapping, mergePatch } from './yaml/merge-patch.ts';
 
 /** Names of plans in the order their changes are laid on, or why there is no such order. */
@@ -30,7 +31,14 @@ export function mergedFor(raw: unknown, names: readonly string[]): unknown {
   return names.reduce<unknown>((merged, name) => {
     const plan = isMapping(plans) ? plans[name] : undefined;
     return mergePatch(merged, isMapping(plan) ? (plan['change'] ?? {}) : {});
-  }, base);
+  }, withUsualAiring(base));
+}
+
+/** A home of which nobody says how it is aired is aired as usual, and what plans add comes on top. */
+function withUsualAiring(base: Record<string, unknown>): Record<string, unknown> {
+  const household = base['household'] ?? {};
+  if (!isMapping(household) || household['airing'] !== undefined) return base;
+  return { ...base, household: { ...household, airing: [USUAL] } };
 }
 
 /** Names of the plans of a scenario, in the order of the file. */

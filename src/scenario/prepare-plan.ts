@@ -22,6 +22,7 @@ import { type Place, sitePlace } from './assemble/site-place.ts';
 import { cautionsOf } from './cautions.ts';
 import { planLayers } from './check-plan.ts';
 import { clockChangeRemarks } from './clock-changes.ts';
+import { heatsPastBand } from './heats-past-band.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 import { oddValues } from './odd-values.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
@@ -80,6 +81,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const acting = buildAutomation(data, built, household, kinds, defaults);
   const prices = buildPrices(data, usedFuels(built, household), clock, choice.files, defaults);
   const automation = knowingPrices(acting, prices);
+  const bands = roomBands(data, built.plans, infantRooms(people, built.plans));
   const discount = data.money?.['discount rate'];
   const usual = usualSeasonOf(data, place.latitude, built.home.emitters);
   const nightTariff = prices.fuels.electricity?.tariff.by === 'blocks';
@@ -90,7 +92,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     home: built.home,
     household,
     automation,
-    bands: roomBands(data, built.plans, infantRooms(people, built.plans)),
+    bands,
     mouldClasses: mouldClasses(data, built.plans, defaults),
     prices,
     purchases: purchasesOf(scenario, names),
@@ -105,6 +107,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     assumed: defaults.assumed,
     cautions: [
       ...oddValues({ data, home: built.home, household, automation, prices }),
+      ...heatsPastBand(built.home, household, bands),
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),
     ],

@@ -1,10 +1,10 @@
 import type { Purchase } from '../measures/energy/purchase-cost-per-year.ts';
+import { planQuestion } from './answers/plan-question.ts';
 import type { Option } from './options.ts';
 import { dampestRoom } from './proposals/dampest-room.ts';
 import { aboutPurchase, newDevices } from './purchase/about-purchase.ts';
 import { newPurchases } from './purchase/new-purchases.ts';
 import { type Guard, guardsOf } from './verdict/guards.ts';
-import { planQuestion } from './verdict/plan-question.ts';
 
 /** What a study asks about. */
 export interface AboutPlan {

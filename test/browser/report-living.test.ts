@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { triedFigures } from '../../src/report/page/try-figures.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { planFigures } from '../../src/studies/answers/plan-figures.ts';
+import { planFigures } from '../../src/studies/effects/plan-figures.ts';
 import { prepareVariant, variantScenario } from '../../src/studies/plan-variant.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { AS_IT_IS, type Trial } from '../../src/studies/trial/knobs.ts';

@@ -5,7 +5,7 @@ import { type LivingSource, livingReport } from '../../src/living/living-report.
 import { unpackSetup, unpackText } from '../../src/living/living-setup.ts';
 import type { LivingFigures } from '../../src/living/messages.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { planFigures } from '../../src/studies/answers/plan-figures.ts';
+import { planFigures } from '../../src/studies/effects/plan-figures.ts';
 import { prepareVariant } from '../../src/studies/plan-variant.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { AS_IT_IS } from '../../src/studies/trial/knobs.ts';

@@ -15,6 +15,26 @@ function asked(id: string, more: string, files: Record<string, string> = {}): st
   return cautions.filter((caution) => caution.id === id).map(({ text }) => text);
 }
 
+describe('heating that is set above what counts as fine', () => {
+  const infant = (heating: string) =>
+    asked(
+      'heats-past-band',
+      `heating: ${heating}\nhousehold: { people: [{ who: infant, sleeps in: bedroom }] }`,
+    );
+
+  test('is said, by room and with both, where an infant sleeps', () => {
+    expect(infant('{ setpoint: 21, hours: always }')).toEqual([
+      'The heating itself makes rooms warmer than counts as fine there: bedroom (set to 21 °C, ' +
+        'fine from 16 to 20 °C). Hours too warm in them come from that.',
+    ]);
+  });
+
+  test('is not at its edge, nor anywhere at usual settings', () => {
+    expect(infant('{ setpoint: 20, hours: always }')).toEqual([]);
+    expect(asked('heats-past-band', 'heating: { setpoint: 21 }')).toEqual([]);
+  });
+});
+
 describe('a price that looks like hundredths', () => {
   const price = (money: string, files?: Record<string, string>) =>
     asked('odd-price', `money: { ${money} }`, files);

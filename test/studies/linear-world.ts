@@ -1,6 +1,6 @@
 import { purchaseCostPerYear } from '../../src/measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
-import { mapping, readTolerantly } from '../../src/scenario/checks/tolerant-readers.ts';
+import { items, mapping, readTolerantly } from '../../src/scenario/checks/tolerant-readers.ts';
 import { householdWater } from '../../src/scenario/edits/scale-household-water.ts';
 import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
 import { memoizedRuns } from '../../src/studies/memoized-runs.ts';
@@ -107,7 +107,8 @@ function linearFigures(
   const litres = householdWater(raw)?.litres_a_day ?? 2;
   const drier = home.devices.find(({ does }) => does.kind === 'dehumidifier');
   const fan = home.devices.some(({ does }) => does.kind === 'extract fan');
-  const aired = mapping(mapping(raw)['household'])['airing'] !== undefined;
+  const { airing = [] } = mapping(mapping(raw)['household']);
+  const aired = items(airing).some((habit) => habit !== 'usual');
   const spots = 300 - 100 * (den - 18) + 300 * (litres - 2) - (fan ? 50 : 0);
   const wet = drier !== undefined || aired ? 0 : spots;
   const gas = 600 + 60 * (all - 18) + 40 * (den - all) + (aired ? 127.5 : 0) + (fan ? 20 : 0);

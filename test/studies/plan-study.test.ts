@@ -118,7 +118,7 @@ describe('where the warmer room is the cheaper one', () => {
       instead: warmer!.name,
     });
     expect(plain(decision.sentences[0]!)).toBe(
-      'Something else first: den 3.0 K warmer does as much against damp and costs 51 GBP a year less than dry.',
+      'Something else first: den 3.0 K warmer does about as much against damp and costs 51 GBP a year less than dry.',
     );
   });
 });

@@ -1,6 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
-import type { PlanFigures } from '../../studies/answers/plan-figures.ts';
+import type { PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';

@@ -27,5 +27,6 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   stove: 'sweep the chimney',
   spillage: 'fans may draw fumes back',
   'stove-depressurised': 'fans may make the stove smoke',
+  'heats-past-band': 'heating is set above what counts as fine',
   'heating-without-need': 'heating runs in months that need none',
 };

@@ -48,5 +48,5 @@ const MORE =
 /** A screen of a terminal for up to a dozen plans; each plan more has lines of its own. */
 const MOST_LINES = 60;
 const DOZEN = 12;
-const LINES_OF_PLAN = 3;
+const LINES_OF_PLAN = 2;
 const TITLE_LINES = 3;

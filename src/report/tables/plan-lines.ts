@@ -1,5 +1,5 @@
 import type { ComparisonAnswers, PlanLine } from '../../studies/answers/comparison-answers.ts';
-import type { AirFigure, PlanFigures } from '../../studies/answers/plan-figures.ts';
+import type { AirFigure, PlanFigures } from '../../studies/effects/plan-figures.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { type Column, textTable } from './text-table.ts';
@@ -138,7 +138,7 @@ const MOST_WANTED: readonly Wanted[] = [
   { head: () => 'mould\n0-6', of: ({ mould }) => figureText(mould.value, 1) },
 ];
 const moneyNote = ({ days }: ComparisonAnswers): string =>
-  'Money (purchases included) and energy a year: the difference from the first plan' +
+  'Money (purchases included, hot water not) and energy a year: the difference from the first plan' +
   `${days === null ? '' : `; scaled from ${figureText(days, 0)} days, whatever their season`}.`;
 const coldNote = ({ ofWinter }: ComparisonAnswers): string =>
   `cold: too cold with somebody in, ${ofWinter ? 'winter half of the year' : 'over the period'}, room worst off.`;

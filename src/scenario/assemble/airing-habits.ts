@@ -1,24 +1,26 @@
 import type { AiringHabit } from '../../control/automation.ts';
-import type { Opening } from '../../home/home.ts';
+import type { Home } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
 import { ACTING } from '../presets/control.ts';
-import { type Habit, opened } from './airing.ts';
+import { airedHome, opened } from './airing.ts';
 import type { ControlContext } from './device-controls.ts';
 import { activitiesNamed } from './named-activities.ts';
 import type { RoomPlan } from './room-plans.ts';
+import { airingHabitsOf, type Habit } from './usual-airing.ts';
 
 /** What people do about readings, after activities and on waking; habits by the clock are lines. */
 export function airingHabits(
   data: ScenarioData,
-  openings: readonly Opening[],
+  { openings, site }: Pick<Home, 'openings' | 'site'>,
   plans: readonly RoomPlan[],
   context: ControlContext,
 ): AiringHabit[] {
   const { condition, defaults } = context;
-  return (data.household?.airing ?? []).flatMap((habit, k): AiringHabit[] => {
+  const home = airedHome(openings, plans, site.latitude);
+  return airingHabitsOf(data, home, defaults).flatMap(({ habit, index }): AiringHabit[] => {
     if (habit.at !== undefined) return [];
-    const at = (key: string) => ['household', 'airing', k, key];
+    const at = (key: string) => ['household', 'airing', index, key];
     const probability = defaults.number(at('probability'), habit.probability, ACTING.probability);
     const delay = 60 * defaults.number(at('delay'), habit.delay, ACTING.delay);
     const common = {

@@ -1,22 +1,25 @@
 import type { WeekSchedule } from '../../control/household.ts';
-import type { Opening } from '../../home/home.ts';
+import type { Home, Opening } from '../../home/home.ts';
+import { USUAL } from '../choices.ts';
 import { spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
+import { type AiredHome, airingHabitsOf, type Habit } from './usual-airing.ts';
 
 /** How far each opening stands open by the clock. */
 export function openingLines(
   data: ScenarioData,
-  openings: readonly Opening[],
+  { openings, site }: Pick<Home, 'openings' | 'site'>,
   plans: readonly RoomPlan[],
   defaults: Defaults,
 ): WeekSchedule[] {
-  const habits = (data.household?.airing ?? []).flatMap((habit, k) => {
+  const aired = airedHome(openings, plans, site.latitude);
+  const habits = airingHabitsOf(data, aired, defaults).flatMap(({ habit, index }) => {
     if (habit.at === undefined) return [];
-    const at = (key: string) => ['household', 'airing', k, key];
+    const at = (key: string) => ['household', 'airing', index, key];
     const lasts = defaults.number(at('lasts'), habit.lasts, AIRING.lasts);
     const value = defaults.number(at('open share'), habit['open share'], AIRING.openShare);
     const { days, months } = habit;
@@ -40,6 +43,7 @@ export function airingFindings(
 ): Finding[] {
   const names = openings.map(({ name }) => name);
   return (data.household?.airing ?? []).flatMap((habit, k): Finding[] => {
+    if (habit === USUAL) return [];
     if (opened(habit, openings, plans).size > 0) return [];
     const key =
       habit.opening !== undefined ? 'opening' : habit.room !== undefined ? 'room' : 'rooms';
@@ -49,7 +53,11 @@ export function airingFindings(
   });
 }
 
-export type Habit = NonNullable<NonNullable<ScenarioData['household']>['airing']>[number];
+export const airedHome = (
+  openings: readonly Opening[],
+  plans: readonly RoomPlan[],
+  latitude: number,
+): AiredHome => ({ plans, windows: new Set(openings.map(({ room }) => room)), latitude });
 
 /** Which openings a habit opens. */
 export function opened(

@@ -34,7 +34,7 @@ export function buildAutomation(
       coolingGates: coolingGates(data, plans, home.emitters, defaults),
     }),
     ...(blinds.length > 0 && { blinds: blinds.map(({ control }) => control) }),
-    airings: airingHabits(data, home.openings, plans, context),
+    airings: airingHabits(data, home, plans, context),
     deviceControls: deviceControls(data, context),
     rules: rules(data, home, plans, context),
   };

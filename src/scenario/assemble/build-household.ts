@@ -32,7 +32,7 @@ export function buildHousehold(
     ...(home.cooling !== undefined && {
       cooling: coolingSchedules(data, plans, home.emitters, defaults),
     }),
-    openings: openingLines(data, home.openings, plans, defaults),
+    openings: openingLines(data, home, plans, defaults),
     ...(blinds.length > 0 && { blinds: blinds.map(({ hours }) => hours) }),
     doorways: doors,
     ...paint(data, plans, carried, defaults),

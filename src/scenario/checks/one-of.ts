@@ -1,3 +1,4 @@
+import { USUAL } from '../choices.ts';
 import { daysOf, EVERY_DAY } from '../clock-words.ts';
 import { FUELS } from '../model/money.ts';
 import type { Finding } from '../unplaced-problem.ts';
@@ -64,6 +65,7 @@ export function oneOfFindings(raw: UncheckedMapping): Finding[] {
   const household = mapping(raw['household']);
   items(household['airing']).forEach((habit, k) => {
     const path = ['household', 'airing', k];
+    if (habit === USUAL) return;
     oneOf(habit, path, [['room'], ['rooms'], ['opening']]);
     oneOf(habit, path, [['at'], ['when'], ['after'], ['on waking']]);
     findings.push(...clockHabitFindings(mapping(habit), path));

@@ -1,4 +1,5 @@
 import { items, mapping, readTolerantly, textOf } from '../checks/tolerant-readers.ts';
+import { USUAL } from '../choices.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Edit } from './edit.ts';
 
@@ -41,8 +42,11 @@ export function isAiredDaily(raw: unknown): boolean {
   return rooms.length > 0 && 2 * aired.size >= rooms.length;
 }
 
-const habitsOf = (raw: unknown): readonly unknown[] =>
-  items(mapping(mapping(raw)['household'])['airing']);
+/** Habits as listed; where nothing is said, the usual ones. */
+function habitsOf(raw: unknown): readonly unknown[] {
+  const { airing = [USUAL] } = mapping(mapping(raw)['household']);
+  return items(airing);
+}
 
 function isShortAndWide(habit: unknown): boolean {
   const {

@@ -1,8 +1,9 @@
 import * as z from 'zod';
 import { USUAL_ACTIVITY } from '../../species/breath-by-age.ts';
 import type { KnownSpecies } from '../../species/species-table.ts';
-import { PATTERNS, WHATS, WHO } from '../choices.ts';
+import { PATTERNS, USUAL, WHATS, WHO } from '../choices.ts';
 import { PAINTED_WALLS } from '../presets/air.ts';
+import { USUAL_SHARE } from '../presets/airing.ts';
 import { IRREGULAR } from '../presets/control.ts';
 import { ASLEEP, AWAKE } from '../presets/people.ts';
 import { airingModel } from './airing.ts';
@@ -262,9 +263,22 @@ export const householdModel = (species: readonly KnownSpecies[]) =>
         'Water of people and activities as a multiple of what they would give otherwise',
         { usual: 1 },
       ).optional(),
-      airing: list(airingModel(species), 'a list of airing habits', 'Habits of opening windows', {
-        otherwise: 'none',
-      }).optional(),
+      'usual airing': plainNumber(
+        { min: 0, max: 10 },
+        'How far windows stand open in the usual habits of airing, as a multiple of what is usual',
+        { usual: USUAL_SHARE },
+      ).optional(),
+      airing: list(
+        either(
+          [choice([USUAL], 'All habits that are usual in households'), airingModel(species)],
+          'an airing habit, or usual',
+          'A habit of opening windows, or the word usual for all those that households have',
+          { eg: USUAL },
+        ),
+        'a list of airing habits',
+        'Habits of opening windows; an empty list keeps them shut',
+        { otherwise: 'as usual in households', eg: [USUAL] },
+      ).optional(),
       holidays: holidays('When all who live here are away from home, every year').optional(),
       paint: list(
         paintModel,

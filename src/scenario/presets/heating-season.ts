@@ -1,5 +1,5 @@
 import { COMMON, type Preset } from '../../units/preset.ts';
-import { ALL_YEAR, monthsOf } from '../month-words.ts';
+import { monthsOf, sixMonthsLater } from '../month-words.ts';
 
 /** When homes of a country are heated: months as bits, and the limit of the outdoor mean. [°C] */
 export interface UsualSeason {
@@ -25,7 +25,7 @@ export function usualSeason(
   const { shift, why } = BY_SOURCE[source];
   const { value, low, high } = meanBelow;
   return {
-    months: latitude < 0 ? halfAYearLater(months) : months,
+    months: latitude < 0 ? sixMonthsLater(months) : months,
     meanBelow: {
       value: value + shift,
       low: low + shift,
@@ -34,8 +34,6 @@ export function usualSeason(
     },
   };
 }
-
-const halfAYearLater = (months: number): number => ((months << 6) | (months >> 6)) & ALL_YEAR;
 
 /** Days that the outdoor mean is taken over. [d] */
 export const SEASON_DAYS: Preset = { value: 3, low: 1, high: 7, source: COMMON };

@@ -1,9 +1,9 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { type Cause, causesOf } from './plan-causes.ts';
-import { type Effect, effectsOf } from './plan-effects.ts';
-import type { PlanFigures } from './plan-figures.ts';
+import { type Cause, causesOf } from '../compare/plan-causes.ts';
+import { type Effect, effectsOf } from '../effects/plan-effects.ts';
+import type { PlanFigures } from '../effects/plan-figures.ts';
 import { askedPlan } from './plan-questions.ts';
 import { planVerdict } from './plan-sentence.ts';
 import { type QuestionAnswer, questionAnswers } from './question-answers.ts';

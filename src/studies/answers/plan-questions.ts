@@ -1,13 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import {
-  type Change,
-  changesBetween,
-  highestSettings,
-  type PlanParts,
-  planParts,
-} from './plan-changes.ts';
-import { type PlanFigures, planFigures } from './plan-figures.ts';
+import { type Change, changesBetween, type PlanParts, planParts } from '../effects/plan-changes.ts';
+import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
+import { titleOf } from './question-title.ts';
 
 /** A plan that was run, with all that answers are made from. */
 export interface AskedPlan {
@@ -29,7 +24,7 @@ export interface Question {
   }[];
 }
 
-type Topic = Exclude<Change, 'prices' | 'people'>;
+export type Topic = Exclude<Change, 'prices' | 'people'>;
 
 /**
  * What the plans ask, from what each changes against the baseline, or else against the plan before
@@ -58,7 +53,8 @@ export function questionBetween(against: AskedPlan, plan: AskedPlan): string | n
 const groupOf = (asked: Asked): string =>
   asked.about === 'purchase' ? titleOf(asked) : asked.about;
 
-interface Asked {
+/** What one plan asks. */
+export interface Asked {
   readonly plan: AskedPlan;
   readonly against: AskedPlan;
   readonly about: Topic;
@@ -102,51 +98,6 @@ function undoes(
   return about === 'purchase' && priceOf(plan) < priceOf(other);
 }
 
-function titleOf({ about, plan, against }: Asked): string {
-  if (about === 'purchase') return `Buy ${newThings(plan, against)}?`;
-  if (about === 'devices') return deviceTitle(plan, against);
-  return about === 'setting' ? settingTitle(plan.prepared, against.prepared) : TITLES[about];
-}
-
-/** "19 °C or 21 °C?", or with the rooms where only some have another setting. */
-function settingTitle(plan: PreparedPlan, other: PreparedPlan): string {
-  const [has, had] = [highestSettings(plan), highestSettings(other)];
-  const changed = has.flatMap((setting, i) => (setting === had[i] ? [] : [i]));
-  const heated = has.filter((setting, i) => setting !== null || had[i] !== null).length;
-  const names = changed.map((i) => plan.home.rooms[i]!.name);
-  const where = changed.length === heated ? '' : ` (${names.slice(0, 2).join(', ')})`;
-  const values = [...new Set(changed.flatMap((i) => [has[i]!, had[i]!]))];
-  if (values.length !== 2 || values.includes(null!)) return `Another setting${where}?`;
-  const [low, high] = values.sort((a, b) => a - b);
-  return `${low} °C or ${high} °C${where}?`;
-}
-
-/** "With or without the stove?", or how to run what both plans have. */
-function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
-  const told = ({ home, automation }: PreparedPlan) =>
-    new Map(
-      home.devices.map((device, d) => [
-        device.name,
-        JSON.stringify([device, automation.deviceControls.filter((each) => each.device === d)]),
-      ]),
-    );
-  const [has, had] = [told(plan), told(other)];
-  const names = [...new Set([...has.keys(), ...had.keys()])];
-  const added = names.filter((name) => has.has(name) !== had.has(name));
-  if (added.length > 0) return `With or without the ${added.join(' and the ')}?`;
-  const otherwise = names.filter((name) => has.get(name) !== had.get(name));
-  return `Run the ${otherwise.join(' and the ')} otherwise?`;
-}
-
-/** "dehumidifier for 180 GBP" */
-function newThings({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
-  const had = other.purchases.map(({ what }) => what);
-  const added = plan.purchases.filter(({ what }) => !had.includes(what));
-  const bought = added.length > 0 ? added : plan.purchases;
-  const price = bought.reduce((sum, { price }) => sum + price, 0);
-  return `${bought.map(({ what }) => what).join(', ')} for ${Math.round(price)} ${plan.prices.currency}`;
-}
-
 const heatsByPresence = ({ automation }: PreparedPlan): boolean =>
   automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
 const priceOf = ({ purchases }: PreparedPlan): number =>
@@ -160,17 +111,6 @@ export const askedPlan = (prepared: PreparedPlan, measures: PlanMeasures): Asked
 /** What is asked of a plan on top of another, though it also differs from the baseline in one thing. */
 const OF_THEIR_OWN: readonly Topic[] = ['rules', 'sensing'];
 const BY_PRESENCE: readonly Change[] = ['presence', 'sensing', 'hours'];
-const TITLES: Readonly<Record<Exclude<Topic, 'setting' | 'purchase' | 'devices'>, string>> = {
-  hours: 'When to heat?',
-  presence: 'Heat only where somebody is?',
-  rules: 'Do the rules help?',
-  sensing: 'Which valves and sensors?',
-  source: 'Another source of heat?',
-  building: 'Change the building?',
-  cooling: 'Cool?',
-  blinds: 'Close the blinds?',
-  airing: 'Air otherwise?',
-};
 /** What most homes ask comes first. */
 const ORDER: readonly Topic[] = [
   ...(['setting', 'presence', 'purchase', 'rules', 'hours', 'sensing', 'airing'] as const),

@@ -1,6 +1,6 @@
 import { andList } from '../../units/word-list.ts';
-import { effectsOf } from './plan-effects.ts';
-import type { PlanFigures } from './plan-figures.ts';
+import { effectsOf } from '../effects/plan-effects.ts';
+import type { PlanFigures } from '../effects/plan-figures.ts';
 
 /** What a plan gains and costs against the baseline in a few words: "cheaper and drier, but colder". */
 export function planVerdict(baseline: PlanFigures, plan: PlanFigures): string {

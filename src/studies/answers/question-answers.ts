@@ -1,9 +1,10 @@
-import { YEAR_HOURS } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { heardAlerts } from './heard-alerts.ts';
-import { type Effect, effectsOf } from './plan-effects.ts';
-import type { PlanFigures } from './plan-figures.ts';
+import { type Effect, effectsOf } from '../effects/plan-effects.ts';
+import type { PlanFigures } from '../effects/plan-figures.ts';
 import { type AskedPlan, type Question, questionsOf } from './plan-questions.ts';
+import { purchaseAnswer } from './purchase-answer.ts';
+import { busiestRule, ringing } from './rule-words.ts';
+import { whatMends } from './what-mends.ts';
 
 /** A question with its answer in at most three sentences. */
 export interface QuestionAnswer {
@@ -21,13 +22,23 @@ export interface QuestionAnswer {
 export function questionAnswers(plans: readonly AskedPlan[]): QuestionAnswer[] {
   return inOrder(questionsOf(plans)).map((question) => ({
     title: question.title,
-    sentences: [
-      ...tellingPlans(question).map((asked, k) =>
-        sentenceOf(asked, plans[0]!, question, k === 0 ? MOST_EFFECTS : 1),
-      ),
-      ...closingWord(question),
-    ].slice(0, MOST_SENTENCES),
+    sentences: sentencesOn(question, plans).slice(0, MOST_SENTENCES),
   }));
+}
+
+function sentencesOn(question: Question, plans: readonly AskedPlan[]): readonly string[] {
+  const { about, asked } = question;
+  if (about === 'purchase') {
+    const { plan, against } = bestOf(asked);
+    return purchaseAnswer(plan, against, plans);
+  }
+  return [
+    ...tellingPlans(question).map((each, k) =>
+      sentenceOf(each, plans[0]!, question, k === 0 ? MOST_EFFECTS : 1),
+    ),
+    ...(about === 'rules' ? busiestRule(asked.map(({ plan }) => plan)) : []),
+    ...(about === 'devices' ? [whatMends(asked[0]!.plan, asked[0]!.against, plans)] : []),
+  ].filter((sentence) => sentence !== '');
 }
 
 type Asked = Question['asked'][number];
@@ -51,9 +62,12 @@ function inOrder(questions: readonly Question[]): Question[] {
 
 function tellingPlans({ asked }: Question): readonly Asked[] {
   const byMoney = asked.toSorted((a, b) => moneyMore(a) - moneyMore(b));
-  const byUse = asked.toSorted((a, b) => balance(b) - balance(a));
-  return [...new Set([byMoney[0]!, byUse[0]!])];
+  return [...new Set([byMoney[0]!, bestOf(asked)])];
 }
+
+/** The one that does best for what it costs. */
+const bestOf = (asked: readonly Asked[]): Asked =>
+  asked.toSorted((a, b) => balance(b) - balance(a))[0]!;
 
 /** "nineteen saves 156 GBP a year: nobody sits in the cold any more, but rooms are too damp ..." */
 function sentenceOf(
@@ -105,43 +119,6 @@ function moneyWords(more: number, { prepared: { prices } }: AskedPlan): string {
   return more < 0 ? `saves ${sum}` : `costs ${sum} more`;
 }
 
-/** ", rings 13 times a week, 38 % with nobody to act on it," */
-function ringing({ measures }: AskedPlan): string {
-  const { alerts } = measures;
-  if (alerts.fired === 0) return ', never rings';
-  const unheard = Math.round(100 * (1 - heardAlerts(measures) / alerts.fired));
-  const lost =
-    unheard === 0 ? '' : ` (${unheard}\u00a0% with nobody awake at home within the hour)`;
-  return `, rings ${figureText(alerts.per_week, alerts.per_week < 10 ? 1 : 0)} times a week${lost}`;
-}
-
-/** What somebody would want to know besides: whether what is guarded against happens at all, or which rule rings most. */
-function closingWord({ about, asked }: Question): string[] {
-  if (about === 'rules') return busiestRule(asked.map(({ plan }) => plan));
-  if (about !== 'purchase') return [];
-  const dries = asked.some(({ plan, against }) => plan.figures.damp < against.figures.damp - 1);
-  const { figures, measures } = asked[0]!.against;
-  // Mould takes weeks: a few days without it tell nothing.
-  if (!dries || figures.mould.value >= GROWTH || measures.period.hours < YEAR_HOURS) return [];
-  return [
-    `Mould is not likely to start without it (index ${figureText(figures.mould.value, 1)} of 6).`,
-  ];
-}
-
-/** "\"stale air\" rings most: 12 a week, most of them from 18 to 19 h, 20 % within an hour of the one before." */
-function busiestRule(plans: readonly AskedPlan[]): string[] {
-  const rules = plans.flatMap(({ measures }) => Object.entries(measures.alerts.by_rule));
-  const [busiest] = rules.toSorted(([, a], [, b]) => b.fired - a.fired);
-  if (busiest === undefined || busiest[1].per_week < 1) return [];
-  const [name, { per_week, by_hour, duplicates, fired }] = busiest;
-  const hour = by_hour.indexOf(Math.max(...by_hour));
-  const again = Math.round((100 * duplicates) / fired);
-  return [
-    `"${name}" rings most, ${figureText(per_week, 0)} a week, oftenest from ${hour} to ` +
-      `${hour + 1}\u00a0h${again === 0 ? '' : `, ${again}\u00a0% within an hour of the one before`}.`,
-  ];
-}
-
 const moneyMore = ({ plan, against }: Asked): number => plan.figures.money - against.figures.money;
 
 /** What a plan gains less what it loses, money among it as a share of all money. */
@@ -156,5 +133,3 @@ const shareOfMoney = ({ money }: PlanFigures): number => 0.05 * Math.abs(money);
 
 const MOST_SENTENCES = 3;
 const MOST_EFFECTS = 2;
-/** Mould index from which growth is seen under a microscope. */
-const GROWTH = 1;

@@ -1,8 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { YEAR_HOURS } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { effectsOf } from '../effects/plan-effects.ts';
 import { heardAlerts } from './heard-alerts.ts';
-import { effectsOf } from './plan-effects.ts';
 import type { AskedPlan } from './plan-questions.ts';
 
 /**

@@ -3,7 +3,7 @@ import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
-import { type Cause, causesOf } from '../answers/plan-causes.ts';
+import { type Cause, causesOf } from './plan-causes.ts';
 
 /** Plans side by side: the figures of each, and how each differs from the first. */
 export interface Comparison {

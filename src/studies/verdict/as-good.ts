@@ -1,8 +1,8 @@
 import { roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import type { PlanFigures } from '../answers/plan-figures.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import type { PlanFigures } from '../effects/plan-figures.ts';
 import { dampness } from '../purchase/dampness.ts';
 import { GUARDS, type Guard } from './guards.ts';
 

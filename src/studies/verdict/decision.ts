@@ -67,11 +67,13 @@ export function decision(setup: DecisionSetup): Decision {
   };
 }
 
-/** What else people notice of it. */
-function furtherEffects({ effects, harms, helped, verdict }: Weighing): string[] {
+/** What else people notice of it; of what is not needed, all. */
+export function furtherEffects({ effects, harms, helped, verdict }: Weighing): string[] {
   const told = verdict === 'not needed' || helped.length > 0 || harms.length > 0 ? effects : [];
   const words = told.slice(0, MOST_EFFECTS).map((effect) => effect.words);
-  return words.length < 2 ? [] : [`All that people notice of it: ${words.join('; ')}.`];
+  return words.length < (verdict === 'not needed' ? 1 : 2)
+    ? []
+    : [`All that people notice of it: ${words.join('; ')}.`];
 }
 
 function rangeWords({ range, plan }: DecisionSetup): string[] {

@@ -1,8 +1,8 @@
 import { YEAR_HOURS } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { type Change, changesBetween, planParts } from '../answers/plan-changes.ts';
-import type { Effect } from '../answers/plan-effects.ts';
-import type { AirFigure, PlanFigures } from '../answers/plan-figures.ts';
+import { type Change, changesBetween, planParts } from '../effects/plan-changes.ts';
+import type { Effect } from '../effects/plan-effects.ts';
+import type { AirFigure, PlanFigures } from '../effects/plan-figures.ts';
 
 /** What a plan may guard people against: sitting in the cold, damp and mould, heat, dry air, what the air carries. */
 export type Guard = 'cold' | 'damp' | 'heat' | 'dry' | 'air';

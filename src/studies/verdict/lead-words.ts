@@ -1,9 +1,9 @@
 import { YEAR_HOURS } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
-import type { Effect } from '../answers/plan-effects.ts';
-import { planFigures } from '../answers/plan-figures.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import type { Effect } from '../effects/plan-effects.ts';
+import { planFigures } from '../effects/plan-figures.ts';
 import type { DecisionSetup } from './decision.ts';
 import { type Guard, guardOf } from './guards.ts';
 import type { Weighing } from './weigh-plan.ts';
@@ -43,7 +43,7 @@ function insteadWords(setup: DecisionSetup, { better, helped }: Weighing): strin
   const less = sum(-extraPerYear(setup.plan, better!), setup);
   const against =
     helped.length === 0 ? '' : ` against ${andList(helped.map((guard) => HARM[guard]))}`;
-  return `Something else first: ${better!.plan} does as much${against} and costs ${less} a year less than ${setup.plan.plan}.`;
+  return `Something else first: ${better!.plan} does about as much${against} and costs ${less} a year less than ${setup.plan.plan}.`;
 }
 
 function tooLittle(setup: DecisionSetup, weighed: Weighing): string {

@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { type Effect, effectsOf, NOTICED } from '../answers/plan-effects.ts';
-import { type PlanFigures, planFigures } from '../answers/plan-figures.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { type Effect, effectsOf, NOTICED } from '../effects/plan-effects.ts';
+import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import { asGood, type Judged } from './as-good.ts';
 import { type Guard, guardOf, happening } from './guards.ts';
 

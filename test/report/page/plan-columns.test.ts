@@ -12,7 +12,7 @@ const line = (plan: string, money: number, pm25: number) => ({
       { name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean' as const, value: pm25, over: 1 },
     ],
   },
-  ...{ description: '', verdict: '', effects: [] },
+  ...{ description: '', verdict: '', effects: [], causes: [] },
 });
 const lines = [line('now', 1500, 10), line('a', 1492, 9.2), line('b', 1507.6, 8.9)];
 const columns = planColumns({

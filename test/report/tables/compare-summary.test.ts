@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { compareSummary } from '../../../src/report/tables/compare-summary.ts';
 import type { ComparisonAnswers } from '../../../src/studies/answers/comparison-answers.ts';
-import type { PlanFigures } from '../../../src/studies/answers/plan-figures.ts';
+import type { PlanFigures } from '../../../src/studies/effects/plan-figures.ts';
 
 const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => ({
   ...{ plan, money: 1500, energy: 12_000, warm: 2, damp: 17, dry: 3, spots: 6.3, alerts: 0 },
@@ -73,7 +73,7 @@ describe('a screen', () => {
     const text = compareSummary(
       answers(12, { questions: two }),
       80,
-      49,
+      50,
     ) /* 12 plans of three lines */;
     expect(text).toContain('Buy drier');
     expect(text.match(/\bAnd\b/g) ?? []).toHaveLength(0);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { changesBetween, planParts } from '../../../src/studies/answers/plan-changes.ts';
 import { questionsOf } from '../../../src/studies/answers/plan-questions.ts';
+import { changesBetween, planParts } from '../../../src/studies/effects/plan-changes.ts';
 import { askedPlans, preparedPlans } from './asked.ts';
 
 const RULES = `rules: [{ name: damp, when: [{ room: den, reading: humidity, over: 65 }], response: [{ tell: air }] }]`;

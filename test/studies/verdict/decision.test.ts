@@ -127,7 +127,7 @@ test('something else first, the cheapest of it, and the price at which that turn
   const found = decide({ rivals: [fan, aired], range: { low: 50, high: 80 } });
   expect(found).toMatchObject({ verdict: 'something else first', instead: 'fan', sure: true });
   expect(found.sentences.slice(0, 2)).toEqual([
-    'Something else first: fan does as much against damp and costs 25 GBP a year less than dry.',
+    'Something else first: fan does about as much against damp and costs 25 GBP a year less than dry.',
     'That turns where the price of what is bought is below 0 GBP (200 today): then it costs less than that.',
   ]);
   const cheap = plan('aired', { spots: 60, energy: 1010 });

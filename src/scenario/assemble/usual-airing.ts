@@ -1,0 +1,68 @@
+import { COMMON } from '../../units/preset.ts';
+import { USUAL } from '../choices.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
+import {
+  AFTER_WASHING,
+  monthsAt,
+  USUAL_AIRING,
+  USUAL_SHARE,
+  USUAL_WORDS,
+} from '../presets/airing.ts';
+import type { Use } from '../presets/rooms.ts';
+import type { Defaults } from './defaults.ts';
+import type { RoomPlan } from './room-plans.ts';
+
+/** A habit of opening windows, and its place in the list of the scenario. */
+export interface ListedHabit {
+  readonly habit: Habit;
+  readonly index: number;
+}
+
+type Listed = NonNullable<NonNullable<ScenarioData['household']>['airing']>[number];
+export type Habit = Exclude<Listed, string>;
+
+/** What a home has that usual habits depend on. */
+export interface AiredHome {
+  readonly plans: readonly RoomPlan[];
+  /** Rooms that have a window to open. */
+  readonly windows: ReadonlySet<number>;
+  readonly latitude: number;
+}
+
+/** Habits as the scenario lists them, with `usual` written out; that is then told as assumed. */
+export function airingHabitsOf(
+  { household }: ScenarioData,
+  home: AiredHome,
+  defaults: Defaults,
+): ListedHabit[] {
+  return (household?.airing ?? [USUAL]).flatMap((listed, index) => {
+    if (listed !== USUAL) return [{ habit: listed, index }];
+    const usual = usualHabits(home, household?.['usual airing'], defaults);
+    return usual.map((habit) => ({ habit, index }));
+  });
+}
+
+function usualHabits(home: AiredHome, given: number | undefined, defaults: Defaults): Habit[] {
+  if (home.windows.size === 0) return [];
+  defaults.word(['household', 'airing'], undefined, USUAL_WORDS, COMMON);
+  const wider = defaults.number(['household', 'usual airing'], given, USUAL_SHARE);
+  if (wider === 0) return [];
+  const named = (uses: readonly Use[]): string[] =>
+    home.plans
+      .filter(({ use, index }) => uses.includes(use) && home.windows.has(index))
+      .map(({ name }) => name);
+  const share = (usual: number): number => Math.min(1, usual * wider);
+  const byClock = USUAL_AIRING.map(
+    (usual): Habit => ({
+      rooms: named(usual.uses),
+      ...{ months: monthsAt(usual, home.latitude), at: [usual.at], lasts: usual.lasts },
+      'open share': share(usual.openShare),
+    }),
+  );
+  const { uses, after, lasts, openShare } = AFTER_WASHING;
+  const washing: Habit = {
+    ...{ name: 'bathroom after washing', rooms: named(uses), after: [...after], lasts },
+    ...{ 'open share': share(openShare), probability: 1, delay: 0 },
+  };
+  return [...byClock, washing].filter(({ rooms }) => rooms !== undefined && rooms.length > 0);
+}

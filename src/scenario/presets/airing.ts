@@ -1,0 +1,63 @@
+import type { Preset } from '../../units/preset.ts';
+import { monthsOf, sixMonthsLater } from '../month-words.ts';
+import type { What } from './activities.ts';
+import type { Use } from './rooms.ts';
+
+/** Opening windows as many households do, of all rooms of some uses. */
+export interface UsualHabit {
+  readonly uses: readonly Use[];
+  /** Months as bits, north of the equator. */
+  readonly months: number;
+  /** When it starts, local time. [min after midnight] */
+  readonly at: number;
+  /** [min] */
+  readonly lasts: number;
+  /** Share of the full opening. [-] */
+  readonly openShare: number;
+}
+
+/**
+ * What households do with their windows: tilted by day in the warmer months, bedrooms on summer nights
+ * too, and every morning of the colder months for a quarter of an hour.
+ */
+export const USUAL_AIRING: readonly UsualHabit[] = [
+  {
+    uses: ['bedroom'],
+    months: monthsOf('Oct-Apr'),
+    ...{ at: 7 * 60 + 15, lasts: 15, openShare: 0.3 },
+  },
+  {
+    uses: ['living', 'kitchen', 'dining', 'study', 'bedroom'],
+    months: monthsOf('May-Sep'),
+    ...{ at: 8 * 60, lasts: 10 * 60, openShare: 0.1 },
+  },
+  {
+    uses: ['bedroom'],
+    months: monthsOf('Jun-Aug'),
+    ...{ at: 21 * 60, lasts: 11 * 60, openShare: 0.1 },
+  },
+];
+
+/** Airing once somebody has used a bathroom that has a window. */
+export const AFTER_WASHING: {
+  readonly uses: readonly Use[];
+  readonly after: readonly What[];
+  readonly lasts: number;
+  readonly openShare: number;
+} = { uses: ['bathroom'], after: ['shower', 'bath'], lasts: 15, openShare: 0.5 };
+
+/** Months of a habit where a home stands. */
+export const monthsAt = ({ months }: UsualHabit, latitude: number): number =>
+  latitude < 0 ? sixMonthsLater(months) : months;
+
+export const USUAL_WORDS =
+  'bedrooms on winter mornings, tilted by day from May to September, bathrooms after showers';
+
+/** How far windows stand open in usual habits, over the shares above. [-] */
+export const USUAL_SHARE: Preset = {
+  value: 1,
+  low: 0.3,
+  high: 2,
+  source:
+    'own estimate: in well-insulated homes windows gave half of an exchange of 0.5 1/h (24 homes, 1982)',
+};

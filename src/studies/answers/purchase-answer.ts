@@ -1,0 +1,43 @@
+import { extraPerYear } from '../compare/other-prices.ts';
+import { newPurchases } from '../purchase/new-purchases.ts';
+import { furtherEffects } from '../verdict/decision.ts';
+import { guardsOf } from '../verdict/guards.ts';
+import { leadWords } from '../verdict/lead-words.ts';
+import { moneyTurn } from '../verdict/money-turn.ts';
+import { turnWords } from '../verdict/turn-words.ts';
+import { weighPlan } from '../verdict/weigh-plan.ts';
+import type { AskedPlan } from './plan-questions.ts';
+
+/**
+ * Whether to buy what a plan brings, weighed against every other plan that was run and brings none of
+ * it, at today's prices: the verdict, then the money at which it turns.
+ *
+ * @param against  what the plan is measured by
+ * @param plans    all that were run
+ */
+export function purchaseAnswer(
+  plan: AskedPlan,
+  against: AskedPlan,
+  plans: readonly AskedPlan[],
+): string[] {
+  const { discountRate, prices } = plan.prepared;
+  const purchases = newPurchases(against.prepared.purchases, plan.prepared.purchases);
+  const bought = new Set(purchases.map(({ what }) => what));
+  const brings = ({ prepared }: AskedPlan): boolean =>
+    prepared.purchases.some(({ what }) => bought.has(what));
+  const rivals = plans.filter((other) => other !== against && !brings(other));
+  const extra = extraPerYear(against.measures, plan.measures);
+  const setup = {
+    ...{ baseline: against.measures, plan: plan.measures, purchases, discountRate, prices },
+    rivals: rivals.map(({ measures }) => measures),
+    ...{ guards: guardsOf(against.prepared, plan.prepared), room: null, flips: [] },
+    range: { low: extra, high: extra },
+  };
+  const weighed = weighPlan(setup);
+  const turn = moneyTurn({ ...setup, weighed });
+  return [
+    leadWords(setup, weighed),
+    turnWords(setup, weighed, turn),
+    ...(weighed.verdict === 'not needed' ? furtherEffects(weighed) : []),
+  ];
+}

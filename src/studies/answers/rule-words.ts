@@ -1,0 +1,27 @@
+import { figureText } from '../../units/figure-text.ts';
+import { heardAlerts } from './heard-alerts.ts';
+import type { AskedPlan } from './plan-questions.ts';
+
+/** ", rings 13 times a week, 38 % with nobody to act on it," */
+export function ringing({ measures }: AskedPlan): string {
+  const { alerts } = measures;
+  if (alerts.fired === 0) return ', never rings';
+  const unheard = Math.round(100 * (1 - heardAlerts(measures) / alerts.fired));
+  const lost =
+    unheard === 0 ? '' : ` (${unheard}\u00a0% with nobody awake at home within the hour)`;
+  return `, rings ${figureText(alerts.per_week, alerts.per_week < 10 ? 1 : 0)} times a week${lost}`;
+}
+
+/** "\"stale air\" rings most: 12 a week, most of them from 18 to 19 h, 20 % within an hour of the one before." */
+export function busiestRule(plans: readonly AskedPlan[]): string[] {
+  const rules = plans.flatMap(({ measures }) => Object.entries(measures.alerts.by_rule));
+  const [busiest] = rules.toSorted(([, a], [, b]) => b.fired - a.fired);
+  if (busiest === undefined || busiest[1].per_week < 1) return [];
+  const [name, { per_week, by_hour, duplicates, fired }] = busiest;
+  const hour = by_hour.indexOf(Math.max(...by_hour));
+  const again = Math.round((100 * duplicates) / fired);
+  return [
+    `"${name}" rings most, ${figureText(per_week, 0)} a week, oftenest from ${hour} to ` +
+      `${hour + 1}\u00a0h${again === 0 ? '' : `, ${again}\u00a0% within an hour of the one before`}.`,
+  ];
+}

@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { preparePlan } from '../../src/scenario/prepare-plan.ts';
+import type { PreparedPlan } from '../../src/scenario/prepared.ts';
+import { readScenario } from '../../src/scenario/read-scenario.ts';
+
+const home = ({ latitude = 54, household = '', plans = '' }) => `title: Aired
+weather: w.csv
+site: { latitude: ${latitude}, longitude: -2, elevation: 30, timezone: Europe/London }
+home:
+  rooms:
+    living: { floor area: 18 }
+    bedroom: { floor area: 12 }
+    bathroom: { floor area: 5 }
+${household === '' ? '' : `household: { ${household} }\n`}${plans === '' ? '' : `plans:\n  now: { change: {} }\n  more: { change: ${plans} }\n`}`;
+
+function prepared(setup: Parameters<typeof home>[0], plan: string | null = null): PreparedPlan {
+  const scenario = readScenario(home(setup), 'h.yaml');
+  return preparePlan(scenario, { plan, set: [], files: new Map() });
+}
+
+/** Of each room's window: months as bits, from and to [min], open share. */
+const windowsOf = ({ household, home: { rooms, openings } }: PreparedPlan) =>
+  Object.fromEntries(
+    openings.map(({ room }, k) => [
+      rooms[room]!.name,
+      household.openings[k]!.spells.map(({ months, from, to, value }) => [months, from, to, value]),
+    ]),
+  );
+
+const WINTER = 0b1111_0000_1111 & ~0b0001_0000_0000; // October to April
+const SUMMER = 0b1_1111_0000; // May to September
+const HIGH_SUMMER = 0b1110_0000; // June to August
+
+describe('where nobody says how windows are opened', () => {
+  test('rooms are aired as households do, by the months', () => {
+    expect(windowsOf(prepared({}))).toEqual({
+      living: [[SUMMER, 480, 1080, 0.1]],
+      bedroom: [
+        [WINTER, 435, 450, 0.3],
+        [SUMMER, 480, 1080, 0.1],
+        [HIGH_SUMMER, 1260, 1920, 0.1],
+      ],
+      bathroom: [],
+    });
+  });
+
+  test('the bathroom is aired after a shower', () => {
+    const { automation, household } = prepared({});
+    const shower = household.activities.findIndex(({ name }) => name === 'shower');
+    expect(automation.airings).toMatchObject([
+      { openShare: 0.5, lasts: 900, after: { by: 'activity', activity: shower } },
+    ]);
+  });
+
+  test('half a year later south of the equator', () => {
+    const months = windowsOf(prepared({ latitude: -40 }))['bedroom']!.map(([bits]) => bits);
+    const [winter, summer] = months;
+    expect(winter).toBe(0b11_1111_1000); // April to October
+    expect(summer).toBe(0b1100_0000_0111); // November to March
+  });
+
+  test('that is told as assumed, with a low and a high', () => {
+    const { assumed } = prepared({});
+    expect(assumed.find(({ path }) => path === '/household/airing')?.value).toBe(
+      'bedrooms on winter mornings, tilted by day from May to September, bathrooms after showers',
+    );
+    expect(assumed).toContainEqual(
+      expect.objectContaining({ path: '/household/usual airing', value: 1, low: 0.3, high: 2 }),
+    );
+  });
+
+  test('and a plan that adds a habit adds it to the usual ones', () => {
+    const plans = '{ household: { airing: { add: [{ room: living, at: "07:30" }] } } }';
+    expect(windowsOf(prepared({ plans }, 'more'))['living']).toEqual([
+      [SUMMER, 480, 1080, 0.1],
+      [undefined, 450, 460, 1],
+    ]);
+  });
+});
+
+describe('somebody who says it', () => {
+  const none = { living: [], bedroom: [], bathroom: [] };
+
+  test('opens nothing with an empty list, and nothing is assumed', () => {
+    const shut = prepared({ household: 'airing: []' });
+    expect(windowsOf(shut)).toEqual(none);
+    expect(shut.automation.airings).toEqual([]);
+    expect(shut.assumed.filter(({ path }) => /airing/.test(path))).toEqual([]);
+  });
+
+  test('may open wider, or never, in the usual habits', () => {
+    const wide = windowsOf(prepared({ household: 'usual airing: 4' }));
+    expect(wide['bedroom']!.map(([, , , share]) => share)).toEqual([1, 0.4, 0.4]);
+    expect(windowsOf(prepared({ household: 'usual airing: 0' }))).toEqual(none);
+  });
+
+  test('may list the usual habits among own ones', () => {
+    const both = prepared({ household: 'airing: [{ room: living, at: "07:30" }, usual]' });
+    expect(windowsOf(both)['living']).toEqual([
+      [undefined, 450, 460, 1],
+      [SUMMER, 480, 1080, 0.1],
+    ]);
+  });
+
+  test('is told what a word that is none may be', () => {
+    expect(() => prepared({ household: 'airing: [often]' })).toThrow(
+      'h.yaml:9:23: household.airing #1: expected an airing habit, or usual, got "often"',
+    );
+  });
+});

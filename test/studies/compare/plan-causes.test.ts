@@ -1,0 +1,68 @@
+import { expect, test } from 'vitest';
+import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
+import { causesOf } from '../../../src/studies/compare/plan-causes.ts';
+import { somePlan } from '../some-plan.ts';
+
+const was = somePlan('as-lived');
+const is = (changes: Partial<PlanMeasures>) => causesOf(was, { ...somePlan('plan'), ...changes });
+const words = (changes: Partial<PlanMeasures>) =>
+  is(changes).map((cause) => cause.words.replaceAll('\u00a0', ' '));
+
+test('a plan that moves nothing has no causes', () => {
+  expect(is({})).toEqual([]);
+});
+
+test('rooms that are warmer or cooler, as the mean of all', () => {
+  const warmer = { over: { mean_temperature_c: 21.5 } };
+  const { rooms } = somePlan('plan', { den: warmer });
+  // One of two rooms is 2 K warmer.
+  expect(is({ rooms })).toEqual([
+    { of: 'temperature', value: 1, unit: 'K', words: 'rooms are 1.0 K warmer' },
+  ]);
+  const cooler = somePlan('plan', { den: { over: { mean_temperature_c: 18.5 } } });
+  expect(words({ rooms: cooler.rooms })).toEqual(['rooms are 0.5 K cooler']);
+});
+
+test('a building that loses less heat, and outdoor air, as shares of what there was', () => {
+  const handbook_cross_check = {
+    ...was.handbook_cross_check,
+    heat_loss_coefficient_w_per_k: 150,
+  };
+  expect(words({ handbook_cross_check })).toEqual(['the building loses 25 % less heat a kelvin']);
+  const outdoor_air = { ...was.outdoor_air, l_per_s: 36 };
+  expect(words({ outdoor_air })).toEqual(['20 % more outdoor air comes in']);
+});
+
+test('heat carried out by open windows, which the books have below zero', () => {
+  const airing = { ...was.airing, openings_kwh: -900 };
+  expect(is({ airing })).toEqual([
+    expect.objectContaining({ of: 'open windows', value: 900, unit: 'kWh/year' }),
+  ]);
+  expect(words({ airing })).toEqual(['open windows carry out 900 kWh a year more']);
+});
+
+test('a purchase, as money a year; what is not bought any more is none', () => {
+  const { money } = somePlan('plan', { purchaseCost: 45 });
+  expect(words({ money })).toEqual(['what is bought costs 45 GBP a year']);
+  const bought = { ...was, money };
+  expect(causesOf(bought, was)).toEqual([]);
+});
+
+test('a dearer kWh of heat, at the hours in which it is bought', () => {
+  const paid = (heating: number) => ({
+    ...was.money,
+    by_use: { gas: { heating, cooling: 0, devices: 0, appliances: 0, standing: 0, other: 0 } },
+  });
+  const had = { ...was, money: paid(700) };
+  const has = { ...somePlan('plan'), money: paid(800) };
+  // 9000 kWh of useful heat are 10,000 kWh of gas.
+  expect(causesOf(had, has).map((cause) => cause.words)).toEqual([
+    'a kWh bought for heat costs 0.080 GBP, was 0.070',
+  ]);
+});
+
+test('what moves most comes first', () => {
+  const { rooms } = somePlan('plan', { den: { over: { mean_temperature_c: 20.1 } } }); // 0.3 K
+  const outdoor_air = { ...was.outdoor_air, l_per_s: 60 }; // twice as much
+  expect(is({ rooms, outdoor_air }).map(({ of }) => of)).toEqual(['outdoor air', 'temperature']);
+});
