@@ -22,6 +22,7 @@ describe('pages', () => {
     'README.md',
     'DEVELOPERS.md',
     'docs/architecture.md',
+    'docs/gallery.md',
     'docs/quantities.md',
     'docs/scale.md',
     'docs/start.md',
