@@ -20,8 +20,11 @@ export interface DoubtChoice {
 }
 
 /** The weather of the figures as they are; undefined for the scenario's. @throws UsageError */
-export function firstYear({ weather = [], doubt }: DoubtChoice): string | undefined {
-  if (weather.length > 1 && doubt === undefined) {
+export function firstYear({
+  weather = [],
+  doubt,
+}: Pick<DoubtChoice, 'weather' | 'doubt'>): string | undefined {
+  if (weather.length > 1 && (doubt ?? 0) === 0) {
     throw new UsageError('error: --weather more than once is for --doubt');
   }
   return weather[0];
@@ -41,7 +44,7 @@ export async function doubtOf(
   const { memoizedRuns } = await import('../studies/memoized-runs.ts');
   const { startSimulations } = await import('./simulations.ts');
   const { scenario, files } = loaded;
-  const others = await Promise.all(weather.slice(1).map((file) => yearOf(io, file)));
+  const others = await otherYears(io, weather);
   const variants = loaded.plans.map(({ plan }): PlanVariant => ({ plan: plan.plan, set }));
   const plans = loaded.plans.map(({ plan: prepared }, k) => ({
     ...{ prepared, raw: variantScenario(scenario, variants[k]!) },
@@ -50,7 +53,7 @@ export async function doubtOf(
   const count = await startRunCount(io);
   try {
     const setup = { file: scenario.file, weather: loaded.weather, others };
-    const { run } = await startSimulations(workers, setup, count);
+    const { run } = await startSimulations(workers, setup, { done: count.done });
     // Prepared plans are large, so that no more than the threads need wait for them.
     const ran = fewAtOnce(
       2 * (workers?.threads ?? 1),
@@ -61,7 +64,10 @@ export async function doubtOf(
       },
     );
     const inYear = [loaded.weather, ...others].map((_, year) =>
-      memoizedRuns((variant) => ran(variant, year)),
+      memoizedRuns((variant) => {
+        count.asked(); // before its turn, so that the number of runs is known from the first
+        return ran(variant, year);
+      }),
     );
     const all = sampledInputs(scenario, plans);
     const { drawn, leftAside } = setAside(all, plans, (k, path, value) => {
@@ -79,9 +85,12 @@ export async function doubtOf(
   }
 }
 
-async function yearOf(io: Io, file: string): Promise<Weather> {
+/** Years of weather beside the first. */
+export async function otherYears(io: Io, weather: readonly string[] = []): Promise<Weather[]> {
   const { readWeather } = await import('../weather/read/read-weather.ts');
-  return readWeather(await io.readText(file, MOST_DATA), file);
+  return Promise.all(
+    weather.slice(1).map(async (file) => readWeather(await io.readText(file, MOST_DATA), file)),
+  );
 }
 
 /** Print what a doubt comes to. */

@@ -28,12 +28,16 @@ export function doubtOption(): Option {
     'also draw all that was assumed or is doubtful so many times (100), and tell what it does',
   )
     .preset('100')
-    .argParser(draws)
+    .argParser((text) => {
+      positiveNumber(text);
+      return draws(text);
+    })
     .conflicts(['csv', 'plot']);
 }
 
-function draws(text: string): number {
-  const number = positiveNumber(text);
+/** How often to draw what is doubtful; 0 for never. */
+export function draws(text: string): number {
+  const number = wholeNumber(text);
   if (number <= MOST_DRAWS) return number;
   throw new InvalidArgumentError(`Give at most ${MOST_DRAWS}.`);
 }

@@ -1,8 +1,11 @@
+import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { AboutPlan } from './about-plan.ts';
-import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
+import { extraPerYear } from './compare/other-prices.ts';
+import { decisionFlips, type Flip, type FlipsSetup } from './doubts/decision-flips.ts';
 import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
 import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
+import type { PlanDraws } from './doubts/plan-draws.ts';
 import { type InputWords, verdictFlips } from './doubts/verdict-flips.ts';
 import type { Option } from './options.ts';
 import type { RunVariant } from './plan-variant.ts';
@@ -13,21 +16,26 @@ import { fuelPrices } from './purchase/mean-prices.ts';
 import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
 import { warmerOption } from './purchase/warmer-option.ts';
 import { type Decision, decision } from './verdict/decision.ts';
-import { rivalsByMerit, type WeighSetup, weighPlan } from './verdict/weigh-plan.ts';
+import { asksTheSame, rivalsByMerit, type WeighSetup, weighPlan } from './verdict/weigh-plan.ts';
 
 /** Everything that is found out about one plan. */
 export interface PlanStudy {
   readonly about: AboutPlan;
   /** The money as a sum; null where nothing is bought and no device is new. */
   readonly sum: PurchaseSum | null;
-  /** Extra money a year with each doubtful input low and high. */
+  /** All doubtful inputs drawn at once; null where none were. */
+  readonly draws: PlanDraws | null;
+  /** Extra money a year with each of the inputs that matter most low and high, all else as it is. */
   readonly doubt: OneAtATime;
   /** Whether to do or buy it, and what would turn that round. */
   readonly decision: Decision;
   /** Prices, water, thermostats far from today's; then doubtful inputs that turn it within their range. */
   readonly flips: readonly Flip[];
-  /** How many doubtful inputs were tried low and high on the verdict. */
-  readonly doubtsTried: number;
+  /**
+   * Share of the draws in which the plan comes out beside doing nothing as it does as things are taken to
+   * be; null where there are none.
+   */
+  readonly steady: number | null;
   /** What a room must be warmer to be as safe as with a dehumidifier; null for anything else. */
   readonly equalSafety: EqualSafety | null;
   /** The room kept so much warmer, as an option of its own; null where not found or not needed. */
@@ -46,7 +54,8 @@ export interface PlanStudySetup {
   readonly about: AboutPlan;
   /** The baseline first. */
   readonly options: readonly Option[];
-  /** Doubtful inputs, those that move the answer most first. */
+  readonly draws: PlanDraws | null;
+  /** Doubtful inputs to try low and high by themselves, those that move the answer most first. */
   readonly inputs: readonly DoubtfulInput[];
   readonly inputWords: InputWords;
   readonly run: RunVariant;
@@ -57,7 +66,7 @@ export interface PlanStudySetup {
  * the answer turns round.
  */
 export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
-  const { about, options, inputs, inputWords, run } = setup;
+  const { about, options, draws, inputs, inputWords, run } = setup;
   const baseline = options[0]!;
   const { option: plan, device, guards, purchases } = about;
   const { prices, discountRate } = plan.prepared;
@@ -73,7 +82,7 @@ export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
     ...(warmer === null ? [] : [warmer]),
   ];
   const room = device === null ? null : about.room;
-  const range = { low: doubt.low, high: doubt.high };
+  const range = rangeOf(draws, doubt);
   const weigh = (figures: Pick<WeighSetup, 'baseline' | 'plan' | 'rivals' | 'range'>) =>
     weighPlan({ guards, room, ...figures });
   const weighed = { ...measures, guards, room, range, rivals: rivals.map((one) => one.measures) };
@@ -85,9 +94,9 @@ export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
   const far = await decisionFlips(asked);
   const near = await verdictFlips(asked, inputs, inputWords);
   const flips = [...far.filter(toldOf), ...near];
+  const steady = draws === null ? null : steadyShare(asked, draws);
   return {
-    ...{ about, doubt, flips, rivals, warmer },
-    doubtsTried: inputs.length - doubt.impossible.length,
+    ...{ about, draws, doubt, steady, flips, rivals, warmer },
     equalSafety: safe,
     sum:
       device === null && purchases.length === 0
@@ -96,8 +105,30 @@ export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
             ...{ ...measures, device, purchases, discountRate, prices },
             label: device === null ? null : labelOf(plan.prepared, device),
           }),
-    decision: decision({ ...weighed, purchases, discountRate, prices, flips }),
+    decision: decision({ ...weighed, purchases, discountRate, prices, flips, steady }),
   };
+}
+
+/** Extra money a year, without the lowest and highest tenth of the draws. */
+function rangeOf(draws: PlanDraws | null, { figure }: OneAtATime) {
+  if (draws === null) return { low: figure, high: figure };
+  const { p10, p90 } = draws.difference.money;
+  return { low: Math.min(figure, p10), high: Math.max(figure, p90) };
+}
+
+/** Only what a plan does beside doing nothing is looked at: other ways to the same are not drawn. */
+function steadyShare({ baseline, plan, range, weigh }: FlipsSetup, { pairs }: PlanDraws): number {
+  const extra = extraPerYear(baseline.measures, plan.measures);
+  const verdictOf = (before: PlanMeasures, after: PlanMeasures) => {
+    const moved = extraPerYear(before, after) - extra;
+    const kept = { low: range.low + moved, high: range.high + moved };
+    return weigh({ baseline: before, plan: after, rivals: [], range: kept }).verdict;
+  };
+  const now = verdictOf(baseline.measures, plan.measures);
+  const same = pairs.filter(([before, after]) =>
+    asksTheSame(verdictOf(before.measures, after.measures), now),
+  );
+  return same.length / pairs.length;
 }
 
 /** What no price turns is told by what it would have to be worth instead. */

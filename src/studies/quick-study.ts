@@ -37,7 +37,7 @@ export async function quickStudy(setup: QuickStudySetup): Promise<ReportStudy> {
   const asked = comparisonAnswers(options);
   return {
     ...{ scenario, options, pictured, asked, purchase: null },
-    ...{ quicklyTried: [], untried: [], unusableDoubts: [] },
+    ...{ untried: [], unusableDoubts: [] },
     answer: answerOf(options),
     lines: asked.plans,
     room: roomInQuestion(options[0]!),

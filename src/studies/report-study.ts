@@ -11,8 +11,8 @@ import {
 import { type Answer, answerInWords } from './compare/answer-in-words.ts';
 import { compareMeasures } from './compare/compare.ts';
 import { type DoubtfulInput, doubtfulInputs } from './doubts/doubtful-inputs.ts';
-import { doubtsByEffect } from './doubts/doubts-by-effect.ts';
-import { STATED, statedDoubts } from './doubts/stated-doubts.ts';
+import { type DrawChoice, type PlanDraws, planDraws } from './doubts/plan-draws.ts';
+import { statedDoubts } from './doubts/stated-doubts.ts';
 import type { InputWords } from './doubts/verdict-flips.ts';
 import { memoizedRuns } from './memoized-runs.ts';
 import { allOptions, type Option, type OptionsSetup } from './options.ts';
@@ -27,9 +27,7 @@ export interface ReportStudy {
   readonly options: readonly Option[];
   /** The plan that is asked about, be it a purchase or not; null where nothing is asked. */
   readonly purchase: PlanStudy | null;
-  /** Doubtful inputs that moved the answer less in three weeks than those tried over the whole period. */
-  readonly quicklyTried: readonly DoubtfulInput[];
-  /** Doubtful inputs that were not tried at all. */
+  /** Doubtful inputs that were not drawn. */
   readonly untried: readonly DoubtfulInput[];
   /** Doubts of the scenario that name no number of the two plans, or only one beyond their range. */
   readonly unusableDoubts: readonly string[];
@@ -65,8 +63,9 @@ export interface ReportStudySetup extends OptionsSetup {
   readonly refuseAbout: (known: readonly string[]) => never;
   /** Names and units of inputs, for those who have not seen the scenario. */
   readonly inputWords: InputWords;
-  /** How many doubtful inputs are tried over the whole period at most. */
-  readonly mostDoubts: number;
+  readonly draw: DrawChoice;
+  /** Runs a plan in a year of weather, by its number; the first is that of `run`. */
+  readonly runIn: (variant: PlanVariant, year: number) => PlanMeasures | Promise<PlanMeasures>;
   /** Runs a plan and keeps its hours. */
   readonly watch: (variant: PlanVariant) => WatchedRun | Promise<WatchedRun>;
 }
@@ -80,20 +79,37 @@ export interface ReportStudySetup extends OptionsSetup {
 export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy> {
   const { scenario } = setup;
   let runs = 0;
-  const run = memoizedRuns(async (variant) => {
-    const measures = await setup.run(variant);
-    runs++; // only now: one that is refused simulates nothing
-    return measures;
-  });
+  const counted = (work: RunVariant): RunVariant =>
+    memoizedRuns(async (variant) => {
+      const measures = await work(variant);
+      runs++; // only now: one that is refused simulates nothing
+      return measures;
+    });
+  const run = counted(setup.run);
+  const inYear = Array.from({ length: setup.draw.years }, (_, year) =>
+    year === 0 ? run : counted((variant) => setup.runIn(variant, year)),
+  );
   const options = await allOptions({ ...setup, run });
   const about = aboutPlan(options, setup.about);
   if (about === null && setup.about !== null) {
     setup.refuseAbout(options.slice(1).map(({ name }) => name));
   }
   const doubts = doubtsOf(scenario, options[0]!, about);
-  const { inputs, rest, quick } = await mostMoving(setup, options[0]!, about, doubts.inputs, run);
+  const draws =
+    about === null
+      ? null
+      : await planDraws({
+          ...{ ...setup.draw, scenario, files: setup.files },
+          ...{ baseline: options[0]!, plan: about.option, air: about.guards.includes('air') },
+          run: (variant, year) => inYear[year]!(variant),
+        });
   const purchase =
-    about === null ? null : await planStudy({ ...setup, about, options, inputs, run });
+    about === null
+      ? null
+      : await planStudy({
+          ...{ ...setup, about, options, draws, run },
+          inputs: strongest(draws, doubts.inputs),
+        });
   const warmer = purchase?.warmer ?? null;
   const own = options.filter(({ origin }) => origin !== 'proposed');
   const pictured = await Promise.all(
@@ -109,8 +125,9 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
     asked: comparisonAnswers(own),
     lines: comparisonAnswers(all).plans,
     options: all,
-    quicklyTried: quick ? rest : [],
-    untried: quick ? [] : rest,
+    untried: doubts.inputs.filter(
+      ({ path }) => draws?.ranked.every((one) => one.path !== path) ?? true,
+    ),
     unusableDoubts: doubts.unusable,
     room: about?.room ?? roomInQuestion(options[0]!),
   };
@@ -146,29 +163,10 @@ function doubtsOf(scenario: Scenario, baseline: Option, about: AboutPlan | null)
   return { inputs: [...stated, ...assumed], unusable };
 }
 
-/**
- * As many doubtful inputs as are asked for: what the scenario itself doubts, then those that move the
- * answer most.
- */
-async function mostMoving(
-  { mostDoubts }: ReportStudySetup,
-  baseline: Option,
-  about: AboutPlan | null,
-  all: readonly DoubtfulInput[],
-  run: RunVariant,
-) {
-  if (about === null) return { inputs: [], rest: all, quick: false };
-  if (all.length <= mostDoubts || mostDoubts === 0) {
-    return { inputs: all.slice(0, mostDoubts), rest: all.slice(mostDoubts), quick: false };
-  }
-  const season = about.guards.every((guard) => guard === 'heat') ? 'hot' : 'cold';
-  const ranked = await doubtsByEffect({ baseline, plan: about.option, inputs: all, season, run });
-  const ordered = ranked ?? all;
-  const inputs = [
-    ...ordered.filter(({ source }) => source === STATED),
-    ...ordered.filter(({ source }) => source !== STATED),
-  ].slice(0, mostDoubts);
-  return { inputs, rest: ordered.filter((one) => !inputs.includes(one)), quick: ranked !== null };
+/** Doubtful inputs that are worth a look by themselves: those that the draws follow most. */
+function strongest(draws: PlanDraws | null, inputs: readonly DoubtfulInput[]): DoubtfulInput[] {
+  const most = draws?.ranked.slice(0, TRIED_ALONE) ?? [];
+  return most.flatMap(({ path }) => inputs.filter((input) => input.path === path));
 }
 
 /** The baseline, what is asked about, what comes first instead, the warmer room; then the rest in order. */
@@ -202,3 +200,5 @@ export const roomInQuestion = ({ prepared, measures }: Option): string =>
 
 /** Options whose hours a page has room for. */
 export const PICTURED = 6;
+/** Doubtful inputs that are tried low and high by themselves. */
+const TRIED_ALONE = 6;

@@ -16,7 +16,7 @@ let page: Page;
 describe.skipIf(found === null)('choosing', () => {
   beforeAll(async () => {
     const winter = ['--set', '/step=60', '--set', '/period={ from: "11-01", to: "02-28" }'];
-    file = await writtenReport('scenarios/flat.yaml', '--doubts', '0', ...winter);
+    file = await writtenReport('scenarios/flat.yaml', '--doubt', '0', ...winter);
     browser = await openBrowser();
     open = await openReport(browser, file);
     page = open.page;

@@ -47,7 +47,7 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
     const scenario = join(folder, 'hostile.yaml');
     writeFileSync(scenario, HOME);
     copyFileSync('weather/saltmere-typical.csv', join(folder, 'weather.csv'));
-    file = await writtenReport(scenario, '--doubts', '4');
+    file = await writtenReport(scenario, '--doubt', '4');
     browser = await openBrowser();
   }, 120_000);
   afterAll(() => browser?.close());

@@ -31,7 +31,7 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
   beforeAll(async () => {
     file = await writtenReport(
       'scenarios/flat.yaml',
-      ...['--doubts', '0', ...SET.flatMap((one) => ['--set', one])],
+      ...['--doubt', '0', ...SET.flatMap((one) => ['--set', one])],
     );
     browser = await openBrowser();
     ({ page, wrong } = await openReport(browser, file));

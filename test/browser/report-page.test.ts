@@ -20,7 +20,7 @@ let text = '';
 
 describe.skipIf(found === null)('the report of the demonstration', () => {
   beforeAll(async () => {
-    file = await writtenReport('scenarios/terrace.yaml', '--doubts', '3', '--set', '/step=60');
+    file = await writtenReport('scenarios/terrace.yaml', '--doubt', '10', '--set', '/step=60');
     text = readFileSync(file, 'utf8');
     browser = await openBrowser();
   }, 180_000);
@@ -151,5 +151,6 @@ const IDS = [
   ...['picture-week-humidity', 'picture-week-temperature', 'picture-cold-spot', 'picture-mould'],
   ...['picture-year-temperature', 'picture-year-humidity'],
   ...['picture-calendar', 'picture-calendar-with', 'picture-heat', 'picture-water'],
-  ...['picture-air-1', 'picture-air-2', 'picture-air-3', 'picture-air-alerts', 'picture-doubt'],
+  ...['picture-air-1', 'picture-air-2', 'picture-air-3', 'picture-air-alerts'],
+  ...['picture-draws', 'picture-doubt'],
 ];

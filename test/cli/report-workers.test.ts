@@ -34,7 +34,7 @@ beforeAll(() => {
 });
 
 const REPORT = [
-  ...['report', 'cottage.yaml', '--about', 'pure', '--doubts', '2', '--date', '2026-03-31'],
+  ...['report', 'cottage.yaml', '--about', 'pure', '--doubt', '2', '--date', '2026-03-31'],
 ];
 
 test('threads give the very bytes of running all in one, and say what cannot be run', async () => {

@@ -56,7 +56,7 @@ function unrun() {
 
 describe('a report', () => {
   test('goes to reports/NAME.html, whose folder is made, and is told on standard error', async () => {
-    const { status, out, err, folders, shown, written } = await report(['--doubts', '0']);
+    const { status, out, err, folders, shown, written } = await report(['--doubt', '0']);
     expect({ status, out, shown, folders }).toEqual({
       ...{ status: 0, out: '', shown: [], folders: ['reports'] },
     });
@@ -72,7 +72,7 @@ describe('a report', () => {
 
   test('is about what was asked, of the plans asked for, as set, drawn apart too, and shown', async () => {
     const args = ['-o', 'here/page.html', '--plans', 'cooler,purifier', '--about', 'purifier'];
-    const more = ['--set', '/heating/setpoint=16', '--date', '2026-03-31', '--doubts', '1'];
+    const more = ['--set', '/heating/setpoint=16', '--date', '2026-03-31', '--doubt', '1'];
     const called = await report([...args, ...more, '--charts', 'drawn', '--open']);
     const { status, out, folders, shown, written } = called;
     expect({ status, out, shown, folders }).toEqual({
@@ -118,8 +118,8 @@ describe('a usage error ends with 1 before anything is run', () => {
       "error: option '--date <YYYY-MM-DD>' argument '31.3.2026' is invalid. Give a day of the calendar, such as 2026-03-31.\n",
     ],
     [
-      ['--doubts', 'many'],
-      "error: option '--doubts <number>' argument 'many' is invalid. Give a whole number of 0 or more.\n",
+      ['--doubt', 'many'],
+      "error: option '--doubt <number>' argument 'many' is invalid. Give a whole number of 0 or more.\n",
     ],
     [
       ['-o', 'homes/cottage.yaml'],

@@ -147,7 +147,7 @@ describe('problems', () => {
 });
 
 test('a report has no mark that turns words round, in its page and its pictures', async () => {
-  const args = ['report', 'h.yaml', '--doubts', '0', '--charts', 'drawn', '-o', 'new\nh.html'];
+  const args = ['report', 'h.yaml', '--doubt', '0', '--charts', 'drawn', '-o', 'new\nh.html'];
   const { status, err, files } = await call(args);
   expect(status).toBe(0);
   expect(err).toMatch(/^new\\u000ah\.html written, from \d+ runs\n$/);

@@ -21,7 +21,7 @@ async function studied(
   const options = await allOptions({ scenario, files, run, plans, set: [] });
   const about = aboutPlan(options, named)!;
   return {
-    ...(await planStudy({ scenario, files, about, options, inputs, inputWords, run })),
+    ...(await planStudy({ scenario, files, about, options, inputs, inputWords, run, draws: null })),
     asked,
   };
 }
@@ -82,7 +82,6 @@ describe('a dehumidifier', () => {
       'Buy it: dry costs 113 GBP a year, and with it mould is less likely (index 0.0, was 3.0, den) and cold corners are dry enough 100 % of the time (was 98 %); nothing else that was tried does as much for less.',
       'That turns where the price of what is bought is above 255 GBP (180 today): then den 3.0 K warmer does as much for less.',
       'All that people notice of it: mould is less likely (index 0.0, was 3.0, den); cold corners are dry enough 100 % of the time (was 98 %).',
-      'The money may be 98 to 128 GBP a year, with doubtful inputs low and high; below 0 is saved.',
       'The cheapest other way to as much, den 3.0 K warmer, costs 9 GBP a year more.',
       'It would turn round (something else first) were the price of electricity 0.331 GBP/kWh instead of 0.300.',
       'It would turn round (not needed) were water from washing, cooking, laundry and plants 1.30 L/day instead of 2.00.',
@@ -98,7 +97,6 @@ describe('a dehumidifier', () => {
       ...['GBP/kWh', 'L/day', '°C', 'GBP', 'GBP/kWh'],
     ]);
     expect(found.flips.at(-1)).toMatchObject({ path: PRICE.path, likely: true });
-    expect(found.doubtsTried).toBe(1);
   });
 
   test('only the two nearest rivals are run again at other values', () => {

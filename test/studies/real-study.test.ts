@@ -48,7 +48,9 @@ function watch(variant: PlanVariant): WatchedRun {
 const study = await reportStudy({
   ...{ scenario, files: new Map(), plans: ['as-lived', 'dry'], set: [], watch },
   inputWords: (pointer) => ({ name: pointer, unit: '' }),
-  ...{ about: null, mostDoubts: 2, run: (variant) => watch(variant).measures },
+  ...{ about: null, run: (variant) => watch(variant).measures },
+  draw: { samples: 4, seed: 1, years: 1 },
+  runIn: (variant) => watch(variant).measures,
   refuseAbout: () => {
     throw new Error('nothing was named');
   },
@@ -69,7 +71,9 @@ describe('a report of a real home', () => {
       purchase.about.option.measures.money.total_per_year - baseline!.measures.money.total_per_year;
     expect(Math.abs(purchase.sum!.net - extra)).toBeLessThan(0.0101); // purchase cost and bill, a half each
     expect(purchase.doubt.figure).toBeCloseTo(extra, 9);
-    expect(purchase.doubt.effects).toHaveLength(2);
+    expect(purchase.draws!.difference.money.as_is).toBeCloseTo(extra, 9);
+    expect(purchase.draws!.pairs).toHaveLength(4);
+    expect([...purchase.doubt.effects, ...purchase.doubt.impossible]).toHaveLength(6);
   });
 
   test('the machine dries the room, and the warmer room is as safe as with it', () => {

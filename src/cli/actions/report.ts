@@ -3,6 +3,8 @@ import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import { visibleValue } from '../../units/visible-text.ts';
+import { firstYear, otherYears } from '../doubt.ts';
+import { fewAtOnce } from '../few-at-once.ts';
 import type { Io } from '../io.ts';
 import { keepApart, type Output } from '../keep-apart.ts';
 import { livingOf } from '../living-of.ts';
@@ -16,9 +18,11 @@ export interface ReportOptions {
   readonly output?: string;
   readonly plans?: string[];
   readonly about?: string;
-  readonly doubts: number;
+  readonly doubt: number;
+  readonly seed: number;
   readonly set: readonly string[];
-  readonly weather?: string;
+  /** Files; the first is the weather of the figures as they are. */
+  readonly weather?: readonly string[];
   readonly charts?: string;
   readonly date?: string;
   readonly open?: true;
@@ -27,7 +31,7 @@ export interface ReportOptions {
 /** Compare, ask, try doubts, and write the page. */
 export async function report(io: Io, path: string, options: ReportOptions): Promise<void> {
   const loaded = await loadPlans(io, path, {
-    ...options,
+    ...{ set: options.set, weather: firstYear(options) },
     plans: options.plans ?? 'all',
     check: 'all',
   });
@@ -83,25 +87,39 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
   const { prepareVariant } = await import('../../studies/plan-variant.ts');
   const { inputInWords } = await import('../../report/page/input-in-words.ts');
   const { scenario, files, weather } = loaded;
+  const others = await otherYears(io, options.weather);
   const prepared = (variant: PlanVariant) => prepareVariant(scenario, files, variant);
   const count = await startRunCount(io);
   const workers = io.startWorkers === null ? null : await io.startWorkers(Number.POSITIVE_INFINITY);
   try {
-    const setup = { file: scenario.file, weather };
-    const { run, watch } = await startSimulations(workers, setup, count);
+    const setup = { file: scenario.file, weather, others };
+    const { run, watch } = await startSimulations(workers, setup, { done: count.done });
+    // Prepared plans are large, so that no more than the threads need wait for them.
+    const inTurn = fewAtOnce(
+      2 * (workers?.threads ?? 1),
+      async (variant: PlanVariant, year: number) => {
+        const measures = await run(prepared(variant), year);
+        ownCheck([measures]);
+        return measures;
+      },
+    );
+    const runIn = (variant: PlanVariant, year: number) => {
+      count.asked(); // before its turn, so that the number of runs is known early
+      return inTurn(variant, year);
+    };
     return await reportStudy({
       ...{ scenario, files, set: options.set },
       plans: loaded.plans.map(({ plan }) => plan.plan),
       about: options.about ?? null,
       refuseAbout: (known) => refuseAbout(options.about ?? '', known),
       inputWords: inputInWords,
-      mostDoubts: options.doubts,
-      run: async (variant) => {
-        const measures = await run(prepared(variant));
-        ownCheck([measures]);
-        return measures;
+      draw: { samples: options.doubt, seed: options.seed, years: 1 + others.length },
+      run: (variant) => runIn(variant, 0),
+      runIn,
+      watch: async (variant) => {
+        count.asked();
+        return watch(prepared(variant));
       },
-      watch: async (variant) => watch(prepared(variant)),
     });
   } finally {
     count.stop();

@@ -1,7 +1,15 @@
 import { Command } from 'commander';
 import type { ReportOptions } from '../actions/report.ts';
 import type { Io } from '../io.ts';
-import { date, names, setOption, weatherOption, wholeNumber } from '../options.ts';
+import {
+  date,
+  draws,
+  names,
+  renamedOption,
+  seedOption,
+  setOption,
+  weathersOption,
+} from '../options.ts';
 
 /** `report <scenario>`: the comparison as one HTML file that can be sent on. */
 export function reportCommand(io: Io): Command {
@@ -9,7 +17,7 @@ export function reportCommand(io: Io): Command {
     .summary('write the comparison as one HTML page')
     .description(
       'Compare the plans of a scenario and what the program proposes beside them, ask whether one of ' +
-        'them is worth its money, try doubtful inputs low and high on that, and write it all as one ' +
+        'them is worth its money, draw all that is doubtful on that, and write it all as one ' +
         'page that needs no network.',
     )
     .argument('<scenario>', 'scenario file (YAML)')
@@ -20,16 +28,18 @@ export function reportCommand(io: Io): Command {
       'plan or proposal to ask about; if not given, the first with a dehumidifier',
     )
     .option(
-      '--doubts <number>',
-      'how many doubtful inputs to try over the whole period',
-      wholeNumber,
-      16,
+      '--doubt <number>',
+      'how often to draw all that was assumed or is doubtful; 0 leaves it as it is taken to be',
+      draws,
+      100,
     )
+    .addOption(renamedOption('--doubts [number]', '--doubt'))
+    .addOption(seedOption('--doubt'))
     .option('--charts <folder>', 'also write every picture as an SVG file into this folder')
     .option('--date <YYYY-MM-DD>', 'date on the page; today where not given', date)
     .option('--open', 'show the page when it is written')
     .addOption(setOption())
-    .addOption(weatherOption())
+    .addOption(weathersOption())
     .addHelpText(
       'after',
       '\nExamples:\n' +

@@ -45,17 +45,30 @@ function reasonsMarkup(study: ReportInput['study'], reasons: readonly string[] |
 /** Whether the answer stands, and against what that was tried. */
 function robustness({ options, purchase }: ReportInput['study']): Html | null {
   if (purchase === null) return null;
-  const { decision, doubtsTried } = purchase;
+  const { decision, steady, flips } = purchase;
   const { hours } = options[0]!.measures.period;
   if (yearsIn(hours) !== 1) {
     return html`<p><b>This is not robust:</b> only ${Math.round(hours / 24)} days were simulated. Money and hours “a year” are these days scaled up, whatever their season; do not decide by them.</p>`;
   }
+  const drawn = steadyWords(purchase);
   if (decision.sure) {
-    return html`<p><b>This is robust as far as was tried:</b> no price, no habit and none of the ${doubtsTried} doubtful inputs tried low and high turns it round at a likely value.</p>`;
+    const inputs = steady === null ? '' : ' and none of the doubtful inputs that matter most';
+    return html`<p><b>This is robust as far as was tried:</b> ${drawn}no price, no habit${inputs} turns it round by itself at a likely value.</p>`;
   }
-  return purchase.flips.some(({ likely }) => likely)
-    ? html`<p><b>This is not robust:</b> one input alone may well be such that it turns round; which one stands below.</p>`
-    : html`<p><b>This is not robust:</b> the next best option is nearer in money than doubtful inputs move it.</p>`;
+  const likely = flips.some((flip) => flip.likely);
+  const why = likely
+    ? 'one input alone may well be such that it turns round; which one stands below'
+    : steady !== null && steady < STEADY
+      ? 'together, what is not known may turn it round'
+      : 'the next best option is nearer in money than doubtful inputs move it';
+  return html`<p><b>This is not robust:</b> ${drawn}${why}.</p>`;
+}
+
+/** In how many draws the plan comes out alike beside doing nothing. */
+function steadyWords({ draws, steady }: PlanStudy): string {
+  if (draws === null || steady === null) return '';
+  const { samples } = draws.doubt;
+  return `beside doing nothing it comes out alike in ${Math.round(steady * samples)} of ${samples} draws of all that is doubtful; `;
 }
 
 /** What the names in the answer stand for. */
@@ -105,3 +118,6 @@ function passedOver({ about: { option, room }, decision, rivals }: PlanStudy): s
       `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${figureText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
   );
 }
+
+/** Share of draws below which an answer does not stand. */
+const STEADY = 0.9;

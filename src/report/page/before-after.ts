@@ -1,5 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
+import type { DrawnPlan, PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
 import type { PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
@@ -13,34 +14,57 @@ interface BeforeAfter {
   readonly before: number;
   readonly after: number;
   readonly decimals: number;
+  /** The figure of any plan. */
+  readonly of: (plan: DrawnPlan) => number;
   /** What else is to be known about it. */
   readonly note?: string;
 }
 
 /**
  * Three figures before and after: of a purchase that dries, the damp of its room; of any other plan,
- * the two things that it changes most for those who live with it; and the money. Nothing is asked
- * where there is no purchase: then they are told as they are.
+ * the two things that it changes most for those who live with it; and the money; each with how far
+ * what is doubtful lets the plan change it. Nothing is asked where there is no purchase: then they are
+ * told as they are.
  */
 export function beforeAfter(study: ReportStudy): Html {
   const figures = [...felt(study), money(study)];
   const asked = study.purchase !== null;
-  return html`<dl class="figures">${figures.map((figure) => card(figure, asked))}</dl>
-${asked ? html`<p class="key"><span class="ring"></span> as it is, <span class="disc"></span> with ${study.purchase!.about.option.name}</p>` : null}`;
+  const draws = study.purchase?.draws ?? null;
+  return html`<dl class="figures">${figures.map((figure) => card(figure, asked, draws))}</dl>
+${asked ? html`<p class="key"><span class="ring"></span> as it is, <span class="disc"></span> with ${study.purchase!.about.option.name}${draws === null ? null : drawsKey(draws)}</p>` : null}`;
 }
 
-function card({ title, unit, before, after, decimals, note }: BeforeAfter, asked: boolean): Html {
+const drawsKey = ({ doubt }: PlanDraws): Html =>
+  html`; <span class="reach"></span> where ${doubt.samples} draws of all that is doubtful lead. Change: their median, in brackets without the lowest and highest tenth`;
+
+function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Html {
+  const { title, unit, before, after, decimals, note } = figure;
   const was = figureText(before, decimals);
   const is = figureText(after, decimals);
-  const to = Math.max(before, after) * 1.1;
+  const change = draws?.changeOf(figure.of) ?? null;
+  const ends = change === null ? [] : [before + change.p10, before + change.p90];
+  const to = Math.max(before, after, ...ends) * 1.1;
   const look = Number(is) > Number(was) ? 'worse' : Number(is) < Number(was) ? 'better' : 'same';
   return html`<div><dt>${title}</dt><dd>${
     asked
       ? html`<span class="was">${was}</span> <span class="was" aria-hidden="true">→</span><span class="heard"> becomes </span> <b class="${look}">${is}</b>`
       : html`<b class="same">${was}</b>`
-  } <span class="unit">${unit}</span>${asked ? strip({ from: 0, to, baseline: before, plan: after, look }, 220) : null}${
-    note === undefined ? null : html`<small>${note}</small>`
-  }</dd></div>`;
+  } <span class="unit">${unit}</span>${asked ? strip({ from: 0, to, baseline: before, plan: after, look, reach: reachOf(ends) }, 220) : null}${
+    change === null ? null : html`<small>${changeWords(change, decimals)}</small>`
+  }${note === undefined ? null : html`<small>${note}</small>`}</dd></div>`;
+}
+
+const reachOf = ([low, high]: readonly number[]) =>
+  low === undefined || high === undefined ? null : ([Math.max(0, low), Math.max(0, high)] as const);
+
+function changeWords({ median, p10, p90 }: Spread, decimals: number): string {
+  const [middle, low, high] = [median, p10, p90].map((value) => signed(value, decimals));
+  return low === high ? `change ${middle}` : `change ${middle} (${low} to ${high})`;
+}
+
+function signed(value: number, decimals: number): string {
+  const text = figureText(value, decimals);
+  return Number(text) > 0 ? `+${text}` : text;
 }
 
 function felt(study: ReportStudy): BeforeAfter[] {
@@ -69,11 +93,11 @@ function dampOf(room: string, before: PlanMeasures, after: PlanMeasures): Before
   return [
     {
       ...{ title: `${room}: air too damp`, unit: '% of the time', decimals: 0 },
-      ...{ before: share(before), after: share(after) },
+      ...{ before: share(before), after: share(after), of: ({ measures }) => share(measures) },
     },
     {
       ...{ title: `${room}: corner wet enough for mould`, unit: 'h a day', decimals: 1 },
-      ...{ before: perDay(before), after: perDay(after) },
+      ...{ before: perDay(before), after: perDay(after), of: ({ measures }) => perDay(measures) },
       note: `mould index up to ${index(before, room)}, ${index(after, room)} with it; from 3 on it is seen`,
     },
   ];
@@ -90,7 +114,8 @@ function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] 
     if (!(Math.abs(value / before - 1) >= 0.1)) return [];
     const where = kind === 'mean' ? 'mean of the rooms' : 'at night, room worst off';
     const decimals = before < 10 ? 1 : 0;
-    return [{ title: `${label}, ${where}`, unit, before, after: value, decimals }];
+    const of = (plan: DrawnPlan) => plan.figures.air.find((one) => one.name === name)?.value ?? 0;
+    return [{ title: `${label}, ${where}`, unit, before, after: value, decimals, of }];
   });
 }
 
@@ -100,14 +125,8 @@ function money({ options, purchase }: ReportStudy): BeforeAfter {
   const after = purchase?.about.option.measures.money.total_per_year ?? before;
   const title = 'Energy and what is bought';
   const unit = `${currency} a year`;
-  if (purchase === null) return { title, unit, before, after, decimals: 0 };
-  const net = Number(figureText(after, 0)) - Number(figureText(before, 0));
-  const { low, high } = purchase.doubt;
-  const ends = [low, high].map((end) => Math.round(end));
-  const range =
-    ends[0] === ends[1] ? '' : `; ${ends[0]} to ${ends[1]} with doubtful values low and high`;
-  const more = net === 0 ? 'the same' : `${Math.abs(net)} ${net > 0 ? 'more' : 'less'}`;
-  return { title, unit, before, after, decimals: 0, note: `${more}${range}` };
+  const of = ({ measures }: DrawnPlan) => measures.money.total_per_year;
+  return { title, unit, before, after, decimals: 0, of };
 }
 
 type Kind = (was: PlanFigures, is: PlanFigures) => BeforeAfter;
@@ -115,11 +134,16 @@ type Kind = (was: PlanFigures, is: PlanFigures) => BeforeAfter;
 const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould', Kind>> = {
   cold: ({ cold: was }, { cold: is }) => ({
     ...{ title: `Sitting in the cold${was.room === '' ? '' : `, ${was.room}`}`, unit: 'h a day' },
-    ...{ before: was.value, after: is.value, decimals: 1 },
+    ...{ before: was.value, after: is.value, decimals: 1, of: ({ figures }) => figures.cold.value },
   }),
   mould: ({ mould: was }, { mould: is }) => ({
     ...{ title: `Highest mould index, ${was.room}`, unit: 'of 6' },
-    ...{ before: was.value, after: is.value, decimals: 1 },
+    ...{
+      before: was.value,
+      after: is.value,
+      decimals: 1,
+      of: ({ figures }) => figures.mould.value,
+    },
   }),
   damp: share('Rooms too damp', ({ damp }) => damp),
   dry: share('Rooms too dry', ({ dry }) => dry),
@@ -130,7 +154,7 @@ const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould
 function share(title: string, of: (figures: PlanFigures) => number): Kind {
   return (was, is) => ({
     ...{ title, unit: '% of the time', decimals: 0 },
-    ...{ before: of(was), after: of(is) },
+    ...{ before: of(was), after: of(is), of: ({ figures }) => of(figures) },
   });
 }
 

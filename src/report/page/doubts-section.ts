@@ -7,23 +7,26 @@ import { inputInWords } from './input-in-words.ts';
 import { pathInWords } from './path-in-words.ts';
 import { details, list, type Section } from './section.ts';
 
-/** Each doubtful input low and high, and what it does to the decision's money. */
+/**
+ * What is not known exactly: all of it drawn at once, then the inputs that matter most low and high by
+ * themselves, and what each does to the decision's money.
+ */
 export function doubtsSection(
-  { quicklyTried, untried, unusableDoubts }: ReportStudy,
+  { untried, unusableDoubts }: ReportStudy,
   purchase: PlanStudy,
-  picture: Html,
+  pictures: { readonly draws: Html; readonly doubt: Html },
 ): Section {
   const { about, doubt } = purchase;
-  const { currency } = about.option.measures.money;
   const words = (path: string) => pathInWords(path, about.option.raw);
   return {
     id: 'doubts',
     title: 'What could be different',
     body: html`
 <div class="pair"><div>
-${picture}
+${pictures.draws}
+${drawnWords(purchase)}
 </div><div>
-<p>Each input that nobody knows exactly, once low and once high, all else as it is, with and without ${about.option.name}. The figure is the extra money a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${currency} as it is; below 0 is saved.</p>
+${pictures.doubt}
 ${findFirst(purchase)}
 ${
   doubt.impossible.length === 0
@@ -37,11 +40,18 @@ ${
         ),
       )
 }
-${leftAside(quicklyTried, 'tried in three weeks only, where they matter less (--doubts tries more)')}
-${leftAside(untried, 'that were left aside (--doubts tries more)')}
+${otherDrawn(purchase)}
+${leftAside(untried, 'that were not drawn')}
 ${unusableDoubts.length === 0 ? null : html`<p>Stated as doubtful, but of no number of these plans or out of their range: ${unusableDoubts.join(', ')}.</p>`}
 </div></div>`,
   };
+}
+
+/** How what is not known was tried. */
+function drawnWords({ about, doubt, draws }: PlanStudy): Html {
+  if (draws === null) return html`<p>Nothing that nobody knows exactly was drawn.</p>`;
+  const { name, measures } = about.option;
+  return html`<p>Every value that nobody knows exactly is drawn between its low and its high, all of them at once, and the same with and without ${name}: a dot is a draw, the bar the middle without the lowest and highest tenth, the upright line doing nothing. The other picture takes those that the figures follow most, once low and once high, all else as it is. Money is what is spent a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${measures.money.currency} as it is; below 0 is saved.</p>`;
 }
 
 function leftAside(inputs: readonly DoubtfulInput[], words: string): Html | null {
@@ -52,16 +62,38 @@ function leftAside(inputs: readonly DoubtfulInput[], words: string): Html | null
   return details(`${inputs.length} ${words}`, list(items));
 }
 
+/** The rest of what was drawn, which the money follows less. */
+function otherDrawn({ draws, doubt, about }: PlanStudy): Html | null {
+  if (draws === null) return null;
+  const alone = new Set([...doubt.effects, ...doubt.impossible].map(({ path }) => path));
+  const rest = draws.ranked.filter(({ path }) => !alone.has(path));
+  if (rest.length === 0) return null;
+  const items = rest.map(({ path }) => {
+    const { low, high } = draws.doubt.inputs.find((input) => input.path === path)!;
+    return html`<code>${path}</code> ${figureText(low)} to ${figureText(high)}`;
+  });
+  return details(
+    `${rest.length} that were drawn and matter less to ${about.option.name}`,
+    list(items),
+  );
+}
+
 /** The inputs that move the money most: worth a measurement or a look at a bill before any other. */
-function findFirst({ about, doubt }: PlanStudy): Html | null {
+function findFirst({ about, doubt, draws }: PlanStudy): Html | null {
   const most = doubt.effects.filter(({ effect }) => effect >= 1).slice(0, FIRST);
   if (most.length === 0) return null;
   const { currency } = about.option.measures.money;
   return html`<h3>Worth finding out first</h3>
 <ol>${most.map(({ path, value, low, high, at_low, at_high }) => {
     const { name, unit } = inputInWords(path, about.option.raw);
-    return html`<li><b>${name}</b>: taken as ${figureText(value)}; between ${figureText(low)} and ${figureText(high)}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year.</li>`;
+    return html`<li><b>${name}</b>: taken as ${figureText(value)}; between ${figureText(low)} and ${figureText(high)}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year${followed(draws, path)}.</li>`;
   })}</ol>`;
+}
+
+/** How closely the money follows an input. */
+function followed(draws: PlanStudy['draws'], path: string): string {
+  const found = draws?.ranked.find((one) => one.path === path);
+  return found === undefined ? '' : ` (rank correlation ${figureText(found.correlation, 2)})`;
 }
 
 const FIRST = 3;

@@ -8,6 +8,7 @@ import { doubtChart } from '../charts/doubt-chart.ts';
 import { tradeOffChart } from '../charts/trade-off-chart.ts';
 import { airDrawables } from './air-drawables.ts';
 import type { Drawable } from './draw-twice.ts';
+import { drawsDrawable } from './draws-drawable.ts';
 import { type InputInWords, inputInWords } from './input-in-words.ts';
 import type { PictureData } from './picture-data.ts';
 import { type Choice, PICTURES, pictureId } from './pictures.ts';
@@ -48,9 +49,10 @@ export const boughtPlan = ({ purchase }: ReportStudy, { plans }: PictureData): n
   plans.findIndex(({ name }) => name === purchase?.about.option.name);
 
 function moneyAndDoubt(
-  { about, sum, doubt }: NonNullable<ReportStudy['purchase']>,
+  purchase: NonNullable<ReportStudy['purchase']>,
   currency: string,
 ): Drawable[] {
+  const { about, sum, doubt, draws } = purchase;
   const years = Math.max(0, ...about.purchases.map(({ lastsYears }) => Math.floor(lastsYears)));
   const again = about.purchases.flatMap(({ price, lastsYears }) => {
     const times = Math.max(0, Math.ceil(years / lastsYears) - 1);
@@ -91,6 +93,7 @@ function moneyAndDoubt(
   };
   return [
     ...(years >= 1 && price > 0 && wholeYear ? [cumulative] : []),
+    ...(draws === null ? [] : [drawsDrawable(draws, currency)]),
     ...(doubt.effects.length > 0 ? [doubts] : []),
   ];
 }

@@ -6,24 +6,30 @@ import { writtenValues } from './written-values.ts';
 /** How much of the answer rests on what was stated, what was assumed, and what nobody knows. */
 export function howSure({ study, weather }: ReportInput): Html {
   const [baseline] = study.options;
-  const { purchase, quicklyTried, untried } = study;
+  const { purchase, untried } = study;
   const stated = writtenValues(study.scenario.yaml.value);
   const assumed = baseline?.prepared.assumed.length ?? 0;
-  const tried = purchase?.doubt.effects.length ?? 0;
+  const drawn = purchase?.draws?.doubt ?? null;
   return html`
 <h3>How sure is this?</h3>
 ${bar(stated, assumed)}
 ${list([
-  ...(tried === 0
-    ? []
-    : [
-        html`<b>Tried:</b> ${tried + quicklyTried.length} values that nobody knows exactly were tried low and high, one at a time${quicklyTried.length === 0 ? null : `: ${tried} over the whole period, the ${quicklyTried.length} that matter less in three weeks of it`}.${untried.length === 0 ? null : ` ${untried.length} were not.`}`,
-      ]),
+  ...(drawn === null ? [] : [triedWords(drawn, untried.length)]),
   measured(study.scenario.fitted),
   html`<b>Weather:</b> ${weather.title}${weather.periodic ? ', which is no forecast' : ', which is past'}.`,
   html`<b>Unknown:</b> leaks, rising damp and driving rain. Where they wet a wall, nothing here helps before they are mended.`,
 ])}`;
 }
+
+/** What was drawn, how often, and what was not. */
+function triedWords({ inputs, samples, impossible, years }: Drawn, untried: number): Html {
+  const weather = years > 1 ? ` and ${years} years of weather` : '';
+  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan${
+    impossible === 0 ? null : `; ${impossible} of these draws were no home and are left out`
+  }.${untried === 0 ? null : ` ${untried} more were not drawn.`}`;
+}
+
+type Drawn = NonNullable<NonNullable<ReportInput['study']['purchase']>['draws']>['doubt'];
 
 /** What readings of the home told. */
 function measured(fitted: ReportInput['study']['scenario']['fitted']): Html {

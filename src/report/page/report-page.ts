@@ -64,7 +64,9 @@ export async function reportPage(input: ReportInput): Promise<Report> {
       input,
       drawn.filter(({ id }) => id.startsWith(AIR)),
     ),
-    ...(purchase === null ? [] : [doubtsSection(study, purchase, placed(DOUBT))]),
+    ...(purchase === null
+      ? []
+      : [doubtsSection(study, purchase, { draws: placed(DRAWS), doubt: placed(DOUBT) })]),
     cautionsSection(input),
     assumptionsSection(study),
     methodSection(input),
@@ -96,4 +98,5 @@ function weekOf({ options, purchase }: ReportInput['study']): WeekWord {
 const TRADE_OFF = 'picture-trade-off';
 const MONEY = 'picture-money';
 const AIR = 'picture-air-';
+const DRAWS = 'picture-draws';
 const DOUBT = 'picture-doubt';

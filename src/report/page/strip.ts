@@ -9,13 +9,15 @@ export interface Strip {
   readonly plan: number;
   /** How the plan's mark is drawn: what is worse is a square, all else a disc. */
   readonly look: 'better' | 'worse' | 'same';
+  /** Where else the plan may lie, from low to high; null or absent where that is not known. */
+  readonly reach?: readonly [number, number] | null;
 }
 
 /**
  * An upright stroke where the baseline is, a line from there and a mark where the plan is. Nobody
  * needs it who reads the figure that it stands beside.
  */
-export function strip({ from, to, baseline, plan, look }: Strip, width = 56): Html {
+export function strip({ from, to, baseline, plan, look, reach = null }: Strip, width = 56): Html {
   const scale = (value: number): string => {
     const share = to > from ? (value - from) / (to - from) : 0;
     return (EDGE + share * (width - 2 * EDGE)).toFixed(1);
@@ -25,7 +27,7 @@ export function strip({ from, to, baseline, plan, look }: Strip, width = 56): Ht
     look === 'worse'
       ? html`<rect x="${(Number(at) - 3.5).toFixed(1)}" y="4.5" width="7" height="7"/>`
       : html`<circle cx="${at}" cy="8" r="4"/>`;
-  return html`<svg class="strip ${look}" viewBox="0 0 ${width} 16" width="${width}" height="16" aria-hidden="true" focusable="false"><path class="rail" d="M${EDGE} 8H${width - EDGE}"/><path class="way" d="M${base} 8H${at}"/><path class="base" d="M${base} 2V14"/>${mark}</svg>`;
+  return html`<svg class="strip ${look}" viewBox="0 0 ${width} 16" width="${width}" height="16" aria-hidden="true" focusable="false"><path class="rail" d="M${EDGE} 8H${width - EDGE}"/>${reach === null ? null : html`<path class="reach" d="M${scale(reach[0])} 8H${scale(reach[1])}"/>`}<path class="way" d="M${base} 8H${at}"/><path class="base" d="M${base} 2V14"/>${mark}</svg>`;
 }
 
 /** Room for half a mark. [px] */

@@ -52,6 +52,7 @@ nav ul { list-style: none; margin: .4rem 0 0; padding: 0; display: flex; flex-wr
 .key span { display: inline-block; }
 .key .ring { width: 2px; height: .9em; background: var(--soft); vertical-align: -.1em; margin: 0 .2em; }
 .key .disc { width: .6em; height: .6em; border-radius: 50%; background: var(--better); margin-left: .5em; }
+.key .reach { width: 1.4em; height: .45em; background: var(--soft); opacity: .4; vertical-align: .1em; margin-left: .3em; }
 .better { color: var(--better); }
 .worse { color: var(--worse); }
 .same { color: inherit; }
@@ -59,6 +60,7 @@ td .better, td .worse { font-weight: 700; }
 .strip { display: block; overflow: visible; max-width: 100%; }
 .strip path { fill: none; stroke-width: 1.5; }
 .strip .rail { stroke: var(--line); }
+.strip .reach { stroke: var(--soft); stroke-width: 7; opacity: .4; }
 .strip .base { stroke: var(--ink); stroke-width: 2; }
 .strip .way, .strip circle { stroke: var(--better); }
 .strip circle { fill: var(--better); stroke: none; }

@@ -34,7 +34,7 @@ export interface Flip {
 }
 
 export interface FlipsSetup extends FlipInputSetup {
-  /** Extra money a year with doubtful inputs low and high; kept as wide at other values. */
+  /** Extra money a year in the middle of the draws; kept as wide at other values. */
   readonly range: { readonly low: number; readonly high: number };
   /** Weighs figures as the decision does. */
   readonly weigh: (

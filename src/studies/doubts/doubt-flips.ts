@@ -2,7 +2,8 @@ import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { breakEven } from './break-even.ts';
-import type { BeatDoubt, SampledDoubtSetup } from './sampled-doubt.ts';
+import type { BeatDoubt } from './sampled-doubt.ts';
+import type { SampledDoubtSetup } from './sampled-runs.ts';
 
 /** A value of one input at which two plans cost the same, all else as it is. */
 export interface DoubtFlip {

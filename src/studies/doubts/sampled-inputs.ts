@@ -33,11 +33,18 @@ export interface DoubtedPlan {
 /**
  * Every number of some plans that is stated as doubtful or was assumed with a low and a high, and
  * that can move heat, water or money: stated ones first, then in the order of `doubtfulInputs`.
+ *
+ * @param air  whether the answer is about what the air carries too
  */
-export function sampledInputs(scenario: Scenario, plans: readonly DoubtedPlan[]): SampledInput[] {
+export function sampledInputs(
+  scenario: Scenario,
+  plans: readonly DoubtedPlan[],
+  air = false,
+): SampledInput[] {
   const found = plans.map(({ prepared, raw }) => {
     const stated = statedDoubts(scenario, prepared, raw).inputs;
-    const assumed = doubtfulInputs(prepared.assumed, prepared.assumed, Number.POSITIVE_INFINITY);
+    const { assumed: all } = prepared;
+    const assumed = doubtfulInputs(all, all, Number.POSITIVE_INFINITY, air);
     const paths = new Set(stated.map(({ path }) => path));
     return [...stated, ...assumed.filter(({ path }) => !paths.has(path))];
   });

@@ -35,15 +35,17 @@ export interface DecisionSetup
     /** Whether that value may well be so, here or before long. */
     readonly likely: boolean;
   }[];
+  /** Share of draws of all that is doubtful in which the plan comes out alike; null for none. */
+  readonly steady?: number | null;
 }
 
 /**
  * The verdict of `weighPlan` with its reasons. It is sure where no input of `flips` turns it round
- * at a likely value and where the money between the plan and its nearest rival is more than the
- * doubtful inputs move it.
+ * at a likely value, where the money between the plan and its nearest rival is more than the
+ * doubtful inputs move it, and where nine of ten draws of all of them come out alike.
  */
 export function decision(setup: DecisionSetup): Decision {
-  const { plan, range } = setup;
+  const { plan, range, steady = null } = setup;
   const weighed = weighPlan(setup);
   const { verdict, extra, rival, better } = weighed;
   const apart = rival === null ? null : Math.abs(extraPerYear(plan, rival));
@@ -51,7 +53,8 @@ export function decision(setup: DecisionSetup): Decision {
   const turned = setup.flips.filter(({ value }) => value !== null);
   const near = turned.filter(({ likely }) => likely);
   const byMoney = verdict === 'worth it' || verdict === 'something else first';
-  const sure = near.length === 0 && (!byMoney || apart === null || apart > moved);
+  const close = byMoney && apart !== null && apart <= moved;
+  const sure = near.length === 0 && !close && (steady === null || steady >= STEADY);
   const turn = moneyTurn({ ...setup, weighed });
   return {
     ...{ verdict, turn, sure, instead: better?.plan ?? null },
@@ -59,10 +62,9 @@ export function decision(setup: DecisionSetup): Decision {
       leadWords(setup, weighed),
       turnWords(setup, weighed, turn),
       ...furtherEffects(weighed),
-      ...rangeWords(setup),
       ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
       ...turned.map(flipWords),
-      ...(sure || near.length > 0 ? [] : [notSureWords(setup, verdict, apart, moved)]),
+      ...(close && near.length === 0 ? [notSureWords(setup, verdict, apart, moved)] : []),
     ],
   };
 }
@@ -74,15 +76,6 @@ export function furtherEffects({ effects, harms, helped, verdict }: Weighing): s
   return words.length < (verdict === 'not needed' ? 1 : 2)
     ? []
     : [`All that people notice of it: ${words.join('; ')}.`];
-}
-
-function rangeWords({ range, plan }: DecisionSetup): string[] {
-  if (range.high - range.low < 0.5) return [];
-  const [low, high] = [range.low, range.high].map((end) => figureText(end, 0));
-  const { currency } = plan.money;
-  return [
-    `The money may be ${low} to ${high} ${currency} a year, with doubtful inputs low and high; below 0 is saved.`,
-  ];
 }
 
 function rivalWords(plan: PlanMeasures, rival: PlanMeasures): string {
@@ -122,3 +115,5 @@ function notSureWords(
 const money = (value: number): string => figureText(value, 0);
 
 const MOST_EFFECTS = 4;
+/** Share of draws that must come out alike for an answer that stands. */
+const STEADY = 0.9;

@@ -31,7 +31,11 @@ function worthIt(setup: DecisionSetup, weighed: Weighing): string {
   const helps = gains(weighed, '', '');
   if (range.high < 0 && extra < 0) {
     const and = helps === '' ? ' and makes nothing clearly worse' : `; with it, ${helps}`;
-    return `${verb}: ${plan.plan} ${moneyWords(setup, weighed)} whatever the doubtful inputs are${and}.`;
+    const sure =
+      range.high > range.low
+        ? `, and some in nine of ten draws of the doubtful inputs or more${helps === '' ? ',' : ''}`
+        : '';
+    return `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}${sure}${and}.`;
   }
   const costs = `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}, and with it ${helps}; nothing else that was tried does as much`;
   if (extra < 0) return `${costs}.`;

@@ -27,7 +27,7 @@ export interface WeighSetup {
   readonly room: string | null;
   /** What could be done instead: other plans, proposals, the room kept warmer. */
   readonly rivals: readonly PlanMeasures[];
-  /** Extra money a year of the plan over the baseline with doubtful inputs low and high. */
+  /** Extra money a year of the plan over the baseline, without the lowest and highest tenth of draws. */
   readonly range: { readonly low: number; readonly high: number };
 }
 
@@ -55,8 +55,8 @@ export interface Weighing {
  *
  * 1. Does it make something clearly worse that is a harm then? If it helps or saves, that is a
  *    trade-off, otherwise too little.
- * 2. Does it save money whatever the doubtful inputs are? Then what it guards against need not be
- *    asked about.
+ * 2. Does it save money in nine of ten draws of the doubtful inputs? Then what it guards against
+ *    need not be asked about.
  * 3. Does anything that it guards against happen without it? If not, it is not needed.
  * 4. Does it change that so that people notice? If not, it does too little.
  * 5. Is something else as good for less money a year? Then that comes first.

@@ -184,6 +184,7 @@ describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
       'water',
       'trade-off',
       'frontier',
+      'draws',
       'air',
       'alerts',
       'against',

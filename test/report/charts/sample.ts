@@ -8,6 +8,7 @@ import type { Chart } from '../../../src/report/charts/chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
 import { doubtChart } from '../../../src/report/charts/doubt-chart.ts';
+import { drawsChart } from '../../../src/report/charts/draws-chart.ts';
 import { foreseenChart } from '../../../src/report/charts/foreseen-chart.ts';
 import { frontierChart } from '../../../src/report/charts/frontier-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
@@ -133,6 +134,21 @@ export function sampleCharts(names: SampleNames, width: number): Record<string, 
         })),
         frontier: plans.map((name, k) => ({ name, money: 900 + 100 * k, hours: 340 - 300 * k })),
         bend: { name: plans[0], money: 900, hours: 340 },
+      },
+      width,
+    ),
+    draws: drawsChart(
+      {
+        ...{ plan: plans[1], baseline: plans[0] },
+        figures: ['money a year', room].map((name, k) => ({
+          ...{ name, unit: currency, better: 'costs less', decimals: 0 },
+          ...{
+            changes: Array.from({ length: 30 }, (_, n) => 10 * n - 60 * k),
+            p10: 20,
+            median: 140,
+            p90: 260,
+          },
+        })),
       },
       width,
     ),

@@ -47,11 +47,12 @@ export async function studyOf(
   text: string,
   {
     about = null,
-    mostDoubts = 0,
+    samples = 0,
     more = [],
   }: {
     about?: string | null;
-    mostDoubts?: number;
+    /** How often doubtful inputs are drawn. */
+    samples?: number;
     /** Files beside the weather, by name. */
     more?: readonly (readonly [string, string])[];
   } = {},
@@ -66,12 +67,14 @@ export async function studyOf(
   };
   const scenario = readScenario(text, 'cottage.yaml');
   return reportStudy({
-    ...{ scenario, files, set: [], about, mostDoubts, inputWords: inputInWords },
+    ...{ scenario, files, set: [], about, inputWords: inputInWords },
+    draw: { samples, seed: 1, years: 1 },
     plans: scenario.plans.map(({ name }) => name),
     refuseAbout: (known) => {
       throw new Error(`only ${known.join(', ')}`);
     },
     run: (variant) => ask(variant, false).measures,
+    runIn: (variant) => ask(variant, false).measures,
     watch: (variant) => ask(variant, true) as WatchedRun,
   });
 }

@@ -20,7 +20,7 @@ let page = '';
 let read: Element;
 
 beforeAll(async () => {
-  study = await studyOf(TEXT, { mostDoubts: 2 });
+  study = await studyOf(TEXT, { samples: 5 });
   ({ page } = await reportPage(inputOf(study, TEXT)));
   read = readMarkup(page);
 });
@@ -181,8 +181,10 @@ describe('what a section tells', () => {
     expect(told).toHaveLength(study.purchase!.flips.length);
     expect(section('answer')).toContain('This is not robust: only 10 days were simulated.');
     expect(page).not.toContain('id="picture-money"');
+    const { inputs } = study.purchase!.draws!.doubt;
+    expect(inputs.length).toBeGreaterThan(20);
     expect(section('answer')).toContain(
-      `2 values that nobody knows exactly were tried low and high, one at a time. ${study.untried.length} were not.`,
+      `${inputs.length} values that nobody knows exactly were drawn 5 times, all at once, with and without the plan. ${study.untried.length} more were not drawn.`,
     );
   });
 
@@ -194,7 +196,9 @@ describe('what a section tells', () => {
     const share = ({ measures: { rooms, period } }: ReportStudy['options'][number]) =>
       ((100 * rooms['nook']!.outside_band_hours.humidity_high) / period.hours).toFixed(0);
     const { option } = study.purchase!.about;
-    expect(cards[0]).toBe(`${share(study.options[0]!)} → becomes ${share(option)} % of the time`);
+    expect(cards[0]).toContain(
+      `${share(study.options[0]!)} → becomes ${share(option)} % of the timechange `,
+    );
     const perDay = ({ measures: { rooms, period } }: ReportStudy['options'][number]) =>
       ((24 * rooms['nook']!.cold_spot_hours_above_80_pct) / period.hours).toFixed(1);
     expect(cards[1]).toContain(`${perDay(study.options[0]!)} → becomes ${perDay(option)} h a day`);
@@ -202,6 +206,20 @@ describe('what a section tells', () => {
       measures.money.total_per_year.toFixed(0),
     );
     expect(cards[2]).toContain(`${was} → becomes ${is} GBP a year`);
+  });
+
+  test('answer: each change as the draws have it', () => {
+    const cards = all(all(byId(read, 'answer'), 'dl')[0]!, 'dd').map(textOf);
+    const { pairs } = study.purchase!.draws!;
+    const extra = pairs.map(
+      ([now, dry]) => dry.measures.money.total_per_year - now.measures.money.total_per_year,
+    );
+    // Of five values, a tenth of the way from the first to the last is 0.4 of that to the second.
+    const [a, b, middle, d, e] = extra.toSorted((x, y) => x - y) as [number, ...number[]];
+    const [low, high] = [a + 0.4 * (b! - a), e! - 0.4 * (e! - d!)];
+    const signed = (value: number) => `${value >= 0.5 ? '+' : ''}${value.toFixed(0)}`;
+    expect(cards[2]).toContain(`change ${signed(middle!)} (${signed(low)} to ${signed(high)})`);
+    expect(section('answer')).toContain('where 5 draws of all that is doubtful lead.');
   });
 
   test('plans: everything that could be done, doing nothing first, then from cheap to dear', () => {
@@ -256,7 +274,12 @@ describe('what a section tells', () => {
     const { effects } = study.purchase!.doubt;
     const rows = all(byId(read, 'picture-doubt'), 'tr').slice(1).map(textOf);
     expect(rows).toHaveLength(effects.length);
-    expect(rows.join()).toContain('draughts, by a blower door [air changes/h at 50 Pa]');
+    expect(rows.length).toBeGreaterThan(3);
+    const { ranked, difference } = study.purchase!.draws!;
+    const drawn = all(byId(read, 'picture-draws'), 'tr').slice(1).map(textOf);
+    expect(drawn).toHaveLength(3);
+    expect(drawn[1]).toContain(`${Math.round(5 * difference.damp.less)} of 5`);
+    for (const { path } of ranked.slice(6)) expect(section('doubts')).toContain(path);
     for (const { path } of study.untried) expect(section('doubts')).toContain(path);
   });
 

@@ -1,0 +1,39 @@
+import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import type { DrawnPlan, PlanDraws } from '../../studies/doubts/plan-draws.ts';
+import { type DrawnFigure, drawsChart } from '../charts/draws-chart.ts';
+import type { Drawable } from './draw-twice.ts';
+
+/** The picture of all draws: money, wet corners and cold of the whole home. */
+export function drawsDrawable({ doubt, difference, pairs }: PlanDraws, currency: string): Drawable {
+  const figure = (
+    words: Pick<DrawnFigure, 'name' | 'unit' | 'better'>,
+    of: (plan: DrawnPlan) => number,
+    { p10, median, p90 }: Pick<DrawnFigure, 'p10' | 'median' | 'p90'>,
+  ): DrawnFigure => {
+    const changes = pairs.map(([before, after]) => of(after) - of(before));
+    return { ...words, decimals: 0, changes, p10, median, p90 };
+  };
+  const figures = [
+    figure(
+      { name: 'money a year', unit: currency, better: 'costs less' },
+      ({ measures }) => measures.money.total_per_year,
+      difference.money,
+    ),
+    figure(
+      { name: 'wet corners', unit: 'room-hours', better: 'leaves fewer wet corners' },
+      ({ measures }) => coldSpotHours(measures),
+      difference.damp,
+    ),
+    figure(
+      {
+        name: 'too cold with somebody in',
+        unit: 'room-hours',
+        better: 'leaves people less in the cold',
+      },
+      ({ measures }) => roomHours(measures, 'outside_band_occupied_hours', 'temperature_low'),
+      difference.cold,
+    ),
+  ];
+  const data = { plan: difference.plan, baseline: doubt.baseline, figures };
+  return { id: 'picture-draws', at: (width) => drawsChart(data, width) };
+}

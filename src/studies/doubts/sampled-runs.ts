@@ -1,0 +1,81 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { settingWords } from '../../scenario/yaml/settings.ts';
+import { InputProblems } from '../../units/problem.ts';
+import { latinHypercube } from '../latin-hypercube.ts';
+import type { PlanVariant } from '../plan-variant.ts';
+import { atShare, type SampledInput } from './sampled-inputs.ts';
+
+export interface SampledDoubtSetup {
+  /** The baseline first. */
+  readonly plans: readonly PlanVariant[];
+  readonly inputs: readonly SampledInput[];
+  /** Told of among the results, and not drawn. */
+  readonly leftAside?: readonly SampledInput[];
+  readonly samples: number;
+  readonly seed: number;
+  /** How many years of weather there are; the first is the one for the figures as they are. */
+  readonly years: number;
+  readonly run: (variant: PlanVariant, year: number) => PlanMeasures | Promise<PlanMeasures>;
+}
+
+/** Runs of plans with every doubtful input drawn at once. */
+export interface SampledRuns {
+  /** Each plan with every input as it is taken to be. */
+  readonly asIs: readonly PlanMeasures[];
+  /** Draws that are a home in every plan. */
+  readonly kept: readonly Draw[];
+  /** How many were left out, because in one of the plans their values are no home together. */
+  readonly impossible: number;
+}
+
+/** One draw of all doubtful inputs. */
+interface Draw {
+  /** Of each input, how far from its low to its high, from 0 to 1. */
+  readonly shares: readonly number[];
+  /** Number of the year of weather. */
+  readonly year: number;
+  /** Each plan with these values. */
+  readonly runs: readonly PlanMeasures[];
+}
+
+/**
+ * Draws all doubtful inputs at once, as a Latin hypercube, and runs every plan with each draw, so
+ * that what is common to plans cancels in their difference. Each input goes evenly from its low to
+ * the value it is taken to be in half of the samples, and on to its high in the other half.
+ *
+ * @throws InputProblems as the first sample does, where none is a home
+ */
+export async function sampledRuns(setup: SampledDoubtSetup): Promise<SampledRuns> {
+  const { plans, inputs, samples, seed, years, run } = setup;
+  const asked = latinHypercube(samples, inputs.length + 1, seed).map(async (shares) => {
+    const year = Math.floor(shares.at(-1)! * years);
+    const all = plans.map(async (plan, p) => run(withShares(plan, p, inputs, shares), year));
+    // All are waited for, so that a failure of one leaves no other behind.
+    const done = await Promise.allSettled(all);
+    const failed = done.find((one) => one.status === 'rejected');
+    if (failed !== undefined && !(failed.reason instanceof InputProblems)) throw failed.reason;
+    if (failed !== undefined) return failed.reason as InputProblems;
+    return { shares, year, runs: await Promise.all(all) };
+  });
+  // Together, so that a fault in one leaves no other unheard.
+  const [asIs, drawn] = await Promise.all([
+    Promise.all(plans.map(async (plan) => run(plan, 0))),
+    Promise.all(asked),
+  ]);
+  const kept = drawn.flatMap((sample) => (sample instanceof InputProblems ? [] : [sample]));
+  if (kept.length === 0) throw drawn[0];
+  return { asIs, kept, impossible: samples - kept.length };
+}
+
+function withShares(
+  plan: PlanVariant,
+  p: number,
+  inputs: readonly SampledInput[],
+  shares: readonly number[],
+): PlanVariant {
+  const set = inputs.flatMap(({ path, in: ranges }, d) => {
+    const range = ranges[p] ?? null;
+    return range === null ? [] : [settingWords(path, String(atShare(range, shares[d]!)))];
+  });
+  return { ...plan, set: [...plan.set, ...set] };
+}
