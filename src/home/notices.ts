@@ -3,6 +3,8 @@ export interface Assumed {
   /** RFC 6901 pointer to the place in the scenario where the value would be given. */
   readonly path: string;
   readonly value: number | string;
+  /** Of a number, as it may be written there; empty for none and for words. */
+  readonly unit: string;
   readonly low: number | null;
   readonly high: number | null;
   /** Who says so: a source, or "common practice". */

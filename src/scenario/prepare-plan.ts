@@ -30,8 +30,9 @@ import type { PreparedPlan } from './prepared.ts';
 import { DISCOUNT } from './presets/prices.ts';
 import { STEP } from './presets/step.ts';
 import type { Scenario } from './read-scenario.ts';
+import { unitAt } from './unit-at.ts';
 import { type Finding, placed } from './unplaced-problem.ts';
-import { validate } from './validate.ts';
+import { modelOf, validate } from './validate.ts';
 import { startsWith } from './yaml/layers.ts';
 import { readSettings, type Setting, settingLayers, withSetting } from './yaml/settings.ts';
 import { longitudeClock, zoneClock } from './zone-clock.ts';
@@ -71,6 +72,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   if (fixed.length + missing.length > 0) throw refuse([...fixed, ...missing]);
 
   const defaults = createDefaults();
+  const model = modelOf(raw);
   const place = sitePlace(data, choice.files, defaults, refuse);
   const clock = clockOf(data, place, defaults);
   const built = buildHome(data, place, choice.files, defaults);
@@ -104,7 +106,10 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
       belowAtMost: usual.meanBelow.high,
     },
     dt: 60 * (data.step ?? STEP),
-    assumed: defaults.assumed,
+    assumed: defaults.assumed.map((one) => ({
+      ...one,
+      unit: typeof one.value === 'string' ? '' : unitAt(model, one.path),
+    })),
     cautions: [
       ...oddValues({ data, home: built.home, household, automation, prices }),
       ...heatsPastBand(built.home, household, bands),

@@ -59,7 +59,7 @@ function builtFindings(data: ScenarioData): Finding[] {
 }
 
 /** The model of a scenario, kept as long as the species that scenarios name stay the same. */
-function modelOf(raw: unknown): ReturnType<typeof scenarioModel> {
+export function modelOf(raw: unknown): ReturnType<typeof scenarioModel> {
   const own = declaredSpecies(mapping(raw));
   const key = JSON.stringify(own.map(({ name, symbol, unit }) => [name, symbol, unit]));
   if (kept?.key !== key) kept = { key, model: scenarioModel(own) };

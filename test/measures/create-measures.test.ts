@@ -128,7 +128,9 @@ describe('the shape of the figures', () => {
   });
 
   test('passes on what the setup brings, and what was bought', () => {
-    const assumed = [{ path: '/home/x', value: 1, low: 0, high: 2, source: 'common practice' }];
+    const assumed = [
+      { path: '/home/x', value: 1, unit: 'm', low: 0, high: 2, source: 'common practice' },
+    ];
     const cautions = [{ id: 'co-alarm', text: 'Fit one.' }];
     const buys = [{ what: 'dryer', price: 180, lastsYears: 8 }];
     const found = measure(setup({ assumed, cautions, purchases: buys }), () => ({}));

@@ -74,16 +74,17 @@ async function findingsText(found: Findings, width: number): Promise<string> {
   const { assumedTable } = await import('../../report/tables/assumed-table.ts');
   const { fittedTable } = await import('../../report/tables/fitted-table.ts');
   const { remarkList } = await import('../../report/tables/remark-list.ts');
-  const { textTable } = await import('../../report/tables/text-table.ts');
   const { wrapText } = await import('../../report/tables/wrap-text.ts');
-  const plans = textTable(
-    [
-      { head: '', cells: found.plans.map((p) => p.plan), align: 'left' },
-      { head: '[h]', cells: found.plans.map((p) => String(p.hours)) },
-      { head: '', cells: found.plans.map((p) => p.description), align: 'left' },
-    ],
-    Number.POSITIVE_INFINITY,
-  );
+  const hours = [...new Set(found.plans.map((p) => p.hours))];
+  const longest = Math.min(width / 3, Math.max(...found.plans.map(({ plan }) => plan.length)));
+  const plans = [
+    ...found.plans.map((p) => {
+      const own = hours.length === 1 ? '' : ` (${p.hours} h)`;
+      const name = visibleProse(p.plan).padEnd(longest);
+      return wrapText(`${visibleProse(p.description)}${own}`, `${name}  `, width);
+    }),
+    ...(hours.length === 1 ? [`${hours[0]} hours each`] : []),
+  ].join('\n');
   const parts: readonly (readonly [string, string])[] = [
     [
       visibleProse(found.scenario),

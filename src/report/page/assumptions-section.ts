@@ -19,11 +19,11 @@ export function assumptionsSection({ options, purchase }: ReportStudy): Section 
 ${details(
   `All ${assumed.length} assumed values with their sources`,
   html`${figureTable({
-    caption: 'Assumed values, units as in the scenario file',
+    caption: 'Assumed values',
     heads: ['where', 'value', 'low', 'high', 'source'],
-    rows: assumed.map(({ path, value, low, high, source, of }) => [
+    rows: assumed.map(({ path, value, unit, low, high, source, of }) => [
       html`<code>${path}</code>${of === null ? null : ` (${of})`}`,
-      number(value),
+      unit === '' ? number(value) : `${number(value)} ${unit}`,
       number(low),
       number(high),
       `${sources.indexOf(source) + 1}`,

@@ -9,11 +9,11 @@ export interface Defaults {
   number(path: Path, given: number | undefined, preset: Preset): number;
   /** The given word or text, or the one assumed, which is then listed. */
   word<T extends string>(path: Path, given: T | undefined, assumed: T, source: string): T;
-  readonly assumed: readonly Assumed[];
+  readonly assumed: readonly Omit<Assumed, 'unit'>[];
 }
 
 export function createDefaults(): Defaults {
-  const rows = new Map<string, Assumed>();
+  const rows = new Map<string, Omit<Assumed, 'unit'>>();
   return {
     number(path, given, { value, low, high, source }) {
       if (given !== undefined) return given;

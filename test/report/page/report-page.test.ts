@@ -297,12 +297,14 @@ describe('what a section tells', () => {
     );
     const { options, purchase } = study;
     const assumed = [options[0]!, purchase!.about.option].flatMap((one) => one.prepared.assumed);
-    for (const { path, value, source } of assumed) {
+    for (const { path, value, unit, source } of assumed) {
       const row = rows.find(([where]) => where === path);
       expect(row, path).toBeDefined();
+      const [figure, ...behind] = row![1]!.split(' ');
       if (typeof value === 'string') expect(row![1]).toBe(value);
       // Printed to about three digits.
-      else expect(Math.abs(Number(row![1]) - value)).toBeLessThanOrEqual(0.005 * Math.abs(value));
+      else expect(Math.abs(Number(figure) - value)).toBeLessThanOrEqual(0.005 * Math.abs(value));
+      if (typeof value === 'number') expect(behind.join(' ')).toBe(unit);
       expect(sources[Number(row![4]) - 1]).toBe(source);
     }
     expect(new Set(assumed.map(({ path }) => path)).size).toBe(rows.length);
@@ -373,7 +375,7 @@ test('a value that baseline and purchase assume differently stands for both, by 
     where!.startsWith(`${first!.path} (`),
   );
   expect(rows.map(([where]) => where)).toEqual([`${first!.path} (now)`, `${first!.path} (dry)`]);
-  expect(rows[1]![1]).toBe('77.0');
+  expect(rows[1]![1]).toBe('77.0 m');
 });
 
 describe('hours for pictures', () => {

@@ -209,12 +209,46 @@ describe('assumedTable', () => {
   test('low and high beside the value, each source once', () => {
     const source = 'Age band 1900-1929, common practice';
     const text = assumedTable([
-      { path: '/home/leakage/ach50', value: 11, low: 7, high: 15, source },
-      { path: '/home/walls', value: 'solid brick', low: null, high: null, source },
+      { path: '/home/leakage/ach50', value: 11, unit: '1/h', low: 7, high: 15, source },
+      { path: '/home/walls', value: 'solid brick', unit: '', low: null, high: null, source },
     ]);
-    expect(line(text, '/home/leakage')).toBe('/home/leakage/ach50 11.0 7.00 15.0 1');
-    expect(line(text, '/home/walls')).toBe('/home/walls solid brick 1');
+    expect(line(text, '/home/leakage')).toBe('/home/leakage/ach50 11.0 1/h 7.00 to 15.0 1');
+    expect(line(text, '/home/walls')).toBe('/home/walls: solid brick (1)');
     expect(text.split(source)).toHaveLength(2);
+  });
+
+  test('the widest range first, beside what lies in it; words last', () => {
+    const one = (
+      path: string,
+      value: number | string,
+      low: number | null,
+      high: number | null,
+    ) => ({
+      ...{ path, value, unit: '', low, high, source: 'common practice' },
+    });
+    const text = assumedTable([
+      one('/word', 'often', null, null),
+      one('/certain', 5, 5, 5),
+      one('/narrow', 100, 90, 110), // a fifth
+      one('/wide', 1, 0.5, 1.5), // once
+      one('/open', 0, 0, 0.3), // twice, from nothing on
+    ]);
+    const paths = text.split('\n').flatMap((row) => /^\/\w+/.exec(row) ?? []);
+    expect(paths).toEqual(['/open', '/wide', '/narrow', '/certain', '/word']);
+  });
+
+  test('a place too long for the screen stands in a line of its own, its values under the others', () => {
+    const path = `/home/rooms/${'north '.repeat(12)}bedroom/openings/0/height`;
+    const source = 'common practice';
+    const text = assumedTable([
+      { path, value: 1, unit: 'm', low: 0.5, high: 1.4, source },
+      { path: '/home/height', value: 2.4, unit: 'm', low: 2.2, high: 2.8, source },
+    ]);
+    const [, first, second, third] = text.split('\n');
+    expect(first).toBe(path);
+    expect(second).toMatch(/^ +1\.00 m +0\.500 to 1\.40 +1$/);
+    expect(third!.indexOf('2.40 m')).toBe(second!.indexOf('1.00 m'));
+    expect(second!.length).toBe(80);
   });
 });
 

@@ -20,7 +20,7 @@ const assumed = (
   value: number | string,
   high: number | null,
 ): Assumed => ({
-  ...{ path, value, low, high, source },
+  ...{ path, value, unit: '', low, high, source },
 });
 
 describe('which inputs are tried', () => {
