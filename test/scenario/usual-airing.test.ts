@@ -62,7 +62,7 @@ describe('where nobody says how windows are opened', () => {
   test('that is told as assumed, with a low and a high', () => {
     const { assumed } = prepared({});
     expect(assumed.find(({ path }) => path === '/household/airing')?.value).toBe(
-      'bedrooms on winter mornings, tilted by day from May to September, bathrooms after showers',
+      'bedrooms on winter mornings, tilted by day in the warmer months, bathrooms after showers',
     );
     expect(assumed).toContainEqual(
       expect.objectContaining({ path: '/household/usual airing', value: 1, low: 0.3, high: 2 }),

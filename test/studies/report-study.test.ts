@@ -123,7 +123,7 @@ describe('what is asked about', () => {
 
   test.each([
     ['nineteen', NINETEEN, '18 °C or 19 °C?'],
-    ['aired', AIRED, 'Air otherwise?'],
+    ['aired', AIRED, 'Open windows otherwise?'],
     ['shaded', 'shaded: { change: { home: { build: { age: 1990 } } } }', 'Change the building?'],
   ])('a plan that brings nothing: %s', async (about, plan, question) => {
     const { found } = await study({ plans: [BASE, plan, DRY], about });

@@ -51,7 +51,7 @@ export const monthsAt = ({ months }: UsualHabit, latitude: number): number =>
   latitude < 0 ? sixMonthsLater(months) : months;
 
 export const USUAL_WORDS =
-  'bedrooms on winter mornings, tilted by day from May to September, bathrooms after showers';
+  'bedrooms on winter mornings, tilted by day in the warmer months, bathrooms after showers';
 
 /** How far windows stand open in usual habits, over the shares above. [-] */
 export const USUAL_SHARE: Preset = {

@@ -91,7 +91,7 @@ const whenPresent: Offer = (facts) => {
 /** Windows wide open for ten minutes, twice a day. */
 const airing: Offer = () => ({
   name: 'airing',
-  description: 'besides, all windows wide open for ten minutes every morning and evening',
+  description: 'all windows wide open for ten minutes more, mornings and evenings',
   change: {
     household: {
       airing: {

@@ -1,3 +1,5 @@
+import { USUAL } from '../choices.ts';
+import { USUAL_WORDS } from '../presets/airing.ts';
 import { fuelOf } from './heating-questions.ts';
 import { peopleOf } from './people-answer.ts';
 import { placeOf } from './place-answer.ts';
@@ -73,7 +75,7 @@ export function householdLines(answers: Answers): string[] {
       'activities: # usual amounts; each takes at, lasts, water, energy',
       ...indented([
         ...(has('bathroom') ? [`- ${inline({ what: 'shower', at: times })}`] : []),
-        ...USUAL.map((what) => `- ${inline({ what })}`),
+        ...ALWAYS_DONE.map((what) => `- ${inline({ what })}`),
         ...(laundry === 'not indoors'
           ? []
           : [
@@ -83,8 +85,7 @@ export function householdLines(answers: Answers): string[] {
               })} # two loads a week: assumed`,
             ]),
       ]),
-      'airing: # assumed: tilted by day in the warmer months, bedrooms on winter mornings',
-      ...indented(airingLines(answers)),
+      `airing: [${USUAL}] # assumed: ${USUAL_WORDS}`,
     ]),
   ];
 }
@@ -100,20 +101,6 @@ function personLines(answers: Answers): string[] {
       return `- ${inline({ who, pattern: first ?? 'works away on weekdays' })}`;
     }),
   );
-}
-
-function airingLines(answers: Answers): string[] {
-  const rooms = roomsOf(answers);
-  const named = (...uses: string[]) =>
-    rooms.filter(({ use }) => uses.includes(use)).map(({ name }) => name);
-  const bedrooms = named('bedroom');
-  const tilted = named('living', 'kitchen', 'bedroom', 'study', 'dining');
-  const summer = { months: summery(answers), at: '08:00', lasts: '10 h', 'open share': '10 %' };
-  const winter = { months: wintry(answers), at: '07:15', lasts: '10 min', 'open share': '30 %' };
-  return [
-    ...(tilted.length > 0 ? [`- ${inline({ rooms: tilted, ...summer })}`] : []),
-    `- ${inline({ rooms: bedrooms.length > 0 ? bedrooms : [rooms[0]!.name], ...winter })}`,
-  ];
 }
 
 /** Lines of `devices` and `sensors`; none where there are none. */
@@ -171,7 +158,6 @@ const DEVICES: Readonly<Record<string, (answers: Answers) => object | null>> = {
 const bedroom = (answers: Answers): string => roomFor(roomsOf(answers), 'bedroom', 'living').name;
 const south = (answers: Answers): boolean => placeOf(answers).latitude < 0;
 const wintry = (answers: Answers): string => (south(answers) ? 'Apr-Oct' : 'Oct-Apr');
-const summery = (answers: Answers): string => (south(answers) ? 'Nov-Mar' : 'May-Sep');
 
 const HOURS: Readonly<Record<string, string | readonly string[]>> = {
   'mornings and evenings': ['06:30-09:00', '16:30-22:30'],
@@ -179,7 +165,14 @@ const HOURS: Readonly<Record<string, string | readonly string[]>> = {
   'day and night': 'always',
 };
 const SHOWERS = ['07:00', '07:15', '07:30', '21:00', '21:15', '21:30'];
-const USUAL = ['cooking', 'light meal', 'dishes', 'fridge', 'lights and appliances', 'standby'];
+const ALWAYS_DONE = [
+  'cooking',
+  'light meal',
+  'dishes',
+  'fridge',
+  'lights and appliances',
+  'standby',
+];
 /** Patterns of the first adults; the last goes on for the others. */
 const AT_HOME: Readonly<Record<string, readonly string[]>> = {
   nobody: ['works away on weekdays'],

@@ -58,5 +58,5 @@ const TITLES: Readonly<Record<Exclude<Topic, 'setting' | 'purchase' | 'devices'>
   building: 'Change the building?',
   cooling: 'Cool?',
   blinds: 'Close the blinds?',
-  airing: 'Air otherwise?',
+  airing: 'Open windows otherwise?',
 };

@@ -29,7 +29,7 @@ test('what a plan asks is seen from what it changes, whatever its name', () => {
     ['Buy drier for 180 GBP?', 'd - a'],
     ['Do the rules help?', 'e - a'],
     ['When to heat?', 'f - a'],
-    ['Air otherwise?', 'h - a'],
+    ['Open windows otherwise?', 'h - a'],
     ['With or without the drier?', 'g - a'],
   ]);
 });

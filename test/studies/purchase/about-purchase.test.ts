@@ -62,7 +62,7 @@ describe('the purchase that a study is about', () => {
     const options = optionsOf(BASE, AIRED);
     expect(aboutPlan(options, 'aired')).toMatchObject({
       ...{ device: null, dries: false, purchases: [], guards: ['damp', 'air'] },
-      question: 'Air otherwise?',
+      question: 'Open windows otherwise?',
     });
   });
 
