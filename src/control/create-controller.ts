@@ -3,6 +3,7 @@ import { createAirings } from './actions/airings.ts';
 import { createBlinds } from './actions/blinds.ts';
 import { createCoolingGates } from './actions/cooling-gates.ts';
 import { createDeviceControls } from './actions/device-controls.ts';
+import { createMildOpening } from './actions/open-when-mild.ts';
 import { createRules } from './actions/rules.ts';
 import { createThermostats } from './actions/thermostats.ts';
 import { createWindows } from './actions/windows.ts';
@@ -34,6 +35,7 @@ export function createController(
   const presence = createPresence(home, automation, dt);
   const thermostats = createThermostats(home, household, automation, dt);
   const windows = createWindows(home, moment, dt);
+  const openWhenMild = createMildOpening(household, moment);
   const around = { home, household, dt, moment, presence, windows };
 
   const asking = indexConditions(automation);
@@ -67,6 +69,7 @@ export function createController(
       sensors.read();
       airings.step();
       rules.step();
+      openWhenMild(commands);
       windows.apply(commands);
       devices.step(commands);
       thermostats.step(s, observed, presence, windows.openSince, commands);

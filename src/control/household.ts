@@ -16,6 +16,8 @@ export interface Household {
   readonly cooling?: readonly WeekSchedule[];
   /** One per opening: share of its full area that stands open. [-] */
   readonly openings: readonly WeekSchedule[];
+  /** Share of every opening that stands open on average at 20 °C outdoors; absent means none. [-] */
+  readonly openWhenMild?: number;
   /** One per blind of `Home.blinds`: 1 where it may be closed, 0 where it is open. Absent is open everywhere. [-] */
   readonly blinds?: readonly WeekSchedule[];
   /** One per doorway: 1 open, 0 shut. [-] */

@@ -103,7 +103,9 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     settings = keep(water, await fitted(water, work, settings, most, rough), settings);
   }
   stages.sort((a, b) => (a.group === b.group ? 0 : a.group === 'water' ? -1 : 1));
-  const foreseen = await foresee(run, prepared(request, settings), readings, division, stages);
+  const foreseen = await foresee(run, prepared(request, settings), readings, {
+    ...{ division, weather, stages },
+  });
   return {
     title: scenario.title,
     plan: plan.plan,
@@ -111,10 +113,15 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     division,
     stages,
     foreseen,
-    skilled: foreseen.filter(({ judgement }) => judgement.skill > 0).length * 2 > foreseen.length,
+    skilled: foreseen.filter(({ alone }) => alone.skill > 0).length * 2 > foreseen.length,
     settings,
     runs: stages.reduce((sum, { fit }) => sum + fit.runs, 0) + 2,
-    cautions: logCautions(readings, weather, division),
+    cautions: logCautions(
+      log,
+      plan.home.rooms.map(({ name }) => name),
+      weather,
+      division,
+    ),
   };
 }
 
@@ -132,14 +139,10 @@ interface Work {
   readonly division: Division;
 }
 
-const groupOf = (
-  group: FittedStage['group'],
-  { request, readings }: Work,
-  plan: PreparedPlan,
-): Group => ({
+const groupOf = (group: FittedStage['group'], work: Work, plan: PreparedPlan): Group => ({
   group,
-  channels: channelsOf(group, readings, plan.home),
-  adjustables: adjustablesOf(group, request, plan, readings),
+  channels: channelsOf(group, work.readings, plan.home),
+  adjustables: adjustablesOf(group, work, plan),
 });
 
 const fitted = (
@@ -255,10 +258,10 @@ function heatingOf({ hourly }: Reading): Channel {
 
 function adjustablesOf(
   group: FittedStage['group'],
-  { scenario, plan: name }: FitRequest,
+  { request, readings: { rooms }, division }: Work,
   plan: PreparedPlan,
-  { rooms }: Readings,
 ): Adjustable[] {
+  const { scenario, plan: name } = request;
   const chain = planChain(scenario.yaml.value, name);
   const raw = mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
   const named = (has: (room: Readings['rooms'][number]) => boolean) =>
@@ -267,10 +270,21 @@ function adjustablesOf(
     humid: named(({ humidity }) => humidity !== null),
     warm: named(({ temperature }) => temperature !== null),
     metered: named(({ heat }) => heat !== null),
+    mild: mildHours(request, division) >= FEWEST_MILD,
     species: GASES.filter((gas) => rooms.some(({ species }) => species[gas] !== undefined)),
   };
   const of = group === 'water' ? waterAdjustables : heatAdjustables;
   return of(raw, plan.assumed, scenario.doubts, logged);
+}
+
+/** Share of the fitted hours in which it was mild outdoors. [-] */
+function mildHours(
+  { weather: { temperature, start, step } }: FitRequest,
+  division: Division,
+): number {
+  const at = (hour: number): number => Math.round((division.start + hour * HOUR - start) / step);
+  const fitted = temperature.subarray(Math.max(0, at(0)), Math.max(0, at(division.withheld)));
+  return fitted.filter((t) => t > MILD).length / Math.max(1, fitted.length);
 }
 
 function requireHours({ log, weather }: FitRequest, { hours }: Division): void {
@@ -311,5 +325,8 @@ const LEAST_HEAT = 20;
 const HOUR = 3600;
 /** Days before the log that runs may look back at. [s] */
 const BEFORE = 30 * 86_400;
+/** Outdoors [°C], and the share of the fitted hours from which windows may tell. */
+const MILD = 6;
+const FEWEST_MILD = 0.05;
 const FEWEST_HOURS = 7 * 24;
 const PLACELESS = { file: 'the log', line: 0, column: 0, where: '' } as const;

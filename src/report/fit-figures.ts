@@ -16,19 +16,20 @@ export function fitFigures({ stages, foreseen, clock: _, ...fit }: HomeFit) {
         paths: adjustable.places.map(({ path }) => path),
         ...fitted,
       })),
-      left: left.map((each, c) => ({
+      left: left.map(({ errors: _, ...each }, c) => ({
         quantity: channels[c]!.name,
         room: channels[c]!.room,
         unit: channels[c]!.unit,
         ...each,
       })),
     })),
-    foreseen: foreseen.map(({ channel, from, judgement, guideline14 }) => ({
+    foreseen: foreseen.map(({ channel, from, judgement, alone, guideline14 }) => ({
       quantity: channel.name,
       room: channel.room,
       unit: channel.unit,
       from,
       ...judgement,
+      scenario_alone: { rmse: alone.rmse, bias: alone.bias, skill: alone.skill },
       ...(guideline14 !== null && { cv_rmse: guideline14.cvRmse, nmbe: guideline14.nmbe }),
     })),
   };

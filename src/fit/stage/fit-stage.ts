@@ -1,4 +1,5 @@
 import type { Adjustable } from '../../scenario/edits/adjustables.ts';
+import type { Habitual } from '../judge/daily-habit.ts';
 import { leastSd, TWO_SIDED, valueAt } from '../parameters/scaled-parameter.ts';
 import { costOf } from '../search/gauss-newton.ts';
 import { posteriorOf } from '../search/posterior.ts';
@@ -8,7 +9,7 @@ import type { Channel } from '../simulate/channel.ts';
 import { ERROR_FORMS, type ErrorForm } from '../statistics/error-form.ts';
 import { meanOf, rootMeanSquare } from '../statistics/misfit.ts';
 import type { Evaluations } from './evaluations.ts';
-import { type Hours, type Searched, searchStage, weighted } from './search-stage.ts';
+import { type Hours, type Searched, searchStage, weighted, weightsOf } from './search-stage.ts';
 import { spreadOf } from './spread.ts';
 
 /** A parameter as the log has it. */
@@ -28,6 +29,16 @@ export interface FittedParameter {
   readonly mostLike: { readonly name: string; readonly correlation: number } | null;
 }
 
+/** What a fit leaves of one channel. [unit] */
+export interface Left {
+  readonly rmse: number;
+  readonly bias: number;
+  readonly rho: number;
+  readonly unseen: number;
+  /** Hour by hour, of the last search and of the one that did not see the last quarter. */
+  readonly errors: Habitual;
+}
+
 /** What came of fitting some parameters to some channels. */
 export interface StageFit {
   readonly parameters: readonly FittedParameter[];
@@ -40,12 +51,7 @@ export interface StageFit {
   /** Half the weighted sum of squares with the prior. */
   readonly cost: number;
   /** One a channel: what is left in the hours fitted, and in the last quarter when it was not fitted. [unit] */
-  readonly left: readonly {
-    readonly rmse: number;
-    readonly bias: number;
-    readonly rho: number;
-    readonly unseen: number;
-  }[];
+  readonly left: readonly Left[];
 }
 
 /** What is to be found, and what it shows in. */
@@ -103,15 +109,22 @@ export async function fitStage(
       minimum.at.every((z, i) => Math.abs(z - free.minimum.at[i]!) < AGREE),
   );
   const tried = new Map<ErrorForm, Searched>([['free run', free]]);
-  for (const form of ERROR_FORMS.slice(1)) {
-    const found = await search(form, first, free.minimum.at, 0.75);
+  for (const [k, form] of ERROR_FORMS.slice(1).entries()) {
+    const found = await search(form, first, free.minimum.at, 0.7 + 0.1 * k);
     if (found !== null) tried.set(form, found);
   }
   const [form, best] = [...tried].toSorted(
     ([, a], [, b]) => unseenError(channels, a, last) - unseenError(channels, b, last),
   )[0]!;
   const whole = (await search(form, hours, best.minimum.at, 0.92)) ?? best;
-  const parameters = await rangesFor(adjustables, evaluations, hours, form, whole, mostRuns);
+  const parameters = await rangesFor(
+    { adjustables, channels },
+    evaluations,
+    hours,
+    form,
+    whole,
+    mostRuns,
+  );
   return {
     parameters,
     form,
@@ -127,6 +140,10 @@ export async function fitStage(
         bias: -meanOf(residuals),
         rho: whole.weights[c]!.rho,
         unseen: rootMeanSquare(best.residuals[c]!.subarray(last.from, last.to)),
+        errors: {
+          ...{ residuals: whole.residuals[c]!, before: best.residuals[c]! },
+          ...{ from: hours.from, split, to: hours.to },
+        },
       };
     }),
   };
@@ -142,28 +159,30 @@ function unseenError(channels: readonly Channel[], { residuals }: Searched, hour
 
 /** Ranges of all parameters, by some more runs. */
 async function rangesFor(
-  adjustables: readonly Adjustable[],
+  { adjustables, channels }: Asked,
   evaluations: Evaluations,
   hours: Hours,
   form: ErrorForm,
-  { minimum: { at }, weights }: Searched,
+  { minimum: { at }, weights: own }: Searched,
   mostRuns: number,
 ): Promise<FittedParameter[]> {
   const beside = at.map((_, i) => at.map((z, j) => (i === j ? z + (z > 0 ? -STEP : STEP) : z)));
   const [here, ...around] = await evaluations.ask([at, ...beside]);
-  const derivatives = (as: ErrorForm): Derivatives => {
-    const residuals = weighted(here!, weights, as, hours);
+  // Curvature is of whitened errors, whose correlation is that of the run as it is.
+  const weights = form === 'restarted' ? weightsOf(channels, here!, hours) : own;
+  const derivatives = (as: ErrorForm, by = weights): Derivatives => {
+    const residuals = weighted(here!, by, as, hours);
     const columns = around.map((other, i) => {
       if (other === null || other === undefined) return new Float64Array(residuals.length);
-      const there = weighted(other, weights, as, hours);
+      const there = weighted(other, by, as, hours);
       return residuals.map((r, k) => (r - there[k]!) / (beside[i]![i]! - at[i]!));
     });
     return { columns, residuals };
   };
   const innovations = derivatives('whitened');
   const posterior = posteriorOf(innovations.columns);
-  const own = form === 'whitened' ? innovations : derivatives(form);
-  const spread = spreadOf(own.columns, own.residuals, at, weights.length);
+  const found = form === 'whitened' ? innovations : derivatives(form, own);
+  const spread = spreadOf(found.columns, found.residuals, at, weights.length);
   const costsAt = async (places: readonly (readonly number[])[]) =>
     (await evaluations.ask(places)).map((each, k) =>
       each === null ? null : costOf(places[k]!, weighted(each, weights, 'whitened', hours)),
@@ -174,10 +193,10 @@ async function rangesFor(
     const tied = mostLike !== null && Math.abs(mostLike.correlation) > TIED;
     const profiled =
       tied && evaluations.used() + 3 <= mostRuns ? await profileSd(at, posterior, i, costsAt) : 0;
-    const found = Math.max(posterior.sd[i]!, spread[i]!, profiled, leastSd(adjustable));
-    const told = found > UNTOLD ? 'no' : tied ? 'together' : 'yes';
+    const widest = Math.max(posterior.sd[i]!, spread[i]!, profiled, leastSd(adjustable));
+    const told = widest > UNTOLD ? 'no' : tied ? 'together' : 'yes';
     // What is not told is as uncertain as before.
-    const sd = told === 'no' ? 1 : found;
+    const sd = told === 'no' ? 1 : widest;
     const end = (sign: number) => valueAt(adjustable, at[i]! + sign * TWO_SIDED * sd);
     fitted.push({
       adjustable,

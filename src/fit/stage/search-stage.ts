@@ -45,7 +45,7 @@ export async function searchStage(
     const [here = null] = await evaluations.ask([place]);
     if (here === null) return found;
     const far = round === 0 && !near;
-    const weights = far ? usualWeights(channels) : weightsOf(channels, here, hours);
+    const weights = far ? usualWeights(channels) : weightsOf(channels, here, hours, form);
     const minimum = await minimise({
       start: place,
       residuals: async (places) =>
@@ -70,12 +70,13 @@ export async function searchStage(
 const usualWeights = (channels: readonly Channel[]): Autocorrelation[] =>
   channels.map(({ floor }) => ({ rho: 0.95, sd: 6 * floor }));
 
-const weightsOf = (
+export const weightsOf = (
   channels: readonly Channel[],
   residuals: Residuals,
   { from, to }: Hours,
+  form: ErrorForm = 'free run',
 ): Autocorrelation[] =>
-  channels.map(({ floor }, c) => autocorrelationOf(residuals[c]!.subarray(from, to), floor));
+  channels.map(({ floor }, c) => autocorrelationOf(residuals[c]!.subarray(from, to), floor, form));
 
 /** Residuals of all channels within some hours, weighted, one channel behind the other. */
 export function weighted(

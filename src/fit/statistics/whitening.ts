@@ -1,4 +1,5 @@
 import type { ErrorForm } from './error-form.ts';
+import { restarted } from './restarted.ts';
 
 /**
  * How residuals of one channel are weighted: their lag-one correlation and standard deviation.
@@ -18,8 +19,14 @@ export interface Autocorrelation {
  *
  * @param residuals  NaN where there is none
  * @param floor  least standard deviation: what the sensor itself is good for
+ * @param form   `restarted` takes them as they would be after restarts
  */
-export function autocorrelationOf(residuals: Float64Array, floor: number): Autocorrelation {
+export function autocorrelationOf(
+  residuals: Float64Array,
+  floor: number,
+  form: ErrorForm = 'free run',
+): Autocorrelation {
+  if (form === 'restarted') return autocorrelationOf(restarted(residuals), floor);
   let squares = 0;
   let count = 0;
   let products = 0;
@@ -49,6 +56,7 @@ export function autocorrelationOf(residuals: Float64Array, floor: number): Autoc
  *   likelihood of the autoregression.
  * - `free run`: residuals over a standard deviation that is widened by sqrt((1 + rho)/(1 - rho)), so
  *   that a mean over many counts for as much as the autocorrelation leaves of it.
+ * - `restarted`: weighted like a free run, as they would be if the run began anew every five days.
  *
  * @param into  takes the numbers, 0 where there is no residual
  */
@@ -58,6 +66,10 @@ export function weigh(
   { rho, sd }: Autocorrelation,
   into: Float64Array,
 ): void {
+  if (form === 'restarted') {
+    weigh('free run', restarted(residuals), { rho, sd }, into);
+    return;
+  }
   const alone = 1 / sd;
   const wide = form === 'free run' ? alone * Math.sqrt((1 - rho) / (1 + rho)) : 0;
   const innovation = alone / Math.sqrt(1 - rho * rho);

@@ -36,7 +36,10 @@ function ofSeries(series: LoggedSeries, fact: SeriesFacts): LogWarning[] {
   const found: LogWarning[] = [];
   const live = series.reading === 'instant' && METERED.has(series.quantity) === false;
   if (live && fact.stuckFor >= STUCK) {
-    const text = `${what} stood at ${figure(valueAt(series, fact.stuckFrom))} for ${hours(fact.stuckFor)} from ${iso(fact.stuckFrom)}: a sensor that sticks?`;
+    const at = valueAt(series, fact.stuckFrom);
+    const full = series.quantity === 'relative humidity' && at >= SATURATED;
+    const why = full ? 'is it wet, or at its end?' : 'a sensor that sticks?';
+    const text = `${what} stood at ${figure(at)} for ${hours(fact.stuckFor)} from ${iso(fact.stuckFrom)}: ${why}`;
     found.push({ id: 'stuck', text });
   }
   if (fact.inGaps > 0.05) {
@@ -130,5 +133,7 @@ const METERED: ReadonlySet<string> = new Set([
 ]);
 const SHORT_DAYS = 21;
 const STUCK = 24 * 3600;
+/** Of air that can hold no more; sensors seldom tell more finely. [%] */
+const SATURATED = 99;
 const LEEWAY = 20;
 const RISE = 150;

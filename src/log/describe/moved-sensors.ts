@@ -45,8 +45,11 @@ function moveOf(
     const after = difference.slice(day, day + SIDE);
     const step = middleOf(after) - middleOf(before);
     const varies = usualDistance(before) + usualDistance(after);
-    if (Number.isNaN(step) || Math.abs(step) < LEAST[quantity] || Math.abs(step) < 4 * varies)
+    if (Number.isNaN(step) || Math.abs(step) < LEAST[quantity] || Math.abs(step) < CLEAR * varies)
       continue;
+    // What comes with a cold week goes with it: a step counts where days further off keep it.
+    const [long, later] = [difference.slice(0, day), difference.slice(day)].map(knownMiddle);
+    if (!((later! - long!) / step > KEPT)) continue;
     // Medians are alike on days near the step; means tell the day itself.
     const clear = Math.abs(meanOf(after) - meanOf(before));
     if (clear > clearest) [best, clearest, at] = [step, clear, day];
@@ -58,9 +61,16 @@ function moveOf(
   return [{ size: Math.abs(best) / LEAST[quantity], warning: { id: 'moved' as const, text } }];
 }
 
+const knownMiddle = (values: Float64Array): number =>
+  middleOf(values.filter((value) => !Number.isNaN(value)));
+
 const meanOf = (values: Float64Array): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const DAY = 86_400;
 const SIDE = 5; // days
+/** Of the usual distances of days from their middle, before and after together. */
+const CLEAR = 2.5;
+/** Share of a step that has to last. */
+const KEPT = 0.6;
 const LEAST = { temperature: 1.5, 'relative humidity': 8 };

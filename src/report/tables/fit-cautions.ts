@@ -8,13 +8,13 @@ export function fitCautions({ division, foreseen, cautions }: HomeFit): string[]
   return [
     ...(short
       ? [
-          `the log and the weather have ${figureText(division.hours / 24, 0)} days in common: three weeks are the least from which habits show`,
+          `The log and the weather have ${figureText(division.hours / 24, 0)} days in common: three weeks are the least from which habits show.`,
         ]
       : []),
     ...cautions,
     ...(without.length > 0 && without.length < foreseen.length
       ? [
-          `where guessing is as good (${[...new Set(without.map(({ channel }) => `${channel.name} of ${channel.room}`))].join(', ')}), do not rest a decision on the fit`,
+          `Where guessing is as good (${[...new Set(without.map(({ channel }) => `${channel.name} of ${channel.room}`))].join(', ')}), do not rest a decision on the fit.`,
         ]
       : []),
   ];

@@ -52,16 +52,20 @@ function togetherWords(parameter: FittedParameter): string {
 const untoldWords = ({ adjustable: { name } }: FittedParameter): string =>
   `${name}; ${wouldTell(name)} would tell`;
 
-function foreseenWords({ channel, from, judgement, guideline14 }: Foreseen): string {
+function foreseenWords({ channel, from, judgement, alone, guideline14 }: Foreseen): string {
   const { rmse, guesses, bestGuess, skill, band, inside, hours } = judgement;
   const unit = unitWords(channel.unit);
   const knowing =
     from === 'weather alone' ? 'from the weather alone' : 'with temperatures as logged';
   if (hours === 0)
     return `${channel.name} of ${channel.room}: nothing was logged there to compare with`;
+  const habit =
+    alone.rmse === rmse
+      ? ''
+      : ` (${figureText(alone.rmse)}${unit} without the error that each hour of the day repeats)`;
   const verdict = skill > 0 ? 'better than' : 'no better than';
   return (
-    `${channel.name} of ${channel.room}, ${knowing}: off by ${figureText(rmse)}${unit}, ${verdict} ` +
+    `${channel.name} of ${channel.room}, ${knowing}: off by ${figureText(rmse)}${unit}${habit}, ${verdict} ` +
     `${GUESS_WORDS[bestGuess]} (${figureText(guesses[bestGuess])}${unit}); ` +
     `${figureText(100 * inside, 0)} % of hours within the stated ${figureText(band)}${unit}${ofMean(guideline14)}`
   );

@@ -7,6 +7,8 @@ export function wouldTell(name: string): string {
 const MEASUREMENTS: readonly (readonly [string, string])[] = [
   ['air', `${CARBON_DIOXIDE.symbol} logged in a bedroom, or a blower door,`],
   ['leakage', `${CARBON_DIOXIDE.symbol} logged in a bedroom, or a blower door,`],
+  ['windows', 'contacts of the windows, logged,'],
+  ['usual airing', 'contacts of the windows, logged,'],
   [
     'moisture factor',
     `a week with a weighed humidifier, or ${CARBON_DIOXIDE.symbol} in a bedroom,`,

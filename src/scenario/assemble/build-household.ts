@@ -20,6 +20,7 @@ export function buildHousehold(
   defaults: Defaults,
 ): Household {
   const carried = carriedSpecies(data);
+  const mild = data.household?.['open when mild'];
   return {
     clock,
     ...(data.seed !== undefined && { seed: data.seed }),
@@ -33,6 +34,7 @@ export function buildHousehold(
       cooling: coolingSchedules(data, plans, home.emitters, defaults),
     }),
     openings: openingLines(data, home, plans, defaults),
+    ...(mild !== undefined && { openWhenMild: mild }),
     ...(blinds.length > 0 && { blinds: blinds.map(({ hours }) => hours) }),
     doorways: doors,
     ...paint(data, plans, carried, defaults),

@@ -5,6 +5,7 @@ import {
   CAPACITY_FACTOR,
   LOSS_FACTOR,
   MOISTURE_FACTOR,
+  OPEN_WHEN_MILD,
   STEADY_HEAT,
   STEADY_MOISTURE,
   THERMOSTAT_BIAS,
@@ -40,6 +41,8 @@ export interface Logged {
   readonly humid: readonly string[];
   readonly warm: readonly string[];
   readonly metered: readonly string[];
+  /** Whether days were mild enough for people to leave windows open. */
+  readonly mild: boolean;
   /** Species that some room has a series of. */
   readonly species: readonly string[];
 }
@@ -56,13 +59,19 @@ export function waterAdjustables(
   raw: unknown,
   assumed: readonly Assumed[],
   doubts: readonly Doubt[],
-  { humid, species }: Logged,
+  { humid, mild, species }: Logged,
 ): Adjustable[] {
   const known = createKnown(raw, assumed, doubts);
   return [
     ...known.at('air leakage at 50 Pa', '/h', 'positive', ['home', 'leakage', 'ach50']),
     ...known.at('air changes', '/h', 'positive', ['home', 'leakage', 'air changes']),
     ...known.at('leakage area', 'm2', 'positive', ['home', 'leakage', 'area']),
+    ...(mild
+      ? known.own('windows left open when mild', '', 'positive', OPEN_WHEN_MILD, [
+          ...['household', 'open when mild'],
+        ])
+      : []),
+    ...known.at('usual airing', '', 'positive', ['household', 'usual airing']),
     ...known.own('moisture factor', '', 'positive', MOISTURE_FACTOR, [
       ...['household', 'moisture factor'],
     ]),

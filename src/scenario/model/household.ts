@@ -279,6 +279,11 @@ export const householdModel = (species: readonly KnownSpecies[]) =>
         'Habits of opening windows; an empty list keeps them shut',
         { otherwise: 'as usual in households', eg: [USUAL] },
       ).optional(),
+      'open when mild': plainNumber(
+        { min: 0, max: 1 },
+        'Share of every window that stands open on average at 20 °C outdoors and above, none at 5 °C and below',
+        { usual: 0 },
+      ).optional(),
       holidays: holidays('When all who live here are away from home, every year').optional(),
       paint: list(
         paintModel,

@@ -6,6 +6,8 @@ const OWN = 'own judgement, before the log is looked at';
 export const MOISTURE_FACTOR: Preset = preset(1, 0.4, 2.5, OWN);
 /** Water that a room gets at all hours. [g/h] */
 export const STEADY_MOISTURE: Preset = preset(8, 0.8, 80, OWN);
+/** Share of windows that stands open on average at 20 °C outdoors. [-] */
+export const OPEN_WHEN_MILD: Preset = preset(0.01, 0.001, 0.1, OWN);
 /** Heat that a room gets at all hours. [W] */
 export const STEADY_HEAT: Preset = preset(30, 3, 300, OWN);
 /** What a thermostat reads too much. [K] */

@@ -131,6 +131,31 @@ describe('what readings say against themselves', () => {
     ]);
   });
 
+  test('a step is seen beside one other room that goes its own ways, six cold days are none', () => {
+    // daily differences of half a kelvin to either side, by a fixed rule
+    const own = (h: number) => wave(h) + 0.5 * Math.sin(Math.floor(h / 24) * 2.4);
+    const other = made('temperature', 'bath', days(30, wave));
+    const moved = made(
+      'temperature',
+      'hall',
+      days(30, (h) => own(h) + (h >= 360 ? 2.5 : 0)),
+    );
+    const cold = made(
+      'temperature',
+      'hall',
+      days(30, (h) => own(h) - (h >= 360 && h < 504 ? 2.5 : 0)),
+    );
+    expect(describe1([moved, other]).warnings.map(({ id }) => id)).toEqual(['moved']);
+    expect(describe1([cold, other]).warnings).toEqual([]);
+  });
+
+  test('a humidity that stands at saturation', () => {
+    const wet = days(30, (h) => (h >= 100 && h < 150 ? 99.9 : 70 + 15 * Math.sin(h / 5)));
+    expect(describe1([made('relative humidity', 'a', wet)]).warnings[0]!.text).toBe(
+      'Relative humidity of a stood at 99.9 for 2 days from 2025-01-10 04:00: is it wet, or at its end?',
+    );
+  });
+
   test('a humidity sensor that reaches no further', () => {
     const capped = days(30, (h) => Math.min(80, 70 + 15 * Math.sin(h / 5)));
     expect(describe1([made('relative humidity', 'a', capped)]).warnings[0]).toMatchObject({

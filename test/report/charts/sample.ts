@@ -234,6 +234,10 @@ function foreseenHours(room: string): Foreseen {
   const logged = Float64Array.from({ length: 288 }, (_, h) =>
     h === 100 ? Number.NaN : 50 + (h % 24),
   );
+  const judgement: Foreseen['judgement'] = {
+    ...{ hours: 239, rmse: 0.5, bias: 0.5, bestGuess: 'mean', skill: 0.93, band: 1.5, inside: 1 },
+    guesses: { mean: 7, week: 8, day: 9 },
+  };
   const at = { room, roomIndex: 0, quantity: 'humidity' as const };
   return {
     channel: { ...at, name: 'relative humidity', unit: '%', observed: logged, floor: 0.5 },
@@ -241,9 +245,7 @@ function foreseenHours(room: string): Foreseen {
     forecast: logged.slice(48).map((_, h) => 50.5 + (h % 24)),
     guess: logged.slice(48).fill(62),
     guideline14: null,
-    judgement: {
-      ...{ hours: 239, rmse: 0.5, bias: 0.5, bestGuess: 'mean', skill: 0.93, band: 1.5, inside: 1 },
-      guesses: { mean: 7, week: 8, day: 9 },
-    },
+    judgement,
+    alone: judgement,
   };
 }
