@@ -1,7 +1,7 @@
 import { mean, sampleStandardDeviation } from 'simple-statistics';
 
 /** Numbers of a series without its gaps. */
-export const known = (values: Float64Array): number[] =>
+const known = (values: Float64Array): number[] =>
   [...values].filter((x) => !Number.isNaN(x));
 
 /** Mean of what is known; NaN for nothing. */
