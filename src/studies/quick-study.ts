@@ -36,7 +36,7 @@ export async function quickStudy(setup: QuickStudySetup): Promise<ReportStudy> {
     .map((option): PicturedOption => ({ ...watched.get(option.name)!, option }));
   const asked = comparisonAnswers(options);
   return {
-    ...{ scenario, options, pictured, asked, purchase: null },
+    ...{ scenario, options, pictured, asked, purchase: null, bargain: null },
     ...{ untried: [], unusableDoubts: [] },
     answer: answerOf(options),
     lines: asked.plans,

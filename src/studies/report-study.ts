@@ -19,6 +19,7 @@ import { allOptions, type Option, type OptionsSetup } from './options.ts';
 import { type PlanStudy, planStudy } from './plan-study.ts';
 import type { PlanVariant, RunVariant } from './plan-variant.ts';
 import { dampestRoom } from './proposals/dampest-room.ts';
+import { type SetpointBargain, setpointBargain } from './sweep/setpoint-bargain.ts';
 
 /** All that a report tells. */
 export interface ReportStudy {
@@ -37,6 +38,8 @@ export interface ReportStudy {
   readonly asked: Pick<ComparisonAnswers, 'questions' | 'surprise'>;
   /** Every option with its few figures: the baseline, then from the cheapest to the dearest. */
   readonly lines: readonly PlanLine[];
+  /** Money against hours outside the bands over the thermostats; null where nothing is heated or asked. */
+  readonly bargain: SetpointBargain | null;
   /** Whose air the pictures show unless asked otherwise. */
   readonly room: string;
   /** The options that pictures show hour by hour, the baseline first. */
@@ -119,8 +122,10 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
     }),
   );
   const all = warmer === null ? options : [...options, warmer];
+  const bargain =
+    about === null ? null : await setpointBargain(all, [options[0]!, about.option], run);
   return {
-    ...{ scenario, purchase, pictured, runs },
+    ...{ scenario, purchase, pictured, bargain, runs },
     answer: answerOf(own),
     asked: comparisonAnswers(own),
     lines: comparisonAnswers(all).plans,

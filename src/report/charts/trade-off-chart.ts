@@ -3,7 +3,7 @@ import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { extremes, type Named } from './in-words.ts';
-import { seriesChannels } from './palette.ts';
+import { HUES, INK, seriesChannels } from './palette.ts';
 import { placeLabels } from './place-labels.ts';
 import { shortened } from './shortened.ts';
 
@@ -17,27 +17,49 @@ export interface TradeOffData {
     /** Outside the bands, mean of the rooms. [h/day] */
     readonly hours: number;
   }[];
+  /** Plans with their thermostats set otherwise, each from its coolest setting to its warmest. */
+  readonly curves?: readonly {
+    readonly plan: string;
+    /** What is set, such as "19 °C", with what it comes to. */
+    readonly points: readonly BargainPoint[];
+  }[];
+  /** Plans and settings that no other beats, the cheapest first. */
+  readonly front?: readonly BargainPoint[];
+  /** Where that line bends; null or absent for nowhere. */
+  readonly bend?: BargainPoint | null;
 }
 
-/** What each plan costs and how long it leaves rooms outside their bands, one mark a plan. */
-export function tradeOffChart({ currency, plans }: TradeOffData, width: number): Chart {
-  const title = titleOf({ currency, plans });
+interface BargainPoint {
+  readonly name: string;
+  readonly money: number;
+  readonly hours: number;
+}
+
+/**
+ * What each plan costs and how long it leaves rooms outside their bands, one mark a plan; its settings
+ * as small dots, and a line through what no other beats.
+ */
+export function tradeOffChart(data: TradeOffData, width: number): Chart {
+  const { currency, plans, curves = [] } = data;
+  const title = curves.length === 0 ? titleOf(data) : `Of the plans, ${titleOf(data)}`;
+  const settings = curves.flatMap(({ points }) => points);
   const height = isNarrow(width) ? 340 : 360;
   // Ends of the axes and size of the plot are fixed here, so that words can be placed beside marks.
-  const across = axisOf(plans.map(({ money }) => money));
-  const up = axisOf(plans.map(({ hours }) => hours));
+  const across = axisOf([...plans, ...settings].map(({ money }) => money));
+  const up = axisOf([...plans, ...settings].map(({ hours }) => hours));
   const plot: [number, number] = [width - LEFT - RIGHT, height - ABOVE - BELOW];
   const px = (money: number) => ((money - across[0]) / (across[1] - across[0])) * plot[0];
   const py = (hours: number) => (1 - (hours - up[0]) / (up[1] - up[0])) * plot[1];
   const moneyAt = (at: number) => round(across[0] + (at / plot[0]) * (across[1] - across[0]));
   const hoursAt = (at: number) => round(up[0] + (1 - at / plot[1]) * (up[1] - up[0]));
-  const marks = plans.map(({ name, money, hours }) => ({
+  const ends = curves.flatMap(({ points }) => [...new Set([points[0]!, points.at(-1)!])]);
+  const marks = [...plans, ...ends].map(({ name, money, hours }) => ({
     x: px(money),
     y: py(hours),
     text: shortened(name, plot[0] / 2 / 6.2),
   }));
   const places = placeLabels(marks, plot);
-  const values = plans.map(({ money, hours }, series) => {
+  const values = [...plans, ...ends].map(({ money, hours }, series) => {
     const { x, y, text } = marks[series]!;
     const place = places[series]!;
     const rightward = place.x > x;
@@ -72,13 +94,14 @@ export function tradeOffChart({ currency, plans }: TradeOffData, width: number):
     height: plot[1],
     description: title,
     layer: [
+      ...bargainLayers(data, { x, y }),
       {
         data: { values: values.filter(({ tied }) => tied) },
         mark: { type: 'rule', opacity: 0.45 },
         encoding: { x, y, x2: { field: 'toMoney' }, y2: { field: 'toHours' } },
       },
       {
-        data: { values },
+        data: { values: values.slice(0, plans.length) },
         mark: { type: 'point', filled: true, size: 80, opacity: 1 },
         encoding: { x, y, ...seriesChannels(plans.length, 'shape') },
       },
@@ -98,7 +121,11 @@ export function tradeOffChart({ currency, plans }: TradeOffData, width: number):
     title,
     description:
       `One mark a plan: money a year to the right, hours outside the bands upwards; best is at the ` +
-      `bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.`,
+      `bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.${
+        curves.length === 0
+          ? ''
+          : ' Small dots are plans with their thermostats set otherwise; a line joins what no other beats in both.'
+      }`,
     spec,
     table: {
       headers: [
@@ -106,9 +133,49 @@ export function tradeOffChart({ currency, plans }: TradeOffData, width: number):
         `money a year [${currency}]`,
         'outside the bands, mean of the rooms [h a day]',
       ],
-      rows: plans.map((p) => [p.name, figureText(p.money, 0), figureText(p.hours, 1)]),
+      rows: [
+        ...plans,
+        ...curves.flatMap(({ plan, points }) =>
+          points.map((point) => ({ ...point, name: `${plan}, ${point.name}` })),
+        ),
+      ].map((p) => [p.name, figureText(p.money, 0), figureText(p.hours, 1)]),
     },
   };
+}
+
+/** Settings as small dots on a thin line, the line of what no other beats, and a diamond at its bend. */
+function bargainLayers(
+  { curves = [], front = [], bend = null }: TradeOffData,
+  across: Readonly<Record<'x' | 'y', object>>,
+): object[] {
+  const points = curves.flatMap(({ points: own }, curve) =>
+    own.map(({ money, hours }, order) => ({ curve, order, money, hours })),
+  );
+  const order = { field: 'order', type: 'quantitative' };
+  const joined = front.map(({ money, hours }, k) => ({ order: k, money, hours }));
+  const layers = [
+    {
+      data: { values: points },
+      mark: { type: 'line', strokeWidth: 1, strokeDash: [2, 2], color: INK, opacity: 0.6 },
+      encoding: { ...across, order, detail: { field: 'curve', type: 'nominal' } },
+    },
+    {
+      data: { values: points },
+      mark: { type: 'point', filled: true, size: 22, color: INK, opacity: 0.8 },
+      encoding: across,
+    },
+    {
+      data: { values: joined },
+      mark: { type: 'line', strokeWidth: 1.6, color: HUES.warm },
+      encoding: { ...across, order },
+    },
+    {
+      data: { values: bend === null ? [] : [{ money: bend.money, hours: bend.hours }] },
+      mark: { type: 'point', shape: 'diamond', size: 260, color: HUES.warm, strokeWidth: 1.6 },
+      encoding: across,
+    },
+  ];
+  return layers.filter(({ data }) => data.values.length > 0);
 }
 
 function titleOf({ currency, plans }: TradeOffData): string {

@@ -7,6 +7,7 @@ import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
 import { doubtChart } from '../charts/doubt-chart.ts';
 import { tradeOffChart } from '../charts/trade-off-chart.ts';
 import { airDrawables } from './air-drawables.ts';
+import { bargainData } from './bargain-words.ts';
 import type { Drawable } from './draw-twice.ts';
 import { drawsDrawable } from './draws-drawable.ts';
 import { type InputInWords, inputInWords } from './input-in-words.ts';
@@ -38,7 +39,10 @@ export function drawables(study: ReportStudy, data: PictureData, choice: Choice)
   }));
   return [
     ...ofRooms,
-    { id: 'picture-trade-off', at: (width) => tradeOffChart({ currency, plans: money }, width) },
+    {
+      id: 'picture-trade-off',
+      at: (width) => tradeOffChart({ currency, plans: money, ...bargainData(study) }, width),
+    },
     ...airDrawables(study),
     ...(purchase === null ? [] : moneyAndDoubt(purchase, currency)),
   ];

@@ -1,6 +1,7 @@
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
+import { bargainWords } from './bargain-words.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import { optionName } from './option-words.ts';
@@ -40,6 +41,7 @@ ${pictures}
 </div><div>
 ${descriptions(lines)}
 <p class="note">Upright stroke: ${lines[0]!.figures.plan}. Disc: the plan; square and <b class="worse">▴</b>: clearly worse; <b class="better">▾</b>: clearly better. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
+${bargainWords(study)}
 ${safetyNote(study.purchase)}
 </div></div>
 ${knobs}`,

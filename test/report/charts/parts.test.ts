@@ -183,6 +183,7 @@ describe.each([340, 720])('where rows lie on pictures %i px wide', (width) => {
       'calendar',
       'water',
       'trade-off',
+      'bargain',
       'frontier',
       'draws',
       'air',

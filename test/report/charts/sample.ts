@@ -126,6 +126,24 @@ export function sampleCharts(names: SampleNames, width: number): Record<string, 
       },
       width,
     ),
+    bargain: tradeOffChart(
+      {
+        currency,
+        plans: plans.map((name, k) => ({ name, money: 900 - 100 * k, hours: 4 + k })),
+        curves: [
+          {
+            plan: plans[0],
+            points: [1, 2, 3].map((k) => ({ name: `${k} K`, money: 700 + 80 * k, hours: 7 - k })),
+          },
+        ],
+        front: [
+          { name: plans[1], money: 780, hours: 5 },
+          { name: room, money: 860, hours: 4.5 },
+        ],
+        bend: { name: room, money: 860, hours: 4.5 },
+      },
+      width,
+    ),
     frontier: frontierChart(
       {
         currency,

@@ -255,6 +255,19 @@ describe('what a section tells', () => {
     expect(text).not.toMatch(/room-hours|room h\b/);
   });
 
+  test('plans: money against hours over the thermostats, in words and among the figures', () => {
+    const { curves, front, tried } = study.bargain!;
+    expect(curves.map(({ plan }) => plan)).toEqual(['now', 'dry']);
+    expect(section('plans')).toContain(
+      `the line joins the ${front.length} of ${tried} plans and settings that no other beats in both.`,
+    );
+    const rows = all(byId(read, 'picture-trade-off'), 'tr').slice(1).map(textOf);
+    expect(rows).toHaveLength(
+      study.options.length + curves[0]!.points.length + curves[1]!.points.length,
+    );
+    expect(rows.join()).toContain('now, 16 °C');
+  });
+
   test('plans: what they are is told below too, where the table has no room for it', () => {
     const below = all(byId(read, 'plans'), 'div').filter(
       ({ attributes }) => attributes['class'] === 'only-narrow',

@@ -1,0 +1,53 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { ReportStudy } from '../../studies/report-study.ts';
+import type { NamedBargain } from '../../studies/sweep/setpoint-bargain.ts';
+import { figureText } from '../../units/figure-text.ts';
+import type { TradeOffData } from '../charts/trade-off-chart.ts';
+import { type Html, html } from './html.ts';
+
+/** Which plans and settings of the thermostats no other beats, and where that bargain turns dear. */
+export function bargainWords({ bargain, options }: ReportStudy): Html | null {
+  if (bargain === null) return null;
+  const { front, bend, tried } = bargain;
+  const { currency } = options[0]!.measures.money;
+  const told = (money: number) =>
+    `${figureText(money * perHourADay(options[0]!.measures), 0)} ${currency} a year`;
+  const cheap = front[0]!;
+  const kind = front.at(-1)!;
+  const turns =
+    bend === null
+      ? front.length === 1
+        ? html`${nameOf(cheap)} beats all of them.`
+        : html`From ${nameOf(cheap)} to ${nameOf(kind)} it bends nowhere.`
+      : html`It bends at <b>${nameOf(bend.at)}</b>: from ${nameOf(cheap)} up to there an hour a day less outside the bands costs ${told(bend.before)}, from there to ${nameOf(kind)} ${told(bend.after)}.`;
+  return html`<p><b>Warmth against money:</b> small dots are the two plans asked about with all thermostats lower and higher; the line joins the ${front.length} of ${tried} plans and settings that no other beats in both. ${turns}</p>`;
+}
+
+/** What the picture of plans shows besides them. */
+export function bargainData({ bargain, options }: ReportStudy): Partial<TradeOffData> {
+  if (bargain === null) return {};
+  const scale = perHourADay(options[0]!.measures);
+  const point = (one: NamedBargain, name: string) => ({
+    ...{ name, money: one.money, hours: one.hours / scale },
+  });
+  return {
+    curves: bargain.curves.map(({ plan, points }) => ({
+      plan,
+      points: points.map((one) => point(one, settingOf(one))),
+    })),
+    front: bargain.front.map((one) => point(one, nameOf(one))),
+    bend: bargain.bend === null ? null : point(bargain.bend.at, nameOf(bargain.bend.at)),
+  };
+}
+
+const nameOf = (one: NamedBargain): string =>
+  one.kelvin === 0 ? one.plan : `${one.plan} at ${settingOf(one)}`;
+
+const settingOf = ({ setpoint, kelvin }: NamedBargain): string =>
+  setpoint === null
+    ? `${kelvin > 0 ? '+' : ''}${figureText(kelvin, 0)} K`
+    : `${String(Number(setpoint.toFixed(2)))} °C`;
+
+/** Room-hours of the period that are an hour a day in the mean of the rooms. [h] */
+const perHourADay = ({ rooms, period }: PlanMeasures): number =>
+  (Math.max(1, Object.keys(rooms).length) * period.hours) / 24;

@@ -1,0 +1,85 @@
+import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
+import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
+import { InputProblems } from '../../units/problem.ts';
+import type { Option } from '../options.ts';
+import type { RunVariant } from '../plan-variant.ts';
+import { bargainOf } from './bargain-of.ts';
+import { type Bargain, frontier, type Knee, knee } from './frontier.ts';
+
+/** Money against hours outside the bands: all that could be done, and thermostats otherwise. */
+export interface SetpointBargain {
+  /** Plans whose thermostats were set otherwise, each from the coolest setting to the warmest. */
+  readonly curves: readonly { readonly plan: string; readonly points: readonly NamedBargain[] }[];
+  /** Those of all options and settings that no other beats, the cheapest first. */
+  readonly front: readonly NamedBargain[];
+  readonly bend: Knee<NamedBargain> | null;
+  /** How many were set against each other. */
+  readonly tried: number;
+}
+
+export interface NamedBargain extends Bargain {
+  readonly plan: string;
+  /** How much warmer than in the plan as it stands. [K] */
+  readonly kelvin: number;
+  /** What its thermostat is set to; null where it is no single number. [°C] */
+  readonly setpoint: number | null;
+}
+
+/**
+ * Runs some options again with all thermostats kelvins lower and higher, and sets that against every
+ * option as it stands. Settings that make no home are left out.
+ *
+ * @param options  everything that could be done
+ * @param varied   those of them to run again
+ * @returns null where nothing is heated
+ */
+export async function setpointBargain(
+  options: readonly Option[],
+  varied: readonly Option[],
+  run: RunVariant,
+): Promise<SetpointBargain | null> {
+  if (varied.some(({ raw }) => raiseSetpoints(raw, 0) === null)) return null;
+  const asked = varied.flatMap((option) => STEPS.map((kelvin) => atSetting(option, kelvin, run)));
+  const found = (await Promise.all(asked)).flat();
+  const all = [...options.map((option) => bargain(option, 0)), ...found].map((one, k) => ({
+    ...{ ...one, run: k },
+  }));
+  const front = frontier(all);
+  return {
+    curves: varied.map(({ name }) => ({
+      plan: name,
+      points: all.filter(({ plan }) => plan === name).sort((a, b) => a.kelvin - b.kelvin),
+    })),
+    ...{ front, bend: knee(front), tried: all.length },
+  };
+}
+
+async function atSetting(
+  option: Option,
+  kelvin: number,
+  run: RunVariant,
+): Promise<Omit<NamedBargain, 'run'>[]> {
+  const edit = raiseSetpoints(option.raw, kelvin) ?? {};
+  const set = [...option.variant.set, ...settingsFromPatch(edit)];
+  try {
+    return [bargain(option, kelvin, await run({ ...option.variant, set }))];
+  } catch (error) {
+    if (!(error instanceof InputProblems)) throw error;
+    return [];
+  }
+}
+
+function bargain(
+  { name, raw, measures: own }: Option,
+  kelvin: number,
+  measures = own,
+): Omit<NamedBargain, 'run'> {
+  const today = wholeHomeSetpoint(raw);
+  return {
+    ...{ ...bargainOf(measures), plan: name, kelvin },
+    setpoint: today === null ? null : today + kelvin,
+  };
+}
+
+/** [K] */
+const STEPS = [-3, -2, -1, 1, 2];
