@@ -1,6 +1,8 @@
 import { Command, CommanderError } from 'commander';
 import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
+import { completeCommand } from './commands/complete.ts';
+import { completionCommand } from './commands/completion.ts';
 import { findCommand } from './commands/find.ts';
 import { fitCommand } from './commands/fit.ts';
 import { logCommand } from './commands/log.ts';
@@ -21,7 +23,21 @@ import { speakVisibly, withWordsOnOneLine } from './speak-visibly.ts';
  */
 export async function main(args: readonly string[], world: Io): Promise<number> {
   const io = speakVisibly(world);
-  const program = new Command('roombalance')
+  const program = programOf(io);
+  speakThrough(io, program, args);
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return 0;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode; // it has already said why
+    const { explainError } = await import('./explain-error.ts');
+    return explainError(error, io);
+  }
+}
+
+/** All commands, as they are before they have words to go by. */
+export function programOf(io: Io): Command {
+  return new Command('roombalance')
     .description(ABOUT)
     .version(io.version, '-V, --version', 'print the version')
     .addCommand(startCommand(io))
@@ -35,16 +51,9 @@ export async function main(args: readonly string[], world: Io): Promise<number> 
     .addCommand(findCommand(io))
     .addCommand(weatherCommand(io))
     .addCommand(logCommand(io))
+    .addCommand(completionCommand(io))
+    .addCommand(completeCommand(io), { hidden: true })
     .addHelpText('after', EXAMPLES);
-  speakThrough(io, program, args);
-  try {
-    await program.parseAsync([...args], { from: 'user' });
-    return 0;
-  } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode; // it has already said why
-    const { explainError } = await import('./explain-error.ts');
-    return explainError(error, io);
-  }
 }
 
 /** Every command, however deep, throws instead of exiting and speaks through io. */

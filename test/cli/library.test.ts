@@ -48,7 +48,7 @@ test('the package holds the program, its pages and demonstration, and nothing el
   }
   const roots = new Set(paths.map((path) => path.split('/')[0]));
   expect([...roots].sort()).toEqual(
-    ['LICENSE', 'README.md', 'dist', 'docs', 'package.json', 'scenarios', 'weather'].sort(),
+    ['LICENSE', 'README.md', 'dist', 'docs', 'man', 'package.json', 'scenarios', 'weather'].sort(),
   );
   expect(paths.filter((path) => /\.map$|\.test\.|tsbuildinfo/.test(path))).toEqual([]);
 });

@@ -22,6 +22,7 @@ describe('pages', () => {
     'README.md',
     'DEVELOPERS.md',
     'docs/architecture.md',
+    'docs/commands.md',
     'docs/gallery.md',
     'docs/quantities.md',
     'docs/scale.md',
@@ -42,7 +43,7 @@ describe('pages', () => {
     await main(['--help'], io);
     await main(['weather', '--help'], io);
     const commands = [...said.out.matchAll(/^ {2}(\w+) .*<[\w.]+>/gm)].map((m) => m[1]!);
-    expect(commands).toHaveLength(10);
+    expect(commands).toHaveLength(11);
     for (const name of [...commands, 'fetch', 'start'])
       expect(page).toMatch(new RegExp(`roombalance (weather )?${name} `));
   });
