@@ -100,16 +100,21 @@ function prepared(scenario: Scenario, ...set: readonly string[]): unknown {
   try {
     const plan = preparePlan(scenario, { plan: null, set, files: new Map() });
     const { assumed: _assumed, cautions: _cautions, home, household, ...rest } = plan;
-    const sources = home.sources.map((source) => ({ ...NOT_SAID, ...source }));
-    return { ...rest, household: { seed: SEED, ...household }, home: { ...home, sources } };
+    const sources = home.sources.map((source) => ({ ...UNSAID_BY_SOURCES, ...source }));
+    return {
+      ...rest,
+      household: { ...UNSAID_BY_HOUSEHOLDS, ...household },
+      home: { ...home, sources },
+    };
   } catch (error) {
     if (error instanceof InputProblems) return null;
     throw error;
   }
 }
 
-/** What a source of heat is for the engine where it does not say. */
-const NOT_SAID = { backup: 0, sharing: 'in proportion' };
+/** What the engine takes where a source of heat or a household does not say. */
+const UNSAID_BY_SOURCES = { backup: 0, sharing: 'in proportion' };
+const UNSAID_BY_HOUSEHOLDS = { seed: SEED, openWhenMild: 0 };
 
 /** Legal values that are not the default: the next one, and the ends of the range. */
 function othersThan({ default: usual, enum: words, examples = [], ...field }: SchemaNode) {
