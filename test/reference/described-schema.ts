@@ -28,13 +28,15 @@ export interface SchemaNode {
 /**
  * A schema in which each part says all that an editor shows when somebody points at it: a sentence
  * with the unit and range of its numbers and what is taken where the key is left out; an example.
- * It stands beside the property itself, because some editors do not follow references.
+ *
+ * It stands beside the property itself, because some editors do not follow references, and again in
+ * each of its forms, because some show that of the form that is written there.
  */
 export function described(node: SchemaNode, must = false): SchemaNode {
   const inner = withParts(
     node,
     (part) => described(part),
-    (key, field) => described(field, node.required?.includes(key) === true),
+    (key, field) => asProperty(described(field, node.required?.includes(key) === true)),
   );
   const { eg: _eg, usual, otherwise, description, ...rest } = inner;
   const example = exampleOf(inner);
@@ -47,6 +49,24 @@ export function described(node: SchemaNode, must = false): SchemaNode {
     ...(example !== undefined && { examples: [example] }),
   };
 }
+
+/** A property whose forms say what the property is, and leave the example to it. */
+function asProperty(field: SchemaNode): SchemaNode {
+  const { anyOf, oneOf, description = '' } = field;
+  const form = ({ examples: _examples, description: own, ...rest }: SchemaNode): SchemaNode => ({
+    ...rest,
+    description: own === undefined ? description : `${description}; here, ${lowered(own)}`,
+  });
+  return {
+    ...field,
+    ...(anyOf && { anyOf: anyOf.map(form) }),
+    ...(oneOf && { oneOf: oneOf.map(form) }),
+  };
+}
+
+/** A sentence that goes on behind another; names and formulas keep their capitals. */
+const lowered = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 function withParts(
   node: SchemaNode,

@@ -10,8 +10,7 @@ import { described, type SchemaNode } from './described-schema.ts';
 export function scenarioJsonSchema(): Record<string, unknown> {
   const any = ownSpecies({ name: ANY, label: 'A species of your own', unit: 'units/m3' });
   const schema = z.toJSONSchema(scenarioModel([any]), { io: 'input', target: 'draft-7' });
-  const told = described(opened(schema) as SchemaNode);
-  return { ...told, title: 'Scenario of one home' };
+  return { ...described(opened(schema) as SchemaNode) };
 }
 
 /** Keys and words for a species of any name become keys and words of any name. */

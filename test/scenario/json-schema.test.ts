@@ -37,6 +37,17 @@ test('each of its keys has a description, a unit where it is a number, and an ex
   ]).toEqual([]);
 });
 
+test('each form of a key says what the key is, for editors that show that of the written one', () => {
+  const forms = KEYS.flatMap(({ path, field }) =>
+    [...(field.anyOf ?? []), ...(field.oneOf ?? [])].map((form) => ({ path, field, form })),
+  );
+  expect(forms.length).toBeGreaterThan(200); // counted: 300 and more
+  const silent = forms.filter(
+    ({ field, form }) => !form.description?.startsWith(`${field.description}`),
+  );
+  expect(silent.map(({ path }) => path)).toEqual([]);
+});
+
 test('a key that may be left out says what then holds, or it belongs to one of several forms', () => {
   const silent = KEYS.filter(
     ({ field, must }) => !must && !field.description!.includes('; where not given, '),

@@ -33,7 +33,7 @@ export const doorwayModel = section(
     ),
     open: hours('When the doorway stands open', {
       eg: '07:00-22:30',
-      otherwise: 'as usual for its rooms',
+      otherwise: 'always, beside a bedroom shut from 22:00 to 07:00',
     }).optional(),
     ...asInHome(doorShape),
   },

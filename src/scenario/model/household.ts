@@ -239,7 +239,7 @@ export const householdModel = (species: readonly KnownSpecies[]) =>
   section(
     {
       people: list(personModel, 'a list of people', 'Everybody who lives here', {
-        otherwise: 'by the size of the home',
+        otherwise: 'two adults who work away on weekdays',
       }).optional(),
       guests: list(
         guestModel,
@@ -295,6 +295,6 @@ export const householdModel = (species: readonly KnownSpecies[]) =>
     'Who lives here, where they are by the clock, and what they do',
     {
       eg: { people: [{ who: 'adult', pattern: 'works at home' }] },
-      otherwise: 'a usual household for the size of the home',
+      otherwise: 'two adults with usual days',
     },
   );
