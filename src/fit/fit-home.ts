@@ -287,13 +287,18 @@ function mildHours(
   return fitted.filter((t) => t > MILD).length / Math.max(1, fitted.length);
 }
 
+/** The first file of a log. */
+const placeOf = (log: Log) => ({
+  ...{ file: log.series[0]?.from.split(', ')[0] ?? 'the log', line: 0, column: 0, where: '' },
+});
+
 function requireHours({ log, weather }: FitRequest, { hours }: Division): void {
   if (hours >= FEWEST_HOURS) return;
   const day = (utc: number) => new Date(utc * 1000).toISOString().slice(0, 10);
   const weatherEnd = weather.start + weather.count * weather.step;
   throw new InputProblems([
     {
-      ...PLACELESS,
+      ...placeOf(log),
       expected: 'a log and weather that have at least a week in common',
       got: `${Math.round(hours / 24)} days: the log from ${day(log.start)} to ${day(log.end)}, the weather from ${day(weather.start)} to ${day(weatherEnd)}`,
       hint: 'measured weather of the same days is needed; --weather names another file',
@@ -303,14 +308,16 @@ function requireHours({ log, weather }: FitRequest, { hours }: Division): void {
 
 function requireReadings({ log }: FitRequest, { rooms }: Readings): void {
   if (rooms.some(({ temperature, humidity }) => temperature !== null || humidity !== null)) return;
-  const found = [...new Set(log.series.map(({ room }) => room ?? 'the home'))].join(', ');
+  const found = log.series
+    .map(({ quantity, room, place }) => `${quantity} of ${room ?? `the ${place}`}`)
+    .join(', ');
   const names = rooms.map(({ name }) => name).join(', ');
   throw new InputProblems([
     {
-      ...PLACELESS,
+      ...placeOf(log),
       expected: `temperature or humidity of a room: ${names}`,
-      got: `readings of ${found}`,
-      hint: '',
+      got: found,
+      hint: 'say under "log: readings:" of the scenario which room and quantity a column is',
     },
   ]);
 }
@@ -329,4 +336,3 @@ const BEFORE = 30 * 86_400;
 const MILD = 6;
 const FEWEST_MILD = 0.05;
 const FEWEST_HOURS = 7 * 24;
-const PLACELESS = { file: 'the log', line: 0, column: 0, where: '' } as const;

@@ -39,7 +39,10 @@ test('a log of other days than the weather is refused with both spans', async ()
   expect({ status, out }).toEqual({ status: 2, out: '' });
   expect(err).toContain('expected a log and weather that have at least a week in common');
   expect(err).toContain(
-    '0 days: the log from 2024-05-01 to 2024-05-30, the weather from 2024-01-01',
+    'log.csv: expected a log and weather that have at least a week in common, got 0 days: the log from 2024-05-01 to 2024-05-30, the weather from 2024-01-01',
+  );
+  expect(err).toContain(
+    'measured weather of the same days is needed; --weather names another file',
   );
 });
 
@@ -82,3 +85,55 @@ test('one room with humidity alone is fitted, told in words within 80 columns, a
   expect(files['fit.html']).toContain('den: relative humidity foreseen from the weather alone');
   expect(files['fit.html']).not.toContain('<script');
 }, 120_000);
+
+const GOOD = (n: number) => `${20 + (n % 5)},${50 + (n % 7)}`;
+const HEAD = 'time,den temperature,den humidity\n';
+
+test.each([
+  ['nothing in it', '', 'log.csv: expected the text of a log, got nothing: the file is empty'],
+  ['bytes', 'PK\u0003\u0004abc', 'got a zip archive or spreadsheet (unpack archives and export'],
+  [
+    'a head without rows',
+    HEAD,
+    'log.csv: expected rows of a time and readings, with comma, semicolon, tab or bar between',
+  ],
+  [
+    'humidity as a share',
+    HEAD + hourly('2024-01-08', 28, (n) => `${20 + (n % 5)},${(0.5 + (n % 7) / 100).toFixed(2)}`),
+    'log.csv:2:22: den humidity: expected relative humidity in %, got 0.5 to 0.56, half of them above 0.53 (this looks like a share of 1: say "unit: share")',
+  ],
+  [
+    'hundredths of a degree',
+    HEAD + hourly('2024-01-08', 28, (n) => `${2000 + (n % 5)},50`),
+    'log.csv:2:19: den temperature: expected temperature in °C, got 2000 to 2004, half of them above 2002 (this may be in steps of 0.01 °C: say "unit: 0.01 °C")',
+  ],
+  [
+    'one value all the time',
+    HEAD + hourly('2024-01-08', 28, () => '20,50'),
+    'log.csv: expected readings that change, got one and the same value in all rows of every column (is the sensor stuck, or its battery empty?)',
+  ],
+  [
+    'two columns for one reading',
+    `time,den temperature,den temp\n${hourly('2024-01-08', 28, GOOD)}`,
+    'log.csv: columns and names: expected one for the temperature of den, got "den temperature" and "den temp" (say under "log: readings:" which room each is of, or leave one out with "leave out")',
+  ],
+  [
+    'a room that the home does not have',
+    `time,attic temperature\n${hourly('2024-01-08', 28, (n) => `${20 + (n % 5)}`)}`,
+    'got none (attic temperature: no room is called "attic") (say what columns are under "log: readings:" of a scenario)',
+  ],
+  [
+    'nothing to fit to',
+    `time,den window\n${hourly('2024-01-08', 28, (n) => `${n % 2}`)}`,
+    'log.csv: expected temperature or humidity of a room: den, got window of den (say under "log: readings:" of the scenario which room and quantity a column is)',
+  ],
+  [
+    'a clock that was set anew',
+    `${HEAD}${hourly('2024-01-08', 20, GOOD)}${hourly('2000-01-01', 1, GOOD)}`,
+    "log.csv:482:1: time: expected a time after 2024-01-27 23:00, got 2000-01-01 00:00: the logger's clock was set anew (put these rows right, or leave them out)",
+  ],
+])('%s is refused with its place and the way out', async (_, log, words) => {
+  const { status, out, err } = await fitting(log);
+  expect({ status, out }).toEqual({ status: 2, out: '' });
+  expect(err).toContain(words);
+});

@@ -48,7 +48,7 @@ of them at once.
 
 ## Parameters
 
-${twins.length} twins that are as the model. The least widths of ranges (\`least\` of an adjustable) were chosen on other such twins, so
+${twins.length} twins that are as the model. The least widths of ranges (\`least\` of an adjustable) and the ways of the search were chosen on other twins, so
 the shares below are of homes that nobody tuned to.
 
 Of all ${all.length} ranges of 95 %, ${share(all.map(({ holds }) => holds))} hold the truth; of the ${told.length} that the log tells, ${share(told.map(({ holds }) => holds))}. A fit took

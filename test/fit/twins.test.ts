@@ -25,15 +25,15 @@ test.runIf(process.env['UPDATE_ACCURACY'] === '1')(
   'UPDATE_ACCURACY=1 writes docs/accuracy.md anew',
   async () => {
     const twins: Twin[] = [];
-    for (let seed = FIRST_SEED; seed < FIRST_SEED + 16; seed++) {
+    for (let seed = FIRST_SEED; seed < FIRST_SEED + 15; seed++) {
       const kinds = Object.keys(UNLIKE).filter((kind) => kind === 'alike' || seed % 4 === 0);
       for (const kind of kinds) twins.push(await fittedTwin(seed, kind));
       writeFileSync('docs/accuracy.md', accuracyPage(twins));
     }
-    expect(twins).toHaveLength(16 + 4 * 4);
+    expect(twins).toHaveLength(15 + 4 * 4);
   },
   3_600_000,
 );
 
-/** Least widths of ranges were chosen on twins of seeds below. */
-const FIRST_SEED = 101;
+/** Least widths of ranges and ways of the search were chosen on twins of seeds below. */
+const FIRST_SEED = 102;

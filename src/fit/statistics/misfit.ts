@@ -1,8 +1,7 @@
 import { mean, sampleStandardDeviation } from 'simple-statistics';
 
 /** Numbers of a series without its gaps. */
-const known = (values: Float64Array): number[] =>
-  [...values].filter((x) => !Number.isNaN(x));
+const known = (values: Float64Array): number[] => [...values].filter((x) => !Number.isNaN(x));
 
 /** Mean of what is known; NaN for nothing. */
 export function meanOf(values: Float64Array): number {
