@@ -14,7 +14,7 @@ import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
 import { type Reading, type Readings, readingsOf } from './readings/readings.ts';
 import { commonSpan, type Division, divide } from './readings/span-of.ts';
-import type { Channel } from './simulate/channel.ts';
+import { type Channel, meansOver } from './simulate/channel.ts';
 import { cutWeather } from './simulate/cut-weather.ts';
 import { loggedRequest } from './simulate/logged-request.ts';
 import type { RunLogged } from './simulate/run-logged.ts';
@@ -74,7 +74,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
   const plan = prepared(request, []);
   const division = divide(commonSpan(log, weather));
   requireHours(request, division);
-  const readings = readingsOf(log, plan.home, division, plan.dt);
+  const readings = readingsOf(log, plan.home, division, plan.dt, gasBesideOf(request));
   requireReadings(request, readings);
   const stages: FittedStage[] = [];
   const keep = (of: Group, fit: StageFit | null, before: readonly string[]): readonly string[] => {
@@ -116,12 +116,15 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     skilled: foreseen.filter(({ alone }) => alone.skill > 0).length * 2 > foreseen.length,
     settings,
     runs: stages.reduce((sum, { fit }) => sum + fit.runs, 0) + 2,
-    cautions: logCautions(
-      log,
-      plan.home.rooms.map(({ name }) => name),
-      weather,
-      division,
-    ),
+    cautions: [
+      ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
+      ...logCautions(
+        log,
+        plan.home.rooms.map(({ name }) => name),
+        weather,
+        division,
+      ),
+    ],
   };
 }
 
@@ -203,10 +206,11 @@ function attempt<T>(work: () => T): T | null {
 /** What runs of a group are compared with; fitted hours alone count, so observed series reach to their end. */
 function channelsOf(
   group: FittedStage['group'],
-  { rooms, heating }: Readings,
+  { rooms, heating, heatingWords }: Readings,
   home: Home,
 ): Channel[] {
-  const whole = group === 'heat' && heating !== null ? [heatingOf(heating)] : [];
+  const whole =
+    group === 'heat' && heating !== null ? [heatingOf(heating, heatingWords !== null)] : [];
   const ofRooms = rooms.flatMap(
     ({ name: room, temperature, humidity, species }, roomIndex): Channel[] => {
       const at = { room, roomIndex };
@@ -249,12 +253,20 @@ function channelsOf(
   return [...ofRooms, ...whole];
 }
 
-/** Heat of the whole home, whose error is some part of what it usually is. */
-function heatingOf({ hourly }: Reading): Channel {
+/**
+ * Heat of the whole home, whose error is some part of what it usually is. Of a meter that counts hot
+ * water too only days are compared: showers and meals have their hours.
+ */
+function heatingOf({ hourly }: Reading, byMeter: boolean): Channel {
   const floor = Math.max(LEAST_HEAT, 0.1 * meanOf(hourly));
-  const at = { room: 'the home', roomIndex: -1 };
-  return { ...at, quantity: 'heating', name: 'heating', unit: 'W', observed: hourly, floor };
+  const at = { room: 'the home', roomIndex: -1, quantity: 'heating', name: 'heating' } as const;
+  if (!byMeter) return { ...at, unit: 'W', observed: hourly, floor };
+  return { ...at, unit: 'W', observed: meansOver(hourly, DAILY), over: DAILY, floor };
 }
+
+/** What the plan's scenario says of logged gas that heats no rooms. */
+const gasBesideOf = ({ scenario, plan }: FitRequest): number | null =>
+  scenario.checked.get(plan)?.log?.['gas beside heating'] ?? null;
 
 function adjustablesOf(
   group: FittedStage['group'],
@@ -327,6 +339,7 @@ const GASES: readonly string[] = [CARBON_DIOXIDE.name];
 const MOST_RUNS = { water: 150, heat: 400 } as const;
 /** Of those of water, for a first search. */
 const ROUGH_RUNS = 45;
+const DAILY = 24;
 /** [W] */
 const LEAST_HEAT = 20;
 const HOUR = 3600;

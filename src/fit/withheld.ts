@@ -84,7 +84,7 @@ function foreseenOf(
   { columns, plan, from: first, withheld, start, stages, strange }: Known,
 ): Foreseen {
   const { clock } = plan.household;
-  const simulated = modelled(columns, channel).slice(withheld - first);
+  const simulated = modelled(columns, channel, first).slice(withheld - first);
   const seen = seenHabit(left.errors, start, clock);
   const forecast = simulated.map((value, k) =>
     within(channel, value + seen.habit[hourOfDay(withheld + k, start, clock)]!),

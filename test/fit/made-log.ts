@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Log, LoggedSeries } from '../../src/log/log.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
@@ -19,6 +20,8 @@ export interface MadeLog {
   readonly every: number;
   readonly rooms: readonly string[];
   readonly species?: readonly string[];
+  /** A gas meter that counts so much besides heating, at all hours. [W] */
+  readonly gasBeside?: number;
   /** Standard deviation of sensors' errors, and how they hang together from hour to hour. */
   readonly noise: { readonly temperature: number; readonly humidity: number; readonly rho: number };
   readonly seed: number;
@@ -32,10 +35,12 @@ export function madeLog(made: MadeLog): Log {
   const steps = (days * 86_400) / dt;
   const temperature = home.rooms.map(() => new Float64Array(steps));
   const humidity = home.rooms.map(() => new Float64Array(steps));
+  const gas = new Float64Array(steps);
   const levels = home.species.map(() => home.rooms.map(() => new Float64Array(steps)));
   simulate({ home, household, automation, weather, dt, start, hours: days * 24, spinUpDays: 30 }, [
-    ({ firstStep, steps: many, rooms, room }) => {
+    ({ firstStep, steps: many, rooms, room, home: whole }) => {
       for (let s = 0; s < many; s++) {
+        gas[firstStep + s] = (whole.sourceFuel[0]?.[s] ?? 0) + (made.gasBeside ?? 0);
         for (let i = 0; i < rooms; i++) {
           const k = s * rooms + i;
           temperature[i]![firstStep + s] = room.airTemperature[k]!;
@@ -80,5 +85,18 @@ export function madeLog(made: MadeLog): Log {
       }),
     ];
   });
-  return { series: all, start, end: start + days * 86_400 };
+  const metered = made.gasBeside === undefined ? [] : [meter(gas, start, dt)];
+  return { series: [...all, ...metered], start, end: start + days * 86_400 };
+}
+
+/** Daily readings of a gas meter, as means between them. */
+function meter(gas: Float64Array, start: number, dt: number): LoggedSeries {
+  const perDay = 86_400 / dt;
+  const days = gas.length / perDay;
+  const values = Float64Array.from({ length: days + 1 }, (_, day) =>
+    day === 0 ? Number.NaN : mean([...gas.subarray((day - 1) * perDay, day * perDay)]),
+  );
+  const times = values.map((_, day) => start + day * 86_400);
+  const where = { place: 'home', room: null, device: null, reading: 'mean' } as const;
+  return { quantity: 'gas', ...where, times, values, from: 'made, gas' };
 }

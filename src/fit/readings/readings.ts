@@ -3,6 +3,7 @@ import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import { meansOverSteps, valuesAtInstants } from '../../log/onto-steps.ts';
 import { bridged } from './bridged.ts';
 import { longestGap } from './longest-gap.ts';
+import { meteredHeat } from './metered-heat.ts';
 
 /** A log laid out beside the rooms of a home. */
 export interface Readings {
@@ -11,6 +12,8 @@ export interface Readings {
   readonly hours: number;
   /** Heating of the home as a whole; null where only rooms were metered, or nothing. */
   readonly heating: Reading | null;
+  /** How heating was made from a meter that counts other things too; null where it was not. */
+  readonly heatingWords: string | null;
   /** One per room of the home. */
   readonly rooms: readonly RoomReadings[];
 }
@@ -37,9 +40,16 @@ export interface Reading {
 }
 
 /**
- * @param dt  control step of the runs [s]
+ * @param dt         control step of the runs [s]
+ * @param gasBeside  share of logged gas that heats no rooms [-]; null where nobody said
  */
-export function readingsOf(log: Log, home: Home, span: Span, dt: number): Readings {
+export function readingsOf(
+  log: Log,
+  home: Home,
+  span: Span,
+  dt: number,
+  gasBeside: number | null,
+): Readings {
   const { start, hours } = span;
   const steps = Math.round((hours * HOUR) / dt);
   const reading = (series: LoggedSeries | undefined): Reading | null => {
@@ -50,9 +60,11 @@ export function readingsOf(log: Log, home: Home, span: Span, dt: number): Readin
     const ends = { start: start + dt, step: dt, count: steps };
     return { hourly, driving: bridged(valuesAtInstants(series, ends, gap)) };
   };
+  const metered = meteredHeat(log, home, gasBeside);
   return {
     ...span,
-    heating: reading(seriesOf(log, 'heating power', null)),
+    heating: reading(metered?.series ?? seriesOf(log, 'heating power', null)),
+    heatingWords: metered?.words ?? null,
     rooms: home.rooms.map(({ name }) => ({
       name,
       temperature: reading(seriesOf(log, 'temperature', name)),

@@ -1,5 +1,5 @@
 import { LOGGED_QUANTITIES } from '../../log/quantities.ts';
-import { choice, either, named, section, text } from './fields.ts';
+import { choice, either, named, plainNumber, section, text } from './fields.ts';
 
 const QUANTITIES = LOGGED_QUANTITIES.map(({ name }) => name) as [string, ...string[]];
 
@@ -39,6 +39,11 @@ export const logModel = section(
       ['day first', 'month first', 'year first'],
       'Order of day and month in the dates of the log',
       { otherwise: 'as the dates themselves tell' },
+    ).optional(),
+    'gas beside heating': plainNumber(
+      { min: 0, max: 0.9 },
+      'Share of the logged gas that heats water and cooks instead of rooms, for a fit',
+      { usual: 0.2 },
     ).optional(),
     readings: named(
       reading,
