@@ -31,24 +31,3 @@ test('pictures are a part of their own', () => {
   expect(Object.keys(charts)).toContain('drawCharts');
   expect(Object.keys(library).filter((name) => Object.hasOwn(charts, name))).toEqual([]);
 });
-
-test('the package holds the program, its pages and demonstration, and nothing else', () => {
-  const [pack] = JSON.parse(
-    execFileSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
-      encoding: 'utf8',
-      stdio: ['ignore', 'pipe', 'ignore'],
-    }),
-  ) as { files: { path: string }[] }[];
-  const paths = pack!.files.map(({ path }) => path);
-  for (const path of [
-    ...['dist/cli/bin.js', 'dist/index.js', 'dist/index.d.ts', 'dist/charts.js', 'LICENSE'],
-    ...['README.md', 'docs/library.md', 'scenarios/terrace.yaml', 'weather/saltmere-typical.csv'],
-  ]) {
-    expect(paths).toContain(path);
-  }
-  const roots = new Set(paths.map((path) => path.split('/')[0]));
-  expect([...roots].sort()).toEqual(
-    ['LICENSE', 'README.md', 'dist', 'docs', 'man', 'package.json', 'scenarios', 'weather'].sort(),
-  );
-  expect(paths.filter((path) => /\.map$|\.test\.|tsbuildinfo/.test(path))).toEqual([]);
-});
