@@ -1,6 +1,9 @@
 import { isDeepStrictEqual } from 'node:util';
 import { expect, test } from 'vitest';
+import { meteredHeat } from '../../src/fit/readings/metered-heat.ts';
+import type { Log } from '../../src/log/log.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
+import type { PreparedPlan } from '../../src/scenario/prepared.ts';
 import { SEED } from '../../src/scenario/presets/step.ts';
 import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
 import { InputProblems } from '../../src/units/problem.ts';
@@ -21,7 +24,7 @@ test('each default is what the program takes where the key is left out', () => {
     keysOf(SCHEMA).flatMap((key) => (tried.get(key.path) === 'proven' ? [wordsOf(key)] : [])),
   );
   const open = keysOf(SCHEMA)
-    .filter(({ field, path }) => field.default !== undefined && path !== '/invented')
+    .filter(({ field, path }) => field.default !== undefined && !ELSEWHERE.includes(path))
     .map((key) => {
       const spell = key.name === 'days' || key.name === 'months';
       const is = spell && proven.has(wordsOf(key)) ? 'proven' : tried.get(key.path);
@@ -35,6 +38,9 @@ test('each default is what the program takes where the key is left out', () => {
   ).toEqual([]);
 });
 
+/** What no plan depends on, proven below. */
+const ELSEWHERE: readonly string[] = ['/invented', '/log/gas beside heating'];
+
 /** Days and months are one field of the model wherever a span of time may stand. */
 const wordsOf = ({ name, field }: SchemaKey): string => `${name} ${JSON.stringify(field)}`;
 
@@ -43,6 +49,19 @@ test('a home is not invented unless it says so, which no setting can change', ()
     readScenario(JSON.stringify({ ...HOMES[0], ...more }), 'home.yaml').invented;
   expect(SCHEMA.properties!['invented']!.default).toBe(false);
   expect([invented({}), invented({ invented: true })]).toEqual([false, true]);
+});
+
+test('a fit takes as much of the gas for water and cooking as the schema says', () => {
+  const gas = {
+    ...{ quantity: 'gas', place: 'home', room: null, device: null, reading: 'mean', from: 'm.csv' },
+    ...{ times: Float64Array.of(0, 86_400, 172_800), values: Float64Array.of(500, 1000, 2000) },
+  } as const;
+  const log: Log = { series: [gas], start: 0, end: 172_800 };
+  const home = prepared(readScenario(JSON.stringify(HOMES[0]), 'home.yaml')) as PreparedPlan;
+  const heat = (share: number | null) => [...meteredHeat(log, home.home, share)!.series.values];
+  const usual = SCHEMA.properties!['log']!.properties!['gas beside heating']!.default as number;
+  expect(heat(null)).toEqual(heat(usual));
+  expect(heat(null)).not.toEqual(heat(usual / 2));
 });
 
 interface Home {
