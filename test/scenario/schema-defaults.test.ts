@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { expect, test } from 'vitest';
 import { meteredHeat } from '../../src/fit/readings/metered-heat.ts';
-import type { Log } from '../../src/log/log.ts';
+import type { Log, LoggedSeries } from '../../src/log/log.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../src/scenario/prepared.ts';
 import { SEED } from '../../src/scenario/presets/step.ts';
@@ -52,10 +52,10 @@ test('a home is not invented unless it says so, which no setting can change', ()
 });
 
 test('a fit takes as much of the gas for water and cooking as the schema says', () => {
-  const gas = {
+  const gas: LoggedSeries = {
     ...{ quantity: 'gas', place: 'home', room: null, device: null, reading: 'mean', from: 'm.csv' },
     ...{ times: Float64Array.of(0, 86_400, 172_800), values: Float64Array.of(500, 1000, 2000) },
-  } as const;
+  };
   const log: Log = { series: [gas], start: 0, end: 172_800 };
   const home = prepared(readScenario(JSON.stringify(HOMES[0]), 'home.yaml')) as PreparedPlan;
   const heat = (share: number | null) => [...meteredHeat(log, home.home, share)!.series.values];
