@@ -74,6 +74,24 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
     expect(await wrong()).toEqual([]);
   });
 
+  test('a strip beside each figure follows it, on a scale that stays', async () => {
+    const strips = page.locator('#try-figures tbody th .strip');
+    const heat = async () => {
+      const way = (await strips.nth(1).locator('.way').getAttribute('d')) ?? '';
+      const [, from, to] = /^M([\d.]+) 8H([\d.]+)$/.exec(way)!;
+      return [Number(from), Number(to)] as const;
+    };
+    expect(await strips.count()).toBe(await page.locator('#try-figures tbody tr').count());
+    await turn(page, { ...AS_IT_IS, warmer: 1 });
+    const [now, warmer] = await heat();
+    await turn(page, { ...AS_IT_IS, warmer: -1 });
+    const [still, cooler] = await heat();
+    expect(now).toBe(80); // half of its 160 px
+    expect(still).toBe(80);
+    expect(warmer).toBeGreaterThan(82);
+    expect(cooler).toBeLessThan(78);
+  });
+
   test('the command and the plan are those of what is tried', async () => {
     await turn(page, { ...AS_IT_IS, warmer: 1 });
     const command = await page.locator('#try-command').textContent();

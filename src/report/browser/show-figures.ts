@@ -1,4 +1,5 @@
 import { spanId, type TriedFigure } from '../page/try-figures.ts';
+import { tryStrip } from '../page/try-strip.ts';
 
 /** Puts the figures of a span into the page: those of the whole period into its table. */
 export function showFigures(name: string, whole: boolean, figures: readonly TriedFigure[]): void {
@@ -10,10 +11,12 @@ export function showFigures(name: string, whole: boolean, figures: readonly Trie
   document.querySelector(`#${spanId(name)} tbody`)!.replaceChildren(...rows);
 }
 
-function rowOf({ name, unit, before, after, change, look }: TriedFigure): HTMLElement {
+function rowOf(figure: TriedFigure): HTMLElement {
+  const { name, unit, before, after, change, look } = figure;
   const row = element('tr');
   const head = element('th', name);
   head.setAttribute('scope', 'row');
+  head.insertAdjacentHTML('beforeend', tryStrip(figure).markup);
   const changed = element('td', change);
   if (look !== 'same') changed.append(element('span', look === 'worse' ? ' ▴' : ' ▾'));
   changed.className = look;

@@ -14,7 +14,7 @@ export interface LabelPlace {
 /**
  * A place for the word of every mark, as near to it as there is room: over no other mark, over no
  * other word, inside the picture. Marks from top to bottom choose first. Where there is room nowhere
- * the word stands right of its mark.
+ * the word stands over others beside its mark, inside the picture if that can be.
  */
 export function placeLabels(
   marks: readonly Mark[],
@@ -32,15 +32,11 @@ export function placeLabels(
     const mark = marks[k]!;
     const w = CHARACTER * [...mark.text].length;
     const boxes = candidates(mark, w);
-    const free = boxes.find(
-      (box) =>
-        box.x >= 0 &&
-        box.x + box.w <= width &&
-        box.y >= 0 &&
-        box.y + box.h <= height &&
-        !taken.some((other) => overlap(box, other)),
+    const inside = boxes.filter(
+      (box) => box.x >= 0 && box.x + box.w <= width && box.y >= 0 && box.y + box.h <= height,
     );
-    const box = free ?? boxes[0]!;
+    const free = inside.find((box) => !taken.some((other) => overlap(box, other)));
+    const box = free ?? inside[0] ?? boxes[0]!;
     taken.push(box);
     places[k] = { x: box.x, y: box.y + LINE / 2 };
   }

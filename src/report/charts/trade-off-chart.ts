@@ -52,7 +52,10 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   const py = (hours: number) => (1 - (hours - up[0]) / (up[1] - up[0])) * plot[1];
   const moneyAt = (at: number) => round(across[0] + (at / plot[0]) * (across[1] - across[0]));
   const hoursAt = (at: number) => round(up[0] + (1 - at / plot[1]) * (up[1] - up[0]));
-  const ends = curves.flatMap(({ points }) => [...new Set([points[0]!, points.at(-1)!])]);
+  // A phone has no room for words beside settings; its table has them.
+  const ends = isNarrow(width)
+    ? []
+    : curves.flatMap(({ points }) => [...new Set([points[0]!, points.at(-1)!])]);
   const marks = [...plans, ...ends].map(({ name, money, hours }) => ({
     x: px(money),
     y: py(hours),

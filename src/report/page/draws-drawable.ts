@@ -20,14 +20,14 @@ export function drawsDrawable({ doubt, difference, pairs }: PlanDraws, currency:
       difference.money,
     ),
     figure(
-      { name: 'wet corners', unit: 'room-hours', better: 'leaves fewer wet corners' },
+      { name: 'wet corners', unit: 'room h', better: 'leaves fewer wet corners' },
       ({ measures }) => coldSpotHours(measures),
       difference.damp,
     ),
     figure(
       {
-        name: 'too cold with somebody in',
-        unit: 'room-hours',
+        name: 'too cold, somebody in',
+        unit: 'room h',
         better: 'leaves people less in the cold',
       },
       ({ measures }) => roomHours(measures, 'outside_band_occupied_hours', 'temperature_low'),

@@ -4,6 +4,7 @@ import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 import { spanId, type TriedFigure, triedFigures } from './try-figures.ts';
+import { tryStrip } from './try-strip.ts';
 
 /**
  * Knobs with the figures that follow them, those of the baseline at first; hidden until a script makes
@@ -53,10 +54,10 @@ ${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
 }
 
 const rows = (figures: readonly TriedFigure[]): Html[] =>
-  figures.map(
-    ({ name, before, after, change, unit }) =>
-      html`<tr><th scope="row">${name}</th><td>${before}</td><td><b>${after}</b></td><td>${change}</td><td class="word">${unit}</td></tr>`,
-  );
+  figures.map((figure) => {
+    const { name, before, after, change, unit } = figure;
+    return html`<tr><th scope="row">${name}${tryStrip(figure)}</th><td>${before}</td><td><b>${after}</b></td><td>${change}</td><td class="word">${unit}</td></tr>`;
+  });
 
 const unknown = (figure: TriedFigure): TriedFigure => ({
   ...figure,

@@ -16,3 +16,11 @@ test('a scale without a length draws all at its beginning', () => {
     'cx="5.0"',
   );
 });
+
+test('where else a plan may lie is a bar on the same scale', () => {
+  const drawn = { from: 0, to: 100, baseline: 50, plan: 20, look: 'better' } as const;
+  expect(strip(drawn, 110).markup).not.toContain('reach');
+  expect(strip({ ...drawn, reach: [10, 40] }, 110).markup).toContain(
+    '<path class="reach" d="M15.0 8H45.0"/>', // 5 px, and 100 px for 100
+  );
+});
