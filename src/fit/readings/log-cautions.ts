@@ -15,7 +15,19 @@ export function logCautions(
   const own = log.series.filter(({ room }) => room === null || rooms.includes(room));
   const facts = new Map(own.map((series) => [series, seriesFacts(series)]));
   const said = logChecks({ ...log, series: own }, facts).filter(({ id }) => id !== 'short');
-  return [...said.map(({ text }) => text), ...strangeWeather(weather, division)];
+  return [
+    ...said.map(({ text }) => text),
+    ...filledWeather(weather),
+    ...strangeWeather(weather, division),
+  ];
+}
+
+/** Gaps of the weather that were closed when it was read. */
+function filledWeather({ notes }: Weather): string[] {
+  const filled = notes.filter(({ id }) => id === 'gap-filled');
+  if (filled.length === 0) return [];
+  const more = filled.length === 1 ? '' : `, and ${filled.length - 1} more`;
+  return [`The weather has gaps that were filled: ${filled[0]!.text}${more}. "check" lists all.`];
 }
 
 /** Withheld weather that is colder or warmer than all that was fitted. */

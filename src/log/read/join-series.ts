@@ -22,26 +22,28 @@ export const keyOf = ({
   JSON.stringify([quantity, place, room, device]);
 
 /** Parts laid in the order of time; where two have the same time the later part counts. */
-function join(parts: readonly LoggedSeries[]): LoggedSeries {
-  const times = joined(parts.map((part) => part.times));
-  const values = joined(parts.map((part) => part.values));
-  const rows = Uint32Array.from(times, (_, k) => k);
-  rows.sort((a, b) => times[a]! - times[b]! || a - b);
-  const once = rows.filter((row, n) => n + 1 === rows.length || times[row] !== times[rows[n + 1]!]);
+const join = (parts: readonly LoggedSeries[]): LoggedSeries => parts.reduce(merged);
+
+/** Two series, each in the order of time, as one. Loops and no lists: exports have millions of rows. */
+function merged(first: LoggedSeries, second: LoggedSeries): LoggedSeries {
+  const most = first.times.length + second.times.length;
+  const times = new Float64Array(most);
+  const values = new Float64Array(most);
+  let [a, b, n] = [0, 0, 0];
+  while (a < first.times.length || b < second.times.length) {
+    const [x, y] = [first.times[a] ?? NEVER, second.times[b] ?? NEVER];
+    const later = y <= x;
+    times[n] = later ? y : x;
+    values[n++] = later ? second.values[b]! : first.values[a]!;
+    if (x === y || !later) a++;
+    if (later) b++;
+  }
   return {
-    ...parts[0]!,
-    times: Float64Array.from(once, (row) => times[row]!),
-    values: Float64Array.from(once, (row) => values[row]!),
-    from: parts.map(({ from }) => from).join(' and '),
+    ...first,
+    times: times.slice(0, n),
+    values: values.slice(0, n),
+    from: `${first.from} and ${second.from}`,
   };
 }
 
-function joined(columns: readonly Float64Array[]): Float64Array {
-  const all = new Float64Array(columns.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const column of columns) {
-    all.set(column, at);
-    at += column.length;
-  }
-  return all;
-}
+const NEVER = Number.POSITIVE_INFINITY;

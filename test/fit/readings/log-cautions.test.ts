@@ -11,7 +11,7 @@ const DIVISION = { start: START, hours: HOURS, release: 24, withheld: 24 * 24 };
 /** Outdoors 5 °C and a day's swing; in the withheld days so much warmer. */
 const weather = (warmer: number): Weather =>
   ({
-    ...{ start: START, step: 3600, count: HOURS },
+    ...{ start: START, step: 3600, count: HOURS, notes: [] },
     temperature: Float64Array.from(
       { length: HOURS },
       (_, h) => 5 + 3 * Math.sin((h * Math.PI) / 12) + (h >= DIVISION.withheld ? warmer : 0),
@@ -59,5 +59,14 @@ test('weather that the fit never saw is told, with what it does to bands', () =>
     logCautions(log(series('temperature', 'den', wave)), ['den'], weather(10), DIVISION),
   ).toEqual([
     'In 100 % of the withheld hours it was colder or warmer outdoors than ever in the fitted part: stated bands are that much wider.',
+  ]);
+});
+
+test('gaps of the weather that were filled are told', () => {
+  const gap = (text: string) => ({ id: 'gap-filled', text }) as const;
+  const notes = [gap('2025-01-07T00:00Z, 1 hour: temperature filled by straight lines'), gap('x')];
+  const own = log(series('temperature', 'den', wave));
+  expect(logCautions(own, ['den'], { ...weather(0), notes }, DIVISION)).toEqual([
+    'The weather has gaps that were filled: 2025-01-07T00:00Z, 1 hour: temperature filled by straight lines, and 1 more. "check" lists all.',
   ]);
 });
