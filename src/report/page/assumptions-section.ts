@@ -5,9 +5,16 @@ import { figureTable } from './figure-table.ts';
 import { html } from './html.ts';
 import { details, type Section } from './section.ts';
 
-/** Every value that nobody gave, of doing nothing and of what is asked about, with its source. */
+/**
+ * Every value that nobody gave, of doing nothing and of what is asked about, with its source: those that
+ * moved the answer most in the draws first.
+ */
 export function assumptionsSection({ options, purchase }: ReportStudy): Section {
-  const assumed = distinct(options[0]!, purchase?.about.option ?? options[0]!);
+  const ranks = new Map((purchase?.draws?.ranked ?? []).map(({ path }, rank) => [path, rank]));
+  const rankOf = ({ path }: { readonly path: string }) => ranks.get(path) ?? ranks.size;
+  const assumed = distinct(options[0]!, purchase?.about.option ?? options[0]!).toSorted(
+    (a, b) => rankOf(a) - rankOf(b),
+  );
   const sources = [...new Set(assumed.map(({ source }) => source))];
   const number = (value: number | string | null) =>
     value === null ? '' : typeof value === 'number' ? figureText(value) : value;
@@ -15,7 +22,7 @@ export function assumptionsSection({ options, purchase }: ReportStudy): Section 
     id: 'assumptions',
     title: 'Assumptions',
     body: html`
-<p>${assumed.length} values that the scenario does not give. Put in what you know better, those that matter most first (“What could be different”).</p>
+<p>${assumed.length} values that the scenario does not give. Put in what you know better${ranks.size === 0 ? '' : ', from the top: what moved the answer most stands first'}.</p>
 ${details(
   `All ${assumed.length} assumed values with their sources`,
   html`${figureTable({

@@ -324,6 +324,15 @@ describe('what a section tells', () => {
     expect(rows.some(([path]) => path!.startsWith('/devices/drier/'))).toBe(true);
   });
 
+  test('assumptions: those that moved the answer most in the draws first', () => {
+    const [, ...rows] = tableOf(read, /^Assumed values/);
+    const ranked = study.purchase!.draws!.ranked.map(({ path }) => path);
+    const places = rows.map(([where]) => ranked.indexOf(where!)).filter((place) => place >= 0);
+    expect(places.length).toBeGreaterThan(5);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(ranked).toContain(rows[0]![0]);
+  });
+
   test('method: the scenario as it was written', () => {
     const [pre] = all(byId(read, 'method'), 'pre');
     expect(textOf(pre!)).toBe(TEXT);
