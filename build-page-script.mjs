@@ -15,6 +15,7 @@ const shared = {
 await bundle('src/report/browser/page-script.ts', 'dist/report/page-script.js');
 await bundle('src/report/browser/living-worker.ts', 'dist/report/page-engine.js');
 await bundle('src/report/browser/follow-script.ts', 'dist/report/follow-script.js');
+await bundle('src/report/browser/form-script.ts', 'dist/report/form-script.js');
 
 async function bundle(from, outfile) {
   const options = { ...shared, entryPoints: [from], outfile };

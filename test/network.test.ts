@@ -4,11 +4,13 @@ import { resolve } from 'node:path';
 import ts from 'typescript';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { BIN, ending, requireBuild } from './cli/built-program.ts';
+import { temporaryFolder } from './cli/temporary-folder.ts';
 import { filesUnder, importsOf, parse, walk } from './reference/imports.ts';
 
 // Nobody's home is anybody else's business: the program uses the network in one place, when asked to,
 // and answers browsers of this machine in another, with what that page listens by.
 
+const cache = temporaryFolder();
 const THE_ONE = 'src/cli/fetch/http-get.ts';
 const SERVER = 'src/cli/serve/loopback-site.ts';
 const LISTENER = 'src/report/browser/follow-script.ts';
@@ -89,7 +91,8 @@ describe('what runs opens no connection', () => {
 
   test('serve listens at the loopback address, and does nothing else', async () => {
     const args = [...watch, resolve(BIN), 'serve', 'scenarios/flat.yaml'];
-    const server = spawn(process.execPath, args);
+    const env = { ...process.env, XDG_CACHE_HOME: cache };
+    const server = spawn(process.execPath, args, { env });
     server.stdout.once('data', () => server.kill('SIGINT'));
     const { status, err } = await ending(server);
     expect(status, err).toBe(0);

@@ -19,21 +19,31 @@ export interface OpenPage {
 }
 
 /** Opens a report from disk, as somebody does who was sent it. */
-export async function openReport(
+export const openReport = (
   browser: Browser,
   file: string,
-  { width = 1100, ...options }: BrowserContextOptions & { readonly width?: number } = {},
+  options: OpenOptions = {},
+): Promise<OpenPage> => openPage(browser, pathToFileURL(file).href, options);
+
+type OpenOptions = BrowserContextOptions & { readonly width?: number };
+
+/** Opens a page by its address; whatever it asks for beyond that counts as wrong. */
+export async function openPage(
+  browser: Browser,
+  address: string,
+  { width = 1100, ...options }: OpenOptions = {},
 ): Promise<OpenPage> {
   const context = await browser.newContext({ viewport: { width, height: 900 }, ...options });
   const page = await context.newPage();
-  const address = pathToFileURL(file).href;
   const heard: string[] = [];
   page.on('console', (message) => heard.push(`said: ${message.text()}`));
   page.on('pageerror', (error) => heard.push(`threw: ${error.message}`));
   page.on('request', (request) => {
     // A worker made of what the page holds is asked for from the page itself.
-    const own = request.url() === address || request.url().startsWith('blob:null/');
-    if (!own) heard.push(`asked for: ${request.url()}`);
+    const ours = [address, `blob:${new URL(address).origin}/`];
+    if (!ours.some((own) => request.url().startsWith(own))) {
+      heard.push(`asked for: ${request.url()}`);
+    }
   });
   await context.addInitScript(KEEP_BREACHES);
   await page.goto(address);

@@ -1,20 +1,18 @@
-import { basename, dirname, join, relative } from 'node:path';
 import { FETCH } from '../../scenario/start/home-questions.ts';
 import { farness, nearestInClimate, placeOf } from '../../scenario/start/place-answer.ts';
-import { priceIn } from '../../scenario/start/price-answer.ts';
-import { type Answers, completed, said } from '../../scenario/start/question.ts';
+import { type Answers, completed } from '../../scenario/start/question.ts';
 import { QUESTIONNAIRE } from '../../scenario/start/questionnaire.ts';
 import { answersText, readAnswers } from '../../scenario/start/read-answers.ts';
 import type { StartContext } from '../../scenario/start/start-context.ts';
-import { scenarioText } from '../../scenario/start/write-scenario.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { Interrupted } from '../asking.ts';
-import { requireFree } from '../fetch/require-free.ts';
 import type { Io } from '../io.ts';
-import { MOST_DATA, MOST_SCENARIO } from '../load-scenario.ts';
+import { MOST_SCENARIO } from '../load-scenario.ts';
 import { askQuestions } from '../start/ask-questions.ts';
+import { keptAnswers } from '../start/kept-answers.ts';
 import { requireAsking } from '../start/require-asking.ts';
 import { startContext, weatherFor } from '../start/weather-for.ts';
+import { filesBeside, requireFreeFiles, requirePrices, writeStart } from '../start/write-start.ts';
 import { UsageError } from '../usage-error.ts';
 
 /** What may be said beside the name of the file to write. */
@@ -33,28 +31,15 @@ export async function start(io: Io, path: string, options: StartOptions): Promis
     const { addOne } = await import('../start/add-one.ts');
     return addOne(io, path, options.add, options);
   }
+  await requireFreeFiles(io, path);
   const files = filesBeside(path);
-  for (const file of [path, files.weather]) {
-    await requireFree(io, file);
-    await io.requireWritable(file);
-  }
   const context = await startContext(io);
   const { usual, answers, weather } = await keptIfBrokenOff(io, files.kept, async () => {
     const given = await allAnswers(io, files.kept, options, context);
     return { ...given, ...(await withWeather(io, given.answers, options, context)) };
   });
   await requirePrices(io, path, answers);
-  const schema = join(await io.packageFolder(), 'docs', 'scenario.schema.json');
-  const text = scenarioText(answers, {
-    weather: basename(files.weather),
-    schema: relative(dirname(path), schema),
-    usual,
-  });
-  await io.writeWhole(files.weather, weather);
-  await io.writeWhole(path, text);
-  await io.remove(files.kept);
-  io.err(`Written: ${path}, and its weather, ${files.weather}.\n`);
-  if (usual.length > 0) io.err(`As usual, because nobody answered: ${usual.join(', ')}.\n`);
+  await writeStart(io, path, { answers, usual, weather });
   const { compare } = await import('./compare.ts');
   await compare(io, path, { set: [], seed: 1 });
   const { narrow } = await import('../start/narrow.ts');
@@ -62,13 +47,6 @@ export async function start(io: Io, path: string, options: StartOptions): Promis
   io.out(
     `\nNext: change ${path} with an editor; roombalance check ${path} lists what is assumed.\n`,
   );
-}
-
-/** Refuse to write a scenario whose file of prices cannot be read. @throws InputProblems */
-async function requirePrices(io: Io, path: string, answers: Answers): Promise<void> {
-  const price = priceIn(said(answers, 'electricity'));
-  if (price === null || !('file' in price)) return;
-  await io.readText(join(dirname(path), price.file), MOST_DATA);
 }
 
 /** The weather that was chosen; where it cannot be had, the person may choose another. */
@@ -97,12 +75,6 @@ async function withWeather(
   }
 }
 
-/** The weather that goes with a scenario, and the answers that are kept until it is written. */
-function filesBeside(path: string) {
-  const stem = path.replace(/\.ya?ml$/i, '');
-  return { weather: `${stem}-weather.csv`, kept: `${stem}.answers.yaml` };
-}
-
 /** Answers to all questions: given, kept from before, asked for, or usual. */
 async function allAnswers(
   io: Io,
@@ -114,7 +86,7 @@ async function allAnswers(
     const text = await io.readText(file, MOST_SCENARIO);
     return completed(QUESTIONNAIRE, readAnswers(text, file, QUESTIONNAIRE, context), context);
   }
-  const begun = (await io.exists(kept)) ? await goOn(io, kept, context) : {};
+  const begun = await keptAnswers(io, kept, context);
   if (yes) return completed(QUESTIONNAIRE, begun, context);
   const asking = await requireAsking(io);
   const keep = (answers: Answers) => io.writeWhole(kept, answersText(answers));
@@ -131,13 +103,4 @@ async function keptIfBrokenOff<T>(io: Io, kept: string, work: () => Promise<T>):
     const where = there ? `Your answers are in ${kept}; the same command goes on from there.` : '';
     throw new UsageError(`Broken off; nothing was written. ${where}`.trim());
   }
-}
-
-/** Answers kept from a questionnaire that was broken off, less those that no longer fit. */
-async function goOn(io: Io, kept: string, context: StartContext): Promise<Answers> {
-  const text = await io.readText(kept, MOST_SCENARIO);
-  const answers = readAnswers(text, kept, QUESTIONNAIRE, context);
-  const known = Object.keys(answers).length;
-  io.err(`Going on: ${known} answers are in ${kept} (remove it to begin anew).\n`);
-  return answers;
 }

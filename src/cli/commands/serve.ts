@@ -1,15 +1,17 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import type { ServeOptions } from '../actions/serve.ts';
 import type { Io } from '../io.ts';
-import { wholeNumber } from '../options.ts';
+import { addServiceOptions, wholeNumber } from '../options.ts';
 
 /** `serve [scenario]`: a page that follows a scenario while it is written. */
 export function serveCommand(io: Io): Command {
-  return new Command('serve')
+  const command = new Command('serve')
     .summary('show a scenario as a page that follows its file while you change it')
     .description(
       'Show the plans of a scenario as a page of this machine alone, which runs the home again in a ' +
-        'second or two whenever the scenario, its weather or its prices are saved. Ctrl-C ends it.',
+        'second or two whenever the scenario, its weather or its prices are saved. Where there is no ' +
+        'home.yaml yet, or with --new, the page asks the questions of `start` instead, and writes it. ' +
+        'Ctrl-C ends it.',
     )
     .argument('[scenario]', 'scenario file (YAML); home.yaml where not given')
     .addOption(
@@ -18,7 +20,14 @@ export function serveCommand(io: Io): Command {
       ),
     )
     .option('--open', 'show the page')
-    .addHelpText('after', '\nExamples:\n' + '  $ roombalance serve scenarios/terrace.yaml --open')
+    .option('--new <file.yaml>', 'answer questions in the page, and write this scenario');
+  return addServiceOptions(command)
+    .addHelpText(
+      'after',
+      '\nExamples:\n' +
+        '  $ roombalance serve scenarios/terrace.yaml --open\n' +
+        '  $ roombalance serve --new flat.yaml --open',
+    )
     .action(async (path: string | undefined, options: ServeOptions) => {
       const { serve } = await import('../actions/serve.ts');
       await serve(io, path, options);

@@ -14,7 +14,11 @@ import type { Site, SiteAnswer, SiteRequest, SiteSetup } from './site.ts';
 export async function openSite(port: number, setup: SiteSetup): Promise<Site> {
   const open = new Set<ServerResponse>();
   const server = createServer((request, response) => {
-    answer(request, response).catch(() => response.destroy());
+    answer(request, response).catch((fault: unknown) => {
+      const gone = request.socket.destroyed; // whoever asked did not wait
+      response.destroy();
+      if (!gone) setup.failed(fault);
+    });
   });
   await listening(server, port);
   const own = (server.address() as { readonly port: number }).port;
@@ -32,9 +36,10 @@ export async function openSite(port: number, setup: SiteSetup): Promise<Site> {
     send(response, await setup.respond({ ...{ method, name, body } } as SiteRequest));
   }
 
-  function listen(response: ServerResponse): void {
+  async function listen(response: ServerResponse): Promise<void> {
+    const first = await setup.greeting();
     response.writeHead(200, { ...ALWAYS, 'content-type': 'text/event-stream' });
-    response.write(event(setup.greeting()));
+    response.write(event(first));
     open.add(response);
     response.on('close', () => open.delete(response));
   }

@@ -22,7 +22,9 @@ export interface SiteSetup {
   readonly token: string;
   readonly respond: (request: SiteRequest) => Promise<SiteAnswer>;
   /** Hears of a page that listens from now on, and gives what it is told first. */
-  readonly greeting: () => string;
+  readonly greeting: () => Promise<string>;
+  /** Hears of a fault of our own. */
+  readonly failed: (fault: unknown) => void;
 }
 
 /** Pages that this machine alone can open. */

@@ -1,4 +1,3 @@
-import { withoutTurns } from '../../units/visible-text.ts';
 import { airSection } from './air-section.ts';
 import { answerSection } from './answer-section.ts';
 import { assumptionsSection } from './assumptions-section.ts';
@@ -10,6 +9,7 @@ import { boughtPlan, drawables } from './drawables.ts';
 import { figure } from './figure.ts';
 import { type HeldTrial, heldTrial } from './held-trial.ts';
 import { type Html, html, raw } from './html.ts';
+import { inertJson } from './inert-json.ts';
 import { methodSection } from './method-section.ts';
 import { packPictures, unpackPictures } from './packed-pictures.ts';
 import { pageFrame } from './page-frame.ts';
@@ -71,13 +71,7 @@ export async function reportPage(input: ReportInput): Promise<Report> {
     assumptionsSection(study),
     methodSection(input),
   ];
-  const json = JSON.stringify({ packed, choice, bought: boughtPlan(study, data), trial });
-  const inert = withoutTurns(json)
-    .replaceAll('<', '\\u003c')
-    .replaceAll(
-      /[\u007f-\u009f]/g,
-      (one) => `\\u${one.charCodeAt(0).toString(16).padStart(4, '0')}`,
-    );
+  const inert = inertJson({ packed, choice, bought: boughtPlan(study, data), trial });
   const held = raw(`<script type="application/json" id="picture-data">${inert}</script>`);
   return { ...pageFrame(input, sections, held), pictures: () => drawAlone(pictures) };
 }

@@ -35,7 +35,7 @@ export const MONEY_QUESTIONS: readonly Question[] = [
     id: 'fuel price',
     kind: 'line',
     text: (answers) =>
-      `What does a kWh of ${fuelOf(answers)} cost, in ${said(answers, 'currency')}?`,
+      `What does a kWh of ${fuelOf(answers) ?? 'fuel'} cost, in ${said(answers, 'currency')}?`,
     unless: (answers) =>
       fuelOf(answers) === null
         ? `the heat is ${said(answers, 'heat')}: its price is that of electricity`

@@ -78,21 +78,45 @@ export function troublesOf(
       const hint = near === null ? '' : `did you mean "${near}"?`;
       return { id, expected: `one of the questions: ${ids.join(', ')}`, hint };
     });
-  let sound: Answers = {};
-  for (const question of questions) {
+  for (const { question, unasked, wrong } of judged(questions, answers, context)) {
     const { id } = question;
-    const given = answers[id];
-    const why = question.unless?.(sound) ?? null;
-    if (why !== null) {
-      if (given !== undefined) troubles.push({ id, expected: 'no such answer', hint: why });
-      continue;
-    }
-    const wrong = given === undefined ? null : wrongWith(question, given, sound, context);
     if (wrong !== null) troubles.push({ id, ...wrong });
-    const usual = given === undefined || wrong !== null;
-    sound = { ...sound, [id]: usual ? question.initial(sound, context) : given };
+    if (unasked !== null && answers[id] !== undefined) {
+      troubles.push({ id, expected: 'no such answer', hint: unasked });
+    }
   }
   return troubles;
+}
+
+/** A question as it stands among answers that were given in one go. */
+export interface JudgedQuestion {
+  readonly question: Question;
+  /** The answers before it, with the usual one wherever nobody gave one that will do. */
+  readonly before: Answers;
+  /** Why it is not asked; null where it is. */
+  readonly unasked: string | null;
+  /** What is wrong with its answer; null for nothing, and where it is not asked. */
+  readonly wrong: Omit<AnswerTrouble, 'id'> | null;
+}
+
+/** Each question with what is to be said of its answer. */
+export function judged(
+  questions: readonly Question[],
+  answers: Answers,
+  context: StartContext,
+): JudgedQuestion[] {
+  let sound: Answers = {};
+  return questions.map((question) => {
+    const { id } = question;
+    const before = sound;
+    const given = answers[id];
+    const unasked = question.unless?.(before) ?? null;
+    if (unasked !== null) return { question, before, unasked, wrong: null };
+    const wrong = given === undefined ? null : wrongWith(question, given, before, context);
+    const usual = given === undefined || wrong !== null;
+    sound = { ...before, [id]: usual ? question.initial(before, context) : given };
+    return { question, before, unasked, wrong };
+  });
 }
 
 /** What is expected in place of an answer; null where it does. */

@@ -5,11 +5,22 @@ import { PEOPLE_QUESTIONS } from './people-questions.ts';
 import type { Question } from './question.ts';
 import { WISH_QUESTIONS } from './wish-questions.ts';
 
-/** The questions that make a first scenario, 25 at most. */
-export const QUESTIONNAIRE: readonly Question[] = [
-  ...HOME_QUESTIONS,
-  ...HEATING_QUESTIONS,
-  ...PEOPLE_QUESTIONS,
-  ...MONEY_QUESTIONS,
-  ...WISH_QUESTIONS,
+/** Questions about one thing. */
+export interface QuestionGroup {
+  readonly title: string;
+  readonly questions: readonly Question[];
+}
+
+/** The questions that make a first scenario, by what they are about. */
+export const QUESTION_GROUPS: readonly QuestionGroup[] = [
+  { title: 'The home', questions: HOME_QUESTIONS },
+  { title: 'Heating', questions: HEATING_QUESTIONS },
+  { title: 'People', questions: PEOPLE_QUESTIONS },
+  { title: 'Money', questions: MONEY_QUESTIONS },
+  { title: 'Devices and wishes', questions: WISH_QUESTIONS },
 ];
+
+/** All of them, 25 at most. */
+export const QUESTIONNAIRE: readonly Question[] = QUESTION_GROUPS.flatMap(
+  ({ questions }) => questions,
+);

@@ -4,6 +4,7 @@ import { openSite } from '../../../src/cli/serve/loopback-site.ts';
 import type { Site, SiteRequest } from '../../../src/cli/serve/site.ts';
 
 const heard: SiteRequest[] = [];
+const faults: unknown[] = [];
 let site: Site;
 
 beforeAll(async () => {
@@ -11,11 +12,13 @@ beforeAll(async () => {
     token: 'word',
     respond: async (asked) => {
       heard.push(asked);
+      if (asked.name === 'fault') throw new Error('of our own');
       if (asked.name !== '') return { status: 404, page: 'nothing\n' };
       if (asked.method === 'POST') return { status: 303, page: '', location: './' };
       return { status: 200, page: { page: '<p>é</p>', policy: "default-src 'none'" } };
     },
-    greeting: () => '{"first":true}',
+    greeting: async () => '{"first":true}',
+    failed: (fault) => faults.push(fault),
   });
 });
 afterAll(() => site.close());
@@ -117,10 +120,17 @@ describe('a site of this machine', () => {
     expect(lines).toEqual(['data: {"first":true}\n\n', 'data: {"second":true}\n\n']);
   });
 
+  test('says when a page could not be made', async () => {
+    await expect(ask('fault')).rejects.toThrow('socket hang up');
+    expect(faults).toEqual([new Error('of our own')]);
+  });
+
   test('says when a port is taken', async () => {
     const port = Number(new URL(site.address).port);
     const setup = { token: 'a', respond: async () => ({ status: 200, page: '' }) };
-    await expect(openSite(port, { ...setup, greeting: () => '' })).rejects.toThrow(
+    await expect(
+      openSite(port, { ...setup, greeting: async () => '', failed: () => {} }),
+    ).rejects.toThrow(
       `error: --port ${port}: something listens there already, perhaps another roombalance serve.\n` +
         'Name another, or none for any that is free.',
     );

@@ -1,4 +1,6 @@
 import { spawn } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { writeSmallHome } from '../../browser/small-home.ts';
 import { BIN, ending, requireBuild } from '../built-program.ts';
@@ -13,13 +15,14 @@ beforeAll(() => {
 
 /** A server of the small home, once it has said its address. */
 async function serving(...more: readonly string[]) {
-  const child = spawn(process.execPath, [BIN, 'serve', ...more], { cwd: folder });
+  const env = { ...process.env, XDG_CACHE_HOME: folder };
+  const child = spawn(process.execPath, [BIN, 'serve', ...more], { cwd: folder, env });
   const ended = ending(child);
   const address = await Promise.race([
     new Promise<string>((done) => child.stdout.once('data', (piece) => done(String(piece).trim()))),
     ended.then(({ err }) => err),
   ]);
-  return { address, ended, end: (signal: NodeJS.Signals) => child.kill(signal) };
+  return { address, ended, pid: child.pid, end: (signal: NodeJS.Signals) => child.kill(signal) };
 }
 
 describe('roombalance serve', () => {
@@ -35,7 +38,7 @@ describe('roombalance serve', () => {
     });
   });
 
-  test('a port that is taken is told; two on one scenario get along', async () => {
+  test('a port that is taken is told; two on one scenario get along, and know it', async () => {
     const first = await serving('small.yaml');
     const { port } = new URL(first.address);
     const taken = await serving('small.yaml', '--port', port);
@@ -50,10 +53,34 @@ describe('roombalance serve', () => {
     first.end('SIGTERM');
     second.end('SIGTERM');
     expect((await first.ended).status).toBe(0);
-    expect((await second.ended).status).toBe(0);
+    expect(await second.ended).toMatchObject({
+      status: 0,
+      err:
+        'small.yaml is shown to this machine alone; Ctrl-C ends that.\n' +
+        `note: process ${first.pid} shows small.yaml already, at port ${port}; both follow it.\nEnded.\n`,
+    });
+    expect(readdirSync(join(folder, 'roombalance', 'served'))).toEqual([]);
+  });
+
+  test('asks for a home where there is none', async () => {
+    const { address, ended, end } = await serving();
+    expect(/<title>A first scenario: home\.yaml</.test(await (await fetch(address)).text())).toBe(
+      true,
+    );
+    end('SIGINT');
+    expect(await ended).toMatchObject({
+      status: 0,
+      err: 'home.yaml is asked for and shown to this machine alone; Ctrl-C ends that.\nEnded.\n',
+    });
   });
 
   test.each([
+    [
+      ['small.yaml', '--new', 'x.yaml'],
+      1,
+      /^error: option '--new <file\.yaml>' cannot be used with/,
+    ],
+    [['--new', 'small.yaml'], 2, /^small\.yaml: expected the name of a file that is not there yet/],
     [['gone.yaml'], 2, /^gone\.yaml: expected a file to read, got nothing of that name/],
     [['small.yaml', '--port', '0'], 1, /^error: option '--port <number>' argument '0' is invalid/],
     [['small.yaml', '--port', '70000'], 1, /Give a whole number from 1 to 65535\./],

@@ -1,0 +1,57 @@
+import { basename, dirname, join, relative } from 'node:path';
+import { priceIn } from '../../scenario/start/price-answer.ts';
+import { type Answers, said } from '../../scenario/start/question.ts';
+import { scenarioText } from '../../scenario/start/write-scenario.ts';
+import { requireFree } from '../fetch/require-free.ts';
+import type { Io } from '../io.ts';
+import { MOST_DATA } from '../load-scenario.ts';
+
+/** The weather that goes with a scenario, and the answers that are kept until it is written. */
+export function filesBeside(path: string): { readonly weather: string; readonly kept: string } {
+  const stem = path.replace(/\.ya?ml$/i, '');
+  return { weather: `${stem}-weather.csv`, kept: `${stem}.answers.yaml` };
+}
+
+/** Refuse a scenario, or weather beside it, that is there or could not be written. @throws InputProblems */
+export async function requireFreeFiles(io: Io, path: string): Promise<void> {
+  for (const file of [path, filesBeside(path).weather]) {
+    await requireFree(io, file);
+    await io.requireWritable(file);
+  }
+}
+
+/** Refuse to write a scenario whose file of prices cannot be read. @throws InputProblems */
+export async function requirePrices(io: Io, path: string, answers: Answers): Promise<void> {
+  const price = priceIn(said(answers, 'electricity'));
+  if (price === null || !('file' in price)) return;
+  await io.readText(join(dirname(path), price.file), MOST_DATA);
+}
+
+/** Complete answers, and the weather that was chosen. */
+export interface StartResult {
+  readonly answers: Answers;
+  /** Ids of questions that nobody answered. */
+  readonly usual: readonly string[];
+  /** Text of the weather's file. */
+  readonly weather: string;
+}
+
+/** Write a first scenario and its weather; answers that were kept until then go. */
+export async function writeStart(
+  io: Io,
+  path: string,
+  { answers, usual, weather }: StartResult,
+): Promise<void> {
+  const files = filesBeside(path);
+  const schema = join(await io.packageFolder(), 'docs', 'scenario.schema.json');
+  const text = scenarioText(answers, {
+    weather: basename(files.weather),
+    schema: relative(dirname(path), schema),
+    usual,
+  });
+  await io.writeWhole(files.weather, weather);
+  await io.writeWhole(path, text);
+  await io.remove(files.kept);
+  io.err(`Written: ${path}, and its weather, ${files.weather}.\n`);
+  if (usual.length > 0) io.err(`As usual, because nobody answered: ${usual.join(', ')}.\n`);
+}
