@@ -45,6 +45,7 @@ export async function serve(
     return { status: 200, page: await (await opened()).page() };
   };
 
+  const ended = io.untilEnded(); // from now on, so that no Ctrl-C is too early
   try {
     if (form === null) await opened();
     site = await io.openSite(options.port ?? 0, {
@@ -56,7 +57,7 @@ export async function serve(
     forget = await tellOthers(io, path, new URL(site.address).port);
     io.out(`${site.address}\n`);
     if (options.open) await io.show(site.address);
-    await Promise.race([io.untilEnded(), broken]);
+    await Promise.race([ended, broken]);
     io.err('Ended.\n');
   } finally {
     await Promise.all([
