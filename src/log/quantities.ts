@@ -1,4 +1,4 @@
-import { SPECIES } from '../species/species-table.ts';
+import { type KnownSpecies, SPECIES } from '../species/species-table.ts';
 import type { LoggedQuantity, ReadingKind } from './log.ts';
 
 /** What the program knows of a quantity that homes log. */
@@ -78,14 +78,17 @@ const HOUSE: readonly LoggedQuantityFacts[] = [
   },
 ];
 
-const OF_AIR: readonly LoggedQuantityFacts[] = SPECIES.map((species) => ({
+/** What is known of a species that is logged, be it of the table or one that a scenario names itself. */
+export const factsOfSpecies = (species: KnownSpecies): LoggedQuantityFacts => ({
   name: species.name,
   unit: species.unit,
   words: species.plainName,
-  range: [0, species.limits.band * 20] as const,
-  reading: 'instant' as const,
+  range: [0, species.limits.band * 20],
+  reading: 'instant',
   called: calledLike([species.name, species.symbol, species.words, species.plainName]),
-}));
+});
+
+const OF_AIR: readonly LoggedQuantityFacts[] = SPECIES.map(factsOfSpecies);
 
 /** Species first: "pollen count" is no count of people. */
 export const LOGGED_QUANTITIES: readonly LoggedQuantityFacts[] = [...OF_AIR, ...HOUSE];

@@ -1,5 +1,7 @@
+import { factsOfSpecies } from '../log/quantities.ts';
 import type { LogOptions, NamedReading } from '../log/read/log-options.ts';
 import type { LocalClock } from '../units/local-clock.ts';
+import { countedSpecies } from './assemble/carried-species.ts';
 import { logClockOf } from './checks/log.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 
@@ -10,7 +12,7 @@ import type { ScenarioData } from './model/scenario-model.ts';
  * @param clock  the household's wall clock
  */
 export function logOptionsOf(
-  { log = {}, home, site }: Pick<ScenarioData, 'log' | 'home' | 'site'>,
+  { log = {}, home, site, air }: Pick<ScenarioData, 'log' | 'home' | 'site' | 'air'>,
   clock: LocalClock,
 ): LogOptions {
   const { zone, dates, readings = {} } = log;
@@ -25,6 +27,9 @@ export function logOptionsOf(
         said === 'leave out' ? said : readingOf(said),
       ]),
     ),
+    own: countedSpecies({ air })
+      .filter(({ own }) => own !== undefined)
+      .map(factsOfSpecies),
     rooms: Object.keys(home.rooms),
   };
 }

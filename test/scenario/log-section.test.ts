@@ -33,6 +33,20 @@ describe('the section on logs', () => {
     expect(files[0]!.leftOut).toEqual([{ name: 'C', why: 'the scenario leaves it out' }]);
   });
 
+  test('a column may be a species that the scenario names itself, in its own unit', () => {
+    const text = `${scenario(`  readings:
+    Cellar tube: { quantity: radon, room: hall }
+`)}air: { own species: { radon: { unit: Bq/m3, outdoors: 8 } } }
+`;
+    const read = readScenario(text, 'a.yaml');
+    const options = logOptionsOf([...read.checked.values()][0]!, UTC_CLOCK);
+    const rows = 'Time,Cellar tube\n2025-01-31 12:00,120\n2025-01-31 13:00,140\n';
+    const { log, files } = readLog([{ file: 'l.csv', text: rows }], options);
+    expect(log.series[0]).toMatchObject({ quantity: 'radon', room: 'hall', place: 'room' });
+    expect([...log.series[0]!.values]).toEqual([120, 140]);
+    expect(files[0]!.columns[0]).toMatchObject({ unit: 'Bq/m3', unitBy: 'usual' });
+  });
+
   test('what is wrong with it is told, all at once', () => {
     const text = scenario(`  zone: Europe/Lundon
   dates: day

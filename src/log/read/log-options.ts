@@ -1,5 +1,6 @@
 import type { LocalClock } from '../../units/local-clock.ts';
 import type { Log, LoggedPlace, LoggedQuantity } from '../log.ts';
+import type { LoggedQuantityFacts } from '../quantities.ts';
 
 /** What a person says beside the files of a log. */
 export interface LogOptions {
@@ -13,6 +14,8 @@ export interface LogOptions {
   readonly dates?: DateOrder;
   /** What columns (or names, in a long file) are, by their name as the file writes it. */
   readonly readings: Readonly<Record<string, NamedReading | 'leave out'>>;
+  /** Species that the scenario names itself. */
+  readonly own: readonly LoggedQuantityFacts[];
   /** Rooms of the home; empty where none is known, then columns name them. */
   readonly rooms: readonly string[];
 }
@@ -70,5 +73,6 @@ export const NOTHING_SAID: LogOptions = {
   zone: '',
   zoneIsLoggers: false,
   readings: {},
+  own: [],
   rooms: [],
 };

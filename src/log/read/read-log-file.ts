@@ -152,7 +152,8 @@ function finishAll(
       }
       taken.set(key, name);
       const asked = Object.hasOwn(options.readings, name);
-      const facts = factsOf(what.quantity)!;
+      const ofScenario = options.own.find((one) => one.name === what.quantity);
+      const facts = ofScenario ?? factsOf(what.quantity)!;
       const said = what.unit ?? rows.units.get(group) ?? null;
       const done = finishColumn(
         raw,

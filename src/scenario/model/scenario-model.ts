@@ -179,7 +179,7 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
       air: airModel(own).optional(),
       seed: seed.optional(),
       bands: bandsModel(species).optional(),
-      log: logModel.optional(),
+      log: logModel(own.map(({ name }) => name)).optional(),
       doubts: doubtsModel.optional(),
       fitted: fittedModel.optional(),
       plans: named(
