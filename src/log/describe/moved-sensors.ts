@@ -41,12 +41,12 @@ function moveOf(
 ) {
   let [best, clearest, at] = [0, 0, -1];
   for (let day = SIDE; day + SIDE <= difference.length; day++) {
-    const before = difference.slice(day - SIDE, day);
-    const after = difference.slice(day, day + SIDE);
+    const before = known(difference.subarray(day - SIDE, day));
+    const after = known(difference.subarray(day, day + SIDE));
+    if (before.length < FEWEST || after.length < FEWEST) continue;
     const step = middleOf(after) - middleOf(before);
     const varies = usualDistance(before) + usualDistance(after);
-    if (Number.isNaN(step) || Math.abs(step) < LEAST[quantity] || Math.abs(step) < CLEAR * varies)
-      continue;
+    if (Math.abs(step) < LEAST[quantity] || Math.abs(step) < CLEAR * varies) continue;
     // What comes with a cold week goes with it: a step counts where days further off keep it.
     const [long, later] = [difference.slice(0, day), difference.slice(day)].map(knownMiddle);
     if (!((later! - long!) / step > KEPT)) continue;
@@ -61,14 +61,17 @@ function moveOf(
   return [{ size: Math.abs(best) / LEAST[quantity], warning: { id: 'moved' as const, text } }];
 }
 
-const knownMiddle = (values: Float64Array): number =>
-  middleOf(values.filter((value) => !Number.isNaN(value)));
+const known = (values: Float64Array): Float64Array =>
+  values.filter((value) => !Number.isNaN(value));
+const knownMiddle = (values: Float64Array): number => middleOf(known(values));
 
 const meanOf = (values: Float64Array): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const DAY = 86_400;
 const SIDE = 5; // days
+/** Days of a side that have to be known. */
+const FEWEST = 3;
 /** Of the usual distances of days from their middle, before and after together. */
 const CLEAR = 2.5;
 /** Share of a step that has to last. */

@@ -146,6 +146,13 @@ describe('what readings say against themselves', () => {
       days(30, (h) => own(h) - (h >= 360 && h < 504 ? 2.5 : 0)),
     );
     expect(describe1([moved, other]).warnings.map(({ id }) => id)).toEqual(['moved']);
+    // a day beside the step without readings hides nothing
+    const away = days(30, (h) => own(h) + (h >= 360 ? 2.5 : 0)).filter(
+      (_, h) => h < 336 || h >= 360,
+    );
+    expect(describe1([made('temperature', 'hall', away), other]).warnings[0]!.text).toMatch(
+      /^The temperature of (hall stepped up|bath stepped down) by 2\.\d K against other rooms about 2025-01-2[01]/,
+    );
     expect(describe1([cold, other]).warnings).toEqual([]);
   });
 
