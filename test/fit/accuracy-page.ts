@@ -38,7 +38,7 @@ export function accuracyPage(every: readonly Twin[]): string {
   const runs = twins.map(({ fit }) => fit.runs);
   return `# How accurate a fit is
 
-Written by \`UPDATE_ACCURACY=1 npx vitest run test/fit/twins.test.ts\`, which takes a quarter of an hour and more.
+Written by \`UPDATE_ACCURACY=1 npx vitest run test/fit/twins.test.ts\`, which takes a quarter of an hour.
 
 Twins are invented flats of two rooms whose every value is drawn from what is assumed of such homes, logged for
 35 days every half-hour by sensors with errors of 0.1 K and 0.8 points that hang together (0.8 from hour to hour), and
