@@ -9,12 +9,21 @@ import type { ReportInput } from './report-input.ts';
 import { answerMarkup, list, type Section } from './section.ts';
 import { turningPoints } from './turning-points.ts';
 
-/** The answer with its three figures, and beside it what would turn it round and how sure it is. */
+/**
+ * The answer with its three figures: of the plan asked about, else of the first question that plans
+ * ask, else of all plans; and beside it what would turn it round and how
+ * sure it is.
+ */
 export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const { purchase } = study;
   const told = purchase?.decision.sentences ?? null;
-  const [lead = '', ...reasons] = told ?? study.answer.sentences;
+  const [question] = study.asked.questions;
+  const [lead = '', ...reasons] =
+    told ??
+    (question === undefined
+      ? study.answer.sentences
+      : [`${question.title} ${question.sentences.join(' ')}`]);
   const flips = purchase?.flips ?? [];
   return {
     id: 'answer',
@@ -25,7 +34,7 @@ export function answerSection(input: ReportInput): Section {
 <p class="lead">${lead}</p>
 ${beforeAfter(study)}
 ${robustness(study)}
-${reasonsMarkup(study, told === null ? null : reasons)}
+${told === null && question !== undefined ? null : reasonsMarkup(study, told === null ? null : reasons)}
 ${meaning(study)}
 </div>
 <div class="beside">

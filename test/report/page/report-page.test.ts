@@ -437,10 +437,21 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
     expect(sectionsOf(made)).toEqual([
       ...['answer', 'plans', 'pictures', 'air', 'cautions', 'assumptions', 'method'],
     ]);
+    expect(textOf(byId(made, 'answer'))).toContain(
+      '17 °C or 18 °C? cooler saves 28\u00a0GBP a year',
+    );
+    expect(textOf(byId(made, 'answer'))).not.toContain('room-hours');
+    expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);
+  });
+
+  test('of plans that ask nothing tells which costs least and which is kindest', async () => {
+    const text = `${COTTAGE}${OWNED.replace('setpoint: 17', 'setpoint: 17, power: 9 kW')}`;
+    const other = await studyOf(text);
+    expect(other.asked.questions).toEqual([]);
+    const made = readMarkup((await reportPage(inputOf(other, text))).page);
     const [lead, ...rest] = other.answer.sentences;
     expect(textOf(byId(made, 'answer'))).toContain(lead);
     expect(textOf(byId(made, 'answer'))).toContain(rest.join(' '));
-    expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);
   });
 
   test('is called invented only where the scenario says so', () => {
