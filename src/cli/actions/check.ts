@@ -76,12 +76,16 @@ async function findingsText(found: Findings, width: number): Promise<string> {
   const { remarkList } = await import('../../report/tables/remark-list.ts');
   const { wrapText } = await import('../../report/tables/wrap-text.ts');
   const hours = [...new Set(found.plans.map((p) => p.hours))];
-  const longest = Math.min(width / 3, Math.max(...found.plans.map(({ plan }) => plan.length)));
+  const names = found.plans.map(({ plan }) => visibleProse(plan));
+  const longest = Math.min(width / 3, Math.max(...names.map((name) => name.length)));
   const plans = [
-    ...found.plans.map((p) => {
+    ...found.plans.map((p, k) => {
       const own = hours.length === 1 ? '' : ` (${p.hours} h)`;
-      const name = visibleProse(p.plan).padEnd(longest);
-      return wrapText(`${visibleProse(p.description)}${own}`, `${name}  `, width);
+      return wrapText(
+        `${visibleProse(p.description)}${own}`,
+        `${names[k]!.padEnd(longest)}  `,
+        width,
+      );
     }),
     ...(hours.length === 1 ? [`${hours[0]} hours each`] : []),
   ].join('\n');
