@@ -8,8 +8,13 @@ export interface RunCount {
   stop(): void;
 }
 
-/** A bar on standard error where that is a terminal, silence where it is not. It may grow longer. */
-export async function startRunCount(io: Io): Promise<RunCount> {
+/**
+ * A bar on standard error where that is a terminal, silence where it is not. It grows longer where more
+ * is asked for than was expected, and ends full.
+ *
+ * @param expected  runs that will be asked for, as far as can be told before
+ */
+export async function startRunCount(io: Io, expected = 0): Promise<RunCount> {
   if (io.terminal === null) return { asked: () => {}, done: () => {}, stop: () => {} };
   const { default: cliProgress } = await import('cli-progress');
   const bar = new cliProgress.SingleBar({
@@ -20,11 +25,15 @@ export async function startRunCount(io: Io): Promise<RunCount> {
     clearOnComplete: false,
     linewrap: true, // leaves the terminal as it is, should the program be ended meanwhile
   });
-  let total = 0;
-  bar.start(0, 0);
+  let asked = 0;
+  let done = 0;
+  bar.start(expected, 0);
   return {
-    asked: () => bar.setTotal(++total),
-    done: () => bar.increment(),
-    stop: () => bar.stop(),
+    asked: () => bar.setTotal(Math.max(expected, ++asked)),
+    done: () => bar.update(++done),
+    stop: () => {
+      bar.setTotal(asked);
+      bar.stop();
+    },
   };
 }

@@ -187,14 +187,19 @@ test('help has an example', async () => {
 
 test('runs are counted on a terminal, however many there will be', async () => {
   const terminal = Object.assign(new PassThrough(), { isTTY: true, columns: 80 });
-  const count = await startRunCount({
-    ...fakeIo().io,
-    terminal: terminal as unknown as NodeJS.WriteStream,
-  });
-  for (let k = 0; k < 3; k++) count.asked();
-  count.done();
-  count.asked();
-  count.done();
-  count.stop();
-  expect(String(terminal.read())).toContain('2 of 4 runs done');
+  const io = { ...fakeIo().io, terminal: terminal as unknown as NodeJS.WriteStream };
+  const counted = async (expected: number): Promise<string> => {
+    const count = await startRunCount(io, expected);
+    for (let k = 0; k < 3; k++) count.asked();
+    count.done();
+    count.asked();
+    count.done();
+    count.stop();
+    return String(terminal.read());
+  };
+  expect(await counted(0)).toContain('2 of 4 runs done');
+  const early = await counted(90);
+  expect(early).toContain('0 of 90 runs done');
+  // What was expected and never asked for is not waited for at the end.
+  expect(early.lastIndexOf('2 of 4 runs done')).toBeGreaterThan(early.lastIndexOf('of 90'));
 });

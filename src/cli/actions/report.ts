@@ -89,7 +89,8 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
   const { scenario, files, weather } = loaded;
   const others = await otherYears(io, options.weather);
   const prepared = (variant: PlanVariant) => prepareVariant(scenario, files, variant);
-  const count = await startRunCount(io);
+  const expected = loaded.plans.length + 2 * options.doubt + SEARCHES;
+  const count = await startRunCount(io, expected);
   const workers = io.startWorkers === null ? null : await io.startWorkers(Number.POSITIVE_INFINITY);
   try {
     const setup = { file: scenario.file, weather, others };
@@ -126,3 +127,9 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
     await workers?.close();
   }
 }
+
+/**
+ * Runs of a report besides plans and draws: proposals, inputs low and high, thermostats, prices and
+ * habits at which the answer turns; 83 in the first demonstration home.
+ */
+const SEARCHES = 80;

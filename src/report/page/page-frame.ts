@@ -1,7 +1,7 @@
 import { type Document, documentFrame } from './document-frame.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
-import { type Section, sectionMarkup } from './section.ts';
+import { INVENTED, type Section, sectionLinks, sectionMarkup } from './section.ts';
 import { STYLES } from './styles.ts';
 
 /**
@@ -22,10 +22,8 @@ export function pageFrame(
 <header>
 <h1>${title}</h1>
 <p class="meta"><b>${scenario.title}.</b> ${Math.round(period.hours / 24)} days from ${period.from.slice(0, 10)}, simulated hour by hour; weather: ${weather.title}.</p>
-${scenario.invented ? html`<p class="invented">Invented demonstration: this home, its people and its place do not exist.</p>` : null}
-<nav aria-label="Sections"><ul>${sections.map(
-    ({ id, title: name }) => html`<li><a href="#${id}">${name}</a></li>`,
-  )}</ul></nav>
+${scenario.invented ? INVENTED : null}
+${sectionLinks(sections)}
 </header>
 <main>${served?.standing ?? null}${sections.map(sectionMarkup)}</main>
 <footer><p>Made with roombalance ${version} on ${date}. It is free software and sells nothing.</p></footer>

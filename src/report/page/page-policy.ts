@@ -22,8 +22,11 @@ export function pagePolicy(
 ): string {
   const hash = (text: string): string => `'sha256-${sha256(text)}'`;
   return [
-    `default-src 'none'; style-src ${hash(styles)}; script-src ${scripts.map(hash).join(' ')}` +
-      `${runs ? " 'wasm-unsafe-eval'; worker-src blob:" : ''}`,
+    `default-src 'none'; style-src ${hash(styles)}`,
+    ...(scripts.length > 0
+      ? [`script-src ${scripts.map(hash).join(' ')}${runs ? " 'wasm-unsafe-eval'" : ''}`]
+      : []),
+    ...(runs ? ['worker-src blob:'] : []),
     ...(follows ? ["connect-src 'self'"] : []),
     `base-uri 'none'; form-action ${sends ? "'self'" : "'none'"}`,
   ].join('; ');

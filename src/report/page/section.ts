@@ -25,3 +25,12 @@ export const list = (items: readonly HtmlPart[]): Html =>
 export const answerMarkup = ({ sentences, trades }: Answer, from = 0): Html => html`
 ${sentences.length > from ? html`<p>${sentences.slice(from).join(' ')}</p>` : null}
 ${trades.map(({ opening, trades: items }) => html`<p>${opening}:</p>${list(items)}`)}`;
+
+/** Links to the sections of a page. */
+export const sectionLinks = (sections: readonly Section[]): Html =>
+  html`<nav aria-label="Sections"><ul>${sections.map(
+    ({ id, title }) => html`<li><a href="#${id}">${title}</a></li>`,
+  )}</ul></nav>`;
+
+/** What must stand at the top where a home is invented. */
+export const INVENTED: Html = html`<p class="invented">Invented demonstration: this home, its people and its place do not exist.</p>`;

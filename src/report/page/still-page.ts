@@ -1,5 +1,7 @@
-import { type Html, html, raw } from './html.ts';
-import { type Section, sectionMarkup } from './section.ts';
+import { documentFrame } from './document-frame.ts';
+import { html } from './html.ts';
+import type { PagePermits } from './page-policy.ts';
+import { INVENTED, type Section, sectionLinks, sectionMarkup } from './section.ts';
 import { STYLES } from './styles.ts';
 
 /** What goes round the sections of a page without a script. */
@@ -20,33 +22,18 @@ export interface StillPage {
  */
 export function stillPage(page: StillPage): string {
   const { title, about, invented, sections, version, sha256 } = page;
-  const policy = `default-src 'none'; style-src 'sha256-${sha256(STYLES)}'; base-uri 'none'; form-action 'none'`;
-  return html`<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="color-scheme" content="light dark">
-<meta name="referrer" content="no-referrer">
-<title>${title}</title>
-<style>${raw(STYLES)}</style>
-</head>
-<body>
-<a class="skip" href="#${sections[0]?.id ?? ''}">Skip to the words</a>
+  const body = html`<a class="skip" href="#${sections[0]?.id ?? ''}">Skip to the words</a>
 <header>
 <h1>${title}</h1>
 <p class="meta">${about}</p>
 ${invented ? INVENTED : null}
-<nav aria-label="Sections"><ul>${sections.map(
-    ({ id, title: name }) => html`<li><a href="#${id}">${name}</a></li>`,
-  )}</ul></nav>
+${sectionLinks(sections)}
 </header>
 <main>${sections.map(sectionMarkup)}</main>
-<footer><p>Made with roombalance ${version}. It is free software and sells nothing.</p></footer>
-</body>
-</html>
-`.markup;
+<footer><p>Made with roombalance ${version}. It is free software and sells nothing.</p></footer>`;
+  return documentFrame(html`${title}`, body, NOTHING_RUNS, sha256).page;
 }
 
-const INVENTED: Html = html`<p class="invented">Invented demonstration: this home, its people and its place do not exist.</p>`;
+const NOTHING_RUNS: PagePermits = {
+  ...{ styles: STYLES, scripts: [], runs: false, follows: false, sends: false },
+};
