@@ -98,8 +98,11 @@ export async function tellDoubt(io: Io, loaded: LoadedPlans, doubt: SampledDoubt
   const { doubtText } = await import('../report/tables/doubt-text.ts');
   const { pathInWords } = await import('../report/page/path-in-words.ts');
   const { variantScenario } = await import('../studies/plan-variant.ts');
-  const { plan } = loaded.plans[0]!;
+  const { plan, period } = loaded.plans[0]!;
   const raw = variantScenario(loaded.scenario, { plan: plan.plan, set: [] });
   const named = (pointer: string) => pathInWords(pointer, raw);
-  io.out(`\n${doubtText(doubt, plan.prices.currency, named, io.width)}\n`);
+  const home = {
+    ...{ currency: plan.prices.currency, rooms: plan.home.rooms.length, hours: period.hours },
+  };
+  io.out(`\n${doubtText(doubt, home, named, io.width)}\n`);
 }

@@ -32,7 +32,7 @@ test('run --doubt tells how far the figures go and what moves them', async () =>
     /Doubt: 4 draws of \d+ numbers that were assumed or stated as doubtful, all at once\. /,
   );
   expect(words).toMatch(
-    /plan \[money\] \[room h\] \[room h\] now [\d]+ \(\d+ to \d+\) \d+ \(\d+ to \d+\)/,
+    /plan \[money\] \[% of the time\] \[h a day\] now [\d]+ \(\d+ to \d+\) \d+ \(\d+ to \d+\) [\d.]+ \([\d.]+ to [\d.]+\)/,
   );
   expect(words).toContain('No single input moves money more than chance could.');
 });

@@ -10,6 +10,15 @@ import { andList } from '../../units/word-list.ts';
 import { type Column, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
+/** What figures of a doubt are told by. */
+export interface DoubtedHome {
+  readonly currency: string;
+  /** How many rooms its hours are added up over. */
+  readonly rooms: number;
+  /** Length of the period. [h] */
+  readonly hours: number;
+}
+
 /**
  * What doubtful inputs do to the figures of plans, in a table and a few sentences.
  *
@@ -17,7 +26,7 @@ import { wrapText } from './wrap-text.ts';
  */
 export function doubtText(
   doubt: SampledDoubt,
-  currency: string,
+  home: DoubtedHome,
   named: (pointer: string) => string,
   width: number,
 ): string {
@@ -28,8 +37,8 @@ export function doubtText(
   const alone = differences.length === 0 ? plans.map((plan) => said([alonePlan(plan, name)])) : [];
   return [
     said(intro(doubt, name)),
-    table(plans, currency, width),
-    ...differences.map((each) => said(differenceWords(doubt, each, currency, name))),
+    table(plans, home, width),
+    ...differences.map((each) => said(differenceWords(doubt, each, home.currency, name))),
     ...alone,
   ].join('\n\n');
 }
@@ -45,7 +54,7 @@ function intro(
       `doubtful${weather}, all at once${alike}.`,
     'Half of the draws of a number lie below the value used. The table has medians, and in brackets ' +
       'the range without the lowest and highest tenth; wet corners are cold spots above 80 % ' +
-      'relative humidity, too cold is with somebody in.',
+      'relative humidity, as a mean of the rooms; too cold is with somebody in, of all rooms together.',
     ...(left_aside.length === 0
       ? []
       : [
@@ -57,20 +66,30 @@ function intro(
   ];
 }
 
-function table(plans: readonly PlanDoubt[], currency: string, width: number): string {
-  const spread = (head: string, of: (plan: PlanDoubt) => FigureDoubt): Column => ({
+function table(
+  plans: readonly PlanDoubt[],
+  { currency, rooms, hours }: DoubtedHome,
+  width: number,
+): string {
+  const spread = (
+    head: string,
+    of: (plan: PlanDoubt) => FigureDoubt,
+    per = 1,
+    decimals = 0,
+  ): Column => ({
     head,
     cells: plans.map((plan) => {
       const { median, p10, p90 } = of(plan);
-      return `${figureText(median, 0)} (${figureText(p10, 0)} to ${figureText(p90, 0)})`;
+      const [mid, low, high] = [median, p10, p90].map((value) => figureText(value / per, decimals));
+      return `${mid} (${low} to ${high})`;
     }),
   });
   return textTable(
     [
       { head: '\nplan', cells: plans.map(({ plan }) => plan), align: 'left' },
       spread(`money a year\n[${currency}]`, ({ money }) => money),
-      spread('wet corners\n[room h]', ({ damp }) => damp),
-      spread('too cold\n[room h]', ({ cold }) => cold),
+      spread('wet corners\n[% of the time]', ({ damp }) => damp, (rooms * hours) / 100),
+      spread('too cold\n[h a day]', ({ cold }) => cold, hours / 24, 1),
     ],
     width,
   );
