@@ -3,6 +3,7 @@ import type { Household, WeekSchedule } from '../control/household.ts';
 import type { Fuel, Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { FuelPrice, Prices } from '../home/prices.ts';
+import { USUAL } from './choices.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 
 /** What questions are asked of. */
@@ -24,6 +25,7 @@ export function oddValues(asked: Questioned): Notice[] {
     ...oddAreas(asked),
     ...oddSettings(asked),
     ...unheated(asked),
+    ...idleAiring(asked),
   ];
 }
 
@@ -97,6 +99,14 @@ function oddSettings({ home, household }: Questioned): Notice[] {
           },
         ]),
   ];
+}
+
+/** A factor of usual habits of airing where none of them is listed. */
+function idleAiring({ data: { household } }: Questioned): Notice[] {
+  const { airing = [USUAL], 'usual airing': wider } = household ?? {};
+  if (wider === undefined || airing.includes(USUAL)) return [];
+  const text = `Usual airing is ${written(wider)}, but the habits listed do not name ${USUAL}: it changes nothing.`;
+  return [{ id: 'usual-airing-idle', text }];
 }
 
 /** Rooms that have something to heat them, and no setting that ever asks for heat. */

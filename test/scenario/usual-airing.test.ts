@@ -102,6 +102,18 @@ describe('somebody who says it', () => {
     ]);
   });
 
+  test('is told where a list is asked for, and where usual airing changes nothing', () => {
+    expect(() => prepared({ household: 'airing: usual' })).toThrow(
+      'h.yaml:9:22: household.airing: expected a list of airing habits, such as [usual], got "usual"',
+    );
+    const said = ({ cautions }: PreparedPlan) =>
+      cautions.filter(({ id }) => id === 'usual-airing-idle').map(({ text }) => text);
+    expect(said(prepared({ household: 'usual airing: 2, airing: []' }))).toEqual([
+      'Usual airing is 2, but the habits listed do not name usual: it changes nothing.',
+    ]);
+    expect(said(prepared({ household: 'usual airing: 2' }))).toEqual([]);
+  });
+
   test('is told what a word that is none may be', () => {
     expect(() => prepared({ household: 'airing: [often]' })).toThrow(
       'h.yaml:9:23: household.airing #1: expected an airing habit, or usual, got "often"',

@@ -275,7 +275,7 @@ export const householdModel = (species: readonly KnownSpecies[]) =>
           'A habit of opening windows, or the word usual for all those that households have',
           { eg: USUAL },
         ),
-        'a list of airing habits',
+        `a list of airing habits, such as [${USUAL}]`,
         'Habits of opening windows; an empty list keeps them shut',
         { otherwise: 'as usual in households', eg: [USUAL] },
       ).optional(),
