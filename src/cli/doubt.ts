@@ -1,11 +1,10 @@
 import type { SampledDoubt } from '../studies/doubts/sampled-doubt.ts';
 import type { PlanVariant } from '../studies/plan-variant.ts';
 import type { Weather } from '../weather/weather.ts';
-import { fewAtOnce } from './few-at-once.ts';
+import { countedRuns } from './counted-runs.ts';
 import type { Io } from './io.ts';
 import type { LoadedPlans } from './load-plans.ts';
 import { MOST_DATA } from './load-scenario.ts';
-import { ownCheck } from './own-check.ts';
 import { startRunCount } from './run-count.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -54,20 +53,11 @@ export async function doubtOf(
   try {
     const setup = { file: scenario.file, weather: loaded.weather, others };
     const { run } = await startSimulations(workers, setup, { done: count.done });
-    // Prepared plans are large, so that no more than the threads need wait for them.
-    const ran = fewAtOnce(
-      2 * (workers?.threads ?? 1),
-      async (variant: PlanVariant, year: number) => {
-        const measures = await run(prepareVariant(scenario, files, variant), year);
-        ownCheck([measures]);
-        return measures;
-      },
+    const ran = countedRuns(count, workers?.threads ?? 1, (variant, year) =>
+      run(prepareVariant(scenario, files, variant), year),
     );
     const inYear = [loaded.weather, ...others].map((_, year) =>
-      memoizedRuns((variant) => {
-        count.asked(); // before its turn, so that the number of runs is known from the first
-        return ran(variant, year);
-      }),
+      memoizedRuns((variant) => ran(variant, year)),
     );
     const all = sampledInputs(scenario, plans);
     const { drawn, leftAside } = setAside(all, plans, (k, path, value) => {

@@ -14,6 +14,7 @@ import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
 import { type Reading, type Readings, readingsOf } from './readings/readings.ts';
 import { commonSpan, type Division, divide } from './readings/span-of.ts';
+import { weatherOfHours } from './readings/weather-of-hours.ts';
 import { type Channel, meansOver } from './simulate/channel.ts';
 import { cutWeather } from './simulate/cut-weather.ts';
 import { loggedRequest } from './simulate/logged-request.ts';
@@ -290,12 +291,8 @@ function adjustablesOf(
 }
 
 /** Share of the fitted hours in which it was mild outdoors. [-] */
-function mildHours(
-  { weather: { temperature, start, step } }: FitRequest,
-  division: Division,
-): number {
-  const at = (hour: number): number => Math.round((division.start + hour * HOUR - start) / step);
-  const fitted = temperature.subarray(Math.max(0, at(0)), Math.max(0, at(division.withheld)));
+function mildHours({ weather }: FitRequest, division: Division): number {
+  const fitted = weatherOfHours(weather, division, 0, division.withheld);
   return fitted.filter((t) => t > MILD).length / Math.max(1, fitted.length);
 }
 

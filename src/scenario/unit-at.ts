@@ -41,23 +41,24 @@ interface Field {
 
 /** Fields that a step leads to; of a field of several forms, those of every form. */
 function inside(field: Field, step: string): readonly Field[] {
-  const { shape, valueType, element, options = [], innerType, in: before } = field.def;
+  const { shape, valueType, element } = field.def;
   if (shape !== undefined) return Object.hasOwn(shape, step) ? [shape[step]!] : [];
   if (valueType !== undefined) return [valueType];
   if (element !== undefined) return [element];
-  return [...options, innerType, before]
-    .filter((inner) => inner !== undefined)
-    .flatMap((inner) => inside(inner, step));
+  return formsOf(field).flatMap((form) => inside(form, step));
 }
 
 function unitOf(field: Field): string | undefined {
   const unit = field.meta()?.['unit'];
   if (typeof unit === 'string') return unit;
-  const { options = [], innerType, in: before } = field.def;
-  return [...options, innerType, before]
-    .filter((inner) => inner !== undefined)
+  return formsOf(field)
     .map(unitOf)
     .find((found) => found !== undefined);
+}
+
+/** Forms that a field may have, or what stands inside where it only wraps another. */
+function formsOf({ def: { options = [], innerType, in: before } }: Field): readonly Field[] {
+  return [...options, innerType, before].filter((form) => form !== undefined);
 }
 
 /** What was looked up, as long as the model lives. */

@@ -3,13 +3,12 @@ import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import { visibleValue } from '../../units/visible-text.ts';
+import { countedRuns } from '../counted-runs.ts';
 import { firstYear, otherYears } from '../doubt.ts';
-import { fewAtOnce } from '../few-at-once.ts';
 import type { Io } from '../io.ts';
 import { keepApart, type Output } from '../keep-apart.ts';
 import { livingOf } from '../living-of.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
-import { ownCheck } from '../own-check.ts';
 import { startRunCount } from '../run-count.ts';
 import { UsageError } from '../usage-error.ts';
 
@@ -95,19 +94,9 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
   try {
     const setup = { file: scenario.file, weather, others };
     const { run, watch } = await startSimulations(workers, setup, { done: count.done });
-    // Prepared plans are large, so that no more than the threads need wait for them.
-    const inTurn = fewAtOnce(
-      2 * (workers?.threads ?? 1),
-      async (variant: PlanVariant, year: number) => {
-        const measures = await run(prepared(variant), year);
-        ownCheck([measures]);
-        return measures;
-      },
+    const runIn = countedRuns(count, workers?.threads ?? 1, (variant, year) =>
+      run(prepared(variant), year),
     );
-    const runIn = (variant: PlanVariant, year: number) => {
-      count.asked(); // before its turn, so that the number of runs is known early
-      return inTurn(variant, year);
-    };
     return await reportStudy({
       ...{ scenario, files, set: options.set },
       plans: loaded.plans.map(({ plan }) => plan.plan),

@@ -3,7 +3,7 @@ import type { Home } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { AIRING } from '../presets/activities.ts';
 import { ACTING } from '../presets/control.ts';
-import { airedHome, opened } from './airing.ts';
+import { opened } from './airing.ts';
 import type { ControlContext } from './device-controls.ts';
 import { activitiesNamed } from './named-activities.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -12,13 +12,13 @@ import { airingHabitsOf, type Habit } from './usual-airing.ts';
 /** What people do about readings, after activities and on waking; habits by the clock are lines. */
 export function airingHabits(
   data: ScenarioData,
-  { openings, site }: Pick<Home, 'openings' | 'site'>,
+  home: Pick<Home, 'openings' | 'site'>,
   plans: readonly RoomPlan[],
   context: ControlContext,
 ): AiringHabit[] {
   const { condition, defaults } = context;
-  const home = airedHome(openings, plans, site.latitude);
-  return airingHabitsOf(data, home, defaults).flatMap(({ habit, index }): AiringHabit[] => {
+  const { openings } = home;
+  return airingHabitsOf(data, home, plans, defaults).flatMap(({ habit, index }): AiringHabit[] => {
     if (habit.at !== undefined) return [];
     const at = (key: string) => ['household', 'airing', index, key];
     const probability = defaults.number(at('probability'), habit.probability, ACTING.probability);

@@ -7,17 +7,17 @@ import { AIRING } from '../presets/activities.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
-import { type AiredHome, airingHabitsOf, type Habit } from './usual-airing.ts';
+import { airingHabitsOf, type Habit } from './usual-airing.ts';
 
 /** How far each opening stands open by the clock. */
 export function openingLines(
   data: ScenarioData,
-  { openings, site }: Pick<Home, 'openings' | 'site'>,
+  home: Pick<Home, 'openings' | 'site'>,
   plans: readonly RoomPlan[],
   defaults: Defaults,
 ): WeekSchedule[] {
-  const aired = airedHome(openings, plans, site.latitude);
-  const habits = airingHabitsOf(data, aired, defaults).flatMap(({ habit, index }) => {
+  const { openings } = home;
+  const habits = airingHabitsOf(data, home, plans, defaults).flatMap(({ habit, index }) => {
     if (habit.at === undefined) return [];
     const at = (key: string) => ['household', 'airing', index, key];
     const lasts = defaults.number(at('lasts'), habit.lasts, AIRING.lasts);
@@ -52,12 +52,6 @@ export function airingFindings(
     return [{ path, expected: 'a room with a window that opens' }];
   });
 }
-
-export const airedHome = (
-  openings: readonly Opening[],
-  plans: readonly RoomPlan[],
-  latitude: number,
-): AiredHome => ({ plans, windows: new Set(openings.map(({ room }) => room)), latitude });
 
 /** Which openings a habit opens. */
 export function opened(

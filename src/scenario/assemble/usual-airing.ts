@@ -1,3 +1,4 @@
+import type { Home } from '../../home/home.ts';
 import { COMMON } from '../../units/preset.ts';
 import { USUAL } from '../choices.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -21,41 +22,43 @@ export interface ListedHabit {
 type Listed = NonNullable<NonNullable<ScenarioData['household']>['airing']>[number];
 export type Habit = Exclude<Listed, string>;
 
-/** What a home has that usual habits depend on. */
-export interface AiredHome {
-  readonly plans: readonly RoomPlan[];
-  /** Rooms that have a window to open. */
-  readonly windows: ReadonlySet<number>;
-  readonly latitude: number;
-}
+/** What of a home usual habits depend on. */
+type AiredHome = Pick<Home, 'openings' | 'site'>;
 
 /** Habits as the scenario lists them, with `usual` written out; that is then told as assumed. */
 export function airingHabitsOf(
   { household }: ScenarioData,
   home: AiredHome,
+  plans: readonly RoomPlan[],
   defaults: Defaults,
 ): ListedHabit[] {
   return (household?.airing ?? [USUAL]).flatMap((listed, index) => {
     if (listed !== USUAL) return [{ habit: listed, index }];
-    const usual = usualHabits(home, household?.['usual airing'], defaults);
+    const usual = usualHabits(home, plans, household?.['usual airing'], defaults);
     return usual.map((habit) => ({ habit, index }));
   });
 }
 
-function usualHabits(home: AiredHome, given: number | undefined, defaults: Defaults): Habit[] {
-  if (home.windows.size === 0) return [];
+function usualHabits(
+  { openings, site }: AiredHome,
+  plans: readonly RoomPlan[],
+  given: number | undefined,
+  defaults: Defaults,
+): Habit[] {
+  if (openings.length === 0) return [];
   defaults.word(['household', 'airing'], undefined, USUAL_WORDS, COMMON);
   const wider = defaults.number(['household', 'usual airing'], given, USUAL_SHARE);
   if (wider === 0) return [];
+  const windows = new Set(openings.map(({ room }) => room));
   const named = (uses: readonly Use[]): string[] =>
-    home.plans
-      .filter(({ use, index }) => uses.includes(use) && home.windows.has(index))
+    plans
+      .filter(({ use, index }) => uses.includes(use) && windows.has(index))
       .map(({ name }) => name);
   const share = (usual: number): number => Math.min(1, usual * wider);
   const byClock = USUAL_AIRING.map(
     (usual): Habit => ({
       rooms: named(usual.uses),
-      ...{ months: monthsAt(usual, home.latitude), at: [usual.at], lasts: usual.lasts },
+      ...{ months: monthsAt(usual, site.latitude), at: [usual.at], lasts: usual.lasts },
       'open share': share(usual.openShare),
     }),
   );

@@ -1,5 +1,4 @@
 import { items, mapping, readTolerantly, textOf } from '../checks/tolerant-readers.ts';
-import { USUAL } from '../choices.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Edit } from './edit.ts';
 
@@ -42,11 +41,8 @@ export function isAiredDaily(raw: unknown): boolean {
   return rooms.length > 0 && 2 * aired.size >= rooms.length;
 }
 
-/** Habits as listed; where nothing is said, the usual ones. */
-function habitsOf(raw: unknown): readonly unknown[] {
-  const { airing = [USUAL] } = mapping(mapping(raw)['household']);
-  return items(airing);
-}
+const habitsOf = (raw: unknown): readonly unknown[] =>
+  items(mapping(mapping(raw)['household'])['airing']);
 
 function isShortAndWide(habit: unknown): boolean {
   const {

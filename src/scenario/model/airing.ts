@@ -54,12 +54,7 @@ export const airingModel = (species: readonly KnownSpecies[]) =>
       lasts: quantity('min', { above: 0, max: 1440 }, 'How long the window stays open each time', {
         usual: AIRING.lasts,
       }).optional(),
-      'open share': quantity(
-        '-',
-        { above: 0, max: 1 },
-        'How far the window is opened, as a share of its full opening',
-        { usual: AIRING.openShare },
-      ).optional(),
+      'open share': openShare().optional(),
       until: conditions(
         'Conditions that, once all are met, shut the window earlier',
         species,
@@ -96,4 +91,13 @@ export const airingModel = (species: readonly KnownSpecies[]) =>
     },
     'A habit of opening windows, with one of room, rooms, opening, and one of at, when, after, on waking',
     { eg: { room: 'bedroom', at: '07:00', lasts: '10 min' } },
+  );
+
+/** How far a window is opened by somebody who airs. */
+export const openShare = () =>
+  quantity(
+    '-',
+    { above: 0, max: 1 },
+    'How far the window is opened, as a share of its full opening',
+    { usual: AIRING.openShare },
   );

@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import type { KnownSpecies } from '../../species/species-table.ts';
 import { AIRING } from '../presets/activities.ts';
 import { ACTING } from '../presets/control.ts';
+import { openShare } from './airing.ts';
 import { hours } from './clock-fields.ts';
 import { conditions } from './condition.ts';
 import { choice, either, list, plainNumber, quantity, section, text } from './fields.ts';
@@ -36,12 +37,7 @@ const actionModel = section(
       eg: 'bedroom',
       otherwise: 'that of the rule',
     }).optional(),
-    'open share': quantity(
-      '-',
-      { above: 0, max: 1 },
-      'How far the window is opened, as a share of its full opening',
-      { usual: AIRING.openShare },
-    ).optional(),
+    'open share': openShare().optional(),
     lasts: quantity('min', { above: 0, max: 1440 }, 'How long the window stays open, or shut', {
       eg: '10 min',
       otherwise: `${AIRING.lasts.value} open, ${ACTING.closedFor.value} shut`,
