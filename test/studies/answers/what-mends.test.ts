@@ -46,6 +46,7 @@ test('nothing that takes it away is said too', () => {
 });
 
 test('a machine that adds less than a tenth is no question', () => {
+  expect(told(10, 8.8, 9.1)).toContain('clean 75 %');
   expect(told(10, 9.2, 8)).toBe('');
 });
 

@@ -66,3 +66,14 @@ test('what moves most comes first', () => {
   const outdoor_air = { ...was.outdoor_air, l_per_s: 60 }; // twice as much
   expect(is({ rooms, outdoor_air }).map(({ of }) => of)).toEqual(['outdoor air', 'temperature']);
 });
+
+test('water that devices take out, from 25 litres a year on', () => {
+  const taking = (litres: number) => ({
+    devices: {
+      ...was.devices,
+      detail: { drier: { water_kg: -litres } as PlanMeasures['devices']['detail'][string] },
+    },
+  });
+  expect(words(taking(24))).toEqual([]);
+  expect(words(taking(26))).toEqual(['devices take 26 L of water a year out of the air']);
+});
