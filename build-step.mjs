@@ -160,6 +160,8 @@ function declareRecords() {
     ([name, type, stored, shift]) => `@unmanaged export class ${name} {
   @inline @operator('[]') get(i: i32): ${type} { return load<${stored}>(changetype<usize>(this) + (<usize>i << ${shift})); }
   @inline @operator('[]=') set(i: i32, value: ${type}): void { store<${stored}>(changetype<usize>(this) + (<usize>i << ${shift}), <${stored}>value); }
+  @inline at(i: i32, field: i32): ${type} { return load<${stored}>(changetype<usize>(this) + (<usize>i << ${shift}) + (<usize>field << ${shift})); }
+  @inline put(i: i32, field: i32, value: ${type}): void { store<${stored}>(changetype<usize>(this) + (<usize>i << ${shift}) + (<usize>field << ${shift}), <${stored}>value); }
 }`,
   );
   const classes = [...records].map(([name, { fields }]) => {
@@ -267,6 +269,22 @@ function toAssemblyScript(context) {
       factory.createBlock([...first, ...body.statements], true),
     );
   };
+  /** `view[place + field]` with a constant of a file or a whole number for field. */
+  const fieldOf = (node) => {
+    const access = ts.isNonNullExpression(node) ? node.expression : node;
+    if (!ts.isElementAccessExpression(access)) return undefined;
+    const { expression: view, argumentExpression: index } = access;
+    if (!ts.isBinaryExpression(index) || index.operatorToken.kind !== ts.SyntaxKind.PlusToken) return undefined;
+    const { left: place, right: field } = index;
+    const constant = ts.isNumericLiteral(field) || (ts.isIdentifier(field) && /^[A-Z_]+$/.test(field.text));
+    return constant ? { view, place, field } : undefined;
+  };
+  const call = ({ view, place, field }, method, more) =>
+    factory.createCallExpression(
+      factory.createPropertyAccessExpression(visit(view), method),
+      undefined,
+      [visit(place), field, ...more],
+    );
   const visit = (node) => {
     if (ts.isNonNullExpression(node)) return visit(node.expression);
     if (node.kind === ts.SyntaxKind.NumberKeyword) return factory.createTypeReferenceNode('f64');
@@ -282,6 +300,12 @@ function toAssemblyScript(context) {
       if (declarations.some(({ name }) => ts.isObjectBindingPattern(name))) {
         return declarations.flatMap(({ name, initializer }) => unfold(name, visit(initializer)));
       }
+    }
+    const place = fieldOf(node);
+    if (place !== undefined) return call(place, 'at', []);
+    if (ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.EqualsToken) {
+      const target = fieldOf(node.left);
+      if (target !== undefined) return call(target, 'put', [visit(node.right)]);
     }
     return ts.isFunctionDeclaration(node) ? visitFunction(node) : ts.visitEachChild(node, visit, context);
   };

@@ -50,6 +50,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 const MAY_USE: Record<string, readonly string[]> = {
   weather: ['csv-parse/browser/esm/sync'],
   scenario: ['yaml', 'zod', 'temporal-polyfill'],
+  measures: ['simple-statistics'],
   studies: ['simple-statistics'],
   fit: ['ml-matrix', 'simple-statistics'],
   living: ['fflate'],

@@ -30,7 +30,8 @@ export interface Sky {
 
 /**
  * The sky over a place, as it was worked out for the run before where weather, place and steps are
- * the same: plans of one scenario share all but some planes of it.
+ * the same: plans of one scenario share all but some planes of it, and all light where only the
+ * ground around differs.
  *
  * @param dt    control step [s]
  * @param from  an instant at which a control step begins [s UTC]
@@ -38,24 +39,32 @@ export interface Sky {
 export function skyOf(site: Home['site'], weather: Weather, dt: number, from: number): Sky {
   const { latitude, longitude, albedo, sky: spread } = site;
   const phase = (((from - weather.start) % dt) + dt) % dt;
-  const key = [latitude, longitude, albedo, spread, dt, phase].join();
+  const key = [latitude, longitude, spread, dt, phase].join();
   const known = kept.get(weather);
-  if (known?.key === key) return known.sky;
-  const sky = layOutSky(site, sunSeries(weather, dt, from));
-  kept.set(weather, { key, sky });
+  const same = known?.key === key;
+  if (same && known.albedo === albedo) return known.sky;
+  const light = same ? known.light : lightOver(site, sunSeries(weather, dt, from));
+  const sky = layOutSky(light, albedo);
+  kept.set(weather, { key, albedo, light, sky });
   return sky;
 }
 
-const kept = new WeakMap<Weather, { readonly key: string; readonly sky: Sky }>();
+interface Kept {
+  readonly key: string;
+  readonly albedo: number;
+  readonly light: Light;
+  readonly sky: Sky;
+}
+
+const kept = new WeakMap<Weather, Kept>();
 
 /**
  * The sun stands where it stands in the middle of an interval; dark intervals have 0 everywhere. What
  * the sky sends from around the sun arrives as the direct sun does, on planes and through glass.
  */
-function layOutSky(site: Home['site'], series: SunSeries): Sky {
+function layOutSky(light: Light, albedo: number): Sky {
+  const { series, elevation, azimuth, onFlat, fromSun, dome, horizon } = light;
   const { count } = series;
-  const { elevation, azimuth, onFlat, fromSun, dome, horizon } = lightOver(site, series);
-  const { albedo } = site;
 
   function onPlane({ tilt, azimuth: facing }: Facing): Float64Array {
     const on = new Float64Array(count);
@@ -85,6 +94,8 @@ function layOutSky(site: Home['site'], series: SunSeries): Sky {
   return { series, onPlane: keeping(onPlane), throughGlass: keeping(throughGlass) };
 }
 
+type Light = ReturnType<typeof lightOver>;
+
 /** Height and azimuth of the sun [deg], and what comes from it and from all over the sky [W/m2]. */
 function lightOver({ latitude, longitude, sky }: Home['site'], series: SunSeries) {
   const { count, start, step, directNormal, diffuseHorizontal } = series;
@@ -110,7 +121,7 @@ function lightOver({ latitude, longitude, sky }: Home['site'], series: SunSeries
     dome[k] = parts.dome;
     horizon[k] = parts.horizon;
   }
-  return { elevation, azimuth, onFlat, fromSun, dome, horizon };
+  return { series, elevation, azimuth, onFlat, fromSun, dome, horizon };
 }
 
 /** Works each plane out once, as long as they are not too many to keep. */

@@ -1,3 +1,4 @@
+import { quickselect } from 'simple-statistics';
 import type { Home } from '../../home/home.ts';
 import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
 import type { Hour } from '../hourly-means.ts';
@@ -38,11 +39,9 @@ export function createSpeciesLevels(
     const [mean, evening, night] = [ANY, EVENING, NIGHT].map((part) =>
       meanOf(values, partOfDay, part),
     );
-    const sorted = values.slice().sort();
     return {
       ...{ mean: mean!, evening: evening!, night: night! },
-      p95: sorted[Math.ceil(0.95 * had) - 1] ?? 0,
-      peak: sorted[had - 1] ?? 0,
+      ...highest(values),
     };
   }
 
@@ -53,6 +52,17 @@ export function createSpeciesLevels(
         species.map(({ name }, q) => [name, levelOf(all[q]![i]!.subarray(0, had))]),
       ),
   };
+}
+
+/** The 95th percentile by nearest rank, and the highest value; 0 where there are none. */
+function highest(values: Float64Array): Pick<SpeciesLevel, 'p95' | 'peak'> {
+  const rank = Math.ceil(0.95 * values.length) - 1;
+  if (rank < 0) return { p95: 0, peak: 0 };
+  const parted = Array.from(values);
+  quickselect(parted, rank);
+  let peak = parted[rank]!;
+  for (let k = rank; k < parted.length; k++) peak = Math.max(peak, parted[k]!);
+  return { p95: parted[rank]!, peak };
 }
 
 /** Mean of the values in a part of the day; of all of them where none is in it. */
