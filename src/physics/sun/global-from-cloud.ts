@@ -14,7 +14,6 @@ import { DEGREE } from './angles.ts';
 export function globalFromCloud(cloud: number, elevation: number): number {
   requireWithin(cloud, [0, 1], 'globalFromCloud: cloud', 'of the sky');
   requireWithin(elevation, [-90, 90], 'globalFromCloud: elevation', '°');
-  if (elevation <= 0) return 0;
   const clear = Math.max(0, 910 * sineOf(elevation * DEGREE) - 30);
   return clear * (1 - 0.75 * powerOf(cloud, 3.4));
 }

@@ -150,6 +150,7 @@ describe('decayingSource', () => {
     expect(() => decayingSource(1, DAY, 60, 0)).toThrow(
       'decayingSource: a while must end after it begins, got 60 to 0 s',
     );
+    expect(() => decayingSource(1, DAY, 60, 60)).toThrow('got 60 to 60 s');
   });
 });
 

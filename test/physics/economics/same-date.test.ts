@@ -24,6 +24,13 @@ test('prices of a year hold by date and hour in any other', () => {
   expect(at('2020-02-29T05:00')).toBe(229.05);
 });
 
+test('prices of more than a year hold in other years from their first day on', () => {
+  const prices = Float64Array.from({ length: 400 * 24 }, (_, k) => k);
+  const price = meanPriceOf({ by: 'series', start: utc('2023-01-01T00:00'), step: 3600, prices });
+  expect(price(utc('2022-01-01T05:00'), 600)).toBe(5);
+  expect(price(utc('2022-01-02T05:00'), 600)).toBe(29);
+});
+
 test('a leap day that they lack is the day before', () => {
   const price = dated('2023-01-01T00:00', 365);
   expect(price(utc('2024-02-29T05:00'), 600)).toBe(228.05);

@@ -172,5 +172,6 @@ describe('what cannot be is refused', () => {
     expect(() => humidityRatioFromRelativeHumidity(100, 100, 101_325)).toThrow(
       /^humidityRatioFromVapourPressure: vapour pressure must be at least 0 Pa and below the air pressure of 101325 Pa, got 1014\d\d\.?\d* Pa$/,
     );
+    expect(() => humidityRatioFromVapourPressure(101_325, 101_325)).toThrow(RangeError);
   });
 });

@@ -108,6 +108,31 @@ test('textbook examples of angles', () => {
   });
 });
 
+test('a worked example of the algorithm', () => {
+  compare({
+    topic: TOPIC,
+    what: 'declination, 13 October 1992, 0 h dynamical time',
+    unit: '°',
+    source: 'Meeus 1998, Astronomical Algorithms, 2nd ed., example 25.a',
+    mark: 'from memory',
+    expected: -7.78507,
+    got: solarDeclination(at('1992-10-13') - 69),
+    tolerance: { absolute: 1e-5 },
+    because: 'printed to five places',
+  });
+  compare({
+    topic: TOPIC,
+    what: 'equation of time, 13 October 1992, 0 h dynamical time',
+    unit: 'min',
+    source: 'Meeus 1998, Astronomical Algorithms, 2nd ed., example 28.a',
+    mark: 'from memory',
+    expected: 13.7094,
+    got: equationOfTime(at('1992-10-13') - 69),
+    tolerance: { absolute: 0.05 },
+    because: 'the low-accuracy series promises 3 s',
+  });
+});
+
 test('known moments of the year', () => {
   expect(solarDeclination(at('2024-06-20T20:51'))).toBeCloseTo(23.44, 2);
   expect(Math.abs(solarDeclination(at('2024-03-20T03:06')))).toBeLessThan(0.005);
