@@ -65,7 +65,7 @@ function asProperty(field: SchemaNode): SchemaNode {
 }
 
 /** A sentence that goes on behind another; names and formulas keep their capitals. */
-const lowered = (text: string): string =>
+export const lowered = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 function withParts(

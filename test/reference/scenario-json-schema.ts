@@ -2,15 +2,38 @@ import { z } from 'zod';
 import { scenarioModel } from '../../src/scenario/model/scenario-model.ts';
 import { ownSpecies } from '../../src/species/own-species.ts';
 import { described, type SchemaNode } from './described-schema.ts';
+import { patchOf } from './patch-schema.ts';
 
 /**
  * The scenario model as a JSON Schema (draft 7), so that editors complete and explain the file. Where
- * species have keys, it takes those that a file names itself, too.
+ * species have keys, it takes those that a file names itself, too; and what a plan changes has the keys
+ * of the file.
  */
 export function scenarioJsonSchema(): Record<string, unknown> {
   const any = ownSpecies({ name: ANY, label: 'A species of your own', unit: 'units/m3' });
   const schema = z.toJSONSchema(scenarioModel([any]), { io: 'input', target: 'draft-7' });
-  return { ...described(opened(schema) as SchemaNode) };
+  return { ...withChanges(described(opened(schema) as SchemaNode)) };
+}
+
+/** The schema with what plans may change spelt out. */
+function withChanges(schema: SchemaNode): SchemaNode {
+  const { plans, ...changeable } = schema.properties!;
+  const plan = plans!.additionalProperties as SchemaNode;
+  const { propertyNames: _any, ...change } = plan.properties!['change'] as SchemaNode & {
+    propertyNames?: unknown;
+  };
+  const { properties } = patchOf({ properties: changeable });
+  const spelt = { ...change, properties: properties!, additionalProperties: false };
+  return {
+    ...schema,
+    properties: {
+      ...changeable,
+      plans: {
+        ...plans!,
+        additionalProperties: { ...plan, properties: { ...plan.properties, change: spelt } },
+      },
+    },
+  };
 }
 
 /** Keys and words for a species of any name become keys and words of any name. */

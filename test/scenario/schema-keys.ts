@@ -8,8 +8,12 @@ export interface SchemaKey {
   readonly must: boolean;
 }
 
-/** Every place of a key in the schema, those within its several forms included. */
+/**
+ * Every place of a key in the schema, those within its several forms included; but not those within
+ * what a plan changes, which are the keys of the file again.
+ */
 export function keysOf(node: SchemaNode, path = ''): SchemaKey[] {
+  if (path === CHANGE) return [];
   const { properties = {}, required = [] } = node;
   const here = Object.entries(properties).map(([name, field]) => ({
     ...{ path: `${path}/${name}`, name, field },
@@ -31,3 +35,6 @@ function partsOf(node: SchemaNode, path: string): readonly (readonly [SchemaNode
     ...(typeof more === 'object' ? [[more, `${path}/*`] as const] : []),
   ];
 }
+
+/** Where plans say what they change. */
+export const CHANGE = '/plans/*/change';
