@@ -37,4 +37,4 @@ function partsOf(node: SchemaNode, path: string): readonly (readonly [SchemaNode
 }
 
 /** Where plans say what they change. */
-export const CHANGE = '/plans/*/change';
+const CHANGE = '/plans/*/change';
