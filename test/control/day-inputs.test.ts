@@ -32,6 +32,13 @@ test('an activity fills exactly its hours, in its room', () => {
   expect(day.electricity[7]).toBe(50);
 });
 
+test('gas is burnt by the activities that burn gas, beside those that do not', () => {
+  const [first] = heater([{ days: EVERY_DAY, from: 420, to: 540 }]).activities;
+  const activities = [{ ...first!, gas: 800 }, first!];
+  const { day } = layOut(quietHousehold(HOME, { activities }), MONDAY);
+  expect([...day.gas].slice(6, 10)).toEqual([0, 800, 800, 0]);
+});
+
 test('a part of a step counts for its share', () => {
   const { day } = layOut(heater([{ days: EVERY_DAY, from: 450, to: 460 }]), MONDAY);
   expect(day.applianceHeat[7 * 2 + 1]).toBeCloseTo(100 / 6, 9);

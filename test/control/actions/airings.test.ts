@@ -219,3 +219,51 @@ test('what one habit holds open does not keep another from its own window', () =
   expect(stepsWhere(openTimes, 1)).toEqual([32]);
   expect(report.airings.map(({ opened }) => opened)).toEqual([1, 1]);
 });
+
+test('a second shower is aired after as well while the window still stands open', () => {
+  const after = { by: 'activity', activity: 0, later: 0 } as const;
+  const times = [
+    { days: EVERY_DAY, from: 420, to: 440 },
+    { days: EVERY_DAY, from: 450, to: 470 },
+  ];
+  const household = { ...ALWAYS_IN, activities: [shower(0, 0, { when: times })] };
+  expect(air({ after, lasts: 3600 }, { household })).toMatchObject({
+    occasions: 2,
+    open: range(44, 53),
+  });
+});
+
+test('a reading that goes on asking is not answered again while the window stands open', () => {
+  const see = stuffyIn(...range(30, 42));
+  expect(air({ lasts: 7200 }, { see })).toMatchObject({ occasions: 1, open: range(30, 42) });
+});
+
+test('who does not look at the humidity airs into damper air as well', () => {
+  const see = (observed: Observation, step: number): void => {
+    stuffyIn(30)(observed, step);
+    observed.absoluteHumidity.set([4, 4]); // 5.375 outdoors
+  };
+  expect(air({}, { see }).open).toEqual([30]);
+  expect(air({ drierBy: 0 }, { see }).open).toEqual([]);
+});
+
+test('of two who hold a window open, the wider and the longer counts; afterwards neither does', () => {
+  const damp = condition('relative humidity', 'above', 60);
+  const narrow = habit({ openShare: 0.3, lasts: 3600, after: { by: 'readings', all: [damp] } });
+  const see = (observed: Observation, step: number): void => {
+    stuffyIn(32)(observed, step);
+    observed.relativeHumidity[0] = step === 30 || step === 60 ? 70 : 50;
+  };
+  const airings = [narrow, habit({})];
+  const { openings } = rehearse({ household: ALWAYS_IN, see, automation: { airings } });
+  const den = openings.map(([share]) => share);
+  expect(den.slice(29, 37)).toEqual([0, 0.3, 0.3, 1, 1, 1, 1, 0]);
+  expect(den.slice(59, 67)).toEqual([0, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0]);
+});
+
+test('the sleepers of any room may be those who air on waking', () => {
+  const stays = [{ days: EVERY_DAY, from: 0, to: 420, room: 1, asleep: true }];
+  const sleeper = { ...someone(), schedule: [...stays, ...someone([420, 480]).schedule] };
+  const after = { by: 'waking', room: 1 } as const;
+  expect(air({ after }, { household: { people: [sleeper] } }).open).toEqual([42]);
+});

@@ -135,6 +135,25 @@ test('nothing is learned with a window open, nor from a crumb of warmth', () => 
   expect(rate[0]).toBeNaN();
 });
 
+test('a goal that rises while a window is open begins no warm-up to learn from', () => {
+  const { rate, watch } = watchedRate();
+  watch(0, 16, 16, 0, false);
+  watch(600, 16, 21, 0, true);
+  watch(1200, 17, 21, 1, false);
+  watch(2400, 21, 21, 0.2, false);
+  expect(rate[0]).toBeNaN();
+});
+
+test('a warm-up with the window open teaches the thermostat nothing', () => {
+  const lead = { by: 'learned', most: MOST } as const;
+  const leads = (windowOpen: (step: number) => boolean): boolean => {
+    const { setpoints } = underThermostat({ lead }, household(), { days: 2, room, windowOpen });
+    return setpoints[144 + 41] === WARM; // ten minutes before seven on the second day
+  };
+  expect(leads(() => false)).toBe(true);
+  expect(leads((step) => step === 44)).toBe(false);
+});
+
 /** What is learned of one room from its air, the goal and its emitters at one instant after another. */
 function watchedRate() {
   const { rate, watch } = createHeatingRate(1, DT);

@@ -387,3 +387,57 @@ test('a gate goes by the room of the rule where it has one', () => {
     }).fired;
   expect([at(0), at(1)]).toEqual([1, 0]);
 });
+
+test('each of several rules for thermostats holds its own setting', () => {
+  const sets = (setpoint: number): RuleAction => ({ do: 'setpoint', room: 0, setpoint });
+  const cold = condition('temperature', 'below', 15);
+  const rules = [
+    rule({ all: [WARM], actions: [sets(12)] }),
+    rule({ all: [cold], actions: [sets(23)] }),
+  ];
+  const see = (observed: Observation, step: number): void => {
+    observed.temperature[0] = step === 10 ? 26 : step === 20 ? 14 : 20;
+  };
+  const household = { setpoints: [always(21), always(19)] };
+  const { setpoints } = rehearse({ see, household, automation: { rules } });
+  expect([9, 10, 11, 19, 20, 21].map((step) => setpoints[step]![0])).toEqual([
+    21, 12, 21, 21, 23, 21,
+  ]);
+});
+
+test('messages that nobody awake saw lapse after an hour, those of a second rule too', () => {
+  const never = rule({ all: [condition('temperature', 'above', 90)] });
+  const heard = (people: Household['people'], ...steps: readonly number[]) =>
+    rehearse({
+      see: warmIn(...steps),
+      household: { people },
+      automation: { rules: [never, rule({ all: [WARM] })] },
+    }).report.rules.map(({ couldAct }) => couldAct);
+  expect(heard([someone([0, 420, 'asleep'], [420, 480])], 10)).toEqual([0, 0]);
+  // Told at 6:40, heard at 7:00; told at 7:30 to one who is back in bed, heard at 8:00.
+  const twice = someone([0, 420, 'asleep'], [420, 430], [430, 480, 'asleep'], [480, 540]);
+  expect(heard([twice], 40, 45)).toEqual([0, 2]);
+});
+
+test('what is to be done in two hours is still remembered then', () => {
+  const rules = [rule({ all: [WARM], actions: [opens({ delay: 7200, lasts: 600 })] })];
+  const household = { people: [someone([0, 1440])] };
+  const { openTimes } = rehearse({ see: warmIn(10), household, automation: { rules } });
+  expect(stepsWhere(openTimes)).toEqual([22]);
+});
+
+test('a window shut by hand counts as shut until the clock has it open again', () => {
+  const shuts = opens({ openShare: 0, lasts: 1800 });
+  const airedOut = condition('window', 'above', 0.5);
+  const rules = [
+    rule({ all: [WARM], actions: [shuts] }),
+    rule({ all: [airedOut], actions: [runs] }),
+  ];
+  const { devices } = rehearse({
+    see: warmIn(10),
+    household: { people: [someone([0, 1440])], openings: [always(1), always(0)] },
+    automation: { rules, deviceControls: [control({ by: { kind: 'rule' } })] },
+  });
+  // Read before people act: shut from the step after the rule, open again half an hour after it.
+  expect(stepsWhere(devices).slice(8, 14)).toEqual([8, 9, 10, 13, 14, 15]);
+});

@@ -111,6 +111,14 @@ describe('a lead', () => {
     expect(set.slice(139, 145)).toEqual([15, 15, 17, 17, 17, 21]);
   });
 
+  test('begins with the last step of a day where it has to', () => {
+    const spells = [{ days: EVERY_DAY, from: 50, to: 1200, value: 21 }];
+    const setpoints = [always(18), { base: 15, spells }];
+    const lead = { by: 'fixed', seconds: HOUR } as const;
+    const { setpoints: set } = underThermostat({ lead }, household({ setpoints }), { days: 2 });
+    expect(set.slice(141, 145)).toEqual([15, 15, 21, 21]);
+  });
+
   test('by a gate for presence starts before somebody usually comes, not before the programme rises', () => {
     const lead = { by: 'fixed', seconds: HOUR } as const;
     const more = { gate: IN_THE_ROOM, otherwise: 12, lead };

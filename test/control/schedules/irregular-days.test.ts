@@ -93,6 +93,15 @@ describe('irregular days', () => {
     expect(asleep([napper])).toEqual(asleep([worker()]));
   });
 
+  test('a day out leaves a broken night alone', () => {
+    const inBed = (from: number, to: number) => ({
+      ...{ days: EVERY_DAY, from, to, room: BEDROOM, asleep: true },
+    });
+    const schedule = [inBed(1320, 1440), inBed(1500, 1620), inBed(1680, 1800)];
+    const parent = worker({ schedule, irregular: { minutes: 0, asSunday: 0, out: 1 } });
+    expect(asleep([parent])).toEqual(asleep([worker({ schedule })]));
+  });
+
   test('days as Sunday and days out come about as often as said', () => {
     const days = 1000;
     const person = worker({ irregular: { minutes: 0, asSunday: 0.2, out: 0.1 } });

@@ -96,6 +96,14 @@ test('what is always overlooked is never seen, awake and asleep apart', () => {
   expect(total(says({ ...PERFECT, missesAwake: 1 }, household))).toBe(0);
 });
 
+test('a sensor that sees sleepers alone sees the one who comes to lie beside somebody awake', () => {
+  const awake = { days: EVERY_DAY, from: 600, to: 660, room: LIVING, asleep: false };
+  const napping = { ...awake, from: 620, to: 640, asleep: true };
+  const people = [worker({ schedule: [awake] }), worker({ schedule: [napping] })];
+  const said = says({ ...PERFECT, missesAwake: 1 }, quietHousehold(HOME, { people }));
+  expect(stepsOn(said)).toEqual([62, 63]);
+});
+
 test('misses come as often as said, repeat with the seed, and are rarer where two are there', () => {
   const sensor = { ...PERFECT, missesAwake: 0.4 };
   const days = 100;

@@ -168,6 +168,11 @@ test('noise depends on seed and time, not on which other sensors there are', () 
   expect(readings([noisy], { steps: 20, seed: 2 }).map(([first]) => first)).not.toEqual(alone);
 });
 
+test('sensors of two rooms err each for itself', () => {
+  const told = readings([one({ noise: 1 }), { ...one({ noise: 1 }), room: 1 }], { steps: 20 });
+  for (const [den, bath] of told) expect(den).not.toBe(bath);
+});
+
 test('two conditions on the same kind of sensor in one room read the same; other kinds do not', () => {
   const above = one({ noise: 1 });
   const below: Condition = { ...above, is: 'below', value: 18 };
