@@ -10,7 +10,10 @@ import { createTrailingMean } from '../trailing-mean.ts';
 /** Humidity and mould at the coldest spot of each room. */
 export interface ColdSpots {
   observe(hour: Hour): void;
-  /** Relative humidity at the spot in the latest hour, per room; written anew every hour. [%] */
+  /**
+   * Relative humidity at the spot in the latest hour, per room; 100 where water condenses on it. Written
+   * anew every hour. [%]
+   */
   readonly humidity: Float64Array;
   /** VTT index after the latest hour, per room; written anew every hour. [-] */
   readonly mouldIndex: Float64Array;
@@ -50,7 +53,7 @@ export function createColdSpots(home: Home, materials: readonly MouldSensitivity
       const kind = kinds[i]!;
       const spot = surfaceTemperature(factor[i]!, airTemperature[i]!, wall);
       const humidity = relativeHumidity(vapourPressure[i]!, spot, saturation);
-      humid[i] = humidity;
+      humid[i] = Math.min(100, humidity);
       if (humidity > DAMP) damp[i] = damp[i]! + 1;
       const dryFor = dry[i]!;
       const after = mouldStep(index[i]!, dryFor, spot, humidity, kind, 1);

@@ -33,7 +33,7 @@ export function coldSpotChart({ room, plans }: ColdSpotData, width: number): Cha
   const shown = weeks.flatMap((list) => list.map(({ v }) => v));
   const domain: [number, number] = [
     Math.max(0, 10 * Math.floor((Math.min(80, ...shown) - 2) / 10)),
-    10 * Math.ceil((Math.max(80, ...shown) + 2) / 10),
+    Math.min(100, 10 * Math.ceil((Math.max(80, ...shown) + 2) / 10)),
   ];
   const height = isNarrow(width) ? 240 : 260;
   const right = roomForNames(

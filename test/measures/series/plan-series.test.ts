@@ -35,6 +35,17 @@ test('hourly means by room, and outdoors', () => {
   expect(rooms[1]!.relativeHumidity[71]).toBeCloseTo(92.5, 4);
 });
 
+test('a cold spot on which water condenses is at 100 %, whatever its air would come to', () => {
+  const series = createPlanSeries(own);
+  for (const part of stretches(two, START, 600, 432, [144], () => ({
+    humidity: 90,
+    outdoor: -5,
+  }))) {
+    series.observe(part);
+  }
+  expect(series.result().rooms[0]!.coldSpotHumidity).toEqual(new Float32Array(72).fill(100));
+});
+
 test('somebody in counts by the share of the hour, two people as one', () => {
   expect(seriesOf([144]).rooms[0]!.occupied[10]).toBeCloseTo(0.5, 6);
 });
