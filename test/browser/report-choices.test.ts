@@ -3,9 +3,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { type OpenPage, openReport } from './report-pages.ts';
-import { writtenReport } from './written-report.ts';
+import { writtenFlat } from './written-flat.ts';
 
-// Choosing and pointing in the report of the flat over a winter.
+// Choosing and pointing in the report of the flat over eight weeks of winter.
 
 const found = await findBrowser();
 let file = '';
@@ -15,8 +15,7 @@ let page: Page;
 
 describe.skipIf(found === null)('choosing', () => {
   beforeAll(async () => {
-    const winter = ['--set', '/step=60', '--set', '/period={ from: "11-01", to: "02-28" }'];
-    file = await writtenReport('scenarios/flat.yaml', '--doubt', '0', ...winter);
+    file = await writtenFlat();
     browser = await openBrowser();
     open = await openReport(browser, file);
     page = open.page;
@@ -49,7 +48,7 @@ describe.skipIf(found === null)('choosing', () => {
     await choose('plan', 'drier');
     expect(await titleOf('year-humidity')).toMatch(/ under drier$/);
     expect(await titleOf('water')).toMatch(/ under drier$/);
-    const week = await page.locator('#choice-week option').nth(10).textContent();
+    const week = await page.locator('#choice-week option').nth(5).textContent();
     await choose('week', week!);
     expect(await titleOf('week-temperature')).toContain(week!.replace(/ \d{4}$/, ''));
     expect(await open.wrong()).toEqual([]);

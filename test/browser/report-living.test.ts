@@ -16,12 +16,11 @@ import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { accessibilityFaults, openReport } from './report-pages.ts';
-import { writtenReport } from './written-report.ts';
+import { FLAT_SET, writtenFlat } from './written-flat.ts';
 
 // The home of a report run again in its page, beside the program itself.
 
 const found = await findBrowser();
-const SET = ['/step=60', '/period={ from: "11-01", to: "02-28" }'];
 let file = '';
 let browser: Browser;
 let page: Page;
@@ -29,10 +28,7 @@ let wrong: () => Promise<readonly string[]>;
 
 describe.skipIf(found === null)('a home that is run again in its page', () => {
   beforeAll(async () => {
-    file = await writtenReport(
-      'scenarios/flat.yaml',
-      ...['--doubt', '0', ...SET.flatMap((one) => ['--set', one])],
-    );
+    file = await writtenFlat();
     browser = await openBrowser();
     ({ page, wrong } = await openReport(browser, file));
     await page.locator('#try').scrollIntoViewIfNeeded();
@@ -95,7 +91,7 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
   test('the command and the plan are those of what is tried', async () => {
     await turn(page, { ...AS_IT_IS, warmer: 1 });
     const command = await page.locator('#try-command').textContent();
-    expect(command).toContain(`roombalance run flat.yaml --set '${SET[0]}'`);
+    expect(command).toContain(`roombalance run flat.yaml --set '${FLAT_SET[0]}'`);
     expect(command).toMatch(/ --set '\/heating\/setpoint=\[.*"setpoint":21\}/);
     expect(await page.locator('#try-plan').textContent()).toMatch(/^tried:\n {2}description: /);
     await page.locator('#try-reset').click();
@@ -155,13 +151,13 @@ function ownFigures(): (trial: Trial) => string[][] {
     [scenario.weather, readFileSync(`scenarios/${scenario.weather}`, 'utf8')],
   ]);
   const plan = scenario.plans[0]!.name;
-  const variant = { plan, set: SET };
+  const variant = { plan, set: FLAT_SET };
   const raw = variantScenario(scenario, variant);
   const prepared = prepareVariant(scenario, files, variant);
   const offer = trialOffer(raw, prepared, 'bedroom', 0);
   const figures = (trial: Trial) => {
     const settings = trialSettings(raw, prepared, offer, trial);
-    const tried = prepareVariant(scenario, files, { plan, set: [...SET, ...settings] });
+    const tried = prepareVariant(scenario, files, { plan, set: [...FLAT_SET, ...settings] });
     const { from, to } = tried.period;
     const period = periodOf(weather, from, to, tried.household.clock);
     const { measures } = runPlan({ plan: tried, weather, period });

@@ -4,6 +4,7 @@ import { pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
 import axe, { type AxeResults } from 'axe-core';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /** Writes a report as a person would, by the built program. */
 export async function writeReport(scenario: string, page: string, ...more: readonly string[]) {
@@ -39,8 +40,13 @@ export async function openPage(
   page.on('console', (message) => heard.push(`said: ${message.text()}`));
   page.on('pageerror', (error) => heard.push(`threw: ${error.message}`));
   page.on('request', (request) => {
-    // A worker made of what the page holds is asked for from the page itself.
-    const ours = [address, `blob:${new URL(address).origin}/`];
+    // A worker made of what the page holds is asked for from the page itself. Browsers that keep
+    // files of a disk together call their origin "file:", others "null".
+    const ours = [
+      address,
+      `blob:${new URL(address).origin}/`,
+      `blob:${new URL(address).protocol}///`,
+    ];
     if (!ours.some((own) => request.url().startsWith(own))) {
       heard.push(`asked for: ${request.url()}`);
     }
@@ -55,13 +61,39 @@ export async function openPage(
 }
 
 /** What a check of accessibility finds: rule, and where. */
-export async function accessibilityFaults(page: Page): Promise<string[]> {
+export const accessibilityFaults = (page: Page): Promise<string[]> =>
+  faultsBy(page, ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice']);
+
+/** What it finds by the rules about colours, all that can differ between light and dark. */
+export const colourFaults = (page: Page): Promise<string[]> => faultsBy(page, ['cat.color']);
+
+/** @param tags  of the rules to check */
+async function faultsBy(page: Page, tags: readonly string[]): Promise<string[]> {
   await page.evaluate(axe.source);
-  const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice'];
   const { violations } = await page.evaluate<AxeResults>(
-    `axe.run(document, { runOnly: ${JSON.stringify(rules)}, resultTypes: ['violations'] })`,
+    `axe.run(document, { runOnly: ${JSON.stringify(tags)}, resultTypes: ['violations'],
+      rules: { 'color-contrast-enhanced': { enabled: false } } })`,
   );
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+}
+
+/** Ids of all pictures, each of which has marks and a place within the page. */
+export async function picturesSeen(page: Page, width: number): Promise<string[]> {
+  const pictures = await page.evaluate<{ id: string; marks: number; wide: number }[]>(`
+    [...document.querySelectorAll('figure.picture')].map((figure) => {
+      const svg = [...figure.querySelectorAll('svg')].find((one) => one.getClientRects().length > 0);
+      const shown = [...svg.querySelectorAll('path, text, rect, line')].filter((mark) => {
+        const { width, height } = mark.getBoundingClientRect();
+        return width + height > 0;
+      });
+      return { id: figure.id, marks: shown.length, wide: svg.getBoundingClientRect().width };
+    })`);
+  for (const { id, marks, wide } of pictures) {
+    expect(marks, id).toBeGreaterThan(3);
+    expect(wide, id).toBeLessThanOrEqual(width);
+    expect(wide, id).toBeGreaterThan(300);
+  }
+  return pictures.map(({ id }) => id);
 }
 
 /** Names of tables and pictures that are wider than the place they have. */

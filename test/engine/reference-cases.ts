@@ -8,7 +8,7 @@ import type { Recording } from './record-run.ts';
 /** What runs that are judged by a general-purpose integrator have in common. */
 export const ABOUT = {
   topic: 'Against a general-purpose integrator',
-  source: 'the same equations by the package odex 2.0.4 at tolerance 1e-8',
+  source: 'the same equations by the package odex 2.0.4 at tolerance 1e-5',
   mark: 'library',
 } as const;
 

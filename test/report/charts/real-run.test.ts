@@ -14,6 +14,8 @@ import { waterBalance } from '../../../src/report/charts/water-balance.ts';
 import { waterChart } from '../../../src/report/charts/water-chart.ts';
 import { weekChart } from '../../../src/report/charts/week-chart.ts';
 import { yearChart } from '../../../src/report/charts/year-chart.ts';
+import { packPictures } from '../../../src/report/page/packed-pictures.ts';
+import { pictureDataOf } from '../../../src/report/page/picture-data-of.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
@@ -38,6 +40,10 @@ const name = plan.plan;
 const from = extremeWeek(outdoors.temperature, start, clock, 'lowest');
 const spotDays = dailyRanges(room.coldSpotHumidity, start, clock);
 const outside = hoursOutside(room.operativeTemperature, room.relativeHumidity, bands);
+const asLived = {
+  ...({ name, description: '', origin: 'baseline', assumedPurchases: [], raw: {} } as const),
+  variant: { plan: name, set: [] },
+};
 const charts = {
   week: weekChart(
     {
@@ -94,6 +100,15 @@ test('pictures of a year of the demonstration: valid, no complaint, small', asyn
     expect(svg.length).toBeLessThan(120_000); // a page of 3 MB holds some twenty-five
     expect(svg).not.toMatch(/NaN|Infinity/);
   }
+});
+
+test('hours of a year for pictures are small: a page of 4 MB holds those of six plans', () => {
+  const series = watched.result();
+  const option = { ...asLived, prepared: plan, measures };
+  const data = pictureDataOf([{ option, measures, series, ledger: run.ledger }], room.name);
+  const bytes = Buffer.byteLength(JSON.stringify(packPictures(data)));
+  expect(bytes).toBeLessThan(200_000);
+  expect(bytes).toBeGreaterThan(50_000);
 });
 
 test('titles and tables carry the figures of the run', () => {

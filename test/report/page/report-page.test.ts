@@ -188,6 +188,20 @@ describe('what a section tells', () => {
     );
   });
 
+  test('plans: of a whole year a picture of the money over years, beside that of the trade-off', async () => {
+    const { option } = study.purchase!.about;
+    const period = { ...option.measures.period, hours: 8760 };
+    const about = {
+      ...study.purchase!.about,
+      option: { ...option, measures: { ...option.measures, period } },
+    };
+    const year = { ...study, purchase: { ...study.purchase!, about } };
+    const made = readMarkup((await reportPage(inputOf(year, TEXT))).page);
+    const ids = all(made, 'figure').map(({ attributes }) => attributes['id']);
+    expect(ids.slice(0, 2)).toEqual(['picture-trade-off', 'picture-money']);
+    expect(all(byId(made, 'picture-money'), 'svg')).toHaveLength(2);
+  });
+
   test('answer: three figures, before and after, as they are printed', () => {
     const cards = all(all(byId(read, 'answer'), 'dl')[0]!, 'dd').map((card) =>
       textOf(card).replaceAll(/\s+/g, ' '),
