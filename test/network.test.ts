@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import ts from 'typescript';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { BIN, ending, requireBuild } from './cli/built-program.ts';
+import { BIN, ending, imported, requireBuild } from './cli/built-program.ts';
 import { temporaryFolder } from './cli/temporary-folder.ts';
 import { filesUnder, importsOf, parse, walk } from './reference/imports.ts';
 
@@ -70,7 +70,7 @@ describe('what runs opens no connection', () => {
     const { listen } = net.Server.prototype;
     net.Server.prototype.listen = function (...args) { tell('listen ' + args[0].host); return listen.apply(this, args); };
     dgram.createSocket = () => { tell('datagram'); throw new Error('no'); };`;
-  const watch = ['--import', `data:text/javascript,${encodeURIComponent(WATCH)}`];
+  const watch = imported(WATCH);
   const watched = (args: readonly string[]) =>
     spawnSync(process.execPath, [...watch, ...args], { encoding: 'utf8' });
 

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { BIN, ending, requireBuild } from './built-program.ts';
+import { BIN, ending, imported, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const RECIPE = 'weather/saltmere-typical.recipe.yaml';
@@ -15,11 +15,6 @@ const STUCK_AT_RENAME = imported(`
   import fs from 'node:fs'; import { syncBuiltinESMExports } from 'node:module';
   fs.promises.rename = () => new Promise((done) => { console.log('now'); setTimeout(done, 60000); });
   syncBuiltinESMExports();`);
-
-/** Words for node that run some code before the program. */
-function imported(code: string): string[] {
-  return ['--import', `data:text/javascript,${encodeURIComponent(code)}`];
-}
 
 const start = (args: readonly string[], nodeArgs: readonly string[] = []) =>
   spawn(process.execPath, [...nodeArgs, BIN, ...args]);

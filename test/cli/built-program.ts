@@ -27,3 +27,8 @@ export function ending(child: ChildProcess) {
 /** What a process of the program says, called in a folder. */
 export const called = (args: readonly string[], cwd: string) =>
   ending(spawn(process.execPath, [BIN, ...args], { cwd }));
+
+/** Words for node that run some code before the program. */
+export function imported(code: string): string[] {
+  return ['--import', `data:text/javascript,${encodeURIComponent(code)}`];
+}

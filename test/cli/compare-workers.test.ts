@@ -1,9 +1,10 @@
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { BIN, called, requireBuild } from './built-program.ts';
+import type { Io } from '../../src/cli/io.ts';
+import { BIN, called, imported, requireBuild } from './built-program.ts';
+import { builtIo, calledHere } from './call-built.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -36,25 +37,14 @@ function folderWith(name: string, text: string): string {
   return folder;
 }
 
-/** What the same program says, as it was built, where it has no threads; and how often it asked. */
+/** What the same program says where it has no threads. */
 async function alone(args: readonly string[], cwd: string) {
-  const from = (file: string) => import(pathToFileURL(resolve('dist/cli', file)).href);
-  const { main } = (await from('main.js')) as typeof import('../../src/cli/main.ts');
-  const { nodeIo } = (await from('node-io.js')) as typeof import('../../src/cli/node-io.ts');
-  const io = nodeIo('', process, (_, work) => work());
-  let out = '';
-  const status = await main(args, {
-    ...io,
-    startWorkers: null,
-    readText: (path, limit) => io.readText(join(cwd, path), limit),
-    out: (text) => {
-      out += text;
-    },
-  });
-  return { status, signal: null, out, err: '' };
+  const io = await builtIo();
+  const readText: Io['readText'] = (path, limit) => io.readText(join(cwd, path), limit);
+  return calledHere(args, { readText });
 }
 
-test.each([[['--json']], [['--csv']], [['--json', '--doubt', '4']]])(
+test.each([[['--csv']], [['--json', '--doubt', '4']]])(
   'threads give the very bytes of one: %j',
   async (options) => {
     const folder = folderWith(`all${options.join('')}`, HOME);
@@ -80,11 +70,20 @@ test('of two plans that leave the formulas, the first is told, once', async () =
 test('Ctrl-C while threads run ends the program at once', async () => {
   const text = HOME.replace(/period.*\n/, '').replace('step: 60', 'step: 1');
   const folder = folderWith('long', text);
-  const child = spawn(process.execPath, [BIN, 'compare', 'cottage.yaml'], { cwd: folder });
+  // Says so when the first run is given to a thread.
+  const telling = imported(`import { Worker } from 'node:worker_threads';
+    const { postMessage } = Worker.prototype;
+    Worker.prototype.postMessage = function (order) {
+      if ('task' in order) process.stdout.write('now');
+      return postMessage.call(this, order);
+    };`);
+  const args = [...telling, BIN, 'compare', 'cottage.yaml'];
+  const child = spawn(process.execPath, args, { cwd: folder });
   const ended = new Promise<string | null>((done) =>
     child.on('close', (_, signal) => done(signal)),
   );
-  await new Promise((done) => setTimeout(done, 1500));
+  await new Promise((done) => child.stdout.once('data', done));
+  await new Promise((done) => setTimeout(done, 200));
   child.kill('SIGINT');
   expect(await ended).toBe('SIGINT');
 });

@@ -1,9 +1,9 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { all, byId, readMarkup, textOf } from '../report/page/read-markup.ts';
 import { called, requireBuild } from './built-program.ts';
+import { builtIo, calledHere } from './call-built.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -43,10 +43,7 @@ test('threads give the very bytes of running all in one, and say what cannot be 
   expect(err).toMatch(/^reports\/cottage\.html written, from \d+ runs\n$/);
   const page = readFileSync(join(root, 'reports', 'cottage.html'), 'utf8');
 
-  const { main, nodeIo } = await built();
-  const io = nodeIo(versionOf(page), process, (_, work) => work());
-  const text = await alone(main, { ...io, startWorkers: null });
-  expect(text === page, 'bytes of threads and of one').toBe(true);
+  expect((await alone()) === page, 'bytes of threads and of one').toBe(true);
 
   const read = readMarkup(page);
   expect(textOf(byId(read, 'doubts'))).toContain('1 whose low or high is no home any more');
@@ -74,29 +71,16 @@ test('what goes wrong in a thread ends the program in words', async () => {
   expect(existsSync(join(folder, 'page.html'))).toBe(false);
 });
 
-type Built = Pick<typeof import('../../src/cli/main.ts'), 'main'> &
-  Pick<typeof import('../../src/cli/node-io.ts'), 'nodeIo'>;
-type Main = Built['main'];
-
-/** The program as it was built, so that both ways are of the same making. */
-async function built(): Promise<Built> {
-  const from = (file: string) => import(pathToFileURL(resolve('dist/cli', file)).href);
-  return { ...(await from('main.js')), ...(await from('node-io.js')) };
-}
-
-/** The page of the same call in this process, under the same names of files. */
-async function alone(main: Main, io: Parameters<Main>[1]): Promise<string> {
+/** The page of the same call without threads, under the same names of files. */
+async function alone(): Promise<string> {
   const written: string[] = [];
-  const here = {
-    ...io,
-    readText: (path: string, limit: number) => io.readText(join(root, path), limit),
+  const { readText } = await builtIo();
+  const { status } = await calledHere(REPORT, {
+    readText: (path, limit) => readText(join(root, path), limit),
     writeWhole: async (_: string, text: string) => void written.push(text),
     makeFolder: async () => {},
     requireWritable: async () => {},
-    err: () => {},
-  };
-  expect(await main(REPORT, here)).toBe(0);
+  });
+  expect(status).toBe(0);
   return written.join('');
 }
-
-const versionOf = (page: string): string => /Made with roombalance (\S+) on/.exec(page)![1]!;

@@ -3,6 +3,7 @@ import { existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { BIN, called, ending, requireBuild } from './built-program.ts';
+import { calledHere } from './call-built.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -29,21 +30,29 @@ function folderWith(name: string, text = HOME): string {
   return folder;
 }
 
+const wordsOf = (folder: string, output: string) => [
+  ...['sweep', join(folder, 'cottage.yaml'), '-o', join(folder, output)],
+  ...VARY,
+];
+
+/** A process of its own, with threads unless told otherwise. */
 const sweep = (folder: string, output: string, ...words: string[]) =>
-  called(['sweep', 'cottage.yaml', '-o', output, ...VARY, ...words], folder);
+  called([...wordsOf(folder, output), ...words], folder);
+
+/** In this process, all runs in its one thread. */
+const sweepHere = (folder: string, output: string, ...words: string[]) =>
+  calledHere([...wordsOf(folder, output), '--threads', '1', ...words]);
 
 test('threads give the very bytes of one, in the order of the runs', async () => {
   const folder = folderWith('threads');
   expect(await sweep(folder, 'all.ndjson')).toMatchObject({ status: 0, err: '' });
-  // Of so few runs each part is made in the first thread.
-  const parts = await Promise.all(
-    [1, 2, 3].map(async (i) => {
-      const { status } = await sweep(folder, `${i}.ndjson`, '--shard', `${i}/3`);
-      expect(status).toBe(0);
-      return linesOf(join(folder, `${i}.ndjson`));
-    }),
-  );
-  expect(await sweep(folder, 'one.ndjson', '--threads', '1')).toMatchObject({ status: 0, err: '' });
+  const parts: string[][] = [];
+  for (const i of [1, 2, 3]) {
+    const { status } = await sweepHere(folder, `${i}.ndjson`, '--shard', `${i}/3`);
+    expect(status).toBe(0);
+    parts.push(linesOf(join(folder, `${i}.ndjson`)));
+  }
+  expect(await sweepHere(folder, 'one.ndjson')).toMatchObject({ status: 0, err: '' });
   expect(await sweep(folder, 'two.ndjson', '--threads', '2')).toMatchObject({ status: 0, err: '' });
   const whole = linesOf(join(folder, 'all.ndjson'));
   expect(linesOf(join(folder, 'one.ndjson'))).toEqual(whole);
@@ -56,8 +65,7 @@ test('threads give the very bytes of one, in the order of the runs', async () =>
 
 test('a call that is ended leaves its runs, and --resume gives the bytes of a whole one', async () => {
   const folder = folderWith('ended', HOME.replace('"01-06"', '"12-30"'));
-  const args = ['sweep', 'cottage.yaml', '-o', 'all.csv', ...VARY];
-  const child = spawn(process.execPath, [BIN, ...args], { cwd: folder });
+  const child = spawn(process.execPath, [BIN, ...wordsOf(folder, 'all.csv')]);
   const ended = ending(child);
   const left = join(folder, 'all.csv.unfinished');
   while (!existsSync(left) || linesOf(left).length < 2) {
@@ -67,11 +75,11 @@ test('a call that is ended leaves its runs, and --resume gives the bytes of a wh
   await ended;
   const runs = linesOf(left).length - 1;
   expect(runs).toBeGreaterThanOrEqual(1);
-  expect((await sweep(folder, 'all.csv')).err).toContain(
+  expect((await sweepHere(folder, 'all.csv')).err).toContain(
     'all.csv.unfinished: expected no such file yet, got what an earlier call left unfinished',
   );
   expect(await sweep(folder, 'all.csv', '--resume')).toMatchObject({ status: 0, err: '' });
-  expect(await sweep(folder, 'whole.csv')).toMatchObject({ status: 0, err: '' });
+  expect(await sweepHere(folder, 'whole.csv')).toMatchObject({ status: 0, err: '' });
   const [resumed, whole] = ['all.csv', 'whole.csv'].map((name) =>
     readFileSync(join(folder, name), 'utf8'),
   );
@@ -81,10 +89,9 @@ test('a call that is ended leaves its runs, and --resume gives the bytes of a wh
 test.skipIf(!existsSync('/dev/full'))('a full disk is told, and what was run is kept', async () => {
   const folder = folderWith('full');
   symlinkSync('/dev/full', join(folder, 'all.csv'));
-  expect(await sweep(folder, 'all.csv')).toMatchObject({
-    ...{ status: 2, out: '' },
-    err: 'all.csv: expected a file that can be written, got a full disk\n',
-  });
+  const { status, out, err } = await sweepHere(folder, 'all.csv');
+  expect({ status, out }).toEqual({ status: 2, out: '' });
+  expect(err).toMatch(/all\.csv: expected a file that can be written, got a full disk\n$/);
   expect(linesOf(join(folder, 'all.csv.unfinished'))).toHaveLength(1 + 6);
 });
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { stringify } from 'yaml';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
 import { readYaml } from '../../src/scenario/yaml/read-yaml.ts';
 import type { Chooser } from './chooser.ts';
 import { mutateText, mutateTree } from './mutate.ts';
@@ -21,7 +21,7 @@ const read = (
   files: ReadonlyMap<string, string> = NONE,
 ) =>
   wrongWith(() => {
-    const scenario = readScenario(text, 'case.yaml');
+    const scenario = scenarioOf(text);
     for (const plan of [scenario.plans[0], scenario.plans.at(-1)]) {
       const prepared = preparePlan(scenario, { plan: plan!.name, set, files });
       if (JSON.stringify(prepared.assumed).includes('null,"low":null')) return 'assumed nothing';
@@ -29,6 +29,13 @@ const read = (
     return null;
   });
 const NONE: ReadonlyMap<string, string> = new Map();
+
+/** Read once where the case is in what is laid on it. */
+function scenarioOf(text: string): Scenario {
+  if (last?.text !== text) last = { text, scenario: readScenario(text, 'case.yaml') };
+  return last.scenario;
+}
+let last: { readonly text: string; readonly scenario: Scenario } | null = null;
 
 /** The demonstration homes with lines, characters and numbers changed. */
 export const scenarioText: Target = {

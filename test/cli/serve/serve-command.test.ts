@@ -1,16 +1,19 @@
 import { spawn } from 'node:child_process';
-import { readdirSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { writeSmallHome } from '../../browser/small-home.ts';
+import { main } from '../../../src/cli/main.ts';
+import { SMALL_HOME, writeSmallHome } from '../../browser/small-home.ts';
 import { BIN, ending, requireBuild } from '../built-program.ts';
+import { fakeIo } from '../fake-io.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 const folder = temporaryFolder();
 
 beforeAll(() => {
   requireBuild();
-  writeSmallHome(folder);
+  const file = writeSmallHome(folder);
+  writeFileSync(file, SMALL_HOME.replace('to: "04-08"', 'to: "03-14"')); // soon shown
 });
 
 /** A server of the small home, once it has said its address. */
@@ -30,7 +33,7 @@ describe('roombalance serve', () => {
     const { address, ended, end } = await serving('small.yaml');
     const answer = await fetch(address);
     expect(answer.status).toBe(200);
-    expect(/<b>Small home\.<\/b> 30 days/.test(await answer.text())).toBe(true);
+    expect(/<b>Small home\.<\/b> 5 days/.test(await answer.text())).toBe(true);
     end('SIGINT');
     expect(await ended).toEqual({
       ...{ status: 0, signal: null, out: `${address}\n` },
@@ -85,8 +88,8 @@ describe('roombalance serve', () => {
     [['small.yaml', '--port', '0'], 1, /^error: option '--port <number>' argument '0' is invalid/],
     [['small.yaml', '--port', '70000'], 1, /Give a whole number from 1 to 65535\./],
   ])('%j', async (args, status, words) => {
-    const { address, ended } = await serving(...args);
-    expect(address).toMatch(words);
-    expect((await ended).status).toBe(status);
+    const io = fakeIo({ 'small.yaml': 'title: Small home\n' });
+    expect(await main(['serve', ...args], io.io)).toBe(status);
+    expect(io.said.err).toMatch(words);
   });
 });
