@@ -236,6 +236,8 @@ test('a second shower is aired after as well while the window still stands open'
 test('a reading that goes on asking is not answered again while the window stands open', () => {
   const see = stuffyIn(...range(30, 42));
   expect(air({ lasts: 7200 }, { see })).toMatchObject({ occasions: 1, open: range(30, 42) });
+  const longer = stuffyIn(...range(30, 43));
+  expect(air({ lasts: 7200 }, { see: longer }).open).toEqual(range(30, 54));
 });
 
 test('who does not look at the humidity airs into damper air as well', () => {

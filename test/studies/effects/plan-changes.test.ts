@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import {
+  type Change,
+  changesBetween,
+  highestSettings,
+  planParts,
+} from '../../../src/studies/effects/plan-changes.ts';
+import { preparedPlans } from '../answers/asked.ts';
+
+/** What a plan has otherwise than another, or than the home as it is. */
+function changed(change: string, before = 'change: {}'): Change[] {
+  const [one, other] = preparedPlans(`  before: { ${before} }\n  after: { ${change} }\n`);
+  return [...changesBetween(planParts(one!), planParts(other!))].sort();
+}
+
+test.each<[string, string, Change[]]>([
+  ['a setting, not its hours', 'change: { heating: { setpoint: 19 } }', ['setting']],
+  ['hours', 'change: { heating: { hours: "06:00-22:00" } }', ['hours']],
+  ['a season', 'change: { heating: { season: { months: oct-apr } } }', ['hours']],
+  ['a thermostat that feels otherwise', 'change: { heating: { deadband: 1 } }', ['sensing']],
+  [
+    'a fan',
+    'change: { devices: { fan: { kind: extract fan, room: bath, flow: 60 m3/h, runs: always } } }',
+    ['devices'],
+  ],
+  [
+    'airing',
+    'change: { household: { airing: [{ room: den, at: "08:00", lasts: 10 min }] } }',
+    ['airing'],
+  ],
+  ['a price', 'change: { money: { gas: { price: 0.09 } } }', ['prices']],
+])('%s', (_what, change, expected) => {
+  expect(changed(change)).toEqual(expected);
+});
+
+test('another source of heat, where it does not move the heating season', () => {
+  const heated = (source: string) => `change: { heating: { source: ${source}, season: Oct-Apr } }`;
+  expect(changed(heated('direct electric'), heated('boiler'))).toEqual(['source']);
+});
+
+test('emitters that follow another building are no other source of heat', () => {
+  const found = changed('change: { home: { rooms: { den: { floor area: 20 } } } }');
+  expect(found).toContain('building');
+  expect(found).not.toContain('source');
+});
+
+test('the highest setting of a day counts; a room that is never heated has none', () => {
+  const [plan] = preparedPlans(
+    '  a: { change: { heating: { hours: "06:00-22:00", setback: 16 } } }\n',
+  );
+  const [den] = plan!.household.setpoints;
+  const never = { base: Number.NEGATIVE_INFINITY, spells: [] };
+  const household = { ...plan!.household, setpoints: [den!, never] };
+  expect(highestSettings({ ...plan!, household })).toEqual([21, null]);
+});

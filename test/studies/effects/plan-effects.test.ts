@@ -1,0 +1,124 @@
+import { describe, expect, test } from 'vitest';
+import { effectsOf } from '../../../src/studies/effects/plan-effects.ts';
+import type { AirFigure, PlanFigures } from '../../../src/studies/effects/plan-figures.ts';
+
+/** Figures of a plan in which nothing is wrong, but for what is given. */
+function figures(more: Partial<PlanFigures> = {}): PlanFigures {
+  const none = { value: 0, room: '' };
+  return {
+    ...{ plan: 'made by hand', money: 1000, energy: 9000, alerts: 0 },
+    ...{ cold: none, mould: none, warm: 0, damp: 0, dry: 0, spots: 0, air: [] },
+    ...more,
+  };
+}
+
+const told = (from: Partial<PlanFigures>, to: Partial<PlanFigures>) =>
+  effectsOf(figures(from), figures(to)).map(({ words, better }) => [
+    words.replaceAll('\u00a0', ' '),
+    better,
+  ]);
+const den = (value: number) => ({ value, room: 'den' });
+const bath = (value: number) => ({ value, room: 'bath' });
+
+test('what stays as it is is no effect, however bad', () => {
+  const bad = { cold: den(9), mould: den(5), warm: 40, damp: 60, dry: 20, spots: 80 };
+  expect(told(bad, bad)).toEqual([]);
+});
+
+describe('cold', () => {
+  test.each([
+    [den(2), den(0.5), 'people sit in the cold only 0.5 h a day (was 2.0, den)', true],
+    [den(2), den(3), 'people sit in the cold 3.0 h a day (was 2.0, den)', false],
+    [den(2), bath(3), 'people sit in the cold 3.0 h a day (bath; was 2.0, den)', false],
+    [den(0), bath(3), 'people sit in the cold 3.0 h a day (bath)', false],
+    [den(2), den(0.04), 'nobody sits in the cold any more (den)', true],
+  ])('from %j to %j', (from, to, words, better) => {
+    expect(told({ cold: from }, { cold: to })).toEqual([[words, better]]);
+  });
+
+  test('half an hour a day is clear to anybody, a few minutes are nothing', () => {
+    expect(effectsOf(figures({ cold: den(2) }), figures({ cold: den(1.5) }))[0]!.weight).toBe(1);
+    expect(told({ cold: den(2) }, { cold: den(2.09) })).toEqual([]);
+  });
+});
+
+describe('mould', () => {
+  test('is told with its room', () => {
+    expect(told({ mould: den(2) }, { mould: bath(1) })).toEqual([
+      ['mould is less likely (index 1.0, was 2.0, den)', true],
+    ]);
+    expect(told({ mould: den(0.5) }, { mould: bath(1.5) })).toEqual([
+      ['mould is likelier (index 1.5, was 0.5, bath)', false],
+    ]);
+  });
+
+  test('where nothing grows its index is not worth a word, nor is a little more of it', () => {
+    expect(told({ mould: den(0.2) }, { mould: den(0.9) })).toEqual([]);
+    expect(told({ mould: den(0.9) }, { mould: den(0.2) })).toEqual([]);
+    expect(told({ mould: den(3) }, { mould: den(3.29) })).toEqual([]);
+  });
+});
+
+test.each([
+  [
+    'spots',
+    'cold corners are dry enough 90 % of the time (was 70 %)',
+    'cold corners are wet 30 % of the time (was 10 %)',
+  ],
+  [
+    'damp',
+    'rooms are dry enough 90 % of the time (was 70 %)',
+    'rooms are too damp 30 % of the time (was 10 %)',
+  ],
+  [
+    'dry',
+    'air is moist enough 90 % of the time (was 70 %)',
+    'air is too dry 30 % of the time (was 10 %)',
+  ],
+  [
+    'warm',
+    'people are not too warm 90 % of the time (was 70 %)',
+    'people are too warm 30 % of the time (was 10 %)',
+  ],
+])('%s: better is told by what is fine, worse by what is wrong', (key, better, worse) => {
+  expect(told({ [key]: 30 }, { [key]: 10 })).toEqual([[better, true]]);
+  expect(told({ [key]: 10 }, { [key]: 30 })).toEqual([[worse, false]]);
+  expect(told({ [key]: 10 }, { [key]: 10.9 })).toEqual([]);
+});
+
+describe('air', () => {
+  const co2 = (value: number, over = 5): AirFigure => ({
+    ...{ name: 'co2', label: 'CO2', unit: 'ppm', kind: 'worst night', value, over },
+  });
+  const dust = (value: number): AirFigure => ({
+    ...{ name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean', value, over: 5 },
+  });
+
+  test('levels that differ by a tenth or more', () => {
+    expect(told({ air: [co2(2000), dust(10)] }, { air: [co2(1500), dust(12)] })).toEqual([
+      ['there is less CO2 (1500 ppm at night, was 2000)', true],
+      ['there is more PM2.5 (12.0 µg/m3, was 10.0)', false],
+    ]);
+    expect(told({ air: [co2(2000)] }, { air: [co2(1801)] })).toEqual([]);
+  });
+
+  test('not of air that hardly ever is beyond its limit in either, nor of what one does not know', () => {
+    expect(told({ air: [co2(800, 0.4)] }, { air: [co2(600, 0)] })).toEqual([]);
+    expect(told({ air: [co2(800, 0.6)] }, { air: [co2(600, 0)] })).toHaveLength(1);
+    expect(told({ air: [co2(800, 0)] }, { air: [co2(1000, 0.6)] })).toHaveLength(1);
+    expect(told({ air: [] }, { air: [co2(1000)] })).toEqual([]);
+    expect(told({ air: [co2(0)] }, { air: [co2(1000)] })).toEqual([]);
+  });
+});
+
+test('what matters most comes first, and what nobody would notice is left out', () => {
+  const from = figures({ warm: 20, damp: 20, dry: 20, cold: den(1), spots: 20 });
+  const to = figures({ warm: 10, damp: 10, dry: 17, cold: den(0), spots: 18 });
+  // Clear to anybody: half an hour of cold, 5 points of damp, 10 of heat, 15 of dry air, 6 of wet corners.
+  expect(effectsOf(from, to).map(({ of, weight }) => [of, weight])).toEqual([
+    ['cold', 2],
+    ['damp', 2],
+    ['warm', 1],
+    ['spots', 2 / 6],
+  ]);
+});
