@@ -76,6 +76,7 @@ test('a rule that never fired and one that nobody heard are named', () => {
       'The rule "silent" never fired: its conditions and its gate never held together for ' +
       'long enough.',
   });
+  expect(notices.filter(({ id }) => id === 'rule-never-fired')).toHaveLength(1);
   expect(notices).toContainEqual({
     id: 'rule-unheard',
     text:

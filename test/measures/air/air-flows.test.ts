@@ -118,6 +118,19 @@ test('only the months asked for count, by their length', () => {
   });
 });
 
+test('of one room, or of rooms that no air enters, there is less to say', () => {
+  const said = (home: Home) =>
+    figures(home, 20).notices.find(({ id }) => id === 'fresh-air-in')!.text;
+  const how = { by: 'rate', flow: 0.01 } as const;
+  const one = bareHome([bareRoom('den', 36)], { leakage: { how, share: [1], ach50: null } });
+  const alone =
+    'Fresh air: 10.0 L/s on average over the period, 1.00 air changes an hour, 100 % by cracks and vents.';
+  expect(said(one)).toBe(alone);
+  const leaks = { how, share: [1, 0], ach50: null };
+  const two = bareHome([bareRoom('den', 24), bareRoom('larder', 12)], { leakage: leaks });
+  expect(said(two)).toBe(`${alone} Most comes into den (10.0 L/s).`);
+});
+
 test('a home that no air enters says so, and its storeys have no share', () => {
   const tight = { ...HOME, devices: [], leakage: { ...HOME.leakage, how: NO_LEAKS } };
   const found = figures(tight, 20);

@@ -113,6 +113,22 @@ describe('what an extract fan changes', () => {
     );
   });
 
+  test('is told of each fan by its own hours', () => {
+    const fans = [fan, { ...fan, name: 'hood', does: { ...fan.does, flow: 0.05 } }];
+    const found = measure(setup({ home: home({ devices: fans }) }), (s) => ({
+      outdoorAir: s < 10 ? 0.06 : 0.03,
+      devices: [{ share: 1 }, { share: s < 10 ? 1 : 0 }],
+    }));
+    expect(sentences(found, 'fresh-air-fan')).toEqual([
+      expect.stringMatching(
+        /^The fan "fan" blew out 15\.0 L\/s for 24 h .* never started or stopped/,
+      ),
+      'The fan "hood" blew out 50.0 L/s for 2 h over the period. As it started or stopped, the ' +
+        'outdoor air that comes into the home was 30.0 L/s without it and 60.0 L/s with it. The ' +
+        'other 20.0 L/s would have left the home without it, by cracks and windows.',
+    ]);
+  });
+
   test('leaves out times at which windows were opened or shut too', () => {
     const at = (s: number) => ({ share: s < 10 ? 0 : 1, windowOpen: s < 10 ? 0 : 1 });
     expect(said(at)[0]).toContain('never started or stopped with the windows as they were');

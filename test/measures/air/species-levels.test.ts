@@ -30,6 +30,11 @@ test('mean, evening, night and the highest hour, by the wall clock', () => {
   expect(later.evening).toBe((400 + 4 * 1000) / 5); // 18 h there is 17 h by UTC
 });
 
+test('what the air outdoors had is a mean over the period', () => {
+  const { species } = measure(setup({ home: carried }), () => ({ species: [700] }));
+  expect(species).toEqual({ co2: { label: 'CO2', unit: 'ppm', mean_outdoors: 420 } });
+});
+
 test('95 of 100 hours are at the percentile or under it', () => {
   const { den } = levels((hour) => 1000 - hour, 100);
   expect(den!.species['co2']).toMatchObject({ p95: 995, peak: 1000 });

@@ -139,6 +139,24 @@ describe('heating by degree-days', () => {
     );
   });
 
+  test.each([
+    [
+      'floors',
+      'floors lose 340 kWh more than it counts, because the ground has seasons of its own',
+    ],
+    ['partitions', 'neighbours take 340 kWh more than it counts'],
+    ['fans', 'fans take 340 kWh more than it counts'],
+    ['draught', 'the draught of a stove takes 340 kWh more than it counts'],
+    ['phaseChange', 'drying takes 340 kWh more than it counts'],
+  ])(
+    'heat that goes by %s, which the estimate does not know, is named as the reason',
+    (term, why) => {
+      const energy = { heating: 1300 * KWH, panes: -960 * KWH, [term]: -340 * KWH };
+      const found = opinion(house(200), { days: 10, outdoor: 0 }, { energy });
+      expect(words(found, 'heating')).toContain(`The main reason: ${why}.`);
+    },
+  );
+
   test('rooms without heat are named where walls lose less than at the mean', () => {
     const rooms = [room('den', { volume: 60 }), room('box', { volume: 60 })];
     const wall = {

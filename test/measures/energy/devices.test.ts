@@ -115,6 +115,9 @@ describe('devices', () => {
       devices: [drying(s) ? { electricity: 300, share: 1 } : {}],
     }));
     expect(bill.money.energy).toBeCloseTo(0.9 * 0.1 + 0.9 * 0.3, 12);
+    expect(bill.devices.detail['dryer']!.electricity_money).toBeCloseTo(0.9 * 0.1 + 0.9 * 0.3, 12);
+    const unpriced = setup({ home: home({ devices: [DRYER] }) });
+    expect(measure(unpriced, moment).devices.detail['dryer']!.electricity_money).toBeNull();
     expect(bill.heating.delivered_kwh).toEqual({}); // a dryer burns no logs
   });
 

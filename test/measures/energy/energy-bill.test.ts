@@ -26,6 +26,10 @@ describe('money', () => {
     expect(found.money.by_fuel['gas']).toBeCloseTo(48 * 0.07 + 0.3, 9);
     expect(found.money.by_fuel['electricity']).toBeCloseTo(12 * 0.25 + 0.5, 9);
     expect(found.money.energy).toBeCloseTo(3.66 + 3.5, 9);
+    expect(found.money.by_use).toEqual({
+      gas: { heating: expect.closeTo(48 * 0.07, 9), cooling: 0, other: 0 },
+      electricity: { heating: 0, cooling: 0, other: expect.closeTo(12 * 0.25, 9) },
+    });
     expect(found.carbon_kg).toBeCloseTo(48 * 0.2 + 12 * 0.15, 9);
   });
 
