@@ -60,18 +60,18 @@ export async function openPage(
   };
 }
 
-/** What a check of accessibility finds: rule, and where. */
-export const accessibilityFaults = (page: Page): Promise<string[]> =>
-  faultsBy(page, ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice']);
+/** What a check of accessibility finds in a part of a page, all of it unless told: rule, and where. */
+export const accessibilityFaults = (page: Page, part = 'html'): Promise<string[]> =>
+  faultsBy(page, ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice'], part);
 
 /** What it finds by the rules about colours, all that can differ between light and dark. */
 export const colourFaults = (page: Page): Promise<string[]> => faultsBy(page, ['cat.color']);
 
 /** @param tags  of the rules to check */
-async function faultsBy(page: Page, tags: readonly string[]): Promise<string[]> {
+async function faultsBy(page: Page, tags: readonly string[], part = 'html'): Promise<string[]> {
   await page.evaluate(axe.source);
   const { violations } = await page.evaluate<AxeResults>(
-    `axe.run(document, { runOnly: ${JSON.stringify(tags)}, resultTypes: ['violations'],
+    `axe.run('${part}', { runOnly: ${JSON.stringify(tags)}, resultTypes: ['violations'],
       rules: { 'color-contrast-enhanced': { enabled: false } } })`,
   );
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));

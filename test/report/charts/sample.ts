@@ -55,8 +55,16 @@ const temperature = [
 ];
 const humidity = [series(HOURS, (h) => 45 + (h % 24)), series(HOURS, (h) => 62 + (h % 24) / 2)];
 
-/** One picture of every kind from hand-made figures. */
-export function sampleCharts(names: SampleNames, width: number): Record<string, Chart> {
+/** One picture of every kind from hand-made figures, made once for the same names and width. */
+export function sampleCharts(names: SampleNames, width: number): Readonly<Record<string, Chart>> {
+  const key = JSON.stringify([names, width]);
+  const charts = made.get(key) ?? makeCharts(names, width);
+  made.set(key, charts);
+  return charts;
+}
+const made = new Map<string, Readonly<Record<string, Chart>>>();
+
+function makeCharts(names: SampleNames, width: number): Record<string, Chart> {
   const { room, plans, currency, device } = names;
   const days = (values: Float32Array | undefined) => dailyRanges(values!, START, UTC_CLOCK);
   const week = (of: Float32Array[]) =>
