@@ -21,6 +21,7 @@ import { mouldClasses, roomBands } from './assemble/room-bands.ts';
 import { type Place, sitePlace } from './assemble/site-place.ts';
 import { cautionsOf } from './cautions.ts';
 import { planLayers } from './check-plan.ts';
+import { newNameFinding } from './checks/new-names.ts';
 import { clockChangeRemarks } from './clock-changes.ts';
 import { heatsPastBand } from './heats-past-band.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
@@ -58,12 +59,18 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const settings = readSettings(choice.set);
   const names = namesOf(scenario, plan.name);
   const merged = mergedFor(scenario.yaml.value, names);
-  const raw = settings.reduce<unknown>(withSetting, merged);
+  const fresh: Finding[] = [];
+  const raw = settings.reduce<unknown>((before, setting) => {
+    const finding = newNameFinding(before, setting, settings);
+    if (finding !== null) fresh.push(finding);
+    return withSetting(before, setting);
+  }, merged);
   const layers = [...planLayers(scenario.yaml, names), ...settingLayers(settings)];
   const known = settings.length === 0 ? scenario.checked.get(plan.name) : undefined;
   const { data, findings } = known === undefined ? validate(raw) : { data: known, findings: [] };
   const refuse = (found: readonly Finding[]) => new InputProblems(placed(found, raw, layers));
   const fixed = fixedFindings(settings);
+  if (fresh.length > 0) throw refuse([...fresh, ...besides(fresh, findings)]);
   if (data === null) throw refuse(ownFindings(findings, settings, fixed));
   const missing = [
     ...priceFileFindings(data, choice.files),
@@ -136,6 +143,10 @@ function namesOf(scenario: Scenario, name: string): readonly string[] {
   const chain = planChain(scenario.yaml.value, name);
   return 'names' in chain ? chain.names : [];
 }
+
+/** Findings that do not lie within others. */
+const besides = (others: readonly Finding[], findings: readonly Finding[]): readonly Finding[] =>
+  findings.filter(({ path }) => !others.some((other) => startsWith(path, other.path)));
 
 /** Settings must not change what all plans share and what was read before them. */
 function fixedFindings(settings: readonly Setting[]): Finding[] {

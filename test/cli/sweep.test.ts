@@ -221,7 +221,7 @@ describe('a stock of homes', () => {
   test.each([
     [
       'name,/home/bild/walls\na,brick\n',
-      /^stock\.csv: row of a: home\.bild: expected one of the keys .* got "bild", which is not known \(did you mean "build"\?\)\n$/,
+      /^stock\.csv: row of a, column \/home\/bild\/walls: home\.bild: expected one of the keys .* got "bild", which is not known \(did you mean "build"\?\)\n$/,
     ],
     [
       'name,walls\na,brick\n',
@@ -323,6 +323,35 @@ describe('what cannot be meant is refused before anything runs', () => {
     expect((await sweep('-o', 'stock.csv', '--homes', 'stock.csv')).err).toContain(
       'It is read by the same call; name another file.',
     );
+  });
+});
+
+test.each([
+  [
+    2,
+    [
+      ['06:00', '22:00'],
+      ['22:00', '06:00'],
+    ],
+    '0/setpoint or /heating/setpoint/1/setpoint',
+  ],
+  [
+    3,
+    [
+      ['00:00', '06:00'],
+      ['06:00', '22:00'],
+      ['22:00', '24:00'],
+    ],
+    '0/setpoint, /heating/setpoint/1/setpoint or one of 1 more',
+  ],
+])('a list of %i is refused with the numbers in it', async (count, spans, inside) => {
+  const list = spans.map(([from, to], k) => ({ from, to, setpoint: 16 + k }));
+  const written = HOME.replace('setpoint: 20', `setpoint: ${JSON.stringify(list)}`);
+  const { sweep } = folder({ 'cottage.yaml': written });
+  const { status, err } = await sweep('-o', 'a.csv', '--vary', '/heating/setpoint=18, 19');
+  expect({ status, err }).toEqual({
+    status: 2,
+    err: `--vary /heating/setpoint: expected a number of the scenario in plan now, got a list of ${count} (vary /heating/setpoint/${inside})\n`,
   });
 });
 

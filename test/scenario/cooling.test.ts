@@ -10,6 +10,8 @@ function prepared(more: string, set: readonly string[] = []) {
   return preparePlan(scenario, { plan: null, set, files: new Map() });
 }
 
+const sized = (room: string) => `${room}: { floor area: 8 }`;
+
 /** Value at a path among what was assumed. */
 const assumedIn = ({ assumed }: ReturnType<typeof prepared>, path: string) =>
   assumed.find((row) => row.path === path);
@@ -54,10 +56,9 @@ describe('a split unit of which little is said', () => {
 });
 
 test('rooms lived or slept in are cooled where none are named', () => {
-  const { home } = prepared(
-    'cooling: { source: ideal }',
-    ['hall', 'study'].map((room) => `/home/rooms/${room}={ floor area: 8 }`),
-  );
+  const { home } = prepared('cooling: { source: ideal }', [
+    `/home/rooms={ ${['living', 'bedroom', 'hall', 'study'].map(sized).join(', ')} }`,
+  ]);
   expect(home.cooling?.map(({ room }) => home.rooms[room]!.name)).toEqual([
     'living',
     'bedroom',
@@ -67,7 +68,7 @@ test('rooms lived or slept in are cooled where none are named', () => {
 });
 
 test('every room is cooled where all are, none where the source is none', () => {
-  const hall = ['/home/rooms/hall={ floor area: 8 }'];
+  const hall = [`/home/rooms={ ${['living', 'bedroom', 'hall'].map(sized).join(', ')} }`];
   expect(prepared('cooling: { rooms: all }', hall).home.cooling).toHaveLength(3);
   expect(prepared('cooling: { source: none, rooms: all }', hall).home.cooling).toBeUndefined();
 });

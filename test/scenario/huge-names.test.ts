@@ -55,7 +55,7 @@ test.each([
 });
 
 test.each([
-  ['pointer', `/home/rooms/${LONG}=1`, 'expected a mapping'],
+  ['pointer', `/home/rooms/${LONG}=1`, 'expected the name of a room: living'],
   ['key', `/${LONG}=1`, 'which is not known'],
   ['value', `/home/rooms/living/use=${LONG}`, 'expected one of: living, kitchen'],
   ['key of the value, 60,000 times', `/home={${'k: 1, '.repeat(60_000)}}`, 'and 59998 times more'],

@@ -105,6 +105,15 @@ describe('preparing', () => {
   });
 });
 
+test('settings add a device whose kind they say, and keys that the file has not', () => {
+  const drier = ['/devices/drier/room=living', '/devices/drier/kind=dehumidifier'];
+  expect(prepare('base', drier).home.devices).toHaveLength(1);
+  const whole = ['/devices/drier={ kind: dehumidifier, room: living }', '/devices/drier/target=55'];
+  expect(prepare('base', whole).home.devices).toHaveLength(1);
+  expect(problemsOf(() => prepare('base', ['/heating/rooms/living=19']))).toEqual([]);
+  expect(problemsOf(() => prepare('base', ['/heating/season/mean below=12']))).toEqual([]);
+});
+
 describe('refuses', () => {
   test('a plan that does not exist', () => {
     expect(problemsOf(() => prepare('col'))).toEqual([
@@ -116,6 +125,30 @@ describe('refuses', () => {
     [
       '/heating/setpiont=19',
       '--set /heating/setpiont=19: heating.setpiont: expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, season, holiday setback, thermostat, frost guard, rooms, got "setpiont", which is not known (did you mean "setpoint"?)',
+    ],
+    [
+      '/heting/setpoint=19',
+      '--set /heting/setpoint=19: heting: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, log, doubts, fitted, plans, got "heting", which is not known (did you mean "heating"?)',
+    ],
+    [
+      '/heating/rooms/livng=19',
+      '--set /heating/rooms/livng=19: heating.rooms.livng: expected the name of a room: living, bedroom, got "livng" (did you mean "living"?)',
+    ],
+    [
+      '/home/rooms/livng/floor area=19',
+      '--set /home/rooms/livng/floor area=19: home.rooms.livng: expected the name of a room: living, bedroom, got "livng" (did you mean "living"?)',
+    ],
+    [
+      '/home/rooms/livng=null',
+      '--set /home/rooms/livng=null: home.rooms.livng: expected the name of a room: living, bedroom, got "livng" (did you mean "living"?)',
+    ],
+    [
+      '/devices/drier/target=55',
+      '--set /devices/drier/target=55: devices.drier: expected the name of a device, of which there is none, got "drier"',
+    ],
+    [
+      '/heating/setpoint=',
+      '--set /heating/setpoint=: expected a value after "=", got nothing (/heating/setpoint=null removes the key)',
     ],
     [
       '/heating/setpoint=21 K',
@@ -148,6 +181,14 @@ describe('refuses', () => {
   ])('%s', (set, expected) => {
     const given = set.includes('people') ? ['/household/people=[]', set] : [set];
     expect(problemsOf(() => prepare('base', given))).toEqual([expected]);
+  });
+
+  test('a new name once, whatever else is set below it', () => {
+    const set = ['/home/rooms/study/floor area=9 kg', '/home/rooms/study/use=x', '/step=61'];
+    expect(problemsOf(() => prepare('base', set))).toEqual([
+      '--set /home/rooms/study/use=x: home.rooms.study: expected the name of a room: living, bedroom, got "study"',
+      expect.stringContaining('--set /step=61: step: expected'),
+    ]);
   });
 
   test('a setting that contradicts the file points to the file', () => {

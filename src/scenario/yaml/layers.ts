@@ -19,15 +19,20 @@ export type Layer =
  * Layers are in the order they were laid on: the base, the plans that build on one another, and
  * the settings of the command line. A layer speaks about a path when it has it, or when it put a
  * number, text or list in the place of one of its parents. What nobody wrote stands where the
- * nearest parent does. Below a layer that edits a list, its items have the numbers of before.
+ * nearest parent does, a setting that made that parent on its way included. Below a layer that edits a list, its items have the numbers of before.
  */
 export function writtenAt(layers: readonly Layer[], path: Path, key = false): Place {
   let best: Place = { file: '', line: 0, column: 0 };
   let deepest = -1;
   let below = path;
+  let shared = 0;
+  let setting: Place | null = null;
   for (const layer of layers.toReversed()) {
     if (layer.by === 'set') {
-      if (startsWith(path, layer.path)) return { file: layer.words, line: 0, column: 0 };
+      const place = { file: layer.words, line: 0, column: 0 };
+      if (startsWith(path, layer.path)) return place;
+      const common = commonSteps(path, layer.path);
+      if (common > shared) [shared, setting] = [common, place];
       continue;
     }
     const { inLayer, before } = steppedThrough(layer.lists ?? [], below);
@@ -35,14 +40,21 @@ export function writtenAt(layers: readonly Layer[], path: Path, key = false): Pl
     if (inLayer === null) continue;
     const found = placeOf(layer.yaml, [...layer.under, ...inLayer], key);
     const depth = found.depth - layer.under.length;
-    if (depth === inLayer.length || (depth >= 0 && found.closed)) return found.place;
+    if (depth === inLayer.length) return found.place;
+    if (depth >= 0 && found.closed)
+      return setting !== null && shared > depth ? setting : found.place;
     if (before === null) return found.place;
     if (inLayer.length === path.length && depth > deepest) {
       deepest = depth;
       best = found.place;
     }
   }
-  return best;
+  return setting !== null && shared > deepest ? setting : best;
+}
+
+function commonSteps(path: Path, other: Path): number {
+  const differs = path.findIndex((step, k) => String(step) !== String(other[k]));
+  return differs < 0 ? path.length : differs;
 }
 
 /**

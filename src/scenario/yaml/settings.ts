@@ -16,7 +16,7 @@ export interface Setting {
  * Read `--set` words. The value is YAML, so that 19, "66 °F", [a, b] and null mean what they mean
  * in the file; null removes.
  *
- * @throws InputProblems for words without "=", pointers that are none, values that are not YAML
+ * @throws InputProblems for words without "=" or a value, pointers that are none, values that are not YAML
  */
 export function readSettings(words: readonly string[]): Setting[] {
   const problems: Problem[] = [];
@@ -36,7 +36,9 @@ export function readSettings(words: readonly string[]): Setting[] {
       return refuse('a pointer such as /heating/setpoint', got, 'a slash in a name is written ~1');
     }
     try {
-      return [{ words: file, steps, value: readYaml(typed.slice(whole.length), file).value }];
+      const { document, value } = readYaml(typed.slice(whole.length), file);
+      if (document.contents !== null) return [{ words: file, steps, value }];
+      return refuse('a value after "="', 'nothing', `${whole}null removes the key`);
     } catch (error) {
       if (!(error instanceof InputProblems)) throw error;
       // A place within the few words of a value would tell nobody anything.

@@ -1,4 +1,4 @@
-import { givenValue, numberPointers } from '../../scenario/edits/scenario-facts.ts';
+import { couldStand, givenValue, numberPointers } from '../../scenario/edits/scenario-facts.ts';
 import type { Scenario } from '../../scenario/read-scenario.ts';
 import { valueWords } from '../../scenario/yaml/path-words.ts';
 import { settingWords } from '../../scenario/yaml/settings.ts';
@@ -45,11 +45,23 @@ function placeProblem(
   if (typeof row?.value === 'number') return null;
   const expected = `a number of the scenario in plan ${variant.plan}`;
   const other = given ?? row?.value;
-  if (other !== undefined) return aboutAxis(pointer, { expected, got: valueWords(other) });
+  if (other !== undefined) {
+    const inside = numberPointers(raw).filter(
+      // Clock times are numbers too, and none may be written as such.
+      (one) => one.startsWith(`${pointer}/`) && couldStand(raw, one, Number(givenValue(raw, one))),
+    );
+    const hint = inside.length === 0 ? '' : `vary ${listWords(inside)}`;
+    return aboutAxis(pointer, { expected, got: valueWords(other), hint });
+  }
   const numbers = assumed.filter(({ value }) => typeof value === 'number').map(({ path }) => path);
   const near = nearestName(pointer, [...numberPointers(raw), ...numbers]);
   const hint = near === null ? '' : `did you mean ${near}?`;
   return aboutAxis(pointer, { expected, got: 'none at this place', hint });
+}
+
+function listWords(pointers: readonly string[]): string {
+  if (pointers.length <= TOLD) return pointers.join(' or ');
+  return `${pointers.slice(0, TOLD).join(', ')} or one of ${pointers.length - TOLD} more`;
 }
 
 function endProblems(
@@ -68,3 +80,5 @@ function endProblems(
     return error.problems.map((problem) => ({ ...problem, file: `--vary ${pointer}` }));
   }
 }
+
+const TOLD = 2;

@@ -4,7 +4,8 @@ import { problemsOf } from '../problems-of.ts';
 
 test.each([
   ['19', 19],
-  ['', null],
+  ['null', null],
+  ['~', null],
   ['[&a 1, *a]', [1, 1]],
   ['{ from: "07:00" }', { from: '07:00' }],
 ])('a value of %s', (written, value) => {
@@ -30,6 +31,12 @@ test.each([
   expect(more).toEqual([]);
   expect(warn).not.toHaveBeenCalled();
   warn.mockRestore();
+});
+
+test.each(['', '  ', ' # nothing'])('no value but %j is refused, and null removes', (written) => {
+  expect(problemsOf(() => readSettings([`/a/b=${written}`]))).toEqual([
+    `--set /a/b=${written}: expected a value after "=", got nothing (/a/b=null removes the key)`,
+  ]);
 });
 
 /** What is told of 5000 brackets: 120 characters of the words at either end. */
