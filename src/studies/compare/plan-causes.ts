@@ -59,8 +59,7 @@ function outdoorAir(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
 }
 
 function openWindows(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
-  // What windows carry out is booked below 0.
-  const out = ({ airing, period }: PlanMeasures) => -airing.openings_kwh / yearsIn(period.hours);
+  const out = ({ airing, period }: PlanMeasures) => airing.openings_kwh / yearsIn(period.hours);
   const value = out(plan) - out(baseline);
   const words = `open windows carry out ${figureText(Math.abs(value), 0)} kWh a year ${value > 0 ? 'more' : 'less'}`;
   const weight = (20 * Math.abs(value)) / Math.max(1, baseline.heating.useful_kwh);
@@ -71,7 +70,7 @@ function water(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
   const taken = (each: PlanMeasures) => waterTaken(each) / yearsIn(each.period.hours);
   const value = taken(plan) - taken(baseline);
   const litres = figureText(Math.abs(value), 0);
-  const words = `devices take ${litres} L of water a year ${value > 0 ? 'out of the air' : 'less out'}`;
+  const words = `devices take ${litres} L ${value > 0 ? 'more' : 'less'} water a year out of the air`;
   return { of: 'water taken out', value, unit: 'L/year', words, weight: Math.abs(value) / 25 };
 }
 

@@ -33,12 +33,18 @@ test('a building that loses less heat, and outdoor air, as shares of what there 
   expect(words({ outdoor_air })).toEqual(['20 % more outdoor air comes in']);
 });
 
-test('heat carried out by open windows, which the books have below zero', () => {
-  const airing = { ...was.airing, openings_kwh: -900 };
-  expect(is({ airing })).toEqual([
-    expect.objectContaining({ of: 'open windows', value: 900, unit: 'kWh/year' }),
-  ]);
-  expect(words({ airing })).toEqual(['open windows carry out 900 kWh a year more']);
+test('heat carried out by open windows: more or less than before, as their figures have it', () => {
+  const losing = (openings_kwh: number) => ({
+    ...was,
+    airing: { ...was.airing, openings_kwh },
+  });
+  const [less] = causesOf(losing(934), losing(459));
+  expect(less).toEqual({
+    ...{ of: 'open windows', value: -475, unit: 'kWh/year' },
+    words: 'open windows carry out 475 kWh a year less',
+  });
+  const [more] = causesOf(losing(459), losing(934));
+  expect(more).toMatchObject({ value: 475, words: 'open windows carry out 475 kWh a year more' });
 });
 
 test('a purchase, as money a year; what is not bought any more is none', () => {
@@ -67,13 +73,19 @@ test('what moves most comes first', () => {
   expect(is({ rooms, outdoor_air }).map(({ of }) => of)).toEqual(['outdoor air', 'temperature']);
 });
 
-test('water that devices take out, from 25 litres a year on', () => {
+test('water that devices take out, more or less than before, from 25 litres a year on', () => {
   const taking = (litres: number) => ({
+    ...was,
     devices: {
       ...was.devices,
       detail: { drier: { water_kg: -litres } as PlanMeasures['devices']['detail'][string] },
     },
   });
-  expect(words(taking(24))).toEqual([]);
-  expect(words(taking(26))).toEqual(['devices take 26 L of water a year out of the air']);
+  expect(causesOf(taking(100), taking(124))).toEqual([]);
+  expect(causesOf(taking(100), taking(152))).toMatchObject([
+    { value: 52, words: 'devices take 52 L more water a year out of the air' },
+  ]);
+  expect(causesOf(taking(152), taking(100))).toMatchObject([
+    { value: -52, words: 'devices take 52 L less water a year out of the air' },
+  ]);
 });
