@@ -8,6 +8,12 @@ export function yearsIn(hours: number): number {
   return hours === YEAR_HOURS || hours === 8784 ? 1 : hours / HOURS_PER_YEAR;
 }
 
+/** Whether a period has every season as often as any other: whole years, to the day. @param hours  [h] */
+export function isWholeYears(hours: number): boolean {
+  const years = Math.round(hours / HOURS_PER_YEAR);
+  return years >= 1 && Math.abs(hours - years * HOURS_PER_YEAR) <= 24;
+}
+
 /** Length of a period in weeks. @param hours  [h] */
 export const weeksIn = (hours: number): number => hours / HOURS_PER_WEEK;
 

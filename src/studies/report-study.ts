@@ -35,7 +35,7 @@ export interface ReportStudy {
   /** What the plans of the scenario do, in words. */
   readonly answer: Answer;
   /** What those plans ask, each question answered in a few sentences, and what is surprising. */
-  readonly asked: Pick<ComparisonAnswers, 'questions' | 'surprise'>;
+  readonly asked: Pick<ComparisonAnswers, 'questions' | 'surprise' | 'caveat'>;
   /** Every option with its few figures: the baseline, then from the cheapest to the dearest. */
   readonly lines: readonly PlanLine[];
   /** Money against hours outside the bands over the thermostats; null where nothing is heated or asked. */

@@ -52,8 +52,8 @@ function reasonsMarkup(study: ReportInput['study'], reasons: readonly string[] |
 }
 
 /** Whether the answer stands, and against what that was tried. */
-function robustness({ options, purchase }: ReportInput['study']): Html | null {
-  if (purchase === null) return null;
+function robustness({ asked, options, purchase }: ReportInput['study']): Html | null {
+  if (purchase === null) return asked.caveat === '' ? null : html`<p>${asked.caveat}</p>`;
   const { decision, steady, flips } = purchase;
   const { hours } = options[0]!.measures.period;
   if (yearsIn(hours) !== 1) {

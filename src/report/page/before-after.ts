@@ -70,12 +70,13 @@ function signed(value: number, decimals: number): string {
 function felt(study: ReportStudy): BeforeAfter[] {
   const { purchase, lines, options } = study;
   const [baseline] = options;
-  if (purchase?.about.dries) {
-    return dampOf(purchase.about.room, baseline!.measures, purchase.about.option.measures);
-  }
   const was = lines[0]!.figures;
   const line =
     purchase === null ? null : lines.find(({ figures }) => figures.plan === nameOf(purchase));
+  if (purchase?.about.dries) {
+    const { room, option } = purchase.about;
+    return dampOf(room, baseline!.measures, option.measures, [was, line?.figures ?? was]);
+  }
   const ofEffects = (line?.effects ?? []).map(({ of }) => of).filter((of) => of !== 'air');
   const kinds = [...new Set([...ofEffects, ...USUAL])];
   const air = line ? airOf(was, line) : [];
@@ -85,7 +86,12 @@ function felt(study: ReportStudy): BeforeAfter[] {
 
 const nameOf = ({ about }: NonNullable<ReportStudy['purchase']>): string => about.option.name;
 
-function dampOf(room: string, before: PlanMeasures, after: PlanMeasures): BeforeAfter[] {
+function dampOf(
+  room: string,
+  before: PlanMeasures,
+  after: PlanMeasures,
+  [was, is]: readonly [PlanFigures, PlanFigures],
+): BeforeAfter[] {
   const share = ({ rooms, period }: PlanMeasures): number =>
     (100 * (rooms[room]!.outside_band_hours.humidity_high ?? 0)) / period.hours;
   const perDay = ({ rooms, period }: PlanMeasures): number =>
@@ -98,13 +104,14 @@ function dampOf(room: string, before: PlanMeasures, after: PlanMeasures): Before
     {
       ...{ title: `${room}: corner wet enough for mould`, unit: 'h a day', decimals: 1 },
       ...{ before: perDay(before), after: perDay(after), of: ({ measures }) => perDay(measures) },
-      note: `mould index up to ${index(before, room)}, ${index(after, room)} with it; from 3 on it is seen`,
+      note: `highest mould index of the home ${index(was)}, ${index(is)} with it; from 3 on it is seen`,
     },
   ];
 }
 
-const index = ({ rooms }: PlanMeasures, room: string): string =>
-  figureText(rooms[room]!.mould_index_peak, 1);
+/** "2.6 (main bedroom)" */
+const index = ({ mould: { value, room } }: PlanFigures): string =>
+  `${figureText(value, 1)}${room === '' ? '' : ` (${room})`}`;
 
 /** What the air carries where a plan changes that clearly. */
 function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] {
@@ -133,11 +140,11 @@ type Kind = (was: PlanFigures, is: PlanFigures) => BeforeAfter;
 
 const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould', Kind>> = {
   cold: ({ cold: was }, { cold: is }) => ({
-    ...{ title: `Sitting in the cold${was.room === '' ? '' : `, ${was.room}`}`, unit: 'h a day' },
+    ...{ title: `Too cold with somebody in${inRooms(was.room, is.room)}`, unit: 'h a day' },
     ...{ before: was.value, after: is.value, decimals: 1, of: ({ figures }) => figures.cold.value },
   }),
   mould: ({ mould: was }, { mould: is }) => ({
-    ...{ title: `Highest mould index, ${was.room}`, unit: 'of 6' },
+    ...{ title: `Highest mould index${inRooms(was.room, is.room)}`, unit: 'of 6' },
     ...{
       before: was.value,
       after: is.value,
@@ -150,6 +157,12 @@ const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould
   spots: share('Corners wet enough for mould', ({ spots }) => spots),
   warm: share('Too warm with somebody in', ({ warm }) => warm),
 };
+
+/** ", den", or ", den, then bath" where another room is worst off with the plan. */
+function inRooms(was: string, is: string): string {
+  const rooms = [...new Set([was, is])].filter((room) => room !== '');
+  return rooms.length === 0 ? '' : `, ${rooms.join(', then ')}`;
+}
 
 function share(title: string, of: (figures: PlanFigures) => number): Kind {
   return (was, is) => ({

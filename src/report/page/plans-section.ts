@@ -50,13 +50,13 @@ ${knobs}`,
 
 /** What the scenario's own plans ask, and its answers. */
 function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
-  const { questions, surprise } = asked;
+  const { questions, surprise, caveat } = asked;
   if (questions.length === 0 || purchase === null) return null;
   const told = questions.map(
     ({ title, sentences }) => html`<b>${title}</b> ${sentences.join(' ')}`,
   );
   const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
-  return html`<div class="asked">${list([...told, ...beyond])}</div>`;
+  return html`<div class="asked">${caveat === '' ? null : html`<p>${caveat}</p>`}${list([...told, ...beyond])}</div>`;
 }
 
 /** What the plans are, where the table has no room for it. */

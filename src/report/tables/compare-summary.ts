@@ -1,7 +1,7 @@
 import type { ComparisonAnswers, PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { QuestionAnswer } from '../../studies/answers/question-answers.ts';
 import { visibleProse } from '../../units/visible-text.ts';
-import { planLines } from './plan-lines.ts';
+import { moneyOf, planLines } from './plan-lines.ts';
 import { wrapText } from './wrap-text.ts';
 
 /**
@@ -12,7 +12,8 @@ import { wrapText } from './wrap-text.ts';
  *
  * @param most  lines at most
  */
-export function compareSummary(answers: ComparisonAnswers, width: number, most: number): string {
+export function compareSummary(given: ComparisonAnswers, width: number, most: number): string {
+  const answers = byToldMoney(given);
   const { head, lines, legend } = planLines(answers, width);
   const missing =
     answers.failed.length === 0 ? [] : [`Not run to the end: ${answers.failed.join(', ')}.`];
@@ -35,15 +36,26 @@ export function compareSummary(answers: ComparisonAnswers, width: number, most: 
   ];
   const fits = (questions: readonly string[], shown: readonly string[]): boolean =>
     questions.length + shown.length + notes.length + 2 <= most;
+  const caveat = answers.caveat === '' ? [] : linesOf(wrapText(answers.caveat, '', width));
   const surprise =
     answers.surprise === '' ? [] : [paragraph('Surprising:', answers.surprise, width)];
-  const laid = (questions: readonly QuestionAnswer[]): string[] =>
-    [...questions.map((question) => answered(question, width)), ...surprise].flatMap(linesOf);
+  const laid = (questions: readonly QuestionAnswer[]): string[] => [
+    ...caveat,
+    ...[...questions.map((question) => answered(question, width)), ...surprise].flatMap(linesOf),
+  ];
   const rows = body(ROOMS.find((room) => fits(laid(answers.questions), body(room))) ?? 'tight');
   const kept = fitting(answers.questions, (questions) => fits(laid(questions), rows));
   return [laid(kept).join('\n'), rows.join('\n'), notes.join('\n')]
     .filter((part) => part !== '')
     .join('\n\n');
+}
+
+/** The cheapest first of what stands in the column of money. */
+function byToldMoney(answers: ComparisonAnswers): ComparisonAnswers {
+  const [first, ...others] = answers.plans;
+  if (first === undefined) return answers;
+  const sorted = others.toSorted((a, b) => moneyOf(a.figures) - moneyOf(b.figures));
+  return { ...answers, plans: [first, ...sorted] };
 }
 
 /**

@@ -115,16 +115,22 @@ function widthOf(columns: readonly Column[]): number {
   return Math.max(...lines.map((line) => [...line].length));
 }
 
+/** A year's, or of the part of one that was run. */
+export const moneyOf = ({ money, part }: PlanFigures): number => part?.money ?? money;
+const energyOf = ({ energy, part }: PlanFigures): number => part?.energy ?? energy;
+
 const MOST_WANTED: readonly Wanted[] = [
   {
     head: (currency) => `money\n${visibleProse(currency)}`,
     of: (plan, base) =>
-      plan === base ? figureText(plan.money, 0) : signedText(plan.money - base.money, 0),
+      plan === base ? figureText(moneyOf(plan), 0) : signedText(moneyOf(plan) - moneyOf(base), 0),
   },
   {
     head: () => 'energy\nkWh',
     of: (plan, base) =>
-      plan === base ? figureText(plan.energy, 0) : signedText(plan.energy - base.energy, 0),
+      plan === base
+        ? figureText(energyOf(plan), 0)
+        : signedText(energyOf(plan) - energyOf(base), 0),
   },
   {
     head: () => 'cold\nh/day',
@@ -137,9 +143,13 @@ const MOST_WANTED: readonly Wanted[] = [
   { head: () => 'wet\n%', of: ({ spots }) => figureText(spots, 0) },
   { head: () => 'mould\n0-6', of: ({ mould }) => figureText(mould.value, 1) },
 ];
-const moneyNote = ({ days }: ComparisonAnswers): string =>
-  'Money (purchases included, hot water not) and energy a year: the difference from the first plan' +
-  `${days === null ? '' : `; scaled from ${figureText(days, 0)} days, whatever their season`}.`;
+function moneyNote({ plans: [first] }: ComparisonAnswers): string {
+  const part = first?.figures.part ?? null;
+  const span = part?.span.replaceAll('\u00a0', ' ') ?? 'a year';
+  const counted =
+    part === null ? 'purchases included, hot water not' : 'without purchases and hot water';
+  return `Money (${counted}) and energy ${span}: the difference from the first plan.`;
+}
 const coldNote = ({ ofWinter }: ComparisonAnswers): string =>
   `cold: too cold with somebody in, ${ofWinter ? 'winter half of the year' : 'over the period'}, room worst off.`;
 const DAMP_NOTE =

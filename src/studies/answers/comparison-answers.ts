@@ -1,9 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { yearsIn } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { type Cause, causesOf } from '../compare/plan-causes.ts';
 import { type Effect, effectsOf } from '../effects/plan-effects.ts';
-import type { PlanFigures } from '../effects/plan-figures.ts';
+import { type PlanFigures, spanWords } from '../effects/plan-figures.ts';
 import { askedPlan } from './plan-questions.ts';
 import { planVerdict } from './plan-sentence.ts';
 import { type QuestionAnswer, questionAnswers } from './question-answers.ts';
@@ -12,8 +11,8 @@ import { surpriseOf } from './surprise.ts';
 /** What a comparison comes to for somebody who has a minute. */
 export interface ComparisonAnswers {
   readonly currency: string;
-  /** Length of a period that is no year, from which money and energy are scaled; null for a year. [days] */
-  readonly days: number | null;
+  /** What to know before any answer, of a period that is no whole year; empty for a year. */
+  readonly caveat: string;
   /** Whether cold is told of winter days; otherwise of the period. */
   readonly ofWinter: boolean;
   readonly questions: readonly QuestionAnswer[];
@@ -49,18 +48,22 @@ export function comparisonAnswers(
   const plans = runs.map(({ prepared, measures }) => askedPlan(prepared, measures));
   const [baseline, ...others] = plans;
   if (baseline === undefined) throw new RangeError('comparisonAnswers: needs at least one plan');
-  const { hours } = baseline.measures.period;
   const { rooms } = baseline.measures;
   const line = ({ prepared, measures, figures }: (typeof plans)[number]): PlanLine => ({
     figures,
     description: prepared.description,
     verdict: figures === baseline.figures ? '' : planVerdict(baseline.figures, figures),
     effects: effectsOf(baseline.figures, figures),
-    causes: figures === baseline.figures ? [] : causesOf(baseline.measures, measures),
+    causes:
+      figures === baseline.figures
+        ? []
+        : causesOf(baseline.measures, measures).filter(
+            (cause) => !OF_YEARS.has(cause.of) || figures.part === null,
+          ),
   });
   return {
     currency: baseline.measures.money.currency,
-    days: yearsIn(hours) === 1 ? null : hours / 24,
+    caveat: caveatOf(baseline.figures),
     ofWinter: Object.values(rooms).some((room) => room.winter_cold_hours_per_day !== null),
     questions: questionAnswers(plans),
     surprise: surpriseOf(plans),
@@ -71,3 +74,12 @@ export function comparisonAnswers(
     ],
   };
 }
+
+function caveatOf(figures: PlanFigures): string {
+  if (figures.part === null) return '';
+  const span = spanWords(figures).replace('in these ', '').replace('\u00a0', ' ');
+  return `${span} were run, which is no whole year: they cannot tell what a year costs, nor whether a purchase pays.`;
+}
+
+/** Causes whose words tell a year's amount. */
+const OF_YEARS: ReadonlySet<Cause['of']> = new Set(['open windows', 'water taken out', 'purchase']);

@@ -1,6 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
 import { type Effect, effectsOf } from '../effects/plan-effects.ts';
-import type { PlanFigures } from '../effects/plan-figures.ts';
+import { type PlanFigures, spanWords, toldMoney } from '../effects/plan-figures.ts';
 import { type AskedPlan, type Question, questionsOf } from './plan-questions.ts';
 import { purchaseAnswer } from './purchase-answer.ts';
 import { busiestRule, ringing } from './rule-words.ts';
@@ -30,7 +30,10 @@ function sentencesOn(question: Question, plans: readonly AskedPlan[]): readonly 
   const { about, asked } = question;
   if (about === 'purchase') {
     const { plan, against } = bestOf(asked);
-    return purchaseAnswer(plan, against, plans);
+    // Whether a purchase pays is a matter of years.
+    return plan.figures.part === null
+      ? purchaseAnswer(plan, against, plans)
+      : [sentenceOf({ plan, against }, plans[0]!, question, MOST_EFFECTS)];
   }
   return [
     ...tellingPlans(question).map((each, k) =>
@@ -90,7 +93,8 @@ function sentenceOf(
   );
   const beside = against === baseline ? '' : ` against ${against.figures.plan}`;
   const rings = about === 'rules' ? ringing(plan) : '';
-  const opening = `${plan.figures.plan} ${moneyWords(more, plan)}${beside}${rings}`;
+  const unpaid = about === 'purchase' ? ' (its price not counted)' : '';
+  const opening = `${plan.figures.plan} ${moneyWords(more, plan)}${beside}${rings}${unpaid}`;
   if (gains === '' && losses === '') {
     return `${opening} and ${saves ? 'changes little else' : 'makes nothing better'}.`;
   }
@@ -112,14 +116,17 @@ const wordsOf = (effects: readonly Effect[], most: number): string =>
     .map(({ words }) => words)
     .join(' and ');
 
-function moneyWords(more: number, { prepared: { prices } }: AskedPlan): string {
+function moneyWords(more: number, { prepared: { prices }, figures }: AskedPlan): string {
   const figure = figureText(Math.abs(more), 0);
   if (Number(figure) === 0) return 'costs the same';
-  const sum = `${figure}\u00a0${prices.currency} a year`;
-  return more < 0 ? `saves ${sum}` : `costs ${sum} more`;
+  const sum = `${figure}\u00a0${prices.currency}`;
+  const span = spanWords(figures);
+  if (more < 0) return `saves ${sum} ${span}`;
+  return figures.part === null ? `costs ${sum} ${span} more` : `costs ${sum} more ${span}`;
 }
 
-const moneyMore = ({ plan, against }: Asked): number => plan.figures.money - against.figures.money;
+const moneyMore = ({ plan, against }: Asked): number =>
+  toldMoney(plan.figures) - toldMoney(against.figures);
 
 /** What a plan gains less what it loses, money among it as a share of all money. */
 function balance({ plan, against }: Asked): number {
@@ -128,8 +135,8 @@ function balance({ plan, against }: Asked): number {
   return felt - moneyMore({ plan, against }) / Math.max(1, shareOfMoney(against.figures));
 }
 
-/** Money that weighs as much as a clear effect. [currency/year] */
-const shareOfMoney = ({ money }: PlanFigures): number => 0.05 * Math.abs(money);
+/** Money that weighs as much as a clear effect. [currency] */
+const shareOfMoney = (figures: PlanFigures): number => 0.05 * Math.abs(toldMoney(figures));
 
 const MOST_SENTENCES = 3;
 const MOST_EFFECTS = 2;

@@ -1,7 +1,6 @@
-import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { YEAR_HOURS } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
+import { spanWords, toldEnergy } from '../effects/plan-figures.ts';
 import { heardAlerts } from './heard-alerts.ts';
 import type { AskedPlan } from './plan-questions.ts';
 
@@ -32,17 +31,21 @@ interface Surprise {
 
 /** Energy and its money that part: cheap hours, or another fuel. */
 function energyAgainstMoney(base: AskedPlan, plan: AskedPlan): Surprise | null {
-  const energy = plan.figures.energy - base.figures.energy;
-  const had = energyMoney(base.measures);
-  const money = energyMoney(plan.measures) - had;
-  const clear = Math.abs(energy) > 0.01 * base.figures.energy && Math.abs(money) > 0.005 * had;
+  const used = toldEnergy(base.figures);
+  const energy = toldEnergy(plan.figures) - used;
+  const had = energyMoney(base);
+  const money = energyMoney(plan) - had;
+  const clear = Math.abs(energy) > 0.01 * used && Math.abs(money) > 0.005 * had;
   if (!clear || energy > 0 === money > 0) return null;
   const [kwh, sum] = [figureText(Math.abs(energy), 0), figureText(Math.abs(money), 0)];
   const { currency } = plan.measures.money;
+  const span = spanWords(plan.figures).replace('\u00a0', ' ');
+  const taken = (than: string): string =>
+    plan.figures.part === null ? `${kwh} kWh ${span} ${than}` : `${kwh} kWh ${than} ${span}`;
   const words =
     energy > 0
-      ? `${plan.figures.plan} takes ${kwh} kWh a year more and still costs ${sum} ${currency} less`
-      : `${plan.figures.plan} takes ${kwh} kWh a year less and still costs ${sum} ${currency} more`;
+      ? `${plan.figures.plan} takes ${taken('more')} and still costs ${sum} ${currency} less`
+      : `${plan.figures.plan} takes ${taken('less')} and still costs ${sum} ${currency} more`;
   return { size: Math.abs(money), words: `${words}${why(base, plan, energy > 0)}.` };
 }
 
@@ -62,7 +65,7 @@ function why(base: AskedPlan, plan: AskedPlan, more: boolean): string {
 function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   const more = plan.figures.money - base.figures.money;
   // What is of use in another season only looks useless in a part of a year.
-  if (!(more > 0.01 * base.figures.money) || plan.measures.period.hours < YEAR_HOURS) return null;
+  if (!(more > 0.01 * base.figures.money) || plan.figures.part !== null) return null;
   if (effectsOf(base.figures, plan.figures).some(({ better }) => better)) return null;
   const sum = `${figureText(more, 0)} ${plan.measures.money.currency}`;
   return {
@@ -84,7 +87,8 @@ function unheardRules(_base: AskedPlan, plan: AskedPlan): Surprise | null {
 
 function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   const saved = base.figures.money - plan.figures.money;
-  if (!(saved > 0.02 * base.figures.money)) return null;
+  // What is saved in one season may be lost in another.
+  if (!(saved > 0.02 * base.figures.money) || plan.figures.part !== null) return null;
   if (effectsOf(base.figures, plan.figures).some(({ better }) => !better)) return null;
   const sum = `${figureText(saved, 0)} ${plan.measures.money.currency}`;
   return {
@@ -93,6 +97,6 @@ function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   };
 }
 
-/** [currency/year] */
-const energyMoney = ({ money }: PlanMeasures): number =>
-  money.total_per_year - money.purchase_cost_per_year;
+/** [currency, of a year or of the part of one that was run] */
+const energyMoney = ({ figures, measures: { money } }: AskedPlan): number =>
+  figures.part?.money ?? money.total_per_year - money.purchase_cost_per_year;

@@ -1,5 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
-import type { PlanFigures } from './plan-figures.ts';
+import type { InRoom, PlanFigures } from './plan-figures.ts';
 
 /** One thing that a plan changes for those who live with it, in words with figures and without. */
 export interface Effect {
@@ -44,18 +44,23 @@ function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effe
 }
 
 /** "was 6.7, den", or with both rooms where another is worst off now. */
-function before(was: PlanFigures['cold'], is: PlanFigures['cold']): string {
+function before(was: InRoom, is: InRoom): string {
   if (hours(was.value) === '0.0') return is.room;
   if (was.room === is.room) return `was ${hours(was.value)}, ${is.room}`;
   return `${is.room}; was ${hours(was.value)}, ${was.room}`;
 }
+
+const inOneRoom = (was: InRoom, is: InRoom): boolean =>
+  was.room === is.room || was.room === '' || is.room === '';
 
 /** An index that stays under 1, where nothing grows, is not worth a word. */
 function mouldEffect({ mould: was }: PlanFigures, { mould: is }: PlanFigures): Effect | null {
   const more = is.value - was.value;
   if (Math.abs(more) < 0.3 || Math.max(is.value, was.value) < 1) return null;
   const better = more < 0;
-  const figures = `index ${index(is.value)}, was ${index(was.value)}, ${better ? was.room : is.room}`;
+  const figures = inOneRoom(was, is)
+    ? `index ${index(is.value)}, was ${index(was.value)}, ${is.room || was.room}`
+    : `index ${index(is.value)}, ${is.room}; was ${index(was.value)}, ${was.room}`;
   return {
     ...{ of: 'mould', better, weight: Math.abs(more) / 0.5 },
     word: better ? 'less mould' : 'more mould',

@@ -2,7 +2,8 @@ import { highKey } from '../../measures/band-hours.ts';
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import { yearsIn } from '../../measures/years-in.ts';
+import { isWholeYears, yearsIn } from '../../measures/years-in.ts';
+import { figureText } from '../../units/figure-text.ts';
 
 /** The few figures of a plan by which plans are told apart, as means and shares that a person can picture. */
 export interface PlanFigures {
@@ -25,10 +26,32 @@ export interface PlanFigures {
   readonly air: readonly AirFigure[];
   /** [1/week] */
   readonly alerts: number;
+  /** What was run where that is no whole year, of which a year's money tells nothing; else null. */
+  readonly part: PartOfYear | null;
 }
 
+/** Some days, and what they cost. */
+interface PartOfYear {
+  /** "in these 78 days" */
+  readonly span: string;
+  /** Of energy in these days; what is bought is not in it. [currency] */
+  readonly money: number;
+  /** As `energy`, in these days. [kWh] */
+  readonly energy: number;
+}
+
+/** Money by which plans are told apart: a year's with purchases, or of a part of a year its energy. [currency] */
+export const toldMoney = ({ money, part }: Pick<PlanFigures, 'money' | 'part'>): number =>
+  part?.money ?? money;
+/** Energy of a year, or of the part of one that was run. [kWh] */
+export const toldEnergy = ({ energy, part }: Pick<PlanFigures, 'energy' | 'part'>): number =>
+  part?.energy ?? energy;
+
+/** "a year", or "in these 78 days" of a part of one. */
+export const spanWords = ({ part }: Pick<PlanFigures, 'part'>): string => part?.span ?? 'a year';
+
 /** A figure with the room that has it; no room where it is 0. */
-interface InRoom {
+export interface InRoom {
   readonly value: number;
   readonly room: string;
 }
@@ -50,13 +73,13 @@ export function planFigures(plan: PlanMeasures): PlanFigures {
   const rooms = Object.values(plan.rooms);
   const roomTime = rooms.length * period.hours;
   const inUse = rooms.reduce((sum, room) => sum + room.occupied_hours, 0);
+  const years = yearsIn(period.hours);
   const bought = [...Object.values(heating.delivered_kwh), ...Object.values(cooling.delivered_kwh)];
+  const kwh = bought.reduce((sum, each) => sum + each, devices.electricity_kwh + devices.gas_kwh);
   return {
     plan: plan.plan,
     money: money.total_per_year,
-    energy:
-      bought.reduce((sum, kwh) => sum + kwh, devices.electricity_kwh + devices.gas_kwh) /
-      yearsIn(period.hours),
+    energy: kwh / years,
     cold: worst(plan, (room) => coldPerDay(room, period.hours)),
     warm: share(roomHours(plan, 'outside_band_occupied_hours', 'temperature_high'), inUse),
     damp: share(roomHours(plan, 'outside_band_hours', 'humidity_high'), roomTime),
@@ -65,6 +88,9 @@ export function planFigures(plan: PlanMeasures): PlanFigures {
     mould: worst(plan, (room) => room.mould_index_peak),
     air: airFigures(plan, rooms, roomTime),
     alerts: alerts.per_week,
+    part: isWholeYears(period.hours)
+      ? null
+      : { span: spanOf(period.hours), money: money.energy, energy: kwh },
   };
 }
 
@@ -99,6 +125,11 @@ function worst({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): InR
   }
   return found;
 }
+
+const spanOf = (hours: number): string =>
+  hours < 48
+    ? `in these ${figureText(hours, 0)}\u00a0hours`
+    : `in these ${figureText(hours / 24, 0)}\u00a0days`;
 
 const share = (part: number, whole: number): number =>
   whole > 0 && Number.isFinite(part) ? (100 * part) / whole : 0;

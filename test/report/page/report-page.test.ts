@@ -258,11 +258,12 @@ describe('what a section tells', () => {
       questions: [
         { title: 'Buy <drier> for 180 GBP?', sentences: ['It costs 9 GBP.', 'Less damp.'] },
       ],
-      surprise: 'It saves.',
+      ...{ surprise: 'It saves.', caveat: '10 days were run.' },
     };
     const text = plansSection(inputOf({ ...study, asked }, TEXT), html``, null).body.markup;
     expect(text).toContain('<b>Buy &lt;drier&gt; for 180 GBP?</b> It costs 9 GBP. Less damp.');
     expect(text).toContain('<b>Surprising:</b> It saves.');
+    expect(text).toContain('<p>10 days were run.</p>');
     expect(study.asked.questions.map(({ title }) => title)).toContainEqual(
       expect.stringContaining('drier'),
     );
@@ -452,7 +453,7 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
       ...['answer', 'plans', 'pictures', 'air', 'cautions', 'assumptions', 'method'],
     ]);
     expect(textOf(byId(made, 'answer'))).toContain(
-      '17 °C or 18 °C? cooler saves 28\u00a0GBP a year',
+      '17 °C or 18 °C? cooler saves 1\u00a0GBP in these 10\u00a0days',
     );
     expect(textOf(byId(made, 'answer'))).not.toContain('room-hours');
     expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);

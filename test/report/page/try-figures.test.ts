@@ -6,7 +6,7 @@ const inRoom = (value: number) => ({ value, room: 'den' });
 const some = (over: Partial<LivingFigures['figures']> = {}): LivingFigures => ({
   figures: {
     ...{ plan: 'now', money: 1500.4, energy: 9000, cold: inRoom(6.66), warm: 2, damp: 55.4 },
-    ...{ dry: 3, spots: 34.6, mould: inRoom(2.56), alerts: 0 },
+    ...{ dry: 3, spots: 34.6, mould: inRoom(2.56), alerts: 0, part: null },
     air: [
       { name: 'co2', label: 'CO2', unit: 'ppm', kind: 'worst night', value: 1363.4, over: 20 },
       { name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean', value: 10.06, over: 2 },

@@ -4,7 +4,17 @@ import type { ComparisonAnswers } from '../../../src/studies/answers/comparison-
 import type { PlanFigures } from '../../../src/studies/effects/plan-figures.ts';
 
 const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => ({
-  ...{ plan, money: 1500, energy: 12_000, warm: 2, damp: 17, dry: 3, spots: 6.3, alerts: 0 },
+  ...{
+    plan,
+    money: 1500,
+    energy: 12_000,
+    warm: 2,
+    damp: 17,
+    dry: 3,
+    spots: 6.3,
+    alerts: 0,
+    part: null,
+  },
   cold: { value: 0, room: '' },
   mould: { value: 1.24, room: 'bath' },
   air: [
@@ -20,7 +30,7 @@ const answers = (
   over: Partial<ComparisonAnswers> = {},
   name = (k: number) => `plan-${k}`,
 ): ComparisonAnswers => ({
-  ...{ currency: 'GBP', days: null, ofWinter: true, failed: [], surprise: '' },
+  ...{ currency: 'GBP', caveat: '', ofWinter: true, failed: [], surprise: '' },
   questions: [
     { title: '19 °C or 21 °C?', sentences: [`plan-1 saves 40 GBP a year, ${LONG}.`] },
     { title: 'Buy drier for 180 GBP?', sentences: [`plan-2 costs more, ${LONG}.`] },
@@ -118,13 +128,28 @@ test('a column says where mould is likeliest once plans differ in it, and rings 
 });
 
 test('a part of a year, no winter, and a plan that failed are said', () => {
+  const plans = answers(2).plans.map((plan, k) => ({
+    ...plan,
+    figures: {
+      ...plan.figures,
+      part: { span: 'in these 31\u00a0days', money: 130 - 30 * k, energy: 1000 - 200 * k },
+    },
+  }));
   const text = compareSummary(
-    answers(2, { days: 31, ofWinter: false, failed: ['oven'], currency: 'JPY' }),
+    answers(2, {
+      ...{ ofWinter: false, failed: ['oven'], currency: 'JPY', plans },
+      caveat: 'Only 31 days were run.',
+    }),
     80,
     60,
   ).replaceAll('\n', ' ');
+  expect(text).toMatch(/^Only 31 days were run\. 19 °C or 21 °C\?/);
+  expect(text).toMatch(/ plan-1 +-30 +-200 /);
+  expect(text).toContain(
+    'Money (without purchases and hot water) and energy in these 31 days: the difference',
+  );
+  expect(text).not.toContain('energy a year');
   expect(text).toContain('Not run to the end: oven.');
-  expect(text).toContain('scaled from 31 days, whatever their season');
   expect(text).toContain('too cold with somebody in, over the period');
   expect(text).toContain('JPY');
 });

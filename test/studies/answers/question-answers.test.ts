@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { comparisonAnswers } from '../../../src/studies/answers/comparison-answers.ts';
 import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
 import { surpriseOf } from '../../../src/studies/answers/surprise.ts';
 import { askedPlans } from './asked.ts';
@@ -168,4 +169,41 @@ test.each([
     return { ...plan, measures: { ...plan.measures, alerts } };
   });
   expect(surpriseOf(asked)).toBe(words);
+});
+
+test('a part of a year tells its own money, and decides on no purchase', () => {
+  const plans = `  now: { change: {} }
+  nineteen: { change: { heating: { setpoint: 19 } } }
+  drier:
+    change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } } }
+    purchases: [{ what: drier, price: 180, lasts: 8 years }]
+`;
+  const summer = { hours: 78 * 24 };
+  const wet = { over: { mould_index_peak: 3 } };
+  const told = answers(plans, [
+    { ...summer, energy: 200, den: wet },
+    { ...summer, energy: 162, den: wet },
+    { ...summer, energy: 213, purchaseCost: 22.5 },
+  ]);
+  expect(told).toEqual([
+    '19 °C or 21 °C? nineteen saves 38 GBP in these 78 days and changes little else.',
+    'Buy drier for 180 GBP? drier costs 13 GBP more in these 78 days (its price not counted): ' +
+      'mould is less likely (index 0.0, was 3.0, den).',
+  ]);
+});
+
+test.each([
+  [8760, ''],
+  [8784, ''],
+  [2 * 8760, ''],
+  [
+    78 * 24,
+    '78 days were run, which is no whole year: they cannot tell what a year costs, nor whether a purchase pays.',
+  ],
+  [
+    400 * 24,
+    '400 days were run, which is no whole year: they cannot tell what a year costs, nor whether a purchase pays.',
+  ],
+])('what to know of %i hours before any answer', (hours, caveat) => {
+  expect(comparisonAnswers(askedPlans(NINETEEN, [{ hours }, { hours }])).caveat).toBe(caveat);
 });

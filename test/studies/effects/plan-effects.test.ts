@@ -6,7 +6,7 @@ import type { AirFigure, PlanFigures } from '../../../src/studies/effects/plan-f
 function figures(more: Partial<PlanFigures> = {}): PlanFigures {
   const none = { value: 0, room: '' };
   return {
-    ...{ plan: 'made by hand', money: 1000, energy: 9000, alerts: 0 },
+    ...{ plan: 'made by hand', money: 1000, energy: 9000, alerts: 0, part: null },
     ...{ cold: none, mould: none, warm: 0, damp: 0, dry: 0, spots: 0, air: [] },
     ...more,
   };
@@ -43,13 +43,15 @@ describe('cold', () => {
 });
 
 describe('mould', () => {
-  test('is told with its room', () => {
-    expect(told({ mould: den(2) }, { mould: bath(1) })).toEqual([
-      ['mould is less likely (index 1.0, was 2.0, den)', true],
-    ]);
-    expect(told({ mould: den(0.5) }, { mould: bath(1.5) })).toEqual([
-      ['mould is likelier (index 1.5, was 0.5, bath)', false],
-    ]);
+  const nowhere = { value: 0, room: '' };
+  test.each([
+    [den(2), den(1), 'mould is less likely (index 1.0, was 2.0, den)', true],
+    [den(2), bath(1), 'mould is less likely (index 1.0, bath; was 2.0, den)', true],
+    [den(0.5), bath(1.5), 'mould is likelier (index 1.5, bath; was 0.5, den)', false],
+    [den(2), nowhere, 'mould is less likely (index 0.0, was 2.0, den)', true],
+    [nowhere, den(2), 'mould is likelier (index 2.0, was 0.0, den)', false],
+  ])('from %j to %j', (from, to, words, better) => {
+    expect(told({ mould: from }, { mould: to })).toEqual([[words, better]]);
   });
 
   test('where nothing grows its index is not worth a word, nor is a little more of it', () => {
