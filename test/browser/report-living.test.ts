@@ -99,6 +99,14 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
     expect(await page.locator('#try-plan').textContent()).toContain('change: {}');
   });
 
+  test('what is tried before the home as it is has been run is compared with it all the same', async () => {
+    const other = await openReport(browser, file);
+    await other.page.locator('#try').scrollIntoViewIfNeeded();
+    await turn(other.page, { ...AS_IT_IS, warmer: 2 });
+    expect(await rowsOf(other.page)).toEqual(ownFigures()({ ...AS_IT_IS, warmer: 2 }));
+    await other.page.close();
+  });
+
   test('runs as JavaScript where the policy has no WebAssembly, with the same figures', async () => {
     const plain = join(temporaryFolder(), 'plain.html');
     writeFileSync(plain, readFileSync(file, 'utf8').replace(" 'wasm-unsafe-eval'", ''));

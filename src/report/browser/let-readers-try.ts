@@ -1,6 +1,6 @@
 import { AS_IT_IS } from '../../living/at-rest.ts';
 import { unpackText } from '../../living/living-setup.ts';
-import type { LivingAnswer, LivingFigures } from '../../living/messages.ts';
+import type { LivingAnswer, LivingFigures, LivingRequest } from '../../living/messages.ts';
 import type { Trial } from '../../studies/trial/knobs.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { HeldTrial } from '../page/held-trial.ts';
@@ -21,7 +21,9 @@ export function letReadersTry(held: HeldTrial): void {
   part.hidden = false;
   let runners: { readonly whole: Runner; readonly spans: Runner } | null = null;
   let turn = 0;
-  const known = new Map<string, { was: LivingFigures; is: LivingFigures; trial: Trial }>();
+  /** As it is, by place: what all that is tried is compared with. */
+  const before = new Map<string, LivingFigures>();
+  const known = new Map<string, { is: LivingFigures; trial: Trial }>();
 
   const start = () => {
     const script = new Blob([unpackText(held.engine)], { type: 'text/javascript' });
@@ -40,14 +42,13 @@ export function letReadersTry(held: HeldTrial): void {
     const chain = (k: number): void => {
       const place = held.spans[k];
       if (place === undefined || mine !== turn) return;
-      runners!.spans.ask({ trial, span: place.span }, (answer) => {
+      run(runners!.spans, place, trial, mine, (answer) => {
         take(mine, place.name, trial, answer);
         chain(k + 1);
       });
     };
     chain(0);
-    runners.whole.ask({ trial, span: null }, (answer) => {
-      if (mine !== turn) return;
+    run(runners.whole, { name: WHOLE, span: null }, trial, mine, (answer) => {
       take(mine, WHOLE, trial, answer);
       if ('problems' in answer) return;
       told.textContent = 'All figures are of what is tried.';
@@ -55,17 +56,41 @@ export function letReadersTry(held: HeldTrial): void {
     });
   };
 
+  /** Run one place; first as it is, where nobody has waited for that yet. */
+  function run(
+    { ask: asked }: Runner,
+    { name, span }: Pick<HeldTrial['spans'][number], 'name'> & Pick<LivingRequest, 'span'>,
+    trial: Trial,
+    mine: number,
+    then: (answer: LivingAnswer) => void,
+  ): void {
+    const only = (answer: LivingAnswer): void => {
+      if (mine === turn) then(answer);
+    };
+    if (before.has(name)) {
+      asked({ trial, span }, only);
+      return;
+    }
+    asked({ trial: AS_IT_IS, span }, (answer) => {
+      const broken = 'problems' in answer;
+      // Whatever has been turned since, these stay the figures of before.
+      if (!broken) before.set(name, answer);
+      if (mine !== turn) return;
+      if (broken || trial === AS_IT_IS) then(answer);
+      else asked({ trial, span }, only);
+    });
+  }
+
   function take(mine: number, name: string, trial: Trial, answer: LivingAnswer): void {
     if (mine !== turn) return;
     if ('problems' in answer) {
       told.textContent = `That cannot be run: ${answer.problems.join('; ')}.`;
       return;
     }
-    const was = known.get(name)?.was ?? answer;
-    known.set(name, { was, is: answer, trial });
+    known.set(name, { is: answer, trial });
     show(name);
     if (name !== WHOLE) return;
-    drawDays(document.getElementById('try-lines')!, was, answer);
+    drawDays(document.getElementById('try-lines')!, before.get(name) ?? answer, answer);
     document.getElementById('try-command')!.textContent = commandOf(held, answer.settings);
     document.getElementById('try-plan')!.textContent = answer.plan;
   }
@@ -73,7 +98,8 @@ export function letReadersTry(held: HeldTrial): void {
   function show(name: string, trial?: Trial): void {
     const found = known.get(name);
     if (found === undefined) return;
-    const { was, is } = found;
+    const { is } = found;
+    const was = before.get(name) ?? is;
     const times = [found.trial.electricity, (trial ?? found.trial).electricity] as const;
     const now = atOtherPrice(is, held.offer.electricity ?? 0, times, held.years);
     showFigures(name, name === WHOLE, triedFigures(was, now, held.currency, name === WHOLE));
