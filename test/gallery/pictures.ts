@@ -33,10 +33,10 @@ export function air(run: GalleryRun, species: string, names: readonly string[]):
   const plans = chosen(run, names);
   const [{ plan, measures }] = plans as [Shown];
   const { unit, mean_outdoors: outdoors } = measures.species[species]!;
-  const rooms = plan.home.rooms.map(({ name }, k) => ({
-    name,
-    limit: plan.bands[k]!.species[species]!.high,
-  }));
+  const rooms = plan.home.rooms.map(({ name }, k) => {
+    const { high: limit, hours } = plan.bands[k]!.species[species]!;
+    return { name, limit, hours };
+  });
   return airChart(
     {
       ...{ label: LABELS[species]!, unit, outdoors, rooms },

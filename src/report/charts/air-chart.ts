@@ -17,6 +17,8 @@ export interface AirChartData {
     readonly name: string;
     /** Upper edge of its band; infinite for none. */
     readonly limit: number;
+    /** Time over which the mean is held to the limit; up to 1 where every hour is. [h] */
+    readonly hours: number;
   }[];
 }
 
@@ -29,7 +31,7 @@ interface AirLevels {
   readonly peak: number;
 }
 
-/** Room by room a bar from the mean to the usual peak, with the limit: also where nothing passes it. */
+/** Room by room a bar from the mean to what one hour in twenty passes, with the limit: also where nothing passes it. */
 export function airChart(data: AirChartData, width: number): Chart {
   const { label, unit, rooms, plans } = data;
   const shown = plans.slice(0, 2);
@@ -107,7 +109,8 @@ export function airChart(data: AirChartData, width: number): Chart {
     title,
     description:
       `${label} by room, a bar from the mean of the period to the level that one hour in twenty ` +
-      `passes, dashed the limit; outdoors ${figureText(data.outdoors)} ${unit} on the mean. ` +
+      `passes, dashed the limit${averaged(rooms)}; outdoors ${figureText(data.outdoors)} ${unit} on ` +
+      'the mean. ' +
       rooms
         .map(
           ({ name }, k) =>
@@ -127,7 +130,7 @@ export function airChart(data: AirChartData, width: number): Chart {
   };
 }
 
-/** The room with the highest usual peak, and what the other plan makes of it. */
+/** The room that is worst off, its limit beside that, and what the other plan makes of it. */
 function titleOf({ label, unit, rooms, plans }: AirChartData): string {
   const [before, after] = plans;
   const levels = before?.levels ?? [];
@@ -135,19 +138,25 @@ function titleOf({ label, unit, rooms, plans }: AirChartData): string {
   const room = rooms[worst];
   if (room === undefined) return `${label}: no rooms`;
   const was = figureText(levels[worst]!.p95);
-  const limit = room.limit;
-  const over = Number.isFinite(limit)
-    ? levels[worst]!.p95 > limit
-      ? `, over ${figureText(limit)}`
-      : `, under ${figureText(limit)}`
-    : '';
-  const opening = `${label} usually peaks at ${was} ${unit} in ${room.name}${over}`;
+  const opening = `In ${room.name} one hour in twenty has over ${was} ${unit} of ${label}${limitWords(room)}`;
   if (after === undefined) return opening;
   const is = after.levels[worst]!.p95;
   const change = is / levels[worst]!.p95 - 1;
   return Math.abs(change) < 0.05
     ? `${opening}; ${after.name} changes little`
-    : `${opening}; with ${after.name} at ${figureText(is)}`;
+    : `${opening}; with ${after.name} ${figureText(is)}`;
+}
+
+/** " (limit 15.0, as a mean of 24 h)"; nothing where there is none. */
+function limitWords({ limit, hours }: AirChartData['rooms'][number]): string {
+  if (!Number.isFinite(limit)) return '';
+  return ` (limit ${figureText(limit)}${hours > 1 ? `, as a mean of ${hours} h` : ''})`;
+}
+
+/** ", which means of 24 h are held to, not single hours"; nothing where hours are. */
+function averaged(rooms: AirChartData['rooms']): string {
+  const hours = Math.max(...rooms.map((room) => room.hours));
+  return hours > 1 ? `, which means of ${hours} h are held to, not single hours` : '';
 }
 
 const words = (values: readonly object[], opacity = 1): object => ({

@@ -31,10 +31,11 @@ function ofSpecies(name: string, label: string, shown: readonly Option[], id: st
   const { prepared, measures } = shown[0]!;
   const { unit, mean_outdoors: outdoors } = measures.species[name]!;
   const known = prepared.home.rooms
-    .map((room, k) => ({
-      name: room.name,
-      limit: prepared.bands[k]!.species[name]?.high ?? Number.POSITIVE_INFINITY,
-    }))
+    .map((room, k) => {
+      const { high: limit = Number.POSITIVE_INFINITY, hours = 0 } =
+        prepared.bands[k]!.species[name] ?? {};
+      return { name: room.name, limit, hours };
+    })
     .filter((room) => shown.every((one) => Object.hasOwn(one.measures.rooms, room.name)));
   const levels = ({ rooms }: PlanMeasures) => known.map((room) => rooms[room.name]!.species[name]!);
   return {

@@ -38,6 +38,7 @@ export function doubtText(
   return [
     said(intro(doubt, name)),
     table(plans, home, width),
+    ...outsideWords(doubt, home.currency, name).map((words) => said([words])),
     ...differences.map((each) => said(differenceWords(doubt, each, home.currency, name))),
     ...alone,
   ].join('\n\n');
@@ -52,7 +53,8 @@ function intro(
   return [
     `Doubt: ${samples} draws of ${inputs.length} numbers that were assumed or stated as ` +
       `doubtful${weather}, all at once${alike}.`,
-    'Half of the draws of a number lie below the value used. The table has medians, and in brackets ' +
+    'Half of the draws of a number lie below the value used, unless that is the least or the most it may ' +
+      'be. The table has medians, and in brackets ' +
       'the range without the lowest and highest tenth; wet corners are cold spots above 80 % ' +
       'relative humidity, as a mean of the rooms; too cold is with somebody in, of all rooms together.',
     ...(left_aside.length === 0
@@ -64,6 +66,30 @@ function intro(
       ? []
       : [`${impossible} further draws were left out: their numbers make no home together.`]),
   ];
+}
+
+/** Money of the values used that lies outside of what draws come to, and what moves one way only. */
+function outsideWords(
+  { plans, inputs }: SampledDoubt,
+  currency: string,
+  name: (pointer: string) => string,
+): string[] {
+  const outside = plans.filter(({ money: { as_is: now, p10, p90 } }) => now < p10 || now > p90);
+  if (outside.length === 0) return [];
+  const matter = new Set(outside.flatMap(({ money }) => money.matters.map(({ path }) => path)));
+  const ends = inputs.filter(({ path, value, low, high }) => {
+    return matter.has(path) && (value === low || value === high);
+  });
+  const each = outside.map(({ plan, money }) => {
+    const side = money.as_is < money.p10 ? 'below' : 'above';
+    return `${figureText(money.as_is, 0)} ${currency} a year with ${plan}, ${side} its range`;
+  });
+  const why =
+    ends.length === 0
+      ? 'What may cost more and what may cost less do not even out.'
+      : `Draws move ${andList(ends.slice(0, 3).map(({ path }) => name(path)))} one way only, because ` +
+        'the value used is the least or the most that it may be.';
+  return [`The values used come to ${andList(each)}. ${why} Go by the range.`];
 }
 
 function table(

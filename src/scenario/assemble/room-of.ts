@@ -84,6 +84,6 @@ function coldSpotOf(
   if (inside) return defaults.number(path, undefined, INNER_ROOM);
   const home = data.home['cold spot factor'];
   if (typeof home === 'number') return home;
-  const word = home ?? likelyColdSpot(facts.wallUValue);
-  return defaults.number(['home', 'cold spot factor'], undefined, COLD_SPOT[word]);
+  const likely = home === undefined ? likelyColdSpot(facts.wallUValue) : COLD_SPOT[home];
+  return defaults.number(['home', 'cold spot factor'], undefined, likely);
 }

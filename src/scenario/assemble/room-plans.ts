@@ -31,12 +31,11 @@ export function roomPlans(data: ScenarioData, facts: BuildFacts, defaults: Defau
     return { name, index, room, use, storey: storeyOf(name, data, flat, defaults) };
   });
   const top = Math.max(...placed.map(({ storey }) => storey));
-  const firstBedroom = placed.find(({ use }) => use === 'bedroom')?.name;
+  const atFront = frontRooms(placed);
   return placed.map(({ name, index, room, use, storey }) => {
     const at = (key: string) => ['home', 'rooms', name, key];
     const drawn = room.elements === undefined;
-    const front = FRONT_USES.has(use) || name === firstBedroom;
-    const faces = facts.front + (front ? 0 : 180);
+    const faces = facts.front + (atFront.has(name) ? 0 : 180);
     const likely = { value: faces % 360, low: 0, high: 360, source: FACES_SOURCE };
     return {
       name,
@@ -54,6 +53,21 @@ export function roomPlans(data: ScenarioData, facts: BuildFacts, defaults: Defau
     };
   });
 }
+
+/**
+ * Names of the rooms that look where the home's front does, where nobody says. A home of few rooms
+ * has one at the back too: with all windows on one side hardly any wind would blow through it.
+ */
+function frontRooms(placed: readonly Placed[]): ReadonlySet<string> {
+  const firstBedroom = placed.find(({ use }) => use === 'bedroom')?.name;
+  const isFront = ({ use, name }: Placed) => FRONT_USES.has(use) || name === firstBedroom;
+  const unsaid = placed.filter(({ room }) => needsFacing(room));
+  const oneSided = unsaid.length > 1 && unsaid.every(isFront);
+  const front = placed.filter(isFront).map(({ name }) => name);
+  return new Set(front.filter((name) => !(oneSided && name === firstBedroom)));
+}
+
+type Placed = { readonly name: string; readonly use: Use; readonly room: RoomData };
 
 /** As given; one above the room it lies over; or by what it is for. */
 function storeyOf(
@@ -107,4 +121,5 @@ function needsFacing(room: RoomData): boolean {
 
 const UPSTAIRS: ReadonlySet<Use> = new Set(['bedroom', 'bathroom']);
 const FRONT_USES: ReadonlySet<Use> = new Set(['living', 'hall', 'study']);
-const FACES_SOURCE = 'living room, hall and first bedroom at the front, the rest at the back';
+const FACES_SOURCE =
+  'living room, hall and, where others are at the back, the first bedroom at the front; the rest at the back';

@@ -158,7 +158,8 @@ export const roomModel = (species: readonly KnownSpecies[]) =>
         otherwise: 'ground on the lowest storey, neighbour in a flat, else room',
       }).optional(),
       faces: facing('Where the outer wall and the window of the room look', {
-        otherwise: 'living room, hall and first bedroom as the front, the rest as the back',
+        otherwise:
+          'living room, hall and, where others look to the back, the first bedroom as the front, the rest as the back',
       }).optional(),
       'outer sides': plainNumber(
         { min: 0, max: 4 },

@@ -75,8 +75,23 @@ export const COLD_SPOT: Readonly<Record<(typeof COLD_SPOTS)[number], Preset>> = 
 /** Cold spot factor of a room without any outer face. [-] */
 export const INNER_ROOM: Preset = { value: 0.95, low: 0.9, high: 1, source: COMMON };
 
-/** Likeliest where nobody looked, by the U-value of the walls. */
-export function likelyColdSpot(wallUValue: number): (typeof COLD_SPOTS)[number] {
-  if (wallUValue > 1.2) return 'poor';
-  return wallUValue > 0.5 ? 'middling' : 'good';
+/**
+ * Cold spot factor where nobody looked, by the U-value of the walls [W/m2K]: the worse a wall insulates,
+ * the nearer its corners come to outdoors. No jumps, so that a little more or less changes little.
+ */
+export function likelyColdSpot(wallUValue: number): Preset {
+  const { value, source } = COLD_SPOT.good;
+  const over = BY_WALLS.reduce((lost, { from, to, loses }) => {
+    return lost + loses * Math.max(0, Math.min(1, (wallUValue - from) / (to - from)));
+  }, 0);
+  const likely = Math.round(1000 * (value - over)) / 1000;
+  return { value: likely, low: likely - SPREAD, high: likely + SPREAD, source };
 }
+
+/** From `good` to `middling`, and on to `poor`: U-values [W/m2K], own estimate. */
+const BY_WALLS = [
+  { from: 0.45, to: 0.85, loses: 0.1 },
+  { from: 0.85, to: 1.3, loses: 0.1 },
+];
+/** As wide as that of the words. */
+const SPREAD = 0.05;

@@ -182,8 +182,8 @@ function makeCharts(names: SampleNames, width: number): Record<string, Chart> {
       {
         ...{ label: `gas of ${room}`, unit: 'ppm', outdoors: 420 },
         rooms: [
-          { name: room, limit: 1000 },
-          { name: plans[0], limit: Number.POSITIVE_INFINITY },
+          { name: room, limit: 1000, hours: 1 },
+          { name: plans[0], limit: Number.POSITIVE_INFINITY, hours: 0 },
         ],
         plans: plans.map((name, k) => ({
           name,

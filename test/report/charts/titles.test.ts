@@ -219,7 +219,7 @@ describe('what the air carries', () => {
     airChart(
       {
         ...{ label: 'PM2.5', unit: 'µg/m3', outdoors: 7 },
-        rooms: ['den', 'kitchen'].map((name) => ({ name, limit })),
+        rooms: ['den', 'kitchen'].map((name) => ({ name, limit, hours: 24 })),
         plans: plans.map(([name, den, kitchen]) => ({
           name,
           levels: [levels(den), levels(kitchen)],
@@ -234,20 +234,23 @@ describe('what the air carries', () => {
       ['purifier', 18, 30],
     ]);
     expect(both.title).toBe(
-      'PM2.5 usually peaks at 53.2 µg/m3 in kitchen, over 15.0; with purifier at 30.0',
-    );
-    expect(chart([['now', 20, 53.2]]).title).toBe(
-      'PM2.5 usually peaks at 53.2 µg/m3 in kitchen, over 15.0',
+      'In kitchen one hour in twenty has over 53.2 µg/m3 of PM2.5 (limit 15.0, as a mean of 24 h); with purifier 30.0',
     );
     expect(chart([['now', 9, 4]]).title).toBe(
-      'PM2.5 usually peaks at 9.00 µg/m3 in den, under 15.0',
+      'In den one hour in twenty has over 9.00 µg/m3 of PM2.5 (limit 15.0, as a mean of 24 h)',
+    );
+    const hourly = { label: 'CO2', unit: 'ppm', outdoors: 420 };
+    const rooms = [{ name: 'den', limit: 1000, hours: 1 }];
+    const plans = [{ name: 'now', levels: [levels(1500)] }];
+    expect(airChart({ ...hourly, rooms, plans }, 576).title).toBe(
+      'In den one hour in twenty has over 1500 ppm of CO2 (limit 1000)',
     );
     const same = [
       ['now', 20, 53],
       ['drier', 20, 54],
     ] as const;
     expect(chart(same, Number.POSITIVE_INFINITY).title).toBe(
-      'PM2.5 usually peaks at 53.0 µg/m3 in kitchen; drier changes little',
+      'In kitchen one hour in twenty has over 53.0 µg/m3 of PM2.5; drier changes little',
     );
     expect(both.table.rows[3]).toEqual([
       ...['kitchen, purifier', '10.0', '20.0', '8.00', '30.0', '120'],

@@ -26,3 +26,40 @@ test('hours of all rooms are told as a share of the time and as hours a day', ()
     '[GBP] [% of the time] [h a day]\nnow 1000 (900 to 1100) 25 (10 to 50) 2.0 (1.0 to 3.0)',
   );
 });
+
+test('a figure of the values used that no draw agrees with is told, with what moves it one way only', () => {
+  const home = { currency: 'GBP', rooms: 2, hours: 8760 };
+  const input = { source: '', low: 0, high: 30000 };
+  const told = (as_is: number, value: number) =>
+    doubtText(
+      {
+        ...doubt,
+        inputs: [
+          { ...input, path: 'vents', value },
+          { ...input, path: 'idle', value: 0 },
+        ],
+        plans: [
+          {
+            ...doubt.plans[0]!,
+            money: {
+              ...figure(900, 1000, 1100),
+              as_is,
+              matters: [{ path: 'vents', correlation: 0.8 }],
+            },
+          },
+        ],
+      },
+      home,
+      (pointer) => pointer,
+      300,
+    );
+  expect(told(850, 0)).toContain(
+    'The values used come to 850 GBP a year with now, below its range. Draws move vents one way only, ' +
+      'because the value used is the least or the most that it may be. Go by the range.',
+  );
+  expect(told(1150, 5000)).toContain(
+    'The values used come to 1150 GBP a year with now, above its range. What may cost more and what ' +
+      'may cost less do not even out. Go by the range.',
+  );
+  expect(told(950, 0)).not.toContain('The values used');
+});
