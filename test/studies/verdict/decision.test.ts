@@ -113,6 +113,27 @@ describe('worth it', () => {
     // 20 a year of gas at 0.07 lie between them: they are alike where it costs nothing.
     expect(decide({ ...more, rivals: [gas] }).turn).toMatchObject({ of: 'worth', value: 20 });
   });
+
+  test('the fuel is the one whose use changes most, and turns it where its saving is eaten up', () => {
+    const paid = (of: PlanMeasures, by_fuel: Record<string, number>): PlanMeasures => ({
+      ...of,
+      money: { ...of.money, by_fuel },
+    });
+    const baseline = paid(BASE, { gas: 600, electricity: 400 });
+    const fan = plan('fan', { spots: 800, energy: 900 });
+    const turn = (by_fuel: Record<string, number>) =>
+      decide({
+        ...{ baseline, plan: paid(fan, by_fuel), purchases: [], room: null },
+        range: { low: -100, high: -100 },
+      }).turn;
+    // 200 of gas saved for 100 of electricity: nothing is saved where gas costs half.
+    expect(turn({ electricity: 500, gas: 400 })).toEqual({
+      ...{ of: 'fuel price', fuel: 'gas', today: 0.07 },
+      value: expect.closeTo(0.035, 12),
+    });
+    // What is saved is electricity, of which no price is known.
+    expect(turn({ gas: 600, electricity: 300 })).toMatchObject({ of: 'worth', value: 100 });
+  });
 });
 
 test.each([

@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import { comparisonAnswers } from '../../../src/studies/answers/comparison-answers.ts';
+import { somePlan } from '../some-plan.ts';
+import { preparedPlans } from './asked.ts';
+
+const PLANS = `  a: { change: {}, description: as we live }
+  b: { change: { heating: { setpoint: 23 } } }
+  c: { change: { heating: { setpoint: 19 } } }
+  d: { change: { heating: { setpoint: 20 } } }
+`;
+type Figures = Parameters<typeof somePlan>[1];
+const answers = (figures: readonly Figures[]) =>
+  comparisonAnswers(
+    preparedPlans(PLANS)
+      .slice(0, figures.length)
+      .map((prepared, k) => ({ prepared, measures: somePlan(prepared.plan, figures[k]) })),
+    ['broken'],
+  );
+
+test('the baseline first and the others by their money, each with what it gains beside it', () => {
+  const { plans, currency, failed, questions } = answers([
+    { energy: 1000 },
+    { energy: 1200 },
+    { energy: 800, den: { outside: { humidity_high: 3504 } } },
+    { energy: 900 },
+  ]);
+  expect(plans.map(({ figures, verdict }) => [figures.plan, verdict])).toEqual([
+    ['a', ''],
+    ['c', 'cheaper, but damper'],
+    ['d', 'cheaper'],
+    ['b', 'dearer'],
+  ]);
+  expect(plans[0]).toMatchObject({ description: 'as we live', effects: [], causes: [] });
+  expect(plans[1]!.effects.map(({ word }) => word)).toEqual(['damper']);
+  expect([currency, failed, questions.length > 0]).toEqual(['GBP', ['broken'], true]);
+});
+
+test('a period that is no year is told in days, and cold of winter where a room has some', () => {
+  expect(answers([{}, {}])).toMatchObject({ days: null, ofWinter: true });
+  const summer = { over: { winter_cold_hours_per_day: null } };
+  expect(answers([{ hours: 336, den: summer, bath: summer }])).toMatchObject({
+    ...{ days: 14, ofWinter: false },
+  });
+  expect(answers([{ den: summer }]).ofWinter).toBe(true);
+});
+
+test('no plan has no answer', () => {
+  expect(() => comparisonAnswers([])).toThrow('comparisonAnswers: needs at least one plan');
+});

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { busiestRule, ringing } from '../../../src/studies/answers/rule-words.ts';
+import { somePlan } from '../some-plan.ts';
+import { preparedPlans } from './asked.ts';
+
+const EVENING = Array.from({ length: 24 }, (_, hour) => (hour === 18 ? 9 : 1));
+const rule = (fired: number, could_act = fired, duplicates = 0) => ({
+  ...{ fired, could_act, duplicates, per_week: fired / 52, by_hour: EVENING },
+  ...{ someone_home: 0, someone_awake: 0, acted_on: 0, missed: 0, held_back: 0 },
+  could_act_by_hour: EVENING,
+});
+type Rules = Readonly<Record<string, ReturnType<typeof rule>>>;
+
+/** A plan whose rules rang so often in a year. */
+function plan(by_rule: Rules) {
+  const [prepared] = preparedPlans('  a: { change: {} }\n');
+  const fired = Object.values(by_rule).reduce((sum, one) => sum + one.fired, 0);
+  const alerts = { fired, someone_home: 0, acted_on: 0, per_week: fired / 52, by_rule };
+  const measures = { ...somePlan('a'), alerts };
+  return { prepared: prepared!, measures, figures: {} as never, parts: new Map() };
+}
+const plain = (words: string) => words.replaceAll('\u00a0', ' ');
+
+describe('how often a plan rings', () => {
+  test.each<[Rules, string]>([
+    [{}, ', never rings'],
+    [{ damp: rule(52) }, ', rings 1.0 times a week'],
+    [{ damp: rule(1040) }, ', rings 20 times a week'],
+    [
+      { damp: rule(104, 52), stuffy: rule(104, 104) },
+      ', rings 4.0 times a week (25 % with nobody awake at home within the hour)',
+    ],
+  ])('%#', (rules, words) => expect(plain(ringing(plan(rules)))).toBe(words));
+});
+
+describe('the rule that rings most', () => {
+  const told = (...plans: readonly Rules[]) => busiestRule(plans.map(plan)).map(plain);
+
+  test('of all plans, with its hour and how often it repeats itself', () => {
+    expect(told({ damp: rule(104), stuffy: rule(260, 260, 52) }, { damp: rule(156) })).toEqual([
+      '"stuffy" rings most, 5 a week, oftenest from 18 to 19 h, 20 % within an hour of the one before.',
+    ]);
+    expect(told({ damp: rule(104) }, { damp: rule(156) })).toEqual([
+      '"damp" rings most, 3 a week, oftenest from 18 to 19 h.',
+    ]);
+  });
+
+  test('is not worth a word below once a week', () => {
+    expect(told({ damp: rule(51) })).toEqual([]);
+    expect(told({ damp: rule(52) })).toHaveLength(1);
+    expect(told({})).toEqual([]);
+  });
+});
