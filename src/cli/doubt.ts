@@ -86,11 +86,11 @@ export async function otherYears(io: Io, weather: readonly string[] = []): Promi
 /** Print what a doubt comes to. */
 export async function tellDoubt(io: Io, loaded: LoadedPlans, doubt: SampledDoubt): Promise<void> {
   const { doubtText } = await import('../report/tables/doubt-text.ts');
-  const { pathInWords } = await import('../report/page/path-in-words.ts');
+  const { inputInWords } = await import('../report/page/input-in-words.ts');
   const { variantScenario } = await import('../studies/plan-variant.ts');
   const { plan, period } = loaded.plans[0]!;
   const raw = variantScenario(loaded.scenario, { plan: plan.plan, set: [] });
-  const named = (pointer: string) => pathInWords(pointer, raw);
+  const named = (pointer: string) => inputInWords(pointer, raw);
   const home = {
     ...{ currency: plan.prices.currency, rooms: plan.home.rooms.length, hours: period.hours },
   };

@@ -55,6 +55,8 @@ export interface HomeFit {
   /** Settings of the scenario as fitted. */
   readonly settings: readonly string[];
   readonly runs: number;
+  /** Whether the weather was a typical year, which was never that of the log. */
+  readonly typicalWeather: boolean;
   /** What is odd about the readings. */
   readonly cautions: readonly string[];
 }
@@ -117,6 +119,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     skilled: foreseen.filter(({ alone }) => alone.skill > 0).length * 2 > foreseen.length,
     settings,
     runs: stages.reduce((sum, { fit }) => sum + fit.runs, 0) + 2,
+    typicalWeather: weather.periodic,
     cautions: [
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
       ...logCautions(
@@ -284,10 +287,24 @@ function adjustablesOf(
     warm: named(({ temperature }) => temperature !== null),
     metered: named(({ heat }) => heat !== null),
     mild: mildHours(request, division) >= FEWEST_MILD,
+    absent: absentParts(plan.home),
     species: GASES.filter((gas) => rooms.some(({ species }) => species[gas] !== undefined)),
   };
   const of = group === 'water' ? waterAdjustables : heatAdjustables;
   return of(raw, plan.assumed, scenario.doubts, logged);
+}
+
+/** Of walls, roofs and floors those that a home has none of. */
+function absentParts({ elements }: Home): readonly string[] {
+  const has = (kind: 'wall' | 'roof' | 'floor', to: 'outdoors' | 'ground') =>
+    elements.some((one) => one.kind === kind && one.far.to === to);
+  const parts = [
+    ['wall', has('wall', 'outdoors')],
+    ['roof', has('roof', 'outdoors')],
+    ['floor', has('floor', 'ground')],
+    ['exposed floor', has('floor', 'outdoors')],
+  ] as const;
+  return parts.flatMap(([part, there]) => (there ? [] : [part]));
 }
 
 /** Share of the fitted hours in which it was mild outdoors. [-] */

@@ -10,7 +10,7 @@ import type { HomeFit } from './fit-home.ts';
 export function fittedValues({ stages }: HomeFit, log: string): Map<string, FittedRange> {
   return new Map(
     stages.flatMap(({ fit }) =>
-      fit.parameters.flatMap(({ adjustable, low, high }) =>
+      fit.parameters.flatMap(({ adjustable, low, high, told }) =>
         adjustable.places.map(({ path, at }): [string, FittedRange] => [
           path,
           {
@@ -18,7 +18,9 @@ export function fittedValues({ stages }: HomeFit, log: string): Map<string, Fitt
               low: rounded(Math.min(at(low), at(high))),
               high: rounded(Math.max(at(low), at(high))),
             },
-            ...{ from: rounded(at(adjustable.value)), log },
+            ...{ from: rounded(at(adjustable.before)), log },
+            ...(adjustable.places.length > 1 && { by: adjustable.name }),
+            ...(told === 'no' && { told: false as const }),
           },
         ]),
       ),

@@ -1,16 +1,17 @@
 import type { HomeFit } from '../fit/fit-home.ts';
 
 /** A fit as plain figures, for `--json`: all of it but the hours and the clock. */
-export function fitFigures({ stages, foreseen, clock: _, ...fit }: HomeFit) {
+export function fitFigures({ stages, foreseen, clock: _, typicalWeather, ...fit }: HomeFit) {
   return {
     ...fit,
+    typical_weather: typicalWeather,
     stages: stages.map(({ group, channels, fit: { parameters, left, ...search } }) => ({
       group,
       ...search,
       parameters: parameters.map(({ adjustable, ...fitted }) => ({
         name: adjustable.name,
         unit: adjustable.unit,
-        assumed: adjustable.value,
+        assumed: adjustable.before,
         assumed_low: adjustable.low,
         assumed_high: adjustable.high,
         paths: adjustable.places.map(({ path }) => path),

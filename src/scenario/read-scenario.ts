@@ -12,8 +12,9 @@ import { FUELS } from './model/money.ts';
 import { planModel, type ScenarioData } from './model/scenario-model.ts';
 import { mergedFor, planChain, planNames } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
+import { unitAt } from './unit-at.ts';
 import { placed } from './unplaced-problem.ts';
-import { validate } from './validate.ts';
+import { modelOf, validate } from './validate.ts';
 import { isMapping } from './yaml/merge-patch.ts';
 import { valueWords } from './yaml/path-words.ts';
 import { readYaml, type YamlFile } from './yaml/read-yaml.ts';
@@ -55,6 +56,12 @@ export interface FittedValue {
   readonly high: number;
   /** Null where nothing stood there. */
   readonly from: number | null;
+  /** Of the value, as the model has it; empty for none. */
+  readonly unit: string;
+  /** Factor that was found and scales the value together with others; null where it was found itself. */
+  readonly by: string | null;
+  /** Whether the log tells it. */
+  readonly told: boolean;
   readonly log: string;
 }
 
@@ -181,10 +188,11 @@ function doubtsOf(raw: unknown): Scenario['doubts'] {
 
 function fittedOf(raw: unknown): FittedValue[] {
   const fitted = fittedModel.safeParse(mapping(raw)['fitted'] ?? {});
-  return Object.entries(fitted.data ?? {}).map(([path, { from = null, ...rest }]) => ({
-    ...{ path, value: Number(givenNumber(raw, path)), from },
-    ...rest,
-  }));
+  return Object.entries(fitted.data ?? {}).map(([path, { low, high, log, ...rest }]) => {
+    const { from = null, by = null, told = true } = rest;
+    const unit = unitAt(modelOf(raw), path);
+    return { path, value: Number(givenNumber(raw, path)), low, high, from, unit, by, told, log };
+  });
 }
 
 function filesOf(raw: unknown, names: readonly string[]): string[] {

@@ -17,7 +17,7 @@ test('the fit finds the hidden values inside the ranges that it states, and says
   const paths = [LOG, SCENARIO, 'weather/saltmere-typical.csv'];
   const texts = Object.fromEntries(paths.map((path) => [path, readFileSync(path, 'utf8')]));
   const { io, said, files } = fakeIo(texts);
-  const out = 'fitted.yaml';
+  const out = 'scenarios/fitted.yaml';
   const status = await main(['fit', SCENARIO, '--log', LOG, '--json', '--out', out], io);
   expect({ status, err: said.err }).toMatchObject({ status: 0 });
   const found = JSON.parse(said.out);
@@ -30,5 +30,22 @@ test('the fit finds the hidden values inside the ranges that it states, and says
   });
   expect(outside).toEqual([]);
   expect(found.skilled).toBe(true);
+  expect(found.typical_weather).toBe(true);
   expect(files[out]).toContain('fitted:');
+  // A flat has no roof, and when the two of them breathe out in their sleep nobody logged.
+  const written = files[out]!.slice(files[out]!.indexOf('fitted:'));
+  expect(written).not.toContain('roof');
+  expect(written).toMatch(/wall u-value: \{.*by: heat loss factor/);
+  expect(written).toMatch(/asleep\/co2: \{.*told: false/);
+
+  said.out = '';
+  expect(await main(['check', out], io), said.err).toBe(0);
+  const [, measured = ''] = /Measured[^\n]*\n([\s\S]*?)\n\nAssumed/.exec(said.out) ?? [];
+  for (const line of measured.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  const [names = '', along = ''] = measured.split('Not told by the log');
+  expect(names).toMatch(/^draughts, by a blower door +[\d.]+ 1\/h /m);
+  expect(names).not.toContain('asleep');
+  expect(names).not.toMatch(/^U-value/m);
+  expect(names).toMatch(/^heat loss factor 1\.1\d \(/m);
+  expect(along.replace(/\s+/g, ' ')).toContain('CO2 from a person asleep');
 }, 240_000);

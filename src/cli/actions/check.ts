@@ -17,7 +17,11 @@ export interface CheckOptions {
 export async function check(io: Io, path: string, options: CheckOptions): Promise<void> {
   const loaded = await loadPlans(io, path, { ...options, plans: 'all', check: 'all' });
   const findings = await findingsOf(loaded);
-  io.out(options.json ? jsonText(findings) : await findingsText(findings, io.width));
+  io.out(
+    options.json
+      ? jsonText(findings)
+      : await findingsText(findings, loaded.scenario.yaml.value, io.width),
+  );
 }
 
 /** What a check found, as `--json` prints it. */
@@ -70,11 +74,13 @@ async function findingsOf(loaded: LoadedPlans): Promise<Findings> {
   };
 }
 
-async function findingsText(found: Findings, width: number): Promise<string> {
+async function findingsText(found: Findings, raw: unknown, width: number): Promise<string> {
   const { assumedTable } = await import('../../report/tables/assumed-table.ts');
+  const { inputInWords } = await import('../../report/page/input-in-words.ts');
   const { fittedTable } = await import('../../report/tables/fitted-table.ts');
   const { remarkList } = await import('../../report/tables/remark-list.ts');
   const { wrapText } = await import('../../report/tables/wrap-text.ts');
+  const named = (pointer: string) => visibleProse(inputInWords(pointer, raw).name);
   const hours = [...new Set(found.plans.map((p) => p.hours))];
   const names = found.plans.map(({ plan }) => visibleProse(plan));
   const longest = Math.min(width / 3, Math.max(...names.map((name) => name.length)));
@@ -99,7 +105,7 @@ async function findingsText(found: Findings, width: number): Promise<string> {
       [visibleProse(found.weather.title), remarkList(found.weather.notes, width)].join('\n').trim(),
     ],
     ['Plans', plans],
-    ['Measured: fitted to a log of this home', fittedTable(found.fitted)],
+    ['Measured: fitted to a log of this home', fittedTable(found.fitted, named, width)],
     ['Assumed, because the scenario does not say', assumedTable(found.assumed, width)],
     ['Cautions', remarkList(found.cautions, width)],
   ];

@@ -1,6 +1,6 @@
 import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { pathInWords } from '../../report/page/path-in-words.ts';
+import { inputInWords } from '../../report/page/input-in-words.ts';
 import { wrapText } from '../../report/tables/wrap-text.ts';
 import { doubtfulInputs } from '../../studies/doubts/doubtful-inputs.ts';
 import { oneAtATime } from '../../studies/doubts/one-at-a-time.ts';
@@ -15,6 +15,8 @@ import { startSimulations } from '../simulations.ts';
 /** A figure that a person minds, and how it is told. */
 interface Minded {
   readonly words: string;
+  /** What is counted, after the unit. */
+  readonly whose: string;
   readonly unit: (currency: string) => string;
   readonly of: (plan: PlanMeasures) => number;
 }
@@ -56,10 +58,12 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
     const unit = minded.unit(plan.prices.currency);
     const lines = found.effects.slice(0, TOLD).map(({ path: pointer, ...effect }, k) => {
       const ends = [effect.at_low, effect.at_high].map((end) => figureText(end, 0));
-      const range = `${figureText(effect.low)} to ${figureText(effect.high)}`;
-      const hint = FIND_OUT.find(([part]) => pointer.includes(part))?.[1] ?? '';
-      const name = `${pathInWords(pointer, raw)}: ${figureText(effect.value)} is assumed`;
-      const told = `${name}, ${range} gives ${ends.join(' to ')} ${unit}${hint}`;
+      const { name, unit: own } = inputInWords(pointer, raw);
+      const of = own === '' ? '' : ` ${own}`;
+      const range = `${figureText(effect.low)} to ${figureText(effect.high)}${of}`;
+      const assumed = `${name}: ${figureText(effect.value)}${of} is assumed`;
+      const gives = `${range} gives ${ends.join(' to ')} ${unit} ${minded.whose}`;
+      const told = `${assumed}; ${gives}${findOut(pointer)}`;
       return wrapText(told, `${k + 1}. `, io.width);
     });
     const asIs = `${figureText(found.figure, 0)} ${unit}`;
@@ -75,28 +79,43 @@ const MINDED_FIRST = ['damp', 'cold', 'cost'] as const;
 const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
   cost: {
     words: 'money',
+    whose: 'for energy',
     unit: (currency) => currency,
     of: ({ money }) => money.energy,
   },
-  damp: { words: 'cold corners over 80 %, all rooms', unit: () => 'h', of: coldSpotHours },
+  damp: {
+    words: 'cold corners over 80 %, all rooms',
+    whose: 'of wet corners',
+    unit: () => 'h',
+    of: coldSpotHours,
+  },
   cold: {
     words: 'too cold with somebody in, all rooms',
+    whose: 'too cold',
     unit: () => 'h',
     of: (plan) => roomHours(plan, 'outside_band_occupied_hours', 'temperature_low'),
   },
 };
-/** How a householder finds out, by a part of the pointer. */
-const FIND_OUT: readonly (readonly [string, string])[] = [
-  ['ach50', '; say how draughty it is, or have it measured'],
-  ['background vents', '; count trickle vents and air bricks, and measure one'],
-  ['wall u-value', '; find out how the walls are built, and whether they are insulated'],
-  ['window', '; look at the glass, its edge strip and what stands before it'],
-  ['cold spot', '; hold a thermometer to the coldest corner on a frosty morning'],
-  ['water', '; count showers, loads of laundry and meals'],
-  ['price', '; look at a bill'],
-  ['efficiency', '; look for the label of the boiler'],
-  ['roof', '; look how thick the wool in the loft is'],
-  ['loft', '; look how thick the wool in the loft is'],
+
+/** How a householder finds out; empty where there is no way at hand. */
+export function findOut(pointer: string): string {
+  return FIND_OUT.find(([place]) => place.test(pointer))?.[1] ?? '';
+}
+
+const FIND_OUT: readonly (readonly [place: RegExp, words: string])[] = [
+  [/ach50/, '; say how draughty it is, or have it measured'],
+  [/background vents/, '; count trickle vents and air bricks, and measure one'],
+  [/\/wall u-value/, '; find out how the walls are built, and whether they are insulated'],
+  [
+    /window (u-value|g-value|shading|frame share)/,
+    '; look at the glass, its edge strip and what stands before it',
+  ],
+  [/cold spot/, '; hold a thermometer to the coldest corner on a frosty morning'],
+  [/\/activities\/.*water/, '; count showers, loads of laundry and meals'],
+  [/\/price$/, '; look at a bill'],
+  [/efficiency/, '; look for the label of the boiler'],
+  [/roof u-value/, '; look how thick the wool in the loft is'],
+  [/\/loft$/, '; look how thick the wool in the loft is'],
 ];
 const TOLD = 3;
 /** Each takes two runs of two months. */

@@ -37,8 +37,10 @@ function measured(fitted: ReportInput['study']['scenario']['fitted']): Html {
   if (fitted.length === 0) {
     return html`<b>Measured:</b> nothing. No reading of this home stands behind this. ${better}`;
   }
+  const told = fitted.filter((one) => one.told && one.by === null).length;
+  const factors = new Set(fitted.filter((one) => one.told).flatMap(({ by }) => by ?? [])).size;
   const logs = [...new Set(fitted.map(({ log }) => log))].join('; ');
-  return html`<b>Measured:</b> ${fitted.length} values were fitted to what sensors logged in this home (${logs}); their ranges are tried like doubts. ${better}`;
+  return html`<b>Measured:</b> ${told + factors} values were fitted to what sensors logged in this home (${logs}); their ranges are tried like doubts. ${better}`;
 }
 
 /** The shares of values that were stated and assumed. */

@@ -16,6 +16,11 @@ export interface InputInWords {
  */
 export function inputInWords(pointer: string, raw: unknown): InputInWords {
   const path = pathInWords(pointer, raw);
+  const [, rule, deed, what] = RESPONSE.exec(path) ?? [];
+  if (rule !== undefined && deed !== undefined && what !== undefined) {
+    const unit = what === 'delay' || what === 'lasts' ? 'min' : '';
+    return { name: `${RESPONSES[what]} when rule "${rule}" says to ${deed}`, unit };
+  }
   const steps = path.split(', ');
   const known = KNOWN.find(({ ends }) => path === ends || path.endsWith(`, ${ends}`));
   if (known === undefined) return { name: path, unit: UNITS[steps.at(-1) ?? ''] ?? '' };
@@ -43,6 +48,15 @@ const KNOWN: readonly Known[] = [
   known('roof u-value', 'U-value of the roof', 'W/m²K'),
   known('floor u-value', 'U-value of the ground floor', 'W/m²K'),
   known('window u-value', 'U-value of the windows', 'W/m²K'),
+  known('exposed floor u-value', 'U-value of floors over open air', 'W/m²K'),
+  known('wall heat capacity', 'heat that walls hold', 'kJ/m²K'),
+  known('window shading', 'share of the sun that is kept off windows'),
+  known('open when mild', 'share of windows left open when mild'),
+  known('moisture factor', 'water of people, over what is usual'),
+  known('steady moisture', 'water at all hours', 'g/h'),
+  known('steady heat', 'heat at all hours', 'W'),
+  known('sensor, bias', 'thermostat reads too much', 'K'),
+  known('emitters, power per area', 'heaters, by floor area', 'W/m²'),
   known('cold spot factor', 'cold spot factor of the walls'),
   known('party wall leakage', 'share of the draughts that comes from neighbours'),
   known('internal mass', 'heavy things in the rooms', 'kJ/m²K'),
@@ -56,12 +70,15 @@ const KNOWN: readonly Known[] = [
   known('discount rate', 'interest forgone on the price', 'share a year'),
   known('awake, water', 'water from a person awake', 'g/h'),
   known('asleep, water', 'water from a person asleep', 'g/h'),
+  known('awake, co2', 'CO2 from a person awake', 'm³/h'),
+  known('asleep, co2', 'CO2 from a person asleep', 'm³/h'),
   known('awake, heat', 'heat from a person awake', 'W'),
   known('asleep, heat', 'heat from a person asleep', 'W'),
   known('heating, setpoint', 'thermostat', '°C'),
   known('heating, efficiency', 'efficiency of the heating'),
   known('heating, cop', 'heat a kWh of electricity gives', 'kWh/kWh'),
-  known('season, mean outdoor below', 'heating season begins below, outdoors', '°C'),
+  known('season, mean below', 'heating begins when outdoor days are colder than', '°C'),
+  known('season, over', 'days over which the outdoor mean is taken', 'days'),
   known('target', 'target', '%'),
   known('water', 'water each time'),
   known('lasts', 'how long it takes'),
@@ -69,6 +86,15 @@ const KNOWN: readonly Known[] = [
   known('doors, shut', 'doors that are shut'),
   known('sun to air', 'share of the sun that warms the air at once'),
 ];
+
+/** A response of a rule: the rule, what is to be done, and which of its numbers. */
+const RESPONSE = /^rules, (.+), response, (.+), (probability|delay|lasts|open share)$/;
+const RESPONSES: Readonly<Record<string, string>> = {
+  probability: 'how likely somebody acts',
+  delay: 'how late somebody acts',
+  lasts: 'how long it lasts',
+  'open share': 'how far it is opened',
+};
 
 /** Of last steps of paths that have no words of their own. */
 const UNITS: Readonly<Record<string, string>> = {

@@ -24,7 +24,11 @@ function itemName(item: unknown, step: string): string {
   const known = typeof item === 'object' && item !== null ? (item as Record<string, unknown>) : {};
   const name = known['name'] ?? known['what'] ?? known['who'] ?? known['between'];
   if (Array.isArray(name)) return name.join(' and ');
-  return typeof name === 'string' ? name : `number ${Number(step) + 1}`;
+  if (typeof name === 'string') return name;
+  const deed = DEEDS.find((one) => typeof known[one] === 'string');
+  return deed === undefined ? `number ${Number(step) + 1}` : `${deed} ${known[deed]}`;
 }
 
+/** What a rule has somebody do; a message is its own words. */
+const DEEDS = ['open', 'close', 'run', 'stop'];
 const SECTIONS: ReadonlySet<string> = new Set(['home', 'household']);

@@ -22,24 +22,28 @@ export interface DoubtedHome {
 /**
  * What doubtful inputs do to the figures of plans, in a table and a few sentences.
  *
- * @param named  words for a pointer
+ * @param named  words for a pointer, and the unit of what stands there
  */
 export function doubtText(
   doubt: SampledDoubt,
   home: DoubtedHome,
-  named: (pointer: string) => string,
+  named: (pointer: string) => { readonly name: string; readonly unit: string },
   width: number,
 ): string {
   const { plans, differences } = doubt;
   const name = (pointer: string) =>
-    pointer === 'weather' ? 'the year of weather' : named(pointer);
+    pointer === 'weather' ? 'the year of weather' : named(pointer).name;
+  const unitOf = (pointer: string) => {
+    const { unit } = named(pointer);
+    return unit === '' ? '' : ` ${unit}`;
+  };
   const said = (sentences: readonly string[]) => wrapText(sentences.join(' '), '', width);
   const alone = differences.length === 0 ? plans.map((plan) => said([alonePlan(plan, name)])) : [];
   return [
     said(intro(doubt, name)),
     table(plans, home, width),
     ...outsideWords(doubt, home.currency, name).map((words) => said([words])),
-    ...differences.map((each) => said(differenceWords(doubt, each, home.currency, name))),
+    ...differences.map((each) => said(differenceWords(doubt, each, home.currency, name, unitOf))),
     ...alone,
   ].join('\n\n');
 }
@@ -126,6 +130,7 @@ function differenceWords(
   { plan, money, damp, cold, flips }: DifferenceDoubt,
   currency: string,
   name: (pointer: string) => string,
+  unitOf: (pointer: string) => string,
 ): string[] {
   const range = [money.p10, money.p90].map((value) => figureText(Math.abs(value), 0));
   const sides = [money.p10, money.p90].map((value) => (value < 0 ? 'less' : 'more'));
@@ -139,7 +144,7 @@ function differenceWords(
       `in the middle 80 %), has fewer wet hours in ${inDraws(damp, samples)} and fewer cold ones ` +
       `in ${inDraws(cold, samples)}.`,
     ...mattersWords('the difference in money', money, name),
-    ...flipWords(flips, money, plan, baseline, name),
+    ...flipWords(flips, money, [plan, baseline], name, unitOf),
   ];
 }
 
@@ -171,9 +176,9 @@ function mattersWords(
 function flipWords(
   flips: DifferenceDoubt['flips'],
   { less, equal, matters }: BeatDoubt,
-  plan: string,
-  baseline: string,
+  [plan, baseline]: readonly [string, string],
   name: (pointer: string) => string,
+  unitOf: (pointer: string) => string,
 ): string[] {
   if (less === 0 || less + equal >= 1 || matters.length === 0) return [];
   if (flips.length === 0) {
@@ -181,7 +186,7 @@ function flipWords(
   }
   const words = flips.map(
     ({ path, today, value }) =>
-      `${name(path)} at ${figureText(value)} (taken as ${figureText(today)})`,
+      `${name(path)} at ${figureText(value)}${unitOf(path)} (taken as ${figureText(today)}${unitOf(path)})`,
   );
   return [
     `${plan} and ${baseline} cost the same with ${andList(words).replace(/ and (?=[^,]*$)/, ' or ')}.`,

@@ -28,7 +28,7 @@ function parameterTable(parameters: readonly FittedParameter[], width: number): 
     [
       { head: '', cells: of(({ adjustable }) => adjustable.name), align: 'left' },
       { head: 'unit', cells: of(({ adjustable }) => adjustable.unit), align: 'left' },
-      { head: 'assumed', cells: of(({ adjustable }) => figureText(adjustable.value)) },
+      { head: 'assumed', cells: of(({ adjustable }) => figureText(adjustable.before)) },
       { head: 'fitted', cells: of(({ value }) => figureText(value)) },
       { head: 'low', cells: of(({ low }) => figureText(low)) },
       { head: 'high', cells: of(({ high }) => figureText(high)) },

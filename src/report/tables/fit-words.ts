@@ -36,9 +36,13 @@ export function fitOpening({ title, division, foreseen, runs }: HomeFit): string
   );
 }
 
-const toldWords = ({ adjustable: { name, unit, value }, ...fitted }: FittedParameter): string =>
-  `${name}: ${figureText(fitted.value)}${unitWords(unit)} (${figureText(fitted.low)} to ` +
-  `${figureText(fitted.high)}); ${figureText(value)} was assumed`;
+function toldWords({ adjustable: { name, unit, ...prior }, ...fitted }: FittedParameter): string {
+  const { before, value } = prior;
+  // What is taken only where somebody gives it was not assumed: nobody said it, and it was none.
+  const was = before === value ? `${figureText(value)} was assumed` : 'nothing was said of it';
+  const range = `(${figureText(fitted.low)} to ${figureText(fitted.high)})`;
+  return `${name}: ${figureText(fitted.value)}${unitWords(unit)} ${range}; ${was}`;
+}
 
 function togetherWords(parameter: FittedParameter): string {
   const { mostLike } = parameter;

@@ -1,21 +1,82 @@
 import type { FittedValue } from '../../scenario/read-scenario.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { visibleProse } from '../../units/visible-text.ts';
 import { textTable } from './text-table.ts';
+import { wrapText } from './wrap-text.ts';
 
-/** What a log told, with its range and what was assumed before. */
-export function fittedTable(fitted: readonly FittedValue[]): string {
-  if (fitted.length === 0) return '';
-  const of = (cell: (value: FittedValue) => string) => fitted.map(cell);
+/** Words for a pointer. */
+type Named = (pointer: string) => string;
+
+/**
+ * What a log told: the values that it found, each with its range and what held before; the factors that
+ * it found, with what each of them scales; what was only moved along.
+ *
+ * @param named  words for a pointer
+ */
+export function fittedTable(fitted: readonly FittedValue[], named: Named, width: number): string {
+  const told = fitted.filter((one) => one.told);
+  const own = told.filter(({ by }) => by === null);
+  const factors = [...new Set(told.flatMap(({ by }) => by ?? []))];
+  const untold = fitted.filter((one) => !one.told);
+  const logs = [...new Set(fitted.map(({ log }) => visibleProse(log)))];
+  return [
+    ...logs.map((log) => wrapText(log, '', width)),
+    ...(own.length === 0 ? [] : [ownTable(own, named, width)]),
+    ...factors.map((by) =>
+      factorWords(
+        by,
+        told.filter((one) => one.by === by),
+        named,
+        width,
+      ),
+    ),
+    ...(untold.length === 0 ? [] : [wrapText(untoldWords(untold, named), '', width)]),
+  ].join('\n');
+}
+
+function ownTable(values: readonly FittedValue[], named: Named, width: number): string {
+  const of = (cell: (value: FittedValue) => string) => values.map(cell);
   return textTable(
     [
-      { head: 'where', cells: of(({ path }) => path), align: 'left' },
+      { head: '', cells: of(({ path }) => named(path)), align: 'left' },
       { head: 'value', cells: of(({ value }) => figureText(value)) },
+      { head: 'unit', cells: of(({ unit }) => unit), align: 'left' },
       { head: 'low', cells: of(({ low }) => figureText(low)) },
       { head: 'high', cells: of(({ high }) => figureText(high)) },
       { head: 'before', cells: of(({ from }) => figureText(from)) },
-      { head: 'log', cells: of(({ log }) => log), align: 'left' },
     ],
-    // Like the table of assumed values: a value stays beside its range.
-    Number.POSITIVE_INFINITY,
+    width,
+    1,
   );
 }
+
+/** One factor was found, and what it scales was not told apart. */
+function factorWords(
+  by: string,
+  values: readonly FittedValue[],
+  named: Named,
+  width: number,
+): string {
+  const [first] = values;
+  const factor =
+    first === undefined || first.from === null || first.from === 0
+      ? ''
+      : ` ${figureText(first.value / first.from, 2)} (${figureText(first.low / first.from, 2)} to ${figureText(first.high / first.from, 2)})`;
+  const each = values.map(({ path, value, from, unit }) => {
+    const now = `${figureText(value)}${unitOf(unit)}`;
+    const before = from === null ? '' : ` (before ${figureText(from)})`;
+    return `${named(path)} ${now}${before}`;
+  });
+  const what = `${visibleProse(by)}${factor}: one factor, found for all of these together, none of them by itself`;
+  return wrapText(`${what}: ${each.join('; ')}`, '', width);
+}
+
+const untoldWords = (values: readonly FittedValue[], named: Named): string =>
+  `Not told by the log, moved along with the rest and as uncertain as before: ${values
+    .map(({ path, value, unit }) => {
+      const name = named(path);
+      return `${name} ${figureText(value)}${unitOf(unit)}`;
+    })
+    .join('; ')}.`;
+
+const unitOf = (unit: string): string => (unit === '' ? '' : ` ${unit}`);

@@ -22,6 +22,8 @@ export interface Adjustable {
   /** What it may be: above 0, from 0 to 1, or anything. */
   readonly scale: 'positive' | 'share' | 'plain';
   readonly value: number;
+  /** What holds where the scenario says nothing more: `value`, or what stands for none. */
+  readonly before: number;
   /** Standard deviation that no fit goes below, on its scale: 0.1 is 10 % of what is above 0. */
   readonly least: number;
   /** Limits that hold it in 95 of 100 homes. */
@@ -45,6 +47,8 @@ export interface Logged {
   readonly mild: boolean;
   /** Species that some room has a series of. */
   readonly species: readonly string[];
+  /** Parts of a building that the home has not, such as the roof of a flat. */
+  readonly absent?: readonly string[];
 }
 
 /**
@@ -72,9 +76,14 @@ export function waterAdjustables(
         ])
       : []),
     ...known.at('usual airing', '', 'positive', ['household', 'usual airing']),
-    ...known.own('moisture factor', '', 'positive', MOISTURE_FACTOR, [
-      ...['household', 'moisture factor'],
-    ]),
+    ...known.own(
+      'moisture factor',
+      '',
+      'positive',
+      MOISTURE_FACTOR,
+      ['household', 'moisture factor'],
+      MOISTURE_FACTOR.value,
+    ),
     ...known.at('moisture buffer', 'g/m2%', 'positive', ['home', 'moisture buffer']),
     ...known.at('deep moisture', '', 'positive', ['home', 'deep moisture']),
     ...humid.flatMap((room) =>
@@ -100,7 +109,7 @@ export function heatAdjustables(
   raw: unknown,
   assumed: readonly Assumed[],
   doubts: readonly Doubt[],
-  { warm, metered }: Logged,
+  { warm, metered, absent = [] }: Logged,
 ): Adjustable[] {
   const known = createKnown(raw, assumed, doubts);
   const build = (key: string) => ['home', 'build', key];
@@ -109,7 +118,9 @@ export function heatAdjustables(
     ...known.together(
       'heat loss factor',
       LOSS_FACTOR,
-      ['wall', 'window', 'roof', 'floor', 'exposed floor'].map((part) => build(`${part} u-value`)),
+      ['wall', 'window', 'roof', 'floor', 'exposed floor']
+        .filter((part) => !absent.includes(part))
+        .map((part) => build(`${part} u-value`)),
     ),
     ...known.together(
       'heat capacity factor',
@@ -185,16 +196,21 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
     const path = pointerOf(steps);
     const found = prior(path);
     if (found === null || !(found.low < found.high)) return [];
-    return [alone({ name, unit, scale, ...found }, path)];
+    return [alone({ name, unit, scale, ...found, before: found.value }, path)];
   }
 
-  /** A number that stands nowhere unless somebody gives it: as given or doubted, else as it may be. */
+  /**
+   * A number that stands nowhere unless somebody gives it: as given or doubted, else as it may be.
+   *
+   * @param without  what it is where nobody gives it
+   */
   function own(
     name: string,
     unit: string,
     scale: Adjustable['scale'],
     usual: Preset,
     steps: readonly string[],
+    without = 0,
   ): Adjustable[] {
     const path = pointerOf(steps);
     const doubt = doubts.find((each) => each.path === path);
@@ -204,7 +220,7 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
       doubt === undefined
         ? usual
         : { value: given ?? usual.value, low: doubt.low, high: doubt.high, source: DOUBTED };
-    return [alone({ name, unit, scale, ...found }, path)];
+    return [alone({ name, unit, scale, ...found, before: given ?? without }, path)];
   }
 
   /** All assumed numbers among some, times one factor. */
@@ -226,6 +242,7 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
             unit: '',
             scale: 'positive',
             ...usual,
+            before: usual.value,
             places,
             besides: [],
             least: LEAST.positive,
@@ -238,7 +255,7 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
 
 /** A number that stands in one place and is set there as it is. */
 const alone = (
-  of: Pick<Adjustable, 'name' | 'unit' | 'scale'> & Preset,
+  of: Pick<Adjustable, 'name' | 'unit' | 'scale' | 'before'> & Preset,
   path: string,
 ): Adjustable => ({
   ...of,

@@ -11,6 +11,10 @@ export interface FittedRange {
   /** What stood there or was assumed; null for nothing. */
   readonly from: number | null;
   readonly log: string;
+  /** Factor that was found, where the value is one of several that it scales together. */
+  readonly by?: string;
+  /** False where the log does not tell the value. */
+  readonly told?: false;
 }
 
 /**
@@ -38,10 +42,11 @@ export function writeFitted(
     document.setIn(at, document.createNode(value));
   }
   const written = document.toJS();
-  for (const [pointer, { low, high, from, log }] of fitted) {
+  for (const [pointer, { low, high, from, log, by, told }] of fitted) {
     // What only the plan says stays its own: the list is about the home as it is.
     if (isOfPlan(written, plan, pointerSteps(pointer) ?? [])) continue;
-    const range = { low, high, ...(from !== null && { from }), log };
+    const more = { ...(by !== undefined && { by }), ...(told === false && { told }) };
+    const range = { low, high, ...(from !== null && { from }), ...more, log };
     document.setIn(['fitted', pointer], document.createNode(range, { flow: true }));
   }
   return document.toString({ lineWidth: 0, flowCollectionPadding: false });

@@ -1,3 +1,4 @@
+import * as z from 'zod';
 import { named, plainNumber, section, text } from './fields.ts';
 
 /** Unit of a value that may be any. */
@@ -20,6 +21,19 @@ export const fittedModel = named(
         eg: 10,
         otherwise: 'not known',
       }).optional(),
+      by: text('Factor that was found, which scales this value together with others', {
+        eg: 'heat loss factor',
+        otherwise: 'the value was found itself',
+      }).optional(),
+      told: z
+        .boolean({ error: () => 'true or false' })
+        .meta({
+          description:
+            'Whether the log tells the value; one that it does not stays as uncertain as before',
+          eg: false,
+          usual: true,
+        })
+        .optional(),
       log: text('Path of the log that the value was fitted to', { eg: 'log.csv' }),
     },
     'One value and how well it is known',

@@ -4,7 +4,7 @@ import type { Adjustable } from '../../../src/scenario/edits/adjustables.ts';
 
 const one = (more: Partial<Adjustable>): Adjustable => ({
   ...{ name: 'a', unit: '', scale: 'positive', value: 10, low: 5, high: 20, source: 'test' },
-  ...{ places: [{ path: '/a/b', at: (x) => x }], besides: [], least: 0.1 },
+  ...{ places: [{ path: '/a/b', at: (x) => x }], besides: [], least: 0.1, before: 1 },
   ...more,
 });
 

@@ -20,7 +20,7 @@ const doubt: SampledDoubt = {
 
 test('hours of all rooms are told as a share of the time and as hours a day', () => {
   const home = { currency: 'GBP', rooms: 2, hours: 8760 };
-  const text = doubtText(doubt, home, (pointer) => pointer, 80);
+  const text = doubtText(doubt, home, (pointer) => ({ name: pointer, unit: '' }), 80);
   // Two rooms have 17,520 hours a year, and a year 365 days.
   expect(text.replaceAll(/ +/g, ' ')).toContain(
     '[GBP] [% of the time] [h a day]\nnow 1000 (900 to 1100) 25 (10 to 50) 2.0 (1.0 to 3.0)',
@@ -50,7 +50,7 @@ test('a figure of the values used that no draw agrees with is told, with what mo
         ],
       },
       home,
-      (pointer) => pointer,
+      (pointer) => ({ name: pointer, unit: '' }),
       300,
     );
   expect(told(850, 0)).toContain(

@@ -26,7 +26,10 @@ test('values and their ranges are written in their places, comments and plans ke
   }
   const scenario = readScenario(written, 'f.yaml');
   expect(scenario.fitted).toEqual([
-    { path: '/home/leakage/ach50', value: 7, low: 6, high: 8, from: 10, log: LOG },
+    {
+      ...{ path: '/home/leakage/ach50', value: 7, low: 6, high: 8, from: 10, unit: '1/h' },
+      ...{ by: null, told: true, log: LOG },
+    },
   ]);
   expect(scenario.plans.map(({ name }) => name)).toEqual(['now', 'tighter']);
 });

@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { inputInWords } from '../../../src/report/page/input-in-words.ts';
+
+const HOME = {
+  household: { activities: [{ what: 'shower' }] },
+  rules: [
+    { name: 'stale', response: [{ tell: 'open up' }, { open: 'den', probability: 0.8 }] },
+    { name: 'damp', response: [{ tell: 'dry' }] },
+  ],
+};
+
+test.each([
+  [
+    '/rules/0/response/1/probability',
+    'how likely somebody acts when rule "stale" says to open den',
+    '',
+  ],
+  ['/rules/0/response/1/delay', 'how late somebody acts when rule "stale" says to open den', 'min'],
+  ['/heating/season/mean below', 'heating begins when outdoor days are colder than', '°C'],
+  ['/household/bodies/awake/water', 'water from a person awake', 'g/h'],
+  ['/household/activities/0/water', 'water each time, shower', ''],
+  ['/heating/rooms/den/sensor/bias', 'thermostat reads too much, den', 'K'],
+  ['/home/build/exposed floor u-value', 'U-value of floors over open air', 'W/m²K'],
+])('%s', (pointer, name, unit) => expect(inputInWords(pointer, HOME)).toEqual({ name, unit }));
