@@ -48,7 +48,7 @@ describe('what is guarded against happens', () => {
   const none = { value: 0, room: '' };
   const figures = (more: Partial<PlanFigures>): PlanFigures => ({
     ...{ plan: 'made by hand', money: 0, energy: 0, alerts: 0, cold: none, mould: none },
-    ...{ warm: 0, damp: 0, dry: 0, spots: 0, air: [] },
+    ...{ warm: 0, damp: 0, dry: 0, spots: 0, air: [], part: null },
     ...more,
   });
   const quiet = figures({});
