@@ -12,8 +12,8 @@ import { stoveCautions } from './air/stove-hours.ts';
 import { alertMeasures } from './alert-measures.ts';
 import { createArrivals } from './comfort/arrivals.ts';
 import { createBlindHours, openBlinds } from './comfort/blind-hours.ts';
+import { createFeltCold } from './comfort/felt-cold.ts';
 import { createTimeOutsideBands } from './comfort/time-outside-bands.ts';
-import { createWinterCold } from './comfort/winter-cold.ts';
 import { handbookCrossCheck } from './cross-check/handbook-cross-check.ts';
 import { createColdSpots } from './damp/cold-spots.ts';
 import { coolingMeasures, createCoolingUse } from './energy/cooling-measures.ts';
@@ -66,7 +66,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const odd = createOddRooms(home);
   const climate = createMonthlyClimate(home, period);
   const levels = createSpeciesLevels(home, setup.clock, period.hours);
-  const winterCold = createWinterCold(bands, winter);
+  const feltCold = createFeltCold(bands, winter);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour, levels.observe];
   const hours = createHourlyMeans(rooms, hourly, home.species.length);
   const watchers = [
@@ -81,7 +81,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     airing,
     rebounds,
     carried,
-    winterCold,
+    feltCold,
     fresh,
     odd,
   ];
@@ -96,7 +96,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       cooled.removed(room),
       levels.room(room),
       outside.result(room),
-      winterCold.perDay(room),
+      { hours: feltCold.hours(room), perWinterDay: feltCold.perWinterDay(room) },
       coldSpots.result(room),
       arrivals.result(room),
       air.rooms[room]!,

@@ -78,6 +78,7 @@ export interface RoomMeasures {
   readonly species: Readonly<Record<string, SpeciesLevel>>;
   readonly outside_band_hours: BandHours;
   readonly outside_band_occupied_hours: BandHours;
+  readonly felt_cold_hours: number;
   readonly winter_cold_hours_per_day: number | null;
   readonly degree_hours_below: number;
   readonly degree_hours_above: number;

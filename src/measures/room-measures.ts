@@ -9,7 +9,7 @@ import type { RoomSums } from './room-sums.ts';
  * The figures of one room, under the names they are printed by.
  *
  * @param coolingKwh  heat removed by what cools it [kWh]
- * @param winterCold  too cold with somebody in, in the winter half of the year [h/day]
+ * @param cold        felt to be too cold with somebody in: of the period [h], of its winter days [h/day]
  * @param levels      of each species, by name [species unit]
  * @param air         straight from outdoors in the heating season [L/s]
  */
@@ -18,7 +18,7 @@ export function roomMeasures(
   coolingKwh: number,
   levels: RoomMeasures['species'],
   out: ReturnType<TimeOutsideBands['result']>,
-  winterCold: number | null,
+  cold: { readonly hours: number; readonly perWinterDay: number | null },
   spot: ReturnType<ColdSpots['result']>,
   came: Arrivals,
   air: RoomAir,
@@ -31,7 +31,8 @@ export function roomMeasures(
     species: levels,
     outside_band_hours: out.all,
     outside_band_occupied_hours: out.occupied,
-    winter_cold_hours_per_day: winterCold,
+    felt_cold_hours: cold.hours,
+    winter_cold_hours_per_day: cold.perWinterDay,
     degree_hours_below: out.degreeHoursBelow,
     degree_hours_above: out.degreeHoursAbove,
     cold_spot_hours_above_80_pct: spot.hoursAbove80,

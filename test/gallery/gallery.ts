@@ -115,10 +115,11 @@ export const GALLERY: readonly Exhibit[] = [
     picture: (run) =>
       week(run, 'living', ['even', 'let-cool', 'charged', 'charged-hard'], 'lowest'),
     answer: (run) => {
-      const cold = roomOf(run, 'charged-hard', 'living').winter_cold_hours_per_day!.toFixed(1);
+      const under = roomOf(run, 'charged-hard', 'living').outside_band_occupied_hours;
+      const cold = under.temperature_low.toFixed(0);
       return [
         `To heat to 22 °C while electricity is cheap and to 19 °C at all other times costs ${gbp(dearer(run, 'charged'))} less from October to April than 20 °C day and night, of ${gbp(bill(run, 'even'))} for all electricity, and rooms are no colder than then for anybody.`,
-        `With 24 °C and 18 °C it is ${gbp(dearer(run, 'charged-hard'))} less, but the living room is too cold for ${cold} h of a winter day with somebody in.`,
+        `With 24 °C and 18 °C it is ${gbp(dearer(run, 'charged-hard'))} less, but the living room lies up to half a kelvin under its band for ${cold} h with somebody in.`,
         `Surprising is the rule from days of boilers, to let the house cool at night: it saves heat (${heat(run, 'let-cool')} kWh after ${heat(run, 'even')}), and costs ${gbp(dearer(run, 'let-cool'))} more, because the morning's heat is bought at the price of the day.`,
       ];
     },
@@ -126,7 +127,9 @@ export const GALLERY: readonly Exhibit[] = [
       'charging is cheaper': dearer(run, 'charged') < 0,
       'charging harder is cheaper still': dearer(run, 'charged-hard') < dearer(run, 'charged'),
       'no room is colder for anybody': coldHours(run, 'charged') <= coldHours(run, 'even'),
-      'somebody does': roomOf(run, 'charged-hard', 'living').winter_cold_hours_per_day! > 1,
+      'charging harder lets it fall under its band':
+        roomOf(run, 'charged-hard', 'living').outside_band_occupied_hours.temperature_low > 100,
+      'by no more than half a kelvin': roomOf(run, 'charged-hard', 'living').felt_cold_hours < 1,
       'letting cool saves heat and costs money':
         dearer(run, 'let-cool') > 0 &&
         run['let-cool']!.measures.heating.useful_kwh < run['even']!.measures.heating.useful_kwh,

@@ -105,6 +105,7 @@ describe('the shape of the figures', () => {
       'species',
       'outside_band_hours',
       'outside_band_occupied_hours',
+      'felt_cold_hours',
       'winter_cold_hours_per_day',
       'degree_hours_below',
       'degree_hours_above',

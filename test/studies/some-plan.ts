@@ -87,6 +87,7 @@ function someRoom({ outside, occupied, over }: RoomFigures = {}): RoomMeasures {
     species: { co2: someLevel(700) },
     outside_band_hours: { ...NONE, ...outside },
     outside_band_occupied_hours: { ...NONE, ...occupied },
+    felt_cold_hours: 0,
     winter_cold_hours_per_day: 0,
     degree_hours_below: 0,
     degree_hours_above: 0,

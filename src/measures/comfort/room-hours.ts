@@ -10,6 +10,10 @@ export function roomHours(
   return Object.values(rooms).reduce((sum, room) => sum + room[which][key], 0);
 }
 
+/** Room-hours more than half a kelvin below the temperature band with somebody in. [h] */
+export const feltColdHours = ({ rooms }: Pick<PlanMeasures, 'rooms'>): number =>
+  Object.values(rooms).reduce((sum, room) => sum + room.felt_cold_hours, 0);
+
 /** Room-hours too cold within two hours of somebody coming in. [h] */
 export const coldArrivalHours = ({ rooms }: PlanMeasures): number =>
   Object.values(rooms).reduce((sum, room) => sum + room.cold_arrival_hours, 0);

@@ -1,4 +1,4 @@
-import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.ts';
 import type { DrawnPlan, PlanDraws } from '../../studies/doubts/plan-draws.ts';
 import { type DrawnFigure, drawsChart } from '../charts/draws-chart.ts';
 import type { Drawable } from './draw-twice.ts';
@@ -26,11 +26,11 @@ export function drawsDrawable({ doubt, difference, pairs }: PlanDraws, currency:
     ),
     figure(
       {
-        name: 'too cold, somebody in',
+        name: 'over 0.5 K too cold, somebody in',
         unit: 'room h',
-        better: 'leaves people less in the cold',
+        better: 'leaves people less in rooms that are too cold',
       },
-      ({ measures }) => roomHours(measures, 'outside_band_occupied_hours', 'temperature_low'),
+      ({ measures }) => feltColdHours(measures),
       difference.cold,
     ),
   ];

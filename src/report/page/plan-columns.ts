@@ -30,7 +30,7 @@ export function planColumns({ lines, options }: ReportStudy): PlanColumn[] {
     column(
       lines,
       'too cold',
-      `h a day${winter ? ' of winter' : ''}, somebody in, ${worst(baseline.cold.room)}`,
+      `h a day${winter ? ' of winter' : ''}, over 0.5 K, somebody in, ${worst(baseline.cold.room)}`,
       'cold',
       {
         of: ({ figures }) => figures.cold.value,

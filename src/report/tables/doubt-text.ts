@@ -60,7 +60,7 @@ function intro(
     'Half of the draws of a number lie below the value used, unless that is the least or the most it may ' +
       'be. The table has medians, and in brackets ' +
       'the range without the lowest and highest tenth; wet corners are cold spots above 80 % ' +
-      'relative humidity, as a mean of the rooms; too cold is with somebody in, of all rooms together.',
+      'relative humidity, as a mean of the rooms; too cold is by more than half a kelvin with somebody in, of all rooms together.',
     ...(left_aside.length === 0
       ? []
       : [

@@ -72,7 +72,7 @@ function tellingPlans({ asked }: Question): readonly Asked[] {
 const bestOf = (asked: readonly Asked[]): Asked =>
   asked.toSorted((a, b) => balance(b) - balance(a))[0]!;
 
-/** "nineteen saves 156 GBP a year: nobody sits in the cold any more, but rooms are too damp ..." */
+/** "nineteen saves 156 GBP a year: nobody is in a room that is too cold any more, but rooms are too damp ..." */
 function sentenceOf(
   { plan, against }: Asked,
   baseline: AskedPlan,

@@ -1,4 +1,4 @@
-import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { type DoubtFlip, doubtFlips } from './doubt-flips.ts';
 import { type FigureDoubt, figureDoubt } from './figure-doubt.ts';
@@ -124,5 +124,5 @@ export function doubtOfRuns(
 const FIGURES: Readonly<Record<Figure, (plan: PlanMeasures) => number>> = {
   money: ({ money }) => money.total_per_year,
   damp: coldSpotHours,
-  cold: (plan) => roomHours(plan, 'outside_band_occupied_hours', 'temperature_low'),
+  cold: feltColdHours,
 };

@@ -29,17 +29,17 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
 
 function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effect | null {
   const more = is.value - was.value;
-  if (Math.abs(more) < 0.1) return null;
-  const weight = Math.abs(more) / 0.5;
+  if (Math.abs(more) < CLEAR_COLD) return null;
+  const weight = Math.abs(more) / CLEAR_COLD;
   const now = `${hours(is.value)}${NO_BREAK}h a day (${before(was, is)})`;
   if (more > 0) {
-    const words = `people sit in the cold ${now}`;
+    const words = `people are in rooms that are too cold ${now}`;
     return { of: 'cold', better: false, weight, word: 'colder', words };
   }
   const words =
     hours(is.value) === '0.0'
-      ? `nobody sits in the cold any more (${was.room})`
-      : `people sit in the cold only ${now}`;
+      ? `nobody is in a room that is too cold any more (${was.room})`
+      : `people are in rooms that are too cold only ${now}`;
   return { of: 'cold', better: true, weight, word: 'less cold', words };
 }
 
@@ -141,6 +141,8 @@ const SHARES: readonly Share[] = [
   },
 ];
 
+/** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
+const CLEAR_COLD = 0.5;
 const hours = (value: number): string => figureText(value, 1);
 const index = (value: number): string => figureText(value, 1);
 const pct = (value: number): string => `${figureText(value, 0)}${NO_BREAK}%`;

@@ -12,7 +12,7 @@ export interface PlanFigures {
   readonly money: number;
   /** All that is bought for heat, cooling, devices and appliances. [kWh/year] */
   readonly energy: number;
-  /** Too cold with somebody in, in the room worst off: of winter days, or of all days where there are none. [h/day] */
+  /** More than half a kelvin too cold with somebody in, in the room worst off: of winter days, or of all days where there are none. [h/day] */
   readonly cold: InRoom;
   /** Too warm, of the time that somebody is in a room. [%] */
   readonly warm: number;
@@ -114,8 +114,7 @@ function airFigures(
 }
 
 const coldPerDay = (room: RoomMeasures, hours: number): number =>
-  room.winter_cold_hours_per_day ??
-  (24 * room.outside_band_occupied_hours.temperature_low) / Math.max(1, hours);
+  room.winter_cold_hours_per_day ?? (24 * room.felt_cold_hours) / Math.max(1, hours);
 
 function worst({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): InRoom {
   let found: InRoom = { value: 0, room: '' };

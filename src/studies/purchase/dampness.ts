@@ -1,4 +1,4 @@
-import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { coldSpotHours, feltColdHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 
@@ -8,7 +8,7 @@ export interface Dampness {
   readonly coldSpotHours: number;
   /** Room-hours above the humidity band a year, at any time. */
   readonly dampHours: number;
-  /** Room-hours below the temperature band a year with somebody in the room. */
+  /** Room-hours a year in which somebody is in a room that is felt to be too cold. */
   readonly coldHours: number;
 }
 
@@ -17,6 +17,6 @@ export function dampness(plan: PlanMeasures): Dampness {
   return {
     coldSpotHours: coldSpotHours(plan) / years,
     dampHours: roomHours(plan, 'outside_band_hours', 'humidity_high') / years,
-    coldHours: roomHours(plan, 'outside_band_occupied_hours', 'temperature_low') / years,
+    coldHours: feltColdHours(plan) / years,
   };
 }

@@ -4,7 +4,7 @@ import { type Change, changesBetween, planParts } from '../effects/plan-changes.
 import type { Effect } from '../effects/plan-effects.ts';
 import type { AirFigure, PlanFigures } from '../effects/plan-figures.ts';
 
-/** What a plan may guard people against: sitting in the cold, damp and mould, heat, dry air, what the air carries. */
+/** What a plan may guard people against: rooms that are too cold, damp and mould, heat, dry air, what the air carries. */
 export type Guard = 'cold' | 'damp' | 'heat' | 'dry' | 'air';
 
 /** What a plan is for, by what it has otherwise than the baseline; everything where that tells nothing. */

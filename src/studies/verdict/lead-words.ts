@@ -67,7 +67,7 @@ function notHappening({ baseline, plan, guards }: DecisionSetup): string {
     damp: year
       ? `mould is not likely to start without it (index up to ${figureText(mould.value, 1)} of 6)`
       : 'corners are hardly ever wet without it',
-    cold: `hardly anybody sits in the cold without it (${figureText(cold.value, 1)} h a day at most)`,
+    cold: `hardly anybody is in rooms that are too cold without it (${figureText(cold.value, 1)} h a day at most)`,
     heat: 'hardly anybody is too warm without it',
     dry: 'air is hardly ever too dry without it',
     air: 'what the air carries hardly ever passes its limit without it',

@@ -23,7 +23,7 @@ test('a saving says what is given up for it, in shares and hours a day', () => {
   };
   expect(answers(NINETEEN, [{ den: damp }, { energy: 840, den: damper }])).toEqual([
     '19 °C or 21 °C? nineteen saves 160 GBP a year, but rooms are too damp 36 % of the time ' +
-      '(was 17 %) and people sit in the cold 1.2 h a day (den).',
+      '(was 17 %) and people are in rooms that are too cold 1.2 h a day (den).',
   ]);
 });
 
@@ -152,9 +152,13 @@ test('cold is told of the room worst off, and of both where that is another', ()
       { den: cold(2) },
       { energy: 1100, den: cold(now), bath: cold(bath) },
     ])[0]!.slice('19 °C or 21 °C? nineteen costs 100 GBP a year more'.length);
-  expect(words(1, 0)).toBe(': people sit in the cold only 1.0 h a day (was 2.0, den).');
-  expect(words(0, 1)).toBe(': people sit in the cold only 1.0 h a day (bath; was 2.0, den).');
-  expect(words(0, 0)).toBe(': nobody sits in the cold any more (den).');
+  expect(words(1, 0)).toBe(
+    ': people are in rooms that are too cold only 1.0 h a day (was 2.0, den).',
+  );
+  expect(words(0, 1)).toBe(
+    ': people are in rooms that are too cold only 1.0 h a day (bath; was 2.0, den).',
+  );
+  expect(words(0, 0)).toBe(': nobody is in a room that is too cold any more (den).');
   expect(words(1.9, 0)).toBe(' and makes nothing better.'); // six minutes a day
 });
 

@@ -27,18 +27,29 @@ test('what stays as it is is no effect, however bad', () => {
 
 describe('cold', () => {
   test.each([
-    [den(2), den(0.5), 'people sit in the cold only 0.5 h a day (was 2.0, den)', true],
-    [den(2), den(3), 'people sit in the cold 3.0 h a day (was 2.0, den)', false],
-    [den(2), bath(3), 'people sit in the cold 3.0 h a day (bath; was 2.0, den)', false],
-    [den(0), bath(3), 'people sit in the cold 3.0 h a day (bath)', false],
-    [den(2), den(0.04), 'nobody sits in the cold any more (den)', true],
+    [
+      den(2),
+      den(0.5),
+      'people are in rooms that are too cold only 0.5 h a day (was 2.0, den)',
+      true,
+    ],
+    [den(2), den(3), 'people are in rooms that are too cold 3.0 h a day (was 2.0, den)', false],
+    [
+      den(2),
+      bath(3),
+      'people are in rooms that are too cold 3.0 h a day (bath; was 2.0, den)',
+      false,
+    ],
+    [den(0), bath(3), 'people are in rooms that are too cold 3.0 h a day (bath)', false],
+    [den(2), den(0.04), 'nobody is in a room that is too cold any more (den)', true],
   ])('from %j to %j', (from, to, words, better) => {
     expect(told({ cold: from }, { cold: to })).toEqual([[words, better]]);
   });
 
-  test('half an hour a day is clear to anybody, a few minutes are nothing', () => {
+  test('half an hour a day is clear to anybody, less is nothing', () => {
     expect(effectsOf(figures({ cold: den(2) }), figures({ cold: den(1.5) }))[0]!.weight).toBe(1);
-    expect(told({ cold: den(2) }, { cold: den(2.09) })).toEqual([]);
+    expect(told({ cold: den(8.4) }, { cold: den(8.89) })).toEqual([]);
+    expect(told({ cold: den(8.89) }, { cold: den(8.4) })).toEqual([]);
   });
 });
 

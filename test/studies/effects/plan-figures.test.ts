@@ -51,7 +51,7 @@ test('cold and mould are those of the room worst off; cold of all days where the
   const summer = { over: { winter_cold_hours_per_day: null } };
   const week = somePlan('a week of summer', {
     ...{ hours: 168, den: summer },
-    bath: { ...summer, occupied: { temperature_low: 14 } },
+    bath: { over: { ...summer.over, felt_cold_hours: 14 } },
   });
   expect(planFigures(week).cold).toEqual({ value: 2, room: 'bath' });
   expect(planFigures(somePlan('made by hand')).cold).toEqual({ value: 0, room: '' });

@@ -201,7 +201,7 @@ describe('too little', () => {
     const cold = plan('cold', { spots: 800, cold: 3, energy: 1010 });
     const found = decide({ plan: cold, guards: ['cold'], purchases: [] });
     expect(found.sentences[0]).toBe(
-      'Not worth it: cold costs 10 GBP a year, and people sit in the cold 3.0 h a day (den).',
+      'Not worth it: cold costs 10 GBP a year, and people are in rooms that are too cold 3.0 h a day (den).',
     );
   });
 });
@@ -212,7 +212,7 @@ test('a trade-off says what is saved and what it costs people', () => {
     ...{ plan: cold, guards: ['cold'], purchases: [], range: { low: -110, high: -90 } },
   });
   expect(found.sentences.slice(0, 2)).toEqual([
-    'A trade-off: cold saves 100 GBP a year, but people sit in the cold 3.0 h a day (den).',
+    'A trade-off: cold saves 100 GBP a year, but people are in rooms that are too cold 3.0 h a day (den).',
     'It is worth it only to those who would take that for 100 GBP a year.',
   ]);
 });

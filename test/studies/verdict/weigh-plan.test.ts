@@ -15,7 +15,7 @@ interface Figures {
   elsewhere?: number;
   /** Highest mould index, of the room in question. */
   mould?: number;
-  /** Room-hours below the band with somebody in, and of a winter day. */
+  /** Room-hours too cold with somebody in, and of a winter day. */
   cold?: number;
   coldADay?: number;
   money?: number;
@@ -30,10 +30,10 @@ const plan = (
     energy: rest.money ?? 1000,
     hours: rest.hours ?? 8760,
     den: {
-      occupied: { temperature_low: cold },
       over: {
         cold_spot_hours_above_80_pct: spots,
         mould_index_peak: mould,
+        felt_cold_hours: cold,
         winter_cold_hours_per_day: coldADay,
       },
     },

@@ -11,14 +11,16 @@ test('hours a day too cold with somebody in, of the winter days alone', () => {
     return { operative: cold ? 17 : 20, occupants: hour < 2 || hour >= 24 ? 2 : 0.5 };
   });
   expect(rooms['den']!.winter_cold_hours_per_day).toBeCloseTo(2.5, 9);
+  expect(rooms['den']!.felt_cold_hours).toBeCloseTo(26.5, 9);
   expect(rooms['den']!.outside_band_occupied_hours.temperature_low).toBeCloseTo(26.5, 9);
 });
 
-test('nobody in, on the edge of the band, and no winter at all', () => {
+test('nobody in, half a kelvin under the edge of the band, and no winter at all', () => {
   const cold = (occupants: number, operative: number) =>
     measure(setup(), () => ({ operative, occupants })).rooms['den']!.winter_cold_hours_per_day;
-  expect([cold(0, 10), cold(1, 18), cold(1, 17.9)]).toEqual([0, 0, 24]);
+  expect([cold(0, 10), cold(1, 18), cold(1, 17.5), cold(1, 17.49)]).toEqual([0, 0, 0, 24]);
   const july = setup({ period: { start: START + 180 * 86_400, hours: 24 } });
   const found = measure(july, () => ({ operative: 10, occupants: 1 }));
   expect(found.rooms['den']!.winter_cold_hours_per_day).toBeNull();
+  expect(found.rooms['den']!.felt_cold_hours).toBe(24);
 });
