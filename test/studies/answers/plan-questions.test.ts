@@ -46,6 +46,14 @@ test('a plan on top of another is measured by that one; several changes at once 
   ]);
 });
 
+test('nobody asks what it is to have no rules any more, or to heat again where nobody is', () => {
+  for (const more of [RULES, 'heating: { gate: when present, setback: 16 }']) {
+    const plans = askedPlans(`  a: { change: {} }\n  b: { change: { ${more} } }\n`);
+    expect(questionsOf(plans)).toHaveLength(1);
+    expect(questionsOf(plans.toReversed())).toEqual([]);
+  }
+});
+
 test('a setting of one room names it', () => {
   const plans = `  a: { change: {} }
   b: { change: { heating: { rooms: { bath: { setpoint: 24 } } } } }

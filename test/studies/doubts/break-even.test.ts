@@ -60,6 +60,13 @@ describe('where a decision flips', () => {
     const dent = (x: number) => (x < 0.2 ? x - 0.2 : 0.5 - x);
     const near = await search({ decision: (x) => -Math.max(-1, Math.min(1, 100 * dent(x))) });
     expect(Math.abs(near.value! - 0.2)).toBeLessThanOrEqual(0.01);
+    const dear = (x: number) => Math.max(-1, Math.min(1, 100 * (x < 0.5 ? x - 0.2 : 0.8 - x)));
+    const above = await search({ today: 0.7, decision: dear });
+    expect(Math.abs(above.value! - 0.8)).toBeLessThanOrEqual(0.01);
+  });
+
+  test('is an end of the range where that is just undecided, without asking further', async () => {
+    expect(await search({ decision: (x) => x - 0.9 })).toMatchObject({ value: 0.9, runs: 3 });
   });
 
   test('is today where today is undecided', async () => {

@@ -166,6 +166,17 @@ describe('one input at a time', () => {
     const found = await oneAtATime({ ...plans, inputs, run });
     expect(found.impossible.map(({ path }) => path)).toEqual(['/d']);
     expect(found.runs).toBe(asked.length);
+    const low = await oneAtATime({ ...plans, inputs: [input('/d', 9, 9, 0)], run });
+    expect([low.impossible.length, low.effects.length, low.low]).toEqual([1, 0, -110]);
+  });
+
+  test('effects come by their size whatever order they were asked in, alike ones by name', async () => {
+    const { run } = world();
+    const found = await oneAtATime({ ...plans, inputs: inputs.slice(0, 3).reverse(), run });
+    expect(found.effects.map(({ path }) => path)).toEqual(['/a', '/b', '/c']);
+    const still = [input('/f', 0, 0, 1), input('/c', 0, 0, 1)];
+    const alike = await oneAtATime({ ...plans, inputs: still, run });
+    expect(alike.effects.map(({ path }) => path)).toEqual(['/c', '/f']);
   });
 
   test('settings come after those the plan has', async () => {

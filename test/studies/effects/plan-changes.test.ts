@@ -28,6 +28,11 @@ test.each<[string, string, Change[]]>([
     'change: { household: { airing: [{ room: den, at: "08:00", lasts: 10 min }] } }',
     ['airing'],
   ],
+  [
+    'cooling',
+    'change: { cooling: { source: split, power: 2 kW, setpoint: 25, rooms: [den] } }',
+    ['cooling'],
+  ],
   ['a price', 'change: { money: { gas: { price: 0.09 } } }', ['prices']],
 ])('%s', (_what, change, expected) => {
   expect(changed(change)).toEqual(expected);

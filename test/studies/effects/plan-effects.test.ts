@@ -68,6 +68,7 @@ describe('mould', () => {
   test('where nothing grows its index is not worth a word, nor is a little more of it', () => {
     expect(told({ mould: den(0.2) }, { mould: den(0.9) })).toEqual([]);
     expect(told({ mould: den(0.9) }, { mould: den(0.2) })).toEqual([]);
+    expect(told({ mould: den(0.2) }, { mould: den(1) })).toHaveLength(1);
     expect(told({ mould: den(3) }, { mould: den(3.29) })).toEqual([]);
   });
 });

@@ -166,6 +166,17 @@ test('something else first, the cheapest of it, and the price at which that turn
   );
 });
 
+test('something else first is not sure where doubt is larger than what lies between', () => {
+  const aired = plan('aired', { spots: 60, energy: 1055 });
+  const found = (range: { low: number; high: number }) => decide({ rivals: [aired], range });
+  // 10 GBP a year lie between them.
+  expect(found({ low: 56, high: 74 }).sure).toBe(true);
+  expect(found({ low: 54, high: 74 })).toMatchObject({
+    verdict: 'something else first',
+    sure: false,
+  });
+});
+
 describe('not needed', () => {
   test('says what does not happen, and what it would have to be worth', () => {
     const calm = plan('as-lived', { spots: 800, mould: 0.9, energy: 1000 });
