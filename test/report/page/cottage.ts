@@ -1,8 +1,11 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { simulationAnswer } from '../../../src/cli/simulation-task.ts';
+import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { inputInWords } from '../../../src/report/page/input-in-words.ts';
 import type { ReportInput } from '../../../src/report/page/report-input.ts';
+import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
+import type { PreparedPlan } from '../../../src/scenario/prepared.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type PlanVariant, prepareVariant } from '../../../src/studies/plan-variant.ts';
 import {
@@ -41,6 +44,21 @@ export const DRY_PLAN = `plans:
     purchases: [{ what: drier, price: 180, lasts: 8 years }]
 `;
 const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
+const YEAR = readWeather(WEATHER, 'w.csv');
+
+/** One plan of a cottage, run here and now; `more` are files beside the weather, by name. */
+export function ranPlan(
+  text: string,
+  plan: string,
+  more: readonly (readonly [string, string])[] = [],
+): { readonly prepared: PreparedPlan; readonly measures: PlanMeasures } {
+  const files = new Map([['w.csv', WEATHER], ...more]);
+  const prepared = preparePlan(readScenario(text, 'cottage.yaml'), { plan, set: [], files });
+  const setup = { file: 'cottage.yaml', weather: YEAR };
+  const answer = simulationAnswer(setup, { plan: prepared, watched: false });
+  if ('problems' in answer) throw new InputProblems(answer.problems);
+  return { prepared, measures: answer.done.measures };
+}
 
 /** The study of a cottage, run here and now. */
 export async function studyOf(
@@ -48,17 +66,14 @@ export async function studyOf(
   {
     about = null,
     samples = 0,
-    more = [],
   }: {
     about?: string | null;
     /** How often doubtful inputs are drawn. */
     samples?: number;
-    /** Files beside the weather, by name. */
-    more?: readonly (readonly [string, string])[];
   } = {},
 ): Promise<ReportStudy> {
-  const files = new Map([['w.csv', WEATHER], ...more]);
-  const setup = { file: 'cottage.yaml', weather: readWeather(WEATHER, 'w.csv') };
+  const files = new Map([['w.csv', WEATHER]]);
+  const setup = { file: 'cottage.yaml', weather: YEAR };
   const ask = (variant: PlanVariant, watched: boolean) => {
     const plan = prepareVariant(scenario, files, variant);
     const answer = simulationAnswer(setup, { plan, watched });
