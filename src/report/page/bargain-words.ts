@@ -20,7 +20,14 @@ export function bargainWords({ bargain, options }: ReportStudy): Html | null {
         ? html`${nameOf(cheap)} beats all of them.`
         : html`From ${nameOf(cheap)} to ${nameOf(kind)} it bends nowhere.`
       : html`It bends at <b>${nameOf(bend.at)}</b>: from ${nameOf(cheap)} up to there an hour a day less outside the bands costs ${told(bend.before)}, from there to ${nameOf(kind)} ${told(bend.after)}.`;
-  return html`<p><b>Warmth against money:</b> small dots are the two plans asked about with all thermostats lower and higher; the line joins the ${front.length} of ${tried} plans and settings that no other beats in both. ${turns}</p>`;
+  const at = bend?.at ?? (front.length === 1 ? cheap : null);
+  return html`<p><b>Warmth against money:</b> small dots are the two plans asked about with all thermostats lower and higher; the line joins the ${front.length} of ${tried} plans and settings that no other beats in both. ${turns}${at === null ? null : coldWords(at)}</p>`;
+}
+
+/** What must stand beside a setting that leaves people in the cold. */
+function coldWords({ cold }: NamedBargain): Html | null {
+  if (cold === null) return null;
+  return html` <b>Mind who is in the cold there:</b> somebody sits below what is fine in ${cold.room} for ${figureText(cold.hours, 1)} h a day in winter. ${cold.caution} Infants and frail people come before any saving.`;
 }
 
 /** What the picture of plans shows besides them. */

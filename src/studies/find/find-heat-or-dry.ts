@@ -22,9 +22,12 @@ export async function findHeatOrDry(setup: FindSetup, room: string): Promise<Fin
     ...{ unit: '-', low: 0, high: 6, tolerance: 0.1, value: ratio?.ratio ?? null },
     answer: answerOf(risk, room, ratio),
     figure: `cold spot of the ${room} above 80 % [h]`,
-    runs,
+    runs: runs.map((one) => ({ ...one, holds: one.holds && !staysWet(one.figure, asIs) })),
   };
 }
+
+/** Whether a cold spot that is so long above 80 % is so most of the time. @param hours  [h] */
+const staysWet = (hours: number, { period }: PlanMeasures): boolean => hours > period.hours / 2;
 
 function answerOf({ asIs, warm, dry }: EqualRisk, room: string, ratio: Ratio | null): string[] {
   const spots = coldSpots(room);
@@ -34,11 +37,25 @@ function answerOf({ asIs, warm, dry }: EqualRisk, room: string, ratio: Ratio | n
   const now = `As it is the cold spot of the ${room} is above 80 % for ${hours(asIs)}`;
   if (warm === null) return [`${now}; no drying does what two kelvins more do.`];
   if (spots(dry.plan) >= spots(asIs)) return [`${now}, and drying makes it none less.`];
+  const wet = staysWet(spots(warm.plan), asIs) && staysWet(spots(dry.plan), asIs);
   return [
     `${now}; with ${warm.words} for ${hours(warm.plan)}, with ${dry.words} for ${hours(dry.plan)}.`,
+    ...(wet
+      ? [
+          `Neither makes the ${room} dry: more than half of the ${figureText(asIs.period.hours, 0)} h mould can grow there either way, so look for what else keeps it damp.`,
+        ]
+      : []),
     `Heating comes to ${more(warm.plan)} ${asIs.money.currency} a year, drying to ${more(dry.plan)}, without the price of the device.`,
+    cheaperWords(warm.plan, dry.plan),
     ratioWords(ratio),
   ];
+}
+
+function cheaperWords({ money: heat }: PlanMeasures, { money: dry }: PlanMeasures): string {
+  const less = dry.total_per_year - heat.total_per_year;
+  const by = figureText(Math.abs(less), 0);
+  if (by === '0') return 'At the prices of today both cost the same.';
+  return `At the prices of today ${less < 0 ? 'drying' : 'heating'} is the cheaper way, by ${by} ${heat.currency} a year.`;
 }
 
 /** What two ways take of electricity and of the fuel that heats, and what a unit of each costs. */
@@ -79,10 +96,7 @@ function ratioWords(ratio: Ratio | null): string {
   if (ratio === null) return 'Both take electricity alone, so that no ratio of prices decides.';
   const { fuel, ratio: even, today } = ratio;
   if (even <= 0) return `Drying takes more ${fuel} as well, so that no price makes it the cheaper.`;
-  const now =
-    today === null
-      ? ''
-      : `; now it is ${figureText(today, 1)} times, so ${today < even ? 'drying' : 'heating'} is the cheaper`;
+  const now = today === null ? '' : `; now it is ${figureText(today, 1)} times`;
   return `Both cost the same where a kWh of electricity costs ${figureText(even, 1)} times as much as one of ${fuel}${now}.`;
 }
 

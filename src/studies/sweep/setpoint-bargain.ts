@@ -1,3 +1,4 @@
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
 import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
 import { InputProblems } from '../../units/problem.ts';
@@ -23,6 +24,17 @@ export interface NamedBargain extends Bargain {
   readonly kelvin: number;
   /** What its thermostat is set to; null where it is no single number. [°C] */
   readonly setpoint: number | null;
+  /** Where settings below 18 °C leave somebody in the cold for hours; null for nowhere. */
+  readonly cold: ColdRoom | null;
+}
+
+/** The room in which people sit in the cold longest. */
+export interface ColdRoom {
+  readonly room: string;
+  /** With somebody in, below the room's band, in the winter half of the year. [h/day] */
+  readonly hours: number;
+  /** What stands beside the figures of every plan with such settings. */
+  readonly caution: string;
 }
 
 /**
@@ -78,8 +90,20 @@ function bargain(
   return {
     ...{ ...bargainOf(measures), plan: name, kelvin },
     setpoint: today === null ? null : today + kelvin,
+    cold: coldRoom(measures),
   };
 }
 
+function coldRoom({ cautions, rooms }: PlanMeasures): ColdRoom | null {
+  const caution = cautions.find(({ id }) => id === 'low-setpoint')?.text;
+  const [coldest] = Object.entries(rooms)
+    .map(([room, figures]) => ({ room, hours: figures.winter_cold_hours_per_day ?? 0 }))
+    .sort((a, b) => b.hours - a.hours);
+  if (caution === undefined || coldest === undefined || coldest.hours < FEWEST) return null;
+  return { ...coldest, caution };
+}
+
+/** Of a day in the cold that are worth a word. [h] */
+const FEWEST = 1;
 /** [K] */
 const STEPS = [-3, -2, -1, 1, 2];

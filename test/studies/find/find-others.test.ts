@@ -194,6 +194,44 @@ money: { gas: 0.07, electricity: 0.28 }`;
     expect(found.value).toBeGreaterThan(0);
   });
 
+  /** Of 8760 h above 80 % so many as it is, so many with drying; each kelvin takes 100 of them and 60. */
+  async function straight(asIs: number, dried: number, bill: number) {
+    const setup = home(`${ALWAYS_IN}\nheating: { source: boiler, fuel: gas, setpoint: 18 }`);
+    const run = async ({ set }: { set: readonly string[] }) => {
+      const kelvin = set.reduce((sum, words) => {
+        const [, setting = '18'] = /^.heating.*?([\d.]+)\D*$/.exec(words) ?? [];
+        return sum + Number(setting) - 18;
+      }, 0);
+      const dry = set.some((words) => words.includes('dehumidifier'));
+      const spots = dry ? dried : asIs - 100 * kelvin;
+      const over = { cold_spot_hours_above_80_pct: spots };
+      return somePlan('x', {
+        energy: dry ? 1000 + bill : 1000 + 60 * Math.floor(kelvin),
+        den: { over },
+      });
+    };
+    return (await findHeatOrDry({ ...setup, run }, 'den'))!;
+  }
+
+  test('says that neither makes the room dry where both leave it wet most of the time', async () => {
+    const wet = await straight(7500, 7300, 50);
+    expect(wet.answer.join(' ')).toContain(
+      'Neither makes the den dry: more than half of the 8760 h mould can grow there either way',
+    );
+    expect(wet.answer.join(' ')).toContain(
+      'At the prices of today drying is the cheaper way, by 70 GBP a year.',
+    );
+    expect(wet.runs.some(({ holds }) => holds)).toBe(false);
+
+    const drier = await straight(600, 400, 150);
+    expect(drier.answer.join(' ')).not.toContain('Neither');
+    expect(drier.answer.join(' ')).toContain('heating is the cheaper way, by 30 GBP a year.');
+    expect(drier.runs.some(({ holds }) => holds)).toBe(true);
+
+    const even = await straight(600, 400, 120);
+    expect(even.answer.join(' ')).toContain('At the prices of today both cost the same.');
+  });
+
   test('is not asked where there is a dehumidifier, or no heat', async () => {
     const drier = 'devices: { own: { kind: dehumidifier, room: den, label: 4 } }';
     expect(await findHeatOrDry(home(`${ALWAYS_IN}\n${drier}`), 'den')).toBeNull();

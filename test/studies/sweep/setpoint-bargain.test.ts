@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
+import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { bargainOf } from '../../../src/studies/sweep/bargain-of.ts';
 import { setpointBargain } from '../../../src/studies/sweep/setpoint-bargain.ts';
 import { AIRED, DRY, linearScenario, linearWorld } from '../linear-world.ts';
+import { somePlan } from '../some-plan.ts';
 
 const PLANS = ['as-lived: { change: {} }', DRY, AIRED];
 const { named, run } = linearWorld(linearScenario({ plans: PLANS }));
@@ -20,6 +22,19 @@ test('options as they stand, and two of them with other thermostats', async () =
   });
   // No hour of these is outside a band, so that nothing beats the cheapest.
   expect(front).toMatchObject([{ plan: 'as-lived', setpoint: 15, money: 820, hours: 0 }]);
+});
+
+test('the room in which somebody is cold for hours is named with the usual caution', async () => {
+  const text = 'Settings fall below 18 °C in den: ask for more.';
+  const cold = (hours: number, id = 'low-setpoint') => ({
+    ...somePlan('x', { den: { over: { winter_cold_hours_per_day: hours } } }),
+    cautions: [{ id, text }],
+  });
+  const found = async (measures: PlanMeasures) =>
+    (await setpointBargain(options, options.slice(0, 1), async () => measures))!.curves[0]!.points;
+  expect((await found(cold(3)))[0]!.cold).toEqual({ room: 'den', hours: 3, caution: text });
+  expect((await found(cold(0.5)))[0]!.cold).toBeNull();
+  expect((await found(cold(3, 'frail')))[0]!.cold).toBeNull();
 });
 
 test('settings that make no home are left out, and where nothing is heated there is nothing', async () => {
