@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import { nearestName } from '../units/nearest-name.ts';
 import type { Problem } from '../units/problem.ts';
+import { decimalCommaHint } from '../units/quantity.ts';
 import { renamedKey } from './renamed-keys.ts';
 import { type Layer, writtenAt } from './yaml/layers.ts';
 import { pathWords, valueAt, valueWords } from './yaml/path-words.ts';
@@ -36,7 +37,7 @@ export function placed(
         where: pathWords(path),
         expected,
         got: got ?? valueWords(value),
-        hint: hint ?? (near === null ? '' : `did you mean ${JSON.stringify(near)}?`),
+        hint: hint ?? hintOf(near, value),
       };
     });
   if (findings.length > MOST) {
@@ -46,6 +47,11 @@ export function placed(
   }
   const once = new Map(problems.map((problem) => [JSON.stringify(problem), problem]));
   return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
+}
+
+function hintOf(near: string | null, value: unknown): string {
+  if (near !== null) return `did you mean ${JSON.stringify(near)}?`;
+  return typeof value === 'string' ? decimalCommaHint(value) : '';
 }
 
 /** What the model found wrong. A message of the model is the end of the sentence "expected ...". */

@@ -110,9 +110,19 @@ function mixHint(number: number, given: UnitMeaning, target: UnitMeaning): strin
 }
 
 const numberHint = (text: string): string =>
-  /^\s*[-+]?\d+,\d+/.test(text)
+  decimalCommaHint(text) ||
+  (/^\s*[-+]?\d+,\d+/.test(text)
     ? 'decimals are written with a point, thousands without a comma'
-    : '';
+    : '');
+
+/** What to write in place of a number with a decimal comma, such as "0,30"; empty where it is none. */
+export function decimalCommaHint(text: string): string {
+  const [, whole, digits] = DECIMAL_COMMA.exec(text) ?? [];
+  return whole === undefined ? '' : `write ${whole}.${digits} with a point`;
+}
+
+/** Three digits behind a comma may be thousands, unless a nought stands before it. */
+const DECIMAL_COMMA = /^\s*([-+]?(?:\d+(?=,\d{1,2}(?!\d))|0(?=,\d)|\d+(?=,\d{4}))),(\d+)(?![\d,])/;
 
 const unitsOf = (target: UnitMeaning): string[] =>
   Object.keys(UNITS).filter((name) => UNITS[name]!.dimension === target.dimension);

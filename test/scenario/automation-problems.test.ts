@@ -80,6 +80,11 @@ describe('rules', () => {
         'h.yaml:8:130: rules #1.response #2.delay: expected delay only beside open or close, got 3',
     ],
     [
+      'humidity over more than air can hold',
+      `rules: [${rule('{ room: bedroom, reading: humidity, over: 160 }', '{ tell: air }')}]`,
+      'h.yaml:8:69: rules #1.when #1.over: expected a relative humidity from 0 to 100 %, got 160',
+    ],
+    [
       'a level of another kind',
       `rules: [${rule('{ room: bedroom, reading: humidity, over: 20 °C }', '{ tell: air }')}]`,
       'h.yaml:8:69: rules #1.when #1.over: expected a percentage, such as 0.86 or "86 %", got "20 °C", which is a temperature',

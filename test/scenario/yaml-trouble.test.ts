@@ -94,3 +94,26 @@ test('a mapping with a length of its own is no text', () => {
     expect.stringContaining('weather: expected text that is not empty, got a mapping'),
   ]);
 });
+
+test.each([
+  [
+    'money: { electricity: 0,30 }',
+    'h.yaml:8:25: expected a number with a decimal point, got 0, 30 (write 0.30 with a point)',
+  ],
+  [
+    'money: { electricity: 0,30, gas: 0.07 }',
+    'h.yaml:8:25: expected a number with a decimal point, got 0, 30 (write 0.30 with a point)',
+  ],
+  [
+    'cooling: { power: 2,5 kW }',
+    'h.yaml:8:21: expected a number with a decimal point, got 2, 5 kW (write 2.5 kW with a point)',
+  ],
+])('a decimal comma in braces: %s', (more, problem) => {
+  expect(readingProblems(homeWith(more))).toEqual([problem]);
+});
+
+test('a decimal comma on a line of its own', () => {
+  expect(readingProblems(homeWith('money:\n  electricity: 0,30'))).toEqual([
+    'h.yaml:9:16: money.electricity: expected a price a kWh, or a mapping with price, or day, night and night hours, or prices, got "0,30" (write 0.30 with a point)',
+  ]);
+});

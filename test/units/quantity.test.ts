@@ -102,7 +102,10 @@ describe('refuses in words', () => {
   );
 
   test('decimal commas, fractions, two numbers, no number', () => {
-    expect(refusalOf('1,2 kW', 'W').hint).toBe(
+    expect(refusalOf('1,2 kW', 'W').hint).toBe('write 1.2 with a point');
+    expect(refusalOf('-0,305 kW', 'W').hint).toBe('write -0.305 with a point');
+    // Thousands, or three decimals: nobody knows.
+    expect(refusalOf('1,200 W', 'W').hint).toBe(
       'decimals are written with a point, thousands without a comma',
     );
     for (const text of ['1/2 m', '12 m2 3 m2', '', 'kW', 'warm', '3 m 4']) {

@@ -147,7 +147,11 @@ function levelEdges(
       return Number.NaN;
     }
     const result = readAnyQuantity(written, unit);
-    if ('value' in result) return result.value;
+    if ('value' in result) {
+      if (unit !== '%' || (result.value >= 0 && result.value <= 100)) return result.value;
+      say([key], 'a relative humidity from 0 to 100 %');
+      return Number.NaN;
+    }
     const { expected, got, hint } = result.refused;
     say([key], expected, { got, hint });
     return Number.NaN;

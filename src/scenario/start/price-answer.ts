@@ -1,4 +1,5 @@
 import { minutesOf } from '../clock-words.ts';
+import { type Answers, said } from './question.ts';
 
 /** What a kWh costs, as it was answered. */
 export type AnsweredPrice =
@@ -18,6 +19,14 @@ export function priceIn(line: string): AnsweredPrice | null {
   const times = [minutesOf(from!), minutesOf(to!)];
   if (times.some(Number.isNaN) || prices.some((price) => !(price < HIGHEST))) return null;
   return { day: prices[0]!, night: prices[1]!, hours: `${from}-${to}` };
+}
+
+/** How electricity is priced by the form of its price, where nobody says; null where that says nothing. */
+export function tariffOf(answers: Answers): string | null {
+  if (answers['tariff'] !== undefined) return null;
+  const price = priceIn(said(answers, 'electricity'));
+  if (price === null || 'price' in price) return null;
+  return 'day' in price ? 'day and night' : 'file';
 }
 
 /** Why a line is no price of this kind, in words; null where it is one. */

@@ -3,6 +3,7 @@ import type { Finding } from '../unplaced-problem.ts';
 import { placed } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
 import { readYaml } from '../yaml/read-yaml.ts';
+import { tariffOf } from './price-answer.ts';
 import { type Answers, type Question, troublesOf } from './question.ts';
 import type { StartContext } from './start-context.ts';
 import { keyLine } from './yaml-text.ts';
@@ -35,6 +36,8 @@ export function readAnswers(
       answers[id] = words as string | string[];
     }
   }
+  const tariff = tariffOf(answers);
+  if (tariff !== null) answers['tariff'] = tariff;
   for (const { id, expected, hint } of troublesOf(questions, answers, context)) {
     findings.push({ path: [id], expected, ...(hint !== '' && { hint }) });
   }

@@ -1,4 +1,4 @@
-import { type Document, isScalar, type LineCounter, type Node, visit } from 'yaml';
+import { type Document, isScalar, type LineCounter, type Node, type Pair, visit } from 'yaml';
 import { firstOf, type Problem } from '../../units/problem.ts';
 
 /**
@@ -21,7 +21,14 @@ export function keyProblems(
   visit(document, {
     Map(_, map) {
       const nodes = new Map<string, Node[]>();
-      for (const { key } of map.items) {
+      for (const [k, { key, value }] of map.items.entries()) {
+        const cut = value === null ? decimalCut(map.items[k - 1], key) : null;
+        if (cut !== null) {
+          const { whole, digits, rest } = cut;
+          const hint = `write ${whole}.${digits}${rest} with a point`;
+          const expected = 'a number with a decimal point';
+          say(key as Node, expected, `${whole}, ${digits}${rest}`, hint);
+        }
         if (!isScalar(key) || key.value === null) {
           say(isScalar(key) ? key : map, 'keys that are text', 'a key that is none');
           continue;
@@ -45,6 +52,22 @@ export function keyProblems(
   });
   problems.sort((a, b) => a.line - b.line || a.column - b.column);
   return firstOf(problems, MOST);
+}
+
+/**
+ * A number with a decimal comma in braces, such as 0,30, which YAML cuts in two: a whole number, and a
+ * key of digits without a value.
+ */
+function decimalCut(
+  before: Pair | undefined,
+  key: unknown,
+): { readonly whole: string; readonly digits: string; readonly rest: string } | null {
+  const value = before?.value;
+  if (!isScalar(value) || !isScalar(key)) return null;
+  const [whole, written] = [value.source ?? '', key.source ?? ''];
+  const [, digits, rest] = /^(\d+)(\s*\D*)$/.exec(written) ?? [];
+  if (!/^[-+]?\d+$/.test(whole) || digits === undefined || rest === undefined) return null;
+  return { whole, digits, rest };
 }
 
 const MOST = 20;

@@ -29,7 +29,7 @@ export interface NamedBargain extends Bargain {
 }
 
 /** The room in which people sit in the cold longest. */
-export interface ColdRoom {
+interface ColdRoom {
   readonly room: string;
   /** With somebody in, below the room's band, in the winter half of the year. [h/day] */
   readonly hours: number;

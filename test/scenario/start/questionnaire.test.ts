@@ -103,6 +103,22 @@ describe('answers that will not do are told with their place', () => {
     expect(() => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT)).toThrow(words);
   });
 
+  test.each([
+    ['electricity: 0.30 / 0.10 00:30-05:30', 'day and night'],
+    ['electricity: prices.csv', 'file'],
+    ['electricity: 0.27', undefined],
+  ])('%s tells how electricity is priced', (text, tariff) => {
+    expect(readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT)['tariff']).toBe(tariff);
+  });
+
+  test('what contradicts the price is refused', () => {
+    const read = (text: string) => () => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT);
+    expect(read('tariff: one price\nelectricity: 0.30 / 0.10 00:30-05:30')).toThrow(
+      'a.yaml:2:14: electricity: expected a price of a kWh, such as 0.27',
+    );
+    expect(read('electricity: 0,30')).toThrow('got "0,30" (write 0.30 with a point)');
+  });
+
   test('contradictions: a heat pump with a price of gas only', () => {
     expect(() =>
       readAnswers('heat: heat pump\nfuel price: 0.07\n', 'a.yaml', QUESTIONNAIRE, CONTEXT),
