@@ -16,6 +16,7 @@ import { fuelPrices } from './purchase/mean-prices.ts';
 import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
 import { warmerOption } from './purchase/warmer-option.ts';
 import { type Decision, decision } from './verdict/decision.ts';
+import { smokeFirst } from './verdict/smoke-first.ts';
 import { asksTheSame, rivalsByMerit, type WeighSetup, weighPlan } from './verdict/weigh-plan.ts';
 
 /** Everything that is found out about one plan. */
@@ -105,7 +106,10 @@ export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
             ...{ ...measures, device, purchases, discountRate, prices },
             label: device === null ? null : labelOf(plan.prepared, device),
           }),
-    decision: decision({ ...weighed, purchases, discountRate, prices, flips, steady }),
+    decision: decision({
+      ...{ ...weighed, purchases, discountRate, prices, flips, steady },
+      first: guards.includes('air') ? smokeFirst(baseline.prepared) : '',
+    }),
   };
 }
 

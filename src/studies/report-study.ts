@@ -127,7 +127,11 @@ export async function reportStudy(setup: ReportStudySetup): Promise<ReportStudy>
   return {
     ...{ scenario, purchase, pictured, bargain, runs },
     answer: answerOf(own),
-    asked: comparisonAnswers(own),
+    asked: comparisonAnswers(
+      own,
+      [],
+      options.filter(({ origin }) => origin === 'proposed'),
+    ),
     lines: comparisonAnswers(all).plans,
     options: all,
     untried: doubts.inputs.filter(

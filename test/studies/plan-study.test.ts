@@ -79,7 +79,7 @@ describe('a dehumidifier', () => {
   test('and the answer, with the price at which it turns round', () => {
     expect(found.decision).toMatchObject({ verdict: 'worth it', sure: false, instead: null });
     expect(found.decision.sentences.map(plain)).toEqual([
-      'Buy it: dry costs 113 GBP a year, and with it mould is less likely (index 0.0, was 3.0, den) and cold corners are dry enough 100 % of the time (was 98 %); nothing else that was tried does as much for less.',
+      'Buy it: dry costs 113 GBP a year, and with it mould is less likely (index 0.0, was 3.0, den) and cold corners are dry enough 100 % of the time (was 98 %); nothing else that was tried does as much for less without making something else worse.',
       'That turns where the price of what is bought is above 255 GBP (180 today): then den 3.0 K warmer does as much for less.',
       'All that people notice of it: mould is less likely (index 0.0, was 3.0, den); cold corners are dry enough 100 % of the time (was 98 %).',
       'The cheapest other way to as much, den 3.0 K warmer, costs 9 GBP a year more.',
@@ -162,6 +162,6 @@ test('what brings nothing has no sum, and its question and verdict all the same'
   expect(found.sum).toBeNull();
   expect(found.decision.verdict).toBe('worth it');
   expect(plain(found.decision.sentences[0]!)).toBe(
-    'Do it: nineteen costs 60 GBP a year, and with it mould is less likely (index 2.0, was 3.0, den); nothing else that was tried does as much for less.',
+    'Do it: nineteen costs 60 GBP a year, and with it mould is less likely (index 2.0, was 3.0, den); nothing else that was tried does as much for less without making something else worse.',
   );
 });

@@ -38,12 +38,14 @@ export interface PlanLine {
 }
 
 /**
- * @param runs    plans and their figures, the baseline first, at least one
- * @param failed  names of plans that have none
+ * @param runs       plans and their figures, the baseline first, at least one
+ * @param failed     names of plans that have none
+ * @param proposals  what the program proposes, which might be done instead of a purchase
  */
 export function comparisonAnswers(
   runs: readonly { readonly prepared: PreparedPlan; readonly measures: PlanMeasures }[],
   failed: readonly string[] = [],
+  proposals: typeof runs = [],
 ): ComparisonAnswers {
   const plans = runs.map(({ prepared, measures }) => askedPlan(prepared, measures));
   const [baseline, ...others] = plans;
@@ -65,7 +67,10 @@ export function comparisonAnswers(
     currency: baseline.measures.money.currency,
     caveat: caveatOf(baseline.figures),
     ofWinter: Object.values(rooms).some((room) => room.winter_cold_hours_per_day !== null),
-    questions: questionAnswers(plans),
+    questions: questionAnswers(
+      plans,
+      proposals.map(({ prepared, measures }) => askedPlan(prepared, measures)),
+    ),
     surprise: surpriseOf(plans),
     failed,
     plans: [

@@ -1,7 +1,9 @@
 import { figureText } from '../../units/figure-text.ts';
-import { type Effect, effectsOf } from '../effects/plan-effects.ts';
+import { type Effect, effectsOf, urgency } from '../effects/plan-effects.ts';
 import { type PlanFigures, spanWords, toldMoney } from '../effects/plan-figures.ts';
-import { type AskedPlan, type Question, questionsOf } from './plan-questions.ts';
+import { guardsOf } from '../verdict/guards.ts';
+import { smokeFirst } from '../verdict/smoke-first.ts';
+import { type AskedPlan, type Question, questionsOf, type Topic } from './plan-questions.ts';
 import { purchaseAnswer } from './purchase-answer.ts';
 import { busiestRule, ringing } from './rule-words.ts';
 import { whatMends } from './what-mends.ts';
@@ -17,22 +19,48 @@ export interface QuestionAnswer {
  * plans that ask the same, two answer: the one that costs least, and the one that does best for what
  * it costs.
  *
- * @param plans  the baseline first
+ * @param plans      the baseline first
+ * @param proposals  what might be done instead of a purchase besides
  */
-export function questionAnswers(plans: readonly AskedPlan[]): QuestionAnswer[] {
-  return inOrder(questionsOf(plans)).map((question) => ({
-    title: question.title,
-    sentences: sentencesOn(question, plans).slice(0, MOST_SENTENCES),
-  }));
+export function questionAnswers(
+  plans: readonly AskedPlan[],
+  proposals: readonly AskedPlan[] = [],
+): QuestionAnswer[] {
+  const questions = inOrder(questionsOf(plans));
+  const smoke = plans[0] === undefined ? '' : smokeFirst(plans[0].prepared);
+  const first = smoke === '' ? undefined : questions.find(isOfAir);
+  return questions.map((question) => {
+    const sentences = sentencesOn(question, plans, proposals).slice(0, MOST_SENTENCES);
+    return {
+      title: question.title,
+      sentences: question === first ? withFirst(smoke, sentences) : sentences,
+    };
+  });
 }
 
-function sentencesOn(question: Question, plans: readonly AskedPlan[]): readonly string[] {
+/** Whether a question may be answered by what it does to the air. */
+const isOfAir = ({ about, asked }: Question): boolean =>
+  about === 'airing' ||
+  asked.some(({ plan, against }) => guardsOf(against.prepared, plan.prepared).includes('air')) ||
+  (about === 'devices' && asked.some(({ against }) => smokeFirst(against.prepared) !== ''));
+
+/** In one sentence with the answer, so that neither is ever told without the other. */
+const withFirst = (first: string, [lead = '', ...rest]: readonly string[]): readonly string[] => [
+  `${first} ${lead}`,
+  ...rest,
+];
+
+function sentencesOn(
+  question: Question,
+  plans: readonly AskedPlan[],
+  proposals: readonly AskedPlan[],
+): readonly string[] {
   const { about, asked } = question;
   if (about === 'purchase') {
     const { plan, against } = bestOf(asked);
     // Whether a purchase pays is a matter of years.
     return plan.figures.part === null
-      ? purchaseAnswer(plan, against, plans)
+      ? purchaseAnswer(plan, against, [...plans, ...proposals])
       : [sentenceOf({ plan, against }, plans[0]!, question, MOST_EFFECTS)];
   }
   return [
@@ -51,7 +79,7 @@ function inOrder(questions: readonly Question[]): Question[] {
   const felt = ({ asked }: Question): number =>
     Math.max(
       ...asked.map(({ plan, against }) =>
-        effectsOf(against.figures, plan.figures).reduce((sum, { weight }) => sum + weight, 0),
+        effectsOf(against.figures, plan.figures).reduce((sum, effect) => sum + urgency(effect), 0),
       ),
     );
   const [most, ...others] = questions
@@ -81,7 +109,7 @@ function sentenceOf(
 ): string {
   const more = moneyMore({ plan, against });
   const saves = Math.round(more) <= 0;
-  const effects = asEffects(plan, against);
+  const effects = asEffects(plan, against, about);
   // Of a saving people ask what they give up for it, of a cost what they get.
   const gains = wordsOf(
     effects.filter(({ better }) => better),
@@ -102,11 +130,14 @@ function sentenceOf(
   return `${opening}: ${gains}${losses === '' ? '' : `; but ${losses}`}.`;
 }
 
-/** What matters most first; for those who cool, that is how often they are too warm. */
-function asEffects(plan: AskedPlan, against: AskedPlan): Effect[] {
+/** What matters most first; of a stove that is the air, and for those who cool or shade how often they are too warm. */
+function asEffects(plan: AskedPlan, against: AskedPlan, about: Topic): Effect[] {
   const effects = effectsOf(against.figures, plan.figures);
   const removed = ({ measures }: AskedPlan): number => measures.cooling.removed_kwh;
-  if (!(removed(plan) > removed(against))) return effects;
+  if (about === 'devices' && smokeFirst(against.prepared) !== '') {
+    return effects.toSorted((a, b) => Number(b.of === 'air') - Number(a.of === 'air'));
+  }
+  if (about !== 'blinds' && !(removed(plan) > removed(against))) return effects;
   return effects.toSorted((a, b) => Number(b.of === 'warm') - Number(a.of === 'warm'));
 }
 
@@ -131,7 +162,10 @@ const moneyMore = ({ plan, against }: Asked): number =>
 /** What a plan gains less what it loses, money among it as a share of all money. */
 function balance({ plan, against }: Asked): number {
   const effects = effectsOf(against.figures, plan.figures);
-  const felt = effects.reduce((sum, { better, weight }) => sum + (better ? weight : -weight), 0);
+  const felt = effects.reduce(
+    (sum, effect) => sum + (effect.better ? urgency(effect) : -urgency(effect)),
+    0,
+  );
   return felt - moneyMore({ plan, against }) / Math.max(1, shareOfMoney(against.figures));
 }
 

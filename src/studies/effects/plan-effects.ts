@@ -7,6 +7,11 @@ export interface Effect {
   readonly better: boolean;
   /** How much it matters beside other effects; 1 is clear to anybody. [-] */
   readonly weight: number;
+  /**
+   * How near its limit that is, for what is told first: 1 is beyond it often, and so it is where it
+   * is left out; a large change of what is far below its limit matters less. [0 to 1]
+   */
+  readonly nearness?: number;
   /** "damper", where the figure stands beside it. */
   readonly word: string;
   /** "rooms are too damp 36 % of the time (was 17 %)" */
@@ -24,7 +29,7 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
   ]
     .filter((effect) => effect !== null)
     .filter(({ weight }) => weight >= NOTICED)
-    .sort((a, b) => b.weight - a.weight);
+    .sort((a, b) => urgency(b) - urgency(a));
 }
 
 function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effect | null {
@@ -96,21 +101,36 @@ function shareEffect(
   return { of, better: is < was, weight, word: is < was ? better : worse, words };
 }
 
-/** Levels that differ by a tenth, of air that is not near the one outdoors anyway. */
+/**
+ * Levels that differ by a tenth of what is beyond its limit now and then; and of what somebody minds
+ * below its limit already, such as pollen, those that fall to less than half or more than double.
+ */
 function airEffects({ air: had }: PlanFigures, { air }: PlanFigures): Effect[] {
-  return air.flatMap(({ name, label, unit, kind, value, over }) => {
+  return air.flatMap(({ name, label, unit, kind, value, over, minded }) => {
     const before = had.find((other) => other.name === name);
     if (before === undefined || !(before.value > 0)) return [];
     const change = value / before.value - 1;
-    if (Math.abs(change) < 0.1 || Math.max(over, before.over) < 0.5) return [];
+    const most = Math.max(over, before.over);
+    const halved = Math.abs(Math.log2(value / before.value)) > 1;
+    const told = (minded || before.minded) && halved;
+    const noted = most >= 0.5 || told;
+    if (Math.abs(change) < 0.1 || !noted) return [];
     const better = change < 0;
     const where = kind === 'mean' ? '' : ' at night';
     const figures = `${figureText(value)}${NO_BREAK}${unit}${where}, was ${figureText(before.value)}`;
     const word = `${better ? 'less' : 'more'} ${label}`;
     const weight = Math.abs(change) / 0.2;
-    return [{ of: 'air', better, weight, word, words: `there is ${word} (${figures})` }];
+    const words = `there is ${word} (${figures})`;
+    return [{ of: 'air', better, weight, word, words, nearness: nearness(most, told) }];
   });
 }
+
+/** Weight of an effect beside others, by how near its limit it is. [-] */
+export const urgency = ({ weight, nearness: near = 1 }: Effect): number => near * weight;
+
+/** @param over  time above the limit [%] @param minded  whether somebody notices it anyway */
+const nearness = (over: number, minded: boolean): number =>
+  Math.min(1, Math.max(over / OFTEN, minded ? 1 : 0.1));
 
 interface Share {
   /** So many percentage points are clear to anybody. */
@@ -135,7 +155,7 @@ const SHARES: readonly Share[] = [
     ...{ fine: 'air is moist enough', wrong: 'air is too dry' },
   },
   {
-    ...{ of: 'warm' as const, figure: ({ warm }: PlanFigures) => warm, points: 10 },
+    ...{ of: 'warm' as const, figure: ({ warm }: PlanFigures) => warm, points: 5 },
     ...{ worse: 'hotter', better: 'cooler when hot' },
     ...{ fine: 'people are not too warm', wrong: 'people are too warm' },
   },
@@ -143,6 +163,8 @@ const SHARES: readonly Share[] = [
 
 /** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
 const CLEAR_COLD = 0.5;
+/** So much of the time above its limit is often. [%] */
+const OFTEN = 10;
 const hours = (value: number): string => figureText(value, 1);
 const index = (value: number): string => figureText(value, 1);
 const pct = (value: number): string => `${figureText(value, 0)}${NO_BREAK}%`;

@@ -3,6 +3,7 @@ import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
 import { isWholeYears, yearsIn } from '../../measures/years-in.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { figureText } from '../../units/figure-text.ts';
 
 /** The few figures of a plan by which plans are told apart, as means and shares that a person can picture. */
@@ -66,6 +67,11 @@ export interface AirFigure {
   readonly value: number;
   /** Time above its limit, mean of the rooms. [%] */
   readonly over: number;
+  /**
+   * Carried because the scenario asks for it, as pollen is for who is allergic, and often above a
+   * tenth of its usual limit: who minds it notices that.
+   */
+  readonly minded: boolean;
 }
 
 export function planFigures(plan: PlanMeasures): PlanFigures {
@@ -109,9 +115,18 @@ function airFigures(
           ? levels.reduce((sum, { mean }) => sum + mean, 0) / Math.max(1, levels.length)
           : Math.max(0, ...levels.map(({ night }) => night));
       const over = share(roomHours(plan, 'outside_band_hours', highKey(name)), roomTime);
-      return { name, label, unit: plan.species[name]!.unit, kind, value, over };
+      const often = levels.reduce((sum, { p95 }) => sum + p95, 0) / Math.max(1, levels.length);
+      const minded = often >= MINDED_SHARE * (ON_REQUEST.get(name) ?? Number.POSITIVE_INFINITY);
+      return { name, label, unit: plan.species[name]!.unit, kind, value, over, minded };
     });
 }
+
+/** Usual limits of what is carried only where a scenario asks for it. [species unit] */
+const ON_REQUEST: ReadonlyMap<string, number> = new Map(
+  SPECIES.filter(({ onRequest }) => onRequest).map(({ name, band }) => [name, band.high]),
+);
+/** [-] */
+const MINDED_SHARE = 0.1;
 
 const coldPerDay = (room: RoomMeasures, hours: number): number =>
   room.winter_cold_hours_per_day ?? (24 * room.felt_cold_hours) / Math.max(1, hours);

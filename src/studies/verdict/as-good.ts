@@ -41,7 +41,13 @@ export function asGood({ baseline, plan, rivals, room, helped }: Rivalry): PlanM
   const asMuch = (rival: Judged): boolean =>
     helped.every((guard) => {
       const own = amountsOf(guard, plan, room);
-      return amountsOf(guard, rival, room).every((a, k) => a <= own[k]! + near(guard, own[k]!));
+      const had = amountsOf(guard, baseline, room);
+      return amountsOf(guard, rival, room).every((amount, k) => {
+        const most = near(guard, own[k]!);
+        // Of what the air carries much stays anyway: as much takes nine tenths of it away.
+        const taken = guard === 'air' ? had[k]! - own[k]! : 0;
+        return amount <= own[k]! + (taken > most ? Math.min(most, 0.1 * taken) : most);
+      });
     });
   return rivals
     .filter((rival) => notWorse(rival) && asMuch(rival))

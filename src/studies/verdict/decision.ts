@@ -3,6 +3,7 @@ import { figureText } from '../../units/figure-text.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { leadWords } from './lead-words.ts';
 import { type MoneyTurn, type MoneyTurnSetup, moneyTurn } from './money-turn.ts';
+import { partRivalWords } from './part-rival.ts';
 import { turnWords } from './turn-words.ts';
 import { type Verdict, type Weighing, type WeighSetup, weighPlan } from './weigh-plan.ts';
 
@@ -37,6 +38,8 @@ export interface DecisionSetup
   }[];
   /** Share of draws of all that is doubtful in which the plan comes out alike; null for none. */
   readonly steady?: number | null;
+  /** What is said before the verdict, in one sentence with it; absent or empty for nothing. */
+  readonly first?: string;
 }
 
 /**
@@ -45,7 +48,7 @@ export interface DecisionSetup
  * doubtful inputs move it, and where nine of ten draws of all of them come out alike.
  */
 export function decision(setup: DecisionSetup): Decision {
-  const { plan, range, steady = null } = setup;
+  const { plan, range, steady = null, first = '' } = setup;
   const weighed = weighPlan(setup);
   const { verdict, extra, rival, better } = weighed;
   const apart = rival === null ? null : Math.abs(extraPerYear(plan, rival));
@@ -59,7 +62,8 @@ export function decision(setup: DecisionSetup): Decision {
   return {
     ...{ verdict, turn, sure, instead: better?.plan ?? null },
     sentences: [
-      leadWords(setup, weighed),
+      `${first === '' ? '' : `${first} `}${leadWords(setup, weighed)}`,
+      ...partRivalWords(setup, weighed),
       turnWords(setup, weighed, turn),
       ...furtherEffects(weighed),
       ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),

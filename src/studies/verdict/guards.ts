@@ -61,7 +61,12 @@ export function happening(
   if (guard === 'cold') return figures.cold.value / COLD - 1;
   if (guard === 'heat') return figures.warm / WARM - 1;
   if (guard === 'dry') return figures.dry / DRY - 1;
-  if (guard === 'air') return Math.max(0, ...moved(figures, other).map((of) => of.over)) / OVER - 1;
+  if (guard === 'air') {
+    const carried = moved(figures, other).map(({ over, minded }) =>
+      minded ? Math.max(over, MINDED) : over,
+    );
+    return Math.max(0, ...carried) / OVER - 1;
+  }
   return hours < YEAR_HOURS ? figures.spots / WET - 1 : figures.mould.value / GROWTH - 1;
 }
 
@@ -101,11 +106,18 @@ const OF_DAMP: ReadonlySet<string> = new Set([
 const OF_NOTHING: ReadonlySet<string> = new Set([
   ...['window', 'presence', 'hour', 'electricity price'],
 ]);
+/** What is guarded against, in words. */
+export const HARM: Readonly<Record<Guard, string>> = {
+  ...{ damp: 'damp', cold: 'the cold', heat: 'heat', dry: 'dry air' },
+  air: 'what the air carries',
+};
 /** Too cold with somebody in. [h/day] */
 const COLD = 0.25;
 /** Too warm with somebody in, above a limit of the air, too dry, corners wet. [% of the time] */
 const WARM = 1;
 const OVER = 1;
+/** As much as what some people mind long before its limit counts. [% of the time] */
+const MINDED = 2;
 const DRY = 5;
 const WET = 1;
 /** Mould index from which growth is seen under a microscope. */

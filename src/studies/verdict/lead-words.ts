@@ -5,7 +5,7 @@ import { extraPerYear } from '../compare/other-prices.ts';
 import type { Effect } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import type { DecisionSetup } from './decision.ts';
-import { type Guard, guardOf } from './guards.ts';
+import { type Guard, guardOf, HARM } from './guards.ts';
 import type { Weighing } from './weigh-plan.ts';
 
 /** A verdict in one sentence with a verb and its money. */
@@ -37,10 +37,9 @@ function worthIt(setup: DecisionSetup, weighed: Weighing): string {
         : '';
     return `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}${sure}${and}.`;
   }
-  const costs = `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}, and with it ${helps}; nothing else that was tried does as much`;
-  if (extra < 0) return `${costs}.`;
-  if (rival !== null) return `${costs} for less.`;
-  return `${verb} if ${sum(extra, setup)} a year are worth it to you: with ${plan.plan} ${helps}; nothing else that was tried does as much.`;
+  const costs = `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}, and with it ${helps}; ${NOTHING_ELSE}.`;
+  if (extra < 0 || rival !== null) return costs;
+  return `${verb} if ${sum(extra, setup)} a year are worth it to you: with ${plan.plan} ${helps}; ${NOTHING_ELSE}.`;
 }
 
 function insteadWords(setup: DecisionSetup, { better, helped }: Weighing): string {
@@ -97,9 +96,7 @@ const sum = (value: number, { plan }: DecisionSetup): string =>
   `${figureText(value, 0)} ${plan.money.currency}`;
 
 const does = ({ purchases }: DecisionSetup): string => (purchases.length > 0 ? 'Buy it' : 'Do it');
-
-const HARM: Readonly<Record<Guard, string>> = {
-  ...{ damp: 'damp', cold: 'the cold', heat: 'heat', dry: 'dry air' },
-  air: 'what the air carries',
-};
+/** What makes a rival: see `asGood`. */
+const NOTHING_ELSE =
+  'nothing else that was tried does as much for less without making something else worse';
 const MOST_EFFECTS = 2;

@@ -8,6 +8,11 @@ import type { Weighing } from './weigh-plan.ts';
 export function turnWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): string {
   const { currency } = setup.plan.money;
   if (turn.of === 'worth') return worthWords(setup, weighed, turn);
+  if (turn.of === 'price' && turn.value < 0.5) {
+    return weighed.verdict === 'too little'
+      ? 'It would not pay even as a gift.'
+      : 'Even as a gift it would not come out ahead.';
+  }
   const [value, today] = [turn.value, turn.today ?? 0];
   const [name, unit, print] =
     turn.of === 'price'
@@ -49,6 +54,8 @@ function giftWords({ purchases, discountRate, plan }: DecisionSetup, extra: numb
   const yearly = purchaseCostPerYear(purchases, discountRate);
   if (!(yearly > 0)) return '';
   const rest = extra - yearly;
-  const sum = `${figureText(Math.abs(rest), 0)} ${plan.money.currency} a year`;
+  const figure = figureText(Math.abs(rest), 0);
+  if (Number(figure) === 0) return '; as a gift it would cost nothing';
+  const sum = `${figure} ${plan.money.currency} a year`;
   return rest > 0 ? `; even as a gift it costs ${sum}` : `; as a gift it would save ${sum}`;
 }

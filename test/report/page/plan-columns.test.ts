@@ -9,7 +9,15 @@ const line = (plan: string, money: number, pm25: number) => ({
     ...{ plan, money, energy: 9000, cold: inRoom(6), warm: 0, damp: 40, dry: 0, spots: 0 },
     ...{ mould: inRoom(1), alerts: 0, part: null },
     air: [
-      { name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean' as const, value: pm25, over: 1 },
+      {
+        name: 'pm25',
+        label: 'PM2.5',
+        unit: 'µg/m3',
+        kind: 'mean' as const,
+        value: pm25,
+        over: 1,
+        minded: false,
+      },
     ],
   },
   ...{ description: '', verdict: '', effects: [], causes: [] },

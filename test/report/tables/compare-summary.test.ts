@@ -18,8 +18,24 @@ const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => 
   cold: { value: 0, room: '' },
   mould: { value: 1.24, room: 'bath' },
   air: [
-    { name: 'co2', label: 'CO2', unit: 'ppm', kind: 'worst night', value: 1234, over: 30 },
-    { name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean', value: 8.21, over: 4 },
+    {
+      name: 'co2',
+      label: 'CO2',
+      unit: 'ppm',
+      kind: 'worst night',
+      value: 1234,
+      over: 30,
+      minded: false,
+    },
+    {
+      name: 'pm25',
+      label: 'PM2.5',
+      unit: 'µg/m3',
+      kind: 'mean',
+      value: 8.21,
+      over: 4,
+      minded: false,
+    },
   ],
   ...over,
 });

@@ -23,6 +23,7 @@ function home(now: number, cold: number, clean: number) {
           kind: 'mean' as const,
           value: levels[k]!,
           over: 5,
+          minded: false,
         },
       ],
     },

@@ -102,10 +102,10 @@ test.each([
 
 describe('air', () => {
   const co2 = (value: number, over = 5): AirFigure => ({
-    ...{ name: 'co2', label: 'CO2', unit: 'ppm', kind: 'worst night', value, over },
+    ...{ name: 'co2', label: 'CO2', unit: 'ppm', kind: 'worst night', value, over, minded: false },
   });
   const dust = (value: number): AirFigure => ({
-    ...{ name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean', value, over: 5 },
+    ...{ name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean', value, over: 5, minded: false },
   });
 
   test('levels that differ by a tenth or more', () => {
@@ -114,6 +114,30 @@ describe('air', () => {
       ['there is more PM2.5 (12.0 µg/m3, was 10.0)', false],
     ]);
     expect(told({ air: [co2(2000)] }, { air: [co2(1801)] })).toEqual([]);
+  });
+
+  test('what somebody minds under its limit already, once it halves or doubles', () => {
+    const pollen = (value: number, minded = true): AirFigure => ({
+      ...{ name: 'pollen', label: 'pollen', unit: 'grains/m3', kind: 'mean', value, over: 0 },
+      minded,
+    });
+    expect(told({ air: [pollen(8.3)] }, { air: [pollen(1.9, false)] })).toEqual([
+      ['there is less pollen (1.90 grains/m3, was 8.30)', true],
+    ]);
+    expect(told({ air: [pollen(1.9, false)] }, { air: [pollen(8.3)] })).toEqual([
+      ['there is more pollen (8.30 grains/m3, was 1.90)', false],
+    ]);
+    expect(told({ air: [pollen(8.3)] }, { air: [pollen(4.2)] })).toEqual([]);
+    expect(told({ air: [pollen(2, false)] }, { air: [pollen(0.5, false)] })).toEqual([]);
+  });
+
+  test('far under its limit comes after what is near one, however much it changes', () => {
+    const from = { air: [co2(2000, 1)], mould: den(5.1) };
+    const to = { air: [co2(1200, 0)], mould: den(4.1) };
+    expect(effectsOf(figures(from), figures(to)).map(({ of }) => of)).toEqual(['mould', 'air']);
+    const often = { ...from, air: [co2(2000, 30)] };
+    const less = { ...to, air: [co2(800, 20)] };
+    expect(effectsOf(figures(often), figures(less)).map(({ of }) => of)).toEqual(['air', 'mould']);
   });
 
   test('not of air that hardly ever is beyond its limit in either, nor of what one does not know', () => {
@@ -128,11 +152,11 @@ describe('air', () => {
 test('what matters most comes first, and what nobody would notice is left out', () => {
   const from = figures({ warm: 20, damp: 20, dry: 20, cold: den(1), spots: 20 });
   const to = figures({ warm: 10, damp: 10, dry: 17, cold: den(0), spots: 18 });
-  // Clear to anybody: half an hour of cold, 5 points of damp, 10 of heat, 15 of dry air, 6 of wet corners.
+  // Clear to anybody: half an hour of cold, 5 points of damp, 5 of heat, 15 of dry air, 6 of wet corners.
   expect(effectsOf(from, to).map(({ of, weight }) => [of, weight])).toEqual([
     ['cold', 2],
     ['damp', 2],
-    ['warm', 1],
+    ['warm', 2],
     ['spots', 2 / 6],
   ]);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { type DecisionSetup, decision } from '../../../src/studies/verdict/decision.ts';
-import { somePlan } from '../some-plan.ts';
+import { someLevel, somePlan } from '../some-plan.ts';
 
 interface Figures {
   spots?: number;
@@ -51,7 +51,7 @@ describe('worth it', () => {
       ...{ verdict: 'worth it', sure: true, instead: null },
       turn: { of: 'worth', fuel: '', value: 65, today: null },
       sentences: [
-        `Buy it if 65 GBP a year are worth it to you: with dry ${DRIER_WORDS}; nothing else that was tried does as much.`,
+        `Buy it if 65 GBP a year are worth it to you: with dry ${DRIER_WORDS}; nothing else that was tried does as much for less without making something else worse.`,
         'It turns where that is worth less than 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
         `All that people notice of it: ${DRIER_WORDS.replace(' and cold', '; cold')}.`,
       ],
@@ -85,7 +85,7 @@ describe('worth it', () => {
     expect(near).toMatchObject({ verdict: 'worth it', sure: false });
     expect(near.turn).toMatchObject({ of: 'price', value: 320 }); // 15 a year, for 8 years
     expect(near.sentences[0]).toBe(
-      `Buy it: dry costs 65 GBP a year, and with it ${DRIER_WORDS}; nothing else that was tried does as much for less.`,
+      `Buy it: dry costs 65 GBP a year, and with it ${DRIER_WORDS}; nothing else that was tried does as much for less without making something else worse.`,
     );
     expect(near.sentences.slice(-2)).toEqual([
       'The cheapest other way to as much, warmer, costs 15 GBP a year more.',
@@ -157,7 +157,7 @@ test('something else first, the cheapest of it, and the price at which that turn
   expect(found).toMatchObject({ verdict: 'something else first', instead: 'fan', sure: true });
   expect(found.sentences.slice(0, 2)).toEqual([
     'Something else first: fan does about as much against damp and costs 25 GBP a year less than dry.',
-    'That turns where the price of what is bought is below 0 GBP (200 today): then it costs less than that.',
+    'Even as a gift it would not come out ahead.',
   ]);
   const cheap = plan('aired', { spots: 60, energy: 1010 });
   expect(decide({ rivals: [cheap] }).turn).toMatchObject({ of: 'worth', value: 55 });
@@ -175,6 +175,33 @@ test('something else first is not sure where doubt is larger than what lies betw
     verdict: 'something else first',
     sure: false,
   });
+});
+
+test('what does as much against the main thing alone, for less, is named with its money', () => {
+  const airy = (over: number, mean: number) => ({
+    ...{ co2_high: over },
+    species: { co2: someLevel(mean) },
+  });
+  const with_ = (name: string, spots: number, energy: number, air: ReturnType<typeof airy>) => {
+    const made = plan(name, { spots, energy });
+    const den = { ...made.rooms['den']!, species: air.species };
+    const outside_band_hours = { ...den.outside_band_hours, co2_high: air.co2_high };
+    return { ...made, rooms: { ...made.rooms, den: { ...den, outside_band_hours } } };
+  };
+  const stale = airy(4000, 1500);
+  const found = decide({
+    ...{ baseline: with_('as-lived', 800, 1000, stale), guards: ['damp', 'air'] },
+    plan: with_('fan', 50, 1178, airy(1000, 900)),
+    rivals: [with_('drier', 10, 1055, stale)],
+  });
+  expect(found).toMatchObject({ verdict: 'worth it', instead: null });
+  expect(found.sentences[1]).toBe(
+    'Against damp alone, drier does as much and costs 55 GBP a year.',
+  );
+});
+
+test('what is to be said first is said in one sentence with the verdict', () => {
+  expect(decide({ first: 'Mend the stove.' }).sentences[0]).toMatch(/^Mend the stove\. Buy it if/);
 });
 
 describe('not needed', () => {
@@ -206,6 +233,14 @@ describe('too little', () => {
       'Too little: dry costs 10 GBP a year and makes nothing clearly better.',
       'That turns where the price of what is bought is below 120 GBP (200 today): then it saves money.',
     ]);
+  });
+
+  test('a price below nothing is never told', () => {
+    const dear = plan('dry', { spots: 790, energy: 1040, purchaseCost: 25 });
+    const { sentences } = decide({ plan: dear });
+    expect(sentences.join(' ')).not.toMatch(/below -|below 0 /);
+    const free = plan('dry', { spots: 790, energy: 1000, purchaseCost: 25 });
+    expect(decide({ plan: free }).sentences[1]).toBe('It would not pay even as a gift.');
   });
 
   test('of what is not bought: not worth it, and what gets worse', () => {

@@ -69,12 +69,14 @@ describe('what is guarded against happens', () => {
   });
 
   test('of the air only what differs between the two plans', () => {
-    const air = (name: string, value: number, over: number) => ({
-      ...{ name, label: name, unit: 'ppm', kind: 'mean' as const, value, over },
+    const air = (name: string, value: number, over: number, minded = false) => ({
+      ...{ name, label: name, unit: 'ppm', kind: 'mean' as const, value, over, minded },
     });
     const one = figures({ air: [air('co2', 900, 5), air('tvoc', 300, 9)] });
     const other = figures({ air: [air('co2', 800, 2), air('tvoc', 301, 9)] });
     expect(happening('air', one, other, YEAR)).toBe(4);
     expect(happening('air', one, one, YEAR)).toBe(8);
+    const sneezed = figures({ air: [air('pollen', 8, 0, true)] });
+    expect(happening('air', sneezed, figures({ air: [air('pollen', 2, 0)] }), YEAR)).toBe(1);
   });
 });

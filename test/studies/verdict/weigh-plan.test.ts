@@ -7,7 +7,7 @@ import {
   type WeighSetup,
   weighPlan,
 } from '../../../src/studies/verdict/weigh-plan.ts';
-import { somePlan } from '../some-plan.ts';
+import { someLevel, somePlan } from '../some-plan.ts';
 
 interface Figures {
   /** Hours of cold spots above 80 %, in the room in question and elsewhere. */
@@ -164,6 +164,23 @@ describe('as much', () => {
     const dry = plan('dry', { spots: 50, cold: 10, money: 1065 });
     const found = names({ plan: dry, rivals: rivals([{ cold: 34 }, { cold: 35 }]) });
     expect(found).toEqual(['rival 0']);
+  });
+
+  test('takes nine tenths of what the plan takes out of the air', () => {
+    const air = (name: string, mean: number, money: number): PlanMeasures => {
+      const made = plan(name, { spots: 0, money });
+      const carried = (level: number, over: number) => ({
+        species: { co2: someLevel(level) },
+        over,
+      });
+      const den = { ...made.rooms['den']!, ...carried(mean, 0) };
+      const outside_band_hours = { ...den.outside_band_hours, co2_high: 3000 };
+      return { ...made, rooms: { den: { ...den, outside_band_hours } } };
+    };
+    const [baseline, own] = [air('as-lived', 1000, 1000), air('own', 850, 1070)];
+    const near = [air('near', 862, 1030), air('half', 880, 1031)];
+    const found = names({ baseline, plan: own, guards: ['air'], room: null, rivals: near });
+    expect(found).toEqual(['near']);
   });
 
   test('cheapest first', () => {
