@@ -12,6 +12,8 @@ export interface ControlReport {
 
 export interface RuleReport {
   readonly name: string;
+  /** Whether it tells people anything or asks them for a window; one that only switches something does not. */
+  readonly tells: boolean;
   readonly fired: number;
   /** Firings with somebody at home. */
   readonly someoneHome: number;

@@ -2,11 +2,15 @@ import type { Run } from '../engine/run.ts';
 import type { AlertMeasures, RuleMeasures } from './plan-measures.ts';
 import { weeksIn } from './years-in.ts';
 
-/** What rules did over the period, together and one by one; zeros without rules. */
+/**
+ * What rules did over the period, one by one, and together those that tell people something; zeros
+ * without rules.
+ */
 export function alertMeasures(control: Run['control'], hours: number): AlertMeasures {
   const rules = (control?.rules ?? []).map((rule): [string, RuleMeasures] => [
     rule.name,
     {
+      tells: rule.tells,
       fired: rule.fired,
       per_week: perWeek(rule.fired, hours),
       someone_home: rule.someoneHome,
@@ -21,7 +25,7 @@ export function alertMeasures(control: Run['control'], hours: number): AlertMeas
     },
   ]);
   const sum = (of: (rule: RuleMeasures) => number): number =>
-    rules.reduce((total, [, rule]) => total + of(rule), 0);
+    rules.reduce((total, [, rule]) => total + (rule.tells ? of(rule) : 0), 0);
   const fired = sum((rule) => rule.fired);
   return {
     fired,

@@ -155,6 +155,7 @@ export interface AlertMeasures {
 }
 
 export interface RuleMeasures {
+  readonly tells: boolean;
   readonly fired: number;
   readonly per_week: number;
   readonly someone_home: number;

@@ -5,6 +5,7 @@ const NIGHTLY = Array.from({ length: 24 }, (_, hour) => (hour < 6 ? 1 : 0));
 const HEARD = NIGHTLY.map((count, hour) => (hour < 3 ? 0 : count));
 const rule = (name: string, fired: number, over = {}) => ({
   name,
+  tells: true,
   fired,
   someoneHome: 0,
   someoneAwake: 0,
@@ -34,6 +35,7 @@ test('each rule and all together, by the week', () => {
     per_week: 6,
     by_rule: {
       damp: {
+        tells: true,
         fired: 9,
         per_week: 4.5,
         someone_home: 8,
@@ -47,6 +49,7 @@ test('each rule and all together, by the week', () => {
         could_act_by_hour: HEARD,
       },
       stuffy: {
+        tells: true,
         fired: 3,
         per_week: 1.5,
         someone_home: 1,
@@ -90,4 +93,11 @@ test('a rule that half its firings reach somebody, or that fired hardly ever, is
   expect(notices.map(({ id }) => id)).not.toContain('rule-unheard');
   const few = alerts(rule('ten', 10, { couldAct: 4 })).notices;
   expect(few.map(({ id }) => id)).toContain('rule-unheard');
+});
+
+test('a rule that only runs a device is no alert', () => {
+  const dryer = rule('dryer', 114, { tells: false, someoneHome: 90, actedOn: 4 });
+  const found = alerts(rule('damp', 58, { someoneHome: 50 }), dryer).alerts;
+  expect(found).toMatchObject({ fired: 58, someone_home: 50, acted_on: 0, per_week: 29 });
+  expect(found.by_rule['dryer']).toMatchObject({ tells: false, fired: 114, per_week: 57 });
 });

@@ -13,7 +13,7 @@ export interface RuleTally {
   /** A message was held back, once until it is told or no longer so. */
   readonly heldBack: (rule: number) => void;
   readonly startCounting: () => void;
-  readonly report: (names: readonly string[]) => RuleReport[];
+  readonly report: (rules: readonly Pick<RuleReport, 'name' | 'tells'>[]) => RuleReport[];
 }
 
 /** A message counts as one that could be acted on if somebody at home is awake within the hour after it. */
@@ -99,9 +99,9 @@ export function createRuleTally(
     acted.fill(1);
   };
 
-  const report = (names: readonly string[]): RuleReport[] =>
-    names.map((name, r) => ({
-      ...{ name, ...counts[r]! },
+  const report = (known: readonly Pick<RuleReport, 'name' | 'tells'>[]): RuleReport[] =>
+    known.map((rule, r) => ({
+      ...{ ...rule, ...counts[r]! },
       byHour: Array.from(byHour[r]!),
       heardByHour: Array.from(heardByHour[r]!),
     }));

@@ -23,7 +23,7 @@ export function idleNotices(
         text: `The rule "${name}" never fired: its conditions and its gate never held together for long enough.`,
       })),
     ...Object.entries(alerts.by_rule)
-      .filter(([, { fired, could_act }]) => fired >= FEW && could_act < fired / 2)
+      .filter(([, { tells, fired, could_act }]) => tells && fired >= FEW && could_act < fired / 2)
       .map(([name, { fired, could_act }]) => ({
         id: 'rule-unheard',
         text:

@@ -53,6 +53,7 @@ function ofSpecies(name: string, label: string, shown: readonly Option[], id: st
 
 function ofRules({ name, measures: { alerts, period } }: Option): Drawable {
   const rules = Object.entries(alerts.by_rule)
+    .filter(([, { tells }]) => tells)
     .map(([rule, { by_hour: byHour, could_act_by_hour: heardByHour }]) => ({
       ...{ name: rule, byHour, heardByHour },
     }))

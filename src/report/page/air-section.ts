@@ -51,16 +51,16 @@ function ruleTables({ options }: ReportInput['study']): (Html | null)[] {
     return details(
       `Rules of ${name}: ${figureText(alerts.per_week, 1)} alerts a week`,
       figureTable({
-        caption: `Rules of ${name}`,
+        caption: `Rules of ${name}; in brackets what only switches something`,
         heads: [
           ...['rule', 'a week', 'heard [%]', 'done [%]', 'again within the hour [%]'],
           ...['missed a week', 'held back a week'],
         ],
         rows: rules.map(([rule, each]) => [
           rule,
-          figureText(each.per_week, 1),
-          shareOfAlerts(each.could_act, each),
-          shareOfAlerts(each.acted_on, each),
+          each.tells ? figureText(each.per_week, 1) : `(${figureText(each.per_week, 1)})`,
+          each.tells ? shareOfAlerts(each.could_act, each) : '-',
+          each.tells ? shareOfAlerts(each.acted_on, each) : '-',
           shareOfAlerts(each.duplicates, each),
           figureText(each.missed / weeks, 1),
           figureText(each.held_back / weeks, 1),

@@ -27,7 +27,7 @@ export function bargainWords({ bargain, options }: ReportStudy): Html | null {
 /** What must stand beside a setting that leaves people in the cold. */
 function coldWords({ cold }: NamedBargain): Html | null {
   if (cold === null) return null;
-  return html` <b>Mind who is in the cold there:</b> somebody sits below what is fine in ${cold.room} for ${figureText(cold.hours, 1)} h a day in winter. ${cold.caution} Infants and frail people come before any saving.`;
+  return html` <b>Mind who is in the cold there:</b> somebody is more than 0.5 K below what is fine in ${cold.room} for ${figureText(cold.hours, 1)} h a day in winter. ${cold.caution} Infants and frail people come before any saving.`;
 }
 
 /** What the picture of plans shows besides them. */

@@ -30,11 +30,13 @@ function ruleTable(rules: PlanMeasures['alerts']['by_rule'], weeks: number, widt
   return textTable(
     [
       { head: 'rule', cells: Object.keys(rules), align: 'left' },
-      column('rings\n/week', ({ per_week }) => perWeekText(per_week)),
-      column('heard\n%', (rule) => shareOfAlerts(rule.could_act, rule)),
-      column('done\n%', (rule) => shareOfAlerts(rule.acted_on, rule)),
+      column('rings\n/week', ({ tells, per_week }) =>
+        tells ? perWeekText(per_week) : `(${perWeekText(per_week)})`,
+      ),
+      column('heard\n%', (rule) => heard(rule, rule.could_act)),
+      column('done\n%', (rule) => heard(rule, rule.acted_on)),
       column('again\n%', (rule) => shareOfAlerts(rule.duplicates, rule)),
-      ...(held ? [column('held\nback', ({ held_back }) => `${held_back}`)] : []),
+      ...(held ? [column('held\n/week', ({ held_back }) => perWeekText(held_back / weeks))] : []),
       column('missed\n/week', ({ missed }) => perWeekText(missed / weeks)),
       { head: '0     6     12    18    ', cells: all.map(strip), align: 'left' },
     ],
@@ -42,6 +44,10 @@ function ruleTable(rules: PlanMeasures['alerts']['by_rule'], weeks: number, widt
     1,
   );
 }
+
+/** Of what tells nobody nothing is heard or done. */
+const heard = (rule: RuleMeasures, part: number): string =>
+  rule.tells ? shareOfAlerts(part, rule) : '-';
 
 /** A mark for each hour of the day: a dot for never, up to # for the hours in which it rings most. */
 function strip({ by_hour }: RuleMeasures): string {
@@ -53,7 +59,8 @@ function strip({ by_hour }: RuleMeasures): string {
 
 const MARKS = ['-', '+', '*', '#'];
 const LEGEND = [
+  'In brackets: switches something and tells nobody; no alert.',
   'heard: somebody was awake at home then or within the hour. done: somebody did what it asks. again: within an hour of the one before.',
-  'missed: spells of an hour or more in which its conditions held and nobody was told, because its gate was shut or it kept quiet; what it watches went on meanwhile.',
+  'missed: spells of an hour or more in which its conditions held and nobody was told, because its gate was shut or it kept quiet; what it watches went on meanwhile. held: messages that quiet hours or a used-up day held back, some told later.',
   'Hours from midnight: . never, - + * # up to the busiest hour of that rule.',
 ];

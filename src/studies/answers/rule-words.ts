@@ -15,7 +15,9 @@ export function ringing({ measures }: AskedPlan): string {
 /** "\"stale air\" rings most: 12 a week, most of them from 18 to 19 h, 20 % within an hour of the one before." */
 export function busiestRule(plans: readonly AskedPlan[]): string[] {
   const rules = plans.flatMap(({ measures }) => Object.entries(measures.alerts.by_rule));
-  const [busiest] = rules.toSorted(([, a], [, b]) => b.fired - a.fired);
+  const [busiest] = rules
+    .filter(([, { tells }]) => tells)
+    .toSorted(([, a], [, b]) => b.fired - a.fired);
   if (busiest === undefined || busiest[1].per_week < 1) return [];
   const [name, { per_week, by_hour, duplicates, fired }] = busiest;
   const hour = by_hour.indexOf(Math.max(...by_hour));

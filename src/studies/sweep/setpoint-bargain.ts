@@ -28,10 +28,10 @@ export interface NamedBargain extends Bargain {
   readonly cold: ColdRoom | null;
 }
 
-/** The room in which people sit in the cold longest. */
+/** The room that is too cold for people longest. */
 interface ColdRoom {
   readonly room: string;
-  /** With somebody in, below the room's band, in the winter half of the year. [h/day] */
+  /** With somebody in, more than half a kelvin below the room's band, in the winter half of the year. [h/day] */
   readonly hours: number;
   /** What stands beside the figures of every plan with such settings. */
   readonly caution: string;

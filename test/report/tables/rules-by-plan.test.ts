@@ -4,6 +4,7 @@ import { rulesByPlan } from '../../../src/report/tables/rules-by-plan.ts';
 import { somePlan } from '../../studies/some-plan.ts';
 
 const rule = {
+  tells: true,
   ...{ fired: 520, per_week: 9.97, someone_home: 400, someone_awake: 300, could_act: 390 },
   ...{ acted_on: 130, duplicates: 52, missed: 104, held_back: 0 },
   by_hour: Array.from({ length: 24 }, (_, hour) => (hour === 7 ? 100 : hour > 17 ? 30 : 0)),
@@ -27,9 +28,20 @@ test('how often, how many heard, done, again and missed, and at which hours', ()
   expect(text).toMatch(/^told: 10 alerts a week\n/);
   expect(text).toMatch(/^stale air +10 +75 +25 +10 +2\.0 \.{7}#\.{10}\+{6}$/m);
   expect(text).toMatch(/^silent +0\.0 +- +- +- +0\.0 \.{24}$/m);
-  expect(text).not.toContain('back');
+  expect(text).not.toMatch(/held\n|held +missed/);
   expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
-  expect(rulesByPlan([told({ a: { ...rule, held_back: 5 } })])).toContain('back');
+});
+
+test('what quiet hours held back is weekly as what stands beside it', () => {
+  const text = rulesByPlan([told({ a: { ...rule, held_back: 832 } })]);
+  expect(text).toMatch(/held +missed/);
+  expect(text).toMatch(/^a +10 +75 +25 +10 +16 +2\.0 /m);
+});
+
+test('a rule that only switches something rings nobody', () => {
+  const text = rulesByPlan([told({ damp: rule, dryer: { ...rule, tells: false } })]);
+  expect(text).toMatch(/^dryer +\(10\) +- +- +10 /m);
+  expect(text).toContain('In brackets: switches something and tells nobody');
 });
 
 test('no rules at all are said', () => {

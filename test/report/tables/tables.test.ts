@@ -397,6 +397,7 @@ describe('runTables', () => {
           damp: {
             ...rule,
             ...{
+              tells: true,
               could_act: 35,
               acted_on: 20,
               duplicates: 3,

@@ -61,6 +61,7 @@ test('rules say how often they ring, whether anybody hears, and which rings most
 `;
   const [now, told] = askedPlans(plans);
   const rule = {
+    tells: true,
     ...{ fired: 520, per_week: 10, someone_home: 400, someone_awake: 300, could_act: 390 },
     ...{ acted_on: 200, duplicates: 52, missed: 3, held_back: 0 },
     by_hour: Array.from({ length: 24 }, (_, hour) => (hour === 7 ? 60 : 20)),
@@ -168,7 +169,7 @@ test.each([
 ])('rules that %d of 100 times somebody could hear', (could_act, words) => {
   const asked = askedPlans(NINETEEN).map((plan, k) => {
     if (k === 0) return plan;
-    const rule = { could_act } as (typeof plan.measures.alerts.by_rule)[string];
+    const rule = { tells: true, could_act } as (typeof plan.measures.alerts.by_rule)[string];
     const alerts = { ...plan.measures.alerts, fired: 100, per_week: 2, by_rule: { damp: rule } };
     return { ...plan, measures: { ...plan.measures, alerts } };
   });

@@ -5,6 +5,7 @@ import { preparedPlans } from './asked.ts';
 
 const EVENING = Array.from({ length: 24 }, (_, hour) => (hour === 18 ? 9 : 1));
 const rule = (fired: number, could_act = fired, duplicates = 0) => ({
+  tells: true,
   ...{ fired, could_act, duplicates, per_week: fired / 52, by_hour: EVENING },
   ...{ someone_home: 0, someone_awake: 0, acted_on: 0, missed: 0, held_back: 0 },
   could_act_by_hour: EVENING,
@@ -42,6 +43,13 @@ describe('the rule that rings most', () => {
     ]);
     expect(told({ damp: rule(104) }, { damp: rule(156) })).toEqual([
       '"damp" rings most, 3 a week, oftenest from 18 to 19 h.',
+    ]);
+  });
+
+  test('is none that only runs a device', () => {
+    const dryer = { ...rule(2964), tells: false };
+    expect(told({ damp: rule(104), dryer })).toEqual([
+      '"damp" rings most, 2 a week, oftenest from 18 to 19 h.',
     ]);
   });
 
