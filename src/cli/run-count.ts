@@ -10,7 +10,8 @@ export interface RunCount {
 
 /**
  * A bar on standard error where that is a terminal, silence where it is not. It grows longer where more
- * is asked for than was expected, and ends full.
+ * is asked for than was expected, and ends full. Before anything is expected or asked for there is none,
+ * because none of none would be a full one.
  *
  * @param expected  runs that will be asked for, as far as can be told before
  */
@@ -27,11 +28,16 @@ export async function startRunCount(io: Io, expected = 0): Promise<RunCount> {
   });
   let asked = 0;
   let done = 0;
-  bar.start(expected, 0);
+  if (expected > 0) bar.start(expected, 0);
   return {
-    asked: () => bar.setTotal(Math.max(expected, ++asked)),
+    asked: () => {
+      asked++;
+      if (expected === 0 && asked === 1) bar.start(1, 0);
+      else bar.setTotal(Math.max(expected, asked));
+    },
     done: () => bar.update(++done),
     stop: () => {
+      if (expected === 0 && asked === 0) return;
       bar.setTotal(asked);
       bar.stop();
     },

@@ -197,7 +197,11 @@ test('runs are counted on a terminal, however many there will be', async () => {
     count.stop();
     return String(terminal.read());
   };
-  expect(await counted(0)).toContain('2 of 4 runs done');
+  const late = await counted(0);
+  expect(late).toContain('2 of 4 runs done');
+  // None of none would be a full bar before anything is done.
+  expect(late).toContain('0 of 1 runs done');
+  expect(late).not.toContain('0 of 0');
   const early = await counted(90);
   expect(early).toContain('0 of 90 runs done');
   // What was expected and never asked for is not waited for at the end.
