@@ -63,7 +63,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
     if (weather === null && file === scenario.weather && file !== weatherFile) problems.delete(key);
   }
   if (problems.size > 0) throw new InputProblems([...problems.values()]);
-  noteDistance(io, weather!, prepared[0]!);
+  await noteDistance(io, weather!, prepared[0]!);
   return { ...loaded, weather: weather!, plans: plans as PlanRequest[] };
 
   function requestOf(plan: PreparedPlan, outdoors: Weather): PlanRequest {
@@ -92,15 +92,20 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
 }
 
 /** Weather of another place may be meant, but should not go unnoticed. */
-function noteDistance(io: Io, { latitude, longitude }: Weather, { home }: PreparedPlan): void {
+async function noteDistance(
+  io: Io,
+  { latitude, longitude }: Weather,
+  { home }: PreparedPlan,
+): Promise<void> {
   const { site } = home;
   const east = Math.abs(((site.longitude - longitude + 540) % 360) - 180);
   if (Math.abs(site.latitude - latitude) <= FAR && east <= 2 * FAR) return;
   const place = (north: number, east: number) => `${figureText(north, 1)}, ${figureText(east, 1)}`;
-  io.err(
-    `note: the weather is of latitude and longitude ${place(latitude, longitude)}, ` +
-      `the home stands at ${place(site.latitude, site.longitude)}\n`,
-  );
+  const { wrapText } = await import('../report/tables/wrap-text.ts');
+  const told =
+    `the weather is of latitude and longitude ${place(latitude, longitude)}, ` +
+    `the home stands at ${place(site.latitude, site.longitude)}`;
+  io.err(`${wrapText(told, 'note: ', io.width)}\n`);
 }
 
 /** Some 200 km. [deg] */

@@ -259,7 +259,7 @@ describe('run', () => {
     const { status, err } = await call([...RUN, '--set', '/site/longitude=179', '--json']);
     expect({ status, err }).toEqual({
       status: 0,
-      err: 'note: the weather is of latitude and longitude 54.2, -1.9, the home stands at 54.2, 179.0\n',
+      err: 'note: the weather is of latitude and longitude 54.2, -1.9, the home stands at\n      54.2, 179.0\n',
     });
   });
 

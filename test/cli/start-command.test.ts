@@ -53,6 +53,8 @@ worst room: main bedroom
     expect(err).toContain('PVGIS (127.0.0.1:');
     expect(err).toContain('Written: home.yaml, and its weather, home-weather.csv.\n');
     expect(err).toMatch(/^As usual, because nobody answered: title, timezone, rooms, /m);
+    for (const line of `${out}${err}`.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    expect(out).not.toContain('The weather is not that of this home');
     expect(out).toMatch(/^My home\n/);
     expect(out).toMatch(/^Buy dehumidifier for 180 GBP\?/m);
     expect(out).toMatch(/^Three answers would narrow this most \(cold corners over 80 %/m);
@@ -113,6 +115,12 @@ describe('a questionnaire that is broken off', () => {
     expect(said.err).toContain('Going on: 10 answers are in home.answers.yaml');
     expect(second.heard[0]).toBe('heat');
     expect(files['home.yaml']).toContain('title: Mill\n');
+    expect(files['home.yaml']).toMatch(
+      /^# The weather is not that of this home: it is that of an invented/m,
+    );
+    expect(said.out).toMatch(
+      /\nThe weather is not that of this home: it is that of an[\s\S]*\n\nNext: change home\.yaml/,
+    );
     expect(files['home.answers.yaml']).toBeUndefined();
   }, 60_000);
 

@@ -39,14 +39,16 @@ export async function start(io: Io, path: string, options: StartOptions): Promis
     return { ...given, ...(await withWeather(io, given.answers, options, context)) };
   });
   await requirePrices(io, path, answers);
-  await writeStart(io, path, { answers, usual, weather });
+  const remark = await writeStart(io, path, { answers, usual, weather });
   const { compare } = await import('./compare.ts');
   await compare(io, path, { set: [], seed: 1 });
   const { narrow } = await import('../start/narrow.ts');
   io.out(`\n${await narrow(io, path, [answers['bothers'] ?? []].flat())}\n`);
-  io.out(
-    `\nNext: change ${path} with an editor; roombalance check ${path} lists what is assumed.\n`,
-  );
+  const { wrapText } = await import('../../report/tables/wrap-text.ts');
+  const next = `Next: change ${path} with an editor; roombalance check ${path} lists what is assumed.`;
+  for (const line of remark === null ? [next] : [remark, next]) {
+    io.out(`\n${wrapText(line, '', io.width)}\n`);
+  }
 }
 
 /** The weather that was chosen; where it cannot be had, the person may choose another. */

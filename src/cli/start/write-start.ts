@@ -1,4 +1,6 @@
 import { basename, dirname, join, relative } from 'node:path';
+import { otherWeather } from '../../scenario/start/other-weather.ts';
+import { placeOf } from '../../scenario/start/place-answer.ts';
 import { priceIn } from '../../scenario/start/price-answer.ts';
 import { type Answers, said } from '../../scenario/start/question.ts';
 import { scenarioText } from '../../scenario/start/write-scenario.ts';
@@ -36,22 +38,31 @@ export interface StartResult {
   readonly weather: string;
 }
 
-/** Write a first scenario and its weather; answers that were kept until then go. */
+/**
+ * Write a first scenario and its weather; answers that were kept until then go.
+ *
+ * @returns what has to be known of the weather; null for nothing
+ */
 export async function writeStart(
   io: Io,
   path: string,
   { answers, usual, weather }: StartResult,
-): Promise<void> {
+): Promise<string | null> {
   const files = filesBeside(path);
   const schema = join(await io.packageFolder(), 'docs', 'scenario.schema.json');
+  const { readWeather } = await import('../../weather/read/read-weather.ts');
+  const { wrapText } = await import('../../report/tables/wrap-text.ts');
+  const remark = otherWeather(placeOf(answers), readWeather(weather, files.weather));
   const text = scenarioText(answers, {
     weather: basename(files.weather),
     schema: relative(dirname(path), schema),
-    usual,
+    ...{ usual, remark },
   });
   await io.writeWhole(files.weather, weather);
   await io.writeWhole(path, text);
   await io.remove(files.kept);
-  io.err(`Written: ${path}, and its weather, ${files.weather}.\n`);
-  if (usual.length > 0) io.err(`As usual, because nobody answered: ${usual.join(', ')}.\n`);
+  const say = (line: string) => io.err(`${wrapText(line, '', io.width)}\n`);
+  say(`Written: ${path}, and its weather, ${files.weather}.`);
+  if (usual.length > 0) say(`As usual, because nobody answered: ${usual.join(', ')}.`);
+  return remark;
 }

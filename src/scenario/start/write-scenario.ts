@@ -13,10 +13,15 @@ export interface ScenarioPaths {
   readonly schema: string;
   /** Ids of questions that nobody answered, so that their answers are only usual ones. */
   readonly usual: readonly string[];
+  /** What has to be known of the weather; null for nothing. */
+  readonly remark: string | null;
 }
 
 /** The text of a first scenario, with remarks, from complete answers. */
-export function scenarioText(answers: Answers, { weather, schema, usual }: ScenarioPaths): string {
+export function scenarioText(
+  answers: Answers,
+  { weather, schema, usual, remark }: ScenarioPaths,
+): string {
   const lines = [
     `# yaml-language-server: $schema=${schema}`,
     '#',
@@ -27,6 +32,7 @@ export function scenarioText(answers: Answers, { weather, schema, usual }: Scena
       : [`# Nobody answered, so that it is as usual: ${usual.join(', ')}.`]),
     keyLine('title', said(answers, 'title')),
     '',
+    ...(remark === null ? [] : remarkLines(remark)),
     keyLine('weather', weather),
     '',
     ...homeLines(answers),
@@ -46,6 +52,18 @@ export function scenarioText(answers: Answers, { weather, schema, usual }: Scena
   ];
   return `${lines.join('\n')}\n`;
 }
+
+/** A remark as lines of comment. */
+function remarkLines(text: string): string[] {
+  const lines = ['#'];
+  for (const word of text.replaceAll(/\s+/g, ' ').split(' ')) {
+    if (lines.at(-1)!.length + word.length < WIDTH) lines.push(`${lines.pop()} ${word}`);
+    else lines.push(`# ${word}`);
+  }
+  return lines;
+}
+
+const WIDTH = 100;
 
 /** A plan as lines of a mapping of plans. */
 export function planLines({ name, description, change, purchases = [] }: PlanOffer): string[] {

@@ -17,7 +17,7 @@ const CONTEXT = {
     { name: 'near.csv', title: 'Near', place: { latitude: 54.2, longitude: -1.9 } },
   ],
 };
-const PATHS = { weather: 'w.csv', schema: 's.json', usual: [] };
+const PATHS = { weather: 'w.csv', schema: 's.json', usual: [], remark: null };
 const all = (given: Answers): Answers => completed(QUESTIONNAIRE, given, CONTEXT).answers;
 const write = (given: Answers): string => scenarioText(all(given), PATHS);
 
@@ -180,6 +180,14 @@ describe('the scenario written', () => {
     expect(text).toMatch(/^# yaml-language-server: \$schema=s\.json\n/);
     expect(text).toContain('# Nobody answered, so that it is as usual: title, kind.\n');
     expect(text).toContain('\nweather: w.csv\n');
+  });
+
+  test('says whose weather it is above it', () => {
+    const remark = `The weather is not that of this home. ${'It is of elsewhere. '.repeat(9).trim()}`;
+    const text = scenarioText(all({}), { ...PATHS, remark });
+    const [, comment = ''] = /\n\n((?:#.*\n)+)weather: w\.csv\n/.exec(text) ?? [];
+    expect(comment.replaceAll(/\n# |^# /g, ' ').trim()).toBe(remark);
+    for (const line of comment.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
 
   test('has what was answered', () => {
