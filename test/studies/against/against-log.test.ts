@@ -50,6 +50,7 @@ describe('a log that the simulation itself made', () => {
     const { misfits, period } = against(logOf((_, value) => value));
     expect(period.hours).toBe(hours);
     expect(misfits.filter(({ quantity }) => quantity === 'temperature')).toHaveLength(3);
+    expect(misfits.filter(({ quantity }) => quantity === 'vapour excess')).toHaveLength(3);
     for (const { quantity, bias, rmse, skill } of misfits) {
       // Vapour of hourly means is not quite the hour's mean vapour; everything else is the same number.
       expect(Math.abs(bias)).toBeLessThan(quantity === 'vapour excess' ? 0.05 : 1e-9);

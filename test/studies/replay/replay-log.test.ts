@@ -196,7 +196,18 @@ test('species are read where they were logged', () => {
   const co2 = (room: string) => series('co2', room, (h) => (h < 20 ? 600 : 1200));
   const at = (room: string) => replayed(stuffy, [co2(room)]);
   expect(at('hall').events.map((event) => event.at)).toEqual(['2025-02-03T20:00Z']);
+  expect(at('hall').rules[0]!.unknown_hours).toBe(0);
   expect(at('bedroom')).toMatchObject({ events: [], rules: [{ unknown_hours: HOURS }] });
+});
+
+test('where a log lost sight of a window, habits have it', () => {
+  const aired = `
+  - { name: aired, when: [{ windows: open, room: bedroom }], response: [{ tell: look }] }`;
+  const lost = (state: number) => series('window', 'bedroom', () => state, 'state');
+  const fired = (given: readonly LoggedSeries[]) => replayed(aired, given).rules[0]!.fired;
+  expect(fired([lost(0)])).toBe(0);
+  expect(fired([lost(Number.NaN)])).toBe(fired([]));
+  expect(fired([])).toBeGreaterThan(0);
 });
 
 test('what stood in for readings that nobody logged is told by room', () => {

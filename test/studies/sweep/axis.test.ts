@@ -36,6 +36,8 @@ describe('what an axis takes', () => {
       [5, 9],
       [10, 20],
     ]);
+    const [steps] = readAxes(['/a=17 to 20.9 by 1']);
+    expect(endsOf(steps!)).toEqual([17, 20]);
     expect(countOf(range!)).toBe(Number.POSITIVE_INFINITY);
   });
 });
