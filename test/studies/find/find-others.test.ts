@@ -53,6 +53,11 @@ describe('outdoor air', () => {
     expect(found.answer[0]).toMatch(
       /^No rate does both: [\d.]+ L\/s more make the den fresh enough \(0 h\), and cost \d+ \w+ a year\.$/,
     );
+    expect(found.runs.some(({ figure }) => figure === 0)).toBe(true);
+    expect(found.runs.every(({ holds }) => !holds)).toBe(true);
+    const flows = found.runs.slice(1).map(({ tried }) => Number.parseFloat(tried));
+    expect(found.runs[0]!.tried).toBe('as it is');
+    expect(flows).toEqual(flows.toSorted((a, b) => a - b));
   });
 
   test('is nothing more where the room is fresh as it is', async () => {
@@ -68,6 +73,7 @@ describe('airing', () => {
   test('is the cheapest of the shortest that do it', async () => {
     const asked = 40;
     const found = await findAiring(setup, asked);
+    expect(found.question).toMatch(/ under its band for all but 40 h$/);
     const good = found.runs.filter(({ holds }) => holds);
     expect(good.length).toBeGreaterThan(0);
     const cheapest = good.reduce((a, b) => (b.money < a.money ? b : a));
@@ -81,6 +87,7 @@ describe('airing', () => {
   test('that there is none, and that none is needed, are answers', async () => {
     const none = await findAiring(setup, 0);
     expect(none.value).toBeNull();
+    expect(none.question).toMatch(/ under its band at all times$/);
     expect(none.answer[0]).toMatch(
       /^No routine does it: even 60 min at 07:30, 13:00, 18:00 and 22:00 leaves the den with \d+ h\.$/,
     );
@@ -133,6 +140,10 @@ describe('a dehumidifier', () => {
     const series = { rooms: [{ name: 'den', relativeHumidity: hours }] } as unknown as PlanSeries;
     // All 84 h of 84 % lie within some 168 h.
     expect(worstWeek(series, 'den')).toBeCloseTo(42, 9);
+    // An hour of 84 % a week earlier is of no week with all of them.
+    const apart = hours.map((_, h) => (h === 0 || (h >= 168 && h < 252) ? 84 : 0));
+    const later = { rooms: [{ name: 'den', relativeHumidity: apart }] };
+    expect(worstWeek(later as unknown as PlanSeries, 'den')).toBeCloseTo(42, 9);
     const short = { rooms: [{ name: 'den', relativeHumidity: hours.slice(90, 110) }] };
     expect(worstWeek(short as unknown as PlanSeries, 'den')).toBeCloseTo(42, 9);
   });
