@@ -72,14 +72,26 @@ function frontierParts(outcome: SweepOutcome, width: number): string[] {
 function kneeWords({ frontier, knee, currency }: SweepOutcome): string {
   const [first] = frontier;
   if (first !== undefined && frontier.length === 1) {
-    return `Run ${first.run} (${runWords(first)}) is the cheapest and has the fewest hours.`;
+    return `Run ${first.run} (${runWords(first)}) is the cheapest and has the fewest hours.${coldWords(first)}`;
   }
   if (knee === null) return 'Nowhere between its ends does the frontier bend towards both.';
   const { at, before, after } = knee;
   return (
     `The bend is at run ${at.run} (${runWords(at)}). Up to it, from the cheapest, 100 room-hours ` +
     `less cost ${figureText(100 * before)} ${currency} a year; beyond it, to the one with fewest ` +
-    `hours, ${figureText(100 * after)}.`
+    `hours, ${figureText(100 * after)}.${coldWords(at)}`
+  );
+}
+
+/** What must stand beside a setting that is cold for whoever sits or sleeps there. */
+function coldWords({ values }: FrontierRun): string {
+  const low = Object.entries(values).filter(
+    ([pointer, value]) => SETTING.test(pointer) && value < LEAST_WARM,
+  );
+  if (low.length === 0) return '';
+  return (
+    ` That sets a thermostat below ${LEAST_WARM} °C: the WHO guidance asks for ${LEAST_WARM} °C or more where ` +
+    'people are, and for warmer rooms for infants and for frail, old and ill people, who come before any saving.'
   );
 }
 
@@ -100,3 +112,6 @@ function thinned(frontier: readonly FrontierRun[], bend: number | undefined): Fr
 }
 
 const MOST = 20;
+/** Of heating, at one time of day or at all. */
+const SETTING = /^\/heating\/(?:.*\/)?setpoint$|^\/heating\/rooms\/[^/]+$/;
+const LEAST_WARM = 18; // °C

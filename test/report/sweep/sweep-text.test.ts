@@ -3,7 +3,7 @@ import { frontierChart } from '../../../src/report/charts/frontier-chart.ts';
 import { sweepText } from '../../../src/report/sweep/sweep-text.ts';
 
 const run = (number: number, money: number, hours: number) => ({
-  ...{ run: number, plan: 'now', values: { '/heating/setpoint': 15 + number }, money, hours },
+  ...{ run: number, plan: 'now', values: { '/heating/setpoint': 17 + number }, money, hours },
 });
 const RUNS = [run(1, 1000, 500), run(2, 1010, 300), run(3, 1200, 200)];
 const outcome = {
@@ -21,13 +21,33 @@ none that is cheaper with no more hours or has fewer for no more money.
 
    GBP   room h
 a year  outside  run  /heating/setpoint
-  1000      500    1                 16
-  1010      300    2                 17
-  1200      200    3                 18
+  1000      500    1                 18
+  1010      300    2                 19
+  1200      200    3                 20
 
-The bend is at run 2 (now, /heating/setpoint 17). Up to it, from the cheapest,
+The bend is at run 2 (now, /heating/setpoint 19). Up to it, from the cheapest,
 100 room-hours less cost 5.00 GBP a year; beyond it, to the one with fewest
 hours, 190.`);
+});
+
+test.each([
+  ['/heating/setpoint', 17, true],
+  ['/heating/setpoint', 18, false],
+  ['/heating/setpoint/1/setpoint', 15, true],
+  ['/heating/rooms/bedroom', 14, true],
+  ['/heating/rooms/bedroom/setpoint', 14, true],
+  ['/heating/efficiency', 0.8, false],
+  ['/cooling/setpoint', 17, false],
+])('a bend at %s %f is cautioned against: %s', (pointer, value, cautioned) => {
+  const at = { ...RUNS[1]!, values: { [pointer]: value } };
+  const told = [
+    { frontier: [{ ...RUNS[0]!, values: { [pointer]: 30 } }, at], knee: { ...outcome.knee, at } },
+    { frontier: [at] },
+  ];
+  for (const more of told) {
+    const text = sweepText({ ...outcome, ...more }, 80).replaceAll('\n', ' ');
+    expect(text.includes('That sets a thermostat below 18 °C')).toBe(cautioned);
+  }
 });
 
 describe('other ends', () => {
@@ -40,7 +60,7 @@ describe('other ends', () => {
     [
       'one run beats all',
       { frontier: RUNS.slice(0, 1), knee: null },
-      'Run 1 (now, /heating/setpoint 16) is the cheapest and has the fewest hours.',
+      'Run 1 (now, /heating/setpoint 18) is the cheapest and has the fewest hours.',
     ],
     ['no bend', { knee: null }, 'Nowhere between its ends does the frontier bend towards both.'],
     ['a part', { frontier: [], knee: null, shard: [2, 4] }, '12 runs, shard 2 of 4, in all.csv'],
