@@ -103,6 +103,14 @@ test('a step that spans several prices pays each for its part, also before the f
   expect(price(START, 3600)).toBeCloseTo((3 * 600 + 1 * 1800 + 2 * 1200) / 3600, 12);
 });
 
+test('a short series repeats for ever, a year before it as well', () => {
+  const prices = Float64Array.of(1, 2, 3, 4, 5, 6, 7);
+  const price = meanPriceOf({ by: 'series', start: START, step: 1800, prices });
+  const rounds = 2600; // of three and a half hours, more than a year
+  const at = (slot: number) => price(START + slot * 1800, 1800);
+  expect([-1, 0, 7, 7 * rounds, -7 * rounds, 7 * rounds + 3].map(at)).toEqual([7, 1, 1, 1, 1, 4]);
+});
+
 test('a series needs a price', () => {
   const none = { by: 'series', start: 0, step: 1800, prices: new Float64Array() } as const;
   expect(() => meanPriceOf(none)).toThrow('meanPriceOf: a series of prices needs at least 1');

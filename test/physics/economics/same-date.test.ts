@@ -29,6 +29,9 @@ test('prices of more than a year hold in other years from their first day on', (
   const price = meanPriceOf({ by: 'series', start: utc('2023-01-01T00:00'), step: 3600, prices });
   expect(price(utc('2022-01-01T05:00'), 600)).toBe(5);
   expect(price(utc('2022-01-02T05:00'), 600)).toBe(29);
+  // Its own second January is as it was; what follows its last day is of the first year again.
+  expect(price(utc('2024-01-10T00:00'), 600)).toBe(374 * 24);
+  expect(price(utc('2024-02-05T00:00'), 600)).toBe(35 * 24);
 });
 
 test('a leap day that they lack is the day before', () => {

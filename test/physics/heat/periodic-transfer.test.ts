@@ -103,6 +103,9 @@ test('ever finer lumps come to the exact layer, the error falling with the squar
     );
   });
   expect(errors[2]!).toBeLessThan(2e-3);
+  const { resistance, capacity } = evenChain(brick, 40);
+  const { decrement } = periodicTransferOfChain(resistance, capacity, DAY);
+  expect(Math.abs(decrement / exact.decrement - 1)).toBeLessThan(2e-3);
   for (const k of [0, 1]) expect(Math.log2(errors[k]! / errors[k + 1]!)).toBeCloseTo(2, 1);
 });
 
