@@ -38,7 +38,21 @@ export function asGood({ baseline, plan, rivals, room, helped }: Rivalry): PlanM
         return amount <= most + near(guard, least[k]!);
       });
     });
-  const asMuch = (rival: Judged): boolean =>
+  const much = asMuch({ baseline, plan, room, helped });
+  return rivals
+    .filter((rival) => notWorse(rival) && much(rival))
+    .map(({ measures }) => measures)
+    .sort((a, b) => extraPerYear(b, a));
+}
+
+/** Whether a rival does as much as the plan against what that helps against, whatever else it does. */
+export function asMuch({
+  baseline,
+  plan,
+  room,
+  helped,
+}: Omit<Rivalry, 'rivals'>): (rival: Judged) => boolean {
+  return (rival) =>
     helped.every((guard) => {
       const own = amountsOf(guard, plan, room);
       const had = amountsOf(guard, baseline, room);
@@ -49,10 +63,6 @@ export function asGood({ baseline, plan, rivals, room, helped }: Rivalry): PlanM
         return amount <= own[k]! + (taken > most ? Math.min(most, 0.1 * taken) : most);
       });
     });
-  return rivals
-    .filter((rival) => notWorse(rival) && asMuch(rival))
-    .map(({ measures }) => measures)
-    .sort((a, b) => extraPerYear(b, a));
 }
 
 /** How much there is of what is guarded against: room-hours a year, % of the time, levels. */

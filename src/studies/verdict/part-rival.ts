@@ -1,31 +1,36 @@
 import { figureText } from '../../units/figure-text.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { effectsOf } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
-import { asGood, type Judged } from './as-good.ts';
+import { asMuch, type Judged } from './as-good.ts';
 import type { DecisionSetup } from './decision.ts';
 import { guardOf, HARM } from './guards.ts';
 import type { Weighing } from './weigh-plan.ts';
 
 /**
  * Where nothing does all that a plan does for less, but something does as much against what it helps
- * against most: that, with its money. Empty where nothing does.
+ * against most: the cheapest of that, with its money and what it makes worse. Empty where nothing
+ * does.
  */
 export function partRivalWords(setup: DecisionSetup, weighed: Weighing): string[] {
   const { verdict, extra, effects, helped } = weighed;
   const main = effects.find((effect) => effect.better && helped.includes(guardOf(effect)));
   if (verdict !== 'worth it' || main === undefined || !(extra > 0)) return [];
   const guard = guardOf(main);
-  const [cheapest] = asGood({
-    ...{ baseline: judged(setup.baseline), plan: judged(setup.plan) },
-    ...{ rivals: setup.rivals.map(judged), room: setup.room, helped: [guard] },
-  });
-  if (cheapest === undefined || extraPerYear(setup.plan, cheapest) > -LEAST_SAVED * extra)
-    return [];
-  const cost = extraPerYear(setup.baseline, cheapest);
+  const [baseline, plan] = [judged(setup.baseline), judged(setup.plan)];
+  const [cheapest] = setup.rivals
+    .map(judged)
+    .filter(asMuch({ baseline, plan, room: setup.room, helped: [guard] }))
+    .sort((a, b) => extraPerYear(b.measures, a.measures));
+  if (cheapest === undefined) return [];
+  if (extraPerYear(setup.plan, cheapest.measures) > -LEAST_SAVED * extra) return [];
+  const cost = extraPerYear(setup.baseline, cheapest.measures);
+  const [worse] = effectsOf(baseline.figures, cheapest.figures).filter(({ better }) => !better);
+  const but = worse === undefined ? '' : `, but ${worse.words}`;
   const { currency } = setup.plan.money;
   const money = `${figureText(Math.abs(cost), 0)} ${currency} a year`;
   return [
-    `Against ${HARM[guard]} alone, ${cheapest.plan} does as much and ${cost < 0 ? `saves ${money}` : `costs ${money}`}.`,
+    `Against ${HARM[guard]} alone, ${cheapest.figures.plan} does as much and ${cost < 0 ? 'saves' : 'costs'} ${money}${but}.`,
   ];
 }
 

@@ -189,14 +189,23 @@ test('what does as much against the main thing alone, for less, is named with it
     return { ...made, rooms: { ...made.rooms, den: { ...den, outside_band_hours } } };
   };
   const stale = airy(4000, 1500);
-  const found = decide({
+  const asked: Partial<DecisionSetup> = {
     ...{ baseline: with_('as-lived', 800, 1000, stale), guards: ['damp', 'air'] },
     plan: with_('fan', 50, 1178, airy(1000, 900)),
-    rivals: [with_('drier', 10, 1055, stale)],
-  });
+  };
+  const drier = with_('drier', 10, 1055, stale);
+  const found = decide({ ...asked, rivals: [drier] });
   expect(found).toMatchObject({ verdict: 'worth it', instead: null });
   expect(found.sentences[1]).toBe(
     'Against damp alone, drier does as much and costs 55 GBP a year.',
+  );
+  const cold = { winter_cold_hours_per_day: 3, felt_cold_hours: 540 };
+  const rival = { ...drier, rooms: { ...drier.rooms, den: { ...drier.rooms.den, ...cold } } };
+  expect(decide({ ...asked, rivals: [rival] }).sentences[1]).toBe(
+    'Against damp alone, drier does as much and costs 55 GBP a year, but people are in rooms that are too cold 3.0 h a day (den).',
+  );
+  expect(decide({ ...asked, rivals: [with_('dear', 10, 1170, stale)] }).sentences[1]).not.toContain(
+    'Against damp alone',
   );
 });
 
