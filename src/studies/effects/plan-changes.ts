@@ -25,8 +25,10 @@ export type Change =
 export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Change> {
   const changed = new Set<Change>();
   for (const [change] of PARTS) {
-    if (one.get(change) !== other.get(change)) changed.add(change);
+    if (change !== 'season' && one.get(change) !== other.get(change)) changed.add(change);
   }
+  // Who says nothing of the season gets the one that is usual with the source.
+  if (!changed.has('source') && one.get('season') !== other.get('season')) changed.add('hours');
   if (changed.has('building')) changed.delete('source');
   // Another setting is one at all hours; hours are those at which it holds.
   if (changed.has('setting')) changed.delete('hours');
@@ -34,7 +36,7 @@ export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Ch
 }
 
 /** What each change is recognised by, as text, so that many plans can be set side by side. */
-export type PlanParts = ReadonlyMap<Change, string>;
+export type PlanParts = ReadonlyMap<Change | 'season', string>;
 
 export function planParts(plan: PreparedPlan): PlanParts {
   return new Map(PARTS.map(([change, partsOf]) => [change, textOf(partsOf(plan))]));
@@ -48,17 +50,17 @@ export function highestSettings({ household }: PreparedPlan): (number | null)[] 
   });
 }
 
-const PARTS: readonly (readonly [Change, (plan: PreparedPlan) => unknown])[] = [
+const PARTS: readonly (readonly [Change | 'season', (plan: PreparedPlan) => unknown])[] = [
   ['setting', highestSettings],
   [
     'hours',
     ({ household, automation }) => [
       household.setpoints,
-      automation.heatingSeason,
       automation.holidaySetback,
       automation.thermostats.map((each) => (byPresence(each) ? null : each.lead)),
     ],
   ],
+  ['season', ({ automation }) => automation.heatingSeason],
   [
     'presence',
     ({ automation: { thermostats, presenceSensors } }) => [

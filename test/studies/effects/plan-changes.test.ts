@@ -38,8 +38,11 @@ test.each<[string, string, Change[]]>([
   expect(changed(change)).toEqual(expected);
 });
 
-test('another source of heat, where it does not move the heating season', () => {
-  const heated = (source: string) => `change: { heating: { source: ${source}, season: Oct-Apr } }`;
+test.each([
+  ['the season that is usual with it', ''],
+  ['a season that stays', ', season: Oct-Apr'],
+])('another source of heat, with %s', (_, season) => {
+  const heated = (source: string) => `change: { heating: { source: ${source}${season} } }`;
   expect(changed(heated('direct electric'), heated('boiler'))).toEqual(['source']);
 });
 
