@@ -1,4 +1,4 @@
-import { coldSpotHours, roomHours } from '../../measures/comfort/room-hours.ts';
+import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { inputInWords } from '../../report/page/input-in-words.ts';
 import { wrapText } from '../../report/tables/wrap-text.ts';
@@ -93,7 +93,7 @@ const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
     words: 'too cold with somebody in, all rooms',
     whose: 'too cold',
     unit: () => 'h',
-    of: (plan) => roomHours(plan, 'outside_band_occupied_hours', 'temperature_low'),
+    of: feltColdHours,
   },
 };
 
