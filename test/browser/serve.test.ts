@@ -171,7 +171,8 @@ describe.skipIf(found === null)('roombalance serve in a browser', () => {
       await tab('send');
       await page.keyboard.press('Enter');
       await page.getByRole('heading', { name: 'Nothing is written yet' }).waitFor();
-      expect(await page.evaluate('document.activeElement.className')).toBe('troubles');
+      // The page puts the focus there once it is read.
+      await page.waitForFunction("document.activeElement.className === 'troubles'");
       expect(await accessibilityFaults(page)).toEqual([]);
       expect(await field('title').locator('input').inputValue()).toBe('Mill');
       expect(await open.wrong()).toEqual([

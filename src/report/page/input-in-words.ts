@@ -1,3 +1,4 @@
+import { SPECIES } from '../../species/species-table.ts';
 import { pathInWords } from './path-in-words.ts';
 
 /** An input as somebody says it who has not seen the file, and its unit; empty for none. */
@@ -70,8 +71,15 @@ const KNOWN: readonly Known[] = [
   known('discount rate', 'interest forgone on the price', 'share a year'),
   known('awake, water', 'water from a person awake', 'g/h'),
   known('asleep, water', 'water from a person asleep', 'g/h'),
-  known('awake, co2', 'CO2 from a person awake', 'm³/h'),
-  known('asleep, co2', 'CO2 from a person asleep', 'm³/h'),
+  ...SPECIES.flatMap(({ symbol, unit, sources: { body } }) =>
+    (body === undefined ? [] : ['awake', 'asleep']).map((state) =>
+      known(
+        `${state}, ${body!.key}`,
+        `${symbol} from a person ${state}`,
+        unit === 'ppm' ? 'm³/h' : 'µg/h',
+      ),
+    ),
+  ),
   known('awake, heat', 'heat from a person awake', 'W'),
   known('asleep, heat', 'heat from a person asleep', 'W'),
   known('heating, setpoint', 'thermostat', '°C'),

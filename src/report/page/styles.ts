@@ -187,6 +187,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   th, td, .plans th, .plans td { padding: 1.2pt 2pt; }
   .plans .strip, .plans tbody th small, .plans tbody th br { display: none !important; }
   .plans thead th, .plans td { min-width: 0; }
+  .plans td.figure small { overflow-wrap: anywhere; white-space: normal; }
   .plans small { overflow-wrap: anywhere; }
   .word, .long, tbody th { overflow-wrap: anywhere; }
   td.figure:not(.long) { white-space: nowrap; }

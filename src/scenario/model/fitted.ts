@@ -31,7 +31,7 @@ export const fittedModel = named(
           description:
             'Whether the log tells the value; one that it does not stays as uncertain as before',
           eg: false,
-          usual: true,
+          otherwise: 'the log tells it',
         })
         .optional(),
       log: text('Path of the log that the value was fitted to', { eg: 'log.csv' }),

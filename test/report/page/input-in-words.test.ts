@@ -18,6 +18,8 @@ test.each([
   ['/rules/0/response/1/delay', 'how late somebody acts when rule "stale" says to open den', 'min'],
   ['/heating/season/mean below', 'heating begins when outdoor days are colder than', '°C'],
   ['/household/bodies/awake/water', 'water from a person awake', 'g/h'],
+  ['/household/bodies/asleep/co2', 'CO2 from a person asleep', 'm³/h'],
+  ['/household/bodies/awake/tvoc', 'TVOC from a person awake', 'µg/h'],
   ['/household/activities/0/water', 'water each time, shower', ''],
   ['/heating/rooms/den/sensor/bias', 'thermostat reads too much, den', 'K'],
   ['/home/build/exposed floor u-value', 'U-value of floors over open air', 'W/m²K'],
