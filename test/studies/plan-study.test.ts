@@ -81,7 +81,7 @@ describe('a dehumidifier', () => {
     expect(found.decision.sentences.map(plain)).toEqual([
       'Buy it: dry costs 113 GBP a year, and with it mould is less likely (index 0.0, was 3.0, den) and cold corners are dry enough 100 % of the time (was 98 %); nothing else that was tried does as much for less without making something else worse.',
       'That turns where the price of what is bought is above 255 GBP (180 today): then den 3.0 K warmer does as much for less.',
-      'All that people notice of it: mould is less likely (index 0.0, was 3.0, den); cold corners are dry enough 100 % of the time (was 98 %).',
+      'What it changes most: mould is less likely (index 0.0, was 3.0, den); cold corners are dry enough 100 % of the time (was 98 %).',
       'The cheapest other way to as much, den 3.0 K warmer, costs 9 GBP a year more.',
       'It would turn round (something else first) were the price of electricity 0.331 GBP/kWh instead of 0.300.',
       'It would turn round (not needed) were water from washing, cooking, laundry and plants 1.30 L/day instead of 2.00.',

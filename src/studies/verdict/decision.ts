@@ -79,7 +79,7 @@ export function furtherEffects({ effects, harms, helped, verdict }: Weighing): s
   const words = told.slice(0, MOST_EFFECTS).map((effect) => effect.words);
   return words.length < (verdict === 'not needed' ? 1 : 2)
     ? []
-    : [`All that people notice of it: ${words.join('; ')}.`];
+    : [`What it changes most: ${words.join('; ')}.`];
 }
 
 function rivalWords(plan: PlanMeasures, rival: PlanMeasures): string {

@@ -50,8 +50,8 @@ test('what gets better is told by what is good about it', () => {
   expect(answers(plans, [{ den: wet }, { energy: 1030, purchaseCost: 22.5, den: dry }])).toEqual([
     'Buy drier for 180 GBP? Not needed: mould is not likely to start without it (index up to 0.4 ' +
       'of 6), so that drier guards against nothing here. What drier does besides would have to be ' +
-      'worth 53 GBP a year to you; even as a gift it costs 27 GBP a year. All that people notice ' +
-      'of it: rooms are dry enough 90 % of the time (was 60 %).',
+      'worth 53 GBP a year to you; even as a gift it costs 27 GBP a year. What it changes most: ' +
+      'rooms are dry enough 90 % of the time (was 60 %).',
   ]);
 });
 

@@ -53,7 +53,7 @@ describe('worth it', () => {
       sentences: [
         `Buy it if 65 GBP a year are worth it to you: with dry ${DRIER_WORDS}; nothing else that was tried does as much for less without making something else worse.`,
         'It turns where that is worth less than 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
-        `All that people notice of it: ${DRIER_WORDS.replace(' and cold', '; cold')}.`,
+        `What it changes most: ${DRIER_WORDS.replace(' and cold', '; cold')}.`,
       ],
     });
   });
