@@ -102,7 +102,7 @@ export const cutOff = (page: Page): Promise<string[]> =>
     .filter((one) => one.offsetParent !== null && one.scrollWidth > one.clientWidth + 1)
     .map((one) => one.getAttribute('aria-label') ?? one.parentElement.id)`);
 
-/** Width of A4 less its margins, about. [px] */
+/** Width of A4 less its margins, a little less than it is. [px] */
 export const A4 = 688;
 
 const BIN = 'dist/cli/bin.js';

@@ -168,7 +168,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
 }
 @media print {
   :root { --paper: #fff; --ink: #000; --soft: #444; --line: #bbb; --raised: #fff; --link: #000; --mark: #000; --better: #0b4c66; --worse: #8a2c0c; color-scheme: light; }
-  @page { size: A4; margin: 14mm; }
+  @page { size: A4; margin: 12mm; }
   html { font-size: 8.5pt; }
   body { max-width: none; padding: 0; }
   nav, .choices, .try, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
