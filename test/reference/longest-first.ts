@@ -28,5 +28,5 @@ export const LONGEST: readonly string[] = [
   ...['cli/bin', 'network', 'cli/speak-visibly', 'cli/doubt', 'cli/fit', 'cli/plans'],
   ...['fit/gas-meter', 'scenario/schema-', 'studies/doubts/', 'studies/plan-study'],
   ...['studies/real-study', 'gallery/', 'living/', 'laws/', 'engine/allocation'],
-  ...['cli/library', 'cli/start.', 'weather/make/make-weather'],
+  ...['cli/library', 'cli/start.', 'cli/serve/', 'engine/balances', 'weather/make/make-weather'],
 ];
