@@ -1,3 +1,5 @@
+import { unitBehind } from './unit-behind.ts';
+
 /**
  * Refuse a number outside its range. NaN is refused too, because every comparison with NaN is false.
  *
@@ -27,7 +29,7 @@ export class OutOfRange extends RangeError {
   readonly unit: string;
 
   constructor(value: number, range: readonly [number, number], what: string, unit: string) {
-    const of = unit === '' ? '' : ` ${unit}`;
+    const of = unitBehind(unit);
     super(`${what} must be between ${range[0]} and ${range[1]}${of}, got ${value}${of}`);
     this.name = 'OutOfRange';
     this.value = value;

@@ -28,13 +28,14 @@ export function patchOf(node: SchemaNode): SchemaNode {
 
 /** A whole list, or what is added to it, changed of its items by their names, and dropped. */
 function listChange(list: SchemaNode): SchemaNode {
-  const { items, description = '' } = withoutAbsence(list);
-  if (items === undefined || Array.isArray(items)) return withoutAbsence(list);
+  const whole = withoutAbsence(list);
+  const { items, description = '' } = whole;
+  if (items === undefined || Array.isArray(items)) return whole;
   const edit: SchemaNode = {
     type: 'object',
     properties: {
       add: {
-        ...withoutAbsence(list),
+        ...whole,
         description: `Items put at the end: ${lowered(description)}`,
       },
       change: {
@@ -47,7 +48,7 @@ function listChange(list: SchemaNode): SchemaNode {
     additionalProperties: false,
     description,
   };
-  return { description, anyOf: [withoutAbsence(list), edit] };
+  return { description, anyOf: [whole, edit] };
 }
 
 function withoutAbsence({ examples: _examples, default: _usual, ...node }: SchemaNode): SchemaNode {

@@ -7,6 +7,7 @@ import { oneAtATime } from '../../studies/doubts/one-at-a-time.ts';
 import { memoizedRuns } from '../../studies/memoized-runs.ts';
 import { prepareVariant, variantScenario } from '../../studies/plan-variant.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { unitBehind } from '../../units/unit-behind.ts';
 import type { Io } from '../io.ts';
 import { loadPlans } from '../load-plans.ts';
 import { startRunCount } from '../run-count.ts';
@@ -59,7 +60,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
     const lines = found.effects.slice(0, TOLD).map(({ path: pointer, ...effect }, k) => {
       const ends = [effect.at_low, effect.at_high].map((end) => figureText(end, 0));
       const { name, unit: own } = inputInWords(pointer, raw);
-      const of = own === '' ? '' : ` ${own}`;
+      const of = unitBehind(own);
       const range = `${figureText(effect.low)} to ${figureText(effect.high)}${of}`;
       const assumed = `${name}: ${figureText(effect.value)}${of} is assumed`;
       const gives = `${range} gives ${ends.join(' to ')} ${unit} ${minded.whose}`;

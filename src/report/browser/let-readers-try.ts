@@ -41,22 +41,25 @@ export function letReadersTry(held: HeldTrial): void {
     part.classList.add('stale');
     const chain = (k: number): void => {
       const place = held.spans[k];
-      if (place === undefined || mine !== turn) return;
+      if (place === undefined) return;
       run(runners!.spans, place, trial, mine, (answer) => {
-        take(mine, place.name, trial, answer);
+        take(place.name, trial, answer);
         chain(k + 1);
       });
     };
     chain(0);
     run(runners.whole, { name: WHOLE, span: null }, trial, mine, (answer) => {
-      take(mine, WHOLE, trial, answer);
+      take(WHOLE, trial, answer);
       if ('problems' in answer) return;
       told.textContent = 'All figures are of what is tried.';
       part.classList.remove('stale');
     });
   };
 
-  /** Run one place; first as it is, where nobody has waited for that yet. */
+  /**
+   * Run one place; first as it is, where nobody has waited for that yet. What comes of it is told only
+   * while no knob has been turned since.
+   */
   function run(
     { ask: asked }: Runner,
     { name, span }: Pick<HeldTrial['spans'][number], 'name'> & Pick<LivingRequest, 'span'>,
@@ -81,8 +84,7 @@ export function letReadersTry(held: HeldTrial): void {
     });
   }
 
-  function take(mine: number, name: string, trial: Trial, answer: LivingAnswer): void {
-    if (mine !== turn) return;
+  function take(name: string, trial: Trial, answer: LivingAnswer): void {
     if ('problems' in answer) {
       told.textContent = `That cannot be run: ${answer.problems.join('; ')}.`;
       return;
@@ -90,7 +92,7 @@ export function letReadersTry(held: HeldTrial): void {
     known.set(name, { is: answer, trial });
     show(name);
     if (name !== WHOLE) return;
-    drawDays(document.getElementById('try-lines')!, before.get(name) ?? answer, answer);
+    drawDays(document.getElementById('try-lines')!, before.get(name)!, answer);
     document.getElementById('try-command')!.textContent = commandOf(held, answer.settings);
     document.getElementById('try-plan')!.textContent = answer.plan;
   }
@@ -99,7 +101,7 @@ export function letReadersTry(held: HeldTrial): void {
     const found = known.get(name);
     if (found === undefined) return;
     const { is } = found;
-    const was = before.get(name) ?? is;
+    const was = before.get(name)!;
     const times = [found.trial.electricity, (trial ?? found.trial).electricity] as const;
     const now = atOtherPrice(is, held.offer.electricity ?? 0, times, held.years);
     showFigures(name, name === WHOLE, triedFigures(was, now, held.currency, name === WHOLE));

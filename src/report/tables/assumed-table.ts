@@ -1,5 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { unitBehind } from '../../units/unit-behind.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
@@ -59,7 +60,7 @@ function widthOf({ low, high }: Assumed): number {
 }
 
 const valueText = ({ value, unit }: Assumed): string =>
-  `${typeof value === 'string' ? value : figureText(value)}${unit === '' ? '' : ` ${unit}`}`;
+  `${typeof value === 'string' ? value : figureText(value)}${unitBehind(unit)}`;
 const rangeText = ({ low, high }: Assumed): string =>
   low === null || high === null ? '' : `${figureText(low)} to ${figureText(high)}`;
 const lengthOf = (text: string): number => [...text].length;

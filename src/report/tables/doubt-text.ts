@@ -6,6 +6,7 @@ import type {
   SampledDoubt,
 } from '../../studies/doubts/sampled-doubt.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { unitBehind } from '../../units/unit-behind.ts';
 import { andList } from '../../units/word-list.ts';
 import { type Column, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
@@ -33,10 +34,7 @@ export function doubtText(
   const { plans, differences } = doubt;
   const name = (pointer: string) =>
     pointer === 'weather' ? 'the year of weather' : named(pointer).name;
-  const unitOf = (pointer: string) => {
-    const { unit } = named(pointer);
-    return unit === '' ? '' : ` ${unit}`;
-  };
+  const unitOf = (pointer: string) => unitBehind(named(pointer).unit);
   const said = (sentences: readonly string[]) => wrapText(sentences.join(' '), '', width);
   const alone = differences.length === 0 ? plans.map((plan) => said([alonePlan(plan, name)])) : [];
   return [

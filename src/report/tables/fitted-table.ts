@@ -1,5 +1,6 @@
 import type { FittedValue } from '../../scenario/read-scenario.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { unitBehind } from '../../units/unit-behind.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
@@ -63,7 +64,7 @@ function factorWords(
       ? ''
       : ` ${figureText(first.value / first.from, 2)} (${figureText(first.low / first.from, 2)} to ${figureText(first.high / first.from, 2)})`;
   const each = values.map(({ path, value, from, unit }) => {
-    const now = `${figureText(value)}${unitOf(unit)}`;
+    const now = `${figureText(value)}${unitBehind(unit)}`;
     const before = from === null ? '' : ` (before ${figureText(from)})`;
     return `${named(path)} ${now}${before}`;
   });
@@ -75,8 +76,6 @@ const untoldWords = (values: readonly FittedValue[], named: Named): string =>
   `Not told by the log, moved along with the rest and as uncertain as before: ${values
     .map(({ path, value, unit }) => {
       const name = named(path);
-      return `${name} ${figureText(value)}${unitOf(unit)}`;
+      return `${name} ${figureText(value)}${unitBehind(unit)}`;
     })
     .join('; ')}.`;
-
-const unitOf = (unit: string): string => (unit === '' ? '' : ` ${unit}`);

@@ -145,7 +145,7 @@ const MOST_WANTED: readonly Wanted[] = [
 ];
 function moneyNote({ plans: [first] }: ComparisonAnswers): string {
   const part = first?.figures.part ?? null;
-  const span = part?.span.replaceAll('\u00a0', ' ') ?? 'a year';
+  const span = part === null ? 'a year' : `in these ${part.length.replaceAll('\u00a0', ' ')}`;
   const counted =
     part === null ? 'purchases included, hot water not' : 'without purchases and hot water';
   return `Money (${counted}) and energy ${span}: the difference from the first plan.`;

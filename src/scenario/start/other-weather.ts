@@ -1,5 +1,6 @@
 import type { Coordinates } from '../../units/coordinates.ts';
 import type { Weather } from '../../weather/weather.ts';
+import { furtherWords } from './place-answer.ts';
 
 /**
  * What has to be known of weather that is invented, or of a place far from the home: whose it is, how
@@ -12,9 +13,7 @@ export function otherWeather(
   const invented = sun === 'invented';
   const off = latitude - place.latitude;
   if (!invented && Math.abs(off) < FAR) return null;
-  const side = off < 0 ? 'south' : 'north';
-  const far =
-    Math.abs(off) < SAME ? 'as far north' : `${Math.abs(off).toFixed(1)}° further ${side}`;
+  const far = Math.abs(off) < SAME ? 'as far north' : furtherWords(off);
   const where = `${invented ? 'an invented town' : 'a place'} ${far} (${title}, latitude ${latitude.toFixed(1)})`;
   return (
     `The weather is not that of this home: it is that of ${where}. ` +

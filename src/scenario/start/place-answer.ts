@@ -46,12 +46,14 @@ export function nearestInClimate(
 /** How far a weather file's place is, in words for a list. */
 export function farness(place: Coordinates, { place: other }: WeatherAtHand): string {
   const km = Math.round(distance(place, other) / 10) * 10;
-  const degrees = other.latitude - place.latitude;
-  const side = degrees < 0 ? 'south' : 'north';
   return km === 0
     ? 'of this place'
-    : `${km} km away, ${Math.abs(degrees).toFixed(1)}° further ${side}`;
+    : `${km} km away, ${furtherWords(other.latitude - place.latitude)}`;
 }
+
+/** "1.7° further south". @param degrees  north */
+export const furtherWords = (degrees: number): string =>
+  `${Math.abs(degrees).toFixed(1)}° further ${degrees < 0 ? 'south' : 'north'}`;
 
 /** The place of the first file at hand, for who has nothing to say. */
 export function usualPlace({ weather: [first] }: StartContext): string {

@@ -2,7 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { type Cause, causesOf } from '../compare/plan-causes.ts';
 import { type Effect, effectsOf } from '../effects/plan-effects.ts';
-import { type PlanFigures, spanWords } from '../effects/plan-figures.ts';
+import type { PlanFigures } from '../effects/plan-figures.ts';
 import { askedPlan } from './plan-questions.ts';
 import { planVerdict } from './plan-sentence.ts';
 import { type QuestionAnswer, questionAnswers } from './question-answers.ts';
@@ -80,10 +80,9 @@ export function comparisonAnswers(
   };
 }
 
-function caveatOf(figures: PlanFigures): string {
-  if (figures.part === null) return '';
-  const span = spanWords(figures).replace('in these ', '').replace('\u00a0', ' ');
-  return `${span} were run, which is no whole year: they cannot tell what a year costs, nor whether a purchase pays.`;
+function caveatOf({ part }: PlanFigures): string {
+  if (part === null) return '';
+  return `${part.length.replace('\u00a0', ' ')} were run, which is no whole year: they cannot tell what a year costs, nor whether a purchase pays.`;
 }
 
 /** Causes whose words tell a year's amount. */

@@ -33,8 +33,8 @@ export interface PlanFigures {
 
 /** Some days, and what they cost. */
 interface PartOfYear {
-  /** "in these 78 days" */
-  readonly span: string;
+  /** "78 days" */
+  readonly length: string;
   /** Of energy in these days; what is bought is not in it. [currency] */
   readonly money: number;
   /** As `energy`, in these days. [kWh] */
@@ -49,7 +49,8 @@ export const toldEnergy = ({ energy, part }: Pick<PlanFigures, 'energy' | 'part'
   part?.energy ?? energy;
 
 /** "a year", or "in these 78 days" of a part of one. */
-export const spanWords = ({ part }: Pick<PlanFigures, 'part'>): string => part?.span ?? 'a year';
+export const spanWords = ({ part }: Pick<PlanFigures, 'part'>): string =>
+  part === null ? 'a year' : `in these ${part.length}`;
 
 /** A figure with the room that has it; no room where it is 0. */
 export interface InRoom {
@@ -96,7 +97,7 @@ export function planFigures(plan: PlanMeasures): PlanFigures {
     alerts: alerts.per_week,
     part: isWholeYears(period.hours)
       ? null
-      : { span: spanOf(period.hours), money: money.energy, energy: kwh },
+      : { length: lengthOf(period.hours), money: money.energy, energy: kwh },
   };
 }
 
@@ -140,10 +141,8 @@ function worst({ rooms }: PlanMeasures, of: (room: RoomMeasures) => number): InR
   return found;
 }
 
-const spanOf = (hours: number): string =>
-  hours < 48
-    ? `in these ${figureText(hours, 0)}\u00a0hours`
-    : `in these ${figureText(hours / 24, 0)}\u00a0days`;
+const lengthOf = (hours: number): string =>
+  hours < 48 ? `${figureText(hours, 0)}\u00a0hours` : `${figureText(hours / 24, 0)}\u00a0days`;
 
 const share = (part: number, whole: number): number =>
   whole > 0 && Number.isFinite(part) ? (100 * part) / whole : 0;

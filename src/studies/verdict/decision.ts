@@ -1,5 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { unitBehind } from '../../units/unit-behind.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { leadWords } from './lead-words.ts';
 import { type MoneyTurn, type MoneyTurnSetup, moneyTurn } from './money-turn.ts';
@@ -96,7 +97,7 @@ function flipWords({
   relative,
   becomes,
 }: DecisionSetup['flips'][number]): string {
-  const there = `${figureText(value)}${unit === '' ? '' : ` ${unit}`}`;
+  const there = `${figureText(value)}${unitBehind(unit)}`;
   const turns = `It would turn round${becomes === null ? '' : ` (${becomes})`} were`;
   return relative
     ? `${turns} ${input} ${there} against today instead of ${figureText(today)}.`

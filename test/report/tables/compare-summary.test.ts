@@ -148,7 +148,7 @@ test('a part of a year, no winter, and a plan that failed are said', () => {
     ...plan,
     figures: {
       ...plan.figures,
-      part: { span: 'in these 31\u00a0days', money: 130 - 30 * k, energy: 1000 - 200 * k },
+      part: { length: '31\u00a0days', money: 130 - 30 * k, energy: 1000 - 200 * k },
     },
   }));
   const text = compareSummary(
