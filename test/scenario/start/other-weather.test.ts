@@ -25,7 +25,8 @@ test.each([
 
 test('real weather is spoken of where it is of far away', () => {
   const real = { title: 'Harbour', latitude: 57, sun: 'measured' } as const;
-  expect(otherWeather(at(56), real)).toBeNull();
+  expect(otherWeather(at(55.1), real)).toBeNull();
+  expect(otherWeather(at(54.9), real)).toContain('2.1° further north');
   expect(otherWeather(at(51.5), real)).toContain(
     'it is that of a place 5.5° further north (Harbour, latitude 57.0). For real',
   );

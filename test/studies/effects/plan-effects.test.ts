@@ -140,6 +140,12 @@ describe('air', () => {
     expect(effectsOf(figures(often), figures(less)).map(({ of }) => of)).toEqual(['air', 'mould']);
   });
 
+  test('counts in full from a tenth of the time beyond its limit on', () => {
+    const near = (over: number) =>
+      effectsOf(figures({ air: [co2(2000, over)] }), figures({ air: [co2(1500, 0)] }))[0]!.nearness;
+    expect([5, 10, 40].map(near)).toEqual([0.5, 1, 1]);
+  });
+
   test('not of air that hardly ever is beyond its limit in either, nor of what one does not know', () => {
     expect(told({ air: [co2(800, 0.4)] }, { air: [co2(600, 0)] })).toEqual([]);
     expect(told({ air: [co2(800, 0.6)] }, { air: [co2(600, 0)] })).toHaveLength(1);

@@ -76,3 +76,28 @@ test('stale air is told by the worst night of any room, a pollutant by the mean 
     { name: 'pm25', unit: 'µg/m3', kind: 'mean', value: 6, over: 2.5 },
   ]);
 });
+
+test('what is carried on request is minded from a tenth of its usual limit on, in one hour of twenty', () => {
+  const minded = (grains: number): boolean => {
+    const { air } = planFigures({
+      ...somePlan('made by hand', {
+        den: { over: { species: { pollen: someLevel(grains) } } },
+        bath: { over: { species: { pollen: someLevel(grains) } } },
+      }),
+      species: { pollen: { label: 'Pollen', unit: 'grains/m3', mean_outdoors: 8 } },
+    });
+    return air[0]!.minded;
+  };
+  // Usual limit 30 grains/m3; one hour in twenty has half as much again as the mean.
+  expect([minded(1.9), minded(2.1)]).toEqual([false, true]);
+});
+
+test('a year is whole to the day, and of a part of one the money in its days is told', () => {
+  const partOf = (days: number) => planFigures(somePlan('some days', { hours: 24 * days })).part;
+  expect([365, 366, 364.5, 730].map(partOf)).toEqual([null, null, null, null]);
+  expect([78, 363, 368].map((days) => partOf(days)?.length)).toEqual([
+    '78\u00a0days',
+    '363\u00a0days',
+    '368\u00a0days',
+  ]);
+});

@@ -225,6 +225,9 @@ money: { gas: 0.07, electricity: 0.28 }`;
   }
 
   test('says that neither makes the room dry where both leave it wet most of the time', async () => {
+    expect((await straight(4700, 4500, 50)).answer.join(' ')).toContain(
+      'Neither makes the den dry',
+    );
     const wet = await straight(7500, 7300, 50);
     expect(wet.answer.join(' ')).toContain(
       'Neither makes the den dry: more than half of the 8760 h mould can grow there either way',

@@ -33,7 +33,8 @@ test('the room in which somebody is cold for hours is named with the usual cauti
   const found = async (measures: PlanMeasures) =>
     (await setpointBargain(options, options.slice(0, 1), async () => measures))!.curves[0]!.points;
   expect((await found(cold(3)))[0]!.cold).toEqual({ room: 'den', hours: 3, caution: text });
-  expect((await found(cold(0.5)))[0]!.cold).toBeNull();
+  expect((await found(cold(1.1)))[0]!.cold).not.toBeNull();
+  expect((await found(cold(0.9)))[0]!.cold).toBeNull();
   expect((await found(cold(3, 'frail')))[0]!.cold).toBeNull();
 });
 

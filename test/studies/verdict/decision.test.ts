@@ -204,6 +204,10 @@ test('what does as much against the main thing alone, for less, is named with it
   expect(decide({ ...asked, rivals: [rival] }).sentences[1]).toBe(
     'Against damp alone, drier does as much and costs 55 GBP a year, but people are in rooms that are too cold 3.0 h a day (den).',
   );
+  // The fan costs 178 a year more than nothing: a tenth of that must be saved.
+  expect(decide({ ...asked, rivals: [with_('near', 10, 1159, stale)] }).sentences[1]).toContain(
+    'Against damp alone, near does as much and costs 159 GBP a year',
+  );
   expect(decide({ ...asked, rivals: [with_('dear', 10, 1170, stale)] }).sentences[1]).not.toContain(
     'Against damp alone',
   );
