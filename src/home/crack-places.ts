@@ -24,7 +24,7 @@ export function crackPlaces(
   home: Pick<Home, 'rooms' | 'elements' | 'panes'>,
   roofPitch: number,
 ): CrackPlace[] {
-  const mean = meanWallCoefficient();
+  const mean = MEAN_WALL_COEFFICIENT;
   const roof = roofPressureCoefficient(roofPitch);
   const places = home.rooms.flatMap((room, index): CrackPlace[] => {
     const [low, height] = [room.elevation ?? 0, heightOf(room)];
@@ -98,3 +98,6 @@ function areaOf(
  * ch. 16, after Dickerhoff and Harrje and Born 1982, from memory), which for one storey makes it a third.
  */
 const WEIGHTS = { wall: 1, roof: 0.5, floor: 0.5 } as const;
+
+/** Once for all homes, which share it. [-] */
+const MEAN_WALL_COEFFICIENT = meanWallCoefficient();

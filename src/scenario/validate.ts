@@ -4,7 +4,7 @@ import { blindFindings } from './assemble/blind-findings.ts';
 import { buildHome } from './assemble/build-home.ts';
 import { nightHourFindings } from './assemble/build-prices.ts';
 import { coolingFindings } from './assemble/cooling-findings.ts';
-import { createDefaults } from './assemble/defaults.ts';
+import { UNLISTED } from './assemble/defaults.ts';
 import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
 import { tooLarge } from './assemble/too-large.ts';
 import { rawFindings } from './checks/raw-findings.ts';
@@ -41,11 +41,7 @@ function builtFindings(data: ScenarioData): Finding[] {
   const findings = tooLarge(data);
   if (findings.length > 0) return findings;
   const nowhere = { latitude: 0, longitude: 0, elevation: 0 };
-  const built = attempt(
-    () => buildHome(data, nowhere, NO_FILES, createDefaults()),
-    ['home'],
-    findings,
-  );
+  const built = attempt(() => buildHome(data, nowhere, NO_FILES, UNLISTED), ['home'], findings);
   if (built === null) return findings;
   const { home, plans } = built;
   return [

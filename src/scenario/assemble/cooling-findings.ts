@@ -7,7 +7,7 @@ import type { Path } from '../yaml/place-of.ts';
 import type { BuiltHome } from './build-home.ts';
 import { type CooledRoom, cooledRooms } from './cooled-rooms.ts';
 import { coolingSchedules } from './cooling-schedules.ts';
-import { createDefaults } from './defaults.ts';
+import { UNLISTED } from './defaults.ts';
 import { firstAbove } from './level-schedule.ts';
 import { setpointSchedules } from './setpoint-schedules.ts';
 
@@ -19,7 +19,7 @@ export function coolingFindings(data: ScenarioData, { home, plans }: BuiltHome):
     return [{ path: ['cooling', 'source'], expected, got: `heating by ${got}` }];
   }
   if (home.cooling === undefined) return [];
-  const rooms = cooledRooms(data, plans, home.emitters, createDefaults());
+  const rooms = cooledRooms(data, plans, home.emitters, UNLISTED);
   return [
     ...rooms.flatMap((room) => coolerFinding(data, home, room)),
     ...rooms.flatMap((room) => sensorFinding(data, plans, room)),
@@ -74,8 +74,8 @@ function setpointFindings(
   plans: BuiltHome['plans'],
   rooms: readonly CooledRoom[],
 ): Finding[] {
-  const heated = setpointSchedules(data, plans, emitters, createDefaults());
-  const cooled = coolingSchedules(data, plans, emitters, createDefaults());
+  const heated = setpointSchedules(data, plans, emitters, UNLISTED);
+  const cooled = coolingSchedules(data, plans, emitters, UNLISTED);
   return rooms.flatMap(({ plan: { index, name } }): Finding[] => {
     const clash = firstAbove(heated[index]!, cooled[index]!);
     if (clash === null) return [];

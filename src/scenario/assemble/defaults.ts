@@ -18,8 +18,7 @@ export function createDefaults(): Defaults {
     number(path, given, { value, low, high, source }) {
       if (given !== undefined) return given;
       const pointer = pointerOf(path);
-      const [least, most] = [Number(low.toPrecision(6)), Number(high.toPrecision(6))];
-      rows.set(pointer, { path: pointer, value, low: least, high: most, source });
+      rows.set(pointer, { path: pointer, value, low, high, source });
       return value;
     },
     word(path, given, assumed, source) {
@@ -29,7 +28,21 @@ export function createDefaults(): Defaults {
       return assumed;
     },
     get assumed() {
-      return [...rows.values()];
+      return [...rows.values()].map((row) => ({
+        ...row,
+        low: rounded(row.low),
+        high: rounded(row.high),
+      }));
     },
   };
 }
+
+/** Fills what nobody gave, where nobody asks afterwards what that was. */
+export const UNLISTED: Defaults = {
+  number: (_, given, { value }) => given ?? value,
+  word: (_, given, assumed) => given ?? assumed,
+  assumed: [],
+};
+
+const rounded = (end: number | null): number | null =>
+  end === null ? null : Number(end.toPrecision(6));

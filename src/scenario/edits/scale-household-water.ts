@@ -1,5 +1,5 @@
 import { type ActivityData, activityData } from '../assemble/activities.ts';
-import { createDefaults } from '../assemble/defaults.ts';
+import { UNLISTED } from '../assemble/defaults.ts';
 import { peopleData } from '../assemble/people.ts';
 import { EVERY_DAY } from '../clock-words.ts';
 import { ALL_YEAR } from '../month-words.ts';
@@ -25,8 +25,7 @@ export interface HouseholdWater {
 export function householdWater(raw: unknown): HouseholdWater | null {
   const { data } = validate(raw);
   if (data?.household?.activities === undefined) return null;
-  const defaults = createDefaults();
-  const list = activityData(data, peopleData(data, defaults), defaults);
+  const list = activityData(data, peopleData(data, UNLISTED), UNLISTED);
   const litres = list.reduce((sum, activity) => sum + waterEach(activity) * perDay(activity), 0);
   if (litres === 0) return null;
   const times = (factor: number) =>
