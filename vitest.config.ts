@@ -15,6 +15,9 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     maxWorkers: '100%',
+    // What is built is loaded as it is, and what is transformed is kept for the next run.
+    server: { deps: { external: [/\/dist\//] } },
+    experimental: { fsModuleCache: true },
     sequence: { sequencer: LongestFirst },
     reporters: ['default', new ValidationPage(), new CountLine()],
     projects: [
