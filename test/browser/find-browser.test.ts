@@ -72,15 +72,15 @@ test.skipIf(none)(
     const file = join(root, 'page.html');
     writeFileSync(file, '<h1>Page</h1><script>document.title = String(6 * 7)</script>');
     const browser = await openBrowser();
+    const page = await browser.newPage({ viewport: { width: 320, height: 200 } });
     try {
-      const page = await browser.newPage({ viewport: { width: 320, height: 200 } });
       await page.goto(pathToFileURL(file).href);
       expect(await page.title()).toBe('42');
       const picture = await page.screenshot();
       expect([...picture.subarray(1, 4)]).toEqual([...Buffer.from('PNG')]);
       expect(picture.length).toBeGreaterThan(500);
     } finally {
-      await browser.close();
+      await page.close();
     }
   },
 );

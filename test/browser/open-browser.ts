@@ -3,15 +3,24 @@ import { findBrowser } from './find-browser.ts';
 import { unpackedPath } from './unpack-browser.ts';
 
 /**
- * A browser without a window, which also starts as root and without a network.
+ * A browser without a window, which also starts as root and without a network. It is started once for
+ * all files of a process, and ends with that: a file closes what it has opened in it.
  *
  * Ask `findBrowser` first where a test is to be left out on a machine that has none.
  */
-export async function openBrowser(): Promise<Browser> {
+export function openBrowser(): Promise<Browser> {
+  started ??= start();
+  return started;
+}
+
+let started: Promise<Browser> | null = null;
+
+async function start(): Promise<Browser> {
   const path = await findBrowser();
   if (path === null) throw new Error('There is no Chromium to open: name one with BROWSER_PATH');
   const args = path === unpackedPath() ? await ofThePackage() : ARGS;
-  return chromium.launch({ executablePath: path, headless: true, args });
+  const itself = { handleSIGINT: false, handleSIGTERM: false, handleSIGHUP: false };
+  return chromium.launch({ executablePath: path, headless: true, args, ...itself });
 }
 
 /** Flags that the browser's build needs to start. */

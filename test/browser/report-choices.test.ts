@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { type OpenPage, openReport } from './report-pages.ts';
+import { closePages, type OpenPage, openReport } from './report-pages.ts';
 import { writtenFlat } from './written-flat.ts';
 
 // Choosing and pointing in the report of the flat over eight weeks of winter.
@@ -20,7 +20,7 @@ describe.skipIf(found === null)('choosing', () => {
     open = await openReport(browser, file);
     page = open.page;
   }, 120_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   test('a room draws again what follows rooms, and nothing else', async () => {
     const heat = await titleOf('heat');

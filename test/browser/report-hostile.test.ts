@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { A4, accessibilityFaults, cutOff, openReport } from './report-pages.ts';
+import { A4, accessibilityFaults, closePages, cutOff, oneTab } from './report-pages.ts';
 import { writtenReport } from './written-report.ts';
 
 // A scenario whose every name is markup that would run, if anything let it.
@@ -41,6 +41,7 @@ const found = await findBrowser();
 const folder = temporaryFolder();
 let file = '';
 let browser: Browser;
+let open: ReturnType<typeof oneTab>;
 
 describe.skipIf(found === null)('names that hold markup and script', () => {
   beforeAll(async () => {
@@ -49,11 +50,12 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
     copyFileSync('weather/saltmere-typical.csv', join(folder, 'weather.csv'));
     file = await writtenReport(scenario, '--doubt', '4');
     browser = await openBrowser();
+    open = oneTab(browser);
   }, 120_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   test.each([1100, 360])('run nothing and become no element, %i px wide', async (width) => {
-    const { page, wrong } = await openReport(browser, file, { width });
+    const { page, wrong } = await open(file, { width });
     const selects = ['room', 'plan'] as const;
     for (const key of selects) await page.selectOption(`#choice-${key}`, { index: 1 });
     await page.waitForFunction(
@@ -70,7 +72,7 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
   });
 
   test('are cut off neither on a screen nor on paper, nor hard to reach', async () => {
-    const { page } = await openReport(browser, file, { width: 360 });
+    const { page } = await open(file, { width: 360 });
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(360);
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.setViewportSize({ width: A4, height: 900 });
@@ -79,7 +81,7 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
   });
 
   test('are read as they were written', async () => {
-    const { page } = await openReport(browser, file);
+    const { page } = await open(file);
     expect(await page.title()).toContain(`${BREAKS_OUT}${SCRIPT} {{7*7}} javascript:${RUN}`);
     expect(await page.locator('#choice-room option').allTextContents()).toEqual([
       `${BREAKS_OUT} den`,

@@ -15,7 +15,7 @@ import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { accessibilityFaults, openReport } from './report-pages.ts';
+import { accessibilityFaults, closePages, openReport } from './report-pages.ts';
 import { FLAT_SET, writtenFlat } from './written-flat.ts';
 
 // The home of a report run again in its page, beside the program itself.
@@ -34,7 +34,7 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
     await page.locator('#try').scrollIntoViewIfNeeded();
     await ran(page);
   }, 120_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   test('shows as it is without being asked, and no fault of accessibility', async () => {
     const [money] = await rowsOf(page);

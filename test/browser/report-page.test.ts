@@ -9,8 +9,10 @@ import { openBrowser } from './open-browser.ts';
 import {
   A4,
   accessibilityFaults,
+  closePages,
   colourFaults,
   cutOff,
+  oneTab,
   openReport,
   picturesSeen,
 } from './report-pages.ts';
@@ -24,6 +26,7 @@ const found = await findBrowser();
 const folder = temporaryFolder();
 let file = '';
 let browser: Browser;
+let open: ReturnType<typeof oneTab>;
 let text = '';
 
 describe.skipIf(found === null)('the report of the demonstration', () => {
@@ -35,8 +38,9 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     );
     text = readFileSync(file, 'utf8');
     browser = await openBrowser();
+    open = oneTab(browser);
   }, 180_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   test('is one file of at most 2.4 MB, so that one of a year has at most 4', () => {
     // A year has 1.1 MB more of packed hours and 0.5 MB of pictures: test/report/charts/real-run.
@@ -62,7 +66,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 
   test('opens without a complaint, a breach of its policy, or a request', async () => {
-    const { page, wrong } = await openReport(browser, file);
+    const { page, wrong } = await open(file);
     await page.locator('footer').scrollIntoViewIfNeeded();
     expect(await wrong()).toEqual([]);
   });
@@ -77,14 +81,14 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
         .replace("script-src '", `script-src 'sha256-${hash}' '`)
         .replace('</body>', `<script>${tries}</script></body>`),
     );
-    const { page, wrong } = await openReport(browser, bold);
+    const { page, wrong } = await open(bold);
     expect(await page.title()).toBe('stopped: EvalError');
     expect((await wrong()).join()).toContain('breach: script-src by eval');
   });
 
   describe.each([1100, 550, 360])('%i px wide', (width) => {
     test('all pictures are there, and nothing is wider than the page', async () => {
-      const { page, wrong } = await openReport(browser, file, { width });
+      const { page, wrong } = await open(file, { width });
       expect(await picturesSeen(page, width)).toEqual(IDS);
       expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
       expect(await wrong()).toEqual([]);
@@ -92,7 +96,8 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 
   test.each([1100, 360])('has no fault of accessibility, light or dark, %i px', async (width) => {
-    const { page } = await openReport(browser, file, { width, colorScheme: 'light' });
+    const { page } = await open(file, { width });
+    await page.emulateMedia({ colorScheme: 'light' });
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
     expect(await colourFaults(page)).toEqual([]);
@@ -107,7 +112,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 
   test('is printed whole on A4, without what only a screen can do', async () => {
-    const { page } = await openReport(browser, file, { width: A4 });
+    const { page } = await open(file, { width: A4 });
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('section h2').allTextContents()).toEqual(SECTIONS);
     for (const picture of await page.locator('figure.picture').all()) {
@@ -123,7 +128,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 
   test('is walked by keyboard in its order, and shows where one is', async () => {
-    const { page } = await openReport(browser, file);
+    const { page } = await open(file);
     const at = async () => {
       await page.keyboard.press('Tab');
       return page.evaluate<[string, string]>(`[document.activeElement.textContent.slice(0, 30),

@@ -1,16 +1,16 @@
-import { execFile } from 'node:child_process';
-import { existsSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { promisify } from 'node:util';
 import axe, { type AxeResults } from 'axe-core';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { requireBuild } from '../cli/built-program.ts';
+import { calledHere } from '../cli/call-built.ts';
 
-/** Writes a report as a person would, by the built program. */
+/** Writes a report by the built program. */
 export async function writeReport(scenario: string, page: string, ...more: readonly string[]) {
-  if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
-  const args = [BIN, 'report', scenario, '-o', page, '--date', '2026-01-31', ...more];
-  return promisify(execFile)(process.execPath, args);
+  requireBuild();
+  const args = ['report', scenario, '-o', page, '--date', '2026-01-31', ...more];
+  const { status, err } = await calledHere(args);
+  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}: ${err}`);
 }
 
 /** A page that is open, and what went wrong in it: complaints, breaches of its policy, requests. */
@@ -28,6 +28,38 @@ export const openReport = (
 
 type OpenOptions = BrowserContextOptions & { readonly width?: number };
 
+/**
+ * Opens reports one after the other in one tab, each loaded anew: half the work of a tab of its own,
+ * where a test is done with the page of the one before it.
+ */
+export function oneTab(browser: Browser) {
+  let tab: Page | null = null;
+  let heard: string[] = [];
+  let address = '';
+  const open = async (file: string, { width = 1100 } = {}): Promise<OpenPage> => {
+    address = pathToFileURL(file).href;
+    const viewport = { width, height: 900 };
+    if (tab === null) {
+      tab = await (await browser.newContext({ viewport })).newPage();
+      await listenTo(tab, () => ({ address, heard }));
+    }
+    const page = tab;
+    await page.goto('about:blank');
+    heard = [];
+    await page.emulateMedia({ media: null, colorScheme: null });
+    await page.mouse.move(0, 0);
+    await page.setViewportSize(viewport);
+    await page.goto(address);
+    return { page, wrong: async () => [...heard, ...(await page.evaluate<string[]>('breaches'))] };
+  };
+  return open;
+}
+
+/** Closes what a file has opened, for the next one. */
+export async function closePages(browser: Browser | undefined): Promise<void> {
+  for (const context of browser?.contexts() ?? []) await context.close();
+}
+
 /** Opens a page by its address; whatever it asks for beyond that counts as wrong. */
 export async function openPage(
   browser: Browser,
@@ -37,9 +69,24 @@ export async function openPage(
   const context = await browser.newContext({ viewport: { width, height: 900 }, ...options });
   const page = await context.newPage();
   const heard: string[] = [];
-  page.on('console', (message) => heard.push(`said: ${message.text()}`));
-  page.on('pageerror', (error) => heard.push(`threw: ${error.message}`));
+  await listenTo(page, () => ({ address, heard }));
+  await page.goto(address);
+  const scripted = options.javaScriptEnabled !== false;
+  return {
+    page,
+    wrong: async () => [...heard, ...(scripted ? await page.evaluate<string[]>('breaches') : [])],
+  };
+}
+
+/** Notes what goes wrong in a tab. */
+async function listenTo(
+  page: Page,
+  now: () => { readonly address: string; readonly heard: string[] },
+): Promise<void> {
+  page.on('console', (message) => now().heard.push(`said: ${message.text()}`));
+  page.on('pageerror', (error) => now().heard.push(`threw: ${error.message}`));
   page.on('request', (request) => {
+    const { address, heard } = now();
     // A worker made of what the page holds is asked for from the page itself. Browsers that keep
     // files of a disk together call their origin "file:", others "null".
     const ours = [
@@ -51,13 +98,7 @@ export async function openPage(
       heard.push(`asked for: ${request.url()}`);
     }
   });
-  await context.addInitScript(KEEP_BREACHES);
-  await page.goto(address);
-  const scripted = options.javaScriptEnabled !== false;
-  return {
-    page,
-    wrong: async () => [...heard, ...(scripted ? await page.evaluate<string[]>('breaches') : [])],
-  };
+  await page.context().addInitScript(KEEP_BREACHES);
 }
 
 /** What a check of accessibility finds in a part of a page, all of it unless told: rule, and where. */
@@ -105,7 +146,6 @@ export const cutOff = (page: Page): Promise<string[]> =>
 /** Width of A4 less its margins, a little less than it is. [px] */
 export const A4 = 688;
 
-const BIN = 'dist/cli/bin.js';
 const KEEP_BREACHES = `globalThis.breaches = [];
 document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>
   breaches.push('breach: ' + violatedDirective + ' by ' + blockedURI));`;

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { openReport } from './report-pages.ts';
+import { closePages, oneTab } from './report-pages.ts';
 import { writeSmallHome } from './small-home.ts';
 import { writtenReport } from './written-report.ts';
 
@@ -13,13 +13,15 @@ const found = await findBrowser();
 const folder = temporaryFolder();
 let file = '';
 let browser: Browser;
+let open: ReturnType<typeof oneTab>;
 
 describe.skipIf(found === null)('reading a picture', () => {
   beforeAll(async () => {
     file = await writtenReport(writeSmallHome(folder));
     browser = await openBrowser();
+    open = oneTab(browser);
   }, 120_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   describe.each([
     [1100, 'wide-only'],
@@ -28,7 +30,7 @@ describe.skipIf(found === null)('reading a picture', () => {
     [320, 'narrow-only'],
   ] as const)('%i px wide', (width, kind) => {
     test('with a mouse: the row that lies there, a line through it, the words of the table', async () => {
-      const { page, wrong } = await openReport(browser, file, { width });
+      const { page, wrong } = await open(file, { width });
       const ids = await pointedAt(page, kind);
       expect(ids).toEqual(POINTED_AT);
       for (const id of ids) {
@@ -48,7 +50,7 @@ describe.skipIf(found === null)('reading a picture', () => {
   });
 
   test('with keys: step by step, a day, to either end and not beyond, told to screen readers', async () => {
-    const { page } = await openReport(browser, file);
+    const { page } = await open(file);
     const { drawing, reading, rows } = await pictureOf(page, 'week-humidity', 'wide-only');
     await drawing.focus();
     for (const [key, row] of [
@@ -73,7 +75,7 @@ describe.skipIf(found === null)('reading a picture', () => {
   });
 
   test('not where the clock jumps within the week, and again in other weeks', async () => {
-    const { page, wrong } = await openReport(browser, file);
+    const { page, wrong } = await open(file);
     const weeks = await page.locator('#choice-week option').allTextContents();
     const drawing = page.locator('#picture-week-temperature .wide-only');
     const roles: (string | null)[] = [];

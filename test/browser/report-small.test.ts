@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { accessibilityFaults, openReport } from './report-pages.ts';
+import { accessibilityFaults, closePages, oneTab } from './report-pages.ts';
 import { writeSmallHome } from './small-home.ts';
 import { writtenReport } from './written-report.ts';
 
@@ -13,16 +13,18 @@ const found = await findBrowser();
 const folder = temporaryFolder();
 let file = '';
 let browser: Browser;
+let open: ReturnType<typeof oneTab>;
 
 describe.skipIf(found === null)('a report without a purchase', () => {
   beforeAll(async () => {
     file = await writtenReport(writeSmallHome(folder));
     browser = await openBrowser();
+    open = oneTab(browser);
   }, 120_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   test.each([1100, 360])('opens whole, %i px wide', async (width) => {
-    const { page, wrong } = await openReport(browser, file, { width });
+    const { page, wrong } = await open(file, { width });
     expect(await page.locator('section h2').allTextContents()).toEqual(SECTIONS);
     expect(await page.locator('figure.picture').count()).toBe(13);
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
@@ -31,7 +33,7 @@ describe.skipIf(found === null)('a report without a purchase', () => {
   });
 
   test.each([1100, 600, 360])('what has the focus is framed and in sight, %i px', async (width) => {
-    const { page } = await openReport(browser, file, { width });
+    const { page } = await open(file, { width });
     // What is tried is run when it comes into sight: its figures shall not come while we walk.
     await page.locator('#try').scrollIntoViewIfNeeded();
     await page.getByText('All figures are of what is tried.').waitFor();
@@ -50,7 +52,7 @@ describe.skipIf(found === null)('a report without a purchase', () => {
   });
 
   test('the contents lead to each section', async () => {
-    const { page } = await openReport(browser, file);
+    const { page } = await open(file);
     for (const link of await page.locator('nav a').all()) {
       await link.click();
       const id = (await link.getAttribute('href'))!.slice(1);

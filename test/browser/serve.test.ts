@@ -7,7 +7,7 @@ import { BIN, ending, requireBuild } from '../cli/built-program.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
-import { accessibilityFaults, type OpenPage, openPage } from './report-pages.ts';
+import { accessibilityFaults, closePages, type OpenPage, openPage } from './report-pages.ts';
 import { writeSmallHome } from './small-home.ts';
 
 // The served page and form in a real browser, under their policy.
@@ -36,7 +36,7 @@ describe.skipIf(found === null)('roombalance serve in a browser', () => {
   }, 60_000);
   afterAll(async () => {
     for (const child of children) child.kill('SIGKILL');
-    await browser?.close();
+    await closePages(browser);
   });
 
   describe('the page of a scenario', () => {
