@@ -66,7 +66,7 @@ export async function doubtOf(
     });
     return await sampledDoubt({
       ...{ plans: variants, inputs: drawn, leftAside, samples, seed },
-      years: inYear.length,
+      ...{ years: inYear.length, step: loaded.plans[0]!.plan.dt },
       run: (variant, year) => inYear[year]!(variant),
     });
   } finally {

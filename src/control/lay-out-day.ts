@@ -2,7 +2,7 @@ import type { DayInputs } from './day-inputs.ts';
 import type { Activity, BodyOutput, Household, Person } from './household.ts';
 import { eachStay, type PersonStream, type Stay } from './schedules/irregular-days.ts';
 import { takesPlaceOn } from './schedules/on-holiday.ts';
-import { eachStretch, type StepRange, type Stretch, shareOf } from './schedules/step-range.ts';
+import { type StepRange, type Stretch, shareOf, stretchesOf } from './schedules/step-range.ts';
 
 /** Add where a person is, and what the body gives off there. */
 export function layOutPerson(
@@ -37,9 +37,10 @@ export function layOutActivity(
   activity: Activity,
   range: StepRange,
 ): void {
-  const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
   for (const spell of activity.when) {
-    eachStretch(spell, range, (stretch) => addActivity(day, activity, stretch), takesPlace);
+    for (const stretch of stretchesOf(spell, range)) {
+      if (takesPlaceOn(stretch.date, activity, household)) addActivity(day, activity, stretch);
+    }
   }
 }
 

@@ -5,7 +5,7 @@ import {
   dehumidifierPower,
   waterPerDrying,
 } from '../physics/equipment/dehumidifier-output.ts';
-import { stoveHeatOver, woodRate } from '../physics/equipment/stove-burn.ts';
+import { burnOver, coldFire } from './fire.ts';
 import type { Model } from './model.ts';
 import { OUTSIDE, ROOM, TRACER } from './state-layout.ts';
 
@@ -258,33 +258,23 @@ function burn(
   tracer: (species: number) => number,
 ): Running['run'] {
   const { rooms, tracers, dt, density } = m;
-  const { batch, energy, efficiency, interval, lag, radiantShare } = does;
+  const { lag, radiantShare } = does;
   const r = room * ROOM_STRIDE;
   const kept = lag > 0 ? Math.exp(-dt / lag) : 0;
-  let sinceRefuelling = Number.POSITIVE_INFINITY;
+  const fire = coldFire();
   let held = 0; // heat the fire gave that the stove has not passed on [W], first order
   return (share) => {
-    let refuellings = 0;
-    if (share > 0 && sinceRefuelling >= interval) {
-      refuellings = 1;
-      sinceRefuelling = 0;
-    }
-    const burning = sinceRefuelling < interval;
-    const fire = burning
-      ? stoveHeatOver(batch, energy, efficiency, interval, sinceRefuelling, sinceRefuelling + dt)
-      : 0;
-    sinceRefuelling += dt;
-    const mean = lag > 0 ? fire + ((held - fire) * (1 - kept) * lag) / dt : fire;
-    held = fire + (held - fire) * kept;
+    burnOver(fire, does, share, dt);
+    const { heat, refuellings } = fire;
+    const mean = lag > 0 ? heat + ((held - heat) * (1 - kept) * lag) / dt : heat;
+    held = heat + (held - heat) * kept;
     if (held < FORGOTTEN) held = 0;
-    did.share = burning ? 1 : 0;
-    did.fuel = burning
-      ? energy * woodRate(batch, interval, sinceRefuelling - dt, sinceRefuelling)
-      : 0;
+    did.share = fire.burning;
+    did.fuel = fire.fuel;
     did.heat = mean;
     rooms[r + DEVICE_HEAT] = rooms[r + DEVICE_HEAT]! + (1 - radiantShare) * mean;
     rooms[r + DEVICE_RADIANT] = rooms[r + DEVICE_RADIANT]! + radiantShare * mean;
-    if (burning) rooms[r + DRAUGHT] = rooms[r + DRAUGHT]! + density * does.roomAir;
+    rooms[r + DRAUGHT] = rooms[r + DRAUGHT]! + density * fire.burning * does.roomAir;
     if (refuellings === 0) return;
     for (let s = 0; s < does.perRefuelling.length; s++) {
       const t = tracer(s);

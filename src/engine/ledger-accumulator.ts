@@ -83,9 +83,8 @@ export function finishLedger(
     (_, s): Record<SpeciesTerm, Float64Array> =>
       columns(ledger.species, speciesStride, records, SPECIES_TERMS, s * TRACER_BOOK_STRIDE),
   );
-  const volume = (kilograms: number): number => kilograms / moved.density;
-  const air = ledger.air.map(volume);
-  const ways = ledger.doorways.map(volume);
+  const air = volumes(ledger.air, moved.density);
+  const ways = volumes(ledger.doorways, moved.density);
   const stored = {
     energy: difference(after.energy, before.energy),
     water: difference(after.water, before.water),
@@ -111,6 +110,13 @@ export function finishLedger(
   };
 }
 
+/** [kg] -> [m3] */
+function volumes(masses: Float64Array, density: number): Float64Array {
+  const found = new Float64Array(masses.length);
+  for (let k = 0; k < masses.length; k++) found[k] = masses[k]! / density;
+  return found;
+}
+
 /** Fields of all records, from field number `field` on, as one array per term. */
 function columns<T extends string>(
   flat: Float64Array,
@@ -120,11 +126,14 @@ function columns<T extends string>(
   field: number,
 ): Record<T, Float64Array> {
   return Object.fromEntries(
-    terms.map((term, k) => [
-      term,
-      Float64Array.from({ length: records }, (_, r) => flat[r * stride + field + k]!),
-    ]),
+    terms.map((term, k) => [term, column(flat, stride, records, field + k)]),
   ) as Record<T, Float64Array>;
+}
+
+function column(flat: Float64Array, stride: number, records: number, field: number): Float64Array {
+  const values = new Float64Array(records);
+  for (let r = 0; r < records; r++) values[r] = flat[r * stride + field]!;
+  return values;
 }
 
 /**

@@ -61,28 +61,22 @@ export function wallModes(
   const { values, vectors } = symmetricEigen(symmetric, n);
   const first = conductance[0]!;
   const last = conductance[n]!;
-  const perMode = (of: (mode: number) => number): Float64Array =>
-    Float64Array.from({ length: n }, (_, mode) => of(mode));
-  /** Sum over the nodes of a vector times the mode's own. */
-  const along = (mode: number, of: (node: number) => number): number => {
-    let sum = 0;
-    for (let i = 0; i < n; i++) sum += vectors[i * n + mode]! * of(i);
-    return sum;
-  };
-  const root = capacity.map(Math.sqrt);
+  const root = Float64Array.from(capacity, Math.sqrt);
+  const into = { near: new Float64Array(n), far: new Float64Array(n) };
+  const at = { near: new Float64Array(n), far: new Float64Array(n) };
+  for (let i = 0; i < n; i++) {
+    into.near[i] = (dt * storage[i]! * inverse[i * n]! * first) / root[i]!;
+    into.far[i] = (dt * storage[i]! * inverse[i * n + n - 1]! * last) / root[i]!;
+    at.near[i] = (inverse[i]! * storage[i]!) / root[i]!;
+    at.far[i] = (inverse[(n - 1) * n + i]! * storage[i]!) / root[i]!;
+  }
   return {
-    decay: perMode((mode) => 1 - dt * values[mode]!),
-    intoNear: perMode((mode) =>
-      along(mode, (i) => (dt * storage[i]! * inverse[i * n]! * first) / root[i]!),
-    ),
-    intoFar: perMode((mode) =>
-      along(mode, (i) => (dt * storage[i]! * inverse[i * n + n - 1]! * last) / root[i]!),
-    ),
-    atNear: perMode((mode) => along(mode, (i) => (inverse[i]! * storage[i]!) / root[i]!)),
-    atFar: perMode((mode) =>
-      along(mode, (i) => (inverse[(n - 1) * n + i]! * storage[i]!) / root[i]!),
-    ),
-    stored: perMode((mode) => along(mode, (i) => root[i]!)),
+    decay: values.map((value) => 1 - dt * value),
+    intoNear: alongModes(vectors, into.near),
+    intoFar: alongModes(vectors, into.far),
+    atNear: alongModes(vectors, at.near),
+    atFar: alongModes(vectors, at.far),
+    stored: alongModes(vectors, root),
     perNode: Float64Array.from({ length: n * n }, (_, k) => {
       const node = k % n;
       return vectors[node * n + (k - node) / n]! * root[node]!;
@@ -92,6 +86,18 @@ export function wallModes(
     farToNear: inverse[n - 1]! * last,
     farToFar: inverse[n * n - 1]! * last,
   };
+}
+
+/** Of each mode, the sum over the nodes of its vector times theirs. */
+function alongModes(vectors: Float64Array, ofNode: Float64Array): Float64Array {
+  const n = ofNode.length;
+  const sums = new Float64Array(n);
+  for (let mode = 0; mode < n; mode++) {
+    let sum = 0;
+    for (let i = 0; i < n; i++) sum += vectors[i * n + mode]! * ofNode[i]!;
+    sums[mode] = sum;
+  }
+  return sums;
 }
 
 /** Inverse of the tridiagonal matrix of storage and conductances, row by row. */

@@ -8,12 +8,12 @@ export type Side = { readonly azimuth: number } | { readonly coefficient: number
 /** Pressure coefficients of all sides for wind from every whole degree, `[side * 361 + degree]`. */
 export function windTable(sides: readonly Side[]): Float64Array {
   const table = new Float64Array(sides.length * TURN);
-  sides.forEach((side, s) => {
+  for (const [s, side] of sides.entries()) {
     for (let degree = 0; degree < TURN; degree++) {
       table[s * TURN + degree] =
         'azimuth' in side ? wallPressureCoefficient(degree - side.azimuth) : side.coefficient;
     }
-  });
+  }
   return table;
 }
 

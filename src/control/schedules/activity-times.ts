@@ -1,9 +1,9 @@
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import type { ControlContext } from '../control-context.ts';
-import type { Activity } from '../household.ts';
+import type { Activity, Spell } from '../household.ts';
 import { attended } from '../lay-out-day.ts';
 import { takesPlaceOn } from './on-holiday.ts';
-import { eachStretch, type Stretch, shareOf } from './step-range.ts';
+import { type StepRange, type Stretch, shareOf, stretchesOf } from './step-range.ts';
 
 /** When activities truly go on, for those who act upon them. */
 export interface ActivityTimes {
@@ -45,14 +45,20 @@ export function createActivityTimes(
     const range = { clock: household.clock, start, dt, steps };
     clocked.fill(0);
     extended.fill(0);
-    asked.forEach(({ activity, runOn }, n) => {
-      const takesPlace = (date: number): boolean => takesPlaceOn(date, activity, household);
+    for (let n = 0; n < count; n++) {
+      const { activity, runOn } = asked[n]!;
       for (const spell of activity.when) {
-        const longer = { ...spell, to: spell.to + runOn / 60 };
-        eachStretch(spell, range, (one) => add(clocked, n, count, one), takesPlace);
-        eachStretch(longer, range, (one) => add(extended, n, count, one), takesPlace);
+        addTo(clocked, n, spell, range);
+        addTo(extended, n, { ...spell, to: spell.to + runOn / 60 }, range);
       }
-    });
+    }
+  };
+
+  const addTo = (shares: Float64Array, n: number, spell: Spell, range: StepRange): void => {
+    for (const stretch of stretchesOf(spell, range)) {
+      if (!takesPlaceOn(stretch.date, asked[n]!.activity, household)) continue;
+      add(shares, n, count, stretch);
+    }
   };
 
   const follow = (): void => {

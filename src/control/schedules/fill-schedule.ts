@@ -1,5 +1,5 @@
 import type { WeekSchedule } from '../household.ts';
-import { eachStretch, type StepRange, type Stretch, shareOf } from './step-range.ts';
+import { type StepRange, type Stretch, shareOf, stretchesOf } from './step-range.ts';
 
 /**
  * Values by the clock, step by step, lines side by side: `[s * lines + i]`. Each is a mean over its
@@ -19,7 +19,7 @@ export function fillSchedules(
   for (let i = 0; i < across; i++) {
     for (const spell of schedules[i]!.spells) {
       const value = of(spell.value);
-      eachStretch(spell, range, (stretch) => overlay(values, i, across, stretch, value));
+      for (const stretch of stretchesOf(spell, range)) overlay(values, i, across, stretch, value);
     }
   }
 }

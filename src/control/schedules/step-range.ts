@@ -33,25 +33,27 @@ export function shareOf({ first, last, ofFirst, ofLast }: Stretch, step: number)
   return step === last ? ofLast : 1;
 }
 
-/** Call back for every stretch of the range's steps that a spell takes up. */
-export function eachStretch(
-  spell: Spell,
-  range: StepRange,
-  visit: (stretch: Stretch) => void,
-  takesPlace: (date: number) => boolean = always,
-): void {
+/** Every stretch of the range's steps that a spell takes up. */
+export function stretchesOf(spell: Spell, range: StepRange): DatedStretch[] {
   const { clock, start, dt, steps } = range;
   const reach = Math.ceil(spell.to / MINUTES_PER_DAY);
   const firstDay = localDay(toLocal(clock, start)) - reach;
   const lastDay = localDay(toLocal(clock, start + steps * dt));
+  const found: DatedStretch[] = [];
   for (let date = firstDay; date <= lastDay; date++) {
-    if (!startsOn(spell, date) || !takesPlace(date)) continue;
+    if (!startsOn(spell, date)) continue;
     const midnight = date * SECONDS_PER_DAY;
     const from = toUtc(clock, midnight + spell.from * 60);
     const to = toUtc(clock, midnight + spell.to * 60);
     const stretch = stretchBetween(from, to, range);
-    if (stretch !== null) visit(stretch);
+    if (stretch !== null) found.push({ date, ...stretch });
   }
+  return found;
+}
+
+/** A stretch and the local day on which its spell starts, by number. */
+interface DatedStretch extends Stretch {
+  readonly date: number;
 }
 
 /** The range's steps between two instants; null where there are none. [s UTC] */
@@ -65,11 +67,17 @@ export function stretchBetween(
   if (to <= from) return null;
   const first = Math.floor((from - start) / dt);
   const last = Math.min(steps - 1, Math.ceil((to - start) / dt) - 1);
-  const share = (step: number): number => {
-    const stepStart = start + step * dt;
-    return (Math.min(to, stepStart + dt) - Math.max(from, stepStart)) / dt;
+  return {
+    first,
+    last,
+    ofFirst: shareBetween(from, to, start + first * dt, dt),
+    ofLast: shareBetween(from, to, start + last * dt, dt),
   };
-  return { first, last, ofFirst: share(first), ofLast: share(last) };
+}
+
+/** Share of a step that lies between two instants. [-] */
+function shareBetween(from: number, to: number, stepStart: number, dt: number): number {
+  return (Math.min(to, stepStart + dt) - Math.max(from, stepStart)) / dt;
 }
 
 /**
@@ -100,7 +108,6 @@ export function monthAndDay(date: number): { month: number; day: number } {
   };
 }
 
-const always = (): boolean => true;
 export const MINUTES_PER_DAY = 1440;
 /** From the first of March of the year 0 to the first of January 1970, in the Gregorian calendar. */
 const DAYS_TO_EPOCH = 719_468;

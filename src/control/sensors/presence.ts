@@ -25,8 +25,8 @@ export interface Presence {
  *
  * Somebody who is in the room at all during a step shows a sign of life in it unless the sensor
  * overlooks them; several people are overlooked together by the product of their chances. The
- * sensor says "there" from `delay` after the first sign until `holdOn` after the last, both up to
- * the start of a step.
+ * sensor says "there" from `delay` after the first sign until `holdOn` after the last, both to the
+ * nearest step: what it says in a step is what it says in its middle.
  *
  * @param dt  control step [s]
  */
@@ -52,16 +52,21 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
   const sense = (day: DayInputs, s: number): void => {
     const { present } = presence;
     const now = begin + s * dt;
+    const middle = now + 0.5 * dt;
     let anyone = false;
     for (let k = 0; k < sensors.length; k++) {
       const sensor = sensors[k]!;
-      if (showsLife(sensor, day, s * rooms + sensor.room, begin / dt + s)) {
-        if (Number.isNaN(sensor.first)) sensor.first = now;
-        sensor.last = now + dt;
-      } else if (!(now - sensor.last < sensor.holdOn)) {
+      const at = s * rooms + sensor.room;
+      if (showsLife(sensor, day, at, begin / dt + s)) {
+        // Who comes is there in the last part of the step, who leaves in the first.
+        const spent = Math.min(1, day.occupants[at]!) * dt;
+        const stays = sensor.last >= now;
+        if (Number.isNaN(sensor.first)) sensor.first = now + dt - spent;
+        sensor.last = stays ? now + spent : now + dt;
+      } else if (!(middle - sensor.last < sensor.holdOn)) {
         sensor.first = Number.NaN;
       }
-      const there = now - sensor.first >= sensor.delay;
+      const there = middle - sensor.first >= sensor.delay && middle - sensor.last < sensor.holdOn;
       present[sensor.room] = there ? 1 : 0;
       if (there) anyone = true;
     }
@@ -93,7 +98,7 @@ function createSensorState(sensor: PresenceSensor, room: number, seed: number) {
     missesAwake: sensor.missesAwake,
     missesAsleep: sensor.missesAsleep,
     stream: stemOf(seed, STREAM.presence + room),
-    // Instants of the first sign of life of a stay and of the end of the last step with one. [s UTC]
+    // Instants of the first and the last sign of life of a stay. [s UTC]
     first: Number.NaN,
     last: Number.NEGATIVE_INFINITY,
     // Chance of overlooking those who are there, and for how many people of how many awake it is.

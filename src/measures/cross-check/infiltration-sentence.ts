@@ -44,10 +44,17 @@ export function infiltrationSentence(
   );
 }
 
-const mean = (values: Float64Array): number =>
-  values.reduce((sum, v) => sum + v, 0) / Math.max(1, values.length);
-const meanSquare = (values: Float64Array): number =>
-  values.reduce((sum, v) => sum + v * v, 0) / Math.max(1, values.length);
+function mean(values: Float64Array): number {
+  let sum = 0;
+  for (const v of values) sum += v;
+  return sum / Math.max(1, values.length);
+}
+
+function meanSquare(values: Float64Array): number {
+  let sum = 0;
+  for (const v of values) sum += v * v;
+  return sum / Math.max(1, values.length);
+}
 
 /** Between the lowest and the highest crack. [m] */
 function heightOf(cracks: readonly Crack[]): number {

@@ -4,15 +4,15 @@ import { type DrawnFigure, drawsChart } from '../charts/draws-chart.ts';
 import type { Drawable } from './draw-twice.ts';
 
 /** The picture of all draws: money, wet corners and cold of the whole home. */
-export function drawsDrawable({ doubt, difference, pairs }: PlanDraws, currency: string): Drawable {
+export function drawsDrawable(
+  { doubt, difference, changesOf }: PlanDraws,
+  currency: string,
+): Drawable {
   const figure = (
     words: Pick<DrawnFigure, 'name' | 'unit' | 'better'>,
     of: (plan: DrawnPlan) => number,
     { p10, median, p90 }: Pick<DrawnFigure, 'p10' | 'median' | 'p90'>,
-  ): DrawnFigure => {
-    const changes = pairs.map(([before, after]) => of(after) - of(before));
-    return { ...words, decimals: 0, changes, p10, median, p90 };
-  };
+  ): DrawnFigure => ({ ...words, decimals: 0, changes: changesOf(of), p10, median, p90 });
   const figures = [
     figure(
       { name: 'money a year', unit: currency, better: 'costs less' },

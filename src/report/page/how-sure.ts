@@ -1,3 +1,4 @@
+import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
 import { list } from './section.ts';
@@ -22,9 +23,12 @@ ${list([
 }
 
 /** What was drawn, how often, and what was not. */
-function triedWords({ inputs, samples, impossible, years }: Drawn, untried: number): Html {
+function triedWords(
+  { inputs, samples, impossible, years, step_minutes }: Drawn,
+  untried: number,
+): Html {
   const weather = years > 1 ? ` and ${years} years of weather` : '';
-  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan${
+  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan, and simulated in steps of ${figureText(step_minutes)} minutes${
     impossible === 0 ? null : `; ${impossible} of these draws were no home and are left out`
   }.${untried === 0 ? null : ` ${untried} more were not drawn.`}`;
 }

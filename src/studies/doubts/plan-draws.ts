@@ -7,7 +7,7 @@ import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import type { Option } from '../options.ts';
 import { type PlanVariant, prepareVariant } from '../plan-variant.ts';
 import { rankCorrelation } from './figure-doubt.ts';
-import { type DrawnDoubt, doubtOfRuns } from './sampled-doubt.ts';
+import { type DrawnDoubt, doubtOfRuns, drawnFigures } from './sampled-doubt.ts';
 import { type SampledInput, sampledInputs, setAside } from './sampled-inputs.ts';
 import { type SampledRuns, sampledRuns } from './sampled-runs.ts';
 import { STATED } from './stated-doubts.ts';
@@ -17,13 +17,18 @@ export interface PlanDraws {
   readonly doubt: DrawnDoubt;
   /** The plan minus the baseline. */
   readonly difference: DrawnDoubt['differences'][number];
-  /** Baseline and plan, draw by draw. */
+  /** Baseline and plan, draw by draw, in the time step of the draws. */
   readonly pairs: readonly (readonly [DrawnPlan, DrawnPlan])[];
+  /** Both with every input as it is taken to be, in that time step. */
+  readonly asDrawn: readonly [DrawnPlan, DrawnPlan];
   /** All that was drawn, what moves the difference between the two most first. */
   readonly ranked: readonly RankedInput[];
-  /** How far the plan changes any figure. */
-  readonly changeOf: (figure: (plan: DrawnPlan) => number) => Spread;
+  /** How far the plan changes any figure, draw by draw, and in short. */
+  readonly changesOf: (figure: FigureOfPlan) => readonly number[];
+  readonly changeOf: (figure: FigureOfPlan) => Spread;
 }
+
+type FigureOfPlan = (plan: DrawnPlan) => number;
 
 /** Figures of one plan in one draw, in both shapes. */
 export interface DrawnPlan {
@@ -78,7 +83,8 @@ export async function planDraws(setup: PlanDrawsSetup): Promise<PlanDraws | null
   );
   if (samples === 0 || inputs.length === 0) return null;
   const plans = both.map(({ variant }) => variant);
-  const asked = { plans, inputs, leftAside, samples, seed, years, run };
+  const { dt: step } = baseline.prepared;
+  const asked = { plans, inputs, leftAside, samples, seed, years, step, run };
   const runs = await sampledRuns(asked).catch((error: unknown) => {
     if (error instanceof InputProblems) return null;
     throw error;
@@ -86,22 +92,27 @@ export async function planDraws(setup: PlanDrawsSetup): Promise<PlanDraws | null
   return runs === null ? null : drawsOf(doubtOfRuns(asked, runs), runs, inputs);
 }
 
-function drawsOf(
-  doubt: DrawnDoubt,
-  { kept }: SampledRuns,
-  inputs: readonly SampledInput[],
-): PlanDraws {
-  const pairs = kept.map(({ runs: [before, after] }) => [judged(before!), judged(after!)] as const);
+function drawsOf(doubt: DrawnDoubt, runs: SampledRuns, inputs: readonly SampledInput[]): PlanDraws {
+  const both = ([before, after]: readonly PlanMeasures[]) =>
+    [judged(before!), judged(after!)] as const;
+  const inStep = {
+    asIs: both(runs.asIs),
+    asDrawn: both(runs.asDrawn),
+    kept: runs.kept.map((draw) => ({ runs: both(draw.runs) })),
+  };
+  const changesOf = (figure: FigureOfPlan) =>
+    drawnFigures(inStep, ([before, after]) => figure(after!) - figure(before!));
   const [difference] = doubt.differences as [DrawnDoubt['differences'][number]];
-  const extra = pairs.map(([before, after]) => bill(after) - bill(before));
+  const extra = changesOf(bill);
   const follows = inputs.map(({ path, source }, d) => {
-    const shares = kept.map((draw) => draw.shares[d]!);
+    const shares = runs.kept.map((draw) => draw.shares[d]!);
     return { path, source, correlation: rankCorrelation(shares, extra) };
   });
   return {
-    ...{ doubt, difference, pairs },
+    ...{ doubt, difference, changesOf, asDrawn: inStep.asDrawn },
+    pairs: inStep.kept.map((draw) => draw.runs),
     ranked: byStrength(follows, difference),
-    changeOf: (figure) => spread(pairs.map(([before, after]) => figure(after) - figure(before))),
+    changeOf: (figure) => spread(changesOf(figure)),
   };
 }
 

@@ -12,6 +12,8 @@ export interface SampledDoubt {
   readonly samples: number;
   /** Samples left out, because in one of the plans their values are no home together. */
   readonly impossible: number;
+  /** Time step that they were run in; what that alone does to a figure is taken off. [min] */
+  readonly step_minutes: number;
   /** Years of weather among them. */
   readonly years: number;
   readonly inputs: readonly DoubtedInput[];
@@ -79,20 +81,21 @@ export async function sampledDoubt(setup: SampledDoubtSetup): Promise<SampledDou
 /** What draws come to: the figures of plans, and of their differences from the first. */
 export function doubtOfRuns(
   { plans, inputs, leftAside = [], seed, years }: SampledDoubtSetup,
-  { asIs, kept, impossible }: SampledRuns,
+  runs: SampledRuns,
 ): DrawnDoubt {
-  const doubtOf = (figure: (runs: readonly PlanMeasures[]) => number): FigureDoubt =>
+  const { asIs, kept, impossible } = runs;
+  const doubtOf = (figure: FigureOf): FigureDoubt =>
     figureDoubt({
       asIs: figure(asIs),
-      figures: kept.map(({ runs }) => figure(runs)),
+      figures: drawnFigures(runs, figure),
       inputs: inputs.map(({ path }, d) => ({ path, shares: kept.map(({ shares }) => shares[d]!) })),
       years: years > 1 ? kept.map(({ year }) => year) : [],
     });
   const beatOf = (name: Figure, p: number): BeatDoubt => {
     const difference = (runs: readonly PlanMeasures[]) =>
       FIGURES[name](runs[p]!) - FIGURES[name](runs[0]!);
-    const share = (holds: (value: number) => boolean) =>
-      kept.filter(({ runs }) => holds(difference(runs))).length / kept.length;
+    const drawn = drawnFigures(runs, difference);
+    const share = (holds: (value: number) => boolean) => drawn.filter(holds).length / drawn.length;
     return {
       ...doubtOf(difference),
       less: share((value) => value < 0),
@@ -101,6 +104,7 @@ export function doubtOfRuns(
   };
   return {
     ...{ baseline: asIs[0]!.plan, seed, years, samples: kept.length, impossible },
+    step_minutes: runs.step / 60,
     inputs: inputs.map(({ path, source, in: ranges }) => {
       const { value, low, high } = ranges.find((range) => range !== null)!;
       return { path, value, low, high, source };
@@ -119,6 +123,30 @@ export function doubtOfRuns(
       cold: beatOf('cold', k + 1),
     })),
   };
+}
+
+type FigureOf = (runs: readonly PlanMeasures[]) => number;
+
+/**
+ * A figure of each draw, less what the time step of the draws does to it with the inputs as they are. What
+ * is nought in a draw stays nought.
+ */
+export function drawnFigures<Plan>(
+  { asIs, asDrawn, kept }: DrawnPlans<Plan>,
+  figure: (plans: readonly Plan[]) => number,
+): number[] {
+  const ofStep = figure(asDrawn) - figure(asIs);
+  return kept.map(({ runs }) => {
+    const value = figure(runs);
+    return value === 0 ? 0 : value - ofStep;
+  });
+}
+
+/** Plans as `SampledRuns` has them, in whatever shape. */
+interface DrawnPlans<Plan> {
+  readonly asIs: readonly Plan[];
+  readonly asDrawn: readonly Plan[];
+  readonly kept: readonly { readonly runs: readonly Plan[] }[];
 }
 
 const FIGURES: Readonly<Record<Figure, (plan: PlanMeasures) => number>> = {

@@ -48,32 +48,58 @@ const stepsOn = (said: readonly number[]): number[] =>
 const range = (from: number, to: number): number[] =>
   Array.from({ length: to - from }, (_, k) => from + k);
 
-test('a perfect sensor says what is so', () => {
+test('a perfect sensor says what is so in most of the step', () => {
   const people: readonly Person[] = [
     worker(),
     worker({ irregular: { minutes: 40, asSunday: 0.2, out: 0.1 } }),
   ];
   const household = quietHousehold(HOME, { people });
   const days = 30;
-  const truth = series(laidOut(household, days), 'occupants', LIVING).map((n) => (n > 0 ? 1 : 0));
+  const truth = series(laidOut(household, days), 'occupants', LIVING).map((n) =>
+    n >= 0.5 ? 1 : 0,
+  );
   expect(says(PERFECT, household, { days })).toEqual(truth);
 });
 
-test('hold-on lasts to the step', () => {
+test('hold-on lasts to the nearest step', () => {
   const visit = visitor(600, 660); // steps 60 to 65
   expect(stepsOn(says(PERFECT, visit))).toEqual(range(60, 66));
   expect(stepsOn(says({ ...PERFECT, holdOn: 3 * DT }, visit))).toEqual(range(60, 69));
-  expect(stepsOn(says({ ...PERFECT, holdOn: 3 * DT - 1 }, visit))).toEqual(range(60, 69));
-  expect(stepsOn(says({ ...PERFECT, holdOn: 3 * DT + 1 }, visit))).toEqual(range(60, 70));
+  expect(stepsOn(says({ ...PERFECT, holdOn: 3.5 * DT - 1 }, visit))).toEqual(range(60, 69));
+  expect(stepsOn(says({ ...PERFECT, holdOn: 3.5 * DT + 1 }, visit))).toEqual(range(60, 70));
 });
 
-test('delay lasts to the step, and a visit shorter than it goes unseen', () => {
+test('delay lasts to the nearest step, and a visit shorter than it goes unseen', () => {
   const visit = visitor(600, 660);
   expect(stepsOn(says({ ...PERFECT, delay: 2 * DT }, visit))).toEqual(range(62, 66));
-  expect(stepsOn(says({ ...PERFECT, delay: 2 * DT - 1 }, visit))).toEqual(range(62, 66));
-  expect(stepsOn(says({ ...PERFECT, delay: 2 * DT + 1 }, visit))).toEqual(range(63, 66));
+  expect(stepsOn(says({ ...PERFECT, delay: 2.5 * DT - 1 }, visit))).toEqual(range(62, 66));
+  expect(stepsOn(says({ ...PERFECT, delay: 2.5 * DT + 1 }, visit))).toEqual(range(63, 66));
   expect(stepsOn(says({ ...PERFECT, delay: 3600 }, visit))).toEqual([]);
   expect(stepsOn(says({ ...PERFECT, delay: 2 * DT, holdOn: DT }, visit))).toEqual(range(62, 67));
+});
+
+test('who comes or leaves inside a step counts from that minute', () => {
+  // Each visit begins and ends ten times inside a step, a minute later every time.
+  const steps = range(0, 10).map((minute) => {
+    const visit = visitor(600 + minute, 720 + minute);
+    return stepsOn(says({ ...PERFECT, holdOn: 900 }, visit));
+  });
+  const comes = steps.map((said) => said[0]! * 10 - 600);
+  const leaves = steps.map((said) => (said.at(-1)! + 1) * 10 - 720);
+  expect(comes).toEqual([0, 0, 0, 0, 0, 0, 10, 10, 10, 10]);
+  // Fifteen minutes after the last minute, on the mean.
+  expect(leaves).toEqual([10, 20, 20, 20, 20, 20, 20, 20, 20, 20]);
+});
+
+test('who comes or leaves inside a step counts from that minute, to the nearest step', () => {
+  const said = range(0, 10).map((minute) => {
+    const visit = visitor(600 + minute, 720 + minute);
+    return stepsOn(says({ ...PERFECT, holdOn: 15 * 60 }, visit));
+  });
+  const late = said.map((steps, minute) => steps[0]! * 10 - 600 - minute);
+  const held = said.map((steps, minute) => (steps.at(-1)! + 1) * 10 - 720 - minute);
+  expect(late).toEqual([0, -1, -2, -3, -4, -5, 4, 3, 2, 1]);
+  expect(held).toEqual([10, 19, 18, 17, 16, 15, 14, 13, 12, 11]);
 });
 
 test('hold-on bridges a gap, and runs over midnight', () => {

@@ -6,7 +6,15 @@ const figure = (p10: number, median: number, p90: number) => ({
   ...{ as_is: median, p10, median, p90, matters: [] },
 });
 const doubt: SampledDoubt = {
-  ...{ baseline: 'now', seed: 1, samples: 100, impossible: 0, years: 1, inputs: [] },
+  ...{
+    baseline: 'now',
+    seed: 1,
+    samples: 100,
+    impossible: 0,
+    step_minutes: 20,
+    years: 1,
+    inputs: [],
+  },
   ...{ left_aside: [], differences: [] },
   plans: [
     {

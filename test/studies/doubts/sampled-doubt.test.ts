@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { settingWords } from '../../../src/scenario/yaml/settings.ts';
 import { alike } from '../../../src/studies/doubts/alike.ts';
-import { sampledDoubt } from '../../../src/studies/doubts/sampled-doubt.ts';
+import { drawnFigures, sampledDoubt } from '../../../src/studies/doubts/sampled-doubt.ts';
 import {
   atShare,
   type SampledInput,
@@ -38,7 +38,15 @@ const INPUTS = [
   input('/y', null, range(0, 4, 20)),
   input('/z', null, range(0, 0, 10)),
 ];
-const setup = { plans: PLANS, inputs: INPUTS, samples: 200, seed: 1, years: 1, run: linear };
+const setup = {
+  plans: PLANS,
+  inputs: INPUTS,
+  samples: 200,
+  seed: 1,
+  years: 1,
+  step: 1200,
+  run: linear,
+};
 
 describe('a home of straight lines', () => {
   test('differences are sharp, because each draw is the same in both plans', async () => {
@@ -112,6 +120,48 @@ describe('a home of straight lines', () => {
       return linear(variant);
     };
     await expect(sampledDoubt({ ...setup, run })).rejects.toThrow('a: expected a home, got none');
+  });
+
+  test('draws take steps of 20 minutes, and what that does to the figures as they are is taken off', async () => {
+    // In longer steps p costs 2 more and q 5 more, and q has 7 wet hours more wherever it has any.
+    const steps = new Set<string>();
+    const run = (variant: PlanVariant, year: number) => {
+      const plain = linear(variant, year);
+      const step = variant.set.find((words) => words.startsWith('/step='));
+      steps.add(step ?? 'its own');
+      if (step === undefined) return plain;
+      const { money, rooms, plan } = plain;
+      const wet = rooms['den']!.cold_spot_hours_above_80_pct;
+      return somePlan(plan, {
+        energy: money.total_per_year + (plan === 'q' ? 5 : 2),
+        den: { over: { cold_spot_hours_above_80_pct: plan === 'q' ? wet + 7 : wet } },
+      });
+    };
+    const exact = await sampledDoubt(setup);
+    const found = await sampledDoubt({ ...setup, step: 600, run });
+    expect([...steps].sort()).toEqual(['/step=20', 'its own']);
+    expect([exact.step_minutes, found.step_minutes]).toEqual([20, 20]);
+    for (const [k, plan] of found.plans.entries()) {
+      expect(plan.money.median).toBeCloseTo(exact.plans[k]!.money.median, 9);
+      expect(plan.damp.median).toBeCloseTo(exact.plans[k]!.damp.median, 9);
+    }
+    const [difference] = found.differences;
+    expect(difference!.money.p10).toBeCloseTo(exact.differences[0]!.money.p10, 9);
+    expect(difference!.money.less).toBe(exact.differences[0]!.money.less);
+    expect(difference!.flips).toEqual(exact.differences[0]!.flips);
+  });
+
+  test('plans that take longer steps keep them, and what is nought stays nought', async () => {
+    const steps = new Set<string>();
+    const run = (variant: PlanVariant, year: number) => {
+      for (const words of variant.set) if (words.startsWith('/step=')) steps.add(words);
+      return linear(variant, year);
+    };
+    const { step_minutes } = await sampledDoubt({ ...setup, step: 1800, run });
+    expect(step_minutes).toBe(30);
+    expect(steps.size).toBe(0);
+    const runs = { asIs: [5, 2], asDrawn: [8, 2], kept: [{ runs: [4, 4] }, { runs: [9, 4] }] };
+    expect(drawnFigures(runs, ([a, b]) => a! - b!)).toEqual([0, 2]);
   });
 
   test('the same seed gives the same doubt, in whatever order runs answer', async () => {
