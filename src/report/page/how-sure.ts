@@ -28,7 +28,7 @@ function triedWords(
   untried: number,
 ): Html {
   const weather = years > 1 ? ` and ${years} years of weather` : '';
-  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan, and simulated in steps of ${figureText(step_minutes)} minutes${
+  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan, and simulated in steps of ${figureText(step_minutes, 0)} minutes${
     impossible === 0 ? null : `; ${impossible} of these draws were no home and are left out`
   }.${untried === 0 ? null : ` ${untried} more were not drawn.`}`;
 }
