@@ -1,20 +1,17 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { posix } from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
+import { filesUnder, parse, walk } from '../reference/imports.ts';
 
 test('species are named in their own files and nowhere else in the code', () => {
-  const naming = readdirSync('src', { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
-    .map((entry) => posix.join(entry.parentPath, entry.name))
-    .filter((file) => namesIn(readFileSync(file, 'utf8')).length > 0);
-  expect(naming.sort()).toEqual(OWN_FILES);
+  const naming = filesUnder('src').filter((file) => namesIn(parse(file)).length > 0);
+  expect(naming).toEqual(OWN_FILES);
 });
 
 test('names are found in keys, texts and stems, and not in comments', () => {
   const text = `const a = { tvoc: 1 }; // pm25
     f('co2_high', \`of \${b} PM2.5\`); g('kg CO2e');`;
-  expect(namesIn(text)).toEqual(['tvoc', 'co2', 'PM2.5']);
+  const ast = ts.createSourceFile('text.ts', text, ts.ScriptTarget.ES2023, true);
+  expect(namesIn(ast)).toEqual(['tvoc', 'co2', 'PM2.5']);
 });
 
 const OWN_FILES = [
@@ -26,17 +23,15 @@ const OWN_FILES = [
 ];
 
 /** Names of species in code, comments left out. */
-function namesIn(text: string): string[] {
+function namesIn(ast: ts.SourceFile): string[] {
   const found: string[] = [];
-  const visit = (node: ts.Node): void => {
+  walk(ast, (node) => {
     if (ts.isIdentifier(node) || ts.isLiteralExpression(node) || ts.isTemplateHead(node)) {
       found.push(...(node.text.match(NAMES) ?? []));
     } else if (ts.isTemplateMiddleOrTemplateTail(node)) {
       found.push(...(node.text.match(NAMES) ?? []));
     }
-    ts.forEachChild(node, visit);
-  };
-  visit(ts.createSourceFile('text.ts', text, ts.ScriptTarget.ES2023, true));
+  });
   return found;
 }
 
