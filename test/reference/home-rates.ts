@@ -64,6 +64,27 @@ export function homeRates(home: Home) {
   const areaOf = (list: readonly { area: number }[]): number =>
     list.reduce((sum, { area }) => sum + area, 0);
   const floors = facesOf.map((list) => list.filter((face) => face.isFloor));
+  const facesAt = facesOf.map((list, i) => {
+    const byNode = new Map<number, (Face & { readonly ofSun: number })[]>();
+    for (const face of list) {
+      const part = face.area / areaOf(list);
+      const onFloor = face.isFloor ? face.area / areaOf(floors[i]!) / 2 : 0;
+      const ofSun = floors[i]!.length > 0 ? part / 2 + onFloor : part;
+      byNode.set(face.node, [...(byNode.get(face.node) ?? []), { ...face, ofSun }]);
+    }
+    return byNode;
+  });
+  // A pane is (air A + radiant R + outdoors K) / (A + R + K) warm, by its conductances.
+  const glassOf = home.rooms.map((_, i) =>
+    home.panes
+      .filter((p) => p.room === i)
+      .map(({ uValue, area, tilt }) => {
+        const [air, radiant] = [area * (1 / 0.13 - LONG_WAVE), area * LONG_WAVE];
+        const out = area / (1 / uValue - 0.13);
+        const lost = 0.04 * skyLossOf(tilt);
+        return { uValue, area, air, radiant, out, all: air + radiant + out, lost };
+      }),
+  );
   const emitters = home.rooms.map((_, i) => home.emitters.filter((e) => e.room === i));
   const radiantShare = emitters.map((list) => list[0]?.radiantShare ?? 0);
 
@@ -166,22 +187,13 @@ export function homeRates(home: Home) {
     });
     /** Heat to the air from all surfaces of a room, if so much radiates onto them; and their mean. */
     const fromSurfaces = (i: number, onto: number): { toAir: number; radiant: number } => {
-      const panes = home.panes.filter((p) => p.room === i);
       const faces = facesOf[i]!;
+      const glass = glassOf[i]!;
       if (faces.length === 0) {
-        const through = panes.reduce((sum, p) => sum + p.uValue * p.area, 0);
-        const cold = panes.reduce(
-          (sum, p) => sum + p.uValue * p.area * 0.04 * skyLossOf(p.tilt),
-          0,
-        );
+        const through = glass.reduce((sum, p) => sum + p.uValue * p.area, 0);
+        const cold = glass.reduce((sum, p) => sum + p.uValue * p.area * p.lost, 0);
         return { toAir: through * (out.temperature - t[i]!) - cold + onto, radiant: t[i]! };
       }
-      // A pane is (air A + radiant R + outdoors K) / (A + R + K) warm, by its conductances.
-      const glass = panes.map(({ uValue, area, tilt }) => {
-        const [air, radiant] = [area * (1 / 0.13 - LONG_WAVE), area * LONG_WAVE];
-        const outside = out.temperature - 0.04 * skyLossOf(tilt);
-        return { air, radiant, out: area / (1 / uValue - 0.13), outside };
-      });
       let g = 0;
       let push = onto;
       for (const { radiant, node } of faces) {
@@ -189,17 +201,17 @@ export function homeRates(home: Home) {
         push += radiant * y[node]!;
       }
       for (const pane of glass) {
-        const all = pane.air + pane.radiant + pane.out;
-        g += pane.radiant * (1 - pane.radiant / all);
-        push += (pane.radiant * (pane.air * t[i]! + pane.out * pane.outside)) / all;
+        const outside = out.temperature - pane.lost;
+        g += pane.radiant * (1 - pane.radiant / pane.all);
+        push += (pane.radiant * (pane.air * t[i]! + pane.out * outside)) / pane.all;
       }
       const radiant = push / g;
       let given = 0;
       for (const { air, node } of faces) given += air * (y[node]! - t[i]!);
       for (const pane of glass) {
-        const all = pane.air + pane.radiant + pane.out;
-        const warmth = pane.air * t[i]! + pane.radiant * radiant + pane.out * pane.outside;
-        given += pane.air * (warmth / all - t[i]!);
+        const outside = out.temperature - pane.lost;
+        const warmth = pane.air * t[i]! + pane.radiant * radiant + pane.out * outside;
+        given += pane.air * (warmth / pane.all - t[i]!);
       }
       return { toAir: given, radiant };
     };
@@ -223,12 +235,8 @@ export function homeRates(home: Home) {
     });
     const onFace = (i: number, node: number): number => {
       let flow = 0;
-      for (const { air, radiant: g, area, node: at, isFloor } of facesOf[i]!) {
-        if (at !== node) continue;
-        const part = area / areaOf(facesOf[i]!);
-        const hasFloor = floors[i]!.length > 0;
-        const ofSun = hasFloor ? part / 2 + (isFloor ? area / areaOf(floors[i]!) / 2 : 0) : part;
-        flow += air * (t[i]! - y[at]!) + g * (seen[i]! - y[at]!) + ofSun * sunny[i]!;
+      for (const { air, radiant: g, ofSun } of facesAt[i]!.get(node) ?? []) {
+        flow += air * (t[i]! - y[node]!) + g * (seen[i]! - y[node]!) + ofSun * sunny[i]!;
       }
       return flow;
     };

@@ -32,9 +32,7 @@ export function readMarkup(markup: string): Element {
   take(/<!doctype html>\n/y);
   while (at < markup.length) {
     const inside = open.at(-1)!;
-    const text = RAW.has(inside.name)
-      ? take(new RegExp(`(?:(?!</${inside.name})[^])+`, 'y'))
-      : take(/[^<]+/y);
+    const text = RAW.has(inside.name) ? take(RAW_TEXT.get(inside.name)!) : take(/[^<]+/y);
     if (text !== null) {
       inside.children.push(RAW.has(inside.name) ? text[0] : unescaped(text[0]));
       continue;
@@ -66,11 +64,17 @@ export function readMarkup(markup: string): Element {
 }
 
 /** Everything of a name within an element, in order; of every name where none is given. */
-export function all({ children }: Element, name?: string): Element[] {
-  return children.flatMap((child) => {
-    if (typeof child === 'string') return [];
-    return [...(name === undefined || child.name === name ? [child] : []), ...all(child, name)];
-  });
+export function all(element: Element, name?: string): Element[] {
+  const found: Element[] = [];
+  const visit = ({ children }: Element): void => {
+    for (const child of children) {
+      if (typeof child === 'string') continue;
+      if (name === undefined || child.name === name) found.push(child);
+      visit(child);
+    }
+  };
+  visit(element);
+  return found;
 }
 
 /** The one element of an id. */
@@ -108,4 +112,7 @@ const CHARACTERS: Readonly<Record<string, string>> = {
   '&quot;': '"',
 };
 const RAW: ReadonlySet<string> = new Set(['style', 'script']);
+const RAW_TEXT: ReadonlyMap<string, RegExp> = new Map(
+  [...RAW].map((name) => [name, new RegExp(`(?:(?!</${name})[^])+`, 'y')]),
+);
 const VOID: ReadonlySet<string> = new Set(['meta', 'br', 'link', 'img', 'input', 'hr']);
