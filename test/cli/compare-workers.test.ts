@@ -5,6 +5,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Io } from '../../src/cli/io.ts';
 import { BIN, called, imported, requireBuild } from './built-program.ts';
 import { builtIo, calledHere } from './call-built.ts';
+import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -26,14 +27,16 @@ plans:
   both: { based on: dry, change: { heating: { setpoint: 18 } } }
 `;
 
+const YEAR = readFileSync('weather/saltmere-typical.csv', 'utf8');
+
 beforeAll(requireBuild);
 
 /** A folder with a cottage and its weather. */
-function folderWith(name: string, text: string): string {
+function folderWith(name: string, text: string, weather = YEAR): string {
   const folder = join(root, name);
   mkdirSync(folder);
   writeFileSync(join(folder, 'cottage.yaml'), text);
-  writeFileSync(join(folder, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
+  writeFileSync(join(folder, 'w.csv'), weather);
   return folder;
 }
 
@@ -47,7 +50,7 @@ async function alone(args: readonly string[], cwd: string) {
 test.each([[['--csv']], [['--json', '--doubt', '4']]])(
   'threads give the very bytes of one: %j',
   async (options) => {
-    const folder = folderWith(`all${options.join('')}`, HOME);
+    const folder = folderWith(`all${options.join('')}`, HOME, JANUARY);
     const args = ['compare', 'cottage.yaml', ...options];
     const threads = await called(args, folder);
     expect(threads).toMatchObject({ status: 0, err: '' });

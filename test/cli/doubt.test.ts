@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
 const HOME = `title: Test cottage
 weather: saltmere.csv
@@ -15,10 +15,9 @@ plans:
   now: { change: {} }
   dry: { change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } } } }
 `;
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 
 async function called(...args: string[]) {
-  const files = { 'cottage.yaml': HOME, 'saltmere.csv': WEATHER, 'other.csv': WEATHER };
+  const files = { 'cottage.yaml': HOME, 'saltmere.csv': JANUARY, 'other.csv': JANUARY };
   const { io, said } = fakeIo(files);
   const status = await main(args, io);
   return { status, ...said };

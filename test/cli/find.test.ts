@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
 const HOME = `title: Test cottage
 weather: saltmere.csv
@@ -14,10 +14,9 @@ plans:
   now: { change: {} }
   cold: { change: { heating: { source: none } } }
 `;
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 
 async function find(...args: string[]) {
-  const { io, said } = fakeIo({ 'cottage.yaml': HOME, 'saltmere.csv': WEATHER });
+  const { io, said } = fakeIo({ 'cottage.yaml': HOME, 'saltmere.csv': JANUARY });
   const status = await main(['find', ...args], io);
   return { status, ...said };
 }

@@ -1,10 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import { askedDays, daysOfPeriod } from '../../src/cli/plot-days.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const HOME = `title: Test cottage
 weather: saltmere.csv
 site: { timezone: Europe/London }
@@ -17,7 +16,7 @@ home:
 
 /** Status and what was said after a call beside the cottage. */
 async function run(...args: string[]) {
-  const world = fakeIo({ 'cottage.yaml': HOME, 'saltmere.csv': WEATHER });
+  const world = fakeIo({ 'cottage.yaml': HOME, 'saltmere.csv': JANUARY });
   const status = await main(['run', 'cottage.yaml', ...args], world.io);
   return { status, ...world.said, files: world.files };
 }
@@ -135,7 +134,7 @@ describe('days', () => {
 
 /** Hourly temperatures of the demonstration weather's year, which begins on 1 January. [°C] */
 function dailyMeans(): number[] {
-  const rows = WEATHER.split('\n').filter((line) => /^2023-/.test(line));
+  const rows = JANUARY.split('\n').filter((line) => /^2023-/.test(line));
   const hours = rows.map((line) => Number(line.split(',')[1]));
   return Array.from({ length: hours.length / 24 }, (_, d) =>
     hours.slice(24 * d, 24 * d + 24).reduce((sum, t) => sum + t / 24, 0),

@@ -4,6 +4,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { all, byId, readMarkup, textOf } from '../report/page/read-markup.ts';
 import { called, requireBuild } from './built-program.ts';
 import { builtIo, calledHere } from './call-built.ts';
+import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -30,7 +31,7 @@ plans:
 beforeAll(() => {
   requireBuild();
   writeFileSync(join(root, 'cottage.yaml'), HOME);
-  writeFileSync(join(root, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
+  writeFileSync(join(root, 'w.csv'), JANUARY);
 });
 
 const REPORT = [
@@ -62,7 +63,7 @@ test('what goes wrong in a thread ends the program in words', async () => {
   mkdirSync(folder);
   const home = HOME.replace(/nook: .*/, oven).replace(/^doubts[\s\S]*/m, '');
   writeFileSync(join(folder, 'oven.yaml'), home.replace('"01-06"', '"09-30"'));
-  writeFileSync(join(folder, 'w.csv'), readFileSync(join(root, 'w.csv')));
+  writeFileSync(join(folder, 'w.csv'), readFileSync('weather/saltmere-typical.csv'));
   const { status, out, err } = await called(['report', 'oven.yaml', '-o', 'page.html'], folder);
   expect({ status, out }).toEqual({ status: 2, out: '' });
   expect(err).toMatch(

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { PassThrough } from 'node:stream';
 import { describe, expect, test, vi } from 'vitest';
 import type { Io } from '../../src/cli/io.ts';
@@ -7,8 +6,8 @@ import { startRunCount } from '../../src/cli/run-count.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 import { all, byId, readMarkup, tableOf, textOf } from '../report/page/read-markup.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const HOME = `title: Test cottage
 weather: ../weather/saltmere.csv
 site: { timezone: Europe/London }
@@ -30,7 +29,7 @@ plans:
 
 /** Status, what was said and what was written after a report beside the cottage. */
 async function report(args: string[], { files = {}, io = {} }: Over = {}) {
-  const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': WEATHER, ...files });
+  const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': JANUARY, ...files });
   const before = new Set(Object.keys(world.files));
   const status = await main(['report', 'homes/cottage.yaml', ...args], { ...world.io, ...io });
   const written = Object.entries(world.files).filter(([path]) => !before.has(path));

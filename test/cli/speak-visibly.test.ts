@@ -1,15 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import { nodeIo } from '../../src/cli/node-io.ts';
 import { nameOfOut, type OwnProcess } from '../../src/cli/written-by.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
 // What people type or name must reach a terminal as text: it moves no cursor, sets no window's title,
 // turns no words round and feigns no line.
 
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
-const NASTY = WEATHER.replace(/^# title: .*/m, '# title: \u001b]0;w\u0007\u009b2J\u202eSaltmere');
+const NASTY = JANUARY.replace(/^# title: .*/m, '# title: \u001b]0;w\u0007\u009b2J\u202eSaltmere');
 const HOME = String.raw`title: "Cottage\e]0;gone\a\nNothing is wrong.\x9b2J"
 weather: s.csv
 site: { timezone: Europe/London }

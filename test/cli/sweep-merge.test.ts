@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import { csvFields } from '../../src/report/csv-fields.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
 const HOME = `title: Test cottage
 weather: saltmere.csv
@@ -15,10 +15,9 @@ plans:
   now: { change: {} }
   "+dry": { change: { devices: { drier: { kind: dehumidifier, room: "two, \\"lines\\"", label: 12 L/day } } } }
 `;
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const VARY = ['--vary', '/heating/setpoint=18 to 20 by 1', '--plans', 'now,+dry'];
 
-const made: Record<string, string> = { 'cottage.yaml': HOME, 'saltmere.csv': WEATHER };
+const made: Record<string, string> = { 'cottage.yaml': HOME, 'saltmere.csv': JANUARY };
 let summary = '';
 
 async function called(files: Record<string, string>, ...args: string[]) {

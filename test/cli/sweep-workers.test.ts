@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { BIN, called, ending, requireBuild } from './built-program.ts';
 import { calledHere } from './call-built.ts';
+import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -22,11 +23,11 @@ const VARY = ['--vary', '/heating/setpoint=18 to 20 by 1', '--plans', 'now,dry']
 
 beforeAll(requireBuild);
 
-function folderWith(name: string, text = HOME): string {
+function folderWith(name: string, text = HOME, weather = JANUARY): string {
   const folder = join(root, name);
   mkdirSync(folder);
   writeFileSync(join(folder, 'cottage.yaml'), text);
-  writeFileSync(join(folder, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
+  writeFileSync(join(folder, 'w.csv'), weather);
   return folder;
 }
 
@@ -64,7 +65,8 @@ test('threads give the very bytes of one, in the order of the runs', async () =>
 });
 
 test('a call that is ended leaves its runs, and --resume gives the bytes of a whole one', async () => {
-  const folder = folderWith('ended', HOME.replace('"01-06"', '"12-30"'));
+  const year = readFileSync('weather/saltmere-typical.csv', 'utf8');
+  const folder = folderWith('ended', HOME.replace('"01-06"', '"12-30"'), year);
   const child = spawn(process.execPath, [BIN, ...wordsOf(folder, 'all.csv')]);
   const ended = ending(child);
   const left = join(folder, 'all.csv.unfinished');

@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
 const HOME = `title: Test cottage
 weather: saltmere.csv
@@ -19,12 +19,11 @@ plans:
   now: { change: {} }
   dry: { change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } } } }
 `;
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const VARY = ['--vary', '/heating/setpoint=18 to 20 by 1', '--plans', 'now,dry'];
 
 /** A folder with a cottage, in which the program is called. */
 function folder(more: Record<string, string> = {}) {
-  const world = fakeIo({ 'cottage.yaml': HOME, 'saltmere.csv': WEATHER, ...more });
+  const world = fakeIo({ 'cottage.yaml': HOME, 'saltmere.csv': JANUARY, ...more });
   const sweep = async (...args: string[]) => {
     Object.assign(world.said, { out: '', err: '' });
     const status = await main(['sweep', 'cottage.yaml', ...args], world.io);
