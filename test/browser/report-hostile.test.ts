@@ -1,7 +1,8 @@
-import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { JANUARY } from '../cli/january.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
@@ -47,7 +48,7 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
   beforeAll(async () => {
     const scenario = join(folder, 'hostile.yaml');
     writeFileSync(scenario, HOME);
-    copyFileSync('weather/saltmere-typical.csv', join(folder, 'weather.csv'));
+    writeFileSync(join(folder, 'weather.csv'), JANUARY);
     file = await writtenReport(scenario, '--doubt', '4');
     browser = await openBrowser();
     open = oneTab(browser);

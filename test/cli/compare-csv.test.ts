@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import { expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import { fakeIo } from './fake-io.ts';
+import { JANUARY } from './january.ts';
 
 const HOME = `title: Test cottage
 weather: saltmere.csv
@@ -20,7 +20,7 @@ plans:
 async function compare(...args: string[]) {
   const world = fakeIo({
     'cottage.yaml': HOME,
-    'saltmere.csv': readFileSync('weather/saltmere-typical.csv', 'utf8'),
+    'saltmere.csv': JANUARY,
   });
   const status = await main(['compare', 'cottage.yaml', ...args], world.io);
   return { status, out: world.said.out, err: world.said.err };

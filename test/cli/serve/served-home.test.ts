@@ -1,15 +1,13 @@
-import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type ServedHome, serveHome } from '../../../src/cli/serve/served-home.ts';
 import type { Standing } from '../../../src/report/served/standing.ts';
-import { SMALL_HOME } from '../../browser/small-home.ts';
+import { SMALL_HOME, SPRING } from '../../browser/small-home.ts';
 import { fakeIo } from '../fake-io.ts';
 
 /** Four days of the small home, which are over in a moment. */
 const HOME = SMALL_HOME.replace('to: "04-08"', 'to: "03-14"');
-const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 
-const { io, files, said } = fakeIo({ 'home.yaml': HOME, 'weather.csv': WEATHER });
+const { io, files, said } = fakeIo({ 'home.yaml': HOME, 'weather.csv': SPRING });
 const told: Standing[] = [];
 const waiting: (() => void)[] = [];
 let home: ServedHome;
