@@ -1,6 +1,7 @@
 // Bundles the script of the report's page, and the engine that the page runs in a worker, each into one
 // file of dist/, the licences of what is in it first.
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { build } from 'esbuild';
 
 const shared = {
@@ -18,8 +19,8 @@ await bundle('src/report/browser/follow-script.ts', 'dist/report/follow-script.j
 await bundle('src/report/browser/form-script.ts', 'dist/report/form-script.js');
 
 async function bundle(from, outfile) {
-  const options = { ...shared, entryPoints: [from], outfile };
-  const { metafile } = await build({ ...options, metafile: true, write: false });
+  const options = { ...shared, entryPoints: [from], metafile: true, write: false };
+  const { metafile, outputFiles } = await build(options);
   const packages = new Set(
     Object.keys(metafile.inputs).flatMap((file) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file) ?? []),
   );
@@ -32,5 +33,6 @@ async function bundle(from, outfile) {
   }
   const notices = [...byLicence].map(([text, names]) => `${names.join(', ')}\n\n${text.trim()}`);
   const banner = `/*!\n${notices.join('\n\n').replaceAll('*/', '* /')}\n*/`;
-  await build({ ...options, banner: { js: banner } });
+  mkdirSync(dirname(outfile), { recursive: true });
+  writeFileSync(outfile, `${banner}\n${outputFiles[0].text}`);
 }

@@ -8,7 +8,7 @@ const unbuilt = await ending(npmRun('build', 'inherit'));
 if (unbuilt !== 0) process.exit(unbuilt);
 
 const said = [];
-const check = npmRun('check', ['ignore', 'pipe', 'pipe']);
+const check = npmRun('check:built', ['ignore', 'pipe', 'pipe']);
 for (const stream of [check.stdout, check.stderr]) stream.on('data', (piece) => said.push(piece));
 // A group of its own, so that what tests have started ends with them.
 const tests = spawn(process.execPath, ['node_modules/vitest/vitest.mjs', 'run'], {

@@ -35,7 +35,7 @@ export function readYaml(text: string, file: string): YamlFile {
   const problems = [
     ...document.errors.slice(0, MOST_SAID).map((error) => syntaxProblem(error, text, file, lines)),
     ...keyProblems(document, file, lines),
-    ...aliasProblems(document, file, lines),
+    ...(text.includes('*') ? aliasProblems(document, file, lines) : []),
   ];
   if (problems.length > 0) throw new InputProblems(problems);
   let value: unknown;
