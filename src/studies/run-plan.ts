@@ -8,6 +8,7 @@ import { needlessHeating, needlessMonths } from '../scenario/needless-heating.ts
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import { tariffDates } from '../scenario/tariff-dates.ts';
 import { uncoveredLevels } from '../scenario/uncovered-levels.ts';
+import { weatherElsewhere } from '../scenario/weather-elsewhere.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 
@@ -61,6 +62,7 @@ function cautionsOfWeather({ plan, weather, period }: PlanRequest, { ledger }: R
   const rows = ledger.months.flatMap((month, row) => ((months & (1 << month)) === 0 ? [] : [row]));
   const heat = ledgerSum(ledger.energy.heating, rows, ledger);
   return [
+    ...weatherElsewhere(plan.home.site, weather),
     ...tariffDates(plan.prices, weather, period),
     ...(heat < LEAST_HEAT ? [] : needlessHeating(plan, months)),
   ];

@@ -1,5 +1,6 @@
 import type { Coordinates } from '../../units/coordinates.ts';
 import type { Weather } from '../../weather/weather.ts';
+import { FAR } from '../weather-elsewhere.ts';
 import { furtherWords } from './place-answer.ts';
 
 /**
@@ -22,6 +23,5 @@ export function otherWeather(
   );
 }
 
-/** Degrees of latitude that make another climate, and that are none. */
-const FAR = 2;
+/** Degrees of latitude that are none. */
 const SAME = 0.05;

@@ -29,7 +29,7 @@ export function scenarioText(
     '# explains every key, docs/scenario.md lists them, and roombalance check tells what is assumed.',
     ...(usual.length === 0
       ? []
-      : [`# Nobody answered, so that it is as usual: ${usual.join(', ')}.`]),
+      : remarkLines(`Nobody answered, so that it is as usual: ${usual.join(', ')}.`)),
     keyLine('title', said(answers, 'title')),
     '',
     ...(remark === null ? [] : remarkLines(remark)),
