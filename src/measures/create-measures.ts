@@ -22,6 +22,7 @@ import { createDeviceUse } from './energy/device-use.ts';
 import { energyBill } from './energy/energy-bill.ts';
 import { createEnergyUse } from './energy/energy-use.ts';
 import { heatingMeasures, priceOfHeat } from './energy/heating-measures.ts';
+import { heatingSeason } from './energy/heating-season.ts';
 import { purchaseCostPerYear } from './energy/purchase-cost-per-year.ts';
 import { createWinter } from './energy/winter.ts';
 import { createHourlyMeans } from './hourly-means.ts';
@@ -106,9 +107,10 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     const uses = energy.result();
     const bill = energyBill(uses, prices, setup.clock, period, winter);
     const purchaseCost = purchaseCostPerYear(setup.purchases, setup.discountRate);
-    const opinion = handbookCrossCheck(home, run.ledger, climate, setup.weather);
+    const season = heatingSeason(climate, run.ledger.months.length);
+    const opinion = handbookCrossCheck(home, run.ledger, climate, setup.weather, season);
     const balance = balanceOf(run.ledger);
-    const air = fresh.result(run.ledger, climate);
+    const air = fresh.result(run.ledger, climate, season);
     const heating = heatingMeasures(
       home.rooms.map((_, i) => sums.result(i)),
       uses,
@@ -149,7 +151,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
       outdoor_air: air.flows.home,
       outdoor_air_share_by_storey: air.flows.shareByStorey,
       air_flows: air.flows.between,
-      airing: airingMeasures(run.ledger, price, airing.result(), rebounds.result()),
+      airing: airingMeasures(run.ledger, season, price, airing.result(), rebounds.result()),
       alerts,
       balance,
       handbook_cross_check: opinion.figures,

@@ -14,6 +14,7 @@ import type { RoomBands } from '../../src/home/bands.ts';
 import type { Home, Room } from '../../src/home/home.ts';
 import { createMeasures } from '../../src/measures/create-measures.ts';
 import type { MeasuresSetup } from '../../src/measures/measures-setup.ts';
+import { monthEnds } from '../../src/measures/month-ends.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
 import { UTC_CLOCK } from '../../src/units/local-clock.ts';
@@ -258,7 +259,7 @@ export function ledger(
 
 function run(own: MeasuresSetup, dt: number, entries: LedgerEntries, control: Run['control']): Run {
   const { start, hours } = own.period;
-  const months = [new Date(start * 1000).getUTCMonth()];
+  const months = monthEnds(own.period).map((end) => new Date((end - 1) * 1000).getUTCMonth());
   const { rooms, doorways } = own.home;
   const books = ledger(rooms.length, months, entries, doorways.length);
   return { start, hours, dt, ledger: books, control, notices: [] };

@@ -1,6 +1,6 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
-import { heatingSeason } from '../energy/heating-season.ts';
+import type { HeatingSeason } from '../energy/heating-season.ts';
 import { ledgerSum } from '../ledger-sum.ts';
 import type { AiringMeasures } from '../plan-measures.ts';
 import type { AiringHours } from './airing-hours.ts';
@@ -16,12 +16,12 @@ import type { Rebounds } from './rebounds.ts';
  */
 export function airingMeasures(
   ledger: Ledger,
+  { rows: season }: HeatingSeason,
   price: number | null,
   hours: AiringHours,
   rebounds: Rebounds,
 ): AiringMeasures {
   const every = ledger.months.map((_, row) => row);
-  const season = heatingSeason(ledger);
   const litres = (rows: readonly number[]): number => lost(ledger.water.openings, rows, ledger);
   const heat = (rows: readonly number[]): number =>
     lost(ledger.energy.openings, rows, ledger) / JOULES_PER_KWH;

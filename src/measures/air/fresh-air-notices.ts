@@ -120,8 +120,8 @@ function fanSentence({ name, flow, hours, times, still, running }: FanEffect, ai
 /** As it is printed. */
 const rounded = (flow: number): number => Number(figureText(flow, 1));
 const litres = (flow: number): string => `${figureText(flow, 1)} L/s`;
-const seasonWords = ({ heated }: FreshAir): string =>
-  heated ? 'in the heating season' : 'over the period';
+const seasonWords = ({ cold }: FreshAir): string =>
+  cold ? 'in the heating season' : 'over the period';
 const storeyWords = (storey: string): string =>
   storey === '0' ? 'on the ground floor' : `on storey ${storey}`;
 

@@ -1,8 +1,7 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import type { TraceView } from '../../engine/trace.ts';
 import type { Home } from '../../home/home.ts';
-import { heatingSeason } from '../energy/heating-season.ts';
-import { ledgerSum } from '../ledger-sum.ts';
+import type { HeatingSeason } from '../energy/heating-season.ts';
 import type { MonthlyClimate } from '../series/monthly-climate.ts';
 import { createAirAsleep } from './air-asleep.ts';
 import { type AirFlows, airFlows } from './air-flows.ts';
@@ -16,8 +15,8 @@ export interface FreshAir {
   readonly fans: readonly FanEffect[];
   /** See StoveHours; of the whole period. [h] */
   readonly stoveHours: readonly (number | null)[];
-  /** False where nothing was heated, so that the season is the whole period. */
-  readonly heated: boolean;
+  /** False where no month is cold, so that the season is the whole period. */
+  readonly cold: boolean;
 }
 
 /** Air of one room. */
@@ -34,7 +33,7 @@ export function createFreshAir(
   period: { readonly start: number; readonly hours: number },
 ): {
   observe(trace: TraceView): void;
-  result(ledger: Ledger, climate: MonthlyClimate): FreshAir;
+  result(ledger: Ledger, climate: MonthlyClimate, season: HeatingSeason): FreshAir;
 } {
   const asleep = createAirAsleep(home.rooms.length, period);
   const fans = createFanEffects(home, period);
@@ -46,18 +45,21 @@ export function createFreshAir(
     stoves.observe(trace);
   }
 
-  function result(ledger: Ledger, climate: MonthlyClimate): FreshAir {
-    const season = heatingSeason(ledger);
-    const flows = airFlows(home, ledger, season, climate.over(season).seconds);
+  function result(
+    ledger: Ledger,
+    climate: MonthlyClimate,
+    { rows, cold }: HeatingSeason,
+  ): FreshAir {
+    const flows = airFlows(home, ledger, rows, climate.over(rows).seconds);
     return {
       flows,
       rooms: flows.intoRooms.map((outdoor, room) => ({
         outdoor,
-        perPersonAsleep: asleep.perPerson(room, season),
+        perPersonAsleep: asleep.perPerson(room, rows),
       })),
-      fans: fans.result(season),
+      fans: fans.result(rows),
       stoveHours: stoves.hours(),
-      heated: ledgerSum(ledger.energy.heating, season, ledger) > 0,
+      cold,
     };
   }
 

@@ -4,7 +4,7 @@ import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import type { Weather } from '../../weather/weather.ts';
-import { heatingSeason } from '../energy/heating-season.ts';
+import type { HeatingSeason } from '../energy/heating-season.ts';
 import { ledgerSum } from '../ledger-sum.ts';
 import type { HandbookCrossCheck } from '../plan-measures.ts';
 import type { Climate, MonthlyClimate } from '../series/monthly-climate.ts';
@@ -25,8 +25,7 @@ export interface CrossCheck {
  * - Heat-loss coefficient: elements, panes and ground of the home, and air at ach50/20 (where that
  *   is not known: at the simulation's mean leakage).
  * - Base temperature: mean air temperature of all rooms, by volume, minus mean gains (people,
- *   appliances, devices, sun) over the heat-loss coefficient, both over the heating season: the months
- *   that need at least a twentieth of the heat of the one that needs most.
+ *   appliances, devices, sun) over the heat-loss coefficient, both over the heating season.
  * - Degree-days: by daily means, over the whole period.
  * - Difference: estimate minus simulation, over simulation.
  *
@@ -37,11 +36,11 @@ export function handbookCrossCheck(
   ledger: Ledger,
   climate: MonthlyClimate,
   weather: Weather,
+  { rows: season }: HeatingSeason,
 ): CrossCheck {
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const every = ledger.months.map((_, row) => row);
   const year = climate.over(every);
-  const season = heatingSeason(ledger);
   const inSeason = climate.over(season);
   const ach = (year.infiltration * 3600) / volume;
   const rule = home.leakage.ach50 === null ? null : home.leakage.ach50 / 20;

@@ -39,7 +39,7 @@ ${figureTable({
   ]),
   words: [1],
 })}
-<p>Where nothing was heated, of the whole period. What a doorway exchanges both ways at once is in both columns. ${leftOut}</p>`;
+<p>Where no month is cold, of the whole period. What a doorway exchanges both ways at once is in both columns. ${leftOut}</p>`;
 }
 
 /** What came of each rule, plan by plan. */

@@ -38,5 +38,5 @@ export function freshAirTable(
 }
 
 const MEANS =
-  'Means of the heating season, of the whole period where nothing was heated; what a doorway ' +
+  'Means of the heating season, of the whole period where no month is cold; what a doorway ' +
   'exchanges both ways at once is in both.';

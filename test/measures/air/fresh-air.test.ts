@@ -9,9 +9,9 @@ const sentences = (found: ReturnType<typeof measure>, id: string): string[] =>
   found.notices.filter((notice) => notice.id === id).map(({ text }) => text);
 
 describe('outdoor air for each person asleep', () => {
-  /** A trace of a day in a heated den. */
+  /** A trace of a cold day in a den. */
   const night = (at: (step: number) => Moment, more: Partial<Home> = {}) =>
-    measure(setup({ home: home(more) }), at, { entries: { energy: { heating: 1 } } });
+    measure(setup({ home: home(more) }), (s) => ({ outdoor: 5, ...at(s) }));
   const each = (found: ReturnType<typeof measure>) =>
     found.rooms['den']!.outdoor_air_l_per_s_per_person_asleep;
 
@@ -194,11 +194,18 @@ function stove(roomAir: number): Device {
   return { name: 'stove', room: 0, does };
 }
 
-test('months without heat do not count for those asleep', () => {
+test('warm months do not count for those asleep, whether anything is heated or not', () => {
   const own = setup({ period: { start: START - 2 * 86_400, hours: 96 }, home: home() });
-  const found = measure(own, (s) => ({ asleep: 1, outdoorAir: s < 144 ? 0.01 : 0.003 }), {
-    entries: { energy: { heating: 1 } },
-  });
-  // Hand-made ledgers have one month, the first: the last days of the year before.
-  expect(found.rooms['den']!.outdoor_air_l_per_s_per_person_asleep).toBeCloseTo(10, 9);
+  const slept = (heating: number) =>
+    measure(
+      own,
+      (s) => ({
+        asleep: 1,
+        outdoorAir: s < 2 * 144 ? 0.01 : 0.003,
+        outdoor: s < 2 * 144 ? 12.9 : 13.1,
+      }),
+      { entries: { energy: { heating } } },
+    ).rooms['den']!.outdoor_air_l_per_s_per_person_asleep;
+  expect(slept(0)).toBeCloseTo(10, 9);
+  expect(slept(1)).toBe(slept(0));
 });

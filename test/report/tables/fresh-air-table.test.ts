@@ -55,8 +55,8 @@ test('the table fits a terminal, sentences first, and is said once', () => {
     'outdoors  bath    9.0   27.0',
     'outdoors  den    21.0    3.0',
     'den       bath   18.0    0.0',
-    'Means of the heating season, of the whole period where nothing was heated; what',
-    'a doorway exchanges both ways at once is in both. One smaller pair is left out,',
+    'Means of the heating season, of the whole period where no month is cold; what a',
+    'doorway exchanges both ways at once is in both. One smaller pair is left out,',
     'with 0.6 L/s at most.',
   ]);
   const all = runTables({ ...PLAN, notices }, ledger(2, [0]));
