@@ -123,18 +123,17 @@ function rangeOf(draws: PlanDraws | null, { figure }: OneAtATime) {
 /** Only what a plan does beside doing nothing is looked at: other ways to the same are not drawn. */
 function steadyShare(
   { baseline, plan, range, weigh }: FlipsSetup,
-  { pairs, asDrawn }: PlanDraws,
+  { pairs, changesOf }: PlanDraws,
 ): number {
-  const verdictOf = (before: PlanMeasures, after: PlanMeasures, extra: number) => {
-    const moved = extraPerYear(before, after) - extra;
+  const extra = extraPerYear(baseline.measures, plan.measures);
+  const verdictOf = (before: PlanMeasures, after: PlanMeasures, moved: number) => {
     const kept = { low: range.low + moved, high: range.high + moved };
     return weigh({ baseline: before, plan: after, rivals: [], range: kept }).verdict;
   };
-  const as = { before: baseline.measures, after: plan.measures };
-  const now = verdictOf(as.before, as.after, extraPerYear(as.before, as.after));
-  const extra = extraPerYear(asDrawn[0].measures, asDrawn[1].measures);
-  const same = pairs.filter(([before, after]) =>
-    asksTheSame(verdictOf(before.measures, after.measures, extra), now),
+  const now = verdictOf(baseline.measures, plan.measures, 0);
+  const extras = changesOf(({ measures }) => measures.money.total_per_year);
+  const same = pairs.filter(([before, after], k) =>
+    asksTheSame(verdictOf(before.measures, after.measures, extras[k]! - extra), now),
   );
   return same.length / pairs.length;
 }

@@ -58,8 +58,8 @@ export function createSpeciesLevels(
 function highest(values: Float64Array): Pick<SpeciesLevel, 'p95' | 'peak'> {
   const rank = Math.ceil(0.95 * values.length) - 1;
   if (rank < 0) return { p95: 0, peak: 0 };
-  const parted = Array.from(values);
-  quickselect(parted, rank);
+  const parted = values.slice();
+  quickselect(parted as unknown as number[], rank); // it swaps places, which numbers of a fixed kind have too
   let peak = parted[rank]!;
   for (let k = rank; k < parted.length; k++) peak = Math.max(peak, parted[k]!);
   return { p95: parted[rank]!, peak };

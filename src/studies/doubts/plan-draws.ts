@@ -17,10 +17,8 @@ export interface PlanDraws {
   readonly doubt: DrawnDoubt;
   /** The plan minus the baseline. */
   readonly difference: DrawnDoubt['differences'][number];
-  /** Baseline and plan, draw by draw, in the time step of the draws. */
+  /** Baseline and plan, draw by draw: in their own time step where they were run in it, else in that of the draws. */
   readonly pairs: readonly (readonly [DrawnPlan, DrawnPlan])[];
-  /** Both with every input as it is taken to be, in that time step. */
-  readonly asDrawn: readonly [DrawnPlan, DrawnPlan];
   /** All that was drawn, what moves the difference between the two most first. */
   readonly ranked: readonly RankedInput[];
   /** How far the plan changes any figure, draw by draw, and in short. */
@@ -95,13 +93,12 @@ export async function planDraws(setup: PlanDrawsSetup): Promise<PlanDraws | null
 function drawsOf(doubt: DrawnDoubt, runs: SampledRuns, inputs: readonly SampledInput[]): PlanDraws {
   const both = ([before, after]: readonly PlanMeasures[]) =>
     [judged(before!), judged(after!)] as const;
-  const inStep = {
-    asIs: both(runs.asIs),
-    asDrawn: both(runs.asDrawn),
-    kept: runs.kept.map((draw) => ({ runs: both(draw.runs) })),
-  };
+  const kept = runs.kept.map((draw) => ({
+    runs: both(draw.runs),
+    own: draw.own === null ? null : both(draw.own),
+  }));
   const changesOf = (figure: FigureOfPlan) =>
-    drawnFigures(inStep, ([before, after]) => figure(after!) - figure(before!));
+    drawnFigures(kept, ([before, after]) => figure(after!) - figure(before!));
   const [difference] = doubt.differences as [DrawnDoubt['differences'][number]];
   const extra = changesOf(bill);
   const follows = inputs.map(({ path, source }, d) => {
@@ -109,8 +106,8 @@ function drawsOf(doubt: DrawnDoubt, runs: SampledRuns, inputs: readonly SampledI
     return { path, source, correlation: rankCorrelation(shares, extra) };
   });
   return {
-    ...{ doubt, difference, changesOf, asDrawn: inStep.asDrawn },
-    pairs: inStep.kept.map((draw) => draw.runs),
+    ...{ doubt, difference, changesOf },
+    pairs: kept.map((draw) => draw.own ?? draw.runs),
     ranked: byStrength(follows, difference),
     changeOf: (figure) => spread(changesOf(figure)),
   };

@@ -12,7 +12,7 @@ export interface SampledDoubt {
   readonly samples: number;
   /** Samples left out, because in one of the plans their values are no home together. */
   readonly impossible: number;
-  /** Time step that they were run in; what that alone does to a figure is taken off. [min] */
+  /** Time step of most of them; what it adds to those that are run in the plans' own is taken off. [min] */
   readonly step_minutes: number;
   /** Years of weather among them. */
   readonly years: number;
@@ -84,17 +84,17 @@ export function doubtOfRuns(
   runs: SampledRuns,
 ): DrawnDoubt {
   const { asIs, kept, impossible } = runs;
-  const doubtOf = (figure: FigureOf): FigureDoubt =>
+  const doubtOf = (figure: (runs: readonly PlanMeasures[]) => number): FigureDoubt =>
     figureDoubt({
       asIs: figure(asIs),
-      figures: drawnFigures(runs, figure),
+      figures: drawnFigures(kept, figure),
       inputs: inputs.map(({ path }, d) => ({ path, shares: kept.map(({ shares }) => shares[d]!) })),
       years: years > 1 ? kept.map(({ year }) => year) : [],
     });
   const beatOf = (name: Figure, p: number): BeatDoubt => {
     const difference = (runs: readonly PlanMeasures[]) =>
       FIGURES[name](runs[p]!) - FIGURES[name](runs[0]!);
-    const drawn = drawnFigures(runs, difference);
+    const drawn = drawnFigures(kept, difference);
     const share = (holds: (value: number) => boolean) => drawn.filter(holds).length / drawn.length;
     return {
       ...doubtOf(difference),
@@ -125,28 +125,21 @@ export function doubtOfRuns(
   };
 }
 
-type FigureOf = (runs: readonly PlanMeasures[]) => number;
-
 /**
- * A figure of each draw, less what the time step of the draws does to it with the inputs as they are. What
- * is nought in a draw stays nought.
+ * A figure of each draw: of the plans in their own step where they were run in it too, otherwise less
+ * what the longer step adds to those on the mean. What is nought in a draw stays nought.
  */
 export function drawnFigures<Plan>(
-  { asIs, asDrawn, kept }: DrawnPlans<Plan>,
+  kept: readonly { readonly runs: readonly Plan[]; readonly own: readonly Plan[] | null }[],
   figure: (plans: readonly Plan[]) => number,
 ): number[] {
-  const ofStep = figure(asDrawn) - figure(asIs);
-  return kept.map(({ runs }) => {
+  const added = kept.flatMap(({ runs, own }) => (own === null ? [] : [figure(runs) - figure(own)]));
+  const mean = added.length === 0 ? 0 : added.reduce((sum, one) => sum + one, 0) / added.length;
+  return kept.map(({ runs, own }) => {
+    if (own !== null) return figure(own);
     const value = figure(runs);
-    return value === 0 ? 0 : value - ofStep;
+    return value === 0 ? 0 : value - mean;
   });
-}
-
-/** Plans as `SampledRuns` has them, in whatever shape. */
-interface DrawnPlans<Plan> {
-  readonly asIs: readonly Plan[];
-  readonly asDrawn: readonly Plan[];
-  readonly kept: readonly { readonly runs: readonly Plan[] }[];
 }
 
 const FIGURES: Readonly<Record<Figure, (plan: PlanMeasures) => number>> = {

@@ -24,8 +24,6 @@ export interface SampledDoubtSetup {
 export interface SampledRuns {
   /** Each plan with every input as it is taken to be. */
   readonly asIs: readonly PlanMeasures[];
-  /** The same in the time step of the draws, so that what the step does can be taken off. */
-  readonly asDrawn: readonly PlanMeasures[];
   /** Time step of the draws. [s] */
   readonly step: number;
   /** Draws that are a home in every plan. */
@@ -40,8 +38,10 @@ interface Draw {
   readonly shares: readonly number[];
   /** Number of the year of weather. */
   readonly year: number;
-  /** Each plan with these values. */
+  /** Each plan with these values, in the time step of the draws. */
   readonly runs: readonly PlanMeasures[];
+  /** The same in the plans' own step; null in most draws, and in all where the two are one. */
+  readonly own: readonly PlanMeasures[] | null;
 }
 
 /**
@@ -49,36 +49,46 @@ interface Draw {
  * that what is common to plans cancels in their difference. Each input goes evenly from its low to
  * the value it is taken to be in half of the samples, and on to its high in the other half.
  *
- * Draws take steps of 20 minutes where the plans have shorter ones: that moves the figures of a plan far
- * less than the doubts do, and nearly as far in every draw as it does with the inputs as they are.
+ * Draws take steps of 20 minutes where the plans have shorter ones, and every tenth is run in the
+ * plans' own step too, so that what the longer step does on the mean can be taken off.
  *
  * @throws InputProblems as the first sample does, where none is a home
  */
 export async function sampledRuns(setup: SampledDoubtSetup): Promise<SampledRuns> {
   const { plans, inputs, samples, seed, years, run } = setup;
   const step = Math.max(setup.step, DRAW_STEP);
-  const drawnPlans = step === setup.step ? plans : plans.map((plan) => inSteps(plan, step));
+  const longer = plans.map((plan) => (step === setup.step ? plan : inSteps(plan, step)));
+  const runAll = (list: readonly PlanVariant[], shares: readonly number[], year: number) =>
+    allOf(list.map(async (plan, p) => run(withShares(plan, p, inputs, shares), year)));
   const asked = latinHypercube(samples, inputs.length + 1, seed).map(async (shares) => {
     const year = Math.floor(shares.at(-1)! * years);
-    const all = drawnPlans.map(async (plan, p) => run(withShares(plan, p, inputs, shares), year));
-    // All are waited for, so that a failure of one leaves no other behind.
-    const done = await Promise.allSettled(all);
-    const failed = done.find((one) => one.status === 'rejected');
-    if (failed !== undefined && !(failed.reason instanceof InputProblems)) throw failed.reason;
-    if (failed !== undefined) return failed.reason as InputProblems;
-    return { shares, year, runs: await Promise.all(all) };
+    const runs = await runAll(longer, shares, year);
+    return runs instanceof InputProblems ? runs : { shares, year, runs };
   });
   // Together, so that a fault in one leaves no other unheard.
-  const allAsIs = (list: readonly PlanVariant[]) =>
-    Promise.all(list.map(async (plan) => run(plan, 0)));
-  const [asIs, asDrawn, drawn] = await Promise.all([
-    allAsIs(plans),
-    allAsIs(drawnPlans),
+  const [asIs, drawn] = await Promise.all([
+    Promise.all(plans.map(async (plan) => run(plan, 0))),
     Promise.all(asked),
   ]);
-  const kept = drawn.flatMap((sample) => (sample instanceof InputProblems ? [] : [sample]));
-  if (kept.length === 0) throw drawn[0];
-  return { asIs, asDrawn, step, kept, impossible: samples - kept.length };
+  const found = drawn.flatMap((sample) => (sample instanceof InputProblems ? [] : [sample]));
+  if (found.length === 0) throw drawn[0];
+  const kept = found.map(async ({ shares, year, runs }, k): Promise<Draw> => {
+    const again = step === setup.step || k % TENTH !== 0 ? null : runAll(plans, shares, year);
+    const own = await again;
+    return { shares, year, runs, own: own instanceof InputProblems ? null : own };
+  });
+  return { asIs, step, kept: await Promise.all(kept), impossible: samples - found.length };
+}
+
+/** All that were asked for, or the first that is no home. All are waited for, so that a failure of one leaves no other behind. */
+async function allOf(
+  asked: readonly Promise<PlanMeasures>[],
+): Promise<PlanMeasures[] | InputProblems> {
+  const done = await Promise.allSettled(asked);
+  const failed = done.find((one) => one.status === 'rejected');
+  if (failed === undefined) return Promise.all(asked);
+  if (failed.reason instanceof InputProblems) return failed.reason;
+  throw failed.reason;
 }
 
 const inSteps = (plan: PlanVariant, step: number): PlanVariant => ({
@@ -101,3 +111,5 @@ function withShares(
 
 /** Where the plans have no longer one themselves. [s] */
 const DRAW_STEP = 1200;
+/** How many draws there are to one that is run in the plans' own step too. */
+const TENTH = 10;
