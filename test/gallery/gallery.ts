@@ -69,10 +69,11 @@ export const GALLERY: readonly Exhibit[] = [
     answer: (run) => {
       const co2 = (plan: string) =>
         `${roomOf(run, plan, 'studio').species['co2']!.mean.toFixed(0)} ppm`;
+      const more = dearer(run, 'slow-fan') - dearer(run, 'every-two-hours');
       return [
         `With ten minutes of open window after getting up, the air of the studio has ${co2('as-lived')} of CO2 as a mean of the winter half of the year, day and night.`,
         `Five minutes of wide open window every two hours of the day make it ${co2('every-two-hours')} for ${gbp(dearer(run, 'every-two-hours'))} of electricity; a window that stands tilted all day makes it ${co2('tilted')} for ${gbp(dearer(run, 'tilted'))}.`,
-        `Surprising is a slow fan in the bathroom: it gets to ${co2('slow-fan')} for ${gbp(dearer(run, 'slow-fan'))} and ${gbp(price(run, 'slow-fan'))} for itself, because it also runs while everybody sleeps.`,
+        `Surprising is a slow fan in the bathroom: for ${gbp(more)} more than all that opening of windows, and ${gbp(price(run, 'slow-fan'))} for itself, it gets to ${co2('slow-fan')}, because it also runs while everybody sleeps.`,
       ];
     },
     holds: (run) => {
@@ -82,6 +83,9 @@ export const GALLERY: readonly Exhibit[] = [
           co2('slow-fan').mean < co2('tilted').mean &&
           co2('slow-fan').mean < co2('every-two-hours').mean,
         'it is ahead at night': co2('slow-fan').night < 0.8 * co2('tilted').night,
+        'it costs little more than opening windows every two hours':
+          dearer(run, 'slow-fan') > dearer(run, 'every-two-hours') &&
+          dearer(run, 'slow-fan') < 1.2 * dearer(run, 'every-two-hours'),
         'it costs less than the tilted window':
           dearer(run, 'slow-fan') < 0.6 * dearer(run, 'tilted'),
         'all of them cost more': dearer(run, 'every-two-hours') > 0 && dearer(run, 'slow-fan') > 0,
