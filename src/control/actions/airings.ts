@@ -19,8 +19,8 @@ export interface Airings {
 /**
  * An occasion is answered once, by whoever is home and awake. One that passes (an activity's end,
  * getting up) is gone when nobody is; readings that ask go on asking until somebody answers, and
- * ask again an hour after an answer. Between answer and window the person may have left: then
- * nothing happens.
+ * ask again an hour after an answer. Between answer and window, a delay that counts to the
+ * nearest step, the person may have left: then nothing happens.
  */
 export function createAirings(
   { airings: habits, seed }: Automation,
@@ -29,7 +29,7 @@ export function createAirings(
   windows: Windows,
   context: ControlContext,
 ): Airings {
-  const { moment, presence, home } = context;
+  const { moment, presence, home, dt } = context;
   const count = habits.length;
   const triggers = createAiringTriggers(habits, asks, met, context);
   const { up } = triggers;
@@ -89,7 +89,7 @@ export function createAirings(
       if (to > from && allMet(met, shutting[j]!)) windows.letGo(j);
       notice(j);
       if (waiting[j] === 1 && presence.awakeHome) answer(j);
-      if (moment.utc < due[j]!) continue;
+      if (moment.utc + dt / 2 < due[j]!) continue;
       due[j] = Number.POSITIVE_INFINITY;
       if (presence.awakeHome && openUp(j)) opened[j]!++;
     }

@@ -27,6 +27,9 @@ export interface Rules {
  * when it becomes so. A gate that shuts and opens again therefore fires it again. Quiet hours and a used-up
  * day hold a message back until they are over, if the rule is still active then.
  *
+ * Delays count to the nearest step: what is seen first at the start of a step came about half a step
+ * before, in the mean. Repeats keep their rhythm, whatever the step.
+ *
  * The gate's room is the rule's own, or that of the first condition that has one; without any, the whole
  * home counts.
  *
@@ -42,7 +45,8 @@ export function createRules(
   context: ControlContext,
 ): Rules {
   const { rules } = automation;
-  const { home, moment, presence } = context;
+  const { home, moment, presence, dt } = context;
+  const half = dt / 2;
   const allowance = createMessageAllowance(rules, context);
   const tally = createRuleTally(rules.length, context);
   const messages = createWindowRequests(automation, windows, tally, context);
@@ -50,14 +54,15 @@ export function createRules(
   const active = new Uint8Array(rules.length);
   const requests = createRuleRequests(rules, active, home.devices.length, asked);
 
-  const tell = (rule: RuleState, r: number): void => {
+  /** @param againFrom  when the message was due, which the time to the next one counts from [s UTC] */
+  const tell = (rule: RuleState, r: number, againFrom: number): void => {
     if (!allowance.mayTell(r)) {
       if (!rule.waiting) tally.heldBack(r);
       rule.waiting = true;
       return;
     }
     rule.waiting = false;
-    rule.told = moment.utc;
+    rule.tellAgain = Math.max(againFrom, moment.utc - half) + rule.repeatAfter;
     rule.known = Math.max(rule.known, TOLD);
     allowance.told(r);
     tally.fired(r);
@@ -69,9 +74,11 @@ export function createRules(
     if (Number.isNaN(rule.since)) rule.since = utc;
     const held = utc - rule.since;
     const { gate, room } = rule;
-    const on = held >= rule.onDelay && gateIsOpen(gate, room, presence, windowOpen(windows, room));
+    const on =
+      held + half >= rule.onDelay && gateIsOpen(gate, room, presence, windowOpen(windows, room));
     if (!on) rule.waiting = false;
-    else if (active[r] === 0 || rule.waiting || utc - rule.told >= rule.repeatAfter) tell(rule, r);
+    else if (active[r] === 0 || rule.waiting) tell(rule, r, utc);
+    else if (utc + half >= rule.tellAgain) tell(rule, r, rule.tellAgain);
     active[r] = on ? 1 : 0;
     if (rule.known === 0 && held >= HOUR) {
       rule.known = MISSED;
@@ -117,8 +124,8 @@ function createRuleState(rule: Rule, needs: Span) {
     since: Number.NaN,
     /** In this spell: 1 once people were told, 2 once it counts as missed. */
     known: 0,
-    /** When it last told people. [s UTC] */
-    told: Number.NEGATIVE_INFINITY,
+    /** When it tells people again if it stays active. [s UTC] */
+    tellAgain: Number.POSITIVE_INFINITY,
     /** A message is held back. */
     waiting: false,
   };

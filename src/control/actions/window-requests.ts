@@ -16,8 +16,8 @@ export interface WindowRequests {
 
 /**
  * Each message is taken up or not, by the action's probability. Taken up, the window is opened after
- * the delay by whoever is home and awake then, or becomes so within an hour of the message; later
- * nobody remembers it. A newer message takes the place of one still open.
+ * the delay, to the nearest step, by whoever is home and awake then, or becomes so within an hour of
+ * the message; later nobody remembers it. A newer message takes the place of one still open.
  */
 export function createWindowRequests(
   { rules, airings, seed }: Automation,
@@ -60,7 +60,7 @@ export function createWindowRequests(
     const { utc } = moment;
     const { due, forgotten } = columns;
     for (let k = 0; k < due.length; k++) {
-      if (utc < due[k]!) continue;
+      if (utc + dt / 2 < due[k]!) continue;
       const late = utc >= forgotten[k]!;
       if (!late && !presence.awakeHome) continue;
       due[k] = Number.POSITIVE_INFINITY;

@@ -65,7 +65,7 @@ test('a reading that asks is answered once, with the window open for its time', 
     opened: 2,
     open: [30, 80],
   });
-  expect(air({ lasts: 1200, delay: 700 }, { see }).open).toEqual([32, 33, 82, 83]);
+  expect(air({ lasts: 1200, delay: 840 }, { see }).open).toEqual([31, 32, 81, 82]);
 });
 
 test('a reading that goes on asking is answered again after an hour', () => {

@@ -84,8 +84,9 @@ test('all conditions have to hold at once', () => {
 test('an on delay has to pass in one go before it fires', () => {
   const see = warmIn(...range(3, 6), ...range(10, 20));
   expect(withRun({ onDelay: 1800 }, { see })).toEqual(range(13, 20));
-  // A part of a step acts at the next one.
-  expect(withRun({ onDelay: 601 }, { see })).toEqual([5, ...range(12, 20)]);
+  // A part of a step acts at the nearest one.
+  expect(withRun({ onDelay: 899 }, { see })).toEqual([4, 5, ...range(11, 20)]);
+  expect(withRun({ onDelay: 901 }, { see })).toEqual([5, ...range(12, 20)]);
   expect(withRun({ onDelay: DAY }, { see })).toEqual([]);
 });
 
@@ -190,7 +191,8 @@ test('a window is opened after the delay, and never when the probability is 0', 
     const rules = [rule({ all: [WARM], actions: [action] })];
     return stepsWhere(rehearse({ ...script, automation: { rules } }).openTimes);
   };
-  expect(openAt(opens({ delay: 900 }))).toEqual([12, 13, 42, 43]);
+  expect(openAt(opens({ delay: 840 }))).toEqual([11, 12, 41, 42]);
+  expect(openAt(opens({ delay: 960 }))).toEqual([12, 13, 42, 43]);
   expect(openAt(opens({ probability: 0 }))).toEqual([]);
   expect(openAt(opens({ probability: 1, lasts: 600 }))).toEqual([10, 40]);
 });
