@@ -1,6 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { spanWords, toldEnergy } from '../effects/plan-figures.ts';
+import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';
 import { heardAlerts } from './heard-alerts.ts';
 import type { AskedPlan } from './plan-questions.ts';
 
@@ -49,18 +50,34 @@ function energyAgainstMoney(base: AskedPlan, plan: AskedPlan): Surprise | null {
   return { size: Math.abs(money), words: `${words}${why(base, plan, energy > 0)}.` };
 }
 
-/** Why energy and money part. @param more  whether the plan takes more energy for less money */
+/**
+ * Why energy and money part: other hours of the one fuel that both heat with, heat from another fuel, or,
+ * where no price goes by the clock, another mix of fuels. Empty where none of these tells.
+ *
+ * @param more  whether the plan takes more energy for less money
+ */
 function why(base: AskedPlan, plan: AskedPlan, more: boolean): string {
-  const hourly = [base, plan].some(({ measures, prepared }) =>
-    Object.keys(measures.heating.delivered_kwh).some((fuel) => {
-      const tariff = prepared.prices.fuels[fuel as 'gas']?.tariff;
-      return tariff !== undefined && tariff.by !== 'flat';
-    }),
-  );
-  if (hourly)
-    return more ? ', because it heats in cheap hours' : ', because it heats in dear hours';
+  const [had, has] = [fuelsOfHeat(base), fuelsOfHeat(plan)];
+  const same = had.join() === has.join();
+  const [was, is] = [priceOfBoughtHeat(base.measures), priceOfBoughtHeat(plan.measures)];
+  const { currency } = plan.measures.money;
+  if (more ? is < (1 - CLEAR) * was : is > (1 + CLEAR) * was) {
+    if (!same)
+      return `, because a kWh of what it heats with costs ${figureText(is, 3)} ${currency}, was ${figureText(was, 3)}`;
+    if (had.length === 1) return `, because it heats in ${more ? 'cheap' : 'dear'} hours`;
+  }
+  if ([base, plan].some(pricedByClock)) return '';
   return `, because it takes more of a ${more ? 'cheaper' : 'dearer'} fuel`;
 }
+
+/** Fuels that emitters are heated with, by name. */
+const fuelsOfHeat = ({ measures: { heating } }: AskedPlan): string[] =>
+  Object.keys(heating.delivered_kwh)
+    .filter((fuel) => heating.delivered_kwh[fuel]! > 0)
+    .sort();
+
+const pricedByClock = ({ prepared }: AskedPlan): boolean =>
+  Object.values(prepared.prices.fuels).some(({ tariff }) => tariff.by !== 'flat');
 
 function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   const more = plan.figures.money - base.figures.money;
@@ -100,3 +117,6 @@ function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
 /** [currency, of a year or of the part of one that was run] */
 const energyMoney = ({ figures, measures: { money } }: AskedPlan): number =>
   figures.part?.money ?? money.total_per_year - money.purchase_cost_per_year;
+
+/** Prices nearer to each other than this are told apart by rounding alone. [-] */
+const CLEAR = 0.001;

@@ -2,6 +2,7 @@ import { waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';
 
 /** By what a plan moves its figures: one flow of heat, air, water or money that it changes. */
 export interface Cause {
@@ -76,12 +77,7 @@ function water(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
 
 /** What a kWh that is bought for heat costs at the hours in which it is bought. */
 function priceOfHeat(baseline: PlanMeasures, plan: PlanMeasures): Weighed | null {
-  const price = ({ heating, money }: PlanMeasures): number => {
-    const fuels = Object.keys(money.by_use);
-    const sum = (of: (fuel: string) => number) => fuels.reduce((all, fuel) => all + of(fuel), 0);
-    return sum((f) => money.by_use[f]!.heating) / sum((f) => heating.delivered_kwh[f] ?? 0);
-  };
-  const [was, is] = [price(baseline), price(plan)];
+  const [was, is] = [priceOfBoughtHeat(baseline), priceOfBoughtHeat(plan)];
   if (!(was > 0) || !Number.isFinite(is)) return null;
   const unit = `${plan.money.currency}/kWh`;
   const words = `a kWh bought for heat costs ${figureText(is, 3)} ${plan.money.currency}, was ${figureText(was, 3)}`;

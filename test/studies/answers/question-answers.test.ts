@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { comparisonAnswers } from '../../../src/studies/answers/comparison-answers.ts';
+import type { AskedPlan } from '../../../src/studies/answers/plan-questions.ts';
 import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
 import { surpriseOf } from '../../../src/studies/answers/surprise.ts';
+import { planFigures } from '../../../src/studies/effects/plan-figures.ts';
 import { askedPlans } from './asked.ts';
 
 const NINETEEN = `  now: { change: {} }
@@ -99,19 +101,13 @@ test('more energy for less money is a surprise, with its reason', () => {
   const plans = `  timer: { change: { heating: { source: direct electric } } }
   always: { based on: timer, change: { heating: { hours: "00:00-06:00" } } }
 `;
-  const run = (always: Parameters<typeof askedPlans>[1]) => {
-    const asked = askedPlans(plans, always).map((plan) => ({
-      ...plan,
-      measures: {
-        ...plan.measures,
-        heating: {
-          ...plan.measures.heating,
-          delivered_kwh: { electricity: plan.measures.heating.useful_kwh },
-        },
-      },
-    }));
-    return surpriseOf(asked);
-  };
+  /** All heat is electric; `spent` is its money. */
+  const run = (always: Parameters<typeof askedPlans>[1], spent = [900, 850]) =>
+    surpriseOf(
+      askedPlans(plans, always).map((plan, k) =>
+        heatedWith({ electricity: plan.measures.heating.useful_kwh }, spent[k]!, plan),
+      ),
+    );
   expect(
     run([
       { useful: 9000, energy: 1000 },
@@ -126,6 +122,45 @@ test('more energy for less money is a surprise, with its reason', () => {
       { useful: 9900, energy: 1100 },
     ]),
   ).not.toContain('still');
+  // What heat costs does not explain it: something else runs in cheap hours.
+  const other = run(
+    [
+      { useful: 9000, energy: 1000 },
+      { useful: 9900, energy: 950 },
+    ],
+    [900, 1000],
+  );
+  expect(other).toMatch(/still costs 50 GBP less\.$/);
+});
+
+test('less energy of a dearer fuel is no matter of hours, whatever the tariff', () => {
+  const plans = `  boiler: { change: {} }
+  electric: { change: { heating: { source: direct electric } } }
+`;
+  const [boiler, electric] = askedPlans(plans, [
+    { useful: 9000, energy: 1000 },
+    { useful: 9000, energy: 2500 },
+  ]) as [AskedPlan, AskedPlan];
+  const asked = [
+    heatedWith({ gas: 10_000 }, 700, boiler),
+    heatedWith({ electricity: 9000 }, 2250, electric),
+  ];
+  expect(surpriseOf(asked)).toBe(
+    'electric takes 1000 kWh a year less and still costs 1500 GBP more, because a kWh of what it ' +
+      'heats with costs 0.250 GBP, was 0.070.',
+  );
+  // Nothing is bought for emitters, and prices go by the clock: no reason is known.
+  const figures = [{}, { useful: 8000, energy: 1500 }];
+  const [was, plugged] = askedPlans(plans, figures) as [AskedPlan, AskedPlan];
+  const bare = heatedWith({}, 0, plugged);
+  expect(surpriseOf([was, bare])).toMatch(/ a year less and still costs 500 GBP more\.$/);
+  const flat = (plan: AskedPlan): AskedPlan => {
+    const fuels = { gas: plan.prepared.prices.fuels.gas! };
+    return { ...plan, prepared: { ...plan.prepared, prices: { currency: 'GBP', fuels } } };
+  };
+  expect(surpriseOf([flat(was), flat(bare)])).toMatch(
+    /500 GBP more, because it takes more of a dearer fuel\.$/,
+  );
 });
 
 test('money for nothing and saving for nothing are told, the first of them first', () => {
@@ -212,3 +247,17 @@ test.each([
 ])('what to know of %i hours before any answer', (hours, caveat) => {
   expect(comparisonAnswers(askedPlans(NINETEEN, [{ hours }, { hours }])).caveat).toBe(caveat);
 });
+
+/** A plan whose emitters take so many kWh of each fuel, for so much money together. */
+function heatedWith(kwh: Record<string, number>, spent: number, plan: AskedPlan): AskedPlan {
+  const { heating, money } = plan.measures;
+  const by_use = Object.fromEntries(
+    Object.keys(kwh).map((fuel) => [fuel, { heating: spent, cooling: 0, other: 0 }]),
+  );
+  const measures = {
+    ...plan.measures,
+    heating: { ...heating, delivered_kwh: kwh },
+    money: { ...money, by_use },
+  };
+  return { ...plan, measures, figures: planFigures(measures) };
+}
