@@ -6,13 +6,30 @@ export function differencePct(estimate: number, simulated: number): number {
   return (100 * (estimate - simulated)) / Math.abs(simulated);
 }
 
+/**
+ * Whether the simulation has so little, in itself or beside the estimate, that a percentage of it tells
+ * nothing.
+ *
+ * @param least  from which on it is worth comparing [unit of both, above 0]
+ */
+function tooLittle(estimate: number, simulated: number, least: number): boolean {
+  return Math.abs(simulated) < Math.max(least, LEAST_SHARE * Math.abs(estimate));
+}
+
+/** `differencePct`, null where there is too little to compare. [%] */
+export function toldDifference(estimate: number, simulated: number, least: number): number | null {
+  return tooLittle(estimate, simulated, least) ? null : differencePct(estimate, simulated);
+}
+
 /** Whether methods so unlike differ by more than they may without a reason being named. */
-export function needsReason(estimate: number, simulated: number): boolean {
+export function needsReason(estimate: number, simulated: number, least: number): boolean {
+  if (tooLittle(estimate, simulated, least)) return false;
   return Math.abs(differencePct(estimate, simulated)) > UNREMARKABLE_PCT;
 }
 
 /** "the rule of thumb is 12 % higher" */
-export function differenceInWords(estimate: number, simulated: number): string {
+export function differenceInWords(estimate: number, simulated: number, least: number): string {
+  if (tooLittle(estimate, simulated, least)) return 'that is too little to compare';
   const pct = differencePct(estimate, simulated);
   if (Math.abs(pct) < 0.5) return 'the two agree';
   return `the rule of thumb is ${figureText(Math.abs(pct), 0)} % ${pct > 0 ? 'higher' : 'lower'}`;
@@ -42,4 +59,10 @@ export function becauseOf(reasons: readonly string[]): string {
   return `The main reason${reasons.length > 1 ? 's' : ''}: ${reasons.join('; and ')}.`;
 }
 
+/** Heat [kWh], leakage [1/h] and vapour above that outdoors [g/m3] from which on they are compared; own judgement. */
+export const LEAST_KWH = 1;
+export const LEAST_ACH = 0.02;
+export const LEAST_G_PER_M3 = 0.3;
+/** And as a share of the estimate. [-] */
+const LEAST_SHARE = 0.05;
 const UNREMARKABLE_PCT = 15;

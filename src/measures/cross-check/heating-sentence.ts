@@ -9,6 +9,7 @@ import {
   becauseOf,
   differenceInWords,
   type Effect,
+  LEAST_KWH,
   mainReasons,
   needsReason,
 } from './difference.ts';
@@ -41,8 +42,8 @@ export function heatingSentence(books: HeatingBooks): string {
   }
   const facts =
     `Heating: degree-days give ${kwh(estimate)}, the simulation ${kwh(simulated)}; ` +
-    `${differenceInWords(estimate, simulated)}.`;
-  if (!needsReason(estimate, simulated)) return facts;
+    `${differenceInWords(estimate, simulated, LEAST_KWH)}.`;
+  if (!needsReason(estimate, simulated, LEAST_KWH)) return facts;
   return `${facts} ${becauseOf(mainReasons(effects(books), estimate - simulated))}`;
 }
 

@@ -2,7 +2,7 @@ import type { Crack, Home } from '../../home/home.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { Weather } from '../../weather/weather.ts';
 import type { Climate } from '../series/monthly-climate.ts';
-import { differenceInWords, needsReason } from './difference.ts';
+import { differenceInWords, LEAST_ACH, needsReason } from './difference.ts';
 
 /**
  * How the mean leakage simulated agrees with ach50/20 and, where it does not, why.
@@ -24,8 +24,8 @@ export function infiltrationSentence(
   const rule = ach50 / 20;
   const facts =
     `Leakage: a twentieth of the blower-door figure is ${figureText(rule, 2)} air changes an ` +
-    `hour, the simulation has ${simulated}; ${differenceInWords(rule, ach)}.`;
-  if (!needsReason(rule, ach)) return facts;
+    `hour, the simulation has ${simulated}; ${differenceInWords(rule, ach, LEAST_ACH)}.`;
+  if (!needsReason(rule, ach, LEAST_ACH)) return facts;
   if (how.by === 'rate') {
     return `${facts} The scenario gives leakage as a steady rate, of which a blower door knows nothing.`;
   }

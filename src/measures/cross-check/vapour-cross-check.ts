@@ -7,6 +7,7 @@ import {
   becauseOf,
   differenceInWords,
   type Effect,
+  LEAST_G_PER_M3,
   mainReasons,
   needsReason,
 } from './difference.ts';
@@ -59,11 +60,11 @@ export function vapourCrossCheck(
   const facts =
     'Vapour: in the heating season what people and housework give, over the air that leaks in, ' +
     `makes ${density(excess)} more in the rooms than outdoors (humidity class ${classFound} of 5), ` +
-    `the simulation has ${density(simulated)}; ${differenceInWords(excess, simulated)}.`;
+    `the simulation has ${density(simulated)}; ${differenceInWords(excess, simulated, LEAST_G_PER_M3)}.`;
   return {
     excess,
     humidityClass: classFound,
-    sentence: needsReason(excess, simulated) ? `${facts} ${becauseOf(why)}` : facts,
+    sentence: needsReason(excess, simulated, LEAST_G_PER_M3) ? `${facts} ${becauseOf(why)}` : facts,
   };
 }
 

@@ -1,3 +1,4 @@
+import { LEAST_ACH, LEAST_KWH, toldDifference } from '../../measures/cross-check/difference.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -8,6 +9,8 @@ import { list } from './section.ts';
 export function handbookCrossCheck({ study }: ReportInput): Html {
   const { measures } = study.options[0]!;
   const figures = measures.handbook_cross_check;
+  const estimate = figures.degree_day_heating_kwh;
+  const { useful_kwh } = measures.heating;
   const { ach50_over_20: rule, infiltration_ach_mean: leak } = figures;
   const sentences = measures.notices.filter(({ id }) => id.startsWith('handbook-cross-check-'));
   return html`
@@ -18,15 +21,15 @@ ${figureTable({
   rows: [
     [
       'heating [kWh]',
-      figureText(figures.degree_day_heating_kwh, 0),
-      figureText(measures.heating.useful_kwh, 0),
-      signedText(figures.difference_pct, 0),
+      figureText(estimate, 0),
+      figureText(useful_kwh, 0),
+      signedText(toldDifference(estimate, useful_kwh, LEAST_KWH), 0),
     ],
     [
       'leakage [air changes an hour]',
       figureText(rule, 2),
       figureText(leak, 2),
-      rule === null || leak === 0 ? '-' : signedText(100 * (rule / leak - 1), 0),
+      rule === null ? '-' : signedText(toldDifference(rule, leak, LEAST_ACH), 0),
     ],
   ],
 })}

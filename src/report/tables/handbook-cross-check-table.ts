@@ -1,3 +1,4 @@
+import { LEAST_ACH, LEAST_KWH, toldDifference } from '../../measures/cross-check/difference.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { textTable, WIDTH } from './text-table.ts';
@@ -6,22 +7,21 @@ import { wrapText } from './wrap-text.ts';
 /** Rules of thumb beside the simulation, and in words how they agree and why not. */
 export function handbookCrossCheckTable(measures: PlanMeasures, width = WIDTH): string {
   const figures = measures.handbook_cross_check;
-  const difference =
-    figures.ach50_over_20 === null || figures.infiltration_ach_mean === 0
-      ? null
-      : 100 * (figures.ach50_over_20 / figures.infiltration_ach_mean - 1);
+  const { ach50_over_20: rule, infiltration_ach_mean: leak } = figures;
+  const estimate = figures.degree_day_heating_kwh;
+  const { useful_kwh } = measures.heating;
   const rows = [
     [
       'heating [kWh]',
-      figureText(figures.degree_day_heating_kwh, 0),
-      figureText(measures.heating.useful_kwh, 0),
-      signedText(figures.difference_pct, 0),
+      figureText(estimate, 0),
+      figureText(useful_kwh, 0),
+      signedText(toldDifference(estimate, useful_kwh, LEAST_KWH), 0),
     ],
     [
       'leakage [air changes an hour]',
-      figureText(figures.ach50_over_20, 2),
-      figureText(figures.infiltration_ach_mean, 2),
-      signedText(difference, 0),
+      figureText(rule, 2),
+      figureText(leak, 2),
+      signedText(rule === null ? null : toldDifference(rule, leak, LEAST_ACH), 0),
     ],
   ];
   const column = (k: number): string[] => rows.map((row) => row[k]!);

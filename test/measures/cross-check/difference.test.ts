@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import {
   becauseOf,
+  differenceInWords,
   differencePct,
   mainReasons,
   needsReason,
@@ -14,12 +15,23 @@ test('how far an estimate lies above a simulation, by the definition', () => {
   expect(differencePct(-120, -100)).toBe(-20);
   expect(differencePct(0, 0)).toBe(0);
   expect(differencePct(5, 0)).toBe(100);
-  expect([85, 115, 84, 116].map((estimate) => needsReason(estimate, 100))).toEqual([
+  expect([85, 115, 84, 116].map((estimate) => needsReason(estimate, 100, 1))).toEqual([
     false,
     false,
     true,
     true,
   ]);
+});
+
+test('next to nothing, in itself or beside the estimate, is too little to compare', () => {
+  const little = 'that is too little to compare';
+  expect(differenceInWords(0, -0.21, 0.3)).toBe(little);
+  expect(differenceInWords(7643, 10, 1)).toBe(little);
+  expect(differenceInWords(0.8, 0.9, 1)).toBe(little);
+  expect(needsReason(7643, 10, 1)).toBe(false);
+  // From the least and from a twentieth of the estimate on.
+  expect(differenceInWords(0.6, -0.3, 0.3)).toBe('the rule of thumb is 300 % higher');
+  expect(differenceInWords(200, 10, 1)).toBe('the rule of thumb is 1900 % higher');
 });
 
 test('only effects that pull the way of the difference are reasons, the largest first', () => {
