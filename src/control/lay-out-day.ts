@@ -49,7 +49,7 @@ function addActivity(day: DayInputs, activity: Activity, stretch: Stretch): void
   const { room, heat, vapour, stopsFor } = activity;
   for (let s = stretch.first; s <= stretch.last; s++) {
     const lasts = shareOf(stretch, s);
-    const share = stopsFor === 'an empty home' ? lasts * attended(day, s) : lasts;
+    const share = stopsFor === 'an empty home' ? Math.min(lasts, attended(day, s)) : lasts;
     const at = s * rooms + room;
     applianceHeat[at]! += share * heat;
     applianceVapour[at]! += share * vapour;
@@ -74,7 +74,10 @@ function addSpecies(
   }
 }
 
-/** Share of a step in which somebody is at home, reckoned as if people took turns. [-] */
+/**
+ * Share of a step in which somebody is at home, reckoned as if people took turns. What takes up a part
+ * of the step falls into that share as far as it can: who comes home cooks from then on. [-]
+ */
 export function attended(day: DayInputs, step: number): number {
   let people = 0;
   for (let i = 0; i < day.rooms; i++) people += day.occupants[step * day.rooms + i]!;

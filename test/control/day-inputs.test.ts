@@ -67,9 +67,9 @@ test('vapour and drying count for the share of a step, and of the time that some
   });
   for (const room of [0, 1]) {
     const { day } = layOut(household(room), MONDAY);
-    // Half of the hour, and somebody in the home for a quarter of it.
-    expect(day.applianceVapour[7 * 2 + 1]).toBeCloseTo(4e-5 / 8, 12);
-    expect(day.drying[7 * 2 + 1]).toBeCloseTo(2e-5 / 8, 12);
+    // Half of the hour, and somebody in the home for a quarter of it, within that half.
+    expect(day.applianceVapour[7 * 2 + 1]).toBeCloseTo(4e-5 / 4, 12);
+    expect(day.drying[7 * 2 + 1]).toBeCloseTo(2e-5 / 4, 12);
   }
 });
 
@@ -124,7 +124,7 @@ test('where spells of a line overlap, the later in the list wins', () => {
   expect(day.setpoints[6 * 2]).toBe(20);
 });
 
-test('off is never averaged with a setting: the longer of the two holds', () => {
+test('off is never averaged with a setting: what holds in the middle of the step counts', () => {
   const off = Number.NEGATIVE_INFINITY;
   const setpoints = [
     { base: 20, spells: [{ days: EVERY_DAY, from: 360, to: 380, value: off }] },

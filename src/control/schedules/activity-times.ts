@@ -24,7 +24,8 @@ export interface ActivityAsked {
 
 /**
  * Follows what keeps activities from happening (holidays, an empty home), as the day's lay-out
- * does; a run-on comes only after an activity that took place, and to the second.
+ * does; a run-on comes only after an activity that took place, by the share of it that last did, and to
+ * the second.
  */
 export function createActivityTimes(
   asked: readonly ActivityAsked[],
@@ -37,7 +38,8 @@ export function createActivityTimes(
   const needsPeople = Uint8Array.from(asked, ({ activity }) =>
     activity.stopsFor === 'an empty home' ? 1 : 0,
   );
-  const people = new Float64Array(count).fill(1);
+  // Share of an activity that took place, when it last was to. [-]
+  const tookPlace = new Float64Array(count).fill(1);
   const going = new Float64Array(count);
   const withRunOn = new Float64Array(count);
 
@@ -65,9 +67,11 @@ export function createActivityTimes(
     const { day, s } = moment;
     for (let n = 0; n < count; n++) {
       const share = clocked[s * count + n]!;
-      if (share > 0 && needsPeople[n] === 1) people[n] = attended(day, s);
-      going[n] = share * people[n]!;
-      withRunOn[n] = extended[s * count + n]! * people[n]!;
+      if (share > 0 && needsPeople[n] === 1) {
+        tookPlace[n] = Math.min(share, attended(day, s)) / share;
+      }
+      going[n] = share * tookPlace[n]!;
+      withRunOn[n] = extended[s * count + n]! * tookPlace[n]!;
     }
   };
   return { beginDay, follow, going, withRunOn };

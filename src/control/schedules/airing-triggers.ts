@@ -2,6 +2,7 @@ import type { AiringHabit } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
 import { allMet } from '../sensors/conditions.ts';
 import type { Span } from '../span.ts';
+import { createActivitySpells } from './activity-spells.ts';
 import { createActivityTimes } from './activity-times.ts';
 
 /** When habits come up. */
@@ -35,33 +36,77 @@ export function createAiringTriggers(
   return { beginDay: endings.beginDay, up, step };
 }
 
-/** The activity's last moment lies in the step before; if it starts again meanwhile, the wait does too. */
+/**
+ * Each end of an activity that took place, a given time later, to the nearest step; if it starts again
+ * meanwhile, the wait is for its next end. Who leaves ends what needs somebody at home.
+ */
 function endsOfActivities(habits: readonly AiringHabit[], up: Uint8Array, context: ControlContext) {
-  const { household, moment } = context;
+  const { household, moment, dt } = context;
   const asks = habits.flatMap(({ after }, j) =>
     after.by === 'activity'
       ? [{ j, activity: household.activities[after.activity]!, runOn: 0, later: after.later }]
       : [],
   );
-  const habit = Int32Array.from(asks, ({ j }) => j);
-  const later = Float64Array.from(asks, (ask) => ask.later);
-  const { beginDay, follow, going } = createActivityTimes(asks, context);
-  const wentOn = new Uint8Array(asks.length);
-  const due = new Float64Array(asks.length).fill(Number.POSITIVE_INFINITY);
-  const step = (): void => {
-    follow();
+  const times = createActivityTimes(asks, context);
+  const spells = createActivitySpells(asks, context);
+  const endings = asks.map(({ j, later }) => ({
+    ...{ habit: j, later, goesOn: false, due: Number.POSITIVE_INFINITY },
+  }));
+
+  /** @returns whether the wait before it was over */
+  const starts = (ending: Ending, at: number): boolean => {
+    const over = ending.due < at;
+    ending.goesOn = true;
+    ending.due = Number.POSITIVE_INFINITY;
+    return over;
+  };
+
+  const ends = (ending: Ending, at: number): void => {
+    ending.goesOn = false;
+    ending.due = at + ending.later;
+  };
+
+  /** Go through what begins and ends in the step at hand. */
+  const follow = (ending: Ending, n: number): boolean => {
     const { utc } = moment;
-    for (let n = 0; n < habit.length; n++) {
-      const goesOn = going[n]! > 0;
-      if (goesOn) due[n] = Number.POSITIVE_INFINITY;
-      else if (wentOn[n] === 1) due[n] = utc + later[n]!;
-      wentOn[n] = goesOn ? 1 : 0;
-      const isDue = utc >= due[n]!;
-      if (isDue) due[n] = Number.POSITIVE_INFINITY;
-      up[habit[n]!] = isDue ? 1 : 0;
+    if (times.going[n] === 0) {
+      if (ending.goesOn) ends(ending, utc);
+      return false;
+    }
+    let over = false;
+    const { from, to } = spells.of(n);
+    for (let k = 0; k < from.length; k++) {
+      if (from[k]! >= utc + dt || to[k]! <= utc) continue;
+      if (!ending.goesOn && starts(ending, Math.max(utc, from[k]!))) over = true;
+      if (to[k]! <= utc + dt) ends(ending, to[k]!);
+    }
+    return over;
+  };
+
+  const step = (): void => {
+    times.follow();
+    for (let n = 0; n < endings.length; n++) {
+      const ending = endings[n]!;
+      const over = follow(ending, n);
+      const isDue = ending.due <= moment.utc + dt / 2;
+      if (isDue) ending.due = Number.POSITIVE_INFINITY;
+      up[ending.habit] = isDue || over ? 1 : 0;
     }
   };
+  const beginDay = (start: number, steps: number): void => {
+    times.beginDay(start, steps);
+    spells.beginDay(start, steps);
+  };
   return { beginDay, step };
+}
+
+/** An activity whose ends somebody airs after, as the time loop goes by it. */
+interface Ending {
+  readonly habit: number;
+  readonly later: number;
+  goesOn: boolean;
+  /** When it comes up; Infinity for not. [s UTC] */
+  due: number;
 }
 
 /** Once a night, at the first whole step that one sleeper less spends asleep in the room. */

@@ -1,9 +1,15 @@
 import type { WeekSchedule } from '../household.ts';
-import { type StepRange, type Stretch, shareOf, stretchesOf } from './step-range.ts';
+import {
+  goesOnInMiddle,
+  type StepRange,
+  type Stretch,
+  shareOf,
+  stretchesOf,
+} from './step-range.ts';
 
 /**
  * Values by the clock, step by step, lines side by side: `[s * lines + i]`. Each is a mean over its
- * step, except that an infinite one is never averaged.
+ * step, except that an infinite one (off) is never averaged: there what holds in the step's middle counts.
  *
  * @param of  what is laid out of each value of the schedules
  */
@@ -19,7 +25,9 @@ export function fillSchedules(
   for (let i = 0; i < across; i++) {
     for (const spell of schedules[i]!.spells) {
       const value = of(spell.value);
-      for (const stretch of stretchesOf(spell, range)) overlay(values, i, across, stretch, value);
+      for (const stretch of stretchesOf(spell, range)) {
+        overlay(values, i, across, stretch, value, range);
+      }
     }
   }
 }
@@ -35,18 +43,22 @@ function overlay(
   across: number,
   stretch: Stretch,
   value: number,
+  range: StepRange,
 ): void {
   for (let s = stretch.first; s <= stretch.last; s++) {
     const at = s * across + i;
-    values[at] = blend(values[at]!, value, shareOf(stretch, s));
+    const before = values[at]!;
+    if (Number.isFinite(before) && Number.isFinite(value)) {
+      values[at] = blend(before, value, shareOf(stretch, s));
+    } else if (goesOnInMiddle(stretch, s, range)) {
+      values[at] = value;
+    }
   }
 }
 
-/** Mean of two settings; one that is infinite (off) cannot be averaged, so the longer one holds. */
+/** Mean of two settings. */
 function blend(before: number, value: number, share: number): number {
-  if (share === 1) return value;
-  if (Number.isFinite(before) && Number.isFinite(value)) return before + share * (value - before);
-  return share >= 0.5 ? value : before;
+  return share === 1 ? value : before + share * (value - before);
 }
 
 function itself(value: number): number {

@@ -25,12 +25,25 @@ export interface Stretch {
   /** Share of the first and of the last step; both are the same where there is but one. [-] */
   readonly ofFirst: number;
   readonly ofLast: number;
+  /** Instants of its beginning and end, which may lie outside the steps. [s UTC] */
+  readonly from: number;
+  readonly to: number;
 }
 
 /** Share that a stretch takes of one of its steps. [-] */
 export function shareOf({ first, last, ofFirst, ofLast }: Stretch, step: number): number {
   if (step === first) return ofFirst;
   return step === last ? ofLast : 1;
+}
+
+/** Whether a stretch goes on in the middle of one of the range's steps. */
+export function goesOnInMiddle(
+  { from, to }: Stretch,
+  step: number,
+  { start, dt }: StepRange,
+): boolean {
+  const middle = start + (step + 0.5) * dt;
+  return from <= middle && middle < to;
 }
 
 /** Every stretch of the range's steps that a spell takes up. */
@@ -72,6 +85,8 @@ export function stretchBetween(
     last,
     ofFirst: shareBetween(from, to, start + first * dt, dt),
     ofLast: shareBetween(from, to, start + last * dt, dt),
+    from: begin,
+    to: finish,
   };
 }
 

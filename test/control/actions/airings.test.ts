@@ -115,9 +115,9 @@ test('shut as soon as the other readings hold', () => {
 
 test('after an activity: when it has ended, so much later, if somebody is there to do it', () => {
   const after = { by: 'activity', activity: 0, later: 0 } as const;
-  const script = { household: { ...ALWAYS_IN, activities: [shower(420, 435)] } };
+  const script = { household: { ...ALWAYS_IN, activities: [shower(420, 437)] } };
   expect(air({ after }, script).open).toEqual([44]);
-  expect(air({ after: { ...after, later: 900 } }, script).open).toEqual([46]);
+  expect(air({ after: { ...after, later: 900 } }, script).open).toEqual([45]);
   const gone = { ...script.household, people: [someone([420, 445])] };
   expect(air({ after }, { household: gone })).toMatchObject({ open: [44], opened: 1 });
   const goneSooner = { ...gone, people: [someone([420, 430])] };
