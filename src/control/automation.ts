@@ -41,7 +41,7 @@ export interface PresenceSensor {
   readonly holdOn: number;
   /** Delay from the first sign of life until it reports presence. [s] */
   readonly delay: number;
-  /** Probability of missing somebody awake, and somebody asleep, through a whole step. [-] */
+  /** Probability of missing somebody awake, and somebody asleep, through ten minutes. [-] */
   readonly missesAwake: number;
   readonly missesAsleep: number;
 }

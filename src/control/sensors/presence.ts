@@ -24,7 +24,8 @@ export interface Presence {
  * Presence sensors, one in each room that has one.
  *
  * Somebody who is in the room at all during a step shows a sign of life in it unless the sensor
- * overlooks them; several people are overlooked together by the product of their chances. The
+ * overlooks them, by a chance for each ten minutes; several people are overlooked together by the
+ * product of their chances. The
  * sensor says "there" from `delay` after the first sign until `holdOn` after the last, both to the
  * nearest step: what it says in a step is what it says in its middle.
  *
@@ -34,7 +35,7 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
   const rooms = home.rooms.length;
   const { seed, presenceSensors } = automation;
   const sensors = presenceSensors.flatMap((sensor, room) =>
-    sensor === null ? [] : [createSensorState(sensor, room, seed)],
+    sensor === null ? [] : [createSensorState(sensor, room, seed, dt)],
   );
   let begin = 0;
 
@@ -90,18 +91,20 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
 }
 
 /** A sensor as the time loop goes by it, with what it remembers. */
-function createSensorState(sensor: PresenceSensor, room: number, seed: number) {
+function createSensorState(sensor: PresenceSensor, room: number, seed: number, dt: number) {
   return {
     room,
     delay: sensor.delay,
     holdOn: sensor.holdOn,
     missesAwake: sensor.missesAwake,
     missesAsleep: sensor.missesAsleep,
+    /** How often ten minutes go into a step, which the chances are given for. */
+    tenMinutes: dt / TEN_MINUTES,
     stream: stemOf(seed, STREAM.presence + room),
     // Instants of the first and the last sign of life of a stay. [s UTC]
     first: Number.NaN,
     last: Number.NEGATIVE_INFINITY,
-    // Chance of overlooking those who are there, and for how many people of how many awake it is.
+    // Chance of overlooking those who are there in a step, and for how many people of how many awake it is.
     missed: Number.NaN,
     people: Number.NaN,
     awake: Number.NaN,
@@ -122,9 +125,13 @@ function overlook(sensor: SensorState, people: number, awake: number): void {
   if (people === sensor.people && awake === sensor.awake) return;
   sensor.people = people;
   sensor.awake = awake;
+  const { missesAwake, missesAsleep, tenMinutes } = sensor;
+  const asleep = Math.max(0, people - awake);
   sensor.missed =
-    powerOf(sensor.missesAwake, awake) * powerOf(sensor.missesAsleep, Math.max(0, people - awake));
+    powerOf(missesAwake, awake * tenMinutes) * powerOf(missesAsleep, asleep * tenMinutes);
 }
 
+/** [s] */
+const TEN_MINUTES = 600;
 /** Less of a person than this is rounding. */
 const SOME = 1e-9;

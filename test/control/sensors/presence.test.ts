@@ -24,11 +24,11 @@ const DT = 600;
 function says(
   sensor: PresenceSensor,
   household: Household,
-  { days = 1, room = LIVING, seed = 1 } = {},
+  { days = 1, room = LIVING, seed = 1, dt = DT } = {},
 ): number[] {
   const presenceSensors = HOME.rooms.map((_, i) => (i === room ? sensor : null));
-  const presence = createPresence(HOME, { ...noAutomation(2), seed, presenceSensors }, DT);
-  return laidOut(household, days).flatMap((day, k) => {
+  const presence = createPresence(HOME, { ...noAutomation(2), seed, presenceSensors }, dt);
+  return laidOut(household, days, { dt }).flatMap((day, k) => {
     presence.beginDay(MONDAY + k * DAY);
     return Array.from({ length: day.steps }, (_, s) => {
       presence.step(day, s);
@@ -164,4 +164,25 @@ test('who is home and awake is the truth, whatever sensors say', () => {
   expect(at(3)).toEqual([false, true, false]);
   expect(at(8)).toEqual([false, true, true]);
   expect(at(12)).toEqual([false, false, false]);
+});
+
+test('people are overlooked by a chance for each ten minutes, whatever the step', () => {
+  const missed = { ...PERFECT, missesAsleep: 0.4 };
+  const visit = visitor(0, 1440, true);
+  const days = 60;
+  // Chance that somebody asleep goes unnoticed through a whole half-hour: 0.4 to the third power.
+  for (const dt of [300, 600, 900, 1800]) {
+    const said = says(missed, visit, { days, dt });
+    const perHalfHour = 1800 / dt;
+    const halfHours = said.length / perHalfHour;
+    let unseen = 0;
+    for (let k = 0; k < halfHours; k++) {
+      const noticed = said.slice(k * perHalfHour, (k + 1) * perHalfHour).includes(1);
+      if (!noticed) unseen++;
+    }
+    const chance = 0.4 ** 3;
+    // Four standard deviations of the binomial.
+    const margin = 4 * Math.sqrt((chance * (1 - chance)) / halfHours);
+    expect(Math.abs(unseen / halfHours - chance)).toBeLessThan(margin);
+  }
 });
