@@ -66,7 +66,7 @@ export function createDeviceControls(
       const control = controls[k]!;
       const { device, timer } = control;
       timer.wanted = mayRun(control) ? Math.min(asked[k]!, values[at + k]!) : 0;
-      runAt(timer, moment, emptyTank(control, empty));
+      runAt(timer, moment, emptyTank(control, empty), dt);
       if (timer.share > devices[device]!) devices[device] = timer.share;
     }
   };
