@@ -31,6 +31,7 @@ import { balanceNotices, balanceOf } from './notices/balance-notices.ts';
 import { idleCooling, idleNotices } from './notices/idle-notices.ts';
 import { createOddRooms } from './notices/odd-rooms.ts';
 import { shutWindows } from './notices/shut-windows.ts';
+import { stepNotices } from './notices/step-notices.ts';
 import type { PlanMeasures, RoomMeasures } from './plan-measures.ts';
 import { roomMeasures } from './room-measures.ts';
 import { createRoomSums } from './room-sums.ts';
@@ -167,6 +168,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...idleNotices(heating, devices, alerts),
         ...idleCooling(home, removed),
         ...openBlinds(blinds.result()),
+        ...stepNotices(setup.stepSensitive ?? NOTHING_BLURRED, home, run, devices.detail),
         ...shutWindows(home, windowHours, period.hours),
         ...opinion.notices,
         ...freshAirNotices(home, air, ofRooms),
@@ -189,5 +191,7 @@ function partYear(hours: number): Notice[] {
 const distinct = (remarks: readonly Notice[]): Notice[] => [
   ...new Map(remarks.map((notice) => [`${notice.id} ${notice.text}`, notice])).values(),
 ];
+
+const NOTHING_BLURRED = { devices: [], airings: [] };
 
 const instant = (utc: number): string => new Date(utc * 1000).toISOString().replace('.000Z', 'Z');

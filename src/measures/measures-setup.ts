@@ -6,6 +6,7 @@ import type { MouldSensitivity } from '../physics/mould/mould-kind.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Purchase } from './energy/purchase-cost-per-year.ts';
+import type { StepSensitive } from './notices/step-notices.ts';
 
 /** What the figures of one plan are made from, besides the trace and the ledger. */
 export interface MeasuresSetup {
@@ -27,6 +28,8 @@ export interface MeasuresSetup {
   readonly heatsByPresence?: boolean;
   /** Whether activities burn gas, so that its meter is paid for; absent means not. */
   readonly activitiesBurnGas?: boolean;
+  /** What a long control step may blur; absent means nothing. */
+  readonly stepSensitive?: StepSensitive;
   readonly purchases: readonly Purchase[];
   /** [1/year] */
   readonly discountRate: number;

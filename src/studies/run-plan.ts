@@ -11,6 +11,7 @@ import { uncoveredLevels } from '../scenario/uncovered-levels.ts';
 import { weatherElsewhere } from '../scenario/weather-elsewhere.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
+import { stepSensitive } from './step-sensitive.ts';
 
 /** Request to run one plan over one period of weather. */
 export interface PlanRequest {
@@ -46,6 +47,7 @@ export function runPlan(
   const measures = createMeasures({
     ...plan,
     ...{ heatsByPresence, activitiesBurnGas, clock, weather, period },
+    stepSensitive: stepSensitive(plan),
   });
   const run = simulate({ home, household, automation, weather, dt, ...period, spinUpDays }, [
     measures.observe,
