@@ -54,19 +54,19 @@ export function createRules(
   const active = new Uint8Array(rules.length);
   const requests = createRuleRequests(rules, active, home.devices.length, asked);
 
-  /** @param againFrom  when the message was due, which the time to the next one counts from [s UTC] */
-  const tell = (rule: RuleState, r: number, againFrom: number): void => {
+  /** @param due  when the message is due, within half a step, which what follows it counts from [s UTC] */
+  const tell = (rule: RuleState, r: number, due: number): void => {
     if (!allowance.mayTell(r)) {
       if (!rule.waiting) tally.heldBack(r);
       rule.waiting = true;
       return;
     }
     rule.waiting = false;
-    rule.tellAgain = Math.max(againFrom, moment.utc - half) + rule.repeatAfter;
+    rule.tellAgain = Math.max(due, moment.utc - half) + rule.repeatAfter;
     rule.known = Math.max(rule.known, TOLD);
     allowance.told(r);
     tally.fired(r);
-    messages.ask(r);
+    messages.ask(r, Math.max(due, moment.utc));
   };
 
   const holds = (rule: RuleState, r: number): void => {
@@ -77,7 +77,8 @@ export function createRules(
     const on =
       held + half >= rule.onDelay && gateIsOpen(gate, room, presence, windowOpen(windows, room));
     if (!on) rule.waiting = false;
-    else if (active[r] === 0 || rule.waiting) tell(rule, r, utc);
+    else if (active[r] === 0 || rule.waiting)
+      tell(rule, r, Math.max(utc, rule.since + rule.onDelay));
     else if (utc + half >= rule.tellAgain) tell(rule, r, rule.tellAgain);
     active[r] = on ? 1 : 0;
     if (rule.known === 0 && held >= HOUR) {

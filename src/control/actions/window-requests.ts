@@ -8,8 +8,8 @@ import type { Windows } from './windows.ts';
 
 /** Windows that rules ask people to open. */
 export interface WindowRequests {
-  /** The rule has fired. */
-  readonly ask: (rule: number) => void;
+  /** The rule has fired. @param at  when it is due to, within the step at hand [s UTC] */
+  readonly ask: (rule: number, at: number) => void;
   /** Once a step, after the rules: who was asked and could, does. */
   readonly step: () => void;
 }
@@ -36,13 +36,13 @@ export function createWindowRequests(
     forgotten: new Float64Array(requests.length),
   };
 
-  const ask = (fired: number): void => {
-    const { utc, count: now } = moment;
+  const ask = (fired: number, at: number): void => {
+    const { count: now } = moment;
     const { rule, delay, probability, stream, due, forgotten } = columns;
     for (let k = 0; k < rule.length; k++) {
       if (rule[k] !== fired || evenDraw(hashFrom(stream[k]!, now)) >= probability[k]!) continue;
-      due[k] = Math.min(due[k]!, utc + delay[k]!);
-      forgotten[k] = utc + Math.max(HOUR, delay[k]! + dt);
+      due[k] = Math.min(due[k]!, at + delay[k]!);
+      forgotten[k] = at + Math.max(HOUR, delay[k]! + dt);
     }
   };
 
