@@ -38,7 +38,7 @@ export interface Thermostats {
 /**
  * One thermostat a room. In this order, the later having the last word: programme or `otherwise` by
  * the gate and its hold-off, holiday setback, warm-up, what a rule asks for, lock-out by an open window,
- * heating season, frost guard.
+ * heating season, frost guard. Hold-off and the delay of a lock-out last to the nearest step.
  * Where one room calls for all, the others get heat only in the steps in which it does; its thermostat
  * needs a deadband. The plain valves of those others know neither season nor holidays.
  *
@@ -65,6 +65,7 @@ export function createThermostats(
   const goals = new Float64Array(home.rooms.length);
   const caller = automation.callRoom ?? -1;
   const order = callerFirst(automation.thermostats.length, caller);
+  const half = dt / 2;
   let begin = 0;
   let taken = 0;
 
@@ -74,7 +75,7 @@ export function createThermostats(
     const now = begin + s * dt;
     const isOpen = gateIsOpen(gates[i]!, i, presence, windowOpen[i] === 1);
     if (isOpen) heldUntil[i] = now + dt + holdOff[i]!;
-    settings[i] = isOpen || now < heldUntil[i]! ? programme[i]! : otherwise[i]!;
+    settings[i] = isOpen || now + half < heldUntil[i]! ? programme[i]! : otherwise[i]!;
     if (today[ON_HOLIDAY] === 1 && knowsDates(i) && settings[i]! > holidaySetpoint) {
       settings[i] = holidaySetpoint;
     }
@@ -98,7 +99,8 @@ export function createThermostats(
   const override = (i: number, s: number, openSince: Float64Array): void => {
     const { windowDelay, frostGuard, bias } = columns;
     if (!Number.isNaN(asked[i]!)) settings[i] = asked[i]!;
-    if (begin + s * dt - openSince[i]! >= windowDelay[i]!) settings[i] = Number.NEGATIVE_INFINITY;
+    const openFor = begin + s * dt + half - openSince[i]!;
+    if (openFor >= windowDelay[i]!) settings[i] = Number.NEGATIVE_INFINITY;
     if (today[IN_SEASON] === 0 && knowsDates(i)) settings[i] = Number.NEGATIVE_INFINITY;
     settings[i] = Math.max(settings[i]!, frostGuard[i]!);
     goals[i] = settings[i]! - bias[i]!;

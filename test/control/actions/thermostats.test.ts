@@ -62,18 +62,23 @@ describe('a gate', () => {
     expect(setpoints).toEqual(programme().map((set, s) => (there[s]! > 0 ? set : 12)));
   });
 
-  test('holds off to the step', () => {
-    // Out at 9:00, step 54.
-    const shutAt = (holdOff: number): number => {
+  test('holds off to the nearest step', () => {
+    // Out at 9:00, step 54 of ten minutes.
+    const shutAt = (holdOff: number, dt = 600): number => {
       const more = { gate: IN_THE_ROOM, otherwise: 12, holdOff };
-      const { setpoints } = underThermostat(more, household(), { automation: sensed });
-      expect(setpoints[53]).toBe(21);
-      return setpoints.indexOf(12, 54);
+      const { setpoints } = underThermostat(more, household(), { automation: sensed, dt });
+      expect(setpoints[(9 * HOUR) / dt - 1]).toBe(21);
+      return setpoints.indexOf(12, (9 * HOUR) / dt);
     };
     expect(shutAt(0)).toBe(54);
     expect(shutAt(1800)).toBe(57);
-    expect(shutAt(1799)).toBe(57);
-    expect(shutAt(1801)).toBe(58);
+    expect(shutAt(2099)).toBe(57);
+    expect(shutAt(2101)).toBe(58);
+    for (const dt of [60, 300, 600, 1200]) {
+      for (const holdOff of [120, 420, 900, 1560]) {
+        expect(Math.abs(shutAt(holdOff, dt) * dt - 9 * HOUR - holdOff)).toBeLessThanOrEqual(dt / 2);
+      }
+    }
   });
 });
 
@@ -176,6 +181,20 @@ describe('an open window', () => {
     const { setpoints } = underThermostat(more, household(), { windowOpen });
     const locked = (s: number): boolean => s >= 62 && s < 66;
     expect(setpoints).toEqual(programme().map((set, s) => (locked(s) ? 7 : set)));
+  });
+
+  test('locks out in the nearest step', () => {
+    for (const dt of [60, 300, 600, 1200]) {
+      const open = (s: number): boolean => s * dt >= 10 * HOUR && s * dt < 11 * HOUR;
+      for (const windowDelay of [120, 420, 900, 1560]) {
+        const { setpoints } = underThermostat({ windowDelay }, household(), {
+          windowOpen: open,
+          dt,
+        });
+        const locked = setpoints.indexOf(OFF) * dt;
+        expect(Math.abs(locked - 10 * HOUR - windowDelay)).toBeLessThanOrEqual(dt / 2);
+      }
+    }
   });
 
   test('without delay locks at once, with null never', () => {
