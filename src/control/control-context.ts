@@ -31,10 +31,16 @@ export interface Moment {
 export interface WindowStates {
   /** 1 for each room in which a window stands open. */
   readonly open: Uint8Array;
+  /** 1 for each room whose windows are read as open: what people did in a step is read from the next on. */
+  readonly readOpen: Uint8Array;
 }
 
-/** Whether a window of the room stands open; -1 for any at home. */
-export function windowOpen({ open }: WindowStates, room: number): boolean {
+/**
+ * Whether a window of the room stands open; -1 for any at home.
+ *
+ * @param open  one of `WindowStates`
+ */
+export function windowOpen(open: Uint8Array, room: number): boolean {
   if (room >= 0) return open[room] === 1;
   for (let i = 0; i < open.length; i++) if (open[i] === 1) return true;
   return false;

@@ -20,7 +20,8 @@ export function createCoolingGates(
   return ({ setpoints, coolingSetpoints }) => {
     for (let k = 0; k < cooled.length; k++) {
       const i = cooled[k]!;
-      if (!gateIsOpen(gates[i]!, i, presence, windowOpen(windows, i))) coolingSetpoints[i] = OFF;
+      if (!gateIsOpen(gates[i]!, i, presence, windowOpen(windows.open, i)))
+        coolingSetpoints[i] = OFF;
       else if (coolingSetpoints[i]! < setpoints[i]!) coolingSetpoints[i] = setpoints[i]!;
     }
   };

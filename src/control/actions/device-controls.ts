@@ -49,7 +49,7 @@ export function createDeviceControls(
   };
 
   const mayRun = ({ gate, room, drierBy }: ControlState): boolean => {
-    if (!gateIsOpen(gate, room, presence, windowOpen(windows, room))) return false;
+    if (!gateIsOpen(gate, room, presence, windowOpen(windows.open, room))) return false;
     if (Number.isNaN(drierBy)) return true;
     const { absoluteHumidity, outdoor } = moment.observed;
     return absoluteHumidity[room]! - outdoor[OUTDOOR.absoluteHumidity]! >= drierBy;

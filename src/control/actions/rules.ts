@@ -75,7 +75,8 @@ export function createRules(
     const held = utc - rule.since;
     const { gate, room } = rule;
     const on =
-      held + half >= rule.onDelay && gateIsOpen(gate, room, presence, windowOpen(windows, room));
+      held + half >= rule.onDelay &&
+      gateIsOpen(gate, room, presence, windowOpen(windows.readOpen, room));
     if (!on) rule.waiting = false;
     else if (active[r] === 0 || rule.waiting)
       tell(rule, r, Math.max(utc, rule.since + rule.onDelay));

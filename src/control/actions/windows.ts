@@ -21,6 +21,9 @@ export interface Windows extends WindowStates {
 }
 
 /**
+ * What people do to a window is read from the step after on, for as long as it lasts to the nearest
+ * step: an airing of a single step is read as one.
+ *
  * A window that somebody holds open for part of a step counts for its share. Where clock and person
  * both want it open, the wider and the longer of the two holds.
  */
@@ -30,11 +33,12 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
   const columns = {
     roomOf: Int32Array.from(openings, ({ room }) => room),
     open: new Uint8Array(home.rooms.length),
+    readOpen: new Uint8Array(home.rooms.length),
     openSince: new Float64Array(home.rooms.length).fill(Number.NaN),
     until: new Float64Array(count).fill(Number.NEGATIVE_INFINITY),
     shutUntil: new Float64Array(count).fill(Number.NEGATIVE_INFINITY),
   };
-  const { open, openSince, until, shutUntil } = columns;
+  const { open, readOpen, openSince, until, shutUntil } = columns;
   const wide = new Float64Array(count);
   const holder = new Int32Array(count).fill(-1);
   // Until when somebody holds any of them open or shut; before that nothing has to be written.
@@ -69,12 +73,15 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
   const observe = (): void => {
     const { day, s, utc } = moment;
     const { openTimes } = day;
-    const { open, openSince, until, shutUntil, roomOf } = columns;
+    const { open, readOpen, openSince, until, shutUntil, roomOf } = columns;
+    const before = utc - dt / 2;
     const at = s * roomOf.length;
     fillArray(open, 0);
+    fillArray(readOpen, 0);
     for (let o = 0; o < roomOf.length; o++) {
-      const byClock = openTimes[at + o]! > 0 && shutUntil[o]! <= utc;
-      if (until[o]! > utc || byClock) open[roomOf[o]!] = 1;
+      const byClock = openTimes[at + o]! > 0;
+      if (until[o]! > utc || (byClock && shutUntil[o]! <= utc)) open[roomOf[o]!] = 1;
+      if (until[o]! > before || (byClock && shutUntil[o]! <= before)) readOpen[roomOf[o]!] = 1;
     }
     for (let i = 0; i < open.length; i++) {
       if (open[i] === 0) openSince[i] = Number.NaN;
@@ -99,5 +106,5 @@ export function createWindows(home: Home, moment: Moment, dt: number): Windows {
     }
   };
 
-  return { open, openSince, hold, shut, letGo, holds, observe, apply };
+  return { open, readOpen, openSince, hold, shut, letGo, holds, observe, apply };
 }

@@ -58,7 +58,8 @@ export function createTrueValues(
   const lookAtHome = (): void => {
     const { present, anyone } = presence;
     for (let k = 0; k < windowStates.length; k++) {
-      windowStates[k]!.truth = windowOpen(windows, windowStates[k]!.room) ? 1 : 0;
+      const { room } = windowStates[k]!;
+      windowStates[k]!.truth = windowOpen(windows.readOpen, room) ? 1 : 0;
     }
     for (let k = 0; k < presences.length; k++) {
       const i = presences[k]!.room;

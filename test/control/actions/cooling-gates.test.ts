@@ -35,7 +35,7 @@ function commanded(
   };
   const gate = createCoolingGates(HOME, automation, {
     presence,
-    windows: { open: Uint8Array.from(open) },
+    windows: { open: Uint8Array.from(open), readOpen: Uint8Array.from(open) },
   });
   const commands = createCommands(HOME);
   commands.setpoints.set(setpoints);

@@ -90,6 +90,41 @@ test('an on delay of five minutes is over within an airing of ten, whatever the 
   }
 });
 
+test('a window that somebody holds open or shut is read so for as long', () => {
+  const read = condition('window', 'above', 0.5);
+  const minutesRead = (dt: number, openShare: number, lasts: number): number => {
+    const acting: RuleAction = {
+      ...{ do: 'window', openings: [0], openShare, lasts: lasts * 60, probability: 1, delay: 0 },
+    };
+    const rules = [
+      rule({ all: [WARM], actions: [acting] }),
+      rule({ all: [read], actions: [RUNS] }),
+    ];
+    const line = { base: openShare === 0 ? 1 : 0, spells: [] };
+    const household = { ...ALWAYS_IN, openings: [line, { base: 0, spells: [] }] };
+    return (stepsWhere(acts(dt, rules, { household }).devices).length * dt) / 60;
+  };
+  for (const dt of [60, 300, 600]) {
+    for (const lasts of [10, 20, 60]) {
+      expect(minutesRead(dt, 1, lasts)).toBe(lasts);
+      expect(minutesRead(dt, 0, lasts)).toBe(1440 - lasts);
+    }
+    expect(Math.abs(minutesRead(dt, 1, 17) - 17)).toBeLessThanOrEqual(dt / 120);
+  }
+});
+
+test('windows that people shut a few minutes after opening keep a gate shut once', () => {
+  const gate = { present: 'no matter', windowsShut: true } as const;
+  const opens: RuleAction = {
+    ...{ do: 'window', openings: [0], openShare: 1, lasts: 600, probability: 1, delay: 0 },
+  };
+  for (const dt of [60, 300, 600]) {
+    const rules = [rule({ all: [WARM], actions: [opens] }), rule({ all: [WARM], gate })];
+    // It fires beside the first, and again when the window is shut.
+    expect(acts(dt, rules).report.rules[1]!.fired).toBe(2);
+  }
+});
+
 test('repeats keep their rhythm', () => {
   const told = (dt: number, minutes: number): number => {
     const limits = { repeatAfter: minutes * 60 };

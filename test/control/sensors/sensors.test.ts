@@ -46,7 +46,7 @@ function watched(
     someoneHome: true,
     awakeHome: true,
   };
-  const windows = { open: Uint8Array.of(1, 0) };
+  const windows = { open: Uint8Array.of(0, 0), readOpen: Uint8Array.of(1, 0) };
   const around = { home: HOME, household, dt, moment, presence, windows };
   const sensors = createSensors(conditions, around, seed);
   const observed = createObservation(2, 2, 2);
