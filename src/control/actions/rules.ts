@@ -54,7 +54,7 @@ export function createRules(
   const active = new Uint8Array(rules.length);
   const requests = createRuleRequests(rules, active, home.devices.length, asked);
 
-  /** @param due  when the message is due, within half a step, which what follows it counts from [s UTC] */
+  /** @param due  when the message is due [s UTC]; what follows counts from then, from now where it is overdue */
   const tell = (rule: RuleState, r: number, due: number): void => {
     if (!allowance.mayTell(r)) {
       if (!rule.waiting) tally.heldBack(r);
@@ -62,11 +62,12 @@ export function createRules(
       return;
     }
     rule.waiting = false;
-    rule.tellAgain = Math.max(due, moment.utc - half) + rule.repeatAfter;
+    const from = due > moment.utc - half ? due : moment.utc;
+    rule.tellAgain = from + rule.repeatAfter;
     rule.known = Math.max(rule.known, TOLD);
     allowance.told(r);
     tally.fired(r);
-    messages.ask(r, Math.max(due, moment.utc));
+    messages.ask(r, from);
   };
 
   const holds = (rule: RuleState, r: number): void => {
@@ -78,8 +79,7 @@ export function createRules(
       held + half >= rule.onDelay &&
       gateIsOpen(gate, room, presence, windowOpen(windows.readOpen, room));
     if (!on) rule.waiting = false;
-    else if (active[r] === 0 || rule.waiting)
-      tell(rule, r, Math.max(utc, rule.since + rule.onDelay));
+    else if (active[r] === 0 || rule.waiting) tell(rule, r, rule.since + rule.onDelay);
     else if (utc + half >= rule.tellAgain) tell(rule, r, rule.tellAgain);
     active[r] = on ? 1 : 0;
     if (rule.known === 0 && held >= HOUR) {

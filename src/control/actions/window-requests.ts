@@ -8,7 +8,7 @@ import type { Windows } from './windows.ts';
 
 /** Windows that rules ask people to open. */
 export interface WindowRequests {
-  /** The rule has fired. @param at  when it is due to, within the step at hand [s UTC] */
+  /** The rule has fired. @param at  when it was due to, within half a step [s UTC] */
   readonly ask: (rule: number, at: number) => void;
   /** Once a step, after the rules: who was asked and could, does. */
   readonly step: () => void;

@@ -67,6 +67,22 @@ test('asked people open a window in the step nearest to the end of their delay',
   }
 });
 
+test('an on delay and the delay of who opens the window are added up before they are rounded', () => {
+  for (const dt of STEPS) {
+    for (const onDelay of [300, 420, 900]) {
+      for (const delay of [180, 300, 720]) {
+        const opens: RuleAction = {
+          ...{ do: 'window', openings: [0], openShare: 1, lasts: 1200, probability: 1 },
+          delay,
+        };
+        const { openTimes } = acts(dt, [rule({ all: [WARM], onDelay, actions: [opens] })]);
+        const late = off(stepsWhere(openTimes), dt, TEN + onDelay + delay);
+        expect(late, `${onDelay} s and ${delay} s`).toBeLessThanOrEqual(dt / 2);
+      }
+    }
+  }
+});
+
 test('who airs by a reading does so in the step nearest to the end of the delay', () => {
   for (const dt of STEPS) {
     for (const delay of DELAYS) {
