@@ -17,7 +17,7 @@ import { blowOut, finishCoolers } from './cooling.ts';
 import { copyNumbers, copyState } from './copy-state.ts';
 import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
 import { imposePeople, imposeStep } from './imposing.ts';
-import { keepCompiled } from './keep-compiled.ts';
+import { keepRun } from './keep-run.ts';
 import { type Imposing, layOutImposing } from './lay-out-imposing.ts';
 import { layOutShell, type Shell } from './lay-out-shell.ts';
 import {
@@ -76,7 +76,7 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
     walk.trace.begin(Math.round((utc - start) / dt), steps, utc);
     for (const observe of observers) observe(walk.trace.view);
   }
-  keepCompiled(walk, observers);
+  keepRun([walk, observers]);
   const volume = input.home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const air = (field: number): Float64Array =>
     Float64Array.from(input.home.rooms, (_, i) => model.rooms[i * ROOM_STRIDE + field]!);

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { weatherElsewhere } from '../../src/scenario/weather-elsewhere.ts';
 
-const HOME = { latitude: 48, elevation: 100 };
-const told = (latitude: number, elevation: number) =>
-  weatherElsewhere(HOME, { latitude, elevation }).map(({ text }) => text);
+const HOME = { latitude: 48, longitude: 11, elevation: 100 };
+const told = (latitude: number, elevation: number, longitude = 11) =>
+  weatherElsewhere(HOME, { latitude, longitude, elevation }).map(({ text }) => text);
 
 test('weather of another climate is told with how far off it is', () => {
   expect(told(54.2, 100)).toEqual([
@@ -16,6 +16,14 @@ test('weather of another climate is told with how far off it is', () => {
   ]);
   expect(told(54.2, -300)[0]).toContain('6.2° further north and 400 m lower than the home');
   expect(told(54.2, -300)[0]).toContain('some 3 K warmer');
+});
+
+test('longitude counts the shorter way round', () => {
+  expect(told(48, 100, -1)[0]).toContain('of a place 12° further west than the home');
+  expect(told(54, 500, -171)[0]).toContain(
+    '6.0° further north, 178° further east and 400 m higher',
+  );
+  expect(told(48, 100, 20)).toEqual([]);
 });
 
 test('weather from next door is no matter', () => {

@@ -60,8 +60,9 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
       const at = s * rooms + sensor.room;
       if (showsLife(sensor, day, at, begin / dt + s)) {
         // Who comes is there in the last part of the step, who leaves in the first.
-        const spent = Math.min(1, day.occupants[at]!) * dt;
-        const stays = sensor.last >= now;
+        const whole = day.occupants[at]! > 1 - SOME;
+        const spent = whole ? dt : day.occupants[at]! * dt;
+        const stays = sensor.last > now - SOME * dt;
         if (Number.isNaN(sensor.first)) sensor.first = now + dt - spent;
         sensor.last = stays ? now + spent : now + dt;
       } else if (!(middle - sensor.last < sensor.holdOn)) {

@@ -15,20 +15,25 @@ export function howSure({ study, weather }: ReportInput): Html {
 <h3>How sure is this?</h3>
 ${bar(stated, assumed)}
 ${list([
-  ...(drawn === null ? [] : [triedWords(drawn, untried.length)]),
+  ...(drawn === null ? [] : [triedWords(drawn, (baseline?.prepared.dt ?? 0) / 60, untried.length)]),
   measured(study.scenario.fitted),
   html`<b>Weather:</b> ${weather.title}${weather.periodic ? ', which is no forecast' : ', which is past'}.`,
   html`<b>Unknown:</b> leaks, rising damp and driving rain. Where they wet a wall, nothing here helps before they are mended.`,
 ])}`;
 }
 
-/** What was drawn, how often, and what was not. */
+/** What was drawn, how often, and what was not. @param step  of the scenario [min] */
 function triedWords(
   { inputs, samples, impossible, years, step_minutes }: Drawn,
+  step: number,
   untried: number,
 ): Html {
   const weather = years > 1 ? ` and ${years} years of weather` : '';
-  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan, and simulated in steps of ${figureText(step_minutes, 0)} minutes${
+  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan${
+    step_minutes > step
+      ? `, in steps of ${figureText(step_minutes, 0)} minutes, corrected by every tenth in those of ${figureText(step, 0)}`
+      : null
+  }${
     impossible === 0 ? null : `; ${impossible} of these draws were no home and are left out`
   }.${untried === 0 ? null : ` ${untried} more were not drawn.`}`;
 }

@@ -97,8 +97,10 @@ function drawsOf(doubt: DrawnDoubt, runs: SampledRuns, inputs: readonly SampledI
     runs: both(draw.runs),
     own: draw.own === null ? null : both(draw.own),
   }));
-  const changesOf = (figure: FigureOfPlan) =>
-    drawnFigures(kept, ([before, after]) => figure(after!) - figure(before!));
+  const changesOf = (figure: FigureOfPlan) => {
+    const before = drawnFigures(kept, 0, figure);
+    return drawnFigures(kept, 1, figure).map((value, k) => value - before[k]!);
+  };
   const [difference] = doubt.differences as [DrawnDoubt['differences'][number]];
   const extra = changesOf(bill);
   const follows = inputs.map(({ path, source }, d) => {

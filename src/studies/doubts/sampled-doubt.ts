@@ -12,7 +12,7 @@ export interface SampledDoubt {
   readonly samples: number;
   /** Samples left out, because in one of the plans their values are no home together. */
   readonly impossible: number;
-  /** Time step of most of them; what it adds to those that are run in the plans' own is taken off. [min] */
+  /** Time step of most of them; what it does to those that are run in the plans' own is taken off. [min] */
   readonly step_minutes: number;
   /** Years of weather among them. */
   readonly years: number;
@@ -84,20 +84,21 @@ export function doubtOfRuns(
   runs: SampledRuns,
 ): DrawnDoubt {
   const { asIs, kept, impossible } = runs;
-  const doubtOf = (figure: (runs: readonly PlanMeasures[]) => number): FigureDoubt =>
+  const doubtOf = (now: number, figures: readonly number[]): FigureDoubt =>
     figureDoubt({
-      asIs: figure(asIs),
-      figures: drawnFigures(kept, figure),
+      ...{ asIs: now, figures },
       inputs: inputs.map(({ path }, d) => ({ path, shares: kept.map(({ shares }) => shares[d]!) })),
       years: years > 1 ? kept.map(({ year }) => year) : [],
     });
+  const planOf = (name: Figure, p: number): FigureDoubt =>
+    doubtOf(FIGURES[name](asIs[p]!), drawnFigures(kept, p, FIGURES[name]));
   const beatOf = (name: Figure, p: number): BeatDoubt => {
-    const difference = (runs: readonly PlanMeasures[]) =>
-      FIGURES[name](runs[p]!) - FIGURES[name](runs[0]!);
-    const drawn = drawnFigures(kept, difference);
+    const figure = FIGURES[name];
+    const baseline = drawnFigures(kept, 0, figure);
+    const drawn = drawnFigures(kept, p, figure).map((value, k) => value - baseline[k]!);
     const share = (holds: (value: number) => boolean) => drawn.filter(holds).length / drawn.length;
     return {
-      ...doubtOf(difference),
+      ...doubtOf(figure(asIs[p]!) - figure(asIs[0]!), drawn),
       less: share((value) => value < 0),
       equal: share((value) => value === 0),
     };
@@ -112,9 +113,9 @@ export function doubtOfRuns(
     left_aside: leftAside.map(({ path }) => path),
     plans: asIs.map(({ plan }, p) => ({
       plan,
-      money: doubtOf((runs) => FIGURES.money(runs[p]!)),
-      damp: doubtOf((runs) => FIGURES.damp(runs[p]!)),
-      cold: doubtOf((runs) => FIGURES.cold(runs[p]!)),
+      money: planOf('money', p),
+      damp: planOf('damp', p),
+      cold: planOf('cold', p),
     })),
     differences: plans.slice(1).map((_, k) => ({
       plan: asIs[k + 1]!.plan,
@@ -126,20 +127,27 @@ export function doubtOfRuns(
 }
 
 /**
- * A figure of each draw: of the plans in their own step where they were run in it too, otherwise less
- * what the longer step adds to those on the mean. What is nought in a draw stays nought.
+ * A figure of one plan in each draw: as its own step gives it where it was run in it too, otherwise
+ * times the ratio of what those draws come to in either step. So hours never fall below nought.
+ *
+ * @param p  number of the plan
  */
 export function drawnFigures<Plan>(
   kept: readonly { readonly runs: readonly Plan[]; readonly own: readonly Plan[] | null }[],
-  figure: (plans: readonly Plan[]) => number,
+  p: number,
+  figure: (plan: Plan) => number,
 ): number[] {
-  const added = kept.flatMap(({ runs, own }) => (own === null ? [] : [figure(runs) - figure(own)]));
-  const mean = added.length === 0 ? 0 : added.reduce((sum, one) => sum + one, 0) / added.length;
-  return kept.map(({ runs, own }) => {
-    if (own !== null) return figure(own);
-    const value = figure(runs);
-    return value === 0 ? 0 : value - mean;
-  });
+  let own = 0;
+  let longer = 0;
+  for (const draw of kept) {
+    if (draw.own === null) continue;
+    own += figure(draw.own[p]!);
+    longer += figure(draw.runs[p]!);
+  }
+  const ratio = longer > 0 ? own / longer : 1;
+  return kept.map((draw) =>
+    draw.own === null ? ratio * figure(draw.runs[p]!) : figure(draw.own[p]!),
+  );
 }
 
 const FIGURES: Readonly<Record<Figure, (plan: PlanMeasures) => number>> = {

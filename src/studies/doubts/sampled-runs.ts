@@ -49,14 +49,14 @@ interface Draw {
  * that what is common to plans cancels in their difference. Each input goes evenly from its low to
  * the value it is taken to be in half of the samples, and on to its high in the other half.
  *
- * Draws take steps of 20 minutes where the plans have shorter ones, and every tenth is run in the
- * plans' own step too, so that what the longer step does on the mean can be taken off.
+ * Thirty draws or more take steps of 20 minutes where the plans have shorter ones, and every tenth is
+ * run in the plans' own step too, so that what the longer step does on the mean can be taken off.
  *
  * @throws InputProblems as the first sample does, where none is a home
  */
 export async function sampledRuns(setup: SampledDoubtSetup): Promise<SampledRuns> {
   const { plans, inputs, samples, seed, years, run } = setup;
-  const step = Math.max(setup.step, DRAW_STEP);
+  const step = samples < FEW ? setup.step : Math.max(setup.step, DRAW_STEP);
   const longer = plans.map((plan) => (step === setup.step ? plan : inSteps(plan, step)));
   const runAll = (list: readonly PlanVariant[], shares: readonly number[], year: number) =>
     allOf(list.map(async (plan, p) => run(withShares(plan, p, inputs, shares), year)));
@@ -80,7 +80,10 @@ export async function sampledRuns(setup: SampledDoubtSetup): Promise<SampledRuns
   return { asIs, step, kept: await Promise.all(kept), impossible: samples - found.length };
 }
 
-/** All that were asked for, or the first that is no home. All are waited for, so that a failure of one leaves no other behind. */
+/**
+ * All that were asked for, or the first that is no home. All are waited for, so that a failure of one
+ * leaves no other behind.
+ */
 async function allOf(
   asked: readonly Promise<PlanMeasures>[],
 ): Promise<PlanMeasures[] | InputProblems> {
@@ -111,5 +114,7 @@ function withShares(
 
 /** Where the plans have no longer one themselves. [s] */
 const DRAW_STEP = 1200;
+/** Of fewer draws too few would be run in both steps. */
+const FEW = 30;
 /** How many draws there are to one that is run in the plans' own step too. */
 const TENTH = 10;

@@ -184,7 +184,7 @@ describe('what a section tells', () => {
     const { inputs } = study.purchase!.draws!.doubt;
     expect(inputs.length).toBeGreaterThan(20);
     expect(section('answer')).toContain(
-      `${inputs.length} values that nobody knows exactly were drawn 5 times, all at once, with and without the plan, and simulated in steps of 60 minutes. ${study.untried.length} more were not drawn.`,
+      `${inputs.length} values that nobody knows exactly were drawn 5 times, all at once, with and without the plan. ${study.untried.length} more were not drawn.`,
     );
   });
 

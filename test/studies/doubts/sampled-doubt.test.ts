@@ -122,8 +122,8 @@ describe('a home of straight lines', () => {
     await expect(sampledDoubt({ ...setup, run })).rejects.toThrow('a: expected a home, got none');
   });
 
-  test('draws take steps of 20 minutes, and what those add to every tenth is taken off all', async () => {
-    // In longer steps p costs 2 more and q 5 more, and q has 7 wet hours more wherever it has any.
+  test('draws take steps of 20 minutes, corrected by every tenth in the own step', async () => {
+    // In longer steps p costs 1 % more and q 3 % more, and is half as wet again.
     const own = new Set<string>();
     let longer = 0;
     const run = (variant: PlanVariant, year: number) => {
@@ -134,10 +134,11 @@ describe('a home of straight lines', () => {
       }
       longer++;
       const { money, rooms, plan } = plain;
+      const q = plan === 'q';
       const wet = rooms['den']!.cold_spot_hours_above_80_pct;
       return somePlan(plan, {
-        energy: money.total_per_year + (plan === 'q' ? 5 : 2),
-        den: { over: { cold_spot_hours_above_80_pct: plan === 'q' ? wet + 7 : wet } },
+        energy: money.total_per_year * (q ? 1.03 : 1.01),
+        den: { over: { cold_spot_hours_above_80_pct: q ? 1.5 * wet : wet } },
       });
     };
     const exact = await sampledDoubt(setup);
@@ -149,11 +150,42 @@ describe('a home of straight lines', () => {
     for (const [k, plan] of found.plans.entries()) {
       expect(plan.money.median).toBeCloseTo(exact.plans[k]!.money.median, 9);
       expect(plan.damp.median).toBeCloseTo(exact.plans[k]!.damp.median, 9);
+      expect(plan.damp.p10).toBeGreaterThanOrEqual(0);
     }
     const [difference] = found.differences;
     expect(difference!.money.p10).toBeCloseTo(exact.differences[0]!.money.p10, 9);
     expect(difference!.money.less).toBe(exact.differences[0]!.money.less);
     expect(difference!.flips).toEqual(exact.differences[0]!.flips);
+  });
+
+  test('what longer steps add skewly is right on the mean, and no hours fall below nought', async () => {
+    const run = (variant: PlanVariant, year: number) => {
+      const plain = linear(variant, year);
+      if (!variant.set.includes('/step=20')) return plain;
+      const wet = plain.rooms['den']!.cold_spot_hours_above_80_pct;
+      const more = Math.max(0, wet - 5) + wet ** 2 / 40; // little where little is wet
+      return somePlan(plain.plan, {
+        energy: plain.money.total_per_year,
+        den: { over: { cold_spot_hours_above_80_pct: more } },
+      });
+    };
+    const exact = await sampledDoubt(setup);
+    const found = await sampledDoubt({ ...setup, step: 600, run });
+    const [was, is] = [exact.plans[1]!.damp, found.plans[1]!.damp];
+    expect(is.p10).toBeGreaterThanOrEqual(0);
+    expect(Math.abs(is.median - was.median)).toBeLessThan(0.5 * (was.p90 - was.p10));
+    expect(found.plans[1]!.damp.as_is).toBe(was.as_is);
+  });
+
+  test('a few draws are all run in the own step', async () => {
+    const steps = new Set<string>();
+    const run = (variant: PlanVariant, year: number) => {
+      for (const words of variant.set) if (words.startsWith('/step=')) steps.add(words);
+      return linear(variant, year);
+    };
+    const { step_minutes } = await sampledDoubt({ ...setup, samples: 29, step: 600, run });
+    expect(step_minutes).toBe(10);
+    expect(steps.size).toBe(0);
   });
 
   test('plans that take longer steps keep them', async () => {
@@ -167,15 +199,21 @@ describe('a home of straight lines', () => {
     expect(steps.size).toBe(0);
   });
 
-  test('a figure of a draw: its own where it was run so, else less the mean of what is added; nought stays', () => {
+  test('a figure of a draw: its own where it was run so, else times the ratio of those', () => {
     const draws = [
-      { runs: [8, 2], own: [5, 2] }, // 6 instead of 3
-      { runs: [9, 4], own: [8, 4] }, // 5 instead of 4
-      { runs: [4, 4], own: null },
-      { runs: [9, 3], own: null },
+      { runs: [8, 2], own: [4, 2] },
+      { runs: [12, 4], own: [6, 4] },
+      { runs: [4, 0], own: null },
     ];
-    expect(drawnFigures(draws, ([a, b]) => a! - b!)).toEqual([3, 4, 0, 4]);
-    expect(drawnFigures([{ runs: [9, 3], own: null }], ([a]) => a!)).toEqual([9]);
+    const itself = (value: number) => value;
+    expect(drawnFigures(draws, 0, itself)).toEqual([4, 6, 2]);
+    expect(drawnFigures(draws, 1, itself)).toEqual([2, 4, 0]);
+    expect(drawnFigures([{ runs: [9], own: null }], 0, itself)).toEqual([9]);
+    const dry = [
+      { runs: [0], own: [0] },
+      { runs: [3], own: null },
+    ];
+    expect(drawnFigures(dry, 0, itself)).toEqual([0, 3]);
   });
 
   test('the same seed gives the same doubt, in whatever order runs answer', async () => {

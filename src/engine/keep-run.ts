@@ -1,13 +1,12 @@
 /**
- * Holds on to the functions of the last run until the next one is over.
+ * Holds on to a run, its functions and what they hold, until the next one is over.
  *
  * A machine that compiles functions while they run drops what it compiled with the last function made
  * from the same text. A run makes its own functions, so that without this every run of many would
  * begin slowly and compile all of them anew: a tenth of the time of a hundred runs.
  */
-export function keepCompiled(...functions: readonly unknown[]): void {
-  kept.length = 0;
-  kept.push(...functions);
+export function keepRun(run: readonly unknown[]): void {
+  kept.splice(0, kept.length, ...run);
 }
 
 const kept: unknown[] = [];
