@@ -1,7 +1,6 @@
 import type { ControlContext } from '../control-context.ts';
 import type { Activity } from '../household.ts';
-import { takesPlaceOn } from './on-holiday.ts';
-import { stretchesOf } from './step-range.ts';
+import { activityStretches } from './activity-stretches.ts';
 
 /** When activities begin and end by the clock, to the second. */
 export interface ActivitySpells {
@@ -20,22 +19,8 @@ export function createActivitySpells(
   const beginDay = (start: number, steps: number): void => {
     const range = { clock: household.clock, start, dt, steps };
     for (let n = 0; n < asked.length; n++) {
-      const { activity } = asked[n]!;
-      const stretches = activity.when
-        .flatMap((spell) => stretchesOf(spell, range))
-        .filter(({ date }) => takesPlaceOn(date, activity, household))
-        .sort((a, b) => a.from - b.from);
-      const from: number[] = [];
-      const to: number[] = [];
-      for (const stretch of stretches) {
-        const last = to.length - 1;
-        if (last >= 0 && stretch.from <= to[last]!) to[last] = Math.max(to[last]!, stretch.to);
-        else {
-          from.push(stretch.from);
-          to.push(stretch.to);
-        }
-      }
-      spells[n] = { from, to };
+      const stretches = activityStretches(asked[n]!.activity, 0, household, range);
+      spells[n] = { from: stretches.map(({ from }) => from), to: stretches.map(({ to }) => to) };
     }
   };
   return { beginDay, of: (n) => spells[n]! };

@@ -1,9 +1,9 @@
 import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import type { ControlContext } from '../control-context.ts';
-import type { Activity, Spell } from '../household.ts';
+import type { Activity } from '../household.ts';
 import { attended } from '../lay-out-day.ts';
-import { takesPlaceOn } from './on-holiday.ts';
-import { type StepRange, type Stretch, shareOf, stretchesOf } from './step-range.ts';
+import { activityStretches } from './activity-stretches.ts';
+import { type Stretch, shareOf } from './step-range.ts';
 
 /** When activities truly go on, for those who act upon them. */
 export interface ActivityTimes {
@@ -49,17 +49,16 @@ export function createActivityTimes(
     extended.fill(0);
     for (let n = 0; n < count; n++) {
       const { activity, runOn } = asked[n]!;
-      for (const spell of activity.when) {
-        addTo(clocked, n, spell, range);
-        addTo(extended, n, { ...spell, to: spell.to + runOn / 60 }, range);
-      }
+      addTo(clocked, n, activityStretches(activity, 0, household, range));
+      addTo(extended, n, activityStretches(activity, runOn, household, range));
     }
   };
 
-  const addTo = (shares: Float64Array, n: number, spell: Spell, range: StepRange): void => {
-    for (const stretch of stretchesOf(spell, range)) {
-      if (!takesPlaceOn(stretch.date, asked[n]!.activity, household)) continue;
-      add(shares, n, count, stretch);
+  const addTo = (shares: Float64Array, n: number, stretches: readonly Stretch[]): void => {
+    for (const stretch of stretches) {
+      for (let s = stretch.first; s <= stretch.last; s++) {
+        shares[s * count + n]! += shareOf(stretch, s);
+      }
     }
   };
 
@@ -75,11 +74,4 @@ export function createActivityTimes(
     }
   };
   return { beginDay, follow, going, withRunOn };
-}
-
-function add(shares: Float64Array, n: number, count: number, stretch: Stretch): void {
-  for (let s = stretch.first; s <= stretch.last; s++) {
-    const at = s * count + n;
-    shares[at] = Math.min(1, shares[at]! + shareOf(stretch, s));
-  }
 }

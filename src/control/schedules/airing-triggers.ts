@@ -38,7 +38,8 @@ export function createAiringTriggers(
 
 /**
  * Each end of an activity that took place, a given time later, to the nearest step; if it starts again
- * meanwhile, the wait is for its next end. Who leaves ends what needs somebody at home.
+ * meanwhile, the wait is for its next end. Ends that are due in the same step come up once. Who leaves
+ * ends what needs somebody at home.
  */
 function endsOfActivities(habits: readonly AiringHabit[], up: Uint8Array, context: ControlContext) {
   const { household, moment, dt } = context;

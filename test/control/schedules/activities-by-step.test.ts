@@ -6,7 +6,7 @@ import { control, DAY, EVERY_DAY, HOME, MONDAY, rehearse, someone } from '../reh
 
 /** What activities come to does not depend on the control step. */
 
-const STEPS = [1, 5, 10, 15, 20, 30].map((minutes) => minutes * 60);
+const STEPS = [1, 5, 10, 15, 20, 30, 60].map((minutes) => minutes * 60);
 const DAYS = 28;
 
 const activity = (
@@ -55,6 +55,24 @@ test('a fan runs with the shower of who has just come home, and runs on in full'
   }
 });
 
+test('run-ons that overlap count once', () => {
+  const when = [
+    { days: EVERY_DAY, from: 420, to: 430 },
+    { days: EVERY_DAY, from: 435, to: 445 },
+  ];
+  const shower = { ...activity([]), when, room: 1 };
+  const household = { people: [someone([0, 1440])], activities: [shower] };
+  const by = { kind: 'activity', activities: [0], runOn: 1200 } as const;
+  for (const dt of STEPS) {
+    const { devices } = rehearse({
+      ...{ household, dt, days: DAYS },
+      automation: { deviceControls: [control({ device: 1, by })] },
+    });
+    const hours = devices.reduce((sum, [, fan]) => sum + (fan! * dt) / 3600, 0);
+    expect(hours).toBeCloseTo((DAYS * 45) / 60, 9);
+  }
+});
+
 /** How long the den's window is open in four weeks by airing after showers [h], and how often. */
 function airing(
   spans: readonly (readonly [from: number, to: number])[],
@@ -74,7 +92,7 @@ function airing(
   return { hours, occasions: report.airings[0]!.occasions };
 }
 
-test('two showers a few minutes apart are aired after twice', () => {
+test('two showers a few minutes apart are aired after twice, unless both are due in one step', () => {
   for (const dt of STEPS) {
     const { hours, occasions } = airing(
       [
@@ -84,8 +102,9 @@ test('two showers a few minutes apart are aired after twice', () => {
       0,
       dt,
     );
-    expect(occasions).toBe(2 * DAYS);
-    expect(hours).toBeCloseTo((2 * DAYS * 10) / 60, 9);
+    const each = dt <= 1800 ? 2 : 1;
+    expect(occasions).toBe(each * DAYS);
+    expect(hours).toBeCloseTo((each * DAYS * 10) / 60, 9);
   }
 });
 
