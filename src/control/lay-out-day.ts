@@ -76,7 +76,8 @@ function addSpecies(
 
 /**
  * Share of a step in which somebody is at home, reckoned as if people took turns. What takes up a part
- * of the step falls into that share as far as it can: who comes home cooks from then on. [-]
+ * of the step is taken to coincide with presence as far as possible: who comes home cooks from then
+ * on. [-]
  */
 export function attended(day: DayInputs, step: number): number {
   let people = 0;

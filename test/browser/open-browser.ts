@@ -19,6 +19,9 @@ async function start(): Promise<Browser> {
   const path = await findBrowser();
   if (path === null) throw new Error('There is no Chromium to open: name one with BROWSER_PATH');
   const args = path === unpackedPath() ? await ofThePackage() : ARGS;
+  // With handlers of the library a signal would close the browser and leave this process running, and they
+  // would stay for the files after. It is killed as the process exits, and ends by itself, its pipe being
+  // closed, where a signal ends the process.
   const itself = { handleSIGINT: false, handleSIGTERM: false, handleSIGHUP: false };
   return chromium.launch({ executablePath: path, headless: true, args, ...itself });
 }

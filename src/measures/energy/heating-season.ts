@@ -10,8 +10,9 @@ export interface HeatingSeason {
 
 /**
  * The months of the period whose mean temperature outdoors, to a tenth of a kelvin as normals are
- * given, lies below the heating limit; every month where none does. It depends on weather and period alone, so that means over it compare for all plans
- * of a home, with emitters, plug-in heaters or a stove.
+ * given, lies below the heating limit; every month where none does. It depends on weather and period
+ * alone, so that means over it compare for all plans of a home, with emitters, plug-in heaters or a
+ * stove.
  *
  * @param months  rows of the ledger
  */

@@ -25,11 +25,11 @@ const presence = (inRoom: boolean) => {
             usual(PRESENCE.delay),
           ).optional(),
           'misses awake': chance(
-            'Chance that the presence sensor overlooks somebody awake, each ten minutes',
+            'Chance that the presence sensor overlooks somebody awake, per ten minutes',
             usual(PRESENCE['misses awake']),
           ).optional(),
           'misses asleep': chance(
-            'Chance that the presence sensor overlooks somebody asleep, each ten minutes',
+            'Chance that the presence sensor overlooks somebody asleep, per ten minutes',
             usual(PRESENCE['misses asleep']),
           ).optional(),
         },

@@ -17,7 +17,7 @@ function minutesOn(from: number, to: number, dt: number, inverse = false): numbe
 test('a setting that is off outside its span holds where it does in the middle of the step', () => {
   for (const dt of [60, 300, 600, 1200, 1800]) {
     for (let from = 400; from < 430; from++) {
-      // As long as the step is a part of the span, it is as long wherever it begins.
+      // As long as the step divides the span, it is as long wherever it begins.
       expect(minutesOn(from, from + 120, dt)).toBe(120);
       expect(minutesOn(from, from + 120, dt, true)).toBe(1440 - 120);
       const odd = minutesOn(from, from + 75, dt);
