@@ -168,7 +168,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...idleNotices(heating, devices, alerts),
         ...idleCooling(home, removed),
         ...openBlinds(blinds.result()),
-        ...stepNotices(setup.stepSensitive ?? NOTHING_BLURRED, home, run, devices.detail),
+        ...stepNotices(setup.stepSensitive ?? NOT_SENSITIVE, home, run, devices.detail),
         ...shutWindows(home, windowHours, period.hours),
         ...opinion.notices,
         ...freshAirNotices(home, air, ofRooms),
@@ -192,6 +192,6 @@ const distinct = (remarks: readonly Notice[]): Notice[] => [
   ...new Map(remarks.map((notice) => [`${notice.id} ${notice.text}`, notice])).values(),
 ];
 
-const NOTHING_BLURRED = { devices: [], airings: [] };
+const NOT_SENSITIVE = { devices: [], byClock: [], byHabit: [] };
 
 const instant = (utc: number): string => new Date(utc * 1000).toISOString().replace('.000Z', 'Z');

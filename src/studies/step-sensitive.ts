@@ -1,9 +1,10 @@
-import type { StepSensitive } from '../measures/notices/step-notices.ts';
+import { MOST_STEPS, type StepSensitive } from '../measures/notices/step-notices.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 
 /**
  * Devices that a plan's readings switch, themselves or by rules, unless they have to run for a step at
- * least; and how long its people open windows at a time.
+ * least, or are made to rest after hardly more than one, which no step changes; and how long windows are
+ * opened at a time.
  */
 export function stepSensitive({
   automation,
@@ -11,15 +12,16 @@ export function stepSensitive({
   dt,
 }: Pick<PreparedPlan, 'automation' | 'household' | 'dt'>): StepSensitive {
   const switched = automation.deviceControls.filter(
-    ({ by, leastRun }) => SWITCHED.has(by.kind) && leastRun < dt,
+    ({ by, leastRun, mostRun }) =>
+      SWITCHED.has(by.kind) && leastRun < dt && mostRun > MOST_STEPS * dt,
   );
   const byClock = household.openings.flatMap(({ spells }) =>
     spells.map(({ from, to }) => 60 * (to - from)),
   );
-  const byHabit = automation.airings.map(({ lasts }) => lasts);
   return {
     devices: [...new Set(switched.map(({ device }) => device))],
-    airings: [...new Set([...byClock, ...byHabit])],
+    byClock: [...new Set(byClock)],
+    byHabit: automation.airings.map(({ lasts }) => lasts),
   };
 }
 

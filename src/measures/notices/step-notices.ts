@@ -8,15 +8,22 @@ import type { PlanMeasures } from '../plan-measures.ts';
 export interface StepSensitive {
   /** Numbers of the devices that readings switch. */
   readonly devices: readonly number[];
-  /** How long windows are opened at a time, by the clock or by habit; each length once. [s] */
-  readonly airings: readonly number[];
+  /** How long windows are opened at a time by the clock. [s] */
+  readonly byClock: readonly number[];
+  /** The same by each habit of the plan, whether it is followed or not. [s] */
+  readonly byHabit: readonly number[];
 }
 
-/** What is asked of a run that its control step is too long for. */
+/** How often each habit was followed. */
+interface AiringsOpened {
+  readonly airings: readonly { readonly opened: number }[];
+}
+
+/** What of a run its control step is too long for: devices, airing by the clock, habits that were followed. */
 export function stepNotices(
-  { devices, airings }: StepSensitive,
+  { devices, byClock, byHabit }: StepSensitive,
   home: Pick<Home, 'devices'>,
-  { dt }: Pick<Run, 'dt'>,
+  { dt, control }: Pick<Run, 'dt'> & { readonly control: AiringsOpened | null },
   detail: PlanMeasures['devices']['detail'],
 ): Notice[] {
   const minutes = dt / 60;
@@ -27,9 +34,12 @@ export function stepNotices(
     const shortest = starts >= LEAST_STARTS && hours / starts < MOST_STEPS * (dt / 3600);
     return shortest && finer !== undefined ? [shortRuns(name, minutes, finer)] : [];
   });
+  const followed = byHabit.filter(
+    (_, habit) => control !== null && control.airings[habit]!.opened > 0,
+  );
   return [
     ...short,
-    ...airings
+    ...[...new Set([...byClock, ...followed])]
       .filter((length) => length > 0 && length < dt)
       .sort((a, b) => a - b)
       .map((length) => shortAiring(length / 60, minutes)),
@@ -47,8 +57,8 @@ function shortAiring(length: number, minutes: number): Notice {
   const wide = figureText((100 * length) / minutes, 0);
   const finer = DIVISORS_OF_HOUR.find((divisor) => divisor <= length);
   const text =
-    `Airing of ${plainMinutes(length)} in steps of ${minutes}: windows are worked out as ${wide} % as wide for the ` +
-    `whole step, which takes more heat out than it would.${finer === undefined ? '' : ` Try step: ${finer} min.`}`;
+    `Airing of ${plainMinutes(length)} in steps of ${minutes}: windows are modelled as open by ${wide} % for the ` +
+    `whole step, which overstates the heat lost.${finer === undefined ? '' : ` Try step: ${finer} min.`}`;
   return { id: 'step-too-long-for-airing', text };
 }
 
@@ -58,7 +68,7 @@ function plainMinutes(length: number): string {
 }
 
 /** Steps that a run lasts on the mean, and how often a device starts, for its runs to be told. */
-const MOST_STEPS = 1.5;
+export const MOST_STEPS = 1.5;
 const LEAST_STARTS = 20;
 /** Steps that a scenario may have, longest first. [min] */
 const DIVISORS_OF_HOUR = [60, 30, 20, 15, 12, 10, 6, 5, 4, 3, 2, 1];

@@ -9,9 +9,9 @@ describe('devices that readings switch', () => {
   /** Notices of one of two devices with so many hours and starts. */
   const told = (minutes: number, hours: number, starts: number) =>
     stepNotices(
-      { devices: [1], airings: [] },
+      { devices: [1], byClock: [], byHabit: [] },
       { devices: [{ name: 'lamp' }, { name: 'fan' }] as never },
-      { dt: 60 * minutes },
+      { dt: 60 * minutes, control: { airings: [] } },
       { fan: { hours, starts } as DeviceMeasures, lamp: { hours, starts } as DeviceMeasures },
     ).map(({ text }) => text);
 
@@ -37,19 +37,36 @@ describe('devices that readings switch', () => {
 describe('airing', () => {
   const told = (minutes: number, ...lengths: readonly number[]) =>
     stepNotices(
-      { devices: [], airings: lengths.map((length) => 60 * length) },
+      { devices: [], byClock: lengths.map((length) => 60 * length), byHabit: [] },
       { devices: [] },
-      { dt: 60 * minutes },
+      { dt: 60 * minutes, control: { airings: [] } },
       {},
     ).map(({ text }) => text);
 
   test('shorter than the step is told, the shortest first', () => {
     expect(told(10, 10, 7, 5, 30)).toEqual([
-      'Airing of 5 minutes in steps of 10: windows are worked out as 50 % as wide for the whole step, ' +
-        'which takes more heat out than it would. Try step: 5 min.',
-      'Airing of 7 minutes in steps of 10: windows are worked out as 70 % as wide for the whole step, ' +
-        'which takes more heat out than it would. Try step: 6 min.',
+      'Airing of 5 minutes in steps of 10: windows are modelled as open by 50 % for the whole step, ' +
+        'which overstates the heat lost. Try step: 5 min.',
+      'Airing of 7 minutes in steps of 10: windows are modelled as open by 70 % for the whole step, ' +
+        'which overstates the heat lost. Try step: 6 min.',
     ]);
+  });
+
+  test('by habit is told where the habit was followed, a length once', () => {
+    const opened = (...times: readonly number[]) =>
+      stepNotices(
+        { devices: [], byClock: [300], byHabit: [300, 240] },
+        { devices: [] },
+        {
+          dt: 600,
+          control: {
+            airings: times.map((n) => ({ name: 'air', occasions: 9, opened: n })),
+          },
+        },
+        {},
+      ).map(({ text }) => text.slice(0, 19));
+    expect(opened(3, 0)).toEqual(['Airing of 5 minutes']);
+    expect(opened(0, 1)).toEqual(['Airing of 4 minutes', 'Airing of 5 minutes']);
   });
 
   test('of the length of the step or longer, or of no length, is not', () => {
@@ -71,6 +88,7 @@ devices:
   always: { kind: extract fan, room: bath, runs: always }
   dry: { kind: dehumidifier, room: den, target: 55 % }
   long: { kind: dehumidifier, room: bath, target: 55 %, least run: 10 min }
+  rests: { kind: dehumidifier, room: bath, target: 55 %, longest run: 15 min, least rest: 45 min }
   warm: { kind: heater, room: den, power: 1000 W, target: 20 }
 household:
   people: [{ who: adult }]
@@ -85,5 +103,5 @@ household:
   });
   const found = stepSensitive(plan);
   expect(found.devices.map((d) => plan.home.devices[d]!.name)).toEqual(['dry', 'warm']);
-  expect([...found.airings].sort()).toEqual([180, 300]);
+  expect([...found.byClock, ...found.byHabit].sort()).toEqual([180, 300]);
 });
