@@ -172,7 +172,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   html { font-size: 8.5pt; }
   body { max-width: none; padding: 0; }
   nav, .choices, .try, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
-  section { margin-top: 5mm; padding-top: 3mm; }
+  section { margin-top: 3mm; padding-top: 2mm; }
   .hero, .pair, .grid { gap: 4mm 6mm; }
   .lead { font-size: 1.7rem; }
   .figures dd b { font-size: 1.6rem; }
@@ -183,7 +183,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .only-narrow ul { columns: 2; max-width: none; margin: 0; }
   .picture h3 { font-size: 1rem; min-height: 0; }
   .wide, details .wide { overflow: visible; max-height: none; margin: 2mm 0; }
-  table { font-size: 7pt; width: 100%; }
+  table { font-size: 6.8pt; width: 100%; }
   th, td, .plans th, .plans td { padding: 1.2pt 2pt; }
   .plans .strip, .plans tbody th small, .plans tbody th br { display: none !important; }
   .plans thead th, .plans td { min-width: 0; }
