@@ -1,4 +1,4 @@
-import { figureText } from '../../units/figure-text.ts';
+import { figureText, signedText } from '../../units/figure-text.ts';
 
 /** How far an estimate lies above what was simulated; 100 where the simulation has nothing. [%] */
 export function differencePct(estimate: number, simulated: number): number {
@@ -7,32 +7,36 @@ export function differencePct(estimate: number, simulated: number): number {
 }
 
 /**
- * Whether the simulation has so little, in itself or beside the estimate, that a percentage of it tells
- * nothing.
+ * `differencePct` as a table has it: "+12", "30 times" where the estimate is many times as much, "-" where
+ * there is too little to compare.
  *
- * @param least  from which on it is worth comparing [unit of both, above 0]
+ * @param least  of the simulation, from which on it is worth comparing [unit of both, above 0]
  */
-function tooLittle(estimate: number, simulated: number, least: number): boolean {
-  return Math.abs(simulated) < Math.max(least, LEAST_SHARE * Math.abs(estimate));
-}
-
-/** `differencePct`, null where there is too little to compare. [%] */
-export function toldDifference(estimate: number, simulated: number, least: number): number | null {
-  return tooLittle(estimate, simulated, least) ? null : differencePct(estimate, simulated);
+export function differenceCell(estimate: number, simulated: number, least: number): string {
+  if (Math.abs(simulated) < least) return signedText(null);
+  return manyTimes(estimate, simulated) ?? signedText(differencePct(estimate, simulated), 0);
 }
 
 /** Whether methods so unlike differ by more than they may without a reason being named. */
 export function needsReason(estimate: number, simulated: number, least: number): boolean {
-  if (tooLittle(estimate, simulated, least)) return false;
+  if (Math.abs(simulated) < least) return false;
   return Math.abs(differencePct(estimate, simulated)) > UNREMARKABLE_PCT;
 }
 
-/** "the rule of thumb is 12 % higher" */
+/** "the rule of thumb is 12 % higher", "the rule of thumb is 30 times as much" */
 export function differenceInWords(estimate: number, simulated: number, least: number): string {
-  if (tooLittle(estimate, simulated, least)) return 'that is too little to compare';
+  if (Math.abs(simulated) < least) return 'that is too little to compare';
+  const times = manyTimes(estimate, simulated);
+  if (times !== null) return `the rule of thumb is ${times} as much`;
   const pct = differencePct(estimate, simulated);
   if (Math.abs(pct) < 0.5) return 'the two agree';
   return `the rule of thumb is ${figureText(Math.abs(pct), 0)} % ${pct > 0 ? 'higher' : 'lower'}`;
+}
+
+/** "30 times", where an estimate is so many times what was simulated that a percentage is hard to read. */
+function manyTimes(estimate: number, simulated: number): string | null {
+  const factor = estimate / simulated;
+  return factor >= MANY ? `${figureText(factor, 0)} times` : null;
 }
 
 /** One thing that moves the estimate away from the simulation, in the unit of both. */
@@ -63,6 +67,5 @@ export function becauseOf(reasons: readonly string[]): string {
 export const LEAST_KWH = 1;
 export const LEAST_ACH = 0.02;
 export const LEAST_G_PER_M3 = 0.3;
-/** And as a share of the estimate. [-] */
-const LEAST_SHARE = 0.05;
+const MANY = 10;
 const UNREMARKABLE_PCT = 15;

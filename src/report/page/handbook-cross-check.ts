@@ -1,5 +1,5 @@
-import { LEAST_ACH, LEAST_KWH, toldDifference } from '../../measures/cross-check/difference.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { differenceCell, LEAST_ACH, LEAST_KWH } from '../../measures/cross-check/difference.ts';
+import { figureText } from '../../units/figure-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
@@ -23,13 +23,13 @@ ${figureTable({
       'heating [kWh]',
       figureText(estimate, 0),
       figureText(useful_kwh, 0),
-      signedText(toldDifference(estimate, useful_kwh, LEAST_KWH), 0),
+      differenceCell(estimate, useful_kwh, LEAST_KWH),
     ],
     [
       'leakage [air changes an hour]',
       figureText(rule, 2),
       figureText(leak, 2),
-      rule === null ? '-' : signedText(toldDifference(rule, leak, LEAST_ACH), 0),
+      rule === null ? '-' : differenceCell(rule, leak, LEAST_ACH),
     ],
   ],
 })}

@@ -1,6 +1,6 @@
-import { LEAST_ACH, LEAST_KWH, toldDifference } from '../../measures/cross-check/difference.ts';
+import { differenceCell, LEAST_ACH, LEAST_KWH } from '../../measures/cross-check/difference.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { figureText } from '../../units/figure-text.ts';
 import { textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -15,13 +15,13 @@ export function handbookCrossCheckTable(measures: PlanMeasures, width = WIDTH): 
       'heating [kWh]',
       figureText(estimate, 0),
       figureText(useful_kwh, 0),
-      signedText(toldDifference(estimate, useful_kwh, LEAST_KWH), 0),
+      differenceCell(estimate, useful_kwh, LEAST_KWH),
     ],
     [
       'leakage [air changes an hour]',
       figureText(rule, 2),
       figureText(leak, 2),
-      signedText(rule === null ? null : toldDifference(rule, leak, LEAST_ACH), 0),
+      rule === null ? '-' : differenceCell(rule, leak, LEAST_ACH),
     ],
   ];
   const column = (k: number): string[] => rows.map((row) => row[k]!);

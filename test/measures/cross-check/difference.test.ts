@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import {
   becauseOf,
+  differenceCell,
   differenceInWords,
   differencePct,
   mainReasons,
@@ -23,15 +24,28 @@ test('how far an estimate lies above a simulation, by the definition', () => {
   ]);
 });
 
-test('next to nothing, in itself or beside the estimate, is too little to compare', () => {
+test('next to nothing is too little to compare', () => {
   const little = 'that is too little to compare';
-  expect(differenceInWords(0, -0.21, 0.3)).toBe(little);
-  expect(differenceInWords(7643, 10, 1)).toBe(little);
-  expect(differenceInWords(0.8, 0.9, 1)).toBe(little);
-  expect(needsReason(7643, 10, 1)).toBe(false);
-  // From the least and from a twentieth of the estimate on.
+  for (const [estimate, simulated, least] of [
+    [0, -0.21, 0.3],
+    [0.8, 0.9, 1],
+    [7643, 0.9, 1],
+  ] as const) {
+    expect(differenceInWords(estimate, simulated, least)).toBe(little);
+    expect(differenceCell(estimate, simulated, least)).toBe('-');
+    expect(needsReason(estimate, simulated, least)).toBe(false);
+  }
   expect(differenceInWords(0.6, -0.3, 0.3)).toBe('the rule of thumb is 300 % higher');
-  expect(differenceInWords(200, 10, 1)).toBe('the rule of thumb is 1900 % higher');
+  expect(differenceCell(0.6, -0.3, 0.3)).toBe('+300');
+});
+
+test('an estimate of many times as much says how many, and needs a reason', () => {
+  expect(differenceInWords(7643, 10, 1)).toBe('the rule of thumb is 764 times as much');
+  expect(differenceCell(7643, 10, 1)).toBe('764 times');
+  expect(needsReason(7643, 10, 1)).toBe(true);
+  expect(differenceInWords(-30, -3, 1)).toBe('the rule of thumb is 10 times as much');
+  expect(differenceInWords(9.9, 1, 1)).toBe('the rule of thumb is 890 % higher');
+  expect(differenceInWords(1, 30, 1)).toBe('the rule of thumb is 97 % lower');
 });
 
 test('only effects that pull the way of the difference are reasons, the largest first', () => {
