@@ -1,5 +1,7 @@
 import type { PreparedPlan } from '../scenario/prepared.ts';
+import { FAR } from '../scenario/weather-elsewhere.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
+import { degreesEast } from '../units/coordinates.ts';
 import { figureText } from '../units/figure-text.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
@@ -98,7 +100,7 @@ async function noteDistance(
   { home }: PreparedPlan,
 ): Promise<void> {
   const { site } = home;
-  const east = Math.abs(((site.longitude - longitude + 540) % 360) - 180);
+  const east = Math.abs(degreesEast(longitude, site.longitude));
   if (Math.abs(site.latitude - latitude) <= FAR && east <= 2 * FAR) return;
   const place = (north: number, east: number) => `${figureText(north, 1)}, ${figureText(east, 1)}`;
   const { wrapText } = await import('../report/tables/wrap-text.ts');
@@ -107,9 +109,6 @@ async function noteDistance(
     `the home stands at ${place(site.latitude, site.longitude)}`;
   io.err(`${wrapText(told, 'note: ', io.width)}\n`);
 }
-
-/** Some 200 km. [deg] */
-const FAR = 2;
 
 function namesOf(wanted: Choice['plans'], known: readonly string[]): readonly string[] {
   return wanted === 'all' ? known : wanted === 'first' ? known.slice(0, 1) : wanted;

@@ -22,6 +22,8 @@ export interface Moment {
   s: number;
   /** Start of the step. [s UTC] */
   utc: number;
+  /** Its middle: what is due by then is done in this step, so that delays count to the nearest. [s UTC] */
+  middle: number;
   /** Number of the step counted from 1970, which random draws depend on. */
   count: number;
   observed: Observation;
@@ -48,7 +50,8 @@ export function windowOpen(open: Uint8Array, room: number): boolean {
 
 export function createMoment(household: Household): Moment {
   const observed = createObservation(0, 0, 0);
-  return { day: createDayInputs(household, 0, 0, 0), s: 0, utc: 0, count: 0, observed };
+  const day = createDayInputs(household, 0, 0, 0);
+  return { day, s: 0, utc: 0, middle: 0, count: 0, observed };
 }
 
 /** Turn to step `s` of a day that began at `start` [s UTC]. */
@@ -63,6 +66,7 @@ export function turnTo(
   moment.day = day;
   moment.s = s;
   moment.utc = start + s * dt;
+  moment.middle = moment.utc + dt / 2;
   moment.count = Math.round(moment.utc / dt);
   moment.observed = observed;
 }

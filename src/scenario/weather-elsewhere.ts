@@ -1,5 +1,6 @@
 import type { Site } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
+import { degreesEast, furtherWords } from '../units/coordinates.ts';
 import { andList } from '../units/word-list.ts';
 import type { Weather } from '../weather/weather.ts';
 
@@ -9,13 +10,10 @@ export function weatherElsewhere(
   weather: Pick<Weather, 'latitude' | 'longitude' | 'elevation'>,
 ): Notice[] {
   const north = weather.latitude - site.latitude;
-  const round = (((weather.longitude - site.longitude + 180) % 360) + 360) % 360;
-  const east = round - 180;
+  const east = degreesEast(weather.longitude, site.longitude);
   const up = weather.elevation - site.elevation;
   const off = [
-    ...(Math.abs(north) < FAR
-      ? []
-      : [`${Math.abs(north).toFixed(1)}° further ${north < 0 ? 'south' : 'north'}`]),
+    ...(Math.abs(north) < FAR ? [] : [furtherWords(north)]),
     ...(Math.abs(east) < WIDE
       ? []
       : [`${Math.abs(east).toFixed(0)}° further ${east < 0 ? 'west' : 'east'}`]),
@@ -28,9 +26,9 @@ export function weatherElsewhere(
   return [{ id: 'weather-elsewhere', text }];
 }
 
-/** Degrees of latitude that make another climate. */
+/** Some 220 km, which make another climate. [deg of latitude] */
 export const FAR = 2;
-/** Degrees of longitude that do. */
+/** [deg] */
 const WIDE = 10;
 /** Difference in height that is 2 K. [m] */
 const HIGH = 300;

@@ -44,6 +44,14 @@ export function coordinatesText({ latitude, longitude }: Coordinates): string {
   return `${part(latitude, 'N', 'S')}, ${part(longitude, 'E', 'W')}`;
 }
 
+/** "1.7° further south". @param degrees  north */
+export const furtherWords = (degrees: number): string =>
+  `${Math.abs(degrees).toFixed(1)}° further ${degrees < 0 ? 'south' : 'north'}`;
+
+/** How far one meridian lies east of another, the shorter way round: from -180 up to 180. [deg] */
+export const degreesEast = (longitude: number, of: number): number =>
+  ((((longitude - of + 180) % 360) + 360) % 360) - 180;
+
 function signed(number: string, hemisphere: string, negative: string): number {
   const degrees = Number(number);
   return hemisphere.toUpperCase() === negative ? -degrees : degrees;

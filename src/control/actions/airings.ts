@@ -29,7 +29,7 @@ export function createAirings(
   windows: Windows,
   context: ControlContext,
 ): Airings {
-  const { moment, presence, home, dt } = context;
+  const { moment, presence, home } = context;
   const count = habits.length;
   const triggers = createAiringTriggers(habits, asks, met, context);
   const { up } = triggers;
@@ -89,7 +89,7 @@ export function createAirings(
       if (to > from && allMet(met, shutting[j]!)) windows.letGo(j);
       notice(j);
       if (waiting[j] === 1 && presence.awakeHome) answer(j);
-      if (moment.utc + dt / 2 < due[j]!) continue;
+      if (moment.middle < due[j]!) continue;
       due[j] = Number.POSITIVE_INFINITY;
       if (presence.awakeHome && openUp(j)) opened[j]!++;
     }

@@ -46,7 +46,6 @@ export function createRules(
 ): Rules {
   const { rules } = automation;
   const { home, moment, presence, dt } = context;
-  const half = dt / 2;
   const allowance = createMessageAllowance(rules, context);
   const tally = createRuleTally(rules.length, context);
   const messages = createWindowRequests(automation, windows, tally, context);
@@ -62,7 +61,7 @@ export function createRules(
       return;
     }
     rule.waiting = false;
-    const from = due > moment.utc - half ? due : moment.utc;
+    const from = due > moment.middle - dt ? due : moment.utc;
     rule.tellAgain = from + rule.repeatAfter;
     rule.known = Math.max(rule.known, TOLD);
     allowance.told(r);
@@ -71,16 +70,16 @@ export function createRules(
   };
 
   const holds = (rule: RuleState, r: number): void => {
-    const { utc } = moment;
+    const { utc, middle } = moment;
     if (Number.isNaN(rule.since)) rule.since = utc;
     const held = utc - rule.since;
     const { gate, room } = rule;
     const on =
-      held + half >= rule.onDelay &&
+      middle - rule.since >= rule.onDelay &&
       gateIsOpen(gate, room, presence, windowOpen(windows.readOpen, room));
     if (!on) rule.waiting = false;
     else if (active[r] === 0 || rule.waiting) tell(rule, r, rule.since + rule.onDelay);
-    else if (utc + half >= rule.tellAgain) tell(rule, r, rule.tellAgain);
+    else if (middle >= rule.tellAgain) tell(rule, r, rule.tellAgain);
     active[r] = on ? 1 : 0;
     if (rule.known === 0 && held >= HOUR) {
       rule.known = MISSED;

@@ -57,10 +57,10 @@ export function createWindowRequests(
   };
 
   const step = (): void => {
-    const { utc } = moment;
+    const { utc, middle } = moment;
     const { due, forgotten } = columns;
     for (let k = 0; k < due.length; k++) {
-      if (utc + dt / 2 < due[k]!) continue;
+      if (middle < due[k]!) continue;
       const late = utc >= forgotten[k]!;
       if (!late && !presence.awakeHome) continue;
       due[k] = Number.POSITIVE_INFINITY;

@@ -14,6 +14,8 @@ export interface ActivityTimes {
   readonly going: Float64Array;
   /** Share of the step in which each goes on, or ended less than its run-on ago. [-] */
   readonly withRunOn: Float64Array;
+  /** When each is to go on in the day at hand, in order; whether somebody is at home is not asked. */
+  readonly stretches: readonly (readonly Stretch[])[];
 }
 
 /** An activity to be followed, and for how long it counts after its end. [s] */
@@ -40,6 +42,7 @@ export function createActivityTimes(
   );
   // Share of an activity that took place, when it last was to. [-]
   const tookPlace = new Float64Array(count).fill(1);
+  const stretches: Stretch[][] = asked.map(() => []);
   const going = new Float64Array(count);
   const withRunOn = new Float64Array(count);
 
@@ -49,13 +52,14 @@ export function createActivityTimes(
     extended.fill(0);
     for (let n = 0; n < count; n++) {
       const { activity, runOn } = asked[n]!;
-      addTo(clocked, n, activityStretches(activity, 0, household, range));
+      stretches[n] = activityStretches(activity, 0, household, range);
+      addTo(clocked, n, stretches[n]!);
       addTo(extended, n, activityStretches(activity, runOn, household, range));
     }
   };
 
-  const addTo = (shares: Float64Array, n: number, stretches: readonly Stretch[]): void => {
-    for (const stretch of stretches) {
+  const addTo = (shares: Float64Array, n: number, some: readonly Stretch[]): void => {
+    for (const stretch of some) {
       for (let s = stretch.first; s <= stretch.last; s++) {
         shares[s * count + n]! += shareOf(stretch, s);
       }
@@ -73,5 +77,5 @@ export function createActivityTimes(
       withRunOn[n] = extended[s * count + n]! * tookPlace[n]!;
     }
   };
-  return { beginDay, follow, going, withRunOn };
+  return { beginDay, follow, going, withRunOn, stretches };
 }

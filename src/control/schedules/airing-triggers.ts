@@ -2,7 +2,6 @@ import type { AiringHabit } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
 import { allMet } from '../sensors/conditions.ts';
 import type { Span } from '../span.ts';
-import { createActivitySpells } from './activity-spells.ts';
 import { createActivityTimes } from './activity-times.ts';
 
 /** When habits come up. */
@@ -49,7 +48,6 @@ function endsOfActivities(habits: readonly AiringHabit[], up: Uint8Array, contex
       : [],
   );
   const times = createActivityTimes(asks, context);
-  const spells = createActivitySpells(asks, context);
   const endings = asks.map(({ j, later }) => ({
     ...{ habit: j, later, goesOn: false, due: Number.POSITIVE_INFINITY },
   }));
@@ -75,11 +73,10 @@ function endsOfActivities(habits: readonly AiringHabit[], up: Uint8Array, contex
       return false;
     }
     let over = false;
-    const { from, to } = spells.of(n);
-    for (let k = 0; k < from.length; k++) {
-      if (from[k]! >= utc + dt || to[k]! <= utc) continue;
-      if (!ending.goesOn && starts(ending, Math.max(utc, from[k]!))) over = true;
-      if (to[k]! <= utc + dt) ends(ending, to[k]!);
+    for (const { from, to } of times.stretches[n]!) {
+      if (from >= utc + dt || to <= utc) continue;
+      if (!ending.goesOn && starts(ending, Math.max(utc, from))) over = true;
+      if (to <= utc + dt) ends(ending, to);
     }
     return over;
   };
@@ -89,16 +86,12 @@ function endsOfActivities(habits: readonly AiringHabit[], up: Uint8Array, contex
     for (let n = 0; n < endings.length; n++) {
       const ending = endings[n]!;
       const over = follow(ending, n);
-      const isDue = ending.due <= moment.utc + dt / 2;
+      const isDue = ending.due <= moment.middle;
       if (isDue) ending.due = Number.POSITIVE_INFINITY;
       up[ending.habit] = isDue || over ? 1 : 0;
     }
   };
-  const beginDay = (start: number, steps: number): void => {
-    times.beginDay(start, steps);
-    spells.beginDay(start, steps);
-  };
-  return { beginDay, step };
+  return { beginDay: times.beginDay, step };
 }
 
 /** An activity whose ends somebody airs after, as the time loop goes by it. */

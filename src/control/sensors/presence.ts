@@ -25,9 +25,8 @@ export interface Presence {
  *
  * Somebody who is in the room at all during a step shows a sign of life in it unless the sensor
  * overlooks them, by a chance per ten minutes; several people are overlooked together by the
- * product of their chances. The
- * sensor says "there" from `delay` after the first sign until `holdOn` after the last, both to the
- * nearest step: what it says in a step is what it says in its middle.
+ * product of their chances. The sensor says "there" from `delay` after the first sign until `holdOn`
+ * after the last, both to the nearest step: what it says in a step is what it says in its middle.
  *
  * @param dt  control step [s]
  */

@@ -1,4 +1,4 @@
-import { type Coordinates, readCoordinates } from '../../units/coordinates.ts';
+import { type Coordinates, furtherWords, readCoordinates } from '../../units/coordinates.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import { distance, nearestPlace, placeNamed, placeNames } from './known-places.ts';
 import { type Answers, said } from './question.ts';
@@ -50,10 +50,6 @@ export function farness(place: Coordinates, { place: other }: WeatherAtHand): st
     ? 'of this place'
     : `${km} km away, ${furtherWords(other.latitude - place.latitude)}`;
 }
-
-/** "1.7° further south". @param degrees  north */
-export const furtherWords = (degrees: number): string =>
-  `${Math.abs(degrees).toFixed(1)}° further ${degrees < 0 ? 'south' : 'north'}`;
 
 /** The place of the first file at hand, for who has nothing to say. */
 export function usualPlace({ weather: [first] }: StartContext): string {

@@ -41,36 +41,32 @@ test('who cooks from coming home on, or until leaving, cooks all the time', () =
   }
 });
 
+/** How long a fan runs with an activity in four weeks. [h] */
+function fanHours(household: Partial<Household>, runOn: number, dt: number): number {
+  const by = { kind: 'activity', activities: [0], runOn } as const;
+  const { devices } = rehearse({
+    ...{ household, dt, days: DAYS },
+    automation: { deviceControls: [control({ device: 1, by })] },
+  });
+  return devices.reduce((sum, [, fan]) => sum + (fan! * dt) / 3600, 0);
+}
+
 test('a fan runs with the shower of who has just come home, and runs on in full', () => {
   const shower = activity([[1065, 1075]], { stopsFor: 'an empty home', room: 1 });
   const household = { people: [someone([1065, 1380])], activities: [shower] };
-  const by = { kind: 'activity', activities: [0], runOn: 900 } as const;
-  for (const dt of STEPS) {
-    const { devices } = rehearse({
-      ...{ household, dt, days: DAYS },
-      automation: { deviceControls: [control({ device: 1, by })] },
-    });
-    const hours = devices.reduce((sum, [, fan]) => sum + (fan! * dt) / 3600, 0);
-    expect(hours).toBeCloseTo((DAYS * 25) / 60, 9);
-  }
+  for (const dt of STEPS) expect(fanHours(household, 900, dt)).toBeCloseTo((DAYS * 25) / 60, 9);
 });
 
 test('run-ons that overlap count once', () => {
-  const when = [
-    { days: EVERY_DAY, from: 420, to: 430 },
-    { days: EVERY_DAY, from: 435, to: 445 },
-  ];
-  const shower = { ...activity([]), when, room: 1 };
-  const household = { people: [someone([0, 1440])], activities: [shower] };
-  const by = { kind: 'activity', activities: [0], runOn: 1200 } as const;
-  for (const dt of STEPS) {
-    const { devices } = rehearse({
-      ...{ household, dt, days: DAYS },
-      automation: { deviceControls: [control({ device: 1, by })] },
-    });
-    const hours = devices.reduce((sum, [, fan]) => sum + (fan! * dt) / 3600, 0);
-    expect(hours).toBeCloseTo((DAYS * 45) / 60, 9);
-  }
+  const showers = activity(
+    [
+      [420, 430],
+      [435, 445],
+    ],
+    { room: 1 },
+  );
+  const household = { people: [someone([0, 1440])], activities: [showers] };
+  for (const dt of STEPS) expect(fanHours(household, 1200, dt)).toBeCloseTo((DAYS * 45) / 60, 9);
 });
 
 /** How long the den's window is open in four weeks by airing after showers [h], and how often. */
