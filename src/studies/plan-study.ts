@@ -1,11 +1,10 @@
-import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { AboutPlan } from './about-plan.ts';
-import { extraPerYear } from './compare/other-prices.ts';
-import { decisionFlips, type Flip, type FlipsSetup } from './doubts/decision-flips.ts';
+import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
 import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
 import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
 import type { PlanDraws } from './doubts/plan-draws.ts';
+import { steadyShare } from './doubts/steady-share.ts';
 import { type InputWords, verdictFlips } from './doubts/verdict-flips.ts';
 import type { Option } from './options.ts';
 import type { RunVariant } from './plan-variant.ts';
@@ -17,7 +16,7 @@ import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
 import { warmerOption } from './purchase/warmer-option.ts';
 import { type Decision, decision } from './verdict/decision.ts';
 import { smokeFirst } from './verdict/smoke-first.ts';
-import { asksTheSame, rivalsByMerit, type WeighSetup, weighPlan } from './verdict/weigh-plan.ts';
+import { rivalsByMerit, type WeighSetup, weighPlan } from './verdict/weigh-plan.ts';
 
 /** Everything that is found out about one plan. */
 export interface PlanStudy {
@@ -118,24 +117,6 @@ function rangeOf(draws: PlanDraws | null, { figure }: OneAtATime) {
   if (draws === null) return { low: figure, high: figure };
   const { p10, p90 } = draws.difference.money;
   return { low: Math.min(figure, p10), high: Math.max(figure, p90) };
-}
-
-/** Only what a plan does beside doing nothing is looked at: other ways to the same are not drawn. */
-function steadyShare(
-  { baseline, plan, range, weigh }: FlipsSetup,
-  { pairs, changesOf }: PlanDraws,
-): number {
-  const extra = extraPerYear(baseline.measures, plan.measures);
-  const verdictOf = (before: PlanMeasures, after: PlanMeasures, moved: number) => {
-    const kept = { low: range.low + moved, high: range.high + moved };
-    return weigh({ baseline: before, plan: after, rivals: [], range: kept }).verdict;
-  };
-  const now = verdictOf(baseline.measures, plan.measures, 0);
-  const extras = changesOf(({ measures }) => measures.money.total_per_year);
-  const same = pairs.filter(([before, after], k) =>
-    asksTheSame(verdictOf(before.measures, after.measures, extras[k]! - extra), now),
-  );
-  return same.length / pairs.length;
 }
 
 /** What no price turns is told by what it would have to be worth instead. */

@@ -122,6 +122,12 @@ test('more energy for less money is a surprise, with its reason', () => {
       { useful: 9900, energy: 1100 },
     ]),
   ).not.toContain('still');
+  // Two per cent cheaper is cheaper: 9900 kWh at 0.098 instead of 0.100.
+  const little = [
+    { useful: 9000, energy: 1000 },
+    { useful: 9900, energy: 950 },
+  ];
+  expect(run(little, [900, 970.2])).toContain('because it heats in cheap hours');
   // What heat costs does not explain it: something else runs in cheap hours.
   const other = run(
     [

@@ -186,6 +186,8 @@ describe('a home of straight lines', () => {
     const { step_minutes } = await sampledDoubt({ ...setup, samples: 29, step: 600, run });
     expect(step_minutes).toBe(10);
     expect(steps.size).toBe(0);
+    const more = await sampledDoubt({ ...setup, samples: 30, step: 600, run });
+    expect(more.step_minutes).toBe(20);
   });
 
   test('plans that take longer steps keep them', async () => {
