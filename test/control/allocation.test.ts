@@ -1,5 +1,4 @@
-import { setFlagsFromString } from 'node:v8';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { type Automation, OPEN_GATE, type Quantity } from '../../src/control/automation.ts';
 import { createController } from '../../src/control/create-controller.ts';
 import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
@@ -13,7 +12,7 @@ import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import { busyHome } from '../bench/busy-home.ts';
 import { always } from '../engine/homes.ts';
 import { randomHousehold } from '../engine/random-home.ts';
-import { leaveNumber, median } from '../reference/heap-growth.ts';
+import { compileWhole, leaveNumber, median } from '../reference/heap-growth.ts';
 import { condition, control, DAY, MONDAY, rule } from './rehearse.ts';
 
 /**
@@ -51,12 +50,7 @@ function bytesPerStep(days: number, extra: () => void = () => {}): number {
   return (median(growth.slice(days >> 1)) - median(idle.slice(days >> 1))) / STEPS;
 }
 
-// Compiled on the spot and for good, so that a busy machine neither puts the end of it off nor undoes it.
-beforeAll(() => {
-  setFlagsFromString('--no-concurrent-recompilation');
-  setFlagsFromString('--no-flush-bytecode');
-});
-afterAll(() => setFlagsFromString('--concurrent-recompilation'));
+beforeAll(compileWhole);
 
 test.skipIf('__stryker__' in globalThis)('a step of control leaves nothing on the heap', () => {
   // Tried until the compiler is done, which takes three tries on one machine and more on another: what

@@ -1,5 +1,4 @@
-import { setFlagsFromString } from 'node:v8';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
 import { createCommands } from '../../src/control/observations.ts';
 import { layOutShell } from '../../src/engine/lay-out-shell.ts';
@@ -9,7 +8,7 @@ import { createRoomColumns } from '../../src/engine/room-columns.ts';
 import { OUTSIDE, ROOM } from '../../src/engine/state-layout.ts';
 import { createStepper } from '../../src/engine/stepper.ts';
 import { busyHome } from '../bench/busy-home.ts';
-import { leaveNumber, median } from '../reference/heap-growth.ts';
+import { compileWhole, leaveNumber, median } from '../reference/heap-growth.ts';
 import { NEW_YEAR } from './homes.ts';
 import { randomHousehold } from './random-home.ts';
 
@@ -58,12 +57,7 @@ function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
   return growth.slice(spans >> 1);
 }
 
-// Compiled on the spot and for good, so that a busy machine neither puts the end of it off nor undoes it.
-beforeAll(() => {
-  setFlagsFromString('--no-concurrent-recompilation');
-  setFlagsFromString('--no-flush-bytecode');
-});
-afterAll(() => setFlagsFromString('--concurrent-recompilation'));
+beforeAll(compileWhole);
 
 test.skipIf('__stryker__' in globalThis)(
   'a million compiled steps leave nothing on the heap',

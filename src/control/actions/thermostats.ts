@@ -112,7 +112,7 @@ export function createThermostats(
     let setting = settings[i]!;
     if (between > 0) {
       const reading = felt[i]! + bias[i]! + valveBias[i]! * output[i]!;
-      const isOn = switchedOn(on[i] === 1, reading, setting, between);
+      const isOn = switchedOn(on[i] === 1, reading - setting, between / 2);
       on[i] = isOn ? 1 : 0;
       setting += isOn ? between / 2 : -between / 2;
     }
