@@ -1,4 +1,6 @@
+import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { SampledDoubt } from '../studies/doubts/sampled-doubt.ts';
+import type { SampledInput } from '../studies/doubts/sampled-inputs.ts';
 import type { PlanVariant } from '../studies/plan-variant.ts';
 import type { Weather } from '../weather/weather.ts';
 import { countedRuns } from './counted-runs.ts';
@@ -6,6 +8,7 @@ import type { Io } from './io.ts';
 import type { LoadedPlans } from './load-plans.ts';
 import { MOST_DATA } from './load-scenario.ts';
 import { startRunCount } from './run-count.ts';
+import type { Workers } from './start-workers.ts';
 import { UsageError } from './usage-error.ts';
 
 /** What the words of a call say of doubt. */
@@ -29,26 +32,56 @@ export function firstYear({
   return weather[0];
 }
 
-/** What is not known exactly, and what it does to the plans; null where that is not asked for. */
-export async function doubtOf(
-  io: Io,
-  loaded: LoadedPlans,
-  { set, weather = [], doubt: samples, seed }: DoubtChoice,
-): Promise<SampledDoubt | null> {
-  if (samples === undefined) return null;
-  const { sampledDoubt } = await import('../studies/doubts/sampled-doubt.ts');
+/** What is drawn where plans are in doubt. */
+export interface DoubtedPlans {
+  /** The plans, the baseline first. */
+  readonly variants: readonly PlanVariant[];
+  readonly inputs: readonly SampledInput[];
+  readonly leftAside: readonly SampledInput[];
+}
+
+/** What is not known exactly of the loaded plans; null where that is not asked for. */
+export async function doubtedPlans(
+  { scenario, files, plans: loaded }: LoadedPlans,
+  { set, doubt }: Pick<DoubtChoice, 'set' | 'doubt'>,
+): Promise<DoubtedPlans | null> {
+  if (doubt === undefined) return null;
   const { sampledInputs, setAside } = await import('../studies/doubts/sampled-inputs.ts');
   const { prepareVariant, variantScenario } = await import('../studies/plan-variant.ts');
   const { settingWords } = await import('../scenario/yaml/settings.ts');
+  const variants = loaded.map(({ plan }): PlanVariant => ({ plan: plan.plan, set }));
+  const plans = loaded.map(({ plan: prepared }, k) => ({
+    ...{ prepared, raw: variantScenario(scenario, variants[k]!) },
+  }));
+  const all = sampledInputs(scenario, plans);
+  const { drawn: inputs, leftAside } = setAside(all, plans, (k, path, value) => {
+    const words = settingWords(path, String(value));
+    return prepareVariant(scenario, files, { ...variants[k]!, set: [...set, words] });
+  });
+  return { variants, inputs, leftAside };
+}
+
+/**
+ * What that does to the plans.
+ *
+ * @param asIs  figures of the plans as they are, in their order
+ * @param own   threads to share the runs, left running; others are started and ended where there are none
+ */
+export async function doubtOf(
+  io: Io,
+  loaded: LoadedPlans,
+  { variants: plans, inputs, leftAside }: DoubtedPlans,
+  asIs: readonly PlanMeasures[],
+  { weather = [], doubt: samples = 0, seed }: DoubtChoice,
+  own: Workers | null = null,
+): Promise<SampledDoubt> {
+  const { sampledDoubt } = await import('../studies/doubts/sampled-doubt.ts');
+  const { prepareVariant } = await import('../studies/plan-variant.ts');
   const { memoizedRuns } = await import('../studies/memoized-runs.ts');
   const { startSimulations } = await import('./simulations.ts');
   const { scenario, files } = loaded;
   const others = await otherYears(io, weather);
-  const variants = loaded.plans.map(({ plan }): PlanVariant => ({ plan: plan.plan, set }));
-  const plans = loaded.plans.map(({ plan: prepared }, k) => ({
-    ...{ prepared, raw: variantScenario(scenario, variants[k]!) },
-  }));
-  const workers = io.startWorkers === null ? null : await io.startWorkers(Number.POSITIVE_INFINITY);
+  const workers = own ?? (await io.startWorkers?.(Number.POSITIVE_INFINITY)) ?? null;
   const count = await startRunCount(io);
   try {
     const setup = { file: scenario.file, weather: loaded.weather, others };
@@ -59,19 +92,15 @@ export async function doubtOf(
     const inYear = [loaded.weather, ...others].map((_, year) =>
       memoizedRuns((variant) => ran(variant, year)),
     );
-    const all = sampledInputs(scenario, plans);
-    const { drawn, leftAside } = setAside(all, plans, (k, path, value) => {
-      const words = settingWords(path, String(value));
-      return prepareVariant(scenario, files, { ...variants[k]!, set: [...set, words] });
-    });
+    const known = new Map(plans.map((variant, k) => [variant, asIs[k]!]));
     return await sampledDoubt({
-      ...{ plans: variants, inputs: drawn, leftAside, samples, seed },
+      ...{ plans, inputs, leftAside, samples, seed },
       ...{ years: inYear.length, step: loaded.plans[0]!.plan.dt },
-      run: (variant, year) => inYear[year]!(variant),
+      run: (variant, year) => (year === 0 && known.get(variant)) || inYear[year]!(variant),
     });
   } finally {
     count.stop();
-    await workers?.close();
+    if (own === null) await workers?.close();
   }
 }
 

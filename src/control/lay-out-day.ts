@@ -2,7 +2,7 @@ import type { DayInputs } from './day-inputs.ts';
 import type { Activity, BodyOutput, Household, Person } from './household.ts';
 import { eachStay, type PersonStream, type Stay } from './schedules/irregular-days.ts';
 import { takesPlaceOn } from './schedules/on-holiday.ts';
-import { type StepRange, type Stretch, shareOf, stretchesOf } from './schedules/step-range.ts';
+import { eachStretch, type StepRange, type Stretch, shareOf } from './schedules/step-range.ts';
 
 /** Add where a person is, and what the body gives off there. */
 export function layOutPerson(
@@ -38,9 +38,9 @@ export function layOutActivity(
   range: StepRange,
 ): void {
   for (const spell of activity.when) {
-    for (const stretch of stretchesOf(spell, range)) {
-      if (takesPlaceOn(stretch.date, activity, household)) addActivity(day, activity, stretch);
-    }
+    eachStretch(spell, range, (stretch, date) => {
+      if (takesPlaceOn(date, activity, household)) addActivity(day, activity, stretch);
+    });
   }
 }
 

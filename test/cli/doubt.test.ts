@@ -55,6 +55,11 @@ describe('--json', () => {
     ]);
     const { doubt, ...comparison } = JSON.parse(one!.out);
     expect(comparison).toEqual(JSON.parse((await called(...args.slice(0, 3))).out));
+    expect(doubt.plans.map(({ money }: { money: { as_is: number } }) => money.as_is)).toEqual(
+      comparison.plans.map(
+        ({ money }: { money: { total_per_year: number } }) => money.total_per_year,
+      ),
+    );
     expect(doubt).toMatchObject({ baseline: 'now', seed: 1, samples: 3, impossible: 0, years: 1 });
     expect(doubt.inputs[0]).toEqual({
       ...{ path: '/heating/setpoint', value: 20, low: 18, high: 21 },

@@ -3,7 +3,7 @@ import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
 import type { SampledDoubt } from '../../studies/doubts/sampled-doubt.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
-import { doubtOf, firstYear, tellDoubt } from '../doubt.ts';
+import { doubtedPlans, doubtOf, firstYear, tellDoubt } from '../doubt.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load-plans.ts';
@@ -60,7 +60,8 @@ interface Compared {
 async function compareAll(io: Io, path: string, options: CompareOptions): Promise<Compared> {
   const threads: Workers[] = [];
   const expect = async (runs: number) => {
-    if (runs > FEW && io.startWorkers !== null) threads.push(await io.startWorkers(runs));
+    const all = options.doubt === undefined ? runs : Number.POSITIVE_INFINITY;
+    if (all > FEW && io.startWorkers !== null) threads.push(await io.startWorkers(all));
   };
   try {
     const plans = options.plans ?? 'all';
@@ -69,51 +70,59 @@ async function compareAll(io: Io, path: string, options: CompareOptions): Promis
     const loaded = await loadPlans(io, path, { set, weather, plans, check: 'named', expect });
     // Files that another program reads are whole or not at all.
     const whole = options.json === true || options.csv === true;
-    const compared = await runAll(io, loaded, threads[0] ?? null, whole);
-    for (const workers of threads.splice(0)) await workers.close();
+    const runAll = await readyToRun(io, loaded, threads[0] ?? null, whole);
+    // While threads run the plans, this one looks for what is in doubt.
+    const [compared, doubted] = await Promise.all([runAll(), doubtedPlans(loaded, options)]);
+    if (doubted === null) return { ...compared, loaded, doubt: null };
     // A plan that cannot be run as it is would leave no draw.
-    const ran = loaded.plans.filter(({ plan }) => !compared.failed.has(plan.plan));
-    const doubt = await doubtOf(io, { ...loaded, plans: ran }, options);
+    const { failed, runs } = compared;
+    const ran = { ...loaded, plans: loaded.plans.filter(({ plan }) => !failed.has(plan.plan)) };
+    const inDoubt = failed.size === 0 ? doubted : (await doubtedPlans(ran, options))!;
+    const asIs = runs.map(({ measures }) => measures);
+    const doubt = await doubtOf(io, ran, inDoubt, asIs, options, threads[0]);
     return { ...compared, loaded, doubt };
   } finally {
     for (const workers of threads) await workers.close();
   }
 }
 
-async function runAll(
+/** What runs all plans and sets them side by side; threads have the runs as soon as it is called. */
+async function readyToRun(
   io: Io,
   loaded: LoadedPlans,
   workers: Workers | null,
   whole: boolean,
-): Promise<Omit<Compared, 'loaded' | 'doubt'>> {
+): Promise<() => Promise<Omit<Compared, 'loaded' | 'doubt'>>> {
   const { comparePlans } = await import('../../studies/compare/compare-plans.ts');
   const { startSimulations } = await import('../simulations.ts');
   const { scenario, weather, plans } = loaded;
   const byName = new Map(plans.map(({ plan }) => [plan.plan, plan]));
   const hours = plans.map(({ period }) => period.hours);
   const progress = await startProgress(io, hours, 'plans');
-  try {
-    const told = { observe: progress.observe, done: progress.next };
-    const { run } = await startSimulations(workers, { file: scenario.file, weather }, told);
-    const failed = new Map<string, readonly Problem[]>();
-    const leaveOut = (name: string, failure: unknown): boolean => {
-      if (whole || !(failure instanceof InputProblems)) return false;
-      failed.set(name, failure.problems);
-      return true;
-    };
-    const simulated = async (name: string) => {
-      const plan = byName.get(name)!;
-      const { purchases, discountRate } = plan;
-      return { measures: await run(plan), purchases, discountRate };
-    };
-    const comparison = await comparePlans([...byName.keys()], simulated, leaveOut);
-    const runs = comparison.plans.map((measures) => ({
-      ...{ measures, prepared: byName.get(measures.plan)! },
-    }));
-    return { comparison, runs, failed };
-  } finally {
-    progress.stop();
-  }
+  const told = { observe: progress.observe, done: progress.next };
+  const { run } = await startSimulations(workers, { file: scenario.file, weather }, told);
+  const failed = new Map<string, readonly Problem[]>();
+  const leaveOut = (name: string, failure: unknown): boolean => {
+    if (whole || !(failure instanceof InputProblems)) return false;
+    failed.set(name, failure.problems);
+    return true;
+  };
+  const simulated = async (name: string) => {
+    const plan = byName.get(name)!;
+    const { purchases, discountRate } = plan;
+    return { measures: await run(plan), purchases, discountRate };
+  };
+  return async () => {
+    try {
+      const comparison = await comparePlans([...byName.keys()], simulated, leaveOut);
+      const runs = comparison.plans.map((measures) => ({
+        ...{ measures, prepared: byName.get(measures.plan)! },
+      }));
+      return { comparison, runs, failed };
+    } finally {
+      progress.stop();
+    }
+  };
 }
 
 /** A thread takes as long to start as a good part of a run: so many are over sooner in this one. */

@@ -1,7 +1,7 @@
 import type { Observer } from '../../engine/trace.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { PlanRequest } from '../../studies/run-plan.ts';
-import { doubtOf, firstYear, tellDoubt } from '../doubt.ts';
+import { doubtedPlans, doubtOf, firstYear, tellDoubt } from '../doubt.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { keepApart } from '../keep-apart.ts';
@@ -63,7 +63,8 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
     progress.stop();
   }
   const { measures, run: ran } = outcome;
-  const doubt = await doubtOf(io, loaded, options);
+  const doubted = await doubtedPlans(loaded, options);
+  const doubt = doubted && (await doubtOf(io, loaded, doubted, [measures], options));
   if (trace !== null) await io.writeWhole(options.trace!, trace.text());
   if (options.json) {
     io.out(jsonText(doubt === null ? measures : { ...measures, doubt }));

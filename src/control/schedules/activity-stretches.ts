@@ -1,6 +1,6 @@
 import type { Activity, Household } from '../household.ts';
 import { takesPlaceOn } from './on-holiday.ts';
-import { type StepRange, type Stretch, stretchBetween, stretchesOf } from './step-range.ts';
+import { eachStretch, type StepRange, type Stretch, stretchBetween } from './step-range.ts';
 
 /**
  * When an activity goes on by the clock within the range's steps, in order; what overlaps or adjoins
@@ -15,10 +15,13 @@ export function activityStretches(
   range: StepRange,
 ): Stretch[] {
   const united: { from: number; to: number }[] = [];
-  const stretches = activity.when
-    .flatMap((spell) => stretchesOf({ ...spell, to: spell.to + runOn / 60 }, range))
-    .filter(({ date }) => takesPlaceOn(date, activity, household))
-    .sort((a, b) => a.from - b.from);
+  const stretches: Stretch[] = [];
+  for (const spell of activity.when) {
+    eachStretch({ ...spell, to: spell.to + runOn / 60 }, range, (stretch, date) => {
+      if (takesPlaceOn(date, activity, household)) stretches.push(stretch);
+    });
+  }
+  stretches.sort((a, b) => a.from - b.from);
   for (const { from, to } of stretches) {
     const before = united.at(-1);
     if (before !== undefined && from <= before.to) before.to = Math.max(before.to, to);

@@ -1,10 +1,10 @@
 import type { WeekSchedule } from '../household.ts';
 import {
+  eachStretch,
   goesOnInMiddle,
   type StepRange,
   type Stretch,
   shareOf,
-  stretchesOf,
 } from './step-range.ts';
 
 /**
@@ -25,9 +25,7 @@ export function fillSchedules(
   for (let i = 0; i < across; i++) {
     for (const spell of schedules[i]!.spells) {
       const value = of(spell.value);
-      for (const stretch of stretchesOf(spell, range)) {
-        overlay(values, i, across, stretch, value, range);
-      }
+      eachStretch(spell, range, (stretch) => overlay(values, i, across, stretch, value, range));
     }
   }
 }

@@ -44,10 +44,7 @@ export function eachStay(
         const from = Math.max(dawn, midnight + stay.from * 60);
         const to = Math.min(dawn + SECONDS_PER_DAY, midnight + stay.to * 60);
         if (to <= from || !startsOn(stay, day + away, spent + away)) continue;
-        atHome(person, from, to, (f, t) => {
-          const stretch = stretchBetween(toUtc(clock, f), toUtc(clock, t), range);
-          if (stretch !== null) visit(stay, stretch);
-        });
+        eachDayAtHome(person, from, to, range, stay, visit);
       }
     }
   }
@@ -95,17 +92,21 @@ function isNight({ asleep, from, to }: Stay): boolean {
   return asleep && !nap;
 }
 
-/** The parts of a time that do not fall on holidays. [s local] */
-function atHome(
+/** Visit the parts of a stay, day by day, that do not fall on holidays. @param from  [s local] */
+function eachDayAtHome(
   person: Person,
   from: number,
   to: number,
-  visit: (from: number, to: number) => void,
+  range: StepRange,
+  stay: Stay,
+  visit: (stay: Stay, stretch: Stretch) => void,
 ): void {
+  const { clock } = range;
   for (let at = from; at < to; ) {
     const date = localDay(at);
     const end = Math.min(to, (date + 1) * SECONDS_PER_DAY);
-    if (!onHoliday(person, date)) visit(at, end);
+    const stretch = stretchBetween(toUtc(clock, at), toUtc(clock, end), range);
+    if (stretch !== null && !onHoliday(person, date)) visit(stay, stretch);
     at = end;
   }
 }

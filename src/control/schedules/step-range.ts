@@ -46,27 +46,28 @@ export function goesOnInMiddle(
   return from <= middle && middle < to;
 }
 
-/** Every stretch of the range's steps that a spell takes up. */
-export function stretchesOf(spell: Spell, range: StepRange): DatedStretch[] {
+/**
+ * Visit every stretch of the range's steps that a spell takes up.
+ *
+ * @param visit  called with the stretch and the local day on which its spell starts, by number
+ */
+export function eachStretch(
+  spell: Spell,
+  range: StepRange,
+  visit: (stretch: Stretch, date: number) => void,
+): void {
   const { clock, start, dt, steps } = range;
   const reach = Math.ceil(spell.to / MINUTES_PER_DAY);
   const firstDay = localDay(toLocal(clock, start)) - reach;
   const lastDay = localDay(toLocal(clock, start + steps * dt));
-  const found: DatedStretch[] = [];
   for (let date = firstDay; date <= lastDay; date++) {
     if (!startsOn(spell, date)) continue;
     const midnight = date * SECONDS_PER_DAY;
     const from = toUtc(clock, midnight + spell.from * 60);
     const to = toUtc(clock, midnight + spell.to * 60);
     const stretch = stretchBetween(from, to, range);
-    if (stretch !== null) found.push({ date, ...stretch });
+    if (stretch !== null) visit(stretch, date);
   }
-  return found;
-}
-
-/** A stretch and the local day on which its spell starts, by number. */
-interface DatedStretch extends Stretch {
-  readonly date: number;
 }
 
 /** The range's steps between two instants; null where there are none. [s UTC] */

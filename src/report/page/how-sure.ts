@@ -31,7 +31,7 @@ function triedWords(
   const weather = years > 1 ? ` and ${years} years of weather` : '';
   return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan${
     step_minutes > step
-      ? `, in steps of ${figureText(step_minutes, 0)} minutes, corrected by every tenth in those of ${figureText(step, 0)}`
+      ? `, in steps of ${figureText(step_minutes, 0)} minutes, corrected by one in twenty, or three at least, in those of ${figureText(step, 0)}`
       : null
   }${
     impossible === 0 ? null : `; ${impossible} of these draws were no home and are left out`

@@ -59,7 +59,7 @@ function intro(
       'be. The table has medians, and in brackets ' +
       'the range without the lowest and highest tenth; wet corners are cold spots above 80 % ' +
       'relative humidity, as a mean of the rooms; too cold is by more than half a kelvin with somebody in, of all rooms together.',
-    `Draws are simulated in steps of ${figureText(step_minutes, 0)} minutes; where the scenario's own are shorter, every tenth in those too, which corrects the others.`,
+    `Draws are simulated in steps of ${figureText(step_minutes, 0)} minutes; where the scenario's own are shorter, one in twenty, but three at least, in those too, which corrects the others.`,
     ...(left_aside.length === 0
       ? []
       : [

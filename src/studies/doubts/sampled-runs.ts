@@ -49,8 +49,9 @@ interface Draw {
  * that what is common to plans cancels in their difference. Each input goes evenly from its low to
  * the value it is taken to be in half of the samples, and on to its high in the other half.
  *
- * Thirty draws or more take steps of 20 minutes where the plans have shorter ones, and every tenth is
- * run in the plans' own step too, so that what the longer step does on the mean can be taken off.
+ * Thirty draws or more take steps of 20 minutes where the plans have shorter ones, and one in twenty,
+ * but three at least, are run in the plans' own step too, so that what the longer step does on the mean
+ * can be taken off.
  *
  * @throws InputProblems as the first sample does, where none is a home
  */
@@ -72,8 +73,9 @@ export async function sampledRuns(setup: SampledDoubtSetup): Promise<SampledRuns
   ]);
   const found = drawn.flatMap((sample) => (sample instanceof InputProblems ? [] : [sample]));
   if (found.length === 0) throw drawn[0];
+  const every = Math.min(EVERY, Math.ceil(found.length / LEAST));
   const kept = found.map(async ({ shares, year, runs }, k): Promise<Draw> => {
-    const again = step === setup.step || k % TENTH !== 0 ? null : runAll(plans, shares, year);
+    const again = step === setup.step || k % every !== 0 ? null : runAll(plans, shares, year);
     const own = await again;
     return { shares, year, runs, own: own instanceof InputProblems ? null : own };
   });
@@ -116,5 +118,6 @@ function withShares(
 const DRAW_STEP = 1200;
 /** Of fewer draws too few would be run in both steps. */
 const FEW = 30;
-/** How many draws there are to one that is run in the plans' own step too. */
-const TENTH = 10;
+/** How many draws there are to one that is run in the plans' own step too, and how many of those at least. */
+const EVERY = 20;
+const LEAST = 3;
