@@ -36,7 +36,7 @@ import type { PlanMeasures, RoomMeasures } from './plan-measures.ts';
 import { roomMeasures } from './room-measures.ts';
 import { createRoomSums } from './room-sums.ts';
 import { createMonthlyClimate } from './series/monthly-climate.ts';
-import { yearsIn } from './years-in.ts';
+import { isWholeYears, yearsIn } from './years-in.ts';
 
 /** Watches one run and computes the figures described in docs/quantities.md from it. */
 export interface Measures {
@@ -179,9 +179,9 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   return { observe, finish };
 }
 
-/** Money a year from less or more than a year is an extrapolation, and says so. */
+/** Money a year from anything but whole years is an extrapolation, and says so. */
 function partYear(hours: number): Notice[] {
-  if (yearsIn(hours) === 1) return [];
+  if (isWholeYears(hours)) return [];
   const text =
     `The period is ${Math.round(hours / 24)} days long. Energy is what that period cost; ` +
     'the total a year scales it by the calendar alone, whatever the season.';

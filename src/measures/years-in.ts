@@ -14,10 +14,13 @@ export function isWholeYears(hours: number): boolean {
   return years >= 1 && Math.abs(hours - years * HOURS_PER_YEAR) <= 24;
 }
 
+/** Whether a period is a year, to the day, or longer. @param hours  [h] */
+export const isYearOrMore = (hours: number): boolean => hours >= YEAR_HOURS - 24;
+
 /** Length of a period in weeks. @param hours  [h] */
 export const weeksIn = (hours: number): number => hours / HOURS_PER_WEEK;
 
 /** A calendar year of 365 days. [h] */
-export const YEAR_HOURS = 8760;
+const YEAR_HOURS = 8760;
 const HOURS_PER_YEAR = 8766;
 const HOURS_PER_WEEK = 168;

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
-import { YEAR_HOURS } from '../years-in.ts';
+import { isYearOrMore } from '../years-in.ts';
 
 /**
  * A home whose windows stay shut for a year, which is nobody's home but that of a file that says nothing
@@ -14,7 +14,8 @@ export function shutWindows(
   hoursOpen: readonly number[],
   hours: number,
 ): Notice[] {
-  if (openings.length === 0 || hours < YEAR_HOURS || hoursOpen.some((open) => open > 0)) return [];
+  if (openings.length === 0 || !isYearOrMore(hours) || hoursOpen.some((open) => open > 0))
+    return [];
   const text =
     'No window is opened in the whole year. People open windows on warm days and most bedrooms on winter ' +
     'mornings: say so under household, airing, or summers come out too hot and rooms too damp.';

@@ -1,5 +1,5 @@
 import { coldSpotHours } from '../../measures/comfort/room-hours.ts';
-import { yearsIn } from '../../measures/years-in.ts';
+import { isWholeYears } from '../../measures/years-in.ts';
 import type { PlanStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { beforeAfter } from './before-after.ts';
@@ -56,7 +56,7 @@ function robustness({ asked, options, purchase }: ReportInput['study']): Html | 
   if (purchase === null) return asked.caveat === '' ? null : html`<p>${asked.caveat}</p>`;
   const { decision, steady, flips } = purchase;
   const { hours } = options[0]!.measures.period;
-  if (yearsIn(hours) !== 1) {
+  if (!isWholeYears(hours)) {
     return html`<p><b>This is not robust:</b> only ${Math.round(hours / 24)} days were simulated. Money and hours “a year” are these days scaled up, whatever their season; do not decide by them.</p>`;
   }
   const drawn = steadyWords(purchase);

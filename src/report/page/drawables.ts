@@ -1,6 +1,6 @@
 import { hoursOutsideBands } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { yearsIn } from '../../measures/years-in.ts';
+import { isWholeYears } from '../../measures/years-in.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
@@ -75,7 +75,7 @@ function moneyAndDoubt(
         width,
       ),
   };
-  const wholeYear = yearsIn(about.option.measures.period.hours) === 1;
+  const wholeYears = isWholeYears(about.option.measures.period.hours);
   const doubts: Drawable = {
     id: 'picture-doubt',
     at: (width) =>
@@ -96,7 +96,7 @@ function moneyAndDoubt(
       ),
   };
   return [
-    ...(years >= 1 && price > 0 && wholeYear ? [cumulative] : []),
+    ...(years >= 1 && price > 0 && wholeYears ? [cumulative] : []),
     ...(draws === null ? [] : [drawsDrawable(draws, currency)]),
     ...(doubt.effects.length > 0 ? [doubts] : []),
   ];

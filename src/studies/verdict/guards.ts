@@ -1,4 +1,4 @@
-import { YEAR_HOURS } from '../../measures/years-in.ts';
+import { isYearOrMore } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { type Change, changesBetween, planParts } from '../effects/plan-changes.ts';
 import type { Effect } from '../effects/plan-effects.ts';
@@ -67,7 +67,7 @@ export function happening(
     );
     return Math.max(0, ...carried) / OVER - 1;
   }
-  return hours < YEAR_HOURS ? figures.spots / WET - 1 : figures.mould.value / GROWTH - 1;
+  return isYearOrMore(hours) ? figures.mould.value / GROWTH - 1 : figures.spots / WET - 1;
 }
 
 /** Species whose level differs between two plans; all where none does. */

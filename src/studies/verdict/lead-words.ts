@@ -1,4 +1,4 @@
-import { YEAR_HOURS } from '../../measures/years-in.ts';
+import { isYearOrMore } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
@@ -61,7 +61,7 @@ function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
 /** That what is guarded against does not happen without it. */
 function notHappening({ baseline, plan, guards }: DecisionSetup): string {
   const { cold, mould } = planFigures(baseline);
-  const year = baseline.period.hours >= YEAR_HOURS;
+  const year = isYearOrMore(baseline.period.hours);
   const words: Readonly<Record<Guard, string>> = {
     damp: year
       ? `mould is not likely to start without it (index up to ${figureText(mould.value, 1)} of 6)`

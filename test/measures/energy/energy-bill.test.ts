@@ -82,6 +82,19 @@ describe('money', () => {
     expect(found.notices.map(({ id }) => id)).toContain('not-a-year');
   });
 
+  test.each([
+    [8759, 8766 / 8759],
+    [17544, 8766 / 17544],
+  ])('%s hours are whole years, which say nothing of scaling', (hours, share) => {
+    const own = setup({
+      prices: { currency: 'GBP', fuels: { electricity: fuel(flat(0.2)) } },
+      period: { start: START, hours },
+    });
+    const found = measure(own, () => ({ electricity: 1000 }), { dt: 3600 });
+    expect(found.money.total_per_year).toBeCloseTo(share * found.money.energy, 9);
+    expect(found.notices.map(({ id }) => id)).not.toContain('not-a-year');
+  });
+
   test.each([8760, 8784])('%s hours are a year', (hours) => {
     const own = setup({
       prices: { currency: 'GBP', fuels: { electricity: fuel(flat(0.2)) } },

@@ -399,6 +399,18 @@ describe('where an input turns the answer round', () => {
     const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
     expect(body.markup).not.toContain('What would turn it round');
   });
+
+  test.each([
+    [17544, false], // 2023 and 2024
+    [8759, false],
+    [8736 - 24, true],
+  ])('of %s hours "only so many days" is %s', (hours, told) => {
+    const [first, ...others] = study.options;
+    const measures = { ...first!.measures, period: { ...first!.measures.period, hours } };
+    const options = [{ ...first!, measures }, ...others] as const;
+    const { body } = answerSection(inputOf({ ...study, options }, TEXT));
+    expect(body.markup.includes('days were simulated')).toBe(told);
+  });
 });
 
 test('a value that baseline and purchase assume differently stands for both, by their names', () => {

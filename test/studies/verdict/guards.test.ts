@@ -65,6 +65,7 @@ describe('what is guarded against happens', () => {
   test('damp by the mould of a year, by wet corners where it is less', () => {
     const damp = figures({ spots: 4, mould: { value: 1.5, room: 'den' } });
     expect(happening('damp', damp, quiet, YEAR)).toBe(0.5);
+    expect(happening('damp', damp, quiet, YEAR - 13)).toBe(0.5); // a file that begins at 13:00
     expect(happening('damp', damp, quiet, 336)).toBe(3);
   });
 
