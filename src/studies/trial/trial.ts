@@ -33,7 +33,7 @@ export function trialOffer(
     heats,
     setpoint: heats ? wholeHomeSetpoint(raw) : null,
     night: night !== null && legal(nightSetpoint(raw, night - 1)) ? night : null,
-    presence: !heedsPresence(raw) && legal(heatByPresence(raw)),
+    presence: heats && !heedsPresence(raw) && legal(heatByPresence(raw)),
     airing: legal(addAiring(raw)),
     room: hasDevice(raw, DEHUMIDIFIERS) ? null : room,
     electricity: scaleElectricityPrice(raw, prepared, 1) === null ? null : price,

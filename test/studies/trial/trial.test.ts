@@ -34,7 +34,7 @@ describe('what a home offers', () => {
 
   test('is no thermostat where nothing heats', () => {
     const { offer } = home(TEXT, 'as-lived', ['/heating={ source: none }']);
-    expect(offer).toMatchObject({ heats: false, setpoint: null, night: null });
+    expect(offer).toMatchObject({ heats: false, setpoint: null, night: null, presence: false });
   });
 });
 
