@@ -75,22 +75,32 @@ type Find = (
 ) => readonly [number, number] | null;
 
 const inTurningYear: Find = (begin, end, year, from, to, clock) => {
-  const stop = to === null ? null : midnight(to, year, clock, 1);
-  let start = from === null ? begin : midnight(from, year, clock);
-  if (start !== null && stop !== null && stop <= start) start = midnight(from!, year - 1, clock);
-  if (start === null || (to !== null && stop === null)) return null; // 29 February
-  return [start, Math.min(start + (end - begin), stop ?? Number.POSITIVE_INFINITY)];
+  const firsts = from === null ? [begin] : midnights(from, year, clock);
+  const start = firsts.find((s) => s >= begin - FARTHEST && s < end - FARTHEST);
+  if (start === undefined) return null; // 29 February
+  if (to === null) return [start, start + (end - begin)];
+  const lasts = midnights(to, year, clock, 1);
+  const stop = lasts.find((s) => s > (from === null ? begin + HALF_DAY : start));
+  if (stop === undefined) return null;
+  if (stop < end + HALF_DAY) return [start, Math.min(start + (end - begin), stop)];
+  // Days that run past the end of the series are those that ran into its beginning.
+  const [before, until] = [firsts.findLast((s) => s < start), lasts.findLast((s) => s < stop)];
+  return before === undefined || until === undefined ? null : [before, until];
 };
 
 const inOpenSeries: Find = (begin, end, year, from, to, clock) => {
-  const starts = YEARS_TRIED.map((n) => (from === null ? begin : midnight(from, year + n, clock)));
-  const first = starts.find((s) => s !== null && s > begin - SECONDS_PER_DAY && s < end) ?? null;
-  if (first === null) return null;
+  const firsts = from === null ? [begin] : midnights(from, year, clock);
+  const first = firsts.find((s) => s > begin - SECONDS_PER_DAY && s < end);
+  if (first === undefined) return null;
   const start = Math.max(begin, first);
-  const stops = YEARS_TRIED.map((n) => (to === null ? end : midnight(to, year + n, clock, 1)));
-  const stop = stops.find((s) => s !== null && s > start) ?? null;
-  return stop === null || stop - end >= SECONDS_PER_DAY ? null : [start, Math.min(end, stop)];
+  const lasts = to === null ? [end] : midnights(to, year, clock, 1);
+  const stop = lasts.find((s) => s > start);
+  return stop === undefined || stop - end >= SECONDS_PER_DAY ? null : [start, Math.min(end, stop)];
 };
+
+/** Beginnings of a day of the year, or of one some days later, in the years about one, ascending. [s UTC] */
+const midnights = (day: string, year: number, clock: LocalClock, daysLater = 0): number[] =>
+  YEARS_TRIED.flatMap((n) => midnight(day, year + n, clock, daysLater) ?? []);
 
 /** The instant at which a day of the year, or one some days later, begins on the wall clock; null for no day. */
 function midnight(day: string, year: number, clock: LocalClock, daysLater = 0): number | null {
@@ -101,4 +111,7 @@ function midnight(day: string, year: number, clock: LocalClock, daysLater = 0): 
 }
 
 const HOUR = 3600;
-const YEARS_TRIED = [-1, 0, 1] as const;
+const HALF_DAY = SECONDS_PER_DAY / 2;
+/** No clock is farther ahead of UTC. [s] */
+const FARTHEST = 14 * HOUR;
+const YEARS_TRIED = [-2, -1, 0, 1] as const;

@@ -50,6 +50,21 @@ describe('periodOf', () => {
     });
   });
 
+  test('a year that turns in summer: days inside it are where it has them', () => {
+    const summer = { ...typical, start: at('2022-07-01T00:00') };
+    const found = (from: string | null, to: string | null) => {
+      const { start, hours } = periodOf(summer, from, to);
+      return [new Date(start * 1000).toISOString().slice(0, 10), hours / 24];
+    };
+    expect(found('01-09', '02-15')).toEqual(['2023-01-09', 38]);
+    expect(found('08-01', '08-31')).toEqual(['2022-08-01', 31]);
+    expect(found('11-01', '02-28')).toEqual(['2022-11-01', 120]);
+    expect(found('06-16', '07-15')).toEqual(['2022-06-16', 30]); // over its seam
+    expect(found('09-01', '08-31')).toEqual(['2021-09-01', 365]);
+    expect(found('01-01', null)).toEqual(['2023-01-01', 365]);
+    expect(found(null, '03-31')).toEqual(['2022-07-01', 274]);
+  });
+
   test('one day named', () => {
     expect(periodOf(typical, '11-01', null)).toEqual({
       start: at('2023-11-01T00:00'),
