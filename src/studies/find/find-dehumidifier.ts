@@ -19,7 +19,8 @@ export async function findDehumidifier(
   room: string,
   target: number,
 ): Promise<Finding> {
-  const place = firstDehumidifier(setup.raw)?.room ?? room;
+  const has = firstDehumidifier(setup.raw);
+  const place = has?.room ?? room;
   // A humidistat swings about its setting, which is therefore lower by half its usual swing.
   const setting = target - SWING / 2;
   const at = async (label: number) => {
@@ -44,7 +45,10 @@ export async function findDehumidifier(
     question: `the smallest dehumidifier that holds ${figureText(target)} % in the worst week`,
     ...{ unit: 'L/day', low: LOW, high: largest.label, tolerance: TOLERANCE },
     value: found?.value ?? null,
-    answer: [answer, `It is set to ${figureText(setting)} %, half a swing of a humidistat lower.`],
+    answer: [
+      answer,
+      `It is set to ${figureText(setting)} %, half a swing of a humidistat lower${has === null ? ', and its water drains away, so that no full tank stops it' : ''}.`,
+    ],
     figure: `humidity of the ${place}, mean of the worst 7 days [%]`,
     runs: all.map(({ value, tried, holds }) => ({
       ...{ tried: shown(value), figure: tried.worst, holds },

@@ -114,7 +114,10 @@ describe('a dehumidifier', () => {
     expect(Number.parseFloat(good!.tried) - Number.parseFloat(bad.tried)).toBeLessThanOrEqual(0.6);
     // Cooler and drier than at the 30 °C and 80 % of the label it dries less than that says.
     expect(found.value!).toBeGreaterThan(3);
-    expect(found.answer[0]).toContain(' L/day by its label does it in the den: ');
+    expect(found.answer).toEqual([
+      expect.stringContaining(' L/day by its label does it in the den: '),
+      'It is set to 57.0 %, half a swing of a humidistat lower, and its water drains away, so that no full tank stops it.',
+    ]);
   });
 
   test('is none where even the largest does not', async () => {
@@ -133,6 +136,7 @@ describe('a dehumidifier', () => {
     const found = await findDehumidifier(setup, 'elsewhere', 60);
     expect(found.value).not.toBeNull();
     expect(found.answer[0]).toContain('in the den');
+    expect(found.answer[1]).toBe('It is set to 57.0 %, half a swing of a humidistat lower.');
   });
 
   test('the worst seven days, by hand', () => {
