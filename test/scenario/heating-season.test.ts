@@ -57,6 +57,9 @@ describe('a season as it is written', () => {
     expect(said('{ mean below: 60 }').join()).toContain(
       'heating.season.mean below: expected a temperature in °C or °F from -20 to 40, got 60',
     );
+    expect(said('{ over: 2.5 }').join()).toContain(
+      'heating.season.over: expected a length of time in day, a whole number from 1 to 30, got 2.5',
+    );
     expect(said('{ until: May }').join()).toContain('one of the keys months, mean below, over');
   });
 });

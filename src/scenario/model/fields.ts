@@ -55,7 +55,7 @@ export function asInHome<S extends z.ZodRawShape>(shape: S): S {
 
 /** A number in `unit`, or text with a unit of the same kind. */
 export function quantity(unit: string, limits: Limits, says: string, more: Shown = {}) {
-  const words = `${anyQuantityWords(unit)}${limitWords(limits)}`;
+  const words = `${anyQuantityWords(unit)}${limits.whole === true ? ', a whole number' : ''}${limitWords(limits)}`;
   return z
     .union([z.number(), z.string()], { error: () => words })
     .transform((written, context) => {
