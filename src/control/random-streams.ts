@@ -1,4 +1,9 @@
-/** Random streams by purpose: offsets far apart, to which the index of the object is added. */
+import { stemOf, stemOfText } from '../units/seeded-draw.ts';
+
+/**
+ * Random streams by purpose: offsets far apart, to which the index of a person, room or sensor is added.
+ * Habits and rules have names instead (`stemsByName`).
+ */
 export const STREAM = {
   people: 0x10_0000,
   presence: 0x50_0000,
@@ -6,3 +11,17 @@ export const STREAM = {
   windowRequests: 1_100_000_000,
   sensors: 1_200_000_000,
 } as const;
+
+/**
+ * Stem of the draws of each thing in a list that plans add to: by its name, so that what else the list
+ * has, and in which order, changes nothing. Things of one name count from the first.
+ */
+export function stemsByName(seed: number, purpose: number, names: readonly string[]): Int32Array {
+  const stem = stemOf(seed, purpose);
+  const met = new Map<string, number>();
+  return Int32Array.from(names, (name) => {
+    const before = met.get(name) ?? 0;
+    met.set(name, before + 1);
+    return stemOf(stemOfText(stem, name), before);
+  });
+}

@@ -18,6 +18,13 @@ export function stemOf(seed: number, a: number): number {
   return blend(blend(0, seed), a);
 }
 
+/** Stir the letters of a text into a stem: what is drawn for something that has a name. */
+export function stemOfText(stem: number, text: string): number {
+  let hash = blend(stem, text.length);
+  for (let k = 0; k < text.length; k++) hash = blend(hash, text.charCodeAt(k));
+  return hash;
+}
+
 /** Scale a hash to 0 (included) to 1 (excluded). */
 export function evenDraw(hash: number): number {
   return (hash >>> 0) / 4_294_967_296;

@@ -1,8 +1,8 @@
-import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
+import { evenDraw, hashFrom } from '../../units/seeded-draw.ts';
 import type { Automation } from '../automation.ts';
 import { type ControlContext, OUTDOOR } from '../control-context.ts';
 import type { AiringReport } from '../control-report.ts';
-import { STREAM } from '../random-streams.ts';
+import { STREAM, stemsByName } from '../random-streams.ts';
 import { createAiringTriggers } from '../schedules/airing-triggers.ts';
 import type { ConditionIndex } from '../sensors/condition-index.ts';
 import { allMet } from '../sensors/conditions.ts';
@@ -34,7 +34,8 @@ export function createAirings(
   const triggers = createAiringTriggers(habits, asks, met, context);
   const { up } = triggers;
   const passing = Uint8Array.from(habits, ({ after }) => (after.by === 'readings' ? 0 : 1));
-  const stream = Int32Array.from(habits, (_, j) => stemOf(seed, STREAM.airings + j));
+  const names = habits.map(({ name }) => name);
+  const stream = stemsByName(seed, STREAM.airings, names);
   const delay = Float64Array.from(habits, (habit) => habit.delay);
   const probability = Float64Array.from(habits, (habit) => habit.probability);
   const waiting = new Uint8Array(count);

@@ -1,7 +1,7 @@
-import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
+import { evenDraw, hashFrom } from '../../units/seeded-draw.ts';
 import type { Automation } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
-import { STREAM } from '../random-streams.ts';
+import { STREAM, stemsByName } from '../random-streams.ts';
 import { actionsOf } from './rule-requests.ts';
 import type { RuleTally } from './rule-tally.ts';
 import type { Windows } from './windows.ts';
@@ -26,11 +26,12 @@ export function createWindowRequests(
   { moment, presence, dt }: ControlContext,
 ): WindowRequests {
   const requests = actionsOf(rules, 'window');
+  const names = requests.map(({ rule }) => rules[rule]!.name);
   const columns = {
     rule: Int32Array.from(requests, (one) => one.rule),
     delay: Float64Array.from(requests, ({ action }) => action.delay),
     probability: Float64Array.from(requests, ({ action }) => action.probability),
-    stream: Int32Array.from(requests, (_, k) => stemOf(seed, STREAM.windowRequests + k)),
+    stream: stemsByName(seed, STREAM.windowRequests, names),
     // When somebody is to do it, and when nobody remembers it. [s UTC]
     due: new Float64Array(requests.length).fill(Number.POSITIVE_INFINITY),
     forgotten: new Float64Array(requests.length),

@@ -74,6 +74,16 @@ test('a reading that goes on asking is answered again after an hour', () => {
   expect(occasions).toBe(2);
 });
 
+test('a habit put before another leaves what people make of that as it is', () => {
+  const see = stuffyIn(...range(0, 48).map((k) => 3 * k));
+  const own = habit({ name: 'own', probability: 0.5 });
+  const before = habit({ name: 'before', probability: 0.5, notBelow: 90 });
+  const open = (...airings: readonly AiringHabit[]) =>
+    stepsWhere(rehearse({ household: ALWAYS_IN, see, automation: { airings } }).openTimes);
+  expect(open(own).length).toBeGreaterThan(10);
+  expect(open(before, own)).toEqual(open(own));
+});
+
 test('with probability 0 it comes up and nobody does it', () => {
   const { open, occasions, opened } = air({ probability: 0 }, { see: stuffyIn(30, 80) });
   expect({ open, occasions, opened }).toEqual({ open: [], occasions: 2, opened: 0 });

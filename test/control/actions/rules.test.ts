@@ -212,6 +212,21 @@ test('somebody opens it as often as the probability says, the same days for the 
   expect(run(2).openTimes).not.toEqual(openTimes);
 });
 
+test('a rule put before another leaves what people make of that as it is', () => {
+  const see = (observed: Observation, step: number): void => {
+    observed.temperature[0] = step % 2 === 0 ? 26 : 20;
+  };
+  const half = { actions: [opens({ probability: 0.5, lasts: 600 })] };
+  const own = rule({ name: 'own', all: [WARM], ...half });
+  const never = condition('temperature', 'above', 90);
+  const before = rule({ name: 'before', all: [never], ...half });
+  const household = { people: [someone([0, 1440])] };
+  const open = (...rules: readonly Rule[]) =>
+    stepsWhere(rehearse({ days: 2, see, household, automation: { rules } }).openTimes);
+  expect(open(own).length).toBeGreaterThan(50);
+  expect(open(before, own)).toEqual(open(own));
+});
+
 test('nobody opens a window while nobody is awake at home; within the hour somebody may wake', () => {
   const wakes = someone([0, 420, 'asleep'], [420, 480]);
   const window = rule({ all: [WARM], actions: [opens()] });
