@@ -2,6 +2,7 @@ import type { Household } from './household.ts';
 import { layOutActivity, layOutPerson } from './lay-out-day.ts';
 import { fillDecaying } from './schedules/decaying-sources.ts';
 import { fillSchedules } from './schedules/fill-schedule.ts';
+import { allOnHoliday } from './schedules/on-holiday.ts';
 
 /**
  * What people set, do and are during one range of control steps, laid out for the engine.
@@ -108,8 +109,10 @@ export function fillDayInputs(
   if (household.cooling !== undefined) {
     fillSchedules(day.coolingSetpoints, household.cooling, range);
   }
-  fillSchedules(day.openings, household.openings, range);
-  fillSchedules(day.openTimes, household.openings, range, Math.sign);
+  // Whoever is away opens no windows.
+  const airs = (date: number): boolean => !allOnHoliday(household, date);
+  fillSchedules(day.openings, household.openings, range, undefined, airs);
+  fillSchedules(day.openTimes, household.openings, range, Math.sign, airs);
   if (household.blinds !== undefined) fillSchedules(day.blinds, household.blinds, range);
   fillSchedules(day.doorways, household.doorways, range);
 }

@@ -150,3 +150,31 @@ test('people add up, awake and asleep apart', () => {
   expect(day.peopleSpecies[7 * 2 + 1]).toBe(10);
   expect(day.occupants[8 * 2 + 1]).toBe(0);
 });
+
+test('windows open by the clock unless all who live in the home are away that day', () => {
+  const wednesday = [{ from: 104, to: 104 }];
+  const person = (more: object) => ({
+    ...{ name: 'somebody', schedule: [], ...more },
+    awake: { sensible: 75, vapour: 0, species: [0] },
+    asleep: { sensible: 75, vapour: 0, species: [0] },
+  });
+  const evening = { days: EVERY_DAY, from: 1320, to: 1320 + 240, value: 0.5 };
+  const openHours = (people: Household['people']) => {
+    const household = quietHousehold(HOME, {
+      people,
+      openings: [{ base: 0, spells: [evening] }],
+    });
+    return [1, 2, 3].map((k) => {
+      const { day } = layOut(household, MONDAY + k * 86_400);
+      expect([...day.openTimes].map((share) => 0.5 * share)).toEqual([...day.openings]);
+      return [...day.openings].flatMap((share, hour) => (share > 0 ? [hour] : []));
+    });
+  };
+  const nightly = [0, 1, 22, 23];
+  const away = person({ holidays: wednesday });
+  // Opened on Tuesday evening they are shut at two; those of Wednesday stay shut.
+  expect(openHours([away])).toEqual([nightly, [0, 1], [22, 23]]);
+  expect(openHours([away, person({ guest: true })])).toEqual([nightly, [0, 1], [22, 23]]);
+  expect(openHours([away, person({})])).toEqual([nightly, nightly, nightly]);
+  expect(openHours([])).toEqual([nightly, nightly, nightly]);
+});

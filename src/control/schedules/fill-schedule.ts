@@ -11,13 +11,15 @@ import {
  * Values by the clock, step by step, lines side by side: `[s * lines + i]`. Each is a mean over its
  * step, except that an infinite one (off) is never averaged: there what holds in the step's middle counts.
  *
- * @param of  what is laid out of each value of the schedules
+ * @param of     what is laid out of each value of the schedules
+ * @param begins whether spells that start on a local day take place
  */
 export function fillSchedules(
   values: Float64Array,
   schedules: readonly WeekSchedule[],
   range: StepRange,
   of: (value: number) => number = itself,
+  begins: (date: number) => boolean = always,
 ): void {
   const across = schedules.length;
   for (let i = 0; i < across; i++) values[i] = of(schedules[i]!.base);
@@ -25,7 +27,9 @@ export function fillSchedules(
   for (let i = 0; i < across; i++) {
     for (const spell of schedules[i]!.spells) {
       const value = of(spell.value);
-      eachStretch(spell, range, (stretch) => overlay(values, i, across, stretch, value, range));
+      eachStretch(spell, range, (stretch, date) => {
+        if (begins(date)) overlay(values, i, across, stretch, value, range);
+      });
     }
   }
 }
@@ -58,6 +62,8 @@ function overlay(
 function blend(before: number, value: number, share: number): number {
   return share === 1 ? value : before + share * (value - before);
 }
+
+const always = (): boolean => true;
 
 function itself(value: number): number {
   return value;
