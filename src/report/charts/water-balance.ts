@@ -1,4 +1,5 @@
 import type { Ledger, WaterTerm } from '../../engine/ledger.ts';
+import { WATER_WORDS } from '../water-words.ts';
 
 /** Water of a home by where it came from or went; positive into the rooms' air. [kg] */
 export type WaterBalance = readonly { readonly way: string; readonly kg: number }[];
@@ -9,7 +10,7 @@ export type WaterBalance = readonly { readonly way: string; readonly kg: number 
  */
 export function waterBalance({ water, stored }: Ledger): WaterBalance {
   const ways = (Object.entries(water) as [WaterTerm, Float64Array][]).map(([term, values]) => ({
-    way: WAYS[term],
+    way: WATER_WORDS[term],
     kg: sumOf(values),
   }));
   return [...ways, { way: 'kept indoors', kg: 0 - sumOf(stored.water) }].filter(
@@ -19,20 +20,4 @@ export function waterBalance({ water, stored }: Ledger): WaterBalance {
 
 const sumOf = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0);
 
-const WAYS: Readonly<Record<WaterTerm, string>> = {
-  people: 'people',
-  appliances: 'cooking, showers',
-  drying: 'laundry, plants',
-  devices: 'devices',
-  cooling: 'cooling coils',
-  leakage: 'leakage',
-  openings: 'open windows',
-  extracts: 'extract fans',
-  draught: 'stove draught',
-  fans: 'supply air',
-  doorways: 'room to room',
-  runoff: 'run off',
-  held: 'held humidity',
-  extra: 'imposed vapour',
-};
 const LEAST = 0.05; // kg

@@ -1,6 +1,7 @@
-import type { EnergyTerm, Ledger, WaterTerm } from '../../engine/ledger.ts';
+import type { EnergyTerm, Ledger } from '../../engine/ledger.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
+import { WATER_WORDS } from '../water-words.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
 
 /**
@@ -93,21 +94,4 @@ const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
   phaseChange: 'drying, condensing',
   held: 'held temperature',
   extra: 'imposed heat',
-};
-
-const WATER_WORDS: Readonly<Record<WaterTerm, string>> = {
-  people: 'people',
-  appliances: 'cooking, showers',
-  drying: 'laundry, plants',
-  devices: 'devices',
-  cooling: 'cooling coils',
-  leakage: 'leakage',
-  openings: 'open windows',
-  extracts: 'extract fans',
-  draught: 'stove draught',
-  fans: 'supply air',
-  doorways: 'doorways',
-  runoff: 'run off',
-  held: 'held humidity',
-  extra: 'imposed vapour',
 };
