@@ -21,6 +21,6 @@ const MEASUREMENTS: readonly (readonly [string, string])[] = [
   ['window shading', 'some sunny days with the heating off'],
   ['heater power', 'the heating switched fully on after a cold night'],
   ['thermostat', 'a log of the hours in which the heating is on'],
-  ['steady heat', 'a reading of the electricity meter every day'],
+  ['steady heat', 'the heating power of the room, logged,'],
   [CARBON_DIOXIDE.name, 'who is at home, logged,'],
 ];

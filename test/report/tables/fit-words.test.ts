@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { HomeFit } from '../../../src/fit/fit-home.ts';
 import type { FittedParameter } from '../../../src/fit/stage/fit-stage.ts';
 import { fitWords } from '../../../src/report/tables/fit-words.ts';
+import { wouldTell } from '../../../src/report/tables/would-tell.ts';
 
 /** A fit of which only its words are asked. */
 function fitOf(parameters: readonly unknown[], more: Partial<HomeFit> = {}): HomeFit {
@@ -37,4 +38,8 @@ test('a typical year is cautioned against', () => {
       ],
     },
   ]);
+});
+
+test('steady heat is told by readings that a fit goes by, which an electricity meter is none of', () => {
+  expect(wouldTell('steady heat (living)')).toBe('the heating power of the room, logged,');
 });
