@@ -187,7 +187,7 @@ function notesOf(
     notes.push(
       outdoors.temperature.some((value) => !Number.isNaN(value))
         ? 'Outdoor air is that of the weather file.'
-        : 'Outdoor air is unknown: nobody logged it, and the weather file is of other days. Conditions on it are never met.',
+        : 'Outdoor air is unknown: nobody logged it, and the weather file is of other days or of a typical year. Conditions on it are never met.',
     );
   }
   return notes;

@@ -162,7 +162,7 @@ describe('outdoor air', () => {
       expect(events).toEqual([]);
       expect(rules[0]!.unknown_hours).toBe(HOURS);
       expect(notes.at(-1)).toBe(
-        'Outdoor air is unknown: nobody logged it, and the weather file is of other days. Conditions on it are never met.',
+        'Outdoor air is unknown: nobody logged it, and the weather file is of other days or of a typical year. Conditions on it are never met.',
       );
     }
   });
