@@ -33,7 +33,7 @@ export async function plotRoom(
     () => requireName(room, names, 'room'),
     () => askedDays(asked, known),
   );
-  const series = createPlanSeries({ ...plan, period });
+  const series = createPlanSeries({ ...plan, period, clock });
   const index = names.indexOf(room);
 
   function text(width: number): string {

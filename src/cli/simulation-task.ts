@@ -41,7 +41,9 @@ export function simulationAnswer(
     const weather = year === 0 ? first : others[year - 1]!;
     const { from, to } = plan.period;
     const period = periodOf(weather, from, to, plan.household.clock);
-    const series = watched ? createPlanSeries({ ...plan, period }) : null;
+    const series = watched
+      ? createPlanSeries({ ...plan, period, clock: plan.household.clock })
+      : null;
     const all = series === null ? watchers : [...watchers, series.observe];
     const { measures, run } = withinFormulas(file, () => runPlan({ plan, weather, period }, all));
     if (series === null) return { done: { measures } };

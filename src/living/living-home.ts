@@ -43,7 +43,7 @@ export function createLivingHome(setup: LivingSetup): LivingHome {
       const { from, to } = tried.period;
       const { clock } = tried.household;
       const period = span ?? periodOf(weather, from, to, clock);
-      const series = createPlanSeries({ ...tried, period });
+      const series = createPlanSeries({ ...tried, period, clock });
       const days = span === null ? undefined : SPIN_UP_OF_A_SPAN;
       const { measures } = runPlan({ plan: tried, weather, period }, [series.observe], days);
       const { start, rooms } = series.result();

@@ -28,7 +28,7 @@ export function runGallery(home: string): GalleryRun {
     scenario.plans.map(({ name }) => {
       const plan = preparePlan(scenario, { plan: name, set: [], files: new Map() });
       const period = periodOf(WEATHER, plan.period.from, plan.period.to, plan.household.clock);
-      const series = createPlanSeries({ ...plan, period });
+      const series = createPlanSeries({ ...plan, period, clock: plan.household.clock });
       const { measures } = runPlan({ plan, weather: WEATHER, period }, [series.observe]);
       return [name, { name, plan, measures, series: series.result() }];
     }),

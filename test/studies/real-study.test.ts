@@ -40,7 +40,7 @@ function watch(variant: PlanVariant): WatchedRun {
   simulated.runs++;
   const { from, to } = plan.period;
   const period = periodOf(weather, from, to, plan.household.clock);
-  const series = createPlanSeries({ ...plan, period });
+  const series = createPlanSeries({ ...plan, period, clock: plan.household.clock });
   const { measures, run } = runPlan({ plan, weather, period }, [series.observe]);
   return { measures, series: series.result(), ledger: run.ledger };
 }

@@ -1,4 +1,5 @@
 import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { localDays } from './local-days.ts';
 
 /** Least, mean and most of every day; one value a day, no day left out. */
 export interface DailyRanges {
@@ -17,8 +18,7 @@ export interface DailyRanges {
  */
 export function dailyRanges(values: Float32Array, start: number, clock: LocalClock): DailyRanges {
   const dayOf = (hour: number): number => localDay(toLocal(clock, start + hour * HOUR));
-  const first = dayOf(0);
-  const days = values.length === 0 ? 0 : dayOf(values.length - 1) - first + 1;
+  const { first, count: days } = localDays(start, values.length, clock);
   const least = new Float32Array(days).fill(Number.POSITIVE_INFINITY);
   const most = new Float32Array(days).fill(Number.NEGATIVE_INFINITY);
   const sums = new Float64Array(days);

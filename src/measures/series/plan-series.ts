@@ -1,7 +1,9 @@
 import type { Observer, TraceView } from '../../engine/trace.ts';
+import { localDay, toLocal } from '../../units/local-clock.ts';
 import { createColdSpots } from '../damp/cold-spots.ts';
 import { createHourlyMeans, type Hour } from '../hourly-means.ts';
 import type { MeasuresSetup } from '../measures-setup.ts';
+import { localDays } from './local-days.ts';
 
 /** The hours of one plan, as means over each, kept small enough for many plans at once. */
 export interface PlanSeries {
@@ -30,7 +32,7 @@ export interface RoomSeries {
   readonly coldSpotHumidity: Float32Array;
   /** Share of the hour with somebody in the room. [-] */
   readonly occupied: Float32Array;
-  /** VTT index at the coldest spot, at the end of every 24 h since the start. [-] */
+  /** VTT index at the coldest spot, at the end of every day of the wall clock, or of the period. [-] */
   readonly mouldIndex: Float32Array;
 }
 
@@ -38,12 +40,15 @@ export interface RoomSeries {
  * Keeps the series of a run for pictures: some 180 kB a room and year. Cold spot and mould index are
  * those of the figures.
  */
-export function createPlanSeries(setup: Pick<MeasuresSetup, 'home' | 'mouldClasses' | 'period'>): {
+export function createPlanSeries(
+  setup: Pick<MeasuresSetup, 'home' | 'mouldClasses' | 'period' | 'clock'>,
+): {
   readonly observe: Observer;
   result(): PlanSeries;
 } {
-  const { home, mouldClasses, period } = setup;
+  const { home, mouldClasses, period, clock } = setup;
   const hours = period.hours;
+  const days = localDays(period.start, hours, clock);
   const outdoors = { temperature: hourly(hours), vapourPressure: hourly(hours) };
   const rooms = home.rooms.map(({ name }) => ({
     name,
@@ -52,7 +57,7 @@ export function createPlanSeries(setup: Pick<MeasuresSetup, 'home' | 'mouldClass
     relativeHumidity: hourly(hours),
     coldSpotHumidity: hourly(hours),
     occupied: hourly(hours),
-    mouldIndex: hourly(Math.ceil(hours / 24)),
+    mouldIndex: new Float32Array(days.count),
   }));
   const coldSpots = createColdSpots(home, mouldClasses);
   const means = createHourlyMeans(rooms.length, [coldSpots.observe, keepHour]);
@@ -61,11 +66,12 @@ export function createPlanSeries(setup: Pick<MeasuresSetup, 'home' | 'mouldClass
     const h = Math.round((hour.start - period.start) / HOUR);
     outdoors.temperature[h] = hour.outdoorTemperature;
     outdoors.vapourPressure[h] = hour.outdoorVapourPressure;
+    const day = localDay(toLocal(clock, hour.start)) - days.first;
     for (let i = 0; i < rooms.length; i++) {
       const room = rooms[i]!;
       room.airTemperature[h] = hour.airTemperature[i]!;
       room.coldSpotHumidity[h] = coldSpots.humidity[i]!;
-      room.mouldIndex[Math.floor(h / 24)] = coldSpots.mouldIndex[i]!;
+      room.mouldIndex[day] = coldSpots.mouldIndex[i]!;
     }
   }
 

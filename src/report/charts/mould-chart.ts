@@ -1,5 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
-import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { endLabels, roomForNames } from './end-labels.ts';
@@ -10,10 +10,10 @@ import { dayChannel } from './year-chart.ts';
 /** The mould index in one room under each plan. */
 export interface MouldData {
   readonly room: string;
-  /** Instant at which the first day begins. [s UTC] */
+  /** An instant of the first day. [s UTC] */
   readonly start: number;
   readonly clock: LocalClock;
-  /** Index at the end of each day. [0 to 6] */
+  /** Index at the end of each day of the wall clock. [0 to 6] */
   readonly plans: readonly { readonly name: string; readonly index: ArrayLike<number> }[];
 }
 
@@ -33,7 +33,8 @@ export function mouldChart({ room, start, clock, plans }: MouldData, width: numb
   // Next to nothing is drawn as next to nothing: the axis always reaches the first step of growth.
   const domain: [number, number] = [0, Math.min(6, Math.ceil(highest + 0.2))];
   const days = Math.max(0, ...list.map(({ values }) => values.length));
-  const endOf = (day: number) => toLocal(clock, start + (day + 1) * SECONDS_PER_DAY);
+  const first = localDay(toLocal(clock, start));
+  const endOf = (day: number) => (first + day + 1) * SECONDS_PER_DAY;
   const height = isNarrow(width) ? 240 : 260;
   const names = plans.map(({ name }) => name);
   const right = roomForNames(names, width);
@@ -84,7 +85,7 @@ export function mouldChart({ room, start, clock, plans }: MouldData, width: numb
       rows: [
         ['highest', ...peaks.map(({ value }) => figureText(value, 2))],
         ...Array.from({ length: days }, (_, k) => [
-          dateText(toLocal(clock, start + k * SECONDS_PER_DAY)),
+          dateText((first + k) * SECONDS_PER_DAY),
           ...list.map(({ values }) => figureText(values[k], 2)),
         ]),
       ],

@@ -1,4 +1,5 @@
 import { deflateSync, inflateSync } from 'fflate';
+import { localDays } from '../../measures/series/local-days.ts';
 import { fromBase64, toBase64 } from '../../units/base64.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { requireWithin } from '../../units/require-within.ts';
@@ -66,7 +67,7 @@ export function packPictures({
 /** What was packed, each value within half a step of what it was. */
 export function unpackPictures(packed: PackedPictures): PictureData {
   const { start, hours, clock, weeks, rooms, plans } = packed;
-  const days = Math.ceil(hours / 24);
+  const days = localDays(start, hours, clock).count;
   const perRoom = 3 * hours + days;
   const count = rooms.length * hours + plans.length * rooms.length * perRoom;
   const values = fromBytes(inflateSync(fromBase64(packed.series)), count);

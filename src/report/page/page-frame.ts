@@ -1,3 +1,4 @@
+import { toLocal } from '../../units/local-clock.ts';
 import { type Document, documentFrame } from './document-frame.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
@@ -17,11 +18,13 @@ export function pageFrame(
 ): Document {
   const { scenario } = study;
   const title = questionOf(study);
-  const { period } = study.options[0]!.measures;
+  const { measures, prepared } = study.options[0]!;
+  const { period } = measures;
+  const begins = toLocal(prepared.household.clock, Date.parse(period.from) / 1000);
   const body = html`<a class="skip" href="#answer">Skip to the answer</a>
 <header>
 <h1>${title}</h1>
-<p class="meta"><b>${scenario.title}.</b> ${Math.round(period.hours / 24)} days from ${period.from.slice(0, 10)}, simulated hour by hour; weather: ${weather.title}.</p>
+<p class="meta"><b>${scenario.title}.</b> ${Math.round(period.hours / 24)} days from ${new Date(begins * 1000).toISOString().slice(0, 10)}, simulated hour by hour; weather: ${weather.title}.</p>
 ${scenario.invented ? INVENTED : null}
 ${sectionLinks(sections)}
 </header>

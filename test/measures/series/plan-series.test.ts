@@ -70,6 +70,25 @@ test('cold spot and mould index are those of the figures', () => {
   expect(bath.mouldIndex[2]).toBeGreaterThan(bath.mouldIndex[0]!);
 });
 
+test('the mould index is that of the end of each day of the wall clock, 25 hours long or a part', () => {
+  const back: LocalClock = { from: [0, START + 25 * 3600], offset: [7200, 3600] };
+  const spots = createColdSpots(two, own.mouldClasses);
+  const after: number[] = [];
+  const means = createHourlyMeans(2, [spots.observe, () => after.push(spots.mouldIndex[0]!)]);
+  const series = createPlanSeries({ ...own, clock: back });
+  for (const part of trace([144])) {
+    means.observe(part);
+    series.observe(part);
+  }
+  const { mouldIndex } = series.result().rooms[0]!;
+  const midnights = [22, 47, 71]; // two hours ahead, then one
+  expect(Array.from(mouldIndex.slice(0, 3))).toEqual(
+    midnights.map((hours) => Math.fround(after[hours - 1]!)),
+  );
+  expect(mouldIndex).toHaveLength(4);
+  expect(mouldIndex[3]).toBe(Math.fround(after[71]!));
+});
+
 test('the same, however the trace is cut', () => {
   expect(seriesOf([7, 50, 3])).toEqual(seriesOf([144]));
 });

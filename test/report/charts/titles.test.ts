@@ -187,6 +187,16 @@ test.each([
   expect(table.rows[0]).toEqual(['highest', ...peaks.map((peak) => peak.toFixed(2))]);
 });
 
+test('days of mould are those of the wall clock, also the one on which it goes back', () => {
+  const utc = (day: number, hour: number) => Date.UTC(2023, 9, day, hour) / 1000;
+  const clock = { from: [0, utc(29, 1)], offset: [3600, 0] };
+  const plans = [{ name: 'a', index: [0.1, 0.2, 0.3, 0.4] }];
+  const { table } = mouldChart({ room: 'den', start: utc(27, 23), clock, plans }, 720);
+  expect(table.rows.slice(1).map(([day]) => day)).toEqual([
+    ...['28 October 2023', '29 October 2023', '30 October 2023', '31 October 2023'],
+  ]);
+});
+
 test('trade-off: who costs least and who is kindest, or one that is both', () => {
   const chart = (list: readonly (readonly [number, number])[]) =>
     tradeOffChart(

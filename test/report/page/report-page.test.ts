@@ -134,6 +134,20 @@ describe('the page', () => {
     );
   });
 
+  test('names the first day by the wall clock', async () => {
+    const [first, ...others] = study.options;
+    const { period } = first!.measures;
+    const measures = { ...first!.measures, period: { ...period, from: '2023-05-31T23:00:00Z' } };
+    const household = { ...first!.prepared.household, clock: { from: [0], offset: [3600] } };
+    const prepared = { ...first!.prepared, household };
+    const options = [{ ...first!, measures, prepared }, ...others];
+    const made = await reportPage(inputOf({ ...study, options }, TEXT));
+    const meta = all(readMarkup(made.page), 'p').find(
+      ({ attributes }) => attributes['class'] === 'meta',
+    );
+    expect(textOf(meta!)).toContain('10 days from 2023-06-01, simulated');
+  });
+
   test('says with what and when it was made', () => {
     expect(textOf(all(read, 'footer')[0]!)).toContain('Made with roombalance 1.2.3 on 2030-01-02.');
     expect(section('method')).toContain('Made with roombalance 1.2.3 on 2030-01-02.');

@@ -1,0 +1,17 @@
+import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+
+/** Days of the wall clock that a period touches; the first and the last may be parts of days. */
+export interface LocalDays {
+  /** Number of the first, counted from 1970-01-01. */
+  readonly first: number;
+  readonly count: number;
+}
+
+/** @param start  of the period [s UTC]  @param hours  its length, at least 1 [h] */
+export function localDays(start: number, hours: number, clock: LocalClock): LocalDays {
+  const dayOf = (utc: number): number => localDay(toLocal(clock, utc));
+  const first = dayOf(start);
+  return { first, count: hours > 0 ? dayOf(start + (hours - 1) * HOUR) - first + 1 : 0 };
+}
+
+const HOUR = 3600;
