@@ -32,23 +32,34 @@ describe.skipIf(found === null)('a report without a purchase', () => {
     expect(await wrong()).toEqual([]);
   });
 
-  test.each([1100, 600, 360])('what has the focus is framed and in sight, %i px', async (width) => {
-    const { page } = await open(file, { width });
-    // What is tried is run when it comes into sight: its figures shall not come while we walk.
-    await page.locator('#try').scrollIntoViewIfNeeded();
-    await page.getByText('All figures are of what is tried.').waitFor();
-    await page.evaluate(`scrollTo(0, 0)`);
-    await page.evaluate(`for (const one of document.querySelectorAll('details')) one.open = true`);
-    const all = await page.evaluate<number>(MARK_FOCUSABLE);
-    expect(all).toBeGreaterThan(30);
-    const there = await placesAfter(page, 'Tab', all);
-    expect(there.map(({ number }) => number)).toEqual(Array.from({ length: all }, (_, k) => k));
-    const back = await placesAfter(page, 'Shift+Tab', all - 1);
-    expect(back.map(({ number }) => number)).toEqual(back.map((_, k) => all - 2 - k));
-    expect(back).toHaveLength(all - 1);
-    const walked = [...there, ...back];
-    expect(walked.filter(({ outline }) => !/^solid 3px/.test(outline))).toEqual([]);
-    expect(walked.filter(({ seen }) => !seen)).toEqual([]);
+  describe('what has the focus is framed and in sight', () => {
+    let page: Page;
+
+    beforeAll(async () => {
+      ({ page } = await open(file));
+      // What is tried is run when it comes into sight: its figures shall not come while we walk.
+      await page.locator('#try').scrollIntoViewIfNeeded();
+      await page.getByText('All figures are of what is tried.').waitFor();
+      await page.evaluate(
+        `for (const one of document.querySelectorAll('details')) one.open = true`,
+      );
+    });
+
+    test.each([1100, 600, 360])('%i px', async (width) => {
+      await page.setViewportSize({ width, height: 900 });
+      await page.evaluate(`scrollTo(0, 0)`);
+      await page.mouse.click(1, 1); // the edge of the page, from which a walk begins
+      const all = await page.evaluate<number>(MARK_FOCUSABLE);
+      expect(all).toBeGreaterThan(30);
+      const there = await placesAfter(page, 'Tab', all);
+      expect(there.map(({ number }) => number)).toEqual(Array.from({ length: all }, (_, k) => k));
+      const back = await placesAfter(page, 'Shift+Tab', all - 1);
+      expect(back.map(({ number }) => number)).toEqual(back.map((_, k) => all - 2 - k));
+      expect(back).toHaveLength(all - 1);
+      const walked = [...there, ...back];
+      expect(walked.filter(({ outline }) => !/^solid 3px/.test(outline))).toEqual([]);
+      expect(walked.filter(({ seen }) => !seen)).toEqual([]);
+    });
   });
 
   test('the contents lead to each section', async () => {
@@ -107,6 +118,7 @@ const NOTE_PLACES = `(() => {
 
 /** Numbers all that can take the focus, in the order of the page; tells how many there are. */
 const MARK_FOCUSABLE = `(() => {
+  for (const one of document.querySelectorAll('[data-number]')) delete one.dataset.number;
   const all = [...document.querySelectorAll('a[href], button, select, input, summary, [tabindex="0"]')]
     .filter((one) => one.getClientRects().length > 0);
   all.forEach((one, k) => { one.dataset.number = String(k); });
