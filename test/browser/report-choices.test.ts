@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { BUILD_TIME } from '../cli/built-program.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { closePages, type OpenPage, openReport } from './report-pages.ts';
@@ -19,7 +20,7 @@ describe.skipIf(found === null)('choosing', () => {
     browser = await openBrowser();
     open = await openReport(browser, file);
     page = open.page;
-  }, 120_000);
+  }, 60_000 + BUILD_TIME);
   afterAll(() => closePages(browser));
 
   test('a room draws again what follows rooms, and nothing else', async () => {

@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { BUILD_TIME } from '../cli/built-program.ts';
 import { JANUARY } from '../cli/january.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
@@ -52,7 +53,7 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
     file = await writtenReport(scenario, '--doubt', '4');
     browser = await openBrowser();
     open = oneTab(browser);
-  }, 120_000);
+  }, 60_000 + BUILD_TIME);
   afterAll(() => closePages(browser));
 
   test.each([1100, 360])('run nothing and become no element, %i px wide', async (width) => {

@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { BUILD_TIME } from '../cli/built-program.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
@@ -39,7 +40,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     text = readFileSync(file, 'utf8');
     browser = await openBrowser();
     open = oneTab(browser);
-  }, 180_000);
+  }, 60_000 + BUILD_TIME);
   afterAll(() => closePages(browser));
 
   test('is one file of at most 2.4 MB, so that one of a year has at most 4', () => {

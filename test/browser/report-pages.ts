@@ -2,12 +2,10 @@ import { pathToFileURL } from 'node:url';
 import axe, { type RunOptions } from 'axe-core';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { requireBuild } from '../cli/built-program.ts';
 import { calledHere } from '../cli/call-built.ts';
 
 /** Writes a report by the built program. */
 export async function writeReport(scenario: string, page: string, ...more: readonly string[]) {
-  requireBuild();
   const args = ['report', scenario, '-o', page, '--date', '2026-01-31', ...more];
   const { status, err } = await calledHere(args);
   if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}: ${err}`);

@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { BUILD_TIME } from '../cli/built-program.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
@@ -20,7 +21,7 @@ describe.skipIf(found === null)('reading a picture', () => {
     file = await writtenReport(writeSmallHome(folder));
     browser = await openBrowser();
     open = oneTab(browser);
-  }, 120_000);
+  }, 60_000 + BUILD_TIME);
   afterAll(() => closePages(browser));
 
   describe.each([

@@ -10,6 +10,7 @@ import {
 } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
+import { requireBuild } from '../cli/built-program.ts';
 import { writeReport } from './report-pages.ts';
 
 /**
@@ -19,6 +20,7 @@ import { writeReport } from './report-pages.ts';
  * weather or what is asked for changes.
  */
 export async function writtenReport(scenario: string, ...more: readonly string[]): Promise<string> {
+  await requireBuild();
   const page = resolve(FOLDER, `${keyOf(scenario, more)}.html`);
   const lock = `${page}.lock`;
   mkdirSync(FOLDER, { recursive: true });

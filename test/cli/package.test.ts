@@ -9,7 +9,7 @@ import {
 } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { ending, requireBuild } from './built-program.ts';
+import { BUILD_TIME, ending, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -28,8 +28,8 @@ interface Packed {
  * What npm would put into an empty folder: the packed package, and of its dependencies those it
  * declares, here as links to the project's, so that no registry is asked.
  */
-beforeAll(() => {
-  requireBuild();
+beforeAll(async () => {
+  await requireBuild();
   const args = ['pack', '--json', '--ignore-scripts', '--pack-destination', root];
   const said = execFileSync('npm', args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
   [packed] = JSON.parse(said) as [Packed];
@@ -49,7 +49,7 @@ beforeAll(() => {
     execFileSync('chmod', ['+x', join(own, file)]);
     symlinkSync(join('..', 'roombalance', file), join(modules, '.bin', name));
   }
-}, 120_000);
+}, BUILD_TIME);
 
 /** A call through npx in that folder, which may ask nothing of the network. */
 const npx = (...args: string[]) => {

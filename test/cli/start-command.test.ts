@@ -6,7 +6,7 @@ import { type AskedOption, type Asking, Interrupted } from '../../src/cli/asking
 import { main } from '../../src/cli/main.ts';
 import { QUESTIONNAIRE } from '../../src/scenario/start/questionnaire.ts';
 import { InputProblems } from '../../src/units/problem.ts';
-import { BIN, ending, requireBuild } from './built-program.ts';
+import { BIN, BUILD_TIME, ending, requireBuild } from './built-program.ts';
 import { fakeIo } from './fake-io.ts';
 import { loopback, says } from './fetch/loopback.ts';
 import { typicalYear } from './fetch/service-answers.ts';
@@ -20,9 +20,9 @@ describe('a newcomer, from nothing to a first answer', () => {
   const folder = temporaryFolder();
   let service: Awaited<ReturnType<typeof loopback>>;
   beforeAll(async () => {
-    requireBuild();
+    await requireBuild();
     service = await loopback(says(typicalYear(51.5, -0.1), 'text/csv'));
-  });
+  }, BUILD_TIME);
   afterAll(() => service.end());
 
   const ANSWERS = `place: London

@@ -4,17 +4,17 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { main } from '../../../src/cli/main.ts';
 import { SMALL_HOME, writeSmallHome } from '../../browser/small-home.ts';
-import { BIN, ending, requireBuild } from '../built-program.ts';
+import { BIN, BUILD_TIME, ending, requireBuild } from '../built-program.ts';
 import { fakeIo } from '../fake-io.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 const folder = temporaryFolder();
 
-beforeAll(() => {
-  requireBuild();
+beforeAll(async () => {
+  await requireBuild();
   const file = writeSmallHome(folder);
   writeFileSync(file, SMALL_HOME.replace('to: "04-08"', 'to: "03-14"')); // soon shown
-});
+}, BUILD_TIME);
 
 /** A server of the small home, once it has said its address. */
 async function serving(...more: readonly string[]) {
