@@ -50,7 +50,8 @@ describe.skipIf(found === null)('roombalance serve in a browser', () => {
 
     beforeAll(async () => {
       file = writeSmallHome(folder);
-      text = readFileSync(file, 'utf8');
+      text = readFileSync(file, 'utf8').replace('to: "04-08"', 'to: "03-19"'); // soon shown
+      writeFileSync(file, text);
       server = await served('small.yaml');
       open = await openPage(browser, server.address);
       ({ page } = open);
