@@ -50,9 +50,14 @@ export const isAlways = ({ days, months, from, to }: ReturnType<typeof spellOf>)
 /** A minute of the week, counted from Monday midnight, in words: "monday at 06:30". */
 export function momentOfWeek(minute: number): string {
   const day = DAYS[Math.floor(minute / DAY)] ?? '';
-  const time = `${Math.floor((minute % DAY) / 60)}`.padStart(2, '0');
-  return `${day} at ${time}:${`${minute % 60}`.padStart(2, '0')}`;
+  return `${day} at ${timeOf(minute % DAY)}`;
 }
+
+/** A minute of the day as "06:30". */
+export const timeOf = (minute: number): string => {
+  const two = (count: number) => String(count).padStart(2, '0');
+  return `${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
+};
 
 export const EVERY_DAY = 0b1111111;
 export const DAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];

@@ -5,6 +5,7 @@ import type { Notice } from '../home/notices.ts';
 import type { FuelPrice, Prices } from '../home/prices.ts';
 import { USUAL } from './choices.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
+import { nobodyAirs } from './nobody-airs.ts';
 
 /** What questions are asked of. */
 export interface Questioned {
@@ -26,6 +27,7 @@ export function oddValues(asked: Questioned): Notice[] {
     ...oddSettings(asked),
     ...unheated(asked),
     ...idleAiring(asked),
+    ...nobodyAirs(asked.data, asked.household),
   ];
 }
 

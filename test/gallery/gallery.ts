@@ -72,7 +72,7 @@ export const GALLERY: readonly Exhibit[] = [
       const more = dearer(run, 'slow-fan') - dearer(run, 'every-two-hours');
       return [
         `With ten minutes of open window after getting up, the air of the studio has ${co2('as-lived')} of CO2 as a mean of the winter half of the year, day and night.`,
-        `Five minutes of wide open window every two hours of the day make it ${co2('every-two-hours')} for ${gbp(dearer(run, 'every-two-hours'))} of electricity; a window that stands tilted all day makes it ${co2('tilted')} for ${gbp(dearer(run, 'tilted'))}.`,
+        `Five minutes of wide open window every two hours that somebody is in make it ${co2('every-two-hours')} for ${gbp(dearer(run, 'every-two-hours'))} of electricity; a window that stands tilted all day makes it ${co2('tilted')} for ${gbp(dearer(run, 'tilted'))}.`,
         `Surprising is a slow fan in the bathroom: for ${gbp(more)} more than all that opening of windows, and ${gbp(price(run, 'slow-fan'))} for itself, it gets to ${co2('slow-fan')}, because it also runs while everybody sleeps.`,
       ];
     },
