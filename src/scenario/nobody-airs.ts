@@ -8,7 +8,7 @@ import type { ScenarioData } from './model/scenario-model.ts';
 
 /**
  * Habits of airing by the clock for which nobody who lives in the home is usually there, nor has left
- * within a quarter of an hour. The windows are opened all the same: it may be a drive that does.
+ * within a quarter of an hour. The windows are opened all the same: it may be a motor that does.
  */
 export function nobodyAirs(
   { household }: Pick<ScenarioData, 'household'>,
@@ -29,7 +29,7 @@ export function nobodyAirs(
       id: 'nobody-airs',
       text:
         `Airing of ${windowsOf(habit)} at ${andList(list.map(timeOf))} finds nobody at home ${days}; ` +
-        'the windows are opened all the same. Is another time meant, or a drive that opens them?',
+        'the windows are opened all the same. Is another time meant, or a motor that opens them?',
     }));
   });
 }
