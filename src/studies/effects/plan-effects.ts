@@ -29,6 +29,7 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
   ]
     .filter((effect) => effect !== null)
     .filter(({ weight }) => weight >= NOTICED)
+    .map((effect) => ({ ...effect, weight: Math.min(effect.weight, mostOf(effect)) }))
     .sort((a, b) => urgency(b) - urgency(a));
 }
 
@@ -161,6 +162,11 @@ const SHARES: readonly Share[] = [
   },
 ];
 
+/** Most that an effect may weigh: a level of the air that grows twentyfold must not stand before mould that is seen. [-] */
+const mostOf = ({ of }: Effect): number =>
+  of === 'mould' || of === 'cold' ? Number.POSITIVE_INFINITY : MOST;
+/** Ten times what is clear to anybody; that mould is seen where there was none weighs as much. [-] */
+const MOST = 10;
 /** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
 const CLEAR_COLD = 0.5;
 /** So much of the time above its limit is often. [%] */

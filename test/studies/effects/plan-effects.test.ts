@@ -166,3 +166,15 @@ test('what matters most comes first, and what nobody would notice is left out', 
     ['spots', 2 / 6],
   ]);
 });
+
+test('mould that starts comes before levels that grow many times over', () => {
+  const tvoc = (value: number, over: number): AirFigure => ({
+    ...{ name: 'tvoc', label: 'TVOC', unit: 'µg/m3', kind: 'mean', value, over, minded: false },
+  });
+  const from = figures({ air: [tvoc(133, 0)], damp: 1, spots: 1 });
+  const to = figures({ air: [tvoc(2121, 90)], damp: 100, spots: 100, mould: den(5.3) });
+  expect(effectsOf(from, to).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp', 'air']);
+  // Five hours of cold a day and more are not held down: that is people, not a reading.
+  const cold = figures({ ...to, cold: den(9) });
+  expect(effectsOf(from, cold)[0]!.of).toBe('cold');
+});
