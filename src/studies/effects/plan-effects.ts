@@ -94,10 +94,12 @@ function shareEffect(
 ): Effect | null {
   const [was, is] = [figure(from), figure(to)];
   if (Math.abs(is - was) < 1) return null;
-  const words =
-    is < was
-      ? `${fine} ${pct(100 - is)} of the time (was ${pct(100 - was)})`
-      : `${wrong} ${pct(is)} of the time (was ${pct(was)})`;
+  const now = `${pct(is)} of the time (was ${pct(was)})`;
+  const good =
+    fine === null
+      ? `${wrong} only ${now}`
+      : `${fine} ${pct(100 - is)} of the time (was ${pct(100 - was)})`;
+  const words = is < was ? good : `${wrong} ${now}`;
   const weight = Math.abs(is - was) / points;
   return { of, better: is < was, weight, word: is < was ? better : worse, words };
 }
@@ -140,7 +142,8 @@ interface Share {
   readonly figure: (figures: PlanFigures) => number;
   readonly worse: string;
   readonly better: string;
-  readonly fine: string;
+  /** How the rest of the time is told; null where its words would turn the sense round ("are not too warm 99 % of the time"). */
+  readonly fine: string | null;
   readonly wrong: string;
 }
 
@@ -158,7 +161,7 @@ const SHARES: readonly Share[] = [
   {
     ...{ of: 'warm' as const, figure: ({ warm }: PlanFigures) => warm, points: 5 },
     ...{ worse: 'hotter', better: 'cooler when hot' },
-    ...{ fine: 'people are not too warm', wrong: 'people are too warm' },
+    ...{ fine: null, wrong: 'people are too warm' },
   },
 ];
 

@@ -91,10 +91,10 @@ test.each([
   ],
   [
     'warm',
-    'people are not too warm 90 % of the time (was 70 %)',
+    'people are too warm only 10 % of the time (was 30 %)',
     'people are too warm 30 % of the time (was 10 %)',
   ],
-])('%s: better is told by what is fine, worse by what is wrong', (key, better, worse) => {
+])('%s: better is told by what is fine, or by how little is wrong', (key, better, worse) => {
   expect(told({ [key]: 30 }, { [key]: 10 })).toEqual([[better, true]]);
   expect(told({ [key]: 10 }, { [key]: 30 })).toEqual([[worse, false]]);
   expect(told({ [key]: 10 }, { [key]: 10.9 })).toEqual([]);
