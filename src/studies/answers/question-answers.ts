@@ -124,7 +124,7 @@ function sentenceOf(
   const unpaid = about === 'purchase' ? ' (its price not counted)' : '';
   const opening = `${plan.figures.plan} ${moneyWords(more, plan)}${beside}${rings}${unpaid}`;
   if (gains === '' && losses === '') {
-    return `${opening} and ${saves ? 'changes little else' : 'makes nothing better'}.`;
+    return `${opening} and ${saves ? 'changes little else' : 'makes nothing clearly better'}.`;
   }
   if (gains === '') return `${opening}, ${saves ? 'but' : 'and'} ${losses}.`;
   return `${opening}: ${gains}${losses === '' ? '' : `; but ${losses}`}.`;

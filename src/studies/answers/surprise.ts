@@ -8,7 +8,7 @@ import type { AskedPlan } from './plan-questions.ts';
 /**
  * The result that most people would not have guessed, in a sentence; empty where everything is as
  * expected. Tried in this order: more energy for less money, or less for more; money spent that
- * makes nothing better; rules that ring where nobody can act; a plan that saves and loses nothing.
+ * makes nothing clearly better; rules that ring where nobody can act; a plan that saves and loses nothing.
  *
  * @param plans  the baseline first
  */
@@ -87,7 +87,7 @@ function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   const sum = `${figureText(more, 0)} ${plan.measures.money.currency}`;
   return {
     size: more,
-    words: `${plan.figures.plan} costs ${sum} a year more and makes nothing better.`,
+    words: `${plan.figures.plan} costs ${sum} a year more and makes nothing clearly better.`,
   };
 }
 

@@ -34,7 +34,7 @@ test('a saving without loss, a cost without gain, and nothing at all', () => {
     '19 °C or 21 °C? nineteen saves 160 GBP a year and changes little else.',
   ]);
   expect(answers(NINETEEN, [{}, { energy: 1040 }])).toEqual([
-    '19 °C or 21 °C? nineteen costs 40 GBP a year more and makes nothing better.',
+    '19 °C or 21 °C? nineteen costs 40 GBP a year more and makes nothing clearly better.',
   ]);
   expect(answers(NINETEEN)).toEqual([
     '19 °C or 21 °C? nineteen costs the same and changes little else.',
@@ -173,7 +173,7 @@ test('money for nothing and saving for nothing are told, the first of them first
   const worse = { over: { winter_cold_hours_per_day: 2 } };
   const plans = `${NINETEEN}  eighteen: { change: { heating: { setpoint: 18 } } }\n`;
   expect(surpriseOf(askedPlans(plans, [{}, { energy: 1050, den: worse }, { energy: 900 }]))).toBe(
-    'nineteen costs 50 GBP a year more and makes nothing better.',
+    'nineteen costs 50 GBP a year more and makes nothing clearly better.',
   );
   expect(surpriseOf(askedPlans(plans, [{}, { energy: 900 }, { energy: 800, den: worse }]))).toBe(
     'nineteen saves 100 GBP a year and makes nothing worse.',
@@ -201,7 +201,7 @@ test('cold is told of the room worst off, and of both where that is another', ()
     ': people are in rooms that are too cold only 1.0 h a day (bath; was 2.0, den).',
   );
   expect(words(0, 0)).toBe(': nobody is in a room that is too cold any more (den).');
-  expect(words(1.9, 0)).toBe(' and makes nothing better.'); // six minutes a day
+  expect(words(1.9, 0)).toBe(' and makes nothing clearly better.'); // six minutes a day
 });
 
 test.each([
