@@ -27,8 +27,17 @@ function guardsOfChange(
 function guardsOfDevices({ home: had }: PreparedPlan, { home }: PreparedPlan): Guard[] {
   const news = home.devices.filter(({ name }) => had.devices.every((other) => other.name !== name));
   const devices = news.length > 0 ? news : home.devices;
-  return devices.flatMap(({ does }) => OF_DEVICE[does.kind]);
+  const recovers = moistureRecovery(home) > moistureRecovery(had);
+  return [...devices.flatMap(({ does }) => OF_DEVICE[does.kind]), ...(recovers ? DRYNESS : [])];
 }
+
+/** Of all ventilation together; what it brings back keeps air from getting dry. [-] */
+const moistureRecovery = ({ devices }: PreparedPlan['home']): number =>
+  devices.reduce(
+    (sum, { does }) => sum + (does.kind === 'balanced ventilation' ? does.moistureRecovery : 0),
+    0,
+  );
+const DRYNESS: readonly Guard[] = ['dry'];
 
 /** What rules watch for. */
 function guardsOfRules({ automation }: PreparedPlan): Guard[] {

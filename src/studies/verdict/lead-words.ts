@@ -6,7 +6,7 @@ import type { Effect } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import type { DecisionSetup } from './decision.ts';
 import { type Guard, guardOf, HARM } from './guards.ts';
-import type { Weighing } from './weigh-plan.ts';
+import { CLEAR, type Weighing } from './weigh-plan.ts';
 
 /** A verdict in one sentence with a verb and its money. */
 export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
@@ -28,12 +28,14 @@ function worthIt(setup: DecisionSetup, weighed: Weighing): string {
   const { plan, range } = setup;
   const { extra, rival } = weighed;
   const verb = does(setup);
-  const helps = gains(weighed, '', '');
+  const worse = losses(weighed);
+  const helps = gains(weighed, '', worse);
   if (range.high < 0 && extra < 0) {
-    const and = helps === '' ? ' and makes nothing clearly worse' : `; with it, ${helps}`;
+    const nothing = worse === '' ? ' and makes nothing clearly worse' : worse;
+    const and = helps === '' ? nothing : `; with it, ${helps}`;
     const sure =
       range.high > range.low
-        ? `, and some in nine of ten draws of the doubtful inputs or more${helps === '' ? ',' : ''}`
+        ? `, and some in nine of ten draws of the doubtful inputs or more${helps + worse === '' ? ',' : ''}`
         : '';
     return `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}${sure}${and}.`;
   }
@@ -55,7 +57,7 @@ function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
   if (weighed.harms.length > 0) return `${money}, and ${felt(weighed.harms)}.`;
   const better = weighed.effects.filter((effect) => effect.better);
   if (better.length === 0) return `${money} and makes nothing clearly better.`;
-  return `${money} and does little about ${andList(setup.guards.map((guard) => HARM[guard]))}: ${felt(better)}.`;
+  return `${money} and does little about ${andList(setup.guards.map((guard) => HARM[guard]))}: ${felt(better)}${losses(weighed)}.`;
 }
 
 /** That what is guarded against does not happen without it. */
@@ -80,6 +82,14 @@ function gains({ effects, helped }: Weighing, before: string, after: string): st
   const wanted = better.filter((effect) => helped.includes(guardOf(effect)));
   const told = wanted.length > 0 ? wanted : better;
   return told.length === 0 ? '' : `${before}${felt(told)}${after}`;
+}
+
+/** What it makes clearly worse that is no harm yet, such as air that is damp where no mould starts. */
+function losses({ effects, harms }: Weighing): string {
+  const worse = effects.filter(
+    (effect) => !effect.better && effect.weight >= CLEAR && !harms.includes(effect),
+  );
+  return worse.length === 0 ? '' : `, but ${felt(worse)}`;
 }
 
 const felt = (effects: readonly Effect[]): string =>

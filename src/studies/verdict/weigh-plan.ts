@@ -131,4 +131,4 @@ const judged = (measures: PlanMeasures): Judged => ({ measures, figures: planFig
 
 const LEAVE_IT: ReadonlySet<Verdict> = new Set(['not needed', 'too little']);
 /** Weight of an effect that is clear to anybody. */
-const CLEAR = 1;
+export const CLEAR = 1;

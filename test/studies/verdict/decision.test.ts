@@ -248,6 +248,33 @@ describe('too little', () => {
     ]);
   });
 
+  test('what gets clearly worse without being a harm yet is told as well', () => {
+    const air = (dry: number, damp: number, money: object) =>
+      somePlan('unit', {
+        ...money,
+        den: {
+          outside: { humidity_low: dry * 175.2, humidity_high: damp * 175.2 },
+          over: { winter_cold_hours_per_day: 1 },
+        },
+      });
+    const setup = {
+      ...{ baseline: air(37, 1, { energy: 1000 }), range: { low: 40, high: 90 } },
+      plan: air(0, 26, { energy: 1040, purchaseCost: 25 }),
+    };
+    const fine = 'air is moist enough 100 % of the time (was 63 %)';
+    const damp = 'but rooms are too damp 26 % of the time (was 1 %)';
+    expect(decide({ ...setup, guards: ['cold'] }).sentences[0]).toBe(
+      `Too little: unit costs 65 GBP a year and does little about the cold: ${fine}, ${damp}.`,
+    );
+    expect(decide({ ...setup, guards: ['dry'] }).sentences[0]).toMatch(
+      `Buy it if 65 GBP a year are worth it to you: with unit ${fine}, ${damp}; nothing else`,
+    );
+    const cheap = { ...setup, plan: air(37, 26, { energy: 900 }), range: { low: -90, high: -60 } };
+    expect(decide({ ...cheap, guards: ['dry'] }).sentences[0]).toBe(
+      `Buy it: unit saves 100 GBP a year, and some in nine of ten draws of the doubtful inputs or more, ${damp}.`,
+    );
+  });
+
   test('a price below nothing is never told', () => {
     const dear = plan('dry', { spots: 790, energy: 1040, purchaseCost: 25 });
     const { sentences } = decide({ plan: dear });

@@ -30,6 +30,15 @@ describe('what a plan guards against is seen from what it changes', () => {
     [rule('{ room: den, reading: co2, over: 1200 }, { windows: closed }'), 'air'],
   ])('%s: %s', (change, expected) => expect(guards(change)).toBe(expected));
 
+  test('ventilation is against dry air too where it brings more moisture back', () => {
+    const unit = (recovery: string) =>
+      `{ devices: { unit: { kind: balanced ventilation, supplies: { den: 40 }, extracts: { bath: 40 }, moisture recovery: ${recovery} } } }`;
+    expect(guards(unit('0 %'))).toBe('damp air');
+    expect(guards(unit('65 %'))).toBe('damp dry air');
+    expect(guards(unit('65 %'), unit('0 %'))).toBe('damp dry air');
+    expect(guards(unit('0 %'), unit('65 %'))).toBe('damp air');
+  });
+
   test('prices and windows alone tell nothing: everything counts', () => {
     const all = 'damp cold heat dry air';
     expect(guards('{ money: { gas: { price: 0.09 } } }')).toBe(all);
