@@ -1,10 +1,9 @@
 import { extraPerYear } from '../compare/other-prices.ts';
 import { newPurchases } from '../purchase/new-purchases.ts';
-import { furtherEffects } from '../verdict/decision.ts';
+import { furtherEffects, lesserWords } from '../verdict/decision.ts';
 import { guardsOf } from '../verdict/guards.ts';
 import { leadWords } from '../verdict/lead-words.ts';
 import { moneyTurn } from '../verdict/money-turn.ts';
-import { partRivalWords } from '../verdict/part-rival.ts';
 import { turnWords } from '../verdict/turn-words.ts';
 import { weighPlan } from '../verdict/weigh-plan.ts';
 import type { AskedPlan } from './plan-questions.ts';
@@ -38,7 +37,7 @@ export function purchaseAnswer(
   const turn = moneyTurn({ ...setup, weighed });
   return [
     leadWords(setup, weighed),
-    ...partRivalWords(setup, weighed),
+    ...lesserWords(setup, weighed),
     turnWords(setup, weighed, turn),
     ...(weighed.verdict === 'not needed' ? furtherEffects(weighed) : []),
   ];

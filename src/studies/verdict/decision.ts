@@ -5,6 +5,7 @@ import { extraPerYear } from '../compare/other-prices.ts';
 import { leadWords } from './lead-words.ts';
 import { type MoneyTurn, type MoneyTurnSetup, moneyTurn } from './money-turn.ts';
 import { partRivalWords } from './part-rival.ts';
+import { partWayWords } from './part-way.ts';
 import { turnWords } from './turn-words.ts';
 import { type Verdict, type Weighing, type WeighSetup, weighPlan } from './weigh-plan.ts';
 
@@ -64,7 +65,7 @@ export function decision(setup: DecisionSetup): Decision {
     ...{ verdict, turn, sure, instead: better?.plan ?? null },
     sentences: [
       `${first === '' ? '' : `${first} `}${leadWords(setup, weighed)}`,
-      ...partRivalWords(setup, weighed),
+      ...lesserWords(setup, weighed),
       turnWords(setup, weighed, turn),
       ...furtherEffects(weighed),
       ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
@@ -72,6 +73,12 @@ export function decision(setup: DecisionSetup): Decision {
       ...(close && near.length === 0 ? [notSureWords(setup, verdict, apart, moved)] : []),
     ],
   };
+}
+
+/** What does as much against the main thing alone, else what goes part of the way, for less. */
+export function lesserWords(setup: DecisionSetup, weighed: Weighing): string[] {
+  const rival = partRivalWords(setup, weighed);
+  return rival.length > 0 ? rival : partWayWords(setup, weighed);
 }
 
 /** What else people notice of it; of what is not needed, all. */

@@ -130,6 +130,6 @@ const MINDED = 2;
 const DRY = 5;
 const WET = 1;
 /** Mould index from which growth is seen under a microscope. */
-const GROWTH = 1;
+export const GROWTH = 1;
 /** Share by which a level must differ for a plan to have changed it. [-] */
 const MOVED = 0.02;

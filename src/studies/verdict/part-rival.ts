@@ -4,7 +4,7 @@ import { effectsOf } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import { asMuch, type Judged } from './as-good.ts';
 import type { DecisionSetup } from './decision.ts';
-import { guardOf, HARM } from './guards.ts';
+import { GROWTH, guardOf, HARM } from './guards.ts';
 import type { Weighing } from './weigh-plan.ts';
 
 /**
@@ -21,6 +21,7 @@ export function partRivalWords(setup: DecisionSetup, weighed: Weighing): string[
   const [cheapest] = setup.rivals
     .map(judged)
     .filter(asMuch({ baseline, plan, room: setup.room, helped: [guard] }))
+    .filter(({ figures }) => !(startsMould(figures) && !startsMould(baseline.figures)))
     .sort((a, b) => extraPerYear(b.measures, a.measures));
   if (cheapest === undefined) return [];
   if (extraPerYear(setup.plan, cheapest.measures) > -LEAST_SAVED * extra) return [];
@@ -33,6 +34,9 @@ export function partRivalWords(setup: DecisionSetup, weighed: Weighing): string[
     `Against ${HARM[guard]} alone, ${cheapest.figures.plan} does as much and ${cost < 0 ? 'saves' : 'costs'} ${money}${but}.`,
   ];
 }
+
+/** What makes mould grow where none did is no way to anything. */
+const startsMould = ({ mould }: Judged['figures']): boolean => mould.value >= GROWTH;
 
 const judged = (measures: DecisionSetup['plan']): Judged => ({
   measures,

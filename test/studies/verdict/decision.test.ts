@@ -213,6 +213,39 @@ test('what does as much against the main thing alone, for less, is named with it
   );
 });
 
+test('what would start mould is no way to anything, however cheap', () => {
+  const dryness = (name: string, dry: number, mould: number, energy: number) =>
+    somePlan(name, {
+      energy,
+      den: {
+        outside: { humidity_low: dry * 175.2 },
+        over: { mould_index_peak: mould, cold_spot_hours_above_80_pct: 1000 * mould },
+      },
+    });
+  const asked = (mould: number) =>
+    decide({
+      ...{ baseline: dryness('as-lived', 37, 0, 1000), guards: ['dry'], purchases: [] },
+      ...{ plan: dryness('humid', 10, 0, 1080), rivals: [dryness('off', 5, mould, 900)] },
+    }).sentences.join(' ');
+  expect(asked(5)).not.toContain('off');
+  expect(asked(0.9)).toContain('Against dry air alone, off does as much and saves');
+});
+
+test('what goes half of the way for half of the money is named', () => {
+  const dear = plan('dry', { spots: 50, mould: 0.1, energy: 1149, purchaseCost: 25 });
+  const moved = plan('laundry', { spots: 500, mould: 1, energy: 1044 });
+  const found = (...rivals: PlanMeasures[]) => decide({ plan: dear, rivals }).sentences[1];
+  expect(found(moved)).toBe(
+    'laundry goes part of the way and costs 44 GBP a year: mould is less likely (index 1.0, was 4.0, den).',
+  );
+  const best = plan('vent', { spots: 400, mould: 0.8, energy: 990 });
+  expect(found(moved, best)).toMatch('vent goes part of the way and saves 10 GBP a year: mould');
+  // Less than half of the way, more than half of the money, or with cold people: not a word.
+  expect(found(plan('far', { spots: 700, mould: 2.2, energy: 1044 }))).toMatch(/^It turns/);
+  expect(found(plan('dear', { spots: 500, mould: 1, energy: 1088 }))).toMatch(/^It turns/);
+  expect(found(plan('cold', { spots: 500, mould: 1, energy: 900, cold: 1 }))).toMatch(/^It turns/);
+});
+
 test('what is to be said first is said in one sentence with the verdict', () => {
   expect(decide({ first: 'Mend the stove.' }).sentences[0]).toMatch(/^Mend the stove\. Buy it if/);
 });

@@ -1,0 +1,36 @@
+import { figureText } from '../../units/figure-text.ts';
+import { extraPerYear } from '../compare/other-prices.ts';
+import { effectsOf } from '../effects/plan-effects.ts';
+import { planFigures } from '../effects/plan-figures.ts';
+import type { DecisionSetup } from './decision.ts';
+import { guardOf } from './guards.ts';
+import { CLEAR, type Weighing } from './weigh-plan.ts';
+
+/**
+ * Where nothing does as much as a plan that is worth it, but something goes at least half of the way
+ * against what it helps against most, for half of its money or less and without making anything clearly
+ * worse: that which goes farthest, with its money. Empty where nothing does.
+ */
+export function partWayWords(setup: DecisionSetup, weighed: Weighing): string[] {
+  const { verdict, extra, effects, helped } = weighed;
+  const main = effects.find((effect) => effect.better && helped.includes(guardOf(effect)));
+  if (verdict !== 'worth it' || main === undefined || !(extra > 0)) return [];
+  const before = planFigures(setup.baseline);
+  const [farthest] = setup.rivals
+    .map((rival) => {
+      const figures = planFigures(rival);
+      const its = effectsOf(before, figures);
+      const harmless = its.every(({ better, weight }) => better || weight < CLEAR);
+      const same = its.find(({ of, better }) => better && of === main.of);
+      const cost = extraPerYear(setup.baseline, rival);
+      return { name: figures.plan, cost, same: harmless ? same : undefined };
+    })
+    .filter(({ cost, same }) => cost <= extra / 2 && (same?.weight ?? 0) >= main.weight / 2)
+    .sort((a, b) => b.same!.weight - a.same!.weight || a.cost - b.cost);
+  if (farthest === undefined) return [];
+  const { name, cost, same } = farthest;
+  const money = `${figureText(Math.abs(cost), 0)} ${setup.plan.money.currency} a year`;
+  return [
+    `${name} goes part of the way and ${cost < 0 ? 'saves' : 'costs'} ${money}: ${same!.words}.`,
+  ];
+}
