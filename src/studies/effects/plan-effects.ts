@@ -94,12 +94,7 @@ function shareEffect(
 ): Effect | null {
   const [was, is] = [figure(from), figure(to)];
   if (Math.abs(is - was) < 1) return null;
-  const now = `${pct(is)} of the time (was ${pct(was)})`;
-  const good =
-    fine === null
-      ? `${wrong} only ${now}`
-      : `${fine} ${pct(100 - is)} of the time (was ${pct(100 - was)})`;
-  const words = is < was ? good : `${wrong} ${now}`;
+  const words = is < was ? fine(is, was) : `${wrong} ${pct(is)} of the time (was ${pct(was)})`;
   const weight = Math.abs(is - was) / points;
   return { of, better: is < was, weight, word: is < was ? better : worse, words };
 }
@@ -142,26 +137,37 @@ interface Share {
   readonly figure: (figures: PlanFigures) => number;
   readonly worse: string;
   readonly better: string;
-  /** How the rest of the time is told; null where its words would turn the sense round ("are not too warm 99 % of the time"). */
-  readonly fine: string | null;
+  /** That it is less than it was, both in %. */
+  readonly fine: (is: number, was: number) => string;
   readonly wrong: string;
 }
+
+/** "rooms are dry enough 90 % of the time (was 70 %)" */
+const enough =
+  (words: string) =>
+  (is: number, was: number): string =>
+    `${words} ${pct(100 - is)} of the time (was ${pct(100 - was)})`;
+/** Not as the rest of the time, because "people are not too warm 99 % of the time" may mean its opposite. */
+const seldomTooWarm = (is: number, was: number): string =>
+  is < 0.5
+    ? `hardly anybody is too warm any more (was ${pct(was)} of the time)`
+    : `people are too warm only ${pct(is)} of the time (was ${pct(was)})`;
 
 const SHARES: readonly Share[] = [
   {
     ...{ of: 'damp' as const, figure: ({ damp }: PlanFigures) => damp, points: 5 },
     ...{ worse: 'damper', better: 'drier' },
-    ...{ fine: 'rooms are dry enough', wrong: 'rooms are too damp' },
+    ...{ fine: enough('rooms are dry enough'), wrong: 'rooms are too damp' },
   },
   {
     ...{ of: 'dry' as const, figure: ({ dry }: PlanFigures) => dry, points: 15 },
     ...{ worse: 'too dry more often', better: 'too dry less often' },
-    ...{ fine: 'air is moist enough', wrong: 'air is too dry' },
+    ...{ fine: enough('air is moist enough'), wrong: 'air is too dry' },
   },
   {
     ...{ of: 'warm' as const, figure: ({ warm }: PlanFigures) => warm, points: 5 },
     ...{ worse: 'hotter', better: 'cooler when hot' },
-    ...{ fine: null, wrong: 'people are too warm' },
+    ...{ fine: seldomTooWarm, wrong: 'people are too warm' },
   },
 ];
 

@@ -45,7 +45,8 @@ function worthWords(
     return `Even for nothing ${plan.plan} would come second: what it does besides would have to be worth ${a} to you.`;
   }
   const gift = giftWords(setup, extra);
-  if (verdict === 'worth it') return `It turns where that is worth less than ${a} to you${gift}.`;
+  if (verdict === 'worth it')
+    return `It turns where ${plan.plan} is worth less than ${a} to you${gift}.`;
   return `What ${plan.plan} does besides would have to be worth ${a} to you${gift}.`;
 }
 

@@ -100,6 +100,12 @@ test.each([
   expect(told({ [key]: 10 }, { [key]: 10.9 })).toEqual([]);
 });
 
+test('of heat that is gone no share of nought is told', () => {
+  expect(told({ warm: 14 }, { warm: 0.4 })).toEqual([
+    ['hardly anybody is too warm any more (was 14 % of the time)', true],
+  ]);
+});
+
 describe('air', () => {
   const co2 = (value: number, over = 5): AirFigure => ({
     ...{ name: 'co2', label: 'CO2', unit: 'ppm', kind: 'worst night', value, over, minded: false },

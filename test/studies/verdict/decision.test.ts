@@ -52,7 +52,7 @@ describe('worth it', () => {
       turn: { of: 'worth', fuel: '', value: 65, today: null },
       sentences: [
         `Buy it if 65 GBP a year are worth it to you: with dry ${DRIER_WORDS}; nothing else that was tried does as much for less without making something else worse.`,
-        'It turns where that is worth less than 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
+        'It turns where dry is worth less than 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
         `What it changes most: ${DRIER_WORDS.replace(' and cold', '; cold')}.`,
       ],
     });
@@ -99,7 +99,7 @@ describe('worth it', () => {
     const warm = plan('warm', { spots: 50, energy: 1060 });
     const found = decide({ plan: warm, purchases: [], room: null });
     expect(found.sentences[0]).toMatch(/^Do it if 60 GBP a year are worth it to you: with warm /);
-    expect(found.sentences[1]).toBe('It turns where that is worth less than 60 GBP a year to you.');
+    expect(found.sentences[1]).toBe('It turns where warm is worth less than 60 GBP a year to you.');
   });
 
   test('without a price it turns at a price of the fuel', () => {
