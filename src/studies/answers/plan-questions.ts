@@ -2,7 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { type Change, changesBetween, type PlanParts, planParts } from '../effects/plan-changes.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
-import { titleOf } from './question-title.ts';
+import { movesHeat, titleOf } from './question-title.ts';
 
 /** A plan that was run, with all that answers are made from. */
 export interface AskedPlan {
@@ -50,8 +50,11 @@ export function questionBetween(against: AskedPlan, plan: AskedPlan): string | n
   return about === null ? null : titleOf({ about, plan, against });
 }
 
-const groupOf = (asked: Asked): string =>
-  asked.about === 'purchase' ? titleOf(asked) : asked.about;
+/** What is answered together; to move heat to other hours answers nobody who asks for less of it. */
+function groupOf(asked: Asked): string {
+  const moves = asked.about === 'setting' && movesHeat(asked.plan.prepared, asked.against.prepared);
+  return moves || asked.about === 'purchase' ? titleOf(asked) : asked.about;
+}
 
 /** What one plan asks. */
 export interface Asked {

@@ -1,3 +1,4 @@
+import type { WeekSchedule } from '../../control/household.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { andList } from '../../units/word-list.ts';
 import { highestSettings } from '../effects/plan-changes.ts';
@@ -10,8 +11,20 @@ export function titleOf({ about, plan, against }: Asked): string {
   return about === 'setting' ? settingTitle(plan.prepared, against.prepared) : TITLES[about];
 }
 
+/** Whether a room is kept warmer than it was at some hours and cooler at others. */
+export function movesHeat({ household: plan }: PreparedPlan, { household }: PreparedPlan): boolean {
+  const values = ({ spells }: WeekSchedule): number[] =>
+    spells.map(({ value }) => value).filter(Number.isFinite);
+  return plan.setpoints.some((setpoints, i) => {
+    const [has, had] = [values(setpoints), values(household.setpoints[i]!)];
+    if (has.length === 0 || had.length === 0) return false;
+    return Math.max(...has) > Math.max(...had) && Math.min(...has) < Math.min(...had);
+  });
+}
+
 /** "19 °C or 21 °C?", or with the rooms where only some have another setting. */
 function settingTitle(plan: PreparedPlan, other: PreparedPlan): string {
+  if (movesHeat(plan, other)) return 'Warmer at some hours, cooler at others?';
   const [has, had] = [highestSettings(plan), highestSettings(other)];
   const changed = has.flatMap((setting, i) => (setting === had[i] ? [] : [i]));
   const heated = has.filter((setting, i) => setting !== null || had[i] !== null).length;

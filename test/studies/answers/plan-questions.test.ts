@@ -54,6 +54,18 @@ test('nobody asks what it is to have no rules any more, or to heat again where n
   }
 });
 
+test('less heat, and heat at other hours, are two questions', () => {
+  const plans = `  a: { change: { heating: { hours: "07:00-23:00", setback: 16 } } }
+  less: { change: { heating: { setpoint: 19, hours: "07:00-23:00", setback: 16 } } }
+  stored: { change: { heating: { hours: null, setback: 16, setpoint: [{ from: "00:30", to: "07:00", setpoint: 23 }, { from: "07:00", to: "23:00", setpoint: 19 }] } } }
+  most: { change: { heating: { setpoint: 23, hours: "07:00-23:00", setback: 16 } } }
+`;
+  expect(asked(plans)).toEqual([
+    ['19 °C or 21 °C?', 'less - a', 'most - a'],
+    ['Warmer at some hours, cooler at others?', 'stored - a'],
+  ]);
+});
+
 test('a setting of one room names it', () => {
   const plans = `  a: { change: {} }
   b: { change: { heating: { rooms: { bath: { setpoint: 24 } } } } }
