@@ -7,8 +7,8 @@ import { wrapText } from './wrap-text.ts';
 /**
  * The answer of a comparison on one screen: each question in two or three sentences, what nobody
  * would have guessed, then a line of figures and a sentence for each plan. Where that is more lines
- * than there may be, what each plan gains and by what is left out, and then the last questions; what
- * a plan is stands whole.
+ * than there may be, what each plan gains and by what is left out, and then the last questions, with a
+ * line that says so; what a plan is stands whole.
  *
  * @param most  lines at most
  */
@@ -42,6 +42,7 @@ export function compareSummary(given: ComparisonAnswers, width: number, most: nu
   const laid = (questions: readonly QuestionAnswer[]): string[] => [
     ...caveat,
     ...[...questions.map((question) => answered(question, width)), ...surprise].flatMap(linesOf),
+    ...leftOut(answers.questions.length - questions.length),
   ];
   const rows = body(ROOMS.find((room) => fits(laid(answers.questions), body(room))) ?? 'tight');
   const kept = fitting(answers.questions, (questions) => fits(laid(questions), rows));
@@ -75,6 +76,10 @@ function fitting(
   while (kept.length > 1 && !fits(kept)) kept = kept.slice(0, -1);
   return kept;
 }
+
+/** Whoever asked them shall know that there is an answer. */
+const leftOut = (count: number): string[] =>
+  count === 0 ? [] : [`--all answers ${count} more question${count === 1 ? '' : 's'}.`];
 
 const answered = ({ title, sentences }: QuestionAnswer, width: number): string =>
   paragraph(title, sentences.join(' '), width);

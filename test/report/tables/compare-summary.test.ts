@@ -113,6 +113,8 @@ describe('a screen', () => {
     expect(text).toContain('19 °C or 21 °C?');
     expect(text).not.toContain('Buy drier');
     expect(text).toContain('\nSurprising: plan-3 rings at night.');
+    expect(text).toContain('\n--all answers 1 more question.\n');
+    expect(compareSummary(answers(12), 80, 60)).not.toContain('--all');
   });
 });
 
