@@ -29,7 +29,9 @@ function settingTitle(plan: PreparedPlan, other: PreparedPlan): string {
   const changed = has.flatMap((setting, i) => (setting === had[i] ? [] : [i]));
   const heated = has.filter((setting, i) => setting !== null || had[i] !== null).length;
   const names = changed.map((i) => plan.home.rooms[i]!.name);
-  const where = changed.length === heated ? '' : ` (${names.slice(0, 2).join(', ')})`;
+  const more = names.length > 3 ? ` and ${names.length - 2} more` : '';
+  const told = more === '' ? andList(names) : names.slice(0, 2).join(', ') + more;
+  const where = changed.length === heated ? '' : ` (${told})`;
   const values = [...new Set(changed.flatMap((i) => [has[i]!, had[i]!]))];
   if (values.length !== 2 || values.includes(null!)) return `Another setting${where}?`;
   const [low, high] = values.sort((a, b) => a - b);
