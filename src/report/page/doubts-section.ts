@@ -41,7 +41,7 @@ ${
       )
 }
 ${otherDrawn(purchase)}
-${leftAside(untried, 'that were not drawn')}
+${leftAside(untried)}
 ${unusableDoubts.length === 0 ? null : html`<p>Stated as doubtful, but of no number of these plans or out of their range: ${unusableDoubts.join(', ')}.</p>`}
 </div></div>`,
   };
@@ -54,13 +54,15 @@ function drawnWords({ about, doubt, draws }: PlanStudy): Html {
   return html`<p>Every value that nobody knows exactly is drawn between its low and its high, all of them at once, and the same with and without ${name}: a dot is a draw, the bar the middle without the lowest and highest tenth, the upright line doing nothing. The other picture takes those that the figures follow most, once low and once high, all else as it is. Money is what is spent a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${measures.money.currency} as it is; below 0 is saved.</p>`;
 }
 
-function leftAside(inputs: readonly DoubtfulInput[], words: string): Html | null {
+function leftAside(inputs: readonly DoubtfulInput[]): Html | null {
   if (inputs.length === 0) return null;
   const items = inputs.map(
     ({ path, low, high }) => html`<code>${path}</code> ${figureText(low)} to ${figureText(high)}`,
   );
-  return details(`${inputs.length} ${words}`, list(items));
+  return details(`${inputs.length} that ${were(inputs.length)} not drawn`, list(items));
 }
+
+const were = (count: number): string => (count === 1 ? 'was' : 'were');
 
 /** The rest of what was drawn, which the money follows less. */
 function otherDrawn({ draws, doubt, about }: PlanStudy): Html | null {
@@ -73,7 +75,7 @@ function otherDrawn({ draws, doubt, about }: PlanStudy): Html | null {
     return html`<code>${path}</code> ${figureText(low)} to ${figureText(high)}`;
   });
   return details(
-    `${rest.length} that were drawn and matter less to ${about.option.name}`,
+    `${rest.length} that ${were(rest.length)} drawn and ${rest.length === 1 ? 'matters' : 'matter'} less to ${about.option.name}`,
     list(items),
   );
 }

@@ -35,7 +35,7 @@ function triedWords(
       : null
   }${
     impossible === 0 ? null : `; ${impossible} of these draws were no home and are left out`
-  }.${untried === 0 ? null : ` ${untried} more were not drawn.`}`;
+  }.${untried === 0 ? null : ` ${untried} more ${untried === 1 ? 'was' : 'were'} not drawn.`}`;
 }
 
 type Drawn = NonNullable<NonNullable<ReportInput['study']['purchase']>['draws']>['doubt'];

@@ -35,7 +35,7 @@ nav ul { list-style: none; margin: .4rem 0 0; padding: 0; display: flex; flex-wr
 .hero { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 1fr); gap: 3rem; }
 .pair, .grid { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 1.5rem 3rem; align-items: start; }
 .columns { columns: 2; column-gap: 3rem; }
-.columns > ul { margin-top: 0; }
+.columns > ul, .columns > div > ul { margin-top: 0; }
 .columns > *, .columns li { break-inside: avoid; }
 .columns > ul { break-inside: auto; }
 .beside h3:first-child { margin-top: 0; }
@@ -130,8 +130,8 @@ select { font: inherit; max-width: 100%; padding: .3rem; color: var(--ink); back
 .try { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); gap: 3rem; margin-top: 2rem; align-items: start; }
 .panel { background: var(--raised); border-top: 3px solid var(--mark); padding: 1rem 1.25rem; }
 .panel h3 { margin-top: 0; }
-.knob { display: grid; grid-template-columns: 1fr auto; gap: 0 1rem; }
-.knob output { font-weight: 700; font-variant-numeric: tabular-nums; }
+.knob { display: grid; grid-template-columns: minmax(45%, 1fr) auto; gap: 0 1rem; }
+.knob output { font-weight: 700; font-variant-numeric: tabular-nums; text-align: right; }
 .knob input { grid-column: 1 / -1; width: 100%; accent-color: var(--mark); }
 .try input[type="checkbox"] { accent-color: var(--mark); }
 .try table { width: 100%; }

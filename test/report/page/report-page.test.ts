@@ -198,7 +198,7 @@ describe('what a section tells', () => {
     const { inputs } = study.purchase!.draws!.doubt;
     expect(inputs.length).toBeGreaterThan(20);
     expect(section('answer')).toContain(
-      `${inputs.length} values that nobody knows exactly were drawn 5 times, all at once, with and without the plan. ${study.untried.length} more were not drawn.`,
+      `${inputs.length} values that nobody knows exactly were drawn 5 times, all at once, with and without the plan. 1 more was not drawn.`,
     );
   });
 
@@ -330,6 +330,27 @@ describe('what a section tells', () => {
     expect(texts.length).toBeGreaterThan(0);
     for (const { text } of texts) expect(section('cautions')).toContain(text);
     expect(section('cautions')).toContain('a gap of 2 h was filled & marked');
+  });
+
+  test('cautions: a heading and its list are one block, which columns do not part', () => {
+    const blocks = all(byId(read, 'cautions'), 'div').filter(
+      (div) => (div.attributes['class'] ?? '') === 'columns',
+    );
+    const headings = blocks.flatMap((block) => all(block, 'h3'));
+    const grouped = blocks.flatMap((block) =>
+      all(block, 'div').filter((div) => all(div, 'h3').length === 1 && all(div, 'ul').length === 1),
+    );
+    expect(headings.length).toBeGreaterThan(1);
+    expect(grouped).toHaveLength(headings.length);
+  });
+
+  test('one that was not drawn is told as one, two as two', async () => {
+    expect(study.untried).toHaveLength(1);
+    expect(section('doubts')).toContain('1 that was not drawn');
+    const two = { ...study, untried: [...study.untried, ...study.untried] };
+    const made = readMarkup((await reportPage(inputOf(two, TEXT))).page);
+    expect(textOf(byId(made, 'answer'))).toContain('2 more were not drawn.');
+    expect(textOf(byId(made, 'doubts'))).toContain('2 that were not drawn');
   });
 
   test('assumptions: every value that nobody gave, of baseline and purchase, with its source', () => {
