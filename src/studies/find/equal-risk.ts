@@ -16,6 +16,11 @@ export interface EqualRisk {
     readonly plan: PlanMeasures;
   } | null;
   readonly dry: { readonly words: string; readonly plan: PlanMeasures };
+  /** Where even much warmth does less than a dehumidifier at its usual setting: both of them; else null. */
+  readonly beyond: {
+    readonly warm: { readonly words: string; readonly plan: PlanMeasures };
+    readonly dry: { readonly words: string; readonly plan: PlanMeasures };
+  } | null;
   readonly runs: readonly FindingRun[];
 }
 
@@ -44,9 +49,10 @@ export async function equalRisk(setup: FindSetup, room: string): Promise<EqualRi
     ...{ low: 0, high: WARMEST, tolerance: TOLERANCE, at },
     holds: (plan) => spots(plan) <= spots(usual),
   });
-  const warmRows = warm.all.map(({ value, tried, holds }) =>
-    rowOf(value === 0 ? 'as it is' : heated(value), tried, holds),
-  );
+  const warmRows = (enough: PlanMeasures) =>
+    warm.all.map(({ value, tried }) =>
+      rowOf(value === 0 ? 'as it is' : heated(value), tried, spots(tried) <= spots(enough)),
+    );
   const usualWords = `a dehumidifier of ${LABEL} L/day`;
   if (warm.found !== null) {
     const { value: kelvin, tried: plan } = warm.found;
@@ -54,7 +60,8 @@ export async function equalRisk(setup: FindSetup, room: string): Promise<EqualRi
       asIs,
       warm: { words: heated(kelvin), kelvin, plan },
       dry: { words: usualWords, plan: usual },
-      runs: [...warmRows, rowOf(usualWords, usual, true)],
+      beyond: null,
+      runs: [...warmRows(usual), rowOf(usualWords, usual, true)],
     };
   }
 
@@ -73,10 +80,15 @@ export async function equalRisk(setup: FindSetup, room: string): Promise<EqualRi
       dry === null
         ? { words: usualWords, plan: usual }
         : { words: setTo(dry.value), plan: dry.tried },
+    beyond: {
+      warm: { words: heated(WARMEST), plan: warm.all.at(-1)!.tried },
+      dry: { words: usualWords, plan: usual },
+    },
     runs: [
-      ...warmRows,
+      ...warmRows(mild),
       rowOf(heated(MILD), mild, true),
       ...driest.all.map(({ value, tried, holds }) => rowOf(setTo(value), tried, holds)),
+      rowOf(usualWords, usual, spots(usual) <= spots(mild)),
     ],
   };
 }

@@ -29,7 +29,11 @@ export async function findHeatOrDry(setup: FindSetup, room: string): Promise<Fin
 /** Whether a cold spot that is so long above 80 % is so most of the time. @param hours  [h] */
 const staysWet = (hours: number, { period }: PlanMeasures): boolean => hours > period.hours / 2;
 
-function answerOf({ asIs, warm, dry }: EqualRisk, room: string, ratio: Ratio | null): string[] {
+function answerOf(
+  { asIs, warm, dry, beyond }: EqualRisk,
+  room: string,
+  ratio: Ratio | null,
+): string[] {
   const spots = coldSpots(room);
   const hours = (plan: PlanMeasures) => `${figureText(spots(plan), 0)} h`;
   const more = (plan: PlanMeasures) =>
@@ -42,9 +46,14 @@ function answerOf({ asIs, warm, dry }: EqualRisk, room: string, ratio: Ratio | n
     `${now}; with ${warm.words} for ${hours(warm.plan)}, with ${dry.words} for ${hours(dry.plan)}.`,
     ...(wet
       ? [
-          `Neither makes the ${room} dry: more than half of the ${figureText(asIs.period.hours, 0)} h mould can grow there either way, so look for what else keeps it damp.`,
+          `Neither makes the ${room} dry: more than half of the ${figureText(asIs.period.hours, 0)} h mould can grow there either way${beyond === null || staysWet(spots(beyond.dry.plan), asIs) ? ', so look for what else keeps it damp' : ''}.`,
         ]
       : []),
+    ...(beyond === null
+      ? []
+      : [
+          `More drying does more: ${beyond.dry.words} at its usual setting leaves ${hours(beyond.dry.plan)} for ${more(beyond.dry.plan)} ${asIs.money.currency} a year, even ${beyond.warm.words} ${hours(beyond.warm.plan)} for ${more(beyond.warm.plan)}.`,
+        ]),
     `Heating comes to ${more(warm.plan)} ${asIs.money.currency} a year, drying to ${more(dry.plan)}, without the price of the device.`,
     cheaperWords(warm.plan, dry.plan),
     ratioWords(ratio),

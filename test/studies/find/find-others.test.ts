@@ -241,7 +241,18 @@ money: { gas: 0.07, electricity: 0.28 }`;
     );
     expect(wet.runs.some(({ holds }) => holds)).toBe(false);
 
+    expect(wet.answer.join(' ')).toContain('either way, so look for what else keeps it damp.');
+
+    // Even six kelvins leave 6900 h: the two are set side by side at little of each, and both told at much.
+    const strong = await straight(7500, 700, 50);
+    expect(strong.answer.join(' ')).toContain(
+      'More drying does more: a dehumidifier of 12 L/day at its usual setting leaves 700 h for +50 GBP a year, even the den 6.0 K warmer 6900 h for +360.',
+    );
+    expect(strong.answer.join(' ')).not.toContain('look for what else');
+    expect(strong.runs.at(-1)).toMatchObject({ figure: 700, holds: true });
+
     const drier = await straight(600, 400, 150);
+    expect(drier.answer.join(' ')).not.toContain('More drying');
     expect(drier.answer.join(' ')).not.toContain('Neither');
     expect(drier.answer.join(' ')).toContain('heating is the cheaper way, by 30 GBP a year.');
     expect(drier.runs.some(({ holds }) => holds)).toBe(true);
