@@ -37,7 +37,7 @@ export function placed(
         where: pathWords(path),
         expected,
         got: got ?? valueWords(value),
-        hint: hint ?? hintOf(near, value),
+        hint: hint ?? hintOf(near, value, key === true),
       };
     });
   if (findings.length > MOST) {
@@ -49,8 +49,10 @@ export function placed(
   return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
-function hintOf(near: string | null, value: unknown): string {
+function hintOf(near: string | null, value: unknown, key: boolean): string {
   if (near !== null) return `did you mean ${JSON.stringify(near)}?`;
+  // "{ description: dry, warm }" is a description and a key without a value.
+  if (key && value === null) return 'between braces, text with a comma needs quotes';
   return typeof value === 'string' ? decimalCommaHint(value) : '';
 }
 

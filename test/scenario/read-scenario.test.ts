@@ -35,6 +35,11 @@ describe('one mistake, one line that says where, what was expected, what came an
       'h.yaml:8:1: heatng: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, log, doubts, fitted, plans, got "heatng", which is not known (did you mean "heating"?)',
     ],
     [
+      'text with a comma between braces',
+      'plans: { now: { description: dry, windows shut, change: {} } }',
+      'h.yaml:8:35: plans.now.windows shut: expected one of the keys description, based on, change, purchases, got "windows shut", which is not known (between braces, text with a comma needs quotes)',
+    ],
+    [
       'a key of a later time',
       'forecast: {}',
       'h.yaml:8:1: forecast: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, log, doubts, fitted, plans, got "forecast", which is not known',
