@@ -10,6 +10,8 @@ export function deviceCautions(context: CautionContext): Notice[] {
     ...spillage(context),
     ...electrics(context),
     ...dehumidifier(context),
+    ...humidifier(context),
+    ...purifier(context),
     ...singleDuct(context),
     ...sleepersUnseen(context),
     ...infantRoom(context),
@@ -79,6 +81,26 @@ function dehumidifier(context: CautionContext): Notice[] {
     {
       id: 'dehumidifier',
       text: 'A dehumidifier treats a symptom: leaks and rising damp come first. It brings no fresh air, and its tank wants emptying.',
+    },
+  ];
+}
+
+function humidifier(context: CautionContext): Notice[] {
+  if (ofKind(context, 'humidifier').length === 0) return [];
+  return [
+    {
+      id: 'humidifier',
+      text: 'A humidifier that is not emptied and cleaned as its maker says, every few days or daily, blows germs and scale into the room; water that it adds ends on the coldest corner.',
+    },
+  ];
+}
+
+function purifier(context: CautionContext): Notice[] {
+  if (ofKind(context, 'purifier').length === 0) return [];
+  return [
+    {
+      id: 'purifier',
+      text: 'A purifier brings no fresh air: it takes neither CO2 nor carbon monoxide nor damp away, and cleans less and less until its filter is changed.',
     },
   ];
 }

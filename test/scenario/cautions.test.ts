@@ -77,6 +77,16 @@ test('devices: fumes, sleepers that sensors miss, night hours, the room of an in
   expect(device(drier(', gate: when present'), infant)).toContain('sleepers-unseen');
 });
 
+test('a humidifier wants cleaning, and a purifier replaces no fresh air', () => {
+  const device = (kind: string) =>
+    ids(`heating: { source: heat pump }\ndevices: { d: { kind: ${kind}, room: living } }`);
+  expect(device('humidifier')).toContain('humidifier');
+  expect(device('humidifier')).not.toContain('purifier');
+  expect(device('purifier')).toContain('purifier');
+  const text = cautions('devices: { d: { kind: purifier, room: living } }').map((one) => one.text);
+  expect(text.join(' ')).toContain('takes neither CO2 nor carbon monoxide nor damp away');
+});
+
 test('an air conditioner with a single duct draws in outdoor air, and fumes where fuel burns', () => {
   const cooled = (source: string, more = 'heating: { source: heat pump }') =>
     ids(`${more}\ncooling: { source: ${source}, rooms: [bedroom] }`);

@@ -24,6 +24,8 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   'sleepers-unseen': 'sensors miss sleepers',
   unattended: 'devices run unattended',
   dehumidifier: 'drying treats a symptom',
+  humidifier: 'humidifiers want cleaning',
+  purifier: 'purifiers bring no fresh air',
   stove: 'sweep the chimney',
   spillage: 'fans may draw fumes back',
   'stove-depressurised': 'fans may make the stove smoke',
