@@ -28,6 +28,11 @@ export function checkTimes(raw: RawSeries, problems: Problem[]): TimeGrid | null
     return null;
   }
   const step = commonStep(time);
+  if (step === 0 && time[1]! < time[0]!) {
+    const [first, second] = [isoTime(time[0]!), isoTime(time[1]!)];
+    complain(raw.line[1]!, 'rows with the earliest first', `${second} after ${first}`, BACK_HINT);
+    return null;
+  }
   if (step < SHORTEST_STEP || step > LONGEST_STEP) {
     complain(raw.line[1]!, 'rows from 5 minutes to 3 hours apart', duration(step), stepHint(step));
     return null;

@@ -188,6 +188,12 @@ describe('times', () => {
     ]);
   });
 
+  test('the newest first', () => {
+    expect(complaints(tidy(HEADER, rows([3, 2, 1, 0])))).toEqual([
+      'out.csv:8:1: time: expected rows with the earliest first, got 2023-01-01T02:00Z after 2023-01-01T03:00Z (rows must go forward in time)',
+    ]);
+  });
+
   test('hours written as minutes', () => {
     const minutes = Array.from(
       { length: 24 },
