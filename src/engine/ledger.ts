@@ -2,7 +2,7 @@
  * Where every joule, gram of water and amount of species went, room by room and month by month.
  *
  * A term is positive when it adds to the room. `[month * rooms + room]` in every array; months are
- * counted from the period's first calendar month (UTC).
+ * counted from the period's first calendar month by the household's clock.
  */
 export interface Ledger {
   /** Calendar month (0 to 11) of each row. */

@@ -9,6 +9,8 @@ import {
   type Observation,
 } from '../control/observations.ts';
 import type { Notice } from '../home/notices.ts';
+import { toLocal } from '../units/local-clock.ts';
+import { monthStarts } from '../units/month-starts.ts';
 import type { Weather } from '../weather/weather.ts';
 import { observeSun, setBlinds } from './blinds.ts';
 import { bookImposed } from './book-imposed.ts';
@@ -59,7 +61,7 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   requireImposable(input);
   const { weather, dt, start, hours, spinUpDays } = input;
   const end = start + hours * HOUR;
-  const months = monthStarts(start, end);
+  const months = monthStarts(start, end, input.household.clock);
   const walk = prepareWalk(input, months);
   const { model, ledger } = walk;
   settleStart(model, input, walk.season);
@@ -149,7 +151,7 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
   const rooms = home.rooms.length;
   const doors = home.doorways.length;
   const species = home.species.length;
-  const calendar = months.map((m) => new Date(m * 1000).getUTCMonth());
+  const calendar = months.map((m) => new Date(toLocal(household.clock, m) * 1000).getUTCMonth());
   const stepper = createStepper(
     {
       model: copyState(preparation.model),
@@ -265,17 +267,6 @@ function takeStep(walk: Walk, s: number, step: number, counted: boolean, month: 
     bookImposed(model, trace.view, s, flows, row);
   }
   recordHome(trace, model, day, running, s);
-}
-
-/** Instants at which the calendar months (UTC) that a period touches begin, the first before it. [s UTC] */
-function monthStarts(start: number, end: number): number[] {
-  const first = new Date(start * 1000);
-  const starts: number[] = [];
-  for (let q = 0; ; q++) {
-    const utc = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + q, 1) / 1000;
-    if (utc >= end) return starts;
-    starts.push(utc);
-  }
 }
 
 function rowAt(months: readonly number[], utc: number): number {

@@ -64,9 +64,9 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
   const carried = createSpeciesMeans(home);
-  const fresh = createFreshAir(home, period);
+  const fresh = createFreshAir(home, period, setup.clock);
   const odd = createOddRooms(home);
-  const climate = createMonthlyClimate(home, period);
+  const climate = createMonthlyClimate(home, period, setup.clock);
   const levels = createSpeciesLevels(home, setup.clock, period.hours);
   const feltCold = createFeltCold(bands, winter);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour, levels.observe];

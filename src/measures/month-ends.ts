@@ -1,10 +1,14 @@
-/** Instants at which the calendar months (UTC) that a period touches end, one for each row of the ledger. [s UTC] */
-export function monthEnds({ start, hours }: { start: number; hours: number }): number[] {
-  const first = new Date(start * 1000);
-  const ends: number[] = [];
-  for (let k = 1; ; k++) {
-    const end = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + k, 1) / 1000;
-    ends.push(end);
-    if (end >= start + hours * 3600) return ends;
-  }
+import type { LocalClock } from '../units/local-clock.ts';
+import { monthStarts } from '../units/month-starts.ts';
+
+/**
+ * Instants at which the months of the wall clock that a period touches end, one for each row of the
+ * ledger; the last is the end of the period. [s UTC]
+ */
+export function monthEnds(
+  { start, hours }: { readonly start: number; readonly hours: number },
+  clock: LocalClock,
+): number[] {
+  const end = start + hours * 3600;
+  return [...monthStarts(start, end, clock).slice(1), end];
 }

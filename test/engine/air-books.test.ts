@@ -19,6 +19,25 @@ import {
 } from './homes.ts';
 import { randomHome, randomHousehold, swingingWeather } from './random-home.ts';
 
+test('months are booked by the wall clock of the household', () => {
+  const home = randomHome(6, 5);
+  const household = randomHousehold(home, 5);
+  const months = (offset: number) =>
+    simulate(
+      {
+        ...{ home, weather: swingingWeather(), dt: 3600, hours: 24 * 31, spinUpDays: 1 },
+        ...{
+          automation: noAutomation(home.rooms.length),
+          household: { ...household, clock: { from: [0], offset: [offset] } },
+        },
+        start: NEW_YEAR - offset,
+      },
+      [],
+    ).ledger.months;
+  expect(months(-3600)).toEqual([0]); // from 01:00 UTC to 01:00 UTC
+  expect(months(0)).toEqual([0]);
+});
+
 describe('the air that a run books', () => {
   const { home, automation } = withFans(randomHome(6, 5));
   let outdoorAir = 0; // m3

@@ -17,7 +17,7 @@ import type { MeasuresSetup } from '../../src/measures/measures-setup.ts';
 import { monthEnds } from '../../src/measures/month-ends.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
-import { UTC_CLOCK } from '../../src/units/local-clock.ts';
+import { toLocal, UTC_CLOCK } from '../../src/units/local-clock.ts';
 import type { Weather } from '../../src/weather/weather.ts';
 import { aHome, aRoom } from '../home/a-home.ts';
 
@@ -259,7 +259,9 @@ export function ledger(
 
 function run(own: MeasuresSetup, dt: number, entries: LedgerEntries, control: Run['control']): Run {
   const { start, hours } = own.period;
-  const months = monthEnds(own.period).map((end) => new Date((end - 1) * 1000).getUTCMonth());
+  const months = monthEnds(own.period, own.clock).map((end) =>
+    new Date(toLocal(own.clock, end - 1) * 1000).getUTCMonth(),
+  );
   const { rooms, doorways } = own.home;
   const books = ledger(rooms.length, months, entries, doorways.length);
   return { start, hours, dt, ledger: books, control, notices: [] };

@@ -1,4 +1,5 @@
 import type { TraceView } from '../../engine/trace.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
 import { monthEnds } from '../month-ends.ts';
 
 /** Outdoor air of rooms while people sleep in them. */
@@ -15,8 +16,9 @@ export interface AirAsleep {
 export function createAirAsleep(
   rooms: number,
   period: { readonly start: number; readonly hours: number },
+  clock: LocalClock,
 ): AirAsleep {
-  const ends = monthEnds(period);
+  const ends = monthEnds(period, clock);
   const air = new Float64Array(ends.length * rooms); // m3
   const asleep = new Float64Array(ends.length * rooms); // persons times s
   let row = 0;

@@ -1,5 +1,6 @@
 import type { TraceView } from '../../engine/trace.ts';
 import type { Home } from '../../home/home.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
 import { monthEnds } from '../month-ends.ts';
 
 /** What an extract fan changed in the air that comes into the home. */
@@ -25,11 +26,12 @@ export interface FanEffect {
 export function createFanEffects(
   { rooms, devices }: Pick<Home, 'rooms' | 'devices'>,
   period: { readonly start: number; readonly hours: number },
+  clock: LocalClock,
 ): { observe(trace: TraceView): void; result(rows: readonly number[]): FanEffect[] } {
   const fans = devices.flatMap(({ name, does }, device) =>
     does.kind === 'extract fan' ? [{ name, device, flow: 1000 * does.flow }] : [],
   );
-  const ends = monthEnds(period);
+  const ends = monthEnds(period, clock);
   const sums = new Float64Array(ends.length * fans.length * FIELDS);
   const last = fans.map(() => ({ share: Number.NaN, into: 0, open: 0, age: 0 }));
   let row = 0;

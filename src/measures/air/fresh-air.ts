@@ -1,6 +1,7 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import type { TraceView } from '../../engine/trace.ts';
 import type { Home } from '../../home/home.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
 import type { HeatingSeason } from '../energy/heating-season.ts';
 import type { MonthlyClimate } from '../series/monthly-climate.ts';
 import { createAirAsleep } from './air-asleep.ts';
@@ -31,12 +32,13 @@ export interface RoomAir {
 export function createFreshAir(
   home: Home,
   period: { readonly start: number; readonly hours: number },
+  clock: LocalClock,
 ): {
   observe(trace: TraceView): void;
   result(ledger: Ledger, climate: MonthlyClimate, season: HeatingSeason): FreshAir;
 } {
-  const asleep = createAirAsleep(home.rooms.length, period);
-  const fans = createFanEffects(home, period);
+  const asleep = createAirAsleep(home.rooms.length, period, clock);
+  const fans = createFanEffects(home, period, clock);
   const stoves = createStoveHours(home);
 
   function observe(trace: TraceView): void {

@@ -1,9 +1,10 @@
 import type { Home } from '../../home/home.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
 import type { Hour } from '../hourly-means.ts';
 import { monthEnds } from '../month-ends.ts';
 
-/** Means of the whole home by calendar month (UTC), the rows counted as in the ledger. */
+/** Means of the whole home by calendar month of the wall clock, the rows counted as in the ledger. */
 export interface MonthlyClimate {
   observe(hour: Hour): void;
   /** Means over the chosen rows together; zeros where they hold no time. */
@@ -28,11 +29,12 @@ export interface Climate {
 export function createMonthlyClimate(
   home: Home,
   period: { readonly start: number; readonly hours: number },
+  clock: LocalClock,
 ): MonthlyClimate {
   const rooms = home.rooms.length;
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const share = Float64Array.from(home.rooms, (room) => room.volume / volume);
-  const ends = monthEnds(period);
+  const ends = monthEnds(period, clock);
   const seconds = new Float64Array(ends.length);
   const sums = new Float64Array(ends.length * QUANTITIES); // times s
   const days = new Float64Array(Math.ceil(period.hours / 24)); // °C s

@@ -8,6 +8,7 @@ import {
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
+import { type LocalClock, UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
 import { home } from '../hand-made.ts';
 
@@ -20,7 +21,7 @@ function monthly(...outdoors: readonly (number | null)[]) {
     ...{ seconds: outdoors[row] === null ? 0 : 3600, outdoor: outdoors[row] ?? 0 },
     ...{ indoor: 20, infiltration: 0, vapourExcess: 0 },
   });
-  return { ...createMonthlyClimate(home(), { start: 0, hours: 1 }), over };
+  return { ...createMonthlyClimate(home(), { start: 0, hours: 1 }, UTC_CLOCK), over };
 }
 
 test('months that are colder outdoors than the heating limit, to a tenth of a kelvin', () => {
@@ -79,7 +80,7 @@ devices:
 
 test('in the demonstration weather it is September to May, when its homes are heated', () => {
   const period = { start: weather.start, hours: weather.count };
-  const climate = createMonthlyClimate(home(), period);
+  const climate = createMonthlyClimate(home(), period, UTC_CLOCK);
   for (let hour = 0; hour < weather.count; hour++) {
     climate.observe({
       ...{ start: weather.start + hour * 3600, outdoorVapourPressure: 800, infiltration: 0 },
@@ -89,3 +90,18 @@ test('in the demonstration weather it is September to May, when its homes are he
   }
   expect(heatingSeason(climate, 12).rows).toEqual([0, 1, 2, 3, 4, 8, 9, 10, 11]);
 });
+
+test('a night hour before a summer of the wall clock makes no season of its own', () => {
+  const start = Date.UTC(2023, 4, 31, 23) / 1000; // 1 June, midnight
+  const climate = createMonthlyClimate(home(), { start, hours: 92 * 24 }, SUMMER);
+  for (let hour = 0; hour < 92 * 24; hour++) {
+    climate.observe({
+      ...{ start: start + hour * 3600, outdoorVapourPressure: 800, infiltration: 0 },
+      ...{ outdoorTemperature: hour === 0 ? 5 : 18, outdoorSpecies: [] },
+      ...{ airTemperature: Float64Array.of(20), vapourPressure: Float64Array.of(1000) },
+    } as never);
+  }
+  expect(heatingSeason(climate, 3)).toEqual({ rows: [0, 1, 2], cold: false });
+});
+
+const SUMMER: LocalClock = { from: [0], offset: [3600] };
