@@ -23,7 +23,8 @@ export type Span = Pick<Weather, 'title' | 'start' | 'step' | 'count' | 'periodi
 /**
  * The period from the first to the last local day named, both included, inside a weather series.
  *
- * - Neither day named: all whole hours of the series. One named: the series decides the other side.
+ * - Neither day named: all whole hours of the series; where it closes on itself, from the midnight of the
+ *   wall clock that is nearest to its beginning. One named: the series decides the other side.
  * - A last day before the first runs over new year.
  * - A series that closes on itself has every day of its year; any other must reach from the first to
  *   the last, of which it may lack some hours at its very ends.
@@ -75,7 +76,7 @@ type Find = (
 ) => readonly [number, number] | null;
 
 const inTurningYear: Find = (begin, end, year, from, to, clock) => {
-  const firsts = from === null ? [begin] : midnights(from, year, clock);
+  const firsts = from === null ? [nearestMidnight(begin, clock)] : midnights(from, year, clock);
   const start = firsts.find((s) => s >= begin - FARTHEST && s < end - FARTHEST);
   if (start === undefined) return null; // 29 February
   if (to === null) return [start, start + (end - begin)];
@@ -97,6 +98,10 @@ const inOpenSeries: Find = (begin, end, year, from, to, clock) => {
   const stop = lasts.find((s) => s > start);
   return stop === undefined || stop - end >= SECONDS_PER_DAY ? null : [start, Math.min(end, stop)];
 };
+
+/** Where a year turns is chance: it is begun with a day of the wall clock. [s UTC] */
+const nearestMidnight = (utc: number, clock: LocalClock): number =>
+  toUtc(clock, Math.round(toLocal(clock, utc) / SECONDS_PER_DAY) * SECONDS_PER_DAY);
 
 /** Beginnings of a day of the year, or of one some days later, in the years about one, ascending. [s UTC] */
 const midnights = (day: string, year: number, clock: LocalClock, daysLater = 0): number[] =>

@@ -19,6 +19,15 @@ describe('periodOf', () => {
     expect(periodOf(winter, null, null, AHEAD)).toEqual({ start: winter.start, hours: 24 * 213 });
   });
 
+  test('a year that turns has whole days, wherever its clock is', () => {
+    for (const hours of [-5, 1, 5.5]) {
+      const clock = { from: [0], offset: [hours * 3600] };
+      const start = typical.start - hours * 3600;
+      expect(periodOf(typical, null, null, clock)).toEqual({ start, hours: 8760 });
+      expect(periodOf(typical, null, '01-07', clock)).toEqual({ start, hours: 168 });
+    }
+  });
+
   test('whole hours only', () => {
     const odd = { ...winter, start: winter.start + 1200, step: 1200, count: 10 };
     expect(periodOf(odd, null, null)).toEqual({ start: winter.start + 3600, hours: 2 });
