@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { SampledDoubt } from '../studies/doubts/sampled-doubt.ts';
 import type { SampledInput } from '../studies/doubts/sampled-inputs.ts';
 import type { PlanVariant } from '../studies/plan-variant.ts';
+import type { PlanRequest } from '../studies/run-plan.ts';
 import type { Weather } from '../weather/weather.ts';
 import { countedRuns } from './counted-runs.ts';
 import type { Io } from './io.ts';
@@ -80,7 +81,7 @@ export async function doubtOf(
   const { memoizedRuns } = await import('../studies/memoized-runs.ts');
   const { startSimulations } = await import('./simulations.ts');
   const { scenario, files } = loaded;
-  const others = await otherYears(io, weather);
+  const others = await otherYears(io, weather, loaded.plans[0]!);
   const workers = own ?? (await io.startWorkers?.(Number.POSITIVE_INFINITY)) ?? null;
   const count = await startRunCount(io);
   try {
@@ -104,11 +105,31 @@ export async function doubtOf(
   }
 }
 
-/** Years of weather beside the first. */
-export async function otherYears(io: Io, weather: readonly string[] = []): Promise<Weather[]> {
+/**
+ * Years of weather beside the first.
+ *
+ * @throws InputProblems for a file whose period is of another length than the first's: its money a year
+ *   and its hours would be those of other seasons
+ */
+export async function otherYears(
+  io: Io,
+  weather: readonly string[] = [],
+  { plan, period }: PlanRequest,
+): Promise<Weather[]> {
   const { readWeather } = await import('../weather/read/read-weather.ts');
+  const { periodOf } = await import('../weather/period-of.ts');
+  const { InputProblems } = await import('../units/problem.ts');
+  const { from, to } = plan.period;
   return Promise.all(
-    weather.slice(1).map(async (file) => readWeather(await io.readText(file, MOST_DATA), file)),
+    weather.slice(1).map(async (file) => {
+      const year = readWeather(await io.readText(file, MOST_DATA), file);
+      const { hours } = periodOf(year, from, to, plan.household.clock);
+      if (Math.abs(hours - period.hours) <= LEAP_AND_ENDS) return year;
+      const expected = `as many days as the first weather has, ${Math.round(period.hours / 24)}`;
+      const got = `${Math.round(hours / 24)}`;
+      const hint = 'a period in the scenario says which days of each are run';
+      throw new InputProblems([{ file, line: 0, column: 0, where: '', expected, got, hint }]);
+    }),
   );
 }
 
@@ -125,3 +146,6 @@ export async function tellDoubt(io: Io, loaded: LoadedPlans, doubt: SampledDoubt
   };
   io.out(`\n${doubtText(doubt, home, named, io.width)}\n`);
 }
+
+/** Years may have a day more, and lack hours at their ends. [h] */
+const LEAP_AND_ENDS = 48;

@@ -17,7 +17,11 @@ plans:
 `;
 
 async function called(...args: string[]) {
-  const files = { 'cottage.yaml': HOME, 'saltmere.csv': JANUARY, 'other.csv': JANUARY };
+  const files = {
+    ...{ 'cottage.yaml': HOME, 'saltmere.csv': JANUARY, 'other.csv': JANUARY },
+    'whole.yaml': HOME.replace(/^period.*\n/m, ''),
+    'week.csv': JANUARY.replace(/^2023-01-08.*/ms, ''),
+  };
   const { io, said } = fakeIo(files);
   const status = await main(args, io);
   return { status, ...said };
@@ -112,6 +116,11 @@ describe('what cannot be meant', () => {
       ['run', 'cottage.yaml', '--doubt', '2', '--weather', 'saltmere.csv', '--weather', 'gone.csv'],
       2,
       'gone.csv: expected a file to read, got nothing of that name\n',
+    ],
+    [
+      ['run', 'whole.yaml', '--doubt', '2', '--weather', 'other.csv', '--weather', 'week.csv'],
+      2,
+      'week.csv: expected as many days as the first weather has, 31, got 7 (a period in the scenario says which days of each are run)\n',
     ],
   ])('%j', async (args, status, err) => {
     expect(await called(...args)).toEqual({ status, out: '', err });

@@ -86,7 +86,7 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
   const { prepareVariant } = await import('../../studies/plan-variant.ts');
   const { inputInWords } = await import('../../report/page/input-in-words.ts');
   const { scenario, files, weather } = loaded;
-  const others = await otherYears(io, options.weather);
+  const others = await otherYears(io, options.weather, loaded.plans[0]!);
   const prepared = (variant: PlanVariant) => prepareVariant(scenario, files, variant);
   const expected = loaded.plans.length + 2 * options.doubt + SEARCHES;
   const count = await startRunCount(io, expected);
