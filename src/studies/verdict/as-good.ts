@@ -25,7 +25,7 @@ export interface Rivalry {
 /**
  * Rivals that do as much as the plan against whatever it helps against, and nothing worse than it or
  * than nothing at all, cheapest first. Wet corners count in the plan's room, and must not become
- * more in the whole home; nobody may be left in the cold longer than with the plan.
+ * more in the whole home, but for a day of one room in a year; nobody may be left in the cold longer than with the plan.
  */
 export function asGood({ baseline, plan, rivals, room, helped }: Rivalry): PlanMeasures[] {
   const notWorse = (rival: Judged): boolean =>
@@ -33,7 +33,7 @@ export function asGood({ baseline, plan, rivals, room, helped }: Rivalry): PlanM
       const least = amountsOf(guard, plan, null);
       const had = amountsOf(guard, baseline, null);
       return amountsOf(guard, rival, null).every((amount, k) => {
-        if (guard === 'damp') return amount <= Math.max(had[k]!, least[k]!);
+        if (guard === 'damp') return amount <= Math.max(had[k]!, least[k]!) + DAY;
         const most = guard === 'cold' ? least[k]! : Math.max(had[k]!, least[k]!);
         return amount <= most + near(guard, least[k]!);
       });
@@ -76,7 +76,9 @@ function amountsOf(guard: Guard, { measures, figures }: Judged, room: string | n
 
 /** What may be more and is still as good: a day a year, or a share of what there is. */
 const near = (guard: Guard, amount: number): number =>
-  Math.max(guard === 'air' ? 0 : guard === 'dry' ? 2 : 24, 0.05 * amount);
+  Math.max(guard === 'air' ? 0 : guard === 'dry' ? 2 : DAY, 0.05 * amount);
+/** [h] */
+const DAY = 24;
 
 const tooWarm = (plan: PlanMeasures): number =>
   roomHours(plan, 'outside_band_occupied_hours', 'temperature_high') / yearsIn(plan.period.hours);

@@ -30,7 +30,6 @@ export function partWayWords(setup: DecisionSetup, weighed: Weighing): string[] 
   if (farthest === undefined) return [];
   const { name, cost, same } = farthest;
   const money = `${figureText(Math.abs(cost), 0)} ${setup.plan.money.currency} a year`;
-  return [
-    `${name} goes part of the way and ${cost < 0 ? 'saves' : 'costs'} ${money}: ${same!.words}.`,
-  ];
+  const far = same!.weight < main.weight ? 'goes part of the way' : 'does as much of one thing';
+  return [`${name} ${far} and ${cost < 0 ? 'saves' : 'costs'} ${money}: ${same!.words}.`];
 }

@@ -213,6 +213,26 @@ test('what does as much against the main thing alone, for less, is named with it
   );
 });
 
+test('an hour more of wet corners makes no rival worse, more than a day does', () => {
+  const warmth = (name: string, hours: number, spots: number, energy: number) =>
+    somePlan(name, {
+      energy,
+      den: {
+        occupied: { temperature_high: hours },
+        over: { occupied_hours: 4000, cold_spot_hours_above_80_pct: spots },
+      },
+    });
+  const asked = (spots: number) =>
+    decide({
+      ...{ baseline: warmth('as-lived', 600, 363, 1000), guards: ['heat'], purchases: [] },
+      ...{ plan: warmth('cool', 40, 365, 1214), rivals: [warmth('blinds', 40, spots, 1134)] },
+      room: null,
+    });
+  expect(asked(366)).toMatchObject({ verdict: 'something else first', instead: 'blinds' });
+  expect(asked(365 + 24).instead).toBe('blinds');
+  expect(asked(365 + 25).instead).toBeNull();
+});
+
 test('what would start mould is no way to anything, however cheap', () => {
   const dryness = (name: string, dry: number, mould: number, energy: number) =>
     somePlan(name, {
@@ -240,6 +260,10 @@ test('what goes half of the way for half of the money is named', () => {
   );
   const best = plan('vent', { spots: 400, mould: 0.8, energy: 990 });
   expect(found(moved, best)).toMatch('vent goes part of the way and saves 10 GBP a year: mould');
+  // Of less mould as much, but fewer corners are dry.
+  expect(found(plan('tip', { spots: 400, mould: 0.05, energy: 1010 }))).toMatch(
+    'tip does as much of one thing and costs 10 GBP a year: mould',
+  );
   // Less than half of the way, more than half of the money, or with cold people: not a word.
   expect(found(plan('far', { spots: 700, mould: 2.2, energy: 1044 }))).toMatch(/^It turns/);
   expect(found(plan('dear', { spots: 500, mould: 1, energy: 1088 }))).toMatch(/^It turns/);
