@@ -75,7 +75,7 @@ export async function findOutdoorAir(
     const rate = `${figureText(value, 1)} L/s`;
     if (dearer(tried) > limits.money) {
       return [
-        `No rate does both: ${rate} more make the ${room} fresh enough (${hours(tried)}), and cost ${cost(tried)}.`,
+        `No rate does both: ${rate} more make the ${room} fresh enough (${hours(tried)}), and cost ${cost(tried)}, more than ${limits.money}.`,
         now,
       ];
     }

@@ -51,7 +51,7 @@ describe('outdoor air', () => {
     const found = await findOutdoorAir(setup, 'den', { hours: 0, money: 0.01 });
     expect(found.value).toBeNull();
     expect(found.answer[0]).toMatch(
-      /^No rate does both: [\d.]+ L\/s more make the den fresh enough \(0 h\), and cost \d+ \w+ a year\.$/,
+      /^No rate does both: [\d.]+ L\/s more make the den fresh enough \(0 h\), and cost \d+ \w+ a year, more than 0\.01\.$/,
     );
     expect(found.runs.some(({ figure }) => figure === 0)).toBe(true);
     expect(found.runs.every(({ holds }) => !holds)).toBe(true);
