@@ -63,7 +63,7 @@ function frail({ people }: CautionContext): Notice[] {
   ];
 }
 
-/** A room that is heated, where somebody stays, and whose setting falls below 18 °C. */
+/** Rooms where somebody stays and whose setting falls below 18 °C, in a home that has any heating to set. */
 function lowSetpoint({ home, household, automation, people }: CautionContext): Notice[] {
   const stayed = new Set(
     household.people.flatMap(({ schedule }) => schedule.map(({ room }) => room)),
@@ -71,7 +71,7 @@ function lowSetpoint({ home, household, automation, people }: CautionContext): N
   const low = home.rooms.filter(
     (_, index) => stayed.has(index) && lowest(household, automation, index) < 18,
   );
-  if (low.length === 0) return [];
+  if (low.length === 0 || home.emitters.length === 0) return [];
   const rooms = low.map(({ name }) => name).join(', ');
   const who = people.some((p) => p.who === 'infant' || p.who === 'frail adult')
     ? ' Somebody vulnerable lives here.'

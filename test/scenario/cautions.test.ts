@@ -30,6 +30,7 @@ test('infant, frail, low setting, frost', () => {
   ).toEqual(['infant', 'frail', 'mould', 'model-limits']);
   expect(ids('heating: { source: heat pump, setpoint: 17 }')).toContain('low-setpoint');
   expect(ids('heating: { source: heat pump, setpoint: 18 }')).not.toContain('low-setpoint');
+  expect(ids('heating: { source: none }')).not.toContain('low-setpoint');
   expect(ids('heating: { source: heat pump, setpoint: 20, rooms: { bedroom: off } }')).toContain(
     'frost',
   );

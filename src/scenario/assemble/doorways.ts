@@ -13,18 +13,28 @@ export interface DoorwayPlan {
   readonly open: WeekSchedule;
 }
 
-/** The doorways given, or one from every room to the hall (the first room where there is none). */
+/**
+ * The doorways given, or one from every room to the hall of its storey, and from every hall to the first;
+ * to the first hall where a storey has none, and to the first room where the home has none.
+ */
 export function doorwayPlans(
   data: ScenarioData,
   plans: readonly RoomPlan[],
   defaults: Defaults,
 ): DoorwayPlan[] {
-  const hub = plans.find(({ use }) => use === 'hall') ?? plans[0]!;
+  const halls = plans.filter(({ use }) => use === 'hall');
+  const hub = halls[0] ?? plans[0]!;
   const others = plans.filter((plan) => plan !== hub);
+  const hallOf = (plan: RoomPlan): RoomPlan =>
+    (plan.use === 'hall' ? null : halls.find(({ storey }) => storey === plan.storey)) ?? hub;
   const given: NonNullable<ScenarioData['home']['doorways']> =
-    data.home.doorways ?? others.map(({ name }) => ({ between: [name, hub.name] }));
+    data.home.doorways ?? others.map((plan) => ({ between: [plan.name, hallOf(plan).name] }));
   if (data.home.doorways === undefined && others.length > 0) {
-    defaults.word(['home', 'doorways'], undefined, `every room opens to ${hub.name}`, COMMON);
+    const words =
+      halls.length > 1
+        ? `every room opens to the hall of its storey, halls to ${hub.name}`
+        : `every room opens to ${hub.name}`;
+    defaults.word(['home', 'doorways'], undefined, words, COMMON);
   }
   return given.map((doorway, k) => {
     const [a, b] = doorway.between.map((name) => plans.find((plan) => plan.name === name)!) as [

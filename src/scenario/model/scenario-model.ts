@@ -48,7 +48,7 @@ const homeModel = (species: readonly KnownSpecies[]) =>
         eg: { living: { 'floor area': '20 m2' }, bedroom: { 'floor area': '12 m2' } },
       }).refine((rooms) => Object.keys(rooms).length > 0, { error: 'at least one room' }),
       doorways: list(doorwayModel, 'a list of doorways', 'Doorways between rooms', {
-        otherwise: 'every room opens to the hall, else to the first room',
+        otherwise: 'every room opens to the hall of its storey, else to the first hall or room',
       }).optional(),
       doors: doorsModel.optional(),
       height: quantity('m', { above: 1, max: 12 }, 'Height of all rooms from floor to ceiling', {

@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { planFigures } from '../effects/plan-figures.ts';
 import { leadWords } from './lead-words.ts';
 import { type MoneyTurn, type MoneyTurnSetup, moneyTurn } from './money-turn.ts';
 import { partRivalWords } from './part-rival.ts';
@@ -66,7 +67,7 @@ export function decision(setup: DecisionSetup): Decision {
     sentences: [
       `${first === '' ? '' : `${first} `}${leadWords(setup, weighed)}`,
       ...lesserWords(setup, weighed),
-      turnWords(setup, weighed, turn),
+      ...(planFigures(plan).part === null ? [turnWords(setup, weighed, turn)] : []),
       ...furtherEffects(weighed),
       ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
       ...turned.map(flipWords),

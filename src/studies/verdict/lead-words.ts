@@ -8,8 +8,13 @@ import type { DecisionSetup } from './decision.ts';
 import { type Guard, guardOf, HARM } from './guards.ts';
 import { CLEAR, type Weighing } from './weigh-plan.ts';
 
-/** A verdict in one sentence with a verb and its money. */
+/**
+ * A verdict in one sentence with a verb and its money; of a period that is no whole year, that it tells
+ * none, and what was better in it.
+ */
 export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
+  const { part } = planFigures(setup.plan);
+  if (part !== null) return untold(setup, weighed, part.length);
   switch (weighed.verdict) {
     case 'worth it':
       return worthIt(setup, weighed);
@@ -22,6 +27,11 @@ export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
     case 'a trade-off':
       return `A trade-off: ${setup.plan.plan} ${moneyWords(setup, weighed)}${gains(weighed, ' and ', '')}, but ${felt(weighed.harms)}.`;
   }
+}
+
+function untold({ plan }: DecisionSetup, weighed: Weighing, length: string): string {
+  const helps = gains(weighed, 'with it, ', '');
+  return `${length} were run, which is no whole year: they cannot tell whether ${plan.plan} is worth its money. In them, ${helps === '' ? 'it makes nothing clearly better' : helps}${losses(weighed)}.`;
 }
 
 function worthIt(setup: DecisionSetup, weighed: Weighing): string {

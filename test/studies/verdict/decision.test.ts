@@ -45,6 +45,22 @@ function decide(more: Partial<DecisionSetup> = {}) {
 const DRIER_WORDS =
   'mould is less likely (index 0.3, was 4.0, den) and cold corners are dry enough 100 % of the time (was 95 %)';
 
+test('days that are no whole year tell no verdict on money, only what was better in them', () => {
+  const short = (name: string, spots: number) =>
+    somePlan(name, {
+      hours: 1680,
+      den: { over: { cold_spot_hours_above_80_pct: spots, mould_index_peak: 0 } },
+    });
+  const found = decide({ baseline: short('as-lived', 800), plan: short('dry', 50) });
+  expect(found.sentences).toEqual([
+    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In them, with it, cold corners are dry enough 99 % of the time (was 76 %).',
+  ]);
+  const none = decide({ baseline: short('as-lived', 50), plan: short('dry', 50) });
+  expect(none.sentences[0]).toBe(
+    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In them, it makes nothing clearly better.',
+  );
+});
+
 describe('worth it', () => {
   test('where it helps and nothing else does as much: what it must be worth', () => {
     expect(decide()).toEqual({
