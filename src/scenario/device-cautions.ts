@@ -100,7 +100,7 @@ function purifier(context: CautionContext): Notice[] {
   return [
     {
       id: 'purifier',
-      text: 'A purifier brings no fresh air: it takes neither CO2 nor carbon monoxide nor damp away, and cleans less and less until its filter is changed.',
+      text: 'A purifier brings no fresh air: it takes neither what people breathe out nor carbon monoxide nor damp away, and cleans less and less until its filter is changed.',
     },
   ];
 }
