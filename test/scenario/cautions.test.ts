@@ -85,7 +85,9 @@ test('a humidifier wants cleaning, and a purifier replaces no fresh air', () => 
   expect(device('humidifier')).not.toContain('purifier');
   expect(device('purifier')).toContain('purifier');
   const text = cautions('devices: { d: { kind: purifier, room: living } }').map((one) => one.text);
-  expect(text.join(' ')).toContain('takes neither CO2 nor carbon monoxide nor damp away');
+  expect(text.join(' ')).toContain(
+    'takes neither what people breathe out nor carbon monoxide nor damp away',
+  );
 });
 
 test('an air conditioner with a single duct draws in outdoor air, and fumes where fuel burns', () => {
