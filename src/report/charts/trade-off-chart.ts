@@ -14,7 +14,7 @@ export interface TradeOffData {
     readonly name: string;
     /** [currency/year] */
     readonly money: number;
-    /** Outside the bands, mean of the rooms. [h/day] */
+    /** Outside the bands, warmth and humidity added up, mean of the rooms. [h/day] */
     readonly hours: number;
   }[];
   /** Plans with their thermostats set otherwise, each from its coolest setting to its warmest. */
@@ -87,7 +87,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
     field: 'hours',
     type: 'quantitative',
     scale: { domain: up, nice: false, zero: false },
-    axis: uprightAxis('Outside the bands, mean of the rooms [h a day]', LEFT - 12, {
+    axis: uprightAxis('Outside the bands of warmth and humidity [h a day]', LEFT - 12, {
       format: '.1~f',
     }),
   };
@@ -123,8 +123,8 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   return {
     title,
     description:
-      `One mark a plan: money a year to the right, hours outside the bands upwards; best is at the ` +
-      `bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.${
+      `One mark a plan: money a year to the right, hours outside the bands upwards, those of warmth (with ` +
+      `somebody in) and those of humidity added up; best is at the bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.${
         curves.length === 0
           ? ''
           : ' Small dots are plans with their thermostats set otherwise; a line joins what no other beats in both.'
@@ -134,7 +134,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
       headers: [
         'plan',
         `money a year [${currency}]`,
-        'outside the bands, mean of the rooms [h a day]',
+        'outside the bands, warmth and humidity added up, mean of the rooms [h a day]',
       ],
       rows: [
         ...plans,
