@@ -21,7 +21,8 @@ export function partWayWords(setup: DecisionSetup, weighed: Weighing): string[] 
       const figures = planFigures(rival);
       const its = effectsOf(before, figures);
       const harmless = its.every(({ better, weight }) => better || weight < CLEAR);
-      const same = its.find(({ of, better }) => better && of === main.of);
+      // The word tells what the air carries less of, too.
+      const same = its.find(({ better, word }) => better && word === main.word);
       const cost = extraPerYear(setup.baseline, rival);
       return { name: figures.plan, cost, same: harmless ? same : undefined };
     })

@@ -286,6 +286,25 @@ test('what goes half of the way for half of the money is named', () => {
   expect(found(plan('cold', { spots: 500, mould: 1, energy: 900, cold: 1 }))).toMatch(/^It turns/);
 });
 
+test('less of one thing in the air is no part of the way to less of another', () => {
+  const air = (name: string, pm25: number, co2: number, energy: number): PlanMeasures => {
+    const over = { species: { co2: someLevel(co2), pm25: someLevel(pm25) } };
+    const outside = { co2_high: 4000, pm25_high: 4000 };
+    const species = { pm25: { label: 'PM2.5', unit: 'µg/m3', mean_outdoors: 8 } };
+    const made = somePlan(name, { energy, den: { over, outside }, bath: { over, outside } });
+    return { ...made, species: { ...made.species, ...species } };
+  };
+  const found = (rival: PlanMeasures) =>
+    decide({
+      ...{ baseline: air('as-lived', 20, 1500, 1000), guards: ['air'] },
+      ...{ plan: air('filter', 8, 1500, 1100), rivals: [rival] },
+    }).sentences[1];
+  expect(found(air('vent', 13, 800, 1040))).toBe(
+    'vent goes part of the way and costs 40 GBP a year: there is less PM2.5 (13.0 µg/m3, was 20.0).',
+  );
+  expect(found(air('airing', 20, 800, 1040))).toMatch(/^It turns/);
+});
+
 test('what is to be said first is said in one sentence with the verdict', () => {
   expect(decide({ first: 'Mend the stove.' }).sentences[0]).toMatch(/^Mend the stove\. Buy it if/);
 });
