@@ -62,18 +62,19 @@ export function decision(setup: DecisionSetup): Decision {
   const close = byMoney && apart !== null && apart <= moved;
   const sure = near.length === 0 && !close && (steady === null || steady >= STEADY);
   const turn = moneyTurn({ ...setup, weighed });
-  return {
-    ...{ verdict, turn, sure, instead: better?.plan ?? null },
-    sentences: [
-      `${first === '' ? '' : `${first} `}${leadWords(setup, weighed)}`,
-      ...lesserWords(setup, weighed),
-      ...(planFigures(plan).part === null ? [turnWords(setup, weighed, turn)] : []),
-      ...furtherEffects(weighed),
-      ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
-      ...turned.map(flipWords),
-      ...(close && near.length === 0 ? [notSureWords(setup, verdict, apart, moved)] : []),
-    ],
-  };
+  const lead = `${first === '' ? '' : `${first} `}${leadWords(setup, weighed)}`;
+  const further = furtherEffects(weighed);
+  // Of days that are no whole year, money a year and what it turns on tell nothing.
+  const sentences =
+    planFigures(plan).part !== null
+      ? [lead, ...further]
+      : [
+          ...[lead, ...lesserWords(setup, weighed), turnWords(setup, weighed, turn), ...further],
+          ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
+          ...turned.map(flipWords),
+          ...(close && near.length === 0 ? [notSureWords(setup, verdict, apart, moved)] : []),
+        ];
+  return { verdict, turn, sure, instead: better?.plan ?? null, sentences };
 }
 
 /** What does as much against the main thing alone, else what goes part of the way, for less. */

@@ -10,7 +10,7 @@ import { CLEAR, type Weighing } from './weigh-plan.ts';
 
 /**
  * A verdict in one sentence with a verb and its money; of a period that is no whole year, that it tells
- * none, and what was better in it.
+ * none, and what was better and worse in it.
  */
 export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
   const { part } = planFigures(setup.plan);
@@ -31,7 +31,9 @@ export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
 
 function untold({ plan }: DecisionSetup, weighed: Weighing, length: string): string {
   const helps = gains(weighed, 'with it, ', '');
-  return `${length} were run, which is no whole year: they cannot tell whether ${plan.plan} is worth its money. In them, ${helps === '' ? 'it makes nothing clearly better' : helps}${losses(weighed)}.`;
+  // No verdict names what is a harm, so that it is told with what else gets worse.
+  const worse = losses({ ...weighed, harms: [] });
+  return `${length} were run, which is no whole year: they cannot tell whether ${plan.plan} is worth its money. In them, ${helps === '' ? 'it makes nothing clearly better' : helps}${worse}.`;
 }
 
 function worthIt(setup: DecisionSetup, weighed: Weighing): string {
@@ -95,7 +97,7 @@ function gains({ effects, helped }: Weighing, before: string, after: string): st
 }
 
 /** What it makes clearly worse that is no harm yet, such as air that is damp where no mould starts. */
-function losses({ effects, harms }: Weighing): string {
+function losses({ effects, harms }: Pick<Weighing, 'effects' | 'harms'>): string {
   const worse = effects.filter(
     (effect) => !effect.better && effect.weight >= CLEAR && !harms.includes(effect),
   );

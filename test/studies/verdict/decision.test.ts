@@ -59,6 +59,17 @@ test('days that are no whole year tell no verdict on money, only what was better
   expect(none.sentences[0]).toBe(
     '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In them, it makes nothing clearly better.',
   );
+  // Nor what another costs a year, nor at which price it turns; what gets worse is told.
+  const rival = short('vent', 60);
+  const flip = { input: 'gas', unit: 'GBP/kWh', today: 0.07, value: 0.2, likely: true };
+  const dry = { baseline: short('as-lived', 800), plan: short('dry', 50) };
+  const flips = [{ ...flip, becomes: 'too little' as const }];
+  expect(decide({ ...dry, rivals: [rival], flips }).sentences).toHaveLength(1);
+  const wet = decide({ baseline: short('as-lived', 50), plan: short('dry', 800) });
+  expect(wet.verdict).toBe('too little');
+  expect(wet.sentences[0]).toMatch(
+    /In them, it makes nothing clearly better, but cold corners are wet 24 % of the time \(was 1 %\)\.$/,
+  );
 });
 
 describe('worth it', () => {
