@@ -23,8 +23,8 @@ export type Span = Pick<Weather, 'title' | 'start' | 'step' | 'count' | 'periodi
 /**
  * The period from the first to the last local day named, both included, inside a weather series.
  *
- * - Neither day named: all whole hours of the series; where it closes on itself, from the midnight of the
- *   wall clock that is nearest to its beginning. One named: the series decides the other side.
+ * - Neither day named: all whole hours of the series; where it closes on itself, from a midnight of the
+ *   wall clock near its beginning. One named: the series decides the other side.
  * - A last day before the first runs over new year.
  * - A series that closes on itself has every day of its year; any other must reach from the first to
  *   the last, of which it may lack some hours at its very ends.
@@ -76,12 +76,12 @@ type Find = (
 ) => readonly [number, number] | null;
 
 const inTurningYear: Find = (begin, end, year, from, to, clock) => {
-  const firsts = from === null ? [nearestMidnight(begin, clock)] : midnights(from, year, clock);
+  const firsts = from === null ? [midnightNear(begin, clock)] : midnights(from, year, clock);
   const start = firsts.find((s) => s >= begin - FARTHEST && s < end - FARTHEST);
   if (start === undefined) return null; // 29 February
   if (to === null) return [start, start + (end - begin)];
   const lasts = midnights(to, year, clock, 1);
-  const stop = lasts.find((s) => s > (from === null ? begin + HALF_DAY : start));
+  const stop = lasts.find((s) => s > start);
   if (stop === undefined) return null;
   if (stop < end + HALF_DAY) return [start, Math.min(start + (end - begin), stop)];
   // Days that run past the end of the series are those that ran into its beginning.
@@ -99,9 +99,20 @@ const inOpenSeries: Find = (begin, end, year, from, to, clock) => {
   return stop === undefined || stop - end >= SECONDS_PER_DAY ? null : [start, Math.min(end, stop)];
 };
 
-/** Where a year turns is chance: it is begun with a day of the wall clock. [s UTC] */
-const nearestMidnight = (utc: number, clock: LocalClock): number =>
-  toUtc(clock, Math.round(toLocal(clock, utc) / SECONDS_PER_DAY) * SECONDS_PER_DAY);
+/**
+ * Where a year turns is chance: it is begun with a month of the wall clock that no clock is too far from
+ * UTC to mean, else with the nearest day. [s UTC]
+ */
+function midnightNear(utc: number, clock: LocalClock): number {
+  const local = toLocal(clock, utc);
+  const days = local / SECONDS_PER_DAY;
+  const meant = [Math.floor(days), Math.ceil(days)].find(
+    (day) =>
+      Math.abs(day * SECONDS_PER_DAY - local) <= FARTHEST &&
+      new Date(day * SECONDS_PER_DAY * 1000).getUTCDate() === 1,
+  );
+  return toUtc(clock, (meant ?? Math.round(days)) * SECONDS_PER_DAY);
+}
 
 /** Beginnings of a day of the year, or of one some days later, in the years about one, ascending. [s UTC] */
 const midnights = (day: string, year: number, clock: LocalClock, daysLater = 0): number[] =>

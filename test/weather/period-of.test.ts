@@ -20,11 +20,25 @@ describe('periodOf', () => {
   });
 
   test('a year that turns has whole days, wherever its clock is', () => {
-    for (const hours of [-5, 1, 5.5]) {
+    for (const hours of [-11, -5, 1, 5.5, 13, 14]) {
       const clock = { from: [0], offset: [hours * 3600] };
       const start = typical.start - hours * 3600;
       expect(periodOf(typical, null, null, clock)).toEqual({ start, hours: 8760 });
       expect(periodOf(typical, null, '01-07', clock)).toEqual({ start, hours: 168 });
+      expect(periodOf(typical, null, '12-31', clock)).toEqual({ start, hours: 8760 });
+    }
+  });
+
+  test('a year that turns inside a day is begun with the nearest midnight', () => {
+    const turning = (start: string) => ({ ...typical, start: at(start) });
+    for (const [start, begun] of [
+      ['2022-07-08T11:00', '2022-07-08T00:00'],
+      ['2022-07-08T13:00', '2022-07-09T00:00'],
+      ['2022-07-01T14:00', '2022-07-01T00:00'],
+      ['2022-07-01T15:00', '2022-07-02T00:00'],
+      ['2022-06-30T10:00', '2022-07-01T00:00'],
+    ] as const) {
+      expect(periodOf(turning(start), null, null)).toEqual({ start: at(begun), hours: 8760 });
     }
   });
 
