@@ -7,7 +7,7 @@ export interface LocalDays {
   readonly count: number;
 }
 
-/** @param start  of the period [s UTC]  @param hours  its length, at least 1 [h] */
+/** @param start  of the period [s UTC]  @param hours  its length; 0 touches no day [h] */
 export function localDays(start: number, hours: number, clock: LocalClock): LocalDays {
   const dayOf = (utc: number): number => localDay(toLocal(clock, utc));
   const first = dayOf(start);

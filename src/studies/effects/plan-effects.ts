@@ -171,10 +171,10 @@ const SHARES: readonly Share[] = [
   },
 ];
 
-/** Most that an effect may weigh: a level of the air that grows twentyfold must not stand before mould that is seen. [-] */
+/** Most that an effect may weigh: a level of the air that grows twentyfold must not stand before mould all over. [-] */
 const mostOf = ({ of }: Effect): number =>
   of === 'mould' || of === 'cold' ? Number.POSITIVE_INFINITY : MOST;
-/** Ten times what is clear to anybody; that mould is seen where there was none weighs as much. [-] */
+/** Ten times what is clear to anybody; mould whose index grows by 5 weighs as much. [-] */
 const MOST = 10;
 /** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
 const CLEAR_COLD = 0.5;
