@@ -21,6 +21,7 @@ async function called(...args: string[]) {
     ...{ 'cottage.yaml': HOME, 'saltmere.csv': JANUARY, 'other.csv': JANUARY },
     'whole.yaml': HOME.replace(/^period.*\n/m, ''),
     'week.csv': JANUARY.replace(/^2023-01-08.*/ms, ''),
+    'short.csv': JANUARY.replace(/^2023-01-29.*/ms, ''),
   };
   const { io, said } = fakeIo(files);
   const status = await main(args, io);
@@ -121,6 +122,11 @@ describe('what cannot be meant', () => {
       ['run', 'whole.yaml', '--doubt', '2', '--weather', 'other.csv', '--weather', 'week.csv'],
       2,
       'week.csv: expected as many days as the first weather has, 31, got 7 (a period in the scenario says which days of each are run)\n',
+    ],
+    [
+      ['run', 'whole.yaml', '--doubt', '2', '--weather', 'other.csv', '--weather', 'short.csv'],
+      2,
+      'short.csv: expected as many days as the first weather has, 31, got 28 (a period in the scenario says which days of each are run)\n',
     ],
   ])('%j', async (args, status, err) => {
     expect(await called(...args)).toEqual({ status, out: '', err });

@@ -47,6 +47,12 @@ describe('periodOf', () => {
     expect(periodOf(odd, null, null)).toEqual({ start: winter.start + 3600, hours: 2 });
   });
 
+  test('a day past the seam is that at the beginning, wherever its clock is', () => {
+    expect(periodOf(typical, '06-01', '01-01', AHEAD)).toEqual({
+      ...{ start: at('2022-05-31T23:00'), hours: 215 * 24 },
+    });
+  });
+
   test('both days included', () => {
     expect(periodOf(typical, '03-01', '03-31')).toEqual({
       start: at('2023-03-01T00:00'),
@@ -86,6 +92,11 @@ describe('periodOf', () => {
     expect(found('09-01', '08-31')).toEqual(['2021-09-01', 365]);
     expect(found('01-01', null)).toEqual(['2023-01-01', 365]);
     expect(found(null, '03-31')).toEqual(['2022-07-01', 274]);
+    // Its middle lies in the later of its two years.
+    const later = { ...typical, start: at('2022-07-05T00:00') };
+    expect(periodOf(later, '09-01', '08-31')).toEqual({
+      ...{ start: at('2021-09-01T00:00'), hours: 8760 },
+    });
   });
 
   test('one day named', () => {

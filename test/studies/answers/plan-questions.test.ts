@@ -57,11 +57,12 @@ test('nobody asks what it is to have no rules any more, or to heat again where n
 test('less heat, and heat at other hours, are two questions', () => {
   const plans = `  a: { change: { heating: { hours: "07:00-23:00", setback: 16 } } }
   less: { change: { heating: { setpoint: 19, hours: "07:00-23:00", setback: 16 } } }
+  evening: { change: { heating: { hours: null, setback: 16, setpoint: [{ from: "07:00", to: "17:00", setpoint: 21 }, { from: "17:00", to: "23:00", setpoint: 23 }] } } }
   stored: { change: { heating: { hours: null, setback: 16, setpoint: [{ from: "00:30", to: "07:00", setpoint: 23 }, { from: "07:00", to: "23:00", setpoint: 19 }] } } }
   most: { change: { heating: { setpoint: 23, hours: "07:00-23:00", setback: 16 } } }
 `;
   expect(asked(plans)).toEqual([
-    ['19 °C or 21 °C?', 'less - a', 'most - a'],
+    ['19 °C or 21 °C?', 'less - a', 'evening - a', 'most - a'],
     ['Warmer at some hours, cooler at others?', 'stored - a'],
   ]);
 });
@@ -71,6 +72,22 @@ test('a setting of one room names it', () => {
   b: { change: { heating: { rooms: { bath: { setpoint: 24 } } } } }
 `;
   expect(asked(plans)).toEqual([['21 °C or 24 °C (bath)?', 'b - a']]);
+});
+
+test('a setting of three rooms names them, of four two and how many more', () => {
+  const more = 'a: { floor area: 9 }, b: { floor area: 9 }, c: { floor area: 9 }';
+  const warm = (...rooms: string[]) =>
+    `{ heating: { rooms: { ${rooms.map((room) => `${room}: { setpoint: 24 }`).join(', ')} } } }`;
+  const plans = `  base: { change: { home: { rooms: { ${more} } } } }
+  three: { based on: base, change: ${warm('den', 'a', 'b')} }
+  four: { based on: base, change: ${warm('den', 'a', 'b', 'c')} }
+`;
+  expect(asked(plans.replace(/ {2}four.*\n/, ''))).toEqual([
+    ['21 °C or 24 °C (den, a and b)?', 'three - base'],
+  ]);
+  expect(asked(plans.replace(/ {2}three.*\n/, ''))).toEqual([
+    ['21 °C or 24 °C (den, a and 2 more)?', 'four - base'],
+  ]);
 });
 
 test('one plan alone, and other people, ask nothing', () => {

@@ -104,6 +104,9 @@ test('of heat that is gone no share of nought is told', () => {
   expect(told({ warm: 14 }, { warm: 0.4 })).toEqual([
     ['hardly anybody is too warm any more (was 14 % of the time)', true],
   ]);
+  expect(told({ warm: 14 }, { warm: 0.6 })).toEqual([
+    ['people are too warm only 1 % of the time (was 14 %)', true],
+  ]);
 });
 
 describe('air', () => {

@@ -251,6 +251,9 @@ money: { gas: 0.07, electricity: 0.28 }`;
     expect(strong.answer.join(' ')).not.toContain('look for what else');
     expect(strong.runs.at(-1)).toMatchObject({ figure: 700, holds: true });
 
+    // Wet for most of the time is for more than 4380 h.
+    expect((await straight(4500, 4300, 50)).answer.join(' ')).not.toContain('Neither');
+
     const drier = await straight(600, 400, 150);
     expect(drier.answer.join(' ')).not.toContain('More drying');
     expect(drier.answer.join(' ')).not.toContain('Neither');

@@ -70,6 +70,10 @@ test('days that are no whole year tell no verdict on money, only what was better
   expect(wet.sentences[0]).toMatch(
     /In them, it makes nothing clearly better, but cold corners are wet 24 % of the time \(was 1 %\)\.$/,
   );
+  const bit = (spots: number) =>
+    decide({ baseline: short('as-lived', 50), plan: short('dry', spots) }).sentences[0];
+  expect(bit(320)).toContain('but cold corners are wet 10 % of the time'); // 8 points, clear from 6 on
+  expect(bit(220)).toMatch(/it makes nothing clearly better\.$/);
 });
 
 describe('worth it', () => {
@@ -275,6 +279,7 @@ test('what would start mould is no way to anything, however cheap', () => {
       ...{ plan: dryness('humid', 10, 0, 1080), rivals: [dryness('off', 5, mould, 900)] },
     }).sentences.join(' ');
   expect(asked(5)).not.toContain('off');
+  expect(asked(1)).not.toContain('off');
   expect(asked(0.9)).toContain('Against dry air alone, off does as much and saves');
 });
 
