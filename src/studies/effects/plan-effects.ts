@@ -29,7 +29,6 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
   ]
     .filter((effect) => effect !== null)
     .filter(({ weight }) => weight >= NOTICED)
-    .map((effect) => ({ ...effect, weight: Math.min(effect.weight, mostOf(effect)) }))
     .sort((a, b) => urgency(b) - urgency(a));
 }
 
@@ -123,8 +122,9 @@ function airEffects({ air: had }: PlanFigures, { air }: PlanFigures): Effect[] {
   });
 }
 
-/** Weight of an effect beside others, by how near its limit it is. [-] */
-export const urgency = ({ weight, nearness: near = 1 }: Effect): number => near * weight;
+/** Weight of an effect beside others, by how near its limit it is, and held to the most it may be. [-] */
+export const urgency = (effect: Effect): number =>
+  (effect.nearness ?? 1) * Math.min(effect.weight, mostOf(effect));
 
 /** @param over  time above the limit [%] @param minded  whether somebody notices it anyway */
 const nearness = (over: number, minded: boolean): number =>
@@ -171,7 +171,7 @@ const SHARES: readonly Share[] = [
   },
 ];
 
-/** Most that an effect may weigh: a level of the air that grows twentyfold must not stand before mould all over. [-] */
+/** Most that an effect may weigh beside others: air twenty times as bad must not stand before mould all over. [-] */
 const mostOf = ({ of }: Effect): number =>
   of === 'mould' || of === 'cold' ? Number.POSITIVE_INFINITY : MOST;
 /** Ten times what is clear to anybody; mould whose index grows by 5 weighs as much. [-] */

@@ -302,6 +302,23 @@ test('what goes half of the way for half of the money is named', () => {
   expect(found(plan('cold', { spots: 500, mould: 1, energy: 900, cold: 1 }))).toMatch(/^It turns/);
 });
 
+test('what goes less far does not do as much, however clear both are', () => {
+  const damp = (name: string, pct: number, energy: number) => {
+    // Wet corners follow, too few to be told of.
+    const over = { mould_index_peak: 2, cold_spot_hours_above_80_pct: pct };
+    return somePlan(name, { energy, den: { outside: { humidity_high: 175.2 * pct }, over } });
+  };
+  const found = (pct: number) =>
+    decide({
+      ...{ baseline: damp('as-lived', 90, 1000), plan: damp('dry', 5, 1100) },
+      rivals: [damp('laundry', pct, 1040)],
+    }).sentences[1];
+  expect(found(35)).toBe(
+    'laundry goes part of the way and costs 40 GBP a year: rooms are dry enough 65 % of the time (was 10 %).',
+  );
+  expect(found(50)).toMatch(/^It turns/); // 40 points of 85
+});
+
 test('less of one thing in the air is no part of the way to less of another', () => {
   const air = (name: string, pm25: number, co2: number, energy: number): PlanMeasures => {
     const over = { species: { co2: someLevel(co2), pm25: someLevel(pm25) } };
