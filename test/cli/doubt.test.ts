@@ -16,9 +16,17 @@ plans:
   dry: { change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } } } }
 `;
 
+/** A plan between the two that leaves the formulas within hours. */
+const OVEN = `  hot:
+    change:
+      home: { rooms: { nook: { floor area: 1, height: 2, elements: [], panes: [], openings: [] } } }
+      devices: { fire: { kind: heater, room: nook, power: 9 kW, runs: always } }
+`;
+
 async function called(...args: string[]) {
   const files = {
     ...{ 'cottage.yaml': HOME, 'saltmere.csv': JANUARY, 'other.csv': JANUARY },
+    'oven.yaml': HOME.replace('  dry:', `${OVEN}  dry:`),
     'whole.yaml': HOME.replace(/^period.*\n/m, ''),
     'week.csv': JANUARY.replace(/^2023-01-08.*/ms, ''),
     'short.csv': JANUARY.replace(/^2023-01-29.*/ms, ''),
@@ -48,6 +56,19 @@ test('compare --doubt sets plans against the first, draw by draw', async () => {
   expect(words).toMatch(
     /dry costs less than now in \d of 4 draws \(median [\d.]+ money a year more; [\d.]+ to [\d.]+ more in the middle 80 %\), has fewer wet hours in \d of 4 draws( \(as many in \d\))? and fewer cold ones in \d of 4 draws/,
   );
+});
+
+test('a plan that cannot be run as it is is left out of the draws', async () => {
+  const of = async (file: string) => {
+    const { status, out, err } = await called('compare', file, '--doubt', '4');
+    return { status, err, doubt: out.slice(out.indexOf('Doubt: ')) };
+  };
+  const without = await of('cottage.yaml');
+  const { status, err, doubt } = await of('oven.yaml');
+  expect(doubt).toMatch(/^Doubt: 4 draws/);
+  expect(doubt).toBe(without.doubt);
+  expect(status).toBe(2);
+  expect(err).toMatch(/^oven\.yaml: expected a home that stays within the range of every formula/);
 });
 
 describe('--json', () => {
