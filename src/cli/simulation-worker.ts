@@ -4,7 +4,7 @@ import { rehearse } from './rehearse.ts';
 import { type SimulationSetup, simulationAnswer } from './simulation-task.ts';
 import type { AnyTask, ThreadOrder, ThreadReply } from './start-workers.ts';
 
-// What runs in each thread. The setup comes once, so that what is worked out from it serves every task.
+// What runs in each thread. The setup comes before tasks, so that what is worked out from it serves them all.
 
 let setup: SimulationSetup | null = null;
 let rehearsed = false;

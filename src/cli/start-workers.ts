@@ -7,7 +7,7 @@ import type { SimulationAnswer, SimulationSetup, SimulationTask } from './simula
 export interface Workers {
   /** How many there are. */
   readonly threads: number;
-  /** Send what all tasks share to every thread; once, before the first task. */
+  /** Send what tasks share to every thread, before the first of them; holds until it is sent anew. */
   share(setup: SimulationSetup): void;
   ask<Task extends AnyTask>(task: Task): Promise<AnswerTo<Task>>;
   /** End the threads, whatever they are at. */
