@@ -30,10 +30,10 @@ export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
 }
 
 function untold({ plan }: DecisionSetup, weighed: Weighing, length: string): string {
-  const helps = gains(weighed, 'with it, ', '');
+  const helps = gains(weighed, 'it helps: ', '');
   // No verdict names what is a harm, so that it is told with what else gets worse.
   const worse = losses({ ...weighed, harms: [] });
-  return `${length} were run, which is no whole year: they cannot tell whether ${plan.plan} is worth its money. In them, ${helps === '' ? 'it makes nothing clearly better' : helps}${worse}.`;
+  return `${length} were run, which is no whole year: they cannot tell whether ${plan.plan} is worth its money. In these days ${helps === '' ? 'it makes nothing clearly better' : helps}${worse}.`;
 }
 
 function worthIt(setup: DecisionSetup, weighed: Weighing): string {

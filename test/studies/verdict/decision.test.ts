@@ -53,11 +53,11 @@ test('days that are no whole year tell no verdict on money, only what was better
     });
   const found = decide({ baseline: short('as-lived', 800), plan: short('dry', 50) });
   expect(found.sentences).toEqual([
-    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In them, with it, cold corners are dry enough 99 % of the time (was 76 %).',
+    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In these days it helps: cold corners are dry enough 99 % of the time (was 76 %).',
   ]);
   const none = decide({ baseline: short('as-lived', 50), plan: short('dry', 50) });
   expect(none.sentences[0]).toBe(
-    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In them, it makes nothing clearly better.',
+    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In these days it makes nothing clearly better.',
   );
   // Nor what another costs a year, nor at which price it turns; what gets worse is told.
   const rival = short('vent', 60);
@@ -68,7 +68,7 @@ test('days that are no whole year tell no verdict on money, only what was better
   const wet = decide({ baseline: short('as-lived', 50), plan: short('dry', 800) });
   expect(wet.verdict).toBe('too little');
   expect(wet.sentences[0]).toMatch(
-    /In them, it makes nothing clearly better, but cold corners are wet 24 % of the time \(was 1 %\)\.$/,
+    /In these days it makes nothing clearly better, but cold corners are wet 24 % of the time \(was 1 %\)\.$/,
   );
   const bit = (spots: number) =>
     decide({ baseline: short('as-lived', 50), plan: short('dry', spots) }).sentences[0];
