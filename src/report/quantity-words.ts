@@ -7,5 +7,3 @@ export const quantityWords = (quantity: string): string =>
 /** Unit of values, by the unit of their differences. */
 export const unitOfValues = (unit: string): string =>
   unit === 'K' ? '°C' : unit === 'points' ? '%' : unit;
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -6,12 +6,10 @@ import type { CautionContext } from './cautions.ts';
 /** What stands beside the figures of a plan for the sake of its devices, in the order of weight. */
 export function deviceCautions(context: CautionContext): Notice[] {
   return [
-    ...stove(context),
+    ...ofKinds(context, 'stove'),
     ...spillage(context),
     ...electrics(context),
-    ...dehumidifier(context),
-    ...humidifier(context),
-    ...purifier(context),
+    ...ofKinds(context, 'dehumidifier', 'humidifier', 'purifier'),
     ...singleDuct(context),
     ...sleepersUnseen(context),
     ...infantRoom(context),
@@ -21,15 +19,11 @@ export function deviceCautions(context: CautionContext): Notice[] {
 const ofKind = ({ home }: CautionContext, ...kinds: Device['does']['kind'][]): Device[] =>
   home.devices.filter(({ does }) => kinds.includes(does.kind));
 
-function stove(context: CautionContext): Notice[] {
-  if (ofKind(context, 'stove').length === 0) return [];
-  return [
-    {
-      id: 'stove',
-      text: 'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, burn dry wood. What it does to the air of the neighbours is not counted here.',
-    },
-  ];
-}
+/** What goes with every device of some kinds. */
+const ofKinds = (context: CautionContext, ...kinds: readonly (keyof typeof OF_KIND)[]): Notice[] =>
+  kinds.flatMap((kind) =>
+    ofKind(context, kind).length === 0 ? [] : [{ id: kind, text: OF_KIND[kind] }],
+  );
 
 /** Fans that suck can draw fumes from a flue that takes its air from the rooms. */
 function spillage(context: CautionContext): Notice[] {
@@ -73,36 +67,6 @@ function runsAtNight({ base, spells }: WeekSchedule): boolean {
     ({ from, to, value }) =>
       value > 0 && (from < SMALL_HOURS.to || to > 1440 + SMALL_HOURS.from) && to > SMALL_HOURS.from,
   );
-}
-
-function dehumidifier(context: CautionContext): Notice[] {
-  if (ofKind(context, 'dehumidifier').length === 0) return [];
-  return [
-    {
-      id: 'dehumidifier',
-      text: 'A dehumidifier treats a symptom: leaks and rising damp come first. It brings no fresh air, and its tank wants emptying.',
-    },
-  ];
-}
-
-function humidifier(context: CautionContext): Notice[] {
-  if (ofKind(context, 'humidifier').length === 0) return [];
-  return [
-    {
-      id: 'humidifier',
-      text: 'A humidifier that is not emptied and cleaned as its maker says, every few days or daily, blows germs and scale into the room; water that it adds ends on the coldest corner.',
-    },
-  ];
-}
-
-function purifier(context: CautionContext): Notice[] {
-  if (ofKind(context, 'purifier').length === 0) return [];
-  return [
-    {
-      id: 'purifier',
-      text: 'A purifier brings no fresh air: it takes neither what people breathe out nor carbon monoxide nor damp away, and cleans less and less until its filter is changed.',
-    },
-  ];
 }
 
 const hasDuct = ({ home }: CautionContext): boolean =>
@@ -162,6 +126,16 @@ function infantRoom({ home, household, people }: CautionContext): Notice[] {
   ];
 }
 
+const OF_KIND = {
+  stove:
+    'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, burn dry wood. What it does to the air of the neighbours is not counted here.',
+  dehumidifier:
+    'A dehumidifier treats a symptom: leaks and rising damp come first. It brings no fresh air, and its tank wants emptying.',
+  humidifier:
+    'A humidifier that is not emptied and cleaned as its maker says, every few days or daily, blows germs and scale into the room; water that it adds ends on the coldest corner.',
+  purifier:
+    'A purifier brings no fresh air: it takes neither what people breathe out nor carbon monoxide nor damp away, and cleans less and less until its filter is changed.',
+} as const;
 const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
 const HOT_OR_WET: ReadonlySet<string> = new Set(['dehumidifier', 'humidifier', 'heater', 'stove']);
 /** [min] */

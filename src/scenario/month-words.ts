@@ -1,3 +1,5 @@
+import { capital } from '../units/capital.ts';
+
 /**
  * Bits of the months that "May", "Oct-Apr", "all year" or a list of such name; January is bit 0.
  * NaN for an unknown name and for none at all.
@@ -31,7 +33,7 @@ export function monthWords(bits: number): string {
 
 function shortName(m: number): string {
   const name = MONTHS[m % 12]!;
-  return `${name[0]!.toUpperCase()}${name.slice(1, 3)}`;
+  return capital(name.slice(0, 3));
 }
 
 /** A span goes on past December where its end comes first. */

@@ -1,5 +1,6 @@
 import type { Household, Person } from '../control/household.ts';
 import type { Notice } from '../home/notices.ts';
+import { capital } from '../units/capital.ts';
 import { andList } from '../units/word-list.ts';
 import type { Habit } from './assemble/usual-airing.ts';
 import { USUAL } from './choices.ts';
@@ -64,7 +65,7 @@ function daysInWords(list: readonly number[]): string {
   const bits = list.reduce((all, day) => all | (1 << day), 0);
   if (bits === EVERY_DAY) return 'every day';
   const group = Object.entries(GROUPS).find(([, of]) => of === bits);
-  const names = list.map((day) => `${DAYS[day]![0]!.toUpperCase()}${DAYS[day]!.slice(1)}`);
+  const names = list.map((day) => capital(DAYS[day]!));
   return `on ${group === undefined ? andList(names) : group[0]}`;
 }
 

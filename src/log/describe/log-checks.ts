@@ -1,4 +1,5 @@
 import { SPECIES } from '../../species/species-table.ts';
+import { capital } from '../../units/capital.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../log.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import { factsOf } from '../quantities.ts';
@@ -90,13 +91,13 @@ function unseenPeople(log: Log, room: string): LogWarning[] {
     if (level[k]! - level[k - 1]! > RISE) rising++;
   }
   if (rising < 5 || rising < empty * 0.02) return [];
-  const text = `${cap(room)}: breath gathers in ${rising} of ${empty} hours in which nobody is logged there: presence misses people, or air comes from other rooms.`;
+  const text = `${capital(room)}: breath gathers in ${rising} of ${empty} hours in which nobody is logged there: presence misses people, or air comes from other rooms.`;
   return [{ id: 'unseen-people', text }];
 }
 
 /** A series as the beginning of a sentence, such as "Relative humidity of bath". */
 function seriesWords({ quantity, room, place, device }: LoggedSeries): string {
-  const words = cap(factsOf(quantity)?.words ?? quantity);
+  const words = capital(factsOf(quantity)?.words ?? quantity);
   if (device !== null) return `${words} ${device}`;
   return place === 'outdoors' ? `${words} outdoors` : room === null ? words : `${words} of ${room}`;
 }
@@ -114,7 +115,6 @@ const hours = (seconds: number): string =>
   seconds < 2 * 86_400 ? `${figure(seconds / 3600)} hours` : `${figure(seconds / 86_400)} days`;
 const iso = (utc: number): string =>
   new Date(utc * 1000).toISOString().slice(0, 16).replace('T', ' ');
-const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** How far numbers usually are from their middle: the median distance. */
 export const usualDistance = (values: Float64Array): number => {

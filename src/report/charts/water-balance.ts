@@ -1,5 +1,5 @@
 import type { Ledger, WaterTerm } from '../../engine/ledger.ts';
-import { WATER_WORDS } from '../water-words.ts';
+import { WATER_WORDS } from '../ledger-words.ts';
 
 /** Water of a home by where it came from or went; positive into the rooms' air. [kg] */
 export type WaterBalance = readonly { readonly way: string; readonly kg: number }[];

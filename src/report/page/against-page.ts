@@ -1,7 +1,8 @@
 import type { AgainstLog, HoursBesideLog } from '../../studies/against/against-log.ts';
+import { capital } from '../../units/capital.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { againstChart } from '../charts/against-chart.ts';
-import { capital, quantityWords } from '../quantity-words.ts';
+import { quantityWords } from '../quantity-words.ts';
 import { againstInWords, TYPICAL_WEATHER } from '../tables/against-text.ts';
 import { drawTwice } from './draw-twice.ts';
 import { figure } from './figure.ts';

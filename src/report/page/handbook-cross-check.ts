@@ -1,5 +1,5 @@
-import { differenceCell, LEAST_ACH, LEAST_KWH } from '../../measures/cross-check/difference.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { crossCheckRows } from '../cross-check-rows.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
@@ -9,29 +9,13 @@ import { list } from './section.ts';
 export function handbookCrossCheck({ study }: ReportInput): Html {
   const { measures } = study.options[0]!;
   const figures = measures.handbook_cross_check;
-  const estimate = figures.degree_day_heating_kwh;
-  const { useful_kwh } = measures.heating;
-  const { ach50_over_20: rule, infiltration_ach_mean: leak } = figures;
   const sentences = measures.notices.filter(({ id }) => id.startsWith('handbook-cross-check-'));
   return html`
 <p>Rules of thumb from handbooks, which know nothing of hours, beside the simulation of ${measures.plan}. They should come near each other; where they do not, the reason is given.</p>
 ${figureTable({
   caption: 'Rules of thumb and the simulation',
   heads: ['figure', 'rule of thumb', 'simulated', 'difference [%]'],
-  rows: [
-    [
-      'heating [kWh]',
-      figureText(estimate, 0),
-      figureText(useful_kwh, 0),
-      differenceCell(estimate, useful_kwh, LEAST_KWH),
-    ],
-    [
-      'leakage [air changes an hour]',
-      figureText(rule, 2),
-      figureText(leak, 2),
-      rule === null ? '-' : differenceCell(rule, leak, LEAST_ACH),
-    ],
-  ],
+  rows: crossCheckRows(measures),
 })}
 ${list(sentences.map(({ text }) => text))}
 <p>The heating rule: ${figureText(figures.heat_loss_coefficient_w_per_k, 0)} W lost for each kelvin warmer than outdoors × ${figureText(figures.degree_days_k_d, 0)} degree-days × 24 h. Humidity class ${figures.humidity_class} of 5, by ISO 13788: ${figureText(figures.vapour_excess_g_per_m3, 1)} g/m³ more vapour indoors than out in the heating season.</p>`;

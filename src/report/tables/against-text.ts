@@ -1,6 +1,7 @@
 import type { AgainstLog, RoomMisfit } from '../../studies/against/against-log.ts';
+import { capital } from '../../units/capital.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { capital, quantityWords as words } from '../quantity-words.ts';
+import { quantityWords as words } from '../quantity-words.ts';
 import { type Column, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 

@@ -1,9 +1,10 @@
 import type { HoursBesideLog } from '../../studies/against/against-log.ts';
+import { capital } from '../../units/capital.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { type LocalClock, SECONDS_PER_DAY } from '../../units/local-clock.ts';
 import { dateText } from '../charts/in-words.ts';
 import { roundDomain } from '../charts/round-domain.ts';
-import { capital, quantityWords, unitOfValues } from '../quantity-words.ts';
+import { quantityWords, unitOfValues } from '../quantity-words.ts';
 import { daysOf, type HourGroup, hourGroups, lineLength } from './hour-groups.ts';
 import { barRuler, besideBar, type Range } from './range-bar.ts';
 import { textTable, WIDTH } from './text-table.ts';

@@ -1,4 +1,5 @@
 import type { Finding } from '../../studies/find/finding.ts';
+import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
@@ -8,7 +9,7 @@ export function findingText(finding: Finding, currency: string, width: number): 
   const { question, answer, low, high, tolerance, unit, figure, runs } = finding;
   const around = unit === '-' ? 'K' : unit;
   const [first = '', ...rest] = answer;
-  const head = `${question[0]!.toUpperCase()}${question.slice(1)}`;
+  const head = capital(question);
   const searched = `Searched from ${figureText(low)} to ${figureText(high)} ${around}, to ${figureText(tolerance)} ${around}; figures are of the period, money is a year's.`;
   const decimals = runs.some((run) => Math.abs(run.figure) < 100) ? 1 : 0;
   const table = textTable(

@@ -1,29 +1,13 @@
-import { differenceCell, LEAST_ACH, LEAST_KWH } from '../../measures/cross-check/difference.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { crossCheckRows } from '../cross-check-rows.ts';
 import { textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Rules of thumb beside the simulation, and in words how they agree and why not. */
 export function handbookCrossCheckTable(measures: PlanMeasures, width = WIDTH): string {
   const figures = measures.handbook_cross_check;
-  const { ach50_over_20: rule, infiltration_ach_mean: leak } = figures;
-  const estimate = figures.degree_day_heating_kwh;
-  const { useful_kwh } = measures.heating;
-  const rows = [
-    [
-      'heating [kWh]',
-      figureText(estimate, 0),
-      figureText(useful_kwh, 0),
-      differenceCell(estimate, useful_kwh, LEAST_KWH),
-    ],
-    [
-      'leakage [air changes an hour]',
-      figureText(rule, 2),
-      figureText(leak, 2),
-      rule === null ? '-' : differenceCell(rule, leak, LEAST_ACH),
-    ],
-  ];
+  const rows = crossCheckRows(measures);
   const column = (k: number): string[] => rows.map((row) => row[k]!);
   const table = textTable(
     [

@@ -1,7 +1,7 @@
-import type { EnergyTerm, Ledger } from '../../engine/ledger.ts';
+import type { Ledger } from '../../engine/ledger.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
-import { WATER_WORDS } from '../water-words.ts';
+import { ENERGY_WORDS, WATER_WORDS } from '../ledger-words.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
 
 /**
@@ -72,26 +72,3 @@ function sumRooms(values: Float64Array, rooms: number, factor: number): number[]
   });
   return sums;
 }
-
-const ENERGY_WORDS: Readonly<Record<EnergyTerm, string>> = {
-  heating: 'heating',
-  cooling: 'cooling',
-  people: 'people',
-  appliances: 'appliances',
-  devices: 'devices',
-  sun: 'sun',
-  walls: 'walls',
-  floors: 'floors',
-  roofs: 'roofs',
-  partitions: 'partitions',
-  panes: 'panes',
-  leakage: 'leakage',
-  openings: 'open windows',
-  extracts: 'extract fans',
-  draught: 'stove draught',
-  fans: 'supply air',
-  doorways: 'doorways',
-  phaseChange: 'drying, condensing',
-  held: 'held temperature',
-  extra: 'imposed heat',
-};

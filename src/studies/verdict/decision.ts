@@ -3,7 +3,7 @@ import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { planFigures } from '../effects/plan-figures.ts';
-import { leadWords } from './lead-words.ts';
+import { leadWords, partYearWords } from './lead-words.ts';
 import { type MoneyTurn, type MoneyTurnSetup, moneyTurn } from './money-turn.ts';
 import { partRivalWords } from './part-rival.ts';
 import { partWayWords } from './part-way.ts';
@@ -62,14 +62,18 @@ export function decision(setup: DecisionSetup): Decision {
   const close = byMoney && apart !== null && apart <= moved;
   const sure = near.length === 0 && !close && (steady === null || steady >= STEADY);
   const turn = moneyTurn({ ...setup, weighed });
-  const lead = `${first === '' ? '' : `${first} `}${leadWords(setup, weighed)}`;
+  const before = first === '' ? '' : `${first} `;
   const further = furtherEffects(weighed);
+  const { part } = planFigures(plan);
   // Of days that are no whole year, money a year and what it turns on tell nothing.
   const sentences =
-    planFigures(plan).part !== null
-      ? [lead, ...further]
+    part !== null
+      ? [before + partYearWords(setup, weighed, part.length), ...further]
       : [
-          ...[lead, ...lesserWords(setup, weighed), turnWords(setup, weighed, turn), ...further],
+          before + leadWords(setup, weighed),
+          ...lesserWords(setup, weighed),
+          turnWords(setup, weighed, turn),
+          ...further,
           ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
           ...turned.map(flipWords),
           ...(close && near.length === 0 ? [notSureWords(setup, verdict, apart, moved)] : []),

@@ -8,13 +8,8 @@ import type { DecisionSetup } from './decision.ts';
 import { type Guard, guardOf, HARM } from './guards.ts';
 import { CLEAR, type Weighing } from './weigh-plan.ts';
 
-/**
- * A verdict in one sentence with a verb and its money; of a period that is no whole year, that it tells
- * none, and what was better and worse in it.
- */
+/** A verdict in one sentence with a verb and its money. */
 export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
-  const { part } = planFigures(setup.plan);
-  if (part !== null) return untold(setup, weighed, part.length);
   switch (weighed.verdict) {
     case 'worth it':
       return worthIt(setup, weighed);
@@ -29,7 +24,12 @@ export function leadWords(setup: DecisionSetup, weighed: Weighing): string {
   }
 }
 
-function untold({ plan }: DecisionSetup, weighed: Weighing, length: string): string {
+/**
+ * Of a period that is no whole year: that it tells no verdict, and what was better and worse in it.
+ *
+ * @param length  of the period, with its unit
+ */
+export function partYearWords({ plan }: DecisionSetup, weighed: Weighing, length: string): string {
   const helps = gains(weighed, 'it helps: ', '');
   // No verdict names what is a harm, so that it is told with what else gets worse.
   const worse = losses({ ...weighed, harms: [] });

@@ -17,20 +17,20 @@ export function partWayWords(setup: DecisionSetup, weighed: Weighing): string[] 
   if (verdict !== 'worth it' || main === undefined || !(extra > 0)) return [];
   const before = planFigures(setup.baseline);
   const [farthest] = setup.rivals
-    .map((rival) => {
+    .flatMap((rival) => {
       const figures = planFigures(rival);
       const its = effectsOf(before, figures);
-      const harmless = its.every(({ better, weight }) => better || weight < CLEAR);
+      if (its.some(({ better, weight }) => !better && weight >= CLEAR)) return [];
       // The word tells what the air carries less of, too.
       const same = its.find(({ better, word }) => better && word === main.word);
       const cost = extraPerYear(setup.baseline, rival);
-      return { name: figures.plan, cost, same: harmless ? same : undefined };
+      const goesFar = same !== undefined && same.weight >= main.weight / 2;
+      return goesFar && cost <= extra / 2 ? [{ name: figures.plan, cost, same }] : [];
     })
-    .filter(({ cost, same }) => cost <= extra / 2 && (same?.weight ?? 0) >= main.weight / 2)
-    .sort((a, b) => b.same!.weight - a.same!.weight || a.cost - b.cost);
+    .sort((a, b) => b.same.weight - a.same.weight || a.cost - b.cost);
   if (farthest === undefined) return [];
   const { name, cost, same } = farthest;
   const money = `${figureText(Math.abs(cost), 0)} ${setup.plan.money.currency} a year`;
-  const far = same!.weight < main.weight ? 'goes part of the way' : 'does as much of one thing';
-  return [`${name} ${far} and ${cost < 0 ? 'saves' : 'costs'} ${money}: ${same!.words}.`];
+  const far = same.weight < main.weight ? 'goes part of the way' : 'does as much of one thing';
+  return [`${name} ${far} and ${cost < 0 ? 'saves' : 'costs'} ${money}: ${same.words}.`];
 }
