@@ -10,6 +10,9 @@ export function requireImposable(input: RunInput): void {
     ...Object.entries(input.imposed ?? {}).flatMap(([room, series]) =>
       problemsOfRoom(input, room, series),
     ),
+    ...Object.entries(input.devicePower ?? {}).flatMap(([device, series]) =>
+      problemsOfDevice(input, device, series),
+    ),
     ...(input.heldStart === undefined ? [] : problemsOfStart(input, input.heldStart)),
   ];
   if (problems.length > 0) throw new InputProblems(problems);
@@ -46,6 +49,15 @@ function problemsOfRoom(input: RunInput, room: string, imposed: ImposedSeries): 
     });
   }
   return problems;
+}
+
+function problemsOfDevice({ home, dt, hours }: RunInput, name: string, series: Series): Problem[] {
+  const electric = home.devices.filter(({ does }) => does.kind !== 'stove').map((d) => d.name);
+  if (!electric.includes(name)) {
+    const expected = 'a device of the home that draws electricity';
+    return [unknownName('devicePower', name, expected, name, electric)];
+  }
+  return problemsOfSeries('devicePower', name, series, (hours * HOUR) / dt, NOT_NEGATIVE);
 }
 
 function problemsOfStart(input: RunInput, { until, rooms }: HeldStart): Problem[] {

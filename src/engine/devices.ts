@@ -6,6 +6,7 @@ import {
   waterPerDrying,
 } from '../physics/equipment/dehumidifier-output.ts';
 import { burnOver, coldFire } from './fire.ts';
+import type { Series } from './imposed.ts';
 import type { Model } from './model.ts';
 import { OUTSIDE, ROOM, TRACER } from './state-layout.ts';
 
@@ -19,6 +20,8 @@ export interface Running {
   readonly did: DeviceStep;
   /** @param share  of full output over the step [-] */
   readonly run: (share: number, observed: Observation) => void;
+  /** Share of full output [-] at which it draws some electric power [W] in the air of the moment. */
+  readonly shareAt: (power: number, observed: Observation) => number;
 }
 
 /** Means over a step; reused. */
@@ -76,6 +79,22 @@ export function runDevices(
   }
 }
 
+/** Let devices whose power is known run as it says, whatever control commands; no tank stops them. */
+export function imposeDevices(
+  all: readonly Running[],
+  powers: readonly (Series | null)[],
+  step: number,
+  observed: Observation,
+  commands: Commands,
+): void {
+  for (let d = 0; d < powers.length; d++) {
+    const known = powers[d]!;
+    if (known === null) continue;
+    commands.devices[d] = all[d]!.shareAt(known[step]!, observed);
+    commands.empty[d] = 1;
+  }
+}
+
 function startDevice(
   m: Model,
   device: Device,
@@ -85,7 +104,24 @@ function startDevice(
 ): Running {
   const did: DeviceStep = { electricity: 0, fuel: 0, water: 0, heat: 0, share: 0 };
   const run = howToRun(m, device, d, did, observed, saturation);
-  return { device, did, run: givingOff(m, device, did, run) };
+  return { device, did, run: givingOff(m, device, did, run), shareAt: shareAt(device) };
+}
+
+/** A heater gives what it draws, more than its rating too; nothing else does more than all it can. */
+function shareAt({ room, does }: Device): Running['shareAt'] {
+  if (does.kind === 'stove') return () => 0;
+  if (does.kind === 'heater') return (power) => (does.power > 0 ? power / does.power : 0);
+  if (does.kind !== 'dehumidifier') {
+    return (power) => (does.power > 0 ? Math.min(1, power / does.power) : 0);
+  }
+  const { type, ratedPower, ratedTemperature, ratedHumidity, standby } = does;
+  return (power, { temperature, relativeHumidity }) => {
+    const [t, rh] = [temperature[room]!, relativeHumidity[room]!];
+    const running = dehumidifierPower(type, ratedPower, ratedTemperature, ratedHumidity, t, rh);
+    return running > standby
+      ? Math.min(1, Math.max(0, (power - standby) / (running - standby)))
+      : 0;
+  };
 }
 
 /** What the device gives off while it runs, besides what it does. */

@@ -4,7 +4,7 @@ import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
-import type { HeldStart, ImposedSeries } from './imposed.ts';
+import type { HeldStart, ImposedSeries, Series } from './imposed.ts';
 import type { Ledger } from './ledger.ts';
 import type { Preparation } from './prepare-runs.ts';
 
@@ -29,6 +29,11 @@ export interface RunInput {
   readonly preparation?: Preparation;
   /** What is known and takes the place of what the model would work out, by name of the room. */
   readonly imposed?: Readonly<Record<string, ImposedSeries>>;
+  /**
+   * Electric power that devices drew, by their names, one value a control step: they run as it says, in the
+   * place of their control. In the spin-up, and without `automation`, it counts for nothing. [W]
+   */
+  readonly devicePower?: Readonly<Record<string, Series>>;
   /** Rooms held at given values until an instant, and then let go. */
   readonly heldStart?: HeldStart;
 }

@@ -17,7 +17,8 @@ import { bookImposed } from './book-imposed.ts';
 import { requireImposable } from './check-imposed.ts';
 import { blowOut, finishCoolers } from './cooling.ts';
 import { copyNumbers, copyState } from './copy-state.ts';
-import { type Running, restDevices, runDevices, startDevices } from './devices.ts';
+import { imposeDevices, type Running, restDevices, runDevices, startDevices } from './devices.ts';
+import type { Series } from './imposed.ts';
 import { imposePeople, imposeStep } from './imposing.ts';
 import { keepRun } from './keep-run.ts';
 import { type Imposing, layOutImposing } from './lay-out-imposing.ts';
@@ -140,6 +141,8 @@ interface Walk {
   readonly running: readonly Running[];
   /** Series that take the place of the model's own; null where there are none. */
   readonly imposing: Imposing | null;
+  /** Electric power of each device, in the place of its control; null is its own, empty those of all. [W] */
+  readonly devicePowers: readonly (Series | null)[];
 }
 
 /** @param months  instants at which the rows of the ledger begin [s UTC] */
@@ -187,6 +190,10 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
     observed,
     running: startDevices(model, observed, saturation),
     imposing: layOutImposing(input),
+    devicePowers:
+      input.devicePower === undefined
+        ? []
+        : home.devices.map(({ name }) => input.devicePower?.[name] ?? null),
   };
 }
 
@@ -254,6 +261,7 @@ function takeStep(walk: Walk, s: number, step: number, counted: boolean, month: 
     controller.act(day, s, observed, commands);
     applyCommands(model, commands);
     restDevices(model);
+    if (step >= 0) imposeDevices(running, walk.devicePowers, step, observed, commands);
     runDevices(running, observed, commands);
   } else if (model.coolers.count > 0) restDevices(model);
   if (model.blinds.count > 0) setBlinds(model, sunlight, commands.blinds, outdoors.interval[s]!);

@@ -12,7 +12,9 @@ import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
-import { type Reading, type Readings, readingsOf } from './readings/readings.ts';
+import type { Beside } from './readings/metered-heat.ts';
+import { notUsed } from './readings/not-used.ts';
+import { GASES, type Reading, type Readings, readingsOf } from './readings/readings.ts';
 import { commonSpan, type Division, divide } from './readings/span-of.ts';
 import { weatherOfHours } from './readings/weather-of-hours.ts';
 import { type Channel, meansOver } from './simulate/channel.ts';
@@ -77,7 +79,8 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
   const plan = prepared(request, []);
   const division = divide(commonSpan(log, weather));
   requireHours(request, division);
-  const readings = readingsOf(log, plan.home, division, plan.dt, gasBesideOf(request));
+  const beside = besideOf(request);
+  const readings = readingsOf(log, plan.home, division, plan.dt, weather, beside);
   requireReadings(request, readings);
   const stages: FittedStage[] = [];
   const keep = (of: Group, fit: StageFit | null, before: readonly string[]): readonly string[] => {
@@ -122,6 +125,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     typicalWeather: weather.periodic,
     cautions: [
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
+      ...notUsed(log, plan.home, readings.used),
       ...logCautions(
         log,
         plan.home.rooms.map(({ name }) => name),
@@ -268,9 +272,14 @@ function heatingOf({ hourly }: Reading, byMeter: boolean): Channel {
   return { ...at, unit: 'W', observed: meansOver(hourly, DAILY), over: DAILY, floor };
 }
 
-/** What the plan's scenario says of logged gas that heats no rooms. */
-const gasBesideOf = ({ scenario, plan }: FitRequest): number | null =>
-  scenario.checked.get(plan)?.log?.['gas beside heating'] ?? null;
+/** What the plan's scenario says of logged gas and electricity that heats no rooms. */
+function besideOf({ scenario, plan }: FitRequest): Beside {
+  const { log = {} } = scenario.checked.get(plan) ?? {};
+  return {
+    gas: log['gas beside heating'] ?? null,
+    electricity: log['electricity beside heating'] ?? null,
+  };
+}
 
 function adjustablesOf(
   group: FittedStage['group'],
@@ -348,8 +357,6 @@ function requireReadings({ log }: FitRequest, { rooms }: Readings): void {
   ]);
 }
 
-/** What people breathe out and nothing takes away. */
-const GASES: readonly string[] = [CARBON_DIOXIDE.name];
 const MOST_RUNS = { water: 150, heat: 400 } as const;
 /** Of those of water, for a first search. */
 const ROUGH_RUNS = 45;

@@ -29,8 +29,8 @@ export interface LoggedSeries {
 
 /**
  * What a series tells, and its unit: temperature and dew point [°C], relative humidity [%], window
- * and valve opening [share open, 0 to 1], presence [people], heating power, device power,
- * electricity and gas [W], or a species by its name [its unit].
+ * and valve opening [share open, 0 to 1], presence [people], heating power (the heat given), heating
+ * electricity (what electric heating draws), device power, electricity and gas [W], or a species by its name [its unit].
  */
 export type LoggedQuantity = HouseQuantity | (string & {});
 
@@ -41,6 +41,7 @@ type HouseQuantity =
   | 'window'
   | 'presence'
   | 'heating power'
+  | 'heating electricity'
   | 'valve opening'
   | 'electricity'
   | 'gas'

@@ -30,10 +30,19 @@ const HOUSE: readonly LoggedQuantityFacts[] = [
     ...{ reading: 'state', called: /\bvalve\b/ },
   },
   {
+    ...{ name: 'heating electricity', unit: 'W', words: 'electricity of heating', range: [0, 1e5] },
+    ...{
+      reading: 'instant',
+      called:
+        /\bheat ?pump( (outdoor|indoor) unit)? (electric(ity|al)?|power|energy|consumption|input|meter)\b|\bheating electric(ity|al)?\b|\belectric(al)? heating\b/,
+    },
+  },
+  {
     ...{ name: 'heating power', unit: 'W', words: 'heating power', range: [0, 1e5] },
     ...{
       reading: 'instant',
-      called: /\b(heating|heat|radiator|heater) (power|output|meter|energy|w|kw|kwh)\b/,
+      called:
+        /\b(heat ?pump|heating|heat|radiator|heater) (power|output|heat|thermal|meter|energy|w|kw|kwh)\b/,
     },
   },
   {

@@ -6,13 +6,19 @@ import { logClockOf } from './checks/log.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 
 /**
- * How a scenario wants logs to be read: its `log` section, its rooms, and the clock of its site where
+ * How a scenario wants logs to be read: its `log` section, its rooms and devices, and the clock of its site where
  * nobody speaks of the logger's.
  *
  * @param clock  the household's wall clock
  */
 export function logOptionsOf(
-  { log = {}, home, site, air }: Pick<ScenarioData, 'log' | 'home' | 'site' | 'air'>,
+  {
+    log = {},
+    home,
+    site,
+    air,
+    devices = {},
+  }: Pick<ScenarioData, 'log' | 'home' | 'site' | 'air' | 'devices'>,
   clock: LocalClock,
 ): LogOptions {
   const { zone, dates, readings = {} } = log;
@@ -30,6 +36,11 @@ export function logOptionsOf(
     own: countedSpecies({ air })
       .filter(({ own }) => own !== undefined)
       .map(factsOfSpecies),
+    devices: Object.entries(devices).flatMap(([name, device]) =>
+      device.kind === 'stove'
+        ? []
+        : [{ name, kind: device.kind, room: 'room' in device ? device.room : null }],
+    ),
     rooms: Object.keys(home.rooms),
   };
 }

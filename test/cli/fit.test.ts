@@ -137,3 +137,10 @@ test.each([
   expect({ status, out }).toEqual({ status: 2, out: '' });
   expect(err).toContain(words);
 });
+
+test('columns that are not taken are told, with the reason', async () => {
+  const log = `time,den temperature,attic temperature,foo\n${hourly('2024-05-01', 5, (n) => `${20 + (n % 5)},9,1`)}`;
+  expect((await fitting(log)).err.replaceAll(/\s+/g, ' ')).toContain(
+    'note: log.csv: 120 rows, temperature of den; left out: "attic temperature" (no room is called "attic"), "foo" (its name says no quantity that is known)',
+  );
+});

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { RunInput } from '../../src/engine/run.ts';
 import { simulate } from '../../src/engine/simulate.ts';
+import type { DeviceAction } from '../../src/home/devices.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 import { bareHome, bareRoom, madeWeather, NEW_YEAR } from './homes.ts';
 import { runInput } from './record-run.ts';
@@ -85,5 +86,22 @@ test('a held start must end within the run, with a step, and say each thing once
     'heldStart: kitchen.airTemperature: expected one series, got imposed airTemperature besides',
     'heldStart: kitchen.heat: expected a series that can be given, got "heat" (known: airTemperature, humidityRatio, relativeHumidity)',
     'heldStart: attic: expected a room of the home, got "attic" (known: kitchen, hall)',
+  ]);
+});
+
+test('the power of devices is that of devices of the home, without gaps', () => {
+  const does = { kind: 'heater', power: 500, radiantShare: 0.4 } as const;
+  const fire = { kind: 'stove' } as Extract<DeviceAction, { kind: 'stove' }>;
+  const devices = [
+    { name: 'heater', room: 0, does },
+    { name: 'stove', room: 0, does: fire },
+  ];
+  const devicePower = { heter: ten, stove: ten, heater: [0, -1, Number.NaN, 0, 0] };
+  expect(wordsOf({ home: { ...home, devices }, devicePower })).toEqual([
+    'devicePower: heter: expected a device of the home that draws electricity, got "heter" (did you mean "heater"?)',
+    'devicePower: stove: expected a device of the home that draws electricity, got "stove" (known: heater)',
+    'devicePower: heater: expected 6 values, one for each step, got 5',
+    'devicePower: heater[2]: expected a number, a series without gaps, got NaN',
+    'devicePower: heater[1]: expected 0 or more, got -1',
   ]);
 });

@@ -253,3 +253,63 @@ test('a stove gives the heat of its wood, and smoke with each refuelling', () =>
   expect(sums[0]!.heat / (batches * 1.5 * 15e6 * 0.75)).toBeCloseTo(1, 3);
   expect(sumOf(result.ledger.species[1]!.devices, 0)).toBeCloseTo(batches * 5000, 3);
 });
+
+describe('a device whose power is known', () => {
+  const heater: DeviceAction = { kind: 'heater', power: 1000, radiantShare: 0.4 };
+  const drier: DeviceAction = {
+    ...{ kind: 'dehumidifier', type: 'desiccant', ratedWater: 7 / 86_400, ratedPower: 600 },
+    ...{ ratedTemperature: 20, ratedHumidity: 60, standby: 2, tank: 0.5 },
+  };
+  const HOURS = 48;
+  const steps = HOURS * 6;
+  /** What each device drew, gave and took over two days [J, J, kg], with the power of the first known. */
+  const ran = (does: DeviceAction, power: (k: number) => number, controlled = 1) => {
+    const home = twoRooms([does]);
+    const sums = { electricity: 0, heat: 0, water: 0, share: 0 };
+    const devicePower = { 'device 1': Float64Array.from({ length: steps }, (_, k) => power(k)) };
+    const result = simulate(
+      {
+        home,
+        household: quietHousehold(home, { setpoints: home.rooms.map(() => always(20)) }),
+        automation: runningAlways(home, controlled),
+        weather: madeWeather({ temperature: () => 5, humidityRatio: () => 0.004 }),
+        ...{ dt: 600, start: NEW_YEAR, hours: HOURS, spinUpDays: 2, devicePower },
+      },
+      [
+        ({ home: { devices }, steps: many, dt }) => {
+          const [d] = devices;
+          for (let s = 0; s < many; s++) {
+            sums.electricity += d!.electricity[s]! * dt;
+            sums.heat += d!.heat[s]! * dt;
+            sums.water += d!.water[s]! * dt;
+            sums.share += d!.share[s]! / steps;
+          }
+        },
+      ],
+    );
+    const { energy, water } = result.ledger.residual;
+    for (const residual of [energy, water]) expect(residual).toBeLessThan(1e-9);
+    return sums;
+  };
+
+  test('draws it, whatever its control commands: a heater beyond its rating too', () => {
+    const pattern = (k: number): number => (k % 3 === 0 ? 1500 : k % 3 === 1 ? 250 : 0);
+    const energy =
+      600 * Array.from({ length: steps }, (_, k) => pattern(k)).reduce((a, b) => a + b);
+    for (const controlled of [0, 1]) {
+      const sums = ran(heater, pattern, controlled);
+      expect(sums.electricity / energy).toBeCloseTo(1, 12);
+      expect(sums.heat / energy).toBeCloseTo(1, 12);
+    }
+  });
+
+  test('a dehumidifier runs for the share of the step that its power tells, and its tank stops nothing', () => {
+    // 301 of 600 W beside 2 W while it waits is half of the time; 7 L a day and less fill half a litre in hours
+    const half = ran(drier, () => 301);
+    expect(half.share).toBeCloseTo(0.5, 9);
+    expect(half.electricity / (HOURS * 3600)).toBeCloseTo(301, 6);
+    expect(-half.water).toBeGreaterThan(2 * 0.5);
+    expect(ran(drier, () => 0).share).toBe(0);
+    expect(ran(drier, () => 900).share).toBeCloseTo(1, 9);
+  });
+});

@@ -22,6 +22,10 @@ export interface MadeLog {
   readonly species?: readonly string[];
   /** A gas meter that counts so much besides heating, at all hours. [W] */
   readonly gasBeside?: number;
+  /** A meter of the electricity that the heating draws, read every day. */
+  readonly heatingMeter?: true;
+  /** A device whose power is logged. */
+  readonly device?: string;
   /** Standard deviation of sensors' errors, and how they hang together from hour to hour. */
   readonly noise: { readonly temperature: number; readonly humidity: number; readonly rho: number };
   readonly seed: number;
@@ -36,11 +40,14 @@ export function madeLog(made: MadeLog): Log {
   const temperature = home.rooms.map(() => new Float64Array(steps));
   const humidity = home.rooms.map(() => new Float64Array(steps));
   const gas = new Float64Array(steps);
+  const power = new Float64Array(steps);
+  const device = home.devices.findIndex(({ name }) => name === made.device);
   const levels = home.species.map(() => home.rooms.map(() => new Float64Array(steps)));
   simulate({ home, household, automation, weather, dt, start, hours: days * 24, spinUpDays: 30 }, [
     ({ firstStep, steps: many, rooms, room, home: whole }) => {
       for (let s = 0; s < many; s++) {
         gas[firstStep + s] = (whole.sourceFuel[0]?.[s] ?? 0) + (made.gasBeside ?? 0);
+        power[firstStep + s] = whole.devices[device]?.electricity[s] ?? 0;
         for (let i = 0; i < rooms; i++) {
           const k = s * rooms + i;
           temperature[i]![firstStep + s] = room.airTemperature[k]!;
@@ -85,18 +92,28 @@ export function madeLog(made: MadeLog): Log {
       }),
     ];
   });
-  const metered = made.gasBeside === undefined ? [] : [meter(gas, start, dt)];
-  return { series: [...all, ...metered], start, end: start + days * 86_400 };
+  const meters = [
+    ...(made.gasBeside === undefined ? [] : [meter('gas', null, gas, start, dt, 86_400)]),
+    ...(made.heatingMeter ? [meter('heating electricity', null, gas, start, dt, 86_400)] : []),
+    ...(device < 0 ? [] : [meter('device power', made.device!, power, start, dt, every)]),
+  ];
+  return { series: [...all, ...meters], start, end: start + days * 86_400 };
 }
 
-/** Daily readings of a gas meter, as means between them. */
-function meter(gas: Float64Array, start: number, dt: number): LoggedSeries {
-  const perDay = 86_400 / dt;
-  const days = gas.length / perDay;
-  const values = Float64Array.from({ length: days + 1 }, (_, day) =>
-    day === 0 ? Number.NaN : mean([...gas.subarray((day - 1) * perDay, day * perDay)]),
+/** Readings of a meter of the whole home or a device, as means between them. @param every  [s] */
+function meter(
+  quantity: string,
+  device: string | null,
+  power: Float64Array,
+  start: number,
+  dt: number,
+  every: number,
+): LoggedSeries {
+  const many = every / dt;
+  const values = Float64Array.from({ length: power.length / many + 1 }, (_, k) =>
+    k === 0 ? Number.NaN : mean([...power.subarray((k - 1) * many, k * many)]),
   );
-  const times = values.map((_, day) => start + day * 86_400);
-  const where = { place: 'home', room: null, device: null, reading: 'mean' } as const;
-  return { quantity: 'gas', ...where, times, values, from: 'made, gas' };
+  const times = values.map((_, k) => start + k * every);
+  const where = { place: 'home', room: null, device, reading: 'mean' } as const;
+  return { quantity, ...where, times, values, from: `made, ${quantity}` };
 }

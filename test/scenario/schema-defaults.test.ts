@@ -7,6 +7,7 @@ import type { PreparedPlan } from '../../src/scenario/prepared.ts';
 import { SEED } from '../../src/scenario/presets/step.ts';
 import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
 import { InputProblems } from '../../src/units/problem.ts';
+import { madeWeather } from '../engine/homes.ts';
 import type { SchemaNode } from '../reference/described-schema.ts';
 import { scenarioJsonSchema } from '../reference/scenario-json-schema.ts';
 import { HOMES } from './homes-with-everything.ts';
@@ -58,7 +59,10 @@ test('a fit takes as much of the gas for water and cooking as the schema says', 
   };
   const log: Log = { series: [gas], start: 0, end: 172_800 };
   const home = prepared(readScenario(JSON.stringify(HOMES[0]), 'home.yaml')) as PreparedPlan;
-  const heat = (share: number | null) => [...meteredHeat(log, home.home, share)!.series.values];
+  const heat = (share: number | null) => {
+    const beside = { gas: share, electricity: null };
+    return [...meteredHeat(log, home.home, madeWeather(), beside)!.series.values];
+  };
   const usual = SCHEMA.properties!['log']!.properties!['gas beside heating']!.default as number;
   expect(heat(null)).toEqual(heat(usual));
   expect(heat(null)).not.toEqual(heat(usual / 2));

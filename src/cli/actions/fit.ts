@@ -52,9 +52,11 @@ export async function fitLog(io: Io, path: string, options: FitOptions): Promise
 async function logOf(io: Io, loaded: LoadedPlans, options: FitOptions): Promise<Log> {
   const { wrapText } = await import('../../report/tables/wrap-text.ts');
   const { log, files } = await loadLog(io, loaded, options.log, options);
-  for (const { file, columns, rows } of files) {
+  for (const { file, columns, rows, leftOut } of files) {
     const told = columns.map(({ quantity, where }) => `${quantity} of ${where}`).join(', ');
-    io.err(`${wrapText(`${file}: ${rows} rows, ${told}`, 'note: ', io.width)}\n`);
+    const left = leftOut.map(({ name, why }) => `"${name}" (${why})`).join(', ');
+    const words = `${file}: ${rows} rows, ${told}${left === '' ? '' : `; left out: ${left}`}`;
+    io.err(`${wrapText(words, 'note: ', io.width)}\n`);
   }
   return log;
 }

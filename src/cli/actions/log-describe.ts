@@ -65,6 +65,7 @@ const SHORT: Readonly<Record<string, string>> = {
   'relative humidity': 'RH [%]',
   'dew point': 'dew point [°C]',
   'heating power': 'heating [W]',
+  'heating electricity': 'el. heating [W]',
   electricity: 'electricity [W]',
   gas: 'gas [W]',
   'device power': 'power [W]',

@@ -1,43 +1,102 @@
 import type { HeatSource, Home } from '../../home/home.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
+import type { Weather } from '../../weather/weather.ts';
 import { meanOf } from '../statistics/misfit.ts';
+import { heatOfElectricity, isElectric } from './heat-of-electricity.ts';
 
 /** Heat of the home's rooms by a meter that counts other things too. */
 export interface MeteredHeat {
+  /** The meter's own series. */
+  readonly meter: LoggedSeries;
   /** [W] */
   readonly series: LoggedSeries;
   /** How it was made from the meter, in a sentence. */
   readonly words: string;
 }
 
+/** Shares of meters that do not heat rooms, as the scenario has them [-]; null where it says nothing. */
+export interface Beside {
+  readonly gas: number | null;
+  readonly electricity: number | null;
+}
+
 /**
- * Heat to rooms from the gas meter of a home whose only source burns gas and whose heating power nobody
- * logged: what the meter shows less a steady part for hot water and cooking, times the efficiency of the
- * scenario. The steady part is a share of the meter's mean; hours with less than that gave no heat.
- *
- * @param beside  share of the gas that does not heat rooms [-]; null where nobody said
+ * Heat to rooms from a meter of what heats the home, whose heating power nobody logged: the electricity
+ * of its heating, else its gas. What the meter shows less a steady part for hot water and cooking, times
+ * the efficiency or COP of the scenario. The steady part is a share of the meter's mean; hours with less
+ * than that gave no heat. Null where the home has not one source alone, or the source does not burn what is metered.
  */
-export function meteredHeat(log: Log, home: Home, beside: number | null): MeteredHeat | null {
-  if (log.series.some(({ quantity }) => quantity === 'heating power')) return null;
-  const gas = seriesOf(log, 'gas', null);
+export function meteredHeat(
+  log: Log,
+  home: Home,
+  weather: Weather,
+  beside: Beside,
+): MeteredHeat | null {
+  const ofRooms = log.series.some(
+    ({ quantity, room }) =>
+      quantity === 'heating power' || (quantity === 'heating electricity' && room !== null),
+  );
   const source = home.sources.length === 1 ? home.sources[0]! : null;
-  if (gas === undefined || source === null || source.fuel !== 'gas') return null;
+  if (ofRooms || source === null) return null;
+  return byElectricity(log, source, weather, beside) ?? byGas(log, source, beside);
+}
+
+function byElectricity(
+  log: Log,
+  source: HeatSource,
+  weather: Weather,
+  { electricity }: Beside,
+): MeteredHeat | null {
+  const meter = seriesOf(log, 'heating electricity', null);
+  if (meter === undefined || !isElectric(source)) return null;
+  const pump = source.conversion.by === 'cop';
+  const share = electricity ?? (pump ? USUAL_BESIDE.electricity : 0);
+  const series = heatOfElectricity(lessSteady(meter, share), source, weather);
+  const words =
+    'Heat to rooms is taken from the electricity of the heating, day by day: ' +
+    (share === 0
+      ? ''
+      : `less ${Math.round(100 * share)} % of its mean for hot water (${saidOf(electricity, 'electricity beside heating')}), `) +
+    (pump
+      ? 'times the COP of the scenario at the temperature outdoors.'
+      : `times an efficiency of ${efficiencyOf(source)!.toFixed(2)}.`);
+  return { meter, series, words };
+}
+
+function byGas(log: Log, source: HeatSource, { gas }: Beside): MeteredHeat | null {
+  const meter = seriesOf(log, 'gas', null);
   const efficiency = efficiencyOf(source);
-  if (efficiency === null) return null;
-  const share = beside ?? USUAL_BESIDE;
-  const steady = share * meanOf(gas.values);
-  const values = gas.values.map((power) => efficiency * Math.max(0, power - steady));
+  if (meter === undefined || source.fuel !== 'gas' || efficiency === null) return null;
+  const share = gas ?? USUAL_BESIDE.gas;
+  const { values } = lessSteady(meter, share);
   return {
-    series: { ...gas, quantity: 'heating power', values },
+    meter,
+    series: {
+      ...meter,
+      quantity: 'heating power',
+      values: values.map((power) => efficiency * power),
+    },
     words:
       `Heat to rooms is taken from the gas meter, day by day: less ${Math.round(100 * share)} % of its mean for hot ` +
-      `water and cooking (${beside === null ? 'assumed; say "gas beside heating" under "log:"' : 'as the scenario says'}), ` +
+      `water and cooking (${saidOf(gas, 'gas beside heating')}), ` +
       `times an efficiency of ${efficiency.toFixed(2)}.`,
   };
 }
 
+/** A meter less a steady share of its mean. */
+function lessSteady(meter: LoggedSeries, share: number): LoggedSeries {
+  const steady = share * meanOf(meter.values);
+  return { ...meter, values: meter.values.map((power) => Math.max(0, power - steady)) };
+}
+
+const saidOf = (share: number | null, key: string): string =>
+  share === null ? `assumed; say "${key}" under "log:"` : 'as the scenario says';
+
 const efficiencyOf = ({ conversion }: HeatSource): number | null =>
   conversion.by === 'efficiency' ? conversion.efficiency : null;
 
-/** Hot water and cooking in the gas of a heating season; own judgement, 0.1 to 0.4. [-] */
-const USUAL_BESIDE = 0.2;
+/**
+ * Hot water and cooking in the gas of a heating season, 0.1 to 0.4, and hot water in the electricity of a
+ * heat pump, 0 to 0.3; own judgement. [-]
+ */
+const USUAL_BESIDE = { gas: 0.2, electricity: 0.15 } as const;

@@ -1,9 +1,12 @@
 import type { Home } from '../../home/home.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import { meansOverSteps, valuesAtInstants } from '../../log/onto-steps.ts';
+import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
+import type { Weather } from '../../weather/weather.ts';
 import { bridged } from './bridged.ts';
+import { heatOfElectricity, roomSource } from './heat-of-electricity.ts';
 import { longestGap } from './longest-gap.ts';
-import { meteredHeat } from './metered-heat.ts';
+import { type Beside, meteredHeat } from './metered-heat.ts';
 
 /** A log laid out beside the rooms of a home. */
 export interface Readings {
@@ -16,6 +19,10 @@ export interface Readings {
   readonly heatingWords: string | null;
   /** One per room of the home. */
   readonly rooms: readonly RoomReadings[];
+  /** Power that devices drew, by their names. [W] */
+  readonly devices: Readonly<Record<string, Reading>>;
+  /** Series of the log that any of this was made from. */
+  readonly used: ReadonlySet<LoggedSeries>;
 }
 
 /** What was logged in one room; null where it was not. */
@@ -40,45 +47,84 @@ export interface Reading {
 }
 
 /**
- * @param dt         control step of the runs [s]
- * @param gasBeside  share of logged gas that heats no rooms [-]; null where nobody said
+ * @param dt       control step of the runs [s]
+ * @param weather  of the same hours, for what heat pumps gave
  */
 export function readingsOf(
   log: Log,
   home: Home,
   span: Span,
   dt: number,
-  gasBeside: number | null,
+  weather: Weather,
+  beside: Beside,
 ): Readings {
   const { start, hours } = span;
   const steps = Math.round((hours * HOUR) / dt);
-  const reading = (series: LoggedSeries | undefined): Reading | null => {
-    if (series === undefined) return null;
-    const gap = longestGap(series);
-    const hourly = meansOverSteps(series, { start, step: HOUR, count: hours }, gap);
+  const used = new Set<LoggedSeries>();
+  const laidOut = (
+    series: LoggedSeries | undefined,
+    driving: (series: LoggedSeries, gap: number) => Float64Array,
+    made: LoggedSeries | undefined = series,
+  ): Reading | null => {
+    if (series === undefined || made === undefined) return null;
+    const gap = longestGap(made);
+    const hourly = meansOverSteps(made, { start, step: HOUR, count: hours }, gap);
     if (hourly.every((x) => Number.isNaN(x))) return null;
-    const ends = { start: start + dt, step: dt, count: steps };
-    return { hourly, driving: bridged(valuesAtInstants(series, ends, gap)) };
+    used.add(series);
+    return { hourly, driving: bridged(driving(made, gap)) };
   };
-  const metered = meteredHeat(log, home, gasBeside);
-  return {
-    ...span,
-    heating: reading(metered?.series ?? seriesOf(log, 'heating power', null)),
-    heatingWords: metered?.words ?? null,
-    rooms: home.rooms.map(({ name }) => ({
+  const ends = { start: start + dt, step: dt, count: steps };
+  const reading = (series: LoggedSeries | undefined): Reading | null =>
+    laidOut(series, (one, gap) => valuesAtInstants(one, ends, gap));
+  /** What counts is how much was drawn or given in each step, not how much at its end. */
+  const power = (series: LoggedSeries | undefined, made = series): Reading | null =>
+    laidOut(
+      series,
+      (one, gap) => meansOverSteps(one, { start, step: dt, count: steps }, gap),
+      made,
+    );
+  const heatOf = (room: string): Reading | null => {
+    const heat = power(seriesOf(log, 'heating power', room));
+    const drawn = seriesOf(log, 'heating electricity', room);
+    const source = roomSource(home, room);
+    if (heat !== null || drawn === undefined || source === undefined) return heat;
+    return power(drawn, heatOfElectricity(drawn, source, weather));
+  };
+  const rooms = home.rooms.map(
+    ({ name }): RoomReadings => ({
       name,
       temperature: reading(seriesOf(log, 'temperature', name)),
       humidity: reading(seriesOf(log, 'relative humidity', name)),
-      heat: reading(seriesOf(log, 'heating power', name)),
+      heat: heatOf(name),
       windows: reading(seriesOf(log, 'window', name)),
       people: reading(seriesOf(log, 'presence', name)),
       species: Object.fromEntries(
-        home.species.flatMap((species) => {
-          const found = reading(seriesOf(log, species.name, name));
-          return found === null ? [] : [[species.name, found]];
+        GASES.flatMap((gas) => {
+          const found = reading(seriesOf(log, gas, name));
+          return found === null ? [] : [[gas, found]];
         }),
       ),
-    })),
+    }),
+  );
+  const metered = meteredHeat(log, home, weather, beside);
+  const ofHome = rooms.some(({ heat }) => heat !== null)
+    ? null
+    : metered === null
+      ? reading(seriesOf(log, 'heating power', null))
+      : power(metered.meter, metered.series);
+  return {
+    ...span,
+    heating: ofHome,
+    heatingWords: ofHome === null ? null : (metered?.words ?? null),
+    rooms,
+    devices: Object.fromEntries(
+      home.devices.flatMap(({ name, does }) => {
+        const own = log.series.find((one) => one.device === name);
+        const found = does.kind === 'stove' ? null : power(own);
+        return found === null ? [] : [[name, found]];
+      }),
+    ),
+    used,
   };
 }
 
@@ -89,4 +135,6 @@ export interface Span {
   readonly hours: number;
 }
 
+/** What people breathe out and nothing takes away: what runs are compared with of what the air carries. */
+export const GASES: readonly string[] = [CARBON_DIOXIDE.name];
 const HOUR = 3600;

@@ -14,7 +14,7 @@ export interface Follows {
 
 /** A run beside some hours of a log: rooms held until the release, and what was logged besides imposed. */
 export function loggedRequest(
-  { start, rooms }: Readings,
+  { start, rooms, devices }: Readings,
   dt: number,
   { from, release, to, temperature }: Follows,
 ): LoggedRun {
@@ -53,6 +53,9 @@ export function loggedRequest(
     spinUpDays: SPIN_UP_DAYS,
     imposed: byRoom(imposed),
     held: isEmpty(heldRooms) ? null : { until: start + release * HOUR, rooms: heldRooms },
+    devicePower: Object.fromEntries(
+      Object.entries(devices).map(([name, { driving }]) => [name, plain(driving, [0, 1e5])]),
+    ),
     metered: rooms.filter(({ heat }) => heat !== null).map(({ name }) => name),
   };
 }

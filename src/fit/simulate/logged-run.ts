@@ -1,5 +1,6 @@
 import type { HeldSeries, ImposedSeries } from '../../engine/imposed.ts';
 import { simulate } from '../../engine/simulate.ts';
+import type { Device } from '../../home/devices.ts';
 import type { Home } from '../../home/home.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Weather } from '../../weather/weather.ts';
@@ -20,7 +21,9 @@ export interface LoggedRun {
     readonly until: number;
     readonly rooms: Readonly<Record<string, HeldSeries>>;
   } | null;
-  /** Rooms whose heat was logged and is imposed, so that their own emitters stay off. */
+  /** Power that devices drew, one value a control step, by their names. [W] */
+  readonly devicePower: Readonly<Record<string, Float64Array>>;
+  /** Rooms whose heat was logged and is imposed, so that their own heaters stay off. */
   readonly metered: readonly string[];
 }
 
@@ -35,13 +38,13 @@ export function simulateLogged(
   weather: Weather,
   run: LoggedRun,
 ): HourlyColumns {
-  const { start, hours, spinUpDays, imposed, held, metered } = run;
-  const home = withoutEmitters(plan.home, metered);
+  const { start, hours, spinUpDays, imposed, held, devicePower, metered } = run;
+  const home = withoutHeaters(plan.home, metered, Object.keys(devicePower));
   const columns = createHourlyColumns(home.rooms.length, home.species.length, hours);
   simulate(
     {
       ...{ home, household: plan.household, automation: plan.automation, weather, dt: plan.dt },
-      ...{ start, hours, spinUpDays, imposed },
+      ...{ start, hours, spinUpDays, imposed, devicePower },
       ...(held !== null && { heldStart: held }),
     },
     [columns.observe],
@@ -49,12 +52,17 @@ export function simulateLogged(
   return columns.result();
 }
 
-/** A home whose emitters in some rooms give nothing. */
-function withoutEmitters(home: Home, rooms: readonly string[]): Home {
+/** A home whose emitters and heaters in some rooms give nothing, but for devices that were logged themselves. */
+function withoutHeaters(home: Home, rooms: readonly string[], logged: readonly string[]): Home {
   if (rooms.length === 0) return home;
   const off = new Set(home.rooms.flatMap(({ name }, i) => (rooms.includes(name) ? [i] : [])));
   const emitters = home.emitters.map((emitter) =>
     off.has(emitter.room) ? { ...emitter, ratedPower: 0 } : emitter,
   );
-  return { ...home, emitters };
+  const devices = home.devices.map((device): Device => {
+    const { name, room, does } = device;
+    if (does.kind !== 'heater' || !off.has(room) || logged.includes(name)) return device;
+    return { ...device, does: { ...does, power: 0 } };
+  });
+  return { ...home, emitters, devices };
 }

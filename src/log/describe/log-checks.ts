@@ -128,6 +128,7 @@ const METERED: ReadonlySet<string> = new Set([
   'electricity',
   'gas',
   'heating power',
+  'heating electricity',
   'device power',
   'valve opening',
 ]);

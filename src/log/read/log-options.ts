@@ -16,8 +16,19 @@ export interface LogOptions {
   readonly readings: Readonly<Record<string, NamedReading | 'leave out'>>;
   /** Species that the scenario names itself. */
   readonly own: readonly LoggedQuantityFacts[];
+  /** Devices of the home that draw electricity; empty where none is known. */
+  readonly devices: readonly LoggedDevice[];
   /** Rooms of the home; empty where none is known, then columns name them. */
   readonly rooms: readonly string[];
+}
+
+/** A device whose power may be among the columns. */
+interface LoggedDevice {
+  readonly name: string;
+  /** What it is, such as "dehumidifier" or "heater". */
+  readonly kind: string;
+  /** Name of its room; null where it has none of its own. */
+  readonly room: string | null;
 }
 
 export type DateOrder = 'day first' | 'month first' | 'year first';
@@ -74,5 +85,6 @@ export const NOTHING_SAID: LogOptions = {
   zoneIsLoggers: false,
   readings: {},
   own: [],
+  devices: [],
   rooms: [],
 };

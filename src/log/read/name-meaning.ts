@@ -1,7 +1,7 @@
 import { plainName } from '../../species/plain-name.ts';
 import { meaning } from '../../units/unit-words.ts';
 import { LOGGED_QUANTITIES } from '../quantities.ts';
-import type { NamedReading } from './log-options.ts';
+import type { LogOptions, NamedReading } from './log-options.ts';
 
 /** What a header or name says by itself, or why it says nothing. */
 export type NameMeaning = NamedReading | { readonly leftOut: string };
@@ -9,26 +9,44 @@ export type NameMeaning = NamedReading | { readonly leftOut: string };
 /**
  * What a column is by its name, such as "Bedroom temperature (°C)" or "sensor.kitchen_rh".
  *
- * @param rooms  rooms of the home; empty where none is known, then what is left of the name is the room
- * @param stem   name of the file without its ending: the room where a name holds none
+ * @param of    rooms and devices of the home; where no room is known, what is left of the name is the room
+ * @param stem  name of the file without its ending: the room where a name holds none
  */
-export function nameMeaning(name: string, rooms: readonly string[], stem: string): NameMeaning {
+export function nameMeaning(
+  name: string,
+  { rooms, devices }: Pick<LogOptions, 'rooms' | 'devices'>,
+  stem: string,
+): NameMeaning {
   const { bare, unit } = withoutUnit(name);
   const words = wordsOf(bare);
   if (ASIDE.test(words)) return { leftOut: `speaks of ${ASIDE.exec(words)![0].trim()}` };
   const facts =
     LOGGED_QUANTITIES.find(({ called }) => called.test(words)) ??
-    (unit === null ? undefined : byUnit(unit));
+    (unit === null ? undefined : byUnit(unit, words));
+  const device =
+    POWERS.includes(facts?.name ?? '') || (unit !== null && isPower(unit))
+      ? deviceIn(words, devices, rooms)
+      : null;
+  if (device !== null) {
+    return { quantity: 'device power', place: 'home', room: null, device, unit };
+  }
   if (facts === undefined) return { leftOut: 'its name says no quantity that is known' };
   const rest = words
     .replace(facts.called, ' ')
+    .replaceAll(facts.name.startsWith('heating') ? HEATING : /$^/g, ' ')
     .replaceAll(FILLER, ' ')
     .replaceAll(/ +/g, ' ')
     .trim();
   const quantity = facts.name;
-  if (OUTDOORS.test(words)) return { quantity, place: 'outdoors', room: null, device: null, unit };
-  if (METERS.includes(quantity)) return { quantity, place: 'home', room: null, device: null, unit };
+  const ofHome = { quantity, place: 'home', room: null, device: null, unit } as const;
+  if (METERS.includes(quantity)) {
+    const plug = quantity === 'electricity' ? rest.replaceAll(WHOLE, ' ').trim() : '';
+    return plug === '' ? ofHome : { ...ofHome, quantity: 'device power', device: plug };
+  }
+  const heats = quantity.startsWith('heating');
+  if (!heats && OUTDOORS.test(words)) return { ...ofHome, place: 'outdoors' };
   const room = roomIn(rest, rooms, stem);
+  if (heats && room === null && rest.replaceAll(WHOLE, ' ').trim() === '') return ofHome;
   if (room === null) {
     return { leftOut: rest === '' ? 'its name says no room' : `no room is called "${rest}"` };
   }
@@ -67,11 +85,41 @@ function wordsOf(name: string): string {
     .trim();
 }
 
-function byUnit(unit: string) {
-  if (unit === '°C' || unit === '°F')
-    return LOGGED_QUANTITIES.find((q) => q.name === 'temperature');
-  if (unit === '%') return LOGGED_QUANTITIES.find((q) => q.name === 'relative humidity');
-  return undefined;
+/** What a name that says no quantity stands for by its unit. */
+function byUnit(unit: string, words: string) {
+  const named = (name: string) => LOGGED_QUANTITIES.find((q) => q.name === name);
+  if (unit === '°C' || unit === '°F') return named('temperature');
+  if (unit === '%') return named('relative humidity');
+  if (!isPower(unit)) return undefined;
+  if (/\bheat ?pump\b/.test(words)) return named('heating electricity');
+  return words.match(HEATING) !== null ? named('heating power') : undefined;
+}
+
+const isPower = (unit: string): boolean =>
+  ['power', 'energy'].includes(meaning(unit)?.dimension ?? '');
+
+/**
+ * The device whose power a name tells: one of the home by its name, or by what it is and its room, or a
+ * kind of device that the home has none of, as the column calls it; null where it speaks of none.
+ */
+function deviceIn(
+  words: string,
+  devices: LogOptions['devices'],
+  rooms: readonly string[],
+): string | null {
+  const says = (name: string) => ` ${words} `.includes(` ${wordsOf(name)} `);
+  const byName = devices
+    .filter(({ name }) => says(name))
+    .sort((a, b) => b.name.length - a.name.length)[0];
+  const other = rooms.filter(says);
+  const fits = (room: string | null) =>
+    other.length === 0 || (room !== null && other.includes(room));
+  if (byName !== undefined && fits(byName.room)) return byName.name;
+  const alike = devices.filter(({ kind, room }) => says(kind) && fits(room));
+  if (alike.length === 1) return alike[0]!.name;
+  const kind = APPLIANCE.exec(words);
+  if (kind === null) return null;
+  return other.length === 0 ? kind[0] : `${other[0]} ${kind[0]}`;
 }
 
 /** The room that a name holds: the longest that is known, else what is left of the name. */
@@ -91,6 +139,20 @@ const ASIDE =
 const OUTDOORS = /\b(outdoors?|outside|out|external|exterior|aussen|weather)\b/;
 const FILLER =
   /\b(sensor|binary|average|avg|mean|reading|value|air|indoor|inside|state|logger|channel|open|current|level|concentration|count|number)\b/g;
+/** What is left of a name that says what heats. */
+const HEATING = /\b(heat ?pump|heating|heater|radiator|(outdoor|indoor) unit)s?\b/g;
+/** What is left of a name of the meter of the whole home. */
+const WHOLE =
+  /\b(house|household|home|flat|whole|total|all|main|mains|grid|import|supply|smart|net|day|night|tariff|plug|power|energy|meter|electric(ity|al)?|usage|used|use|consumption|\d+)\b/g;
+/** What draws power and heats no home. */
+const APPLIANCE = /\b(dehumidifier|humidifier|purifier|extract(or)? fan|fan)\b/;
+/** Quantities that devices may be told by. */
+const POWERS: readonly string[] = [
+  'electricity',
+  'heating power',
+  'heating electricity',
+  'device power',
+];
 const METERS: readonly string[] = ['electricity', 'gas'];
 const SPELLINGS: Readonly<Record<string, string>> = {
   c: '°C',

@@ -108,12 +108,12 @@ function wideColumns(layout: TableLayout, options: LogOptions, file: string): Wi
   return { wanted, leftOut };
 }
 
-function whatIs(name: string, { readings, rooms }: LogOptions, file: string) {
+function whatIs(name: string, { readings, rooms, devices }: LogOptions, file: string) {
   if (Object.hasOwn(readings, name)) {
     const said = readings[name]!;
     return said === 'leave out' ? { leftOut: 'the scenario leaves it out' } : said;
   }
-  return nameMeaning(name, rooms, stemOf(file));
+  return nameMeaning(name, { rooms, devices }, stemOf(file));
 }
 
 function finishAll(

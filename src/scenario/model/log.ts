@@ -54,6 +54,11 @@ export const logModel = (own: readonly string[]) =>
         'Share of the logged gas that heats water and cooks instead of rooms, for a fit',
         { usual: 0.2 },
       ).optional(),
+      'electricity beside heating': plainNumber(
+        { min: 0, max: 0.9 },
+        'Share of the logged electricity of the heating that heats water instead of rooms, for a fit',
+        { eg: 0.1, otherwise: '0.15 for a heat pump, none for direct electric heating' },
+      ).optional(),
       readings: named(
         reading(own),
         'a mapping from names of columns to what they are',

@@ -131,6 +131,59 @@ describe('how numbers and columns are written', () => {
   });
 });
 
+describe('what draws and what gives power', () => {
+  const rooms = ['bedroom', 'living room', 'bath'];
+  const devices = [
+    { name: 'drier', kind: 'dehumidifier', room: 'bath' },
+    { name: 'oil radiator', kind: 'heater', room: 'bedroom' },
+  ];
+  const taken = (name: string, more: Partial<LogOptions> = { rooms, devices }) => {
+    const text = `Time,${name}\n2025-01-31T12:00Z,1\n2025-01-31T13:00Z,2\n`;
+    const { series } = read(text, more).log;
+    const { quantity, place, room, device } = series[0]!;
+    return [quantity, room ?? device ?? place];
+  };
+
+  test.each([
+    // of the scenario's own devices: by name, or by what they are and where
+    ['Oil radiator power (W)', 'device power', 'oil radiator'],
+    ['Bedroom heater (W)', 'device power', 'oil radiator'],
+    ['bath dehumidifier energy [kWh]', 'device power', 'drier'],
+    ['Dehumidifier power (W)', 'device power', 'drier'],
+    // what heats a room without one
+    ['Living room heater (W)', 'heating power', 'living room'],
+    ['living room radiators (kWh)', 'heating power', 'living room'],
+    // what heats the home: what goes in, and what comes out
+    ['Heat pump energy (kWh)', 'heating electricity', 'home'],
+    ['Heat pump (kW)', 'heating electricity', 'home'],
+    ['Heat pump outdoor unit power (W)', 'heating electricity', 'home'],
+    ['Heating electricity (kWh)', 'heating electricity', 'home'],
+    ['Heat pump heat (kWh)', 'heating power', 'home'],
+    ['Heat meter (kWh)', 'heating power', 'home'],
+    // what is neither of the home as a whole nor anything that heats it
+    ['Bedroom purifier power (W)', 'device power', 'bedroom purifier'],
+    ['Fridge plug power (W)', 'device power', 'fridge'],
+    ['Smart meter electricity total (kWh)', 'electricity', 'home'],
+    ['House power (W)', 'electricity', 'home'],
+  ])('%s is %s of %s', (name, quantity, whose) => {
+    expect(taken(name)).toEqual([quantity, whose]);
+  });
+
+  test('without a scenario a room is what its name leaves', () => {
+    expect(taken('Bedroom heater (W)', {})).toEqual(['heating power', 'bedroom']);
+    expect(taken('Study heat pump power (W)', {})).toEqual(['heating electricity', 'study']);
+  });
+
+  test('temperature, humidity and states of what heats or dries stay what they are', () => {
+    expect(taken('Bath dehumidifier humidity (%)')).toEqual(['relative humidity', 'bath']);
+    expect(taken('Living room radiator temperature (°C)')).toEqual(['temperature', 'living room']);
+    const text = 'Time,Bath dehumidifier,Bath T\n2025-01-31T12:00Z,on,20\n';
+    expect(read(text, { rooms, devices }).files[0]!.leftOut).toEqual([
+      { name: 'Bath dehumidifier', why: 'its name says no quantity that is known' },
+    ]);
+  });
+});
+
 describe('clock changes', () => {
   const london: Partial<LogOptions> = {
     clock: zoneClock('Europe/London')!,
