@@ -25,6 +25,8 @@ export interface Choice {
   readonly set: readonly string[];
   /** An outdoor file in place of the scenario's. */
   readonly weather?: string | undefined;
+  /** What is to be noted of weather and home was told before. */
+  readonly noted?: true;
   /** Told how many plans there will be to run, as soon as that is known, and before they are checked. */
   readonly expect?: (plans: number) => Promise<void>;
 }
@@ -65,7 +67,7 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
     if (weather === null && file === scenario.weather && file !== weatherFile) problems.delete(key);
   }
   if (problems.size > 0) throw new InputProblems([...problems.values()]);
-  await noteDistance(io, weather!, prepared[0]!);
+  if (!choice.noted) await noteDistance(io, weather!, prepared[0]!);
   return { ...loaded, weather: weather!, plans: plans as PlanRequest[] };
 
   function requestOf(plan: PreparedPlan, outdoors: Weather): PlanRequest {

@@ -48,6 +48,17 @@ test.each([['setpoint'], ['heat-or-dry'], ['dehumidifier'], ['airing'], ['outdoo
   },
 );
 
+test('outdoor air is looked for where air is stale longest, not in the first bedroom', async () => {
+  const people = '{ who: adult, schedule: [{ room: nook, from: "00:00", to: "24:00" }] }';
+  const home = HOME.replace('nook: {', 'bedroom: { floor area: 9 }, nook: {').replace(
+    'heating:',
+    `household: { people: [${people}], airing: [] }\nheating:`,
+  );
+  const { io, said } = fakeIo({ 'cottage.yaml': home, 'saltmere.csv': JANUARY });
+  expect(await main(['find', 'outdoor-air', 'cottage.yaml', '--json'], io)).toBe(0);
+  expect(JSON.parse(said.out).question).toContain(' with which the nook is neither ');
+});
+
 describe('what cannot be meant', () => {
   test.each([
     [

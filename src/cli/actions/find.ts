@@ -86,9 +86,9 @@ async function findingOf(
   }
   if (what === 'outdoor-air') {
     const { findOutdoorAir } = await import('../../studies/find/find-outdoor-air.ts');
-    const { roomUsedAs } = await import('../../scenario/edits/scenario-facts.ts');
-    const bedroom = roomUsedAs(setup.raw, 'bedroom') ?? setup.prepared.home.rooms[0]!.name;
-    return findOutdoorAir(setup, room ?? bedroom, { hours, money });
+    const { stalestRoom } = await import('../../studies/find/stale-air.ts');
+    const stalest = stalestRoom(await setup.run(setup.variant));
+    return findOutdoorAir(setup, room ?? stalest, { hours, money });
   }
   const { dampestRoom } = await import('../../studies/proposals/dampest-room.ts');
   const dampest = dampestRoom(await setup.run(setup.variant));

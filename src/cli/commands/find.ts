@@ -15,7 +15,10 @@ export function findCommand(io: Io): Command {
     .addArgument(new Argument('<what>', 'what to find').choices(WHAT.map(([name]) => name)))
     .argument('<scenario>', 'scenario file (YAML)')
     .option('--plan <name>', 'plan to change; the first of the scenario where not given')
-    .option('--room <name>', 'room that is meant; the dampest or the first bedroom if none')
+    .option(
+      '--room <name>',
+      'room that is meant; if none, the dampest, or for outdoor air the stuffiest',
+    )
     .option('--hours <number>', 'hours of the period that may be worse', amount, 100)
     .option('--target <percent>', 'humidity that a dehumidifier is to hold', amount, 60)
     .option('--money <number>', 'what outdoor air may cost a year', amount, 50)

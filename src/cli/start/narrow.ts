@@ -32,12 +32,13 @@ interface Minded {
 export async function narrow(io: Io, path: string, bothers: readonly string[]): Promise<string> {
   const name = MINDED_FIRST.find((one) => bothers.includes(one)) ?? 'cost';
   const minded = MINDED[name];
-  const first = await loadPlans(io, path, { set: [], plans: 'first', check: 'named' });
+  const known = { plans: 'first', check: 'named', noted: true } as const;
+  const first = await loadPlans(io, path, { ...known, set: [] });
   const south = first.plans[0]!.plan.home.site.latitude < 0;
   const months = south ? '{ from: 07-01, to: 08-31 }' : '{ from: 01-01, to: 02-28 }';
   const set = [`/period=${months}`];
   const { scenario, weather, files, plans } = await loadPlans(io, path, {
-    ...{ set, plans: 'first', check: 'named' },
+    ...{ ...known, set },
   });
   const { plan } = plans[0]!;
   const variant = { plan: plan.plan, set };

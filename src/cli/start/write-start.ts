@@ -1,9 +1,12 @@
 import { basename, dirname, join, relative } from 'node:path';
+import { useInName } from '../../scenario/presets/rooms.ts';
 import { otherWeather } from '../../scenario/start/other-weather.ts';
 import { placeOf } from '../../scenario/start/place-answer.ts';
 import { priceIn } from '../../scenario/start/price-answer.ts';
 import { type Answers, said } from '../../scenario/start/question.ts';
+import { roomsOf } from '../../scenario/start/rooms-answer.ts';
 import { scenarioText } from '../../scenario/start/write-scenario.ts';
+import { andList } from '../../units/word-list.ts';
 import { requireFree } from '../fetch/require-free.ts';
 import type { Io } from '../io.ts';
 import { MOST_DATA } from '../load-scenario.ts';
@@ -63,6 +66,13 @@ export async function writeStart(
   await io.remove(files.kept);
   const say = (line: string) => io.err(`${wrapText(line, '', io.width)}\n`);
   say(`Written: ${path}, and its weather, ${files.weather}.`);
+  const guessed = roomsOf(answers).filter(({ name }) => useInName(name) === null);
+  if (guessed.length > 0) {
+    const names = andList(guessed.map(({ name }) => name));
+    say(
+      `Taken as rooms to live in, because their names do not tell: ${names}. "use" in ${path} says what a room is.`,
+    );
+  }
   if (usual.length > 0) say(`As usual, because nobody answered: ${usual.join(', ')}.`);
   return remark;
 }

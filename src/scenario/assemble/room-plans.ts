@@ -1,5 +1,5 @@
 import type { RoomData, ScenarioData } from '../model/scenario-model.ts';
-import { HEIGHT, OUTER_SIDES, type Use, useOfName } from '../presets/rooms.ts';
+import { HEIGHT, OUTER_SIDES, type Use, useInName, useOfName } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Defaults } from './defaults.ts';
 
@@ -26,7 +26,7 @@ export function roomPlans(data: ScenarioData, facts: BuildFacts, defaults: Defau
       ['home', 'rooms', name, 'use'],
       room.use,
       useOfName(name),
-      'its name',
+      useInName(name) === null ? 'its name tells no use' : 'its name',
     );
     return { name, index, room, use, storey: storeyOf(name, data, flat, defaults) };
   });

@@ -1,4 +1,5 @@
 import { mapping, textOf } from '../checks/tolerant-readers.ts';
+import { useOfName } from '../presets/rooms.ts';
 import { validate } from '../validate.ts';
 import { pointerOf, pointerSteps } from '../yaml/json-pointer.ts';
 import { valueAt } from '../yaml/path-words.ts';
@@ -12,10 +13,11 @@ export const hasDevice = (raw: unknown, kinds: ReadonlySet<string>): boolean =>
 export const hasOpenFluedStove = (raw: unknown): boolean =>
   devicesOf(raw).some(({ kind, air }) => kind === 'stove' && air !== 'outdoors');
 
-/** The first room that is used so, such as "bathroom"; null for none. */
+/** The first room that is used so, such as "bathroom", as it says or else by its name; null for none. */
 export function roomUsedAs(raw: unknown, use: string): string | null {
   const rooms = Object.entries(mapping(mapping(mapping(raw)['home'])['rooms']));
-  return rooms.find(([, room]) => mapping(room)['use'] === use)?.[0] ?? null;
+  const isSo = (name: string, room: unknown) => (mapping(room)['use'] ?? useOfName(name)) === use;
+  return rooms.find(([name, room]) => isSo(name, room))?.[0] ?? null;
 }
 
 /**

@@ -4,30 +4,88 @@ import type { COLD_SPOTS, SHAPES, USES } from '../choices.ts';
 export type Use = (typeof USES)[number];
 
 /** What a room is for, by its name; living where the name says nothing. */
-export function useOfName(name: string): Use {
+export const useOfName = (name: string): Use => useInName(name) ?? 'living';
+
+/**
+ * What the name of a room says that it is for, in English and the larger languages of Europe's west;
+ * null where it says nothing.
+ */
+export function useInName(name: string): Use | null {
   const plain = name.toLowerCase();
-  return NAMES.find(([part]) => plain.includes(part))?.[1] ?? 'living';
+  const words = plain.split(/[^\p{L}]+/u);
+  const found = NAMES.find(
+    ({ parts, whole = [] }) =>
+      parts.some((part) => plain.includes(part)) || whole.some((word) => words.includes(word)),
+  );
+  return found?.use ?? null;
 }
 
-const NAMES: readonly (readonly [string, Use])[] = [
-  ['bath', 'bathroom'],
-  ['shower', 'bathroom'],
-  ['toilet', 'bathroom'],
-  ['bed', 'bedroom'],
-  ['nursery', 'bedroom'],
-  ['child', 'bedroom'],
-  ['kitchen', 'kitchen'],
-  ['dining', 'dining'],
-  ['hall', 'hall'],
-  ['landing', 'hall'],
-  ['stair', 'hall'],
-  ['study', 'study'],
-  ['office', 'study'],
-  ['utility', 'utility'],
-  ['laundry', 'utility'],
-  ['store', 'storage'],
-  ['cellar', 'storage'],
-  ['garage', 'storage'],
+/** Parts of names, and whole words where a part would stand in other names too; the first that fits. */
+const NAMES: readonly {
+  readonly use: Use;
+  readonly parts: readonly string[];
+  readonly whole?: readonly string[];
+}[] = [
+  {
+    use: 'bathroom',
+    parts: [
+      ...['bath', 'shower', 'toilet', 'wet room', 'ensuite', 'en suite', 'en-suite', 'cloakroom'],
+      ...['badezimmer', 'dusche', 'salle de bain', "salle d'eau", 'salle d’eau', 'badkamer'],
+      ...['badrum', 'baderom', 'badeværelse'],
+    ],
+    whole: ['wc', 'loo', 'bad', 'gästebad', 'duschbad', 'douche', 'baño', 'bagno'],
+  },
+  {
+    use: 'bedroom',
+    parts: [
+      ...['bed', 'nursery', 'child', 'guest room', 'spare room', 'box room', 'schlaf', 'kinder'],
+      ...['gästezimmer', 'gaestezimmer', 'chambre', 'slaapkamer', 'dormitorio', 'camera da letto'],
+      ...['sovrum', 'soverom', 'soveværelse'],
+    ],
+    whole: ['habitación', 'cameretta'],
+  },
+  {
+    use: 'utility', // before the kitchens that stand in these names
+    parts: ['waschküche', 'waschkueche', 'hauswirtschaft', 'bijkeuken', 'buanderie'],
+    whole: ['lavadero', 'lavanderia', 'tvättstuga'],
+  },
+  {
+    use: 'kitchen',
+    parts: ['kitchen', 'küche', 'kueche', 'cuisine', 'keuken', 'kjøkken', 'køkken'],
+    whole: ['cocina', 'cucina', 'kök'],
+  },
+  {
+    use: 'dining',
+    parts: ['dining', 'esszimmer', 'salle à manger', 'eetkamer', 'sala da pranzo'],
+    whole: ['comedor', 'matsal'],
+  },
+  {
+    use: 'hall',
+    parts: ['hall', 'landing', 'stair', 'corridor', 'vestibule', 'treppenhaus', 'korridor'],
+    whole: [
+      ...['porch', 'passage', 'flur', 'diele', 'gang', 'hal', 'couloir', 'entrée', 'palier'],
+      ...['pasillo', 'corridoio', 'ingresso', 'entré'],
+    ],
+  },
+  {
+    use: 'study',
+    parts: ['study', 'office', 'arbeitszimmer', 'werkkamer'],
+    whole: ['büro', 'buero', 'bureau', 'despacho', 'arbetsrum'],
+  },
+  { use: 'utility', parts: ['utility', 'laundry'] },
+  {
+    use: 'storage',
+    parts: ['store', 'cellar', 'garage', 'abstell', 'keller', 'speisekammer'],
+    whole: ['larder', 'pantry', 'cave', 'berging', 'trastero', 'ripostiglio', 'cantina', 'förråd'],
+  },
+  {
+    use: 'living',
+    parts: ['living', 'lounge', 'sitting', 'drawing', 'family', 'parlour', 'wohn', 'vardagsrum'],
+    whole: [
+      ...['den', 'snug', 'studio', 'stube', 'salon', 'séjour', 'woonkamer', 'sala', 'salón'],
+      ...['soggiorno', 'stue'],
+    ],
+  },
 ];
 
 /** Floor to ceiling. [m] */

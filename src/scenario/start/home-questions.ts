@@ -47,7 +47,8 @@ export const HOME_QUESTIONS: readonly Question[] = [
     id: 'kind',
     kind: 'one',
     text: () => 'What kind of home is it?',
-    choices: () => plain(SHAPES),
+    choices: () =>
+      SHAPES.flatMap((shape) => [{ value: shape }, ...(shape === 'flat' ? FLATS : [])]),
     initial: () => 'flat',
   },
   {
@@ -62,13 +63,13 @@ export const HOME_QUESTIONS: readonly Question[] = [
     kind: 'one',
     text: () => 'How many rooms to live and sleep in, kitchen and bathroom not counted?',
     choices: () => plain(['1', '2', '3', '4', '5', '6']),
-    initial: (answers) => (said(answers, 'kind') === 'flat' ? '2' : '4'),
+    initial: (answers) => (isFlat(answers) ? '2' : '4'),
   },
   {
     id: 'rooms',
     kind: 'line',
     text: () => 'Which rooms, with their square metres (a / before those upstairs)?',
-    initial: (answers) => usualRooms(said(answers, 'kind'), said(answers, 'size')),
+    initial: (answers) => usualRooms(isFlat(answers), said(answers, 'size')),
     check: roomsTrouble,
   },
   {
@@ -86,6 +87,15 @@ export const HOME_QUESTIONS: readonly Question[] = [
     initial: () => UNKNOWN.value,
   },
 ];
+
+/** Flats that have more than neighbours above and below. */
+const FLATS: readonly Choice[] = [
+  { value: 'flat under the roof' },
+  { value: 'flat on the ground floor' },
+];
+
+/** Whether the home is a flat of any kind. */
+export const isFlat = (answers: Answers): boolean => said(answers, 'kind').startsWith('flat');
 
 /** Answer to "Which weather?" that asks the network for a typical year. */
 export const FETCH = 'fetch';

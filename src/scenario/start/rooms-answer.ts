@@ -28,12 +28,12 @@ export function roomFor(rooms: readonly AnsweredRoom[], ...uses: readonly Use[])
   return rooms[0]!;
 }
 
-/** Usual rooms of a home, by its kind and how many rooms it has to live and sleep in. */
-export function usualRooms(kind: string, size: string): string {
+/** Usual rooms of a flat or a house, by how many rooms it has to live and sleep in. */
+export function usualRooms(flat: boolean, size: string): string {
   const count = Number(size);
   if (count === 1) return 'living 24, bathroom 4';
   const bedrooms = BEDROOMS.slice(0, count - 1).map((area, k) => `${ORDINALS[k]} bedroom ${area}`);
-  if (kind === 'flat' || count === 2) {
+  if (flat || count === 2) {
     return ['living 18', 'kitchen 9', 'hall 6', ...bedrooms, 'bathroom 5'].join(', ');
   }
   const up = [...bedrooms, 'landing 5', 'bathroom 5'].join(', ');

@@ -1,3 +1,5 @@
+import { useInName } from '../presets/rooms.ts';
+import { isFlat } from './home-questions.ts';
 import { nearestPlace } from './known-places.ts';
 import { placeOf } from './place-answer.ts';
 import { type Answers, said } from './question.ts';
@@ -25,7 +27,7 @@ export function homeLines(answers: Answers): string[] {
       'build: # what is not said here is filled in from age and kind; roombalance check lists it',
       ...indented(buildLines(answers)),
       'rooms: # floor areas in m2',
-      ...indented(roomLines(rooms)),
+      ...indented(roomLines(rooms, said(answers, 'kind'))),
       ...doorwayLines(rooms),
     ]),
   ];
@@ -38,14 +40,19 @@ function buildLines(answers: Answers): string[] {
       : [keyLine(key, said(answers, key))];
   return [
     keyLine('age', said(answers, 'built')),
-    keyLine('shape', said(answers, 'kind')),
+    keyLine('shape', isFlat(answers) ? 'flat' : said(answers, 'kind')),
     ...known('glazing'),
     ...known('draughts'),
   ];
 }
 
-/** Rooms by line, each upstairs over the room below that has most of its ceiling left. */
-function roomLines(rooms: readonly AnsweredRoom[]): string[] {
+/**
+ * Rooms by line, each upstairs over the room below that has most of its ceiling left.
+ *
+ * @param kind  of the home, which tells what lies above and below a flat
+ */
+function roomLines(rooms: readonly AnsweredRoom[], kind: string): string[] {
+  const top = Math.max(...rooms.map(({ storey }) => storey));
   const left = new Map(rooms.map((room) => [room, room.area]));
   return rooms.map(({ name, area, use, storey }) => {
     const below = rooms.filter((room) => room.storey === storey - 1);
@@ -54,10 +61,13 @@ function roomLines(rooms: readonly AnsweredRoom[]): string[] {
       (a, b) => left.get(b)! - left.get(a)!,
     )[0];
     if (under !== undefined) left.set(under, left.get(under)! - area);
-    return keyLine(name, {
+    const room = {
       ...{ use, 'floor area': area },
       ...(storey > 0 && { storey, over: under!.name }),
-    });
+      ...(storey === top && kind.includes('roof') && { above: 'roof' }),
+      ...(storey === 0 && kind.includes('ground') && { below: 'ground' }),
+    };
+    return keyLine(name, room, useInName(name) === null ? GUESSED : '');
   });
 }
 
@@ -85,6 +95,8 @@ function doorwayLines(rooms: readonly AnsweredRoom[]): string[] {
     ? []
     : ['doorways: # when doors stand open: assumed', ...indented(lines)];
 }
+
+const GUESSED = 'its name does not tell its use; put in what it is';
 
 const OPEN: Readonly<Record<string, string | readonly string[]>> = {
   bedroom: '07:00-22:00',

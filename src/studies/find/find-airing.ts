@@ -57,6 +57,7 @@ function answerOf(
     return [
       `No routine does it: even ${wordsOf(TIMES.at(-1)!, HIGH)} leaves the ${room} with ${figureText(figure, 0)} h.`,
       besides,
+      'Where the air grows stale again between airings, as while people sleep, outdoor air has to come in all the time; find outdoor-air tells how much.',
     ];
   }
   const { at, found } = best;

@@ -25,6 +25,9 @@ test('a room is found by its use', () => {
   const home = { home: { rooms: { a: { use: 'kitchen' }, b: {}, c: { use: 'kitchen' } } } };
   expect(roomUsedAs(home, 'kitchen')).toBe('a');
   expect(roomUsedAs(home, 'bathroom')).toBeNull();
+  // By its name where its use is not given, as the home itself is built; a use that is given comes first.
+  const unsaid = { home: { rooms: { bath: { use: 'storage' }, 'my bathroom': {}, den: {} } } };
+  expect(roomUsedAs(unsaid, 'bathroom')).toBe('my bathroom');
 });
 
 test('a given number comes in the unit of its place, and only where it is given', () => {

@@ -78,7 +78,10 @@ describe('answers that will not do are told with their place', () => {
     ['place: Atlantis', '(that town is not known here)'],
     ['timezone: Mars/North', 'expected a time zone by its IANA name, such as Europe/London'],
     ['kind: flatt', '(did you mean "flat"?)'],
-    ['kind: [flat]', 'expected one of: flat, terrace'],
+    [
+      'kind: [flat]',
+      'expected one of: flat, flat under the roof, flat on the ground floor, terrace',
+    ],
     ['rooms: living', '("living" is none)'],
     ['rooms: living 18, living 9', '(two are called living)'],
     ['rooms: ballroom 300', '(ballroom has 1 to 120 m2)'],

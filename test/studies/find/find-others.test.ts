@@ -91,6 +91,7 @@ describe('airing', () => {
     expect(none.answer[0]).toMatch(
       /^No routine does it: even 60 min at 07:30, 13:00, 18:00 and 22:00 leaves the den with \d+ h\.$/,
     );
+    expect(none.answer.at(-1)).toContain('find outdoor-air tells how much');
     const as = await findAiring(setup, 48);
     expect(as.value).toBe(0);
     expect(as.answer).toEqual(['None is needed: as it is the den is worst with 48 h.']);

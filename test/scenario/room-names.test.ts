@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { useInName, useOfName } from '../../src/scenario/presets/rooms.ts';
+import { completed } from '../../src/scenario/start/question.ts';
+import { QUESTIONNAIRE } from '../../src/scenario/start/questionnaire.ts';
+import { scenarioText } from '../../src/scenario/start/write-scenario.ts';
+
+describe('what a room is for, by its name', () => {
+  test.each([
+    [
+      'bathroom',
+      ['Bad', 'Gäste-WC', 'Badezimmer', 'salle de bains', 'Badkamer', 'en-suite', 'baño'],
+    ],
+    ['bedroom', ['Schlafzimmer', 'Kinderzimmer 2', 'Chambre', 'slaapkamer', 'Box room', 'Sovrum']],
+    ['kitchen', ['Küche', 'Kueche', 'Wohnküche', 'keuken', 'Cucina']],
+    ['utility', ['Waschküche', 'bijkeuken', 'utility']], // though a kitchen stands in their names
+    ['dining', ['Esszimmer', 'salle à manger']],
+    ['hall', ['Flur', 'hallway', 'Corridor', 'gang', 'upstairs landing']],
+    ['study', ['Arbeitszimmer', 'home office', 'Büro']],
+    ['storage', ['Keller', 'store room', 'Abstellraum']],
+    ['living', ['Wohnzimmer', 'Lounge', 'woonkamer']],
+  ])('%s', (use, names) => {
+    expect(names.map(useOfName)).toEqual(names.map(() => use));
+    expect(names.map(useInName)).toEqual(names.map(() => use));
+  });
+
+  test('a short word counts only where it stands alone', () => {
+    expect(useInName('badminton')).toBeNull();
+    expect(useInName('Ganges')).toBeNull();
+    expect(useOfName('Ganges')).toBe('living');
+  });
+});
+
+describe('a first scenario', () => {
+  const answered = (kind: string) => {
+    const rooms = 'Wohnzimmer 20, Bad 5, Erker 4';
+    const { answers } = completed(QUESTIONNAIRE, { kind, rooms }, { weather: [] });
+    return scenarioText(answers, { weather: 'w.csv', schema: 's', usual: [], remark: null });
+  };
+
+  test('says which use is a guess', () => {
+    expect(answered('flat')).toContain('    Bad: { use: bathroom, floor area: 5 }\n');
+    expect(answered('flat')).toContain(
+      '    Erker: { use: living, floor area: 4 } # its name does not tell its use; put in what it is\n',
+    );
+  });
+
+  test('puts a flat under the roof, or on the ground', () => {
+    expect(answered('flat')).not.toMatch(/above|below/);
+    expect(answered('flat under the roof')).toContain('    shape: flat\n');
+    expect(answered('flat under the roof').match(/above: roof/g)).toHaveLength(3);
+    expect(answered('flat on the ground floor').match(/below: ground/g)).toHaveLength(3);
+  });
+});
