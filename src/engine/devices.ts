@@ -239,14 +239,18 @@ function dry(
   };
 }
 
-/** Supplies and extracts; the supply takes a share of the extract's warmth and moisture, and of the fan's power. */
+/**
+ * Supplies and extracts; the supply takes a share of the extract's warmth and moisture, and of the fan's
+ * power. What its filter holds of the air outdoors is taken off what the supply brings in.
+ */
 function ventilate(
   m: Model,
   does: BalancedVentilation,
   did: DeviceStep,
   observed: Observation,
 ): Running['run'] {
-  const { rooms, density, airCp } = m;
+  const { rooms, density, airCp, tracers, species } = m;
+  const { held = [] } = does;
   const total = (list: BalancedVentilation['supplies']): number =>
     list.reduce((sum, { flow }) => sum + flow, 0);
   const supplied = total(does.supplies);
@@ -272,6 +276,10 @@ function ventilate(
     for (let k = 0; k < does.supplies.length; k++) {
       const { room, flow } = does.supplies[k]!;
       blowIn(rooms, room * ROOM_STRIDE, density * share * flow, t, w);
+      for (let s = 0; s < held.length; s++) {
+        const k = (room * species.count + s) * TRACER_STRIDE;
+        tracers[k + DEVICE] = tracers[k + DEVICE]! - share * flow * held[s]! * species.outdoor[s]!;
+      }
     }
   };
 }

@@ -67,6 +67,8 @@ export interface BalancedVentilation {
   readonly heatRecovery: number;
   /** Share of the difference in humidity ratio handed to the supply air. [-] */
   readonly moistureRecovery: number;
+  /** Share of the level outdoors that its filter keeps out of the supply air, by species; absent: none. [-] */
+  readonly held?: readonly number[];
   /** Electric power, half of which warms the supply air. [W] */
   readonly power: number;
 }

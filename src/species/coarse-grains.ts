@@ -1,5 +1,6 @@
-import { preset } from '../units/preset.ts';
+import { type Preset, preset } from '../units/preset.ts';
 import type { SpeciesFacts } from './species-facts.ts';
+import { type FilterGroup, HOLDS_NONE } from './supply-filter.ts';
 
 const JUDGED = 'own judgement';
 
@@ -48,4 +49,24 @@ export const COARSE_GRAINS = {
     description: 'Share of the clean-air rate that holds for pollen',
     usual: preset(1, 0.7, 1),
   },
+  supplyFilter: {
+    key: 'pollen held',
+    description: 'Share of the pollen outdoors that the filter of the supply air holds back',
+    held: ({ group }) => HELD[group],
+  },
 } as const satisfies SpeciesFacts;
+
+const WHOLE = `${JUDGED}: ISO 16890 asks for half and more of what is finer than a grain; fragments of grains pass`;
+/** Of whole grains, by the group of a filter's class. [-] */
+const HELD: Readonly<Record<FilterGroup, Preset>> = {
+  none: HOLDS_NONE,
+  coarse: preset(
+    0.8,
+    0.5,
+    0.95,
+    `${JUDGED}: grains of 20 to 40 µm are as coarse as much of the test dust`,
+  ),
+  ePM10: preset(0.95, 0.85, 1, WHOLE),
+  'ePM2.5': preset(0.98, 0.9, 1, WHOLE),
+  ePM1: preset(0.98, 0.9, 1, WHOLE),
+};

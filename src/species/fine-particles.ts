@@ -1,5 +1,6 @@
-import { COMMON, preset } from '../units/preset.ts';
+import { COMMON, type Preset, preset } from '../units/preset.ts';
 import type { SpeciesFacts } from './species-facts.ts';
+import { HOLDS_NONE, type SupplyFilter } from './supply-filter.ts';
 
 const LIST = 'a list of 19 activities (Indoor Air 2023, article 8857446)';
 
@@ -78,4 +79,40 @@ export const FINE_PARTICLES = {
     },
   },
   filter: { by: 'rate' },
+  supplyFilter: {
+    key: 'particles held',
+    description:
+      'Share of the fine particles outdoors that the filter of the supply air holds back',
+    held: heldBy,
+  },
 } as const satisfies SpeciesFacts;
+
+/**
+ * By the group of the class: the efficiency itself where the group is named after these particles; where
+ * it is named after finer ones, nearly all of the three tenths of their mass above 1 µm besides; less
+ * where it is named after coarser ones, and then under the half from which the class would be another.
+ */
+function heldBy({ group, efficiency }: SupplyFilter): Preset {
+  if (group === 'none') return HOLDS_NONE;
+  if (group === 'coarse') {
+    return preset(0.1, 0, 0.3, 'own judgement: a coarse filter holds little under 2.5 µm');
+  }
+  if (group === 'ePM2.5') {
+    const [low, high] = [efficiency - 0.15, Math.min(1, efficiency + 0.05)];
+    return preset(efficiency, low, high, 'ISO 16890, the class itself; less where filters leak by');
+  }
+  if (group === 'ePM10') {
+    const value = efficiency - 0.3;
+    return preset(
+      Math.min(0.5, value),
+      Math.max(0, value - 0.2),
+      Math.min(0.5, value + 0.15),
+      TRADE,
+    );
+  }
+  const value = efficiency + 0.3 * (1 - efficiency);
+  return preset(value, efficiency - 0.1, Math.min(1, value + 0.05), TRADE);
+}
+
+const TRADE =
+  'trade table of classes (Eurovent 4/23 as quoted): ePM1 40 to 65 % go with 65 to 75 % under 2.5 µm, 80 to 90 with 85 to 95, ePM10 40 to 80 with 10 to 50';

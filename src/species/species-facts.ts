@@ -1,5 +1,6 @@
 import type { Preset } from '../units/preset.ts';
 import type { SensorErrors } from './sensor-errors.ts';
+import type { HeldBy } from './supply-filter.ts';
 
 /**
  * Everything the program knows of one kind of thing that air carries besides water. Keys of the
@@ -41,6 +42,8 @@ export interface SpeciesFacts<Name extends string = string> {
   readonly sources: SpeciesSources;
   /** What a purifier does to it; absent: lets it pass. */
   readonly filter?: SpeciesFilter;
+  /** What filters of supply air hold of it; absent: they let it pass. */
+  readonly supplyFilter?: SpeciesSupplyFilter;
 }
 
 /** Up to which level a room's air counts as fine. */
@@ -91,6 +94,13 @@ export interface SourceField {
   readonly key: string;
   readonly description: string;
   readonly max: number;
+}
+
+/** The share of the level outdoors that a filter of supply air holds back, with the scenario's key for it. */
+export interface SpeciesSupplyFilter {
+  readonly key: string;
+  readonly description: string;
+  readonly held: HeldBy;
 }
 
 /** The species for which a purifier's clean-air delivery rate is stated, or a share of that rate. */

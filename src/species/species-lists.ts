@@ -21,8 +21,9 @@ export function byName<T, K extends KnownSpecies = KnownSpecies>(
 export const FILTER_RATED = SPECIES.find(({ filter }) => filter?.by === 'rate')!;
 
 /** Every key by which a scenario speaks of a species. */
-export const speciesKeys = ({ name, sources, filter }: KnownSpecies): string[] => [
+export const speciesKeys = ({ name, sources, filter, supplyFilter }: KnownSpecies): string[] => [
   name,
   ...Object.values(sources).map(({ key }) => key),
   ...(filter?.by === 'share' ? [filter.key] : []),
+  ...(supplyFilter === undefined ? [] : [supplyFilter.key]),
 ];

@@ -3,7 +3,12 @@ import { COARSE_GRAINS } from './coarse-grains.ts';
 import { FINE_PARTICLES } from './fine-particles.ts';
 import { NITROGEN_DIOXIDE } from './nitrogen-dioxide.ts';
 import { ORGANIC_VAPOURS } from './organic-vapours.ts';
-import type { SpeciesFacts, SpeciesFilter, SpeciesSources } from './species-facts.ts';
+import type {
+  SpeciesFacts,
+  SpeciesFilter,
+  SpeciesSources,
+  SpeciesSupplyFilter,
+} from './species-facts.ts';
 
 /** One more species is one more file and its name here. */
 const ENTRIES = [
@@ -30,6 +35,7 @@ export interface KnownSpecies extends SpeciesFacts<SpeciesName> {
     readonly [By in keyof SpeciesSources]: SpeciesSources[By] & { readonly key: SourceKey<By> };
   };
   readonly filter?: SpeciesFilter & { readonly key?: FilterKey };
+  readonly supplyFilter?: SpeciesSupplyFilter & { readonly key: SupplyFilterKey };
 }
 
 /** The scenario's key for what sources of one kind give, such as "particles" of an activity. */
@@ -43,6 +49,12 @@ type KeyOf<E, By extends string> = E extends {
 
 /** The scenario's key for which share of a purifier's rate holds for a species. */
 export type FilterKey = FilterKeyOf<Entry>;
+
+/** The scenario's key for which share of a species a filter of supply air holds back. */
+export type SupplyFilterKey = Extract<
+  Entry,
+  { readonly supplyFilter: object }
+>['supplyFilter']['key'];
 
 type FilterKeyOf<E> = E extends { readonly filter: { readonly key: infer Key extends string } }
   ? Key

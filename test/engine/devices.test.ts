@@ -180,6 +180,33 @@ test('half of what the fans of a ventilation unit draw warms its supply air', ()
   expect(fansTake(60) - fansTake(0)).toBeCloseTo(30, 6);
 });
 
+test.each([0, 0.65, 1])(
+  'a filter in the supply air that holds %d brings in that much less',
+  (held) => {
+    // Supply of 20 L/s into a, extract of as much from b, leaks of 5 L/s each: what rests is of outdoors
+    // the share of (unfiltered leaks + filtered supply) over all air that comes in.
+    const flow = 0.02;
+    const ventilation: DeviceAction = {
+      kind: 'balanced ventilation',
+      supplies: [{ room: 0, flow }],
+      extracts: [{ room: 1, flow }],
+      ...{ heatRecovery: 0.8, moistureRecovery: 0, power: 0, held: [0, held] },
+    };
+    const one = twoRooms([ventilation]);
+    const home = {
+      ...one,
+      doorways: [],
+      devices: [{ ...one.devices[0]!, does: { ...ventilation, extracts: [{ room: 0, flow }] } }],
+    };
+    const { last, result } = run(home, runningAlways(home), 3);
+    expect(last.level[1]![0]).toBeCloseTo((10 * (0.005 + (1 - held) * flow)) / (0.005 + flow), 6);
+    expect(last.level[1]![1]).toBeCloseTo(10, 9);
+    expect(last.level[0]).toEqual([expect.closeTo(400, 9), expect.closeTo(400, 9)]);
+    const kept = result.ledger.species[1]!.devices;
+    expect(sumOf(kept, 0)).toBeCloseTo(-held * flow * 10 * 3 * 86_400, 3);
+  },
+);
+
 describe('a dehumidifier', () => {
   const does: DeviceAction = {
     kind: 'dehumidifier',

@@ -67,6 +67,7 @@ const WATCHED = homeOf({
   ],
   devices: {
     filter: { kind: 'purifier', room: 'living' },
+    unit: { kind: 'balanced ventilation', supplies: { living: 30 }, extracts: { bathroom: 30 } },
   },
 });
 

@@ -44,9 +44,9 @@ describe('the table of species', () => {
     expect(byName(SPECIES, (facts) => [...new Set(speciesKeys(facts))])).toEqual({
       co2: ['co2'],
       tvoc: ['tvoc', 'tvoc share'],
-      pollen: ['pollen', 'pollen share'],
+      pollen: ['pollen', 'pollen share', 'pollen held'],
       no2: ['no2'],
-      pm25: ['pm25', 'particles'],
+      pm25: ['pm25', 'particles', 'particles held'],
     });
   });
 });

@@ -1,5 +1,6 @@
 import type { Device, DeviceAction } from '../../home/devices.ts';
 import { sourcePerSecond } from '../../species/concentration-unit.ts';
+import { supplyFilterOf } from '../../species/supply-filter.ts';
 import { preset, scaled } from '../../units/preset.ts';
 import type { DeviceData, DeviceOf } from '../model/device.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
@@ -81,7 +82,7 @@ function actionOf(
       };
     }
     case 'balanced ventilation':
-      return balanced(given, context);
+      return balanced(given, context, name, defaults);
     case 'purifier': {
       const clean = number('clean air', given['clean air'], PURIFIER.cleanAir);
       return {
@@ -115,25 +116,36 @@ export function fanRuns(given: DeviceOf<'extract fan'>): NonNullable<typeof give
 
 function balanced(
   given: DeviceOf<'balanced ventilation'>,
-  { number, plans }: DeviceContext,
+  { number, plans, species }: DeviceContext,
+  name: string,
+  defaults: Defaults,
 ): DeviceAction {
   const flows = (by: Readonly<Record<string, number>>) =>
     Object.entries(by).map(([name, flow]) => ({ room: indexOf(name, plans), flow: flow / 3600 }));
   const supplied = Object.values(given.supplies).reduce((sum, flow) => sum + flow, 0);
   const recovery = BALANCED.moistureRecovery;
+  const at = ['devices', name, 'filter'];
+  const filter = supplyFilterOf(defaults.word(at, given.filter, BALANCED.filter, KEPT_CLEAN))!;
   return {
     kind: 'balanced ventilation',
     supplies: flows(given.supplies),
     extracts: flows(given.extracts),
     heatRecovery: number('heat recovery', given['heat recovery'], BALANCED.heatRecovery),
     moistureRecovery: number('moisture recovery', given['moisture recovery'], recovery),
+    held: species.map(({ name: kind, supplyFilter, own }) => {
+      if (own !== undefined) {
+        const path = ['air', 'own species', kind, 'supply filter share'];
+        return defaults.number(path, own['supply filter share'], PASSES);
+      }
+      if (supplyFilter === undefined) return 0;
+      const { key, held } = supplyFilter;
+      return filter.group === 'none' ? (given[key] ?? 0) : number(key, given[key], held(filter));
+    }),
     power: number('power', given.power, scaled(BALANCED.power, supplied)),
   };
 }
 
-const PASSES = preset(
-  0,
-  0,
-  1,
-  'passes purifiers: nothing is known of it but what the scenario says',
-);
+const KEPT_CLEAN =
+  'common practice: units have a coarse filter at least, which keeps the exchanger clean';
+
+const PASSES = preset(0, 0, 1, 'passes filters: nothing is known of it but what the scenario says');

@@ -76,6 +76,7 @@ export const addSteadyAir = (raw: unknown, name: string, room: string, flow: num
     extracts: { [room]: flow },
     'heat recovery': 0,
     'moisture recovery': 0,
+    filter: 'none',
     power: 0,
     runs: 'always',
   });

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { supplyFilterOf } from '../../species/supply-filter.ts';
 import type { Preset } from '../../units/preset.ts';
 import { readQuantity } from '../../units/quantity.ts';
 import { DEHUMIDIFIER, TESTED_AT } from '../presets/devices.ts';
@@ -79,3 +80,20 @@ export const testCondition = z
     eg: '27 °C/60 %',
     otherwise: `${TESTED_AT.compressor.words} for a compressor, ${TESTED_AT.desiccant.words} for a desiccant`,
   });
+
+/** A class of ISO 16890, kept as it was written. */
+export const filterClass = (says: string, more: Shown) =>
+  z
+    .string({ error: () => FILTERS })
+    .transform((written, context) => {
+      if (supplyFilterOf(written) !== null) return written;
+      const hint = /^[gmf]\s?\d$/i.test(written.trim())
+        ? 'classes of EN 779 were withdrawn in 2018: G4 is about coarse, M5 ePM10 50 %, F7 ePM1 50 %, F9 ePM1 80 %'
+        : '';
+      context.addIssue({ code: 'custom', message: FILTERS, params: { hint } });
+      return z.NEVER;
+    })
+    .meta({ description: says, ...more });
+
+const FILTERS =
+  'none, coarse, or a class of ISO 16890: ePM1, ePM2.5 or ePM10 with 50 % or more, such as ePM1 50 %';

@@ -15,6 +15,7 @@ import {
   control,
   deadband,
   drierBy,
+  filterClass,
   flow,
   minutes,
   room,
@@ -26,7 +27,7 @@ import {
 } from './device-parts.ts';
 import { choice, either, named, plainNumber, quantity, section } from './fields.ts';
 import { PURIFIER_RUNS } from './purifier-reads.ts';
-import { filterShares, refuellingSources } from './species-fields.ts';
+import { filterShares, refuellingSources, supplyFilterShares } from './species-fields.ts';
 
 const { label: LABEL } = DEHUMIDIFIER;
 const { flow: FLOW } = EXTRACT_FAN;
@@ -151,6 +152,11 @@ const balancedVentilation = section(
       'Share of the difference in humidity ratio that is handed to the supply air',
       { usual: BALANCED.moistureRecovery },
     ).optional(),
+    filter: filterClass('Class of the filter in the supply air, by ISO 16890', {
+      eg: 'ePM1 50 %',
+      usual: BALANCED.filter,
+    }).optional(),
+    ...supplyFilterShares(),
     power: watts('Power of both fans', {
       eg: '40 W',
       otherwise: `${BALANCED.power.value} for each m3/h that is supplied`,

@@ -60,6 +60,10 @@ const entry = (unit: string) => {
         'Share of the clean-air rate of purifiers that holds for the species',
         0,
       ),
+      'supply filter share': share(
+        'Share of the species outdoors that filters in the supply air of ventilation hold back',
+        0,
+      ),
       band: section(
         {
           high: told(level, 'Level up to which the species counts as fine', { eg: 100 }),

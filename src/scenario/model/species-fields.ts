@@ -1,7 +1,12 @@
 import { concentrationUnit } from '../../species/concentration-unit.ts';
 import type { SourceField, SpeciesFacts, SpeciesSources } from '../../species/species-facts.ts';
 import { MOST_HARMFUL_FIRST } from '../../species/species-lists.ts';
-import { type FilterKey, type SourceKey, SPECIES } from '../../species/species-table.ts';
+import {
+  type FilterKey,
+  type SourceKey,
+  SPECIES,
+  type SupplyFilterKey,
+} from '../../species/species-table.ts';
 import { plainNumber, quantity, type Shown } from './fields.ts';
 
 /*
@@ -55,6 +60,24 @@ export function filterShares() {
       : [],
   );
   return Object.fromEntries(fields) as Record<FilterKey, (typeof fields)[number][1]>;
+}
+
+/** Fields for what the filter of supply air holds back, by species. */
+export function supplyFilterShares() {
+  const fields = SPECIES.flatMap(({ supplyFilter }) =>
+    supplyFilter === undefined
+      ? []
+      : [
+          [
+            supplyFilter.key,
+            quantity('-', { min: 0, max: 1 }, supplyFilter.description, {
+              eg: 0.7,
+              otherwise: 'by the class of the filter',
+            }).optional(),
+          ] as const,
+        ],
+  );
+  return Object.fromEntries(fields) as Record<SupplyFilterKey, (typeof fields)[number][1]>;
 }
 
 const eachTime = ({ max, description }: SourceField, { unit }: SpeciesFacts, more: Shown) =>

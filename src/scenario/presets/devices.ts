@@ -48,8 +48,9 @@ export const EXTRACT_FAN = {
   deadband: preset(6, 2, 10),
 } as const;
 
-/** Recovery [-], power a m3/h of supply [W]. */
+/** Recovery [-], power a m3/h of supply [W], class of the filter that keeps its exchanger clean. */
 export const BALANCED = {
+  filter: 'coarse',
   heatRecovery: preset(0.75, 0.6, 0.9),
   moistureRecovery: preset(0, 0, 0.7, `${COMMON}: plates of metal or plastic let no water through`),
   power: preset(0.4, 0.25, 0.7),
