@@ -1,7 +1,12 @@
 import type { Home } from '../home/home.ts';
 import type { Log } from '../log/log.ts';
 import type { Adjustable } from '../scenario/edits/adjustables.ts';
-import { heatAdjustables, type Logged, waterAdjustables } from '../scenario/edits/adjustables.ts';
+import {
+  heatAdjustables,
+  type Logged,
+  statedForCertain,
+  waterAdjustables,
+} from '../scenario/edits/adjustables.ts';
 import { mergedFor, planChain } from '../scenario/plan-chain.ts';
 import { preparePlan } from '../scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
@@ -57,6 +62,10 @@ export interface HomeFit {
   /** Settings of the scenario as fitted. */
   readonly settings: readonly string[];
   readonly runs: number;
+  /** What was logged of the home, and where; a series of no room is of the whole home or of outdoors. */
+  readonly logged: readonly { readonly quantity: string; readonly room: string | null }[];
+  /** What a log might tell, but the scenario states without doubt, in words. */
+  readonly stated: readonly string[];
   /** Whether the weather was a typical year, which was never that of the log. */
   readonly typicalWeather: boolean;
   /** What is odd about the readings. */
@@ -122,6 +131,8 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     skilled: foreseen.filter(({ alone }) => alone.skill > 0).length * 2 > foreseen.length,
     settings,
     runs: stages.reduce((sum, { fit }) => sum + fit.runs, 0) + 2,
+    logged: log.series.map(({ quantity, room }) => ({ quantity, room })),
+    stated: statedForCertain(rawOf(request), scenario.doubts),
     typicalWeather: weather.periodic,
     cautions: [
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
@@ -286,9 +297,8 @@ function adjustablesOf(
   { request, readings: { rooms }, division }: Work,
   plan: PreparedPlan,
 ): Adjustable[] {
-  const { scenario, plan: name } = request;
-  const chain = planChain(scenario.yaml.value, name);
-  const raw = mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
+  const { scenario } = request;
+  const raw = rawOf(request);
   const named = (has: (room: Readings['rooms'][number]) => boolean) =>
     rooms.filter(has).map((room) => room.name);
   const logged: Logged = {
@@ -301,6 +311,12 @@ function adjustablesOf(
   };
   const of = group === 'water' ? waterAdjustables : heatAdjustables;
   return of(raw, plan.assumed, scenario.doubts, logged);
+}
+
+/** The scenario with its plan laid on, as plain values. */
+function rawOf({ scenario, plan }: FitRequest): unknown {
+  const chain = planChain(scenario.yaml.value, plan);
+  return mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
 }
 
 /** Of walls, roofs and floors those that a home has none of. */

@@ -123,9 +123,10 @@ async function write(
   out: string,
 ): Promise<void> {
   if (!found.skilled && !writeAnyway) {
-    io.err(
-      `note: ${out} was not written, because the fit foresees no better than guessing; --write-anyway writes it\n`,
-    );
+    const { wrapText } = await import('../../report/tables/wrap-text.ts');
+    const good = found.foreseen.filter(({ alone }) => alone.skill > 0).length;
+    const words = `${out} was not written, because the home as fitted foresees better than guessing in ${good} of ${found.foreseen.length} cases only; --write-anyway writes it`;
+    io.err(`${wrapText(words, 'note: ', io.width)}\n`);
     return;
   }
   const { fittedValues } = await import('../../fit/fitted-values.ts');

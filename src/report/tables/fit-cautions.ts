@@ -1,5 +1,7 @@
 import type { HomeFit } from '../../fit/fit-home.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
+import { unitWords } from '../foreseen-words.ts';
 
 /** What a reader should know before trusting a fit. */
 export function fitCautions(fit: HomeFit): string[] {
@@ -13,6 +15,7 @@ export function fitCautions(fit: HomeFit): string[] {
           `The log and the weather have ${figureText(division.hours / 24, 0)} days in common: three weeks are the least from which habits show.`,
         ]
       : []),
+    ...strangeValues(fit),
     ...cautions,
     ...(without.length > 0 && without.length < foreseen.length
       ? [
@@ -21,6 +24,29 @@ export function fitCautions(fit: HomeFit): string[] {
       : []),
   ];
 }
+
+/** Values that came out where hardly any home has them, and what they may make up for. */
+function strangeValues({ stages, stated }: HomeFit): string[] {
+  const strange = stages
+    .flatMap(({ fit }) => fit.parameters)
+    .filter(({ place, told }) => told !== 'no' && Math.abs(place) > STRANGE)
+    .map(({ adjustable: { name, unit, low, high }, value }) => {
+      const usual = `${figureText(low)} to ${figureText(high)}${unitWords(unit)}`;
+      return `${name} (${figureText(value)}, usually ${usual})`;
+    });
+  if (strange.length === 0) return [];
+  const it = strange.length === 1 ? 'it' : 'they';
+  const instead =
+    stated.length === 0
+      ? 'a sensor that reads wrongly, or people who live otherwise than the scenario says'
+      : `something that the scenario states and the fit therefore leaves alone: ${andList(stated)}. Put what is not known for certain under "doubts", or leave it out, and fit again`;
+  return [
+    `Far from what is usual: ${strange.join('; ')}. Perhaps ${it} stand${strange.length === 1 ? 's' : ''} for ${instead}.`,
+  ];
+}
+
+/** Prior standard deviations beyond which one home in several hundred lies. */
+const STRANGE = 3;
 
 const TYPICAL =
   'The weather is a typical year, not that of the log: unless both are invented together, this fit means nothing.';

@@ -1,7 +1,8 @@
 import type { FittedStage, HomeFit } from '../../fit/fit-home.ts';
 import type { FittedParameter } from '../../fit/stage/fit-stage.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { fitOpening, fitWords } from './fit-words.ts';
+import { FORESEEN, fitOpening, fitWords } from './fit-words.ts';
+import { foreseenText } from './foreseen-text.ts';
 import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -11,7 +12,13 @@ export function fitText(fit: HomeFit, width: number): string {
   const parts: readonly (readonly [string, readonly string[]])[] = [
     ['', [wrapText(fitOpening(fit), '', width)]],
     ...fitWords(fit).map(
-      ({ head, items }) => [head, items.map((line) => wrapText(line, '- ', width))] as const,
+      ({ head, items }) =>
+        [
+          head,
+          head === FORESEEN
+            ? [foreseenText(fit.foreseen, width)]
+            : items.map((line) => wrapText(line, '- ', width)),
+        ] as const,
     ),
     ['Parameters', [parameterTable(parameters, width)]],
     ['What the fit leaves (fitted hours)', fit.stages.map((stage) => residualTable(stage, width))],

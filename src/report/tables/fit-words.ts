@@ -12,27 +12,37 @@ export interface FitWords {
   readonly items: readonly string[];
 }
 
+/** Heading of what is said of the withheld hours. */
+export const FORESEEN = 'How well it foresaw what it had not seen';
+
 /** What a log tells and does not tell, how well it foresaw what it had not seen, and what to beware of. */
 export function fitWords(fit: HomeFit): FitWords[] {
   const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
   const of = (told: FittedParameter['told']) => parameters.filter((each) => each.told === told);
   return [
     { head: 'What your log tells', items: of('yes').map(toldWords) },
-    { head: 'Told only together with another', items: of('together').map(togetherWords) },
-    { head: 'Not told by your log', items: of('no').map(untoldWords) },
-    { head: 'How well it foresaw what it had not seen', items: fit.foreseen.map(foreseenWords) },
+    {
+      head: 'Told only together with another',
+      items: of('together').map(togetherWords(fit.logged)),
+    },
+    { head: 'Not told by your log', items: of('no').map(untoldWords(fit.logged)) },
+    { head: FORESEEN, items: fit.foreseen.map(foreseenWords) },
     { head: 'Cautions', items: fitCautions(fit) },
   ].filter(({ items }) => items.length > 0);
 }
 
 /** How much was fitted, and whether it foresaw the rest. */
-export function fitOpening({ title, division, foreseen, runs }: HomeFit): string {
+export function fitOpening({ title, division, foreseen, skilled, runs }: HomeFit): string {
   const { hours, withheld } = division;
   const better = foreseen.filter(({ judgement }) => judgement.skill > 0).length;
+  const alone = foreseen.filter((each) => each.alone.skill > 0).length;
   const judged = `It foresaw the withheld days better than guessing in ${better} of ${foreseen.length} cases`;
   return (
     `${title}: ${days(withheld)} of the log fitted, ${days(hours - withheld)} withheld, ${runs} runs. ` +
-    `${judged}${better === 0 ? ': this fit has no skill, and nothing should rest on it' : ''}.`
+    `${judged}${better === 0 ? ': this fit has no skill, and nothing should rest on it' : ''}.` +
+    (skilled || better === 0 || better === alone
+      ? ''
+      : ` Without the error that each hour of the day repeats, which is added to what is foreseen, it is ${alone}: the home itself is not understood, and its values should not be relied on.`)
   );
 }
 
@@ -44,17 +54,19 @@ function toldWords({ adjustable: { name, unit, ...prior }, ...fitted }: FittedPa
   return `${name}: ${figureText(fitted.value)}${unitWords(unit)} ${range}; ${was}`;
 }
 
-function togetherWords(parameter: FittedParameter): string {
+const togetherWords = (logged: HomeFit['logged']) => (parameter: FittedParameter) => {
   const { mostLike } = parameter;
   const how =
     mostLike === null
       ? ''
       : `, hardly to be told from ${mostLike.name} (correlation ${figureText(mostLike.correlation, 2)})`;
-  return `${toldWords(parameter)}${how}; ${wouldTell(parameter.adjustable.name)} would part them`;
-}
+  return `${toldWords(parameter)}${how}; ${wouldTell(parameter.adjustable.name, logged)} would part them`;
+};
 
-const untoldWords = ({ adjustable: { name } }: FittedParameter): string =>
-  `${name}; ${wouldTell(name)} would tell`;
+const untoldWords =
+  (logged: HomeFit['logged']) =>
+  ({ adjustable: { name } }: FittedParameter): string =>
+    `${name}; ${wouldTell(name, logged)} would tell`;
 
 function foreseenWords({ channel, from, judgement, alone, guideline14 }: Foreseen): string {
   const { rmse, guesses, bestGuess, skill, band, inside, hours } = judgement;

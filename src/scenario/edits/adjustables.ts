@@ -1,4 +1,5 @@
 import type { Assumed } from '../../home/notices.ts';
+import { figureText } from '../../units/figure-text.ts';
 import type { Preset } from '../../units/preset.ts';
 import { mapping } from '../checks/tolerant-readers.ts';
 import {
@@ -145,6 +146,38 @@ export function heatAdjustables(
     ),
   ];
 }
+
+/**
+ * Numbers that a log might tell, but that the scenario states without doubt: a fit leaves them alone, and
+ * what it finds beside one that is not as it is in the home makes up for that.
+ *
+ * @returns each in words, such as "air leakage at 50 Pa (4.00/h)"
+ */
+export function statedForCertain(raw: unknown, doubts: readonly Doubt[]): string[] {
+  return MAY_BE_STATED.flatMap(([name, unit, steps]) => {
+    const path = pointerOf(steps);
+    const given = givenNumber(raw, path);
+    if (given === undefined || doubts.some((doubt) => doubt.path === path)) return [];
+    const behind = unit === '' || unit.startsWith('/') ? unit : ` ${unit}`;
+    return [`${name} (${figureText(given)}${behind})`];
+  });
+}
+
+const MAY_BE_STATED: readonly (readonly [string, string, readonly string[]])[] = [
+  ['air leakage at 50 Pa', '/h', ['home', 'leakage', 'ach50']],
+  ['air changes', '/h', ['home', 'leakage', 'air changes']],
+  ['leakage area', 'm2', ['home', 'leakage', 'area']],
+  ['usual airing', '', ['household', 'usual airing']],
+  ['moisture factor', '', ['household', 'moisture factor']],
+  ['moisture buffer', 'g/m2%', ['home', 'moisture buffer']],
+  ...['wall', 'window', 'roof', 'floor', 'exposed floor'].map(
+    (part) => [`${part} U-value`, 'W/m2K', ['home', 'build', `${part} u-value`]] as const,
+  ),
+  ['wall heat capacity', 'kJ/m2K', ['home', 'build', 'wall heat capacity']],
+  ['internal mass', 'kJ/m2K', ['home', 'build', 'internal mass']],
+  ['window shading', '', ['home', 'build', 'window shading']],
+  ['heater power per area', 'W/m2', ['heating', 'emitters', 'power per area']],
+];
 
 export interface Doubt {
   readonly path: string;

@@ -1,14 +1,19 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { HomeFit } from '../../../src/fit/fit-home.ts';
 import type { FittedParameter } from '../../../src/fit/stage/fit-stage.ts';
-import { fitWords } from '../../../src/report/tables/fit-words.ts';
+import type { Foreseen } from '../../../src/fit/withheld.ts';
+import { fitOpening, fitWords } from '../../../src/report/tables/fit-words.ts';
+import { foreseenText } from '../../../src/report/tables/foreseen-text.ts';
 import { wouldTell } from '../../../src/report/tables/would-tell.ts';
 
 /** A fit of which only its words are asked. */
 function fitOf(parameters: readonly unknown[], more: Partial<HomeFit> = {}): HomeFit {
   const stages = [{ group: 'water', channels: [], fit: { parameters } }];
-  const bare = { stages, foreseen: [], cautions: [], typicalWeather: false };
-  return { ...bare, division: { hours: 1000 }, ...more } as unknown as HomeFit;
+  const bare = {
+    ...{ stages, foreseen: [], cautions: [], logged: [], stated: [] },
+    ...{ typicalWeather: false, title: 'Home', runs: 9, skilled: true },
+  };
+  return { ...bare, division: { hours: 1000, withheld: 800 }, ...more } as unknown as HomeFit;
 }
 
 const parameter = (name: string, value: number, before: number): Partial<FittedParameter> => ({
@@ -42,4 +47,87 @@ test('a typical year is cautioned against', () => {
 
 test('steady heat is told by readings that a fit goes by, which an electricity meter is none of', () => {
   expect(wouldTell('steady heat (living)')).toBe('the heating power of the room, logged,');
+});
+
+describe('what would tell what a log does not', () => {
+  const co2 = { quantity: 'co2', room: 'bedroom' };
+
+  test('is never what was logged already', () => {
+    expect(wouldTell('air leakage at 50 Pa')).toBe('CO2 logged in a bedroom, or a blower door,');
+    expect(wouldTell('air leakage at 50 Pa', [co2])).toBe('a blower door');
+    expect(wouldTell('moisture factor', [co2])).toBe('a week with a weighed humidifier');
+    expect(wouldTell('co2 of a body awake', [{ quantity: 'presence', room: 'bedroom' }])).toBe(
+      'a longer log',
+    );
+    expect(wouldTell('what nobody knows')).toBe('a longer log');
+  });
+
+  test('of a room is what was not logged in that room', () => {
+    const heat = [{ quantity: 'heating power', room: 'living' }];
+    expect(wouldTell('steady heat (living)', heat)).toBe('a longer log');
+    expect(wouldTell('steady heat (hall)', heat)).toBe('the heating power of the room, logged,');
+  });
+});
+
+describe('a value far from what any home has', () => {
+  const strange = (place: number, told = 'yes'): Partial<FittedParameter> => ({
+    ...parameter('co2 of a body awake', 0.0186, 0.0186),
+    ...{ place, told: told as 'yes', value: 0.0107 },
+    adjustable: {
+      ...{ name: 'co2 of a body awake', unit: 'm3/h', value: 0.0186, before: 0.0186 },
+      ...{ low: 0.014, high: 0.024 },
+    } as FittedParameter['adjustable'],
+  });
+  const cautions = (fit: HomeFit) => fitWords(fit).find(({ head }) => head === 'Cautions')?.items;
+
+  test('is told with what the scenario states and may be wrong', () => {
+    expect(
+      cautions(fitOf([strange(-4)], { stated: ['air leakage at 50 Pa (4.00/h)'] })),
+    ).toStrictEqual([
+      'Far from what is usual: co2 of a body awake (0.0107, usually 0.0140 to 0.0240 m3/h). Perhaps it stands for something that the scenario states and the fit therefore leaves alone: air leakage at 50 Pa (4.00/h). Put what is not known for certain under "doubts", or leave it out, and fit again.',
+    ]);
+    expect(cautions(fitOf([strange(-4)]))?.[0]).toContain('a sensor that reads wrongly');
+  });
+
+  test('is not one that is within reach, or that the log does not tell', () => {
+    expect(cautions(fitOf([strange(-2.9)]))).toBeUndefined();
+    expect(cautions(fitOf([strange(-4, 'no')]))).toBeUndefined();
+  });
+});
+
+describe('the opening', () => {
+  const seen = (skill: number, alone: number) => ({
+    judgement: { skill },
+    alone: { skill: alone },
+  });
+
+  test('says where only habits are foreseen', () => {
+    const foreseen = [
+      seen(0.5, -1),
+      seen(0.2, -0.1),
+      seen(0.4, 0.3),
+    ] as HomeFit['foreseen'][number][];
+    expect(fitOpening(fitOf([], { foreseen, skilled: false }))).toContain(
+      'in 3 of 3 cases. Without the error that each hour of the day repeats, which is added to what is foreseen, it is 1: the home itself is not understood',
+    );
+    expect(fitOpening(fitOf([], { foreseen }))).toMatch(/in 3 of 3 cases\.$/);
+  });
+});
+
+test('what was foreseen is a line a series, with the guess that came nearest', () => {
+  const judgement = {
+    ...{ hours: 240, rmse: 1.334, guesses: { mean: 5, week: 4, day: 3.892 }, bestGuess: 'day' },
+    ...{ skill: 0.6, band: 4.18, inside: 0.975 },
+  };
+  const channel = { name: 'relative humidity', room: 'Bad', unit: '%' };
+  const one = { channel, judgement, alone: { rmse: 1.74, skill: 0.5 }, guideline14: null };
+  const worse = { ...one, judgement: { ...judgement, skill: -0.1 }, from: 'weather alone' };
+  const none = { ...worse, judgement: { ...judgement, hours: 0 } };
+  const foreseen = [{ ...one, from: 'logged temperature' }, worse, none] as unknown as Foreseen[];
+  const lines = foreseenText(foreseen, 80).split('\n');
+  expect(lines[0]).toBe('With temperatures as logged');
+  expect(lines[2]).toBe('relative humidity, Bad %      1.33 1.74 3.89 day    yes 4.18  98 %');
+  expect(lines[4]).toBe('From the weather alone');
+  expect(lines[6]).toMatch(/ no 4\.18 +98 %$/);
+  expect(lines[7]).toMatch(/^relative humidity, Bad % +- +- +- +- +- +-$/);
 });

@@ -1,0 +1,58 @@
+import type { Foreseen } from '../../fit/withheld.ts';
+import { figureText, signedText } from '../../units/figure-text.ts';
+import { textTable } from './text-table.ts';
+import { wrapText } from './wrap-text.ts';
+
+/** How well withheld hours were foreseen: a line a series, with temperatures as logged, then without. */
+export function foreseenText(foreseen: readonly Foreseen[], width: number): string {
+  const parts = FROM.flatMap(({ from, head }) => {
+    const those = foreseen.filter((each) => each.from === from);
+    return those.length === 0 ? [] : [`${head}\n${tableOf(those, width)}`];
+  });
+  const whole = foreseen.flatMap(({ channel, guideline14 }) =>
+    guideline14 === null
+      ? []
+      : [
+          `${channel.name} of ${channel.room}: CV(RMSE) ${figureText(100 * guideline14.cvRmse, 0)} %, NMBE ${signedText(100 * guideline14.nmbe, 1)} %.`,
+        ],
+  );
+  const below = [...whole, LEGEND].map((line) => wrapText(line, '', width));
+  return [...parts, below.join('\n')].join('\n\n');
+}
+
+function tableOf(foreseen: readonly Foreseen[], width: number): string {
+  const of = (cell: (each: Foreseen) => string) => foreseen.map(cell);
+  const judged = (cell: (each: Foreseen) => string) =>
+    of((each) => (each.judgement.hours === 0 ? '-' : cell(each)));
+  return textTable(
+    [
+      { head: '', cells: of(({ channel: c }) => `${c.name}, ${c.room}`), align: 'left' },
+      { head: 'unit', cells: of(({ channel }) => channel.unit), align: 'left' },
+      { head: 'off by', cells: judged(({ judgement: { rmse } }) => figureText(rmse)) },
+      { head: 'bare', cells: judged(({ alone }) => figureText(alone.rmse)) },
+      {
+        head: 'guess',
+        cells: judged(({ judgement: { guesses, bestGuess } }) => figureText(guesses[bestGuess])),
+        marks: judged(({ judgement: { bestGuess } }) => bestGuess),
+      },
+      { head: 'better', cells: judged(({ judgement: { skill } }) => (skill > 0 ? 'yes' : 'no')) },
+      { head: 'band', cells: judged(({ judgement: { band } }) => figureText(band)) },
+      {
+        head: 'in it',
+        cells: judged(({ judgement: { inside } }) => `${figureText(100 * inside, 0)} %`),
+      },
+    ],
+    width,
+    1,
+  );
+}
+
+const FROM = [
+  { from: 'logged temperature', head: 'With temperatures as logged' },
+  { from: 'weather alone', head: 'From the weather alone' },
+] as const;
+
+const LEGEND =
+  'off by: root mean square error; bare: without the error that each hour of the day repeats, which is ' +
+  'added where it helps. guess: of the nearest of three, the mean so far, the same hour of other weeks ' +
+  '(week) and the last day repeated (day). band: stated half width of 95 %; in it: of the hours.';
