@@ -33,7 +33,7 @@ function tableOf(foreseen: readonly Foreseen[], width: number): string {
       {
         head: 'guess',
         cells: judged(({ judgement: { guesses, bestGuess } }) => figureText(guesses[bestGuess])),
-        marks: judged(({ judgement: { bestGuess } }) => bestGuess),
+        marks: of(({ judgement: { hours, bestGuess } }) => (hours === 0 ? '' : bestGuess)),
       },
       { head: 'better', cells: judged(({ judgement: { skill } }) => (skill > 0 ? 'yes' : 'no')) },
       { head: 'band', cells: judged(({ judgement: { band } }) => figureText(band)) },
