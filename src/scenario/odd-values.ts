@@ -3,6 +3,7 @@ import type { Household, WeekSchedule } from '../control/household.ts';
 import type { Fuel, Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { FuelPrice, Prices } from '../home/prices.ts';
+import type { FloorsBetween } from './assemble/floors-between.ts';
 import { USUAL } from './choices.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 import { nobodyAirs } from './nobody-airs.ts';
@@ -11,6 +12,7 @@ import { nobodyAirs } from './nobody-airs.ts';
 export interface Questioned {
   readonly data: ScenarioData;
   readonly home: Home;
+  readonly floors: FloorsBetween;
   readonly household: Household;
   readonly automation: Automation;
   readonly prices: Prices;
@@ -24,6 +26,7 @@ export function oddValues(asked: Questioned): Notice[] {
   return [
     ...oddPrices(asked.prices),
     ...oddAreas(asked),
+    ...levelsApart(asked.floors),
     ...oddSettings(asked),
     ...unheated(asked),
     ...idleAiring(asked),
@@ -69,6 +72,26 @@ function oddAreas({ data }: Questioned): Notice[] {
     const text = `The floor of ${name} has ${written(area)} m2, more than most whole homes have: is that one room, and in m2?`;
     return [{ id: 'odd-area', text }];
   });
+}
+
+/**
+ * Floors that reach beyond the rooms below, and ceilings of which much lies under no room: nothing is lost
+ * through either. A ceiling has to be bare for a third, because storeys seldom have the same rooms to the metre.
+ */
+function levelsApart({ hanging, bare }: FloorsBetween): Notice[] {
+  const floors = hanging
+    .filter(({ area, whole }) => area >= LEAST_HANGING && area >= SHARE_HANGING * whole)
+    .map(
+      ({ room, area, whole }) =>
+        `Of the floor of ${room} (${written(whole)} m2), ${written(area)} m2 lie over no room of the home: nothing is lost through them. If they hang over outdoors, a passage or a garage, say "exposed floor: ${written(area)}" in the room.`,
+    );
+  const ceilings = bare
+    .filter(({ area, whole }) => area >= LEAST_BARE && area >= SHARE_BARE * whole)
+    .map(
+      ({ room, area, whole }) =>
+        `Of the ceiling of ${room} (${written(whole)} m2), ${written(area)} m2 lie under no room of the home: nothing is lost through them. If they have a roof over them, say "exposed ceiling: ${written(area)}" in the room.`,
+    );
+  return [...floors, ...ceilings].map((text) => ({ id: 'levels-apart', text }));
 }
 
 function oddSettings({ home, household }: Questioned): Notice[] {
@@ -157,5 +180,10 @@ const LARGE_UNITS: ReadonlySet<string> = new Set([
 const MOST_PRICE = 2;
 const MOST_STANDING = 10;
 const LARGEST_ROOM = 120; // m2
+/** What of a floor has to hang, and of a ceiling to be bare [m2], [-]. */
+const LEAST_HANGING = 1;
+const SHARE_HANGING = 0.05;
+const LEAST_BARE = 4;
+const SHARE_BARE = 1 / 3;
 const WARMEST = 26; // °C
 const COOLEST = 18; // °C

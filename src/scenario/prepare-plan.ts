@@ -118,7 +118,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
       unit: typeof one.value === 'string' ? '' : unitAt(model, one.path),
     })),
     cautions: [
-      ...oddValues({ data, home: built.home, household, automation, prices }),
+      ...oddValues({ data, home: built.home, floors: built.floors, household, automation, prices }),
       ...heatsPastBand(built.home, household, bands),
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),

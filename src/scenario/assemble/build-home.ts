@@ -10,6 +10,7 @@ import type { Defaults } from './defaults.ts';
 import { devicesOf } from './devices.ts';
 import { doorwayPlans } from './doorways.ts';
 import { elevations } from './elevations.ts';
+import { type FloorsBetween, floorsBetween } from './floors-between.ts';
 import { groundOf } from './ground-of.ts';
 import { heatPlant } from './heat-sources.ts';
 import { innerElements } from './inner-elements.ts';
@@ -27,6 +28,7 @@ export interface BuiltHome {
   readonly doors: readonly WeekSchedule[];
   /** One per blind. */
   readonly blinds: readonly BlindPlan[];
+  readonly floors: FloorsBetween;
   /** What only showed when walls were drawn. */
   readonly findings: readonly Finding[];
 }
@@ -51,9 +53,10 @@ export function buildHome(
   const shells = plans.map((plan) => roomShell(plan, { facts, plans, ground, defaults, findings }));
   const doors = doorwayPlans(data, plans, defaults);
   const doorways = doors.map(({ doorway }) => doorway);
+  const floors = floorsBetween(plans, defaults);
   const elements = [
     ...shells.flatMap((shell) => shell.elements),
-    ...innerElements(plans, doorways, facts, defaults),
+    ...innerElements(plans, doorways, facts, floors.pieces),
   ];
   const panes = shells.flatMap((shell) => shell.panes);
   const carried = carriedSpecies(data);
@@ -94,7 +97,7 @@ export function buildHome(
     ...(blinds.length > 0 && { blinds: blinds.map(({ blind }) => blind) }),
   };
   findings.push(...cutOff(home));
-  return { home, plans, doors: doors.map(({ open }) => open), blinds, findings };
+  return { home, plans, floors, doors: doors.map(({ open }) => open), blinds, findings };
 }
 
 /** Rooms with something outdoors or on the ground. */

@@ -40,7 +40,8 @@ export function drawnElements(
       far: { ...outdoors, azimuth: wall.faces, tilt: 90 },
     }))
     .filter((wall) => wall.area > 0);
-  if (plan.above === 'roof') {
+  const bare = plan.above === 'roof' ? area : (plan.data['exposed ceiling'] ?? 0);
+  if (bare > 0) {
     const roof = chainFromUValue(
       facts.roofUValue,
       ROOF_CAPACITY * 1000,
@@ -48,19 +49,22 @@ export function drawnElements(
       'inside',
     );
     const far = { ...outdoors, azimuth: 0, tilt: 0 };
-    elements.push({ name: `${name} roof`, room, kind: 'roof', area, chain: roof, far });
+    elements.push({ name: `${name} roof`, room, kind: 'roof', area: bare, chain: roof, far });
   }
-  if (plan.below === 'ground') {
+  const hanging = plan.below === 'outdoors' ? area : (plan.data['exposed floor'] ?? 0);
+  if (plan.below === 'ground' && area > hanging) {
     const far = { to: 'ground', damping: ground.damping } as const;
-    elements.push({ name: `${name} floor`, room, kind: 'floor', area, chain: ground.chain, far });
+    const floor = { name: `${name} floor`, room, kind: 'floor' as const, area: area - hanging };
+    elements.push({ ...floor, chain: ground.chain, far });
   }
-  if (plan.below === 'outdoors') {
+  if (hanging > 0) {
     const path = ['home', 'build', 'exposed floor u-value'];
     const uValue = defaults.number(path, facts.exposedFloorUValue, exposedFloorUValue(facts.age));
     const capacity = EXPOSED_FLOOR_CAPACITY * 1000;
     const floor = chainFromUValue(uValue, capacity, surfacesOf('floor'), 'inside');
     const far = { ...outdoors, absorptance: 0, azimuth: 0, tilt: 180 };
-    elements.push({ name: `${name} floor`, room, kind: 'floor', area, chain: floor, far });
+    const over = plan.below === 'ground' ? `${name} floor over open air` : `${name} floor`;
+    elements.push({ name: over, room, kind: 'floor', area: hanging, chain: floor, far });
   }
   return elements;
 }

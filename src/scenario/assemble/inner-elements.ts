@@ -3,22 +3,24 @@ import type { Doorway, Element } from '../../home/home.ts';
 import { surfacesOf } from '../../home/surfaces.ts';
 import { INNER_CAPACITY } from '../presets/fabric.ts';
 import type { BuildFacts } from './build-facts.ts';
-import type { Defaults } from './defaults.ts';
+import type { FloorPiece } from './floors-between.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /**
  * Walls and floors between rooms, where nobody drew them.
  *
- * Rooms of one storey that share a doorway share a wall as long as the smaller of their sides;
- * an upper room lies over one lower room. Rooms with elements of their own are left alone.
+ * Rooms of one storey that share a doorway share a wall as long as the smaller of their sides; rooms with
+ * elements of their own are left alone.
+ *
+ * @param floors  how floors lie over rooms of the storey below
  */
 export function innerElements(
   plans: readonly RoomPlan[],
   doorways: readonly Doorway[],
   facts: BuildFacts,
-  defaults: Defaults,
+  floors: readonly FloorPiece[],
 ): Element[] {
-  return [...innerWalls(plans, doorways, facts), ...innerFloors(plans, facts, defaults)];
+  return [...innerWalls(plans, doorways, facts), ...innerFloors(floors, facts)];
 }
 
 function innerWalls(
@@ -48,28 +50,13 @@ function innerWalls(
   });
 }
 
-function innerFloors(plans: readonly RoomPlan[], facts: BuildFacts, defaults: Defaults): Element[] {
+function innerFloors(pieces: readonly FloorPiece[], facts: BuildFacts): Element[] {
   const uValue = facts.innerFloorUValue;
   const chain = chainFromUValue(uValue, INNER_CAPACITY * 1000, surfacesOf('partition'), 'middle');
-  const free = new Map(plans.map((plan) => [plan.name, plan.area]));
-  const upper = plans
-    .filter((plan) => plan.below === 'room' && plan.data.elements === undefined)
-    .sort((a, b) => b.area - a.area);
-  return upper.flatMap((plan): Element[] => {
-    const lower = plans
-      .filter((other) => other.storey === plan.storey - 1 && other.data.elements === undefined)
-      .sort((a, b) => free.get(b.name)! - free.get(a.name)!);
-    const likely = lower[0];
-    if (likely === undefined && plan.data.over === undefined) return [];
-    const at = ['home', 'rooms', plan.name, 'over'];
-    const source = 'the room below with most ceiling left';
-    const over = defaults.word(at, plan.data.over, likely?.name ?? '', source);
-    const under = plans.find(({ name }) => name === over);
-    if (under === undefined) return [];
-    const area = Math.min(plan.area, under.area);
-    free.set(over, free.get(over)! - area);
-    const name = `floor between ${plan.name} and ${over}`;
-    const far = { to: 'room', room: under.index } as const;
-    return [{ name, room: plan.index, kind: 'partition', area, chain, far }];
-  });
+  return pieces.map(({ upper, lower, area }) => ({
+    name: `floor between ${upper.name} and ${lower.name}`,
+    room: upper.index,
+    kind: 'partition',
+    ...{ area, chain, far: { to: 'room', room: lower.index } },
+  }));
 }

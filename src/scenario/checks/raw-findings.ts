@@ -3,6 +3,7 @@ import { activityNameFindings } from './activity-names.ts';
 import { cutOffFindings } from './cut-off.ts';
 import { deviceFindings } from './devices.ts';
 import { directionFindings } from './directions.ts';
+import { exposedPartFindings } from './exposed-parts.ts';
 import { gateFindings } from './gates.ts';
 import { impossibleValueFindings } from './impossible-values.ts';
 import { logFindings } from './log.ts';
@@ -31,6 +32,7 @@ export function rawFindings(value: unknown): Finding[] {
     ...overlapFindings(raw),
     ...cutOffFindings(raw),
     ...impossibleValueFindings(raw),
+    ...exposedPartFindings(raw),
     ...deviceFindings(raw),
     ...ruleFindings(raw),
     ...gateFindings(raw),

@@ -157,6 +157,18 @@ export const roomModel = (species: readonly KnownSpecies[]) =>
       below: choice(BELOW, 'What lies under the floor of the room', {
         otherwise: 'ground on the lowest storey, neighbour in a flat, else room',
       }).optional(),
+      'exposed floor': quantity(
+        'm2',
+        { min: 0, max: 2000 },
+        'Part of the floor of a room over others that hangs over outdoors, a passage, a garage or anything as cold',
+        { eg: '3 m2', otherwise: 'none' },
+      ).optional(),
+      'exposed ceiling': quantity(
+        'm2',
+        { min: 0, max: 2000 },
+        'Part of the ceiling of a room under others that has a roof or a terrace over it',
+        { eg: '8 m2', otherwise: 'none' },
+      ).optional(),
       faces: facing('Where the outer wall and the window of the room look', {
         otherwise:
           'living room, hall and, where others look to the back, the first bedroom as the front, the rest as the back',
