@@ -41,6 +41,9 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
     const [money] = await rowsOf(page);
     expect(money![1]).toBe(money![2]);
     expect(money![3]).toBe('0');
+    const names = await page.locator('nav a').allInnerTexts();
+    expect(names[names.indexOf('Try it') - 1]).toBe('Plans, a line each');
+    expect(await page.locator('nav a[href="#try"]').count()).toBe(1);
     expect(await accessibilityFaults(page, '#try')).toEqual([]);
     expect(await wrong()).toEqual([]);
   });

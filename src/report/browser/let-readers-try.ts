@@ -19,6 +19,7 @@ export function letReadersTry(held: HeldTrial): void {
   const knobs = knobsOf(held);
   const told = document.getElementById('try-told')!;
   part.hidden = false;
+  leadTo(part);
   let runners: { readonly whole: Runner; readonly spans: Runner } | null = null;
   let turn = 0;
   /** As it is, by place: what all that is tried is compared with. */
@@ -194,4 +195,15 @@ function knobsOf({ offer, currency }: HeldTrial): Knobs {
       });
     },
   };
+}
+
+/** A link to the knobs among those to the sections, behind the section that they are in. */
+function leadTo(part: HTMLElement): void {
+  const section = part.closest('section')?.id;
+  const link = document.createElement('a');
+  link.href = `#${part.id}`;
+  link.textContent = document.getElementById('try-title')!.textContent;
+  const item = document.createElement('li');
+  item.append(link);
+  document.querySelector(`nav a[href="#${section}"]`)?.closest('li')?.after(item);
 }

@@ -38,7 +38,11 @@ export function triedFigures(
     ...(whole ? [line('money', `${currency} a year`, ({ figures }) => figures.money)] : []),
     { ...line('heat to rooms', 'kWh', ({ heat }) => heat), look: 'same' as const },
     line('too cold, room worst off', 'h a day', ({ figures }) => figures.cold.value, 1),
+    ...(whole
+      ? [line('too warm', '% of the time that somebody is in', ({ figures }) => figures.warm)]
+      : []),
     line('too damp', '% of the time', ({ figures }) => figures.damp),
+    line('too dry', '% of the time', ({ figures }) => figures.dry),
     line('corners wet enough for mould', '% of the time', ({ figures }) => figures.spots),
     ...(whole
       ? [line('highest mould index', '0 to 6', ({ figures }) => figures.mould.value, 1)]

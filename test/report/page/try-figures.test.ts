@@ -34,7 +34,7 @@ const some = (over: Partial<LivingFigures['figures']> = {}): LivingFigures => ({
 });
 
 test('figures are told with the digits of a comparison, changes of the printed ones', () => {
-  const told = triedFigures(some(), some({ money: 1449.6, damp: 64.6 }), 'GBP', true);
+  const told = triedFigures(some(), some({ money: 1449.6, damp: 64.6, dry: 12.2 }), 'GBP', true);
   const cells = told.map(({ name, before, after, change, look, unit }) =>
     [name, before, after, change, look, unit].join('|'),
   );
@@ -42,7 +42,9 @@ test('figures are told with the digits of a comparison, changes of the printed o
     'money|1500|1450|-50|better|GBP a year',
     'heat to rooms|6074|6074|0|same|kWh',
     'too cold, room worst off|6.7|6.7|0.0|same|h a day',
+    'too warm|2|2|0|same|% of the time that somebody is in',
     'too damp|55|65|+10|worse|% of the time',
+    'too dry|3|12|+9|worse|% of the time',
     'corners wet enough for mould|35|35|0|same|% of the time',
     'highest mould index|2.6|2.6|0.0|same|0 to 6',
     'CO2, night, room worst off|1363|1363|0|same|ppm',
@@ -52,7 +54,8 @@ test('figures are told with the digits of a comparison, changes of the printed o
 
 test('of a part of the period there is no money, and what takes the whole of it', () => {
   expect(triedFigures(some(), some(), 'GBP', false).map(({ name }) => name)).toEqual([
-    ...['heat to rooms', 'too cold, room worst off', 'too damp', 'corners wet enough for mould'],
+    ...['heat to rooms', 'too cold, room worst off', 'too damp', 'too dry'],
+    'corners wet enough for mould',
   ]);
 });
 
