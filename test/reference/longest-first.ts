@@ -2,12 +2,14 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /**
  * Begins with the files that take longest, so that none of them is left to one processor at the end.
- * All others follow in the order of vitest.
+ * All others follow in the order of vitest, last those with a process of their own: any process whose
+ * place one of them takes would have to load all modules again.
  */
 export class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const others = await super.sort(files);
-    const rank = ({ moduleId }: TestSpecification): number => {
+    const rank = ({ moduleId, project }: TestSpecification): number => {
+      if (project.config.isolate) return LONGEST.length + 1;
       const place = LONGEST.findIndex((part) => moduleId.includes(`/test/${part}`));
       return place === -1 ? LONGEST.length : place;
     };
