@@ -8,6 +8,7 @@ import { nearestName } from '../units/nearest-name.ts';
 import { COMMON } from '../units/preset.ts';
 import { InputProblems } from '../units/problem.ts';
 import { activityData } from './assemble/activities.ts';
+import { askAboutElsewhere } from './assemble/activity-rooms.ts';
 import { buildAutomation } from './assemble/build-automation.ts';
 import { type BuiltHome, buildHome } from './assemble/build-home.ts';
 import { buildHousehold } from './assemble/build-household.ts';
@@ -84,7 +85,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const clock = clockOf(data, place, defaults);
   const built = buildHome(data, place, choice.files, defaults);
   const people = peopleData(data, defaults);
-  const done = activityData(data, people, defaults);
+  const done = activityData(data, people, defaults, built.plans);
   const household = buildHousehold(data, built, { people, done, clock }, defaults);
   const kinds = done.map(({ what }) => what);
   const acting = buildAutomation(data, built, household, kinds, defaults);
@@ -119,6 +120,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     })),
     cautions: [
       ...oddValues({ data, home: built.home, floors: built.floors, household, automation, prices }),
+      ...askAboutElsewhere(done, built.plans),
       ...heatsPastBand(built.home, household, bands),
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),

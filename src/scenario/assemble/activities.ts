@@ -5,6 +5,7 @@ import { minutesOf, spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { householdElectricity } from '../presets/household-electricity.ts';
+import { activitiesElsewhere, activityRoom } from './activity-rooms.ts';
 import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
@@ -14,18 +15,33 @@ export type ActivityData = NonNullable<
   NonNullable<ScenarioData['household']>['activities']
 >[number];
 
-/** What is done as given, or what people like these do. */
+/**
+ * What is done as given, or what people like these do.
+ *
+ * @param plans  rooms of the home, to say what takes place in another than is usual; empty says nothing
+ */
 export function activityData(
   data: ScenarioData,
   people: readonly PersonData[],
   defaults: Defaults,
+  plans: readonly RoomPlan[] = [],
 ): readonly ActivityData[] {
   const given = data.household?.activities;
   if (given !== undefined) return given;
   const grown = people.filter(({ who }) => who !== 'infant').length;
-  const words = `a shower a head (${grown}), two meals a day, two loads of laundry a week, appliances`;
+  const usual = usualActivities(people.length, grown);
+  const elsewhere = plans.length === 0 ? [] : activitiesElsewhere(usual, plans);
+  const words = [
+    `a shower a head (${grown}), two meals a day, two loads of laundry a week, appliances`,
+    ...elsewhere.map(({ words }) => words),
+  ].join('; ');
   defaults.word(['household', 'activities'], undefined, words, COMMON);
-  if (people.length === 0) return [{ what: 'fridge' }];
+  return usual;
+}
+
+/** What people do that nobody says anything of. @param grown  all but infants */
+function usualActivities(people: number, grown: number): readonly ActivityData[] {
+  if (people === 0) return [{ what: 'fridge' }];
   const showers = Array.from({ length: grown }, (_, k) => 7 * 60 + 10 * k);
   return [
     { what: 'shower', at: showers },
@@ -60,6 +76,13 @@ export function activities(
       if (given !== undefined || !listed || usual.high === 0) return given ?? usual.value;
       return defaults.number(at(key), given, usual);
     };
+    const room = (): number => {
+      const { index, wanted } = activityRoom(activity, plans);
+      if (wanted !== null && listed) {
+        defaults.word(at('room'), undefined, plans[index]!.name, `no ${wanted} is listed`);
+      }
+      return index;
+    };
     const energy =
       preset.ofHousehold === undefined ? preset.energy : scaled(yearly, preset.ofHousehold / 365);
     const number = (key: 'lasts' | 'water' | 'energy') =>
@@ -75,7 +98,7 @@ export function activities(
     const steam = (preset.drying ? 0 : water) + (gas * WATER_OF_GAS) / seconds;
     return {
       name: activity.name ?? activity.what,
-      room: roomOf(activity, plans),
+      room: room(),
       when: when.spells,
       heat: Math.max(0, electricity + (gas * 3.6e6) / seconds - steam * LATENT_HEAT) + flame,
       electricity,
@@ -127,13 +150,6 @@ function spells(
   const lasts = number('lasts');
   const starts = at ?? usual!.map(minutesOf);
   return { spells: starts.map((from) => spellOf(days, from, from + lasts, months)), allDay: false };
-}
-
-function roomOf({ what, room }: ActivityData, plans: readonly RoomPlan[]): number {
-  if (room !== undefined) return plans.findIndex(({ name }) => name === room);
-  const { uses } = ACTIVITIES[what];
-  const found = uses.map((use) => plans.findIndex((plan) => plan.use === use));
-  return found.find((index) => index >= 0) ?? 0;
 }
 
 const NONE: Preset = { value: 0, low: 0, high: 0, source: COMMON };
