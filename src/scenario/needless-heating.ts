@@ -1,4 +1,5 @@
 import type { Notice } from '../home/notices.ts';
+import { type LocalClock, toLocal } from '../units/local-clock.ts';
 import type { Weather } from '../weather/weather.ts';
 import { ALL_YEAR, monthWords } from './month-words.ts';
 import type { PreparedPlan } from './prepared.ts';
@@ -16,10 +17,10 @@ interface Period {
  * @returns months as bits, January = bit 0
  */
 export function needlessMonths(plan: PreparedPlan, weather: Weather, period: Period): number {
-  const { usualSeason: usual, automation } = plan;
+  const { usualSeason: usual, automation, household } = plan;
   if (usual === null) return 0;
   const { months, outdoorBelow } = automation.heatingSeason ?? EVERY_DAY;
-  const means = monthlyMeans(weather, period);
+  const means = monthlyMeans(weather, period, household.clock);
   return means.reduce((bits, mean, month) => {
     const bit = 1 << month;
     const isOn = (months & bit) !== 0 && mean < outdoorBelow;
@@ -36,14 +37,21 @@ export function needlessHeating({ usualSeason }: PreparedPlan, months: number): 
   return [{ id: 'heating-without-need', text }];
 }
 
-/** Mean outdoor temperature of each calendar month (UTC); NaN where the period has less than half of it. [°C] */
-function monthlyMeans({ temperature, start, step, count }: Weather, period: Period): number[] {
+/**
+ * Mean outdoor temperature of each month of the household's clock; NaN where the period has less than
+ * half of it. [°C]
+ */
+function monthlyMeans(
+  { temperature, start, step, count }: Weather,
+  period: Period,
+  clock: LocalClock,
+): number[] {
   const sums = new Float64Array(12);
   const hours = new Float64Array(12);
   for (let h = 0; h < period.hours; h++) {
     const utc = period.start + h * 3600;
     const k = Math.floor((utc - start) / step) % count;
-    const month = new Date(utc * 1000).getUTCMonth();
+    const month = new Date(toLocal(clock, utc) * 1000).getUTCMonth();
     sums[month]! += temperature[k < 0 ? k + count : k]!;
     hours[month]! += 1;
   }

@@ -244,6 +244,19 @@ describe('heating in months with no need', () => {
     expect(monthWords(needlessMonths(plan, warm, period))).toBe('Apr-May');
   });
 
+  test('by months of the household’s clock', () => {
+    // Fifteen days, half a month, which begin at midnight in Auckland: noon of the last of June in UTC.
+    const text = homeWith('heating: { season: all year }').replace(
+      'Europe/London',
+      'Pacific/Auckland',
+    );
+    const plan = preparePlan(readScenario(text, 'h.yaml'), {
+      ...{ plan: null, set: [], files: new Map() },
+    });
+    const period = periodOf(weather, '07-01', '07-15', plan.household.clock);
+    expect(monthWords(needlessMonths(plan, weather, period))).toBe('Jul');
+  });
+
   test('in one line', () => {
     const plan = prepared('heating: { season: all year }');
     expect(needlessHeating(plan, monthsOf('Jun-Aug'))).toEqual([
