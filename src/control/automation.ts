@@ -80,7 +80,10 @@ export interface Thermostat {
   readonly deadband: number;
 }
 
-/** When the home is heated: all parts must hold. Outside, thermostats keep the frost guard. */
+/**
+ * When the home is heated: in the months, while the days are cold or people are. Otherwise thermostats
+ * keep the frost guard.
+ */
 export interface HeatingSeason {
   /** Bit m is set for the months that belong to it, January = bit 0. */
   readonly months: number;
@@ -88,6 +91,16 @@ export interface HeatingSeason {
   readonly outdoorBelow: number;
   /** Whole local days that the mean is taken over. [d] */
   readonly days: number;
+  /** Who is cold on other days of the months; absent is nobody who does something about it. */
+  readonly ifCold?: ColdHousehold;
+}
+
+/** People who switch the heating on, for the rest of the day and as many days more as the mean is taken over. */
+interface ColdHousehold {
+  /** How far a room is under its programme before who is awake in it is cold. [K] */
+  readonly under: number;
+  /** How much of a day somebody is cold before somebody gets up and does it. [s] */
+  readonly after: number;
 }
 
 export interface HolidaySetback {

@@ -13,7 +13,10 @@ describe('a home that says nothing of it', () => {
   test('is watched by nobody, and its thermostats only guard against frost', () => {
     const { presenceSensors, thermostats, ...rest } = automation('');
     expect(presenceSensors).toEqual([null, null]);
-    const heatingSeason = { months: 0b1111_0001_1111, outdoorBelow: 12, days: 3 };
+    const heatingSeason = {
+      ...{ months: 0b1111_0001_1111, outdoorBelow: 12, days: 3 },
+      ifCold: { under: 2, after: 3600 },
+    };
     expect(rest).toEqual({ heatingSeason, seed: 1, airings: [], deviceControls: [], rules: [] });
     for (const thermostat of thermostats) {
       const guard = { otherwise: 5, frostGuard: 5, radiantShare: 0.3 };

@@ -35,15 +35,23 @@ describe('a season as it is written', () => {
 
   test('by outdoor temperature; what a mapping leaves out is as usual, and listed', () => {
     const plan = prepared('heating: { season: { mean below: 59 °F } }');
-    expect(plan.automation.heatingSeason).toEqual({ months: SEP_MAY, outdoorBelow: 15, days: 3 });
+    expect(plan.automation.heatingSeason).toEqual({
+      ...{ months: SEP_MAY, outdoorBelow: 15, days: 3 },
+      ifCold: { under: 2, after: 3600 },
+    });
     const listed = plan.assumed.filter(({ path }) => path.startsWith('/heating/season'));
     expect(listed.map(({ path, value, low, high }) => [path, value, low, high])).toEqual([
       ['/heating/season/months', 'Sep-May', null, null],
       ['/heating/season/over', 3, 1, 7],
+      ['/heating/season/cold by', 2, 1, 4],
     ]);
-    expect(
-      seasonOf('heating: { season: { months: all year, mean below: 15, over: 5 days } }'),
-    ).toEqual({ months: 0b1111_1111_1111, outdoorBelow: 15, days: 5 });
+    const written = 'months: all year, mean below: 15, over: 5 days';
+    const season = { months: 0b1111_1111_1111, outdoorBelow: 15, days: 5 };
+    expect(seasonOf(`heating: { season: { ${written}, cold by: never } }`)).toEqual(season);
+    expect(seasonOf(`heating: { season: { ${written}, cold by: 3 } }`)).toEqual({
+      ...season,
+      ifCold: { under: 3, after: 3600 },
+    });
   });
 
   test('mistakes are answered in words', () => {
@@ -52,7 +60,7 @@ describe('a season as it is written', () => {
       'h.yaml:8:20: heating.season: expected all year, a span such as May-Sep, or month names such as [Jan, Feb], got "Okt" (did you mean "oct"?)',
     ]);
     expect(said('7')).toEqual([
-      'h.yaml:8:20: heating.season: expected all year, months such as Oct-Apr, or a mapping with months, mean below, over, got 7',
+      'h.yaml:8:20: heating.season: expected all year, months such as Oct-Apr, or a mapping with months, mean below, over, cold by, got 7',
     ]);
     expect(said('{ mean below: 60 }').join()).toContain(
       'heating.season.mean below: expected a temperature in °C or °F from -20 to 40, got 60',
@@ -60,14 +68,25 @@ describe('a season as it is written', () => {
     expect(said('{ over: 2.5 }').join()).toContain(
       'heating.season.over: expected a length of time in day, a whole number from 1 to 30, got 2.5',
     );
-    expect(said('{ until: May }').join()).toContain('one of the keys months, mean below, over');
+    expect(said('{ until: May }').join()).toContain(
+      'one of the keys months, mean below, over, cold by',
+    );
+    expect(said('{ cold by: nobody }').join()).toContain(
+      'heating.season.cold by: expected a temperature difference in K, such as 2 or "2 K", got "nobody"',
+    );
+    expect(said('{ cold by: 0 }').join()).toContain(
+      'heating.season.cold by: expected a temperature difference in K above 0 and up to 20, got 0',
+    );
   });
 });
 
 describe('where nobody says', () => {
   test('homes are heated as is usual, which is listed with low, high and source', () => {
     const plan = prepared('');
-    expect(plan.automation.heatingSeason).toEqual({ months: SEP_MAY, outdoorBelow: 12, days: 3 });
+    expect(plan.automation.heatingSeason).toEqual({
+      ...{ months: SEP_MAY, outdoorBelow: 12, days: 3 },
+      ifCold: { under: 2, after: 3600 },
+    });
     const limit = plan.assumed.find(({ path }) => path === '/heating/season/mean below');
     expect(limit).toMatchObject({ value: 12, low: 10, high: 15.5 });
     expect(limit?.source).toMatch(/5 to 6 months .*from memory.*15\.5 °C/);
@@ -75,7 +94,10 @@ describe('where nobody says', () => {
 
   test('a listed value that is typed moves nothing else', () => {
     const typed = prepared('', ['/heating/season/mean below=10']);
-    expect(typed.automation.heatingSeason).toEqual({ months: SEP_MAY, outdoorBelow: 10, days: 3 });
+    expect(typed.automation.heatingSeason).toEqual({
+      ...prepared('').automation.heatingSeason,
+      outdoorBelow: 10,
+    });
   });
 
   test('the frost guard that is kept outside the season is listed too', () => {
@@ -118,7 +140,7 @@ describe('where nobody says', () => {
       calendar.beginDay(YEAR.start + day * 86_400);
       for (let hour = 0; hour < 24; hour++) {
         outdoor[0] = YEAR.temperature[day * 24 + hour]!;
-        calendar.step(hour, { outdoor });
+        calendar.step(hour, { outdoor }, 0);
       }
       heated += calendar.today[0]!;
     }

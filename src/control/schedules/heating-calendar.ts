@@ -9,15 +9,21 @@ import { monthAndDay } from './step-range.ts';
 export interface HeatingCalendar {
   /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number) => void;
-  /** Once a step, in order. Allocates nothing but at local midnight. */
-  readonly step: (s: number, observed: Pick<Observation, 'outdoor'>) => void;
+  /**
+   * Once a step, in order. Allocates nothing but at local midnight.
+   *
+   * @param cold  share of the step in which somebody is awake in a room that is too cold [-]
+   */
+  readonly step: (s: number, observed: Pick<Observation, 'outdoor'>, cold: number) => void;
   /** [0] 1 on days of the heating season, [1] 1 on holidays with a setback. */
   readonly today: Uint8Array;
 }
 
 /**
  * Decides at each local midnight whether the day belongs to the heating season, by its month and by
- * the mean outdoor temperature of the whole days before it, and whether it is a holiday.
+ * the mean outdoor temperature of the whole days before it, and whether it is a holiday. On another
+ * day of the months people who have been cold for long enough begin the season by hand, and end it
+ * so many days later.
  *
  * Until a day has passed, the outdoor temperature of the moment stands for the mean.
  *
@@ -34,7 +40,8 @@ export function createHeatingCalendar(
     return { beginDay: () => undefined, step: () => undefined, today };
   }
   const means = new Float64Array(season?.days ?? 1).fill(Number.NaN);
-  const held = Float64Array.of(0, Number.NEGATIVE_INFINITY, 0, 0);
+  const held = Float64Array.of(0, Number.NEGATIVE_INFINITY, 0, 0, 0, 0, Number.NEGATIVE_INFINITY);
+  const patience = season?.ifCold?.after ?? Number.POSITIVE_INFINITY;
   let days = 0;
 
   const meanBefore = (now: number): number => {
@@ -56,20 +63,32 @@ export function createHeatingCalendar(
     held[MIDNIGHT] = toUtc(clock, (date + 1) * SECONDS_PER_DAY);
     if (season !== undefined) {
       const inMonth = (season.months & (1 << (monthAndDay(date).month - 1))) !== 0;
-      today[IN_SEASON] = inMonth && meanBefore(outdoor) < season.outdoorBelow ? 1 : 0;
+      const byHand = date - held[SWITCHED_ON]! <= season.days;
+      const isCold = meanBefore(outdoor) < season.outdoorBelow;
+      today[IN_SEASON] = inMonth && (isCold || byHand) ? 1 : 0;
+      held[COLD] = inMonth ? 0 : Number.NEGATIVE_INFINITY;
+      held[DATE] = date;
     }
     if (holidaySetback !== undefined) {
       today[ON_HOLIDAY] = isSetBack(holidaySetback, household, date) ? 1 : 0;
     }
   };
 
+  const shiver = (share: number): void => {
+    held[COLD]! += share * dt;
+    if (held[COLD]! < patience) return;
+    held[SWITCHED_ON] = held[DATE]!;
+    today[IN_SEASON] = 1;
+  };
+
   return {
     beginDay: (start) => {
       held[BEGIN] = start;
     },
-    step: (s, { outdoor }) => {
+    step: (s, { outdoor }, cold) => {
       const utc = held[BEGIN]! + s * dt;
       if (utc >= held[MIDNIGHT]!) beginLocalDay(utc, outdoor[0]!);
+      if (cold > 0 && today[IN_SEASON] === 0) shiver(cold);
       held[SUM]! += outdoor[0]!;
       held[STEPS]! += 1;
     },
@@ -90,3 +109,6 @@ const BEGIN = 0; // start of the day [s UTC]
 const MIDNIGHT = 1; // next local midnight [s UTC]
 const SUM = 2; // outdoor temperatures of the local day so far [°C]
 const STEPS = 3;
+const COLD = 4; // how long somebody has been cold today, without heating [s]
+const DATE = 5; // number of the local day
+const SWITCHED_ON = 6; // number of the local day on which people last switched the heating on

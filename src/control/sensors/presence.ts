@@ -14,6 +14,8 @@ export interface Presence {
   /** Whether somebody is truly at home, and whether somebody at home is awake. */
   readonly someoneHome: boolean;
   readonly awakeHome: boolean;
+  /** People who are truly awake in each room; a fraction for part of the step. [-] */
+  readonly awake: Float64Array;
   /** @param start  instant at which the day's first step begins [s UTC] */
   readonly beginDay: (start: number) => void;
   /** Look at step `s` of the day. To be called once a step, in order. Allocates nothing. */
@@ -41,9 +43,11 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
   const count = ({ occupants, awake }: DayInputs, s: number): void => {
     let people = 0;
     let up = 0;
-    for (let at = s * rooms; at < (s + 1) * rooms; at++) {
+    for (let i = 0; i < rooms; i++) {
+      const at = s * rooms + i;
       people += occupants[at]!;
       up += awake[at]!;
+      presence.awake[i] = awake[at]!;
     }
     presence.someoneHome = people > SOME;
     presence.awakeHome = up > SOME;
@@ -79,6 +83,7 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
     anyone: false,
     someoneHome: false,
     awakeHome: false,
+    awake: new Float64Array(rooms),
     beginDay(start: number): void {
       begin = start;
     },

@@ -86,6 +86,7 @@ const KNOWN: readonly Known[] = [
   known('heating, efficiency', 'efficiency of the heating'),
   known('heating, cop', 'heat a kWh of electricity gives', 'kWh/kWh'),
   known('season, mean below', 'heating begins when outdoor days are colder than', '°C'),
+  known('season, cold by', 'people heat outside the season when a room is too cold by', 'K'),
   known('season, over', 'days over which the outdoor mean is taken', 'days'),
   known('target', 'target', '%'),
   known('water', 'water each time'),

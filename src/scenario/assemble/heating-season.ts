@@ -2,7 +2,13 @@ import type { HeatingSeason, HolidaySetback } from '../../control/automation.ts'
 import type { Emitter } from '../../home/home.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ALL_YEAR, monthWords } from '../month-words.ts';
-import { SEASON_DAYS, type UsualSeason, usualSeason } from '../presets/heating-season.ts';
+import {
+  COLD_BY,
+  COLD_FOR,
+  SEASON_DAYS,
+  type UsualSeason,
+  usualSeason,
+} from '../presets/heating-season.ts';
 import type { Defaults } from './defaults.ts';
 
 /** The season that is usual for the home; null where nothing heats it. */
@@ -31,7 +37,7 @@ export function heatingSeason(
     return given === ALL_YEAR ? {} : { heatingSeason: byMonths(given) };
   }
   const at = (key: string) => ['heating', 'season', key];
-  const { months: own, 'mean below': limit, over } = given;
+  const { months: own, 'mean below': limit, over, 'cold by': coldBy } = given;
   const months = own ?? usual.months;
   const word = monthWords(months);
   defaults.word(at('months'), own === undefined ? undefined : word, word, usual.meanBelow.source);
@@ -40,6 +46,9 @@ export function heatingSeason(
       months,
       outdoorBelow: defaults.number(at('mean below'), limit, usual.meanBelow),
       days: defaults.number(at('over'), over, SEASON_DAYS),
+      ...(coldBy !== 'never' && {
+        ifCold: { under: defaults.number(at('cold by'), coldBy, COLD_BY), after: COLD_FOR },
+      }),
     },
   };
 }

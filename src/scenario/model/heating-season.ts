@@ -1,10 +1,10 @@
-import { SEASON_DAYS } from '../presets/heating-season.ts';
-import { either, list, quantity, section } from './fields.ts';
+import { COLD_BY, SEASON_DAYS } from '../presets/heating-season.ts';
+import { choice, either, list, quantity, section } from './fields.ts';
 import { dayOfYear } from './month-day.ts';
 import { months } from './month-fields.ts';
 import { degrees } from './setpoint-field.ts';
 
-/** When the home is heated at all: by months, by outdoor temperature, or by both. */
+/** When the home is heated at all: by months, and within them by outdoor temperature and by hand. */
 export const seasonField = either(
   [
     months().meta({
@@ -32,12 +32,26 @@ export const seasonField = either(
           'How many whole days the mean outdoor temperature is taken over',
           { usual: SEASON_DAYS },
         ).optional(),
+        'cold by': either(
+          [
+            choice(['never'], 'Nobody touches it'),
+            quantity(
+              'K',
+              { above: 0, max: 20 },
+              'How far a room is under its setting when whoever is awake in it is cold',
+              { eg: '2 K' },
+            ),
+          ],
+          'never, or a temperature difference such as 2 K',
+          'How cold it is to who switches the heating on, on other days of the months',
+          { usual: COLD_BY },
+        ).optional(),
       },
-      'By month and outdoor temperature, both of which must hold',
+      'By month, and by outdoor temperature or people who are cold',
       { eg: { months: 'Oct-Apr', 'mean below': '15 °C' } },
     ),
   ],
-  'all year, months such as Oct-Apr, or a mapping with months, mean below, over',
+  'all year, months such as Oct-Apr, or a mapping with months, mean below, over, cold by',
   'Heating season, outside which thermostats keep the frost guard',
   { eg: 'Oct-Apr', otherwise: 'the one usual in the country' },
 );

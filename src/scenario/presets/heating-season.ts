@@ -38,6 +38,18 @@ export function usualSeason(
 /** Days that the outdoor mean is taken over. [d] */
 export const SEASON_DAYS: Preset = { value: 3, low: 1, high: 7, source: COMMON };
 
+/** How far a room is under its programme before who is awake in it is cold. [K] */
+export const COLD_BY: Preset = {
+  value: 2,
+  low: 1,
+  high: 4,
+  source:
+    'own judgement: classes of comfort in homes are 1 to 2 K apart (EN 16798-1:2019, from memory); households heat for some days in cold spells of early autumn before they begin for good (gas use, Britain, September 2013)',
+};
+
+/** How much of a day somebody is cold before the heating is switched on; own judgement. [s] */
+export const COLD_FOR = 3600;
+
 const limit = (value: number, low: number, high: number, source: string): Preset => ({
   value,
   low,
@@ -77,7 +89,7 @@ const COUNTRIES: readonly Country[] = [
       12,
       10,
       15.5,
-      'common practice: English households say they heat for 5 to 6 months (survey of 2011, from memory), their assessment (SAP 10.2) takes 8; degree-days have base 15.5 °C',
+      'common practice: English households say they heat for 5 to 6 months (survey of 2011, from memory), temperatures of 750 homes show mid-October to April (Franks 2023), the assessment (SAP 10.2) takes 8; degree-days have base 15.5 °C',
     ),
   },
   {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { type Automation, OPEN_GATE } from '../../../src/control/automation.ts';
+import { type Automation, type HeatingSeason, OPEN_GATE } from '../../../src/control/automation.ts';
 import type { Household } from '../../../src/control/household.ts';
 import { createHeatingCalendar } from '../../../src/control/schedules/heating-calendar.ts';
 import { always, quietHousehold } from '../../engine/homes.ts';
 import { underThermostat } from '../made-room.ts';
 import { noAutomation } from '../no-automation.ts';
-import { DAY, EVERY_DAY, HOME, MONDAY, worker } from '../people.ts';
+import { DAY, EVERY_DAY, HOME, LIVING, MONDAY, worker } from '../people.ts';
 
 const HOUR = 3600;
 const DT = 600;
@@ -40,7 +40,8 @@ function heatedDays(
   const calendar = createHeatingCalendar(all, household({ clock }), DT);
   return outdoor.map((temperature, d) => {
     calendar.beginDay(start + d * DAY);
-    for (let s = 0; s < PER_DAY; s++) calendar.step(s, { outdoor: Float64Array.of(temperature) });
+    const sky = { outdoor: Float64Array.of(temperature) };
+    for (let s = 0; s < PER_DAY; s++) calendar.step(s, sky, 0);
     return calendar.today[0]!;
   });
 }
@@ -60,7 +61,7 @@ describe('a season', () => {
     eastward.beginDay(start + DAY);
     const outdoor = Float64Array.of(5);
     const flags = Array.from({ length: PER_DAY }, (_, s) => {
-      eastward.step(s, { outdoor });
+      eastward.step(s, { outdoor }, 0);
       return eastward.today[0]!;
     });
     expect(flags.indexOf(0)).toBe(22 * 6);
@@ -84,6 +85,56 @@ describe('a season', () => {
     const start = Date.UTC(2023, 0, 30) / 1000;
     expect(heatedDays({ heatingSeason }, [12, 5, 5], { start })).toEqual([0, 0, 0]);
     expect(heatedDays({ heatingSeason }, [5, 5, 5], { start })).toEqual([1, 1, 0]);
+  });
+});
+
+describe('who is cold on another day of the months', () => {
+  const at = { days: EVERY_DAY, room: LIVING, from: 18 * 60, to: 20 * 60 };
+  const evenings = { ...at, asleep: false };
+  const ifCold = { under: 2, after: HOUR };
+  /** No day of January is cold enough by itself: it is 0 °C outdoors. */
+  const mild = { months: months(1), outdoorBelow: -10, days: 2, ifCold };
+
+  /** Setting of a living room that stays at one temperature, by day and hour. */
+  const heldAt = (heatingSeason: HeatingSeason, roomAt: number, stay = evenings) => {
+    const { thermostats: _, ...automation } = { ...noAutomation(2), heatingSeason };
+    const home = household({ people: [worker({ schedule: [stay] })] });
+    const room = { outdoors: roomAt, heated: roomAt, timeConstant: 1, begin: roomAt };
+    const { setpoints } = underThermostat({ frostGuard: 5 }, home, { automation, room, days: 4 });
+    return (day: number, hour: number) => setpoints[day * PER_DAY + Math.floor(hour * 6)]!;
+  };
+
+  test('switches the heating on after an hour, for as many days more as the mean is taken over', () => {
+    const held = heldAt(mild, 18.9);
+    expect([held(0, 17), held(0, 18), held(0, 18.7)]).toEqual([5, 5, 5]);
+    expect([held(0, 18.9), held(0, 21.9), held(0, 23)]).toEqual([21, 21, 17]);
+    expect([held(1, 3), held(1, 12), held(2, 12), held(2, 23.9)]).toEqual([17, 21, 21, 17]);
+    // Off again, until somebody has been cold for an hour once more.
+    expect([held(3, 0), held(3, 18.7), held(3, 18.9)]).toEqual([5, 5, 21]);
+  });
+
+  test.each([
+    ['in a room 2 K under its setting', mild, 19, evenings],
+    ['where nobody does', { ...mild, ifCold: undefined }, 10, evenings],
+    ['in other months', { ...mild, months: months(2) }, 10, evenings],
+    ['for less than it takes', { ...mild, ifCold: { under: 2, after: 2.5 * HOUR } }, 10, evenings],
+    ['asleep', mild, 10, { ...at, asleep: true }],
+  ] as const)('not %s', (_, { ifCold: who, ...season }, roomAt, stay) => {
+    const held = heldAt({ ...season, ...(who !== undefined && { ifCold: who }) }, roomAt, stay);
+    expect([held(0, 19.9), held(1, 19.9), held(3, 19.9)]).toEqual([5, 5, 5]);
+  });
+
+  test('by the setting of the hour: by night it is 17 °C', () => {
+    const late = { ...evenings, from: 22 * 60, to: 24 * 60 };
+    expect(heldAt(mild, 15.1, late)(0, 23.9)).toBe(5);
+    expect(heldAt(mild, 14.9, late)(0, 23.9)).toBe(17);
+  });
+
+  test('hours of one day are not those of the next', () => {
+    const twoHours = { ...mild, ifCold: { under: 2, after: 2 * HOUR } };
+    const brief = { ...evenings, to: 19 * 60 };
+    expect(heldAt(twoHours, 10, brief)(3, 19)).toBe(5);
+    expect(heldAt(twoHours, 10)(3, 19.9)).toBe(21);
   });
 });
 
