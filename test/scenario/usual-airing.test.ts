@@ -44,6 +44,14 @@ describe('where nobody says how windows are opened', () => {
     });
   });
 
+  test('a room that is slept in is aired as a bedroom is', () => {
+    const { living, bedroom } = windowsOf(
+      prepared({ household: 'people: [{ who: adult, sleeps in: living }]' }),
+    );
+    expect(living).toEqual(bedroom);
+    expect(living).toHaveLength(3);
+  });
+
   test('the bathroom is aired after a shower', () => {
     const { automation, household } = prepared({});
     const shower = household.activities.findIndex(({ name }) => name === 'shower');
@@ -62,7 +70,7 @@ describe('where nobody says how windows are opened', () => {
   test('that is told as assumed, with a low and a high', () => {
     const { assumed } = prepared({});
     expect(assumed.find(({ path }) => path === '/household/airing')?.value).toBe(
-      'bedrooms on winter mornings, tilted by day in the warmer months, bathrooms after showers',
+      'where people sleep on winter mornings, tilted by day in the warmer months, bathrooms after showers',
     );
     expect(assumed).toContainEqual(
       expect.objectContaining({ path: '/household/usual airing', value: 1, low: 0.3, high: 2 }),

@@ -9,8 +9,15 @@ import type { RoomPlan } from './room-plans.ts';
 
 /** Rooms in which an infant sleeps. */
 export function infantRooms(given: readonly PersonData[], plans: readonly RoomPlan[]): Set<number> {
-  const infants = given.filter(({ who }) => who === 'infant');
-  const stays = infants.flatMap((person) => staysOf(person, plans));
+  return bedsOf(
+    given.filter(({ who }) => who === 'infant'),
+    plans,
+  );
+}
+
+/** Rooms in which somebody sleeps. */
+export function bedsOf(given: readonly PersonData[], plans: readonly RoomPlan[]): Set<number> {
+  const stays = given.flatMap((person) => staysOf(person, plans));
   return new Set(stays.filter(({ asleep }) => asleep).map(({ room }) => room));
 }
 

@@ -11,6 +11,8 @@ import {
 } from '../presets/airing.ts';
 import type { Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
+import { peopleData } from './people.ts';
+import { bedsOf } from './person-stays.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** A habit of opening windows, and its place in the list of the scenario. */
@@ -27,32 +29,37 @@ type AiredHome = Pick<Home, 'openings' | 'site'>;
 
 /** Habits as the scenario lists them, with `usual` written out; that is then told as assumed. */
 export function airingHabitsOf(
-  { household }: ScenarioData,
+  data: ScenarioData,
   home: AiredHome,
   plans: readonly RoomPlan[],
   defaults: Defaults,
 ): ListedHabit[] {
-  return (household?.airing ?? [USUAL]).flatMap((listed, index) => {
+  return (data.household?.airing ?? [USUAL]).flatMap((listed, index) => {
     if (listed !== USUAL) return [{ habit: listed, index }];
-    const usual = usualHabits(home, plans, household?.['usual airing'], defaults);
+    const usual = usualHabits(data, home, plans, defaults);
     return usual.map((habit) => ({ habit, index }));
   });
 }
 
 function usualHabits(
+  data: ScenarioData,
   { openings, site }: AiredHome,
   plans: readonly RoomPlan[],
-  given: number | undefined,
   defaults: Defaults,
 ): Habit[] {
   if (openings.length === 0) return [];
   defaults.word(['household', 'airing'], undefined, USUAL_WORDS, COMMON);
+  const given = data.household?.['usual airing'];
   const wider = defaults.number(['household', 'usual airing'], given, USUAL_SHARE);
   if (wider === 0) return [];
   const windows = new Set(openings.map(({ room }) => room));
+  const beds = bedsOf(peopleData(data, defaults), plans);
   const named = (uses: readonly Use[]): string[] =>
     plans
-      .filter(({ use, index }) => uses.includes(use) && windows.has(index))
+      .filter(({ index }) => windows.has(index))
+      .filter(
+        ({ use, index }) => uses.includes(use) || (uses.includes('bedroom') && beds.has(index)),
+      )
       .map(({ name }) => name);
   const share = (usual: number): number => Math.min(1, usual * wider);
   const byClock = USUAL_AIRING.map(

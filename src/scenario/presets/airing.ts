@@ -3,7 +3,7 @@ import { monthsOf, sixMonthsLater } from '../month-words.ts';
 import type { What } from './activities.ts';
 import type { Use } from './rooms.ts';
 
-/** Opening windows as many households do, of all rooms of some uses. */
+/** Opening windows as many households do, of all rooms of some uses; a room that is slept in is a bedroom too. */
 export interface UsualHabit {
   readonly uses: readonly Use[];
   /** Months as bits, north of the equator. */
@@ -51,7 +51,7 @@ export const monthsAt = ({ months }: UsualHabit, latitude: number): number =>
   latitude < 0 ? sixMonthsLater(months) : months;
 
 export const USUAL_WORDS =
-  'bedrooms on winter mornings, tilted by day in the warmer months, bathrooms after showers';
+  'where people sleep on winter mornings, tilted by day in the warmer months, bathrooms after showers';
 
 /** How far windows stand open in usual habits, over the shares above. [-] */
 export const USUAL_SHARE: Preset = {

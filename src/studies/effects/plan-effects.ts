@@ -12,6 +12,8 @@ export interface Effect {
    * is left out; a large change of what is far below its limit matters less. [0 to 1]
    */
   readonly nearness?: number;
+  /** Mould that would be seen by eye where there is none otherwise: told before all but people who freeze. */
+  readonly seen?: true;
   /** "damper", where the figure stands beside it. */
   readonly word: string;
   /** "rooms are too damp 36 % of the time (was 17 %)" */
@@ -61,13 +63,16 @@ const inOneRoom = (was: InRoom, is: InRoom): boolean =>
 /** An index that stays under 1, where nothing grows, is not worth a word. */
 function mouldEffect({ mould: was }: PlanFigures, { mould: is }: PlanFigures): Effect | null {
   const more = is.value - was.value;
-  if (Math.abs(more) < 0.3 || Math.max(is.value, was.value) < 1) return null;
+  if (Math.abs(more) < 0.3 || Math.max(is.value, was.value) < STARTS) return null;
   const better = more < 0;
   const figures = inOneRoom(was, is)
     ? `index ${index(is.value)}, was ${index(was.value)}, ${is.room || was.room}`
     : `index ${index(is.value)}, ${is.room}; was ${index(was.value)}, ${was.room}`;
   return {
     ...{ of: 'mould', better, weight: Math.abs(more) / 0.5 },
+    ...(Math.max(is.value, was.value) >= BY_EYE && Math.min(is.value, was.value) < STARTS
+      ? { seen: true }
+      : {}),
     word: better ? 'less mould' : 'more mould',
     words: `mould is ${better ? 'less likely' : 'likelier'} (${figures})`,
   };
@@ -124,7 +129,9 @@ function airEffects({ air: had }: PlanFigures, { air }: PlanFigures): Effect[] {
 
 /** Weight of an effect beside others, by how near its limit it is, and held to the most it may be. [-] */
 export const urgency = (effect: Effect): number =>
-  (effect.nearness ?? 1) * Math.min(effect.weight, mostOf(effect));
+  effect.seen
+    ? Math.max(effect.weight, MOST + 1)
+    : (effect.nearness ?? 1) * Math.min(effect.weight, mostOf(effect));
 
 /** @param over  time above the limit [%] @param minded  whether somebody notices it anyway */
 const nearness = (over: number, minded: boolean): number =>
@@ -176,6 +183,9 @@ const mostOf = ({ of }: Effect): number =>
   of === 'mould' || of === 'cold' ? Number.POSITIVE_INFINITY : MOST;
 /** Ten times what is clear to anybody; mould whose index grows by 5 weighs as much. [-] */
 const MOST = 10;
+/** Mould index from which it grows under a microscope, and from which it is seen by eye. */
+const STARTS = 1;
+const BY_EYE = 3;
 /** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
 const CLEAR_COLD = 0.5;
 /** So much of the time above its limit is often. [%] */

@@ -176,6 +176,16 @@ test('what matters most comes first, and what nobody would notice is left out', 
   ]);
 });
 
+test('mould that would be seen, and is none otherwise, comes before the damp that it comes from', () => {
+  const wet = figures({ mould: den(4.9), damp: 82, spots: 73 });
+  const dried = figures({ mould: den(0), damp: 12, spots: 13, cold: den(0) });
+  expect(effectsOf(wet, dried).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp']);
+  expect(effectsOf(dried, wet).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp']);
+  // Some is left: the index counts as any other.
+  const left = figures({ mould: den(1.5), damp: 12, spots: 13 });
+  expect(effectsOf(wet, left).map(({ of }) => of)).toEqual(['spots', 'damp', 'mould']);
+});
+
 test('mould that starts comes before levels that grow many times over', () => {
   const tvoc = (value: number, over: number): AirFigure => ({
     ...{ name: 'tvoc', label: 'TVOC', unit: 'µg/m3', kind: 'mean', value, over, minded: false },
