@@ -20,7 +20,7 @@ describe('all that could be done', () => {
     ]);
     expect(options[0]!.description).toBe('as it is');
     expect(options[4]!.description).toBe(
-      'an extract fan in the den that runs while it is humid there',
+      'an extract fan in the bath that runs while it is humid there',
     );
   });
 

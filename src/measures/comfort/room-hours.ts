@@ -24,7 +24,7 @@ export const dampEmptyHours = (plan: PlanMeasures): number =>
   roomHours(plan, 'outside_band_occupied_hours', 'humidity_high');
 
 /** Hours of cold spots above 80 % relative humidity, added up over the rooms. [h] */
-export const coldSpotHours = ({ rooms }: PlanMeasures): number =>
+export const coldSpotHours = ({ rooms }: Pick<PlanMeasures, 'rooms'>): number =>
   Object.values(rooms).reduce((sum, room) => sum + room.cold_spot_hours_above_80_pct, 0);
 
 /** Room-hours too cold or warm with somebody in, or too damp or dry at any time. [h] */

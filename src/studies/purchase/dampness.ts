@@ -12,11 +12,17 @@ export interface Dampness {
   readonly coldHours: number;
 }
 
-export function dampness(plan: PlanMeasures): Dampness {
+/** @param room  the only one that counts for wet corners and damp air; null for all */
+export function dampness(plan: PlanMeasures, room: string | null = null): Dampness {
   const years = yearsIn(plan.period.hours);
+  const own = room === null ? plan : inRoom(plan, room);
   return {
-    coldSpotHours: coldSpotHours(plan) / years,
-    dampHours: roomHours(plan, 'outside_band_hours', 'humidity_high') / years,
+    coldSpotHours: coldSpotHours(own) / years,
+    dampHours: roomHours(own, 'outside_band_hours', 'humidity_high') / years,
     coldHours: feltColdHours(plan) / years,
   };
 }
+
+const inRoom = ({ rooms }: PlanMeasures, room: string): Pick<PlanMeasures, 'rooms'> => ({
+  rooms: Object.hasOwn(rooms, room) ? { [room]: rooms[room]! } : {},
+});

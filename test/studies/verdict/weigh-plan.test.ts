@@ -40,6 +40,15 @@ const plan = (
     bath: { over: { cold_spot_hours_above_80_pct: elsewhere } },
   });
 
+/** With wet corners and mould in the den, which all others have none of. */
+const wetter = (made: PlanMeasures): PlanMeasures => ({
+  ...made,
+  rooms: {
+    ...made.rooms,
+    den: { ...made.rooms['den']!, cold_spot_hours_above_80_pct: 800, mould_index_peak: 4 },
+  },
+});
+
 const BASE = plan('as-lived', { spots: 800, elsewhere: 100 });
 const DRY = plan('dry', { spots: 50, elsewhere: 60, money: 1065 });
 const usual: WeighSetup = {
@@ -150,9 +159,58 @@ describe('as much', () => {
 
   test('is within a twentieth where that is more', () => {
     const wet = plan('dry', { spots: 600, mould: 1, money: 1065 });
-    expect(names({ plan: wet, rivals: rivals([{ spots: 630 }, { spots: 631 }]) })).toEqual([
+    const near = rivals([
+      { spots: 630, mould: 1 },
+      { spots: 631, mould: 1 },
+    ]);
+    expect(names({ plan: wet, rivals: near })).toEqual(['rival 0']);
+  });
+
+  test('is as little mould, where the plan makes it less', () => {
+    const wet = plan('dry', { spots: 600, mould: 1, money: 1065 });
+    const some = [1.3, 1.31, 2].map((mould) => ({ spots: 600, mould }));
+    expect(names({ plan: wet, rivals: rivals(some) })).toEqual(['rival 0']);
+    // Both stay under 1, where nothing grows; in less than a year it tells nothing.
+    const none = plan('dry', { spots: 50, mould: 0.2, money: 1065 });
+    expect(names({ plan: none, rivals: rivals([{ spots: 50, mould: 0.9 }]) })).toEqual(['rival 0']);
+    const [baseline, own, near] = [800, 50, 55].map((spots, k) =>
+      plan(`half ${k}`, { spots, mould: [4, 0, 4][k]!, hours: 4383 }),
+    ) as [PlanMeasures, PlanMeasures, PlanMeasures];
+    expect(names({ baseline, plan: own, rivals: [near] })).toEqual(['half 2']);
+    // Where the plan leaves it as it is, so may others.
+    const asItIs = plan('dry', { spots: 50, mould: 4, money: 1065 });
+    expect(names({ plan: asItIs, rivals: rivals([{ spots: 50, mould: 4.2 }]) })).toEqual([
       'rival 0',
     ]);
+  });
+
+  test('takes nine tenths of the damp air that the plan takes away, in its room', () => {
+    const damp = (name: string, hours: number, elsewhere: number, money: number): PlanMeasures => {
+      const made = plan(name, { spots: 0, money });
+      const inRoom = (room: string, humidity_high: number) => ({
+        ...made.rooms[room]!,
+        outside_band_hours: { ...made.rooms[room]!.outside_band_hours, humidity_high },
+      });
+      return { ...made, rooms: { den: inRoom('den', hours), bath: inRoom('bath', elsewhere) } };
+    };
+    const baseline = damp('as-lived', 4000, 1000, 1000);
+    const dry = damp('dry', 1000, 1000, 1065);
+    const others = [
+      damp('as dry', 1300, 1000, 1010),
+      damp('damper', 1301, 1000, 1011),
+      // more than the 5000 room-hours of today, by a twentieth of the plan's and one
+      damp('damper elsewhere', 1000, 4101, 1012),
+    ];
+    const weighed = { baseline, plan: dry, range: { low: 60, high: 70 } };
+    // Corners are dry in all of them, so that nothing else tells them apart.
+    expect(names({ ...weighed, baseline: wetter(baseline), rivals: others })).toEqual(['as dry']);
+    // Of what a plan leaves as it is, others need not take any away.
+    const idle = damp('dry', 4000, 1000, 1065);
+    const found = names({
+      ...weighed,
+      ...{ baseline: wetter(baseline), plan: idle, rivals: [damp('near', 4000, 1000, 1010)] },
+    });
+    expect(found).toEqual(['near']);
   });
 
   test('leaves the whole home no worse than it is, but for a day of one room in a year', () => {
