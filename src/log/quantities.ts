@@ -49,7 +49,8 @@ const HOUSE: readonly LoggedQuantityFacts[] = [
     ...{ name: 'relative humidity', unit: '%', words: 'relative humidity', range: [0, 105] },
     ...{
       reading: 'instant',
-      called: /\b(relative )?humidity\b|\br ?h\b|\bhum(id)?\b|\brel hum\b|\bfeuchte\b/,
+      called:
+        /\b(relative )?humidity\b|\br ?h\b|\bhum(id)?\b|\brel hum\b|\b(luft)?feuchte\b|\b(luft)?feuchtigkeit\b/,
     },
   },
   {

@@ -44,6 +44,7 @@ describe('rules on a log, by hand from what they say', () => {
       '2025-02-03T10:20Z',
       '2025-02-04T06:20Z',
     ]);
+    expect(events[0].local).toBe('2025-02-03 10:20'); // British winter time is UTC
     expect(events.map(({ window }: { window: string }) => window)).toEqual([
       'stayed shut',
       'opened within the hour',
@@ -69,6 +70,16 @@ describe('rules on a log, by hand from what they say', () => {
   });
 });
 
+test('firings are told on the clock of the home', async () => {
+  const berlin = home.replace('Europe/London', 'Europe/Berlin');
+  const damp = (h: number) => (h >= 10 && h < 12 ? 70 : 55);
+  const { io, said } = fakeIo({ 'home.yaml': berlin, 'w.csv': weather, 'l.csv': log(damp, shut) });
+  expect(await main(['run', 'home.yaml', '--replay', 'l.csv'], io)).toBe(0);
+  // Damp from 10:00 UTC on, for 20 minutes; Berlin is an hour ahead.
+  expect(said.out).toMatch(/^2025-02-03 11:20 +damp /m);
+  expect(said.out).toContain("Times are those of the home's clock.");
+});
+
 test('the text says it in words, within 80 columns', async () => {
   const damp = (h: number) => (h >= 10 && h < 12 ? 70 : 55);
   const { io, said } = fakeIo({ 'home.yaml': home, 'w.csv': weather, 'l.csv': log(damp, shut) });
@@ -77,7 +88,7 @@ test('the text says it in words, within 80 columns', async () => {
     'damp: would have fired once; somebody at home was awake then or within the hour. ' +
       'The window stood open already in 0, was opened within the hour in 0, and stayed shut in 1.',
   );
-  expect(said.out).toMatch(/2025-02-03T10:20Z +damp +somebody awake +stayed shut/);
+  expect(said.out).toMatch(/2025-02-03 10:20 +damp +somebody awake +stayed shut/);
   expect(said.out.replaceAll(/\n */g, ' ')).toContain(
     'note: Outdoor air is unknown: nobody logged it, and the weather file is of other days or of a typical year.',
   );

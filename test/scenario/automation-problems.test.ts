@@ -95,6 +95,11 @@ describe('rules', () => {
       'h.yaml:8:27: rules #1.when #1: expected exactly one of: reading; windows; presence; price; after, before or both, got a mapping',
     ],
     [
+      'a night in one condition',
+      `rules: [${rule('{ after: "22:00", before: "07:00" }', '{ tell: air }')}]`,
+      'h.yaml:8:53: rules #1.when #1.before: expected a time later in the day than after, got "07:00" (what holds from evening to morning is two rules, one after the evening and one before the morning; hours of a device and quiet hours may run past midnight)',
+    ],
+    [
       'two rules of one name',
       `rules: [${rule(HUMID, '{ tell: a }')}, ${rule(HUMID, '{ tell: b }')}]`,
       'h.yaml:8:123: rules #2.name: expected a name that no other rule has, got "R"',
@@ -113,7 +118,7 @@ rules:
     const runStop = ['{ run: drier }', '{ stop: drier }'] as const;
     const cold = '{ room: bedroom, reading: temperature, under: 15 }';
     expect(two(HUMID, cold, runStop)).toBe(
-      'h.yaml:11:95: rules #2.response #1.stop: expected nothing against rule "A", which may hold as well, got stop drier against run drier',
+      'h.yaml:11:95: rules #2.response #1.stop: expected nothing against rule "A", which may hold as well, got stop drier against run drier (give one a condition that rules the other out, such as windows closed beside windows open, or after 07:00 and before 22:00)',
     );
     // Held down to 60 once met, so at 62 both may hold; below 60 never.
     const below = (level: number) => `{ room: bedroom, reading: humidity, under: ${level} }`;

@@ -13,6 +13,7 @@ export interface LogWarning {
     | 'stuck'
     | 'gaps'
     | 'moved'
+    | 'swapped'
     | 'humidity-ceiling'
     | 'below-outdoors'
     | 'unseen-people';
@@ -28,7 +29,9 @@ export function logChecks(log: Log, facts: ReadonlyMap<LoggedSeries, SeriesFacts
     warnings.push({ id: 'short', text });
   }
   for (const [series, fact] of facts) warnings.push(...ofSeries(series, fact));
-  for (const room of roomsOf(log)) warnings.push(...unseenPeople(log, room));
+  for (const room of roomsOf(log)) {
+    warnings.push(...swapped(log, facts, room), ...unseenPeople(log, room));
+  }
   return [...warnings, ...movedSensors(log)];
 }
 
@@ -64,6 +67,32 @@ function ceiling({ values }: LoggedSeries, { highest }: SeriesFacts, what: strin
   if (there < Math.max(20, values.length * 0.003, below)) return [];
   const text = `${what} never exceeds ${figure(highest)} % and stands there in ${there} readings: a sensor that reaches no further?`;
   return [{ id: 'humidity-ceiling', text }];
+}
+
+/**
+ * Temperature and humidity of a room in each other's column: what is called humidity is as warm as a room
+ * and hardly moves, what is called temperature moves far more than a room does, read as it stands or
+ * taken for Fahrenheit.
+ */
+function swapped(
+  log: Log,
+  facts: ReadonlyMap<LoggedSeries, SeriesFacts>,
+  room: string,
+): LogWarning[] {
+  const [warm, humid] = [
+    seriesOf(log, 'temperature', room),
+    seriesOf(log, 'relative humidity', room),
+  ];
+  if (warm === undefined || humid === undefined) return [];
+  const mean = facts.get(humid)?.mean ?? Number.NaN;
+  const [moves, still] = [warm, humid].map(({ values }) => usualDistance(values)) as [
+    number,
+    number,
+  ];
+  if (!(mean > ROOM_LOW && mean < ROOM_HIGH) || !(moves > LIVELY * still) || !(moves > LEAST_MOVE))
+    return [];
+  const text = `In ${room} humidity stays near ${figure(mean)} % while temperature moves by some ${figure(2 * moves)} K: are their columns swapped?`;
+  return [{ id: 'swapped', text }];
 }
 
 function belowOutdoors({ values, place }: LoggedSeries, what: string): LogWarning[] {
@@ -132,6 +161,13 @@ const METERED: ReadonlySet<string> = new Set([
   'device power',
   'valve opening',
 ]);
+/** As warm as a room is; air of a room this dry is rare. [°C] */
+const ROOM_LOW = 14;
+const ROOM_HIGH = 28;
+/** Relative humidity moves by more points than a room does by kelvins; the other way round is no room. */
+const LIVELY = 1.5;
+/** [K] */
+const LEAST_MOVE = 1.5;
 const SHORT_DAYS = 21;
 const STUCK = 24 * 3600;
 /** Of air that can hold no more; sensors seldom tell more finely. [%] */

@@ -36,11 +36,26 @@ const NOTHING = new Set([
   ...['nan', 'null', 'none', 'na', 'n/a', '#n/a', '-', '--', '---', 'unavailable', 'unknown'],
   ...['error', 'err', 'offline', 'missing', 'no data'],
 ]);
+/** Names of columns are read in German too. */
+const GERMAN = {
+  yes: ['offen', 'geöffnet', 'an', 'ein', 'ja', 'anwesend', 'zuhause'],
+  no: ['zu', 'geschlossen', 'aus', 'nein', 'abwesend'],
+};
 const STATES: ReadonlyMap<string, number> = new Map([
-  ...['on', 'open', 'opened', 'true', 'yes', 'home', 'detected', 'occupied'].map(
+  ...['on', 'open', 'opened', 'true', 'yes', 'home', 'detected', 'occupied', ...GERMAN.yes].map(
     (w) => [w, 1] as const,
   ),
-  ...['off', 'closed', 'close', 'shut', 'false', 'no', 'away', 'not_home', 'clear', 'empty'].map(
-    (w) => [w, 0] as const,
-  ),
+  ...[
+    'off',
+    'closed',
+    'close',
+    'shut',
+    'false',
+    'no',
+    'away',
+    'not_home',
+    'clear',
+    'empty',
+    ...GERMAN.no,
+  ].map((w) => [w, 0] as const),
 ]);

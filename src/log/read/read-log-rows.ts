@@ -103,7 +103,8 @@ export function readLogRows(
     // In a long file other names may hold words; whoever is not wanted is never asked.
     if (long === null) {
       const where = layout.names[k]!;
-      problems.at(line, k, 'number', { where, expected: 'a number', got: `"${cell}"` });
+      const expected = 'a number, or a state such as on or open';
+      problems.at(line, k, 'number', { where, expected, got: `"${cell}"` });
     }
     return Number.NaN;
   }

@@ -72,7 +72,11 @@ function wrongUnit(
   const plain = said === null || said === unit;
   if (unit === '°C' && plain) {
     if (said !== null && middle > WARM && middle < HOT) {
-      return { expected, got, hint: 'this looks like Fahrenheit: say "unit: °F"' };
+      return {
+        expected,
+        got,
+        hint: 'this looks like Fahrenheit: say "unit: °F"; or is it the column of the humidity?',
+      };
     }
     if (middle > HOT) {
       const like = middle > 500 ? '0.01' : '0.1';

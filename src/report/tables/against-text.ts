@@ -66,14 +66,18 @@ function misfitTable(misfits: readonly RoomMisfit[], width: number): string {
       column('simu-\nlated', ({ mean_simulated }) => figureText(mean_simulated)),
       column('bias', ({ bias }) => signedText(bias)),
       column('RMSE', ({ rmse }) => figureText(rmse)),
-      column('skill:\nmean', ({ skill }) => figureText(skill.mean, 2)),
-      column('\nweek', ({ skill }) => figureText(skill.same_hour_of_week, 2)),
-      column('\nday', ({ skill }) => figureText(skill.last_day_repeated, 2)),
+      column('skill:\nmean', ({ skill }) => skillText(skill.mean)),
+      column('\nweek', ({ skill }) => skillText(skill.same_hour_of_week)),
+      column('\nday', ({ skill }) => skillText(skill.last_day_repeated)),
     ],
     width,
     1,
   );
 }
+
+/** A run far worse than guessing is that, however far. */
+const skillText = (skill: number | null): string =>
+  skill !== null && skill < -WORST ? `<-${WORST}` : figureText(skill, 2);
 
 function figuresTable({ rooms }: AgainstLog, width: number): string {
   const all = Object.entries(rooms);
@@ -104,6 +108,7 @@ function figuresTable({ rooms }: AgainstLog, width: number): string {
 const meanOf = <T>(all: readonly T[], of: (one: T) => number): number =>
   all.reduce((sum, one) => sum + of(one), 0) / all.length;
 
+const WORST = 100;
 const SHORT: Readonly<Record<string, string>> = {
   temperature: 'temp [°C]',
   'relative humidity': 'RH [%]',

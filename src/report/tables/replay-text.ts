@@ -68,7 +68,7 @@ function latest({ events }: Replay, width: number): string {
     someone_awake ? 'somebody awake' : someone_home ? 'all asleep' : 'nobody home';
   const table = textTable(
     [
-      { head: 'fired', cells: shown.map(({ at }) => at), align: 'left' },
+      { head: 'fired', cells: shown.map(({ local }) => local), align: 'left' },
       { head: 'rule', cells: shown.map(({ rule }) => rule), align: 'left' },
       { head: 'who', cells: shown.map(who), align: 'left' },
       { head: 'window', cells: shown.map(({ window }) => window), align: 'left' },
@@ -76,7 +76,8 @@ function latest({ events }: Replay, width: number): string {
     width,
   );
   const before = events.length - shown.length;
-  return before === 0 ? table : `${table}\n\n${before} before these; --json has all.`;
+  const clock = "Times are those of the home's clock.";
+  return `${table}\n\n${clock}${before === 0 ? '' : ` ${before} before these; --json has all.`}`;
 }
 
 const MOST = 12;

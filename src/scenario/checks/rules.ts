@@ -113,10 +113,14 @@ function contradictions(earlier: UncheckedMapping, rule: UncheckedMapping, at: P
         path: [...path, key],
         expected: against,
         got,
+        ...(!itself && { hint: APART }),
       })),
     );
   });
 }
+
+const APART =
+  'give one a condition that rules the other out, such as windows closed beside windows open, or after 07:00 and before 22:00';
 
 function clash(other: UncheckedMapping, action: UncheckedMapping): [string, string][] {
   const opposite = OPPOSITES.flatMap(([one, two]): [string, string][] => {

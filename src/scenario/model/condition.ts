@@ -90,7 +90,7 @@ const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unpl
     if (given.reading === undefined) {
       if (room !== null) say(['room'], 'no room beside a time of day');
       if (after !== undefined && before !== undefined && after >= before) {
-        say(['before'], 'a time later in the day than after');
+        say(['before'], 'a time later in the day than after', { hint: NIGHT });
       }
       return [
         ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
@@ -102,6 +102,9 @@ const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unpl
     }
     return readingEdges(given.reading, units[given.reading], given, say, edge);
   });
+
+const NIGHT =
+  'what holds from evening to morning is two rules, one after the evening and one before the morning; hours of a device and quiet hours may run past midnight';
 
 /** Whether a reading may do without a room, as that of the rule, which is seen to elsewhere. */
 type Unplaced = 'never' | 'of the rule';

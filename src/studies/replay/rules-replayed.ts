@@ -1,6 +1,7 @@
 import type { Rule } from '../../control/automation.ts';
 import type { ControlReport } from '../../control/control-report.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { type LocalClock, offsetAt } from '../../units/local-clock.ts';
 import type { LoggedReadings } from './logged-readings.ts';
 
 /** What one rule would have done. */
@@ -29,6 +30,8 @@ export interface ReplayedRule {
 export interface RuleEvent {
   readonly rule: string;
   readonly at: string;
+  /** The same on the home's clock, "2025-02-03 10:20". */
+  readonly local: string;
   readonly someone_home: boolean;
   readonly someone_awake: boolean;
   readonly window: WindowThen;
@@ -45,7 +48,7 @@ interface Firing {
 
 /** Rules and their firings beside what the log's windows did. */
 export function rulesReplayed(
-  { home, automation, dt }: PreparedPlan,
+  { home, household, automation, dt }: PreparedPlan,
   readings: LoggedReadings,
   { rules: counts }: ControlReport,
   firings: readonly Firing[],
@@ -55,6 +58,7 @@ export function rulesReplayed(
   const events = firings.map(({ rule, step, home: someone, awake }) => ({
     rule: automation.rules[rule]!.name,
     at: new Date((start + step * dt) * 1000).toISOString().replace(':00.000Z', 'Z'),
+    local: onWall(household.clock, start + step * dt),
     someone_home: someone,
     someone_awake: awake,
     window: windowThen(readings, roomOf(automation.rules[rule]!), step, inHour),
@@ -78,6 +82,11 @@ export function rulesReplayed(
     };
   });
   return { rules, events };
+}
+
+function onWall(clock: LocalClock, utc: number): string {
+  const local = new Date((utc + offsetAt(clock, utc)) * 1000);
+  return local.toISOString().slice(0, 16).replace('T', ' ');
 }
 
 function windowsOf(events: readonly RuleEvent[], { rooms }: LoggedReadings, room: number) {

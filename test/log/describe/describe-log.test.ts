@@ -101,6 +101,33 @@ describe('what readings say against themselves', () => {
     ]);
   });
 
+  test('columns of temperature and humidity that are swapped', () => {
+    const humid = (h: number) => 52 + 6 * Math.sin(h / 30) + 2 * Math.sin(h * 1.7);
+    const swapped = (warm: (h: number) => number, damp: (h: number) => number) =>
+      describe1([
+        made('temperature', 'a', days(30, warm)),
+        made('relative humidity', 'a', days(30, damp)),
+      ]).warnings.filter(({ id }) => id === 'swapped');
+    expect(swapped(humid, wave)).toEqual([
+      {
+        id: 'swapped',
+        text: expect.stringMatching(
+          /^In a humidity stays near 20 % while temperature moves by some [78]\.\d K: are their columns swapped\?$/,
+        ),
+      },
+    ]);
+    // Taken for Fahrenheit it moves less, and is seen all the same.
+    expect(swapped((h) => (humid(h) - 32) / 1.8, wave)).toHaveLength(1);
+    expect(swapped(wave, humid)).toEqual([]);
+    // Dry winter air in a room that is heated in the evening only.
+    expect(
+      swapped(
+        (h) => 15 + 4 * Math.sin(h / 4),
+        (h) => 22 + 5 * Math.sin(h / 40),
+      ),
+    ).toEqual([]);
+  });
+
   test('gaps', () => {
     const gap = days(30, wave).filter((_, h) => h < 200 || h > 300);
     expect(describe1([made('temperature', 'a', gap)]).warnings).toEqual([

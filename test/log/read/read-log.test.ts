@@ -100,6 +100,17 @@ describe('how numbers and columns are written', () => {
     expect(files[0]!.leftOut).toEqual([{ name: 'battery_state', why: 'speaks of battery' }]);
   });
 
+  test('names and states in German', () => {
+    const { log } = read(
+      'Zeit;Luftfeuchtigkeit Bad;Fenster Bad\n2025-01-01T00:00Z;55;zu\n2025-01-01T01:00Z;56;offen\n',
+      {},
+    );
+    expect(log.series.map(({ quantity, values }) => [quantity, [...values]])).toEqual([
+      ['relative humidity', [55, 56]],
+      ['window', [0, 1]],
+    ]);
+  });
+
   test('Fahrenheit is told by the unit, or by the numbers', () => {
     const said = read('Time,Bedroom [°F]\n2025-01-31T12:00Z,68\n', {});
     expect(said.log.series[0]!.values[0]).toBeCloseTo(20, 12);
@@ -293,12 +304,12 @@ describe('what cannot be used is refused in words', () => {
     ],
     [
       `Time,T [°C]\n${at}00Z,68\n${at}10Z,70\n`,
-      'living.csv:2:19: T [°C]: expected temperature in °C, got 68 to 70, half of them above 70 (this looks like Fahrenheit: say "unit: °F")',
+      'living.csv:2:19: T [°C]: expected temperature in °C, got 68 to 70, half of them above 70 (this looks like Fahrenheit: say "unit: °F"; or is it the column of the humidity?)',
     ],
     [
       `Time,T\n${at}00Z,20\n31/01,20\n${at}20Z,2x\n${at}30Z,3x\n`,
       'living.csv:3:1: Time: expected a time such as 2025-01-31 05:00, got "31/01"\n' +
-        'living.csv:4:19: T: expected a number, got "2x", and 1 more like it',
+        'living.csv:4:19: T: expected a number, or a state such as on or open, got "2x", and 1 more like it',
     ],
     [
       `Time,bath T,bath temp\n${at}00Z,20,21\n`,
