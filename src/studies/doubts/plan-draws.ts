@@ -6,8 +6,9 @@ import { InputProblems } from '../../units/problem.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import type { Option } from '../options.ts';
 import { type PlanVariant, prepareVariant } from '../plan-variant.ts';
+import { drawnDifferences } from './drawn-figures.ts';
 import { rankCorrelation } from './figure-doubt.ts';
-import { type DrawnDoubt, doubtOfRuns, drawnFigures } from './sampled-doubt.ts';
+import { type DrawnDoubt, doubtOfRuns } from './sampled-doubt.ts';
 import { type SampledInput, sampledInputs, setAside } from './sampled-inputs.ts';
 import { type SampledRuns, sampledRuns } from './sampled-runs.ts';
 import { STATED } from './stated-doubts.ts';
@@ -97,10 +98,7 @@ function drawsOf(doubt: DrawnDoubt, runs: SampledRuns, inputs: readonly SampledI
     runs: both(draw.runs),
     own: draw.own === null ? null : both(draw.own),
   }));
-  const changesOf = (figure: FigureOfPlan) => {
-    const before = drawnFigures(kept, 0, figure);
-    return drawnFigures(kept, 1, figure).map((value, k) => value - before[k]!);
-  };
+  const changesOf = (figure: FigureOfPlan) => drawnDifferences(kept, 1, figure);
   const [difference] = doubt.differences as [DrawnDoubt['differences'][number]];
   const extra = changesOf(bill);
   const follows = inputs.map(({ path, source }, d) => {

@@ -1,6 +1,7 @@
 import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { type DoubtFlip, doubtFlips } from './doubt-flips.ts';
+import { drawnDifferences, drawnFigures } from './drawn-figures.ts';
 import { type FigureDoubt, figureDoubt } from './figure-doubt.ts';
 import { type SampledDoubtSetup, type SampledRuns, sampledRuns } from './sampled-runs.ts';
 
@@ -94,8 +95,7 @@ export function doubtOfRuns(
     doubtOf(FIGURES[name](asIs[p]!), drawnFigures(kept, p, FIGURES[name]));
   const beatOf = (name: Figure, p: number): BeatDoubt => {
     const figure = FIGURES[name];
-    const baseline = drawnFigures(kept, 0, figure);
-    const drawn = drawnFigures(kept, p, figure).map((value, k) => value - baseline[k]!);
+    const drawn = drawnDifferences(kept, p, figure);
     const share = (holds: (value: number) => boolean) => drawn.filter(holds).length / drawn.length;
     return {
       ...doubtOf(figure(asIs[p]!) - figure(asIs[0]!), drawn),
@@ -124,30 +124,6 @@ export function doubtOfRuns(
       cold: beatOf('cold', k + 1),
     })),
   };
-}
-
-/**
- * A figure of one plan in each draw: as its own step gives it where it was run in it too, otherwise
- * times the ratio of what those draws come to in either step. So hours never fall below nought.
- *
- * @param p  number of the plan
- */
-export function drawnFigures<Plan>(
-  kept: readonly { readonly runs: readonly Plan[]; readonly own: readonly Plan[] | null }[],
-  p: number,
-  figure: (plan: Plan) => number,
-): number[] {
-  let own = 0;
-  let longer = 0;
-  for (const draw of kept) {
-    if (draw.own === null) continue;
-    own += figure(draw.own[p]!);
-    longer += figure(draw.runs[p]!);
-  }
-  const ratio = longer > 0 ? own / longer : 1;
-  return kept.map((draw) =>
-    draw.own === null ? ratio * figure(draw.runs[p]!) : figure(draw.own[p]!),
-  );
 }
 
 const FIGURES: Readonly<Record<Figure, (plan: PlanMeasures) => number>> = {

@@ -3,6 +3,7 @@ import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { latinHypercube } from '../latin-hypercube.ts';
 import type { PlanVariant } from '../plan-variant.ts';
+import type { DrawnPlans } from './drawn-figures.ts';
 import { atShare, type SampledInput } from './sampled-inputs.ts';
 
 export interface SampledDoubtSetup {
@@ -32,16 +33,12 @@ export interface SampledRuns {
   readonly impossible: number;
 }
 
-/** One draw of all doubtful inputs. */
-interface Draw {
+/** One draw of all doubtful inputs; `own` is null in most, and in all where the plans' own step is that of the draws. */
+interface Draw extends DrawnPlans<PlanMeasures> {
   /** Of each input, how far from its low to its high, from 0 to 1. */
   readonly shares: readonly number[];
   /** Number of the year of weather. */
   readonly year: number;
-  /** Each plan with these values, in the time step of the draws. */
-  readonly runs: readonly PlanMeasures[];
-  /** The same in the plans' own step; null in most draws, and in all where the two are one. */
-  readonly own: readonly PlanMeasures[] | null;
 }
 
 /**
@@ -49,7 +46,7 @@ interface Draw {
  * that what is common to plans cancels in their difference. Each input goes evenly from its low to
  * the value it is taken to be in half of the samples, and on to its high in the other half.
  *
- * Thirty draws or more take steps of 20 minutes where the plans have shorter ones, and one in twenty,
+ * Thirty draws or more take steps of half an hour where the plans have shorter ones, and one in twenty,
  * but three at least, are run in the plans' own step too, so that what the longer step does on the mean
  * can be taken off.
  *
@@ -115,7 +112,7 @@ function withShares(
 }
 
 /** Where the plans have no longer one themselves. [s] */
-const DRAW_STEP = 1200;
+const DRAW_STEP = 1800;
 /** Of fewer draws too few would be run in both steps. */
 const FEW = 30;
 /** How many draws there are to one that is run in the plans' own step too, and how many of those at least. */

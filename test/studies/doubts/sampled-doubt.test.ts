@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { settingWords } from '../../../src/scenario/yaml/settings.ts';
 import { alike } from '../../../src/studies/doubts/alike.ts';
-import { drawnFigures, sampledDoubt } from '../../../src/studies/doubts/sampled-doubt.ts';
+import { drawnDifferences, drawnFigures } from '../../../src/studies/doubts/drawn-figures.ts';
+import { sampledDoubt } from '../../../src/studies/doubts/sampled-doubt.ts';
 import {
   atShare,
   type SampledInput,
@@ -44,7 +45,7 @@ const setup = {
   samples: 200,
   seed: 1,
   years: 1,
-  step: 1200,
+  step: 1800,
   run: linear,
 };
 
@@ -122,13 +123,13 @@ describe('a home of straight lines', () => {
     await expect(sampledDoubt({ ...setup, run })).rejects.toThrow('a: expected a home, got none');
   });
 
-  test('draws take steps of 20 minutes, corrected by one in twenty in the own step', async () => {
-    // In longer steps p costs 1 % more and q 3 % more, and is half as wet again.
+  test('draws take steps of half an hour, corrected by one in twenty in the own step', async () => {
+    // In longer steps p costs 1 % more, what q adds to it is half as much again, and q is half as wet again.
     const own = new Set<string>();
     let longer = 0;
     const run = (variant: PlanVariant, year: number) => {
       const plain = linear(variant, year);
-      if (!variant.set.includes('/step=20')) {
+      if (!variant.set.includes('/step=30')) {
         own.add(JSON.stringify(variant));
         return plain;
       }
@@ -136,8 +137,9 @@ describe('a home of straight lines', () => {
       const { money, rooms, plan } = plain;
       const q = plan === 'q';
       const wet = rooms['den']!.cold_spot_hours_above_80_pct;
+      const first = linear({ ...variant, plan: 'p' }, year).money.total_per_year;
       return somePlan(plan, {
-        energy: money.total_per_year * (q ? 1.03 : 1.01),
+        energy: 1.01 * first + 1.5 * (money.total_per_year - first),
         den: { over: { cold_spot_hours_above_80_pct: q ? 1.5 * wet : wet } },
       });
     };
@@ -148,22 +150,25 @@ describe('a home of straight lines', () => {
     const drawn = [...own].filter((words) => JSON.parse(words).set.length > 1);
     const alone = [...own].filter((words) => JSON.parse(words).set.length === 0);
     expect([drawn.length, alone.length]).toEqual([10, 2]);
-    expect([exact.step_minutes, found.step_minutes]).toEqual([20, 20]);
+    expect([exact.step_minutes, found.step_minutes]).toEqual([30, 30]);
+    expect(found.plans[0]!.money.median).toBeCloseTo(exact.plans[0]!.money.median, 9);
     for (const [k, plan] of found.plans.entries()) {
-      expect(plan.money.median).toBeCloseTo(exact.plans[k]!.money.median, 9);
       expect(plan.damp.median).toBeCloseTo(exact.plans[k]!.damp.median, 9);
       expect(plan.damp.p10).toBeGreaterThanOrEqual(0);
     }
-    const [difference] = found.differences;
-    expect(difference!.money.p10).toBeCloseTo(exact.differences[0]!.money.p10, 9);
-    expect(difference!.money.less).toBe(exact.differences[0]!.money.less);
-    expect(difference!.flips).toEqual(exact.differences[0]!.flips);
+    const [was, is] = [exact.differences[0]!, found.differences[0]!];
+    for (const part of ['p10', 'median', 'p90', 'less'] as const) {
+      expect(is.money[part]).toBeCloseTo(was.money[part], 9);
+    }
+    // Alike in either step where neither adds anything.
+    expect([is.cold.less, is.cold.equal]).toEqual([0, 1]);
+    expect(is.flips).toEqual(was.flips);
   });
 
   test('what longer steps add skewly is right on the mean, and no hours fall below nought', async () => {
     const run = (variant: PlanVariant, year: number) => {
       const plain = linear(variant, year);
-      if (!variant.set.includes('/step=20')) return plain;
+      if (!variant.set.includes('/step=30')) return plain;
       const wet = plain.rooms['den']!.cold_spot_hours_above_80_pct;
       const more = Math.max(0, wet - 5) + wet ** 2 / 40; // little where little is wet
       return somePlan(plain.plan, {
@@ -194,7 +199,7 @@ describe('a home of straight lines', () => {
       return run(variant, 0);
     };
     const more = await sampledDoubt({ ...setup, samples: 30, step: 600, run: counted });
-    expect(more.step_minutes).toBe(20);
+    expect(more.step_minutes).toBe(30);
     expect(again).toBe(3);
   });
 
@@ -204,8 +209,8 @@ describe('a home of straight lines', () => {
       for (const words of variant.set) if (words.startsWith('/step=')) steps.add(words);
       return linear(variant, year);
     };
-    const { step_minutes } = await sampledDoubt({ ...setup, step: 1800, run });
-    expect(step_minutes).toBe(30);
+    const { step_minutes } = await sampledDoubt({ ...setup, step: 3600, run });
+    expect(step_minutes).toBe(60);
     expect(steps.size).toBe(0);
   });
 
@@ -224,6 +229,22 @@ describe('a home of straight lines', () => {
       { runs: [3], own: null },
     ];
     expect(drawnFigures(dry, 0, itself)).toEqual([0, 3]);
+  });
+
+  test('what a plan adds: its own where it was run so, else times the slope of those', () => {
+    const draws = [
+      { runs: [10, 14], own: [6, 8] },
+      { runs: [10, 12], own: [7, 7.5] },
+      { runs: [9, 6], own: null },
+      { runs: [9, 9], own: null },
+    ];
+    const itself = (value: number) => value;
+    // (4 * 2 + 2 * 0.5) / (4 * 4 + 2 * 2)
+    expect(drawnDifferences(draws, 1, itself)).toEqual([2, 0.5, -3 * 0.45, 0]);
+    // In either step of another sign, or none run in both: as the longer step has it.
+    const contrary = [{ runs: [1, 2], own: [2, 1] }, draws[2]!];
+    expect(drawnDifferences(contrary, 1, itself)).toEqual([-1, -3]);
+    expect(drawnDifferences([draws[2]!], 1, itself)).toEqual([-3]);
   });
 
   test('the same seed gives the same doubt, in whatever order runs answer', async () => {
