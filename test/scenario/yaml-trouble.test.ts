@@ -88,6 +88,14 @@ test('YAML 1.2: yes is text and 010 is ten', () => {
   expect(readingProblems(homeWith('step: 010'))).toEqual([]);
 });
 
+test('a number where text is asked says that it wants quotes', () => {
+  expect(readingProblems(homeWith('plans: { now: { description: 19, change: {} } }'))).toEqual([
+    expect.stringContaining(
+      'plans.now.description: expected text that is not empty, in quotes where it is a number, got 19',
+    ),
+  ]);
+});
+
 test('a mapping with a length of its own is no text', () => {
   const text = homeWith('').replace('weather: w.csv', 'weather: { length: [{ toString: true }] }');
   expect(readingProblems(text)).toEqual([

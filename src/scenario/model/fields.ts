@@ -80,10 +80,14 @@ export function plainNumber(limits: Limits, says: string, more: Shown = {}) {
     .meta({ unit: '-', ...shown(says, more), ...ends(limits) });
 }
 
+const isPlain = (input: unknown): boolean => typeof input === 'number' || typeof input === 'bigint';
+
 export function text(says: string, more: Shown = {}) {
   const words = 'text that is not empty';
   return z
-    .string({ error: () => words })
+    .string({
+      error: ({ input }) => (isPlain(input) ? `${words}, in quotes where it is a number` : words),
+    })
     .refine((given) => given.length > 0, { error: words })
     .meta({ minLength: 1, ...shown(says, more) });
 }

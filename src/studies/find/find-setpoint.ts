@@ -25,13 +25,15 @@ export async function findSetpoint(setup: FindSetup, hours: number): Promise<Fin
     return edit !== null && isLegalEdit(raw, edit);
   });
   const unit = today === null ? 'K' : '°C';
-  const shown = (value: number) =>
-    `${(today === null ? signedText : figureText)(value, 1)} ${unit}`;
+  const text = today === null ? signedText : figureText;
   const { found, all } = await leastThatHolds({
     ...{ low, high, tolerance: TOLERANCE },
     at: async (value) => run(edited(setup, set(value))),
     holds: (tried) => worst(tried).figure <= hours,
   });
+  // The last that were tried lie nearer to each other than a tenth.
+  const isPlain = new Set(all.map(({ value }) => text(value, 1))).size === all.length;
+  const shown = (value: number, decimals = 1) => `${text(value, decimals)} ${unit}`;
   const allowed = hours === 0 ? 'at all times' : `for all but ${figureText(hours, 0)} h`;
   const last = found ?? all.at(-1)!;
   const { room, figure } = worst(last.tried);
@@ -48,7 +50,7 @@ export async function findSetpoint(setup: FindSetup, hours: number): Promise<Fin
     answer: [answer, moved],
     figure: 'cold spot above 80 %, worst room [h]',
     runs: all.map(({ value, tried, holds }) => ({
-      ...{ tried: shown(value), figure: worst(tried).figure, holds },
+      ...{ tried: shown(value, isPlain ? 1 : 2), figure: worst(tried).figure, holds },
       money: tried.money.total_per_year,
     })),
   };

@@ -46,6 +46,8 @@ export function readRows(table: TextTable, plan: RowPlan, problems: Problem[]): 
   const values = plan.wanted.map(() => new Float64Array(most).fill(Number.NaN));
   const missing = new Set([...NO_READING, ...plan.missing]);
   const codes = new Map<string, number>();
+  let firstComma: CommaCell | null = null;
+  let commas = 0;
   const time: number[] = [];
   const line: number[] = [];
   const rows = tableRows(table, plan.from, plan.to, problems);
@@ -75,11 +77,16 @@ export function readRows(table: TextTable, plan: RowPlan, problems: Problem[]): 
         if (cell !== '') codes.set(cell, (codes.get(cell) ?? 0) + 1);
         continue;
       }
-      const value = Number(plan.decimalComma ? cell.replace(',', '.') : cell);
+      const comma = !plan.decimalComma && WITH_COMMA.test(cell);
+      const value = Number(plan.decimalComma || comma ? cell.replace(',', '.') : cell);
       if (Number.isFinite(value)) values[c]![row] = want.convert(value);
       else problems.push(notANumber(table, here, want, cell));
+      if (!comma) continue;
+      firstComma ??= { line: here, want, cell };
+      commas++;
     }
   }
+  if (firstComma !== null) problems.push(decimalCommas(table, firstComma, commas));
   const columns = new Map<Quantity, RawColumn>();
   plan.wanted.forEach(({ quantity, name, cell }, c) => {
     columns.set(quantity, { values: values[c]!.subarray(0, time.length), name, cell });
@@ -111,17 +118,26 @@ function shortLine(
 }
 
 function notANumber(table: TextTable, line: number, want: WantedColumn, cell: string): Problem {
-  const comma = /^[-+]?\d+,\d+$/.test(cell);
+  const expected = `a number in ${want.unit}`;
   return cellProblem(
     table,
     { line, cell: want.cell },
-    {
-      where: want.name,
-      expected: `a number in ${want.unit}`,
-      got: quoted(cell),
-      hint: comma ? 'a decimal comma needs a column map that says so' : '',
-    },
+    { where: want.name, expected, got: quoted(cell) },
   );
+}
+
+interface CommaCell {
+  readonly line: number;
+  readonly want: WantedColumn;
+  readonly cell: string;
+}
+
+/** Said once of a whole file, whose numbers are read as if they had points: gaps would only hide it. */
+function decimalCommas(table: TextTable, { line, want, cell }: CommaCell, count: number): Problem {
+  const problem = notANumber(table, line, want, cell);
+  const more = count === 1 ? '' : `, and ${count - 1} more like it`;
+  const hint = 'a decimal comma needs a column map that says so, "decimal comma: true"';
+  return { ...problem, got: `${problem.got}${more}`, hint };
 }
 
 function codeNotes(codes: ReadonlyMap<string, number>): WeatherNote[] {
@@ -134,6 +150,7 @@ function codeNotes(codes: ReadonlyMap<string, number>): WeatherNote[] {
 const quoted = (text: string | undefined): string =>
   text === undefined || text.trim() === '' ? 'nothing' : `"${text.trim()}"`;
 
+const WITH_COMMA = /^[-+]?\d+,\d+$/;
 /** Texts that no instrument reads, in any layout. */
 const NO_READING = [
   '',

@@ -32,6 +32,17 @@ test('Fahrenheit, miles an hour, inches of mercury, AM and PM, hour ending, date
   expect(weather.sun).toBe('split from global');
 });
 
+test('decimal commas that no map tells of are one problem, not one a cell and a gap', () => {
+  const text = ['Zeit;Luft;Wind', '2023-01-01T00:00Z;-4,5;3,0', '2023-01-01T01:00Z;-5;3,5'];
+  const columns: ColumnMap = {
+    time: { column: 'Zeit' },
+    quantities: { temperature: { column: 'Luft' }, 'wind speed': { column: 'Wind' } },
+  };
+  expect(() => readWeather(text.join('\n'), 'a.csv', { ...PLACE, columns })).toThrow(
+    /^a\.csv:2:19: Luft: expected a number in °C, got "-4,5", and 2 more like it \(a decimal comma needs a column map that says so, "decimal comma: true"\)$/m,
+  );
+});
+
 test('semicolons, decimal commas, lines above the header, codes of its own, km/h and hPa', () => {
   const text = [
     'Station 7;;',

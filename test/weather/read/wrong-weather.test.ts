@@ -113,7 +113,7 @@ describe('cells', () => {
       'out.csv:9:19: temperature: expected a number in °C, got "abc"',
       'out.csv:9:23: relative humidity: expected 0 to 105 %, got 170 (per cent, not a share of one)',
       'out.csv:9:27: wind speed: expected 0 to 75 m/s, got -3 (metres a second: 36 km/h is 10)',
-      'out.csv:10:19: temperature: expected a number in °C, got "8,5" (a decimal comma needs a column map that says so)',
+      'out.csv:10:19: temperature: expected a number in °C, got "8,5" (a decimal comma needs a column map that says so, "decimal comma: true")',
       'out.csv:11:1: time: expected a time such as 2023-01-31T05:00Z, got "2023-02-30T04:00Z"',
       'out.csv:12:19: temperature: expected -90 to 60 °C, got 61 and so on to line 13 (a missing reading is an empty cell)',
       'out.csv:14:21: relative humidity: expected 0 to 105 %, got 999 (nines often mean "no reading": leave the cell empty)',
