@@ -92,14 +92,15 @@ function spotEffect({ spots: was }: PlanFigures, { spots: is }: PlanFigures): Ef
 }
 
 function shareEffect(
-  { of, figure, points, worse, better, fine, wrong }: Share,
+  { of, figure, points, least = 0, worse, better, fine, wrong }: Share,
   from: PlanFigures,
   to: PlanFigures,
 ): Effect | null {
   const [was, is] = [figure(from), figure(to)];
-  if (Math.abs(is - was) < 1) return null;
+  const more = Math.abs(is - was);
+  if (more < 1 || (more < least && !growthTurns(from, to, is > was))) return null;
   const words = is < was ? fine(is, was) : `${wrong} ${pct(is)} of the time (was ${pct(was)})`;
-  const weight = Math.abs(is - was) / points;
+  const weight = more / points;
   return { of, better: is < was, weight, word: is < was ? better : worse, words };
 }
 
@@ -137,9 +138,23 @@ export const urgency = (effect: Effect): number =>
 const nearness = (over: number, minded: boolean): number =>
   Math.min(1, Math.max(over / OFTEN, minded ? 1 : 0.1));
 
+/**
+ * Whether mould begins to grow from one plan to another, or ends: its index passes 1, or cold corners come
+ * to be wet for as long as counts.
+ */
+function growthTurns(from: PlanFigures, to: PlanFigures, begins: boolean): boolean {
+  const [before, after] = begins ? [from, to] : [to, from];
+  return (
+    (before.mould.value < STARTS && after.mould.value >= STARTS) ||
+    (before.spots < WET && after.spots >= WET)
+  );
+}
+
 interface Share {
   /** So many percentage points are clear to anybody. */
   readonly points: number;
+  /** Fewer are told only where mould begins to grow with them, or ends. */
+  readonly least?: number;
   readonly of: 'damp' | 'dry' | 'warm';
   readonly figure: (figures: PlanFigures) => number;
   readonly worse: string;
@@ -163,6 +178,7 @@ const seldomTooWarm = (is: number, was: number): string =>
 const SHARES: readonly Share[] = [
   {
     ...{ of: 'damp' as const, figure: ({ damp }: PlanFigures) => damp, points: 5 },
+    least: 2.5,
     ...{ worse: 'damper', better: 'drier' },
     ...{ fine: enough('rooms are dry enough'), wrong: 'rooms are too damp' },
   },
@@ -186,6 +202,8 @@ const MOST = 10;
 /** Mould index from which it grows under a microscope, and from which it is seen by eye. */
 const STARTS = 1;
 const BY_EYE = 3;
+/** Corners that are wet for so long count. [% of the time] */
+const WET = 1;
 /** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
 const CLEAR_COLD = 0.5;
 /** So much of the time above its limit is often. [%] */

@@ -73,6 +73,29 @@ describe('mould', () => {
   });
 });
 
+describe('damp air a little more or less of the time', () => {
+  const words = (from: Partial<PlanFigures>, to: Partial<PlanFigures>) =>
+    effectsOf(figures(from), figures(to)).map(({ word }) => word);
+
+  test('is nothing that anybody notices, up to two and a half points', () => {
+    expect(words({ damp: 0 }, { damp: 2.4 })).toEqual([]);
+    expect(words({ damp: 82 }, { damp: 79.6 })).toEqual([]);
+    expect(words({ damp: 0 }, { damp: 2.5 })).toEqual(['damper']);
+    expect(words({ damp: 82.5 }, { damp: 80 })).toEqual(['drier']);
+  });
+
+  test('is told where mould begins to grow with it, or ends', () => {
+    const [none, grows] = [den(0.85), den(1.1)];
+    expect(words({ mould: none }, { damp: 1.5, mould: grows })).toEqual(['damper']);
+    expect(words({ damp: 1.5, mould: grows }, { mould: none })).toEqual(['drier']);
+    expect(words({ spots: 0.4 }, { damp: 1.5, spots: 1.2 })).toEqual(['damper']);
+    // Grown already, less of it, or too little damp to be what it comes from.
+    expect(words({ mould: den(1.1) }, { damp: 1.5, mould: den(1.3) })).toEqual([]);
+    expect(words({ mould: grows }, { damp: 1.5, mould: none })).toEqual([]);
+    expect(words({ mould: none }, { damp: 0.9, mould: grows })).toEqual([]);
+  });
+});
+
 test.each([
   [
     'spots',
