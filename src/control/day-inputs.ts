@@ -2,6 +2,7 @@ import type { Household } from './household.ts';
 import { layOutActivity, layOutPerson } from './lay-out-day.ts';
 import { fillDecaying } from './schedules/decaying-sources.ts';
 import { fillSchedules } from './schedules/fill-schedule.ts';
+import { streamsOfPeople } from './schedules/irregular-days.ts';
 import { allOnHoliday } from './schedules/on-holiday.ts';
 
 /**
@@ -99,9 +100,9 @@ export function fillDayInputs(
 ): void {
   for (const array of added(day)) array.fill(0);
   const range = { clock: household.clock, start, dt, steps };
-  const seed = household.seed ?? FIRST_SEED;
+  const streams = streamsOfPeople(household);
   household.people.forEach((person, k) => {
-    layOutPerson(day, person, { seed, index: k }, range);
+    layOutPerson(day, person, streams[k]!, range);
   });
   for (const activity of household.activities) layOutActivity(day, household, activity, range);
   for (const source of household.decaying ?? []) fillDecaying(day, source, range);
@@ -132,5 +133,3 @@ function added(day: DayInputs): Float64Array[] {
     day.gas,
   ];
 }
-
-const FIRST_SEED = 1;

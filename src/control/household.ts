@@ -58,6 +58,8 @@ export interface Spell {
 
 export interface Person {
   readonly name: string;
+  /** What the draws of irregular days go by; absent is the name. */
+  readonly drawnBy?: string;
   /** Lives elsewhere; absent means here. */
   readonly guest?: boolean;
   /** Where this person is; nowhere listed means out. Spells of one person do not overlap. */

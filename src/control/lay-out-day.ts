@@ -1,14 +1,18 @@
 import type { DayInputs } from './day-inputs.ts';
 import type { Activity, BodyOutput, Household, Person } from './household.ts';
-import { eachStay, type PersonStream, type Stay } from './schedules/irregular-days.ts';
+import { eachStay, type Stay } from './schedules/irregular-days.ts';
 import { takesPlaceOn } from './schedules/on-holiday.ts';
 import { eachStretch, type StepRange, type Stretch, shareOf } from './schedules/step-range.ts';
 
-/** Add where a person is, and what the body gives off there. */
+/**
+ * Add where a person is, and what the body gives off there.
+ *
+ * @param stream  of the person, from `streamsOfPeople`
+ */
 export function layOutPerson(
   day: DayInputs,
   person: Person,
-  stream: PersonStream,
+  stream: number,
   range: StepRange,
 ): void {
   eachStay(person, stream, range, (stay, stretch) => {

@@ -1,9 +1,6 @@
 import { stemOf, stemOfText } from '../units/seeded-draw.ts';
 
-/**
- * Random streams by purpose: offsets far apart, to which the index of a person, room or sensor is added.
- * Habits and rules have names instead (`stemsByName`).
- */
+/** What is drawn for: one random stream each, in which things go by their names (`stemsByName`). */
 export const STREAM = {
   people: 0x10_0000,
   presence: 0x50_0000,
@@ -13,8 +10,8 @@ export const STREAM = {
 } as const;
 
 /**
- * Stem of the draws of each thing in a list that plans add to: by its name, so that what else the list
- * has, and in which order, changes nothing. Things of one name count from the first.
+ * Stem of the draws of each thing in a list: by its name, so that what else the list has, and in which
+ * order, changes nothing. Things of one name count from the first.
  */
 export function stemsByName(seed: number, purpose: number, names: readonly string[]): Int32Array {
   const stem = stemOf(seed, purpose);

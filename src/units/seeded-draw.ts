@@ -1,19 +1,16 @@
-/**
- * One even random number from 0 (included) to 1 (excluded) that depends on nothing but its arguments.
- *
- * Unlike a stream, a draw does not care how many came before it: the same seed, thing and time give
- * the same number in whatever order they are asked for, so that two plans of one home share them.
- * Allocates nothing. The mixing is that of MurmurHash3 (A. Appleby, 2008, public domain, from memory).
- *
- * @param seed  decides everything; any whole number, its lowest 32 bits count
- * @param a     what is drawn for, e.g. a person's index plus a number for the purpose; likewise
- * @param b     when, e.g. a step or a day; likewise
+/*
+ * Random numbers that depend on nothing but what they are drawn for: unlike those of a stream they do
+ * not care how many came before. The same seed, thing and time give the same number in whatever order
+ * they are asked for, so that two plans of one home share them. All of it allocates nothing. The
+ * mixing is that of MurmurHash3 (A. Appleby, 2008, public domain, from memory).
  */
-export function drawFrom(seed: number, a: number, b: number): number {
-  return evenDraw(hashFrom(stemOf(seed, a), b));
-}
 
-/** Part of the hash that all draws for one object share, to be computed once. */
+/**
+ * Part of the hash that all draws for one thing share, to be computed once.
+ *
+ * @param seed  any whole number, its lowest 32 bits count; or the stem of what the thing belongs to
+ * @param a     what is drawn for: a number for the purpose; likewise
+ */
 export function stemOf(seed: number, a: number): number {
   return blend(blend(0, seed), a);
 }
@@ -30,7 +27,11 @@ export function evenDraw(hash: number): number {
   return (hash >>> 0) / 4_294_967_296;
 }
 
-/** A draw as 32 uniform bits; `evenDraw` scales them to 0 to 1. */
+/**
+ * A draw as 32 uniform bits; `evenDraw` scales them to 0 to 1.
+ *
+ * @param b  when, e.g. a step or a day; its lowest 32 bits count
+ */
 export function hashFrom(stem: number, b: number): number {
   let h = blend(stem, b);
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);

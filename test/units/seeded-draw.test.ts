@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
-import { drawFrom, hashFrom, stemOf } from '../../src/units/seeded-draw.ts';
+import { evenDraw, hashFrom, stemOf } from '../../src/units/seeded-draw.ts';
+
+const drawFrom = (seed: number, a: number, b: number): number =>
+  evenDraw(hashFrom(stemOf(seed, a), b));
 
 const COUNT = 20_000;
 const numbers = Array.from({ length: COUNT }, (_, b) => b);

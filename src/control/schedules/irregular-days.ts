@@ -1,8 +1,8 @@
 import { localDay, SECONDS_PER_DAY, toLocal, toUtc, weekday } from '../../units/local-clock.ts';
-import { drawFrom } from '../../units/seeded-draw.ts';
+import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
 import { standardNormal } from '../../units/seeded-random.ts';
-import type { IrregularDays, Person } from '../household.ts';
-import { STREAM } from '../random-streams.ts';
+import type { Household, IrregularDays, Person } from '../household.ts';
+import { STREAM, stemsByName } from '../random-streams.ts';
 import { onHoliday } from './on-holiday.ts';
 import {
   MINUTES_PER_DAY,
@@ -21,12 +21,13 @@ export type Stay = Person['schedule'][number];
  * pattern it follows is cut at its ends, so that nobody is ever in two places: what changes from one
  * day to the next changes in the small hours, when most people sleep in either.
  *
- * @param stream  which days are irregular; null for the pattern and the holidays alone
+ * @param stream  from `streamsOfPeople`, decides which days are irregular; null for the pattern and the
+ *                holidays alone
  * @param visit  called with the stay and the steps that it takes up
  */
 export function eachStay(
   person: Person,
-  stream: PersonStream | null,
+  stream: number | null,
   range: StepRange,
   visit: (stay: Stay, stretch: Stretch) => void,
 ): void {
@@ -50,10 +51,10 @@ export function eachStay(
   }
 }
 
-/** Random stream of one person: the household's seed and the person's index. */
-export interface PersonStream {
-  readonly seed: number;
-  readonly index: number;
+/** Stem of the draws of each person: by the household's seed and the person's name. */
+export function streamsOfPeople({ seed = FIRST_SEED, people }: Household): Int32Array {
+  const names = people.map(({ name, drawnBy = name }) => drawnBy);
+  return stemsByName(seed, STREAM.people, names);
 }
 
 /** How one person spends one day. */
@@ -67,17 +68,16 @@ interface DrawnDay {
 
 function drawDay(
   irregular: IrregularDays | undefined,
-  stream: PersonStream | null,
+  stream: number | null,
   day: number,
 ): DrawnDay {
   if (irregular === undefined || stream === null) return { out: false, spent: day, shift: 0 };
-  const { seed } = stream;
-  const thing = STREAM.people + stream.index * DRAWS;
-  const kind = drawFrom(seed, thing, day);
+  const draw = (k: number): number => evenDraw(hashFrom(stemOf(stream, k), day));
+  const kind = draw(0);
   const out = kind < irregular.out;
   const asSunday = !out && kind < irregular.out + irregular.asSunday;
   let draws = 0;
-  const normal = standardNormal(() => drawFrom(seed, thing + ++draws, day));
+  const normal = standardNormal(() => draw(++draws));
   const deviate = Math.max(-MOST_DEVIATES, Math.min(MOST_DEVIATES, normal));
   return {
     out,
@@ -120,5 +120,4 @@ const MOST_DEVIATES = 3;
 const NAPS_FROM = 9 * 60;
 const NAPS_TO = 20 * 60;
 const LONGEST_NAP = 180;
-/** Numbers set aside for each person. */
-const DRAWS = 4;
+const FIRST_SEED = 1;

@@ -1,9 +1,9 @@
 import type { Home } from '../../home/home.ts';
 import { powerOf } from '../../units/portable-math.ts';
-import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
+import { evenDraw, hashFrom } from '../../units/seeded-draw.ts';
 import type { Automation, PresenceSensor } from '../automation.ts';
 import type { DayInputs } from '../day-inputs.ts';
-import { STREAM } from '../random-streams.ts';
+import { STREAM, stemsByName } from '../random-streams.ts';
 
 /** Presence in a step: as the sensors report it, and in truth. */
 export interface Presence {
@@ -35,8 +35,10 @@ export interface Presence {
 export function createPresence(home: Home, automation: Automation, dt: number): Presence {
   const rooms = home.rooms.length;
   const { seed, presenceSensors } = automation;
+  const names = home.rooms.map(({ name }) => name);
+  const streams = stemsByName(seed, STREAM.presence, names);
   const sensors = presenceSensors.flatMap((sensor, room) =>
-    sensor === null ? [] : [createSensorState(sensor, room, seed, dt)],
+    sensor === null ? [] : [createSensorState(sensor, room, streams[room]!, dt)],
   );
   let begin = 0;
 
@@ -96,7 +98,7 @@ export function createPresence(home: Home, automation: Automation, dt: number): 
 }
 
 /** A sensor as the time loop goes by it, with what it remembers. */
-function createSensorState(sensor: PresenceSensor, room: number, seed: number, dt: number) {
+function createSensorState(sensor: PresenceSensor, room: number, stream: number, dt: number) {
   return {
     room,
     delay: sensor.delay,
@@ -105,7 +107,7 @@ function createSensorState(sensor: PresenceSensor, room: number, seed: number, d
     missesAsleep: sensor.missesAsleep,
     /** How often ten minutes go into a step, which the chances are given for. */
     tenMinutes: dt / TEN_MINUTES,
-    stream: stemOf(seed, STREAM.presence + room),
+    stream,
     // Instants of the first and the last sign of life of a stay. [s UTC]
     first: Number.NaN,
     last: Number.NEGATIVE_INFINITY,

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import { MOST_DEVIATIONS } from '../../units/add-normal.ts';
-import { stemOf } from '../../units/seeded-draw.ts';
+import { stemOf, stemOfText } from '../../units/seeded-draw.ts';
 import type { Condition } from '../automation.ts';
 import { STREAM } from '../random-streams.ts';
 import { type Edge, edgesOn } from './edges.ts';
@@ -44,13 +44,12 @@ export interface SensorState {
  */
 export function createSensorStates(
   conditions: readonly Condition[],
-  { species }: Pick<Home, 'species'>,
+  { species, rooms }: Pick<Home, 'species' | 'rooms'>,
   dt: number,
   seed: number,
 ): readonly SensorState[] {
   const kept: Condition[] = [];
   const states: SensorState[] = [];
-  const names = species.map(({ name }) => name);
   return conditions.map((condition) => {
     const known = kept.findIndex((other) => sameSensor(other, condition));
     if (known >= 0) return states[known]!;
@@ -68,7 +67,7 @@ export function createSensorStates(
       bias: sensor.bias,
       noise: sensor.noise,
       doubt: MOST_DEVIATIONS * sensor.noise,
-      stream: stemOf(seed, streamOf(condition, names, twins)),
+      stream: streamOf(seed, quantity, rooms[room]?.name, twins),
       calmFrom: Number.POSITIVE_INFINITY,
       calmTo: Number.NEGATIVE_INFINITY,
       edges: edgesOn((other) => sameSensor(other, condition), conditions),
@@ -95,22 +94,16 @@ function sameSensor(a: Condition, b: Condition): boolean {
   );
 }
 
-/** Random stream of a sensor, independent of which other sensors there are, so that plans share it. */
+/**
+ * Random stream of a sensor, by what it measures and the name of its room; none for outdoors or the
+ * whole home. Which other sensors and rooms there are changes nothing, so that plans share it.
+ */
 function streamOf(
-  { quantity, room }: Condition,
-  species: readonly string[],
+  seed: number,
+  quantity: Condition['quantity'],
+  room: string | undefined,
   twins: number,
 ): number {
-  const order = quantitiesInOrder(species).indexOf(quantity);
-  return STREAM.sensors + (order * MOST_ROOMS + room + 1) * MOST_TWINS + twins;
+  const stem = stemOfText(stemOf(seed, STREAM.sensors), quantity);
+  return stemOf(room === undefined ? stem : stemOfText(stem, room), twins);
 }
-
-/** Quantities in a fixed order, those read without an error last, because they draw no random numbers. */
-const quantitiesInOrder = (species: readonly string[]): readonly string[] => [
-  ...['temperature', 'relative humidity', 'absolute humidity', 'humidity above outdoors'],
-  'dew point',
-  ...species,
-  ...['window', 'presence', 'hour', 'electricity price'],
-];
-const MOST_ROOMS = 1000;
-const MOST_TWINS = 100;

@@ -39,9 +39,11 @@ export function people(
   const asleep = body('asleep');
   const residents = given.map((person, k): Person => {
     const who = person.who ?? 'adult';
+    const schedule = staysOf(person, plans, { defaults, index: k });
     return {
       name: person.name ?? `${who} ${k + 1}`,
-      schedule: staysOf(person, plans, { defaults, index: k }),
+      ...(person.name === undefined && { drawnBy: lifeOf(who, schedule, plans) }),
+      schedule,
       awake: output(awake, person, species),
       asleep: output(asleep, person, species),
       ...irregular(person, k, defaults),
@@ -67,6 +69,13 @@ export function people(
     return Array.from({ length: number }, () => one);
   });
   return [...residents, ...visitors];
+}
+
+/** Who somebody without a name is: by kind and by where when, whatever the place in the list. */
+function lifeOf(who: string, schedule: Person['schedule'], plans: readonly RoomPlan[]): string {
+  return [who, ...schedule.map((stay) => JSON.stringify({ ...stay, room: plans[stay.room]?.name }))]
+    .sort()
+    .join();
 }
 
 function irregular({ irregular: given }: PersonData, index: number, defaults: Defaults) {

@@ -46,6 +46,21 @@ describe('irregular days', () => {
     expect(series(later, 'occupants', LIVING)).toEqual(whole.slice(3 * 144));
   });
 
+  test('stay as they are when others are listed before, of other names', () => {
+    const irregular = { minutes: 45, asSunday: 0.2, out: 0.1 };
+    const one = worker({ name: 'one', irregular });
+    const other = worker({ name: 'other', irregular });
+    const alone = living([one], {}, 60);
+    const both = living([other, one], {}, 60);
+    const rest = living([other], {}, 60);
+    both.forEach((people, s) => {
+      expect(people - rest[s]!).toBeCloseTo(alone[s]!, 12);
+    });
+    expect(rest).not.toEqual(alone);
+    const nameless = { ...one, name: 'adult 1', drawnBy: 'one' };
+    expect(living([nameless], {}, 60)).toEqual(alone);
+  });
+
   test('two people have luck of their own', () => {
     const one = worker({ irregular: { minutes: 45, asSunday: 0, out: 0 } });
     const [alone, both] = [living([one]), living([one, one])];
