@@ -50,4 +50,22 @@ describe('a first scenario', () => {
     expect(answered('flat under the roof').match(/above: roof/g)).toHaveLength(3);
     expect(answered('flat on the ground floor').match(/below: ground/g)).toHaveLength(3);
   });
+
+  test('leads rooms upstairs to the hall below where there is none upstairs', () => {
+    const doors = (rooms: string) => {
+      const given = { kind: 'detached', rooms };
+      const { answers } = completed(QUESTIONNAIRE, given, { weather: [] });
+      const text = scenarioText(answers, { weather: 'w', schema: 's', usual: [], remark: null });
+      return [...text.matchAll(/between: \[ ([^\]]*) \]/g)].map((found) => found[1]);
+    };
+    expect(doors('living 20, hall 8 / dressing 5, bedroom 14')).toEqual([
+      ...['living, hall', 'dressing, hall', 'bedroom, hall'],
+    ]);
+    expect(doors('living 20, hall 8 / bedroom 14, landing 5')).toEqual([
+      ...['hall, landing', 'living, hall', 'bedroom, landing'],
+    ]);
+    expect(doors('lounge 20, kitchen 8 / bedroom 14')).toEqual([
+      ...['kitchen, lounge', 'bedroom, lounge'],
+    ]);
+  });
 });

@@ -1,4 +1,4 @@
-import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.ts';
+import { coldSpotHours, feltColdHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { inputInWords } from '../../report/page/input-in-words.ts';
 import { wrapText } from '../../report/tables/wrap-text.ts';
@@ -77,7 +77,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
   }
 }
 
-const MINDED_FIRST = ['damp', 'cold', 'cost'] as const;
+const MINDED_FIRST = ['damp', 'dry', 'cold', 'cost'] as const;
 const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
   cost: {
     words: 'money',
@@ -90,6 +90,12 @@ const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
     whose: 'of wet corners',
     unit: () => 'h',
     of: coldSpotHours,
+  },
+  dry: {
+    words: 'too dry, all rooms',
+    whose: 'too dry',
+    unit: () => 'h',
+    of: (plan) => roomHours(plan, 'outside_band_hours', 'humidity_low'),
   },
   cold: {
     words: 'too cold with somebody in, all rooms',

@@ -1,4 +1,5 @@
 import { mapping, textOf } from '../checks/tolerant-readers.ts';
+import { hasOpenFluedStove } from '../edits/scenario-facts.ts';
 import { useOfName } from '../presets/rooms.ts';
 import { type Answers, chose, said } from './question.ts';
 import { type AnsweredRoom, roomFor, roomsOf } from './rooms-answer.ts';
@@ -15,7 +16,9 @@ export interface PlanFacts {
   readonly dayAndNight: boolean;
   /** Whether one thermostat calls for the whole home. */
   readonly oneThermostat: boolean;
-  readonly has: (device: 'dehumidifier' | 'extract fan' | 'purifier') => boolean;
+  readonly has: (device: 'dehumidifier' | 'humidifier' | 'extract fan' | 'purifier') => boolean;
+  /** Whether a stove burns with air of the rooms, which an extract fan can make spill its smoke. */
+  readonly openFlue: boolean;
   readonly sensors: { readonly presence: boolean; readonly air: boolean };
   /** Name of the laundry that dries indoors; null for none. */
   readonly laundry: string | null;
@@ -37,6 +40,7 @@ export function factsOfAnswers(answers: Answers): PlanFacts {
   const heated = said(answers, 'heat') !== 'nothing';
   const named = {
     dehumidifier: 'dehumidifier',
+    humidifier: 'humidifier',
     'extract fan': 'bathroom fan',
     purifier: 'purifier',
   };
@@ -48,6 +52,7 @@ export function factsOfAnswers(answers: Answers): PlanFacts {
     dayAndNight: said(answers, 'hours') === 'day and night',
     oneThermostat: said(answers, 'thermostat') === 'one for the home',
     has: (device) => chose(answers, 'devices', named[device]),
+    openFlue: chose(answers, 'devices', 'stove'),
     sensors: {
       presence: chose(answers, 'sensors', 'presence'),
       air: chose(answers, 'sensors', 'air'),
@@ -81,6 +86,7 @@ export function factsOfScenario(raw: unknown): PlanFacts {
     dayAndNight: heating['hours'] === undefined || heating['hours'] === 'always',
     oneThermostat: heating['thermostat'] !== undefined,
     has: (device) => devices.some(({ kind }) => kind === device),
+    openFlue: hasOpenFluedStove(raw),
     sensors: { presence: mapping(top['sensors'])['presence'] !== undefined, air: false },
     laundry: textOf(laundry?.['name']) || null,
     tight: ['very tight', 'tight'].includes(textOf(mapping(home['build'])['draughts'])),

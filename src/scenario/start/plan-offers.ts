@@ -14,7 +14,7 @@ export interface PlanOffer {
  * Plans that fit what bothers most, beside the home as it is lived in; the first of each matter, then
  * the second, and so on.
  *
- * @param bothers  any of cost, damp, cold, air, alerts
+ * @param bothers  any of cost, damp, dry, cold, air, alerts
  */
 export function planOffers(
   facts: PlanFacts,
@@ -40,7 +40,7 @@ export function planOffers(
 
 type Offer = (facts: PlanFacts) => PlanOffer | null;
 
-const BOTHERS = ['cost', 'damp', 'cold', 'air', 'alerts'] as const;
+const BOTHERS = ['cost', 'damp', 'dry', 'cold', 'air', 'alerts'] as const;
 const MOST = 6;
 
 /** A colder or warmer setting. */
@@ -119,9 +119,20 @@ const dehumidifier: Offer = (facts) => {
   };
 };
 
+const humidifier: Offer = (facts) => {
+  if (facts.has('humidifier')) return null;
+  const room = facts.worst;
+  return {
+    name: 'humidifier',
+    description: `a humidifier in room ${room} keeps it near 45 %`,
+    change: { devices: { humidifier: { kind: 'humidifier', room, target: '45 %' } } },
+    purchases: [{ what: 'humidifier', price: 60, lasts: '5 years' }],
+  };
+};
+
 const bathroomFan: Offer = (facts) => {
   const bathroom = facts.rooms.find(({ use }) => use === 'bathroom');
-  if (bathroom === undefined || facts.has('extract fan')) return null;
+  if (bathroom === undefined || facts.has('extract fan') || facts.openFlue) return null;
   return {
     name: 'bathroom-fan',
     description: 'an extract fan in the bathroom runs with showers, and half an hour on',
@@ -212,6 +223,7 @@ export const showerFan = (room: string): object => ({
 const OFFERS: Readonly<Record<(typeof BOTHERS)[number], readonly Offer[]>> = {
   cost: [oneColder, otherHours, whenPresent, draughtProofing],
   damp: [airing, dehumidifier, laundryOut, bathroomFan],
+  dry: [humidifier, oneColder, draughtProofing],
   cold: [oneWarmer, draughtProofing, heater],
   air: [airing, purifier, bathroomFan],
   alerts: [advice, adviceAlways],

@@ -11,6 +11,7 @@ export const WISH_QUESTIONS: readonly Question[] = [
     text: () => 'Which of these does it have?',
     choices: () => [
       { value: 'dehumidifier' },
+      { value: 'humidifier' },
       { value: 'bathroom fan', label: 'an extract fan in the bathroom' },
       { value: 'kitchen fan', label: 'a cooker hood or fan that leads outdoors' },
       { value: 'ventilation', label: 'ventilation with heat recovery' },
@@ -37,6 +38,7 @@ export const WISH_QUESTIONS: readonly Question[] = [
     choices: () => [
       { value: 'cost', label: 'what heating costs' },
       { value: 'damp', label: 'damp, wet windows, mould' },
+      { value: 'dry', label: 'dry air in winter' },
       { value: 'cold', label: 'cold rooms' },
       { value: 'air', label: 'stale or dirty air' },
       { value: 'alerts', label: 'what to be told, and when' },
@@ -48,9 +50,9 @@ export const WISH_QUESTIONS: readonly Question[] = [
     kind: 'one',
     text: () => 'In which room is that worst?',
     unless: (answers) =>
-      ['damp', 'cold', 'air'].some((one) => chose(answers, 'bothers', one))
+      ['damp', 'dry', 'cold', 'air'].some((one) => chose(answers, 'bothers', one))
         ? null
-        : 'neither damp, cold nor air bothers you',
+        : 'neither damp, dry, cold nor stale air bothers you',
     choices: (answers) => plain(roomsOf(answers).map(({ name }) => name)),
     initial: (answers) => roomFor(roomsOf(answers), 'bedroom', 'living').name,
   },

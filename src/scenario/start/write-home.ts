@@ -71,19 +71,23 @@ function roomLines(rooms: readonly AnsweredRoom[], kind: string): string[] {
   });
 }
 
-/** A doorway from every room to the hall of its storey, and the stairs; none where there is one room. */
+/**
+ * A doorway from every room to the hall of its storey, and the stairs between halls; where a storey upstairs
+ * has none, its rooms open to the hall of the one below. None where there is one room.
+ */
 function doorwayLines(rooms: readonly AnsweredRoom[]): string[] {
   const storeys = [...new Set(rooms.map(({ storey }) => storey))];
-  const hubs = storeys.map((storey) =>
-    roomFor(
-      rooms.filter((room) => room.storey === storey),
-      'hall',
-      'living',
-    ),
-  );
-  const stairs = hubs.slice(1).map((hub, k) => ({
-    ...{ between: [hubs[k]!.name, hub.name], width: 0.9, height: 2.4, open: 'always' },
-  }));
+  const ground = rooms.filter((room) => room.storey === storeys[0]);
+  const hubs: AnsweredRoom[] = [];
+  for (const storey of storeys) {
+    const own = rooms.find((room) => room.storey === storey && room.use === 'hall');
+    hubs.push(own ?? hubs.at(-1) ?? roomFor(ground, 'living'));
+  }
+  const stairs = hubs.slice(1).flatMap((hub, k) => {
+    const below = hubs[k]!;
+    const between = [below.name, hub.name];
+    return hub === below ? [] : [{ between, width: 0.9, height: 2.4, open: 'always' }];
+  });
   const doors = rooms
     .filter((room) => !hubs.includes(room))
     .map((room) => ({

@@ -130,6 +130,9 @@ const DEVICES: Readonly<Record<string, (answers: Answers) => object | null>> = {
   dehumidifier: (answers) => ({
     ...{ kind: 'dehumidifier', room: said(answers, 'worst room') || bedroom(answers) },
   }),
+  humidifier: (answers) => ({
+    ...{ kind: 'humidifier', room: said(answers, 'worst room') || bedroom(answers) },
+  }),
   'bathroom fan': (answers) => {
     const bathroom = roomsOf(answers).find(({ use }) => use === 'bathroom');
     return bathroom === undefined ? null : showerFan(bathroom.name);

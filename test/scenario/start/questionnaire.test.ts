@@ -134,7 +134,7 @@ describe('answers that will not do are told with their place', () => {
     const read = (text: string) => () => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT);
     expect(read('heat: nothing\nsetpoint: 20')).toThrow('(nothing heats the home)');
     expect(read('rooms: living 20\nbothers: [cost]\nworst room: living')).toThrow(
-      '(neither damp, cold nor air bothers you)',
+      '(neither damp, dry, cold nor stale air bothers you)',
     );
   });
 
@@ -155,14 +155,21 @@ describe('the scenario written', () => {
   const heats = ['gas boiler', 'oil boiler', 'lpg boiler', 'wood boiler'];
   const others = ['heat pump', 'electric heaters', 'district heat', 'nothing'];
   const everything = {
-    devices: ['dehumidifier', 'bathroom fan', 'kitchen fan', 'ventilation', 'purifier', 'stove'],
+    devices: [
+      ...['dehumidifier', 'humidifier', 'bathroom fan', 'kitchen fan', 'ventilation', 'purifier'],
+      'stove',
+    ],
     sensors: ['presence', 'humidity', 'air'],
-    bothers: ['cost', 'damp', 'cold', 'air', 'alerts'],
+    bothers: ['cost', 'damp', 'dry', 'cold', 'air', 'alerts'],
   };
 
   test.each(
     [...heats, ...others].flatMap((heat, k) =>
-      ['flat', 'terrace', 'detached'].map((kind) => [heat, kind, String(1 + ((k * 3) % 6))]),
+      ['flat', 'flat under the roof', 'terrace', 'detached'].map((kind) => [
+        heat,
+        kind,
+        String(1 + ((k * 3) % 6)),
+      ]),
     ),
   )('%s in a %s of %s rooms is one', (heat, kind, size) => {
     for (const more of [{}, everything]) {
@@ -171,11 +178,28 @@ describe('the scenario written', () => {
     }
   });
 
-  test.each(['cost', 'damp', 'cold', 'air', 'alerts'])('plans that fit %s can be run', (one) => {
-    const { plans } = readScenario(write({ bothers: [one], laundry: 'living' }), 'home.yaml');
-    expect(plans[0]!.name).toBe('as-lived');
-    expect(plans.length).toBeGreaterThanOrEqual(3);
-    expect(plans.length).toBeLessThanOrEqual(7);
+  test.each(['cost', 'damp', 'dry', 'cold', 'air', 'alerts'])(
+    'plans that fit %s can be run',
+    (one) => {
+      const { plans } = readScenario(write({ bothers: [one], laundry: 'living' }), 'home.yaml');
+      expect(plans[0]!.name).toBe('as-lived');
+      expect(plans.length).toBeGreaterThanOrEqual(3);
+      expect(plans.length).toBeLessThanOrEqual(7);
+    },
+  );
+
+  test('dry air is met by a humidifier, a cooler home and fewer draughts', () => {
+    const names = (more: Answers) =>
+      readScenario(write({ bothers: ['dry'], ...more }), 'home.yaml').plans.map(({ name }) => name);
+    const others = ['as-lived', 'one-degree-less', 'draught-proofing'];
+    expect(names({}).toSorted()).toEqual([...others, 'humidifier'].toSorted());
+    expect(names({ devices: ['humidifier'] }).toSorted()).toEqual(others.toSorted());
+  });
+
+  test('no fan is offered beside a stove that it can make spill its smoke', () => {
+    const text = (more: Answers) => write({ bothers: ['damp'], ...more });
+    expect(text({})).toContain('  bathroom-fan:\n');
+    expect(text({ devices: ['stove'] })).not.toContain('bathroom-fan');
   });
 
   test('says the schema, the weather and what is only usual', () => {
