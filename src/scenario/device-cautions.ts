@@ -7,6 +7,7 @@ import type { CautionContext } from './cautions.ts';
 export function deviceCautions(context: CautionContext): Notice[] {
   return [
     ...ofKinds(context, 'stove'),
+    ...starved(context),
     ...spillage(context),
     ...electrics(context),
     ...ofKinds(context, 'dehumidifier', 'humidifier', 'purifier'),
@@ -24,6 +25,14 @@ const ofKinds = (context: CautionContext, ...kinds: readonly (keyof typeof OF_KI
   kinds.flatMap((kind) =>
     ofKind(context, kind).length === 0 ? [] : [{ id: kind, text: OF_KIND[kind] }],
   );
+
+/** A stove that burns the air of a home so tight that it gets too little. */
+function starved(context: CautionContext): Notice[] {
+  const { home } = context;
+  const open = home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
+  if (!open || !((home.leakage.ach50 ?? TIGHT) < TIGHT)) return [];
+  return [{ id: 'stove-air', text: STARVED }];
+}
 
 /** Fans that suck can draw fumes from a flue that takes its air from the rooms. */
 function spillage(context: CautionContext): Notice[] {
@@ -126,6 +135,10 @@ function infantRoom({ home, household, people }: CautionContext): Notice[] {
   ];
 }
 
+/** Approved Document J (England): from about here on every stove wants an air vent of its own. [1/h] */
+const TIGHT = 5;
+const STARVED =
+  'A stove that burns the air of its room needs a way for outdoor air that nobody shuts, the more the tighter the home: have a competent person see to that before draughts are stopped. One that gets too little air fills the room with smoke and carbon monoxide.';
 const OF_KIND = {
   stove:
     'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, burn dry wood. What it does to the air of the neighbours is not counted here.',

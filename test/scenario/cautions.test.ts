@@ -80,6 +80,16 @@ test('devices: fumes, sleepers that sensors miss, night hours, the room of an in
   expect(device(drier(', gate: when present'), infant)).toContain('sleepers-unseen');
 });
 
+test('a stove that burns room air in a tight home may be starved', () => {
+  const device = (ach50: number, more = '') =>
+    ids(
+      `  leakage: { ach50: ${ach50} }\nheating: { source: heat pump }\ndevices: { fire: { kind: stove, room: living${more} } }`,
+    );
+  expect(device(4)).toContain('stove-air');
+  expect(device(10)).not.toContain('stove-air');
+  expect(device(4, ', air: outdoors')).not.toContain('stove-air');
+});
+
 test('a humidifier wants cleaning, and a purifier replaces no fresh air', () => {
   const device = (kind: string) =>
     ids(`heating: { source: heat pump }\ndevices: { d: { kind: ${kind}, room: living } }`);

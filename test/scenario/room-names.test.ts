@@ -68,4 +68,15 @@ describe('a first scenario', () => {
       ...['kitchen, lounge', 'bedroom, lounge'],
     ]);
   });
+
+  test('puts rooms upstairs over those below that have room for them', () => {
+    const rooms = 'living 20, kitchen 9, hall 10 / bedroom 16, study 9, bathroom 6';
+    const { answers } = completed(QUESTIONNAIRE, { kind: 'detached', rooms }, { weather: [] });
+    const text = scenarioText(answers, { weather: 'w', schema: 's', usual: [], remark: null });
+    expect([...text.matchAll(/^ +(\w+): .* over: (\w+)/gm)].map(([, a, b]) => [a, b])).toEqual([
+      ['bedroom', 'living'],
+      ['study', 'kitchen'],
+      ['bathroom', 'hall'], // 4 m2 are left over the living room, none over the kitchen
+    ]);
+  });
 });

@@ -27,8 +27,9 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   humidifier: 'humidifiers want cleaning',
   purifier: 'purifiers bring no fresh air',
   stove: 'sweep the chimney',
+  'stove-air': 'a tight home may starve the stove',
   spillage: 'fans may draw fumes back',
-  'stove-depressurised': 'fans may make the stove smoke',
+  'stove-depressurised': 'the stove may lack draught',
   'heats-past-band': 'heating is set above what counts as fine',
   'heating-without-need': 'heating runs in months that need none',
 };

@@ -47,7 +47,8 @@ function buildLines(answers: Answers): string[] {
 }
 
 /**
- * Rooms by line, each upstairs over the room below that has most of its ceiling left.
+ * Rooms by line, each upstairs over the room below that has most of its ceiling left: halls over
+ * halls where they fit, and other rooms over other rooms.
  *
  * @param kind  of the home, which tells what lies above and below a flat
  */
@@ -57,9 +58,10 @@ function roomLines(rooms: readonly AnsweredRoom[], kind: string): string[] {
   return rooms.map(({ name, area, use, storey }) => {
     const below = rooms.filter((room) => room.storey === storey - 1);
     const like = below.filter((room) => (room.use === 'hall') === (use === 'hall'));
-    const under = (like.length > 0 ? like : below).toSorted(
-      (a, b) => left.get(b)! - left.get(a)!,
-    )[0];
+    const roomiest = (some: readonly AnsweredRoom[]) =>
+      some.toSorted((a, b) => left.get(b)! - left.get(a)!)[0];
+    const fits = like.filter((room) => left.get(room)! >= area);
+    const under = roomiest(fits) ?? roomiest(below);
     if (under !== undefined) left.set(under, left.get(under)! - area);
     const room = {
       ...{ use, 'floor area': area },
