@@ -24,17 +24,18 @@ export interface Question {
   }[];
 }
 
-export type Topic = Exclude<Change, 'prices' | 'people'>;
+/** One thing that changes, or everything else: several at once, people, prices, or what no part is known of. */
+export type Topic = Exclude<Change, 'prices' | 'people'> | 'the rest';
 
 /**
  * What the plans ask, from what each changes against the baseline, or else against the plan before
- * it that is most like it. Plans that change several things at once ask nothing.
+ * it that is most like it. Plans that change several things at once ask whether that is worth it.
  *
  * @param plans  the baseline first
  */
 export function questionsOf(plans: readonly AskedPlan[]): Question[] {
   const asked = plans.slice(1).flatMap((plan) => {
-    const nearest = nearestOf(plan, plans);
+    const nearest = nearestOf(plan, plans) ?? restOf(plan, plans[0]!);
     return nearest === null ? [] : [{ plan, ...nearest }];
   });
   const titles = [...new Set(asked.map(groupOf))];
@@ -53,7 +54,8 @@ export function questionBetween(against: AskedPlan, plan: AskedPlan): string | n
 /** What is answered together; to move heat to other hours answers nobody who asks for less of it. */
 function groupOf(asked: Asked): string {
   const moves = asked.about === 'setting' && movesHeat(asked.plan.prepared, asked.against.prepared);
-  return moves || asked.about === 'purchase' ? titleOf(asked) : asked.about;
+  const apart = moves || asked.about === 'purchase' || asked.about === 'the rest';
+  return apart ? titleOf(asked) : asked.about;
 }
 
 /** What one plan asks. */
@@ -76,6 +78,12 @@ function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'p
   if (nearest === undefined) return null;
   const apart = nearest.changes === 1 && OF_THEIR_OWN.includes(nearest.about);
   return apart || toBaseline === undefined ? nearest : toBaseline;
+}
+
+/** What a plan asks that changes no one thing; null for one that only gives up what the baseline has. */
+function restOf(plan: AskedPlan, baseline: AskedPlan): Omit<Asked, 'plan'> | null {
+  const about = topicOf(changesBetween(baseline.parts, plan.parts));
+  return about === null ? { against: baseline, about: 'the rest' } : null;
 }
 
 /** The one thing that changes, as far as it is one; what is bought stands for what it does. */
@@ -117,5 +125,5 @@ const BY_PRESENCE: readonly Change[] = ['presence', 'sensing', 'hours'];
 /** What most homes ask comes first. */
 const ORDER: readonly Topic[] = [
   ...(['setting', 'presence', 'purchase', 'rules', 'hours', 'sensing', 'airing'] as const),
-  ...(['building', 'source', 'cooling', 'devices', 'blinds'] as const),
+  ...(['building', 'source', 'cooling', 'devices', 'blinds', 'the rest'] as const),
 ];

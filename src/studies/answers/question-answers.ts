@@ -74,7 +74,7 @@ function sentencesOn(
 
 type Asked = Question['asked'][number];
 
-/** Of several purchases the one that does most stands in its place, the others after all else. */
+/** Of several purchases the one that does most stands in its place, the others after all else but what is no one thing. */
 function inOrder(questions: readonly Question[]): Question[] {
   const felt = ({ asked }: Question): number =>
     Math.max(
@@ -82,13 +82,12 @@ function inOrder(questions: readonly Question[]): Question[] {
         effectsOf(against.figures, plan.figures).reduce((sum, effect) => sum + urgency(effect), 0),
       ),
     );
-  const [most, ...others] = questions
+  const others = questions
     .filter(({ about }) => about === 'purchase')
-    .sort((a, b) => felt(b) - felt(a));
-  return [
-    ...questions.filter((question) => question.about !== 'purchase' || question === most),
-    ...others,
-  ];
+    .sort((a, b) => felt(b) - felt(a))
+    .slice(1);
+  const last = [...others, ...questions.filter(({ about }) => about === 'the rest')];
+  return [...questions.filter((question) => !last.includes(question)), ...last];
 }
 
 function tellingPlans({ asked }: Question): readonly Asked[] {

@@ -1,13 +1,15 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { capital } from '../../units/capital.ts';
 import { andList } from '../../units/word-list.ts';
-import { highestSettings } from '../effects/plan-changes.ts';
+import { type Change, changesBetween, highestSettings } from '../effects/plan-changes.ts';
 import type { Asked, AskedPlan, Topic } from './plan-questions.ts';
 
 /** What a plan asks, as somebody would. */
 export function titleOf({ about, plan, against }: Asked): string {
   if (about === 'purchase') return `Buy ${newThings(plan, against)}?`;
   if (about === 'devices') return deviceTitle(plan, against);
+  if (about === 'the rest') return restTitle(plan, against);
   return about === 'setting' ? settingTitle(plan.prepared, against.prepared) : TITLES[about];
 }
 
@@ -38,6 +40,24 @@ function settingTitle(plan: PreparedPlan, other: PreparedPlan): string {
   return `${low} °C or ${high} °C${where}?`;
 }
 
+/** "Another setting, devices and other habits at once?", or by the plan's name where what it changes has none. */
+function restTitle(plan: AskedPlan, against: AskedPlan): string {
+  const changes = changesBetween(against.parts, plan.parts);
+  const things = [...changes].flatMap((change) => {
+    if (change === 'people') return [livesOtherwise(plan.prepared, against.prepared)];
+    return change === 'purchase' ? [] : [THINGS[change]];
+  });
+  if (things.length === 0) return `Is ${plan.figures.plan} worth it?`;
+  return `${capital(andList(things))}${things.length === 1 ? '' : ' at once'}?`;
+}
+
+function livesOtherwise({ household: plan }: PreparedPlan, { household }: PreparedPlan): string {
+  const differ = (key: 'people' | 'activities' | 'decaying'): boolean =>
+    JSON.stringify(plan[key]) !== JSON.stringify(household[key]);
+  if (differ('people')) return 'other people or hours';
+  return differ('activities') || differ('decaying') ? 'other habits' : 'doors open at other hours';
+}
+
 /** "With or without the stove?", or how to run what both plans have. */
 function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
   const told = ({ home, automation }: PreparedPlan) =>
@@ -64,7 +84,15 @@ function newThings({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan
   return `${andList(bought.map(({ what }) => what))} for ${Math.round(price)} ${plan.prices.currency}`;
 }
 
-const TITLES: Readonly<Record<Exclude<Topic, 'setting' | 'purchase' | 'devices'>, string>> = {
+const THINGS: Readonly<Record<Exclude<Change, 'people' | 'purchase'>, string>> = {
+  ...{ setting: 'another setting', hours: 'other heating hours', presence: 'heat by presence' },
+  ...{ sensing: 'other valves and sensors', source: 'another source of heat', cooling: 'cooling' },
+  ...{ devices: 'devices', blinds: 'blinds', airing: 'other airing', rules: 'rules' },
+  ...{ building: 'another building', prices: 'other prices' },
+};
+const TITLES: Readonly<
+  Record<Exclude<Topic, 'setting' | 'purchase' | 'devices' | 'the rest'>, string>
+> = {
   hours: 'When to heat?',
   presence: 'Heat only where somebody is?',
   rules: 'Do the rules help?',

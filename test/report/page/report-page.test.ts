@@ -507,7 +507,12 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
   });
 
   test('of plans that ask nothing tells which costs least and which is kindest', async () => {
-    const text = `${COTTAGE}${OWNED.replace('setpoint: 17', 'setpoint: 17, power: 9 kW')}`;
+    // Nobody asks what it would be to give up heating by presence.
+    const gated = COTTAGE.replace(
+      '{ setpoint: 18 }',
+      '{ setpoint: 18, setback: 16, gate: when present }',
+    );
+    const text = `${gated}${OWNED.replace('setpoint: 17', 'gate: always')}`;
     const other = await studyOf(text);
     expect(other.asked.questions).toEqual([]);
     const made = readMarkup((await reportPage(inputOf(other, text))).page);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { questionsOf } from '../../../src/studies/answers/plan-questions.ts';
+import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
 import { changesBetween, planParts } from '../../../src/studies/effects/plan-changes.ts';
 import { askedPlans, preparedPlans } from './asked.ts';
 
@@ -34,7 +35,7 @@ test('what a plan asks is seen from what it changes, whatever its name', () => {
   ]);
 });
 
-test('a plan on top of another is measured by that one; several changes at once ask nothing', () => {
+test('a plan on top of another is measured by that one; several changes at once are named', () => {
   const plans = `  a: { change: {} }
   cool: { change: { heating: { hours: "06:00-22:00" } } }
   told: { based on: cool, change: { ${RULES} } }
@@ -43,6 +44,41 @@ test('a plan on top of another is measured by that one; several changes at once 
   expect(asked(plans)).toEqual([
     ['Do the rules help?', 'told - cool'],
     ['When to heat?', 'cool - a'],
+    ['Another setting, heat by presence, devices and rules at once?', 'everything - a'],
+  ]);
+});
+
+test.each([
+  [
+    'devices and other habits at once',
+    `{ ${DRIER}, household: { activities: [{ what: shower, room: bath }] } }`,
+  ],
+  [
+    'other people or hours',
+    '{ household: { people: [{ who: infant, pattern: at home, sleeps in: den }] } }',
+  ],
+  ['other habits', '{ household: { activities: [{ what: shower, room: bath }] } }'],
+  ['other prices', '{ money: { gas: { price: 0.2 } } }'],
+  // What is carried by the air is no part that plans are told apart by.
+  ['is b worth it', '{ air: { window penetration: { pm25: 0.3 } } }'],
+])('what changes no one thing is asked about as it is: %s', (title, change) => {
+  const plans = askedPlans(`  a: { change: {} }\n  b: { change: ${change} }\n`);
+  const [question] = questionsOf(plans);
+  expect(question!.title.toLowerCase()).toBe(`${title}?`);
+  expect(question!.asked[0]!.against).toBe(plans[0]);
+});
+
+test('several things at once are asked about after all else', () => {
+  const plans = `  a: { change: {} }
+  both: { change: { ${RULES}, ${DRIER} } }
+  buy: { change: { ${DRIER} }, purchases: [{ what: drier, price: 180, lasts: 8 years }] }
+  told: { change: { ${RULES} } }
+`;
+  const titles = questionAnswers(askedPlans(plans)).map(({ title }) => title);
+  expect(titles).toEqual([
+    'Buy drier for 180 GBP?',
+    'Do the rules help?',
+    'Devices and rules at once?',
   ]);
 });
 
@@ -90,13 +126,12 @@ test('a setting of three rooms names them, of four two and how many more', () =>
   ]);
 });
 
-test('one plan alone, and other people, ask nothing', () => {
+test('one plan alone asks nothing', () => {
   const plans = `  a: { change: {} }
   b: { change: { household: { people: [{ who: infant, pattern: at home, sleeps in: den }] } } }
 `;
   const [a, b] = preparedPlans(plans).map(planParts);
   expect([...changesBetween(a!, a!)]).toEqual([]);
   expect([...changesBetween(a!, b!)]).toContain('people');
-  expect(asked(plans)).toEqual([]);
   expect(questionsOf(askedPlans(plans).slice(0, 1))).toEqual([]);
 });
