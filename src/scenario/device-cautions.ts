@@ -11,6 +11,7 @@ export function deviceCautions(context: CautionContext): Notice[] {
     ...spillage(context),
     ...electrics(context),
     ...ofKinds(context, 'dehumidifier', 'humidifier', 'purifier'),
+    ...againstEachOther(context),
     ...singleDuct(context),
     ...sleepersUnseen(context),
     ...infantRoom(context),
@@ -80,6 +81,35 @@ function runsAtNight({ base, spells }: WeekSchedule): boolean {
 
 const hasDuct = ({ home }: CautionContext): boolean =>
   (home.cooling ?? []).some(({ source }) => source === 'single duct');
+
+/**
+ * A humidifier and what takes water out of the same room by its humidity, where one brings the air to the
+ * level at which the other starts: both run, and both cost.
+ */
+function againstEachOther({ home, automation }: CautionContext): Notice[] {
+  const levels = automation.deviceControls.flatMap(({ device, by }) => {
+    const { name, room, does } = home.devices[device]!;
+    if (by.kind !== 'reading' || by.on.quantity !== 'relative humidity') return [];
+    return [
+      { name, room, adds: does.kind === 'humidifier', starts: by.on.value, ends: by.on.clear },
+    ];
+  });
+  const pairs = levels
+    .filter(({ adds }) => adds)
+    .flatMap((wet) =>
+      levels
+        .filter((dry) => !dry.adds && dry.room === wet.room)
+        .filter((dry) => wet.ends >= dry.starts || dry.ends <= wet.starts)
+        .map((dry) => `${wet.name} (up to ${wet.ends} %) and ${dry.name} (down to ${dry.ends} %)`),
+    );
+  if (pairs.length === 0) return [];
+  return [
+    {
+      id: 'against-each-other',
+      text: `Work against each other in one room: ${pairs.join('; ')}. One adds the water that the other takes out, and both are paid for: leave a gap of ten points between them.`,
+    },
+  ];
+}
 
 function singleDuct(context: CautionContext): Notice[] {
   if (!hasDuct(context)) return [];

@@ -80,6 +80,21 @@ test('devices: fumes, sleepers that sensors miss, night hours, the room of an in
   expect(device(drier(', gate: when present'), infant)).toContain('sleepers-unseen');
 });
 
+test('a humidifier and what dries the same room may work against each other', () => {
+  const both = (wet: number, dry: number, room = 'bedroom', kind = 'dehumidifier') =>
+    cautions(
+      `heating: { source: heat pump }\ndevices: { mist: { kind: humidifier, room: bedroom, target: ${wet}, deadband: 6 }, drier: { kind: ${kind}, room: ${room}, target: ${dry}, deadband: 6${kind === 'extract fan' ? ', runs: by humidity' : ''} } }`,
+    ).find(({ id }) => id === 'against-each-other')?.text;
+  expect(both(60, 50)).toBe(
+    'Work against each other in one room: mist (up to 63 %) and drier (down to 47 %). One adds the water that the other takes out, and both are paid for: leave a gap of ten points between them.',
+  );
+  // Up to 53 the one, from 63 down to 57 the other.
+  expect(both(50, 60)).toBeUndefined();
+  expect(both(50, 50)).toBeDefined();
+  expect(both(60, 50, 'living')).toBeUndefined();
+  expect(both(60, 50, 'bedroom', 'extract fan')).toBeDefined();
+});
+
 test('a stove that burns room air in a tight home may be starved', () => {
   const device = (ach50: number, more = '') =>
     ids(
