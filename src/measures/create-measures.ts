@@ -27,6 +27,7 @@ import { purchaseCostPerYear } from './energy/purchase-cost-per-year.ts';
 import { createWinter } from './energy/winter.ts';
 import { createHourlyMeans } from './hourly-means.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
+import { monthEnds } from './month-ends.ts';
 import { balanceNotices, balanceOf } from './notices/balance-notices.ts';
 import { idleCooling, idleNotices } from './notices/idle-notices.ts';
 import { createOddRooms } from './notices/odd-rooms.ts';
@@ -52,6 +53,7 @@ export interface Measures {
 export function createMeasures(setup: MeasuresSetup): Measures {
   const { home, bands, prices, period } = setup;
   const rooms = home.rooms.length;
+  const months = monthEnds(period, setup.clock);
   const sums = createRoomSums(rooms);
   const outside = createTimeOutsideBands(home, bands);
   const coldSpots = createColdSpots(home, setup.mouldClasses);
@@ -64,9 +66,9 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
   const carried = createSpeciesMeans(home);
-  const fresh = createFreshAir(home, period, setup.clock);
+  const fresh = createFreshAir(home, months);
   const odd = createOddRooms(home);
-  const climate = createMonthlyClimate(home, period, setup.clock);
+  const climate = createMonthlyClimate(home, period, months);
   const levels = createSpeciesLevels(home, setup.clock, period.hours);
   const feltCold = createFeltCold(bands, winter);
   const hourly = [coldSpots.observe, climate.observe, airing.observeHour, levels.observe];

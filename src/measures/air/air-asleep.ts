@@ -1,6 +1,4 @@
 import type { TraceView } from '../../engine/trace.ts';
-import type { LocalClock } from '../../units/local-clock.ts';
-import { monthEnds } from '../month-ends.ts';
 
 /** Outdoor air of rooms while people sleep in them. */
 export interface AirAsleep {
@@ -12,13 +10,8 @@ export interface AirAsleep {
   readonly perPerson: (room: number, rows: readonly number[]) => number | null;
 }
 
-/** @param period  first instant [s UTC] and length [h] */
-export function createAirAsleep(
-  rooms: number,
-  period: { readonly start: number; readonly hours: number },
-  clock: LocalClock,
-): AirAsleep {
-  const ends = monthEnds(period, clock);
+/** @param ends  of the period's months, see monthEnds [s UTC] */
+export function createAirAsleep(rooms: number, ends: readonly number[]): AirAsleep {
   const air = new Float64Array(ends.length * rooms); // m3
   const asleep = new Float64Array(ends.length * rooms); // persons times s
   let row = 0;

@@ -1,7 +1,5 @@
 import type { TraceView } from '../../engine/trace.ts';
 import type { Home } from '../../home/home.ts';
-import type { LocalClock } from '../../units/local-clock.ts';
-import { monthEnds } from '../month-ends.ts';
 
 /** What an extract fan changed in the air that comes into the home. */
 export interface FanEffect {
@@ -22,16 +20,16 @@ export interface FanEffect {
  * Sets a step in which each extract fan runs throughout beside the nearest one without it, at most one
  * other step between them: weather has hardly changed then. Where windows were opened or shut in
  * between, the pair is left out.
+ *
+ * @param ends  of the period's months, see monthEnds [s UTC]
  */
 export function createFanEffects(
   { rooms, devices }: Pick<Home, 'rooms' | 'devices'>,
-  period: { readonly start: number; readonly hours: number },
-  clock: LocalClock,
+  ends: readonly number[],
 ): { observe(trace: TraceView): void; result(rows: readonly number[]): FanEffect[] } {
   const fans = devices.flatMap(({ name, does }, device) =>
     does.kind === 'extract fan' ? [{ name, device, flow: 1000 * does.flow }] : [],
   );
-  const ends = monthEnds(period, clock);
   const sums = new Float64Array(ends.length * fans.length * FIELDS);
   const last = fans.map(() => ({ share: Number.NaN, into: 0, open: 0, age: 0 }));
   let row = 0;

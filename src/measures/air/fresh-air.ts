@@ -1,7 +1,6 @@
 import type { Ledger } from '../../engine/ledger.ts';
 import type { TraceView } from '../../engine/trace.ts';
 import type { Home } from '../../home/home.ts';
-import type { LocalClock } from '../../units/local-clock.ts';
 import type { HeatingSeason } from '../energy/heating-season.ts';
 import type { MonthlyClimate } from '../series/monthly-climate.ts';
 import { createAirAsleep } from './air-asleep.ts';
@@ -28,17 +27,16 @@ export interface RoomAir {
   readonly perPersonAsleep: number | null;
 }
 
-/** @param period  first instant [s UTC] and length [h] */
+/** @param monthEnds  of the period, see there [s UTC] */
 export function createFreshAir(
   home: Home,
-  period: { readonly start: number; readonly hours: number },
-  clock: LocalClock,
+  monthEnds: readonly number[],
 ): {
   observe(trace: TraceView): void;
   result(ledger: Ledger, climate: MonthlyClimate, season: HeatingSeason): FreshAir;
 } {
-  const asleep = createAirAsleep(home.rooms.length, period, clock);
-  const fans = createFanEffects(home, period, clock);
+  const asleep = createAirAsleep(home.rooms.length, monthEnds);
+  const fans = createFanEffects(home, monthEnds);
   const stoves = createStoveHours(home);
 
   function observe(trace: TraceView): void {

@@ -1,8 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
-import type { LocalClock } from '../../units/local-clock.ts';
 import type { Hour } from '../hourly-means.ts';
-import { monthEnds } from '../month-ends.ts';
 
 /** Means of the whole home by calendar month of the wall clock, the rows counted as in the ledger. */
 export interface MonthlyClimate {
@@ -25,16 +23,18 @@ export interface Climate {
   readonly vapourExcess: number;
 }
 
-/** @param period  first instant [s UTC] and length [h] */
+/**
+ * @param period  first instant [s UTC] and length [h]
+ * @param ends    of its months, see monthEnds [s UTC]
+ */
 export function createMonthlyClimate(
   home: Home,
   period: { readonly start: number; readonly hours: number },
-  clock: LocalClock,
+  ends: readonly number[],
 ): MonthlyClimate {
   const rooms = home.rooms.length;
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
   const share = Float64Array.from(home.rooms, (room) => room.volume / volume);
-  const ends = monthEnds(period, clock);
   const seconds = new Float64Array(ends.length);
   const sums = new Float64Array(ends.length * QUANTITIES); // times s
   const days = new Float64Array(Math.ceil(period.hours / 24)); // °C s

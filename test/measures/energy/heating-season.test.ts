@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { heatingSeason } from '../../../src/measures/energy/heating-season.ts';
+import { monthEnds } from '../../../src/measures/month-ends.ts';
 import {
   type Climate,
   createMonthlyClimate,
@@ -21,7 +22,7 @@ function monthly(...outdoors: readonly (number | null)[]) {
     ...{ seconds: outdoors[row] === null ? 0 : 3600, outdoor: outdoors[row] ?? 0 },
     ...{ indoor: 20, infiltration: 0, vapourExcess: 0 },
   });
-  return { ...createMonthlyClimate(home(), { start: 0, hours: 1 }, UTC_CLOCK), over };
+  return { ...createMonthlyClimate(home(), { start: 0, hours: 1 }, [3600]), over };
 }
 
 test('months that are colder outdoors than the heating limit, to a tenth of a kelvin', () => {
@@ -80,7 +81,7 @@ devices:
 
 test('in the demonstration weather it is September to May, when its homes are heated', () => {
   const period = { start: weather.start, hours: weather.count };
-  const climate = createMonthlyClimate(home(), period, UTC_CLOCK);
+  const climate = createMonthlyClimate(home(), period, monthEnds(period, UTC_CLOCK));
   for (let hour = 0; hour < weather.count; hour++) {
     climate.observe({
       ...{ start: weather.start + hour * 3600, outdoorVapourPressure: 800, infiltration: 0 },
@@ -93,7 +94,8 @@ test('in the demonstration weather it is September to May, when its homes are he
 
 test('a night hour before a summer of the wall clock makes no season of its own', () => {
   const start = Date.UTC(2023, 4, 31, 23) / 1000; // 1 June, midnight
-  const climate = createMonthlyClimate(home(), { start, hours: 92 * 24 }, SUMMER);
+  const period = { start, hours: 92 * 24 };
+  const climate = createMonthlyClimate(home(), period, monthEnds(period, SUMMER));
   for (let hour = 0; hour < 92 * 24; hour++) {
     climate.observe({
       ...{ start: start + hour * 3600, outdoorVapourPressure: 800, infiltration: 0 },
