@@ -1,35 +1,28 @@
-import type { Home } from '../home/home.ts';
 import type { Log } from '../log/log.ts';
-import type { Adjustable } from '../scenario/edits/adjustables.ts';
-import {
-  heatAdjustables,
-  type Logged,
-  statedForCertain,
-  waterAdjustables,
-} from '../scenario/edits/adjustables.ts';
+import { type Adjustable, statedForCertain } from '../scenario/edits/adjustables.ts';
 import { mergedFor, planChain } from '../scenario/plan-chain.ts';
 import { preparePlan } from '../scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
-import { CARBON_DIOXIDE } from '../species/carbon-dioxide.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
+import { adjustablesOf } from './adjustables-of.ts';
+import { channelsOf, type FitGroup } from './channels-of.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
 import type { Beside } from './readings/metered-heat.ts';
 import { notUsed } from './readings/not-used.ts';
-import { GASES, type Reading, type Readings, readingsOf } from './readings/readings.ts';
+import { type Readings, readingsOf } from './readings/readings.ts';
 import { commonSpan, type Division, divide } from './readings/span-of.ts';
-import { weatherOfHours } from './readings/weather-of-hours.ts';
-import { type Channel, meansOver } from './simulate/channel.ts';
+import { requireHours, requireReadings } from './require-log.ts';
+import type { Channel } from './simulate/channel.ts';
 import { cutWeather } from './simulate/cut-weather.ts';
 import { loggedRequest } from './simulate/logged-request.ts';
 import type { RunLogged } from './simulate/run-logged.ts';
 import { createEvaluations, type Evaluations } from './stage/evaluations.ts';
 import { fitStage, type StageFit } from './stage/fit-stage.ts';
 import { type Hours, searchStage } from './stage/search-stage.ts';
-import { meanOf } from './statistics/misfit.ts';
 import { type Foreseen, foresee } from './withheld.ts';
 
 /** What a fit needs. */
@@ -73,7 +66,7 @@ export interface HomeFit {
 }
 
 export interface FittedStage {
-  readonly group: 'water' | 'heat';
+  readonly group: FitGroup;
   readonly channels: readonly Channel[];
   readonly fit: StageFit;
 }
@@ -87,10 +80,10 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
   const { scenario, log, weather } = request;
   const plan = prepared(request, []);
   const division = divide(commonSpan(log, weather));
-  requireHours(request, division);
+  requireHours(log, weather, division);
   const beside = besideOf(request);
   const readings = readingsOf(log, plan.home, division, plan.dt, weather, beside);
-  requireReadings(request, readings);
+  requireReadings(log, readings);
   const stages: FittedStage[] = [];
   const keep = (of: Group, fit: StageFit | null, before: readonly string[]): readonly string[] => {
     if (fit === null) return before;
@@ -149,7 +142,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
 
 /** What is asked of a log in one stage. */
 interface Group {
-  readonly group: FittedStage['group'];
+  readonly group: FitGroup;
   readonly channels: readonly Channel[];
   readonly adjustables: readonly Adjustable[];
 }
@@ -161,10 +154,13 @@ interface Work {
   readonly division: Division;
 }
 
-const groupOf = (group: FittedStage['group'], work: Work, plan: PreparedPlan): Group => ({
+const groupOf = (group: FitGroup, work: Work, plan: PreparedPlan): Group => ({
   group,
   channels: channelsOf(group, work.readings, plan.home),
-  adjustables: adjustablesOf(group, work, plan),
+  adjustables: adjustablesOf(group, {
+    ...{ scenario: work.request.scenario, raw: rawOf(work.request), plan },
+    ...{ weather: work.request.weather, readings: work.readings, division: work.division },
+  }),
 });
 
 const fitted = (
@@ -222,67 +218,6 @@ function attempt<T>(work: () => T): T | null {
   }
 }
 
-/** What runs of a group are compared with; fitted hours alone count, so observed series reach to their end. */
-function channelsOf(
-  group: FittedStage['group'],
-  { rooms, heating, heatingWords }: Readings,
-  home: Home,
-): Channel[] {
-  const whole =
-    group === 'heat' && heating !== null ? [heatingOf(heating, heatingWords !== null)] : [];
-  const ofRooms = rooms.flatMap(
-    ({ name: room, temperature, humidity, species }, roomIndex): Channel[] => {
-      const at = { room, roomIndex };
-      if (group === 'heat') {
-        if (temperature === null) return [];
-        const { hourly } = temperature;
-        return [
-          {
-            ...at,
-            quantity: 'temperature',
-            name: 'temperature',
-            unit: 'K',
-            observed: hourly,
-            floor: 0.1,
-          },
-        ];
-      }
-      const humid: Channel[] =
-        humidity === null
-          ? []
-          : [
-              {
-                ...{ ...at, quantity: 'humidity', name: 'relative humidity', unit: '%' },
-                ...{ observed: humidity.hourly, floor: 0.5 },
-              },
-            ];
-      const traced = home.species.flatMap(({ name, unit }, q): Channel[] => {
-        const reading = species[name];
-        if (reading === undefined || !GASES.includes(name)) return [];
-        return [
-          {
-            ...{ ...at, quantity: { species: q }, name: CARBON_DIOXIDE.symbol, unit },
-            ...{ observed: reading.hourly, floor: 20 },
-          },
-        ];
-      });
-      return [...humid, ...traced];
-    },
-  );
-  return [...ofRooms, ...whole];
-}
-
-/**
- * Heat of the whole home, whose error is some part of what it usually is. Of a meter that counts hot
- * water too only days are compared: showers and meals have their hours.
- */
-function heatingOf({ hourly }: Reading, byMeter: boolean): Channel {
-  const floor = Math.max(LEAST_HEAT, 0.1 * meanOf(hourly));
-  const at = { room: 'the home', roomIndex: -1, quantity: 'heating', name: 'heating' } as const;
-  if (!byMeter) return { ...at, unit: 'W', observed: hourly, floor };
-  return { ...at, unit: 'W', observed: meansOver(hourly, DAILY), over: DAILY, floor };
-}
-
 /** What the plan's scenario says of logged gas and electricity that heats no rooms. */
 function besideOf({ scenario, plan }: FitRequest): Beside {
   const { log = {} } = scenario.checked.get(plan) ?? {};
@@ -292,97 +227,15 @@ function besideOf({ scenario, plan }: FitRequest): Beside {
   };
 }
 
-function adjustablesOf(
-  group: FittedStage['group'],
-  { request, readings: { rooms }, division }: Work,
-  plan: PreparedPlan,
-): Adjustable[] {
-  const { scenario } = request;
-  const raw = rawOf(request);
-  const named = (has: (room: Readings['rooms'][number]) => boolean) =>
-    rooms.filter(has).map((room) => room.name);
-  const logged: Logged = {
-    humid: named(({ humidity }) => humidity !== null),
-    warm: named(({ temperature }) => temperature !== null),
-    metered: named(({ heat }) => heat !== null),
-    mild: mildHours(request, division) >= FEWEST_MILD,
-    absent: absentParts(plan.home),
-    species: GASES.filter((gas) => rooms.some(({ species }) => species[gas] !== undefined)),
-  };
-  const of = group === 'water' ? waterAdjustables : heatAdjustables;
-  return of(raw, plan.assumed, scenario.doubts, logged);
-}
-
 /** The scenario with its plan laid on, as plain values. */
 function rawOf({ scenario, plan }: FitRequest): unknown {
   const chain = planChain(scenario.yaml.value, plan);
   return mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
 }
 
-/** Of walls, roofs and floors those that a home has none of. */
-function absentParts({ elements }: Home): readonly string[] {
-  const has = (kind: 'wall' | 'roof' | 'floor', to: 'outdoors' | 'ground') =>
-    elements.some((one) => one.kind === kind && one.far.to === to);
-  const parts = [
-    ['wall', has('wall', 'outdoors')],
-    ['roof', has('roof', 'outdoors')],
-    ['floor', has('floor', 'ground')],
-    ['exposed floor', has('floor', 'outdoors')],
-  ] as const;
-  return parts.flatMap(([part, there]) => (there ? [] : [part]));
-}
-
-/** Share of the fitted hours in which it was mild outdoors. [-] */
-function mildHours({ weather }: FitRequest, division: Division): number {
-  const fitted = weatherOfHours(weather, division, 0, division.withheld);
-  return fitted.filter((t) => t > MILD).length / Math.max(1, fitted.length);
-}
-
-/** The first file of a log. */
-const placeOf = (log: Log) => ({
-  ...{ file: log.series[0]?.from.split(', ')[0] ?? 'the log', line: 0, column: 0, where: '' },
-});
-
-function requireHours({ log, weather }: FitRequest, { hours }: Division): void {
-  if (hours >= FEWEST_HOURS) return;
-  const day = (utc: number) => new Date(utc * 1000).toISOString().slice(0, 10);
-  const weatherEnd = weather.start + weather.count * weather.step;
-  throw new InputProblems([
-    {
-      ...placeOf(log),
-      expected: 'a log and weather that have at least a week in common',
-      got: `${Math.round(hours / 24)} days: the log from ${day(log.start)} to ${day(log.end)}, the weather from ${day(weather.start)} to ${day(weatherEnd)}`,
-      hint: 'measured weather of the same days is needed; --weather names another file',
-    },
-  ]);
-}
-
-function requireReadings({ log }: FitRequest, { rooms }: Readings): void {
-  if (rooms.some(({ temperature, humidity }) => temperature !== null || humidity !== null)) return;
-  const found = log.series
-    .map(({ quantity, room, place }) => `${quantity} of ${room ?? `the ${place}`}`)
-    .join(', ');
-  const names = rooms.map(({ name }) => name).join(', ');
-  throw new InputProblems([
-    {
-      ...placeOf(log),
-      expected: `temperature or humidity of a room: ${names}`,
-      got: found,
-      hint: 'say under "log: readings:" of the scenario which room and quantity a column is',
-    },
-  ]);
-}
-
 const MOST_RUNS = { water: 150, heat: 400 } as const;
 /** Of those of water, for a first search. */
 const ROUGH_RUNS = 45;
-const DAILY = 24;
-/** [W] */
-const LEAST_HEAT = 20;
 const HOUR = 3600;
 /** Days before the log that runs may look back at. [s] */
 const BEFORE = 30 * 86_400;
-/** Outdoors [°C], and the share of the fitted hours from which windows may tell. */
-const MILD = 6;
-const FEWEST_MILD = 0.05;
-const FEWEST_HOURS = 7 * 24;

@@ -1,0 +1,67 @@
+import type { Home } from '../home/home.ts';
+import {
+  type Adjustable,
+  heatAdjustables,
+  type Logged,
+  waterAdjustables,
+} from '../scenario/edits/adjustables.ts';
+import type { PreparedPlan } from '../scenario/prepared.ts';
+import type { Scenario } from '../scenario/read-scenario.ts';
+import type { Weather } from '../weather/weather.ts';
+import type { FitGroup } from './channels-of.ts';
+import { GASES, type Readings } from './readings/readings.ts';
+import type { Division } from './readings/span-of.ts';
+import { weatherOfHours } from './readings/weather-of-hours.ts';
+
+/** A log and what it is of. */
+export interface AdjustedFrom {
+  readonly scenario: Scenario;
+  /** The plan that was lived in, as plain values, and prepared. */
+  readonly raw: unknown;
+  readonly plan: PreparedPlan;
+  readonly weather: Weather;
+  readonly readings: Readings;
+  readonly division: Division;
+}
+
+/** What a fit may change in one stage, by what was logged. */
+export function adjustablesOf(
+  group: FitGroup,
+  { scenario, raw, plan, weather, readings: { rooms }, division }: AdjustedFrom,
+): Adjustable[] {
+  const named = (has: (room: Readings['rooms'][number]) => boolean) =>
+    rooms.filter(has).map((room) => room.name);
+  const logged: Logged = {
+    humid: named(({ humidity }) => humidity !== null),
+    warm: named(({ temperature }) => temperature !== null),
+    metered: named(({ heat }) => heat !== null),
+    mild: mildHours(weather, division) >= FEWEST_MILD,
+    absent: absentParts(plan.home),
+    species: GASES.filter((gas) => rooms.some(({ species }) => species[gas] !== undefined)),
+  };
+  const of = group === 'water' ? waterAdjustables : heatAdjustables;
+  return of(raw, plan.assumed, scenario.doubts, logged);
+}
+
+/** Of walls, roofs and floors those that a home has none of. */
+function absentParts({ elements }: Home): readonly string[] {
+  const has = (kind: 'wall' | 'roof' | 'floor', to: 'outdoors' | 'ground') =>
+    elements.some((one) => one.kind === kind && one.far.to === to);
+  const parts = [
+    ['wall', has('wall', 'outdoors')],
+    ['roof', has('roof', 'outdoors')],
+    ['floor', has('floor', 'ground')],
+    ['exposed floor', has('floor', 'outdoors')],
+  ] as const;
+  return parts.flatMap(([part, there]) => (there ? [] : [part]));
+}
+
+/** Share of the fitted hours in which it was mild outdoors. [-] */
+function mildHours(weather: Weather, division: Division): number {
+  const fitted = weatherOfHours(weather, division, 0, division.withheld);
+  return fitted.filter((t) => t > MILD).length / Math.max(1, fitted.length);
+}
+
+/** Outdoors [°C], and the share of the fitted hours from which windows may tell. */
+const MILD = 6;
+const FEWEST_MILD = 0.05;
