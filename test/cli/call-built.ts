@@ -25,6 +25,12 @@ export async function calledHere(args: readonly string[], over: Partial<Io> = {}
   return { status, signal: null, ...said };
 }
 
+/** What it says with threads, as many as a process of its own would have. */
+export async function calledWithThreads(args: readonly string[], over: Partial<Io> = {}) {
+  const { startWorkers } = await builtIo();
+  return calledHere(args, { startWorkers, ...over });
+}
+
 /** Files, terminal and signals as the program has them. */
 export async function builtIo(): Promise<Io> {
   const { version } = JSON.parse(readFileSync('package.json', 'utf8'));

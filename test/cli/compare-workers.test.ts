@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import type { Io } from '../../src/cli/io.ts';
 import { BIN, BUILD_TIME, called, imported, requireBuild } from './built-program.ts';
-import { builtIo, calledHere } from './call-built.ts';
+import { builtIo, calledHere, calledWithThreads } from './call-built.ts';
 import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -40,24 +40,26 @@ function folderWith(name: string, text: string, weather = YEAR): string {
   return folder;
 }
 
-/** What the same program says where it has no threads. */
-async function alone(args: readonly string[], cwd: string) {
+/** What the program says in this process, called in a folder, unless told otherwise without threads. */
+async function here(args: readonly string[], cwd: string, call = calledHere) {
   const io = await builtIo();
   const readText: Io['readText'] = (path, limit) => io.readText(join(cwd, path), limit);
-  return calledHere(args, { readText });
+  return call(args, { readText });
 }
 
-test.each([[['--csv']], [['--json', '--doubt', '4']]])(
-  'threads give the very bytes of one: %j',
-  async (options) => {
-    const folder = folderWith(`all${options.join('')}`, HOME, JANUARY);
-    const args = ['compare', 'cottage.yaml', ...options];
-    const threads = await called(args, folder);
-    expect(threads).toMatchObject({ status: 0, err: '' });
-    expect(threads.out).toContain('both');
-    expect(await alone(args, folder)).toEqual(threads);
-  },
-);
+const withThreads = (args: readonly string[], cwd: string) => here(args, cwd, calledWithThreads);
+
+test.each([
+  [['--csv'], called],
+  [['--json', '--doubt', '4'], withThreads],
+])('threads give the very bytes of one: %j', async (options, call) => {
+  const folder = folderWith(`all${options.join('')}`, HOME, JANUARY);
+  const args = ['compare', 'cottage.yaml', ...options];
+  const threads = await call(args, folder);
+  expect(threads).toMatchObject({ status: 0, err: '' });
+  expect(threads.out).toContain('both');
+  expect(await here(args, folder)).toEqual(threads);
+});
 
 test('of two plans that leave the formulas, the first is told, once', async () => {
   const oven = `nook: { floor area: 1, height: 2, elements: [], emitter: none, panes: [{ area: 50,

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { all, byId, readMarkup, textOf } from '../report/page/read-markup.ts';
 import { BUILD_TIME, called, requireBuild } from './built-program.ts';
-import { builtIo, calledHere } from './call-built.ts';
+import { builtIo, calledHere, calledWithThreads } from './call-built.ts';
 import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -39,12 +39,11 @@ const REPORT = [
 ];
 
 test('threads give the very bytes of running all in one, and say what cannot be run', async () => {
-  const { status, out, err } = await called(REPORT, root);
-  expect({ status, out }).toEqual({ status: 0, out: '' });
-  expect(err).toMatch(/^reports\/cottage\.html written, from \d+ runs\n$/);
-  const page = readFileSync(join(root, 'reports', 'cottage.html'), 'utf8');
-
-  expect((await alone()) === page, 'bytes of threads and of one').toBe(true);
+  const { page, ...said } = await reported(calledWithThreads);
+  expect(said).toMatchObject({ status: 0, out: '' });
+  expect(said.err).toMatch(/^reports\/cottage\.html written, from \d+ runs\n$/);
+  const alone = await reported(calledHere);
+  expect(alone.page === page, 'bytes of threads and of one').toBe(true);
 
   const read = readMarkup(page);
   expect(textOf(byId(read, 'doubts'))).toContain('1 whose low or high is no home any more');
@@ -72,16 +71,17 @@ test('what goes wrong in a thread ends the program in words', async () => {
   expect(existsSync(join(folder, 'page.html'))).toBe(false);
 });
 
-/** The page of the same call without threads, under the same names of files. */
-async function alone(): Promise<string> {
-  const written: string[] = [];
+/** The page, and what is said of it, of a call in this process from the folder. */
+async function reported(call: typeof calledHere) {
+  let page = '';
   const { readText } = await builtIo();
-  const { status } = await calledHere(REPORT, {
+  const said = await call(REPORT, {
     readText: (path, limit) => readText(join(root, path), limit),
-    writeWhole: async (_: string, text: string) => void written.push(text),
+    writeWhole: async (_: string, text: string) => {
+      page += text;
+    },
     makeFolder: async () => {},
     requireWritable: async () => {},
   });
-  expect(status).toBe(0);
-  return written.join('');
+  return { page, ...said };
 }

@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { BIN, BUILD_TIME, called, ending, requireBuild } from './built-program.ts';
-import { calledHere } from './call-built.ts';
+import { calledHere, calledWithThreads } from './call-built.ts';
 import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -54,7 +54,8 @@ test('threads give the very bytes of one, in the order of the runs', async () =>
     parts.push(linesOf(join(folder, `${i}.ndjson`)));
   }
   expect(await sweepHere(folder, 'one.ndjson')).toMatchObject({ status: 0, err: '' });
-  expect(await sweep(folder, 'two.ndjson', '--threads', '2')).toMatchObject({ status: 0, err: '' });
+  const two = [...wordsOf(folder, 'two.ndjson'), '--threads', '2'];
+  expect(await calledWithThreads(two)).toMatchObject({ status: 0, err: '' });
   const whole = linesOf(join(folder, 'all.ndjson'));
   expect(linesOf(join(folder, 'one.ndjson'))).toEqual(whole);
   expect(linesOf(join(folder, 'two.ndjson'))).toEqual(whole);
