@@ -16,9 +16,22 @@ export function programFiles(): ReadonlySet<string> {
   return reached;
 }
 
-/** Static, dynamic and type-position imports, and re-exports, in the order of the text. */
-export function importsOf(ast: ts.SourceFile): { target: string; typeOnly: boolean }[] {
-  const found: { target: string; typeOnly: boolean }[] = [];
+/** Static, dynamic and type-position imports, and re-exports, in the order of the text; kept for whoever asks again. */
+export function importsOf(ast: ts.SourceFile): readonly Import[] {
+  const known = imports.get(ast) ?? importsIn(ast);
+  imports.set(ast, known);
+  return known;
+}
+
+interface Import {
+  readonly target: string;
+  readonly typeOnly: boolean;
+}
+
+const imports = new WeakMap<ts.SourceFile, readonly Import[]>();
+
+function importsIn(ast: ts.SourceFile): Import[] {
+  const found: Import[] = [];
   const note = (target: ts.Node | undefined, typeOnly: boolean) => {
     if (target !== undefined && ts.isStringLiteral(target))
       found.push({ target: target.text, typeOnly });

@@ -1,9 +1,12 @@
+import { readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { filesUnder, parse, walk } from '../reference/imports.ts';
 
 test('species are named in their own files and nowhere else in the code', () => {
-  const naming = filesUnder('src').filter((file) => namesIn(parse(file)).length > 0);
+  const naming = filesUnder('src')
+    .filter((file) => readFileSync(file, 'utf8').match(NAMES) !== null) // the others need no parser
+    .filter((file) => namesIn(parse(file)).length > 0);
   expect(naming).toEqual(OWN_FILES);
 });
 
