@@ -1,28 +1,24 @@
-import { spawn } from 'node:child_process';
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { type AskedOption, type Asking, Interrupted } from '../../src/cli/asking.ts';
+import { httpGet } from '../../src/cli/fetch/http-get.ts';
 import { main } from '../../src/cli/main.ts';
 import { QUESTIONNAIRE } from '../../src/scenario/start/questionnaire.ts';
 import { InputProblems } from '../../src/units/problem.ts';
-import { BIN, BUILD_TIME, ending, requireBuild } from './built-program.ts';
 import { fakeIo } from './fake-io.ts';
 import { loopback, says } from './fetch/loopback.ts';
 import { typicalYear } from './fetch/service-answers.ts';
-import { temporaryFolder } from './temporary-folder.ts';
 
 const SALTMERE = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const atHand = () =>
   ({ 'package/weather/saltmere-typical.csv': SALTMERE }) as Record<string, string>;
 
 describe('a newcomer, from nothing to a first answer', () => {
-  const folder = temporaryFolder();
   let service: Awaited<ReturnType<typeof loopback>>;
   beforeAll(async () => {
-    await requireBuild();
     service = await loopback(says(typicalYear(51.5, -0.1), 'text/csv'));
-  }, BUILD_TIME);
+  });
+  afterEach(() => vi.unstubAllEnvs());
   afterAll(() => service.end());
 
   const ANSWERS = `place: London
@@ -42,11 +38,12 @@ worst room: main bedroom
 
   test('takes at most 25 answers and a minute of machine time', async () => {
     expect(ANSWERS.trim().split('\n').length).toBeLessThanOrEqual(25);
-    writeFileSync(join(folder, 'answers.yaml'), ANSWERS);
-    const env = { ...process.env, ROOMBALANCE_PVGIS: service.address, XDG_CACHE_HOME: folder };
+    vi.stubEnv('ROOMBALANCE_PVGIS', service.address);
+    const { io, said, files } = fakeIo({ ...atHand(), 'answers.yaml': ANSWERS });
+    const get = (address: string) => httpGet(address, 'test');
     const before = performance.now();
-    const args = [BIN, 'start', 'home.yaml', '--answers', 'answers.yaml'];
-    const { status, out, err } = await ending(spawn(process.execPath, args, { cwd: folder, env }));
+    const status = await main(['start', 'home.yaml', '--answers', 'answers.yaml'], { ...io, get });
+    const { out, err } = said;
     expect(status, err).toBe(0);
     expect(performance.now() - before).toBeLessThan(60_000);
     expect(service.asked).toEqual(['/tmy?lat=51.5&lon=-0.1&outputformat=csv']);
@@ -59,10 +56,11 @@ worst room: main bedroom
     expect(out).toMatch(/^Buy dehumidifier for 180 GBP\?/m);
     expect(out).toMatch(/^Three answers would narrow this most \(cold corners over 80 %/m);
     expect(out.match(/^[123]\. /gm)).toEqual(['1. ', '2. ', '3. ']);
-    expect(readFileSync(join(folder, 'home-weather.csv'), 'utf8')).toMatch(/^# licence: /m);
-    const written = readFileSync(join(folder, 'home.yaml'), 'utf8');
-    expect(written).toMatch(/^# yaml-language-server: \$schema=.*docs\/scenario\.schema\.json\n/);
-    expect(readdirSync(folder).filter((name) => name.startsWith('home'))).toEqual([
+    expect(files['home-weather.csv']).toMatch(/^# licence: /m);
+    expect(files['home.yaml']).toMatch(
+      /^# yaml-language-server: \$schema=.*docs\/scenario\.schema\.json\n/,
+    );
+    expect(Object.keys(files).filter((name) => name.startsWith('home'))).toEqual([
       'home-weather.csv',
       'home.yaml',
     ]);
@@ -93,12 +91,13 @@ function person(given: Record<string, string | string[]>, breaksOffAt: string | 
   return { asking: async () => asking, heard };
 }
 
-/** What is quick to run: one room, and few plans. */
+/** What is quick to run: one room, and few plans, in the two months that are always run. */
 const SMALL = { size: '1', bothers: ['cost'], heat: 'electric heaters' };
+const TWO_MONTHS = SALTMERE.replace('# typical: true\n', '').replace(/^2023-03-01.*/ms, '');
 
 describe('a questionnaire that is broken off', () => {
   test('is kept, and the same call goes on from there', async () => {
-    const files = atHand();
+    const files: Record<string, string> = { 'package/weather/saltmere-typical.csv': TWO_MONTHS };
     const { io, said } = fakeIo(files);
     const first = person({ ...SMALL, title: 'Mill' }, 'heat');
     expect(await main(['start'], { ...io, asking: first.asking })).toBe(1);
