@@ -5,10 +5,12 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { main } from '../../../src/cli/main.ts';
 import { SMALL_HOME, writeSmallHome } from '../../browser/small-home.ts';
 import { BIN, BUILD_TIME, ending, requireBuild } from '../built-program.ts';
+import { calledHere } from '../call-built.ts';
 import { fakeIo } from '../fake-io.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 const folder = temporaryFolder();
+const SMALL = join(folder, 'small.yaml');
 
 beforeAll(async () => {
   await requireBuild();
@@ -28,6 +30,31 @@ async function serving(...more: readonly string[]) {
   return { address, ended, pid: child.pid, end: (signal: NodeJS.Signals) => child.kill(signal) };
 }
 
+/** A server of it in this process. */
+function servingHere(...more: readonly string[]) {
+  const said = { out: '', err: '' };
+  let end = () => {};
+  let tell: (address: string) => void = () => {};
+  const address = new Promise<string>((done) => {
+    tell = done;
+  });
+  const ended = calledHere(['serve', SMALL, ...more], {
+    cacheFolder: async () => join(folder, 'roombalance'),
+    untilEnded: () =>
+      new Promise((done) => {
+        end = done;
+      }),
+    out: (text) => {
+      said.out += text;
+      tell(text.trim());
+    },
+    err: (text) => {
+      said.err += text;
+    },
+  });
+  return { said, address, ended, end: () => end() };
+}
+
 describe('roombalance serve', () => {
   test('says its address, shows the home, and ends well by Ctrl-C', async () => {
     const { address, ended, end } = await serving('small.yaml');
@@ -44,24 +71,24 @@ describe('roombalance serve', () => {
   test('a port that is taken is told; two on one scenario get along, and know it', async () => {
     const first = await serving('small.yaml');
     const { port } = new URL(first.address);
-    const taken = await serving('small.yaml', '--port', port);
-    expect(taken.address).toBe(
+    const taken = servingHere('--port', port);
+    expect(await taken.ended).toMatchObject({ status: 1, out: '' });
+    expect(taken.said.err).toBe(
       `error: --port ${port}: something listens there already, perhaps another roombalance serve.\n` +
         'Name another, or none for any that is free.\n',
     );
-    expect((await taken.ended).status).toBe(1);
-    const second = await serving('small.yaml');
-    const pages = await Promise.all([first, second].map(({ address }) => fetch(address)));
+    const second = servingHere();
+    const addresses = [first.address, await second.address];
+    const pages = await Promise.all(addresses.map((address) => fetch(address)));
     expect(pages.map(({ status }) => status)).toEqual([200, 200]);
     first.end('SIGTERM');
-    second.end('SIGTERM');
+    second.end();
     expect((await first.ended).status).toBe(0);
-    expect(await second.ended).toMatchObject({
-      status: 0,
-      err:
-        'small.yaml is shown to this machine alone; Ctrl-C ends that.\n' +
-        `note: process ${first.pid} shows small.yaml already, at port ${port}; both follow it.\nEnded.\n`,
-    });
+    expect((await second.ended).status).toBe(0);
+    expect(second.said.err).toBe(
+      `${SMALL} is shown to this machine alone; Ctrl-C ends that.\n` +
+        `note: process ${first.pid} shows ${SMALL} already, at port ${port}; both follow it.\nEnded.\n`,
+    );
     expect(readdirSync(join(folder, 'roombalance', 'served'))).toEqual([]);
   });
 
