@@ -13,10 +13,16 @@ export interface Season {
 }
 
 /**
- * Fit the annual cycle to the outdoor temperature. A file that covers less than nine tenths of a year
- * has none: its mean stands for the year and the amplitude is 0.
+ * Fit the annual cycle to the outdoor temperature, once for all runs under one weather. A file that
+ * covers less than nine tenths of a year has none: its mean stands for the year and the amplitude is 0.
  */
 export function seasonOf(weather: Weather): Season {
+  const season = SEASONS.get(weather) ?? fitted(weather);
+  SEASONS.set(weather, season);
+  return season;
+}
+
+function fitted(weather: Weather): Season {
   const { count, step, start, temperature } = weather;
   let sum = 0;
   let cosine = 0;
@@ -41,6 +47,7 @@ export function seasonOf(weather: Weather): Season {
   };
 }
 
+const SEASONS = new WeakMap<Weather, Season>();
 const DAY = 86_400;
 const YEAR = 365.25;
 const MOST_OF_A_YEAR = 0.9;

@@ -58,10 +58,10 @@ const npx = (...args: string[]) => {
 };
 
 test('the package answers a first question in an empty folder, without a network', async () => {
-  // A small home and no wish besides warmth, so that it takes half the time of the usual answers.
+  // A small home and few plans, so that it takes half the time of the usual answers.
   writeFileSync(
     join(root, 'small.yaml'),
-    'kind: flat\nsize: "1"\npeople: 1 adult\nbothers: [cold]\n',
+    'kind: flat\nsize: "1"\npeople: 1 adult\nheat: nothing\nbothers: [cost]\n',
   );
   const { status, out, err } = await npx('start', '--yes', '--answers', join(root, 'small.yaml'));
   expect([status, err]).toEqual([0, expect.stringContaining('Written: home.yaml')]);

@@ -70,6 +70,7 @@ export interface PlanDrawsSetup extends DrawChoice {
 /** Runs a plan and its baseline with every draw; null where nothing is in doubt or no draw is a home. */
 export async function planDraws(setup: PlanDrawsSetup): Promise<PlanDraws | null> {
   const { scenario, files, baseline, plan, air, samples, seed, years, run } = setup;
+  if (samples === 0) return null;
   const both = [baseline, plan];
   const { drawn: inputs, leftAside } = setAside(
     sampledInputs(scenario, both, air),
@@ -80,7 +81,7 @@ export async function planDraws(setup: PlanDrawsSetup): Promise<PlanDraws | null
       return prepareVariant(scenario, files, { ...variant, set });
     },
   );
-  if (samples === 0 || inputs.length === 0) return null;
+  if (inputs.length === 0) return null;
   const plans = both.map(({ variant }) => variant);
   const { dt: step } = baseline.prepared;
   const asked = { plans, inputs, leftAside, samples, seed, years, step, run };
