@@ -94,14 +94,20 @@ export function integrateHome(
         y = end;
         return;
       }
+      // From the last moment that is known to be too early, not from the start again and again.
       let early = at;
       let late = to;
       while (late - early > 1e-3) {
         const middle = (early + late) / 2;
-        if (breaks(now, middle, integrate(now, at, middle, y))) late = middle;
-        else early = middle;
+        const state = integrate(now, early, middle, y);
+        if (breaks(now, middle, state)) {
+          late = middle;
+        } else {
+          early = middle;
+          y = state;
+        }
       }
-      y = integrate(now, at, late, y);
+      y = integrate(now, early, late, y);
       at = late;
       // Whoever has just crossed its setting is at it.
       for (const [i, valve] of valves.entries()) {
