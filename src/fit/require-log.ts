@@ -14,7 +14,10 @@ export function requireHours(log: Log, weather: Weather, { hours }: Division): v
       ...placeOf(log),
       expected: 'a log and weather that have at least a week in common',
       got: `${Math.round(hours / 24)} days: the log from ${day(log.start)} to ${day(log.end)}, the weather from ${day(weather.start)} to ${day(weatherEnd)}`,
-      hint: 'measured weather of the same days is needed; --weather names another file',
+      hint:
+        log.end - log.start < FEWEST_HOURS * 3600
+          ? 'three weeks of readings are the least from which habits show'
+          : 'measured weather of the same days is needed; --weather names another file',
     },
   ]);
 }

@@ -33,6 +33,15 @@ async function fitting(log: string, ...more: string[]) {
   return { status, ...said, files };
 }
 
+test('a log of a few days is told to be short, not that its weather is wrong', async () => {
+  const log = `time,den temperature\n${hourly('2024-01-08', 5, (n) => `${20 + (n % 5)}`)}`;
+  const { status, err } = await fitting(log);
+  expect(status).toBe(2);
+  expect(err).toMatch(
+    /got 5 days: .* \(three weeks of readings are the least from which habits show\)$/m,
+  );
+});
+
 test('a log of other days than the weather is refused with both spans', async () => {
   const log = `time,den temperature\n${hourly('2024-05-01', 30, (n) => `${20 + (n % 5)}`)}`;
   const { status, out, err } = await fitting(log);
@@ -122,7 +131,7 @@ test.each([
   [
     'a room that the home does not have',
     `time,attic temperature\n${hourly('2024-01-08', 28, (n) => `${20 + (n % 5)}`)}`,
-    'got none (attic temperature: no room is called "attic") (say what columns are under "log: readings:" of a scenario)',
+    'got none (attic temperature: no room is called "attic") (say what columns are under "log: readings:" of a scenario, whose rooms are den)',
   ],
   [
     'nothing to fit to',

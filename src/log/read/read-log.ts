@@ -24,7 +24,7 @@ export function readLog(texts: readonly LogText[], options: LogOptions): ReadLog
   const files = read.flatMap((each) => (each === null ? [] : [each.understood]));
   if (problems.length === 0) problems.push(...unknownNames(read, options, texts[0]?.file ?? ''));
   const series = joinSeries(read.flatMap((each) => each?.series ?? []));
-  if (problems.length === 0 && series.length === 0) problems.push(nothingIn(files));
+  if (problems.length === 0 && series.length === 0) problems.push(nothingIn(files, options.rooms));
   if (problems.length === 0 && series.length > 0 && series.every(standsStill))
     problems.push(stuck(files));
   if (problems.length > 0) throw new InputProblems(problems);
@@ -34,13 +34,13 @@ export function readLog(texts: readonly LogText[], options: LogOptions): ReadLog
   return { log, files };
 }
 
-function nothingIn(files: readonly UnderstoodFile[]): Problem {
+function nothingIn(files: readonly UnderstoodFile[], rooms: readonly string[]): Problem {
   const why = files.flatMap(({ leftOut }) => leftOut.map(({ name, why }) => `${name}: ${why}`));
   return {
     ...{ file: files[0]?.file ?? 'log', line: 0, column: 0, where: '' },
     expected: 'a column with readings of temperature, humidity or something else that is known',
     got: why.length === 0 ? 'none' : `none (${why.slice(0, MOST_SAID).join('; ')})`,
-    hint: 'say what columns are under "log: readings:" of a scenario',
+    hint: `say what columns are under "log: readings:" of a scenario${rooms.length === 0 ? '' : `, whose rooms are ${rooms.join(', ')}`}`,
   };
 }
 

@@ -41,7 +41,7 @@ function strangeValues({ stages, stated }: HomeFit): string[] {
       ? 'a sensor that reads wrongly, or people who live otherwise than the scenario says'
       : `something that the scenario states and the fit therefore leaves alone: ${andList(stated)}. Put what is not known for certain under "doubts", or leave it out, and fit again`;
   return [
-    `Far from what is usual: ${strange.join('; ')}. Perhaps ${it} stand${strange.length === 1 ? 's' : ''} for ${instead}.`,
+    `Far from what is usual: ${strange.join('; ')}. The home may be so, or ${it} stand${strange.length === 1 ? 's' : ''} for ${instead}.`,
   ];
 }
 

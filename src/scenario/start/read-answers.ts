@@ -1,4 +1,5 @@
 import { InputProblems } from '../../units/problem.ts';
+import { ageOf } from '../presets/fabric.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { placed } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
@@ -36,6 +37,8 @@ export function readAnswers(
       answers[id] = words as string | string[];
     }
   }
+  const { built } = answers;
+  if (typeof built === 'string' && YEAR.test(built)) answers['built'] = ageOf(Number(built));
   const tariff = tariffOf(answers);
   if (tariff !== null) answers['tariff'] = tariff;
   for (const { id, expected, hint } of troublesOf(questions, answers, context)) {
@@ -52,6 +55,9 @@ export const answersText = (answers: Answers): string =>
   Object.entries(answers)
     .map(([id, given]) => `${keyLine(id, given)}\n`)
     .join('');
+
+/** A year stands for the age band that it lies in. */
+const YEAR = /^(1[5-9]|20)\d\d$/;
 
 const plainText = (value: unknown): string | null =>
   typeof value === 'string' || typeof value === 'number' ? String(value) : null;

@@ -84,7 +84,7 @@ describe('a value far from what any home has', () => {
     expect(
       cautions(fitOf([strange(-4)], { stated: ['air leakage at 50 Pa (4.00/h)'] })),
     ).toStrictEqual([
-      'Far from what is usual: co2 of a body awake (0.0107, usually 0.0140 to 0.0240 m3/h). Perhaps it stands for something that the scenario states and the fit therefore leaves alone: air leakage at 50 Pa (4.00/h). Put what is not known for certain under "doubts", or leave it out, and fit again.',
+      'Far from what is usual: co2 of a body awake (0.0107, usually 0.0140 to 0.0240 m3/h). The home may be so, or it stands for something that the scenario states and the fit therefore leaves alone: air leakage at 50 Pa (4.00/h). Put what is not known for certain under "doubts", or leave it out, and fit again.',
     ]);
     expect(cautions(fitOf([strange(-4)]))?.[0]).toContain('a sensor that reads wrongly');
   });

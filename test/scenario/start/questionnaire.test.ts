@@ -114,6 +114,15 @@ describe('answers that will not do are told with their place', () => {
     expect(readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT)['tariff']).toBe(tariff);
   });
 
+  test.each([
+    ['1990', '1983-1990'],
+    ['1880', 'before 1900'],
+    ['2024', '2007 on'],
+  ])('built in %s lies in the band %s', (year, band) => {
+    const read = readAnswers(`built: ${year}`, 'a.yaml', QUESTIONNAIRE, CONTEXT);
+    expect(read['built']).toBe(band);
+  });
+
   test('what contradicts the price is refused', () => {
     const read = (text: string) => () => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT);
     expect(read('tariff: one price\nelectricity: 0.30 / 0.10 00:30-05:30')).toThrow(
