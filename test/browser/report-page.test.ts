@@ -136,7 +136,9 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
         getComputedStyle(document.activeElement).outlineStyle]`);
     };
     expect(await at()).toEqual(['Skip to the answer', 'solid']);
-    for (const section of SECTIONS) expect(await at()).toEqual([section, 'solid']);
+    // The script puts the way to its knobs behind the plans, where they stand.
+    const walked = SECTIONS.toSpliced(2, 0, 'Try it');
+    for (const section of walked) expect(await at()).toEqual([section, 'solid']);
   });
 });
 
