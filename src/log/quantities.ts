@@ -83,7 +83,7 @@ const HOUSE: readonly LoggedQuantityFacts[] = [
     },
   },
   {
-    ...{ name: 'device power', unit: 'W', words: 'power of a device', range: [0, 2e4] },
+    ...{ name: 'device power', unit: 'W', words: 'power of a device', range: [-1e5, 1e5] },
     ...{ reading: 'instant', called: /\bdevice power\b/ },
   },
 ];

@@ -92,7 +92,8 @@ function byUnit(unit: string, words: string) {
   if (unit === '%') return named('relative humidity');
   if (!isPower(unit)) return undefined;
   if (/\bheat ?pump\b/.test(words)) return named('heating electricity');
-  return words.match(HEATING) !== null ? named('heating power') : undefined;
+  if (words.match(HEATING) !== null) return named('heating power');
+  return /\b(plug|socket)\b/.test(words) ? named('electricity') : undefined;
 }
 
 const isPower = (unit: string): boolean =>
@@ -143,7 +144,7 @@ const FILLER =
 const HEATING = /\b(heat ?pump|heating|heater|radiator|(outdoor|indoor) unit)s?\b/g;
 /** What is left of a name of the meter of the whole home. */
 const WHOLE =
-  /\b(house|household|home|flat|whole|total|all|main|mains|grid|import|supply|smart|net|day|night|tariff|plug|power|energy|meter|electric(ity|al)?|usage|used|use|consumption|\d+)\b/g;
+  /\b(house|household|home|flat|whole|total|all|main|mains|grid|import|supply|smart|net|day|night|tariff|plug|socket|power|energy|meter|electric(ity|al)?|usage|used|use|consumption|\d+)\b/g;
 /** What draws power and heats no home. */
 const APPLIANCE = /\b(dehumidifier|humidifier|purifier|extract(or)? fan|fan)\b/;
 /** Quantities that devices may be told by. */

@@ -174,10 +174,19 @@ describe('what draws and what gives power', () => {
     // what is neither of the home as a whole nor anything that heats it
     ['Bedroom purifier power (W)', 'device power', 'bedroom purifier'],
     ['Fridge plug power (W)', 'device power', 'fridge'],
+    ['Fridge plug (W)', 'device power', 'fridge'],
+    ['Solar power (W)', 'device power', 'solar'],
     ['Smart meter electricity total (kWh)', 'electricity', 'home'],
     ['House power (W)', 'electricity', 'home'],
   ])('%s is %s of %s', (name, quantity, whose) => {
     expect(taken(name)).toEqual([quantity, whose]);
+  });
+
+  test('what feeds power in is no reason to refuse a file', () => {
+    const rows = Array.from({ length: 9 }, (_, k) => `2025-01-31T12:0${k}Z,${k - 5},20`);
+    const { log } = read(`Time,Solar power (W),Bath T\n${rows.join('\n')}\n`, { rooms });
+    expect(log.series[0]).toMatchObject({ quantity: 'device power', device: 'solar' });
+    expect(log.series[0]!.values[0]).toBe(-5);
   });
 
   test('without a scenario a room is what its name leaves', () => {
