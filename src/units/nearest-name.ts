@@ -1,17 +1,19 @@
 /**
  * The known name that a mistyped one most likely meant, or null when none is near.
  *
- * Near: at most a third of the letters (and at least one) inserted, dropped, changed or swapped.
+ * Near: at most a third of the letters (and at least one) inserted, dropped, changed or swapped; before
+ * more than one such difference counts which name, alone, has all its words in what was typed or the other
+ * way round, such as "double" of "double glazed" and "semi-detached" of "semi".
  * Case, spaces, hyphens and underscores do not count. Names of more than 100 characters are near to
  * none: nobody mistypes them, and the search would take long.
  */
 export function nearestName(typed: string, known: Iterable<string>): string | null {
   if (typed.length > LONGEST) return null;
   const wanted = plain(typed);
+  const names = [...known].filter((name) => name.length <= LONGEST);
   let best: string | null = null;
   let least = Number.POSITIVE_INFINITY;
-  for (const name of known) {
-    if (name.length > LONGEST) continue;
+  for (const name of names) {
     const candidate = plain(name);
     const allowed = Math.max(1, Math.floor(Math.max(wanted.length, candidate.length) / 3));
     if (Math.abs(wanted.length - candidate.length) > allowed) continue;
@@ -21,7 +23,20 @@ export function nearestName(typed: string, known: Iterable<string>): string | nu
       least = distance;
     }
   }
-  return best;
+  return least <= 1 ? best : (nameByWords(typed, names) ?? best);
+}
+
+/** The name that shares most words with what was typed, all of its own or all of that; null for none or several. */
+function nameByWords(typed: string, known: readonly string[]): string | null {
+  const own = wordsOf(typed);
+  const shared = known.map((name) => {
+    const words = wordsOf(name);
+    const common = words.filter((word) => own.includes(word)).length;
+    return common === words.length || common === own.length ? common : 0;
+  });
+  const most = Math.max(0, ...shared);
+  const first = shared.indexOf(most);
+  return most === 0 || first !== shared.lastIndexOf(most) ? null : known[first]!;
 }
 
 /** Least number of insertions, deletions, changes and swaps of neighbours that turn a into b. */
@@ -43,6 +58,12 @@ function editDistance(a: string, b: string): number {
   }
   return previous[b.length]!;
 }
+
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[\s_-]+/)
+    .filter((word) => word !== '');
 
 const plain = (text: string): string => text.toLowerCase().replaceAll(/[\s_-]/g, '');
 

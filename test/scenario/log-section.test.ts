@@ -64,7 +64,7 @@ describe('the section on logs', () => {
     }
     expect(said.split('\n')).toEqual([
       'a.yaml:6:9: log.zone: expected a zone such as Europe/London, UTC, or hours ahead such as +01:00, got "Europe/Lundon" (did you mean "Europe/London"?)',
-      'a.yaml:7:10: log.dates: expected one of: day first, month first, year first, got "day"',
+      'a.yaml:7:10: log.dates: expected one of: day first, month first, year first, got "day" (did you mean "day first"?)',
       expect.stringMatching(
         /^a\.yaml:9:20: log\.readings\.A\.quantity: expected one of: .*, got "temprature" \(did you mean "temperature"\?\)$/,
       ),

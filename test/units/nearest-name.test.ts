@@ -26,6 +26,18 @@ describe('the nearest name', () => {
     expect(nearestName('baths2', ['batch', 'baths'])).toBe('baths');
   });
 
+  test('goes by whole words before several letters', () => {
+    const glazings = ['single', 'double', 'double low-e', 'triple'];
+    expect(nearestName('double glazed', glazings)).toBe('double'); // low-e is 6 letters off
+    expect(nearestName('double low e', glazings)).toBe('double low-e');
+    expect(nearestName('semi', ['terrace', 'semi-detached', 'detached'])).toBe('semi-detached');
+    expect(nearestName('detached', ['semi-detached', 'flat'])).toBe('semi-detached');
+    // Two names have one word of it each: neither is meant more.
+    expect(nearestName('night setpoint', ['night', 'setpoint'])).toBeNull();
+    // A letter is nearer than a word.
+    expect(nearestName('hall 2', ['hall', 'hall 1'])).toBe('hall');
+  });
+
   test('is none for more than 100 characters, at once', () => {
     const name = 'n'.repeat(100);
     expect(nearestName(`${name.slice(1)}x`, [name])).toBe(name);
