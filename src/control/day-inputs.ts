@@ -3,7 +3,7 @@ import { layOutActivity, layOutPerson } from './lay-out-day.ts';
 import { fillDecaying } from './schedules/decaying-sources.ts';
 import { fillSchedules } from './schedules/fill-schedule.ts';
 import { streamsOfPeople } from './schedules/irregular-days.ts';
-import { allOnHoliday } from './schedules/on-holiday.ts';
+import { somebodyAirs } from './schedules/somebody-airs.ts';
 
 /**
  * What people set, do and are during one range of control steps, laid out for the engine.
@@ -110,8 +110,7 @@ export function fillDayInputs(
   if (household.cooling !== undefined) {
     fillSchedules(day.coolingSetpoints, household.cooling, range);
   }
-  // Whoever is away opens no windows.
-  const airs = (date: number): boolean => !allOnHoliday(household, date);
+  const airs = somebodyAirs(household, streams);
   fillSchedules(day.openings, household.openings, range, undefined, airs);
   fillSchedules(day.openTimes, household.openings, range, Math.sign, airs);
   if (household.blinds !== undefined) fillSchedules(day.blinds, household.blinds, range);

@@ -15,7 +15,7 @@ export interface Household {
   /** One per room: setpoint of cooling [°C]; Infinity is off. Absent is off everywhere. */
   readonly cooling?: readonly WeekSchedule[];
   /** One per opening: share of its full area that stands open. [-] */
-  readonly openings: readonly WeekSchedule[];
+  readonly openings: readonly OpeningSchedule[];
   /** Share of every opening that stands open on average at 20 °C outdoors; absent means none. [-] */
   readonly openWhenMild?: number;
   /** One per blind of `Home.blinds`: 1 where it may be closed, 0 where it is open. Absent is open everywhere. [-] */
@@ -42,6 +42,17 @@ export interface DecayingSource {
 export interface WeekSchedule {
   readonly base: number;
   readonly spells: readonly (Spell & { readonly value: number })[];
+}
+
+/** When a window stands open by the clock, which somebody has to be there for. */
+export interface OpeningSchedule extends WeekSchedule {
+  readonly spells: readonly OpeningSpell[];
+}
+
+export interface OpeningSpell extends Spell {
+  readonly value: number;
+  /** Opened by a motor, whoever is at home. */
+  readonly byMotor?: boolean;
 }
 
 /** Span of local time that recurs on certain days of the week. */

@@ -9,7 +9,7 @@ import type { ScenarioData } from './model/scenario-model.ts';
 
 /**
  * Habits of airing by the clock for which nobody who lives in the home is usually there, nor has left
- * within a quarter of an hour. The windows are opened all the same: it may be a motor that does.
+ * within a quarter of an hour, so that the windows stay shut. It may be a motor that is meant.
  */
 export function nobodyAirs(
   { household }: Pick<ScenarioData, 'household'>,
@@ -18,7 +18,7 @@ export function nobodyAirs(
   const live = people.filter(({ guest }) => guest !== true);
   if (live.length === 0) return [];
   return (household?.airing ?? []).flatMap((habit): Notice[] => {
-    if (habit === USUAL) return [];
+    if (habit === USUAL || habit.by === 'motor') return [];
     const times = new Map<string, number[]>();
     for (const at of habit.at ?? []) {
       const alone = daysAlone(live, habit.days ?? EVERY_DAY, at);
@@ -30,7 +30,7 @@ export function nobodyAirs(
       id: 'nobody-airs',
       text:
         `Airing of ${windowsOf(habit)} at ${andList(list.map(timeOf))} finds nobody at home ${days}; ` +
-        'the windows are opened all the same. Is another time meant, or a motor that opens them?',
+        'the windows stay shut then. Is another time meant, or a motor that opens them (by: motor)?',
     }));
   });
 }

@@ -153,8 +153,9 @@ test('people add up, awake and asleep apart', () => {
 
 test('windows open by the clock unless all who live in the home are away that day', () => {
   const wednesday = [{ from: 104, to: 104 }];
+  const allDay = { days: EVERY_DAY, from: 0, to: 1440 };
   const person = (more: object) => ({
-    ...{ name: 'somebody', schedule: [], ...more },
+    ...{ name: 'somebody', schedule: [{ ...allDay, room: 0, asleep: false }], ...more },
     awake: { sensible: 75, vapour: 0, species: [0] },
     asleep: { sensible: 75, vapour: 0, species: [0] },
   });

@@ -178,7 +178,8 @@ export function randomHousehold(home: Home, seed: number): Household {
     openings: home.openings.map(() => ({
       base: 0,
       spells: [
-        { days: everyDay, from: 450, to: 460, value: 1 },
+        // By a motor: everybody has left half an hour before.
+        { days: everyDay, from: 450, to: 460, value: 1, byMotor: true },
         { days: everyDay, from: 1140, to: 1150, value: 0.5 },
       ],
     })),

@@ -15,7 +15,7 @@ const WORKER = `[{ name: one, schedule: [
   { room: bedroom, days: weekdays, from: "17:00", to: "08:00" },
   { room: bedroom, days: Sun, from: "00:00", to: "24:00" }] }]`;
 const text = (time: string, days: string, windows = 'bedroom') =>
-  `Airing of ${windows} at ${time} finds nobody at home ${days}; the windows are opened all the same. Is another time meant, or a motor that opens them?`;
+  `Airing of ${windows} at ${time} finds nobody at home ${days}; the windows stay shut then. Is another time meant, or a motor that opens them (by: motor)?`;
 
 test('airing by the clock in an empty home is asked about, with its days', () => {
   const at = (time: string, days = '') => asked(WORKER, `{ room: bedroom, at: "${time}"${days} }`);
@@ -50,4 +50,5 @@ test('a home in which nobody lives is none of that, nor habits that wait for som
     asked(WORKER, '{ room: bedroom, when: [{ room: bedroom, reading: co2, over: 1000 }] }'),
   ).toEqual([]);
   expect(asked(WORKER, 'usual')).toEqual([]);
+  expect(asked(WORKER, '{ room: bedroom, at: "12:00", by: motor }')).toEqual([]);
 });

@@ -12,14 +12,14 @@ import {
  * step, except that an infinite one (off) is never averaged: there what holds in the step's middle counts.
  *
  * @param of     what is laid out of each value of the schedules
- * @param begins whether spells that start on a local day take place
+ * @param begins whether a spell that starts on a local day takes place
  */
-export function fillSchedules(
+export function fillSchedules<S extends WeekSchedule>(
   values: Float64Array,
-  schedules: readonly WeekSchedule[],
+  schedules: readonly S[],
   range: StepRange,
   of: (value: number) => number = itself,
-  begins: (date: number) => boolean = always,
+  begins: (date: number, spell: S['spells'][number]) => boolean = always,
 ): void {
   const across = schedules.length;
   for (let i = 0; i < across; i++) values[i] = of(schedules[i]!.base);
@@ -28,7 +28,7 @@ export function fillSchedules(
     for (const spell of schedules[i]!.spells) {
       const value = of(spell.value);
       eachStretch(spell, range, (stretch, date) => {
-        if (begins(date)) overlay(values, i, across, stretch, value, range);
+        if (begins(date, spell)) overlay(values, i, across, stretch, value, range);
       });
     }
   }

@@ -66,7 +66,8 @@ interface DrawnDay {
   readonly shift: number;
 }
 
-function drawDay(
+/** How a person spends a day, drawn at random. @param day  number of the local day, from 3 in the morning */
+export function drawDay(
   irregular: IrregularDays | undefined,
   stream: number | null,
   day: number,
@@ -87,7 +88,7 @@ function drawDay(
 }
 
 /** The night's sleep, also somebody's who works at night, but not a nap. */
-function isNight({ asleep, from, to }: Stay): boolean {
+export function isNight({ asleep, from, to }: Stay): boolean {
   const nap = from >= NAPS_FROM && to <= NAPS_TO && to - from < LONGEST_NAP;
   return asleep && !nap;
 }
@@ -112,7 +113,7 @@ function eachDayAtHome(
 }
 
 /** When one person's day gives way to the next, after local midnight. [s] */
-const HINGE = 3 * 3600;
+export const HINGE = 3 * 3600;
 const SUNDAY = 6;
 /** Nobody is earlier or later than this many standard deviations. */
 const MOST_DEVIATES = 3;

@@ -1,4 +1,4 @@
-import type { WeekSchedule } from '../../control/household.ts';
+import type { OpeningSchedule } from '../../control/household.ts';
 import type { Home, Opening } from '../../home/home.ts';
 import { USUAL } from '../choices.ts';
 import { spellOf } from '../clock-words.ts';
@@ -15,7 +15,7 @@ export function openingLines(
   home: Pick<Home, 'openings' | 'site'>,
   plans: readonly RoomPlan[],
   defaults: Defaults,
-): WeekSchedule[] {
+): OpeningSchedule[] {
   const { openings } = home;
   const habits = airingHabitsOf(data, home, plans, defaults).flatMap(({ habit, index }) => {
     if (habit.at === undefined) return [];
@@ -26,6 +26,7 @@ export function openingLines(
     const spells = habit.at.map((from) => ({
       ...spellOf(days, from, from + lasts, months),
       value,
+      ...(habit.by === 'motor' && { byMotor: true }),
     }));
     return [{ spells, opens: opened(habit, openings, plans) }];
   });

@@ -110,7 +110,7 @@ function daysNamed(written: unknown): number {
 /** What people decide by when they come to it has no place in a habit by the clock, and vice versa. */
 function clockHabitFindings(habit: UncheckedMapping, path: Path): Finding[] {
   const byClock = 'at' in habit;
-  const out = byClock ? DECIDED : ['days', 'months'];
+  const out = byClock ? DECIDED : ['days', 'months', 'by'];
   const expected = byClock
     ? 'this only in a habit with when, after or on waking'
     : 'this only in a habit by the clock, with at';

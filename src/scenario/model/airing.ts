@@ -44,6 +44,11 @@ export const airingModel = (species: readonly KnownSpecies[]) =>
       at: times('Time of day at which the window is opened, or several', {
         eg: ['07:00', '21:30'],
       }).optional(),
+      by: choice(
+        ['people', 'motor'],
+        'Who opens the window by the clock: people, if one of them is at home, or a motor',
+        { usual: 'people' },
+      ).optional(),
       when: conditions('Readings that ask for the window to be opened', species).optional(),
       after: names('Activities whose end asks for the window to be opened', {
         eg: 'shower',
