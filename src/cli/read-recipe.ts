@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { list, section, text } from '../scenario/model/fields.ts';
 import { checkRecipe } from '../weather/make/check-recipe.ts';
-import type { WeatherRecipe } from '../weather/make/recipe.ts';
+import { USUAL_RECIPE, type WeatherRecipe } from '../weather/make/recipe.ts';
 import { checkedYaml } from './checked-yaml.ts';
 
 /**
@@ -12,17 +12,39 @@ import { checkedYaml } from './checked-yaml.ts';
 export function readRecipe(yaml: string, file: string): WeatherRecipe {
   return checkedYaml(yaml, file, recipeModel, (data) => {
     const { temperature, wind, sun, 'relative humidity': relativeHumidity, ...place } = data;
-    const { 'daily range': dailyRange, 'day to day': dayToDay, ...rest } = temperature;
+    const usual: string[] = [];
+    const orUsual = (given: number | undefined, value: number, words: string): number => {
+      if (given === undefined) usual.push(words);
+      return given ?? value;
+    };
+    const twelveOr = (given: readonly number[] | undefined, value: number, words: string) => {
+      if (given === undefined) usual.push(`${words} ${value} K`);
+      return given ?? Array<number>(12).fill(value);
+    };
+    const { persistence } = USUAL_RECIPE;
+    const lasting = (of: keyof typeof persistence, given: number | undefined) =>
+      orUsual(given, persistence[of], `persistence of ${of} ${persistence[of]}`);
+    const { dailyRange, dayToDay, prevailing } = USUAL_RECIPE;
     const recipe: WeatherRecipe = {
       ...place,
-      temperature: { ...rest, dailyRange, dayToDay },
+      temperature: {
+        mean: temperature.mean,
+        dailyRange: twelveOr(temperature['daily range'], dailyRange, 'daily range'),
+        dayToDay: twelveOr(temperature['day to day'], dayToDay, 'day to day'),
+        persistence: lasting('temperature', temperature.persistence),
+      },
       relativeHumidity,
-      wind,
+      wind: {
+        mean: wind.mean,
+        persistence: lasting('wind', wind.persistence),
+        prevailing: orUsual(wind.prevailing, prevailing, `wind from ${prevailing}°`),
+      },
       sun: {
-        persistence: sun.persistence,
+        persistence: lasting('sun', sun.persistence),
         ...(sun.global && { global: sun.global }),
         ...(sun.clearness && { clearness: sun.clearness }),
       },
+      usual,
     };
     checkRecipe(recipe, file);
     return recipe;
@@ -40,13 +62,25 @@ const recipeModel = section(
     longitude: number(),
     elevation: number(),
     temperature: section(
-      { mean: twelve(), 'daily range': twelve(), 'day to day': twelve(), persistence: number() },
+      {
+        mean: twelve(),
+        'daily range': twelve().optional(),
+        'day to day': twelve().optional(),
+        persistence: number().optional(),
+      },
       'Of the air',
     ),
     'relative humidity': twelve(),
-    wind: section({ mean: twelve(), persistence: number(), prevailing: number() }, 'At 10 m'),
+    wind: section(
+      { mean: twelve(), persistence: number().optional(), prevailing: number().optional() },
+      'At 10 m',
+    ),
     sun: section(
-      { global: twelve().optional(), clearness: twelve().optional(), persistence: number() },
+      {
+        global: twelve().optional(),
+        clearness: twelve().optional(),
+        persistence: number().optional(),
+      },
       'On the horizontal',
     ),
   },

@@ -38,7 +38,7 @@ export function makeWeather(recipe: WeatherRecipe, seed = 1): Weather {
   const dew = makeDewPoint(recipe, air, sun.dailyClear, random);
   const wind = makeWind(recipe, start, random);
   const pressure = makePressure(recipe, random);
-  const { title, latitude, longitude, elevation } = recipe;
+  const { title, latitude, longitude, elevation, usual = [] } = recipe;
   return {
     ...{ title, latitude, longitude, elevation, start, step: 3600, count: HOURS_OF_YEAR },
     periodic: true,
@@ -53,7 +53,17 @@ export function makeWeather(recipe: WeatherRecipe, seed = 1): Weather {
     diffuseHorizontal: sun.diffuseHorizontal,
     sun: 'invented',
     species: {},
-    notes: [{ id: 'invented', text: `an invented year, made from monthly normals, seed ${seed}` }],
+    notes: [
+      { id: 'invented', text: `an invented year, made from monthly normals, seed ${seed}` },
+      ...(usual.length === 0
+        ? []
+        : [
+            {
+              id: 'invented' as const,
+              text: `as usual, because the recipe does not say: ${usual.join(', ')}`,
+            },
+          ]),
+    ],
   };
 }
 

@@ -34,4 +34,20 @@ export interface WeatherRecipe {
     /** Correlation of cloud from one day to the next. [-] */
     readonly persistence: number;
   };
+  /** What nobody said and was taken as usual, in words with its value; the head of the year tells it. */
+  readonly usual?: readonly string[];
 }
+
+/**
+ * What is taken where a recipe does not say: own judgement, of lowlands in the westerlies. Inland the daily
+ * range comes to 10 K and the days differ by 4 K in winter.
+ */
+export const USUAL_RECIPE = {
+  /** [K] */
+  dailyRange: 7,
+  dayToDay: 3,
+  /** [-] */
+  persistence: { temperature: 0.75, wind: 0.5, sun: 0.45 },
+  /** [deg] */
+  prevailing: 240,
+} as const;
