@@ -47,7 +47,11 @@ export async function findSetpoint(setup: FindSetup, hours: number): Promise<Fin
   return {
     ...{ question: `the lowest setpoint that keeps every cold spot under 80 % ${allowed}`, unit },
     ...{ low, high, tolerance: TOLERANCE, value: found?.value ?? null },
-    answer: [answer, moved],
+    answer: [
+      answer,
+      ...(today !== null && found !== null && found.value < LEAST_WARM ? [TOO_COOL] : []),
+      moved,
+    ],
     figure: 'cold spot above 80 %, worst room [h]',
     runs: all.map(({ value, tried, holds }) => ({
       ...{ tried: shown(value, isPlain ? 1 : 2), figure: worst(tried).figure, holds },
@@ -69,6 +73,10 @@ function possible(
 
 const worst = (plan: PlanMeasures) => worstRoom(plan, (room) => room.cold_spot_hours_above_80_pct);
 
+/** [°C] */
+const LEAST_WARM = 18;
+const TOO_COOL =
+  'Dry corners are not all: the WHO guidance asks for 18 °C or more where people are, and for warmer rooms for infants and for frail, old and ill people.';
 /** Between a home that is left and one that nobody heats so warm. [°C] */
 const RANGE: readonly [number, number] = [8, 28];
 const SHIFT = 8; // K

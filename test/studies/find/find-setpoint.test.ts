@@ -58,6 +58,10 @@ test('hours that may be worse count, and a warm enough lowest setting is told', 
   expect(found.answer[0]).toBe(
     '8.0 °C, the lowest that can be set, keeps every cold spot under 80 % for all but 48 h; the den is worst with 48 h.',
   );
+  // That it is dry enough there is no word for living in it.
+  expect(found.answer[1]).toMatch(
+    /^Dry corners are not all: the WHO guidance asks for 18 °C or more/,
+  );
 });
 
 test('where there is no single setpoint, it is by how much', async () => {
