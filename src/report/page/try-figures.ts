@@ -39,7 +39,7 @@ export function triedFigures(
     { ...line('heat to rooms', 'kWh', ({ heat }) => heat), look: 'same' as const },
     line('too cold, room worst off', 'h a day', ({ figures }) => figures.cold.value, 1),
     ...(whole
-      ? [line('too warm', '% of the time that somebody is in', ({ figures }) => figures.warm)]
+      ? [line('too warm, somebody in', '% of the time', ({ figures }) => figures.warm)]
       : []),
     line('too damp', '% of the time', ({ figures }) => figures.damp),
     line('too dry', '% of the time', ({ figures }) => figures.dry),

@@ -42,7 +42,7 @@ test('figures are told with the digits of a comparison, changes of the printed o
     'money|1500|1450|-50|better|GBP a year',
     'heat to rooms|6074|6074|0|same|kWh',
     'too cold, room worst off|6.7|6.7|0.0|same|h a day',
-    'too warm|2|2|0|same|% of the time that somebody is in',
+    'too warm, somebody in|2|2|0|same|% of the time',
     'too damp|55|65|+10|worse|% of the time',
     'too dry|3|12|+9|worse|% of the time',
     'corners wet enough for mould|35|35|0|same|% of the time',
