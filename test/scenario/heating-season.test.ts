@@ -135,12 +135,13 @@ describe('where nobody says', () => {
       3600,
     );
     const outdoor = Float64Array.of(0);
+    const nobody = new Float64Array(2);
     let heated = 0;
     for (let day = 0; day < 365; day++) {
       calendar.beginDay(YEAR.start + day * 86_400);
       for (let hour = 0; hour < 24; hour++) {
         outdoor[0] = YEAR.temperature[day * 24 + hour]!;
-        calendar.step(hour, { outdoor }, 0);
+        calendar.step(hour, { outdoor, felt: nobody }, nobody, nobody);
       }
       heated += calendar.today[0]!;
     }

@@ -66,19 +66,8 @@ export function createThermostats(
   const caller = automation.callRoom ?? -1;
   const order = callerFirst(automation.thermostats.length, caller);
   const half = dt / 2;
-  const coldUnder = automation.heatingSeason?.ifCold?.under ?? Number.POSITIVE_INFINITY;
   let begin = 0;
   let taken = 0;
-
-  /** Share of the step in which somebody is awake in a room that is too cold for its programme. [-] */
-  const coldShare = (felt: Float64Array, programme: Float64Array, awake: Float64Array): number => {
-    if (coldUnder === Number.POSITIVE_INFINITY) return 0;
-    let share = 0;
-    for (let i = 0; i < felt.length; i++) {
-      if (programme[i]! - felt[i]! > coldUnder) share = Math.max(share, awake[i]!);
-    }
-    return Math.min(1, share);
-  };
 
   /** Programme or `otherwise` by the gate and its hold-off, no higher than holidays allow. */
   const setByGate = (i: number, s: number, programme: Float64Array, presence: Presence): void => {
@@ -140,7 +129,7 @@ export function createThermostats(
     },
     step(s, observed, presence, windowOpenSince, commands) {
       const { windowOpen, leads, learns, on } = columns;
-      calendar.step(s, observed, coldShare(observed.felt, commands.setpoints, presence.awake));
+      calendar.step(s, observed, commands.setpoints, presence.awake);
       for (let n = 0; n < order.length; n++) {
         const i = order[n]!;
         windowOpen[i] = windowOpenSince[i]! <= begin + s * dt ? 1 : 0;

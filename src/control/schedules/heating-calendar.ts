@@ -12,9 +12,15 @@ export interface HeatingCalendar {
   /**
    * Once a step, in order. Allocates nothing but at local midnight.
    *
-   * @param cold  share of the step in which somebody is awake in a room that is too cold [-]
+   * @param programme  what each room should have by the clock [°C]
+   * @param awake      people awake in each room, a fraction for part of the step [-]
    */
-  readonly step: (s: number, observed: Pick<Observation, 'outdoor'>, cold: number) => void;
+  readonly step: (
+    s: number,
+    observed: Pick<Observation, 'outdoor' | 'felt'>,
+    programme: Float64Array,
+    awake: Float64Array,
+  ) => void;
   /** [0] 1 on days of the heating season, [1] 1 on holidays with a setback. */
   readonly today: Uint8Array;
 }
@@ -22,8 +28,8 @@ export interface HeatingCalendar {
 /**
  * Decides at each local midnight whether the day belongs to the heating season, by its month and by
  * the mean outdoor temperature of the whole days before it, and whether it is a holiday. On another
- * day of the months people who have been cold for long enough begin the season by hand, and end it
- * so many days later.
+ * day of the months people who have been cold for long enough switch the heating on, for that day and
+ * as many more as the mean is taken over.
  *
  * Until a day has passed, the outdoor temperature of the moment stands for the mean.
  *
@@ -41,7 +47,8 @@ export function createHeatingCalendar(
   }
   const means = new Float64Array(season?.days ?? 1).fill(Number.NaN);
   const held = Float64Array.of(0, Number.NEGATIVE_INFINITY, 0, 0, 0, 0, Number.NEGATIVE_INFINITY);
-  const patience = season?.ifCold?.after ?? Number.POSITIVE_INFINITY;
+  const coldUnder = season?.ifCold?.under ?? Number.POSITIVE_INFINITY;
+  const coldFor = season?.ifCold?.after ?? Number.POSITIVE_INFINITY;
   let days = 0;
 
   const meanBefore = (now: number): number => {
@@ -74,9 +81,15 @@ export function createHeatingCalendar(
     }
   };
 
-  const shiver = (share: number): void => {
-    held[COLD]! += share * dt;
-    if (held[COLD]! < patience) return;
+  /** Add the part of the step in which somebody is cold; after enough of it in a day the heating is on. */
+  const countCold = (felt: Float64Array, programme: Float64Array, awake: Float64Array): void => {
+    let share = 0;
+    for (let i = 0; i < felt.length; i++) {
+      if (programme[i]! - felt[i]! > coldUnder && awake[i]! > share) share = awake[i]!;
+    }
+    if (share === 0) return;
+    held[COLD]! += Math.min(1, share) * dt;
+    if (held[COLD]! < coldFor) return;
     held[SWITCHED_ON] = held[DATE]!;
     today[IN_SEASON] = 1;
   };
@@ -85,10 +98,10 @@ export function createHeatingCalendar(
     beginDay: (start) => {
       held[BEGIN] = start;
     },
-    step: (s, { outdoor }, cold) => {
+    step: (s, { outdoor, felt }, programme, awake) => {
       const utc = held[BEGIN]! + s * dt;
       if (utc >= held[MIDNIGHT]!) beginLocalDay(utc, outdoor[0]!);
-      if (cold > 0 && today[IN_SEASON] === 0) shiver(cold);
+      if (today[IN_SEASON] === 0) countCold(felt, programme, awake);
       held[SUM]! += outdoor[0]!;
       held[STEPS]! += 1;
     },

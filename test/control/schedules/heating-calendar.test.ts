@@ -10,6 +10,7 @@ import { DAY, EVERY_DAY, HOME, LIVING, MONDAY, worker } from '../people.ts';
 const HOUR = 3600;
 const DT = 600;
 const PER_DAY = DAY / DT;
+const NOBODY = new Float64Array(2);
 
 /** 17 by night, 21 from 6 to 22 in the living room; 18 in the bedroom. */
 const household = (more: Partial<Household> = {}): Household =>
@@ -40,8 +41,8 @@ function heatedDays(
   const calendar = createHeatingCalendar(all, household({ clock }), DT);
   return outdoor.map((temperature, d) => {
     calendar.beginDay(start + d * DAY);
-    const sky = { outdoor: Float64Array.of(temperature) };
-    for (let s = 0; s < PER_DAY; s++) calendar.step(s, sky, 0);
+    const seen = { outdoor: Float64Array.of(temperature), felt: NOBODY };
+    for (let s = 0; s < PER_DAY; s++) calendar.step(s, seen, NOBODY, NOBODY);
     return calendar.today[0]!;
   });
 }
@@ -61,7 +62,7 @@ describe('a season', () => {
     eastward.beginDay(start + DAY);
     const outdoor = Float64Array.of(5);
     const flags = Array.from({ length: PER_DAY }, (_, s) => {
-      eastward.step(s, { outdoor }, 0);
+      eastward.step(s, { outdoor, felt: NOBODY }, NOBODY, NOBODY);
       return eastward.today[0]!;
     });
     expect(flags.indexOf(0)).toBe(22 * 6);
