@@ -55,6 +55,27 @@ describe('a floor larger than the room below', () => {
     ]);
   });
 
+  test('takes no ceiling that others have, those first that say what they lie over', () => {
+    const rooms = `${LOWER}
+      study: { floor area: 13, storey: 1 }
+      bedroom: { floor area: 9, storey: 1, over: kitchen }
+      den: { floor area: 6, storey: 1, over: kitchen }`;
+    const { parts, asked } = prepared(rooms);
+    const upstairs = ['study', 'bedroom', 'den'];
+    const inner = parts.filter(
+      ([room, kind]) => kind === 'partition' && upstairs.includes(room as string),
+    );
+    expect(inner).toEqual([
+      ['bedroom', 'partition', 'kitchen', 9],
+      ['den', 'partition', 'kitchen', 3],
+      ['study', 'partition', 'store', 8],
+    ]);
+    expect(asked.map((said) => said.slice(0, said.indexOf(' lie over')))).toEqual([
+      'Of the floor of den (6 m2), 3 m2',
+      'Of the floor of study (13 m2), 5 m2',
+    ]);
+  });
+
   test('and than all that is below hangs, which is asked about', () => {
     const rooms = `kitchen: { floor area: 12 }
       bedroom: { floor area: 20, storey: 1, over: kitchen }`;
@@ -111,6 +132,12 @@ test('a floor on the ground may hang in part', () => {
     ['den', 'roof', 'outdoors', 16],
     ['den', 'floor', 'ground', 12],
     ['den', 'floor', 'outdoors', 4],
+  ]);
+});
+
+test('a ceiling under the roof is exposed anyway', () => {
+  expect(readingProblems(text('den: { floor area: 16, exposed ceiling: 4 }'))).toEqual([
+    'h.yaml:7:28: home.rooms.den.exposed ceiling: expected nothing in a room of the top storey, all of which has the roof over it unless "above" says otherwise, got 4',
   ]);
 });
 

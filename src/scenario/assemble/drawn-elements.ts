@@ -40,6 +40,10 @@ export function drawnElements(
       far: { ...outdoors, azimuth: wall.faces, tilt: 90 },
     }))
     .filter((wall) => wall.area > 0);
+  if (plan.above === 'roof' && (plan.data['exposed ceiling'] ?? 0) > 0) {
+    const expected = `nothing in a room of the top storey, all of which has the roof over it unless "above" says otherwise`;
+    findings.push({ path: ['home', 'rooms', name, 'exposed ceiling'], expected, key: true });
+  }
   const bare = plan.above === 'roof' ? area : (plan.data['exposed ceiling'] ?? 0);
   if (bare > 0) {
     const roof = chainFromUValue(

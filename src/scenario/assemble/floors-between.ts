@@ -27,7 +27,7 @@ interface LeftOver {
 
 /**
  * An upper room lies over one lower room: the one that is named, else the one with most ceiling left.
- * What of its floor is larger lies over ceilings that others leave, the largest first. Rooms with
+ * What of its floor is more than that ceiling has left lies over what others leave, the largest first. Rooms with
  * elements of their own are left alone, and so is what a room says hangs over outdoors.
  */
 export function floorsBetween(plans: readonly RoomPlan[], defaults: Defaults): FloorsBetween {
@@ -45,7 +45,9 @@ export function floorsBetween(plans: readonly RoomPlan[], defaults: Defaults): F
     drawn
       .filter((plan) => plan.storey === storey - 1)
       .sort((a, b) => ceilingLeft(b) - ceilingLeft(a));
-  const upper = drawn.filter(({ below }) => below === 'room').sort((a, b) => b.area - a.area);
+  const upper = drawn
+    .filter(({ below }) => below === 'room')
+    .sort((a, b) => isGuessed(a) - isGuessed(b) || b.area - a.area);
   const rests = upper.flatMap((plan) => {
     const likely = under(plan)[0];
     if (likely === undefined && plan.data.over === undefined) return [];
@@ -55,7 +57,7 @@ export function floorsBetween(plans: readonly RoomPlan[], defaults: Defaults): F
     const lower = plans.find(({ name }) => name === over);
     if (lower === undefined) return [];
     const floor = floorOf(plan);
-    return [{ plan, rest: floor - lay(plan, lower, Math.min(floor, ceilingOf(lower))) }];
+    return [{ plan, rest: floor - lay(plan, lower, Math.min(floor, ceilingLeft(lower))) }];
   });
   const hanging = rests.flatMap(({ plan, rest }): LeftOver[] => {
     let more = rest;
@@ -70,6 +72,9 @@ export function floorsBetween(plans: readonly RoomPlan[], defaults: Defaults): F
   });
   return { pieces, hanging, bare };
 }
+
+/** 1 where nobody says what a room lies over, so that it takes what others leave. */
+const isGuessed = ({ data }: RoomPlan): number => Number(data.over === undefined);
 
 /** What is left of a floor, and of a ceiling, once what is said to be outdoors is taken off. [m2] */
 const floorOf = ({ area, data }: RoomPlan): number => area - (data['exposed floor'] ?? 0);
