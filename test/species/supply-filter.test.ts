@@ -99,7 +99,15 @@ describe('the filter of a ventilation unit', () => {
     const { held, told } = prepared(', filter: ePM2.5 70 %, pollen held: 0.9');
     expect(held).toMatchObject({ pollen: 0.9, pm25: 0.7 });
     expect(told).toEqual([['/devices/unit/particles held', 0.7]]);
-    expect(prepared(', filter: none')).toMatchObject({ held: { pollen: 0, pm25: 0 }, told: [] });
+    const none = { held: { pollen: 0, pm25: 0, smell: 0 }, told: [] };
+    expect(prepared(', filter: none')).toMatchObject(none);
+    expect(prepared(', filter: none, particles held: 0')).toMatchObject(none);
+  });
+
+  test('that is none holds nothing', () => {
+    expect(readingProblems(text(', filter: none, pollen held: 0.5'))).toEqual([
+      'h.yaml:5:109: devices.unit.pollen held: expected nothing beside "filter: none", got 0.5',
+    ]);
   });
 
   test('that nobody knows is refused, with a word on classes that were withdrawn', () => {

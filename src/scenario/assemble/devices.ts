@@ -133,13 +133,14 @@ function balanced(
     heatRecovery: number('heat recovery', given['heat recovery'], BALANCED.heatRecovery),
     moistureRecovery: number('moisture recovery', given['moisture recovery'], recovery),
     held: species.map(({ name: kind, supplyFilter, own }) => {
+      if (filter.group === 'none') return 0;
       if (own !== undefined) {
         const path = ['air', 'own species', kind, 'supply filter share'];
         return defaults.number(path, own['supply filter share'], PASSES);
       }
       if (supplyFilter === undefined) return 0;
       const { key, held } = supplyFilter;
-      return filter.group === 'none' ? (given[key] ?? 0) : number(key, given[key], held(filter));
+      return number(key, given[key], held(filter));
     }),
     power: number('power', given.power, scaled(BALANCED.power, supplied)),
   };

@@ -1,3 +1,5 @@
+import { SPECIES } from '../../species/species-table.ts';
+import { supplyFilterOf } from '../../species/supply-filter.ts';
 import { purifierReads } from '../model/purifier-reads.ts';
 import { FLOW_BALANCE } from '../presets/devices.ts';
 import type { Finding } from '../unplaced-problem.ts';
@@ -31,7 +33,7 @@ export function deviceFindings(raw: UncheckedMapping): Finding[] {
         findings.push({ path: [...at, side], expected: 'at least one room' });
       }
     }
-    findings.push(...balanceFindings(device, at));
+    findings.push(...balanceFindings(device, at), ...heldByNothing(device, at));
     const reads =
       device['kind'] === 'purifier'
         ? purifierReads(device['runs'])?.name
@@ -60,6 +62,20 @@ export function deviceFindings(raw: UncheckedMapping): Finding[] {
   });
   return findings;
 }
+
+/** What a filter is said to hold where there is none. */
+const heldByNothing = (device: UncheckedMapping, path: Path): Finding[] =>
+  supplyFilterOf(textOf(device['filter']))?.group !== 'none'
+    ? []
+    : HELD_KEYS.filter((key) => readTolerantly(device[key], '-') > 0).map((key) => ({
+        path: [...path, key],
+        expected: 'nothing beside "filter: none"',
+        key: true,
+      }));
+
+const HELD_KEYS = SPECIES.flatMap(({ supplyFilter }) =>
+  supplyFilter === undefined ? [] : [supplyFilter.key],
+);
 
 /** Balanced ventilation blows in as much as it takes out. */
 function balanceFindings(device: UncheckedMapping, path: Path): Finding[] {
