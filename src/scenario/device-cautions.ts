@@ -165,7 +165,10 @@ function infantRoom({ home, household, people }: CautionContext): Notice[] {
   ];
 }
 
-/** Approved Document J (England): from about here on every stove wants an air vent of its own. [1/h] */
+/**
+ * At an air permeability of 5 m3/(h m2) and less even a small stove wants an air vent of its own (England,
+ * Approved Document J, from memory); of most homes that is about as many air changes at 50 Pa. [1/h]
+ */
 const TIGHT = 5;
 const STARVED =
   'A stove that burns the air of its room needs a way for outdoor air that nobody shuts, the more the tighter the home: have a competent person see to that before draughts are stopped. One that gets too little air fills the room with smoke and carbon monoxide.';

@@ -23,6 +23,11 @@ describe('what a room is for, by its name', () => {
     expect(names.map(useInName)).toEqual(names.map(() => use));
   });
 
+  test('in either way in which Unicode writes an umlaut', () => {
+    expect(useInName('Ku\u0308che')).toBe('kitchen');
+    expect(useInName('Bu\u0308ro')).toBe('study');
+  });
+
   test('a short word counts only where it stands alone', () => {
     expect(useInName('badminton')).toBeNull();
     expect(useInName('Ganges')).toBeNull();

@@ -30,7 +30,9 @@ function reasonOf(series: LoggedSeries, log: Log, home: Home): string {
   if (quantity === 'device power') return deviceReason(device, home);
   if (quantity === 'electricity') return WHOLE_HOME;
   if (quantity === 'heating electricity') return electricityReason(room, log, home);
-  if (quantity === 'heating power' && room === null) return 'Rooms have heat of their own logged.';
+  if (quantity === 'heating power' && room === null) {
+    return log.series.some(isHeatOfRoom) ? 'Rooms have heat of their own logged.' : NO_HOUR;
+  }
   if (quantity === 'gas') return gasReason(log, home);
   if (FOLLOWED.includes(quantity)) return room === null ? NO_ROOM : NO_HOUR;
   return `A fit goes by temperature, relative humidity and ${CARBON_DIOXIDE.symbol}, and follows windows, people, heat and the power of devices.`;
@@ -63,10 +65,10 @@ function gasReason(log: Log, home: Home): string {
 }
 
 const heatOfRooms = (log: Log): boolean =>
-  log.series.some(
-    ({ quantity, room }) =>
-      quantity === 'heating power' || (quantity === 'heating electricity' && room !== null),
-  );
+  log.series.some((one) => one.quantity === 'heating power' || isHeatOfRoom(one));
+
+const isHeatOfRoom = ({ quantity, room }: LoggedSeries): boolean =>
+  room !== null && (quantity === 'heating power' || quantity === 'heating electricity');
 
 function seriesName({ quantity, place, room, device, from }: LoggedSeries): string {
   const what = device ?? factsOf(quantity)?.words ?? quantity;

@@ -60,7 +60,7 @@ const MEASUREMENTS: readonly (readonly [string, readonly Measurement[]])[] = [
     [
       {
         words: 'a reading of the heating meter every day',
-        of: ['heating power', 'gas', 'electricity'],
+        of: ['heating power', 'heating electricity', 'gas'],
       },
     ],
   ],

@@ -11,7 +11,7 @@ export const useOfName = (name: string): Use => useInName(name) ?? 'living';
  * null where it says nothing.
  */
 export function useInName(name: string): Use | null {
-  const plain = name.toLowerCase();
+  const plain = name.normalize('NFC').toLowerCase();
   const words = plain.split(/[^\p{L}]+/u);
   const found = NAMES.find(
     ({ parts, whole = [] }) =>

@@ -74,9 +74,15 @@ test('gas and electricity of heating count where they alone heat the home', () =
   expect(why(byGas, ofRoom)).toEqual([
     'Other heating warms that room: give the scenario a device of kind heater there, and name its power `device power`.',
   ]);
+  const ofDen = { room: 'den', from: 'den.csv, heat' };
   const late = { times: Float64Array.of(1e7, 2e7), values: Float64Array.of(1, 2) };
-  expect(why(byGas, series('gas', late))).toEqual([
-    'It has no reading in the hours that log and weather share.',
+  for (const quantity of ['gas', 'heating power']) {
+    expect(why(byGas, series(quantity, late))).toEqual([
+      'It has no reading in the hours that log and weather share.',
+    ]);
+  }
+  expect(why(byGas, series('heating power', late), series('heating power', ofDen))).toEqual([
+    'Rooms have heat of their own logged.',
   ]);
 });
 

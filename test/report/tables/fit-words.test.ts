@@ -62,6 +62,14 @@ describe('what would tell what a log does not', () => {
     expect(wouldTell('what nobody knows')).toBe('a longer log');
   });
 
+  test('of heat that is lost is no meter of everything in the home', () => {
+    const ofHome = (quantity: string) => wouldTell('heat loss', [{ quantity, room: null }]);
+    expect(ofHome('electricity')).toBe('a reading of the heating meter every day');
+    for (const one of ['heating power', 'heating electricity', 'gas']) {
+      expect(ofHome(one)).toBe('a longer log');
+    }
+  });
+
   test('of a room is what was not logged in that room', () => {
     const heat = [{ quantity: 'heating power', room: 'living' }];
     expect(wouldTell('steady heat (living)', heat)).toBe('a longer log');
