@@ -19,11 +19,21 @@ export type Validated =
   | { readonly data: null; readonly findings: readonly Finding[] };
 
 /**
- * Check plain values against the model and against one another.
+ * Check plain values against the model and against one another; once, however often the same are asked
+ * about, because nobody changes them.
  *
  * The same check serves the file as written, a plan's change laid on it, and command-line settings.
  */
 export function validate(raw: unknown): Validated {
+  if (typeof raw !== 'object' || raw === null) return checked(raw);
+  const found = CHECKED.get(raw) ?? checked(raw);
+  CHECKED.set(raw, found);
+  return found;
+}
+
+const CHECKED = new WeakMap<object, Validated>();
+
+function checked(raw: unknown): Validated {
   const parsed = modelOf(raw).safeParse(raw);
   const findings = [
     ...(parsed.success ? [] : findingsOf(parsed.error.issues)),

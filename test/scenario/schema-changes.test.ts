@@ -8,7 +8,7 @@ import { scenarioJsonSchema } from '../reference/scenario-json-schema.ts';
 const SCHEMA = scenarioJsonSchema() as SchemaNode;
 const PLAN = SCHEMA.properties!['plans']!.additionalProperties as SchemaNode;
 const CHANGE = PLAN.properties!['change']!;
-const takes = new Ajv({ strict: false }).compile(SCHEMA);
+const takes = new Ajv({ strict: false, code: { optimize: false } }).compile(SCHEMA);
 const isHome = (file: string): boolean => file.endsWith('.yaml');
 
 test.each(readdirSync('scenarios').filter(isHome))(
