@@ -27,7 +27,8 @@ export interface Twin {
   readonly hidden: ReadonlyMap<string, number>;
 }
 
-export async function fittedTwin(seed: number, kind = 'alike'): Promise<Twin> {
+/** @param days  of its log; all that docs/accuracy.md is made of unless told */
+export async function fittedTwin(seed: number, kind = 'alike', days = DAYS): Promise<Twin> {
   const unlike = UNLIKE[kind]!;
   const random = seededRandom(1000 + seed);
   const plan = preparePlan(SCENARIO, { plan: 'as-lived', set: [], files: FILES });
@@ -43,7 +44,7 @@ export async function fittedTwin(seed: number, kind = 'alike'): Promise<Twin> {
       weather: WEATHER,
       truth: settingsAt(adjustables, places),
     },
-    ...{ start, days: DAYS, every: 1800, rooms: ROOMS, seed },
+    ...{ start, days, every: 1800, rooms: ROOMS, seed },
     noise: unlike.noise ?? { temperature: 0.1, humidity: 0.8, rho: 0.8 },
   });
   const log = seenBy(made, unlike);
