@@ -100,7 +100,10 @@ function againstEachOther({ home, automation }: CautionContext): Notice[] {
       levels
         .filter((dry) => !dry.adds && dry.room === wet.room)
         .filter((dry) => wet.ends >= dry.starts || dry.ends <= wet.starts)
-        .map((dry) => `${wet.name} (up to ${wet.ends} %) and ${dry.name} (down to ${dry.ends} %)`),
+        .map(
+          (dry) =>
+            `${wet.name} (up to ${shown(wet.ends)} %) and ${dry.name} (down to ${shown(dry.ends)} %)`,
+        ),
     );
   if (pairs.length === 0) return [];
   return [
@@ -110,6 +113,9 @@ function againstEachOther({ home, automation }: CautionContext): Notice[] {
     },
   ];
 }
+
+/** A level without the digits that sums of fractions leave. */
+const shown = (level: number): number => Number(level.toFixed(1));
 
 function singleDuct(context: CautionContext): Notice[] {
   if (!hasDuct(context)) return [];
@@ -171,7 +177,7 @@ function infantRoom({ home, household, people }: CautionContext): Notice[] {
  */
 const TIGHT = 5;
 const STARVED =
-  'A stove that burns the air of its room needs a way for outdoor air that nobody shuts, the more the tighter the home: have a competent person see to that before draughts are stopped. One that gets too little air fills the room with smoke and carbon monoxide.';
+  'A stove that burns the air of its room needs a vent to outdoors that nobody can shut, all the more in a tight home: have a competent person see to it before draughts are stopped. Short of air, it can fill the room with smoke and carbon monoxide.';
 const OF_KIND = {
   stove:
     'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, burn dry wood. What it does to the air of the neighbours is not counted here.',

@@ -36,7 +36,7 @@ describe('a home that lists no bathroom', () => {
       ['/household/activities/1/room', room, 'no bathroom is listed'],
     ]);
     expect(asked).toEqual([
-      `No bathroom is listed: shower and bath in ${room}. If there is one, list it, or give its room "use: bathroom"; else say in which "room" it is done.`,
+      `No bathroom is listed, so this takes place elsewhere: shower and bath in ${room}. If there is one, list it, or give its room "use: bathroom"; else say in which "room" it is done.`,
     ]);
   });
 
@@ -63,8 +63,17 @@ test('a home of bedrooms alone cooks in the first of them, and asks', () => {
   );
   expect(where.slice(0, 3)).toEqual(['shower: bath', 'bath: bath', 'cooking: attic bedroom']);
   expect(asked).toEqual([
-    'No kitchen is listed: cooking in attic bedroom. If there is one, list it, or give its room "use: kitchen"; else say in which "room" it is done.',
+    'No kitchen is listed, so this takes place elsewhere: cooking in attic bedroom. If there is one, list it, or give its room "use: kitchen"; else say in which "room" it is done.',
   ]);
+});
+
+test.each([
+  ['WC: { floor area: 2 }, shower room: { floor area: 4 }', 'shower room'],
+  ['cloakroom: { floor area: 2, use: bathroom }, Bad/WC: { floor area: 4 }', 'Bad/WC'],
+  ['toilet: { floor area: 2 }', 'toilet'],
+])('of bathrooms nobody showers in a toilet where there is another: %s', (rooms, room) => {
+  const { where } = taken(`${BEDROOM}, kitchen: { floor area: 9 }, ${rooms}`, SHOWERS);
+  expect(where.slice(0, 2)).toEqual([`shower: ${room}`, `bath: ${room}`]);
 });
 
 test('nothing is asked where a room is named, or suits', () => {

@@ -88,6 +88,7 @@ test('a humidifier and what dries the same room may work against each other', ()
   expect(both(60, 50)).toBe(
     'Work against each other in one room: mist (up to 63 %) and drier (down to 47 %). One adds the water that the other takes out, and both are paid for: leave a gap of ten points between them.',
   );
+  expect(both(65, 64.1)).toContain('mist (up to 68 %) and drier (down to 61.1 %)');
   // Up to 53 the one, from 63 down to 57 the other.
   expect(both(50, 60)).toBeUndefined();
   expect(both(50, 50)).toBeDefined();

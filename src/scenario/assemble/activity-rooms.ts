@@ -1,7 +1,7 @@
 import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
-import type { Use } from '../presets/rooms.ts';
+import { firstUsedAs, type Use } from '../presets/rooms.ts';
 import type { ActivityData } from './activities.ts';
 import type { RoomPlan } from './room-plans.ts';
 
@@ -27,7 +27,7 @@ export function activityRoom(
   }
   const { uses } = ACTIVITIES[what];
   const first = (among: readonly Use[]): number =>
-    among.map((use) => plans.findIndex((plan) => plan.use === use)).find((k) => k >= 0) ?? -1;
+    among.map((use) => firstUsedAs(plans, use)).find((k) => k >= 0) ?? -1;
   const suited = first(uses);
   if (suited >= 0) return { index: suited, wanted: null };
   const others = uses.includes('bathroom') ? BESIDE_BATHROOM : LIVED_IN;
@@ -63,7 +63,7 @@ export const askAboutElsewhere = (
 ): Notice[] =>
   activitiesElsewhere(done, plans).map(({ words, wanted }) => ({
     id: 'activity-elsewhere',
-    text: `No ${ROOMS[wanted] ?? `${wanted} room`} is listed: ${words}. If there is one, list it, or give its room "use: ${wanted}"; else say in which "room" it is done.`,
+    text: `No ${ROOMS[wanted] ?? `${wanted} room`} is listed, so this takes place elsewhere: ${words}. If there is one, list it, or give its room "use: ${wanted}"; else say in which "room" it is done.`,
   }));
 
 const BESIDE_BATHROOM: readonly Use[] = [

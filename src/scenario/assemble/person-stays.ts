@@ -2,7 +2,7 @@ import type { Person } from '../../control/household.ts';
 import { COMMON } from '../../units/preset.ts';
 import { EVERY_DAY, spellOf } from '../clock-words.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
-import type { Use } from '../presets/rooms.ts';
+import { firstUsedAs, type Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
@@ -63,7 +63,7 @@ export function spotRoom(spot: Spot, person: PersonData, plans: readonly RoomPla
   const works = person['works in'];
   if (spot === 'bed' && sleeps !== undefined) return indexOf(sleeps, plans);
   if (spot === 'desk' && works !== undefined) return indexOf(works, plans);
-  return SPOT_USES[spot].map((use) => firstOf(use, plans)).find((room) => room >= 0) ?? 0;
+  return SPOT_USES[spot].map((use) => firstUsedAs(plans, use)).find((room) => room >= 0) ?? 0;
 }
 
 /** Pattern of those who say in which room they work. */
@@ -71,9 +71,6 @@ const DESK = 'works at home';
 
 export const indexOf = (name: string, plans: readonly RoomPlan[]) =>
   plans.findIndex((plan) => plan.name === name);
-
-const firstOf = (use: Use, plans: readonly RoomPlan[]) =>
-  plans.findIndex((plan) => plan.use === use);
 
 const SPOT_USES: Readonly<Record<Spot, readonly Use[]>> = {
   bed: ['bedroom', 'living'],

@@ -1,5 +1,5 @@
 import { mapping, textOf } from '../checks/tolerant-readers.ts';
-import { useOfName } from '../presets/rooms.ts';
+import { firstUsedAs, type Use, useOfName } from '../presets/rooms.ts';
 import { validate } from '../validate.ts';
 import { pointerOf, pointerSteps } from '../yaml/json-pointer.ts';
 import { valueAt } from '../yaml/path-words.ts';
@@ -14,10 +14,13 @@ export const hasOpenFluedStove = (raw: unknown): boolean =>
   devicesOf(raw).some(({ kind, air }) => kind === 'stove' && air !== 'outdoors');
 
 /** The first room that is used so, such as "bathroom", as it says or else by its name; null for none. */
-export function roomUsedAs(raw: unknown, use: string): string | null {
+export function roomUsedAs(raw: unknown, use: Use): string | null {
   const rooms = Object.entries(mapping(mapping(mapping(raw)['home'])['rooms']));
-  const isSo = (name: string, room: unknown) => (mapping(room)['use'] ?? useOfName(name)) === use;
-  return rooms.find(([name, room]) => isSo(name, room))?.[0] ?? null;
+  const used = rooms.map(([name, room]) => ({
+    name,
+    use: (mapping(room)['use'] ?? useOfName(name)) as Use,
+  }));
+  return used[firstUsedAs(used, use)]?.name ?? null;
 }
 
 /**

@@ -20,6 +20,29 @@ export function useInName(name: string): Use | null {
   return found?.use ?? null;
 }
 
+/**
+ * The first room of a use; of bathrooms the first that is more than a toilet by its name, because nobody has
+ * a shower there.
+ *
+ * @returns its index, -1 for none
+ */
+export function firstUsedAs(
+  rooms: readonly { readonly name: string; readonly use: Use }[],
+  use: Use,
+): number {
+  const bathing = rooms.findIndex((room) => room.use === use && !isToilet(room.name));
+  return bathing >= 0 ? bathing : rooms.findIndex((room) => room.use === use);
+}
+
+function isToilet(name: string): boolean {
+  const plain = name.normalize('NFC').toLowerCase();
+  const words = plain.split(/[^\p{L}]+/u);
+  return TOILETS.some((word) => words.includes(word)) && !BATHING.test(plain);
+}
+
+const TOILETS: readonly string[] = ['wc', 'loo', 'toilet', 'toilette', 'toilettes', 'cloakroom'];
+const BATHING = /bath|bad|shower|dusch|douche/;
+
 /** Parts of names, and whole words where a part would stand in other names too; the first that fits. */
 const NAMES: readonly {
   readonly use: Use;

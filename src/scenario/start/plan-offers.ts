@@ -1,4 +1,5 @@
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
+import { firstUsedAs } from '../presets/rooms.ts';
 import { livedIn, type PlanFacts } from './plan-facts.ts';
 import { adviceToAir, type OfferedRule, withoutRestraint } from './rule-offers.ts';
 
@@ -131,7 +132,7 @@ const humidifier: Offer = (facts) => {
 };
 
 const bathroomFan: Offer = (facts) => {
-  const bathroom = facts.rooms.find(({ use }) => use === 'bathroom');
+  const bathroom = facts.rooms[firstUsedAs(facts.rooms, 'bathroom')];
   if (bathroom === undefined || facts.has('extract fan') || facts.openFlue) return null;
   return {
     name: 'bathroom-fan',

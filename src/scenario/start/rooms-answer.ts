@@ -1,5 +1,5 @@
 import { readQuantity } from '../../units/quantity.ts';
-import { type Use, useOfName } from '../presets/rooms.ts';
+import { firstUsedAs, type Use, useOfName } from '../presets/rooms.ts';
 import { type Answers, said } from './question.ts';
 
 /** A room as it was answered. */
@@ -22,7 +22,7 @@ export const roomsTrouble = (line: string): string | null => roomsIn(line).troub
 /** The room used so, or the first of these uses that there is; the first room where there is none. */
 export function roomFor(rooms: readonly AnsweredRoom[], ...uses: readonly Use[]): AnsweredRoom {
   for (const use of uses) {
-    const found = rooms.find((room) => room.use === use);
+    const found = rooms[firstUsedAs(rooms, use)];
     if (found !== undefined) return found;
   }
   return rooms[0]!;

@@ -1,5 +1,6 @@
 import { USUAL } from '../choices.ts';
 import { USUAL_WORDS } from '../presets/airing.ts';
+import { firstUsedAs } from '../presets/rooms.ts';
 import { fuelOf } from './heating-questions.ts';
 import { peopleOf } from './people-answer.ts';
 import { placeOf } from './place-answer.ts';
@@ -134,7 +135,8 @@ const DEVICES: Readonly<Record<string, (answers: Answers) => object | null>> = {
     ...{ kind: 'humidifier', room: said(answers, 'worst room') || bedroom(answers) },
   }),
   'bathroom fan': (answers) => {
-    const bathroom = roomsOf(answers).find(({ use }) => use === 'bathroom');
+    const rooms = roomsOf(answers);
+    const bathroom = rooms[firstUsedAs(rooms, 'bathroom')];
     return bathroom === undefined ? null : showerFan(bathroom.name);
   },
   'kitchen fan': (answers) => ({
