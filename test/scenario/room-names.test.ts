@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { useInName, useOfName } from '../../src/scenario/presets/rooms.ts';
+import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { completed } from '../../src/scenario/start/question.ts';
 import { QUESTIONNAIRE } from '../../src/scenario/start/questionnaire.ts';
 import { scenarioText } from '../../src/scenario/start/write-scenario.ts';
@@ -83,5 +85,19 @@ describe('a first scenario', () => {
       ['study', 'kitchen'],
       ['bathroom', 'hall'], // 4 m2 are left over the living room, none over the kitchen
     ]);
+  });
+
+  test.each(['3', '4', '5', '6'])('has no room over nothing in a usual house of %s', (size) => {
+    const { answers } = completed(QUESTIONNAIRE, { kind: 'detached', size }, { weather: [] });
+    const text = scenarioText(answers, { weather: 'w', schema: 's', usual: [], remark: null });
+    const scenario = readScenario(text, 'h.yaml');
+    const { cautions } = preparePlan(scenario, {
+      ...{ plan: null, set: ['/site/elevation=30'], files: new Map() },
+    });
+    expect(cautions.filter(({ id }) => id === 'levels-apart')).toEqual([]);
+    const lived = Object.keys(
+      (scenario.yaml.value as { home: { rooms: object } }).home.rooms,
+    ).filter((name) => /bedroom|living|dining/.test(name));
+    expect(lived).toHaveLength(Number(size));
   });
 });

@@ -32,12 +32,15 @@ export function roomFor(rooms: readonly AnsweredRoom[], ...uses: readonly Use[])
 export function usualRooms(flat: boolean, size: string): string {
   const count = Number(size);
   if (count === 1) return 'living 24, bathroom 4';
-  const bedrooms = BEDROOMS.slice(0, count - 1).map((area, k) => `${ORDINALS[k]} bedroom ${area}`);
+  const named = (beds: number) =>
+    BEDROOMS.slice(0, beds).map((area, k) => `${ORDINALS[k]} bedroom ${area}`);
   if (flat || count === 2) {
-    return ['living 18', 'kitchen 9', 'hall 6', ...bedrooms, 'bathroom 5'].join(', ');
+    return ['living 18', 'kitchen 9', 'hall 6', ...named(count - 1), 'bathroom 5'].join(', ');
   }
-  const up = [...bedrooms, 'landing 5', 'bathroom 5'].join(', ');
-  return `living 18, kitchen 12, hall 7 / ${up}`;
+  const down = DOWNSTAIRS[count - 3]!;
+  const beds = count - 1 - (down.includes('dining') ? 1 : 0);
+  const up = [...named(beds), 'landing 5', 'bathroom 5'].join(', ');
+  return `${down} / ${up}`;
 }
 
 /** Rooms of "living 18, kitchen 9 / bedroom 14", a slash before those of the next storey. */
@@ -62,5 +65,12 @@ export function roomsIn(line: string): { rooms: AnsweredRoom[]; trouble: string 
 const WORDS =
   'rooms with their square metres, such as living 18, kitchen 9 / bedroom 14, bathroom 5';
 const BEDROOMS = [14, 11, 9, 8, 8];
+/** Of houses with three to six rooms to live and sleep in: each room upstairs lies over one of these. */
+const DOWNSTAIRS = [
+  'living 20, kitchen 12, hall 7',
+  'living 24, kitchen 16, hall 7',
+  'living 20, dining 12, kitchen 12, hall 7',
+  'living 24, dining 14, kitchen 14, hall 7',
+] as const;
 const ORDINALS = ['main', 'second', 'third', 'fourth', 'fifth'];
 const RESERVED = ['all', 'outdoors', 'here'];
