@@ -28,19 +28,32 @@ const windowsOf = ({ household, home: { rooms, openings } }: PreparedPlan) =>
   );
 
 const WINTER = 0b1111_0000_1111 & ~0b0001_0000_0000; // October to April
-const SUMMER = 0b1_1111_0000; // May to September
-const HIGH_SUMMER = 0b1110_0000; // June to August
+const SUMMER = 0b1110_0000; // June to August
 
 describe('where nobody says how windows are opened', () => {
-  test('rooms are aired as households do, by the months', () => {
+  test('bedrooms are aired on winter mornings and summer nights', () => {
     expect(windowsOf(prepared({}))).toEqual({
-      living: [[SUMMER, 480, 1080, 0.1]],
+      living: [],
       bedroom: [
         [WINTER, 435, 450, 0.3],
-        [SUMMER, 480, 1080, 0.1],
-        [HIGH_SUMMER, 1260, 1920, 0.1],
+        [SUMMER, 1260, 1920, 0.1],
       ],
       bathroom: [],
+    });
+  });
+
+  test('rooms to live and sleep in are tilted while it is mild outdoors', () => {
+    const { automation, home: built } = prepared({});
+    const [mild] = automation.airings;
+    expect(mild!.openings.map((o) => built.rooms[built.openings[o]!.room]!.name)).toEqual([
+      'living',
+      'bedroom',
+    ]);
+    const outdoors = { quantity: 'temperature', room: -1 };
+    expect(mild).toMatchObject({
+      ...{ name: 'tilted on mild days', openShare: 0.1, lasts: 3 * 3600, probability: 1, delay: 0 },
+      after: { by: 'readings', all: [{ ...outdoors, is: 'above', value: 15, clear: 15 }] },
+      until: [{ ...outdoors, is: 'below', value: 13, clear: 13 }],
     });
   });
 
@@ -49,28 +62,29 @@ describe('where nobody says how windows are opened', () => {
       prepared({ household: 'people: [{ who: adult, sleeps in: living }]' }),
     );
     expect(living).toEqual(bedroom);
-    expect(living).toHaveLength(3);
+    expect(living).toHaveLength(2);
   });
 
   test('the bathroom is aired after a shower', () => {
     const { automation, household } = prepared({});
     const shower = household.activities.findIndex(({ name }) => name === 'shower');
-    expect(automation.airings).toMatchObject([
-      { openShare: 0.5, lasts: 900, after: { by: 'activity', activity: shower } },
-    ]);
+    expect(automation.airings[1]).toMatchObject({
+      ...{ openShare: 0.5, lasts: 900, after: { by: 'activity', activity: shower } },
+    });
+    expect(automation.airings).toHaveLength(2);
   });
 
   test('half a year later south of the equator', () => {
     const months = windowsOf(prepared({ latitude: -40 }))['bedroom']!.map(([bits]) => bits);
     const [winter, summer] = months;
     expect(winter).toBe(0b11_1111_1000); // April to October
-    expect(summer).toBe(0b1100_0000_0111); // November to March
+    expect(summer).toBe(0b1000_0000_0011); // December to February
   });
 
   test('that is told as assumed, with a low and a high', () => {
     const { assumed } = prepared({});
     expect(assumed.find(({ path }) => path === '/household/airing')?.value).toBe(
-      'where people sleep on winter mornings, tilted by day in the warmer months, bathrooms after showers',
+      'where people sleep on winter mornings and summer nights, tilted while it is mild, bathrooms after showers',
     );
     expect(assumed).toContainEqual(
       expect.objectContaining({ path: '/household/usual airing', value: 1, low: 0.3, high: 2 }),
@@ -79,10 +93,9 @@ describe('where nobody says how windows are opened', () => {
 
   test('and a plan that adds a habit adds it to the usual ones', () => {
     const plans = '{ household: { airing: { add: [{ room: living, at: "07:30" }] } } }';
-    expect(windowsOf(prepared({ plans }, 'more'))['living']).toEqual([
-      [SUMMER, 480, 1080, 0.1],
-      [undefined, 450, 460, 1],
-    ]);
+    const more = prepared({ plans }, 'more');
+    expect(windowsOf(more)['living']).toEqual([[undefined, 450, 460, 1]]);
+    expect(more.automation.airings.map(({ name }) => name)).toContain('tilted on mild days');
   });
 });
 
@@ -98,16 +111,20 @@ describe('somebody who says it', () => {
 
   test('may open wider, or never, in the usual habits', () => {
     const wide = windowsOf(prepared({ household: 'usual airing: 4' }));
-    expect(wide['bedroom']!.map(([, , , share]) => share)).toEqual([1, 0.4, 0.4]);
+    expect(wide['bedroom']!.map(([, , , share]) => share)).toEqual([1, 0.4]);
     expect(windowsOf(prepared({ household: 'usual airing: 0' }))).toEqual(none);
   });
 
   test('may list the usual habits among own ones', () => {
     const both = prepared({ household: 'airing: [{ room: living, at: "07:30" }, usual]' });
-    expect(windowsOf(both)['living']).toEqual([
-      [undefined, 450, 460, 1],
-      [SUMMER, 480, 1080, 0.1],
-    ]);
+    expect(windowsOf(both)).toMatchObject({
+      living: [[undefined, 450, 460, 1]],
+      bedroom: [
+        [WINTER, 435, 450, 0.3],
+        [SUMMER, 1260, 1920, 0.1],
+      ],
+    });
+    expect(both.automation.airings).toHaveLength(2);
   });
 
   test('is told where a list is asked for, and where usual airing changes nothing', () => {

@@ -1,10 +1,12 @@
 import type { Home } from '../../home/home.ts';
 import { COMMON } from '../../units/preset.ts';
 import { USUAL } from '../choices.ts';
+import type { ConditionData } from '../model/condition.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import {
   AFTER_WASHING,
   monthsAt,
+  ON_MILD_DAYS,
   USUAL_AIRING,
   USUAL_SHARE,
   USUAL_WORDS,
@@ -69,10 +71,22 @@ function usualHabits(
       'open share': share(usual.openShare),
     }),
   );
+  const surely = { probability: 1, delay: 0 };
+  const mild: Habit = {
+    ...{ name: 'tilted on mild days', rooms: named(ON_MILD_DAYS.uses), lasts: ON_MILD_DAYS.lasts },
+    when: [outdoors('above', ON_MILD_DAYS.over)],
+    until: [outdoors('below', ON_MILD_DAYS.shutUnder)],
+    ...{ 'open share': share(ON_MILD_DAYS.openShare), ...surely },
+  };
   const { uses, after, lasts, openShare } = AFTER_WASHING;
   const washing: Habit = {
     ...{ name: 'bathroom after washing', rooms: named(uses), after: [...after], lasts },
-    ...{ 'open share': share(openShare), probability: 1, delay: 0 },
+    ...{ 'open share': share(openShare), ...surely },
   };
-  return [...byClock, washing].filter(({ rooms }) => rooms !== undefined && rooms.length > 0);
+  return [...byClock, mild, washing].filter(({ rooms }) => rooms !== undefined && rooms.length > 0);
 }
+
+/** @param value  [°C] */
+const outdoors = (is: 'above' | 'below', value: number): ConditionData => ({
+  ...{ quantity: 'temperature', room: 'outdoors', is, value, clear: value },
+});

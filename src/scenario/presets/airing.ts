@@ -16,10 +16,7 @@ export interface UsualHabit {
   readonly openShare: number;
 }
 
-/**
- * What households do with their windows: tilted by day in the warmer months, bedrooms on summer nights
- * too, and every morning of the colder months for a quarter of an hour.
- */
+/** What households do with their windows by the clock: bedrooms every morning of the colder months, and on summer nights. */
 export const USUAL_AIRING: readonly UsualHabit[] = [
   {
     uses: ['bedroom'],
@@ -27,16 +24,28 @@ export const USUAL_AIRING: readonly UsualHabit[] = [
     ...{ at: 7 * 60 + 15, lasts: 15, openShare: 0.3 },
   },
   {
-    uses: ['living', 'kitchen', 'dining', 'study', 'bedroom'],
-    months: monthsOf('May-Sep'),
-    ...{ at: 8 * 60, lasts: 10 * 60, openShare: 0.1 },
-  },
-  {
     uses: ['bedroom'],
     months: monthsOf('Jun-Aug'),
     ...{ at: 21 * 60, lasts: 11 * 60, openShare: 0.1 },
   },
 ];
+
+/**
+ * Windows that whoever is at home and awake tilts while it is mild outdoors, whatever the month: for some
+ * hours, and again, and shut sooner once it is cool.
+ */
+export const ON_MILD_DAYS: {
+  readonly uses: readonly Use[];
+  /** Outdoors [°C]: from where they are tilted, and under which they are shut. */
+  readonly over: number;
+  readonly shutUnder: number;
+  /** [min] */
+  readonly lasts: number;
+  readonly openShare: number;
+} = {
+  uses: ['living', 'kitchen', 'dining', 'study', 'bedroom'],
+  ...{ over: 15, shutUnder: 13, lasts: 3 * 60, openShare: 0.1 },
+};
 
 /** Airing once somebody has used a bathroom that has a window. */
 export const AFTER_WASHING: {
@@ -51,7 +60,7 @@ export const monthsAt = ({ months }: UsualHabit, latitude: number): number =>
   latitude < 0 ? sixMonthsLater(months) : months;
 
 export const USUAL_WORDS =
-  'where people sleep on winter mornings, tilted by day in the warmer months, bathrooms after showers';
+  'where people sleep on winter mornings and summer nights, tilted while it is mild, bathrooms after showers';
 
 /** How far windows stand open in usual habits, over the shares above. [-] */
 export const USUAL_SHARE: Preset = {
