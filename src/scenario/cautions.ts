@@ -76,10 +76,20 @@ function lowSetpoint({ home, household, automation, people }: CautionContext): N
   const who = people.some((p) => p.who === 'infant' || p.who === 'frail adult')
     ? ' Somebody vulnerable lives here.'
     : '';
+  const cots = new Set(
+    household.people.flatMap(({ schedule }, k) =>
+      people[k]?.who === 'infant' ? schedule.filter(({ asleep }) => asleep).map((s) => s.room) : [],
+    ),
+  );
+  const cot = home.rooms.filter((room, index) => cots.has(index) && low.includes(room));
+  const cool =
+    cot.length === 0
+      ? ''
+      : ` Where an infant sleeps (${cot.map(({ name }) => name).join(', ')}) the guide is 16 to 20 °C, and too warm is a danger: do not heat that room beyond it.`;
   return [
     {
       id: 'low-setpoint',
-      text: `Settings fall below 18 °C in ${rooms}: the WHO guidance asks for 18 °C or more, and for warmer rooms for children, old and ill people.${who}`,
+      text: `Settings fall below 18 °C in ${rooms}: the WHO guidance asks for 18 °C or more, and for warmer rooms for children, old and ill people.${who}${cool}`,
     },
   ];
 }

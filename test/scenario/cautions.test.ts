@@ -48,6 +48,15 @@ test('a low setting by night counts, and names the room', () => {
   ).toContain('low-setpoint');
 });
 
+test('a low setting where an infant sleeps does not call for more warmth than its guide', () => {
+  const low = (sleeps: string) =>
+    cautions(
+      `heating: { source: heat pump, setpoint: 20, rooms: { bedroom: 17 } }\nhousehold: { people: [{ who: infant, sleeps in: ${sleeps} }, { who: adult, sleeps in: bedroom }] }`,
+    ).find(({ id }) => id === 'low-setpoint')?.text;
+  expect(low('bedroom')).toContain('Where an infant sleeps (bedroom) the guide is 16 to 20 °C');
+  expect(low('living')).not.toContain('Where an infant sleeps');
+});
+
 test('no caution ever gives a verdict of safety', () => {
   const all = cautions(
     'heating: { setpoint: 16, rooms: { bedroom: off } }\nhousehold: { people: [{ who: infant }, { who: frail adult }] }',
