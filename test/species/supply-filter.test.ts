@@ -61,8 +61,23 @@ test('fine particles by the classes that trade tables set side by side', () => {
   expect(held('ePM1 65 %')).toBeCloseTo(0.755, 9);
   expect(held('ePM1 90 %')).toBeCloseTo(0.93, 9);
   expect(held('ePM2.5 65 %')).toBe(0.65);
+  // ePM10 40 to 80 % with 10 to 50, by a straight line
+  expect(held('ePM10 50 %')).toBeCloseTo(0.2, 9);
+  expect(held('ePM10 70 %')).toBeCloseTo(0.4, 9);
   // what holds less than half under 2.5 µm is named after coarser particles
   expect(held('ePM10 95 %')).toBe(0.5);
+});
+
+test('a class may hold less where air passes the filter by, and hardly more', () => {
+  const range = (text: string) => {
+    const { low, high } = SPECIES.find(({ name }) => name === 'pm25')!.supplyFilter!.held(
+      supplyFilterOf(text)!,
+    );
+    return [low, high].map((share) => Number(share.toFixed(3)));
+  };
+  expect(range('ePM2.5 65 %')).toEqual([0.5, 0.7]);
+  expect(range('ePM1 50 %')).toEqual([0.4, 0.7]);
+  expect(range('ePM10 60 %')).toEqual([0.1, 0.45]);
 });
 
 const text = (filter: string) => `title: A

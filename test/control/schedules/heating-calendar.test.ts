@@ -5,7 +5,7 @@ import { createHeatingCalendar } from '../../../src/control/schedules/heating-ca
 import { always, quietHousehold } from '../../engine/homes.ts';
 import { underThermostat } from '../made-room.ts';
 import { noAutomation } from '../no-automation.ts';
-import { DAY, EVERY_DAY, HOME, LIVING, MONDAY, worker } from '../people.ts';
+import { BEDROOM, DAY, EVERY_DAY, HOME, LIVING, MONDAY, worker } from '../people.ts';
 
 const HOUR = 3600;
 const DT = 600;
@@ -123,6 +123,41 @@ describe('who is cold on another day of the months', () => {
   ] as const)('not %s', (_, { ifCold: who, ...season }, roomAt, stay) => {
     const held = heldAt({ ...season, ...(who !== undefined && { ifCold: who }) }, roomAt, stay);
     expect([held(0, 19.9), held(1, 19.9), held(3, 19.9)]).toEqual([5, 5, 5]);
+  });
+
+  test('two in a room are cold no sooner than one, nor is one in another room that is cold and empty', () => {
+    const people = (...schedules: (typeof evenings)[][]) =>
+      household({
+        people: schedules.map((schedule) => worker({ schedule })),
+        setpoints: [always(21), always(21)],
+      });
+    const { thermostats: _, ...automation } = { ...noAutomation(2), heatingSeason: mild };
+    const room = { outdoors: 10, heated: 10, timeConstant: 1, begin: 10 };
+    const onFrom = (home: Household): number =>
+      underThermostat({ frostGuard: 5 }, home, { automation, room }).setpoints.indexOf(21);
+    const bedroom = { ...evenings, room: BEDROOM };
+    // An hour from 18:00 on: in the sixth of its steps.
+    for (const home of [
+      people([evenings]),
+      people([evenings], [evenings]),
+      people([evenings], [bedroom]),
+      people([bedroom]),
+    ]) {
+      expect(onFrom(home)).toBe(18 * 6 + 5);
+    }
+  });
+
+  test('not on beyond the months, for all that it was switched on in their last days', () => {
+    const { thermostats: _, ...automation } = { ...noAutomation(2), heatingSeason: mild };
+    const start = Date.UTC(2023, 0, 30) / 1000;
+    const room = { outdoors: 10, heated: 10, timeConstant: 1, begin: 10 };
+    const { setpoints } = underThermostat(
+      { frostGuard: 5 },
+      household({ people: [worker({ schedule: [evenings] })] }),
+      { automation, room, days: 3, start },
+    );
+    const noon = (day: number) => setpoints[day * PER_DAY + 72];
+    expect([noon(0), noon(1), noon(2)]).toEqual([5, 21, 5]);
   });
 
   test('by the setting of the hour: by night it is 17 °C', () => {

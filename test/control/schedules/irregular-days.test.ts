@@ -93,6 +93,37 @@ describe('irregular days', () => {
     expect(Math.abs(spread / 30 - 1)).toBeLessThan(4 / Math.sqrt(2 * 312));
   });
 
+  test('shifts are normal, and are the same on odd days as on others', () => {
+    const person = worker({ irregular: { minutes: 30, asSunday: 0.5, out: 0 } });
+    const days = laidOut(quietHousehold(HOME, { people: [person] }), 1001, { dt: 60 });
+    const drawn = days
+      .filter((_, k) => k % 7 !== 6)
+      .map((day) => {
+        const inLiving = (minute: number) => day.occupants[minute * 2 + LIVING]!;
+        let minute = 4 * 60;
+        while (inLiving(minute) === 0) minute++;
+        const begins = minute + 1 - inLiving(minute);
+        return { deviate: (begins - 7 * 60) / 30, odd: inLiving(13 * 60) > 0 };
+      });
+    const share = (of: typeof drawn, below: number) =>
+      of.filter(({ deviate }) => deviate < below).length / of.length;
+    const odd = drawn.filter((day) => day.odd);
+    const usual = drawn.filter((day) => !day.odd);
+    // The normal distribution at these, by any table; four standard deviations of a share.
+    for (const [below, p] of [
+      [-1, 0.1587],
+      [-0.5, 0.3085],
+      [0, 0.5],
+      [0.5, 0.6915],
+      [1, 0.8413],
+    ] as const) {
+      for (const some of [drawn, odd, usual]) {
+        const four = 4 * Math.sqrt((p * (1 - p)) / some.length);
+        expect(Math.abs(share(some, below) - p)).toBeLessThan(four);
+      }
+    }
+  });
+
   test('every day as Sunday is a week of Sundays', () => {
     const sundays = worker({ irregular: { minutes: 0, asSunday: 1, out: 0 } });
     const occupied = living([sundays]);

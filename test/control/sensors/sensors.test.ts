@@ -173,6 +173,19 @@ test('sensors of two rooms err each for itself', () => {
   for (const [den, bath] of told) expect(den).not.toBe(bath);
 });
 
+test('sensors of one room that measure different things err each for itself', () => {
+  const noise = { sensor: { ...PERFECT_SENSOR, noise: 1 } };
+  const both = [
+    condition('temperature', 'above', 50, noise),
+    condition('relative humidity', 'above', 50, noise),
+  ];
+  const see = (observed: Observation): void => {
+    observed.temperature[0] = 50;
+    observed.relativeHumidity[0] = 50;
+  };
+  for (const [warm, humid] of readings(both, { steps: 20, see })) expect(warm).not.toBe(humid);
+});
+
 test('two conditions on the same kind of sensor in one room read the same; other kinds do not', () => {
   const above = one({ noise: 1 });
   const below: Condition = { ...above, is: 'below', value: 18 };
