@@ -1,8 +1,8 @@
 import type { Cooler, Home } from '../home/home.ts';
 import { humidityRatioFromRelativeHumidity } from '../physics/moist-air/humidity-ratio.ts';
+import { along } from '../units/along.ts';
 import type { f64, i32 } from '../units/portable.ts';
 import type { Model } from './model.ts';
-import { along } from './numerics/along.ts';
 import { COOLER, OUTSIDE, ROOM } from './state-layout.ts';
 
 /** COOLER records of a home, and the room and EER line of each. */

@@ -1,7 +1,7 @@
 import { groundTemperature } from '../home/ground.ts';
 import { dayOfYear } from '../physics/sun/day-of-year.ts';
+import { along } from '../units/along.ts';
 import type { Model } from './model.ts';
-import { along } from './numerics/along.ts';
 import type { Outdoors } from './outdoors.ts';
 import type { Season } from './season.ts';
 import { EMITTER, OUTSIDE, ROOM } from './state-layout.ts';

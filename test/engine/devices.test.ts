@@ -207,6 +207,26 @@ test.each([0, 0.65, 1])(
   },
 );
 
+test('a filter holds its share of what is supplied to each room, at half flow half as much', () => {
+  const [small, large, held] = [0.01, 0.03, 0.4];
+  const flows = [
+    { room: 0, flow: small },
+    { room: 1, flow: large },
+  ];
+  const ventilation: DeviceAction = {
+    ...{ kind: 'balanced ventilation', supplies: flows, extracts: flows },
+    ...{ heatRecovery: 0.8, moistureRecovery: 0, power: 0, held: [0, held] },
+  };
+  const home = { ...twoRooms([ventilation]), doorways: [] };
+  const { last, result } = run(home, runningAlways(home, 0.5), 3);
+  [small / 2, large / 2].forEach((flow, room) => {
+    const outdoors = (0.005 + (1 - held) * flow) / (0.005 + flow);
+    expect(last.level[1]![room]).toBeCloseTo(10 * outdoors, 6);
+    const kept = sumOf(result.ledger.species[1]!.devices, room);
+    expect(kept).toBeCloseTo(-held * flow * 10 * 3 * 86_400, 3);
+  });
+});
+
 describe('a dehumidifier', () => {
   const does: DeviceAction = {
     kind: 'dehumidifier',
@@ -338,5 +358,37 @@ describe('a device whose power is known', () => {
     expect(-half.water).toBeGreaterThan(2 * 0.5);
     expect(ran(drier, () => 0).share).toBe(0);
     expect(ran(drier, () => 900).share).toBeCloseTo(1, 9);
+  });
+
+  test('a fan blows as much as its power says, and no more than all it can', () => {
+    const fan: DeviceAction = { kind: 'extract fan', flow: 0.02, power: 20 };
+    expect(ran(fan, () => 5).share).toBeCloseTo(0.25, 9);
+    expect(ran(fan, () => 50).share).toBeCloseTo(1, 9);
+  });
+
+  test('is left to its control in the spin-up', () => {
+    const home = twoRooms([heater]);
+    /** After the first minute of the period. [°C] */
+    const begins = (devicePower: Readonly<Record<string, Float64Array>>): number => {
+      let first = Number.NaN;
+      simulate(
+        {
+          ...{ home, weather: madeWeather({ temperature: () => 5 }), devicePower },
+          household: quietHousehold(home, { setpoints: home.rooms.map(() => always(-50)) }),
+          automation: runningAlways(home, 0),
+          ...{ dt: 60, start: NEW_YEAR, hours: 1, spinUpDays: 2 },
+        },
+        [
+          ({ room }) => {
+            if (Number.isNaN(first)) first = room.airTemperature[0]!;
+          },
+        ],
+      );
+      return first;
+    };
+    const known = begins({ 'device 1': new Float64Array(60).fill(1000) });
+    // 60 kJ in 50 m3 of air are 1 K; two days of 1 kW would be ten times as much.
+    expect(known - begins({})).toBeGreaterThan(0.3);
+    expect(known - begins({})).toBeLessThan(1);
   });
 });

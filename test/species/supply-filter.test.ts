@@ -80,6 +80,14 @@ test('a class may hold less where air passes the filter by, and hardly more', ()
   expect(range('ePM10 60 %')).toEqual([0.1, 0.45]);
 });
 
+test('grains by the group of the class, as the model says', () => {
+  const held = (text: string) =>
+    SPECIES.find(({ name }) => name === 'pollen')!.supplyFilter!.held(supplyFilterOf(text)!).value;
+  expect(['ePM1 50 %', 'ePM2.5 50 %', 'ePM10 90 %', 'coarse'].map(held)).toEqual([
+    ...[0.98, 0.98, 0.95, 0.8],
+  ]);
+});
+
 const text = (filter: string) => `title: A
 weather: w.csv
 site: { latitude: 54, longitude: -2, elevation: 30, timezone: Europe/London }

@@ -1,5 +1,6 @@
 import type { HeatSource, Home } from '../../home/home.ts';
 import type { LoggedSeries } from '../../log/log.ts';
+import { along } from '../../units/along.ts';
 import type { Weather } from '../../weather/weather.ts';
 
 /** Whether a source makes heat of nothing but electricity. */
@@ -23,7 +24,8 @@ export function heatOfElectricity(
   const heatPerPower = (k: number): number => {
     if (conversion.by === 'efficiency') return conversion.efficiency;
     const from = reading === 'mean' ? (times[k - 1] ?? times[k]!) : times[k]!;
-    return copAt(conversion, meanOutdoors(weather, from, times[k]!));
+    const curve = { outdoor: conversion.outdoor, value: conversion.cop };
+    return along(curve, meanOutdoors(weather, from, times[k]!));
   };
   return {
     ...series,
@@ -44,18 +46,6 @@ export function roomSource(
   const all = [...new Set(own)].map((index) => sources[index]!);
   if (all.length === 0) return null;
   return all.length === 1 && isElectric(all[0]!) ? all[0]! : undefined;
-}
-
-/** Straight between its points, level beyond. */
-function copAt(
-  { outdoor, cop }: Extract<HeatSource['conversion'], { by: 'cop' }>,
-  temperature: number,
-): number {
-  const next = outdoor.findIndex((t) => t >= temperature);
-  if (next < 0) return cop.at(-1)!;
-  if (next === 0) return cop[0]!;
-  const [low, high] = [outdoor[next - 1]!, outdoor[next]!];
-  return cop[next - 1]! + ((temperature - low) / (high - low)) * (cop[next]! - cop[next - 1]!);
 }
 
 /** Mean temperature outdoors between two instants; before and after the weather its first and last. [°C] */

@@ -1,4 +1,5 @@
 import type { Curve } from '../../home/home.ts';
+import { along } from '../../units/along.ts';
 import { COP } from '../presets/heating.ts';
 
 /** One point of a table of a heat pump; `water` where the table knows several. [°C], [°C], [-] */
@@ -6,15 +7,6 @@ export interface CopPoint {
   readonly outdoor: number;
   readonly water?: number | undefined;
   readonly cop: number;
-}
-
-/** A value by outdoor temperature, straight between, level beyond. */
-function curveAt({ outdoor, value }: Curve, t: number): number {
-  const k = outdoor.findIndex((edge) => edge >= t);
-  if (k === 0) return value[0]!;
-  if (k < 0) return value.at(-1)!;
-  const share = (t - outdoor[k - 1]!) / (outdoor[k]! - outdoor[k - 1]!);
-  return value[k - 1]! + share * (value[k]! - value[k - 1]!);
 }
 
 /**
@@ -32,8 +24,8 @@ export function copAlong(points: readonly CopPoint[], water: Curve): Curve {
   const bends = water.outdoor.filter((t) => water.outdoor.length > 1 && t > first && t < last);
   const outdoor = [...new Set([...known, ...bends])].sort((a, b) => a - b);
   const value = outdoor.map((t) => {
-    const here = curveAt(water, t);
-    return curveAt({ outdoor: known, value: tables.map((table) => curveAt(table, here)) }, t);
+    const here = along(water, t);
+    return along({ outdoor: known, value: tables.map((table) => along(table, here)) }, t);
   });
   return { outdoor, value };
 }
@@ -52,8 +44,8 @@ export function usualCop(water: Curve, usualWater: number): Curve {
   if (water.value.every((t) => t === usualWater)) return usual;
   const outdoor = [...new Set([...usual.outdoor, ...water.outdoor])].sort((a, b) => a - b);
   const value = outdoor.map((t) => {
-    const ratio = ideal(t, curveAt(water, t)) / ideal(t, usualWater);
-    return Math.max(1, curveAt(usual, t) * ratio);
+    const ratio = ideal(t, along(water, t)) / ideal(t, usualWater);
+    return Math.max(1, along(usual, t) * ratio);
   });
   return { outdoor, value };
 }

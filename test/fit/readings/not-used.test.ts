@@ -75,6 +75,13 @@ test('gas and electricity of heating count where they alone heat the home', () =
     'Other heating warms that room: give the scenario a device of kind heater there, and name its power `device power`.',
   ]);
   const ofDen = { room: 'den', from: 'den.csv, heat' };
+  const byBoth = { emitters: [emitter, { ...emitter, source: 1 }] };
+  for (const sources of [
+    [pump, boiler],
+    [boiler, pump],
+  ]) {
+    expect(why(home({ sources, ...byBoth }), ofRoom)[0]).toMatch(/^Other heating warms that room/);
+  }
   const late = { times: Float64Array.of(1e7, 2e7), values: Float64Array.of(1, 2) };
   for (const quantity of ['gas', 'heating power']) {
     expect(why(byGas, series(quantity, late))).toEqual([
@@ -103,4 +110,8 @@ test('heat of a room is what its heaters drew over each step, by what heats it',
   expect([...by(null).driving.subarray(0, 3)]).toEqual([101, 101, 102]);
   expect([...by({ ...pump, conversion: cop }).driving.subarray(0, 3)]).toEqual([303, 303, 306]);
   expect(by({ ...pump, conversion: cop }).hourly[1]).toBe(306);
+  // Colder and warmer than the table it is as at its ends.
+  const beyond = (outdoor: readonly number[]) => ({ ...cop, outdoor });
+  expect(by({ ...pump, conversion: beyond([5, 10]) }).hourly[1]).toBe(2 * 102);
+  expect(by({ ...pump, conversion: beyond([-10, -5]) }).hourly[1]).toBe(4 * 102);
 });
