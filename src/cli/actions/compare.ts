@@ -39,7 +39,8 @@ export async function compare(io: Io, path: string, options: CompareOptions): Pr
     const { rooms, rules, all } = options;
     const part = all ? 'all' : rooms ? 'rooms' : rules ? 'rules' : 'answer';
     const answers = comparisonAnswers(runs, [...failed.keys()]);
-    io.out(`${compareText(comparison, answers, part, io.width)}\n`);
+    const { clock } = loaded.plans[0]!.plan.household;
+    io.out(`${compareText(comparison, answers, { part, width: io.width, clock })}\n`);
     if (doubt !== null) await tellDoubt(io, loaded, doubt);
   }
   ownCheck(comparison.plans);

@@ -72,7 +72,7 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
     io.out(`${plot.text(io.width)}\n`);
   } else {
     const { runTables } = await import('../../report/tables/run-tables.ts');
-    io.out(`${runTables(measures, ran.ledger, io.width)}\n`);
+    io.out(`${runTables(measures, ran.ledger, request.plan.household.clock, io.width)}\n`);
     if (doubt !== null) await tellDoubt(io, loaded, doubt);
   }
   ownCheck([measures]);

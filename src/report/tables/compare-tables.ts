@@ -2,6 +2,7 @@ import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures, RoomMeasures, SpeciesLevel } from '../../measures/plan-measures.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { homeRows, type PlanRow } from './compare-rows.ts';
 import { extremeMarks } from './extreme-marks.ts';
@@ -10,8 +11,8 @@ import { type Column, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Whose plans are compared, and over which time: two lines. */
-export function compareTitle({ plans: [first] }: Comparison): string {
-  return first === undefined ? '' : `${visibleProse(first.scenario)}\n${periodText(first)}`;
+export function compareTitle({ plans: [first] }: Comparison, clock: LocalClock): string {
+  return first === undefined ? '' : `${visibleProse(first.scenario)}\n${periodText(first, clock)}`;
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { ComparisonAnswers } from '../../studies/answers/comparison-answers.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
 import { cautionsOfAll } from '../cautions-of-all.ts';
 import { cautionLine } from './caution-line.ts';
 import { compareSummary } from './compare-summary.ts';
@@ -11,15 +12,23 @@ import { wrapText } from './wrap-text.ts';
 /** What of a comparison is printed. */
 export type ComparePart = 'answer' | 'rooms' | 'rules' | 'all';
 
+/** How a comparison is printed. */
+export interface ComparePrint {
+  readonly part: ComparePart;
+  /** Of a line. [characters] */
+  readonly width: number;
+  /** The household's wall clock. */
+  readonly clock: LocalClock;
+}
+
 /** A comparison as plain text: its answer on a screen, or one of the parts that stand behind it. */
 export function compareText(
   comparison: Comparison,
   answers: ComparisonAnswers,
-  part: ComparePart,
-  width: number,
+  { part, width, clock }: ComparePrint,
 ): string {
   const { plans } = comparison;
-  return [compareTitle(comparison), ...bodyOf()].join('\n\n');
+  return [compareTitle(comparison, clock), ...bodyOf()].join('\n\n');
 
   function bodyOf(): string[] {
     if (part === 'rooms') return [roomTables(comparison, width)];

@@ -2,6 +2,7 @@ import type { Ledger } from '../../engine/ledger.ts';
 import { devicesKwh } from '../../measures/energy/device-totals.ts';
 import { SHUT_WINDOWS } from '../../measures/notices/shut-windows.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { hasOwnSection } from '../own-section.ts';
 import { airingTable } from './airing-table.ts';
@@ -21,15 +22,22 @@ import { speciesTable } from './species-table.ts';
 import { textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
-/** Everything one run has to say, as plain text; parts that are empty are left out. */
-export function runTables(measures: PlanMeasures, ledger: Ledger, width = WIDTH): string {
+/** Everything one run has to say, as plain text; parts that are empty are left out. @param clock  of the household */
+export function runTables(
+  measures: PlanMeasures,
+  ledger: Ledger,
+  clock: LocalClock,
+  width = WIDTH,
+): string {
   const rooms = Object.keys(measures.rooms);
   const first = measures.notices.filter(({ id }) => id === SHUT_WINDOWS);
   const notices = measures.notices.filter(({ id }) => id !== SHUT_WINDOWS && !hasOwnSection(id));
   const parts: readonly (readonly [string, string])[] = [
     [
       visibleProse(`${measures.scenario}: ${measures.plan}`),
-      [periodText(measures), ...first.map(({ text }) => wrapText(text, '', width))].join('\n'),
+      [periodText(measures, clock), ...first.map(({ text }) => wrapText(text, '', width))].join(
+        '\n',
+      ),
     ],
     ['Whole home', homeTable(measures, width)],
     ['Rooms', roomsTable(measures.rooms, width)],

@@ -3,6 +3,7 @@ import type { AirFlow } from '../../../src/measures/plan-measures.ts';
 import { airPairs } from '../../../src/report/air-pairs.ts';
 import { freshAirTable } from '../../../src/report/tables/fresh-air-table.ts';
 import { runTables } from '../../../src/report/tables/run-tables.ts';
+import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { ledger } from '../../measures/hand-made.ts';
 import { somePlan } from '../../studies/some-plan.ts';
 
@@ -59,7 +60,7 @@ test('the table fits a terminal, sentences first, and is said once', () => {
     'doorway exchanges both ways at once is in both. One smaller pair is left out,',
     'with 0.6 L/s at most.',
   ]);
-  const all = runTables({ ...PLAN, notices }, ledger(2, [0]));
+  const all = runTables({ ...PLAN, notices }, ledger(2, [0]), UTC_CLOCK);
   expect(all.split('Fresh air: 30.0')).toHaveLength(2);
   expect(all).toContain('- Something else. [other]');
 });

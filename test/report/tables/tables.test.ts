@@ -7,6 +7,7 @@ import { energyLedgerTable, waterLedgerTable } from '../../../src/report/tables/
 import { roomsTable } from '../../../src/report/tables/rooms-table.ts';
 import { runTables } from '../../../src/report/tables/run-tables.ts';
 import { compareMeasures } from '../../../src/studies/compare/compare.ts';
+import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { ledger } from '../../measures/hand-made.ts';
 import { someLevel as level, somePlan } from '../../studies/some-plan.ts';
 
@@ -69,8 +70,8 @@ describe('compareTables', () => {
   });
 
   test('the title names home and period', () => {
-    expect(compareTitle(COMPARISON)).toBe(
-      'Hand-made terrace\n2023-01-01 00:00 to 2024-01-01 00:00 UTC (365 days)',
+    expect(compareTitle(COMPARISON, UTC_CLOCK)).toBe(
+      'Hand-made terrace\n2023-01-01 to 2023-12-31 (365 days)',
     );
   });
 
@@ -252,6 +253,10 @@ describe('assumedTable', () => {
   });
 });
 
+/** In UTC. */
+const printed = (measures: PlanMeasures, of: Parameters<typeof runTables>[1]): string =>
+  runTables(measures, of, UTC_CLOCK);
+
 describe('runTables', () => {
   const measures: PlanMeasures = {
     ...PLANS[0]!,
@@ -261,12 +266,12 @@ describe('runTables', () => {
       { id: 'hours-filled', text: 'Two hours of weather were filled.' },
     ],
   };
-  const text = runTables(measures, ledger(2, [0], { energy: { heating: 3.6e9 } }));
+  const text = printed(measures, ledger(2, [0], { energy: { heating: 3.6e9 } }));
 
   test('names scenario, plan and period, and has every part that is not empty', () => {
     expect(text.split('\n').slice(0, 2)).toEqual([
       'Hand-made terrace: as-lived',
-      '2023-01-01 00:00 to 2024-01-01 00:00 UTC (365 days)',
+      '2023-01-01 to 2023-12-31 (365 days)',
     ]);
     expect(line(text, 'all money')).toBe('all money 1210 GBP/year');
     expect(text).toContain('- Fit an alarm. [co-alarm]');
@@ -277,7 +282,7 @@ describe('runTables', () => {
 
   test('cooling has its lines where something cools', () => {
     const cooling = { removed_kwh: 310, delivered_kwh: { electricity: 104 } };
-    const found = runTables({ ...measures, cooling }, ledger(1, [0]));
+    const found = printed({ ...measures, cooling }, ledger(1, [0]));
     expect(line(found, 'removed by cooling')).toBe('removed by cooling 310 kWh');
     expect(line(found, 'electricity for cooling')).toBe('electricity for cooling 104 kWh');
     expect(text).not.toContain('cooling');
@@ -285,7 +290,7 @@ describe('runTables', () => {
 
   test('what the air carried, the scenario’s own last, with a dash where a level is not known', () => {
     const [den, bath] = Object.values(measures.rooms) as [RoomMeasures, RoomMeasures];
-    const found = runTables(
+    const found = printed(
       {
         ...measures,
         species: {
@@ -310,26 +315,26 @@ describe('runTables', () => {
     expect(line(radon, 'outdoors').trim()).toBe('outdoors 10.0');
     expect(line(radon, 'den').trim()).toBe('den 43.2 47.5 51.9 64.8 86.4 96');
     expect(line(radon, 'bath').trim()).toBe('bath - - - - - -');
-    expect(runTables({ ...measures, species: {} }, ledger(2, [0]))).not.toContain('In the air');
+    expect(printed({ ...measures, species: {} }, ledger(2, [0]))).not.toContain('In the air');
   });
 
   test('gas that activities burn is told where there is any', () => {
     const devices = { ...measures.devices, gas_kwh: 365 };
-    const found = runTables({ ...measures, devices }, ledger(1, [0]));
+    const found = printed({ ...measures, devices }, ledger(1, [0]));
     expect(line(found, 'gas burnt by activities')).toBe('gas burnt by activities 365 kWh');
     expect(text).not.toContain('gas burnt');
   });
 
   test('blinds have a table where there are any', () => {
     const blinds = { 'den window curtain': { room: 'den', closed_hours: 1988.6 } };
-    const found = runTables({ ...measures, blinds }, ledger(1, [0]));
+    const found = printed({ ...measures, blinds }, ledger(1, [0]));
     expect(line(found, 'den window curtain')).toBe('den window curtain 1989');
     expect(text).not.toContain('Blinds');
   });
 
   test('a balance that closes to the last digit is 0, not a power of ten', () => {
     const balance = { ...measures.balance, air_residual: 0, water_residual: 2.5e-14 };
-    const found = runTables({ ...measures, balance }, ledger(2, [0]));
+    const found = printed({ ...measures, balance }, ledger(2, [0]));
     expect(line(found, 'air')).toBe('air 0');
     expect(line(found, 'water')).toBe('water 2.5e-14');
   });
@@ -342,7 +347,7 @@ describe('runTables', () => {
     expect(text).toContain('Coming into a room that stood empty');
     for (const part of ['Devices', 'Airing', 'Rules']) expect(text).not.toContain(`${part}\n`);
     const nobody = { ...measures.rooms['den']!, arrivals: 0 };
-    const empty = runTables({ ...measures, rooms: { den: nobody } }, ledger(1, [0]));
+    const empty = printed({ ...measures, rooms: { den: nobody } }, ledger(1, [0]));
     expect(empty).not.toContain('Coming into');
   });
 
@@ -410,7 +415,7 @@ describe('runTables', () => {
         },
       },
     };
-    const told = runTables(full, ledger(1, [0]));
+    const told = printed(full, ledger(1, [0]));
     const from = (title: string) => told.slice(told.indexOf(`\n\n${title}\n`));
     expect(line(from('Devices'), 'dryer')).toBe('dryer 400 300 120 0 260 210 90');
     expect(line(from('Devices'), 'stove')).toBe('stove 310 60 0 900 680 0 0');
@@ -426,6 +431,6 @@ describe('runTables', () => {
 
   test('never shows what is not a number', () => {
     const broken = { ...measures, balance: { ...measures.balance, water_residual: Number.NaN } };
-    expect(runTables(broken, ledger(2, [0]))).not.toMatch(/NaN|Infinity|undefined|null/);
+    expect(printed(broken, ledger(2, [0]))).not.toMatch(/NaN|Infinity|undefined|null/);
   });
 });
