@@ -93,6 +93,7 @@ describe('damp air a little more or less of the time', () => {
     expect(words({ mould: den(1.1) }, { damp: 1.5, mould: den(1.3) })).toEqual([]);
     expect(words({ mould: grows }, { damp: 1.5, mould: none })).toEqual([]);
     expect(words({ mould: none }, { damp: 0.9, mould: grows })).toEqual([]);
+    expect(words({ spots: 1.1 }, { damp: 1.5, spots: 1.3 })).toEqual([]);
   });
 });
 
@@ -205,6 +206,9 @@ test('mould that would be seen, and is none otherwise, comes before the damp tha
   expect(effectsOf(wet, dried).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp']);
   expect(effectsOf(dried, wet).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp']);
   // Some is left: the index counts as any other.
+  // An index under 3 is seen under a microscope only.
+  const unseen = figures({ mould: den(2.9), damp: 82, spots: 73 });
+  expect(effectsOf(unseen, dried).map(({ of }) => of)).toEqual(['spots', 'damp', 'mould']);
   const left = figures({ mould: den(1.5), damp: 12, spots: 13 });
   expect(effectsOf(wet, left).map(({ of }) => of)).toEqual(['spots', 'damp', 'mould']);
 });

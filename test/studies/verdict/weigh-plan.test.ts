@@ -184,6 +184,33 @@ describe('as much', () => {
     ]);
   });
 
+  test('is judged by the mould of the room that the plan is for', () => {
+    const elsewhere = (made: PlanMeasures): PlanMeasures => ({
+      ...made,
+      rooms: { ...made.rooms, bath: { ...made.rooms['bath']!, mould_index_peak: 3 } },
+    });
+    const found = names({
+      ...{ baseline: elsewhere(BASE), plan: elsewhere(DRY) },
+      rivals: rivals([
+        { spots: 50, mould: 1.3 },
+        { spots: 50, mould: 3 },
+      ]).map(elsewhere),
+    });
+    expect(found).toEqual(['rival 0']);
+  });
+
+  test('leaves air no drier than as it is by more than two points of the time', () => {
+    const dry = (made: PlanMeasures, share: number): PlanMeasures => {
+      const den = made.rooms['den']!;
+      // Of the time of two rooms.
+      const humidity_low = 2 * 8760 * share;
+      const outside_band_hours = { ...den.outside_band_hours, humidity_low };
+      return { ...made, rooms: { ...made.rooms, den: { ...den, outside_band_hours } } };
+    };
+    const [near, far] = rivals([{ spots: 50 }, { spots: 50 }]) as [PlanMeasures, PlanMeasures];
+    expect(names({ rivals: [dry(near, 0.0199), dry(far, 0.021)] })).toEqual(['rival 0']);
+  });
+
   test('takes nine tenths of the damp air that the plan takes away, in its room', () => {
     const damp = (name: string, hours: number, elsewhere: number, money: number): PlanMeasures => {
       const made = plan(name, { spots: 0, money });
@@ -200,10 +227,13 @@ describe('as much', () => {
       damp('damper', 1301, 1000, 1011),
       // more than the 5000 room-hours of today, by a twentieth of the plan's and one
       damp('damper elsewhere', 1000, 4101, 1012),
+      damp('hardly damper elsewhere', 1000, 4100, 1013),
     ];
     const weighed = { baseline, plan: dry, range: { low: 60, high: 70 } };
     // Corners are dry in all of them, so that nothing else tells them apart.
-    expect(names({ ...weighed, baseline: wetter(baseline), rivals: others })).toEqual(['as dry']);
+    expect(names({ ...weighed, baseline: wetter(baseline), rivals: others })).toEqual([
+      ...['as dry', 'hardly damper elsewhere'],
+    ]);
     // Of what a plan leaves as it is, others need not take any away.
     const idle = damp('dry', 4000, 1000, 1065);
     const found = names({
