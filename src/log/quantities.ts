@@ -34,7 +34,7 @@ const HOUSE: readonly LoggedQuantityFacts[] = [
     ...{
       reading: 'instant',
       called:
-        /\bheat ?pump( (outdoor|indoor) unit)? (electric(ity|al)?|power|energy|consumption|input|meter)\b|\bheating electric(ity|al)?\b|\belectric(al)? heating\b/,
+        /\bheat ?pump( (outdoor|indoor) unit)? (electric(ity|al)?|power|energy|consumption|input|meter)\b|\bheating electric(ity|al)?\b|\belectric(al)? (heating|heaters?|radiators?)\b/,
     },
   },
   {

@@ -56,6 +56,15 @@ describe('a home that lists no bathroom', () => {
   });
 });
 
+test('a home without bathroom and kitchen is asked about each', () => {
+  const { where, asked } = taken(`${BEDROOM}, hall: { floor area: 5 }`, SHOWERS);
+  expect(where.slice(0, 3)).toEqual(['shower: hall', 'bath: hall', 'cooking: hall']);
+  expect(asked.map((said) => said.split('.')[0])).toEqual([
+    'No bathroom is listed, so this takes place elsewhere: shower and bath in hall',
+    'No kitchen is listed, so this takes place elsewhere: cooking in hall',
+  ]);
+});
+
 test('a home of bedrooms alone cooks in the first of them, and asks', () => {
   const { where, asked } = taken(
     'attic bedroom: { floor area: 12 }, bath: { floor area: 4 }',

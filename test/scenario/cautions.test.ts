@@ -102,6 +102,15 @@ test('a humidifier and what dries the same room may work against each other', ()
   expect(both(50, 60)).toBeUndefined();
   expect(both(50, 50)).toBeDefined();
   expect(both(60, 50, 'living')).toBeUndefined();
+  // One of them swings wider, past the level at which the other starts.
+  const apart = (wet: string, dry: string) =>
+    cautions(
+      `heating: { source: heat pump }\ndevices: { mist: { kind: humidifier, room: bedroom, ${wet} }, drier: { kind: dehumidifier, room: bedroom, ${dry} } }`,
+    ).find(({ id }) => id === 'against-each-other');
+  const narrow = 'target: 45, deadband: 2';
+  expect(apart(narrow, 'target: 50, deadband: 14')).toBeDefined(); // 43 to 57
+  expect(apart(narrow, 'target: 52, deadband: 14')).toBeUndefined(); // 45 to 59
+  expect(apart('target: 45, deadband: 14', 'target: 50, deadband: 2')).toBeDefined(); // 52 and 51
   expect(both(60, 50, 'bedroom', 'extract fan')).toBeDefined();
 });
 
@@ -111,7 +120,7 @@ test('a stove that burns room air in a tight home may be starved', () => {
       `  leakage: { ach50: ${ach50} }\nheating: { source: heat pump }\ndevices: { fire: { kind: stove, room: living${more} } }`,
     );
   expect(device(4)).toContain('stove-air');
-  expect(device(10)).not.toContain('stove-air');
+  for (const ach50 of [5, 10]) expect(device(ach50)).not.toContain('stove-air');
   expect(device(4, ', air: outdoors')).not.toContain('stove-air');
 });
 

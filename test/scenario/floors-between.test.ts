@@ -102,6 +102,10 @@ describe('a floor larger than the room below', () => {
   test('by less than a metre or a twentieth is how storeys are', () => {
     const bedroom = (area: number) => `kitchen: { floor area: 30 }
       bedroom: { floor area: ${area}, storey: 1, over: kitchen }`;
+    const small = (area: number) => `kitchen: { floor area: 9 }
+      bedroom: { floor area: ${area}, storey: 1, over: kitchen }`;
+    expect(prepared(small(9.9)).asked).toEqual([]);
+    expect(prepared(small(10.1)).asked).toHaveLength(1);
     expect(prepared(bedroom(30.9)).asked).toEqual([]);
     expect(prepared(bedroom(31.5)).asked).toEqual([]);
     expect(prepared(bedroom(32)).asked).toHaveLength(1);
@@ -116,6 +120,17 @@ describe('a ceiling larger than the rooms above', () => {
     expect(prepared(rooms('')).asked).toEqual([
       'Of the ceiling of kitchen (25 m2), 15 m2 lie under no room of the home: nothing is lost through them. If they have a roof over them, say "exposed ceiling: 15" in the room.',
     ]);
+  });
+
+  test.each([
+    [9, 5.5, 0], // 3.5 m2
+    [10, 5.9, 1],
+    [30, 20.1, 0], // less than a third
+    [30, 19.9, 1],
+  ])('of %d m2 under %d: asked %d times', (below, above, times) => {
+    const { asked } = prepared(`kitchen: { floor area: ${below} }
+      bedroom: { floor area: ${above}, storey: 1, over: kitchen }`);
+    expect(asked).toHaveLength(times);
   });
 
   test('has a roof over what is said to have one', () => {

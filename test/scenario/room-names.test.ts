@@ -87,6 +87,14 @@ describe('a first scenario', () => {
     ]);
   });
 
+  test('lets a room that just fits stand over no larger hall', () => {
+    const given = { kind: 'detached', rooms: 'living 10, hall 12 / bedroom 10, landing 3' };
+    const { answers } = completed(QUESTIONNAIRE, given, { weather: [] });
+    const text = scenarioText(answers, { weather: 'w', schema: 's', usual: [], remark: null });
+    expect(text).toMatch(/bedroom: .* over: living/);
+    expect(text).toMatch(/landing: .* over: hall/);
+  });
+
   test.each(['3', '4', '5', '6'])('has no room over nothing in a usual house of %s', (size) => {
     const { answers } = completed(QUESTIONNAIRE, { kind: 'detached', size }, { weather: [] });
     const text = scenarioText(answers, { weather: 'w', schema: 's', usual: [], remark: null });

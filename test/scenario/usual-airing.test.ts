@@ -63,6 +63,14 @@ describe('where nobody says how windows are opened', () => {
     );
     expect(living).toEqual(bedroom);
     expect(living).toHaveLength(2);
+    const inBath = prepared({ household: 'people: [{ who: adult, sleeps in: bathroom }]' });
+    const { airings } = inBath.automation;
+    expect(airings.map(({ name, openings }) => [name, openings.length])).toEqual([
+      ['tilted on mild days', 3],
+      ['bathroom after washing', 1],
+    ]);
+    const night = prepared({ household: 'people: [{ who: adult, sleeps in: bedroom }]' });
+    expect(night.automation.airings[1]!.openings).toHaveLength(1);
   });
 
   test('the bathroom is aired after a shower', () => {
@@ -72,6 +80,13 @@ describe('where nobody says how windows are opened', () => {
       ...{ openShare: 0.5, lasts: 900, after: { by: 'activity', activity: shower } },
     });
     expect(automation.airings).toHaveLength(2);
+  });
+
+  test('a room without a window is not', () => {
+    const text = home({}).replace('bathroom: {', 'bathroom: { outer sides: 0, panes: [],');
+    const scenario = readScenario(text, 'h.yaml');
+    const { automation } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
+    expect(automation.airings.map(({ name }) => name)).toEqual(['tilted on mild days']);
   });
 
   test('half a year later south of the equator', () => {

@@ -89,7 +89,7 @@ function wordsOf(name: string): string {
 function byUnit(unit: string, words: string) {
   const named = (name: string) => LOGGED_QUANTITIES.find((q) => q.name === name);
   if (unit === '°C' || unit === '°F') return named('temperature');
-  if (unit === '%') return named('relative humidity');
+  if (unit === '%') return OF_DEVICE.test(words) ? undefined : named('relative humidity');
   if (!isPower(unit)) return undefined;
   if (/\bheat ?pump\b/.test(words)) return named('heating electricity');
   if (words.match(HEATING) !== null) return named('heating power');
@@ -109,14 +109,15 @@ function deviceIn(
   rooms: readonly string[],
 ): string | null {
   const says = (name: string) => ` ${words} `.includes(` ${wordsOf(name)} `);
+  const isOther = (name: string) => HOT_WATER.test(words) && !HOT_WATER.test(wordsOf(name));
   const byName = devices
-    .filter(({ name }) => says(name))
+    .filter(({ name }) => says(name) && !isOther(name))
     .sort((a, b) => b.name.length - a.name.length)[0];
   const other = rooms.filter(says);
   const fits = (room: string | null) =>
     other.length === 0 || (room !== null && other.includes(room));
   if (byName !== undefined && fits(byName.room)) return byName.name;
-  const alike = devices.filter(({ kind, room }) => says(kind) && fits(room));
+  const alike = devices.filter(({ kind, room }) => says(kind) && fits(room) && !isOther(kind));
   if (alike.length === 1) return alike[0]!.name;
   const kind = APPLIANCE.exec(words);
   if (kind === null) return null;
@@ -136,7 +137,7 @@ function roomIn(rest: string, rooms: readonly string[], stem: string): string | 
 }
 
 const ASIDE =
-  /\b(battery|batt|rssi|signal|link quality|pressure|lux|illuminance|voltage|min(imum)?|max(imum)?|firmware|uptime|set ?point|target)\b/;
+  /\b(battery|batt|rssi|signal|link quality|pressure|lux|illuminance|voltage|min(imum)?|max(imum)?|firmware|uptime|set ?point|target|heat index|feels like)\b/;
 const OUTDOORS = /\b(outdoors?|outside|out|external|exterior|aussen|weather)\b/;
 const FILLER =
   /\b(sensor|binary|average|avg|mean|reading|value|air|indoor|inside|state|logger|channel|open|current|level|concentration|count|number)\b/g;
@@ -147,6 +148,10 @@ const WHOLE =
   /\b(house|household|home|flat|whole|total|all|main|mains|grid|import|supply|smart|net|day|night|tariff|plug|socket|power|energy|meter|electric(ity|al)?|usage|used|use|consumption|\d+)\b/g;
 /** What draws power and heats no home. */
 const APPLIANCE = /\b(dehumidifier|humidifier|purifier|extract(or)? fan|fan)\b/;
+/** What tells percentages of a device, such as how fast it runs. */
+const OF_DEVICE = /\b(dehumidifier|humidifier|purifier|fan|speed|filter|tank)\b/;
+/** What heats water is no heater of a room. */
+const HOT_WATER = /\b(water|immersion)\b/;
 /** Quantities that devices may be told by. */
 const POWERS: readonly string[] = [
   'electricity',

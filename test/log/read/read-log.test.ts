@@ -164,6 +164,7 @@ describe('what draws and what gives power', () => {
     // what heats a room without one
     ['Living room heater (W)', 'heating power', 'living room'],
     ['living room radiators (kWh)', 'heating power', 'living room'],
+    ['Living room electric heater (W)', 'heating electricity', 'living room'],
     // what heats the home: what goes in, and what comes out
     ['Heat pump energy (kWh)', 'heating electricity', 'home'],
     ['Heat pump (kW)', 'heating electricity', 'home'],
@@ -180,6 +181,28 @@ describe('what draws and what gives power', () => {
     ['House power (W)', 'electricity', 'home'],
   ])('%s is %s of %s', (name, quantity, whose) => {
     expect(taken(name)).toEqual([quantity, whose]);
+  });
+
+  test('what heats water is no heater of a room, though it is called one', () => {
+    const heater = { name: 'heater', kind: 'heater', room: 'bedroom' };
+    const text = 'Time,Water heater (kWh),T\n2025-01-31T12:00Z,1,20\n2025-01-31T13:00Z,2,20\n';
+    const some = { rooms: ['bedroom'], devices: [heater] };
+    expect(read(text, some).files[0]!.leftOut).toEqual([
+      { name: 'Water heater (kWh)', why: 'no room is called "water"' },
+    ]);
+    const tank = { name: 'water heater', kind: 'heater', room: 'bath' };
+    const both = { rooms, devices: [heater, tank] };
+    expect(taken('Water heater (kWh)', both)).toEqual(['device power', 'water heater']);
+  });
+
+  test('percentages of a fan are no humidity, nor what a room feels like its temperature', () => {
+    const text = 'Time,Bath fan (%),Bath heat index (°C),Bath (%)\n2025-01-31T12:00Z,40,21,60\n';
+    const { log, files } = read(text, { rooms });
+    expect(log.series.map(({ from }) => from)).toEqual(['living.csv, Bath (%)']);
+    expect(files[0]!.leftOut.map(({ name }) => name)).toEqual([
+      'Bath fan (%)',
+      'Bath heat index (°C)',
+    ]);
   });
 
   test('what feeds power in is no reason to refuse a file', () => {
