@@ -10,7 +10,7 @@ import { rulesByPlan } from './rules-by-plan.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** What of a comparison is printed. */
-export type ComparePart = 'answer' | 'rooms' | 'rules' | 'all';
+type ComparePart = 'answer' | 'rooms' | 'rules' | 'all';
 
 /** How a comparison is printed. */
 export interface ComparePrint {
