@@ -52,6 +52,19 @@ test('a home is not invented unless it says so, which no setting can change', ()
   expect([invented({}), invented({ invented: true })]).toEqual([false, true]);
 });
 
+test('shares of a meter that heat no rooms may be given in percent', () => {
+  const given = { 'gas beside heating': '15 %', 'electricity beside heating': '10 %' };
+  const { checked } = readScenario(
+    JSON.stringify({ ...(HOMES[0] as object), log: given }),
+    'h.yaml',
+  );
+  const [data] = checked.values();
+  expect(data!.log).toMatchObject({
+    'gas beside heating': 0.15,
+    'electricity beside heating': 0.1,
+  });
+});
+
 test('a fit takes as much of the gas for water and cooking as the schema says', () => {
   const gas: LoggedSeries = {
     ...{ quantity: 'gas', place: 'home', room: null, device: null, reading: 'mean', from: 'm.csv' },

@@ -1,5 +1,5 @@
 import { LOGGED_QUANTITIES } from '../../log/quantities.ts';
-import { choice, either, named, plainNumber, section, text } from './fields.ts';
+import { choice, either, named, quantity, section, text } from './fields.ts';
 
 const QUANTITIES: readonly string[] = LOGGED_QUANTITIES.map(({ name }) => name);
 
@@ -49,12 +49,14 @@ export const logModel = (own: readonly string[]) =>
         'Order of day and month in the dates of the log',
         { otherwise: 'as the dates themselves tell' },
       ).optional(),
-      'gas beside heating': plainNumber(
+      'gas beside heating': quantity(
+        '-',
         { min: 0, max: 0.9 },
         'Share of the logged gas that heats water and cooks instead of rooms, for a fit',
         { usual: 0.2 },
       ).optional(),
-      'electricity beside heating': plainNumber(
+      'electricity beside heating': quantity(
+        '-',
         { min: 0, max: 0.9 },
         'Share of the logged electricity of the heating that heats water instead of rooms, for a fit',
         { eg: 0.1, otherwise: '0.15 for a heat pump, none for direct electric heating' },

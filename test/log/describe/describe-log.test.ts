@@ -119,6 +119,13 @@ describe('what readings say against themselves', () => {
     // Taken for Fahrenheit it moves less, and is seen all the same.
     expect(swapped((h) => (humid(h) - 32) / 1.8, wave)).toHaveLength(1);
     expect(swapped(wave, humid)).toEqual([]);
+    // A conservatory in which humidity stays at what no room is warm, and a sensor that reads next to nothing.
+    const sunny = (h: number) => 20 + 8 * Math.sin(h / 4);
+    const near = (level: number) => (h: number) => level + 0.3 * Math.sin(h / 40);
+    for (const level of [8, 31, 40]) expect(swapped(sunny, near(level))).toEqual([]);
+    for (const level of [15, 27]) expect(swapped(sunny, near(level))).toHaveLength(1);
+    // A room that hardly moves either.
+    expect(swapped((h) => 20 + 1.2 * Math.sin(h / 4), near(22))).toEqual([]);
     // Dry winter air in a room that is heated in the evening only.
     expect(
       swapped(

@@ -129,7 +129,7 @@ test('what was foreseen is a line a series, with the guess that came nearest', (
   };
   const channel = { name: 'relative humidity', room: 'Bad', unit: '%' };
   const one = { channel, judgement, alone: { rmse: 1.74, skill: 0.5 }, guideline14: null };
-  const worse = { ...one, judgement: { ...judgement, skill: -0.1 }, from: 'weather alone' };
+  const worse = { ...one, judgement: { ...judgement, skill: 0 }, from: 'weather alone' };
   const none = { ...worse, judgement: { ...judgement, hours: 0 } };
   const foreseen = [{ ...one, from: 'logged temperature' }, worse, none] as unknown as Foreseen[];
   const lines = foreseenText(foreseen, 80).split('\n');
