@@ -145,6 +145,14 @@ interface Walk {
   readonly devicePowers: readonly (Series | null)[];
 }
 
+/** Of each device the power that is known; none where none is. */
+function powersOf({ home, devicePower = {} }: RunInput): (Series | null)[] {
+  if (Object.keys(devicePower).length === 0) return [];
+  return home.devices.map(({ name }) =>
+    Object.hasOwn(devicePower, name) ? devicePower[name]! : null,
+  );
+}
+
 /** @param months  instants at which the rows of the ledger begin [s UTC] */
 function prepareWalk(input: RunInput, months: readonly number[]): Walk {
   const { home, household, dt } = input;
@@ -190,10 +198,7 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
     observed,
     running: startDevices(model, observed, saturation),
     imposing: layOutImposing(input),
-    devicePowers:
-      input.devicePower === undefined
-        ? []
-        : home.devices.map(({ name }) => input.devicePower?.[name] ?? null),
+    devicePowers: powersOf(input),
   };
 }
 

@@ -310,8 +310,14 @@ describe('a device whose power is known', () => {
   const HOURS = 48;
   const steps = HOURS * 6;
   /** What each device drew, gave and took over two days [J, J, kg], with the power of the first known. */
-  const ran = (does: DeviceAction, power: (k: number) => number, controlled = 1) => {
-    const home = twoRooms([does]);
+  const ran = (
+    does: DeviceAction,
+    power: (k: number) => number,
+    controlled = 1,
+    more: readonly Device[] = [],
+  ) => {
+    const one = twoRooms([does]);
+    const home = { ...one, devices: [...one.devices, ...more] };
     const sums = { electricity: 0, heat: 0, water: 0, share: 0 };
     const devicePower = { 'device 1': Float64Array.from({ length: steps }, (_, k) => power(k)) };
     const result = simulate(
@@ -364,6 +370,11 @@ describe('a device whose power is known', () => {
     const fan: DeviceAction = { kind: 'extract fan', flow: 0.02, power: 20 };
     expect(ran(fan, () => 5).share).toBeCloseTo(0.25, 9);
     expect(ran(fan, () => 50).share).toBeCloseTo(1, 9);
+  });
+
+  test('leaves others to their control, whatever they are called', () => {
+    const other = { name: 'constructor', room: 0, does: heater };
+    expect(ran(heater, () => 250, 1, [other])).toMatchObject({ share: expect.closeTo(0.25, 9) });
   });
 
   test('is left to its control in the spin-up', () => {

@@ -70,10 +70,10 @@ function withoutUnit(name: string): { bare: string; unit: string | null } {
 /** A unit as the table of units knows it, from the ways in which loggers write it. */
 export function knownUnit(text: string): string | null {
   const bare = text.trim().replace(/^in /i, '').replaceAll('º', '°');
-  const spelled = SPELLINGS[bare.toLowerCase().replaceAll(/[\s._]/g, '')];
-  if (spelled !== undefined) return spelled;
+  const plain = bare.toLowerCase().replaceAll(/[\s._]/g, '');
+  if (Object.hasOwn(SPELLINGS, plain)) return SPELLINGS[plain]!;
   if (/^0\.0?1 ?°?C$/i.test(bare)) return bare.startsWith('0.01') ? '0.01 °C' : '0.1 °C';
-  return bare !== '' && meaning(bare) !== null ? bare : null;
+  return /[\p{L}\p{N}%°-]/u.test(bare) && meaning(bare) !== null ? bare : null;
 }
 
 /** Small words with single blanks, split where letters change to capitals. */

@@ -38,7 +38,7 @@ export function unitOf(
   const wrong = wrongUnit(facts, spelled, spread);
   if (wrong !== null) return wrong;
   if (spelled === null) return fromNumbers(facts, spread);
-  const tens = SCALED[spelled];
+  const tens = Object.hasOwn(SCALED, spelled) ? SCALED[spelled] : undefined;
   if (tens !== undefined && facts.unit === '°C') {
     return { unit: spelled, by: 'said', factor: tens, offset: 0, isEnergy: false };
   }

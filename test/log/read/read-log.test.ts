@@ -205,6 +205,12 @@ describe('what draws and what gives power', () => {
     ]);
   });
 
+  test('what stands in brackets need be no unit', () => {
+    for (const word of ['constructor', 'toString', '__proto__']) {
+      expect(taken(`Bath T (${word})`)).toEqual(['temperature', 'bath']);
+    }
+  });
+
   test('what feeds power in is no reason to refuse a file', () => {
     const rows = Array.from({ length: 9 }, (_, k) => `2025-01-31T12:0${k}Z,${k - 5},20`);
     const { log } = read(`Time,Solar power (W),Bath T\n${rows.join('\n')}\n`, { rooms });
