@@ -129,6 +129,7 @@ export type Quantity =
   | 'window' // 1 open, 0 shut
   | 'presence' // 1 there, 0 not, by the sensor
   | 'hour' // local, 0 to 24
+  | 'hour since noon' // local, 0 to 24, for spans past midnight
   | 'electricity price'; // currency/kWh, mean over the step
 
 /** Errors of a sensor: bias, noise, rounding, lag, reporting interval. */

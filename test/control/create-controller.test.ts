@@ -136,6 +136,11 @@ test('the hour of a rule is local: it ends at midnight and moves with daylight s
   };
   expect(run(rule({ all: [late], actions: [runs] }))).toEqual(range(132, 144));
   expect(run(rule({ all: [early], actions: [runs] }))).toEqual(range(0, 42));
+  const night = [
+    condition('hour since noon', 'above', 10, { room: -1 }),
+    condition('hour since noon', 'below', 19, { room: -1 }),
+  ];
+  expect(run(rule({ all: night, actions: [runs] }))).toEqual([...range(0, 42), ...range(132, 144)]);
   const script = { household: { clock: AHEAD }, start: Math.floor(SPRING / DAY) * DAY };
   expect(run(rule({ all: [late], actions: [runs] }), script)).toEqual(range(120, 132));
   expect(run(rule({ all: [early], actions: [runs] }), script)).toEqual([

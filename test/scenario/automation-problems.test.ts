@@ -95,9 +95,9 @@ describe('rules', () => {
       'h.yaml:8:27: rules #1.when #1: expected exactly one of: reading; windows; presence; price; after, before or both, got a mapping',
     ],
     [
-      'a night in one condition',
-      `rules: [${rule('{ after: "22:00", before: "07:00" }', '{ tell: air }')}]`,
-      'h.yaml:8:53: rules #1.when #1.before: expected a time later in the day than after, got "07:00" (what holds from evening to morning is two rules, one after the evening and one before the morning; hours of a device and quiet hours may run past midnight)',
+      'hours that pass noon and midnight in one condition',
+      `rules: [${rule('{ after: "22:00", before: "12:01" }', '{ tell: air }')}]`,
+      'h.yaml:8:53: rules #1.when #1.before: expected a time later in the day than after, got "12:01" (or, past midnight, an after from 12:00 on and a before up to 12:00)',
     ],
     [
       'two rules of one name',
@@ -129,6 +129,11 @@ rules:
     expect(two(`${HUMID}, ${closed}`, open, runStop)).toBe('');
     expect(two('{ before: "12:00" }', '{ after: "11:59" }', runStop)).not.toBe('');
     expect(two('{ before: "12:00" }', '{ after: "12:00" }', runStop)).toBe('');
+    const night = '{ after: "22:00", before: "06:00" }';
+    expect(two(night, '{ after: "06:00", before: "22:00" }', runStop)).toBe('');
+    expect(two(night, '{ after: "06:00", before: "22:01" }', runStop)).not.toBe('');
+    expect(two(night, '{ after: "05:59", before: "22:00" }', runStop)).not.toBe('');
+    expect(two(night, '{ after: "23:00" }', runStop)).not.toBe('');
   });
 
   test('that contradict themselves', () => {

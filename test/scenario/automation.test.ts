@@ -133,6 +133,14 @@ describe('sensors', () => {
       sensor: PERFECT_SENSOR,
     });
     expect(reading('{}', '{ after: "21:30" }')).toMatchObject({ quantity: 'hour', value: 21.5 });
+    const night =
+      '[{ name: R, when: [{ after: "22:00", before: "06:30" }], response: [{ tell: T }] }]';
+    expect(automation(`rules: ${night}`).rules[0]!.all).toEqual([
+      ...[
+        { is: 'above', value: 10, clear: 10 },
+        { is: 'below', value: 18.5, clear: 18.5 },
+      ].map((edge) => ({ ...edge, quantity: 'hour since noon', room: -1, sensor: PERFECT_SENSOR })),
+    ]);
   });
 
   test('what is derived from two errs by both', () => {

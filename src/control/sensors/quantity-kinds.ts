@@ -17,6 +17,7 @@ export const KIND = {
   presence: 6,
   hour: 7,
   'electricity price': 8,
+  'hour since noon': 9,
 } as const;
 /** The home's first species; one less stands for a species that it does not carry. */
-export const FIRST_SPECIES = 10;
+export const FIRST_SPECIES = 11;

@@ -27,6 +27,7 @@ export function createTrueValues(
   const windowStates = measuring(KIND.window);
   const presences = measuring(KIND.presence);
   const hours = measuring(KIND.hour);
+  const sinceNoon = measuring(KIND['hour since noon']);
   const prices = measuring(KIND['electricity price']);
   const price = meanPriceOf(tariff ?? FREE);
   const levels = home.species.map((_, q) => measuring(FIRST_SPECIES + q));
@@ -66,6 +67,7 @@ export function createTrueValues(
       presences[k]!.truth = i >= 0 ? present[i]! : anyone ? 1 : 0;
     }
     for (let k = 0; k < hours.length; k++) hours[k]!.truth = hour();
+    for (let k = 0; k < sinceNoon.length; k++) sinceNoon[k]!.truth = (hour() + 12) % 24;
     for (let k = 0; k < prices.length; k++) prices[k]!.truth = price(moment.utc, dt);
   };
 

@@ -36,6 +36,7 @@ function sensorFor(
     case 'window':
     case 'presence':
     case 'hour':
+    case 'hour since noon':
     case 'electricity price':
       return PERFECT_SENSOR;
     case 'relative humidity':

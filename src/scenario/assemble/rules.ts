@@ -119,7 +119,9 @@ function actionOf(
 }
 
 /** Quantities without a room. */
-const OF_THE_HOME: ReadonlySet<string> = new Set(['hour', 'electricity price']);
+const OF_THE_HOME: ReadonlySet<string> = new Set([
+  ...['hour', 'hour since noon', 'electricity price'],
+]);
 
 const placeOf = (written: string, here: string | null): string =>
   written === HERE && here !== null ? here : written;

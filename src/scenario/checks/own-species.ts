@@ -67,5 +67,5 @@ function sourceFindings(raw: UncheckedMapping, name: string, sources: UncheckedM
 const RESERVED: ReadonlySet<string> = new Set([
   ...['temperature', 'humidity', 'relative humidity', 'absolute humidity'],
   ...['humidity above outdoors', 'dew point', 'presence', 'window', 'hour', 'rooms', 'outdoors'],
-  'electricity price',
+  ...['hour since noon', 'electricity price'],
 ]);

@@ -9,6 +9,8 @@ import { items, mapping, readTolerantly, textOf } from './tolerant-readers.ts';
  * that has been met goes on down (or up) to its clear level, and that counts.
  */
 export function canBothHold(a: unknown, b: unknown): boolean {
+  const [ofFirst, ofSecond] = [minutesMet(a), minutesMet(b)];
+  if (!ofFirst.some((met, minute) => met === 1 && ofSecond[minute] === 1)) return false;
   const [first, second] = [rangesOf(a), rangesOf(b)];
   for (const [what, range] of first) {
     const other = second.get(what);
@@ -16,6 +18,20 @@ export function canBothHold(a: unknown, b: unknown): boolean {
     if (Math.max(range.low, other.low) >= Math.min(range.high, other.high)) return false;
   }
   return true;
+}
+
+/** For each minute of the day 1 where no condition's time of day speaks against it. */
+function minutesMet(value: unknown): Uint8Array {
+  const met = new Uint8Array(MINUTES_PER_DAY).fill(1);
+  for (const { after, before } of items(value).map(mapping)) {
+    const [from, to] = [minutesOf(textOf(after)), minutesOf(textOf(before))];
+    const pastMidnight = from > to;
+    for (let minute = 0; minute < met.length; minute++) {
+      const [early, late] = [minute < from, minute >= to]; // false where there is no such time
+      if (pastMidnight ? early && late : early || late) met[minute] = 0;
+    }
+  }
+  return met;
 }
 
 interface Range {
@@ -27,7 +43,7 @@ interface Range {
 function rangesOf(value: unknown): Map<string, Range> {
   const ranges = new Map<string, Range>();
   for (const condition of items(value).map(mapping)) {
-    const { reading, windows, presence, after, before, room = '', clear } = condition;
+    const { reading, windows, presence, room = '', clear } = condition;
     const add = (what: string, low: number, high: number) => {
       const known = ranges.get(what) ?? ALL;
       ranges.set(what, {
@@ -37,7 +53,6 @@ function rangesOf(value: unknown): Map<string, Range> {
     };
     if (windows === 'open' || presence === 'somebody') add(placed(room, condition), 0.5, 1);
     if (windows === 'closed' || presence === 'nobody') add(placed(room, condition), 0, 0.5);
-    add('hour', minutesOf(textOf(after)), minutesOf(textOf(before)));
     const read = 'price' in condition ? 'price' : textOf(reading);
     if (read === '') continue;
     const level = (key: 'over' | 'under') => {
@@ -62,3 +77,4 @@ const placed = (room: unknown, condition: object): string =>
   `${room} ${'windows' in condition ? 'windows' : 'presence'}`;
 
 const ALL: Range = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
+const MINUTES_PER_DAY = 1440;

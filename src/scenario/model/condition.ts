@@ -89,13 +89,7 @@ const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unpl
     }
     if (given.reading === undefined) {
       if (room !== null) say(['room'], 'no room beside a time of day');
-      if (after !== undefined && before !== undefined && after >= before) {
-        say(['before'], 'a time later in the day than after', { hint: NIGHT });
-      }
-      return [
-        ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
-        ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
-      ];
+      return hourEdges(after, before, say, edge);
     }
     if (given.room === undefined && unplaced === 'never') {
       say([], 'the room whose reading it is, or outdoors');
@@ -103,8 +97,30 @@ const conditionModel = (units: Readonly<Record<Reading, string>>, unplaced: Unpl
     return readingEdges(given.reading, units[given.reading], given, say, edge);
   });
 
-const NIGHT =
-  'what holds from evening to morning is two rules, one after the evening and one before the morning; hours of a device and quiet hours may run past midnight';
+/** Past midnight hours are counted from noon. @param after  [min after midnight] */
+function hourEdges(
+  after: number | undefined,
+  before: number | undefined,
+  say: Say,
+  edge: Edge,
+): ConditionData[] {
+  if (after !== undefined && before !== undefined && after >= before) {
+    const night = after > before && after >= NOON && before <= NOON;
+    if (!night) say(['before'], 'a time later in the day than after', { hint: NIGHT });
+    return [
+      edge('hour since noon', 'above', (after - NOON) / 60),
+      edge('hour since noon', 'below', (before + NOON) / 60),
+    ];
+  }
+  return [
+    ...(after === undefined ? [] : [edge('hour', 'above', after / 60)]),
+    ...(before === undefined ? [] : [edge('hour', 'below', before / 60)]),
+  ];
+}
+
+/** [min after midnight] */
+const NOON = 720;
+const NIGHT = 'or, past midnight, an after from 12:00 on and a before up to 12:00';
 
 /** Whether a reading may do without a room, as that of the rule, which is seen to elsewhere. */
 type Unplaced = 'never' | 'of the rule';

@@ -113,7 +113,7 @@ const OF_DAMP: ReadonlySet<string> = new Set([
   ...['relative humidity', 'absolute humidity', 'humidity above outdoors', 'dew point'],
 ]);
 const OF_NOTHING: ReadonlySet<string> = new Set([
-  ...['window', 'presence', 'hour', 'electricity price'],
+  ...['window', 'presence', 'hour', 'hour since noon', 'electricity price'],
 ]);
 /** What is guarded against, in words. */
 export const HARM: Readonly<Record<Guard, string>> = {

@@ -246,6 +246,9 @@ test('the hour is local, of the middle of the step, and starts anew at midnight'
   const winter = readings([hour], { steps: 24, dt: 3600 }).flat();
   expect(winter[0]).toBe(1.5);
   expect(winter.slice(21)).toEqual([22.5, 23.5, 0.5]);
+  const noon = condition('hour since noon', 'above', 0, { room: -1 });
+  const since = readings([noon], { steps: 24, dt: 3600 }).flat();
+  expect([since[0], ...since.slice(9, 12), since[23]]).toEqual([13.5, 22.5, 23.5, 0.5, 12.5]);
   const summer = readings([hour], { start: Date.UTC(2023, 6, 3) / 1000, dt: 3600 });
   expect(summer[0]).toEqual([2.5]);
 });
