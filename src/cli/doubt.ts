@@ -49,16 +49,14 @@ export async function doubtedPlans(
   if (doubt === undefined) return null;
   const { sampledInputs, setAside } = await import('../studies/doubts/sampled-inputs.ts');
   const { prepareVariant, variantScenario } = await import('../studies/plan-variant.ts');
-  const { settingWords } = await import('../scenario/yaml/settings.ts');
   const variants = loaded.map(({ plan }): PlanVariant => ({ plan: plan.plan, set }));
   const plans = loaded.map(({ plan: prepared }, k) => ({
     ...{ prepared, raw: variantScenario(scenario, variants[k]!) },
   }));
   const all = sampledInputs(scenario, plans);
-  const { drawn: inputs, leftAside } = setAside(all, plans, (k, path, value) => {
-    const words = settingWords(path, String(value));
-    return prepareVariant(scenario, files, { ...variants[k]!, set: [...set, words] });
-  });
+  const { drawn: inputs, leftAside } = setAside(all, plans, (k, laidOn) =>
+    prepareVariant(scenario, files, { ...variants[k]!, set: [...set, ...laidOn] }),
+  );
   return { variants, inputs, leftAside };
 }
 

@@ -1,7 +1,6 @@
 import { quantile } from 'simple-statistics';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { Scenario } from '../../scenario/read-scenario.ts';
-import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import type { Option } from '../options.ts';
@@ -75,10 +74,9 @@ export async function planDraws(setup: PlanDrawsSetup): Promise<PlanDraws | null
   const { drawn: inputs, leftAside } = setAside(
     sampledInputs(scenario, both, air),
     both,
-    (k, path, value) => {
+    (k, set) => {
       const { variant } = both[k]!;
-      const set = [...variant.set, settingWords(path, String(value))];
-      return prepareVariant(scenario, files, { ...variant, set });
+      return prepareVariant(scenario, files, { ...variant, set: [...variant.set, ...set] });
     },
   );
   if (inputs.length === 0) return null;

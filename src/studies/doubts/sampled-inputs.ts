@@ -1,6 +1,7 @@
 import { couldStand } from '../../scenario/edits/scenario-facts.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { Scenario } from '../../scenario/read-scenario.ts';
+import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { alike } from './alike.ts';
 import { doubtfulInputs } from './doubtful-inputs.ts';
@@ -53,20 +54,23 @@ export function sampledInputs(
   const all = [...stated, ...found.flat()];
   return [...new Map(all.toReversed().map((input) => [input.path, input])).values()]
     .toReversed()
-    .map(({ path, source }) => ({
-      ...{ path, source },
-      in: found.map((inputs, p): InputRange | null => {
+    .map(({ path, source }) => {
+      // What can stand at a place is the same in all plans.
+      let canBeBroken: boolean | null = null;
+      const isWhole = (raw: unknown, [value, low, high]: readonly [number, number, number]) => {
+        if (![value, low, high].every(Number.isInteger)) return false;
+        canBeBroken ??= couldStand(raw, path, (low + high) / 2 + 0.3);
+        return !canBeBroken;
+      };
+      const rangeIn = (inputs: (typeof found)[number], p: number): InputRange | null => {
         const input = inputs.find((one) => one.path === path);
         if (input === undefined) return null;
         const { value, low, high } = input;
-        return { value, low, high, whole: isWhole(plans[p]!.raw, path, [value, low, high]) };
-      }),
-    }));
+        return { value, low, high, whole: isWhole(plans[p]!.raw, [value, low, high]) };
+      };
+      return { path, source, in: found.map(rangeIn) };
+    });
 }
-
-/** Whether numbers are whole, and a broken one between them could not stand at their place. */
-const isWhole = (raw: unknown, path: string, numbers: readonly number[]): boolean =>
-  numbers.every(Number.isInteger) && !couldStand(raw, path, (numbers[1]! + numbers[2]!) / 2 + 0.3);
 
 /**
  * The number at a share of its doubt: half of all shares lie below the value it is taken to be, evenly
@@ -92,27 +96,48 @@ interface SortedInputs {
  * on, the home is another one. The U-value of a floor that is worked out from its layers, once given,
  * does away with the layers.
  *
+ * Few do, so many are laid on at once, and fewer where the home is another one then.
+ *
  * @param plans  as `sampledInputs` had them
- * @param prepare  a plan, by its number, with a number laid on at a pointer
+ * @param prepare  a plan, by its number, with numbers laid on, as words of the command line
  */
 export function setAside(
   inputs: readonly SampledInput[],
   plans: readonly DoubtedPlan[],
-  prepare: (plan: number, path: string, value: number) => PreparedPlan,
+  prepare: (plan: number, set: readonly string[]) => PreparedPlan,
 ): SortedInputs {
-  const changesItself = ({ path, in: ranges }: SampledInput): boolean => {
-    const plan = ranges.findIndex((range) => range !== null);
+  const change = (plan: number, some: readonly SampledInput[]): boolean => {
+    const set = some.map(({ path, in: ranges }) => settingWords(path, String(ranges[plan]!.value)));
     try {
-      const laidOn = prepare(plan, path, ranges[plan]!.value);
-      return alike(homeOf(laidOn), homeOf(plans[plan]!.prepared));
+      return !alike(homeOf(prepare(plan, set)), homeOf(plans[plan]!.prepared));
     } catch (error) {
-      if (error instanceof InputProblems) return false;
+      if (error instanceof InputProblems) return true;
       throw error;
     }
   };
-  const drawn = inputs.filter(changesItself);
-  return { drawn, leftAside: inputs.filter((input) => !drawn.includes(input)) };
+  const changing = (plan: number, some: readonly SampledInput[]): readonly SampledInput[] => {
+    if (some.length === 0 || !change(plan, some)) return [];
+    if (some.length === 1) return some;
+    const half = some.length >> 1;
+    return [...changing(plan, some.slice(0, half)), ...changing(plan, some.slice(half))];
+  };
+  const aside = new Set(
+    plans.flatMap((_, plan) =>
+      changing(
+        plan,
+        inputs.filter((one) => firstPlanOf(one) === plan),
+      ),
+    ),
+  );
+  return {
+    drawn: inputs.filter((input) => !aside.has(input)),
+    leftAside: inputs.filter((input) => aside.has(input)),
+  };
 }
+
+/** Number of the first plan that has such a number. */
+const firstPlanOf = ({ in: ranges }: SampledInput): number =>
+  ranges.findIndex((range) => range !== null);
 
 /** Without what only tells where values come from. */
 const homeOf = ({ assumed: _a, cautions: _c, ...home }: PreparedPlan) => home;

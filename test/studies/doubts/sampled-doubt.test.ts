@@ -294,9 +294,15 @@ describe('numbers that change more than themselves are set aside', () => {
     const variant: PlanVariant = { plan: 'now', set: [] };
     const plans = [linearWorld(scenario).named('now')];
     const inputs = sampledInputs(scenario, plans);
-    const prepare = (_: number, path: string, value: number) =>
-      prepareVariant(scenario, new Map(), { ...variant, set: [settingWords(path, String(value))] });
+    let prepared = 0;
+    const prepare = (_: number, set: readonly string[]) => {
+      prepared++;
+      return prepareVariant(scenario, new Map(), { ...variant, set });
+    };
     const { drawn, leftAside } = setAside(inputs, plans, prepare);
+    expect(prepared).toBeLessThan(inputs.length / 2);
+    const alone = inputs.filter((one) => setAside([one], plans, prepare).drawn.length === 1);
+    expect(drawn).toEqual(alone);
     expect(leftAside.map(({ path }) => path)).toEqual(['/home/build/floor u-value']);
     expect(drawn).toEqual(inputs.filter(({ path }) => path !== '/home/build/floor u-value'));
     // What is left gives the home as it is, with every number laid on at the value used.
