@@ -42,7 +42,7 @@ export function fitOpening({ title, division, foreseen, skilled, runs }: HomeFit
     `${judged}${better === 0 ? ': this fit has no skill, and nothing should rest on it' : ''}.` +
     (skilled || better === 0 || better === alone
       ? ''
-      : ` Without the error that each hour of the day repeats, which is added to what is foreseen, it is ${alone}: the home itself is not understood, and its values should not be relied on.`)
+      : ` Without the usual error of each hour of the day, which is added to what is foreseen, it did so in ${alone}: the home itself is not understood, and its values should not be relied on.`)
   );
 }
 

@@ -53,6 +53,7 @@ const FROM = [
 ] as const;
 
 const LEGEND =
-  'off by: root mean square error; bare: without the error that each hour of the day repeats, which is ' +
-  'added where it helps. guess: of the nearest of three, the mean so far, the same hour of other weeks ' +
-  '(week) and the last day repeated (day). band: stated half width of 95 %; in it: of the hours.';
+  'off by: root mean square error. bare: that without the mean error of each hour of the day, which is ' +
+  'added where it helps. guess: the error of the best of three guesses: the mean so far, the same hour of ' +
+  'other weeks (week), the last day again (day). better: than that guess. band: half the width that should ' +
+  'hold 95 % of the hours. in it: the hours that it held.';

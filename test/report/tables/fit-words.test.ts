@@ -116,7 +116,7 @@ describe('the opening', () => {
       seen(0.4, 0.3),
     ] as HomeFit['foreseen'][number][];
     expect(fitOpening(fitOf([], { foreseen, skilled: false }))).toContain(
-      'in 3 of 3 cases. Without the error that each hour of the day repeats, which is added to what is foreseen, it is 1: the home itself is not understood',
+      'in 3 of 3 cases. Without the usual error of each hour of the day, which is added to what is foreseen, it did so in 1: the home itself is not understood',
     );
     expect(fitOpening(fitOf([], { foreseen }))).toMatch(/in 3 of 3 cases\.$/);
   });

@@ -245,6 +245,11 @@ describe('a home of straight lines', () => {
     const contrary = [{ runs: [1, 2], own: [2, 1] }, draws[2]!];
     expect(drawnDifferences(contrary, 1, itself)).toEqual([-1, -3]);
     expect(drawnDifferences([draws[2]!], 1, itself)).toEqual([-3]);
+    // Next to nothing that becomes ten times as much, or a tenth, says little of what is much.
+    const steep = [{ runs: [0, 0.1], own: [0, 1] }, draws[2]!];
+    expect(drawnDifferences(steep, 1, itself)).toEqual([1, -9]);
+    const flat = [{ runs: [0, 1], own: [0, 0.1] }, draws[2]!];
+    expect(drawnDifferences(flat, 1, itself)).toEqual([0.1, -1]);
   });
 
   test('the same seed gives the same doubt, in whatever order runs answer', async () => {
