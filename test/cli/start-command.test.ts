@@ -95,6 +95,21 @@ function person(given: Record<string, string | string[]>, breaksOffAt: string | 
 const SMALL = { size: '1', bothers: ['cost'], heat: 'electric heaters' };
 const TWO_MONTHS = SALTMERE.replace('# typical: true\n', '').replace(/^2023-03-01.*/ms, '');
 
+test('dry air is narrowed by what makes it dry, and a name that tells no use is told', async () => {
+  const answers =
+    'place: 54.2,-1.9\nweather: saltmere-typical.csv\nrooms: studio 20, Erker 4, bathroom 4\nheat: electric heaters\nbothers: [dry]\n';
+  const files = { 'package/weather/saltmere-typical.csv': TWO_MONTHS, 'a.yaml': answers };
+  const { io, said } = fakeIo(files);
+  expect(await main(['start', '--answers', 'a.yaml'], io), said.err).toBe(0);
+  expect(said.err.replaceAll(/\s+/g, ' ')).toContain(
+    'Taken as rooms to live in, because their names do not tell: Erker. "use" in home.yaml says what a room is.',
+  );
+  // This home is damp for thousands of hours, and hardly ever dry.
+  expect(said.out.replaceAll(/\s+/g, ' ')).toMatch(
+    /would narrow this most \(too dry, all rooms in the two coldest months, \d{1,2} h as it is\)/,
+  );
+}, 60_000);
+
 describe('a questionnaire that is broken off', () => {
   test('is kept, and the same call goes on from there', async () => {
     const files: Record<string, string> = { 'package/weather/saltmere-typical.csv': TWO_MONTHS };

@@ -33,6 +33,20 @@ describe('the section on logs', () => {
     expect(files[0]!.leftOut).toEqual([{ name: 'C', why: 'the scenario leaves it out' }]);
   });
 
+  test('knows the devices that draw electricity, which a stove does not', () => {
+    const text = `${scenario('  zone: UTC\n')}devices:
+  drier: { kind: dehumidifier, room: hall }
+  fire: { kind: stove, room: hall }
+  unit: { kind: balanced ventilation, supplies: { bedroom: 20 }, extracts: { hall: 20 } }
+`;
+    const read = readScenario(text, 'a.yaml');
+    const { devices } = logOptionsOf([...read.checked.values()][0]!, UTC_CLOCK);
+    expect(devices).toEqual([
+      { name: 'drier', kind: 'dehumidifier', room: 'hall' },
+      { name: 'unit', kind: 'balanced ventilation', room: null },
+    ]);
+  });
+
   test('a column may be a species that the scenario names itself, in its own unit', () => {
     const text = `${scenario(`  readings:
     Cellar tube: { quantity: radon, room: hall }

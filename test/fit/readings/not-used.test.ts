@@ -54,6 +54,14 @@ test('what a fit makes nothing of is named with the reason, one sentence for wha
   ]);
 });
 
+test('power of a stove is of none of its electricity', () => {
+  const does = { kind: 'stove' } as Home['devices'][number]['does'];
+  const devices = [{ name: 'fire', room: 0, does }];
+  expect(unused(home({ devices }), series('device power', { device: 'fire' }))).toEqual([
+    'Not used: fire (m.csv, device power). A stove burns wood and no electricity.',
+  ]);
+});
+
 test('gas and electricity of heating count where they alone heat the home', () => {
   const electricity = series('heating electricity');
   const ofRoom = series('heating electricity', { room: 'den', from: 'den.csv, W' });

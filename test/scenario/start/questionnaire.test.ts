@@ -202,6 +202,9 @@ describe('the scenario written', () => {
       readScenario(write({ bothers: ['dry'], ...more }), 'home.yaml').plans.map(({ name }) => name);
     const others = ['as-lived', 'one-degree-less', 'draught-proofing'];
     expect(names({}).toSorted()).toEqual([...others, 'humidifier'].toSorted());
+    expect(write({ bothers: ['dry'] })).toMatch(
+      /keeps it near 45 %[\s\S]*kind: humidifier[^}]*target: 45 %/,
+    );
     expect(names({ devices: ['humidifier'] }).toSorted()).toEqual(others.toSorted());
   });
 
