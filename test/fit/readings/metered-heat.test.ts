@@ -40,6 +40,25 @@ test('the meter less its steady part, times the efficiency', () => {
   ).toBeCloseTo(54, 9);
 });
 
+test('of a boiler that comes and goes the steady part is that of the day, not of the hours it burns', () => {
+  // Two days of readings at uneven times: 2000 W for a quarter of the time, 3000 W for a third; then none.
+  const HOUR = 3600;
+  const on = (hour: number) => (hour <= 24 ? hour % 4 === 1 && 2000 : hour % 3 === 1 && 3000) || 0;
+  const hours = Array.from({ length: 72 }, (_, k) => k + 1).filter((h) => h <= 48 || h % 4 === 0);
+  const cycling = {
+    ...gas,
+    times: Float64Array.of(0, ...hours.map((hour) => hour * HOUR)),
+    values: Float64Array.of(Number.NaN, ...hours.map((hour) => (hour <= 48 ? on(hour) : 0))),
+  };
+  const { values } = meteredHeat(log(cycling), home(source), OUTDOORS, NOBODY_SAID)!.series;
+  const dayMean = (from: number) =>
+    values.slice(from, from + 24).reduce((sum, power) => sum + power, 0) / 24;
+  // Days of 500, 1000 and 0 W: a fifth of their mean is 100 W.
+  expect(dayMean(1)).toBeCloseTo(0.9 * (500 - 100), 9);
+  expect(dayMean(25)).toBeCloseTo(0.9 * (1000 - 100), 9);
+  expect(Math.max(...values.slice(49))).toBe(0);
+});
+
 test('a home with other heat, with two sources, or with logged heat has none by its gas', () => {
   const electric = { ...source, fuel: 'electricity' };
   const heat: LoggedSeries = { ...gas, quantity: 'heating power', room: 'den', place: 'room' };
