@@ -11,6 +11,7 @@ describe('classes of ISO 16890', () => {
     ['ePM1 50 %', 'ePM1', 0.5],
     ['ISO ePM2,5 65%', 'ePM2.5', 0.65],
     ['epm10 70 %', 'ePM10', 0.7],
+    ['ePM10 100 %', 'ePM10', 1],
     ['coarse', 'coarse', 0],
     ['ISO Coarse 60 %', 'coarse', 0],
     ['none', 'none', 0],

@@ -41,7 +41,7 @@ test('the meter less its steady part, times the efficiency', () => {
 });
 
 test('of a boiler that comes and goes the steady part is that of the day, not of the hours it burns', () => {
-  // Two days of readings at uneven times: 2000 W for a quarter of the time, 3000 W for a third; then none.
+  // Two days, hour by hour: 2000 W for a quarter of the time, 3000 W for a third; then none.
   const HOUR = 3600;
   const on = (hour: number) => (hour <= 24 ? hour % 4 === 1 && 2000 : hour % 3 === 1 && 3000) || 0;
   const hours = Array.from({ length: 72 }, (_, k) => k + 1).filter((h) => h <= 48 || h % 4 === 0);
@@ -57,6 +57,19 @@ test('of a boiler that comes and goes the steady part is that of the day, not of
   expect(dayMean(1)).toBeCloseTo(0.9 * (500 - 100), 9);
   expect(dayMean(25)).toBeCloseTo(0.9 * (1000 - 100), 9);
   expect(Math.max(...values.slice(49))).toBe(0);
+});
+
+test('a reading counts for as long as it stands for', () => {
+  const HOUR = 3600;
+  const uneven = {
+    ...gas,
+    times: Float64Array.of(0, 6 * HOUR, 24 * HOUR),
+    values: Float64Array.of(Number.NaN, 1000, 200), // 400 W over the day
+  };
+  const quarter = { ...NOBODY_SAID, gas: 0.25 };
+  const { values } = meteredHeat(log(uneven), home(source), OUTDOORS, quarter)!.series;
+  expect((6 * values[1]! + 18 * values[2]!) / 24).toBeCloseTo(0.9 * 300, 9);
+  expect(values[1]! / values[2]!).toBeCloseTo(5, 9);
 });
 
 test('a home with other heat, with two sources, or with logged heat has none by its gas', () => {

@@ -68,6 +68,22 @@ test.each([
   expect(question!.asked[0]!.against).toBe(plans[0]);
 });
 
+test('after all purchases too, each that changes other things by itself', () => {
+  const buy = (name: string, label: number) =>
+    `{ change: { devices: { ${name}: { kind: dehumidifier, room: den, label: ${label} L/day } } }, purchases: [{ what: ${name}, price: ${label}0, lasts: 8 years }] }`;
+  const plans = `  a: { change: {} }
+  both: { change: { ${RULES}, ${DRIER} } }
+  dear: { change: { money: { gas: { price: 0.2 } } } }
+  small: ${buy('small', 10)}
+  large: ${buy('large', 20)}
+`;
+  const titles = questionAnswers(askedPlans(plans)).map(({ title }) => title);
+  expect(titles.slice(0, 2).toSorted()).toEqual([
+    ...['Buy large for 200 GBP?', 'Buy small for 100 GBP?'],
+  ]);
+  expect(titles.slice(2)).toEqual(['Devices and rules at once?', 'Other prices?']);
+});
+
 test('several things at once are asked about after all else', () => {
   const plans = `  a: { change: {} }
   both: { change: { ${RULES}, ${DRIER} } }
