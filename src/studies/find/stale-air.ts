@@ -13,5 +13,14 @@ export const STALE_SYMBOL: string = BREATH!.symbol;
 export const staleHours = ({ outside_band_occupied_hours }: PlanMeasures['rooms'][string]) =>
   outside_band_occupied_hours[highKey(BREATH!.name)];
 
-/** The room in which air stands above that band longest with somebody in. @returns its name */
-export const stalestRoom = (plan: PlanMeasures): string => worstRoom(plan, staleHours).room;
+/**
+ * The room in which air stands above that band longest with somebody in; where it does so in none, the one in
+ * which most of it was at times.
+ *
+ * @returns its name
+ */
+export function stalestRoom(plan: PlanMeasures): string {
+  const { room, figure } = worstRoom(plan, staleHours);
+  const p95 = ({ species }: PlanMeasures['rooms'][string]) => species[BREATH!.name]?.p95 ?? 0;
+  return figure > 0 ? room : worstRoom(plan, p95).room;
+}
