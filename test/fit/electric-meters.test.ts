@@ -1,33 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { fitHome } from '../../src/fit/fit-home.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { runHere } from './here.ts';
 import { type MadeLog, madeLog } from './made-log.ts';
-
-const WEATHER_TEXT = readFileSync('weather/saltmere-typical.csv', 'utf8');
-const FILES = new Map([['w.csv', WEATHER_TEXT]]);
-const WEATHER = readWeather(WEATHER_TEXT, 'w.csv');
-const home = (heating: string) =>
-  readScenario(
-    `title: One warm room
-weather: w.csv
-site: { latitude: 54.2, longitude: -1.9, timezone: Europe/London, storeys: 1 }
-step: 60
-home:
-  build: { age: 1967-1975, shape: flat, walls: cavity, glazing: double, front: south }
-  rooms: { living: { use: living, floor area: 30 } }
-household: { people: [{ who: adult, pattern: works at home }], airing: [] }
-${heating}`,
-    'home.yaml',
-  );
-/** A quarter more heat lost than is assumed. */
-const TRUTH = ['/home/build/wall u-value=2.0', '/home/build/window u-value=3.625'];
+import { FILES, oneWarmRoom, TRUTH, WEATHER } from './one-warm-room.ts';
 
 /** The heat loss factor that a fit finds, with what it was compared with and what it said first. */
 async function found(heating: string, more: Partial<MadeLog>, truth: readonly string[]) {
-  const scenario = home(heating);
+  const scenario = oneWarmRoom(heating);
   const made = madeLog({
     ...{ scenario, files: FILES, weather: WEATHER, truth: [...TRUTH, ...truth], seed: 3 },
     ...{ start: Date.UTC(2023, 0, 9) / 1000, days: 21, every: 3600, rooms: ['living'] },

@@ -1,32 +1,15 @@
-import { readFileSync } from 'node:fs';
 import { mean } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { fitHome } from '../../src/fit/fit-home.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { runHere } from './here.ts';
 import { madeLog } from './made-log.ts';
+import { FILES, oneWarmRoom, TRUTH, WEATHER } from './one-warm-room.ts';
 
-const WEATHER_TEXT = readFileSync('weather/saltmere-typical.csv', 'utf8');
-const FILES = new Map([['w.csv', WEATHER_TEXT]]);
-const WEATHER = readWeather(WEATHER_TEXT, 'w.csv');
 const home = (log: string) =>
-  readScenario(
-    `title: One warm room
-weather: w.csv
-site: { latitude: 54.2, longitude: -1.9, timezone: Europe/London, storeys: 1 }
-step: 60
-home:
-  build: { age: 1967-1975, shape: flat, walls: cavity, glazing: double, front: south }
-  rooms: { living: { use: living, floor area: 30 } }
-heating: { source: boiler, setpoint: 20, hours: ["06:00-22:00"], setback: 16 }
-household: { people: [{ who: adult, pattern: works at home }], airing: [] }
-${log}`,
-    'home.yaml',
+  oneWarmRoom(
+    `heating: { source: boiler, setpoint: 20, hours: ["06:00-22:00"], setback: 16 }\n${log}`,
   );
 const START = Date.UTC(2023, 0, 9) / 1000;
-/** A quarter more heat lost than is assumed. */
-const TRUTH = ['/home/build/wall u-value=2.0', '/home/build/window u-value=3.625'];
 
 test('the gas meter of a boiler tells heat: its share of hot water is stated, the loss is found', async () => {
   const made = madeLog({
