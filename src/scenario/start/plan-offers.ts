@@ -107,7 +107,7 @@ const dehumidifier: Offer = (facts) => {
   const room = facts.worst;
   return {
     name: 'dehumidifier',
-    description: `a dehumidifier in room ${room} keeps it near 55 %`,
+    description: `a dehumidifier in the ${room} keeps it near 55 %`,
     change: {
       devices: {
         dehumidifier: {
@@ -125,7 +125,7 @@ const humidifier: Offer = (facts) => {
   const room = facts.worst;
   return {
     name: 'humidifier',
-    description: `a humidifier in room ${room} keeps it near 45 %`,
+    description: `a humidifier in the ${room} keeps it near 45 %`,
     change: { devices: { humidifier: { kind: 'humidifier', room, target: '45 %' } } },
     purchases: [{ what: 'humidifier', price: 60, lasts: '5 years' }],
   };
@@ -182,7 +182,7 @@ const purifier: Offer = (facts) => {
   const room = facts.worst;
   return {
     name: 'purifier',
-    description: `an air purifier in room ${room}`,
+    description: `an air purifier in the ${room}`,
     change: { devices: { purifier: { kind: 'purifier', room } } },
     purchases: [{ what: 'purifier', price: 150, lasts: '8 years' }],
   };
