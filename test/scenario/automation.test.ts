@@ -133,6 +133,11 @@ describe('sensors', () => {
       sensor: PERFECT_SENSOR,
     });
     expect(reading('{}', '{ after: "21:30" }')).toMatchObject({ quantity: 'hour', value: 21.5 });
+    const between = (after: string, before: string) =>
+      reading('{}', `{ after: "${after}", before: "${before}" }`);
+    const past = { quantity: 'hour since noon' };
+    expect(between('12:00', '11:59')).toMatchObject({ ...past, value: 0 });
+    expect(between('12:01', '12:00')).toMatchObject({ ...past, value: expect.closeTo(1 / 60, 9) });
     const night =
       '[{ name: R, when: [{ after: "22:00", before: "06:30" }], response: [{ tell: T }] }]';
     expect(automation(`rules: ${night}`).rules[0]!.all).toEqual([

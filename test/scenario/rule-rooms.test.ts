@@ -43,13 +43,15 @@ describe('a rule with rooms', () => {
 
   test('keeps the rooms that it names, outdoors and times of day', () => {
     const { rules } = rulesOf(
-      '{ name: hot, rooms: [bedroom], when: [{ room: outdoors, reading: temperature, under: 20 }, { room: living, windows: closed }, { windows: open }, { after: "18:00" }], response: [{ setpoint: 18 }, { setpoint: 17, room: living }] }',
+      '{ name: hot, rooms: [bedroom], when: [{ room: outdoors, reading: temperature, under: 20 }, { room: living, windows: closed }, { windows: open }, { after: "18:00" }, { after: "18:00", before: "02:00" }], response: [{ setpoint: 18 }, { setpoint: 17, room: living }] }',
     );
     expect(rules[0]!.all.map(({ quantity, room }) => [quantity, room])).toEqual([
       ['temperature', -1],
       ['window', 0],
       ['window', 1],
       ['hour', -1],
+      ['hour since noon', -1],
+      ['hour since noon', -1],
     ]);
     expect(rules[0]!.actions).toEqual([
       { do: 'setpoint', room: 1, setpoint: 18 },

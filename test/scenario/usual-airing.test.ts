@@ -125,8 +125,9 @@ describe('somebody who says it', () => {
   });
 
   test('may open wider, or never, in the usual habits', () => {
-    const wide = windowsOf(prepared({ household: 'usual airing: 4' }));
-    expect(wide['bedroom']!.map(([, , , share]) => share)).toEqual([1, 0.4]);
+    const wide = prepared({ household: 'usual airing: 4' });
+    expect(windowsOf(wide)['bedroom']!.map(([, , , share]) => share)).toEqual([1, 0.4]);
+    expect(wide.automation.airings.map(({ openShare }) => openShare)).toEqual([0.4, 1]);
     expect(windowsOf(prepared({ household: 'usual airing: 0' }))).toEqual(none);
   });
 

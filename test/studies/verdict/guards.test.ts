@@ -27,6 +27,10 @@ describe('what a plan guards against is seen from what it changes', () => {
     [rule('{ room: den, reading: temperature, over: 26 }'), 'heat'],
     [rule('{ room: den, reading: temperature, under: 17 }'), 'cold'],
     [rule('{ room: den, reading: humidity, over: 65 }'), 'damp'],
+    [
+      rule('{ room: den, reading: humidity, over: 65 }, { after: "22:00", before: "06:00" }'),
+      'damp',
+    ],
     [rule('{ room: den, reading: co2, over: 1200 }, { windows: closed }'), 'air'],
   ])('%s: %s', (change, expected) => expect(guards(change)).toBe(expected));
 
