@@ -1,4 +1,5 @@
 import type { Household, Person } from '../control/household.ts';
+import { JUST_LEFT } from '../control/schedules/somebody-airs.ts';
 import type { Notice } from '../home/notices.ts';
 import { capital } from '../units/capital.ts';
 import { andList } from '../units/word-list.ts';
@@ -39,7 +40,8 @@ export function nobodyAirs(
 function daysAlone(people: readonly Person[], days: number, at: number): number[] {
   return DAYS.flatMap((_, day) => {
     if ((days & (1 << day)) === 0) return [];
-    const there = (person: Person) => isIn(person, day, at) || isIn(person, day, at - JUST_LEFT);
+    const there = (person: Person) =>
+      isIn(person, day, at) || isIn(person, day, at - JUST_LEFT / 60);
     return people.some(there) ? [] : [day];
   });
 }
@@ -69,6 +71,4 @@ function daysInWords(list: readonly number[]): string {
   return `on ${group === undefined ? andList(names) : group[0]}`;
 }
 
-/** Who has left a moment ago has opened the windows on the way out. [min] */
-const JUST_LEFT = 15;
 const DAY = 1440;

@@ -53,5 +53,5 @@ function isIn(person: Person, stream: number, local: number): boolean {
   });
 }
 
-/** Who has left a moment ago has opened the windows on the way out. [s] */
-const JUST_LEFT = 15 * 60;
+/** Who has left so little before has opened the windows on the way out. [s] */
+export const JUST_LEFT = 15 * 60;

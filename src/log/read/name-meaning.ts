@@ -31,19 +31,18 @@ export function nameMeaning(
     return { quantity: 'device power', place: 'home', room: null, device, unit };
   }
   if (facts === undefined) return { leftOut: 'its name says no quantity that is known' };
-  const rest = words
-    .replace(facts.called, ' ')
-    .replaceAll(facts.name.startsWith('heating') ? HEATING : /$^/g, ' ')
+  const quantity = facts.name;
+  const heats = quantity.startsWith('heating');
+  const others = words.replace(facts.called, ' ');
+  const rest = (heats ? others.replaceAll(HEATING, ' ') : others)
     .replaceAll(FILLER, ' ')
     .replaceAll(/ +/g, ' ')
     .trim();
-  const quantity = facts.name;
   const ofHome = { quantity, place: 'home', room: null, device: null, unit } as const;
   if (METERS.includes(quantity)) {
     const plug = quantity === 'electricity' ? rest.replaceAll(WHOLE, ' ').trim() : '';
     return plug === '' ? ofHome : { ...ofHome, quantity: 'device power', device: plug };
   }
-  const heats = quantity.startsWith('heating');
   if (!heats && OUTDOORS.test(words)) return { ...ofHome, place: 'outdoors' };
   const room = roomIn(rest, rooms, stem);
   if (heats && room === null && rest.replaceAll(WHOLE, ' ').trim() === '') return ofHome;

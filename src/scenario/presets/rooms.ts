@@ -11,8 +11,7 @@ export const useOfName = (name: string): Use => useInName(name) ?? 'living';
  * null where it says nothing.
  */
 export function useInName(name: string): Use | null {
-  const plain = name.normalize('NFC').toLowerCase();
-  const words = plain.split(/[^\p{L}]+/u);
+  const { plain, words } = read(name);
   const found = NAMES.find(
     ({ parts, whole = [] }) =>
       parts.some((part) => plain.includes(part)) || whole.some((word) => words.includes(word)),
@@ -35,9 +34,14 @@ export function firstUsedAs(
 }
 
 function isToilet(name: string): boolean {
-  const plain = name.normalize('NFC').toLowerCase();
-  const words = plain.split(/[^\p{L}]+/u);
+  const { plain, words } = read(name);
   return TOILETS.some((word) => words.includes(word)) && !BATHING.test(plain);
+}
+
+/** A name in small letters, and its words. */
+function read(name: string): { readonly plain: string; readonly words: readonly string[] } {
+  const plain = name.normalize('NFC').toLowerCase();
+  return { plain, words: plain.split(/[^\p{L}]+/u) };
 }
 
 const TOILETS: readonly string[] = ['wc', 'loo', 'toilet', 'toilette', 'toilettes', 'cloakroom'];

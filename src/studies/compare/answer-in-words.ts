@@ -2,6 +2,7 @@ import { hoursOutsideBands as outside, roomHours } from '../../measures/comfort/
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
+import { GROWTH } from '../effects/mould-marks.ts';
 import type { Comparison } from './compare.ts';
 import { type Trades, tradesOf } from './trade-sentences.ts';
 
@@ -151,8 +152,7 @@ const KINDS = [
 /** What puts a room-hour outside the bands. */
 const IN_WORDS = 'too cold, warm, damp or dry';
 const NOTHING_MUCH = 'less than a room-hour of any kind';
-/** Index from which growth is seen under a microscope, and a difference worth a sentence. */
-const GROWTH = 1;
+/** A difference of mould indices that is worth a sentence. */
 const NOTABLE = 0.3;
 
 const mould = ({ rooms }: PlanMeasures): number =>

@@ -11,23 +11,11 @@ export interface DrawnPlans<Plan> {
  *
  * @param p  number of the plan
  */
-export function drawnFigures<Plan>(
+export const drawnFigures = <Plan>(
   draws: readonly DrawnPlans<Plan>[],
   p: number,
   figure: (plan: Plan) => number,
-): number[] {
-  let own = 0;
-  let longer = 0;
-  for (const draw of draws) {
-    if (draw.own === null) continue;
-    own += figure(draw.own[p]!);
-    longer += figure(draw.runs[p]!);
-  }
-  const ratio = longer > 0 ? own / longer : 1;
-  return draws.map((draw) =>
-    draw.own === null ? ratio * figure(draw.runs[p]!) : figure(draw.own[p]!),
-  );
-}
+): number[] => corrected(draws, (plans) => figure(plans[p]!), ratioOf);
 
 /**
  * What a plan adds to a figure of the first in each draw, where its own step did not tell it times the
@@ -37,23 +25,42 @@ export function drawnFigures<Plan>(
  *
  * @param p  number of the plan
  */
-export function drawnDifferences<Plan>(
+export const drawnDifferences = <Plan>(
   draws: readonly DrawnPlans<Plan>[],
   p: number,
   figure: (plan: Plan) => number,
+): number[] => corrected(draws, (plans) => figure(plans[p]!) - figure(plans[0]!), slopeOf);
+
+/** A figure in both steps. */
+interface Pair {
+  readonly own: number;
+  readonly longer: number;
+}
+
+/** Each draw's figure in the plans' own step, or in the longer one times what the draws in both come to. */
+function corrected<Plan>(
+  draws: readonly DrawnPlans<Plan>[],
+  figure: (plans: readonly Plan[]) => number,
+  factorOf: (pairs: readonly Pair[]) => number,
 ): number[] {
-  const added = (plans: readonly Plan[]) => figure(plans[p]!) - figure(plans[0]!);
-  let both = 0;
-  let squares = 0;
-  for (const draw of draws) {
-    if (draw.own === null) continue;
-    const longer = added(draw.runs);
-    both += added(draw.own) * longer;
-    squares += longer ** 2;
-  }
+  const pairs = draws.flatMap(({ runs, own }): Pair[] =>
+    own === null ? [] : [{ own: figure(own), longer: figure(runs) }],
+  );
+  const factor = factorOf(pairs);
+  return draws.map(({ runs, own }) => (own === null ? factor * figure(runs) : figure(own)));
+}
+
+function ratioOf(pairs: readonly Pair[]): number {
+  const own = pairs.reduce((sum, pair) => sum + pair.own, 0);
+  const longer = pairs.reduce((sum, pair) => sum + pair.longer, 0);
+  return longer > 0 ? own / longer : 1;
+}
+
+function slopeOf(pairs: readonly Pair[]): number {
+  const both = pairs.reduce((sum, { own, longer }) => sum + own * longer, 0);
+  const squares = pairs.reduce((sum, { longer }) => sum + longer ** 2, 0);
   // Where the steps do not even agree on the sign, there is nothing to correct by.
-  const slope = both > 0 ? Math.min(MOST, Math.max(1 / MOST, both / squares)) : 1;
-  return draws.map((draw) => (draw.own === null ? slope * added(draw.runs) : added(draw.own)));
+  return both > 0 ? Math.min(MOST, Math.max(1 / MOST, both / squares)) : 1;
 }
 
 /**

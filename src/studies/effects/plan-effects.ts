@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { BY_EYE, GROWTH, WET } from './mould-marks.ts';
 import type { InRoom, PlanFigures } from './plan-figures.ts';
 
 /** One thing that a plan changes for those who live with it, in words with figures and without. */
@@ -63,14 +64,14 @@ const inOneRoom = (was: InRoom, is: InRoom): boolean =>
 /** An index that stays under 1, where nothing grows, is not worth a word. */
 function mouldEffect({ mould: was }: PlanFigures, { mould: is }: PlanFigures): Effect | null {
   const more = is.value - was.value;
-  if (Math.abs(more) < 0.3 || Math.max(is.value, was.value) < STARTS) return null;
+  if (Math.abs(more) < 0.3 || Math.max(is.value, was.value) < GROWTH) return null;
   const better = more < 0;
   const figures = inOneRoom(was, is)
     ? `index ${index(is.value)}, was ${index(was.value)}, ${is.room || was.room}`
     : `index ${index(is.value)}, ${is.room}; was ${index(was.value)}, ${was.room}`;
   return {
     ...{ of: 'mould', better, weight: Math.abs(more) / 0.5 },
-    ...(Math.max(is.value, was.value) >= BY_EYE && Math.min(is.value, was.value) < STARTS
+    ...(Math.max(is.value, was.value) >= BY_EYE && Math.min(is.value, was.value) < GROWTH
       ? { seen: true }
       : {}),
     word: better ? 'less mould' : 'more mould',
@@ -145,7 +146,7 @@ const nearness = (over: number, minded: boolean): number =>
 function growthTurns(from: PlanFigures, to: PlanFigures, begins: boolean): boolean {
   const [before, after] = begins ? [from, to] : [to, from];
   return (
-    (before.mould.value < STARTS && after.mould.value >= STARTS) ||
+    (before.mould.value < GROWTH && after.mould.value >= GROWTH) ||
     (before.spots < WET && after.spots >= WET)
   );
 }
@@ -199,11 +200,6 @@ const mostOf = ({ of }: Effect): number =>
   of === 'mould' || of === 'cold' ? Number.POSITIVE_INFINITY : MOST;
 /** Ten times what is clear to anybody; mould whose index grows by 5 weighs as much. [-] */
 const MOST = 10;
-/** Mould index from which it grows under a microscope, and from which it is seen by eye. */
-const STARTS = 1;
-const BY_EYE = 3;
-/** Corners that are wet for so long count. [% of the time] */
-const WET = 1;
 /** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
 const CLEAR_COLD = 0.5;
 /** So much of the time above its limit is often. [%] */

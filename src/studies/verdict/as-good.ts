@@ -2,9 +2,10 @@ import { roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isYearOrMore, yearsIn } from '../../measures/years-in.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { GROWTH } from '../effects/mould-marks.ts';
 import type { PlanFigures } from '../effects/plan-figures.ts';
 import { dampness } from '../purchase/dampness.ts';
-import { GROWTH, GUARDS, type Guard } from './guards.ts';
+import { GUARDS, type Guard } from './guards.ts';
 
 /** Figures of a plan in both shapes. */
 export interface Judged {

@@ -1,5 +1,6 @@
 import { isYearOrMore } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { GROWTH, WET } from '../effects/mould-marks.ts';
 import { type Change, changesBetween, planParts } from '../effects/plan-changes.ts';
 import type { Effect } from '../effects/plan-effects.ts';
 import type { AirFigure, PlanFigures } from '../effects/plan-figures.ts';
@@ -122,14 +123,11 @@ export const HARM: Readonly<Record<Guard, string>> = {
 };
 /** Too cold with somebody in. [h/day] */
 const COLD = 0.25;
-/** Too warm with somebody in, above a limit of the air, too dry, corners wet. [% of the time] */
+/** Too warm with somebody in, above a limit of the air, too dry. [% of the time] */
 const WARM = 1;
 const OVER = 1;
 /** As much as what some people mind long before its limit counts. [% of the time] */
 const MINDED = 2;
 const DRY = 5;
-const WET = 1;
-/** Mould index from which growth is seen under a microscope. */
-export const GROWTH = 1;
 /** Share by which a level must differ for a plan to have changed it. [-] */
 const MOVED = 0.02;

@@ -1,10 +1,11 @@
 import { figureText } from '../../units/figure-text.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { GROWTH } from '../effects/mould-marks.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import { asMuch, type Judged } from './as-good.ts';
 import type { DecisionSetup } from './decision.ts';
-import { GROWTH, guardOf, HARM } from './guards.ts';
+import { guardOf, HARM } from './guards.ts';
 import type { Weighing } from './weigh-plan.ts';
 
 /**
