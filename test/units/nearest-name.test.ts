@@ -34,6 +34,8 @@ describe('the nearest name', () => {
     expect(nearestName('detached', ['semi-detached', 'flat'])).toBe('semi-detached');
     // Two names have one word of it each: neither is meant more.
     expect(nearestName('night setpoint', ['night', 'setpoint'])).toBeNull();
+    // Two letters are not.
+    expect(nearestName('box room', ['bedroom', 'room'])).toBe('room');
     // A letter is nearer than a word.
     expect(nearestName('hall 2', ['hall', 'hall 1'])).toBe('hall');
   });

@@ -124,6 +124,11 @@ describe('what readings say against themselves', () => {
     const near = (level: number) => (h: number) => level + 0.3 * Math.sin(h / 40);
     for (const level of [8, 31, 40]) expect(swapped(sunny, near(level))).toEqual([]);
     for (const level of [15, 27]) expect(swapped(sunny, near(level))).toHaveLength(1);
+    // Half as far again, whatever the shape.
+    const around = (middle: number, reach: number) => (h: number) =>
+      middle + reach * Math.sin(h / 4);
+    expect(swapped(around(50, 6.1), around(21, 4))).toHaveLength(1);
+    expect(swapped(around(50, 5.9), around(21, 4))).toEqual([]);
     // A room that hardly moves either.
     expect(swapped((h) => 20 + 1.2 * Math.sin(h / 4), near(22))).toEqual([]);
     // Dry winter air in a room that is heated in the evening only.

@@ -205,10 +205,12 @@ test('mould that would be seen, and is none otherwise, comes before the damp tha
   const dried = figures({ mould: den(0), damp: 12, spots: 13, cold: den(0) });
   expect(effectsOf(wet, dried).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp']);
   expect(effectsOf(dried, wet).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp']);
-  // Some is left: the index counts as any other.
+  const justSeen = figures({ mould: den(3), damp: 82, spots: 73 });
+  expect(effectsOf(justSeen, dried).map(({ of }) => of)).toEqual(['mould', 'spots', 'damp']);
   // An index under 3 is seen under a microscope only.
   const unseen = figures({ mould: den(2.9), damp: 82, spots: 73 });
   expect(effectsOf(unseen, dried).map(({ of }) => of)).toEqual(['spots', 'damp', 'mould']);
+  // Some is left: the index counts as any other.
   const left = figures({ mould: den(1.5), damp: 12, spots: 13 });
   expect(effectsOf(wet, left).map(({ of }) => of)).toEqual(['spots', 'damp', 'mould']);
 });
