@@ -85,10 +85,11 @@ function findingsOfOne(issue: z.core.$ZodIssue, under: Path): Finding[] {
   return [{ path, expected }];
 }
 
-/** True where a branch of a union was not meant at all: it wanted another kind of value. */
+/** True where a branch of a union was not meant at all: it wanted another kind of value, or a number. */
 const isOtherForm = (issue: z.core.$ZodIssue): boolean =>
   issue.path.length === 0 &&
-  ['invalid_type', 'invalid_value', 'invalid_union'].includes(issue.code);
+  (['invalid_type', 'invalid_value', 'invalid_union'].includes(issue.code) ||
+    (issue.code === 'custom' && issue.params?.['isWord'] === true));
 
 function unknownKey(path: Path, key: string, known: readonly string[]): Finding {
   const now = renamedKey(key, known);

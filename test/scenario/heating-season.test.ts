@@ -71,8 +71,8 @@ describe('a season as it is written', () => {
     expect(said('{ until: May }').join()).toContain(
       'one of the keys months, mean below, over, cold by',
     );
-    expect(said('{ cold by: nobody }').join()).toContain(
-      'heating.season.cold by: expected a temperature difference in K, such as 2 or "2 K", got "nobody"',
+    expect(said('{ cold by: 2 h }').join()).toContain(
+      'heating.season.cold by: expected a temperature difference in K, such as 2 or "2 K", got "2 h", which is a length of time',
     );
     expect(said('{ cold by: 0 }').join()).toContain(
       'heating.season.cold by: expected a temperature difference in K above 0 and up to 20, got 0',

@@ -126,6 +126,27 @@ describe('one mistake, one line that says where, what was expected, what came an
       'h.yaml:8:30: household.people #1.who: expected one of: adult, frail adult, child, infant, got "infnat" (did you mean "infant"?)',
     ],
     [
+      'a word where a few words or a number belong',
+      'heating: { season: { cold by: nie } }',
+      'h.yaml:8:31: heating.season.cold by: expected never, or a temperature difference such as 2 K, got "nie"',
+    ],
+    [
+      'a mistyped word where a few words or a number belong',
+      'heating: { season: { cold by: nevr }, window lock-out: nver }',
+      'h.yaml:8:31: heating.season.cold by: expected never, or a temperature difference such as 2 K, got "nevr" (did you mean "never"?)\n' +
+        'h.yaml:8:56: heating.window lock-out: expected never, or a time such as 2 min, got "nver" (did you mean "never"?)',
+    ],
+    [
+      'a word where a few words or hours belong',
+      'heating: { hours: immer }',
+      'h.yaml:8:19: heating.hours: expected always, never, a span such as "22:30-06:00", or a list of { days, months, from, to }, got "immer"',
+    ],
+    [
+      'a word where a number or a mapping belongs',
+      'heating: { rooms: { living: aus } }',
+      'h.yaml:8:29: heating.rooms.living: expected a temperature in °C, off, or a mapping with setpoint, hours, setback, night, got "aus"',
+    ],
+    [
       'two forms of a price',
       'money: { gas: { price: 0.07, day: 0.1 } }',
       'h.yaml:8:15: money.gas: expected exactly one of: price; or day with night with night hours; or prices, got price with day',

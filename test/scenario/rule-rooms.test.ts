@@ -140,7 +140,7 @@ describe('when a rule tells nobody', () => {
       'rules #1.repeat after: expected',
     );
     expect(said(STALE('all', ', quiet hours: night')).join()).toContain(
-      'rules #1.quiet hours: expected a span of local time such as "22:30-06:00", got "night"',
+      'rules #1.quiet hours: expected always, never, a span such as "22:30-06:00", or a list of { days, months, from, to }, got "night"',
     );
   });
 });

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { nearestName } from '../../units/nearest-name.ts';
 import { DAYS, daysOf, dayTwice, EVERY_DAY, GROUPS, minutesOf, spellOf } from '../clock-words.ts';
-import { choice, either, list, type Shown, section } from './fields.ts';
+import { choice, either, isWord, list, type Shown, section } from './fields.ts';
 import { months } from './month-fields.ts';
 
 export const clock = (says: string, more: Shown = {}) =>
@@ -66,7 +66,8 @@ const span = z
   .transform((written, context) => {
     const [from, to, more] = written.split(/\s*[-–]\s*/).map(minutesOf);
     if (from === undefined || to === undefined || more !== undefined || !(from + to >= 0)) {
-      context.addIssue({ code: 'custom', message: SPAN_WORDS });
+      const params = { isWord: isWord(written) };
+      context.addIssue({ code: 'custom', message: SPAN_WORDS, params });
       return z.NEVER;
     }
     return spellOf(EVERY_DAY, from, to);

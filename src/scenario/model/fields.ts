@@ -62,7 +62,8 @@ export function quantity(unit: string, limits: Limits, says: string, more: Shown
       const read = readAnyQuantity(written, unit);
       if ('refused' in read) {
         const { expected, got, hint } = read.refused;
-        context.addIssue({ code: 'custom', message: expected, params: { got, hint } });
+        const params = { got, hint, isWord: isWord(written) };
+        context.addIssue({ code: 'custom', message: expected, params });
         return z.NEVER;
       }
       if (!within(read.value, limits)) context.addIssue({ code: 'custom', message: words });
@@ -70,6 +71,9 @@ export function quantity(unit: string, limits: Limits, says: string, more: Shown
     })
     .meta({ ...shown(says, more), unit, ...ends(limits) });
 }
+
+/** True for text without a number, which may be meant as one of the words that a field takes besides. */
+export const isWord = (written: string | number): boolean => !/\d/.test(`${written}`);
 
 /** A plain number without a unit, such as a price in the scenario's currency. */
 export function plainNumber(limits: Limits, says: string, more: Shown = {}) {
