@@ -3,6 +3,8 @@ import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { capital } from '../../units/capital.ts';
 import { andList } from '../../units/word-list.ts';
 import { type Change, changesBetween, highestSettings } from '../effects/plan-changes.ts';
+import { newPurchases } from '../purchase/new-purchases.ts';
+import { thingWords } from '../purchase/thing-words.ts';
 import type { Asked, AskedPlan, Topic } from './plan-questions.ts';
 
 /** What a plan asks, as somebody would. */
@@ -77,11 +79,10 @@ function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPl
 
 /** "dehumidifier for 180 GBP" */
 function newThings({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
-  const had = other.purchases.map(({ what }) => what);
-  const added = plan.purchases.filter(({ what }) => !had.includes(what));
+  const added = newPurchases(other.purchases, plan.purchases);
   const bought = added.length > 0 ? added : plan.purchases;
   const price = bought.reduce((sum, { price }) => sum + price, 0);
-  return `${andList(bought.map(({ what }) => what))} for ${Math.round(price)} ${plan.prices.currency}`;
+  return `${thingWords(bought)} for ${Math.round(price)} ${plan.prices.currency}`;
 }
 
 const THINGS: Readonly<Record<Exclude<Change, 'people' | 'purchase'>, string>> = {

@@ -4,6 +4,7 @@ import { andList } from '../../units/word-list.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import type { Effect } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
+import { areSeveral } from '../purchase/thing-words.ts';
 import type { DecisionSetup } from './decision.ts';
 import { type Guard, guardOf, HARM } from './guards.ts';
 import { CLEAR, type Weighing } from './weigh-plan.ts';
@@ -73,17 +74,18 @@ function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
 }
 
 /** That what is guarded against does not happen without it. */
-function notHappening({ baseline, plan, guards }: DecisionSetup): string {
+function notHappening({ baseline, plan, guards, purchases }: DecisionSetup): string {
+  const without = areSeveral(purchases) ? 'without them' : 'without it';
   const { cold, mould } = planFigures(baseline);
   const year = isYearOrMore(baseline.period.hours);
   const words: Readonly<Record<Guard, string>> = {
     damp: year
-      ? `mould is not likely to start without it (index up to ${figureText(mould.value, 1)} of 6)`
-      : 'corners are hardly ever wet without it',
-    cold: `hardly anybody is in rooms that are too cold without it (${figureText(cold.value, 1)} h a day at most)`,
-    heat: 'hardly anybody is too warm without it',
-    dry: 'air is hardly ever too dry without it',
-    air: 'what the air carries hardly ever passes its limit without it',
+      ? `mould is not likely to start ${without} (index up to ${figureText(mould.value, 1)} of 6)`
+      : `corners are hardly ever wet ${without}`,
+    cold: `hardly anybody is in rooms that are too cold ${without} (${figureText(cold.value, 1)} h a day at most)`,
+    heat: `hardly anybody is too warm ${without}`,
+    dry: `air is hardly ever too dry ${without}`,
+    air: `what the air carries hardly ever passes its limit ${without}`,
   };
   return `${andList(guards.map((guard) => words[guard]))}, so that ${plan.plan} guards against nothing here`;
 }
@@ -117,7 +119,11 @@ function moneyWords(setup: DecisionSetup, { extra }: Pick<Weighing, 'extra'>): s
 const sum = (value: number, { plan }: DecisionSetup): string =>
   `${figureText(value, 0)} ${plan.money.currency}`;
 
-const does = ({ purchases }: DecisionSetup): string => (purchases.length > 0 ? 'Buy it' : 'Do it');
+function does({ purchases }: DecisionSetup): string {
+  if (purchases.length === 0) return 'Do it';
+  return areSeveral(purchases) ? 'Buy them' : 'Buy it';
+}
+
 /** What makes a rival: see `asGood`. */
 const NOTHING_ELSE =
   'nothing else that was tried does as much for less without making something else worse';

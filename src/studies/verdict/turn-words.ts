@@ -1,5 +1,7 @@
 import { purchaseCostPerYear } from '../../measures/energy/purchase-cost-per-year.ts';
+import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { areSeveral } from '../purchase/thing-words.ts';
 import type { DecisionSetup } from './decision.ts';
 import type { MoneyTurn } from './money-turn.ts';
 import type { Weighing } from './weigh-plan.ts';
@@ -9,9 +11,10 @@ export function turnWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTu
   const { currency } = setup.plan.money;
   if (turn.of === 'worth') return worthWords(setup, weighed, turn);
   if (turn.of === 'price' && turn.value < 0.5) {
+    const they = areSeveral(setup.purchases) ? 'they' : 'it';
     return weighed.verdict === 'too little'
-      ? 'It would not pay even as a gift.'
-      : 'Even as a gift it would not come out ahead.';
+      ? `${capital(they)} would not pay even as a gift.`
+      : `Even as a gift ${they} would not come out ahead.`;
   }
   const [value, today] = [turn.value, turn.today ?? 0];
   const [name, unit, print] =
@@ -56,7 +59,8 @@ function giftWords({ purchases, discountRate, plan }: DecisionSetup, extra: numb
   if (!(yearly > 0)) return '';
   const rest = extra - yearly;
   const figure = figureText(Math.abs(rest), 0);
-  if (Number(figure) === 0) return '; as a gift it would cost nothing';
+  const [they, cost] = areSeveral(purchases) ? ['they', 'they cost'] : ['it', 'it costs'];
+  if (Number(figure) === 0) return `; as a gift ${they} would cost nothing`;
   const sum = `${figure} ${plan.money.currency} a year`;
-  return rest > 0 ? `; even as a gift it costs ${sum}` : `; as a gift it would save ${sum}`;
+  return rest > 0 ? `; even as a gift ${cost} ${sum}` : `; as a gift ${they} would save ${sum}`;
 }

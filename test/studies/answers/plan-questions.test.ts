@@ -35,6 +35,19 @@ test('what a plan asks is seen from what it changes, whatever its name', () => {
   ]);
 });
 
+test('what is bought is named and counted, beyond what the other plan buys too', () => {
+  const drier = '{ what: drier, price: 180, lasts: 8 years }';
+  const fan = '{ what: fan, price: 240, lasts: 12 years }';
+  const plans = `  a: { change: {}, purchases: [${drier}] }
+  two: { change: { ${DRIER} }, purchases: [${drier}, ${drier}, ${drier}] }
+  mixed: { change: { ${DRIER} }, purchases: [${drier}, ${drier}, ${fan}] }
+`;
+  expect(asked(plans).map(([title]) => title)).toEqual([
+    'Buy 2 × drier for 360 GBP?',
+    'Buy drier and fan for 420 GBP?',
+  ]);
+});
+
 test('a plan on top of another is measured by that one; several changes at once are named', () => {
   const plans = `  a: { change: {} }
   cool: { change: { heating: { hours: "06:00-22:00" } } }

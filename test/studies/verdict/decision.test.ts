@@ -76,6 +76,44 @@ test('days that are no whole year tell no verdict on money, only what was better
   expect(bit(220)).toMatch(/it makes nothing clearly better\.$/);
 });
 
+test.each([
+  ['it', [DRIER]],
+  ['them', [{ ...DRIER, what: 'driers' }]],
+  ['them', [DRIER, DRIER]],
+  ['them', [DRIER, { ...DRIER, what: 'fan' }]],
+] as const)('what is bought is %s by how many things it is: %j', (them, purchases) => {
+  const they = them === 'it' ? 'it' : 'they';
+  const yearly = 25 * purchases.length;
+  const dry = plan('dry', { spots: 50, energy: 1040, purchaseCost: yearly });
+  const [first, second] = decide({ purchases, plan: dry }).sentences;
+  expect(first).toMatch(
+    new RegExp(`^Buy ${them} if ${40 + yearly} GBP a year are worth it to you`),
+  );
+  expect(second).toContain(
+    `; even as a gift ${they} cost${them === 'it' ? 's' : ''} 40 GBP a year.`,
+  );
+  const saves = plan('dry', { spots: 800, energy: 800, purchaseCost: yearly });
+  const range = { low: -180, high: -60 };
+  expect(decide({ purchases, plan: saves, range }).sentences[0]).toMatch(`Buy ${them}: dry saves`);
+  const little = plan('dry', { spots: 790, energy: 1000 - 5, purchaseCost: yearly });
+  expect(decide({ purchases, plan: little }).sentences[1]).toMatch(/price of what is bought|gift/);
+  const none = decide({
+    ...{ purchases, plan: plan('dry', { spots: 20, energy: 1040, purchaseCost: yearly }) },
+    baseline: plan('as-lived', { spots: 100, energy: 1000 }),
+  });
+  expect(none.sentences[0]).toMatch(
+    `Not needed: mould is not likely to start without ${them} (index up to 0.5 of 6)`,
+  );
+  const fan = plan('fan', { spots: 70, energy: 1040 });
+  expect(decide({ purchases, plan: dry, rivals: [fan] }).sentences[1]).toBe(
+    `Even as a gift ${they} would not come out ahead.`,
+  );
+  const dear = plan('dry', { spots: 800, energy: 1000, purchaseCost: yearly });
+  expect(decide({ purchases, plan: dear }).sentences[1]).toBe(
+    `${they === 'it' ? 'It' : 'They'} would not pay even as a gift.`,
+  );
+});
+
 describe('worth it', () => {
   test('where it helps and nothing else does as much: what it must be worth', () => {
     expect(decide()).toEqual({
