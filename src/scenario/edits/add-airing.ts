@@ -13,7 +13,8 @@ export const addAiring = (raw: unknown, minutes = 10): Edit => ({
 });
 
 /**
- * All windows wide open at some times of the day, besides the habits there are.
+ * All windows wide open at some times of the day, besides the habits there are; by motors where all rooms
+ * have them.
  *
  * @param raw      a scenario as plain values
  * @param at       "HH:MM"
@@ -21,9 +22,27 @@ export const addAiring = (raw: unknown, minutes = 10): Edit => ({
  */
 export const addAiringAt = (raw: unknown, at: readonly string[], minutes: number): Edit => ({
   household: {
-    airing: [...habitsOf(raw), { rooms: 'all', at: [...at], lasts: minutes, [OPEN_SHARE]: 1 }],
+    airing: [
+      ...habitsOf(raw),
+      {
+        ...{ rooms: 'all', at: [...at], lasts: minutes, [OPEN_SHARE]: 1 },
+        ...(isAiredByMotors(raw) && { by: MOTOR }),
+      },
+    ],
   },
 });
+
+/**
+ * Whether motors open windows in every room by the clock.
+ *
+ * @param raw  a scenario as plain values
+ */
+export function isAiredByMotors(raw: unknown): boolean {
+  const rooms = Object.keys(mapping(mapping(mapping(raw)['home'])['rooms']));
+  const byMotor = habitsOf(raw).filter((habit) => mapping(habit)['by'] === MOTOR);
+  const aired = new Set(byMotor.flatMap((habit) => roomsOf(habit, rooms)));
+  return rooms.length > 0 && rooms.every((room) => aired.has(room));
+}
 
 /**
  * Whether half of the rooms or more are aired as `addAiring` would have it: wide open, for half an
@@ -61,4 +80,5 @@ function roomsOf(habit: unknown, all: readonly string[]): readonly string[] {
 }
 
 const OPEN_SHARE = 'open share';
+const MOTOR = 'motor';
 const TWICE_A_DAY = { rooms: 'all', at: ['07:30', '19:00'], [OPEN_SHARE]: 1 };

@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { addAiringAt } from '../../scenario/edits/add-airing.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
+import { type Alone, airingTimes, aloneWords } from './airing-times.ts';
 import { edited, type Finding, type FindingRun, type FindSetup, worstRoom } from './finding.ts';
 import { leastThatHolds, type Tried } from './least-that-holds.ts';
 import { STALE_SYMBOL, staleHours } from './stale-air.ts';
@@ -9,13 +10,15 @@ import { STALE_SYMBOL, staleHours } from './stale-air.ts';
 /**
  * The cheapest routine of opening all windows wide, besides the habits there are, with which stale
  * air stands above its band for no more than so many hours with somebody in, in any room. For one to
- * four times a day the shortest that does it is looked for, and the cheapest of those is taken.
+ * four times a day the shortest that does it is looked for, and the cheapest of those is taken. Times at
+ * which nobody is ever at home to open a window are left out, except where motors do.
  */
 export async function findAiring(setup: FindSetup, hours: number): Promise<Finding> {
   const asIs = await setup.run(setup.variant);
   const runs: FindingRun[] = [runOf('as it is', asIs, hours)];
+  const { tried, alone } = airingTimes(setup);
   const routines = await Promise.all(
-    TIMES.map(async (at) => {
+    tried.map(async (at) => {
       const { found, all } = await leastThatHolds({
         ...{ low: LOW, high: HIGH, tolerance: TOLERANCE },
         at: async (minutes) => setup.run(edited(setup, addAiringAt(setup.raw, at, minutes))),
@@ -35,28 +38,35 @@ export async function findAiring(setup: FindSetup, hours: number): Promise<Findi
     question: `the cheapest airing routine that keeps ${STALE_SYMBOL} under its band ${allowed}`,
     ...{ unit: 'min', low: LOW, high: HIGH, tolerance: TOLERANCE },
     value: worst(asIs).figure <= hours ? 0 : (best?.found.value ?? null),
-    answer: answerOf(asIs, hours, best, routines.at(-1)!.all.at(-1)!.tried),
+    answer: answerOf(asIs, hours, { best, most: mostOf(routines), alone }),
     figure: `${STALE_SYMBOL} above its band with somebody in, worst room [h]`,
     runs,
   };
 }
 
-function answerOf(
-  asIs: PlanMeasures,
-  hours: number,
-  best: { readonly at: readonly string[]; readonly found: Tried<PlanMeasures> } | undefined,
-  most: PlanMeasures,
-): string[] {
+/** What came of the routines that were tried. */
+interface Outcome {
+  readonly best:
+    | { readonly at: readonly string[]; readonly found: Tried<PlanMeasures> }
+    | undefined;
+  /** The routine that opens windows most often, and the home with it; null where none was tried. */
+  readonly most: { readonly at: readonly string[]; readonly measures: PlanMeasures } | null;
+  readonly alone: Alone;
+}
+
+function answerOf(asIs: PlanMeasures, hours: number, { best, most, alone }: Outcome): string[] {
   if (worst(asIs).figure <= hours) {
     const { room, figure } = worst(asIs);
     return [`None is needed: as it is the ${room} is worst with ${figureText(figure, 0)} h.`];
   }
   const besides = 'All windows are opened wide, besides the habits there are.';
+  if (most === null) return ['No routine does it by hand.', ...aloneWords(alone, [])];
   if (best === undefined) {
-    const { room, figure } = worst(most);
+    const { room, figure } = worst(most.measures);
     return [
-      `No routine does it: even ${wordsOf(TIMES.at(-1)!, HIGH)} leaves the ${room} with ${figureText(figure, 0)} h.`,
+      `No routine does it: even ${wordsOf(most.at, HIGH)} leaves the ${room} with ${figureText(figure, 0)} h.`,
       besides,
+      ...aloneWords(alone, most.at),
       'Where the air grows stale again between airings, as while people sleep, outdoor air has to come in all the time; find outdoor-air tells how much.',
     ];
   }
@@ -66,8 +76,19 @@ function answerOf(
   return [
     `${wordsOf(at, found.value)} does it for ${signedText(more, 0)} ${asIs.money.currency} a year; the ${room} is worst with ${figureText(figure, 0)} h.`,
     besides,
+    ...aloneWords(alone, at),
   ];
 }
+
+const mostOf = (
+  routines: readonly {
+    readonly at: readonly string[];
+    readonly all: readonly { readonly tried: PlanMeasures }[];
+  }[],
+): Outcome['most'] => {
+  const last = routines.at(-1);
+  return last === undefined ? null : { at: last.at, measures: last.all.at(-1)!.tried };
+};
 
 const runOf = (tried: string, measures: PlanMeasures, hours: number): FindingRun => {
   const { figure } = worst(measures);
@@ -81,13 +102,6 @@ const worst = (plan: PlanMeasures) => worstRoom(plan, staleHours);
 const wordsOf = (at: readonly string[], minutes: number): string =>
   `${figureText(minutes, 0)} min at ${andList(at)}`;
 
-/** On getting up and before going to bed first, then in between. */
-const TIMES: readonly (readonly string[])[] = [
-  ['07:30'],
-  ['07:30', '22:00'],
-  ['07:30', '18:00', '22:00'],
-  ['07:30', '13:00', '18:00', '22:00'],
-];
 const LOW = 2; // min
 const HIGH = 60; // min
 const TOLERANCE = 2; // min

@@ -98,6 +98,59 @@ describe('airing', () => {
   });
 });
 
+describe('airing by people who are out', () => {
+  const lived = (stays: string, airing = '[]') =>
+    home(
+      `household: { people: [{ name: A, who: adult, schedule: [${stays}] }], activities: [], airing: ${airing} }`,
+    );
+  const NIGHTS = '{ room: den, from: "17:00", to: "07:20" }';
+  const OUT_AT_NOON =
+    'Nobody is ever at home at 13:00 to open a window: that time was left out, as long as no motor does (by: motor).';
+
+  test('has no times at which nobody is ever there, and says so', async () => {
+    const found = await findAiring(lived(NIGHTS), 0);
+    expect(found.runs.map(({ tried }) => tried).filter((tried) => tried.includes('13:00'))).toEqual(
+      [],
+    );
+    expect(found.answer[0]).toMatch(/^No routine does it: even 60 min at 07:30, 18:00 and 22:00 /);
+    expect(found.answer).toContain(OUT_AT_NOON);
+    // Routines that are alike without it are tried once: three, of two runs or more each.
+    const names = found.runs.map(({ tried }) => tried);
+    expect(new Set(names).size).toBe(names.length);
+  });
+
+  test('says on which days windows stay shut at a time that some days have', async () => {
+    const found = await findAiring(
+      lived(`${NIGHTS}, { room: den, days: weekends, from: "07:20", to: "17:00" }`),
+      0,
+    );
+    expect(found.answer[0]).toContain('even 60 min at 07:30, 13:00, 18:00 and 22:00 leaves');
+    expect(found.answer).toContain(
+      'At 13:00 nobody is at home on weekdays: windows stay shut then.',
+    );
+    expect(found.answer.join(' ')).not.toContain('left out');
+  });
+
+  test('is none by hand where nobody is there at any of them', async () => {
+    const found = await findAiring(lived('{ room: den, from: "23:00", to: "06:00" }'), 0);
+    expect(found.value).toBeNull();
+    expect(found.answer).toEqual([
+      'No routine does it by hand.',
+      'Nobody is ever at home at 07:30, 13:00, 18:00 and 22:00 to open a window: those times were left out, as long as no motor does (by: motor).',
+    ]);
+    expect(found.runs.map(({ tried }) => tried)).toEqual(['as it is']);
+  });
+
+  test('has all times where motors open the windows of all rooms', async () => {
+    const motors = '[{ rooms: all, at: "12:00", lasts: 2 min, by: motor }]';
+    const found = await findAiring(lived(NIGHTS, motors), 0);
+    expect(found.runs.some(({ tried }) => tried.includes('13:00'))).toBe(true);
+    expect(found.answer.join(' ')).not.toContain('Nobody is');
+    const some = '[{ room: den, at: "12:00", lasts: 2 min }]';
+    expect((await findAiring(lived(NIGHTS, some), 0)).answer).toContain(OUT_AT_NOON);
+  });
+});
+
 describe('a dehumidifier', () => {
   const wet = (litres: number, more = '') =>
     home(
