@@ -31,8 +31,16 @@ const ofKinds = (context: CautionContext, ...kinds: readonly (keyof typeof OF_KI
 function starved(context: CautionContext): Notice[] {
   const { home } = context;
   const open = home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
-  if (!open || !((home.leakage.ach50 ?? TIGHT) < TIGHT)) return [];
+  if (!open || !isTight(home)) return [];
   return [{ id: 'stove-air', text: STARVED }];
+}
+
+/** By what a blower door finds, else by a twentieth of that, which comes in over a year. */
+function isTight({ leakage, rooms }: CautionContext['home']): boolean {
+  const { ach50, how } = leakage;
+  if (ach50 !== null) return ach50 < TIGHT;
+  const volume = rooms.reduce((sum, room) => sum + room.volume, 0);
+  return how.by === 'rate' && (3600 * how.flow) / volume < TIGHT / AT_50_PA;
 }
 
 /** Fans that suck can draw fumes from a flue that takes its air from the rooms. */
@@ -176,6 +184,8 @@ function infantRoom({ home, household, people }: CautionContext): Notice[] {
  * Approved Document J, from memory); of most homes that is about as many air changes at 50 Pa. [1/h]
  */
 const TIGHT = 5;
+/** Air changes at 50 Pa over those of a year; a common rule of thumb, see the handbook's estimate. */
+const AT_50_PA = 20;
 const STARVED =
   'A stove that burns the air of its room needs a vent to outdoors that nobody can shut, all the more in a tight home: have a competent person see to it before draughts are stopped. Short of air, it can fill the room with smoke and carbon monoxide.';
 const OF_KIND = {

@@ -124,6 +124,26 @@ test('a stove that burns room air in a tight home may be starved', () => {
   expect(device(4, ', air: outdoors')).not.toContain('stove-air');
 });
 
+test.each([
+  ['ach50: 4.9', true],
+  ['ach50: 5', false],
+  // 5/3600 · 67.2 m3 · (4/50)^0.65 · sqrt(1.2041/8) = 70.1 cm2 at 4 Pa.
+  ['area: 69 cm2', true],
+  ['area: 71 cm2', false],
+  // A twentieth of 5.
+  ['air changes: 0.24', true],
+  ['air changes: 0.25', false],
+])('a home is too tight for a stove however its leakage is given: %s', (leakage, tight) => {
+  const stove = 'heating: { source: heat pump }\ndevices: { fire: { kind: stove, room: living } }';
+  expect(ids(`  leakage: { ${leakage} }\n${stove}`).includes('stove-air')).toBe(tight);
+});
+
+test('a home that feels draughty or tight is judged by that', () => {
+  const stove = 'heating: { source: heat pump }\ndevices: { fire: { kind: stove, room: living } }';
+  expect(ids(`  build: { draughts: tight }\n${stove}`)).toContain('stove-air');
+  expect(ids(`  build: { draughts: average }\n${stove}`)).not.toContain('stove-air');
+});
+
 test('a humidifier wants cleaning, and a purifier replaces no fresh air', () => {
   const device = (kind: string) =>
     ids(`heating: { source: heat pump }\ndevices: { d: { kind: ${kind}, room: living } }`);
