@@ -3,6 +3,7 @@ import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import { SPECIES } from '../species/species-table.ts';
+import { lowestOf } from './assemble/level-schedule.ts';
 import type { PersonData } from './assemble/people.ts';
 import { deviceCautions } from './device-cautions.ts';
 import { FROST_GUARD } from './presets/heating.ts';
@@ -94,9 +95,16 @@ function lowSetpoint({ home, household, automation, people }: CautionContext): N
   ];
 }
 
+/** Rooms that no thermostat keeps above the frost guard, and in which no stove or plug-in heater stands. */
 function frost({ home, household, automation }: CautionContext): Notice[] {
+  const otherwise = new Set(
+    home.devices.flatMap(({ room, does }) =>
+      does.kind === 'stove' || does.kind === 'heater' ? [room] : [],
+    ),
+  );
   const cold = home.rooms.filter(
-    (_, index) => lowest(household, automation, index) <= FROST_GUARD.value,
+    (_, index) =>
+      !otherwise.has(index) && lowest(household, automation, index) <= FROST_GUARD.value,
   );
   if (cold.length === 0) return [];
   const rooms = cold.map(({ name }) => name).join(', ');
@@ -114,11 +122,7 @@ function lowest(household: Household, { thermostats }: Automation, room: number)
   if (line === undefined) return Number.NEGATIVE_INFINITY;
   const { gate, otherwise } = thermostats[room]!;
   const gated = gate.present !== 'no matter' || gate.windowsShut;
-  return Math.min(
-    line.base,
-    ...line.spells.map(({ value }) => value),
-    gated ? otherwise : Number.POSITIVE_INFINITY,
-  );
+  return Math.min(lowestOf(line), gated ? otherwise : Number.POSITIVE_INFINITY);
 }
 
 function orList(words: readonly string[]): string {

@@ -3,6 +3,7 @@ import type { Household, WeekSchedule } from '../control/household.ts';
 import type { Fuel, Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { FuelPrice, Prices } from '../home/prices.ts';
+import { andList } from '../units/word-list.ts';
 import type { FloorsBetween } from './assemble/floors-between.ts';
 import { USUAL } from './choices.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
@@ -26,7 +27,7 @@ export function oddValues(asked: Questioned): Notice[] {
   return [
     ...oddPrices(asked.prices),
     ...oddAreas(asked),
-    ...levelsApart(asked.floors),
+    ...levelsApart(asked),
     ...oddSettings(asked),
     ...unheated(asked),
     ...idleAiring(asked),
@@ -78,20 +79,49 @@ function oddAreas({ data }: Questioned): Notice[] {
  * Floors that reach beyond the rooms below, and ceilings of which much lies under no room: nothing is lost
  * through either. A ceiling has to be bare for a third, because storeys seldom have the same rooms to the metre.
  */
-function levelsApart({ hanging, bare }: FloorsBetween): Notice[] {
-  const floors = hanging
-    .filter(({ area, whole }) => area >= LEAST_HANGING && area >= SHARE_HANGING * whole)
-    .map(
-      ({ room, area, whole }) =>
-        `Of the floor of ${room} (${written(whole)} m2), ${written(area)} m2 lie over no room of the home: nothing is lost through them. If they hang over outdoors, a passage or a garage, say "exposed floor: ${written(area)}" in the room.`,
-    );
-  const ceilings = bare
-    .filter(({ area, whole }) => area >= LEAST_BARE && area >= SHARE_BARE * whole)
-    .map(
-      ({ room, area, whole }) =>
-        `Of the ceiling of ${room} (${written(whole)} m2), ${written(area)} m2 lie under no room of the home: nothing is lost through them. If they have a roof over them, say "exposed ceiling: ${written(area)}" in the room.`,
-    );
-  return [...floors, ...ceilings].map((text) => ({ id: 'levels-apart', text }));
+function levelsApart({ data, floors: { hanging, bare } }: Questioned): Notice[] {
+  const floors = hanging.filter(
+    ({ area, whole }) => area >= LEAST_HANGING && area >= SHARE_HANGING * whole,
+  );
+  const ceilings = bare.filter(
+    ({ area, whole }) => area >= LEAST_BARE && area >= SHARE_BARE * whole,
+  );
+  const guessed = floors
+    .map(({ room }) => room)
+    .filter((room) => data.home.rooms[room]?.storey === undefined);
+  const downstairs =
+    guessed.length === 0
+      ? ''
+      : ` If ${andList(guessed)} ${guessed.length === 1 ? 'is' : 'are'} downstairs, say "storey: 0" there.`;
+  return [
+    ...levelsText(floors, {
+      ...{ part: 'floor', lies: 'over' },
+      remedy: `hang over outdoors, a passage or a garage, say "exposed floor`,
+    }).map((text) => text + downstairs),
+    ...levelsText(ceilings, {
+      ...{ part: 'ceiling', lies: 'under' },
+      remedy: 'have a roof over them, say "exposed ceiling',
+    }),
+  ].map((text) => ({ id: 'levels-apart', text }));
+}
+
+/** One question for all floors, or all ceilings; none where there is nothing to ask. */
+function levelsText(
+  parts: FloorsBetween['hanging'],
+  { part, lies, remedy }: { readonly part: string; readonly lies: string; readonly remedy: string },
+): string[] {
+  const [first, ...others] = parts;
+  if (first === undefined) return [];
+  const lost = `lie ${lies} no room of the home: nothing is lost through them. If they ${remedy}: ${written(first.area)}" in `;
+  if (others.length === 0) {
+    return [
+      `Of the ${part} of ${first.room} (${written(first.whole)} m2), ${written(first.area)} m2 ${lost}the room.`,
+    ];
+  }
+  const told = parts.map(
+    ({ room, area, whole }) => `${written(area)} of the ${written(whole)} m2 in ${room}`,
+  );
+  return [`Of the ${part}s, ${andList(told)} ${lost}${first.room}, and so on.`];
 }
 
 function oddSettings({ home, household }: Questioned): Notice[] {

@@ -38,6 +38,28 @@ test('infant, frail, low setting, frost', () => {
   );
 });
 
+test('settings that leave no hour between them are the only ones', () => {
+  const day = (more: string, night: number) =>
+    ids(
+      `heating: { source: heat pump, setpoint: [{ from: "06:00", to: "22:00", setpoint: 20${more} }, { from: "22:00", to: "06:00", setpoint: ${night} }] }`,
+    );
+  expect(day('', 19)).toEqual(['mould', 'model-limits']);
+  expect(day('', 17)).toEqual(['low-setpoint', 'mould', 'model-limits']);
+  expect(day(', months: Oct-Apr', 19)).toContain('frost');
+  expect(day(', days: weekdays', 19)).toContain('frost');
+});
+
+test('a stove or a plug-in heater is something that heats', () => {
+  const frost = (devices: string) =>
+    cautions(`heating: { source: none }\n${devices}`).find(({ id }) => id === 'frost')?.text;
+  expect(frost('')).toContain('little heats living, bedroom');
+  for (const kind of ['stove', 'heater']) {
+    expect(frost(`devices: { warm: { kind: ${kind}, room: living } }`)).toContain(
+      'little heats bedroom',
+    );
+  }
+});
+
 test('a low setting by night counts, and names the room', () => {
   const low = cautions('heating: { source: heat pump, setpoint: 20, rooms: { bedroom: 16 } }');
   expect(low.find(({ id }) => id === 'low-setpoint')?.text).toContain('below 18 °C in bedroom:');

@@ -70,9 +70,8 @@ describe('a floor larger than the room below', () => {
       ['den', 'partition', 'kitchen', 3],
       ['study', 'partition', 'store', 8],
     ]);
-    expect(asked.map((said) => said.slice(0, said.indexOf(' lie over')))).toEqual([
-      'Of the floor of den (6 m2), 3 m2',
-      'Of the floor of study (13 m2), 5 m2',
+    expect(asked).toEqual([
+      'Of the floors, 3 of the 6 m2 in den and 5 of the 13 m2 in study lie over no room of the home: nothing is lost through them. If they hang over outdoors, a passage or a garage, say "exposed floor: 3" in den, and so on.',
     ]);
   });
 
@@ -83,6 +82,14 @@ describe('a floor larger than the room below', () => {
       'Of the floor of bedroom (20 m2), 8 m2 lie over no room of the home: nothing is lost through them. If they hang over outdoors, a passage or a garage, say "exposed floor: 8" in the room.',
     ]);
     expect(between(rooms)).toEqual([['bedroom', 'partition', 'kitchen', 12]]);
+  });
+
+  test('may be of a room that is no room upstairs, where nobody said so', () => {
+    const rooms = `hall: { floor area: 8 }
+      bedroom: { floor area: 14 }`;
+    expect(prepared(rooms).asked).toEqual([
+      'Of the floor of bedroom (14 m2), 6 m2 lie over no room of the home: nothing is lost through them. If they hang over outdoors, a passage or a garage, say "exposed floor: 6" in the room. If bedroom is downstairs, say "storey: 0" there.',
+    ]);
   });
 
   test('loses heat by what is said to hang, with the U-value of floors over open air', () => {

@@ -40,6 +40,16 @@ export function firstAbove(
   return null;
 }
 
+/** The lowest value that a line has at any minute, which is not that between its spells where they leave nothing. */
+export const lowestOf = (schedule: WeekSchedule): number =>
+  schedule.spells.length === 0
+    ? schedule.base
+    : Math.min(
+        ...monthsAlike(schedule.spells).map((months) =>
+          weekIn(months, schedule).reduce((least, value) => Math.min(least, value)),
+        ),
+      );
+
 /** Caps a schedule in a set of months that all have the same spells. */
 function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell[], most: number) {
   const week = weekIn(months, schedule);
