@@ -63,15 +63,19 @@ export function comparisonAnswers(
             (cause) => !OF_YEARS.has(cause.of) || figures.part === null,
           ),
   });
+  const questions = questionAnswers(
+    plans,
+    proposals.map(({ prepared, measures }) => askedPlan(prepared, measures)),
+  );
   return {
     currency: baseline.measures.money.currency,
     caveat: caveatOf(baseline.figures),
     ofWinter: Object.values(rooms).some((room) => room.winter_cold_hours_per_day !== null),
-    questions: questionAnswers(
+    questions,
+    surprise: surpriseOf(
       plans,
-      proposals.map(({ prepared, measures }) => askedPlan(prepared, measures)),
+      questions.flatMap(({ sentences }) => sentences),
     ),
-    surprise: surpriseOf(plans),
     failed,
     plans: [
       line(baseline),

@@ -12,8 +12,11 @@ export function titleOf({ about, plan, against }: Asked): string {
   if (about === 'purchase') return `Buy ${newThings(plan, against)}?`;
   if (about === 'devices') return deviceTitle(plan, against);
   if (about === 'the rest') return restTitle(plan, against);
+  if (about === 'source' && !isHeated(against)) return 'Heat the home?';
   return about === 'setting' ? settingTitle(plan.prepared, against.prepared) : TITLES[about];
 }
+
+const isHeated = ({ prepared }: AskedPlan): boolean => prepared.home.emitters.length > 0;
 
 /** Whether a room is kept warmer than it was at some hours and cooler at others. */
 export function movesHeat({ household: plan }: PreparedPlan, { household }: PreparedPlan): boolean {

@@ -25,7 +25,13 @@ export type Change =
 export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Change> {
   const changed = new Set<Change>();
   for (const [change] of PARTS) {
-    if (change !== 'season' && one.get(change) !== other.get(change)) changed.add(change);
+    if (isAside(change) || one.get(change) === other.get(change)) continue;
+    changed.add(change);
+  }
+  // What heats a home that nothing heated comes with settings and thermostats.
+  if (one.get('heated') !== other.get('heated')) {
+    for (const change of OF_HEATING) changed.delete(change);
+    return changed.add('source');
   }
   // Who says nothing of the season gets the one that is usual with the source.
   if (!changed.has('source') && one.get('season') !== other.get('season')) changed.add('hours');
@@ -36,7 +42,15 @@ export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Ch
 }
 
 /** What each change is recognised by, as text, so that many plans can be set side by side. */
-export type PlanParts = ReadonlyMap<Change | 'season', string>;
+export type PlanParts = ReadonlyMap<Change | Aside, string>;
+
+/** What is no change by itself, and tells how to take others. */
+type Aside = (typeof ASIDES)[number];
+const ASIDES = ['season', 'heated'] as const;
+const isAside = (change: Change | Aside): change is Aside =>
+  (ASIDES as readonly string[]).includes(change);
+/** What only a home that is heated has. */
+const OF_HEATING: readonly Change[] = ['setting', 'hours', 'presence', 'sensing'];
 
 export function planParts(plan: PreparedPlan): PlanParts {
   return new Map(PARTS.map(([change, partsOf]) => [change, textOf(partsOf(plan))]));
@@ -50,7 +64,8 @@ export function highestSettings({ household }: PreparedPlan): (number | null)[] 
   });
 }
 
-const PARTS: readonly (readonly [Change | 'season', (plan: PreparedPlan) => unknown])[] = [
+const PARTS: readonly (readonly [Change | Aside, (plan: PreparedPlan) => unknown])[] = [
+  ['heated', ({ home: { emitters } }) => emitters.length > 0],
   ['setting', highestSettings],
   [
     'hours',
@@ -90,13 +105,14 @@ const PARTS: readonly (readonly [Change | 'season', (plan: PreparedPlan) => unkn
   [
     'building',
     ({ home: { rooms, elements, panes, openings, doorways, leakage } }) => [
-      ...[rooms, elements, panes, openings, doorways, leakage],
+      ...[rooms, inAnyOrder(elements), panes, openings, inAnyOrder(doorways), leakage],
     ],
   ],
   [
     'people',
-    ({ household: { people, activities, doorways, decaying } }) => [
-      ...[people, activities, doorways, decaying],
+    ({ home, household: { people, activities, doorways, decaying } }) => [
+      ...[people, activities, decaying],
+      inAnyOrder(doorways.map((open, k) => [home.doorways[k]!.rooms, open])),
     ],
   ],
   ['prices', ({ prices }) => prices],
@@ -106,6 +122,9 @@ const PARTS: readonly (readonly [Change | 'season', (plan: PreparedPlan) => unkn
 const byPresence = ({ gate }: Thermostat): boolean => gate.present !== 'no matter';
 const gateOf = (thermostat: Thermostat | null) =>
   thermostat && [thermostat.gate, thermostat.otherwise, thermostat.holdOff, thermostat.lead];
+
+/** A list whose order says nothing, as that in which a file names doorways. */
+const inAnyOrder = (list: readonly unknown[]): string[] => list.map(textOf).sort();
 
 /** Plain data as text that keeps what is no finite number apart. */
 const textOf = (value: unknown): string =>

@@ -23,7 +23,7 @@ export interface Effect {
 
 /** What changes from one plan to another but money, what matters most first; what nobody would notice is left out. */
 export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
-  return [
+  const effects = [
     coldEffect(from, to),
     mouldEffect(from, to),
     spotEffect(from, to),
@@ -33,6 +33,24 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
     .filter((effect) => effect !== null)
     .filter(({ weight }) => weight >= NOTICED)
     .sort((a, b) => urgency(b) - urgency(a));
+  return airOnce(effects);
+}
+
+/**
+ * Once stale air is told by one species, what else is clear to anybody comes before the next: the same lack
+ * of fresh air told twice must not hide the mould that it brings. Better and worse each have their own turn,
+ * because they are told apart.
+ */
+function airOnce(effects: readonly Effect[]): Effect[] {
+  const isAgain = (effect: Effect, k: number): boolean =>
+    effect.of === 'air' &&
+    effects.slice(0, k).some((other) => other.of === 'air' && other.better === effect.better);
+  const rank = (effect: Effect, k: number): number =>
+    isAgain(effect, k) ? Math.min(urgency(effect), CLEAR_AIR_AGAIN) : urgency(effect);
+  return effects
+    .map((effect, k) => ({ effect, rank: rank(effect, k) }))
+    .sort((a, b) => b.rank - a.rank)
+    .map(({ effect }) => effect);
 }
 
 function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effect | null {
@@ -202,6 +220,8 @@ const mostOf = ({ of }: Effect): number =>
 const MOST = 10;
 /** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
 const CLEAR_COLD = 0.5;
+/** Urgency from which an effect that is no air stands before a second that is. [-] */
+const CLEAR_AIR_AGAIN = 1;
 /** So much of the time above its limit is often. [%] */
 const OFTEN = 10;
 const hours = (value: number): string => figureText(value, 1);

@@ -69,7 +69,12 @@ function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
   const money = `${buys ? 'Too little' : 'Not worth it'}: ${setup.plan.plan} ${moneyWords(setup, weighed)}`;
   if (weighed.harms.length > 0) return `${money}, and ${felt(weighed.harms)}.`;
   const better = weighed.effects.filter((effect) => effect.better);
-  if (better.length === 0) return `${money} and makes nothing clearly better.`;
+  if (better.length === 0) {
+    const worse = clearlyWorse(weighed);
+    return worse.length === 0
+      ? `${money} and makes nothing clearly better.`
+      : `${money}, makes nothing clearly better, and ${felt(worse)}.`;
+  }
   return `${money} and does little about ${andList(setup.guards.map((guard) => HARM[guard]))}: ${felt(better)}${losses(weighed)}.`;
 }
 
@@ -99,10 +104,11 @@ function gains({ effects, helped }: Weighing, before: string, after: string): st
 }
 
 /** What it makes clearly worse that is no harm yet, such as air that is damp where no mould starts. */
-function losses({ effects, harms }: Pick<Weighing, 'effects' | 'harms'>): string {
-  const worse = effects.filter(
-    (effect) => !effect.better && effect.weight >= CLEAR && !harms.includes(effect),
-  );
+const clearlyWorse = ({ effects, harms }: Pick<Weighing, 'effects' | 'harms'>): Effect[] =>
+  effects.filter((effect) => !effect.better && effect.weight >= CLEAR && !harms.includes(effect));
+
+function losses(weighed: Pick<Weighing, 'effects' | 'harms'>): string {
+  const worse = clearlyWorse(weighed);
   return worse.length === 0 ? '' : `, but ${felt(worse)}`;
 }
 

@@ -181,6 +181,16 @@ test('money for nothing and saving for nothing are told, the first of them first
   expect(surpriseOf(askedPlans(plans, [{}, { energy: 990, den: worse }, {}]))).toBe('');
 });
 
+test('what an answer says already surprises nobody', () => {
+  const worse = { over: { winter_cold_hours_per_day: 2 } };
+  const dearer = askedPlans(NINETEEN, [{}, { energy: 1050, den: worse }]);
+  expect(surpriseOf(dearer, ['nineteen costs 50 GBP a year more, and it is cold.'])).toBe('');
+  expect(surpriseOf(dearer, ['Not needed.', 'What nineteen does besides would ...'])).toBe('');
+  expect(surpriseOf(dearer, ['eighteen costs 50 GBP a year more.'])).toContain('nineteen costs');
+  const cheaper = askedPlans(NINETEEN, [{}, { energy: 900 }]);
+  expect(surpriseOf(cheaper, ['nineteen saves 100 GBP a year.'])).toBe('');
+});
+
 test('a part of a year does not tell what is of use in another season, nor that mould stays away', () => {
   const worse = { over: { winter_cold_hours_per_day: 2 } };
   const [now, nineteen] = [{ hours: 720 }, { hours: 720, energy: 1050, den: worse }];

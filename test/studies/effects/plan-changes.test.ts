@@ -61,3 +61,22 @@ test('the highest setting of a day counts; a room that is never heated has none'
   const household = { ...plan!.household, setpoints: [den!, never] };
   expect(highestSettings({ ...plan!, household })).toEqual([21, null]);
 });
+
+test('heat in a home that had none is a source of heat, whatever settings come with it', () => {
+  const none = 'change: { heating: { source: none } }';
+  const pump =
+    'change: { heating: { source: heat pump, setpoint: 20, hours: "06:00-22:00", sensor: remote } }';
+  expect(changed(pump, none)).toEqual(['source']);
+  expect(changed(none, pump)).toEqual(['source']);
+});
+
+test('the order in which a file names doorways is no other building', () => {
+  const doors = (list: string) => `change: { home: { doorways: [${list}] } }`;
+  const rooms = '{ between: [den, bath], open: always }';
+  const attic = (list: string) =>
+    doors(list).replace('home: {', 'home: { rooms: { attic: { floor area: 9, storey: 0 } },');
+  const other = '{ between: [den, attic], open: always }';
+  expect(changed(attic(`${rooms}, ${other}`), attic(`${other}, ${rooms}`))).toEqual([]);
+  const shut = other.replace('always', 'never');
+  expect(changed(attic(`${rooms}, ${other}`), attic(`${shut}, ${rooms}`))).toEqual(['people']);
+});

@@ -173,6 +173,28 @@ describe('air', () => {
     expect(effectsOf(figures(often), figures(less)).map(({ of }) => of)).toEqual(['air', 'mould']);
   });
 
+  test('that is stale is told once before the mould that comes with it, however many species tell it', () => {
+    const vapours = (value: number, over: number): AirFigure => ({
+      ...{ name: 'tvoc', label: 'TVOC', unit: 'µg/m3', kind: 'mean', value, over, minded: false },
+    });
+    const fresh = { air: [co2(1100, 8), vapours(98, 0)] };
+    const shut = { air: [co2(3300, 60), vapours(640, 12)], mould: den(2.9), spots: 0.5 };
+    const kinds = (from: Partial<PlanFigures>, to: Partial<PlanFigures>) =>
+      effectsOf(figures(from), figures(to)).map(({ word }) => word);
+    expect(kinds(fresh, shut)).toEqual(['more CO2', 'more mould', 'more TVOC']);
+    expect(kinds(shut, fresh)).toEqual(['less mould', 'less TVOC', 'less CO2']);
+    // What hardly matters does not come between them, nor does what gets worse come between what gets better.
+    expect(kinds(fresh, { ...shut, mould: den(0), spots: 2 })).toEqual([
+      ...['more CO2', 'more TVOC', 'wetter corners'],
+    ]);
+    expect(
+      kinds(
+        { air: [co2(3300, 60), vapours(98, 0)] },
+        { air: [co2(1100, 8), vapours(640, 12)], mould: den(2) },
+      ),
+    ).toEqual(['more TVOC', 'more mould', 'less CO2']);
+  });
+
   test('counts in full from a tenth of the time beyond its limit on', () => {
     const near = (over: number) =>
       effectsOf(figures({ air: [co2(2000, over)] }), figures({ air: [co2(1500, 0)] }))[0]!.nearness;

@@ -401,6 +401,18 @@ describe('not needed', () => {
 });
 
 describe('too little', () => {
+  test('says what gets worse too, though it is no harm yet', () => {
+    const calm = plan('as-lived', { cold: 2, spots: 100, mould: 0, energy: 1000 });
+    const found = decide({
+      guards: ['cold'],
+      baseline: calm,
+      plan: plan('dry', { cold: 2, spots: 1500, mould: 0, energy: 1040, purchaseCost: 25 }),
+    });
+    expect(found.sentences[0]).toBe(
+      'Too little: dry costs 65 GBP a year, makes nothing clearly better, and cold corners are wet 9 % of the time (was 1 %).',
+    );
+  });
+
   test('of a purchase: the price at which it would cost nothing', () => {
     const dry = plan('dry', { spots: 790, energy: 985, purchaseCost: 25 });
     const found = decide({ plan: dry });
