@@ -2,6 +2,9 @@ import type { WeekSchedule } from '../control/household.ts';
 import type { Device } from '../home/devices.ts';
 import type { Notice } from '../home/notices.ts';
 import type { CautionContext } from './cautions.ts';
+import { heatAgainstCold } from './heat-against-cold.ts';
+import { heatOutOfWindows } from './heat-out-of-windows.ts';
+import { waterAgainstDrying } from './water-against-drying.ts';
 
 /** What stands beside the figures of a plan for the sake of its devices, in the order of weight. */
 export function deviceCautions(context: CautionContext): Notice[] {
@@ -11,7 +14,9 @@ export function deviceCautions(context: CautionContext): Notice[] {
     ...spillage(context),
     ...electrics(context),
     ...ofKinds(context, 'dehumidifier', 'humidifier', 'purifier'),
-    ...againstEachOther(context),
+    ...waterAgainstDrying(context),
+    ...heatAgainstCold(context),
+    ...heatOutOfWindows(context),
     ...singleDuct(context),
     ...sleepersUnseen(context),
     ...infantRoom(context),
@@ -89,41 +94,6 @@ function runsAtNight({ base, spells }: WeekSchedule): boolean {
 
 const hasDuct = ({ home }: CautionContext): boolean =>
   (home.cooling ?? []).some(({ source }) => source === 'single duct');
-
-/**
- * A humidifier and what takes water out of the same room by its humidity, where one brings the air to the
- * level at which the other starts: both run, and both cost.
- */
-function againstEachOther({ home, automation }: CautionContext): Notice[] {
-  const levels = automation.deviceControls.flatMap(({ device, by }) => {
-    const { name, room, does } = home.devices[device]!;
-    if (by.kind !== 'reading' || by.on.quantity !== 'relative humidity') return [];
-    return [
-      { name, room, adds: does.kind === 'humidifier', starts: by.on.value, ends: by.on.clear },
-    ];
-  });
-  const pairs = levels
-    .filter(({ adds }) => adds)
-    .flatMap((wet) =>
-      levels
-        .filter((dry) => !dry.adds && dry.room === wet.room)
-        .filter((dry) => wet.ends >= dry.starts || dry.ends <= wet.starts)
-        .map(
-          (dry) =>
-            `${wet.name} (up to ${shown(wet.ends)} %) and ${dry.name} (down to ${shown(dry.ends)} %)`,
-        ),
-    );
-  if (pairs.length === 0) return [];
-  return [
-    {
-      id: 'against-each-other',
-      text: `Work against each other in one room: ${pairs.join('; ')}. One adds the water that the other takes out, and both are paid for: leave a gap of ten points between them.`,
-    },
-  ];
-}
-
-/** A level without the digits that sums of fractions leave. */
-const shown = (level: number): number => Number(level.toFixed(1));
 
 function singleDuct(context: CautionContext): Notice[] {
   if (!hasDuct(context)) return [];

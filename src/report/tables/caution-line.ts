@@ -25,7 +25,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   unattended: 'devices run unattended',
   dehumidifier: 'drying treats a symptom',
   humidifier: 'humidifiers want cleaning',
-  'against-each-other': 'devices work against each other',
+  'against-each-other': 'devices, heating or windows work against each other',
   purifier: 'purifiers bring no fresh air',
   stove: 'sweep the chimney',
   'stove-air': 'a tight home may starve the stove',
