@@ -180,6 +180,8 @@ export interface AiringHabit {
   readonly drierBy: number | null;
   /** Lowest outdoor temperature at which it is done. [°C] */
   readonly notBelow: number;
+  /** A habit that is usual and that nobody described. */
+  readonly usual?: true;
 }
 
 export interface DeviceControl {

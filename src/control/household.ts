@@ -53,6 +53,8 @@ export interface OpeningSpell extends Spell {
   readonly value: number;
   /** Opened by a motor, whoever is at home. */
   readonly byMotor?: boolean;
+  /** Of a habit that is usual and that nobody described. */
+  readonly usual?: true;
 }
 
 /** Span of local time that recurs on certain days of the week. */

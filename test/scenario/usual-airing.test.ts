@@ -89,6 +89,38 @@ describe('where nobody says how windows are opened', () => {
     expect(automation.airings.map(({ name }) => name)).toEqual(['tilted on mild days']);
   });
 
+  test('who cools keeps windows shut against the heat', () => {
+    const cooled = (rooms: string, hours = '') =>
+      preparePlan(
+        readScenario(`${home({})}cooling: { source: split, rooms: ${rooms}${hours} }\n`, 'h.yaml'),
+        { plan: null, set: [], files: new Map() },
+      );
+    const all = cooled('all');
+    const night = (hours: string) => windowsOf(cooled('all', `, hours: ${hours}`))['bedroom']![1];
+    expect(night('"12:00-20:00"')).toEqual([SUMMER, 1260, 1920, 0.1]);
+    expect(night('"14:00-22:30"')).toEqual([SUMMER, 1350, 1920, 0.1]);
+    expect(night('"14:00-00:00"')).toEqual([SUMMER, 1440, 1920, 0.1]);
+    expect(night('"14:00-00:30"')).toBeUndefined();
+    expect(night('{ days: Sun, from: "22:00", to: "23:00" }')).toEqual([SUMMER, 1380, 1920, 0.1]);
+    expect(night('{ months: Sep, from: "22:00", to: "06:00" }')).toEqual([SUMMER, 1260, 1920, 0.1]);
+    expect(windowsOf(all)['bedroom']).toEqual([[WINTER, 435, 450, 0.3]]);
+    expect(windowsOf(cooled('[living]'))['bedroom']).toHaveLength(2);
+    const outdoors = { quantity: 'temperature', room: -1 };
+    expect(all.automation.airings[0]).toMatchObject({
+      openings: [0, 1],
+      after: {
+        all: [
+          { ...outdoors, is: 'above', value: 15 },
+          { ...outdoors, is: 'below', value: 20 },
+        ],
+      },
+    });
+    expect(all.assumed.find(({ path }) => path === '/household/airing')?.value).toContain(
+      'summer nights when nothing cools',
+    );
+    expect(cooled('[]').automation.airings[0]!.after).toMatchObject({ all: [{ value: 15 }] });
+  });
+
   test('half a year later south of the equator', () => {
     const months = windowsOf(prepared({ latitude: -40 }))['bedroom']!.map(([bits]) => bits);
     const [winter, summer] = months;

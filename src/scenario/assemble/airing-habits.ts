@@ -12,13 +12,14 @@ import { airingHabitsOf, type Habit } from './usual-airing.ts';
 /** What people do about readings, after activities and on waking; habits by the clock are lines. */
 export function airingHabits(
   data: ScenarioData,
-  home: Pick<Home, 'openings' | 'site'>,
+  home: Pick<Home, 'openings' | 'site' | 'cooling' | 'emitters'>,
   plans: readonly RoomPlan[],
   context: ControlContext,
 ): AiringHabit[] {
   const { condition, defaults } = context;
   const { openings } = home;
-  return airingHabitsOf(data, home, plans, defaults).flatMap(({ habit, index }): AiringHabit[] => {
+  const habits = airingHabitsOf(data, home, plans, defaults);
+  return habits.flatMap(({ habit, index, isUsual }): AiringHabit[] => {
     if (habit.at !== undefined) return [];
     const at = (key: string) => ['household', 'airing', index, key];
     const probability = defaults.number(at('probability'), habit.probability, ACTING.probability);
@@ -33,6 +34,7 @@ export function airingHabits(
       delay,
       drierBy: habit['drier by'] ?? null,
       notBelow: habit['not below'] ?? Number.NEGATIVE_INFINITY,
+      ...(isUsual && { usual: true as const }),
     };
     return occasions(habit, plans, context).map((after) => ({ ...common, after }));
   });

@@ -12,24 +12,27 @@ import { airingHabitsOf, type Habit } from './usual-airing.ts';
 /** How far each opening stands open by the clock. */
 export function openingLines(
   data: ScenarioData,
-  home: Pick<Home, 'openings' | 'site'>,
+  home: Pick<Home, 'openings' | 'site' | 'cooling' | 'emitters'>,
   plans: readonly RoomPlan[],
   defaults: Defaults,
 ): OpeningSchedule[] {
   const { openings } = home;
-  const habits = airingHabitsOf(data, home, plans, defaults).flatMap(({ habit, index }) => {
-    if (habit.at === undefined) return [];
-    const at = (key: string) => ['household', 'airing', index, key];
-    const lasts = defaults.number(at('lasts'), habit.lasts, AIRING.lasts);
-    const value = defaults.number(at('open share'), habit['open share'], AIRING.openShare);
-    const { days, months } = habit;
-    const spells = habit.at.map((from) => ({
-      ...spellOf(days, from, from + lasts, months),
-      value,
-      ...(habit.by === 'motor' && { byMotor: true }),
-    }));
-    return [{ spells, opens: opened(habit, openings, plans) }];
-  });
+  const habits = airingHabitsOf(data, home, plans, defaults).flatMap(
+    ({ habit, index, isUsual }) => {
+      if (habit.at === undefined) return [];
+      const at = (key: string) => ['household', 'airing', index, key];
+      const lasts = defaults.number(at('lasts'), habit.lasts, AIRING.lasts);
+      const value = defaults.number(at('open share'), habit['open share'], AIRING.openShare);
+      const { days, months } = habit;
+      const spells = habit.at.map((from) => ({
+        ...spellOf(days, from, from + lasts, months),
+        value,
+        ...(habit.by === 'motor' && { byMotor: true }),
+        ...(isUsual && { usual: true as const }),
+      }));
+      return [{ spells, opens: opened(habit, openings, plans) }];
+    },
+  );
   return openings.map((_, index) => ({
     base: 0,
     spells: habits.flatMap(({ opens, spells }) => (opens.has(index) ? spells : [])),

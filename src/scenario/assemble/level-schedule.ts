@@ -61,7 +61,7 @@ function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell
 }
 
 /** A line's value at each minute of the week in some months. */
-const weekIn = (months: number, { base, spells }: WeekSchedule): Float64Array =>
+export const weekIn = (months: number, { base, spells }: WeekSchedule): Float64Array =>
   minutesOf({ base, spells: spells.filter((spell) => isIn(months, spell)) });
 
 const isIn = (months: number, { months: own = ALL_YEAR }: Spell): boolean => (own & months) !== 0;

@@ -10,8 +10,12 @@ import {
   USUAL_AIRING,
   USUAL_SHARE,
   USUAL_WORDS,
+  USUAL_WORDS_COOLED,
+  type UsualHabit,
 } from '../presets/airing.ts';
 import type { Use } from '../presets/rooms.ts';
+import { cooledUntil } from './cooled-until.ts';
+import { coolingSchedules } from './cooling-schedules.ts';
 import type { Defaults } from './defaults.ts';
 import { peopleData } from './people.ts';
 import { bedsOf } from './person-stays.ts';
@@ -21,13 +25,15 @@ import type { RoomPlan } from './room-plans.ts';
 export interface ListedHabit {
   readonly habit: Habit;
   readonly index: number;
+  /** Whether it is one of those that `usual` stands for. */
+  readonly isUsual: boolean;
 }
 
 type Listed = NonNullable<NonNullable<ScenarioData['household']>['airing']>[number];
 export type Habit = Exclude<Listed, string>;
 
 /** What of a home usual habits depend on. */
-type AiredHome = Pick<Home, 'openings' | 'site'>;
+type AiredHome = Pick<Home, 'openings' | 'site' | 'cooling' | 'emitters'>;
 
 /** Habits as the scenario lists them, with `usual` written out; that is then told as assumed. */
 export function airingHabitsOf(
@@ -36,45 +42,63 @@ export function airingHabitsOf(
   plans: readonly RoomPlan[],
   defaults: Defaults,
 ): ListedHabit[] {
-  return (data.household?.airing ?? [USUAL]).flatMap((listed, index) => {
-    if (listed !== USUAL) return [{ habit: listed, index }];
+  return (data.household?.airing ?? [USUAL]).flatMap((listed, index): ListedHabit[] => {
+    if (listed !== USUAL) return [{ habit: listed, index, isUsual: false }];
     const usual = usualHabits(data, home, plans, defaults);
-    return usual.map((habit) => ({ habit, index }));
+    return usual.map((habit): ListedHabit => ({ habit, index, isUsual: true }));
   });
 }
 
 function usualHabits(
   data: ScenarioData,
-  { openings, site }: AiredHome,
+  { openings, site, cooling = [], emitters }: AiredHome,
   plans: readonly RoomPlan[],
   defaults: Defaults,
 ): Habit[] {
   if (openings.length === 0) return [];
-  defaults.word(['household', 'airing'], undefined, USUAL_WORDS, COMMON);
+  const words = cooling.length === 0 ? USUAL_WORDS : USUAL_WORDS_COOLED;
+  defaults.word(['household', 'airing'], undefined, words, COMMON);
   const given = data.household?.['usual airing'];
   const wider = defaults.number(['household', 'usual airing'], given, USUAL_SHARE);
   if (wider === 0) return [];
   const windows = new Set(openings.map(({ room }) => room));
   const beds = bedsOf(peopleData(data, defaults), plans);
-  const named = (uses: readonly Use[]): string[] =>
+  const airedAs = (uses: readonly Use[]): RoomPlan[] =>
     plans
       .filter(({ index }) => windows.has(index))
       .filter(
         ({ use, index }) => uses.includes(use) || (uses.includes('bedroom') && beds.has(index)),
-      )
-      .map(({ name }) => name);
+      );
+  const named = (uses: readonly Use[]): string[] => airedAs(uses).map(({ name }) => name);
+  const schedules = cooling.length === 0 ? [] : coolingSchedules(data, plans, emitters, defaults);
+  /** When a habit starts in a room; NaN for never. */
+  const startIn = (room: RoomPlan, { at, lasts, months, afterCooling }: UsualHabit): number => {
+    const schedule = schedules[room.index];
+    if (afterCooling === undefined || schedule === undefined) return at;
+    const over = cooledUntil(schedule, months, at, at + lasts);
+    return over <= MIDNIGHT ? over : Number.NaN;
+  };
   const share = (usual: number): number => Math.min(1, usual * wider);
-  const byClock = USUAL_AIRING.map(
-    (usual): Habit => ({
-      rooms: named(usual.uses),
-      ...{ months: monthsAt(usual, site.latitude), at: [usual.at], lasts: usual.lasts },
+  const byClock = USUAL_AIRING.flatMap((usual): Habit[] => {
+    const months = monthsAt(usual, site.latitude);
+    const rooms = airedAs(usual.uses).map((room) => ({
+      name: room.name,
+      start: startIn(room, { ...usual, months }),
+    }));
+    const starts = [...new Set(rooms.map(({ start }) => start))].filter(Number.isFinite);
+    return starts.map((start) => ({
+      rooms: rooms.filter((room) => room.start === start).map(({ name }) => name),
+      ...{ months, at: [start], lasts: usual.at + usual.lasts - start },
       'open share': share(usual.openShare),
-    }),
-  );
+    }));
+  });
   const surely = { probability: 1, delay: 0 };
   const mild: Habit = {
     ...{ name: 'tilted on mild days', rooms: named(ON_MILD_DAYS.uses), lasts: ON_MILD_DAYS.lasts },
-    when: [outdoors('above', ON_MILD_DAYS.over)],
+    when: [
+      outdoors('above', ON_MILD_DAYS.over),
+      ...(cooling.length === 0 ? [] : [outdoors('below', ON_MILD_DAYS.underWhereCooled)]),
+    ],
     until: [outdoors('below', ON_MILD_DAYS.shutUnder)],
     ...{ 'open share': share(ON_MILD_DAYS.openShare), ...surely },
   };
@@ -86,6 +110,8 @@ function usualHabits(
   return [...byClock, mild, washing].filter(({ rooms }) => rooms !== undefined && rooms.length > 0);
 }
 
+/** Whoever cools later than this leaves the windows shut for the night. [min] */
+const MIDNIGHT = 24 * 60;
 /** @param value  [°C] */
 const outdoors = (is: 'above' | 'below', value: number): ConditionData => ({
   ...{ quantity: 'temperature', room: 'outdoors', is, value, clear: value },

@@ -14,6 +14,8 @@ export interface UsualHabit {
   readonly lasts: number;
   /** Share of the full opening. [-] */
   readonly openShare: number;
+  /** Of a room that something cools only once its hours are over, and not at all where they go past midnight. */
+  readonly afterCooling?: true;
 }
 
 /** What households do with their windows by the clock: bedrooms every morning of the colder months, and on summer nights. */
@@ -27,6 +29,7 @@ export const USUAL_AIRING: readonly UsualHabit[] = [
     uses: ['bedroom'],
     months: monthsOf('Jun-Aug'),
     ...{ at: 21 * 60, lasts: 11 * 60, openShare: 0.1 },
+    afterCooling: true,
   },
 ];
 
@@ -39,12 +42,14 @@ export const ON_MILD_DAYS: {
   /** Outdoors [°C]: from where they are tilted, and under which they are shut. */
   readonly over: number;
   readonly shutUnder: number;
+  /** Up to where they are tilted in a home that something cools [°C]: own judgement, so that hours on it is no warmer out than in. */
+  readonly underWhereCooled: number;
   /** [min] */
   readonly lasts: number;
   readonly openShare: number;
 } = {
   uses: ['living', 'kitchen', 'dining', 'study', 'bedroom'],
-  ...{ over: 15, shutUnder: 13, lasts: 3 * 60, openShare: 0.1 },
+  ...{ over: 15, shutUnder: 13, underWhereCooled: 20, lasts: 3 * 60, openShare: 0.1 },
 };
 
 /** Airing once somebody has used a bathroom that has a window. */
@@ -61,6 +66,8 @@ export const monthsAt = ({ months }: UsualHabit, latitude: number): number =>
 
 export const USUAL_WORDS =
   'where people sleep on winter mornings and summer nights, tilted while it is mild, bathrooms after showers';
+export const USUAL_WORDS_COOLED =
+  'where people sleep on winter mornings, and on summer nights when nothing cools, tilted while it is mild and not warm, bathrooms after showers';
 
 /** How far windows stand open in usual habits, over the shares above. [-] */
 export const USUAL_SHARE: Preset = {

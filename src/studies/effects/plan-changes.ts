@@ -36,6 +36,10 @@ export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Ch
   // Who says nothing of the season gets the one that is usual with the source.
   if (!changed.has('source') && one.get('season') !== other.get('season')) changed.add('hours');
   if (changed.has('building')) changed.delete('source');
+  // Usual habits of airing follow what cools a home.
+  if (changed.has('cooling') && one.get('own airing') === other.get('own airing')) {
+    changed.delete('airing');
+  }
   // Another setting is one at all hours; hours are those at which it holds.
   if (changed.has('setting')) changed.delete('hours');
   return changed;
@@ -46,7 +50,7 @@ export type PlanParts = ReadonlyMap<Change | Aside, string>;
 
 /** What is no change by itself, and tells how to take others. */
 type Aside = (typeof ASIDES)[number];
-const ASIDES = ['season', 'heated'] as const;
+const ASIDES = ['season', 'heated', 'own airing'] as const;
 const isAside = (change: Change | Aside): change is Aside =>
   (ASIDES as readonly string[]).includes(change);
 /** What only a home that is heated has. */
@@ -101,6 +105,13 @@ const PARTS: readonly (readonly [Change | Aside, (plan: PreparedPlan) => unknown
     ({ home, household, automation }) => [home.blinds, household.blinds, automation.blinds],
   ],
   ['airing', ({ household, automation }) => [household.openings, automation.airings]],
+  [
+    'own airing',
+    ({ household, automation }) => [
+      household.openings.map(({ base, spells }) => [base, spells.filter(isOwn)]),
+      automation.airings.filter(isOwn),
+    ],
+  ],
   ['rules', ({ automation }) => automation.rules],
   [
     'building',
@@ -119,6 +130,7 @@ const PARTS: readonly (readonly [Change | Aside, (plan: PreparedPlan) => unknown
   ['purchase', ({ purchases }) => purchases],
 ];
 
+const isOwn = ({ usual }: { readonly usual?: true }): boolean => usual !== true;
 const byPresence = ({ gate }: Thermostat): boolean => gate.present !== 'no matter';
 const gateOf = (thermostat: Thermostat | null) =>
   thermostat && [thermostat.gate, thermostat.otherwise, thermostat.holdOff, thermostat.lead];

@@ -62,6 +62,13 @@ test('the highest setting of a day counts; a room that is never heated has none'
   expect(highestSettings({ ...plan!, household })).toEqual([21, null]);
 });
 
+test('windows that follow what cools a home are no other airing, and own habits are', () => {
+  const cooled = (more: string) => `change: { cooling: { source: split, rooms: [den] }${more} }`;
+  const night = ', household: { airing: { add: [{ room: den, at: "22:00", lasts: 8 h }] } }';
+  expect(changed(cooled(''))).toEqual(['cooling']);
+  expect(changed(cooled(night))).toEqual(['airing', 'cooling']);
+});
+
 test('heat in a home that had none is a source of heat, whatever settings come with it', () => {
   const none = 'change: { heating: { source: none } }';
   const pump =
