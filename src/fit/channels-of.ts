@@ -7,14 +7,20 @@ import { meanOf } from './statistics/misfit.ts';
 /** What is fitted together: people, water and air, or heat. */
 export type FitGroup = 'water' | 'heat';
 
-/** What runs of a group are compared with; fitted hours alone count, so observed series reach to their end. */
+/**
+ * What runs of a group are compared with; fitted hours alone count, so observed series reach to their end.
+ *
+ * @param withheld  first hour that is withheld
+ */
 export function channelsOf(
   group: FitGroup,
   { rooms, heating, heatingWords }: Readings,
   home: Home,
+  withheld: number,
 ): Channel[] {
   if (group === 'water') return rooms.flatMap((room, i) => waterOf(room, i, home));
-  const whole = heating === null ? [] : [heatingOf(heating, heatingWords !== null)];
+  const whole =
+    heating === null ? [] : [heatingOf(heating, heatingWords === null ? null : withheld)];
   return [...rooms.flatMap(temperatureOf), ...whole];
 }
 
@@ -61,12 +67,15 @@ function waterOf(
 /**
  * Heat of the whole home, whose error is some part of what it usually is. Of a meter that counts hot
  * water too only days are compared: showers and meals have their hours.
+ *
+ * @param withheld  first hour that is withheld; null where the meter counts nothing else
  */
-function heatingOf({ hourly }: Reading, byMeter: boolean): Channel {
+function heatingOf({ hourly }: Reading, withheld: number | null): Channel {
   const floor = Math.max(LEAST_HEAT, 0.1 * meanOf(hourly));
   const at = { room: 'the home', roomIndex: -1, quantity: 'heating', name: 'heating' } as const;
-  if (!byMeter) return { ...at, unit: 'W', observed: hourly, floor };
-  return { ...at, unit: 'W', observed: meansOver(hourly, DAILY), over: DAILY, floor };
+  if (withheld === null) return { ...at, unit: 'W', observed: hourly, floor };
+  const stretches = { over: DAILY, anewAt: withheld, known: hourly };
+  return { ...at, unit: 'W', observed: meansOver(hourly, stretches), stretches, floor };
 }
 
 const DAILY = 24;

@@ -156,7 +156,7 @@ interface Work {
 
 const groupOf = (group: FitGroup, work: Work, plan: PreparedPlan): Group => ({
   group,
-  channels: channelsOf(group, work.readings, plan.home),
+  channels: channelsOf(group, work.readings, plan.home, work.division.withheld),
   adjustables: adjustablesOf(group, {
     ...{ scenario: work.request.scenario, raw: rawOf(work.request), plan },
     ...{ weather: work.request.weather, readings: work.readings, division: work.division },

@@ -27,7 +27,7 @@ test('the gas meter of a boiler tells heat: its share of hot water is stated, th
     ...{ log: { ...made, series }, weather: WEATHER, startRuns: runHere },
   });
   const [stage] = fit.stages;
-  expect(stage!.channels.map(({ name, over }) => [name, over])).toEqual([
+  expect(stage!.channels.map(({ name, stretches }) => [name, stretches?.over])).toEqual([
     ['temperature', undefined],
     ['heating', 24],
   ]);

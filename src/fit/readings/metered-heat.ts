@@ -2,6 +2,7 @@ import type { HeatSource, Home } from '../../home/home.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { heatOfElectricity, isElectric } from './heat-of-electricity.ts';
+import { lessSteady } from './less-steady.ts';
 
 /** Heat of the home's rooms by a meter that counts other things too. */
 export interface MeteredHeat {
@@ -82,34 +83,6 @@ function byGas(log: Log, source: HeatSource, { gas }: Beside): MeteredHeat | nul
   };
 }
 
-/**
- * A meter less a steady share of its mean, day by day: all readings of a day by the same part, for what heats
- * water is in those in which the heating comes and goes, and not in those in which it rests.
- */
-function lessSteady(meter: LoggedSeries, share: number): LoggedSeries {
-  const { times, values } = meter;
-  if (times.length < 2) return meter;
-  const day = (k: number): number => Math.ceil((times[k]! - times[0]!) / DAY);
-  const lasts = (k: number): number => times[k]! - (times[k - 1] ?? 2 * times[0]! - times[1]!);
-  const all = { drawn: 0, time: 0 };
-  const days = new Map<number, typeof all>();
-  values.forEach((power, k) => {
-    if (!Number.isFinite(power)) return;
-    const own = days.get(day(k)) ?? { drawn: 0, time: 0 };
-    for (const sum of [all, own]) {
-      sum.drawn += power * lasts(k);
-      sum.time += lasts(k);
-    }
-    days.set(day(k), own);
-  });
-  const steady = (share * all.drawn) / all.time;
-  const left = (k: number): number => {
-    const { drawn, time } = days.get(day(k)) ?? { drawn: 0, time: 0 };
-    return drawn > 0 ? Math.max(0, 1 - (steady * time) / drawn) : 0;
-  };
-  return { ...meter, values: values.map((power, k) => power * left(k)) };
-}
-
 const saidOf = (share: number | null, key: string): string =>
   share === null ? `assumed; say "${key}" under "log:"` : 'as the scenario says';
 
@@ -121,4 +94,3 @@ const efficiencyOf = ({ conversion }: HeatSource): number | null =>
  * heat pump, 0 to 0.3; own judgement. [-]
  */
 const USUAL_BESIDE = { gas: 0.2, electricity: 0.15 } as const;
-const DAY = 86_400;
