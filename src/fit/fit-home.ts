@@ -1,5 +1,6 @@
 import type { Log } from '../log/log.ts';
-import { type Adjustable, statedForCertain } from '../scenario/edits/adjustables.ts';
+import type { Adjustable } from '../scenario/edits/adjustables.ts';
+import { statedForCertain } from '../scenario/edits/stated-for-certain.ts';
 import { mergedFor, planChain } from '../scenario/plan-chain.ts';
 import { preparePlan } from '../scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';

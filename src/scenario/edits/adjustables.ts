@@ -1,5 +1,4 @@
 import type { Assumed } from '../../home/notices.ts';
-import { figureText } from '../../units/figure-text.ts';
 import type { Preset } from '../../units/preset.ts';
 import { mapping } from '../checks/tolerant-readers.ts';
 import {
@@ -13,6 +12,14 @@ import {
 } from '../presets/fitted.ts';
 import { pointerOf } from '../yaml/json-pointer.ts';
 import { settingWords } from '../yaml/settings.ts';
+import {
+  CAPACITIES,
+  type FitPlace,
+  PLACES,
+  steadyHeat,
+  steadyMoisture,
+  U_VALUES,
+} from './fit-places.ts';
 import { givenNumber } from './scenario-facts.ts';
 
 /** Something of a scenario that a log may tell: one number, at one place or several at a time. */
@@ -68,38 +75,21 @@ export function waterAdjustables(
 ): Adjustable[] {
   const known = createKnown(raw, assumed, doubts);
   return [
-    ...known.at('air leakage at 50 Pa', '/h', 'positive', ['home', 'leakage', 'ach50']),
-    ...known.at('air changes', '/h', 'positive', ['home', 'leakage', 'air changes']),
-    ...known.at('leakage area', 'm2', 'positive', ['home', 'leakage', 'area']),
-    ...(mild
-      ? known.own('windows left open when mild', '', 'positive', OPEN_WHEN_MILD, [
-          ...['household', 'open when mild'],
-        ])
-      : []),
-    ...known.at('usual airing', '', 'positive', ['household', 'usual airing']),
-    ...known.own(
-      'moisture factor',
-      '',
-      'positive',
-      MOISTURE_FACTOR,
-      ['household', 'moisture factor'],
-      MOISTURE_FACTOR.value,
-    ),
-    ...known.at('moisture buffer', 'g/m2%', 'positive', ['home', 'moisture buffer']),
-    ...known.at('deep moisture', '', 'positive', ['home', 'deep moisture']),
-    ...humid.flatMap((room) =>
-      known.own(`steady moisture (${room})`, 'g/h', 'positive', STEADY_MOISTURE, [
-        ...['home', 'rooms', room, 'steady moisture'],
-      ]),
-    ),
+    ...known.at(PLACES.ach50),
+    ...known.at(PLACES.airChanges),
+    ...known.at(PLACES.leakageArea),
+    ...(mild ? known.own(PLACES.openWhenMild, OPEN_WHEN_MILD) : []),
+    ...known.at(PLACES.usualAiring),
+    ...known.own(PLACES.moistureFactor, MOISTURE_FACTOR, MOISTURE_FACTOR.value),
+    ...known.at(PLACES.moistureBuffer),
+    ...known.at(PLACES.deepMoisture),
+    ...humid.flatMap((room) => known.own(steadyMoisture(room), STEADY_MOISTURE)),
     ...species.flatMap((name) =>
       ['awake', 'asleep'].flatMap((state) =>
-        known.at(`${name} of a body ${state}`, 'm3/h', 'positive', [
-          'household',
-          'bodies',
-          state,
-          name,
-        ]),
+        known.at({
+          ...{ name: `${name} of a body ${state}`, unit: 'm3/h', scale: 'positive' },
+          steps: ['household', 'bodies', state, name],
+        }),
       ),
     ),
   ];
@@ -113,71 +103,24 @@ export function heatAdjustables(
   { warm, metered, absent = [] }: Logged,
 ): Adjustable[] {
   const known = createKnown(raw, assumed, doubts);
-  const build = (key: string) => ['home', 'build', key];
   const heating = mapping(mapping(raw)['heating']);
   return [
     ...known.together(
       'heat loss factor',
       LOSS_FACTOR,
-      ['wall', 'window', 'roof', 'floor', 'exposed floor']
-        .filter((part) => !absent.includes(part))
-        .map((part) => build(`${part} u-value`)),
+      U_VALUES.filter(({ part }) => !absent.includes(part)),
     ),
-    ...known.together(
-      'heat capacity factor',
-      CAPACITY_FACTOR,
-      ['wall heat capacity', 'internal mass'].map(build),
-    ),
-    ...known.at('window shading', '', 'share', build('window shading')),
-    ...known.at('heater power per area', 'W/m2', 'positive', [
-      'heating',
-      'emitters',
-      'power per area',
-    ]),
+    ...known.together('heat capacity factor', CAPACITY_FACTOR, CAPACITIES),
+    ...known.at(PLACES.windowShading),
+    ...known.at(PLACES.heaterPower),
     ...warm.flatMap((room) =>
       metered.includes(room) || heating['source'] === 'none'
         ? []
         : thermostatBias(heating, room, known),
     ),
-    ...warm.flatMap((room) =>
-      known.own(`steady heat (${room})`, 'W', 'positive', STEADY_HEAT, [
-        ...['home', 'rooms', room, 'steady heat'],
-      ]),
-    ),
+    ...warm.flatMap((room) => known.own(steadyHeat(room), STEADY_HEAT)),
   ];
 }
-
-/**
- * Numbers that a log might tell, but that the scenario states without doubt: a fit leaves them alone, and
- * what it finds beside one that is not as it is in the home makes up for that.
- *
- * @returns each in words, such as "air leakage at 50 Pa (4.00/h)"
- */
-export function statedForCertain(raw: unknown, doubts: readonly Doubt[]): string[] {
-  return MAY_BE_STATED.flatMap(([name, unit, steps]) => {
-    const path = pointerOf(steps);
-    const given = givenNumber(raw, path);
-    if (given === undefined || doubts.some((doubt) => doubt.path === path)) return [];
-    const behind = unit === '' || unit.startsWith('/') ? unit : ` ${unit}`;
-    return [`${name} (${figureText(given)}${behind})`];
-  });
-}
-
-const MAY_BE_STATED: readonly (readonly [string, string, readonly string[]])[] = [
-  ['air leakage at 50 Pa', '/h', ['home', 'leakage', 'ach50']],
-  ['air changes', '/h', ['home', 'leakage', 'air changes']],
-  ['leakage area', 'm2', ['home', 'leakage', 'area']],
-  ['usual airing', '', ['household', 'usual airing']],
-  ['moisture factor', '', ['household', 'moisture factor']],
-  ['moisture buffer', 'g/m2%', ['home', 'moisture buffer']],
-  ...['wall', 'window', 'roof', 'floor', 'exposed floor'].map(
-    (part) => [`${part} U-value`, 'W/m2K', ['home', 'build', `${part} u-value`]] as const,
-  ),
-  ['wall heat capacity', 'kJ/m2K', ['home', 'build', 'wall heat capacity']],
-  ['internal mass', 'kJ/m2K', ['home', 'build', 'internal mass']],
-  ['window shading', '', ['home', 'build', 'window shading']],
-  ['heater power per area', 'W/m2', ['heating', 'emitters', 'power per area']],
-];
 
 export interface Doubt {
   readonly path: string;
@@ -201,9 +144,9 @@ function thermostatBias(
     ...(plain ? [settingWords(pointerOf(at), JSON.stringify({ setpoint: own }))] : []),
     settingWords(pointerOf([...at, 'sensor']), JSON.stringify({ ...whole, bias: 0 })),
   ];
-  const path = [...at, 'sensor', 'bias'];
+  const steps = [...at, 'sensor', 'bias'];
   return known
-    .own(`thermostat error (${room})`, 'K', 'plain', THERMOSTAT_BIAS, path)
+    .own({ name: `thermostat error (${room})`, unit: 'K', scale: 'plain', steps }, THERMOSTAT_BIAS)
     .map((each) => ({ ...each, besides }));
 }
 
@@ -220,16 +163,11 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
     return { value, low: row.low, high: row.high, source: row.source };
   }
 
-  function at(
-    name: string,
-    unit: string,
-    scale: Adjustable['scale'],
-    steps: readonly string[],
-  ): Adjustable[] {
+  function at({ steps, ...is }: FitPlace): Adjustable[] {
     const path = pointerOf(steps);
     const found = prior(path);
     if (found === null || !(found.low < found.high)) return [];
-    return [alone({ name, unit, scale, ...found, before: found.value }, path)];
+    return [alone({ ...is, ...found, before: found.value }, path)];
   }
 
   /**
@@ -237,14 +175,7 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
    *
    * @param without  what it is where nobody gives it
    */
-  function own(
-    name: string,
-    unit: string,
-    scale: Adjustable['scale'],
-    usual: Preset,
-    steps: readonly string[],
-    without = 0,
-  ): Adjustable[] {
+  function own({ steps, ...is }: FitPlace, usual: Preset, without = 0): Adjustable[] {
     const path = pointerOf(steps);
     const doubt = doubts.find((each) => each.path === path);
     const given = givenNumber(raw, path);
@@ -253,16 +184,16 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
       doubt === undefined
         ? usual
         : { value: given ?? usual.value, low: doubt.low, high: doubt.high, source: DOUBTED };
-    return [alone({ name, unit, scale, ...found, before: given ?? without }, path)];
+    return [alone({ ...is, ...found, before: given ?? without }, path)];
   }
 
   /** All assumed numbers among some, times one factor. */
   function together(
     name: string,
     usual: Preset,
-    all: readonly (readonly string[])[],
+    all: readonly Pick<FitPlace, 'steps'>[],
   ): Adjustable[] {
-    const places = all.flatMap((steps) => {
+    const places = all.flatMap(({ steps }) => {
       const path = pointerOf(steps);
       const value = prior(path)?.value;
       return value === undefined ? [] : [{ path, at: (x: number) => value * x }];

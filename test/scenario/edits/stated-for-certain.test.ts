@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { statedForCertain } from '../../../src/scenario/edits/adjustables.ts';
+import { CAPACITIES, PLACES, U_VALUES } from '../../../src/scenario/edits/fit-places.ts';
+import { statedForCertain } from '../../../src/scenario/edits/stated-for-certain.ts';
 
 test('what a scenario states and does not doubt is told in words', () => {
   const raw = {
@@ -14,14 +15,35 @@ test('what a scenario states and does not doubt is told in words', () => {
     household: { 'moisture factor': 1.2 },
   };
   expect(statedForCertain(raw, [])).toEqual([
-    ...['air leakage at 50 Pa (4.00/h)', 'moisture factor (1.20)', 'wall U-value (1.50 W/m2K)'],
-    'window shading (0.300)',
+    ...['air leakage at 50 Pa (4.00/h)', 'moisture factor (1.20)', 'window shading (0.300)'],
+    'wall U-value (1.50 W/m2K)',
   ]);
   const doubts = [
     { path: '/home/leakage/ach50', low: 2, high: 8 },
     { path: '/household/moisture factor', low: 0.5, high: 2 },
   ];
   expect(statedForCertain(raw, doubts)).toEqual([
-    ...['wall U-value (1.50 W/m2K)', 'window shading (0.300)'],
+    ...['window shading (0.300)', 'wall U-value (1.50 W/m2K)'],
   ]);
+});
+
+test('so is all that a fit would move if it were assumed, room by room too', () => {
+  const raw = {
+    ...{ title: 'A', weather: 'w.csv', site: { latitude: 54, longitude: -2 } },
+    home: {
+      'deep moisture': 0,
+      rooms: { den: { 'floor area': 14, 'steady moisture': 20, 'steady heat': '15 W' } },
+    },
+    household: { 'open when mild': 0.02 },
+  };
+  expect(statedForCertain(raw, [])).toEqual([
+    ...['windows left open when mild (0.0200)', 'deep moisture (0)'],
+    ...['steady moisture (den) (20.0 g/h)', 'steady heat (den) (15.0 W)'],
+  ]);
+});
+
+test('no two numbers that a fit may move have one name or one place', () => {
+  const all = [...Object.values(PLACES), ...U_VALUES, ...CAPACITIES];
+  expect(new Set(all.map(({ name }) => name)).size).toBe(all.length);
+  expect(new Set(all.map(({ steps }) => steps.join('/'))).size).toBe(all.length);
 });

@@ -1,0 +1,37 @@
+import { figureText } from '../../units/figure-text.ts';
+import { mapping } from '../checks/tolerant-readers.ts';
+import { pointerOf } from '../yaml/json-pointer.ts';
+import type { Doubt } from './adjustables.ts';
+import {
+  CAPACITIES,
+  type FitPlace,
+  PLACES,
+  steadyHeat,
+  steadyMoisture,
+  U_VALUES,
+} from './fit-places.ts';
+import { givenNumber } from './scenario-facts.ts';
+
+/**
+ * Numbers that a log might tell, but that the scenario states without doubt: a fit leaves them alone, and
+ * what it finds beside one that is not as it is in the home makes up for that.
+ *
+ * @returns each in words, such as "air leakage at 50 Pa (4.00/h)"
+ */
+export function statedForCertain(raw: unknown, doubts: readonly Doubt[]): string[] {
+  const rooms = Object.keys(mapping(mapping(mapping(raw)['home'])['rooms']));
+  const all: readonly FitPlace[] = [
+    ...Object.values(PLACES),
+    ...U_VALUES,
+    ...CAPACITIES,
+    ...rooms.map(steadyMoisture),
+    ...rooms.map(steadyHeat),
+  ];
+  return all.flatMap(({ name, unit, steps }) => {
+    const path = pointerOf(steps);
+    const given = givenNumber(raw, path);
+    if (given === undefined || doubts.some((doubt) => doubt.path === path)) return [];
+    const behind = unit === '' || unit.startsWith('/') ? unit : ` ${unit}`;
+    return [`${name} (${figureText(given)}${behind})`];
+  });
+}
