@@ -8,7 +8,7 @@ import {
   type RunVariant,
   variantScenario,
 } from './plan-variant.ts';
-import type { AssumedPurchase } from './proposals/built-in.ts';
+import type { AssumedPurchase, BuiltIn } from './proposals/built-in.ts';
 import { builtInAlternatives } from './proposals/built-in-alternatives.ts';
 
 /** One of the things that could be done, with what comes of it. */
@@ -44,15 +44,11 @@ export interface OptionsSetup {
  * @throws InputProblems as `preparePlan`
  */
 export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
-  const { scenario, set } = setup;
+  const { set } = setup;
   const written = await writtenOptions(setup);
   const [baseline] = written;
   if (baseline === undefined) throw new RangeError('allOptions: needs at least one plan');
-  const every = scenario.plans.map(({ name }) => ({
-    name,
-    raw: variantScenario(scenario, { plan: name, set }),
-  }));
-  const proposed = builtInAlternatives({ raw: baseline.raw, plans: every }, baseline.measures).map(
+  const proposed = proposalsFor(setup, baseline.name, baseline.measures).map(
     ({ name, description, change, purchases }) =>
       ranOption(
         setup,
@@ -66,6 +62,21 @@ export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
       ),
   );
   return [...written, ...(await Promise.all(proposed))];
+}
+
+/**
+ * What the program proposes by itself beside a scenario's plans; nothing of it is run.
+ *
+ * @param baseline  name of a plan, and its figures
+ */
+export function proposalsFor(
+  { scenario, set }: Pick<OptionsSetup, 'scenario' | 'set'>,
+  baseline: string,
+  measures: PlanMeasures,
+): BuiltIn[] {
+  const rawOf = (plan: string): unknown => variantScenario(scenario, { plan, set });
+  const plans = scenario.plans.map(({ name }) => ({ name, raw: rawOf(name) }));
+  return builtInAlternatives({ raw: rawOf(baseline), plans }, measures);
 }
 
 /**

@@ -328,6 +328,30 @@ describe('compare', () => {
     expect(out).not.toContain('room h');
   });
 
+  test('says how many plans a report would try besides, where it would', async () => {
+    const told = async (files: Record<string, string>, ...words: string[]) => {
+      const { out } = await call(['compare', 'homes/cottage.yaml', ...words], files);
+      return out.replaceAll('\n', ' ').match(/roombalance report.*\.(?= $)/)?.[0];
+    };
+    // Warmer, aired, a fan and a dehumidifier, and each two of them.
+    const ten = 'roombalance report, which also tries 10 plans of its own.';
+    expect(await told({})).toBe(ten);
+    // From the cooler plan on, two kelvin warmer is a plan of the scenario's own.
+    expect(await told({}, '--plans', 'cooler')).toBe(ten.replace('10', '6'));
+    expect(await told({}, '--all')).toBe(ten);
+    const devices =
+      'devices: { fan: { kind: extract fan, room: nook, flow: 36 m3/h, runs: always }, drier: { kind: dehumidifier, room: nook } }\n';
+    const one = HOME.replace('plans:\n', `${devices}$&`).replace(
+      /$/,
+      '  aired: { change: { household: { airing: [{ rooms: all, at: ["07:30", "19:00"], open share: 1 }] } } }\n',
+    );
+    expect(await told({ 'homes/cottage.yaml': one })).toBe(
+      'roombalance report, which also tries a plan of its own.',
+    );
+    const none = `${one}  warmer: { change: { heating: { setpoint: 22 } } }\n`;
+    expect(await told({ 'homes/cottage.yaml': none })).toBe('roombalance report.');
+  });
+
   test('--rooms, --rules and --all have what stands behind; only one of them at a time', async () => {
     const printed = async (...words: string[]) =>
       (await call(['compare', 'homes/cottage.yaml', ...words])).out;

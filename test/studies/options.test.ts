@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { allOptions, type OptionsSetup } from '../../src/studies/options.ts';
+import { allOptions, type OptionsSetup, proposalsFor } from '../../src/studies/options.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 import { AIRED, DRY, linearScenario, linearWorld } from './linear-world.ts';
 
@@ -22,6 +22,15 @@ describe('all that could be done', () => {
     expect(options[4]!.description).toBe(
       'an extract fan in the bath that runs while it is humid there',
     );
+  });
+
+  test('what is proposed is known from the baseline alone', async () => {
+    const options = await ask();
+    const { scenario } = world();
+    const [baseline] = options;
+    const proposed = proposalsFor({ scenario, set: [] }, baseline!.name, baseline!.measures);
+    expect(names(proposed)).toEqual(names(options.filter(({ origin }) => origin === 'proposed')));
+    expect(proposed).toHaveLength(3);
   });
 
   test('the first plan asked for is the baseline, which proposals build on', async () => {

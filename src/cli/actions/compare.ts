@@ -40,11 +40,24 @@ export async function compare(io: Io, path: string, options: CompareOptions): Pr
     const part = all ? 'all' : rooms ? 'rooms' : rules ? 'rules' : 'answer';
     const answers = comparisonAnswers(runs, [...failed.keys()]);
     const { clock } = loaded.plans[0]!.plan.household;
-    io.out(`${compareText(comparison, answers, { part, width: io.width, clock })}\n`);
+    const proposals = await proposalsBeside(loaded, options, comparison);
+    const print = { part, width: io.width, clock, proposals } as const;
+    io.out(`${compareText(comparison, answers, print)}\n`);
     if (doubt !== null) await tellDoubt(io, loaded, doubt);
   }
   ownCheck(comparison.plans);
   if (failed.size > 0) throw new InputProblems([...failed.values()].flat());
+}
+
+/** How many plans a report would try besides; none is run here, nor where there is nothing to hold them against. */
+async function proposalsBeside(
+  { scenario, plans }: LoadedPlans,
+  { set }: CompareOptions,
+  comparison: Comparison,
+): Promise<number> {
+  const { proposalsFor } = await import('../../studies/options.ts');
+  const [baseline, ran] = [plans[0]!.plan.plan, comparison.plans[0]];
+  return ran?.plan === baseline ? proposalsFor({ scenario, set }, baseline, ran).length : 0;
 }
 
 /** Plans with their figures, and what comes of setting them side by side. */

@@ -19,13 +19,15 @@ export interface ComparePrint {
   readonly width: number;
   /** The household's wall clock. */
   readonly clock: LocalClock;
+  /** Plans that a report would try besides. */
+  readonly proposals: number;
 }
 
 /** A comparison as plain text: its answer on a screen, or one of the parts that stand behind it. */
 export function compareText(
   comparison: Comparison,
   answers: ComparisonAnswers,
-  { part, width, clock }: ComparePrint,
+  { part, width, clock, proposals }: ComparePrint,
 ): string {
   const { plans } = comparison;
   return [compareTitle(comparison, clock), ...bodyOf()].join('\n\n');
@@ -40,9 +42,12 @@ export function compareText(
         compareTables(comparison, width),
         ...(plans.some(({ alerts }) => alerts.fired > 0) ? [rulesByPlan(plans, width)] : []),
         ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
+        ...(proposals === 0
+          ? []
+          : [wrapText(`More: roombalance report${furtherWays(proposals)}`, '', width)]),
       ];
     }
-    const closing = [cautionLine(plans), MORE]
+    const closing = [cautionLine(plans), MORE + furtherWays(proposals)]
       .filter((line) => line !== '')
       .map((line) => wrapText(line, '', width))
       .join('\n');
@@ -52,8 +57,14 @@ export function compareText(
   }
 }
 
+/** Whatever does as much for less among these plans, there may be more that does. */
+function furtherWays(proposals: number): string {
+  if (proposals === 0) return '.';
+  return `, which also tries ${proposals === 1 ? 'a plan' : `${proposals} plans`} of its own.`;
+}
+
 const MORE =
-  'More: --rooms, --rules (by hour), --all (every figure, cautions in full); roombalance report.';
+  'More: --rooms, --rules (by hour), --all (every figure, cautions in full); roombalance report';
 /** A screen of a terminal for up to a dozen plans; each plan more has lines of its own. */
 const MOST_LINES = 60;
 const DOZEN = 12;
