@@ -40,7 +40,7 @@ elevation: 30
 temperature: { mean: ${twelve(9)} }
 relative humidity: ${twelve(82)}
 wind: { mean: ${twelve(4)} }
-sun: { global: ${twelve(1)} }
+sun: { global: ${twelve(0.7)} }
 `;
   const { temperature, wind, sun, usual } = readRecipe(few, 'r.yaml');
   expect(temperature).toMatchObject({ dailyRange: Array(12).fill(7), dayToDay: Array(12).fill(3) });

@@ -171,7 +171,7 @@ function degreeDayFigures(weather: Weather, base: number): DegreeDayFigures {
   return { base_c: base, heating: ways('heating'), cooling: ways('cooling') };
 }
 
-/** Months of the place's clock by whole hours of longitude. */
+/** Months of the place's clock by whole hours of longitude; of a typical year from January on, wherever it begins. */
 function monthsOf(weather: Weather, derived: Derived): MonthFigures[] {
   const { start, step, count, periodic, temperature } = weather;
   const offset = Math.round(weather.longitude / 15) * 3600;
@@ -185,7 +185,8 @@ function monthsOf(weather: Weather, derived: Derived): MonthFigures[] {
   }
   const days = dailyTemperatures(weather);
   const names = Array.from(days.start, nameOf);
-  return [...months].map(([month, steps]) => ({
+  const inOrder = periodic ? [...months].sort(([a], [b]) => a.localeCompare(b)) : [...months];
+  return inOrder.map(([month, steps]) => ({
     month,
     hours: (steps.length * step) / 3600,
     mean_c: mean(steps, temperature),

@@ -1,5 +1,7 @@
 import type { Problem } from '../../units/problem.ts';
 import { throwProblems } from '../throw-problems.ts';
+import { TYPICAL_YEAR } from '../typical-year.ts';
+import { tooSunny } from './make-sun.ts';
 import type { WeatherRecipe } from './recipe.ts';
 
 /**
@@ -35,6 +37,12 @@ export function checkRecipe(recipe: WeatherRecipe, file = 'recipe'): void {
   const suns = ['sun.global', 'sun.clearness'].filter((key) => valueAt(recipe, key) !== undefined);
   if (suns.length !== 1) {
     complain('sun', 'either global or clearness', suns.length === 0 ? 'neither' : 'both');
+  }
+  throwProblems(problems);
+  const kWh = (value: number): string => `${value.toFixed(2)} kWh/m2 a day`;
+  const key = recipe.sun.global === undefined ? 'sun.clearness' : 'sun.global';
+  for (const { month, most, asked } of tooSunny(recipe, START)) {
+    complain(key, `at most ${kWh(most)}, nearly always clear sky`, kWh(asked), MONTHS[month]);
   }
   throwProblems(problems);
 }
@@ -82,6 +90,7 @@ const FIELDS: readonly Field[] = [
   ['sun.clearness', [0.05, 0.75], '', 'twelve'],
   ['sun.persistence', [0, 0.95], '', 'one'],
 ];
+const START = Date.UTC(TYPICAL_YEAR, 0) / 1000;
 const OPTIONAL: readonly string[] = ['sun.global', 'sun.clearness'];
 const MONTHS: readonly string[] = [
   ...['January', 'February', 'March', 'April', 'May', 'June'],

@@ -1,7 +1,6 @@
 import { dayOfYear } from '../../physics/sun/day-of-year.ts';
 import { extraterrestrialNormal } from '../../physics/sun/extraterrestrial.ts';
 import { splitGlobalErbs } from '../../physics/sun/split-global-erbs.ts';
-import { InputProblems } from '../../units/problem.ts';
 import type { Random } from '../../units/seeded-random.ts';
 import { meanCosZenith } from '../complete/mean-cos-zenith.ts';
 import {
@@ -28,15 +27,12 @@ export interface MadeSun {
  * that months get the sums of the recipe; direct and diffuse by Erbs (1982).
  */
 export function makeSun(recipe: WeatherRecipe, start: number, random: Random): MadeSun {
-  const cosines = new Float64Array(HOURS_OF_YEAR);
-  for (let k = 0; k < HOURS_OF_YEAR; k++) {
-    cosines[k] = meanCosZenith(start + k * 3600, 3600, recipe.latitude, recipe.longitude);
-  }
+  const cosines = cosinesOf(recipe, start);
   const days = Float64Array.from(cosines, (_, k) => Math.floor(dayOfYear(start + k * 3600)));
   const clear = cosines.map(clearGlobal);
   const beyond = cosines.map((cos, k) => cos * extraterrestrialNormal(days[k]!));
   const targets = monthlyTargets(recipe, monthlyMeans(beyond));
-  refuseTooMuch(targets, monthlyMeans(clear));
+  const mostSun = monthlyMeans(clear);
 
   const dailyClear = persistentSeries(random, HOURS_OF_YEAR / 24, recipe.sun.persistence);
   const hourly = persistentSeries(random, HOURS_OF_YEAR, HOURLY_PERSISTENCE);
@@ -49,7 +45,11 @@ export function makeSun(recipe: WeatherRecipe, start: number, random: Random): M
       return clear.map((most, k) => most * shareOfClear(middle[k]! + SPREAD * drift[k]!));
     },
     monthlyMeans,
-    (value, target, got) => value + GAIN * Math.log(target / got),
+    (value, target, got, month) => {
+      const most = mostSun[month]!;
+      if (target < NEARLY_ALL * most) return value + GAIN * Math.log(target / got);
+      return value + logit(target / most) - logit(got / most);
+    },
   );
   const directNormal = new Float64Array(HOURS_OF_YEAR);
   const diffuseHorizontal = new Float64Array(HOURS_OF_YEAR);
@@ -62,26 +62,43 @@ export function makeSun(recipe: WeatherRecipe, start: number, random: Random): M
 }
 
 /** Mean global irradiance of each month. [W/m2] */
-function monthlyTargets({ sun }: WeatherRecipe, beyond: readonly number[]): number[] {
+function monthlyTargets({ sun }: Pick<WeatherRecipe, 'sun'>, beyond: readonly number[]): number[] {
   if (sun.global !== undefined) return sun.global.map((kWh) => (kWh * 1000) / 24);
   return sun.clearness!.map((share, month) => share * beyond[month]!);
 }
 
-function refuseTooMuch(targets: readonly number[], clear: readonly number[]) {
-  const problems = targets.flatMap((target, month) => {
+/** Months of a recipe that ask more sun than nearly always clear sky has. [kWh/m2 a day] */
+export function tooSunny(
+  recipe: Pick<WeatherRecipe, 'latitude' | 'longitude' | 'sun'>,
+  start: number,
+): { readonly month: number; readonly most: number; readonly asked: number }[] {
+  const cosines = cosinesOf(recipe, start);
+  const days = cosines.map((_, k) => Math.floor(dayOfYear(start + k * 3600)));
+  const clear = monthlyMeans(cosines.map(clearGlobal));
+  const beyond = monthlyMeans(cosines.map((cos, k) => cos * extraterrestrialNormal(days[k]!)));
+  const daily = (watts: number): number => (watts * 24) / 1000;
+  return monthlyTargets(recipe, beyond).flatMap((target, month) => {
     const most = MOST_OF_CLEAR * clear[month]!;
-    const kWh = (watts: number) => `${((watts * 24) / 1000).toFixed(2)} kWh/m2 a day`;
-    if (target <= most) return [];
-    const where = `sun, month ${month + 1}`;
-    const expected = `at most ${kWh(most)}, nearly always clear sky`;
-    return [{ file: 'recipe', line: 0, column: 0, where, expected, got: kWh(target), hint: '' }];
+    return target <= most ? [] : [{ month, most: daily(most), asked: daily(target) }];
   });
-  if (problems.length > 0) throw new InputProblems(problems);
+}
+
+/** Mean cosine of the sun's zenith angle in each hour of the year. */
+function cosinesOf(
+  { latitude, longitude }: Pick<WeatherRecipe, 'latitude' | 'longitude'>,
+  start: number,
+): Float64Array {
+  return Float64Array.from({ length: HOURS_OF_YEAR }, (_, k) =>
+    meanCosZenith(start + k * 3600, 3600, latitude, longitude),
+  );
 }
 
 /** Global irradiance under a clear sky [W/m2]; Haurwitz 1945, J. Meteorology 2, 154-166 (from memory). */
 const clearGlobal = (cosZenith: number): number =>
   cosZenith > 0 ? 1098 * cosZenith * Math.exp(-0.057 / cosZenith) : 0;
+
+/** The number of which a share is the logistic. */
+const logit = (share: number): number => Math.log(share / (1 - share));
 
 /** Share of a clear sky's sun that passes, from any number: logistic between the darkest and all. */
 const shareOfClear = (x: number): number => DARKEST + (1 - DARKEST) / (1 + Math.exp(-x));
@@ -92,5 +109,8 @@ const DAILY_SHARE = 0.85;
 const HOURLY_SHARE = 0.5;
 const SPREAD = 2.2;
 const DARKEST = 0.08;
-const MOST_OF_CLEAR = 0.9;
+/** Deserts come to 0.93 to 0.95 of it in their sunniest month. */
+const MOST_OF_CLEAR = 0.97;
 const GAIN = 2;
+/** From this share of a clear month on, corrections go by what is left of its cloud, or they come too slowly. [-] */
+const NEARLY_ALL = 0.9;

@@ -46,7 +46,7 @@ export function monthlyMeans(hourly: Float64Array): number[] {
  * @param first  where to begin
  * @param make  series from twelve values, by month
  * @param means  what to hold against the targets
- * @param correct  next value from the last, the target and what came out
+ * @param correct  next value from the last, the target, what came out, and the month from 0
  * @returns the series of the last round
  */
 export function matchMonths(
@@ -54,13 +54,13 @@ export function matchMonths(
   targets: readonly number[],
   make: (values: readonly number[]) => Float64Array,
   means: (series: Float64Array) => readonly number[],
-  correct: (value: number, target: number, got: number) => number,
+  correct: (value: number, target: number, got: number, month: number) => number,
 ): Float64Array {
   let values = first;
   let series = make(values);
   for (let round = 0; round < ROUNDS; round++) {
     const got = means(series);
-    values = values.map((value, month) => correct(value, targets[month]!, got[month]!));
+    values = values.map((value, month) => correct(value, targets[month]!, got[month]!, month));
     series = make(values);
   }
   return series;

@@ -70,6 +70,13 @@ describe('describeWeather', () => {
     expect(steady.humidity.mean_vapour_density_g_per_m3).toBeCloseTo(8.64, 1);
   });
 
+  test('a typical year west of Greenwich begins with January, though its first hours are of December there', () => {
+    const west = someWeather(sine, { periodic: true, longitude: -97 });
+    expect(describeWeather(west).months.map(({ month }) => Number(month))).toEqual(
+      Array.from({ length: 12 }, (_, k) => k + 1),
+    );
+  });
+
   test('a measured stretch names its months with the year', () => {
     const months = describeWeather(someWeather(sine.slice(0, 24 * 40))).months;
     expect(months.map(({ month }) => month)).toEqual(['2023-01', '2023-02']);
