@@ -31,9 +31,10 @@ export function fakeIo(files: Record<string, string> = {}) {
     outName: async () => null,
     requireWritable: async () => {},
     listFolder: async (path) =>
-      Object.keys(files).flatMap((file) =>
-        file.startsWith(`${path}/`) ? [file.slice(path.length + 1)] : [],
-      ),
+      Object.keys(files).flatMap((file) => {
+        if (path === '.') return file.includes('/') ? [] : [file];
+        return file.startsWith(`${path}/`) ? [file.slice(path.length + 1)] : [];
+      }),
     remove: async (path) => {
       delete files[path];
     },

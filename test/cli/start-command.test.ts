@@ -110,6 +110,23 @@ test('dry air is narrowed by what makes it dry, and a name that tells no use is 
   );
 }, 60_000);
 
+test('weather in the folder of the scenario is at hand too, and no other table is', async () => {
+  const here = TWO_MONTHS.replace(/^# title: .*/m, '# title: My own hill');
+  const files: Record<string, string> = {
+    'package/weather/saltmere-typical.csv': TWO_MONTHS,
+    ...{ 'hill.csv': here, 'prices.csv': 'time,price\n', 'broken.csv': '# title: x\n' },
+    'a.yaml': 'weather: hill.csv\nsize: "1"\nheat: electric heaters\nbothers: [cost]\n',
+    'b.yaml': 'weather: hil.csv\n',
+  };
+  const { io, said } = fakeIo(files);
+  expect(await main(['start', '--answers', 'b.yaml'], io)).toBe(2);
+  expect(said.err).toContain(
+    'weather: expected one of: fetch, hill.csv, saltmere-typical.csv, got "hil.csv" (did you mean "hill.csv"?)',
+  );
+  expect(await main(['start', '--answers', 'a.yaml'], io), said.err).toBe(0);
+  expect(files['home-weather.csv']).toBe(here);
+}, 60_000);
+
 describe('a questionnaire that is broken off', () => {
   test('is kept, and the same call goes on from there', async () => {
     const files: Record<string, string> = { 'package/weather/saltmere-typical.csv': TWO_MONTHS };

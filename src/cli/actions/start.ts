@@ -33,10 +33,10 @@ export async function start(io: Io, path: string, options: StartOptions): Promis
   }
   await requireFreeFiles(io, path);
   const files = filesBeside(path);
-  const context = await startContext(io);
+  const context = await startContext(io, path);
   const { usual, answers, weather } = await keptIfBrokenOff(io, files.kept, async () => {
     const given = await allAnswers(io, files.kept, options, context);
-    return { ...given, ...(await withWeather(io, given.answers, options, context)) };
+    return { ...given, ...(await withWeather(io, path, given.answers, options, context)) };
   });
   await requirePrices(io, path, answers);
   const remark = await writeStart(io, path, { answers, usual, weather });
@@ -54,12 +54,13 @@ export async function start(io: Io, path: string, options: StartOptions): Promis
 /** The weather that was chosen; where it cannot be had, the person may choose another. */
 async function withWeather(
   io: Io,
+  path: string,
   answers: Answers,
   options: StartOptions,
   context: StartContext,
 ): Promise<{ answers: Answers; weather: string }> {
   try {
-    return { answers, weather: await weatherFor(io, answers, options) };
+    return { answers, weather: await weatherFor(io, path, answers, options) };
   } catch (error) {
     if (!(error instanceof InputProblems) || answers['weather'] !== FETCH) throw error;
     const [nearest] = nearestInClimate(placeOf(answers), context.weather);
@@ -73,7 +74,7 @@ async function withWeather(
     io.err(`${error.message}\n`);
     const { weather: _, ...others } = answers;
     const again = await askQuestions(asking, QUESTIONNAIRE, others, context, async () => {});
-    return withWeather(io, again, options, context);
+    return withWeather(io, path, again, options, context);
   }
 }
 

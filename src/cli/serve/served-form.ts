@@ -29,7 +29,7 @@ export async function serveForm(
   services: ServiceChoice,
 ): Promise<ServedForm> {
   await requireFreeFiles(io, path);
-  const context = await startContext(io);
+  const context = await startContext(io, path);
   const begun = await keptAnswers(io, filesBeside(path).kept, context);
   const script = await io.readAsset('report/form-script.js');
   const sha256 = await io.loadSha256();
@@ -61,7 +61,7 @@ export async function serveForm(
     await finding(found, null, () => requireFreeFiles(io, path));
     await finding(found, 'electricity', () => requirePrices(io, path, answers));
     if (found.length > 0) return refused(found);
-    const weather = await finding(found, 'weather', () => weatherFor(io, answers, services));
+    const weather = await finding(found, 'weather', () => weatherFor(io, path, answers, services));
     if (weather === null) return refused(found.map((one) => withNearest(one, answers)));
     await writeStart(io, path, { answers, usual, weather });
     return { status: 303, page: '', location: './' };

@@ -58,7 +58,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
     });
     const raw = variantScenario(scenario, variant);
     const unit = minded.unit(plan.prices.currency);
-    const lines = found.effects.slice(0, TOLD).map(({ path: pointer, ...effect }, k) => {
+    const lines = telling(found.effects).map(({ path: pointer, ...effect }, k) => {
       const ends = [effect.at_low, effect.at_high].map((end) => figureText(end, 0));
       const { name, unit: own } = inputInWords(pointer, raw);
       const of = unitBehind(own);
@@ -69,7 +69,10 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
       return wrapText(told, `${k + 1}. `, io.width);
     });
     const asIs = `${figureText(found.figure, 0)} ${unit}`;
-    const head = `Three answers would narrow this most (${minded.words} in the two coldest months, ${asIs} as it is):`;
+    const what = `${minded.words} in the two coldest months, ${asIs} as it is`;
+    if (lines.length === 0)
+      return wrapText(`Nothing that was assumed moves this: ${what}.`, '', io.width);
+    const head = `${COUNTS[lines.length]} would narrow this most (${what}):`;
     return [wrapText(head, '', io.width), ...lines].join('\n');
   } finally {
     count.stop();
@@ -77,6 +80,15 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
   }
 }
 
+/** The first few whose low and high do not come to the same, as it is printed. */
+export const telling = <T extends { readonly at_low: number; readonly at_high: number }>(
+  effects: readonly T[],
+): T[] =>
+  effects
+    .filter(({ at_low, at_high }) => figureText(at_low, 0) !== figureText(at_high, 0))
+    .slice(0, TOLD);
+
+const COUNTS = ['', 'One answer', 'Two answers', 'Three answers'] as const;
 const MINDED_FIRST = ['damp', 'dry', 'cold', 'cost'] as const;
 const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
   cost: {
