@@ -10,13 +10,30 @@ describe('what a room is for, by its name', () => {
   test.each([
     [
       'bathroom',
-      ['Bad', 'Gäste-WC', 'Badezimmer', 'salle de bains', 'Badkamer', 'en-suite', 'baño'],
+      [
+        ...[
+          'Bad',
+          'Gäste-WC',
+          'Badezimmer',
+          'salle de bains',
+          'Badkamer',
+          'en-suite',
+          'baño',
+          'aseo',
+        ],
+      ],
     ],
-    ['bedroom', ['Schlafzimmer', 'Kinderzimmer 2', 'Chambre', 'slaapkamer', 'Box room', 'Sovrum']],
+    [
+      'bedroom',
+      [
+        ...['Schlafzimmer', 'Kinderzimmer 2', 'Chambre', 'slaapkamer', 'Box room', 'Sovrum'],
+        ...['cuarto de los niños', 'Cuarto 2', 'habitacion', 'camera', 'logeerkamer', 'barnrum'],
+      ],
+    ],
     ['kitchen', ['Küche', 'Kueche', 'Wohnküche', 'keuken', 'Cucina']],
     ['utility', ['Waschküche', 'bijkeuken', 'utility']], // though a kitchen stands in their names
     ['dining', ['Esszimmer', 'salle à manger']],
-    ['hall', ['Flur', 'hallway', 'Corridor', 'gang', 'upstairs landing']],
+    ['hall', ['Flur', 'hallway', 'Corridor', 'gang', 'upstairs landing', 'recibidor']],
     ['study', ['Arbeitszimmer', 'home office', 'Büro']],
     ['storage', ['Keller', 'store room', 'Abstellraum']],
     ['living', ['Wohnzimmer', 'Lounge', 'woonkamer']],

@@ -10,6 +10,7 @@ import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import { indexOf, spotRoom, staysOf } from './person-stays.ts';
 import type { RoomPlan } from './room-plans.ts';
+import { bedRooms } from './usual-beds.ts';
 
 export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
 
@@ -37,9 +38,10 @@ export function people(
   };
   const awake = body('awake');
   const asleep = body('asleep');
+  const beds = bedRooms(given, plans);
   const residents = given.map((person, k): Person => {
     const who = person.who ?? 'adult';
-    const schedule = staysOf(person, plans, { defaults, index: k });
+    const schedule = staysOf(person, beds[k]!, plans, { defaults, index: k });
     return {
       name: person.name ?? `${who} ${k + 1}`,
       ...(person.name === undefined && { drawnBy: lifeOf(who, schedule, plans) }),

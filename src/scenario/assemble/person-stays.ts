@@ -6,24 +6,35 @@ import { firstUsedAs, type Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
 import type { PersonData } from './people.ts';
 import type { RoomPlan } from './room-plans.ts';
+import { bedRooms } from './usual-beds.ts';
 
 /** Rooms in which an infant sleeps. */
 export function infantRooms(given: readonly PersonData[], plans: readonly RoomPlan[]): Set<number> {
-  return bedsOf(
-    given.filter(({ who }) => who === 'infant'),
-    plans,
-  );
+  return asleepIn(given, plans, ({ who }) => who === 'infant');
 }
 
 /** Rooms in which somebody sleeps. */
-export function bedsOf(given: readonly PersonData[], plans: readonly RoomPlan[]): Set<number> {
-  const stays = given.flatMap((person) => staysOf(person, plans));
+export const bedsOf = (given: readonly PersonData[], plans: readonly RoomPlan[]): Set<number> =>
+  asleepIn(given, plans, () => true);
+
+function asleepIn(
+  given: readonly PersonData[],
+  plans: readonly RoomPlan[],
+  who: (person: PersonData) => boolean,
+): Set<number> {
+  const beds = bedRooms(given, plans);
+  const stays = given.flatMap((person, k) => (who(person) ? staysOf(person, beds[k]!, plans) : []));
   return new Set(stays.filter(({ asleep }) => asleep).map(({ room }) => room));
 }
 
-/** Where a person is by the clock. */
+/**
+ * Where a person is by the clock.
+ *
+ * @param bed  room in which the person sleeps
+ */
 export function staysOf(
   person: PersonData,
+  bed: number,
   plans: readonly RoomPlan[],
   listed?: { readonly defaults: Defaults; readonly index: number },
 ): Person['schedule'] {
@@ -39,12 +50,11 @@ export function staysOf(
   if (listed !== undefined) {
     const at = (key: string) => ['household', 'people', listed.index, key];
     listed.defaults.word(at('pattern'), person.pattern, pattern, COMMON);
-    const bed = plans[spotRoom('bed', person, plans)]!.name;
-    listed.defaults.word(at('sleeps in'), person['sleeps in'], bed, 'the first bedroom');
+    listed.defaults.word(at('sleeps in'), person['sleeps in'], plans[bed]!.name, BED_WORDS);
   }
   return STAYS[pattern].flatMap(({ spot, ...stay }) => {
     const stayIn = (room: number, days: number) => ({ ...stay, days, room });
-    const usual = spotRoom(spot, person, plans);
+    const usual = spot === 'bed' ? bed : spotRoom(spot, person, plans);
     const lives = person['lives in'];
     if (spot !== 'day' || lives === undefined) return [stayIn(usual, stay.days)];
     if (typeof lives === 'string') return [stayIn(indexOf(lives, plans), stay.days)];
@@ -58,10 +68,12 @@ export function staysOf(
 }
 
 /** Room that a person uses as one of the places of a pattern. */
-export function spotRoom(spot: Spot, person: PersonData, plans: readonly RoomPlan[]): number {
-  const sleeps = person['sleeps in'];
+export function spotRoom(
+  spot: Exclude<Spot, 'bed'>,
+  person: PersonData,
+  plans: readonly RoomPlan[],
+): number {
   const works = person['works in'];
-  if (spot === 'bed' && sleeps !== undefined) return indexOf(sleeps, plans);
   if (spot === 'desk' && works !== undefined) return indexOf(works, plans);
   return SPOT_USES[spot].map((use) => firstUsedAs(plans, use)).find((room) => room >= 0) ?? 0;
 }
@@ -72,8 +84,10 @@ const DESK = 'works at home';
 export const indexOf = (name: string, plans: readonly RoomPlan[]) =>
   plans.findIndex((plan) => plan.name === name);
 
-const SPOT_USES: Readonly<Record<Spot, readonly Use[]>> = {
-  bed: ['bedroom', 'living'],
+const BED_WORDS =
+  'two grown people and infants share a bedroom, others have their own as far as there are';
+
+const SPOT_USES: Readonly<Record<Exclude<Spot, 'bed'>, readonly Use[]>> = {
   day: ['living', 'dining', 'kitchen'],
   kitchen: ['kitchen', 'dining', 'living'],
   bath: ['bathroom', 'hall'],

@@ -1,5 +1,5 @@
 import type { RoomData, ScenarioData } from '../model/scenario-model.ts';
-import { HEIGHT, OUTER_SIDES, type Use, useInName, useOfName } from '../presets/rooms.ts';
+import { HEIGHT, isToilet, OUTER_SIDES, type Use, useInName, useOfName } from '../presets/rooms.ts';
 import type { BuildFacts } from './build-facts.ts';
 import type { Defaults } from './defaults.ts';
 
@@ -82,13 +82,23 @@ function storeyOf(
     return storeyOf(room.over, data, flat, defaults, [...above, name]) + 1;
   }
   const storeys = data.site?.storeys ?? 1;
-  const upstairs = UPSTAIRS.has(room.use ?? useOfName(name)) && storeys > 1 && !flat;
+  const upstairs = isUpstairs(name, data) && storeys > 1 && !flat;
   return defaults.number(['home', 'rooms', name, 'storey'], room.storey, {
     value: upstairs ? 1 : 0,
     low: 0,
     high: storeys - 1,
-    source: 'common practice: bedrooms and bathrooms upstairs',
+    source: 'common practice: bedrooms and bathrooms upstairs, a toilet besides them downstairs',
   });
+}
+
+/** Bedrooms and bathrooms; not a toilet of its own where a bathroom is listed besides. */
+function isUpstairs(name: string, { home: { rooms } }: ScenarioData): boolean {
+  const useOf = (room: string): Use => rooms[room]!.use ?? useOfName(room);
+  if (!UPSTAIRS.has(useOf(name))) return false;
+  return !(
+    isToilet(name) &&
+    Object.keys(rooms).some((room) => useOf(room) === 'bathroom' && !isToilet(room))
+  );
 }
 
 const over = (flat: boolean, top: boolean) => (flat ? 'neighbour' : top ? 'roof' : 'room');

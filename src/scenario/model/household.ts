@@ -84,7 +84,7 @@ const personModel = section(
     ).optional(),
     'sleeps in': text('Name of the room that the person sleeps in', {
       eg: 'bedroom',
-      otherwise: 'the first bedroom',
+      otherwise: 'two grown people and infants in the first bedroom, others in one of their own',
     }).optional(),
     'lives in': either(
       [

@@ -33,10 +33,17 @@ export function firstUsedAs(
   return bathing >= 0 ? bathing : rooms.findIndex((room) => room.use === use);
 }
 
-function isToilet(name: string): boolean {
+/** Whether its name says that nobody has a shower there. */
+export function isToilet(name: string): boolean {
   const { plain, words } = read(name);
   return TOILETS.some((word) => words.includes(word)) && !BATHING.test(plain);
 }
+
+/** Whether a bedroom's name says that a child sleeps there. */
+export const isForChildren = (name: string): boolean => CHILDREN.test(read(name).plain);
+
+/** Whether a bedroom's name says that it stands empty on most nights. */
+export const isForGuests = (name: string): boolean => GUESTS.test(read(name).plain);
 
 /** A name in small letters, and its words. */
 function read(name: string): { readonly plain: string; readonly words: readonly string[] } {
@@ -45,6 +52,8 @@ function read(name: string): { readonly plain: string; readonly words: readonly 
 }
 
 const TOILETS: readonly string[] = ['wc', 'loo', 'toilet', 'toilette', 'toilettes', 'cloakroom'];
+const CHILDREN = /child|kid|nursery|kinder|enfant|niñ|bambin|cameretta|\bbarn|børn/;
+const GUESTS = /guest|spare|box room|gäste|gaeste|invit|ospiti|huésped|logeer|gjest|gæst/;
 const BATHING = /bath|bad|shower|dusch|douche/;
 
 /** Parts of names, and whole words where a part would stand in other names too; the first that fits. */
@@ -60,16 +69,21 @@ const NAMES: readonly {
       ...['badezimmer', 'dusche', 'salle de bain', "salle d'eau", 'salle d’eau', 'badkamer'],
       ...['badrum', 'baderom', 'badeværelse'],
     ],
-    whole: ['wc', 'loo', 'bad', 'gästebad', 'duschbad', 'douche', 'baño', 'bagno'],
+    whole: [
+      ...['wc', 'loo', 'bad', 'gästebad', 'duschbad', 'douche', 'baño', 'bano', 'aseo', 'bagno'],
+    ],
   },
   {
     use: 'bedroom',
     parts: [
       ...['bed', 'nursery', 'child', 'guest room', 'spare room', 'box room', 'schlaf', 'kinder'],
       ...['gästezimmer', 'gaestezimmer', 'chambre', 'slaapkamer', 'dormitorio', 'camera da letto'],
-      ...['sovrum', 'soverom', 'soveværelse'],
+      ...['sovrum', 'soverom', 'soveværelse', 'niños', 'bambini', 'logeerkamer'],
     ],
-    whole: ['habitación', 'cameretta'],
+    whole: [
+      ...['habitación', 'habitacion', 'alcoba', 'cuarto', 'camera', 'cameretta', 'kids', 'barnrum'],
+      ...['barnerom', 'børneværelse'],
+    ],
   },
   {
     use: 'utility', // before the kitchens that stand in these names
@@ -91,7 +105,7 @@ const NAMES: readonly {
     parts: ['hall', 'landing', 'stair', 'corridor', 'vestibule', 'treppenhaus', 'korridor'],
     whole: [
       ...['porch', 'passage', 'flur', 'diele', 'gang', 'hal', 'couloir', 'entrée', 'palier'],
-      ...['pasillo', 'corridoio', 'ingresso', 'entré'],
+      ...['pasillo', 'recibidor', 'corridoio', 'ingresso', 'entré', 'hol', 'vestíbulo'],
     ],
   },
   {
