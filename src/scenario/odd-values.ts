@@ -3,9 +3,9 @@ import type { Household, WeekSchedule } from '../control/household.ts';
 import type { Fuel, Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { FuelPrice, Prices } from '../home/prices.ts';
-import { andList } from '../units/word-list.ts';
 import type { FloorsBetween } from './assemble/floors-between.ts';
 import { USUAL } from './choices.ts';
+import { levelsApart } from './levels-apart.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
 import { nobodyAirs } from './nobody-airs.ts';
 
@@ -73,55 +73,6 @@ function oddAreas({ data }: Questioned): Notice[] {
     const text = `The floor of ${name} has ${written(area)} m2, more than most whole homes have: is that one room, and in m2?`;
     return [{ id: 'odd-area', text }];
   });
-}
-
-/**
- * Floors that reach beyond the rooms below, and ceilings of which much lies under no room: nothing is lost
- * through either. A ceiling has to be bare for a third, because storeys seldom have the same rooms to the metre.
- */
-function levelsApart({ data, floors: { hanging, bare } }: Questioned): Notice[] {
-  const floors = hanging.filter(
-    ({ area, whole }) => area >= LEAST_HANGING && area >= SHARE_HANGING * whole,
-  );
-  const ceilings = bare.filter(
-    ({ area, whole }) => area >= LEAST_BARE && area >= SHARE_BARE * whole,
-  );
-  const guessed = floors
-    .map(({ room }) => room)
-    .filter((room) => data.home.rooms[room]?.storey === undefined);
-  const downstairs =
-    guessed.length === 0
-      ? ''
-      : ` If ${andList(guessed)} ${guessed.length === 1 ? 'is' : 'are'} downstairs, say "storey: 0" there.`;
-  return [
-    ...levelsText(floors, {
-      ...{ part: 'floor', lies: 'over' },
-      remedy: `hang over outdoors, a passage or a garage, say "exposed floor`,
-    }).map((text) => text + downstairs),
-    ...levelsText(ceilings, {
-      ...{ part: 'ceiling', lies: 'under' },
-      remedy: 'have a roof over them, say "exposed ceiling',
-    }),
-  ].map((text) => ({ id: 'levels-apart', text }));
-}
-
-/** One question for all floors, or all ceilings; none where there is nothing to ask. */
-function levelsText(
-  parts: FloorsBetween['hanging'],
-  { part, lies, remedy }: { readonly part: string; readonly lies: string; readonly remedy: string },
-): string[] {
-  const [first, ...others] = parts;
-  if (first === undefined) return [];
-  const lost = `lie ${lies} no room of the home: nothing is lost through them. If they ${remedy}: ${written(first.area)}" in `;
-  if (others.length === 0) {
-    return [
-      `Of the ${part} of ${first.room} (${written(first.whole)} m2), ${written(first.area)} m2 ${lost}the room.`,
-    ];
-  }
-  const told = parts.map(
-    ({ room, area, whole }) => `${written(area)} of the ${written(whole)} m2 in ${room}`,
-  );
-  return [`Of the ${part}s, ${andList(told)} ${lost}${first.room}, and so on.`];
 }
 
 function oddSettings({ home, household }: Questioned): Notice[] {
@@ -210,10 +161,5 @@ const LARGE_UNITS: ReadonlySet<string> = new Set([
 const MOST_PRICE = 2;
 const MOST_STANDING = 10;
 const LARGEST_ROOM = 120; // m2
-/** What of a floor has to hang, and of a ceiling to be bare [m2], [-]. */
-const LEAST_HANGING = 1;
-const SHARE_HANGING = 0.05;
-const LEAST_BARE = 4;
-const SHARE_BARE = 1 / 3;
 const WARMEST = 26; // °C
 const COOLEST = 18; // °C

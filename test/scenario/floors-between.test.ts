@@ -140,6 +140,28 @@ describe('a ceiling larger than the rooms above', () => {
     expect(asked).toHaveLength(times);
   });
 
+  test('smaller parts are asked about where a roof over all of them would count', () => {
+    // 12 of 57 m2: no part is a third, and together a roof of 0.2 W/m2K would lose 2.4 W/K.
+    const parts = `kitchen: { floor area: 20 }
+      living: { floor area: 25 }
+      hall: { floor area: 12 }
+      bedroom: { floor area: 15, storey: 1, over: kitchen }
+      main bedroom: { floor area: 19, storey: 1, over: living }
+      landing: { floor area: 11.5, storey: 1, over: hall }`;
+    const said = (roof: number) => {
+      const scenario = readScenario(
+        text(parts).replace('roof u-value: 0.2', `roof u-value: ${roof}`),
+        'h.yaml',
+      );
+      const { cautions } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
+      return cautions.filter(({ id }) => id === 'levels-apart').map((each) => each.text);
+    };
+    expect(said(0.2)).toEqual([]);
+    expect(said(2.3)).toEqual([
+      'Of the ceilings, 5 of the 20 m2 in kitchen and 6 of the 25 m2 in living lie under no room of the home: nothing is lost through them. If they have a roof over them, say "exposed ceiling: 5" in kitchen, and so on.',
+    ]);
+  });
+
   test('has a roof over what is said to have one', () => {
     const { parts, asked } = prepared(rooms(', exposed ceiling: 15'));
     expect(asked).toEqual([]);
