@@ -99,9 +99,11 @@ air: { species: [pollen], own species: { smell: { unit: µg/m3, outdoors: 1, sup
 const prepared = (filter: string) => {
   const scenario = readScenario(text(filter), 'a.yaml');
   const { home, assumed } = preparePlan(scenario, { plan: 'as-lived', set: [], files: new Map() });
-  const { held } = home.devices[0]!.does as BalancedVentilation;
+  const does = home.devices[0]!.does as BalancedVentilation;
+  const { held } = does;
   const told = assumed.filter(({ path }) => /filter|held/.test(path));
   return {
+    does,
     held: Object.fromEntries(home.species.map(({ name }, s) => [name, held![s]])),
     told: told.map(({ path, value }) => [path, value]),
   };
@@ -109,7 +111,7 @@ const prepared = (filter: string) => {
 
 describe('the filter of a ventilation unit', () => {
   test('is a coarse one where nobody says, and shares are listed by its class', () => {
-    expect(prepared('')).toEqual({
+    expect(prepared('')).toMatchObject({
       held: { co2: 0, tvoc: 0, pollen: 0.8, pm25: 0.1, smell: 0.2 },
       told: [
         ['/devices/unit/filter', 'coarse'],
@@ -126,6 +128,15 @@ describe('the filter of a ventilation unit', () => {
     const none = { held: { pollen: 0, pm25: 0, smell: 0 }, told: [] };
     expect(prepared(', filter: none')).toMatchObject(none);
     expect(prepared(', filter: none, particles held: 0')).toMatchObject(none);
+  });
+
+  test('costs neither flow nor electricity, as the limits of the model say', () => {
+    const without = (filter: string) => {
+      const { held: _, ...rest } = prepared(filter).does;
+      return rest;
+    };
+    expect(without(', filter: ePM1 80 %')).toEqual(without(', filter: none'));
+    expect(without('').power).toBeGreaterThan(0);
   });
 
   test('that is none holds nothing', () => {
