@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import { nearestName } from '../units/nearest-name.ts';
 import type { Problem } from '../units/problem.ts';
 import { decimalCommaHint } from '../units/quantity.ts';
+import { clockHint, numberHint } from './everyday-hints.ts';
 import { renamedKey } from './renamed-keys.ts';
 import { type Layer, writtenAt } from './yaml/layers.ts';
 import { pathWords, valueAt, valueWords } from './yaml/path-words.ts';
@@ -37,7 +38,7 @@ export function placed(
         where: pathWords(path),
         expected,
         got: got ?? valueWords(value),
-        hint: hint ?? hintOf(near, value, key === true),
+        hint: hint ?? hintOf(near, value, expected, key === true),
       };
     });
   if (findings.length > MOST) {
@@ -49,11 +50,13 @@ export function placed(
   return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
-function hintOf(near: string | null, value: unknown, key: boolean): string {
+function hintOf(near: string | null, value: unknown, expected: string, key: boolean): string {
   if (near !== null) return `did you mean ${JSON.stringify(near)}?`;
   // "{ description: dry, warm }" is a description and a key without a value.
   if (key && value === null) return 'between braces, text with a comma needs quotes';
-  return typeof value === 'string' ? decimalCommaHint(value) : '';
+  if (typeof value !== 'string') return '';
+  if (expected.includes('local time')) return clockHint(value);
+  return decimalCommaHint(value) || (/^a (number|price)/.test(expected) ? numberHint(value) : '');
 }
 
 /** What the model found wrong. A message of the model is the end of the sentence "expected ...". */

@@ -1,9 +1,12 @@
+import { everydayName } from './everyday-words.ts';
+
 /**
  * The known name that a mistyped one most likely meant, or null when none is near.
  *
  * Near: at most a third of the letters (and at least one) inserted, dropped, changed or swapped; before
  * more than one such difference counts which name, alone, has all its words in what was typed or the other
- * way round, such as "double" of "double glazed" and "semi-detached" of "semi".
+ * way round, such as "double" of "double glazed" and "semi-detached" of "semi"; then which people call so
+ * otherwise, such as "flat" of "apartment".
  * Case, spaces, hyphens and underscores do not count. Names of more than 100 characters are near to
  * none: nobody mistypes them, and the search would take long.
  */
@@ -23,7 +26,8 @@ export function nearestName(typed: string, known: Iterable<string>): string | nu
       least = distance;
     }
   }
-  return least <= 1 ? best : (nameByWords(typed, names) ?? best);
+  if (least <= 1) return best;
+  return nameByWords(typed, names) ?? everydayName(wordsOf(typed), names) ?? best;
 }
 
 /** The name that shares most words with what was typed, all of its own or all of that; null for none or several. */

@@ -40,6 +40,15 @@ describe('the nearest name', () => {
     expect(nearestName('hall 2', ['hall', 'hall 1'])).toBe('hall');
   });
 
+  test('is that which people call otherwise, unless it might be several', () => {
+    const shapes = ['flat', 'terrace', 'end terrace', 'semi-detached', 'detached'];
+    expect(nearestName('apartment', shapes)).toBe('flat');
+    expect(nearestName('Row-house', shapes)).toBe('terrace');
+    expect(nearestName('gas electric', ['boiler', 'direct electric'])).toBe('direct electric');
+    expect(nearestName('gas resistance', ['boiler', 'direct electric'])).toBeNull();
+    expect(nearestName('apartment', ['house', 'constructor'])).toBeNull();
+  });
+
   test('is none for more than 100 characters, at once', () => {
     const name = 'n'.repeat(100);
     expect(nearestName(`${name.slice(1)}x`, [name])).toBe(name);
