@@ -51,6 +51,9 @@ function keptTrue(context: CautionContext, heats: readonly RoomHeat[], opener: O
   const isWarm = ({ quantity, is }: Condition): boolean =>
     quantity === 'temperature' && is === 'above';
   if (ofRooms.length === 0 || !ofRooms.every(isWarm)) return null;
+  const mayKeep = ({ room, value }: Condition): boolean =>
+    heats.some((heat) => heat.room === room && heat.most > value);
+  if (!ofRooms.every(mayKeep)) return null;
   const hours = all.filter(({ quantity }) => HOURS.has(quantity));
   const edges = hours.flatMap(({ quantity, value }) => {
     const minute = (60 * (quantity === 'hour' ? value : value + 12)) % DAY;
