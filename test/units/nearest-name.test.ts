@@ -44,7 +44,7 @@ describe('the nearest name', () => {
     const shapes = ['flat', 'terrace', 'end terrace', 'semi-detached', 'detached'];
     expect(nearestName('apartment', shapes)).toBe('flat');
     expect(nearestName('Row-house', shapes)).toBe('terrace');
-    expect(nearestName('gas electric', ['boiler', 'direct electric'])).toBe('direct electric');
+    expect(nearestName('gas furnace', ['boiler', 'direct electric'])).toBe('boiler');
     expect(nearestName('gas resistance', ['boiler', 'direct electric'])).toBeNull();
     expect(nearestName('apartment', ['house', 'constructor'])).toBeNull();
   });
