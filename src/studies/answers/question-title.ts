@@ -20,10 +20,14 @@ const isHeated = ({ prepared }: AskedPlan): boolean => prepared.home.emitters.le
 
 /** Whether a room is kept warmer than it was at some hours and cooler at others. */
 export function movesHeat({ household: plan }: PreparedPlan, { household }: PreparedPlan): boolean {
-  const values = ({ spells }: WeekSchedule): number[] =>
-    spells.map(({ value }) => value).filter(Number.isFinite);
+  // A setback that both have alike says nothing of either.
+  const values = ({ base, spells }: WeekSchedule, other: WeekSchedule): number[] =>
+    [...spells.map(({ value }) => value), ...(base === other.base ? [] : [base])].filter(
+      Number.isFinite,
+    );
   return plan.setpoints.some((setpoints, i) => {
-    const [has, had] = [values(setpoints), values(household.setpoints[i]!)];
+    const before = household.setpoints[i]!;
+    const [has, had] = [values(setpoints, before), values(before, setpoints)];
     if (has.length === 0 || had.length === 0) return false;
     return Math.max(...has) > Math.max(...had) && Math.min(...has) < Math.min(...had);
   });

@@ -63,10 +63,9 @@ export function asMuch({
         const most = near(least);
         const taken = had[k]!.value - least;
         if (besides) return taken <= most || value <= least + Math.max(most, LEFT * taken);
-        // Of what the air carries much stays anyway: as much takes nine tenths of it away.
-        return (
-          value <= least + (guard === 'air' && taken > most ? Math.min(most, LEFT * taken) : most)
-        );
+        // Of what the air carries, and of dry air, much stays anyway: as much takes nine tenths of it away.
+        const stays = (guard === 'air' || guard === 'dry') && taken > most;
+        return value <= least + (stays ? Math.min(most, LEFT * taken) : most);
       });
     });
 }

@@ -22,5 +22,10 @@ test.each([
   ['/household/bodies/awake/tvoc', 'TVOC from a person awake', 'µg/h'],
   ['/household/activities/0/water', 'water each time, shower', ''],
   ['/heating/rooms/den/sensor/bias', 'thermostat reads too much, den', 'K'],
+  ['/home/rooms/den/panes/0/area', 'window, den', 'm²'],
+  ['/home/rooms/den/openings/0/height', 'height of the part of the window that opens, den', 'm'],
+  ['/home/height', 'height of the rooms', 'm'],
+  ['/heating/sensor/radiant share', 'how much of the walls a thermostat feels', ''],
+  ['/cooling/coil/temperature', 'temperature of the cooling coil', '°C'],
   ['/home/build/exposed floor u-value', 'U-value of floors over open air', 'W/m²K'],
 ])('%s', (pointer, name, unit) => expect(inputInWords(pointer, HOME)).toEqual({ name, unit }));

@@ -119,6 +119,20 @@ test('nobody asks what it is to have no rules any more, or to heat again where n
   }
 });
 
+test.each([
+  [
+    'a list',
+    'setpoint: [{ from: "22:00", to: "06:00", setpoint: 22 }, { from: "06:00", to: "22:00", setpoint: 20 }]',
+  ],
+  ['hours and a setback', 'setpoint: 22, hours: "00:30-05:30", setback: 20'],
+])('heat moved to other hours by %s, of a home that was kept at one setting', (_, heating) => {
+  expect(
+    asked(
+      `  a: { change: { heating: { hours: null } } }\n  stored: { based on: a, change: { heating: { ${heating} } } }\n`,
+    ),
+  ).toEqual([['Warmer at some hours, cooler at others?', 'stored - a']]);
+});
+
 test('less heat, and heat at other hours, are two questions', () => {
   const plans = `  a: { change: { heating: { hours: "07:00-23:00", setback: 16 } } }
   less: { change: { heating: { setpoint: 19, hours: "07:00-23:00", setback: 16 } } }

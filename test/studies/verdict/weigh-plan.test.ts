@@ -211,6 +211,26 @@ describe('as much', () => {
     expect(names({ rivals: [dry(near, 0.0199), dry(far, 0.021)] })).toEqual(['rival 0']);
   });
 
+  test('takes nine tenths of the dry air that the plan takes away, of which much stays', () => {
+    const dry = (name: string, share: number, money: number): PlanMeasures => {
+      const made = plan(name, { money });
+      const den = made.rooms['den']!;
+      const outside_band_hours = { ...den.outside_band_hours, humidity_low: 2 * 8760 * share };
+      return { ...made, rooms: { ...made.rooms, den: { ...den, outside_band_hours } } };
+    };
+    const others = [dry('as moist', 0.674, 1010), dry('hardly moister', 0.7, 1020)];
+    expect(
+      names({
+        ...{
+          baseline: dry('as-lived', 0.72, 1000),
+          plan: dry('moist', 0.67, 1065),
+          rivals: others,
+        },
+        ...{ guards: ['dry'], room: null, range: { low: 60, high: 70 } },
+      }),
+    ).toEqual(['as moist']);
+  });
+
   test('takes nine tenths of the damp air that the plan takes away, in its room', () => {
     const damp = (name: string, hours: number, elsewhere: number, money: number): PlanMeasures => {
       const made = plan(name, { spots: 0, money });
