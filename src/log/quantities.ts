@@ -20,6 +20,11 @@ export interface LoggedQuantityFacts {
 export const factsOf = (name: string): LoggedQuantityFacts | undefined =>
   LOGGED_QUANTITIES.find((facts) => facts.name === name);
 
+/** Any of some whole words, between blanks, so that letters with accents belong to them. */
+function anyOf(...forms: readonly string[]): RegExp {
+  return new RegExp(`(?<![^ ])(${forms.join('|')})(?![^ ])`);
+}
+
 const HOUSE: readonly LoggedQuantityFacts[] = [
   {
     ...{ name: 'dew point', unit: '°C', words: 'dew point', range: [-60, 60] },
@@ -49,26 +54,39 @@ const HOUSE: readonly LoggedQuantityFacts[] = [
     ...{ name: 'relative humidity', unit: '%', words: 'relative humidity', range: [0, 105] },
     ...{
       reading: 'instant',
-      called:
-        /\b(relative )?humidity\b|\br ?h\b|\bhum(id)?\b|\brel hum\b|\b(luft)?feuchte\b|\b(luft)?feuchtigkeit\b/,
+      called: anyOf(
+        '(relative )?humidity|r ?h|(rel )?hum|humid',
+        '(rel |relative )?(außen|aussen)?(luft|raum)?feucht(e|igkeit)',
+        'humedad( relativa)?|umidità( relativa)?|humidité( relative)?',
+        '(relatieve )?(lucht)?vochtigheid|(luft)?fukt(ighet)?|(luft)?fugtighed',
+      ),
     },
   },
   {
     ...{ name: 'temperature', unit: '°C', words: 'temperature', range: [-60, 70] },
     ...{
       reading: 'instant',
-      called: /\btemp(erature?)?\b|\btemperatur\b|\bt\b|\bcelsius\b|\bfahrenheit\b/,
+      called: anyOf(
+        'temp(eratur[ea]?)?|t|celsius|fahrenheit|température|temperatuur',
+        '((außen|aussen|innen)?luft|raum|innen|außen|aussen|ute|inne)temperatur|(binnen|buiten|kamer)temperatuur',
+      ),
     },
   },
   {
     ...{ name: 'window', unit: '-', words: 'window', range: [0, 1] },
-    ...{ reading: 'state', called: /\bwindows?\b|\bcontact\b|\bfenster\b/ },
+    ...{
+      reading: 'state',
+      called: anyOf('windows?|contact|fenster|ventana|finestra|fenêtre|raam|fönster|vindue?'),
+    },
   },
   {
     ...{ name: 'presence', unit: '-', words: 'presence', range: [0, 50] },
     ...{
       reading: 'state',
-      called: /\bpresence\b|\boccup(ancy|ied|ants)\b|\bmotion\b|\bpeople\b|\bpersons\b/,
+      called: anyOf(
+        'presence|occup(ancy|ied|ants)|motion|people|persons',
+        'anwesenheit|bewegung|presencia|presenza|présence',
+      ),
     },
   },
   {

@@ -137,9 +137,10 @@ function roomIn(rest: string, rooms: readonly string[], stem: string): string | 
 
 const ASIDE =
   /\b(battery|batt|rssi|signal|link quality|pressure|lux|illuminance|voltage|min(imum)?|max(imum)?|firmware|uptime|set ?point|target|heat index|feels like)\b/;
-const OUTDOORS = /\b(outdoors?|outside|out|external|exterior|aussen|weather)\b/;
+const OUTDOORS =
+  /(?<![^ ])(outdoors?|outside|out|external|exterior|weather|(außen|aussen)(luft)?(temperatur|feucht(e|igkeit))?|extérieure?|estern[ao]|(buiten|ute)(temperatu+r)?|udendørs|utomhus|utendørs)(?![^ ])/;
 const FILLER =
-  /\b(sensor|binary|average|avg|mean|reading|value|air|indoor|inside|state|logger|channel|open|current|level|concentration|count|number)\b/g;
+  /\b(aire|aria|interior|interna|innen|in|binary|average|avg|mean|reading|value|air|indoor|inside|state|logger|channel|open|current|level|concentration|count|number)\b/g;
 /** What is left of a name that says what heats. */
 const HEATING = /\b(heat ?pump|heating|heater|radiator|(outdoor|indoor) unit)s?\b/g;
 /** What is left of a name of the meter of the whole home. */

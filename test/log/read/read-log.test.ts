@@ -111,6 +111,25 @@ describe('how numbers and columns are written', () => {
     ]);
   });
 
+  test.each([
+    ['Temperatura salón', 'temperature', 'salón'],
+    ['Humedad relativa dormitorio', 'relative humidity', 'dormitorio'],
+    ['Temperatura exterior', 'temperature', null],
+    ['rel. Feuchte Wohnzimmer', 'relative humidity', 'wohnzimmer'],
+    ['Außentemperatur', 'temperature', null],
+    ['Außenluftfeuchte', 'relative humidity', null],
+    ['Raumtemperatur Bad', 'temperature', 'bad'],
+    ['Température chambre', 'temperature', 'chambre'],
+    ['Humidité extérieure', 'relative humidity', null],
+    ['Umidità bagno', 'relative humidity', 'bagno'],
+    ['Luchtvochtigheid keuken', 'relative humidity', 'keuken'],
+    ['Buitentemperatuur', 'temperature', null],
+    ['Luftfuktighet sovrum', 'relative humidity', 'sovrum'],
+  ])('%s is %s', (name, quantity, room) => {
+    const { log } = read(`Zeit;${name}\n2025-01-01T00:00Z;15\n2025-01-01T01:00Z;16\n`, {});
+    expect(log.series.map((one) => [one.quantity, one.room])).toEqual([[quantity, room]]);
+  });
+
   test('Fahrenheit is told by the unit, or by the numbers', () => {
     const said = read('Time,Bedroom [°F]\n2025-01-31T12:00Z,68\n', {});
     expect(said.log.series[0]!.values[0]).toBeCloseTo(20, 12);
