@@ -1,22 +1,18 @@
-// Builds, then checks types, format, lint and unused code, all beside the tests, of which those that need
-// what is built wait for it; what build or check finds ends both.
+// Builds, then tests what was built, and beside the tests checks types, format, lint and unused code; what
+// a check finds ends the tests.
 import { spawn } from 'node:child_process';
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 
-const BUILT = 'build/built';
 const windows = process.platform === 'win32';
 const npmRun = (script, stdio) => spawn('npm', ['run', '--silent', script], { stdio, shell: windows });
 
-const unwritten = await ending(spawn(process.execPath, ['build-step.mjs'], { stdio: 'inherit' }));
-if (unwritten !== 0) process.exit(unwritten);
+const unbuilt = await ending(npmRun('build', 'inherit'));
+if (unbuilt !== 0) process.exit(unbuilt);
 
-mkdirSync('build', { recursive: true });
-rmSync(BUILT, { force: true });
 // A group of its own, so that what tests have started ends with them.
 const tests = spawn(process.execPath, ['node_modules/vitest/vitest.mjs', 'run'], {
   stdio: 'inherit',
   detached: !windows,
-  env: { ...process.env, AWAIT_BUILT: BUILT },
+  env: { ...process.env, AS_BUILT: '1' },
 });
 const endTests = () => (windows ? tests.kill() : process.kill(-tests.pid, 'SIGTERM'));
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
@@ -26,19 +22,12 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
   });
 }
 
-const checked = buildAndCheck().then((status) => {
+const checked = toldAtEnd('check:built').then((status) => {
   if (status !== 0 && tests.exitCode === null) endTests();
   return status;
 });
 const [wrong, failed] = await Promise.all([checked, ending(tests)]);
 process.exit(wrong || failed);
-
-async function buildAndCheck() {
-  const unbuilt = await toldAtEnd('build:rest');
-  if (unbuilt !== 0) return unbuilt;
-  writeFileSync(BUILT, '');
-  return toldAtEnd('check:built');
-}
 
 /** The exit status of a script, whose words come once it has ended. */
 async function toldAtEnd(script) {

@@ -1,14 +1,19 @@
 import { defineConfig } from 'vitest/config';
+import { builtSource } from './test/reference/built-source.ts';
 import { CountLine } from './test/reference/count-line.ts';
 import { LONGEST, LongestFirst } from './test/reference/longest-first.ts';
 import { ValidationPage } from './test/reference/validation-page.ts';
 
 /** Tests that count what is left on the heap, which what other files have run would change. */
 const ALONE = 'test/**/allocation.test.ts';
+/** Tests that put something else in the place of a module, which only sources allow. */
+const REPLACING = 'test/species/fourth-species.test.ts';
 
 /** What everyday work leaves out. */
 const LONG = LONGEST.map((part) => `test/${part}*${part.endsWith('/') ? '*' : ''}`);
 const left = process.env['QUICK'] === '1' ? LONG : [];
+/** `npm test` builds first and tests that; whoever calls vitest tests the sources as they stand. */
+const plugins = process.env['AS_BUILT'] === '1' ? [builtSource] : [];
 
 export default defineConfig({
   test: {
@@ -23,17 +28,26 @@ export default defineConfig({
     projects: [
       {
         extends: true,
+        plugins,
         test: {
           name: 'shared',
           include: ['test/**/*.test.ts'],
-          exclude: [ALONE, ...left],
+          exclude: [ALONE, REPLACING, ...left],
           // Files share a process, which loads each module once: no test may leave anything changed behind.
           isolate: false,
           // Room for young garbage, so that it is not copied again and again. [MB]
           execArgv: ['--max-semi-space-size=64'],
         },
       },
-      { extends: true, test: { name: 'alone', include: [ALONE], exclude: left, isolate: true } },
+      {
+        extends: true,
+        plugins,
+        test: { name: 'alone', include: [ALONE], exclude: left, isolate: true },
+      },
+      {
+        extends: true,
+        test: { name: 'sources', include: [REPLACING], exclude: left, isolate: true },
+      },
     ],
   },
 });

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import ts from 'typescript';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { BIN, BUILD_TIME, ending, imported, requireBuild } from './cli/built-program.ts';
+import { BIN, ending, imported, requireBuild } from './cli/built-program.ts';
 import { temporaryFolder } from './cli/temporary-folder.ts';
 import { filesUnder, importsOf, parse, walk } from './reference/imports.ts';
 
@@ -56,7 +56,7 @@ describe('one file of the program has a way to the network, one answers this mac
 });
 
 describe('what runs opens no connection', () => {
-  beforeAll(requireBuild, BUILD_TIME);
+  beforeAll(requireBuild);
 
   // Everything that Node has for the network goes through one of these.
   const WATCH = `

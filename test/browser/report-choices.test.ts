@@ -1,10 +1,10 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { BUILD_TIME } from '../cli/built-program.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { closePages, type OpenPage, openReport } from './report-pages.ts';
 import { writtenFlat } from './written-flat.ts';
+import { WRITING_TIME } from './written-report.ts';
 
 // Choosing and pointing in the report of the flat over eight weeks of winter.
 
@@ -20,7 +20,7 @@ describe.skipIf(found === null)('choosing', () => {
     browser = await openBrowser();
     open = await openReport(browser, file);
     page = open.page;
-  }, 60_000 + BUILD_TIME);
+  }, WRITING_TIME);
   afterAll(() => closePages(browser));
 
   test('a room draws again what follows rooms, and nothing else', async () => {

@@ -2,13 +2,12 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { BUILD_TIME } from '../cli/built-program.ts';
 import { JANUARY } from '../cli/january.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { A4, accessibilityFaults, closePages, cutOff, oneTab } from './report-pages.ts';
-import { writtenReport } from './written-report.ts';
+import { WRITING_TIME, writtenReport } from './written-report.ts';
 
 // A scenario whose every name is markup that would run, if anything let it.
 
@@ -53,7 +52,7 @@ describe.skipIf(found === null)('names that hold markup and script', () => {
     file = await writtenReport(scenario, '--doubt', '4');
     browser = await openBrowser();
     open = oneTab(browser);
-  }, 60_000 + BUILD_TIME);
+  }, WRITING_TIME);
   afterAll(() => closePages(browser));
 
   test.each([1100, 360])('run nothing and become no element, %i px wide', async (width) => {

@@ -12,12 +12,12 @@ import { trialOffer, trialSettings } from '../../src/studies/trial/trial.ts';
 import { seededRandom } from '../../src/units/seeded-random.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
-import { BUILD_TIME } from '../cli/built-program.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { accessibilityFaults, closePages, openReport } from './report-pages.ts';
 import { FLAT_SET, writtenFlat } from './written-flat.ts';
+import { WRITING_TIME } from './written-report.ts';
 
 // The home of a report run again in its page, beside the program itself.
 
@@ -34,7 +34,7 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
     ({ page, wrong } = await openReport(browser, file));
     await page.locator('#try').scrollIntoViewIfNeeded();
     await ran(page);
-  }, 60_000 + BUILD_TIME);
+  }, WRITING_TIME);
   afterAll(() => closePages(browser));
 
   test('shows as it is without being asked, and no fault of accessibility', async () => {

@@ -3,7 +3,6 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { BUILD_TIME } from '../cli/built-program.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
@@ -17,7 +16,7 @@ import {
   openReport,
   picturesSeen,
 } from './report-pages.ts';
-import { writtenReport } from './written-report.ts';
+import { WRITING_TIME, writtenReport } from './written-report.ts';
 
 // The report of the demonstration, opened in a real browser. Its runs take steps of an hour and six
 // weeks: the page has all the sections and pictures of a year, but for the picture of money over years
@@ -40,7 +39,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     text = readFileSync(file, 'utf8');
     browser = await openBrowser();
     open = oneTab(browser);
-  }, 60_000 + BUILD_TIME);
+  }, WRITING_TIME);
   afterAll(() => closePages(browser));
 
   test('is one file of at most 2.4 MB, so that one of a year has at most 4', () => {

@@ -1,12 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { BUILD_TIME } from '../cli/built-program.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { accessibilityFaults, closePages, oneTab } from './report-pages.ts';
 import { writeSmallHome } from './small-home.ts';
-import { writtenReport } from './written-report.ts';
+import { WRITING_TIME, writtenReport } from './written-report.ts';
 
 // A report in which there is nothing to buy, and the ways through it.
 
@@ -21,7 +20,7 @@ describe.skipIf(found === null)('a report without a purchase', () => {
     file = await writtenReport(writeSmallHome(folder));
     browser = await openBrowser();
     open = oneTab(browser);
-  }, 60_000 + BUILD_TIME);
+  }, WRITING_TIME);
   afterAll(() => closePages(browser));
 
   test.each([1100, 360])('opens whole, %i px wide', async (width) => {

@@ -3,7 +3,7 @@ import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { BIN, BUILD_TIME, ending, requireBuild } from '../cli/built-program.ts';
+import { BIN, ending, requireBuild } from '../cli/built-program.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
@@ -31,9 +31,9 @@ async function served(...args: readonly string[]) {
 
 describe.skipIf(found === null)('roombalance serve in a browser', () => {
   beforeAll(async () => {
-    await requireBuild();
+    requireBuild();
     browser = await openBrowser();
-  }, BUILD_TIME);
+  });
   afterAll(async () => {
     for (const child of children) child.kill('SIGKILL');
     await closePages(browser);

@@ -20,7 +20,7 @@ import { writeReport } from './report-pages.ts';
  * weather or what is asked for changes.
  */
 export async function writtenReport(scenario: string, ...more: readonly string[]): Promise<string> {
-  await requireBuild();
+  requireBuild();
   const page = resolve(FOLDER, `${keyOf(scenario, more)}.html`);
   const lock = `${page}.lock`;
   mkdirSync(FOLDER, { recursive: true });
@@ -40,6 +40,9 @@ export async function writtenReport(scenario: string, ...more: readonly string[]
   }
   return page;
 }
+
+/** How long a page may take on a busy machine until one of the tests has written it. [ms] */
+export const WRITING_TIME = 180_000;
 
 /** Stands for all that a page is made from. */
 function keyOf(scenario: string, more: readonly string[]): string {

@@ -2,13 +2,13 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { BIN, BUILD_TIME, ending, imported, requireBuild } from './built-program.ts';
+import { BIN, ending, imported, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const RECIPE = 'weather/saltmere-typical.recipe.yaml';
 const root = temporaryFolder();
 
-beforeAll(requireBuild, BUILD_TIME);
+beforeAll(requireBuild);
 
 /** The last step of writing says that it begins, and then takes a minute. */
 const STUCK_AT_RENAME = imported(`

@@ -1,20 +1,14 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { setTimeout } from 'node:timers/promises';
 
 /** The program as the build leaves it. */
 export const BIN = resolve('dist/cli/bin.js');
 
-/** Waits for the build that runs beside the tests, if one does, and fails in words where nobody has built. */
-export async function requireBuild(): Promise<void> {
-  const built = process.env['AWAIT_BUILT']; // a file that is there once it is
-  while (built !== undefined && !existsSync(built)) await setTimeout(100);
+/** Fails in words where nobody has built. */
+export function requireBuild(): void {
   if (!existsSync(BIN)) throw new Error(`${BIN} is not there: run "npm run build" first`);
 }
-
-/** How long that may take on a busy machine. [ms] */
-export const BUILD_TIME = 180_000;
 
 /** How a process ended, and what it said. */
 export function ending(child: ChildProcess) {

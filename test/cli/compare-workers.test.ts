@@ -3,7 +3,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import type { Io } from '../../src/cli/io.ts';
-import { BIN, BUILD_TIME, called, imported, requireBuild } from './built-program.ts';
+import { BIN, called, imported, requireBuild } from './built-program.ts';
 import { builtIo, calledHere, calledWithThreads } from './call-built.ts';
 import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
@@ -29,7 +29,7 @@ plans:
 
 const YEAR = readFileSync('weather/saltmere-typical.csv', 'utf8');
 
-beforeAll(requireBuild, BUILD_TIME);
+beforeAll(requireBuild);
 
 /** A folder with a cottage and its weather. */
 function folderWith(name: string, text: string, weather = YEAR): string {

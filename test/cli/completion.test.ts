@@ -3,7 +3,7 @@ import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { main, programOf } from '../../src/cli/main.ts';
-import { BIN, BUILD_TIME, requireBuild } from './built-program.ts';
+import { BIN, requireBuild } from './built-program.ts';
 import { fakeIo } from './fake-io.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -89,10 +89,10 @@ describe('in a shell', () => {
   const folder = temporaryFolder();
   const program = join(folder, 'roombalance');
   beforeAll(async () => {
-    await requireBuild();
+    requireBuild();
     writeFileSync(program, `#!/bin/sh\nexec "${process.execPath}" "${BIN}" "$@"\n`);
     chmodSync(program, 0o755);
-  }, BUILD_TIME);
+  });
   const env = () => ({ ...process.env, PATH: `${folder}:${process.env['PATH']}` });
 
   /** What bash would put in place of the last of some words, after the script was sourced. */

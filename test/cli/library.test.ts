@@ -4,13 +4,13 @@ import { beforeAll, expect, test } from 'vitest';
 import * as charts from '../../src/charts.ts';
 import * as library from '../../src/index.ts';
 import { expectShown } from '../reference/shown.ts';
-import { BUILD_TIME, requireBuild } from './built-program.ts';
+import { requireBuild } from './built-program.ts';
 
 const page = readFileSync('docs/library.md', 'utf8');
 const blocks = (language: string): string[] =>
   [...page.matchAll(new RegExp(`\`\`\`${language}\\n(.*?)\`\`\``, 'gs'))].map(([, text]) => text!);
 
-beforeAll(requireBuild, BUILD_TIME);
+beforeAll(requireBuild);
 
 test('the examples of the page run from the build and print what the page says', () => {
   const shown = blocks('text');

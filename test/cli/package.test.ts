@@ -9,7 +9,7 @@ import {
 } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { BUILD_TIME, ending, requireBuild } from './built-program.ts';
+import { ending, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -29,7 +29,7 @@ interface Packed {
  * declares, here as links to the project's, so that no registry is asked.
  */
 beforeAll(async () => {
-  await requireBuild();
+  requireBuild();
   const args = ['pack', '--json', '--ignore-scripts', '--pack-destination', root];
   const said = execFileSync('npm', args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
   [packed] = JSON.parse(said) as [Packed];
@@ -49,7 +49,7 @@ beforeAll(async () => {
     execFileSync('chmod', ['+x', join(own, file)]);
     symlinkSync(join('..', 'roombalance', file), join(modules, '.bin', name));
   }
-}, BUILD_TIME);
+});
 
 /** A call through npx in that folder, which may ask nothing of the network. */
 const npx = (...args: string[]) => {

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { all, byId, readMarkup, textOf } from '../report/page/read-markup.ts';
-import { BUILD_TIME, called, requireBuild } from './built-program.ts';
+import { called, requireBuild } from './built-program.ts';
 import { builtIo, calledHere, calledWithThreads } from './call-built.ts';
 import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
@@ -29,10 +29,10 @@ plans:
 `;
 
 beforeAll(async () => {
-  await requireBuild();
+  requireBuild();
   writeFileSync(join(root, 'cottage.yaml'), HOME);
   writeFileSync(join(root, 'w.csv'), JANUARY);
-}, BUILD_TIME);
+});
 
 const REPORT = [
   ...['report', 'cottage.yaml', '--about', 'pure', '--doubt', '2', '--date', '2026-03-31'],

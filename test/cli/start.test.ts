@@ -2,14 +2,14 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { BIN, BUILD_TIME, requireBuild } from './built-program.ts';
+import { BIN, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 // What answers without a simulation must be there at once, so it may load next to nothing.
 
 const root = temporaryFolder();
 
-beforeAll(requireBuild, BUILD_TIME);
+beforeAll(requireBuild);
 
 /** The packages and own modules that a process of the program loads, and its exit status. */
 function loadedBy(args: readonly string[]) {

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { BIN, BUILD_TIME, called, requireBuild } from './built-program.ts';
+import { BIN, called, requireBuild } from './built-program.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();
@@ -20,10 +20,10 @@ const version = spawnSync('parallel', ['--version'], { encoding: 'utf8' });
 const there = version.error === undefined && /^GNU parallel/.test(version.stdout);
 
 beforeAll(async () => {
-  await requireBuild();
+  requireBuild();
   writeFileSync(join(root, 'cottage.yaml'), HOME);
   writeFileSync(join(root, 'w.csv'), readFileSync('weather/saltmere-typical.csv', 'utf8'));
-}, BUILD_TIME);
+});
 
 test('GNU parallel makes the shards of a sweep, which merge into the whole', async (context) => {
   if (!there) context.skip('GNU parallel is not on the path of this machine');

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { BIN, BUILD_TIME, called, ending, requireBuild } from './built-program.ts';
+import { BIN, called, ending, requireBuild } from './built-program.ts';
 import { calledHere, calledWithThreads } from './call-built.ts';
 import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
@@ -21,7 +21,7 @@ plans:
 `;
 const VARY = ['--vary', '/heating/setpoint=18 to 20 by 1', '--plans', 'now,dry'];
 
-beforeAll(requireBuild, BUILD_TIME);
+beforeAll(requireBuild);
 
 function folderWith(name: string, text = HOME, weather = JANUARY): string {
   const folder = join(root, name);

@@ -19,9 +19,8 @@ export class LongestFirst extends BaseSequencer {
 
 /**
  * What takes more than a second or two a file, the longest first, by the beginnings of paths: whole
- * years, fits of whole logs, studies of many runs, browsers, processes of the program. At the head is
- * what needs nothing built, because the build runs beside it. Everyday work leaves all of it out
- * (`npm run test:quick`).
+ * years, fits of whole logs, studies of many runs, browsers, processes of the program. Everyday work
+ * leaves all of it out (`npm run test:quick`).
  */
 export const LONGEST: readonly string[] = [
   ...['fuzz/fuzz', 'fit/logged-flat', 'fit/twins', 'report/page/report-page'],

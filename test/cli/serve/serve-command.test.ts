@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { main } from '../../../src/cli/main.ts';
 import { SMALL_HOME, writeSmallHome } from '../../browser/small-home.ts';
-import { BIN, BUILD_TIME, ending, requireBuild } from '../built-program.ts';
+import { BIN, ending, requireBuild } from '../built-program.ts';
 import { calledHere } from '../call-built.ts';
 import { fakeIo } from '../fake-io.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
@@ -13,10 +13,10 @@ const folder = temporaryFolder();
 const SMALL = join(folder, 'small.yaml');
 
 beforeAll(async () => {
-  await requireBuild();
+  requireBuild();
   const file = writeSmallHome(folder);
   writeFileSync(file, SMALL_HOME.replace('to: "04-08"', 'to: "03-14"')); // soon shown
-}, BUILD_TIME);
+});
 
 /** A server of the small home, once it has said its address. */
 async function serving(...more: readonly string[]) {
