@@ -1,4 +1,5 @@
 import type { Observer } from '../engine/trace.ts';
+import type { LoggedRun } from '../fit/simulate/logged-run.ts';
 import { createPlanSeries } from '../measures/series/plan-series.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
@@ -15,6 +16,8 @@ export interface SimulationSetup {
   readonly weather: Weather;
   /** Further years of weather, which tasks call by their number from 1 on. */
   readonly others?: readonly Weather[];
+  /** What is known from a log, which tasks call by its number. */
+  readonly logged?: readonly LoggedRun[];
 }
 
 /** A run to make, as plain data. */

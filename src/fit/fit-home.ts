@@ -195,13 +195,10 @@ function evaluationsOf(of: Group, work: Work, before: readonly string[]): Evalua
   const { dt } = prepared(request, []);
   const temperature = of.group === 'water';
   const logged = loggedRequest(readings, dt, { from: 0, release, to: withheld, temperature });
-  return createEvaluations(of.channels, async (places) => {
-    const plans = places.map((place) =>
-      attempt(() => prepared(request, [...before, ...settingsAt(of.adjustables, place)])),
-    );
-    const tasks = plans.flatMap((plan) => (plan === null ? [] : [{ plan, logged }]));
-    const found = [...(await run(tasks))];
-    return plans.map((plan) => (plan === null ? null : found.shift()!));
+  return createEvaluations(of.channels, async (place) => {
+    const settings = [...before, ...settingsAt(of.adjustables, place)];
+    const plan = attempt(() => prepared(request, settings));
+    return plan === null ? null : run({ plan, logged });
   });
 }
 

@@ -53,7 +53,7 @@ export async function foresee(
     temperature,
     logged: loggedRequest(readings, plan.dt, { from, release: withheld, to: hours, temperature }),
   }));
-  const found = await run(kinds.map(({ logged }) => ({ plan, logged })));
+  const found = await Promise.all(kinds.map(({ logged }) => run({ plan, logged })));
   return kinds.flatMap(({ temperature }, k): Foreseen[] => {
     const columns = found[k] ?? null;
     if (columns === null) return [];

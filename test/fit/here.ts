@@ -5,5 +5,5 @@ import type { Weather } from '../../src/weather/weather.ts';
 /** Makes runs one after the other, in this thread. */
 export const runHere =
   async (weather: Weather): Promise<RunLogged> =>
-  async (tasks) =>
-    tasks.map(({ plan, logged }) => simulateLogged(plan, weather, logged));
+  async ({ plan, logged }) =>
+    simulateLogged(plan, weather, logged);

@@ -8,7 +8,5 @@ export interface LoggedTask {
   readonly logged: LoggedRun;
 }
 
-/** Makes several runs, in threads or one after the other; null for one that leaves the formulas. */
-export type RunLogged = (
-  tasks: readonly LoggedTask[],
-) => Promise<readonly (HourlyColumns | null)[]>;
+/** Makes a run, in a thread or at once; null where it leaves the formulas. */
+export type RunLogged = (task: LoggedTask) => Promise<HourlyColumns | null>;

@@ -12,10 +12,10 @@ export interface Evaluations {
   used(): number;
 }
 
-/** @param run  simulates several places at one time */
+/** @param run  simulates a place; several may be asked for before the first has come */
 export function createEvaluations(
   channels: readonly Channel[],
-  run: (places: readonly (readonly number[])[]) => Promise<readonly (HourlyColumns | null)[]>,
+  run: (place: readonly number[]) => Promise<HourlyColumns | null>,
 ): Evaluations {
   const known = new Map<string, Residuals | null>();
   let used = 0;
@@ -25,7 +25,7 @@ export function createEvaluations(
         places.map((place) => [keyOf(place), place] as const).filter(([key]) => !known.has(key)),
       );
       used += missing.size;
-      const found = await run([...missing.values()]);
+      const found = await Promise.all([...missing.values()].map(run));
       [...missing.keys()].forEach((key, k) => {
         const columns = found[k] ?? null;
         known.set(key, columns === null ? null : residualsOf(channels, columns));
