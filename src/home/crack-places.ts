@@ -30,8 +30,12 @@ export function crackPlaces(
     const [low, height] = [room.elevation ?? 0, heightOf(room)];
     const walls = [...wallAreas(home, index)].flatMap(([azimuth, area]) =>
       [0.25, 0.75].map((part) => ({
-        ...{ room: index, azimuth, pressureCoefficient: mean, height: low + part * height },
-        ...{ weight: 0.5 * WEIGHTS.wall * area, vents: part > 0.5 },
+        room: index,
+        azimuth,
+        pressureCoefficient: mean,
+        height: low + part * height,
+        weight: 0.5 * WEIGHTS.wall * area,
+        vents: part > 0.5,
       })),
     );
     const flat = { room: index, azimuth: null, vents: false };

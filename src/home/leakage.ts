@@ -70,8 +70,11 @@ function byPressure(ach50: number, shell: LeakageShell): Leakage {
 function spread(places: readonly CrackPlace[], flow: (pressure: number) => number): Crack[] {
   const [at1, at10] = [flow(1), flow(10)];
   const whole = places.reduce((sum, { weight }) => sum + weight, 0);
-  return places.map(({ weight, vents: _, ...place }) => ({
-    ...place,
+  return places.map(({ room, azimuth, pressureCoefficient, height, weight }) => ({
+    room,
+    azimuth,
+    pressureCoefficient,
+    height,
     flowAt1: (at1 * weight) / whole,
     flowAt10: (at10 * weight) / whole,
   }));

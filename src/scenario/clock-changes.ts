@@ -1,8 +1,6 @@
 import type { Notice } from '../home/notices.ts';
 import type { LocalClock } from '../units/local-clock.ts';
-import { isMapping } from './yaml/merge-patch.ts';
 import { pathWords } from './yaml/path-words.ts';
-import type { Path } from './yaml/place-of.ts';
 
 /**
  * A remark on clock times that fall into an hour which daylight saving skips or repeats.
@@ -14,7 +12,7 @@ import type { Path } from './yaml/place-of.ts';
  */
 export function clockChangeRemarks(raw: unknown, clock: LocalClock): Notice[] {
   const { skipped, repeated } = changedMinutes(clock);
-  const times = timesIn(raw, []);
+  const times = timesIn(raw);
   const within = (spans: readonly Span[]) =>
     times
       .filter(({ minute }) => spans.some(({ from, to }) => minute >= from && minute < to))
@@ -54,16 +52,28 @@ function changedMinutes({ from, offset }: LocalClock): { skipped: Span[]; repeat
 }
 
 /** Every time of day that was written, with where it stands. */
-function timesIn(value: unknown, path: Path): { minute: number; words: string }[] {
-  if (Array.isArray(value)) return value.flatMap((item, k) => timesIn(item, [...path, k]));
-  if (isMapping(value)) {
-    return Object.entries(value).flatMap(([key, inner]) => timesIn(inner, [...path, key]));
-  }
-  if (typeof value !== 'string' || !CLOCKS.test(value)) return [];
-  return value.split(/\s*[-–]\s*/).map((text) => {
-    const [hours, minutes] = text.split(':').map(Number) as [number, number];
-    return { minute: hours * 60 + minutes, words: `${text.trim()} (${pathWords(path)})` };
-  });
+function timesIn(raw: unknown): { minute: number; words: string }[] {
+  const found: { minute: number; words: string }[] = [];
+  const path: (string | number)[] = [];
+  const look = (value: unknown): void => {
+    if (typeof value === 'string') {
+      if (!CLOCKS.test(value)) return;
+      for (const text of value.split(/\s*[-–]\s*/)) {
+        const [hours, minutes] = text.split(':').map(Number) as [number, number];
+        found.push({ minute: hours * 60 + minutes, words: `${text.trim()} (${pathWords(path)})` });
+      }
+      return;
+    }
+    if (typeof value !== 'object' || value === null) return;
+    const within = Array.isArray(value) ? value.entries() : Object.entries(value);
+    for (const [step, inner] of within) {
+      path.push(step);
+      look(inner);
+      path.pop();
+    }
+  };
+  look(raw);
+  return found;
 }
 
 const listed = (words: readonly string[]): string =>

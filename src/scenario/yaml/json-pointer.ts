@@ -14,5 +14,14 @@ export function pointerSteps(pointer: string): string[] | null {
 
 /** The pointer with these steps. */
 export function pointerOf(steps: readonly (string | number)[]): string {
-  return steps.map((s) => `/${String(s).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
+  let pointer = '';
+  for (const step of steps) {
+    const text = String(step);
+    pointer += SPECIAL.test(text)
+      ? `/${text.replaceAll('~', '~0').replaceAll('/', '~1')}`
+      : `/${text}`;
+  }
+  return pointer;
 }
+
+const SPECIAL = /[~/]/;
