@@ -4,6 +4,7 @@ import type { Fuel, Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { FuelPrice, Prices } from '../home/prices.ts';
 import type { FloorsBetween } from './assemble/floors-between.ts';
+import { blindsInWinter } from './blinds-in-winter.ts';
 import { USUAL } from './choices.ts';
 import { levelsApart } from './levels-apart.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
@@ -32,6 +33,7 @@ export function oddValues(asked: Questioned): Notice[] {
     ...unheated(asked),
     ...idleAiring(asked),
     ...nobodyAirs(asked.data, asked.household),
+    ...blindsInWinter(asked, monthsRun(asked.data)),
   ];
 }
 
@@ -135,6 +137,17 @@ function unheated({ data, home, household, automation }: Questioned): Notice[] {
     if (!heaters.has(i) || asks || asked.has(i) || (rooms[name] === 'off' && !given)) return [];
     return [question(name, `its setting never rises above the frost guard of ${frostGuard} °C`)];
   });
+}
+
+/** Months of which some days are run, as bits. */
+function monthsRun({ period = {} }: ScenarioData): number {
+  const { from = '01-01', to = '12-31' } = period;
+  const month = (day: string): number => Number(day.slice(0, 2)) - 1;
+  let bits = 0;
+  for (let m = month(from); ; m = (m + 1) % 12) {
+    bits |= 1 << m;
+    if (m === month(to)) return bits;
+  }
 }
 
 const question = (room: string, why: string): Notice => ({

@@ -224,3 +224,34 @@ describe('prices of another time than the weather', () => {
     expect(said(series(366, START - 3600), { start: START, hours: 8784 })).toEqual([]);
   });
 });
+
+describe('blinds that close in the sun', () => {
+  const blinds = (more: string, rest = 'heating: { source: direct electric }') =>
+    asked(
+      'blinds-in-winter',
+      `${rest}\nblinds: [{ rooms: all, kind: roller shutter, sun over: 120${more} }]`,
+    );
+
+  test('of winter too are asked about, in heated rooms', () => {
+    expect(blinds('')).toEqual([
+      'Blinds of living and bedroom close in the sun of winter too, which helps to heat. Is that meant, or "temperature over", or months in their "hours"?',
+    ]);
+    expect(blinds('', 'heating: { source: none }')).toEqual([]);
+    expect(
+      blinds('', 'heating: { source: direct electric }\nperiod: { from: 06-01, to: 08-31 }'),
+    ).toEqual([]);
+    expect(
+      blinds('', 'heating: { source: direct electric }\nperiod: { from: 06-01 }'),
+    ).toHaveLength(1);
+    expect(
+      blinds('', 'heating: { source: direct electric }\nperiod: { from: 11-01, to: 03-31 }'),
+    ).toHaveLength(1);
+  });
+
+  test('only when it is warm, in summer, or at night are not', () => {
+    expect(blinds(', temperature over: 23')).toEqual([]);
+    expect(blinds(', hours: { months: May-Sep, from: "08:00", to: "20:00" }')).toEqual([]);
+    expect(blinds(', hours: "20:00-07:00"')).toEqual([]);
+    expect(blinds(', hours: "08:00-20:00"')).toHaveLength(1);
+  });
+});

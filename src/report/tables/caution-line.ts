@@ -18,6 +18,12 @@ export function cautionLine(plans: readonly CautionedPlan[]): string {
 const IN_SHORT: Readonly<Record<string, string>> = {
   'co-alarm': 'burning fuel needs a carbon-monoxide alarm',
   infant: 'infant: a guide only',
+  frail: 'frail people: a guide only',
+  frost: 'pipes may freeze where nothing heats',
+  'levels-apart': 'some floors or ceilings lead nowhere',
+  'nobody-airs': 'nobody is in to air',
+  'activity-elsewhere': 'a room may be missing',
+  'blinds-in-winter': 'blinds keep out winter sun',
   'low-setpoint': 'settings fall below 18 °C',
   mould: 'mould index: a risk, not a finding',
   'model-limits': 'many values are assumed',
