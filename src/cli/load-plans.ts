@@ -1,5 +1,5 @@
+import { FAR } from '../scenario/notices/weather-elsewhere.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
-import { FAR } from '../scenario/weather-elsewhere.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
 import { degreesEast } from '../units/coordinates.ts';
 import { figureText } from '../units/figure-text.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { createHeatingCalendar } from '../../src/control/schedules/heating-calendar.ts';
 import { monthsOf, monthWords } from '../../src/scenario/month-words.ts';
-import { needlessHeating, needlessMonths } from '../../src/scenario/needless-heating.ts';
+import { needlessHeating, needlessMonths } from '../../src/scenario/notices/needless-heating.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import { usualSeason } from '../../src/scenario/presets/heating-season.ts';
 import { readScenario } from '../../src/scenario/read-scenario.ts';

@@ -47,8 +47,10 @@ interface Findings {
 }
 
 async function findingsOf(loaded: LoadedPlans): Promise<Findings> {
-  const { needlessHeating, needlessMonths } = await import('../../scenario/needless-heating.ts');
-  const { tariffDates } = await import('../../scenario/tariff-dates.ts');
+  const { needlessHeating, needlessMonths } = await import(
+    '../../scenario/notices/needless-heating.ts'
+  );
+  const { tariffDates } = await import('../../scenario/notices/tariff-dates.ts');
   const { scenario, weather, weatherFile, plans } = loaded;
   return {
     scenario: scenario.title,

@@ -1,6 +1,6 @@
 import { type Coordinates, furtherWords } from '../../units/coordinates.ts';
 import type { Weather } from '../../weather/weather.ts';
-import { FAR } from '../weather-elsewhere.ts';
+import { FAR } from '../notices/weather-elsewhere.ts';
 
 /**
  * What has to be known of weather that is invented, or of a place far from the home: whose it is, how

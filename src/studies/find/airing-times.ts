@@ -1,6 +1,6 @@
 import { DAYS, EVERY_DAY, minutesOf } from '../../scenario/clock-words.ts';
-import { daysAlone, daysInWords } from '../../scenario/days-alone.ts';
 import { isAiredByMotors } from '../../scenario/edits/add-airing.ts';
+import { daysAlone, daysInWords } from '../../scenario/notices/days-alone.ts';
 import { andList } from '../../units/word-list.ts';
 import type { FindSetup } from './finding.ts';
 

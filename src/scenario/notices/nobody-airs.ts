@@ -1,11 +1,11 @@
-import type { Household } from '../control/household.ts';
-import type { Notice } from '../home/notices.ts';
-import { andList } from '../units/word-list.ts';
-import type { Habit } from './assemble/usual-airing.ts';
-import { USUAL } from './choices.ts';
-import { EVERY_DAY, timeOf } from './clock-words.ts';
+import type { Household } from '../../control/household.ts';
+import type { Notice } from '../../home/notices.ts';
+import { andList } from '../../units/word-list.ts';
+import type { Habit } from '../assemble/usual-airing.ts';
+import { USUAL } from '../choices.ts';
+import { EVERY_DAY, timeOf } from '../clock-words.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
 import { daysAlone, daysInWords } from './days-alone.ts';
-import type { ScenarioData } from './model/scenario-model.ts';
 
 /**
  * Habits of airing by the clock for which nobody who lives in the home is usually there, nor has left

@@ -1,9 +1,9 @@
-import { chainUValue } from '../home/chain.ts';
-import { heatLoss } from '../home/heat-loss.ts';
-import type { Home } from '../home/home.ts';
-import type { Notice } from '../home/notices.ts';
-import { andList } from '../units/word-list.ts';
-import type { FloorsBetween } from './assemble/floors-between.ts';
+import { chainUValue } from '../../home/chain.ts';
+import { heatLoss } from '../../home/heat-loss.ts';
+import type { Home } from '../../home/home.ts';
+import type { Notice } from '../../home/notices.ts';
+import { andList } from '../../units/word-list.ts';
+import type { FloorsBetween } from '../assemble/floors-between.ts';
 import type { Questioned } from './odd-values.ts';
 
 /**

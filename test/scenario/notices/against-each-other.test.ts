@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
+import { readScenario } from '../../../src/scenario/read-scenario.ts';
 
 /** Two rooms that an open doorway joins, and a shed that none leads to. */
 function said(more: string, door = ''): string[] {

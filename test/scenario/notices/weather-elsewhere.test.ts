@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { weatherElsewhere } from '../../src/scenario/weather-elsewhere.ts';
+import { weatherElsewhere } from '../../../src/scenario/notices/weather-elsewhere.ts';
 
 const HOME = { latitude: 48, longitude: 11, elevation: 100 };
 const told = (latitude: number, elevation: number, longitude = 11) =>

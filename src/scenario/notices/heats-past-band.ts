@@ -1,8 +1,8 @@
-import type { Household } from '../control/household.ts';
-import type { RoomBands } from '../home/bands.ts';
-import type { Home } from '../home/home.ts';
-import type { Notice } from '../home/notices.ts';
-import { andList } from '../units/word-list.ts';
+import type { Household } from '../../control/household.ts';
+import type { RoomBands } from '../../home/bands.ts';
+import type { Home } from '../../home/home.ts';
+import type { Notice } from '../../home/notices.ts';
+import { andList } from '../../units/word-list.ts';
 
 /**
  * Rooms whose heating is set above what counts as fine there, such as 21 °C where an infant sleeps: their

@@ -1,4 +1,4 @@
-import type { Notice } from '../home/notices.ts';
+import type { Notice } from '../../home/notices.ts';
 import type { CautionContext } from './cautions.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
 import { momentsOf, valueAt } from './week-value.ts';

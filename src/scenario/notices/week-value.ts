@@ -1,4 +1,4 @@
-import type { WeekSchedule } from '../control/household.ts';
+import type { WeekSchedule } from '../../control/household.ts';
 
 /** A moment of the year as schedules know it. */
 export interface WeekMoment {

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { tariffDates } from '../../src/scenario/tariff-dates.ts';
-import { runPlan } from '../../src/studies/run-plan.ts';
-import { readWeather } from '../../src/weather/read/read-weather.ts';
-import { homeWith } from './problems-of.ts';
+import { tariffDates } from '../../../src/scenario/notices/tariff-dates.ts';
+import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
+import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import { runPlan } from '../../../src/studies/run-plan.ts';
+import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { homeWith } from '../problems-of.ts';
 
 /** What is asked about a home, by the id of the question. */
 function asked(id: string, more: string, files: Record<string, string> = {}): string[] {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { homeWith } from './problems-of.ts';
+import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
+import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import { homeWith } from '../problems-of.ts';
 
 function asked(people: string, airing: string): string[] {
   const more = `household: { people: ${people}, airing: [${airing}] }`;

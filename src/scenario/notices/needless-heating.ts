@@ -1,8 +1,8 @@
-import type { Notice } from '../home/notices.ts';
-import { type LocalClock, toLocal } from '../units/local-clock.ts';
-import type { Weather } from '../weather/weather.ts';
-import { ALL_YEAR, monthWords } from './month-words.ts';
-import type { PreparedPlan } from './prepared.ts';
+import type { Notice } from '../../home/notices.ts';
+import { type LocalClock, toLocal } from '../../units/local-clock.ts';
+import type { Weather } from '../../weather/weather.ts';
+import { ALL_YEAR, monthWords } from '../month-words.ts';
+import type { PreparedPlan } from '../prepared.ts';
 
 /** A stretch of whole hours: first instant [s UTC] and length [h]. */
 interface Period {

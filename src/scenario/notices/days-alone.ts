@@ -1,8 +1,8 @@
-import type { Household, Person } from '../control/household.ts';
-import { JUST_LEFT } from '../control/schedules/somebody-airs.ts';
-import { capital } from '../units/capital.ts';
-import { andList } from '../units/word-list.ts';
-import { DAYS, EVERY_DAY, GROUPS } from './clock-words.ts';
+import type { Household, Person } from '../../control/household.ts';
+import { JUST_LEFT } from '../../control/schedules/somebody-airs.ts';
+import { capital } from '../../units/capital.ts';
+import { andList } from '../../units/word-list.ts';
+import { DAYS, EVERY_DAY, GROUPS } from '../clock-words.ts';
 
 /**
  * Of some days of the week, those on which nobody who lives in a home is usually there to open a window

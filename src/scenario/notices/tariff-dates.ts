@@ -1,6 +1,6 @@
-import type { Notice } from '../home/notices.ts';
-import type { Prices, Tariff } from '../home/prices.ts';
-import type { Weather } from '../weather/weather.ts';
+import type { Notice } from '../../home/notices.ts';
+import type { Prices, Tariff } from '../../home/prices.ts';
+import type { Weather } from '../../weather/weather.ts';
 
 /** One line on each file of prices that is of another time than the period, and how it is used there. */
 export function tariffDates(

@@ -1,12 +1,12 @@
-import type { Automation } from '../control/automation.ts';
-import type { Household } from '../control/household.ts';
-import type { Home } from '../home/home.ts';
-import type { Notice } from '../home/notices.ts';
-import { SPECIES } from '../species/species-table.ts';
-import { lowestOf } from './assemble/level-schedule.ts';
-import type { PersonData } from './assemble/people.ts';
+import type { Automation } from '../../control/automation.ts';
+import type { Household } from '../../control/household.ts';
+import type { Home } from '../../home/home.ts';
+import type { Notice } from '../../home/notices.ts';
+import { SPECIES } from '../../species/species-table.ts';
+import { lowestOf } from '../assemble/level-schedule.ts';
+import type { PersonData } from '../assemble/people.ts';
+import { FROST_GUARD } from '../presets/heating.ts';
 import { deviceCautions } from './device-cautions.ts';
-import { FROST_GUARD } from './presets/heating.ts';
 
 /** What cautions depend on. */
 export interface CautionContext {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
-import { homeWith } from './problems-of.ts';
+import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
+import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import { homeWith } from '../problems-of.ts';
 
 /** But for the question where the showers of a home without a bathroom are. */
 const cautions = (more: string) =>

@@ -1,6 +1,6 @@
-import type { Condition, RuleAction } from '../control/automation.ts';
-import type { Notice } from '../home/notices.ts';
-import { andList } from '../units/word-list.ts';
+import type { Condition, RuleAction } from '../../control/automation.ts';
+import type { Notice } from '../../home/notices.ts';
+import { andList } from '../../units/word-list.ts';
 import type { CautionContext } from './cautions.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
 import { momentsOf, type WeekMoment } from './week-value.ts';

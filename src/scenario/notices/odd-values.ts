@@ -1,13 +1,13 @@
-import type { Automation } from '../control/automation.ts';
-import type { Household, WeekSchedule } from '../control/household.ts';
-import type { Fuel, Home } from '../home/home.ts';
-import type { Notice } from '../home/notices.ts';
-import type { FuelPrice, Prices } from '../home/prices.ts';
-import type { FloorsBetween } from './assemble/floors-between.ts';
+import type { Automation } from '../../control/automation.ts';
+import type { Household, WeekSchedule } from '../../control/household.ts';
+import type { Fuel, Home } from '../../home/home.ts';
+import type { Notice } from '../../home/notices.ts';
+import type { FuelPrice, Prices } from '../../home/prices.ts';
+import type { FloorsBetween } from '../assemble/floors-between.ts';
+import { USUAL } from '../choices.ts';
+import type { ScenarioData } from '../model/scenario-model.ts';
 import { blindsInWinter } from './blinds-in-winter.ts';
-import { USUAL } from './choices.ts';
 import { levelsApart } from './levels-apart.ts';
-import type { ScenarioData } from './model/scenario-model.ts';
 import { nobodyAirs } from './nobody-airs.ts';
 
 /** What questions are asked of. */

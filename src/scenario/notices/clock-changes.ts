@@ -1,6 +1,6 @@
-import type { Notice } from '../home/notices.ts';
-import type { LocalClock } from '../units/local-clock.ts';
-import { pathWords } from './yaml/path-words.ts';
+import type { Notice } from '../../home/notices.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
+import { pathWords } from '../yaml/path-words.ts';
 
 /**
  * A remark on clock times that fall into an hour which daylight saving skips or repeats.

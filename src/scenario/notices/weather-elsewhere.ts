@@ -1,8 +1,8 @@
-import type { Site } from '../home/home.ts';
-import type { Notice } from '../home/notices.ts';
-import { degreesEast, furtherWords } from '../units/coordinates.ts';
-import { andList } from '../units/word-list.ts';
-import type { Weather } from '../weather/weather.ts';
+import type { Site } from '../../home/home.ts';
+import type { Notice } from '../../home/notices.ts';
+import { degreesEast, furtherWords } from '../../units/coordinates.ts';
+import { andList } from '../../units/word-list.ts';
+import type { Weather } from '../../weather/weather.ts';
 
 /** A line where the weather is of a place far from the home: by latitude, longitude or height. */
 export function weatherElsewhere(
