@@ -110,6 +110,17 @@ test('dry air is narrowed by what makes it dry, and a name that tells no use is 
   );
 }, 60_000);
 
+test('heat is narrowed in the hottest months, by what lets the sun in', async () => {
+  const answers =
+    'place: 54.2,-1.9\nweather: saltmere-typical.csv\nsize: "1"\nkind: flat under the roof\nheat: electric heaters\nbothers: [heat]\n';
+  const files = { 'package/weather/saltmere-typical.csv': SALTMERE, 'a.yaml': answers };
+  const { io, said } = fakeIo(files);
+  expect(await main(['start', '--answers', 'a.yaml'], io), said.err).toBe(0);
+  expect(said.out.replaceAll(/\s+/g, ' ')).toMatch(
+    /answers? would narrow this most \(too warm with somebody in, all rooms in the two hottest months, \d+ h as it is\): 1\. how far windows are opened[\s\S]* 2\. share of the sun that is kept off windows/,
+  );
+}, 60_000);
+
 test('weather in the folder of the scenario is at hand too, and no other table is', async () => {
   const here = TWO_MONTHS.replace(/^# title: .*/m, '# title: My own hill');
   const files: Record<string, string> = {

@@ -119,6 +119,13 @@ describe('where nobody says how windows are opened', () => {
       'summer nights when nothing cools',
     );
     expect(cooled('[]').automation.airings[0]!.after).toMatchObject({ all: [{ value: 15 }] });
+    // Of two rooms to live and sleep in one is not most.
+    const some = cooled('[bedroom]').automation.airings;
+    expect(some.map(({ name, openings }) => [name, openings])).toEqual([
+      ['tilted on mild days', [0]],
+      ['tilted on mild days, not on warm ones', [1]],
+      ['bathroom after washing', [2]],
+    ]);
   });
 
   test('half a year later south of the equator', () => {

@@ -20,12 +20,14 @@ interface Minded {
   readonly whose: string;
   readonly unit: (currency: string) => string;
   readonly of: (plan: PlanMeasures) => number;
+  /** Inputs that move it, where they are not those that move damp and cost; by their pointers. */
+  readonly movedBy?: RegExp;
 }
 
 /**
  * The three assumptions whose low and high move the first plan most, in words.
  *
- * Each is tried alone in the two coldest months, which takes seconds and tells which they are.
+ * Each is tried alone in the two coldest months, of heat in the two hottest, which takes seconds and tells which they are.
  *
  * @param bothers  what bothers the person most
  */
@@ -35,14 +37,16 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
   const known = { plans: 'first', check: 'named', noted: true } as const;
   const first = await loadPlans(io, path, { ...known, set: [] });
   const south = first.plans[0]!.plan.home.site.latitude < 0;
-  const months = south ? '{ from: 07-01, to: 08-31 }' : '{ from: 01-01, to: 02-28 }';
+  const hottest = name === 'heat';
+  const months = south === hottest ? '{ from: 01-01, to: 02-28 }' : '{ from: 07-01, to: 08-31 }';
   const set = [`/period=${months}`];
   const { scenario, weather, files, plans } = await loadPlans(io, path, {
     ...{ ...known, set },
   });
   const { plan } = plans[0]!;
   const variant = { plan: plan.plan, set };
-  const inputs = doubtfulInputs(plan.assumed, plan.assumed, MOST);
+  const assumed = plan.assumed.filter(({ path }) => minded.movedBy?.test(path) ?? true);
+  const inputs = doubtfulInputs(assumed, assumed, MOST);
   const workers = await io.startWorkers?.(2 * inputs.length);
   const count = await startRunCount(io);
   try {
@@ -58,7 +62,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
     });
     const raw = variantScenario(scenario, variant);
     const unit = minded.unit(plan.prices.currency);
-    const lines = telling(found.effects).map(({ path: pointer, ...effect }, k) => {
+    const lines = telling(found.effects, found.figure).map(({ path: pointer, ...effect }, k) => {
       const ends = [effect.at_low, effect.at_high].map((end) => figureText(end, 0));
       const { name, unit: own } = inputInWords(pointer, raw);
       const of = unitBehind(own);
@@ -69,7 +73,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
       return wrapText(told, `${k + 1}. `, io.width);
     });
     const asIs = `${figureText(found.figure, 0)} ${unit}`;
-    const what = `${minded.words} in the two coldest months, ${asIs} as it is`;
+    const what = `${minded.words} in the two ${hottest ? 'hottest' : 'coldest'} months, ${asIs} as it is`;
     if (lines.length === 0)
       return wrapText(`Nothing that was assumed moves this: ${what}.`, '', io.width);
     const head = `${COUNTS[lines.length]} would narrow this most (${what}):`;
@@ -80,16 +84,21 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
   }
 }
 
-/** The first few whose low and high do not come to the same, as it is printed. */
+/** The first few whose low and high are told apart as they are printed, and by a hundredth of the figure as it is. */
 export const telling = <T extends { readonly at_low: number; readonly at_high: number }>(
   effects: readonly T[],
+  figure: number,
 ): T[] =>
   effects
-    .filter(({ at_low, at_high }) => figureText(at_low, 0) !== figureText(at_high, 0))
+    .filter(
+      ({ at_low, at_high }) =>
+        figureText(at_low, 0) !== figureText(at_high, 0) &&
+        Math.abs(at_high - at_low) >= LEAST * Math.abs(figure),
+    )
     .slice(0, TOLD);
 
 const COUNTS = ['', 'One answer', 'Two answers', 'Three answers'] as const;
-const MINDED_FIRST = ['damp', 'dry', 'cold', 'cost'] as const;
+const MINDED_FIRST = ['damp', 'dry', 'cold', 'heat', 'cost'] as const;
 const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
   cost: {
     words: 'money',
@@ -115,6 +124,14 @@ const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
     unit: () => 'h',
     of: feltColdHours,
   },
+  heat: {
+    words: 'too warm with somebody in, all rooms',
+    whose: 'too warm',
+    unit: () => 'h',
+    of: (plan) => roomHours(plan, 'outside_band_occupied_hours', 'temperature_high'),
+    movedBy:
+      /window (shading|g-value|u-value|frame)|(roof|wall) u-value|\/loft$|usual airing|absorptance|internal mass|\/panes\/\d+\/area|ach50/,
+  },
 };
 
 /** How a householder finds out; empty where there is no way at hand. */
@@ -133,10 +150,14 @@ const FIND_OUT: readonly (readonly [place: RegExp, words: string])[] = [
   [/cold spot/, '; hold a thermometer to the coldest corner on a frosty morning'],
   [/\/activities\/.*water/, '; count showers, loads of laundry and meals'],
   [/\/price$/, '; look at a bill'],
+  [/\/panes\/\d+\/area$/, '; measure the window'],
+  [/usual airing/, '; think of how far windows stand open on mild days'],
   [/efficiency/, '; look for the label of the boiler'],
   [/roof u-value/, '; look how thick the wool in the loft is'],
   [/\/loft$/, '; look how thick the wool in the loft is'],
 ];
 const TOLD = 3;
+/** [-] */
+const LEAST = 0.01;
 /** Each takes two runs of two months. */
 const MOST = 12;

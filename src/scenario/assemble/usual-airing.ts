@@ -93,23 +93,49 @@ function usualHabits(
     }));
   });
   const surely = { probability: 1, delay: 0 };
-  const mild: Habit = {
-    ...{ name: 'tilted on mild days', rooms: named(ON_MILD_DAYS.uses), lasts: ON_MILD_DAYS.lasts },
+  const shut = shutAgainstHeat(plans, cooling);
+  const mild = (rooms: readonly RoomPlan[], capped: boolean): Habit => ({
+    name: capped ? 'tilted on mild days, not on warm ones' : 'tilted on mild days',
+    ...{ rooms: rooms.map(({ name }) => name), lasts: ON_MILD_DAYS.lasts },
     when: [
       outdoors('above', ON_MILD_DAYS.over),
-      ...(cooling.length === 0 ? [] : [outdoors('below', ON_MILD_DAYS.underWhereCooled)]),
+      ...(capped ? [outdoors('below', ON_MILD_DAYS.underWhereCooled)] : []),
     ],
     until: [outdoors('below', ON_MILD_DAYS.shutUnder)],
     ...{ 'open share': share(ON_MILD_DAYS.openShare), ...surely },
-  };
+  });
+  const tilted = airedAs(ON_MILD_DAYS.uses);
+  const onMildDays = [false, true].map((capped) =>
+    mild(
+      tilted.filter(({ index }) => shut.has(index) === capped),
+      capped,
+    ),
+  );
   const { uses, after, lasts, openShare } = AFTER_WASHING;
   const washing: Habit = {
     ...{ name: 'bathroom after washing', rooms: named(uses), after: [...after], lasts },
     ...{ 'open share': share(openShare), ...surely },
   };
-  return [...byClock, mild, washing].filter(({ rooms }) => rooms !== undefined && rooms.length > 0);
+  return [...byClock, ...onMildDays, washing].filter(
+    ({ rooms }) => rooms !== undefined && rooms.length > 0,
+  );
 }
 
+/**
+ * Rooms whose windows are shut against the heat: those that are cooled, and all of a home of which more than
+ * half of the rooms to live and sleep in are.
+ */
+function shutAgainstHeat(
+  plans: readonly RoomPlan[],
+  cooling: NonNullable<Home['cooling']>,
+): ReadonlySet<number> {
+  const cooled = new Set(cooling.map(({ room }) => room));
+  const lived = plans.filter(({ use }) => LIVED_IN.has(use));
+  const most = 2 * lived.filter(({ index }) => cooled.has(index)).length > lived.length;
+  return most ? new Set(plans.map(({ index }) => index)) : cooled;
+}
+
+const LIVED_IN: ReadonlySet<Use> = new Set(['living', 'dining', 'bedroom', 'study']);
 /** Whoever cools later than this leaves the windows shut for the night. [min] */
 const MIDNIGHT = 24 * 60;
 /** @param value  [°C] */

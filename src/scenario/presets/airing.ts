@@ -42,7 +42,7 @@ export const ON_MILD_DAYS: {
   /** Outdoors [°C]: from where they are tilted, and under which they are shut. */
   readonly over: number;
   readonly shutUnder: number;
-  /** Up to where they are tilted in a home that something cools [°C]: own judgement, so that hours on it is no warmer out than in. */
+  /** Up to where they are tilted in rooms that something cools [°C]: own judgement, so that hours on it is no warmer out than in. */
   readonly underWhereCooled: number;
   /** [min] */
   readonly lasts: number;
@@ -67,7 +67,7 @@ export const monthsAt = ({ months }: UsualHabit, latitude: number): number =>
 export const USUAL_WORDS =
   'where people sleep on winter mornings and summer nights, tilted while it is mild, bathrooms after showers';
 export const USUAL_WORDS_COOLED =
-  'where people sleep on winter mornings, and on summer nights when nothing cools, tilted while it is mild and not warm, bathrooms after showers';
+  'where people sleep on winter mornings, and on summer nights when nothing cools, tilted while it is mild, where something cools not on warm days, bathrooms after showers';
 
 /** How far windows stand open in usual habits, over the shares above. [-] */
 export const USUAL_SHARE: Preset = {

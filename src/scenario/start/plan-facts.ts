@@ -23,6 +23,9 @@ export interface PlanFacts {
   /** Name of the laundry that dries indoors; null for none. */
   readonly laundry: string | null;
   readonly tight: boolean;
+  /** Whether something cools, and whether something shades windows, already. */
+  readonly cooled: boolean;
+  readonly shaded: boolean;
   /** Whether rules stand there already, to which others are added. */
   readonly rules: boolean;
 }
@@ -59,6 +62,8 @@ export function factsOfAnswers(answers: Answers): PlanFacts {
     },
     laundry: ['', 'not indoors'].includes(said(answers, 'laundry')) ? null : 'laundry',
     tight: ['very tight', 'tight'].includes(said(answers, 'draughts')),
+    cooled: chose(answers, 'devices', 'air conditioner'),
+    shaded: false,
     rules: false,
   };
 }
@@ -90,6 +95,8 @@ export function factsOfScenario(raw: unknown): PlanFacts {
     sensors: { presence: mapping(top['sensors'])['presence'] !== undefined, air: false },
     laundry: textOf(laundry?.['name']) || null,
     tight: ['very tight', 'tight'].includes(textOf(mapping(home['build'])['draughts'])),
+    cooled: top['cooling'] !== undefined && mapping(top['cooling'])['source'] !== 'none',
+    shaded: top['blinds'] !== undefined,
     rules: Array.isArray(top['rules']) && top['rules'].length > 0,
   };
 }

@@ -15,7 +15,7 @@ export interface PlanOffer {
  * Plans that fit what bothers most, beside the home as it is lived in; the first of each matter, then
  * the second, and so on.
  *
- * @param bothers  any of cost, damp, dry, cold, air, alerts
+ * @param bothers  any of cost, damp, dry, cold, heat, air, alerts
  */
 export function planOffers(
   facts: PlanFacts,
@@ -41,7 +41,7 @@ export function planOffers(
 
 type Offer = (facts: PlanFacts) => PlanOffer | null;
 
-const BOTHERS = ['cost', 'damp', 'dry', 'cold', 'air', 'alerts'] as const;
+const BOTHERS = ['cost', 'damp', 'dry', 'cold', 'heat', 'air', 'alerts'] as const;
 const MOST = 6;
 
 /** A colder or warmer setting. */
@@ -188,6 +188,55 @@ const purifier: Offer = (facts) => {
   };
 };
 
+/** Shutters that close by themselves while the sun is on them and the room is warm. */
+const shutters: Offer = (facts) =>
+  facts.shaded
+    ? null
+    : {
+        name: 'shutters',
+        description: 'shutters outside, shut while the sun is on them and it is warm indoors',
+        change: {
+          blinds: [
+            { rooms: 'all', kind: 'roller shutter', 'sun over': 150, 'temperature over': 23 },
+          ],
+        },
+        purchases: [{ what: 'shutters', price: 300 * livedIn(facts).length, lasts: '20 years' }],
+      };
+
+/** Windows half open for a night, once it is cooler outdoors than in. */
+const nightAir: Offer = (facts) => {
+  const reading = (room: string, level: object) => ({ room, reading: 'temperature', ...level });
+  return {
+    name: 'night-air',
+    description: 'windows half open from warm evenings on, once it is cool outdoors',
+    change: {
+      household: {
+        airing: {
+          add: [
+            {
+              ...{ name: 'cool night air', rooms: livedIn(facts) },
+              when: [reading(facts.worst, { over: 24 }), reading('outdoors', { under: 22 })],
+              until: [reading(facts.worst, { under: 21 })],
+              ...{ lasts: '8 h', 'open share': '50 %' },
+            },
+          ],
+        },
+      },
+    },
+  };
+};
+
+const airConditioner: Offer = (facts) => {
+  if (facts.cooled) return null;
+  const room = facts.worst;
+  return {
+    name: 'air-conditioner',
+    description: `an air conditioner in the ${room}, its hot part outdoors, keeps it at 25 °C or less`,
+    change: { cooling: { source: 'split', setpoint: 25, rooms: [room] } },
+    purchases: [{ what: 'air conditioner', price: 1500, lasts: '12 years' }],
+  };
+};
+
 /** Word when air is stale or damp and windows would help, at most four times a day. */
 const advice: Offer = (facts) => ({
   name: 'advice',
@@ -226,6 +275,7 @@ const OFFERS: Readonly<Record<(typeof BOTHERS)[number], readonly Offer[]>> = {
   damp: [airing, dehumidifier, laundryOut, bathroomFan],
   dry: [humidifier, oneColder, draughtProofing],
   cold: [oneWarmer, draughtProofing, heater],
+  heat: [shutters, nightAir, airConditioner],
   air: [airing, purifier, bathroomFan],
   alerts: [advice, adviceAlways],
 };

@@ -17,6 +17,7 @@ export const WISH_QUESTIONS: readonly Question[] = [
       { value: 'ventilation', label: 'ventilation with heat recovery' },
       { value: 'purifier', label: 'an air purifier' },
       { value: 'stove', label: 'a wood stove' },
+      { value: 'air conditioner', label: 'an air conditioner, its hot part outdoors' },
     ],
     initial: () => [],
   },
@@ -40,6 +41,7 @@ export const WISH_QUESTIONS: readonly Question[] = [
       { value: 'damp', label: 'damp, wet windows, mould' },
       { value: 'dry', label: 'dry air in winter' },
       { value: 'cold', label: 'cold rooms' },
+      { value: 'heat', label: 'rooms that are too hot in summer' },
       { value: 'air', label: 'stale or dirty air' },
       { value: 'alerts', label: 'what to be told, and when' },
     ],
@@ -50,9 +52,9 @@ export const WISH_QUESTIONS: readonly Question[] = [
     kind: 'one',
     text: () => 'In which room is that worst?',
     unless: (answers) =>
-      ['damp', 'dry', 'cold', 'air'].some((one) => chose(answers, 'bothers', one))
+      ['damp', 'dry', 'cold', 'heat', 'air'].some((one) => chose(answers, 'bothers', one))
         ? null
-        : 'neither damp, dry, cold nor stale air bothers you',
+        : 'neither damp, dry, cold, heat nor stale air bothers you',
     choices: (answers) => plain(roomsOf(answers).map(({ name }) => name)),
     initial: (answers) => roomFor(roomsOf(answers), 'bedroom', 'living').name,
   },

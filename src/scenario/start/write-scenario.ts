@@ -2,7 +2,13 @@ import { factsOfAnswers } from './plan-facts.ts';
 import { type PlanOffer, planOffers } from './plan-offers.ts';
 import { type Answers, said } from './question.ts';
 import { homeLines } from './write-home.ts';
-import { deviceLines, heatingLines, householdLines, moneyLines } from './write-use.ts';
+import {
+  coolingLines,
+  deviceLines,
+  heatingLines,
+  householdLines,
+  moneyLines,
+} from './write-use.ts';
 import { indented, inline, keyLine } from './yaml-text.ts';
 
 /** What a scenario needs besides the answers. */
@@ -39,6 +45,7 @@ export function scenarioText(
     '',
     ...heatingLines(answers),
     '',
+    ...coolingLines(answers),
     ...householdLines(answers),
     '',
     ...moneyLines(answers),

@@ -1,5 +1,5 @@
 import { USUAL } from '../choices.ts';
-import { USUAL_WORDS } from '../presets/airing.ts';
+import { USUAL_WORDS, USUAL_WORDS_COOLED } from '../presets/airing.ts';
 import { firstUsedAs } from '../presets/rooms.ts';
 import { fuelOf } from './heating-questions.ts';
 import { peopleOf } from './people-answer.ts';
@@ -58,6 +58,13 @@ function sourceLines(heat: string): string[] {
   return [keyLine('source', heat === 'electric heaters' ? 'direct electric' : heat)];
 }
 
+/** Lines of `cooling`; none where nothing cools. */
+export function coolingLines(answers: Answers): string[] {
+  if (!chose(answers, 'devices', 'air conditioner')) return [];
+  const cooling = inline({ source: 'split', setpoint: 25 });
+  return [`cooling: ${cooling} # rooms to live and sleep in: assumed`, ''];
+}
+
 /** Lines of `household`. */
 export function householdLines(answers: Answers): string[] {
   const rooms = roomsOf(answers);
@@ -86,10 +93,13 @@ export function householdLines(answers: Answers): string[] {
               })} # two loads a week: assumed`,
             ]),
       ]),
-      `airing: [${USUAL}] # assumed: ${USUAL_WORDS}`,
+      `airing: [${USUAL}] # assumed: ${airingWords(answers)}`,
     ]),
   ];
 }
+
+const airingWords = (answers: Answers): string =>
+  chose(answers, 'devices', 'air conditioner') ? USUAL_WORDS_COOLED : USUAL_WORDS;
 
 function personLines(answers: Answers): string[] {
   const atHome = AT_HOME[said(answers, 'weekdays')] ?? [];

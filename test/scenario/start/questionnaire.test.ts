@@ -143,7 +143,7 @@ describe('answers that will not do are told with their place', () => {
     const read = (text: string) => () => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT);
     expect(read('heat: nothing\nsetpoint: 20')).toThrow('(nothing heats the home)');
     expect(read('rooms: living 20\nbothers: [cost]\nworst room: living')).toThrow(
-      '(neither damp, dry, cold nor stale air bothers you)',
+      '(neither damp, dry, cold, heat nor stale air bothers you)',
     );
   });
 
@@ -166,10 +166,10 @@ describe('the scenario written', () => {
   const everything = {
     devices: [
       ...['dehumidifier', 'humidifier', 'bathroom fan', 'kitchen fan', 'ventilation', 'purifier'],
-      'stove',
+      ...['stove', 'air conditioner'],
     ],
     sensors: ['presence', 'humidity', 'air'],
-    bothers: ['cost', 'damp', 'dry', 'cold', 'air', 'alerts'],
+    bothers: ['cost', 'damp', 'dry', 'cold', 'heat', 'air', 'alerts'],
   };
 
   test.each(
@@ -187,7 +187,7 @@ describe('the scenario written', () => {
     }
   });
 
-  test.each(['cost', 'damp', 'dry', 'cold', 'air', 'alerts'])(
+  test.each(['cost', 'damp', 'dry', 'cold', 'heat', 'air', 'alerts'])(
     'plans that fit %s can be run',
     (one) => {
       const { plans } = readScenario(write({ bothers: [one], laundry: 'living' }), 'home.yaml');
@@ -206,6 +206,19 @@ describe('the scenario written', () => {
       /keeps it near 45 %[\s\S]*kind: humidifier[^}]*target: 45 %/,
     );
     expect(names({ devices: ['humidifier'] }).toSorted()).toEqual(others.toSorted());
+  });
+
+  test('heat is met by shutters, night air and an air conditioner, where there is none yet', () => {
+    const names = (more: Answers) =>
+      readScenario(write({ bothers: ['heat'], ...more }), 'home.yaml').plans.map(
+        ({ name }) => name,
+      );
+    expect(names({})).toEqual(['as-lived', 'shutters', 'night-air', 'air-conditioner']);
+    const cooled = { devices: ['air conditioner'] };
+    expect(names(cooled)).toEqual(['as-lived', 'shutters', 'night-air']);
+    expect(write(cooled)).toContain('\ncooling: { source: split, setpoint: 25 } # rooms to live');
+    expect(write(cooled)).toContain('summer nights when nothing cools');
+    expect(write({})).not.toMatch(/cooling:|nothing cools/);
   });
 
   test('no fan is offered beside a stove that it can make spill its smoke', () => {
