@@ -3,6 +3,7 @@ import { type Effect, effectsOf, urgency } from '../effects/plan-effects.ts';
 import { type PlanFigures, spanWords, toldMoney } from '../effects/plan-figures.ts';
 import { guardsOf } from '../verdict/guards.ts';
 import { smokeFirst } from '../verdict/smoke-first.ts';
+import { CLEAR } from '../verdict/weigh-plan.ts';
 import { type AskedPlan, type Question, questionsOf, type Topic } from './plan-questions.ts';
 import { purchaseAnswer } from './purchase-answer.ts';
 import { busiestRule, ringing } from './rule-words.ts';
@@ -129,12 +130,13 @@ function sentenceOf(
   return `${opening}: ${gains}${losses === '' ? '' : `; but ${losses}`}.`;
 }
 
-/** What matters most first; of a stove that is the air, and for those who cool or shade how often they are too warm. */
+/** What matters most first; of a stove that is what is clearly otherwise in the air, and for those who cool or shade how often they are too warm. */
 function asEffects(plan: AskedPlan, against: AskedPlan, about: Topic): Effect[] {
   const effects = effectsOf(against.figures, plan.figures);
   const removed = ({ measures }: AskedPlan): number => measures.cooling.removed_kwh;
   if (about === 'devices' && smokeFirst(against.prepared) !== '') {
-    return effects.toSorted((a, b) => Number(b.of === 'air') - Number(a.of === 'air'));
+    const isOfSmoke = ({ of, weight }: Effect): number => Number(of === 'air' && weight >= CLEAR);
+    return effects.toSorted((a, b) => isOfSmoke(b) - isOfSmoke(a));
   }
   if (about !== 'blinds' && !(removed(plan) > removed(against))) return effects;
   return effects.toSorted((a, b) => Number(b.of === 'warm') - Number(a.of === 'warm'));

@@ -191,6 +191,36 @@ test('what an answer says already surprises nobody', () => {
   expect(surpriseOf(cheaper, ['nineteen saves 100 GBP a year.'])).toBe('');
 });
 
+test('of a stove the air is told first, where it is clearly otherwise', () => {
+  const plans =
+    askedPlans(`  now: { change: { devices: { stove: { kind: stove, room: den, burns: "06:00-22:00" } } } }
+  evenings: { change: { devices: { stove: { kind: stove, room: den, burns: "18:00-22:00" } } } }
+`);
+  const losses = (co2: number): string => {
+    const figures = plans.map((plan, k) => ({
+      ...plan.figures,
+      damp: k === 0 ? 10 : 60,
+      air: [
+        {
+          ...{ name: 'co2', label: 'CO2', unit: 'ppm', kind: 'worst night' as const },
+          ...{ value: k === 0 ? 1000 : co2, over: 20, minded: false },
+        },
+      ],
+    }));
+    const told = questionAnswers(plans.map((plan, k) => ({ ...plan, figures: figures[k]! })));
+    return told
+      .flatMap(({ sentences }) => sentences)
+      .join(' ')
+      .replaceAll('\u00a0', ' ');
+  };
+  expect(losses(1160)).toMatch(
+    /, but rooms are too damp 60 % of the time \(was 10 %\) and there is more CO2/,
+  );
+  expect(losses(1210)).toMatch(
+    /, but there is more CO2 \(1210 ppm at night, was 1000\) and rooms are too damp/,
+  );
+});
+
 test('a part of a year does not tell what is of use in another season, nor that mould stays away', () => {
   const worse = { over: { winter_cold_hours_per_day: 2 } };
   const [now, nineteen] = [{ hours: 720 }, { hours: 720, energy: 1050, den: worse }];
