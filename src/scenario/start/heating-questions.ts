@@ -1,3 +1,4 @@
+import { readQuantity } from '../../units/quantity.ts';
 import { UNKNOWN } from './home-questions.ts';
 import { type Answers, type Question, said } from './question.ts';
 
@@ -25,7 +26,7 @@ export const HEATING_QUESTIONS: readonly Question[] = [
     text: () => 'How warm is it kept, in °C?',
     unless: unheated,
     initial: () => '20',
-    check: (line) => (within(line, 10, 28) ? null : 'a number of °C from 10 to 28'),
+    check: (line) => (setpointIn(line) === null ? 'a number of °C from 10 to 28' : null),
   },
   {
     id: 'hours',
@@ -61,9 +62,14 @@ export function fuelOf(answers: Answers): string | null {
   return /^(\w+) boiler$/.exec(heat)?.[1] ?? null;
 }
 
-/** Whether a line is a number within a range. */
-function within(line: string, low: number, high: number): boolean {
-  return /^\d+(\.\d+)?$/.test(line) && Number(line) >= low && Number(line) <= high;
+/** The setting that was answered, to a tenth of a degree. [°C] */
+export const setpointOf = (answers: Answers): number => setpointIn(said(answers, 'setpoint'))!;
+
+/** A line as a setting of 10 to 28 °C, which may be said in °F; null for none. */
+function setpointIn(line: string): number | null {
+  const read = readQuantity(line.trim(), '°C');
+  if (!('value' in read) || !(read.value >= 10 && read.value <= 28)) return null;
+  return Number(read.value.toFixed(1));
 }
 
 function unheated(answers: Answers): string | null {

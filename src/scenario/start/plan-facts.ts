@@ -1,6 +1,7 @@
 import { mapping, textOf } from '../checks/tolerant-readers.ts';
 import { hasOpenFluedStove } from '../edits/scenario-facts.ts';
 import { useOfName } from '../presets/rooms.ts';
+import { setpointOf } from './heating-questions.ts';
 import { type Answers, chose, said } from './question.ts';
 import { type AnsweredRoom, roomFor, roomsOf } from './rooms-answer.ts';
 
@@ -50,7 +51,7 @@ export function factsOfAnswers(answers: Answers): PlanFacts {
   return {
     rooms,
     worst: said(answers, 'worst room') || roomFor(rooms, 'bedroom', 'living').name,
-    setpoint: heated ? Number(said(answers, 'setpoint')) : null,
+    setpoint: heated ? setpointOf(answers) : null,
     heated,
     dayAndNight: said(answers, 'hours') === 'day and night',
     oneThermostat: said(answers, 'thermostat') === 'one for the home',

@@ -49,14 +49,14 @@ export function roomsIn(line: string): { rooms: AnsweredRoom[]; trouble: string 
   const refuse = (why: string) => ({ rooms: [], trouble: `${WORDS} (${why})` });
   for (const [storey, part] of line.split('/').entries()) {
     for (const text of part.split(',').map((piece) => piece.trim())) {
-      const found = /^(.*\S)\s+([\d.]+\s*[a-z²2]*)$/i.exec(text);
+      const found = /^(.*\S)\s+([\d.]+\s*(?:sq\.?\s*(?:ft|m)|[a-z²2]*))$/i.exec(text);
       const area = readQuantity(found?.[2] ?? '', 'm2');
       if (found === null || !('value' in area)) return refuse(`"${text}" is none`);
       const name = found[1]!;
       if (RESERVED.includes(name)) return refuse(`no room can be called ${name}`);
       if (rooms.some((room) => room.name === name)) return refuse(`two are called ${name}`);
       if (!(area.value >= 1 && area.value <= 120)) return refuse(`${name} has 1 to 120 m2`);
-      rooms.push({ name, area: area.value, use: useOfName(name), storey });
+      rooms.push({ name, area: Number(area.value.toFixed(2)), use: useOfName(name), storey });
     }
   }
   return { rooms, trouble: null };

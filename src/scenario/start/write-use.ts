@@ -1,7 +1,7 @@
 import { USUAL } from '../choices.ts';
 import { USUAL_WORDS, USUAL_WORDS_COOLED } from '../presets/airing.ts';
 import { firstUsedAs } from '../presets/rooms.ts';
-import { fuelOf } from './heating-questions.ts';
+import { fuelOf, setpointOf } from './heating-questions.ts';
 import { peopleOf } from './people-answer.ts';
 import { placeOf } from './place-answer.ts';
 import { showerFan } from './plan-offers.ts';
@@ -35,7 +35,7 @@ export function heatingLines(answers: Answers): string[] {
   const heat = said(answers, 'heat');
   if (heat === 'nothing') return ['heating: { source: none }'];
   const hall = roomFor(roomsOf(answers), 'hall', 'living').name;
-  const setpoint = Number(said(answers, 'setpoint'));
+  const setpoint = setpointOf(answers);
   const thermostat = said(answers, 'thermostat');
   return [
     'heating:',

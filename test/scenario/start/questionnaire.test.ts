@@ -75,7 +75,7 @@ describe('answers that will not do are told with their place', () => {
       'a.yaml:1:8: place: expected latitude and longitude in degrees, such as 54.2,-1.9 (north and east positive) (are they swapped? did you mean 0,91?), got "91,0"',
     ],
     ['place: Lndon', '(did you mean London?), got "Lndon"'],
-    ['place: Atlantis', '(that town is not known here)'],
+    ['place: Brigadoon', '(that town is not known here)'],
     ['timezone: Mars/North', 'expected a time zone by its IANA name, such as Europe/London'],
     ['kind: flatt', '(did you mean "flat"?)'],
     [
@@ -206,6 +206,26 @@ describe('the scenario written', () => {
       /keeps it near 45 %[\s\S]*kind: humidifier[^}]*target: 45 %/,
     );
     expect(names({ devices: ['humidifier'] }).toSorted()).toEqual(others.toSorted());
+  });
+
+  test('square feet and Fahrenheit are understood', () => {
+    const text = write({
+      ...{ rooms: 'living 350 sq ft, kitchen 150 sqft, bedroom 12 m2, bathroom 54 ft2' },
+      ...{ setpoint: '68 F', bothers: ['cost'] },
+    });
+    expect(text).toMatch(/^ {2}setpoint: 20$/m);
+    expect(text).toContain('19 °C instead of 20 °C');
+    const areas = [...text.matchAll(/floor area: ([\d.]+)/g)].map(([, area]) => area);
+    expect(areas).toEqual(['32.52', '13.94', '12', '5.02']);
+    expect(() => readScenario(text, 'home.yaml')).not.toThrow();
+  });
+
+  test.each([
+    ['37.4,-6.0', 'Europe/Madrid'],
+    ['Houston', 'America/Chicago'],
+    ['-27.5,153', 'Australia/Brisbane'],
+  ])('%s keeps the clock of %s', (place, zone) => {
+    expect(write({ place })).toContain(`timezone: ${zone}`);
   });
 
   test('heat is met by shutters, night air and an air conditioner, where there is none yet', () => {
