@@ -75,7 +75,11 @@ function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
       ? `${money} and makes nothing clearly better.`
       : `${money}, makes nothing clearly better, and ${felt(worse)}.`;
   }
-  return `${money} and does little about ${andList(setup.guards.map((guard) => HARM[guard]))}: ${felt(better)}${losses(weighed)}.`;
+  const little = `${money} and does little about ${andList(setup.guards.map((guard) => HARM[guard]))}`;
+  const some = better.filter((effect) => setup.guards.includes(guardOf(effect)));
+  // What it does besides is no measure of how little that is.
+  const does = some.length > 0 ? `: ${felt(some)}` : `, though ${felt(better)}`;
+  return `${little}${does}${losses(weighed)}.`;
 }
 
 /** That what is guarded against does not happen without it. */

@@ -439,7 +439,7 @@ describe('too little', () => {
     const fine = 'air is moist enough 100 % of the time (was 63 %)';
     const damp = 'but rooms are too damp 26 % of the time (was 1 %)';
     expect(decide({ ...setup, guards: ['cold'] }).sentences[0]).toBe(
-      `Too little: unit costs 65 GBP a year and does little about the cold: ${fine}, ${damp}.`,
+      `Too little: unit costs 65 GBP a year and does little about the cold, though ${fine}, ${damp}.`,
     );
     expect(decide({ ...setup, guards: ['dry'] }).sentences[0]).toMatch(
       `Buy it if 65 GBP a year are worth it to you: with unit ${fine}, ${damp}; nothing else`,
