@@ -25,6 +25,7 @@ describe('pages', () => {
     'docs/commands.md',
     'docs/gallery.md',
     'docs/quantities.md',
+    'docs/questions.md',
     'docs/scale.md',
     'docs/start.md',
   ];

@@ -98,6 +98,16 @@ describe('one thermostat for the home', () => {
     expect(setpoints[1]).toEqual({ base: 18, spells: [] });
   });
 
+  test('a plain valve knows no setback, and may stand below that of the thermostat', () => {
+    const cool =
+      'heating: { thermostat: living, setpoint: 20, setback: 16, rooms: { bedroom: 15 } }';
+    expect(prepared(cool).household.setpoints[1]).toEqual({ base: 15, spells: [] });
+    const own = cool.replace('thermostat: living, ', '');
+    expect(() => prepared(own)).toThrow(
+      /rooms\.bedroom: expected a setpoint of the setback \(16 °C\)/,
+    );
+  });
+
   test('without it every room calls for itself', () => {
     expect(automation('heating: { setpoint: 20 }').callRoom).toBeUndefined();
   });

@@ -13,7 +13,10 @@ export function setpointFindings(raw: UncheckedMapping): Finding[] {
   for (const [name, room] of Object.entries(mapping(heating['rooms']))) {
     const own = isMapping(room) ? room : { setpoint: room };
     const path = ['heating', 'rooms', name];
-    const found = programmeFindings({ ...heating, ...own }, own, path, frost);
+    // A plain valve beside the thermostat of another room knows no setback.
+    const isPlain = typeof heating['thermostat'] === 'string' && heating['thermostat'] !== name;
+    const all = { ...heating, ...own, ...(isPlain && { setback: undefined }) };
+    const found = programmeFindings(all, own, path, frost);
     findings.push(...(isMapping(room) ? found : found.map((finding) => ({ ...finding, path }))));
   }
   findings.push(...holidayFindings(raw, heating, frost));
