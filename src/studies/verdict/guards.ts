@@ -52,33 +52,45 @@ function guardsOfRules({ automation }: PreparedPlan): Guard[] {
 }
 
 /**
- * How far what is guarded against is beyond what people would notice: 0 or more where it happens,
- * below 0 where it does not. [share of the least that is noticed]
+ * How far something is beyond what people would notice: 0 or more where it happens, below 0 where it
+ * does not. [share of the least that is noticed]
  *
- * Mould needs weeks, so that less than a year is judged by wet corners alone. Of what the air carries,
+ * Mould needs weeks, so that less than a year tells of it by wet corners alone. Of what the air carries,
  * only what the plan changes counts.
  *
+ * @param of       what an effect of the plan is about
  * @param figures  under the one plan
  * @param other    under the other
  * @param hours    length of the period [h]
  */
 export function happening(
-  guard: Guard,
+  of: Effect['of'],
   figures: PlanFigures,
   other: PlanFigures,
   hours: number,
 ): number {
-  if (guard === 'cold') return figures.cold.value / COLD - 1;
-  if (guard === 'heat') return figures.warm / WARM - 1;
-  if (guard === 'dry') return figures.dry / DRY - 1;
-  if (guard === 'air') {
-    const carried = moved(figures, other).map(({ over, minded }) =>
-      minded ? Math.max(over, MINDED) : over,
-    );
-    return Math.max(0, ...carried) / OVER - 1;
+  const year = isYearOrMore(hours);
+  if (of === 'cold') return figures.cold.value / COLD - 1;
+  if (of === 'warm') return figures.warm / WARM - 1;
+  if (of === 'dry') return figures.dry / DRY - 1;
+  if (of === 'mould') return year ? figures.mould.value / GROWTH - 1 : figures.spots / WET - 1;
+  // Damp air and wet corners count by themselves, and as what mould comes from.
+  if (of === 'damp' || of === 'spots') {
+    const beyond = of === 'damp' ? figures.damp / DAMP : figures.spots / WET_ALL_YEAR;
+    return Math.max(beyond - 1, happening('mould', figures, other, hours));
   }
-  return isYearOrMore(hours) ? figures.mould.value / GROWTH - 1 : figures.spots / WET - 1;
+  const carried = moved(figures, other).map(({ over, minded }) =>
+    minded ? Math.max(over, MINDED) : over,
+  );
+  return Math.max(0, ...carried) / OVER - 1;
 }
+
+/** By what a guard is judged: damp by mould, wet corners and damp air, each by itself. */
+export const effectsGuarded = (guard: Guard): readonly Effect['of'][] => GUARDED[guard];
+
+/** What an effect that makes something worse is a harm by: damp air alone, without mould, is none. */
+export const harmOf = ({ of }: Pick<Effect, 'of'>): Effect['of'] =>
+  of === 'damp' || of === 'spots' ? 'mould' : of;
 
 /** Species whose level differs between two plans; all where none does. */
 function moved({ air }: PlanFigures, other: PlanFigures): readonly AirFigure[] {
@@ -97,6 +109,10 @@ export const GUARDS: readonly Guard[] = ['damp', 'cold', 'heat', 'dry', 'air'];
 const OF_EFFECT: Readonly<Record<Effect['of'], Guard>> = {
   ...{ cold: 'cold', warm: 'heat', dry: 'dry', air: 'air' },
   ...{ damp: 'damp', spots: 'damp', mould: 'damp' },
+};
+const GUARDED: Readonly<Record<Guard, readonly Effect['of'][]>> = {
+  ...{ cold: ['cold'], heat: ['warm'], dry: ['dry'], air: ['air'] },
+  damp: ['mould', 'spots', 'damp'],
 };
 const OF_CHANGE: Readonly<Partial<Record<Change, readonly Guard[]>>> = {
   ...{ setting: ['damp', 'cold'], hours: ['damp', 'cold'], presence: ['damp', 'cold'] },
@@ -129,5 +145,9 @@ const OVER = 1;
 /** As much as what some people mind long before its limit counts. [% of the time] */
 const MINDED = 2;
 const DRY = 5;
+/** Damp air, as the mean of the rooms, that is a nuisance though no mould starts. [% of the time] */
+const DAMP = 10;
+/** Wet corners that are clear to anybody though no mould starts. [% of the time] */
+const WET_ALL_YEAR = 6;
 /** Share by which a level must differ for a plan to have changed it. [-] */
 const MOVED = 0.02;

@@ -42,7 +42,7 @@ function worthIt(setup: DecisionSetup, weighed: Weighing): string {
   const { extra, rival } = weighed;
   const verb = does(setup);
   const worse = losses(weighed);
-  const helps = gains(weighed, '', worse);
+  const helps = gains(weighed, '', noMouldWords(setup, weighed) + worse);
   if (range.high < 0 && extra < 0) {
     const nothing = worse === '' ? ' and makes nothing clearly worse' : worse;
     const and = helps === '' ? nothing : `; with it, ${helps}`;
@@ -84,27 +84,52 @@ function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
 
 /** That what is guarded against does not happen without it. */
 function notHappening({ baseline, plan, guards, purchases }: DecisionSetup): string {
-  const without = areSeveral(purchases) ? 'without them' : 'without it';
-  const { cold, mould } = planFigures(baseline);
+  const without = withoutWords(purchases);
+  const { cold, mould, spots, damp } = planFigures(baseline);
   const year = isYearOrMore(baseline.period.hours);
-  const words: Readonly<Record<Guard, string>> = {
-    damp: year
-      ? `mould is not likely to start ${without} (index up to ${figureText(mould.value, 1)} of 6)`
-      : `corners are hardly ever wet ${without}`,
-    cold: `hardly anybody is in rooms that are too cold ${without} (${figureText(cold.value, 1)} h a day at most)`,
-    heat: `hardly anybody is too warm ${without}`,
-    dry: `air is hardly ever too dry ${without}`,
-    air: `what the air carries hardly ever passes its limit ${without}`,
+  const words: Readonly<Record<Guard, readonly string[]>> = {
+    damp: [
+      ...(year ? [`mould is not likely to start ${without} (${indexWords(mould.value)})`] : []),
+      year && spots >= 1
+        ? `corners are wet only ${figureText(spots, 0)}\u00a0% of the time`
+        : `corners are hardly ever wet${year ? '' : ` ${without}`}`,
+      damp >= 1
+        ? `rooms are too damp only ${figureText(damp, 0)}\u00a0% of the time`
+        : 'rooms are hardly ever too damp',
+    ],
+    cold: [
+      `hardly anybody is in rooms that are too cold ${without} (${figureText(cold.value, 1)} h a day at most)`,
+    ],
+    heat: [`hardly anybody is too warm ${without}`],
+    dry: [`air is hardly ever too dry ${without}`],
+    air: [`what the air carries hardly ever passes its limit ${without}`],
   };
-  return `${andList(guards.map((guard) => words[guard]))}, so that ${plan.plan} guards against nothing here`;
+  return `${andList(guards.flatMap((guard) => words[guard]))}, so that ${plan.plan} guards against nothing here`;
 }
 
+/** That it is damp air or wet corners that it helps against, and no mould. */
+function noMouldWords({ baseline, purchases }: DecisionSetup, weighed: Weighing): string {
+  const told = wanted(weighed).slice(0, MOST_EFFECTS);
+  if (!weighed.dampAlone || !told.some((effect) => guardOf(effect) === 'damp')) return '';
+  const { mould } = planFigures(baseline);
+  return `, though mould is not likely to start ${withoutWords(purchases)} (${indexWords(mould.value)})`;
+}
+
+const withoutWords = (purchases: DecisionSetup['purchases']): string =>
+  areSeveral(purchases) ? 'without them' : 'without it';
+const indexWords = (index: number): string => `index up to ${figureText(index, 1)} of 6`;
+
 /** What it makes better, of what it is for; with words around it where there is any. */
-function gains({ effects, helped }: Weighing, before: string, after: string): string {
-  const better = effects.filter((effect) => effect.better);
-  const wanted = better.filter((effect) => helped.includes(guardOf(effect)));
-  const told = wanted.length > 0 ? wanted : better;
+function gains(weighed: Weighing, before: string, after: string): string {
+  const told = wanted(weighed);
   return told.length === 0 ? '' : `${before}${felt(told)}${after}`;
+}
+
+/** Of what it makes better what it is for, or all where that is nothing. */
+function wanted({ effects, helped }: Weighing): Effect[] {
+  const better = effects.filter((effect) => effect.better);
+  const found = better.filter((effect) => helped.includes(guardOf(effect)));
+  return found.length > 0 ? found : better;
 }
 
 /** What it makes clearly worse that is no harm yet, such as air that is damp where no mould starts. */

@@ -3,7 +3,7 @@ import { extraPerYear } from '../compare/other-prices.ts';
 import { type Effect, effectsOf, NOTICED } from '../effects/plan-effects.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import { asGood, type Judged } from './as-good.ts';
-import { type Guard, guardOf, happening } from './guards.ts';
+import { effectsGuarded, type Guard, happening, harmOf } from './guards.ts';
 
 /** What a plan comes to. */
 export type Verdict =
@@ -40,6 +40,8 @@ export interface Weighing {
   readonly extra: number;
   /** What it guards against that happens without it, and that it makes better. */
   readonly helped: readonly Guard[];
+  /** Whether it helps against damp air or wet corners where no mould is likely to start without it. */
+  readonly dampAlone: boolean;
   /** What people notice of it, what matters most first. */
   readonly effects: readonly Effect[];
   /** Of these, what it makes clearly worse though it was or becomes a harm. */
@@ -70,13 +72,19 @@ export function weighPlan(setup: WeighSetup): Weighing {
   const effects = effectsOf(baseline.figures, plan.figures);
   const harms = harmsOf(effects, plan, baseline.figures);
   const { hours } = setup.baseline.period;
-  const margins = setup.guards.map((guard) => ({
-    guard,
-    happens: happening(guard, baseline.figures, plan.figures, hours),
-    helps: strengthOf(guard, effects),
-  }));
+  const margins = setup.guards.flatMap((guard) =>
+    effectsGuarded(guard).map((of) => ({
+      ...{ guard, of, helps: strengthOf(of, effects) },
+      happens: happening(of, baseline.figures, plan.figures, hours),
+    })),
+  );
   const helped = margins.filter(({ happens, helps }) => happens >= 0 && helps >= 0);
-  const known = { extra, effects, harms, helped: helped.map(({ guard }) => guard) };
+  const known = {
+    ...{ extra, effects, harms, helped: [...new Set(helped.map(({ guard }) => guard))] },
+    dampAlone:
+      helped.some(({ guard }) => guard === 'damp') &&
+      happening('mould', baseline.figures, plan.figures, hours) < 0,
+  };
   const rivals = setup.rivals.map(judged);
   const rival = asGood({ ...setup, ...known, baseline, plan, rivals })[0] ?? null;
   const found = { ...known, rival, better: null };
@@ -112,8 +120,8 @@ export const asksTheSame = (one: Verdict, other: Verdict): boolean =>
   one === other || (LEAVE_IT.has(one) && LEAVE_IT.has(other));
 
 /** How far the greatest help against something is beyond what people would notice. [share of that] */
-function strengthOf(guard: Guard, effects: readonly Effect[]): number {
-  const better = effects.filter((effect) => effect.better && guardOf(effect) === guard);
+function strengthOf(of: Effect['of'], effects: readonly Effect[]): number {
+  const better = effects.filter((effect) => effect.better && effect.of === of);
   return better.length === 0 ? -1 : Math.max(...better.map(({ weight }) => weight)) / NOTICED - 1;
 }
 
@@ -123,7 +131,7 @@ function harmsOf(effects: readonly Effect[], plan: Judged, before: PlanFigures):
     (effect) =>
       !effect.better &&
       effect.weight >= CLEAR &&
-      happening(guardOf(effect), plan.figures, before, hours) >= 0,
+      happening(harmOf(effect), plan.figures, before, hours) >= 0,
   );
 }
 

@@ -70,16 +70,25 @@ describe('what is guarded against happens', () => {
     const cold = (value: number) => figures({ cold: { value, room: 'den' } });
     expect(happening('cold', cold(0.25), quiet, YEAR)).toBe(0);
     expect(happening('cold', cold(0.5), quiet, YEAR)).toBe(1);
-    expect(happening('heat', figures({ warm: 3 }), quiet, YEAR)).toBe(2);
+    expect(happening('warm', figures({ warm: 3 }), quiet, YEAR)).toBe(2);
     expect(happening('dry', figures({ dry: 10 }), quiet, YEAR)).toBe(1);
     expect(happening('air', quiet, quiet, YEAR)).toBe(-1);
   });
 
-  test('damp by the mould of a year, by wet corners where it is less', () => {
+  test('mould by the index of a year, by wet corners where it is less', () => {
     const damp = figures({ spots: 4, mould: { value: 1.5, room: 'den' } });
-    expect(happening('damp', damp, quiet, YEAR)).toBe(0.5);
-    expect(happening('damp', damp, quiet, YEAR - 13)).toBe(0.5); // a file that begins at 13:00
-    expect(happening('damp', damp, quiet, 336)).toBe(3);
+    expect(happening('mould', damp, quiet, YEAR)).toBe(0.5);
+    expect(happening('mould', damp, quiet, YEAR - 13)).toBe(0.5); // a file that begins at 13:00
+    expect(happening('mould', damp, quiet, 336)).toBe(3);
+  });
+
+  test('damp air and wet corners by themselves, and as what mould comes from', () => {
+    expect(happening('damp', figures({ damp: 40 }), quiet, YEAR)).toBe(3);
+    expect(happening('spots', figures({ spots: 12 }), quiet, YEAR)).toBe(1);
+    expect(happening('spots', figures({ damp: 40 }), quiet, YEAR)).toBe(-1);
+    const mould = figures({ mould: { value: 1.5, room: 'den' } });
+    expect(happening('damp', mould, quiet, YEAR)).toBe(0.5);
+    expect(happening('spots', mould, quiet, YEAR)).toBe(0.5);
   });
 
   test('of the air only what differs between the two plans', () => {

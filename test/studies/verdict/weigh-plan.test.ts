@@ -97,6 +97,34 @@ describe('the six questions in their order', () => {
     expect(weigh({ baseline, plan: plan('dry', { money: 1065 }) }).verdict).toBe(verdict);
   });
 
+  test.each([
+    ['wet corners of 6 % of the time', 1051.2 - 100, 0, 'damp', 'worth it'],
+    ['wet corners of less', 1051 - 100, 0, '', 'not needed'],
+    ['damp air of 10 % of the time', 0, 1752, 'damp', 'worth it'],
+    ['damp air of less', 0, 1751, '', 'not needed'],
+  ])('damp needs no mould: %s', (_, spots, humidity_high, helped, verdict) => {
+    const made = plan('as-lived', { spots, elsewhere: 100, mould: 0.5 });
+    const den = made.rooms['den']!;
+    const outside_band_hours = { ...den.outside_band_hours, humidity_high };
+    const baseline = { ...made, rooms: { ...made.rooms, den: { ...den, outside_band_hours } } };
+    const found = weigh({ baseline, plan: plan('dry', { mould: 0.5, money: 1065 }) });
+    expect(found.verdict).toBe(verdict);
+    expect(found.helped.join()).toBe(helped);
+    expect(found.dampAlone).toBe(helped !== '');
+    // Where it is mended by nothing that happens, it does too little.
+    expect(weigh({ baseline, plan: { ...baseline, plan: 'idle' } }).verdict).not.toBe('worth it');
+    expect(weigh().dampAlone).toBe(false);
+  });
+
+  test('damp air alone is told of and is no harm that a plan does', () => {
+    const damper = plan('damper', { spots: 0, cold: 0, mould: 0.5, money: 900 });
+    const den = damper.rooms['den']!;
+    const outside_band_hours = { ...den.outside_band_hours, humidity_high: 8000 };
+    const made = { ...damper, rooms: { ...damper.rooms, den: { ...den, outside_band_hours } } };
+    const setup = { baseline: plan('as-lived', {}), plan: made, range: { low: -120, high: -80 } };
+    expect(weigh(setup)).toMatchObject({ verdict: 'worth it', harms: [] });
+  });
+
   test('not needed is no matter of its price', () => {
     const baseline = plan('as-lived', { spots: 100, mould: 0.5 });
     for (const money of [1000, 1065, 5000]) {
