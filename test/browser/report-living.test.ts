@@ -9,6 +9,7 @@ import { prepareVariant, variantScenario } from '../../src/studies/plan-variant.
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { AS_IT_IS, type Trial } from '../../src/studies/trial/knobs.ts';
 import { trialOffer, trialSettings } from '../../src/studies/trial/trial.ts';
+import { withMinus } from '../../src/units/minus-sign.ts';
 import { seededRandom } from '../../src/units/seeded-random.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
@@ -187,7 +188,10 @@ function ownFigures(): (trial: Trial) => string[][] {
   const was = figures(AS_IT_IS);
   return (trial) =>
     triedFigures(was, figures(trial), prepared.prices.currency, true).map(
-      ({ name, before, after, change, unit }) => [name, before, after, change, unit],
+      ({ name, before, after, change, unit }) => [
+        `${name} [${unit}]`,
+        ...[before, after, withMinus(change)],
+      ],
     );
 }
 

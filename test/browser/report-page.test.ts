@@ -103,6 +103,27 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     expect(await colourFaults(page)).toEqual([]);
   });
 
+  test('can be used by a finger, and a table that is wider than a phone says what it is', async () => {
+    const { page } = await open(file, { width: 360 });
+    await page.evaluate(`for (const one of document.querySelectorAll('details')) one.open = true`);
+    expect(await page.evaluate(SMALL)).toEqual([]);
+    const captions = await page.evaluate<{ words: string; right: number }[]>(`
+      [...document.querySelectorAll('.wide caption span')]
+        .filter((one) => one.checkVisibility())
+        .map((one) => ({ words: one.textContent, right: one.getBoundingClientRect().right }))`);
+    expect(captions.length).toBeGreaterThan(5);
+    expect(captions.filter(({ right }) => right > 360)).toEqual([]);
+    const seen = await page
+      .locator('table.plans thead th')
+      .evaluateAll((heads) =>
+        heads
+          .filter((head) => head.getBoundingClientRect().right <= 360)
+          .map((head) => head.textContent ?? ''),
+      );
+    expect(seen.slice(0, 2)).toEqual(['plan', 'in a word']);
+    expect(seen[2]).toMatch(/^money/);
+  });
+
   test('is whole without scripts', async () => {
     const { page } = await openReport(browser, file, { javaScriptEnabled: false });
     expect(await page.locator('section h2').allTextContents()).toEqual(SECTIONS);
@@ -141,6 +162,11 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 });
 
+/** What is pressed and lower than 24 px, but for links that stand in a sentence. */
+const SMALL = `[...document.querySelectorAll('nav a, summary, select, button, input')]
+  .map((one) => (one.type === 'checkbox' ? one.closest('label') : one))
+  .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 24)
+  .map((one) => one.outerHTML)`;
 const SECTIONS = [
   ...['The answer', 'Plans, a line each', 'The sum', 'Hour by hour', 'Air and alerts'],
   ...['What could be different', 'Cautions', 'Assumptions', 'Method'],

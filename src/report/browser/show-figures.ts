@@ -1,3 +1,4 @@
+import { withMinus } from '../../units/minus-sign.ts';
 import { spanId, type TriedFigure } from '../page/try-figures.ts';
 import { tryStrip } from '../page/try-strip.ts';
 
@@ -14,17 +15,18 @@ export function showFigures(name: string, whole: boolean, figures: readonly Trie
 function rowOf(figure: TriedFigure): HTMLElement {
   const { name, unit, before, after, change, look } = figure;
   const row = element('tr');
-  const head = element('th', name);
+  const head = element('th', `${name} `);
   head.setAttribute('scope', 'row');
+  const unitPart = element('span', `[${unit}]`);
+  unitPart.className = 'unit';
+  head.append(unitPart);
   head.insertAdjacentHTML('beforeend', tryStrip(figure).markup);
-  const changed = element('td', change);
+  const changed = element('td', withMinus(change));
   if (look !== 'same') changed.append(element('span', look === 'worse' ? ' ▴' : ' ▾'));
   changed.className = look;
-  const unitCell = element('td', unit);
-  unitCell.className = 'word';
   const tried = element('td');
   tried.append(element('b', after));
-  row.append(head, element('td', before), tried, changed, unitCell);
+  row.append(head, element('td', before), tried, changed);
   return row;
 }
 

@@ -66,6 +66,7 @@ const ABOVE = 4; // px
 
 const CONFIG = {
   font: 'system-ui, sans-serif',
+  numberFormat: '.6~f', // no commas among thousands, as in the text
   view: { stroke: null },
   title: { fontSize: 13, lineHeight: 16 },
   axis: {

@@ -1,3 +1,4 @@
+import { withMinus } from '../../units/minus-sign.ts';
 import type { WordBox } from './around-words.ts';
 import { axisWithRoom } from './axis-with-room.ts';
 import type { DoubtData } from './doubt-chart.ts';
@@ -51,15 +52,23 @@ export function doubtRows(inputs: DoubtData['inputs'], asIs: number, width: numb
   const most = Math.floor(((narrow ? 1 : 0.38) * width - 2 * MARGIN - BESIDE) / CHARACTER);
   const left = narrow ? MARGIN : Math.ceil(MARGIN + widthOf(Math.min(longest, most)) + BESIDE + 1);
   const plot = width - left - MARGIN;
-  const above = narrow ? NAME : 0;
-  const pitch = above + BAR + BETWEEN;
-  const names = inputs.map(({ name }, k) => ({
-    text: shortened(name, most),
-    y: k * pitch + (narrow ? (BETWEEN + NAME) / 2 : pitch / 2),
-  }));
-  const topOf = (k: number): number => k * pitch + above + BETWEEN / 2;
+  const told = inputs.map(({ name }) =>
+    narrow ? inTwoLines(name, most) : [shortened(name, most)],
+  );
+  const above = (k: number): number => (narrow ? NAME + LINE * (told[k]!.length - 1) : 0);
+  const pitch = (k: number): number => above(k) + BAR + BETWEEN;
+  const sumTo = (k: number): number => told.slice(0, k).reduce((sum, _, n) => sum + pitch(n), 0);
+  const topOf = (k: number): number => sumTo(k) + above(k) + BETWEEN / 2;
+  // A name's last line stands on its bar.
+  const names = told.flatMap((lines, k) =>
+    lines.map((text, line) => ({
+      text,
+      y: narrow ? topOf(k) - NAME / 2 - LINE * (lines.length - 1 - line) : topOf(k) + BAR / 2,
+    })),
+  );
   const halves = inputs.flatMap((input, k) => halvesOf(input, asIs, topOf(k)));
   const words = inputs.flatMap((input, k) => wordsOf(input, asIs, topOf(k) + BAR / 2, plot));
+  const height = Math.max(NAME + BAR + BETWEEN, sumTo(told.length));
   const ends = [asIs, ...inputs.flatMap(({ atLow, atHigh }) => [atLow, atHigh])];
   const domain = axisWithRoom(
     ends,
@@ -76,12 +85,24 @@ export function doubtRows(inputs: DoubtData['inputs'], asIs: number, width: numb
     ...{ left: 0, right: widthOf([...text].length), ...lineAt(y) },
   }));
   return {
-    ...{ width: plot, height: pitch * Math.max(1, inputs.length), left, namesAbove: narrow },
+    ...{ width: plot, height, left, namesAbove: narrow },
     ...{ domain, names, halves, words, boxes: narrow ? [...boxes, ...nameBoxes] : boxes },
   };
 }
 
 type Input = DoubtData['inputs'][number];
+
+/** A name in one line or two, parted before its unit or else between words; what is longer is shortened. */
+function inTwoLines(name: string, most: number): string[] {
+  const all = [...name];
+  if (all.length <= most) return [name];
+  const unit = all.lastIndexOf('[') - 1;
+  const parted = unit > 0 && unit <= most ? unit : all.slice(0, most + 1).lastIndexOf(' ');
+  const at = parted > 0 ? parted : most;
+  return [all.slice(0, at), all.slice(parted > 0 ? at + 1 : at)].map((line) =>
+    shortened(line.join(''), most),
+  );
+}
 
 function halvesOf({ atLow, atHigh }: Input, asIs: number, top: number): Half[] {
   const shared = sameSide(atLow, atHigh, asIs);
@@ -97,7 +118,8 @@ function halvesOf({ atLow, atHigh }: Input, asIs: number, top: number): Half[] {
 }
 
 function wordsOf(input: Input, asIs: number, y: number, plot: number): EndWord[] {
-  const { low, high, atLow, atHigh } = input;
+  const { atLow, atHigh } = input;
+  const [low, high] = [withMinus(input.low), withMinus(input.high)];
   if (sameSide(atLow, atHigh, asIs)) {
     const side = atLow > asIs ? 1 : -1;
     const at = side * Math.max(side * atLow, side * atHigh);

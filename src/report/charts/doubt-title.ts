@@ -1,3 +1,4 @@
+import { withMinus } from '../../units/minus-sign.ts';
 import { andList } from '../../units/word-list.ts';
 import type { DoubtData } from './doubt-chart.ts';
 
@@ -6,7 +7,10 @@ import type { DoubtData } from './doubt-chart.ts';
  *
  * @param print  a value of the figure as text
  */
-export function doubtTitle(data: DoubtData, print: (value: number) => string): string {
+export const doubtTitle = (data: DoubtData, print: (value: number) => string): string =>
+  withMinus(titleOf(data, print));
+
+function titleOf(data: DoubtData, print: (value: number) => string): string {
   const { figure, unit, asIs, inputs } = data;
   const [first] = inputs;
   const now = `${print(asIs)} ${unit}`;
@@ -20,7 +24,7 @@ export function doubtTitle(data: DoubtData, print: (value: number) => string): s
   const most = inputs.length > 1 ? ' most' : '';
   const moved =
     alike.length === 1
-      ? `${first.name} moves ${figure}${most}, ${range}`
+      ? `${plain(first)} moves ${figure}${most}, ${range}`
       : `${named(alike)} move ${figure}${most}, by up to ${effectOf(first)} ${unit}`;
   const turning = inputs.filter(({ atLow, atHigh }) =>
     [atLow, atHigh].some((value) => Math.sign(value) !== Math.sign(asIs)),
@@ -37,4 +41,7 @@ export function doubtTitle(data: DoubtData, print: (value: number) => string): s
 type Input = DoubtData['inputs'][number];
 
 const named = (list: readonly Input[]): string =>
-  list.length > 3 ? `${list.length} inputs` : andList(list.map(({ name }) => name));
+  list.length > 3 ? `${list.length} inputs` : andList(list.map(plain));
+
+/** The name of an input without its unit, which stands at its bar. */
+const plain = ({ name }: Input): string => name.replace(/ \[[^[\]]*\]$/, '');

@@ -1,4 +1,5 @@
-import { figureText } from '../../units/figure-text.ts';
+import { signedText } from '../../units/figure-text.ts';
+import { withMinus } from '../../units/minus-sign.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
 import { HUES } from './palette.ts';
@@ -33,11 +34,14 @@ export function drawsChart({ plan, baseline, figures }: DrawsData, width: number
   const told = figures.map((figure) => `${figure.better} in ${share(figure)}`);
   const title = `Of ${count} draws, ${plan} ${told.slice(0, -1).join(', ')} and ${told.at(-1)} against ${baseline}`;
   const plot = width - 2 * MARGIN;
-  const rows = figures.map((figure, k) => rowOf(figure, k, plot));
+  // Where one line has no room for name and figures, all rows have two.
+  const lines = figures.some((figure) => wordsOf(figure).length > plot / CHARACTER) ? 2 : 1;
+  const pitch = LINE * lines + DOTS + SCALE;
+  const rows = figures.map((figure, k) => rowOf(figure, { top: k * pitch, lines, plot }));
   const pixels = (field: string) => ({ field, type: 'quantitative', scale: null, axis: null });
   const across = { x: pixels('x'), y: pixels('y') };
   const frame = chartFrame({
-    ...{ width: plot, height: ROW * figures.length, description: title },
+    ...{ width: plot, height: pitch * figures.length, description: title },
     layer: [
       {
         data: { values: rows.map(({ bar }) => bar) },
@@ -65,6 +69,13 @@ export function drawsChart({ plan, baseline, figures }: DrawsData, width: number
         mark: { type: 'text', align: 'left' },
         encoding: { ...across, text: { field: 'text', type: 'nominal' } },
       },
+      ...(['left', 'right'] as const).map((align) => ({
+        data: {
+          values: rows.flatMap(({ ends }) => ends.filter((end) => end.align === align)),
+        },
+        mark: { type: 'text', align, opacity: 0.8 },
+        encoding: { ...across, text: { field: 'text', type: 'nominal' } },
+      })),
     ],
   });
   return {
@@ -97,13 +108,22 @@ export function drawsChart({ plan, baseline, figures }: DrawsData, width: number
   };
 }
 
+interface RowSpace {
+  /** Upper edge of the row. [px] */
+  readonly top: number;
+  /** Lines that its words take. */
+  readonly lines: 1 | 2;
+  /** Width of the picture. [px] */
+  readonly plot: number;
+}
+
 /** Places of one row's marks. [px] */
-function rowOf(figure: DrawnFigure, k: number, plot: number) {
+function rowOf(figure: DrawnFigure, { top, lines, plot }: RowSpace) {
   const { changes, p10, p90 } = figure;
   const low = Math.min(0, ...changes);
   const high = Math.max(0, ...changes);
   const x = (value: number) => round(((value - low) / (high - low || 1)) * plot);
-  const y = k * ROW + ROW - DOTS / 2 - 4;
+  const y = top + LINE * lines + DOTS / 2 + 4;
   const heaps = new Map<number, number>();
   const dots = changes
     .toSorted((a, b) => a - b)
@@ -120,28 +140,43 @@ function rowOf(figure: DrawnFigure, k: number, plot: number) {
     dots,
     bar: { x: x(p10), to: Math.max(x(p90), x(p10) + 1), y },
     zero: { x: x(0), y: y - DOTS / 2 - 3, to: y + DOTS / 2 + 3 },
-    words: [{ x: 0, y: k * ROW + 9, text: shortened(wordsOf(figure), plot / 5.6) }],
+    words: (lines === 1 ? [wordsOf(figure)] : [`${figure.name}:`, figuresOf(figure)]).map(
+      (text, line) => ({ x: 0, y: top + LINE * line + 9, text: shortened(text, plot / CHARACTER) }),
+    ),
+    ends: scaleOf(figure, [low, high]).map((end) => ({
+      ...{ ...end, x: x(end.value), y: y + DOTS / 2 + 12 },
+    })),
   };
 }
 
-/** "money a year: +154 GBP, +117 to +177" */
-function wordsOf(figure: DrawnFigure): string {
+/** Ends of a row's scale in figures, each written towards the middle: nothing, and the draw furthest from it. */
+function scaleOf({ unit, decimals }: DrawnFigure, [low, high]: readonly [number, number]) {
+  const at = (value: number, align: 'left' | 'right') => ({
+    ...{ value, align, text: value === 0 ? 'no change' : `${signed(value, decimals)} ${unit}` },
+  });
+  return low === high ? [at(0, 'left')] : [at(low, 'left'), at(high, 'right')];
+}
+
+/** "money a year: +154 GBP (+117 to +177)" */
+const wordsOf = (figure: DrawnFigure): string => `${figure.name}: ${figuresOf(figure)}`;
+
+function figuresOf(figure: DrawnFigure): string {
   const [low, middle, high] = endsOf(figure);
-  return `${figure.name}: ${middle} ${figure.unit} (${low} to ${high})`;
+  return `${middle} ${figure.unit} (${low} to ${high})`;
 }
 
 function endsOf({ p10, median, p90, decimals }: DrawnFigure): [string, string, string] {
-  const signed = (value: number) => {
-    const text = figureText(value, decimals);
-    return Number(text) > 0 ? `+${text}` : text;
-  };
-  return [signed(p10), signed(median), signed(p90)];
+  return [signed(p10, decimals), signed(median, decimals), signed(p90, decimals)];
 }
+
+const signed = (value: number, decimals: number): string => withMinus(signedText(value, decimals));
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-/** Height of a row, and of its dots. [px] */
-const ROW = 84;
+/** Heights of a line of words, of the dots, and of the scale below them with what is left free. [px] */
+const LINE = 15;
 const DOTS = 52;
+const SCALE = 30;
+const CHARACTER = 6.4; // px, at 11 px
 /** Room for half a dot. [px] */
 const MARGIN = 5;

@@ -69,7 +69,7 @@ export function endLabels(
 /** Room that names right of a plot need, at most so much of the picture. [px] */
 export function roomForNames(names: readonly string[], width: number): number {
   const longest = Math.max(0, ...names.map((name) => [...name].length));
-  return Math.round(Math.min(TIE + 4 + CHARACTER * longest, 0.42 * width));
+  return Math.round(Math.min(TIE + 4 + CHARACTER * longest, 0.44 * width));
 }
 
 const LINE = 13; // px

@@ -14,12 +14,17 @@ export interface LabelPlace {
 /**
  * A place for the word of every mark, as near to it as there is room: over no other mark, over no
  * other word, inside the picture. Marks from top to bottom choose first. Where there is room nowhere
- * the word stands over others beside its mark, inside the picture if that can be.
+ * the word stands over others beside its mark, inside the picture if that can be. Lines are kept clear
+ * where there is room elsewhere.
+ *
+ * @param lines  places that lines go through, each from one to the next [px]
  */
 export function placeLabels(
   marks: readonly Mark[],
   [width, height]: readonly [number, number],
+  lines: readonly (readonly Pick<Mark, 'x' | 'y'>[])[] = [],
 ): LabelPlace[] {
+  const drawn = lines.flatMap(alongLine);
   const taken: Box[] = marks.map(({ x, y }) => ({
     x: x - DOT,
     y: y - DOT,
@@ -35,8 +40,9 @@ export function placeLabels(
     const inside = boxes.filter(
       (box) => box.x >= 0 && box.x + box.w <= width && box.y >= 0 && box.y + box.h <= height,
     );
-    const free = inside.find((box) => !taken.some((other) => overlap(box, other)));
-    const box = free ?? inside[0] ?? boxes[0]!;
+    const free = inside.filter((box) => !taken.some((other) => overlap(box, other)));
+    const clear = free.slice(0, NEAR).find((box) => !drawn.some((other) => overlap(box, other)));
+    const box = clear ?? free[0] ?? inside[0] ?? boxes[0]!;
     taken.push(box);
     places[k] = { x: box.x, y: box.y + LINE / 2 };
   }
@@ -63,6 +69,19 @@ function candidates({ x, y }: Mark, w: number): Box[] {
   });
 }
 
+/** Small boxes along a line. */
+function alongLine(line: readonly Pick<Mark, 'x' | 'y'>[]): Box[] {
+  return line.slice(1).flatMap((to, k) => {
+    const from = line[k]!;
+    const pieces = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / PIECE));
+    return Array.from({ length: pieces + 1 }, (_, n) => ({
+      x: from.x + ((to.x - from.x) * n) / pieces - 1,
+      y: from.y + ((to.y - from.y) * n) / pieces - 1,
+      ...{ w: 2, h: 2 },
+    }));
+  });
+}
+
 const overlap = (a: Box, b: Box): boolean =>
   a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
 
@@ -70,4 +89,7 @@ const DOT = 6; // px
 const LINE = 13; // px
 const STEP = 7; // px
 const RISES = 24;
-const CHARACTER = 6.2; // px, at 11 px
+const PIECE = 4; // px
+/** Free places that are looked at for one off the lines, the nearest. */
+const NEAR = 8;
+const CHARACTER = 6.5; // px, at 11 px

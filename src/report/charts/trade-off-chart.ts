@@ -43,7 +43,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   const { currency, plans, curves = [] } = data;
   const title = curves.length === 0 ? titleOf(data) : `Of the plans, ${titleOf(data)}`;
   const settings = curves.flatMap(({ points }) => points);
-  const height = isNarrow(width) ? 340 : 360;
+  const height = isNarrow(width) ? 340 : 400;
   // Ends of the axes and size of the plot are fixed here, so that words can be placed beside marks.
   const across = axisOf([...plans, ...settings].map(({ money }) => money));
   const up = axisOf([...plans, ...settings].map(({ hours }) => hours));
@@ -61,7 +61,10 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
     y: py(hours),
     text: shortened(name, plot[0] / 2 / 6.2),
   }));
-  const places = placeLabels(marks, plot);
+  const way = (points: readonly BargainPoint[]) =>
+    points.map(({ money, hours }) => ({ x: px(money), y: py(hours) }));
+  const lines = [data.front ?? [], ...curves.map(({ points }) => points)].map(way);
+  const places = placeLabels(marks, plot, lines);
   const values = [...plans, ...ends].map(({ money, hours }, series) => {
     const { x, y, text } = marks[series]!;
     const place = places[series]!;
@@ -72,7 +75,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
       lift: round(place.y),
       // A thin line leads to words that stand further off; its end is a place on the axes.
       tied: Math.abs(place.y - y) >= 1,
-      toMoney: moneyAt(rightward ? place.x - 2 : place.x + 6.2 * [...text].length + 2),
+      toMoney: moneyAt(rightward ? place.x - 2 : place.x + 6.5 * [...text].length + 2),
       toHours: hoursAt(place.y),
     };
   });

@@ -17,7 +17,9 @@ import { turningPoints } from './turning-points.ts';
 export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const { purchase } = study;
-  const told = purchase?.decision.sentences ?? null;
+  // Where an input turns it round is drawn beside the answer.
+  const drawn = purchase?.decision.turns ?? [];
+  const told = purchase?.decision.sentences.filter((each) => !drawn.includes(each)) ?? null;
   const [question] = study.asked.questions;
   const [lead = '', ...reasons] =
     told ??

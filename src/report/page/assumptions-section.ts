@@ -1,9 +1,11 @@
 import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
+import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
 import { figureTable } from './figure-table.ts';
 import { html } from './html.ts';
-import { details, type Section } from './section.ts';
+import { details, list, type Section } from './section.ts';
 
 /**
  * Every value that nobody gave, of doing nothing and of what is asked about, with its source: those that
@@ -57,24 +59,37 @@ function distinct(baseline: Option, plan: Option) {
 }
 
 function bands({ prepared }: Option) {
-  const edge = (value: number) => (Number.isFinite(value) ? figureText(value) : '');
+  const rooms = prepared.home.rooms.map(({ name }) => name);
+  const told = ([what, unit]: readonly ['temperature' | 'humidity', string]) =>
+    bandGroups(
+      rooms,
+      prepared.bands.map((band) => band[what]),
+    ).map(
+      ({ band, of }) =>
+        html`<b>${capital(what)} ${rangeWords(band)} ${unit}</b>, ${of.length === rooms.length && of.length > 1 ? 'all rooms' : andList(of)} (${band.reason})`,
+    );
   return html`
 <h3>What counts as fine</h3>
-${figureTable({
-  caption: 'Bands of the rooms',
-  heads: ['room', 'temperature from [°C]', 'to', 'why', 'humidity from [%]', 'to', 'why'],
-  words: [3, 6],
-  rows: prepared.home.rooms.map(({ name }, k) => {
-    const { temperature, humidity } = prepared.bands[k]!;
-    return [
-      name,
-      edge(temperature.low),
-      edge(temperature.high),
-      temperature.reason,
-      edge(humidity.low),
-      edge(humidity.high),
-      humidity.reason,
-    ];
-  }),
-})}`;
+${list([...told(['temperature', '°C']), ...told(['humidity', '%'])])}`;
+}
+
+type Band = Option['prepared']['bands'][number]['temperature'];
+
+/** Rooms with the same band for the same reason, in the order of the first of them. */
+function bandGroups(rooms: readonly string[], bands: readonly Band[]) {
+  const groups = new Map<string, { readonly band: Band; readonly of: string[] }>();
+  bands.forEach((band, k) => {
+    const key = JSON.stringify([`${band.low}`, `${band.high}`, band.reason]);
+    const group = groups.get(key) ?? { band, of: [] };
+    group.of.push(rooms[k]!);
+    groups.set(key, group);
+  });
+  return [...groups.values()];
+}
+
+/** "18 to 26", "up to 26", "18 or more", or "of any height" where neither end is. */
+function rangeWords({ low, high }: Band): string {
+  const [from, to] = [low, high].map((edge) => (Number.isFinite(edge) ? `${edge}` : ''));
+  if (from === '') return to === '' ? 'of any height' : `up to ${to}`;
+  return to === '' ? `from ${from}` : `${from} to ${to}`;
 }

@@ -3,7 +3,8 @@ import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { DrawnPlan, PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
 import type { PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
-import { figureText } from '../../units/figure-text.ts';
+import { figureText, signedText } from '../../units/figure-text.ts';
+import { withMinus } from '../../units/minus-sign.ts';
 import { type Html, html } from './html.ts';
 import { strip } from './strip.ts';
 
@@ -62,10 +63,7 @@ function changeWords({ median, p10, p90 }: Spread, decimals: number): string {
   return low === high ? `change ${middle}` : `change ${middle} (${low} to ${high})`;
 }
 
-function signed(value: number, decimals: number): string {
-  const text = figureText(value, decimals);
-  return Number(text) > 0 ? `+${text}` : text;
-}
+const signed = (value: number, decimals: number): string => withMinus(signedText(value, decimals));
 
 function felt(study: ReportStudy): BeforeAfter[] {
   const { purchase, lines, options } = study;

@@ -18,13 +18,11 @@ export function cautionsSection({ study, weather }: ReportInput): Section {
 <div class="columns">${cautionGroups(options.map(({ measures }) => measures)).map(
       ({ plans, texts }) =>
         html`<div><h3>${plans === null ? 'All plans' : plans.join(', ')}</h3>${list(texts)}</div>`,
-    )}</div>
-<div class="columns">${told.map(({ name, measures }) => {
-      const remarks = remarksOf(measures).filter((text) => !ofWeather.includes(text));
-      return remarks.length === 0
-        ? null
-        : html`<div><h3>Remarks on ${name}</h3>${list(remarks)}</div>`;
-    })}</div>
+    )}
+${told.map(({ name, measures }) => {
+  const remarks = remarksOf(measures).filter((text) => !ofWeather.includes(text));
+  return remarks.length === 0 ? null : html`<div><h3>Remarks on ${name}</h3>${list(remarks)}</div>`;
+})}</div>
 ${ofWeather.length === 0 ? null : html`<h3>Remarks on the weather</h3>${list(ofWeather)}`}`,
   };
 }

@@ -2,6 +2,7 @@ import type { DoubtfulInput } from '../../studies/doubts/doubtful-inputs.ts';
 import type { PlanStudy } from '../../studies/plan-study.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { withMinus } from '../../units/minus-sign.ts';
 import { type Html, html } from './html.ts';
 import { inputInWords } from './input-in-words.ts';
 import { pathInWords } from './path-in-words.ts';
@@ -88,7 +89,8 @@ function findFirst({ about, doubt, draws }: PlanStudy): Html | null {
   return html`<h3>Worth finding out first</h3>
 <ol>${most.map(({ path, value, low, high, at_low, at_high }) => {
     const { name, unit } = inputInWords(path, about.option.raw);
-    return html`<li><b>${name}</b>: taken as ${figureText(value)}; between ${figureText(low)} and ${figureText(high)}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year${followed(draws, path)}.</li>`;
+    const [taken, from, to] = [value, low, high].map((each) => withMinus(figureText(each)));
+    return html`<li><b>${name}</b>: taken as ${taken!}; between ${from!} and ${to!}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year${followed(draws, path)}.</li>`;
   })}</ol>`;
 }
 

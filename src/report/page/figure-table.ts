@@ -1,3 +1,4 @@
+import { withMinus } from '../../units/minus-sign.ts';
 import { type Html, type HtmlPart, html } from './html.ts';
 
 /** A table of figures with a name at the head of each row. */
@@ -30,14 +31,15 @@ export function figureTable({
   const kind = (k: number, text: HtmlPart) =>
     (k === 0 || words.includes(k) ? 'word' : 'figure') + (isLong(text) ? ' long' : '');
   return html`<div class="wide" role="region" aria-label="${caption}" tabindex="0">
-<table${named === undefined ? null : html` class="${named}"`}><caption>${caption}</caption>
+<table${named === undefined ? null : html` class="${named}"`}><caption><span>${caption}</span></caption>
 <thead><tr>${heads.map((head, k) => html`<th scope="col" class="${kind(k, head)}">${head}</th>`)}</tr></thead>
 <tbody>${rows.map(
     (
       [name = '', ...cells],
       k,
     ) => html`<tr${k === marked ? html` class="marked"` : null}><th scope="row">${name}</th>${cells.map(
-      (cell, n) => html`<td class="${kind(n + 1, cell)}">${cell}</td>`,
+      (cell, n) =>
+        html`<td class="${kind(n + 1, cell)}">${typeof cell === 'string' ? withMinus(cell) : cell}</td>`,
     )}</tr>
 `,
   )}</tbody></table></div>`;

@@ -40,8 +40,10 @@ interface Known {
 const known = (ends: string, name: string, unit = ''): Known => ({ ends, name, unit });
 
 const KNOWN: readonly Known[] = [
-  known('humidity, bias', 'humidity sensor reads off by', 'points'),
-  known('temperature, bias', 'temperature sensor reads off by', 'K'),
+  known('humidity, bias', 'error of the humidity sensors', 'points'),
+  known('temperature, bias', 'error of the temperature sensors', 'K'),
+  known('sensors, humidity, every', 'time between readings of humidity', 'min'),
+  known('sensors, temperature, every', 'time between readings of temperature', 'min'),
   known('leakage, ach50', 'draughts, by a blower door', 'air changes/h at 50 Pa'),
   known('leakage, air changes', 'draughts', 'air changes/h'),
   known('background vents', 'trickle vents and air bricks', 'mm²'),

@@ -7,7 +7,7 @@ import { details, type Section } from './section.ts';
 
 /** How the figures come about, how well their sums close, and everything needed to make them again. */
 export function methodSection(input: ReportInput): Section {
-  const { study, text, version, date, weather } = input;
+  const { study, text, weather } = input;
   const { prepared, measures } = study.options[0]!;
   return {
     id: 'method',
@@ -17,11 +17,14 @@ export function methodSection(input: ReportInput): Section {
 <p>Heat flows by temperature differences and with the air, through walls by chains of resistances and capacities; air leaks by wind and by warmth rising, and passes open windows and doors by published formulas. Water vapour goes with the same air; a part of it goes into walls and fabrics and comes back. The coldest spot of a room lies as far below the room's temperature as its factor says; mould there grows and dies back by the VTT index. Heating gives what thermostats ask for and emitters can give.</p>
 <p>Plans differ in nothing but what they change: same weather, same people, same luck. Energy is priced by the meter's hours; what is bought is spread over its life as an annuity. Proposals and break-evens are runs of the same home, except where only a price changes. What it cannot see: draughts within a room, cold corners other than the one its factor stands for, leaks, ground water, rain on walls, and what people do when they feel cold.</p></div>
 ${balances(study.options.map((option) => option.measures))}
-<p>${study.runs} runs of ${Math.round(measures.period.hours / 24)} days, from ${measures.period.from} to ${measures.period.to}. Weather: ${weather.title}. Made with roombalance ${version} on ${date}.</p>
+<p>${study.runs} runs of ${Math.round(measures.period.hours / 24)} days, from ${instant(measures.period.from)} to ${instant(measures.period.to)} UTC. Weather: ${weather.title}.</p>
 ${details('Handbook cross-check', handbookCrossCheck(input))}
 ${details('The scenario file', html`<pre tabindex="0" aria-label="Text of the scenario file"><code>${text.replaceAll('\r\n', '\n')}</code></pre>`)}`,
   };
 }
+
+/** "2023-01-01 00:00" of an instant as the measures write it. */
+const instant = (iso: string): string => iso.slice(0, 16).replace('T', ' ');
 
 /** Residuals are relative to what passed through. */
 function balances(plans: readonly PlanMeasures[]): Html {

@@ -1,6 +1,7 @@
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
+import { withMinus } from '../../units/minus-sign.ts';
 import { bargainWords } from './bargain-words.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -20,27 +21,28 @@ export function plansSection({ study }: ReportInput, pictures: Html, knobs: Html
     title: 'Plans, a line each',
     body: html`
 ${askedMarkup(study)}
+${key(lines[0]!)}
 ${figureTable({
   caption: `Each plan against ${lines[0]!.figures.plan}, which comes first; then the cheapest`,
   heads: [
     'plan',
-    ...columns.map(({ head, under }) => html`${head}<br><small>${under}</small>`),
     'in a word',
+    ...columns.map(({ head, under }) => html`${head}<br><small>${under}</small>`),
   ],
   rows: lines.map((line) => [
     nameOf(options, line),
-    ...columns.map((column) => cell(column, line, lines[0]!)),
     line.verdict === '' ? 'where things stand' : line.verdict,
+    ...columns.map((column) => cell(column, line, lines[0]!)),
   ]),
-  words: [columns.length + 1],
+  words: [1],
   marked: lines.findIndex(({ figures }) => figures.plan === about),
   named: 'plans',
 })}
+${descriptions(lines)}
 <div class="pair"><div>
 ${pictures}
 </div><div>
-${descriptions(lines)}
-<p class="note">Upright stroke: ${lines[0]!.figures.plan}. Disc: the plan; square and <b class="worse">▴</b>: clearly worse; <b class="better">▾</b>: clearly better. <b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
+<p class="note"><b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
 ${bargainWords(study)}
 ${safetyNote(study.purchase)}
 </div></div>
@@ -58,6 +60,10 @@ function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
   const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
   return html`<div class="asked">${caveat === '' ? null : html`<p>${caveat}</p>`}${list([...told, ...beyond])}</div>`;
 }
+
+/** What the marks of the table stand for. */
+const key = ({ figures }: PlanLine): Html =>
+  html`<p class="key"><span class="ring"></span> ${figures.plan}; <span class="disc"></span> the plan, <b class="better">▾</b> where it is clearly better; <span class="square"></span> <b class="worse">▴</b> where it is clearly worse</p>`;
 
 /** What the plans are, where the table has no room for it. */
 const descriptions = (lines: readonly PlanLine[]): Html =>
@@ -77,7 +83,7 @@ function cell(column: PlanColumn, line: PlanLine, baseline: PlanLine): Html {
     ...{ from: column.from, to: column.to, look },
     ...{ baseline: column.of(baseline), plan: column.of(line) },
   };
-  return html`<span class="${look}">${column.print(line, line === baseline)}${
+  return html`<span class="${look}">${withMinus(column.print(line, line === baseline))}${
     mark === null
       ? null
       : html`<span aria-hidden="true">${mark}</span><span class="heard"> (${look})</span>`

@@ -19,7 +19,7 @@ h1 { font-size: 1.1rem; line-height: 1.3; margin: 0; color: var(--link); flex: 1
 h2 { font-size: 1.6rem; line-height: 1.2; margin: 0 0 .75rem; }
 h3 { font-size: 1.1rem; line-height: 1.3; margin: 1.4rem 0 .4rem; }
 section { margin: 2.25rem 0 0; padding: 1.5rem 0 0; border-top: 1px solid var(--line); }
-#answer { border-top: 0; margin-top: 0; padding-top: 1rem; }
+#answer, main > section:first-child { border-top: 0; margin-top: 0; padding-top: 1rem; }
 #answer > h2, .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 p, ul, ol { margin: .55rem 0; max-width: 46rem; }
 li { margin: .2rem 0; }
@@ -30,14 +30,17 @@ small { font-size: .85em; }
 .invented { color: var(--mark); font-weight: 700; }
 .skip { position: absolute; left: -99rem; }
 .skip:focus { position: static; }
-nav ul { list-style: none; margin: .4rem 0 0; padding: 0; display: flex; flex-wrap: wrap; gap: .1rem 1.2rem; max-width: none; font-size: .93rem; }
+nav ul { list-style: none; margin: .3rem 0 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 1.2rem; max-width: none; font-size: .93rem; }
+nav a { display: inline-block; padding: .15rem 0; }
 :focus-visible { outline: 3px solid var(--link); outline-offset: 2px; }
 .hero { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 1fr); gap: 3rem; }
 .pair, .grid { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 1.5rem 3rem; align-items: start; }
 .columns { columns: 2; column-gap: 3rem; }
 .columns > ul, .columns > div > ul { margin-top: 0; }
-.columns > *, .columns li { break-inside: avoid; }
-.columns > ul { break-inside: auto; }
+.columns > p, .columns li { break-inside: avoid; }
+.columns h3 { break-after: avoid; }
+.columns > p, .columns > :first-child, .columns > div > :first-child { margin-top: 0; }
+.columns > div { padding-bottom: 1.2rem; }
 .beside h3:first-child { margin-top: 0; }
 .lead { font-size: 1.85rem; line-height: 1.2; font-weight: 700; margin: 0 0 1rem; max-width: none; text-wrap: balance; }
 .figures { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 1.5rem; margin: 1.25rem 0 .25rem; }
@@ -46,12 +49,13 @@ nav ul { list-style: none; margin: .4rem 0 0; padding: 0; display: flex; flex-wr
 .figures dd { margin: 0; }
 .figures dd b { font-size: 2.1rem; line-height: 1.1; letter-spacing: -.02em; }
 .figures .was { font-size: 1.35rem; color: var(--soft); }
-.figures .unit { color: var(--soft); font-size: .9rem; white-space: nowrap; }
+.figures .unit { display: block; color: var(--soft); font-size: .9rem; line-height: 1.35; }
 .figures small { display: block; margin-top: .15rem; line-height: 1.35; }
 .key { font-size: .85rem; color: var(--soft); }
-.key span { display: inline-block; }
+.key span { display: inline-block; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 .key .ring { width: 2px; height: .9em; background: var(--soft); vertical-align: -.1em; margin: 0 .2em; }
 .key .disc { width: .6em; height: .6em; border-radius: 50%; background: var(--better); margin-left: .5em; }
+.key .square { width: .55em; height: .55em; background: var(--worse); margin-left: .5em; }
 .key .reach { width: 1.4em; height: .45em; background: var(--soft); opacity: .4; vertical-align: .1em; margin-left: .3em; }
 .better { color: var(--better); }
 .worse { color: var(--worse); }
@@ -84,11 +88,12 @@ td .better, td .worse { font-weight: 700; }
 .sure .frame { fill: none; stroke: var(--soft); }
 .sure .stated { fill: var(--better); }
 .ends { display: flex; justify-content: space-between; margin: 0 0 .5rem; font-size: .9rem; }
-.asked ul { columns: 2; column-gap: 3rem; max-width: none; padding-left: 1.1rem; }
+.asked ul { columns: 2; column-gap: 3rem; max-width: none; list-style: none; padding: 0; }
 .asked li { break-inside: avoid; margin: 0 0 .5rem; }
-.wide { position: relative; overflow-x: auto; margin: 1rem 0; }
+.wide { position: relative; container-type: inline-size; overflow-x: auto; margin: 1rem 0; }
 table { border-collapse: collapse; font-size: .9rem; line-height: 1.35; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
 caption { text-align: left; color: var(--soft); padding: 0 0 .4rem; }
+caption span { position: sticky; left: 0; display: inline-block; max-width: 100cqi; }
 th, td { padding: .35rem .6rem; border-bottom: 1px solid var(--line); vertical-align: top; text-align: right; }
 thead th { vertical-align: bottom; border-bottom: 2px solid var(--ink); font-weight: 600; min-width: 4rem; }
 thead small { font-weight: 400; display: inline-block; line-height: 1.2; }
@@ -99,6 +104,7 @@ tbody th { font-weight: 400; min-width: 12rem; max-width: 24rem; position: stick
 .plans th, .plans td { text-align: left; padding: .35rem .35rem; }
 .plans tbody th small { display: block; line-height: 1.25; }
 .plans td small { display: block; line-height: 1.15; }
+.plans td > span { white-space: nowrap; }
 .plans thead th { min-width: 3.9rem; }
 .plans td.word { min-width: 6.5rem; }
 .marked th, .marked td { background: var(--raised) !important; }
@@ -107,10 +113,11 @@ tbody th { font-weight: 400; min-width: 12rem; max-width: 24rem; position: stick
 code { font: .85em/1.4 ui-monospace, monospace; }
 pre { overflow: auto; max-height: 30rem; background: var(--raised); padding: .75rem; overflow-wrap: normal; }
 details { margin: .5rem 0; }
-summary { cursor: pointer; color: var(--link); }
+summary { cursor: pointer; color: var(--link); padding: .15rem 0; }
 details .wide { max-height: 24rem; overflow: auto; }
 .picture { margin: 0; padding: 0; max-width: 36rem; }
 .picture h3 { margin: 0 0 .4rem; min-height: 2.6em; }
+.picture h3::first-letter { text-transform: uppercase; }
 .drawing { position: relative; touch-action: pan-y; }
 .drawing svg { display: block; max-width: 100%; height: auto; }
 .narrow-only, .only-narrow { display: none; }
@@ -123,7 +130,7 @@ details .wide { max-height: 24rem; overflow: auto; }
 .choices label { display: block; font-size: .8rem; color: var(--soft); }
 .choices fieldset { border: 0; margin: .15rem 0; padding: 0; }
 .choices legend { padding: 0; font-size: .8rem; color: var(--soft); }
-.choices fieldset label { display: inline-block; color: var(--ink); font-size: .9rem; margin-right: .8rem; }
+.choices fieldset label { display: inline-block; color: var(--ink); font-size: .9rem; margin-right: .8rem; padding: .15rem 0; }
 .choices .told { font-size: .8rem; color: var(--soft); min-height: 1.3em; }
 select { font: inherit; max-width: 100%; padding: .3rem; color: var(--ink); background: var(--paper); border: 1px solid var(--soft); border-radius: 3px; }
 [hidden] { display: none !important; }
@@ -132,10 +139,14 @@ select { font: inherit; max-width: 100%; padding: .3rem; color: var(--ink); back
 .panel h3 { margin-top: 0; }
 .knob { display: grid; grid-template-columns: minmax(45%, 1fr) auto; gap: 0 1rem; }
 .knob output { font-weight: 700; font-variant-numeric: tabular-nums; text-align: right; }
-.knob input { grid-column: 1 / -1; width: 100%; accent-color: var(--mark); }
+.knob input { grid-column: 1 / -1; width: 100%; min-height: 1.75rem; margin: 0; accent-color: var(--mark); }
+input[type="checkbox"] { width: 1.1em; height: 1.1em; vertical-align: -.15em; accent-color: var(--link); }
 .try input[type="checkbox"] { accent-color: var(--mark); }
+.panel label { display: inline-block; padding: .15rem 0; }
 .try table { width: 100%; }
 .try td, .try tbody th { padding: .2rem .5rem; min-width: 0; }
+.try tbody th { max-width: none; }
+.try .unit { color: var(--soft); white-space: nowrap; }
 .try.stale #try-figures td:nth-of-type(2), .try.stale #try-figures td:nth-of-type(3) { opacity: .75; font-style: italic; }
 .try.stale #try-figures caption::after { content: ' (older figures, the new ones are on their way)'; }
 #try-told { min-height: 1.5em; }
@@ -159,10 +170,11 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .lead { font-size: 1.5rem; }
   .figures { grid-template-columns: minmax(0, 1fr); gap: 1rem; }
   .figures dt { min-height: 0; }
+  .figures .unit { display: inline; }
   tbody th { min-width: 7rem; max-width: 9.5rem; }
   tbody th small, tbody th br { display: none !important; }
   .plans td .strip { display: none; }
-  .plans td:nth-of-type(1) .strip { display: block; }
+  .plans td:nth-of-type(2) .strip { display: block; }
   .only-narrow { display: block; }
   .choices { position: static; }
 }
@@ -177,6 +189,9 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .lead { font-size: 1.7rem; }
   .figures dd b { font-size: 1.6rem; }
   h2, h3, caption { break-after: avoid; }
+  /* A heading is printed where there is room for some of what it heads, too. */
+  h2 { break-inside: avoid; }
+  h2::after { content: ''; display: block; height: 40mm; margin-bottom: -40mm; }
   figure, tr, li, .lead, .figures, .turns li { break-inside: avoid; }
   .wide-only { display: none; }
   .narrow-only, .only-narrow { display: block; }

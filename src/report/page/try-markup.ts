@@ -2,6 +2,7 @@ import type { LivingReport } from '../../living/living-report.ts';
 import type { LivingFigures } from '../../living/messages.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { withMinus } from '../../units/minus-sign.ts';
 import { type Html, html } from './html.ts';
 import { spanId, type TriedFigure, triedFigures } from './try-figures.ts';
 import { tryStrip } from './try-strip.ts';
@@ -44,7 +45,7 @@ ${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
 </form>
 <div>
 <p class="told" id="try-told" role="status"></p>
-<div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption><thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th><th scope="col" class="word">unit</th></tr></thead><tbody>${rows(triedFigures(asItIs, asItIs, currency, true))}</tbody></table></div>
+<div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption><thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th></tr></thead><tbody>${rows(triedFigures(asItIs, asItIs, currency, true))}</tbody></table></div>
 <div class="pair">${spans.map((name) => html`<table id="${spanId(name)}"><caption>${name}</caption><tbody>${rows(triedFigures(asItIs, asItIs, currency, false).map(unknown))}</tbody></table>`)}</div>
 <p class="note"><b>${room}</b>, daily means: the coldest surface [%], with the line of 80 % above which mould can grow, and the temperature [°C]. Dashed: as it is; solid: tried.</p>
 <div id="try-lines">${[0, 1].map(() => html`<svg class="days" viewBox="0 0 576 130" aria-hidden="true"></svg>`)}</div>
@@ -56,7 +57,7 @@ ${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
 const rows = (figures: readonly TriedFigure[]): Html[] =>
   figures.map((figure) => {
     const { name, before, after, change, unit } = figure;
-    return html`<tr><th scope="row">${name}${tryStrip(figure)}</th><td>${before}</td><td><b>${after}</b></td><td>${change}</td><td class="word">${unit}</td></tr>`;
+    return html`<tr><th scope="row">${name} <span class="unit">[${unit}]</span>${tryStrip(figure)}</th><td>${before}</td><td><b>${after}</b></td><td>${withMinus(change)}</td></tr>`;
   });
 
 const unknown = (figure: TriedFigure): TriedFigure => ({

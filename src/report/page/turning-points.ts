@@ -13,14 +13,14 @@ ${details('How each was tried', list(flips.map(({ input, note }) => `${input}: $
 }
 
 function turn(flip: Flip): Html {
-  const { input, unit, today, value, low, high, tried } = flip;
+  const { input, unit, today, value, low, high, tried, becomes } = flip;
   const print = (x: number): string => figureText(x);
   const where =
     value === null
       ? tried
         ? 'nowhere'
         : 'not tried'
-      : `${value > today ? 'above' : 'below'} ${print(value)} ${unit}`;
+      : `${value > today ? 'above' : 'below'} ${print(value)} ${unit}${becomes === null ? '' : `: ${becomes}`}`;
   return html`<span class="of">${input}</span> <b class="${value === null ? 'holds' : 'turns'}">${where}${
     value === null || flip.likely ? null : ' (far off)'
   }</b>${drawn(flip)}<small><span>${print(low)}</span> <span>today ${print(today)} ${unit}</span> <span>${print(high)}</span></small>`;

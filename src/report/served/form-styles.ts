@@ -4,6 +4,7 @@ body { max-width: 62rem; }
 h1 { font-size: 1.6rem; }
 header .meta { max-width: 46rem; font-size: 1rem; color: var(--ink); }
 section { margin: 1.5rem 0 0; }
+form > section:first-of-type { border-top: 0; margin-top: 0; padding-top: 1rem; }
 .fields { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 1rem 2.5rem; align-items: start; }
 .field { min-width: 0; }
 .question { display: block; font-weight: 600; line-height: 1.35; padding: 0; }

@@ -21,6 +21,8 @@ export interface Decision {
   readonly instead: string | null;
   /** The verdict itself first, then the money at which it turns. */
   readonly sentences: readonly string[];
+  /** Those of the sentences that say at which value of an input it turns round. */
+  readonly turns: readonly string[];
 }
 
 export interface DecisionSetup
@@ -64,6 +66,7 @@ export function decision(setup: DecisionSetup): Decision {
   const turn = moneyTurn({ ...setup, weighed });
   const before = first === '' ? '' : `${first} `;
   const further = furtherEffects(weighed);
+  const turns = turned.map(flipWords);
   const { part } = planFigures(plan);
   // Of days that are no whole year, money a year and what it turns on tell nothing.
   const sentences =
@@ -75,10 +78,13 @@ export function decision(setup: DecisionSetup): Decision {
           turnWords(setup, weighed, turn),
           ...further,
           ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
-          ...turned.map(flipWords),
+          ...turns,
           ...(close && near.length === 0 ? [notSureWords(setup, verdict, apart, moved)] : []),
         ];
-  return { verdict, turn, sure, instead: better?.plan ?? null, sentences };
+  return {
+    ...{ verdict, turn, sure, instead: better?.plan ?? null, sentences },
+    turns: part === null ? turns : [],
+  };
 }
 
 /** What does as much against the main thing alone, else what goes part of the way, for less. */

@@ -88,7 +88,7 @@ test('placeLabels: no word over a mark or another word, none outside, where ther
   fc.assert(
     fc.property(fc.array(spot, { minLength: 1, maxLength: 6 }), (marks) => {
       const boxes = placeLabels(marks, [600, 300]).map(({ x, y }, k) => ({
-        ...{ left: x, right: x + 6.2 * marks[k]!.text.length, top: y - 6.5, bottom: y + 6.5 },
+        ...{ left: x, right: x + 6.5 * marks[k]!.text.length, top: y - 6.5, bottom: y + 6.5 },
       }));
       boxes.forEach((a, i) => {
         expect(a.left).toBeGreaterThanOrEqual(0);
@@ -104,6 +104,24 @@ test('placeLabels: no word over a mark or another word, none outside, where ther
       });
     }),
   );
+});
+
+test('words keep off lines where there is room elsewhere', () => {
+  const mark = { x: 100, y: 100, text: 'nineteen' };
+  const [free] = placeLabels([mark], [300, 200]);
+  expect(free).toMatchObject({ y: 100 });
+  const level = [
+    { x: 0, y: 100 },
+    { x: 300, y: 100 },
+  ];
+  const [clear] = placeLabels([mark], [300, 200], [level]);
+  expect(Math.abs(clear!.y - 100)).toBeGreaterThan(6.5);
+  // A line everywhere leaves the nearest place.
+  const rows = Array.from({ length: 41 }, (_, k) => [
+    { x: 0, y: 5 * k },
+    { x: 300, y: 5 * k },
+  ]);
+  expect(placeLabels([mark], [300, 200], rows)).toEqual([free]);
 });
 
 test('upright lines leave words out', () => {

@@ -7,6 +7,7 @@ import { calendarChart } from '../../../src/report/charts/calendar-chart.ts';
 import { coldSpotChart } from '../../../src/report/charts/cold-spot-chart.ts';
 import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
 import { doubtChart } from '../../../src/report/charts/doubt-chart.ts';
+import { drawsChart } from '../../../src/report/charts/draws-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { hoursOutside } from '../../../src/report/charts/hours-outside.ts';
 import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
@@ -346,6 +347,34 @@ describe('money over a device’s life', () => {
   });
 });
 
+describe('draws', () => {
+  const figure = (changes: number[]) => ({
+    ...{ name: 'money a year', unit: 'GBP', better: 'costs less', decimals: 0, changes },
+    ...{ p10: Math.min(...changes), median: changes[1]!, p90: Math.max(...changes) },
+  });
+  const told = (changes: number[], width: number) =>
+    JSON.stringify(
+      drawsChart({ plan: 'dry', baseline: 'now', figures: [figure(changes)] }, width).spec,
+    );
+
+  test('have the ends of their scale in figures', () => {
+    expect(told([20, 40, 160], 500)).toContain('"value":0,"align":"left","text":"no change"');
+    expect(told([20, 40, 160], 500)).toContain('"value":160,"align":"right","text":"+160 GBP"');
+    const both = told([-50, 10, 30], 500);
+    expect(both).toContain('"text":"−50 GBP"');
+    expect(both).toContain('"text":"+30 GBP"');
+    expect(both).not.toContain('"text":"no change"');
+    expect(told([0, 0, 0], 500).match(/no change/g)).toHaveLength(1);
+  });
+
+  test('are told in a line where it has room, else in two, and never cut short', () => {
+    expect(told([20, 40, 160], 500)).toContain('"money a year: +40 GBP (+20 to +160)"');
+    const narrow = told([20, 40, 160], 200);
+    expect(narrow).toContain('"money a year:"');
+    expect(narrow).toContain('"+40 GBP (+20 to +160)"');
+  });
+});
+
 describe('inputs in doubt', () => {
   const input = (name: string, atLow: number, atHigh: number) => ({
     ...{ name, low: `${name} low`, high: `${name} high`, atLow, atHigh },
@@ -356,17 +385,35 @@ describe('inputs in doubt', () => {
 
   test('the title names what moves the figure most, from what to what, and what turns its sign', () => {
     expect(doubt([a, b]).title).toBe(
-      'a moves extra money a year most, from 160 to -60 GBP; a turns its sign',
+      'a moves extra money a year most, from 160 to −60 GBP; a turns its sign',
     );
     expect(doubt([b, c]).title).toBe(
       'b moves extra money a year most, from 20.0 to 70.0 GBP; no input turns its sign',
     );
     expect(doubt([a, input('d', -60, 150), input('e', 40, -1), b], 41).title).toBe(
-      'a moves extra money a year most, from 160 to -60 GBP; a, d and e turn its sign',
+      'a moves extra money a year most, from 160 to −60 GBP; a, d and e turn its sign',
     );
     expect(doubt([a, a, a, a]).title).toBe(
       '4 inputs move extra money a year most, by up to 120 GBP; 4 inputs turn its sign',
     );
+  });
+
+  test('a name too long for a phone takes two lines, each with its own height, and ends in dots beyond', () => {
+    const texts = (name: string) => {
+      const { spec } = doubt([input(name, 20, 70), b], 40, 340);
+      return JSON.stringify(spec);
+    };
+    const long = texts('draughts, by a blower door [air changes/h at 50 Pa]');
+    expect(long).toContain('"draughts, by a blower door"');
+    expect(long).toContain('"[air changes/h at 50 Pa]"');
+    expect(texts('long '.repeat(40))).toContain('…"');
+    const height = (name: string) =>
+      (doubt([input(name, 20, 70), b], 40, 340).spec as { height: number }).height;
+    expect(height('word '.repeat(12))).toBe(height('word') + 13);
+  });
+
+  test('the title has an input without its unit, which stands at its bar', () => {
+    expect(doubt([input('error [points]', 20, 70)]).title).toMatch(/^error moves extra money/);
   });
 
   test('one input alone, none, and none that moves anything', () => {

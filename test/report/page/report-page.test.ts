@@ -152,8 +152,9 @@ describe('the page', () => {
 
   test('says with what and when it was made', () => {
     expect(textOf(all(read, 'footer')[0]!)).toContain('Made with roombalance 1.2.3 on 2030-01-02.');
-    expect(section('method')).toContain('Made with roombalance 1.2.3 on 2030-01-02.');
-    expect(section('method')).toContain(`${study.runs} runs of 10 days`);
+    expect(section('method')).toContain(
+      `${study.runs} runs of 10 days, from 2023-01-05 00:00 to 2023-01-15 00:00 UTC.`,
+    );
   });
 
   test('holds the hours for its script, with every "<" of a name broken up', () => {
@@ -247,7 +248,8 @@ describe('what a section tells', () => {
     // Of five values, a tenth of the way from the first to the last is 0.4 of that to the second.
     const [a, b, middle, d, e] = extra.toSorted((x, y) => x - y) as [number, ...number[]];
     const [low, high] = [a + 0.4 * (b! - a), e! - 0.4 * (e! - d!)];
-    const signed = (value: number) => `${value >= 0.5 ? '+' : ''}${value.toFixed(0)}`;
+    const signed = (value: number) =>
+      `${value >= 0.5 ? '+' : ''}${value.toFixed(0)}`.replace('-', '−');
     expect(cards[2]).toContain(`change ${signed(middle!)} (${signed(low)} to ${signed(high)})`);
     expect(section('answer')).toContain('where 5 draws of all that is doubtful lead.');
   });
@@ -266,7 +268,8 @@ describe('what a section tells', () => {
     const dry = study.options[1]!.measures.money.total_per_year - baseline;
     const row = rows.find(([name]) => name!.startsWith('dry'))!;
     expect(Number.parseFloat(row[money]!)).toBe(Math.round(dry));
-    expect(row.at(-1)).toBe(study.lines.find(({ figures }) => figures.plan === 'dry')!.verdict);
+    expect(heads![1]).toBe('in a word');
+    expect(row[1]).toBe(study.lines.find(({ figures }) => figures.plan === 'dry')!.verdict);
   });
 
   test('plans: what they ask is answered before the table, and nobody counts room-hours', () => {
@@ -434,6 +437,24 @@ describe('where an input turns the answer round', () => {
     expect(drawn({ value: 540 })).toContain('class="lost" d="M268.0 8H356"');
   });
 
+  test('is not said a second time beside the answer', () => {
+    const [flip] = study.purchase!.flips;
+    const turns = ['It would turn round (not needed) were the thermostat 24.1 °C instead of 21.0.'];
+    const decision = {
+      ...study.purchase!.decision,
+      ...{ sentences: ['Buy it.', 'It costs little.', ...turns], turns },
+    };
+    const turned = { ...flip!, input: 'the thermostat', unit: '°C', today: 21, value: 24.1 };
+    const flips = [{ ...turned, likely: false, tried: true, becomes: 'not needed' as const }];
+    const purchase = { ...study.purchase!, decision, flips };
+    const told = textOf(
+      readMarkup(answerSection(inputOf({ ...study, purchase }, TEXT)).body.markup),
+    );
+    expect(told).toContain('It costs little.');
+    expect(told).not.toContain('It would turn round');
+    expect(told).toContain('above 24.1 °C: not needed (far off)');
+  });
+
   test('is no list where nothing was asked', () => {
     const purchase = { ...study.purchase!, flips: [] };
     const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
@@ -465,6 +486,26 @@ test('a value that baseline and purchase assume differently stands for both, by 
   );
   expect(rows.map(([where]) => where)).toEqual([`${first!.path} (now)`, `${first!.path} (dry)`]);
   expect(rows[1]![1]).toBe('77.0 m');
+});
+
+test('what counts as fine is told once for all rooms that share it', () => {
+  const told = all(readMarkup(assumptionsSection(study).body.markup), 'li').map(textOf);
+  const humidity = told.filter((item) => item.startsWith('Humidity'));
+  expect(humidity).toHaveLength(1);
+  expect(humidity[0]).toMatch(/^Humidity 40 to 60 %, all rooms \(.+\)$/);
+  const [option] = study.options;
+  const [band, ...others] = option!.prepared.bands;
+  const open = { ...band!, humidity: { ...band!.humidity, low: Number.NEGATIVE_INFINITY } };
+  const prepared = { ...option!.prepared, bands: [open, ...others] };
+  const apart = assumptionsSection({
+    ...study,
+    options: [{ ...option!, prepared }, ...study.options.slice(1)],
+    purchase: null,
+  });
+  const words = all(readMarkup(apart.body.markup), 'li').map(textOf);
+  const [first, second] = option!.prepared.home.rooms.map(({ name }) => name);
+  expect(words).toContainEqual(expect.stringMatching(`^Humidity up to 60 %, ${first} `));
+  expect(words).toContainEqual(expect.stringMatching(`^Humidity 40 to 60 %, ${second} `));
 });
 
 describe('hours for pictures', () => {

@@ -124,6 +124,7 @@ describe('worth it', () => {
         'It turns where dry is worth less than 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
         `What it changes most: ${DRIER_WORDS.replace(' and cold', '; cold')}.`,
       ],
+      turns: [],
     });
   });
 
@@ -487,9 +488,10 @@ describe('what would turn it round', () => {
   test('is said, with what it turns into, and takes the certainty away', () => {
     const found = decide({ flips: [{ ...price, value: 0.412 }] });
     expect(found.sure).toBe(false);
-    expect(found.sentences).toContain(
+    expect(found.turns).toEqual([
       'It would turn round (something else first) were the price of electricity 0.412 GBP/kWh instead of 0.270.',
-    );
+    ]);
+    expect(found.sentences).toEqual(expect.arrayContaining([...found.turns]));
   });
 
   test('is said too where it is unlikely, and leaves the answer sure', () => {
