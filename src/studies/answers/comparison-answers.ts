@@ -74,7 +74,7 @@ export function comparisonAnswers(
     questions,
     surprise: surpriseOf(
       plans,
-      questions.flatMap(({ sentences }) => sentences),
+      questions.flatMap(({ told }) => told),
     ),
     failed,
     plans: [

@@ -15,6 +15,11 @@ export interface QuestionAnswer {
   readonly sentences: readonly string[];
 }
 
+/** An answer with the plans whose money, and what it is for, it tells. */
+export interface PlansAnswer extends QuestionAnswer {
+  readonly told: readonly AskedPlan[];
+}
+
 /**
  * Every question that the plans ask, answered by money and by what matters most besides. Of many
  * plans that ask the same, two answer: the one that costs least, and the one that does best for what
@@ -26,7 +31,7 @@ export interface QuestionAnswer {
 export function questionAnswers(
   plans: readonly AskedPlan[],
   proposals: readonly AskedPlan[] = [],
-): QuestionAnswer[] {
+): PlansAnswer[] {
   const questions = inOrder(questionsOf(plans));
   const smoke = plans[0] === undefined ? '' : smokeFirst(plans[0].prepared);
   const first = smoke === '' ? undefined : questions.find(isOfAir);
@@ -35,6 +40,7 @@ export function questionAnswers(
     return {
       title: question.title,
       sentences: question === first ? withFirst(smoke, sentences) : sentences,
+      told: toldBy(question).map(({ plan }) => plan),
     };
   });
 }
@@ -58,14 +64,14 @@ function sentencesOn(
 ): readonly string[] {
   const { about, asked } = question;
   if (about === 'purchase') {
-    const { plan, against } = bestOf(asked);
+    const [{ plan, against }] = toldBy(question);
     // Whether a purchase pays is a matter of years.
     return plan.figures.part === null
       ? purchaseAnswer(plan, against, [...plans, ...proposals])
       : [sentenceOf({ plan, against }, plans[0]!, question, MOST_EFFECTS)];
   }
   return [
-    ...tellingPlans(question).map((each, k) =>
+    ...toldBy(question).map((each, k) =>
       sentenceOf(each, plans[0]!, question, k === 0 ? MOST_EFFECTS : 1),
     ),
     ...(about === 'rules' ? busiestRule(asked.map(({ plan }) => plan)) : []),
@@ -91,9 +97,13 @@ function inOrder(questions: readonly Question[]): Question[] {
   return [...questions.filter((question) => !last.includes(question)), ...last];
 }
 
-function tellingPlans({ asked }: Question): readonly Asked[] {
+/** Of those that ask, the ones that answer. */
+function toldBy({ about, asked }: Question): readonly [Asked, ...Asked[]] {
+  const best = bestOf(asked);
+  if (about === 'purchase') return [best];
   const byMoney = asked.toSorted((a, b) => moneyMore(a) - moneyMore(b));
-  return [...new Set([byMoney[0]!, bestOf(asked)])];
+  const cheapest = byMoney[0]!;
+  return cheapest === best ? [best] : [cheapest, best];
 }
 
 /** The one that does best for what it costs. */

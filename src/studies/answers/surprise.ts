@@ -11,14 +11,14 @@ import type { AskedPlan } from './plan-questions.ts';
  * makes nothing clearly better; rules that ring where nobody can act; a plan that saves and loses nothing.
  *
  * @param plans  the baseline first
- * @param told   sentences that answer questions: what one of them says of a plan's money or rings is no news
+ * @param told   plans that questions were answered by: what they say of money or rings is no news
  */
-export function surpriseOf(plans: readonly AskedPlan[], told: readonly string[] = []): string {
+export function surpriseOf(plans: readonly AskedPlan[], told: readonly AskedPlan[] = []): string {
   const [base, ...others] = plans;
   if (base === undefined) return '';
   for (const find of [energyAgainstMoney, moneyForNothing, unheardRules, savedForNothing]) {
     const found = others
-      .filter((plan) => find === energyAgainstMoney || !isAnswered(plan, told))
+      .filter((plan) => find === energyAgainstMoney || !told.includes(plan))
       .map((plan) => find(base, plan))
       .filter((surprise) => surprise !== null)
       .sort((a, b) => b.size - a.size);
@@ -26,14 +26,6 @@ export function surpriseOf(plans: readonly AskedPlan[], told: readonly string[] 
   }
   return '';
 }
-
-/** "always costs 56 GBP a year more", or what a purchase that is not needed does besides. */
-const isAnswered = ({ figures: { plan } }: AskedPlan, told: readonly string[]): boolean =>
-  told.some((sentence) =>
-    [`${plan} costs `, `${plan} saves `, `What ${plan} does besides`].some((words) =>
-      sentence.includes(words),
-    ),
-  );
 
 interface Surprise {
   readonly size: number;
