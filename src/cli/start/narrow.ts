@@ -2,6 +2,7 @@ import { coldSpotHours, feltColdHours, roomHours } from '../../measures/comfort/
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { inputInWords } from '../../report/page/input-in-words.ts';
 import { wrapText } from '../../report/tables/wrap-text.ts';
+import { movesSummerHeat } from '../../scenario/edits/input-kinds.ts';
 import { doubtfulInputs } from '../../studies/doubts/doubtful-inputs.ts';
 import { oneAtATime } from '../../studies/doubts/one-at-a-time.ts';
 import { memoizedRuns } from '../../studies/memoized-runs.ts';
@@ -20,8 +21,8 @@ interface Minded {
   readonly whose: string;
   readonly unit: (currency: string) => string;
   readonly of: (plan: PlanMeasures) => number;
-  /** Inputs that move it, where they are not those that move damp and cost; by their pointers. */
-  readonly movedBy?: RegExp;
+  /** Whether the input at a pointer can move it; all that move damp and cost where not given. */
+  readonly movedBy?: (pointer: string) => boolean;
 }
 
 /**
@@ -45,7 +46,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
   });
   const { plan } = plans[0]!;
   const variant = { plan: plan.plan, set };
-  const assumed = plan.assumed.filter(({ path }) => minded.movedBy?.test(path) ?? true);
+  const assumed = plan.assumed.filter(({ path }) => minded.movedBy?.(path) ?? true);
   const inputs = doubtfulInputs(assumed, assumed, MOST);
   const workers = await io.startWorkers?.(2 * inputs.length);
   const count = await startRunCount(io);
@@ -129,8 +130,7 @@ const MINDED: Readonly<Record<(typeof MINDED_FIRST)[number], Minded>> = {
     whose: 'too warm',
     unit: () => 'h',
     of: (plan) => roomHours(plan, 'outside_band_occupied_hours', 'temperature_high'),
-    movedBy:
-      /window (shading|g-value|u-value|frame)|(roof|wall) u-value|\/loft$|usual airing|absorptance|internal mass|\/panes\/\d+\/area|ach50/,
+    movedBy: movesSummerHeat,
   },
 };
 

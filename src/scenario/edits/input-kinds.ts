@@ -29,6 +29,17 @@ export function canMatter(pointer: string, air = false): boolean {
   return !steps.some((step, k) => noMatter.has(step) && !isName(k));
 }
 
+/**
+ * Whether the input at a place can move how warm a home gets by itself: sun that comes in, what shell and
+ * mass make of it, and air that comes in through leaks and open windows.
+ *
+ * @param pointer  RFC 6901
+ */
+export function movesSummerHeat(pointer: string): boolean {
+  const steps = pointerSteps(pointer) ?? [];
+  return OF_SUMMER.some((pattern) => fits(steps, pattern));
+}
+
 /** A step that may be any name; the rest of the path, whatever it is. */
 const ANY = Symbol('any');
 const REST = Symbol('rest');
@@ -78,6 +89,13 @@ const KINDS: readonly (readonly Pattern[])[] = [
   ],
   [['money', 'discount rate']],
 ];
+
+const OF_SUMMER: readonly Pattern[] = [
+  ...['window shading', 'window g-value', 'window u-value', 'window frame', 'loft'],
+  ...['wall u-value', 'roof u-value', 'absorptance', 'internal mass', 'usual airing', 'ach50'],
+]
+  .map((key): Pattern => [REST, key])
+  .concat([[REST, 'panes', ANY, 'area']]);
 
 /** Keys under which people choose the names. */
 const NAMES_FOLLOW: ReadonlySet<string> = new Set(['rooms', 'devices']);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { canMatter, inputRank } from '../../../src/scenario/edits/input-kinds.ts';
+import { canMatter, inputRank, movesSummerHeat } from '../../../src/scenario/edits/input-kinds.ts';
 
 // The ranks are common practice of this project, said in the doc of `inputRank`; what is held here
 // is which places count as one kind, and that longer and shorter paths are not taken for it.
@@ -49,4 +49,12 @@ test('carbon, particles and directions cannot matter, wherever they stand', () =
 test('a room or a device may bear such a name', () => {
   expect(canMatter('/home/rooms/paint/cold spot factor')).toBe(true);
   expect(canMatter('/devices/carbon/power')).toBe(true);
+});
+
+test('sun, shell and open windows move how warm a home gets, boilers and prices do not', () => {
+  const moves = ['/home/build/window shading', '/home/build/loft', '/home/leakage/ach50'];
+  const more = ['/household/usual airing', '/home/rooms/den/panes/0/area'];
+  for (const place of [...moves, ...more]) expect(movesSummerHeat(place), place).toBe(true);
+  const others = ['/heating/efficiency', '/money/gas/price', '/home/rooms/loft/floor area'];
+  for (const place of others) expect(movesSummerHeat(place), place).toBe(false);
 });
