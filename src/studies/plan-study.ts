@@ -15,6 +15,7 @@ import { fuelPrices } from './purchase/mean-prices.ts';
 import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
 import { warmerOption } from './purchase/warmer-option.ts';
 import { type Decision, decision } from './verdict/decision.ts';
+import { doneBesides } from './verdict/done-besides.ts';
 import { smokeFirst } from './verdict/smoke-first.ts';
 import { rivalsByMerit, type WeighSetup, weighPlan } from './verdict/weigh-plan.ts';
 
@@ -83,9 +84,21 @@ export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
   ];
   const room = device === null ? null : about.room;
   const range = rangeOf(draws, doubt);
+  const besides = doneBesides(
+    baseline.prepared,
+    plan.prepared,
+    rivals.map(({ prepared }) => prepared),
+  );
   const weigh = (figures: Pick<WeighSetup, 'baseline' | 'plan' | 'rivals' | 'range'>) =>
-    weighPlan({ guards, room, ...figures });
-  const weighed = { ...measures, guards, room, range, rivals: rivals.map((one) => one.measures) };
+    weighPlan({ guards, room, ...besides, ...figures });
+  const weighed = {
+    ...measures,
+    ...besides,
+    guards,
+    room,
+    range,
+    rivals: rivals.map((one) => one.measures),
+  };
   const asked = {
     ...{ baseline, plan, range, run, weigh },
     rivals: closest(rivals, weighed),

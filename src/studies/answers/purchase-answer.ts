@@ -1,6 +1,7 @@
 import { extraPerYear } from '../compare/other-prices.ts';
 import { newPurchases } from '../purchase/new-purchases.ts';
 import { furtherEffects, lesserWords } from '../verdict/decision.ts';
+import { doneBesides } from '../verdict/done-besides.ts';
 import { guardsOf } from '../verdict/guards.ts';
 import { leadWords } from '../verdict/lead-words.ts';
 import { moneyTurn } from '../verdict/money-turn.ts';
@@ -32,6 +33,11 @@ export function purchaseAnswer(
     rivals: rivals.map(({ measures }) => measures),
     ...{ guards: guardsOf(against.prepared, plan.prepared), room: null, flips: [] },
     range: { low: extra, high: extra },
+    ...doneBesides(
+      against.prepared,
+      plan.prepared,
+      rivals.map(({ prepared }) => prepared),
+    ),
   };
   const weighed = weighPlan(setup);
   const turn = moneyTurn({ ...setup, weighed });

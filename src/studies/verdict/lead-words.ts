@@ -52,16 +52,25 @@ function worthIt(setup: DecisionSetup, weighed: Weighing): string {
         : '';
     return `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}${sure}${and}.`;
   }
-  const costs = `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}, and with it ${helps}; ${NOTHING_ELSE}.`;
+  const others = othersWords(weighed);
+  const costs = `${verb}: ${plan.plan} ${moneyWords(setup, weighed)}, and with it ${helps}; ${others}.`;
   if (extra < 0 || rival !== null) return costs;
-  return `${verb} if ${sum(extra, setup)} a year are worth it to you: with ${plan.plan} ${helps}; ${NOTHING_ELSE}.`;
+  return `${verb} if ${sum(extra, setup)} a year are worth it to you: with ${plan.plan} ${helps}; ${others}.`;
 }
+
+/** What else does as much for less: nothing, or what does not stand in the way of the plan. */
+function othersWords({ aside, helped }: Weighing): string {
+  if (aside === null) return NOTHING_ELSE;
+  return `${aside.plan} does as much${againstWords(helped)} for less, and can be done as well`;
+}
+
+/** " against damp and the cold", or nothing. */
+const againstWords = (helped: readonly Guard[]): string =>
+  helped.length === 0 ? '' : ` against ${andList(helped.map((guard) => HARM[guard]))}`;
 
 function insteadWords(setup: DecisionSetup, { better, helped }: Weighing): string {
   const less = sum(-extraPerYear(setup.plan, better!), setup);
-  const against =
-    helped.length === 0 ? '' : ` against ${andList(helped.map((guard) => HARM[guard]))}`;
-  return `Something else first: ${better!.plan} does about as much${against} and costs ${less} a year less than ${setup.plan.plan}.`;
+  return `Something else first: ${better!.plan} does about as much${againstWords(helped)} and costs ${less} a year less than ${setup.plan.plan}.`;
 }
 
 function tooLittle(setup: DecisionSetup, weighed: Weighing): string {

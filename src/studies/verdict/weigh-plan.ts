@@ -3,6 +3,7 @@ import { extraPerYear } from '../compare/other-prices.ts';
 import { type Effect, effectsOf, NOTICED } from '../effects/plan-effects.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import { asGood, type Judged } from './as-good.ts';
+import type { Besides } from './done-besides.ts';
 import { effectsGuarded, type Guard, happening, harmOf } from './guards.ts';
 
 /** What a plan comes to. */
@@ -18,7 +19,7 @@ export type Verdict =
   | 'a trade-off';
 
 /** What a plan is weighed by. */
-export interface WeighSetup {
+export interface WeighSetup extends Partial<Besides> {
   readonly baseline: PlanMeasures;
   readonly plan: PlanMeasures;
   /** What the plan is for. */
@@ -50,6 +51,8 @@ export interface Weighing {
   readonly rival: PlanMeasures | null;
   /** That rival where it costs less than the plan and the plan is worth asking about; else null. */
   readonly better: PlanMeasures | null;
+  /** The cheapest that is as good for less and no rival, because it could be done as well; null for none. */
+  readonly aside: PlanMeasures | null;
 }
 
 /**
@@ -61,14 +64,14 @@ export interface Weighing {
  *    need not be asked about.
  * 3. Does anything that it guards against happen without it? If not, it is not needed.
  * 4. Does it change that so that people notice? If not, it does too little.
- * 5. Is something else as good for less money a year? Then that comes first.
+ * 5. Is something else as good for less money a year? Then that comes first, unless it could be done
+ *    as well and the plan saves money or heats with something else.
  * 6. Otherwise it is worth it.
  */
 export function weighPlan(setup: WeighSetup): Weighing {
-  const { range } = setup;
   const [baseline, plan] = [setup.baseline, setup.plan].map(judged) as [Judged, Judged];
   const extra = extraPerYear(setup.baseline, setup.plan);
-  const saves = range.high < 0 && extra < 0;
+  const saves = savesMoney(setup);
   const effects = effectsOf(baseline.figures, plan.figures);
   const harms = harmsOf(effects, plan, baseline.figures);
   const { hours } = setup.baseline.period;
@@ -86,8 +89,11 @@ export function weighPlan(setup: WeighSetup): Weighing {
       happening('mould', baseline.figures, plan.figures, hours) < 0,
   };
   const rivals = setup.rivals.map(judged);
-  const rival = asGood({ ...setup, ...known, baseline, plan, rivals })[0] ?? null;
-  const found = { ...known, rival, better: null };
+  const good = asGood({ ...setup, ...known, baseline, plan, rivals });
+  const isAside = besidesOf(setup);
+  const rival = good.find((each) => !isAside(each)) ?? null;
+  const aside = good.find((each) => isAside(each) && extraPerYear(setup.plan, each) < 0) ?? null;
+  const found = { ...known, rival, aside, better: null };
 
   if (harms.length > 0) {
     const verdict = helped.length > 0 || extra < 0 ? 'a trade-off' : 'too little';
@@ -108,11 +114,26 @@ export function weighPlan(setup: WeighSetup): Weighing {
   return { ...found, verdict: 'worth it', standing: Math.max(ahead, Number.EPSILON) };
 }
 
-/** Rivals that do as much as a plan, cheapest first. */
+/** Whether it does in nine of ten draws. */
+const savesMoney = ({ baseline, plan, range }: WeighSetup): boolean =>
+  range.high < 0 && extraPerYear(baseline, plan) < 0;
+
+/** Whether something could be done as well as the plan, and does not make it needless. */
+function besidesOf(setup: WeighSetup): (rival: PlanMeasures) => boolean {
+  const counts = setup.heatsOtherwise === true || savesMoney(setup);
+  return ({ plan }) => counts && setup.besides?.has(plan) === true;
+}
+
+/** Rivals that do as much as a plan, cheapest first; behind them what does so and could be done as well. */
 export function rivalsByMerit(setup: WeighSetup): PlanMeasures[] {
   const { helped } = weighPlan({ ...setup, rivals: [] });
   const [baseline, plan] = [setup.baseline, setup.plan].map(judged) as [Judged, Judged];
-  return asGood({ baseline, plan, room: setup.room, helped, rivals: setup.rivals.map(judged) });
+  const good = asGood({
+    ...{ baseline, plan, room: setup.room, helped },
+    rivals: setup.rivals.map(judged),
+  });
+  const isAside = besidesOf(setup);
+  return [...good.filter((each) => !isAside(each)), ...good.filter(isAside)];
 }
 
 /** Whether two verdicts come to the same for who has to decide. */

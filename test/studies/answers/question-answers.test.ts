@@ -67,6 +67,22 @@ test('what gets better is told by what is good about it', () => {
   ]);
 });
 
+test('laundry outdoors is no rival of a heat pump, another source of heat is', () => {
+  const bought = (what: string) => `purchases: [{ what: ${what}, price: 4000, lasts: 20 years }]`;
+  const plans = `  now: { change: {} }
+  pump: { change: { heating: { source: heat pump } }, ${bought('pump')} }
+  laundry-out: { change: { household: { activities: [] } } }
+  electric: { change: { heating: { source: direct electric } }, ${bought('heaters')} }
+`;
+  const cost = (energy: number) => ({ energy, purchaseCost: 200 });
+  const told = (electric: number) =>
+    answers(plans, [{}, cost(600), { energy: 700 }, cost(electric)]).find((answer) =>
+      answer.startsWith('Buy pump'),
+    );
+  expect(told(900)).toMatch(/^Buy pump for 4000 GBP\? Buy it: pump saves 200 GBP a year/);
+  expect(told(500)).toMatch(/^Buy pump for 4000 GBP\? Something else first: electric does/);
+});
+
 test('rules say how often they ring, whether anybody hears, and which rings most', () => {
   const plans = `  now: { change: {} }
   told: { change: { rules: [{ name: damp, when: [{ room: den, reading: humidity, over: 65 }], response: [{ tell: air }] }] } }

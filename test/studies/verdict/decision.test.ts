@@ -236,6 +236,37 @@ test('something else first, the cheapest of it, and the price at which that turn
   );
 });
 
+describe('what could be done as well', () => {
+  const laundry = plan('laundry-out', { spots: 20, energy: 990 });
+  const besides = new Set(['laundry-out']);
+
+  test('is no rival of what saves money', () => {
+    const pump = plan('heat-pump', { spots: 700, energy: 800, purchaseCost: 100 });
+    const saves = { plan: pump, guards: ['damp' as const, 'cold' as const] };
+    const range = { low: -120, high: -80 };
+    const rivals = [plan('laundry-out', { spots: 20, energy: 850 })];
+    expect(decide({ ...saves, rivals, range })).toMatchObject({ instead: 'laundry-out' });
+    const found = decide({ ...saves, rivals, range, besides });
+    expect(found).toMatchObject({ verdict: 'worth it', instead: null });
+    expect(found.sentences[0]).toMatch(/^Buy it: heat-pump saves 100 GBP a year/);
+    // Another source of heat is one.
+    const gas = [...rivals, plan('new-boiler', { spots: 20, energy: 880 })];
+    expect(decide({ ...saves, rivals: gas, range, besides }).instead).toBe('new-boiler');
+  });
+
+  test('is none of what heats otherwise for more money, and is told', () => {
+    const pump = plan('heat-pump', { spots: 50, energy: 1040, purchaseCost: 100 });
+    const asked = { plan: pump, rivals: [laundry], besides, guards: ['damp' as const] };
+    const found = decide({ ...asked, heatsOtherwise: true });
+    expect(found).toMatchObject({ verdict: 'worth it', instead: null });
+    expect(found.sentences[0]).toContain(
+      '; laundry-out does as much against damp for less, and can be done as well.',
+    );
+    // It makes needless what only guards against the same.
+    expect(decide(asked).instead).toBe('laundry-out');
+  });
+});
+
 test('something else first is not sure where doubt is larger than what lies between', () => {
   const aired = plan('aired', { spots: 60, energy: 1055 });
   const found = (range: { low: number; high: number }) => decide({ rivals: [aired], range });
