@@ -24,6 +24,7 @@ export async function plotRoom(
   asked: AskedDays,
 ): Promise<RoomPlot> {
   const { createPlanSeries } = await import('../measures/series/plan-series.ts');
+  const { mildHours } = await import('../measures/comfort/mild-hours.ts');
   const coldest = await import('../measures/series/extreme-week.ts');
   const { roomPicture } = await import('../report/tables/room-picture.ts');
   const { clock } = plan.household;
@@ -48,6 +49,7 @@ export async function plotRoom(
         chosen: days !== null ? '' : week === null ? 'the whole period' : 'the coldest week',
         bands: { temperature, humidity },
         start: kept.start + begin * HOUR,
+        mild: mildHours(kept.outdoors.temperature, temperature.mild).subarray(begin, end),
         series: {
           operativeTemperature: own.operativeTemperature.subarray(begin, end),
           relativeHumidity: own.relativeHumidity.subarray(begin, end),

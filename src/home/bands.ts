@@ -9,6 +9,18 @@ export interface Band {
   readonly high: number;
   /** Who says so: a source, or "common practice". */
   readonly reason: string;
+  /** What the upper edge of a temperature is instead in mild weather; always the same where absent. */
+  readonly mild?: MildEdge;
+}
+
+/** An upper edge for days on which nobody heats. */
+export interface MildEdge {
+  /** [°C] */
+  readonly high: number;
+  /** Outdoor mean of the last `hours` from which it holds. [°C] */
+  readonly from: number;
+  /** [h] */
+  readonly hours: number;
 }
 
 /** Bands of one room. Temperatures are operative. */
@@ -37,10 +49,12 @@ export type BandUse =
  * The bands of a room for which nobody set any.
  *
  * @param use  what the room is for
- * @param infant  whether an infant sleeps there: the guide of 16 to 20 °C comes before the use
+ * @param infant  where an infant sleeps, the outdoor mean from which homes are not heated [°C]: below
+ * it the guide of 16 to 20 °C comes before the use; null where none does
  */
-export function defaultBands(use: BandUse, infant: boolean): RoomBands {
-  const temperature = infant ? INFANT : PASSED_THROUGH.has(use) ? LITTLE_USED : LIVED_IN;
+export function defaultBands(use: BandUse, infant: number | null): RoomBands {
+  const guided = { ...INFANT, mild: { ...INFANT_IN_MILD_WEATHER, from: infant ?? 0 } };
+  const temperature = infant !== null ? guided : PASSED_THROUGH.has(use) ? LITTLE_USED : LIVED_IN;
   const humidity = use === 'storage' ? STORED : HUMIDITY;
   return {
     temperature,
@@ -63,8 +77,12 @@ const LIVED_IN: Band = {
 const INFANT: Band = {
   low: 16,
   high: 20,
-  reason: 'UK charities and NHS for rooms where an infant sleeps: a guide only, advice differs',
+  reason:
+    'UK charities and NHS for rooms where an infant sleeps: a guide only, advice differs; while it is mild ' +
+    'outdoors, so that nobody heats, up to 26 °C, as cool rooms of people at risk from heat (Heatwave Plan for England, from memory)',
 };
+/** Hours as those over which the heating season takes its mean. */
+const INFANT_IN_MILD_WEATHER = { high: 26, hours: 72 };
 const LITTLE_USED: Band = {
   low: 16,
   high: 26,

@@ -91,7 +91,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
   const acting = buildAutomation(data, built, household, kinds, defaults);
   const prices = buildPrices(data, usedFuels(built, household), clock, choice.files, defaults);
   const automation = knowingPrices(acting, prices);
-  const bands = roomBands(data, built.plans, infantRooms(people, built.plans));
+  const bands = roomBands(data, place.latitude, built.plans, infantRooms(people, built.plans));
   const discount = data.money?.['discount rate'];
   const usual = usualSeasonOf(data, place.latitude, built.home.emitters);
   const nightTariff = prices.fuels.electricity?.tariff.by === 'blocks';

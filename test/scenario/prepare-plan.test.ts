@@ -339,6 +339,17 @@ describe('people and what they do', () => {
     );
     expect([bands[1]!.temperature.low, bands[1]!.temperature.high]).toEqual([16, 20]);
     expect([bands[0]!.temperature.low, bands[0]!.temperature.high]).toEqual([18, 26]);
+    // In mild weather, by the season that is usual in the country, whatever heats.
+    expect(bands[1]!.temperature.mild).toEqual({ high: 26, from: 12, hours: 72 });
+    expect(bands[0]!.temperature.mild).toBeUndefined();
+  });
+
+  test('an upper edge that is given holds in mild weather too', () => {
+    const infant = 'household: { people: [{ who: infant, sleeps in: bedroom, lives in: living }] }';
+    const of = (bands: string) =>
+      prepared(homeWith(`bands: { temperature: ${bands} }\n${infant}`)).bands[1]!.temperature;
+    expect(of('{ high: 22 }')).toEqual({ low: 16, high: 22, reason: 'set in the scenario' });
+    expect(of('{ low: 17 }')).toMatchObject({ low: 17, high: 20, mild: { high: 26 } });
   });
 
   test('bands given for all give way to those of a room', () => {

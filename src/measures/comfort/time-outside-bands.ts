@@ -5,6 +5,7 @@ import { plainName } from '../../species/plain-name.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import { type BandEdge, type BandHours, highKey } from '../band-hours.ts';
 import { createTrailingMean, type TrailingMean } from '../trailing-mean.ts';
+import { createMildness } from './mild-hours.ts';
 
 /** Hours that rooms spend outside their bands, and how far. */
 export interface TimeOutsideBands {
@@ -20,7 +21,7 @@ export interface TimeOutsideBands {
 }
 
 /**
- * Temperatures are operative. A step counts by its length; occupied, by the share of it that
+ * Temperatures are operative; where a room's upper edge is another in mild weather, that holds then. A step counts by its length; occupied, by the share of it that
  * somebody is in the room. On the edge of a band is inside it.
  *
  * A species whose band has an averaging time counts when the mean over that time, ending with the
@@ -37,6 +38,13 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
   const depth = new Float64Array(rooms * keys.length); // how far times how long [unit s]
   const coldest = Float64Array.from(bands, (band) => band.temperature.low);
   const warmest = Float64Array.from(bands, (band) => band.temperature.high);
+  const warmestWhenMild = Float64Array.from(
+    bands,
+    ({ temperature: { high, mild } }) => mild?.high ?? high,
+  );
+  const mildEdge = bands.find(({ temperature }) => temperature.mild !== undefined)?.temperature
+    .mild;
+  let isMild: ReturnType<typeof createMildness> | null = null;
   const driest = Float64Array.from(bands, (band) => band.humidity.low);
   const dampest = Float64Array.from(bands, (band) => band.humidity.high);
   const watched = home.species.map((s, index) => watchedSpecies(s.name, index, bands, keys));
@@ -48,8 +56,8 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     const { dt, room } = trace;
     if (averaged.length < trace.steps * rooms) averaged = new Float64Array(trace.steps * rooms);
     means ??= species.flatMap(({ hours }) => hours.map((h) => trailingMean(h, dt)));
+    watchTemperature(trace);
     for (let i = 0; i < rooms; i++) {
-      watch(trace, i, room.operativeTemperature, coldest[i]!, warmest[i]!, TEMPERATURE_LOW);
       watch(trace, i, room.relativeHumidity, driest[i]!, dampest[i]!, HUMIDITY_LOW);
       for (let k = 0; k < species.length; k++) {
         const { index, key, high } = species[k]!;
@@ -64,6 +72,30 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     }
   }
 
+  /** Over stretches of steps at the ends of which the weather turns mild, or no longer is. */
+  function watchTemperature(trace: TraceView): void {
+    const { steps, dt, home } = trace;
+    if (mildEdge !== undefined) isMild ??= createMildness(mildEdge, dt);
+    let first = 0;
+    let mild = false;
+    for (let s = 0; isMild !== null && s < steps; s++) {
+      const now = isMild(home.outdoorTemperature[s]!);
+      if (s > 0 && now !== mild) {
+        watchStretch(trace, mild ? warmestWhenMild : warmest, first, s);
+        first = s;
+      }
+      mild = now;
+    }
+    watchStretch(trace, mild ? warmestWhenMild : warmest, first, steps);
+  }
+
+  function watchStretch(trace: TraceView, high: Float64Array, first: number, end: number): void {
+    for (let i = 0; i < rooms; i++) {
+      const values = trace.room.operativeTemperature;
+      watch(trace, i, values, coldest[i]!, high[i]!, TEMPERATURE_LOW, first, end);
+    }
+  }
+
   /**
    * Book the steps in which a room's values are below a band (by a key) or above (by the next). What
    * is not a number is inside.
@@ -75,8 +107,10 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     low: number,
     high: number,
     key: number,
+    first = 0,
+    after = steps,
   ): void {
-    const end = steps * rooms;
+    const end = after * rooms;
     const a = i * keys.length + key;
     const b = a + 1;
     let under = all[a]!;
@@ -85,7 +119,7 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     let over = all[b]!;
     let overFelt = occupied[b]!;
     let overDepth = depth[b]!;
-    for (let at = i; at < end; at += rooms) {
+    for (let at = first * rooms + i; at < end; at += rooms) {
       const value = values[at]!;
       if (value > high) {
         over += dt;

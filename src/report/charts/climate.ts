@@ -7,7 +7,13 @@ export type ClimateQuantity = 'temperature' | 'humidity';
 export interface Edges {
   readonly low: number;
   readonly high: number;
+  /** The upper edge in mild weather, where it is another then. */
+  readonly mild?: { readonly high: number };
 }
+
+/** The edges that hold in mild weather, or in any other. */
+export const edgesWhen = ({ low, high, mild }: Edges, isMild: boolean): Edges =>
+  isMild && mild !== undefined ? { low, high: mild.high } : { low, high };
 
 export const CLIMATE = {
   temperature: {
@@ -84,9 +90,11 @@ export function countOutside(
 export const point = (value: number | undefined): number | null =>
   value === undefined || !Number.isFinite(value) ? null : Math.round(value * 100) / 100;
 
-/** "18 to 26 °C", "18 °C or more", "26 °C or less". */
-export function bandText({ low, high }: Edges, quantity: ClimateQuantity): string {
+/** "18 to 26 °C", "18 °C or more", "26 °C or less", "16 to 20 °C (26 °C in mild weather)". */
+export function bandText({ low, high, mild }: Edges, quantity: ClimateQuantity): string {
   const { unit } = CLIMATE[quantity];
+  if (mild !== undefined)
+    return `${bandText({ low, high }, quantity)} (${mild.high}${unit} in mild weather)`;
   if (!Number.isFinite(high)) return `${low}${unit} or more`;
   if (!Number.isFinite(low)) return `${high}${unit} or less`;
   return `${low} to ${high}${unit}`;

@@ -11,10 +11,11 @@ import {
   climateDomain,
   countOutside,
   type Edges,
+  edgesWhen,
   point,
 } from './climate.ts';
 import { dateText } from './in-words.ts';
-import { HUES } from './palette.ts';
+import { HUES, INK } from './palette.ts';
 
 /** The days of one room under one plan. */
 export interface YearData {
@@ -24,6 +25,8 @@ export interface YearData {
   readonly band: Edges;
   /** [°C] or [%] */
   readonly days: DailyRanges;
+  /** 1 for days of mild weather, 0 for others, as all are where it is left out. */
+  readonly mild?: ArrayLike<number>;
 }
 
 /** Temperature or humidity over the year: from the least to the most of every day, and its mean. */
@@ -31,7 +34,8 @@ export function yearChart(data: YearData, width: number): Chart {
   const { room, plan, quantity, band, days } = data;
   const words = CLIMATE[quantity];
   const title = titleOf(data);
-  const domain = climateDomain(quantity, band, [...days.least, ...days.most]);
+  const whenMild = band.mild === undefined ? [] : [band.mild.high];
+  const domain = climateDomain(quantity, band, [...days.least, ...days.most, ...whenMild]);
   const values = dailyPoints(days);
   const y = {
     field: 'mean',
@@ -60,6 +64,7 @@ export function yearChart(data: YearData, width: number): Chart {
         encoding: { x: dayChannel(width), y },
       },
       ...bandLayers(band, domain),
+      ...mildLayers(data, domain),
     ],
   });
   const least = Math.min(...days.least);
@@ -79,14 +84,17 @@ export function yearChart(data: YearData, width: number): Chart {
   };
 }
 
-function titleOf({ room, plan, quantity, band, days }: YearData): string {
+function titleOf({ room, plan, quantity, band, days, mild }: YearData): string {
   const words = CLIMATE[quantity];
   const { below } = countOutside(days.least, band);
-  const { above } = countOutside(days.most, band);
+  const above = days.most.filter((t, k) => t > edgesWhen(band, mild?.[k] === 1).high).length;
+  const also = band.mild === undefined ? '' : ` or, when mild, ${band.mild.high}${words.unit}`;
   const of = `of ${days.mean.length} days`;
   const parts = [
     ...(below > 0 ? [`${words.low} (below ${band.low}${words.unit}) on ${below} ${of}`] : []),
-    ...(above > 0 ? [`${words.high} (above ${band.high}${words.unit}) on ${above} ${of}`] : []),
+    ...(above > 0
+      ? [`${words.high} (above ${band.high}${words.unit}${also}) on ${above} ${of}`]
+      : []),
   ];
   if (above > below) parts.reverse();
   const told =
@@ -94,6 +102,37 @@ function titleOf({ room, plan, quantity, band, days }: YearData): string {
       ? `stays at ${bandText(band, quantity)} all the time`
       : `is ${parts.join(' and ')}`;
   return `${room} ${told} under ${plan}`;
+}
+
+/** Days of mild weather, with what is fine beyond the usual edge. */
+function mildLayers({ band, days, mild }: YearData, [, top]: readonly [number, number]): object[] {
+  if (band.mild === undefined) return [];
+  const at = (day: number): number => (days.start + day * SECONDS_PER_DAY) * 1000;
+  const values: { from: number; to: number; low: number; high: number }[] = [];
+  for (let k = 0; k < days.mean.length; k++) {
+    if (mild?.[k] !== 1) continue;
+    const last = values.at(-1);
+    if (last !== undefined && last.to === at(k)) last.to = at(k + 1);
+    else
+      values.push({
+        from: at(k),
+        to: at(k + 1),
+        low: band.high,
+        high: Math.min(band.mild.high, top),
+      });
+  }
+  return [
+    {
+      data: { values },
+      mark: { type: 'rect', color: INK, opacity: 0.08, clip: true },
+      encoding: {
+        x: { field: 'from', type: 'temporal' },
+        x2: { field: 'to' },
+        y: { field: 'low', type: 'quantitative' },
+        y2: { field: 'high' },
+      },
+    },
+  ];
 }
 
 /** One point a day, at its noon, with the fields least, mean and most. */

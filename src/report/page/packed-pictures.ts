@@ -14,6 +14,8 @@ export interface PackedPictures {
   readonly hours: number;
   readonly clock: LocalClock;
   readonly weeks: PictureData['weeks'];
+  /** Hours at which the weather turns mild, ends being so, and so on. */
+  readonly mild: readonly number[];
   readonly rooms: readonly {
     readonly name: string;
     readonly temperature: PackedEdges;
@@ -29,7 +31,7 @@ export interface PackedPictures {
 }
 
 /** JSON has no infinity: null is an edge that is not there. */
-type PackedEdges = readonly [low: number | null, high: number | null];
+type PackedEdges = readonly [low: number | null, high: number | null, whenMild?: number];
 
 /**
  * The hours of a few plans, small enough for a page.
@@ -42,6 +44,7 @@ export function packPictures({
   hours,
   clock,
   weeks,
+  mild,
   rooms,
   plans,
 }: PictureData): PackedPictures {
@@ -51,6 +54,7 @@ export function packPictures({
   ];
   return {
     ...{ start, hours, clock, weeks },
+    mild: [...mild.keys()].filter((h) => mild[h] !== (mild[h - 1] ?? 0)),
     rooms: rooms.map(({ name, temperature, humidity }) => ({
       name,
       temperature: packedEdges(temperature),
@@ -82,6 +86,7 @@ export function unpackPictures(packed: PackedPictures): PictureData {
   };
   return {
     ...{ start, hours, clock, weeks },
+    mild: mildOf(packed.mild, hours),
     rooms: rooms.map(({ name, temperature, humidity }) => ({
       name,
       temperature: edges(temperature),
@@ -149,11 +154,19 @@ function fromBytes(bytes: Uint8Array, count: number): Int32Array {
   return steps;
 }
 
-const packedEdges = ({ low, high }: Edges): PackedEdges => [finite(low), finite(high)];
+function mildOf(turns: readonly number[], hours: number): Uint8Array {
+  const mild = new Uint8Array(hours);
+  for (const [k, from] of turns.entries()) mild.fill((k + 1) % 2, from);
+  return mild;
+}
+
+const packedEdges = ({ low, high, mild }: Edges): PackedEdges =>
+  mild === undefined ? [finite(low), finite(high)] : [finite(low), finite(high), mild.high];
 const finite = (edge: number): number | null => (Number.isFinite(edge) ? edge : null);
-const edges = ([low, high]: PackedEdges): Edges => ({
+const edges = ([low, high, whenMild]: PackedEdges): Edges => ({
   low: low ?? Number.NEGATIVE_INFINITY,
   high: high ?? Number.POSITIVE_INFINITY,
+  ...(whenMild !== undefined && { mild: { high: whenMild } }),
 });
 
 /** [°C], [%] and [-]; finer than any picture shows. */

@@ -1,3 +1,4 @@
+import { mildHours } from '../../measures/comfort/mild-hours.ts';
 import { extremeWeek } from '../../measures/series/extreme-week.ts';
 import type { RoomSeries } from '../../measures/series/plan-series.ts';
 import type { PicturedOption } from '../../studies/report-study.ts';
@@ -34,6 +35,10 @@ export function pictureDataOf(pictured: readonly PicturedOption[], room: string)
         ? []
         : [{ word: 'dampest' as const, hour: week(damp.coldSpotHumidity, 'highest') }]),
     ],
+    mild: mildHours(
+      outdoors,
+      inAll.find(({ band }) => band.temperature.mild !== undefined)?.band.temperature.mild,
+    ),
     rooms: inAll.map(({ name, occupied, band: { temperature, humidity } }) => ({
       ...{ name, temperature, humidity },
       occupied: occupied.map((share) => (share >= 0.5 ? 1 : 0)),

@@ -11,6 +11,8 @@ export interface PictureData {
   readonly clock: LocalClock;
   /** Weeks that stand out, by the number of the hour at which they begin. */
   readonly weeks: readonly { readonly word: WeekWord; readonly hour: number }[];
+  /** 1 for hours of mild weather, in which the upper edge of a temperature may be another, 0 for others. */
+  readonly mild: Uint8Array;
   readonly rooms: readonly RoomPictureData[];
   readonly plans: readonly PlanPictureData[];
 }

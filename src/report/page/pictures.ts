@@ -3,7 +3,7 @@ import { beginsDay } from '../../measures/series/extreme-week.ts';
 import { localDay, toLocal, weekday } from '../../units/local-clock.ts';
 import { calendarChart } from '../charts/calendar-chart.ts';
 import type { Chart } from '../charts/chart.ts';
-import type { ClimateQuantity } from '../charts/climate.ts';
+import { type ClimateQuantity, edgesWhen } from '../charts/climate.ts';
 import { coldSpotChart } from '../charts/cold-spot-chart.ts';
 import { heatChart } from '../charts/heat-chart.ts';
 import { hoursOutside } from '../charts/hours-outside.ts';
@@ -73,10 +73,10 @@ export const PICTURES: readonly Picture[] = [
   {
     id: 'calendar',
     follows: ['room', 'plan'],
-    draw: ({ rooms, plans, start, clock }, { room, plan }, width) => {
+    draw: ({ rooms, plans, start, clock, mild }, { room, plan }, width) => {
       const { name, rooms: own } = plans[plan]!;
       const { temperature, humidity } = own[room]!;
-      const hours = hoursOutside(temperature, humidity, rooms[room]!);
+      const hours = hoursOutside(temperature, humidity, rooms[room]!, mild);
       return calendarChart({ room: rooms[room]!.name, plan: name, start, clock, hours }, width);
     },
   },
@@ -107,12 +107,14 @@ export function weekStarts({ start, hours, clock, weeks }: PictureData): number[
 }
 
 function week(quantity: ClimateQuantity): Picture['draw'] {
-  return ({ rooms, plans, start, clock }, { room, lines, week: from }, width) => {
+  return ({ rooms, plans, start, clock, mild }, { room, lines, week: from }, width) => {
     const to = from + HOURS_OF_WEEK;
+    // One strip a week, by most of its hours.
+    const isMild = mild.subarray(from, to).reduce((sum, is) => sum + is, 0) > HOURS_OF_WEEK / 2;
     const { name, occupied } = rooms[room]!;
     return weekChart(
       {
-        ...{ room: name, quantity, band: rooms[room]![quantity], clock },
+        ...{ room: name, quantity, band: edgesWhen(rooms[room]![quantity], isMild), clock },
         start: start + from * 3600,
         plans: chosen(plans, lines).map((plan) => ({
           name: plan.name,
@@ -126,11 +128,14 @@ function week(quantity: ClimateQuantity): Picture['draw'] {
 }
 
 function year(quantity: ClimateQuantity): Picture['draw'] {
-  return ({ rooms, plans, start, clock }, { room, plan }, width) => {
+  return ({ rooms, plans, start, clock, mild: hours }, { room, plan }, width) => {
     const { name, rooms: own } = plans[plan]!;
     const days = dailyRanges(own[room]![quantity], start, clock);
+    const mild = dailyRanges(Float32Array.from(hours), start, clock).mean.map((share) =>
+      share > 0.5 ? 1 : 0,
+    );
     const band = rooms[room]![quantity];
-    return yearChart({ room: rooms[room]!.name, plan: name, quantity, band, days }, width);
+    return yearChart({ room: rooms[room]!.name, plan: name, quantity, band, days, mild }, width);
   };
 }
 

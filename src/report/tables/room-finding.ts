@@ -1,24 +1,37 @@
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
+import { edgesWhen } from '../charts/climate.ts';
 import { dateText } from '../charts/in-words.ts';
 import { localAt } from './hour-groups.ts';
 import type { RoomDays } from './room-lines.ts';
 
 /** What some days of a room come to, in one sentence made from their hours. */
 export function roomFinding(days: RoomDays): string {
-  const { room, bands, series } = days;
+  const { room, bands, series, mild = new Uint8Array(0) } = days;
   const { operativeTemperature: warmth, relativeHumidity: damp, coldSpotHumidity: spot } = series;
+  const { low, high, mild: whenMild } = bands.temperature;
+  const mildHours = mild.reduce((sum, is) => sum + is, 0);
+  const upper = mildHours === warmth.length ? edgesWhen(bands.temperature, true).high : high;
+  const mixed = whenMild !== undefined && mildHours > 0 && upper === high;
+  const also = mixed ? ` (${whenMild.high} °C when mild)` : '';
+  const tooWarm = (h: number) => warmth[h]! > edgesWhen(bands.temperature, mild[h] === 1).high;
   const outside = [
-    { values: warmth, side: -1, edge: bands.temperature.low, unit: '°C' },
-    { values: warmth, side: 1, edge: bands.temperature.high, unit: '°C' },
-    { values: damp, side: 1, edge: bands.humidity.high, unit: '%' },
-    { values: damp, side: -1, edge: bands.humidity.low, unit: '%' },
-  ].map(({ values, side, edge, unit }) => {
-    const hours = hoursWhere(values, (value) => side * value > side * edge);
+    { holds: (h: number) => warmth[h]! < low, side: 'below', edge: `${low} °C` },
+    { holds: tooWarm, side: 'above', edge: `${upper} °C${also}` },
+    {
+      holds: (h: number) => damp[h]! > bands.humidity.high,
+      side: 'above',
+      edge: `${bands.humidity.high} %`,
+    },
+    {
+      holds: (h: number) => damp[h]! < bands.humidity.low,
+      side: 'below',
+      edge: `${bands.humidity.low} %`,
+    },
+  ].map(({ holds, side, edge }) => {
+    const hours = [...warmth.keys()].filter(holds);
     const felt = hours.reduce((sum, h) => sum + series.occupied[h]!, 0);
-    const words =
-      `${side < 0 ? 'below' : 'above'} ${edge} ${unit} for ${hours.length} h ` +
-      `(${figureText(felt, 1)} h with somebody in)`;
+    const words = `${side} ${edge} for ${hours.length} h (${figureText(felt, 1)} h with somebody in)`;
     return { hours: hours.length, words };
   });
   const told = outside.filter(({ hours }) => hours > 0).map(({ words }) => words);

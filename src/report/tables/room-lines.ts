@@ -1,6 +1,6 @@
 import type { RoomSeries } from '../../measures/series/plan-series.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
-import type { Edges } from '../charts/climate.ts';
+import { type Edges, edgesWhen } from '../charts/climate.ts';
 import { hourGroups, type Stretch } from './hour-groups.ts';
 import type { Range } from './range-bar.ts';
 
@@ -11,6 +11,8 @@ export interface RoomDays {
   /** Instant at which the first hour begins. [s UTC] */
   readonly start: number;
   readonly clock: LocalClock;
+  /** 1 for hours of mild weather, 0 for others, as all are where it is left out. */
+  readonly mild?: Uint8Array;
   readonly series: Pick<
     RoomSeries,
     'operativeTemperature' | 'relativeHumidity' | 'coldSpotHumidity' | 'occupied'
@@ -45,7 +47,11 @@ export const stretchOf = ({ start, clock, series }: RoomDays): Stretch => ({
   ...{ start, clock, count: series.occupied.length },
 });
 
-function lineOf({ series, bands }: RoomDays, hours: readonly number[], label: string): RoomLine {
+function lineOf(
+  { series, bands, mild }: RoomDays,
+  hours: readonly number[],
+  label: string,
+): RoomLine {
   const pick = (values: Float32Array): number[] => hours.map((h) => values[h]!);
   const temperatures = pick(series.operativeTemperature);
   const humidities = pick(series.relativeHumidity);
@@ -56,7 +62,9 @@ function lineOf({ series, bands }: RoomDays, hours: readonly number[], label: st
     temperature: rangeOf(temperatures),
     humidity: rangeOf(humidities),
     cold: count(temperatures, (t) => t < bands.temperature.low),
-    warm: count(temperatures, (t) => t > bands.temperature.high),
+    warm: hours.filter(
+      (h) => series.operativeTemperature[h]! > edgesWhen(bands.temperature, mild?.[h] === 1).high,
+    ).length,
     damp: count(humidities, (rh) => rh > bands.humidity.high),
     dry: count(humidities, (rh) => rh < bands.humidity.low),
     occupied: sum(pick(series.occupied)),

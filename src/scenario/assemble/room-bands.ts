@@ -3,19 +3,28 @@ import { byName } from '../../species/species-lists.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { MouldClass } from '../prepared.ts';
+import { usualSeason } from '../presets/heating-season.ts';
 import { countedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
 import type { RoomPlan } from './room-plans.ts';
 
-/** The bands of each room: its own, else those for all rooms, else the usual ones. */
+/**
+ * The bands of each room: its own, else those for all rooms, else the usual ones.
+ *
+ * @param latitude  of the home [deg]
+ * @param infants  rooms in which an infant sleeps
+ */
 export function roomBands(
   data: ScenarioData,
+  latitude: number,
   plans: readonly RoomPlan[],
   infants: ReadonlySet<number>,
 ): RoomBands[] {
   const counted = countedSpecies(data);
+  // Of the country, so that plans with another source of heat are held to the same.
+  const unheated = usualSeason(data.site?.timezone, latitude, 'boiler').meanBelow.value;
   return plans.map((plan) => {
-    const usual = defaultBands(plan.use, infants.has(plan.index));
+    const usual = defaultBands(plan.use, infants.has(plan.index) ? unheated : null);
     const own = plan.data.bands ?? {};
     const all = data.bands ?? {};
     return {
@@ -51,7 +60,10 @@ interface Edges {
 function banded(usual: Band, ...given: readonly (Edges | undefined)[]): Band {
   return given.reduce<Band>((band, edges) => {
     if (edges === undefined) return band;
-    return { low: edges.low ?? band.low, high: edges.high ?? band.high, reason: SET };
+    const { low = band.low, high = band.high } = edges;
+    // An upper edge that somebody gives holds in any weather.
+    const { mild } = edges.high === undefined ? band : {};
+    return { low, high, reason: SET, ...(mild !== undefined && { mild }) };
   }, usual);
 }
 

@@ -49,7 +49,7 @@ function infant({ people }: CautionContext): Notice[] {
   return [
     {
       id: 'infant',
-      text: 'An infant lives here: the band of 16 to 20 °C is a guide only and advice differs between countries. Feel the child, not the reading; medical advice decides.',
+      text: 'An infant lives here: the band of 16 to 20 °C, up to 26 °C while it is too mild outdoors to heat, is a guide only and advice differs between countries. Feel the child, not the reading; medical advice decides.',
     },
   ];
 }

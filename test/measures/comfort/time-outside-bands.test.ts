@@ -53,6 +53,22 @@ describe('hours outside bands', () => {
     expect(den(26.001, 39.999)).toMatchObject({ temperature_high: 24, humidity_low: 24 });
   });
 
+  test('where an infant sleeps, the edge of 20 °C holds while it is cold outdoors, another when mild', () => {
+    const mild = { high: 26, from: 12, hours: 3 };
+    const bands = [{ ...BANDS, temperature: { low: 16, high: 20, reason: 'test', mild } }];
+    const den = (outdoor: (s: number) => number, operative: number) =>
+      measure(setup({ bands }), (s) => ({ operative, outdoor: outdoor(s), occupants: 1 })).rooms[
+        'den'
+      ]!.outside_band_hours.temperature_high;
+    expect(den(() => 11.9, 22)).toBe(24);
+    expect(den(() => 12, 22)).toBe(0);
+    expect(den(() => 20, 26.5)).toBe(24);
+    // From 0 to 18 °C at noon: the mean of three hours is 12 after two of them.
+    expect(den((s) => (s < 72 ? 0 : 18), 22)).toBeCloseTo(12 + 2 - 1 / 6, 9);
+    // And below 12 °C again as soon as more than an hour is cold.
+    expect(den((s) => (s < 72 ? 18 : 0), 22)).toBeCloseTo(12 - 1, 9);
+  });
+
   test('temperature is operative: cold walls make a room too cold', () => {
     const den = measure(setup(), () => ({ air: 20, operative: 17.5 })).rooms['den']!;
     expect(den.outside_band_hours.temperature_low).toBe(24);

@@ -78,6 +78,25 @@ describe('the days of a year', () => {
     expect(year(series(240, () => 50)).title).toBe('den stays at 40 to 60 % all the time under a');
   });
 
+  test('in mild weather another upper edge may hold', () => {
+    const warm = series(240, (h) => (h < 72 ? 22 : 19));
+    const of = (mild: readonly number[]) =>
+      yearChart(
+        {
+          ...{ room: 'den', plan: 'a', quantity: 'temperature', mild },
+          band: { low: 16, high: 20, mild: { high: 26 } },
+          days: dailyRanges(warm, START, UTC_CLOCK),
+        },
+        720,
+      );
+    expect(of([0, 1, 1]).title).toBe(
+      'den is too warm (above 20 °C or, when mild, 26 °C) on 1 of 10 days under a',
+    );
+    expect(of([1, 1, 1]).title).toBe(
+      'den stays at 16 to 20 °C (26 °C in mild weather) all the time under a',
+    );
+  });
+
   test('the table has least, mean and most of every day', () => {
     const { rows } = year(series(48, (h) => 40 + (h % 24))).table;
     expect(rows[1]).toEqual(['3 January 2023', '40.0', '51.5', '63.0']);

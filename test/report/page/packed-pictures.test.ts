@@ -21,7 +21,7 @@ function expectNear(got: Float32Array, was: Float32Array, step: number): void {
 
 function expectSame(got: PictureData, was: PictureData): void {
   expect(got).toMatchObject({
-    ...{ start: was.start, hours: was.hours, clock: was.clock, weeks: was.weeks },
+    ...{ start: was.start, hours: was.hours, clock: was.clock, weeks: was.weeks, mild: was.mild },
     rooms: was.rooms,
     plans: was.plans.map(({ name, heat, water }) => ({ name, heat, water })),
   });
@@ -41,6 +41,21 @@ const hours = (of: fc.Arbitrary<number>) => fc.array(of, { minLength: 49, maxLen
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('what was packed comes back', () => {
+  test('edges for mild weather with the hours that are mild', () => {
+    for (const mild of [
+      [0, 0, 1, 1, 0],
+      [1, 1, 0, 1, 1],
+      [1, 1, 1, 1, 1],
+    ]) {
+      const data = someHours({ temperature: [20, 20, 20, 20, 20] });
+      const temperature = { low: 16, high: 20, mild: { high: 26 } };
+      const rooms = data.rooms.map((room) => ({ ...room, temperature }));
+      expectSame(again({ ...data, rooms, mild: Uint8Array.from(mild) }), {
+        ...{ ...data, rooms, mild: Uint8Array.from(mild) },
+      });
+    }
+  });
+
   test('within half a step, hours not a whole number of days, jumps as large as they come', () => {
     fc.assert(
       fc.property(

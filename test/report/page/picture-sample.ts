@@ -26,6 +26,7 @@ export function someHours(over: {
   return {
     ...{ start: over.start ?? MONDAY, hours, clock: over.clock ?? UTC_CLOCK },
     weeks: [{ word: 'coldest', hour: coldest }],
+    mild: new Uint8Array(hours),
     rooms: rooms.map((name) => ({
       name,
       temperature: { low: 18, high: 26 },

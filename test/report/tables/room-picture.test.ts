@@ -53,6 +53,21 @@ describe('a bar', () => {
   });
 });
 
+test('in mild weather another upper edge may hold, in lines, sentence and heading', () => {
+  const made = days(24, () => ({ warmth: 22 }));
+  const bands = { ...made.bands, temperature: { low: 16, high: 20, mild: { high: 26 } } };
+  const told = (mildFrom: number) => {
+    const mild = Uint8Array.from({ length: 24 }, (_, h) => (h >= mildFrom ? 1 : 0));
+    const of = { ...made, bands, mild };
+    return [roomLines(of).at(-1)!.warm, roomFinding(of).split(',')[1]];
+  };
+  expect(told(24)).toEqual([24, ' den is above 20 °C for 24 h (0.0 h with somebody in)']);
+  expect(told(6)[0]).toBe(6);
+  expect(told(6)[1]).toContain('above 20 °C (26 °C when mild) for 6 h');
+  expect(told(0)).toEqual([0, ' den stays within both bands']);
+  expect(picture({ ...made, bands })).toContain('Bands: 16 to 20 °C (26 °C in mild weather)');
+});
+
 describe('lines', () => {
   test('up to 7 days by 3 hours, up to 40 by day, longer ones by week', () => {
     expect([7, 8, 40, 41].map((n) => lineLength(stretchOf(days(24 * n, () => ({})))))).toEqual([
