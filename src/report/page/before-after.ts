@@ -5,6 +5,7 @@ import type { PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { withMinus } from '../../units/minus-sign.ts';
+import { relativeChange } from '../../units/relative-change.ts';
 import { type Html, html } from './html.ts';
 import { strip } from './strip.ts';
 
@@ -116,7 +117,7 @@ function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] 
   if (effects[0]?.of !== 'air') return [];
   return figures.air.flatMap(({ name, label, unit, kind, value }) => {
     const before = was.air.find((one) => one.name === name)?.value ?? 0;
-    if (!(Math.abs(value / before - 1) >= 0.1)) return [];
+    if (!(Math.abs(relativeChange(before, value)) >= 0.1)) return [];
     const where = kind === 'mean' ? 'mean of the rooms' : 'at night, room worst off';
     const decimals = before < 10 ? 1 : 0;
     const of = (plan: DrawnPlan) => plan.figures.air.find((one) => one.name === name)?.value ?? 0;

@@ -1,6 +1,7 @@
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { relativeChange } from '../../units/relative-change.ts';
 import { type Html, html } from './html.ts';
 
 /** A figure of all plans, on one scale. */
@@ -134,7 +135,7 @@ function airColumns(lines: readonly PlanLine[]): AnyColumn[] {
       under: `${unit}, ${kind === 'mean' ? 'mean of the rooms' : 'night, room worst off'}`,
       print: (line) => figureText(of(line), Math.max(before, of(line)) < 20 ? 1 : 0),
       look: (line) => {
-        const change = before > 0 ? of(line) / before - 1 : 0;
+        const change = relativeChange(before, of(line));
         return Math.abs(change) < 0.1 ? 'same' : change > 0 ? 'worse' : 'better';
       },
     };

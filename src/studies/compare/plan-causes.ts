@@ -2,6 +2,7 @@ import { waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { relativeChange } from '../../units/relative-change.ts';
 import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';
 
 /** By what a plan moves its figures: one flow of heat, air, water or money that it changes. */
@@ -86,7 +87,7 @@ function priceOfHeat(baseline: PlanMeasures, plan: PlanMeasures): Weighed | null
     value: is - was,
     unit,
     words,
-    weight: Math.abs(is / was - 1) / 0.02,
+    weight: Math.abs(relativeChange(was, is)) / 0.02,
   };
 }
 

@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { relativeChange } from '../../units/relative-change.ts';
 import { BY_EYE, GROWTH, WET } from './mould-marks.ts';
 import type { InRoom, PlanFigures } from './plan-figures.ts';
 
@@ -124,14 +125,14 @@ function shareEffect(
 }
 
 /**
- * Levels that differ by a tenth of what is beyond its limit now and then; and of what somebody minds
+ * Levels that differ by a tenth of the larger of both of what is beyond its limit now and then; and of what somebody minds
  * below its limit already, such as pollen, those that fall to less than half or more than double.
  */
 function airEffects({ air: had }: PlanFigures, { air }: PlanFigures): Effect[] {
   return air.flatMap(({ name, label, unit, kind, value, over, minded }) => {
     const before = had.find((other) => other.name === name);
     if (before === undefined || !(before.value > 0)) return [];
-    const change = value / before.value - 1;
+    const change = relativeChange(before.value, value);
     const most = Math.max(over, before.over);
     const halved = Math.abs(Math.log2(value / before.value)) > 1;
     const told = (minded || before.minded) && halved;

@@ -147,6 +147,14 @@ describe('air', () => {
       ['there is more PM2.5 (12.0 µg/m3, was 10.0)', false],
     ]);
     expect(told({ air: [co2(2000)] }, { air: [co2(1801)] })).toEqual([]);
+    expect(told({ air: [co2(1801)] }, { air: [co2(2000)] })).toEqual([]);
+  });
+
+  test('that doubles weighs as much as air that is halved', () => {
+    const weight = (from: number, to: number): number =>
+      effectsOf(figures({ air: [co2(from)] }), figures({ air: [co2(to)] }))[0]!.weight;
+    expect(weight(1000, 2000)).toBe(2.5);
+    expect(weight(2000, 1000)).toBe(2.5);
   });
 
   test('what somebody minds under its limit already, once it halves or doubles', () => {
@@ -178,14 +186,14 @@ describe('air', () => {
       ...{ name: 'tvoc', label: 'TVOC', unit: 'µg/m3', kind: 'mean', value, over, minded: false },
     });
     const fresh = { air: [co2(1100, 8), vapours(98, 0)] };
-    const shut = { air: [co2(3300, 60), vapours(640, 12)], mould: den(2.9), spots: 0.5 };
+    const shut = { air: [co2(3300, 60), vapours(640, 12)], mould: den(1.3), spots: 0.5 };
     const kinds = (from: Partial<PlanFigures>, to: Partial<PlanFigures>) =>
       effectsOf(figures(from), figures(to)).map(({ word }) => word);
-    expect(kinds(fresh, shut)).toEqual(['more CO2', 'more mould', 'more TVOC']);
-    expect(kinds(shut, fresh)).toEqual(['less mould', 'less TVOC', 'less CO2']);
+    expect(kinds(fresh, shut)).toEqual(['more TVOC', 'more mould', 'more CO2']);
+    expect(kinds(shut, fresh)).toEqual(['less TVOC', 'less mould', 'less CO2']);
     // What hardly matters does not come between them, nor does what gets worse come between what gets better.
     expect(kinds(fresh, { ...shut, mould: den(0), spots: 2 })).toEqual([
-      ...['more CO2', 'more TVOC', 'wetter corners'],
+      ...['more TVOC', 'more CO2', 'wetter corners'],
     ]);
     expect(
       kinds(
