@@ -1,7 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { type Change, changesBetween, type PlanParts, planParts } from '../effects/plan-changes.ts';
+import { type Change, type PlanParts, planParts } from '../effects/plan-changes.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
+import { askedChanges } from './asked-changes.ts';
 import { movesHeat, titleOf } from './question-title.ts';
 
 /** A plan that was run, with all that answers are made from. */
@@ -47,7 +48,7 @@ export function questionsOf(plans: readonly AskedPlan[]): Question[] {
 
 /** What one plan asks against another, where it changes one thing; null where it changes several. */
 export function questionBetween(against: AskedPlan, plan: AskedPlan): string | null {
-  const about = topicOf(changesBetween(against.parts, plan.parts));
+  const about = topicOf(askedChanges(against, plan));
   return about === null ? null : titleOf({ about, plan, against });
 }
 
@@ -67,7 +68,7 @@ export interface Asked {
 
 function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'plan'> | null {
   const found = plans.slice(0, plans.indexOf(plan)).flatMap((against) => {
-    const changes = changesBetween(against.parts, plan.parts);
+    const changes = askedChanges(against, plan);
     const about = topicOf(changes);
     // Nobody asks what it would be to give back what was bought, or to have no rules any more.
     if (about === null || undoes(about, plan, against)) return [];
@@ -82,7 +83,7 @@ function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'p
 
 /** What a plan asks that changes no one thing; null for one that only gives up what the baseline has. */
 function restOf(plan: AskedPlan, baseline: AskedPlan): Omit<Asked, 'plan'> | null {
-  const about = topicOf(changesBetween(baseline.parts, plan.parts));
+  const about = topicOf(askedChanges(baseline, plan));
   return about === null ? { against: baseline, about: 'the rest' } : null;
 }
 

@@ -2,9 +2,10 @@ import type { WeekSchedule } from '../../control/household.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { capital } from '../../units/capital.ts';
 import { andList } from '../../units/word-list.ts';
-import { type Change, changesBetween, highestSettings } from '../effects/plan-changes.ts';
+import { type Change, highestSettings } from '../effects/plan-changes.ts';
 import { newPurchases } from '../purchase/new-purchases.ts';
 import { thingWords } from '../purchase/thing-words.ts';
+import { askedChanges } from './asked-changes.ts';
 import type { Asked, AskedPlan, Topic } from './plan-questions.ts';
 
 /** What a plan asks, as somebody would. */
@@ -51,7 +52,7 @@ function settingTitle(plan: PreparedPlan, other: PreparedPlan): string {
 
 /** "Another setting, devices and other habits at once?", or by the plan's name where what it changes has none. */
 function restTitle(plan: AskedPlan, against: AskedPlan): string {
-  const changes = changesBetween(against.parts, plan.parts);
+  const changes = askedChanges(against, plan);
   const things = [...changes].flatMap((change) => {
     if (change === 'people') return [livesOtherwise(plan.prepared, against.prepared)];
     return change === 'purchase' ? [] : [THINGS[change]];

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { questionsOf } from '../../../src/studies/answers/plan-questions.ts';
 import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
 import { changesBetween, planParts } from '../../../src/studies/effects/plan-changes.ts';
@@ -109,6 +109,37 @@ test('several things at once are asked about after all else', () => {
     'Do the rules help?',
     'Devices and rules at once?',
   ]);
+});
+
+describe('a device that comes with the rule that runs it is about the device', () => {
+  const FAN = 'fan: { kind: extract fan, room: bath, runs: by rules }';
+  const fan = `devices: { ${FAN} }`;
+  const rule = (response: string, name = 'moist') =>
+    `{ name: ${name}, when: [{ room: bath, reading: humidity, over: 65 }], response: [${response}] }`;
+  const runs = rule('{ run: fan }');
+  const bought = 'purchases: [{ what: fan, price: 120, lasts: 10 years }]';
+
+  test('bought or not', () => {
+    const plans = `  a: { change: {} }\n  b: { change: { ${fan}, rules: [${runs}] } }\n`;
+    expect(asked(plans)).toEqual([['With or without the fan?', 'b - a']]);
+    expect(asked(plans.replace('] } }', `] }, ${bought} }`))).toEqual([
+      ['Buy fan for 120 GBP?', 'b - a'],
+    ]);
+  });
+
+  test('whatever other devices and rules there are before and after', () => {
+    const other = 'drier: { kind: dehumidifier, room: den, label: 12 L/day }';
+    const damp = rule('{ stop: drier }', 'damp');
+    const plans = `  a: { change: { devices: { ${other} }, rules: [${damp}] } }
+  b: { change: { devices: { ${FAN}, ${other} }, rules: [${runs}, ${damp}] } }
+`;
+    expect(asked(plans)).toEqual([['With or without the fan?', 'b - a']]);
+  });
+
+  test('not where a rule does something else', () => {
+    const plans = `  a: { change: {} }\n  b: { change: { ${fan}, rules: [${runs}, ${rule('{ tell: air }', 'told')}] } }\n`;
+    expect(asked(plans)).toEqual([['Devices and rules at once?', 'b - a']]);
+  });
 });
 
 test('nobody asks what it is to have no rules any more, or to heat again where nobody is', () => {
