@@ -2,8 +2,9 @@ import type { Condition, RuleAction } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
 import type { CautionContext } from './cautions.ts';
+import { isOfHour, isThen, turnsOf } from './hour-conditions.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
-import { momentsOf, type WeekMoment } from './week-value.ts';
+import { momentsOf } from './week-value.ts';
 
 /** What opens windows once some readings are met. */
 interface Opener {
@@ -54,13 +55,9 @@ function keptTrue(context: CautionContext, heats: readonly RoomHeat[], opener: O
   const mayKeep = ({ room, value }: Condition): boolean =>
     heats.some((heat) => heat.room === room && heat.most > value);
   if (!ofRooms.every(mayKeep)) return null;
-  const hours = all.filter(({ quantity }) => HOURS.has(quantity));
-  const edges = hours.flatMap(({ quantity, value }) => {
-    const minute = (60 * (quantity === 'hour' ? value : value + 12)) % DAY;
-    return [minute, (minute + 1) % DAY];
-  });
+  const hours = all.filter(isOfHour);
   const schedules = [...heats.map(({ schedule }) => schedule), ...context.household.doorways];
-  for (const moment of momentsOf(schedules, edges)) {
+  for (const moment of momentsOf(schedules, turnsOf(hours))) {
     if (!hours.every((hour) => isThen(hour, moment))) continue;
     const keeping = ofRooms.map(({ room, value }) =>
       heats.find((heat) => heat.room === room && heat.upTo(moment) > value),
@@ -97,18 +94,10 @@ const turnsDown = (action: RuleAction, all: readonly Condition[]): boolean =>
       quantity === 'temperature' && room === action.room && action.setpoint <= value,
   );
 
-/** Whether a condition on the time of day is met. */
-function isThen({ quantity, is, value }: Condition, { minute }: WeekMoment): boolean {
-  const hour = quantity === 'hour' ? minute / 60 : (minute / 60 + 12) % 24;
-  return is === 'above' ? hour > value : hour < value;
-}
-
 /** A level without the digits that sums of fractions leave. */
 const shown = (level: number): number => Number(level.toFixed(1));
 
 /** So warm outdoors that an open window costs little heat; the highest limit of heating that is usual. [°C] */
 const MILD = 15;
-const HOURS: ReadonlySet<string> = new Set(['hour', 'hour since noon']);
 /** What is met and not met by turns, whatever is heated. */
 const COME_AND_GO: ReadonlySet<string> = new Set(['presence', 'window', 'electricity price']);
-const DAY = 1440; // [min]

@@ -6,6 +6,7 @@ import type { FuelPrice, Prices } from '../../home/prices.ts';
 import type { FloorsBetween } from '../assemble/floors-between.ts';
 import { USUAL } from '../choices.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import { alwaysQuiet } from './always-quiet.ts';
 import { blindsInWinter } from './blinds-in-winter.ts';
 import { levelsApart } from './levels-apart.ts';
 import { nobodyAirs } from './nobody-airs.ts';
@@ -33,6 +34,7 @@ export function oddValues(asked: Questioned): Notice[] {
     ...unheated(asked),
     ...idleAiring(asked),
     ...nobodyAirs(asked.data, asked.household),
+    ...alwaysQuiet(asked.data, asked.automation),
     ...blindsInWinter(asked, monthsRun(asked.data)),
   ];
 }
