@@ -27,6 +27,7 @@ import { cautionsOf } from './notices/cautions.ts';
 import { clockChangeRemarks } from './notices/clock-changes.ts';
 import { heatsPastBand } from './notices/heats-past-band.ts';
 import { oddValues } from './notices/odd-values.ts';
+import { wallsAsInBritain } from './notices/walls-as-in-britain.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
 import { DISCOUNT } from './presets/prices.ts';
@@ -125,6 +126,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),
     ],
+    remarks: wallsAsInBritain(data, defaults.assumed),
   };
 }
 

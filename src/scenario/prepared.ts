@@ -47,6 +47,8 @@ export interface PreparedPlan {
   readonly dt: number;
   readonly assumed: readonly Assumed[];
   readonly cautions: readonly Notice[];
+  /** What to know of the values assumed, once, when a scenario is checked; nothing where it is absent. */
+  readonly remarks?: readonly Notice[];
 }
 
 export type MouldClass = 'very sensitive' | 'sensitive' | 'medium resistant' | 'resistant';

@@ -48,6 +48,25 @@ describe('check', () => {
     });
   });
 
+  test('says in one line that walls are British ones, elsewhere and where nobody gave theirs', async () => {
+    const told = async (...set: string[]) => {
+      const words = set.flatMap((one) => ['--set', one]);
+      const { status, out } = await call(['check', 'homes/cottage.yaml', ...words]);
+      expect(status).toBe(0);
+      return out.replaceAll(/\n\s+/g, ' ').match(/^- Walls are taken as in Britain.*$/gm) ?? [];
+    };
+    expect(await told()).toEqual([]);
+    expect(await told('/site/timezone=Europe/Dublin')).toEqual([]);
+    const abroad = '/site/timezone=Europe/Madrid';
+    expect(await told(abroad)).toEqual([
+      '- Walls are taken as in Britain for their age (1.60 W/m2K), because tables of other countries are not known: put in your own U-values (home.build, wall u-value and window u-value). [as-in-britain]',
+    ]);
+    expect(await told(abroad, '/home/build/wall u-value=0.5')).toEqual([]);
+    // Not beside every figure.
+    const { out } = await call([...RUN, '--set', abroad]);
+    expect(out).not.toContain('as-in-britain');
+  });
+
   test('says in one line when heating is on in months that need none, once for all plans', async () => {
     const year = HOME.replace('period: { from: "01-05", to: "01-08" }\n', '');
     const { status, out } = await call(

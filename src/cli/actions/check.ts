@@ -70,6 +70,7 @@ async function findingsOf(loaded: LoadedPlans): Promise<Findings> {
           ...tariffDates(plan.prices, outdoors, period),
           ...needlessHeating(plan, needlessMonths(plan, outdoors, period)),
           ...plan.cautions,
+          ...(plan.remarks ?? []),
         ],
       })),
     ),

@@ -78,12 +78,17 @@ interface Country {
   readonly meanBelow: Preset;
 }
 
+/** Whether a home in a time zone stands in Britain or Ireland. */
+export const isBritishOrIrish = (zone: string): boolean => BRITISH_AND_IRISH.includes(zone);
+
+const BRITISH_AND_IRISH: readonly string[] = [
+  ...['Europe/London', 'Europe/Belfast', 'Europe/Dublin', 'Europe/Isle_of_Man'],
+  ...['Europe/Jersey', 'Europe/Guernsey', 'GB', 'Eire', 'GB-Eire'],
+];
+
 const COUNTRIES: readonly Country[] = [
   {
-    zones: [
-      ...['Europe/London', 'Europe/Belfast', 'Europe/Dublin', 'Europe/Isle_of_Man'],
-      ...['Europe/Jersey', 'Europe/Guernsey', 'GB', 'Eire'],
-    ],
+    zones: BRITISH_AND_IRISH,
     months: monthsOf('Sep-May'),
     meanBelow: limit(
       12,

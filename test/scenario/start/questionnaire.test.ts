@@ -254,6 +254,16 @@ describe('the scenario written', () => {
     expect(text).toContain('\nweather: w.csv\n');
   });
 
+  test('says where it fills in British walls elsewhere', () => {
+    const line = (place: string): string => /^ +build: # (.*)$/m.exec(write({ place }))![1]!;
+    expect(line('Manchester')).toBe(
+      'what is not said here is filled in from age and kind; roombalance check lists it',
+    );
+    expect(line('-36.8, 174.8')).toBe(
+      'what is not said here is filled in from age and kind, as in Britain; put in your own U-values; roombalance check lists it',
+    );
+  });
+
   test('says whose weather it is above it', () => {
     const remark = `The weather is not that of this home. ${'It is of elsewhere. '.repeat(9).trim()}`;
     const text = scenarioText(all({}), { ...PATHS, remark });
