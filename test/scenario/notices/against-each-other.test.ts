@@ -83,6 +83,27 @@ describe('heating against cooling', () => {
     expect(cooled('setpoint: 23, rooms: [den]', own(2))).toEqual([]);
   });
 
+  test('in a room that no doorway leads to, and through one doorway of several', () => {
+    const shed = 'rooms: { den: off, nook: off, shed: 21 }, deadband: 2';
+    expect(cooled('setpoint: 21.5, rooms: [shed]', shed)).toHaveLength(1);
+    const more = ' }, { between: [nook, shed]';
+    expect(cooled('setpoint: 20, rooms: [nook]', DEN, '', more)).toHaveLength(1);
+  });
+
+  test('a sensor that reads too much ends heating sooner, one that reads too little later', () => {
+    const read = (bias: number) => `${DEN}, sensor: { place: remote, bias: ${bias} }`;
+    expect(cooled('setpoint: 20.5, rooms: [nook]', read(1))).toEqual([]);
+    expect(cooled('setpoint: 21.5, rooms: [nook]', read(-1))).toHaveLength(1);
+  });
+
+  test('nothing else that goes by a reading heats', () => {
+    const none = 'rooms: { den: off, nook: off, shed: off }';
+    const drier = 'devices: { drier: { kind: dehumidifier, room: den, target: 55 } }';
+    expect(cooled('setpoint: 24, rooms: [den]', none, drier)).toEqual([]);
+    const always = 'devices: { panel: { kind: heater, room: den, runs: always } }';
+    expect(cooled('setpoint: 24, rooms: [den]', none, always)).toEqual([]);
+  });
+
   test('by a plug-in heater, at the hours at which it may run', () => {
     const heater = (target: number, hours = '') =>
       `devices: { fan heater: { kind: heater, room: den, target: ${target}, deadband: 1${hours} } }`;
