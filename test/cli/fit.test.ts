@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
+import { all, readMarkup, tableOf, textOf } from '../report/page/read-markup.ts';
 import { fakeIo } from './fake-io.ts';
 
 // What is refused before any search; test/fit has the searches.
@@ -95,6 +96,15 @@ test('one room with humidity alone is fitted, told in words within 80 columns, a
   expect(files['fit.html']!.match(/<figure /g)).toHaveLength(3);
   expect(files['fit.html']).toContain('den: relative humidity foreseen from the weather alone');
   expect(files['fit.html']).not.toContain('<script');
+  // What it finds comes first, then how far off each series was, with the guess beside it.
+  const page = readMarkup(files['fit.html']!);
+  const [lead] = all(page, 'p').filter(({ attributes }) => attributes['class'] === 'lead');
+  expect(textOf(lead!)).toContain('this fit has no skill, and nothing should rest on it');
+  const [heads, ...rows] = tableOf(page, /^How well it foresaw/);
+  expect(heads!.slice(0, 4)).toEqual(['what', 'foreseen from', 'off by', 'guess']);
+  expect(rows.map(([what]) => what)).toContain('den: relative humidity');
+  for (const [, , off] of rows)
+    expect(off).toMatch(/^[\d.]+ [▾▴] \((no )?better than the guess\)$/);
 }, 120_000);
 
 const GOOD = (n: number) => `${20 + (n % 5)},${50 + (n % 7)}`;

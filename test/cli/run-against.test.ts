@@ -81,6 +81,12 @@ test('--page draws every room and quantity, with a policy that lets in nothing b
   );
   expect(page).not.toContain('<script');
   expect(page.match(/<figure /g)).toHaveLength(3);
+  expect(page).toMatch(
+    /<p class="lead">The simulation comes nearer to the log than every guess in \d of 3 series\.<\/p>/,
+  );
+  expect(page).toMatch(
+    /<p class="meta">Plan .+, \d+ March 2023 to \d+ March 2023, \d+ hours\.<\/p>/,
+  );
   expect(page).toMatch(/bedroom: temperature simulated [\d.]+ K (above|below) the log on average/);
 });
 

@@ -93,7 +93,7 @@ export function letReadersTry(held: HeldTrial): void {
     known.set(name, { is: answer, trial });
     show(name);
     if (name !== WHOLE) return;
-    drawDays(document.getElementById('try-lines')!, before.get(name)!, answer);
+    drawDays(document.getElementById('try-lines')!, held.begins, before.get(name)!, answer);
     document.getElementById('try-command')!.textContent = commandOf(held, answer.settings);
     document.getElementById('try-plan')!.textContent = answer.plan;
   }

@@ -2,6 +2,7 @@ import type { HoursBesideLog, RoomMisfit } from '../../studies/against/against-l
 import { figureText } from '../../units/figure-text.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { quantityWords, unitOfValues } from '../quantity-words.ts';
+import { roughText } from '../rough-text.ts';
 import { besideLogChart } from './beside-log-chart.ts';
 import type { Chart } from './chart.ts';
 
@@ -20,8 +21,8 @@ export function againstChart(
   return besideLogChart(
     {
       title:
-        `${room}: ${words} simulated ${figureText(Math.abs(bias))} ${unit} ${side} the log on average, ` +
-        `off by ${figureText(rmse)} ${unit} as a rule`,
+        `${room}: ${words} simulated ${roughText(Math.abs(bias))} ${unit} ${side} the log on average, ` +
+        `off by ${roughText(rmse)} ${unit} as a rule`,
       description:
         `${words} of ${room}, logged and simulated, ${hours} hours. Logged ${figureText(misfit.mean_logged)}, ` +
         `simulated ${figureText(misfit.mean_simulated)} ${unitOfValues(unit)} on average.`,

@@ -2,6 +2,7 @@ import { figureText } from '../../units/figure-text.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
 import { HUES, INK } from './palette.ts';
+import { shortened } from './shortened.ts';
 
 /** What the air of the rooms carries of one species under two plans, or under one. */
 export interface AirChartData {
@@ -60,7 +61,12 @@ export function airChart(data: AirChartData, width: number): Chart {
     legend: null,
   };
   const y = pixels('y');
-  const height = pitch * rooms.length + KEY;
+  const wide = width - BESIDE;
+  const key = keyOf(
+    shown.map(({ name }) => name),
+    wide / CHARACTER,
+  );
+  const height = pitch * rooms.length + LINE * key.length + KEY;
   const spec = chartFrame({
     ...{ width, height: height + AXIS, description: title },
     layer: [
@@ -101,8 +107,17 @@ export function airChart(data: AirChartData, width: number): Chart {
           shape: { ...look, scale: { domain: [0, 1], range: ['circle', 'square'] } },
         },
       },
-      words(rooms.map(({ name }, room) => ({ text: name, y: room * pitch + NAME / 2 - 1 }))),
-      words([{ text: keyOf(shown.map(({ name }) => name)), y: height - KEY / 2 + 2 }], 0.8),
+      words(
+        rooms.map(({ name }, room) => ({
+          ...{ text: shortened(name, wide / CHARACTER), y: room * pitch + NAME / 2 - 1 },
+        })),
+      ),
+      words(
+        key.map((text, line) => ({
+          ...{ text, y: height - LINE * (key.length - line) + LINE / 2 - 2 },
+        })),
+        0.8,
+      ),
     ],
   });
   return {
@@ -165,10 +180,16 @@ const words = (values: readonly object[], opacity = 1): object => ({
   encoding: { x: { value: 0 }, y: pixels('y'), text: { field: 'text', type: 'nominal' } },
 });
 
-const keyOf = ([first, second]: readonly string[]): string =>
-  second === undefined
-    ? `● ${first}; | mean; dashed: limit`
-    : `● ${first}, ■ ${second}; | mean; dashed: limit`;
+/** What the marks are, in one line where that has room, else a line each. */
+function keyOf(plans: readonly string[], most: number): string[] {
+  const marked = plans.map((name, k) => `${k === 0 ? '●' : '■'} ${name}`);
+  const whole = `${marked.join(', ')}; ${OTHER_MARKS}`;
+  return [...whole].length <= most
+    ? [whole]
+    : [...marked.map((text) => shortened(text, most)), OTHER_MARKS];
+}
+
+const OTHER_MARKS = '| mean; dashed: limit';
 
 const pixels = (field: string) => ({ field, type: 'quantitative' });
 
@@ -178,9 +199,13 @@ const WORDS = {
   ...{ p95: '95 % of hours below', peak: 'peak hour' },
 } as const;
 
-/** Heights of a room's name, a bar, the gap below, the key and the axis. [px] */
+/** Heights of a room's name, a bar, the gap below, a line of the key, what is free around it, and the axis. [px] */
 const NAME = 18;
 const BAR = 13;
 const BETWEEN = 8;
-const KEY = 24;
+const LINE = 14;
+const KEY = 10;
 const AXIS = 40;
+/** Width that words have not. [px] */
+const BESIDE = 12;
+const CHARACTER = 6.2; // px, at 11 px

@@ -42,7 +42,7 @@ export function doubtChart(data: DoubtData, width: number): Chart {
     ...{ width: rows.width, height: rows.height },
     description: title,
     layer: doubtLayers(rows, {
-      across: `${figure} [${unit}]`,
+      ...{ figure, unit },
       asIs: middle,
       told: `as it is: ${print(asIs)} ${unit}`,
       some,

@@ -5,8 +5,9 @@ import { shortened } from './shortened.ts';
 
 /** What is written around the bars, and the figure as it is. */
 interface DoubtWords {
-  /** What the level axis shows. */
-  readonly across: string;
+  /** What the level axis shows, and its unit. */
+  readonly figure: string;
+  readonly unit: string;
   readonly asIs: number;
   /** The figure as it is, in words. */
   readonly told: string;
@@ -15,17 +16,20 @@ interface DoubtWords {
 }
 
 /** The picture of doubts as layers: bars, upright lines between the words, words, and a key. */
-export function doubtLayers(rows: DoubtRows, { across, asIs, told, some }: DoubtWords): object[] {
+export function doubtLayers(
+  rows: DoubtRows,
+  { figure, unit, asIs, told, some }: DoubtWords,
+): object[] {
   const { width, left, height, domain } = rows;
   const placeOf = (value: number): number =>
     ((value - domain[0]) / (domain[1] - domain[0])) * width;
-  const note = some === '' ? '' : `, ${some}`;
+  const behind = ` [${unit}]${some === '' ? '' : `, ${some}`}`;
   const x = {
     field: 'value',
     type: 'quantitative',
     scale: { domain, nice: false, zero: false },
     axis: {
-      title: shortened(across, width / CHARACTER - note.length) + note,
+      title: `${shortened(figure, width / CHARACTER - behind.length)}${behind}`,
       ...{ tickCount: width < 400 ? 4 : 6, format: '.6~f', grid: false, labelFlush: 16 },
     },
   };

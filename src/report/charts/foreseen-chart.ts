@@ -2,6 +2,7 @@ import type { Foreseen } from '../../fit/withheld.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
+import { roughText } from '../rough-text.ts';
 import { besideLogChart } from './beside-log-chart.ts';
 import type { Chart } from './chart.ts';
 
@@ -26,8 +27,8 @@ export function foreseenChart(
   return besideLogChart(
     {
       title:
-        `${channel.room}: ${channel.name} foreseen ${by}, off by ${figureText(rmse)}${unit}, ` +
-        `${verdict} guessing (${figureText(guesses[bestGuess])}${unit})`,
+        `${channel.room}: ${channel.name} foreseen ${by}, off by ${roughText(rmse)}${unit}, ` +
+        `${verdict} guessing (${roughText(guesses[bestGuess])}${unit})`,
       description:
         `Hourly ${channel.name} of ${channel.room} in the withheld days: logged, foreseen ${by}, and the ` +
         `guess that came nearest, ${GUESS_WORDS[bestGuess]}. ${figureText(100 * inside, 0)} % of hours lie ` +

@@ -1,9 +1,10 @@
 import type { AgainstLog, HoursBesideLog } from '../../studies/against/against-log.ts';
 import { capital } from '../../units/capital.ts';
-import type { LocalClock } from '../../units/local-clock.ts';
+import { type LocalClock, toLocal } from '../../units/local-clock.ts';
 import { againstChart } from '../charts/against-chart.ts';
+import { dateText } from '../charts/in-words.ts';
 import { quantityWords } from '../quantity-words.ts';
-import { againstInWords, TYPICAL_WEATHER } from '../tables/against-text.ts';
+import { againstInWords, beatsGuessing, TYPICAL_WEATHER } from '../tables/against-text.ts';
 import { drawTwice } from './draw-twice.ts';
 import { figure } from './figure.ts';
 import type { PageOwn } from './fit-page.ts';
@@ -25,6 +26,9 @@ export async function againstPage(
       at: (width) => againstChart(misfit, hours, clock, width),
     })),
   );
+  const nearer = misfits.filter(beatsGuessing).length;
+  const day = (seconds: number) => dateText(toLocal(clock, seconds));
+  const [begins, ends] = [period.from, period.to].map((instant) => Date.parse(instant) / 1000);
   const quantities = [...new Set(misfits.map(({ quantity }) => quantity))];
   const said: Section = {
     id: 'told',
@@ -33,7 +37,8 @@ export async function againstPage(
   };
   return stillPage({
     title: `${scenario}: simulated beside what was logged`,
-    about: `Plan ${plan}, ${period.from} to ${period.to}, ${period.hours} hours.`,
+    about: `Plan ${plan}, ${day(begins!)} to ${day(ends! - 1)}, ${period.hours} hours.`,
+    finding: `The simulation comes nearer to the log than every guess in ${nearer} of ${misfits.length} series.`,
     sections: [
       said,
       ...quantities.map(

@@ -97,7 +97,9 @@ function findFirst({ about, doubt, draws }: PlanStudy): Html | null {
 /** How closely the money follows an input. */
 function followed(draws: PlanStudy['draws'], path: string): string {
   const found = draws?.ranked.find((one) => one.path === path);
-  return found === undefined ? '' : ` (rank correlation ${figureText(found.correlation, 2)})`;
+  return found === undefined
+    ? ''
+    : ` (rank correlation ${withMinus(figureText(found.correlation, 2))})`;
 }
 
 const FIRST = 3;

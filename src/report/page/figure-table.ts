@@ -39,7 +39,7 @@ export function figureTable({
       k,
     ) => html`<tr${k === marked ? html` class="marked"` : null}><th scope="row">${name}</th>${cells.map(
       (cell, n) =>
-        html`<td class="${kind(n + 1, cell)}">${typeof cell === 'string' ? withMinus(cell) : cell}</td>`,
+        html`<td class="${kind(n + 1, cell)}">${typeof cell === 'string' || typeof cell === 'number' ? withMinus(`${cell}`) : cell}</td>`,
     )}</tr>
 `,
   )}</tbody></table></div>`;

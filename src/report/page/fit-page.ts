@@ -1,9 +1,14 @@
 import type { HomeFit } from '../../fit/fit-home.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { withMinus } from '../../units/minus-sign.ts';
 import { foreseenChart } from '../charts/foreseen-chart.ts';
-import { fitOpening, fitWords } from '../tables/fit-words.ts';
+import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
+import { roughText } from '../rough-text.ts';
+import { FORESEEN, fitExtent, fitFinding, fitWords, TOLD } from '../tables/fit-words.ts';
 import { type Drawable, drawTwice } from './draw-twice.ts';
 import { figure } from './figure.ts';
-import { html } from './html.ts';
+import { figureTable } from './figure-table.ts';
+import { type Html, html } from './html.ts';
 import { list, type Section } from './section.ts';
 import { stillPage } from './still-page.ts';
 
@@ -24,10 +29,13 @@ export async function fitPage(fit: HomeFit, own: PageOwn): Promise<string> {
   }));
   const drawn = await drawTwice(pictures);
   const words = fitWords(fit);
+  const others = words.filter(({ head }) => head !== TOLD && head !== FORESEEN);
   const said: Section = {
     id: 'told',
-    title: 'In words',
-    body: html`<div class="columns">${words.map(({ head, items }) => html`<h3>${head}</h3>${list(items)}`)}</div>`,
+    title: 'What your log tells',
+    body: html`${toldTable(fit)}
+${seen.length === 0 ? null : foreseenTable(seen)}
+<div class="columns">${others.map(({ head, items }) => html`<div><h3>${head}</h3>${list(items)}</div>`)}</div>`,
   };
   const shown: Section = {
     id: 'withheld',
@@ -37,8 +45,50 @@ export async function fitPage(fit: HomeFit, own: PageOwn): Promise<string> {
   };
   return stillPage({
     title: `${fit.title}: what its log tells`,
-    about: fitOpening(fit),
+    about: fitExtent(fit),
+    finding: fitFinding(fit),
     sections: drawn.length === 0 ? [said] : [said, shown],
     ...own,
   });
 }
+
+/** What the log tells by itself, with the range of each and what was taken before. */
+function toldTable({ stages }: HomeFit): Html | null {
+  const told = stages
+    .flatMap(({ fit: { parameters } }) => parameters)
+    .filter((parameter) => parameter.told === 'yes');
+  if (told.length === 0) return null;
+  return figureTable({
+    caption: `${TOLD}: values with the range in which nineteen of twenty would lie`,
+    heads: ['what', 'fitted', 'low', 'high', 'was assumed', 'unit'],
+    words: [5],
+    rows: told.map(({ adjustable: { name, unit, before, value }, ...fitted }) => [
+      name,
+      html`<b>${withMinus(figureText(fitted.value))}</b>`,
+      figureText(fitted.low),
+      figureText(fitted.high),
+      before === value ? figureText(value) : 'nothing',
+      unit.replace(/^\//, '1/'),
+    ]),
+  });
+}
+
+/** How far off the withheld hours were foreseen, beside the guess that came nearest. */
+const foreseenTable = (seen: HomeFit['foreseen']): Html =>
+  figureTable({
+    caption: `${FORESEEN}: how far off it was as a rule, beside the guess that came nearest`,
+    heads: [
+      ...['what', 'foreseen from', 'off by', 'guess', 'unit', 'within the stated range [%]'],
+      'the guess',
+    ],
+    words: [1, 4, 6],
+    rows: seen.map(({ channel, from, judgement: { rmse, guesses, bestGuess, skill, inside } }) => [
+      `${channel.room}: ${channel.name}`,
+      from === 'weather alone' ? 'the weather alone' : 'the weather and logged temperatures',
+      html`<b class="${skill > 0 ? 'better' : 'worse'}">${roughText(rmse)} ${skill > 0 ? '▾' : '▴'}</b><span class="heard"> (${skill > 0 ? 'better' : 'no better'} than the guess)</span>`,
+      roughText(guesses[bestGuess]),
+      unitWords(channel.unit).trim(),
+      figureText(100 * inside, 0),
+      GUESS_WORDS[bestGuess],
+    ]),
+  });

@@ -1,6 +1,7 @@
 import type { LivingSpan } from '../../living/messages.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { TrialOffer } from '../../studies/trial/knobs.ts';
+import { toLocal } from '../../units/local-clock.ts';
 import type { PictureData, WeekWord } from './picture-data.ts';
 import type { ReportInput } from './report-input.ts';
 
@@ -14,6 +15,8 @@ export interface HeldTrial {
   readonly file: string;
   readonly set: readonly string[];
   readonly currency: string;
+  /** First day of the whole period, at midnight. [s local] */
+  readonly begins: number;
   /** Length of the whole period. [years] */
   readonly years: number;
   /** Parts of the period that are run before the whole. */
@@ -27,6 +30,7 @@ export function heldTrial({ living, study }: ReportInput, data: PictureData): He
   return {
     ...living,
     ...{ currency: money.currency, years: yearsIn(period.hours) },
+    begins: 86400 * Math.floor(toLocal(data.clock, data.start) / 86400),
     spans: (['coldest', 'dampest'] as const).flatMap((word) => spanOf(data, word)),
   };
 }

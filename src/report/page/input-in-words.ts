@@ -84,6 +84,7 @@ const KNOWN: readonly Known[] = [
   ),
   known('awake, heat', 'heat from a person awake', 'W'),
   known('asleep, heat', 'heat from a person asleep', 'W'),
+  known('build, front', 'direction that the front faces', '°'),
   known('panes, 0, area', 'window', 'm²'),
   known('openings, 0, area', 'part of the window that opens', 'm²'),
   known('openings, 0, height', 'height of the part of the window that opens', 'm'),

@@ -9,6 +9,8 @@ export interface StillPage {
   readonly title: string;
   /** What the page is about, in a sentence or two. */
   readonly about: string;
+  /** What it finds, in a sentence or two. */
+  readonly finding: string;
   /** Whether its home is invented. */
   readonly invented: boolean;
   readonly sections: readonly Section[];
@@ -21,7 +23,7 @@ export interface StillPage {
  * and nothing else.
  */
 export function stillPage(page: StillPage): string {
-  const { title, about, invented, sections, version, sha256 } = page;
+  const { title, about, finding, invented, sections, version, sha256 } = page;
   const body = html`<a class="skip" href="#${sections[0]?.id ?? ''}">Skip to the words</a>
 <header>
 <h1>${title}</h1>
@@ -29,7 +31,8 @@ export function stillPage(page: StillPage): string {
 ${invented ? INVENTED : null}
 ${sectionLinks(sections)}
 </header>
-<main>${sections.map(sectionMarkup)}</main>
+<main><p class="lead">${finding}</p>
+${sections.map(sectionMarkup)}</main>
 <footer><p>Made with roombalance ${version}. It is free software and sells nothing.</p></footer>`;
   return documentFrame(html`${title}`, body, NOTHING_RUNS, sha256).page;
 }

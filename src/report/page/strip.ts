@@ -30,5 +30,9 @@ export function strip({ from, to, baseline, plan, look, reach = null }: Strip, w
   return html`<svg class="strip ${look}" viewBox="0 0 ${width} 16" width="${width}" height="16" aria-hidden="true" focusable="false"><path class="rail" d="M${EDGE} 8H${width - EDGE}"/>${reach === null ? null : html`<path class="reach" d="M${scale(reach[0])} 8H${scale(reach[1])}"/>`}<path class="way" d="M${base} 8H${at}"/><path class="base" d="M${base} 2V14"/>${mark}</svg>`;
 }
 
+/** A scale on which nothing is known yet. */
+export const emptyStrip = (width: number): Html =>
+  html`<svg class="strip" viewBox="0 0 ${width} 16" width="${width}" height="16" aria-hidden="true" focusable="false"><path class="rail" d="M${EDGE} 8H${width - EDGE}"/></svg>`;
+
 /** Room for half a mark. [px] */
 const EDGE = 5;

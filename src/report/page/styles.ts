@@ -19,6 +19,7 @@ h1 { font-size: 1.1rem; line-height: 1.3; margin: 0; color: var(--link); flex: 1
 h2 { font-size: 1.6rem; line-height: 1.2; margin: 0 0 .75rem; }
 h3 { font-size: 1.1rem; line-height: 1.3; margin: 1.4rem 0 .4rem; }
 section { margin: 2.25rem 0 0; padding: 1.5rem 0 0; border-top: 1px solid var(--line); }
+main > .lead { margin: 1.2rem 0 0; max-width: 46rem; }
 #answer, main > section:first-child { border-top: 0; margin-top: 0; padding-top: 1rem; }
 #answer > h2, .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 p, ul, ol { margin: .55rem 0; max-width: 46rem; }
@@ -38,21 +39,21 @@ nav a { display: inline-block; padding: .15rem 0; }
 .columns { columns: 2; column-gap: 3rem; }
 .columns > ul, .columns > div > ul { margin-top: 0; }
 .columns > p, .columns li { break-inside: avoid; }
-.columns h3 { break-after: avoid; }
+.columns h3 { break-after: avoid; break-inside: avoid; }
 .columns > p, .columns > :first-child, .columns > div > :first-child { margin-top: 0; }
 .columns > div { padding-bottom: 1.2rem; }
 .beside h3:first-child { margin-top: 0; }
 .lead { font-size: 1.85rem; line-height: 1.2; font-weight: 700; margin: 0 0 1rem; max-width: none; text-wrap: balance; }
 .figures { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 1.5rem; margin: 1.25rem 0 .25rem; }
-.figures > div { border-top: 1px solid var(--ink); padding-top: .4rem; }
-.figures dt { font-weight: 700; line-height: 1.3; min-height: 2.6em; }
+.figures > div { display: grid; grid-template-rows: subgrid; grid-row: span 2; row-gap: 0; border-top: 1px solid var(--ink); padding-top: .4rem; }
+.figures dt { font-weight: 700; line-height: 1.3; }
 .figures dd { margin: 0; }
 .figures dd b { font-size: 2.1rem; line-height: 1.1; letter-spacing: -.02em; }
 .figures .was { font-size: 1.35rem; color: var(--soft); }
 .figures .unit { display: block; color: var(--soft); font-size: .9rem; line-height: 1.35; }
 .figures small { display: block; margin-top: .15rem; line-height: 1.35; }
 .key { font-size: .85rem; color: var(--soft); }
-.key span { display: inline-block; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+.key span { display: inline-block; forced-color-adjust: none; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 .key .ring { width: 2px; height: .9em; background: var(--soft); vertical-align: -.1em; margin: 0 .2em; }
 .key .disc { width: .6em; height: .6em; border-radius: 50%; background: var(--better); margin-left: .5em; }
 .key .square { width: .55em; height: .55em; background: var(--worse); margin-left: .5em; }
@@ -60,7 +61,7 @@ nav a { display: inline-block; padding: .15rem 0; }
 .better { color: var(--better); }
 .worse { color: var(--worse); }
 .same { color: inherit; }
-td .better, td .worse { font-weight: 700; }
+td .better, td .worse { font-weight: 700; white-space: nowrap; }
 .strip { display: block; overflow: visible; max-width: 100%; }
 .strip path { fill: none; stroke-width: 1.5; }
 .strip .rail { stroke: var(--line); }
@@ -75,7 +76,7 @@ td .better, td .worse { font-weight: 700; }
 .turns { list-style: none; padding: 0; margin: .75rem 0; }
 .turns li { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1rem; margin: .8rem 0; }
 .turns .turns { color: var(--worse); margin: 0; }
-.turns small { flex: 1 0 100%; display: flex; justify-content: space-between; gap: .5rem; }
+.turns small { flex: 1 0 100%; display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 .5rem; }
 .turn { flex: 1 0 100%; width: 100%; height: 16px; }
 .turn path { fill: none; }
 .turn .holds { stroke: var(--better); stroke-width: 5; }
@@ -142,11 +143,13 @@ select { font: inherit; max-width: 100%; padding: .3rem; color: var(--ink); back
 .knob input { grid-column: 1 / -1; width: 100%; min-height: 1.75rem; margin: 0; accent-color: var(--mark); }
 input[type="checkbox"] { width: 1.1em; height: 1.1em; vertical-align: -.15em; accent-color: var(--link); }
 .try input[type="checkbox"] { accent-color: var(--mark); }
-.panel label { display: inline-block; padding: .15rem 0; }
+.panel p:not(.knob) label { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: .5rem; align-items: baseline; padding: .15rem 0; }
 .try table { width: 100%; }
 .try td, .try tbody th { padding: .2rem .5rem; min-width: 0; }
-.try tbody th { max-width: none; }
-.try .unit { color: var(--soft); white-space: nowrap; }
+.try tbody th { max-width: none; overflow-wrap: anywhere; }
+.try td { white-space: nowrap; }
+.try .unit { color: var(--soft); }
+.try thead th { min-width: 0; padding: .2rem .5rem; }
 .try.stale #try-figures td:nth-of-type(2), .try.stale #try-figures td:nth-of-type(3) { opacity: .75; font-style: italic; }
 .try.stale #try-figures caption::after { content: ' (older figures, the new ones are on their way)'; }
 #try-told { min-height: 1.5em; }
@@ -155,6 +158,7 @@ input[type="checkbox"] { width: 1.1em; height: 1.1em; vertical-align: -.15em; ac
 .days .was { stroke: var(--soft); stroke-dasharray: 3 2; }
 .days .is { stroke: var(--mark); }
 .days .mark { stroke: var(--ink); opacity: .5; stroke-dasharray: 5 4; }
+.days .tick { stroke: var(--soft); }
 .days text { fill: var(--soft); font-size: 11px; }
 button { font: inherit; padding: .3rem .8rem; color: var(--ink); background: var(--paper); border: 1px solid var(--soft); border-radius: 3px; cursor: pointer; }
 footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .85rem; }
@@ -169,7 +173,6 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .narrow-only { display: block; }
   .lead { font-size: 1.5rem; }
   .figures { grid-template-columns: minmax(0, 1fr); gap: 1rem; }
-  .figures dt { min-height: 0; }
   .figures .unit { display: inline; }
   tbody th { min-width: 7rem; max-width: 9.5rem; }
   tbody th small, tbody th br { display: none !important; }
@@ -177,6 +180,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .plans td:nth-of-type(2) .strip { display: block; }
   .only-narrow { display: block; }
   .choices { position: static; }
+  .days text { font-size: 19px; }
 }
 @media print {
   :root { --paper: #fff; --ink: #000; --soft: #444; --line: #bbb; --raised: #fff; --link: #000; --mark: #000; --better: #0b4c66; --worse: #8a2c0c; color-scheme: light; }
@@ -192,10 +196,17 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   /* A heading is printed where there is room for some of what it heads, too. */
   h2 { break-inside: avoid; }
   h2::after { content: ''; display: block; height: 40mm; margin-bottom: -40mm; }
+  #pictures > h2::after, #air > h2::after, #doubts > h2::after { height: 80mm; margin-bottom: -80mm; }
+  .only-narrow + .pair { margin-top: 3mm; }
   figure, tr, li, .lead, .figures, .turns li { break-inside: avoid; }
   .wide-only { display: none; }
   .narrow-only, .only-narrow { display: block; }
-  .only-narrow ul { columns: 2; max-width: none; margin: 0; }
+  .only-narrow ul { columns: 3; column-gap: 6mm; max-width: none; margin: 0; padding: 0; list-style: none; font-size: .9em; }
+  .only-narrow li { margin: 0 0 .5mm; }
+  .asked { font-size: .95em; }
+  .asked li { margin-bottom: .3rem; }
+  .columns > div { padding-bottom: .5rem; }
+  #picture-trade-off { max-width: 78mm; }
   .picture h3 { font-size: 1rem; min-height: 0; }
   .wide, details .wide { overflow: visible; max-height: none; margin: 2mm 0; }
   table { font-size: 6.8pt; width: 100%; }

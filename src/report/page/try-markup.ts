@@ -4,6 +4,7 @@ import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { withMinus } from '../../units/minus-sign.ts';
 import { type Html, html } from './html.ts';
+import { DAYS_BOX } from './try-days.ts';
 import { spanId, type TriedFigure, triedFigures } from './try-figures.ts';
 import { tryStrip } from './try-strip.ts';
 
@@ -45,14 +46,16 @@ ${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
 </form>
 <div>
 <p class="told" id="try-told" role="status"></p>
-<div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption><thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th></tr></thead><tbody>${rows(triedFigures(asItIs, asItIs, currency, true))}</tbody></table></div>
-<div class="pair">${spans.map((name) => html`<table id="${spanId(name)}"><caption>${name}</caption><tbody>${rows(triedFigures(asItIs, asItIs, currency, false).map(unknown))}</tbody></table>`)}</div>
+<div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption>${HEADS}<tbody>${rows(triedFigures(asItIs, asItIs, currency, true))}</tbody></table></div>
+<div class="pair">${spans.map((name) => html`<div class="wide" role="region" aria-label="${name}" tabindex="0"><table id="${spanId(name)}"><caption>${name}</caption>${HEADS}<tbody>${rows(triedFigures(asItIs, asItIs, currency, false).map(unknown))}</tbody></table></div>`)}</div>
 <p class="note"><b>${room}</b>, daily means: the coldest surface [%], with the line of 80 % above which mould can grow, and the temperature [°C]. Dashed: as it is; solid: tried.</p>
-<div id="try-lines">${[0, 1].map(() => html`<svg class="days" viewBox="0 0 576 130" aria-hidden="true"></svg>`)}</div>
+<div id="try-lines">${[0, 1].map(() => html`<svg class="days" viewBox="${DAYS_BOX}" aria-hidden="true"></svg>`)}</div>
 <details><summary>Copy as a plan</summary><p>Put this under <code>plans</code> of the scenario, or run <code id="try-command">roombalance run ${file}</code>. What would have to be bought for it is not counted in the money.</p><pre tabindex="0" aria-label="The plan"><code id="try-plan"></code></pre><p><button type="button" id="try-copy">Copy</button></p></details>
 </div>
 </div>`;
 }
+
+const HEADS = html`<thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th></tr></thead>`;
 
 const rows = (figures: readonly TriedFigure[]): Html[] =>
   figures.map((figure) => {

@@ -43,7 +43,7 @@ export function againstInWords({ misfits }: AgainstLog): string[] {
   });
 }
 
-function beatsGuessing({ skill }: RoomMisfit): boolean {
+export function beatsGuessing({ skill }: RoomMisfit): boolean {
   const known = Object.values(skill).filter((value) => value !== null);
   return known.length > 0 && known.every((value) => value > 0);
 }

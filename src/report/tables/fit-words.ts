@@ -12,6 +12,9 @@ export interface FitWords {
   readonly items: readonly string[];
 }
 
+/** Heading of what a log tells. */
+export const TOLD = 'What your log tells';
+
 /** Heading of what is said of the withheld hours. */
 export const FORESEEN = 'How well it foresaw what it had not seen';
 
@@ -20,7 +23,7 @@ export function fitWords(fit: HomeFit): FitWords[] {
   const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
   const of = (told: FittedParameter['told']) => parameters.filter((each) => each.told === told);
   return [
-    { head: 'What your log tells', items: of('yes').map(toldWords) },
+    { head: TOLD, items: of('yes').map(toldWords) },
     {
       head: 'Told only together with another',
       items: of('together').map(togetherWords(fit.logged)),
@@ -32,13 +35,19 @@ export function fitWords(fit: HomeFit): FitWords[] {
 }
 
 /** How much was fitted, and whether it foresaw the rest. */
-export function fitOpening({ title, division, foreseen, skilled, runs }: HomeFit): string {
-  const { hours, withheld } = division;
+export const fitOpening = (fit: HomeFit): string =>
+  `${fit.title}: ${fitExtent(fit)} ${fitFinding(fit)}`;
+
+/** How much was fitted. */
+export const fitExtent = ({ division: { hours, withheld }, runs }: HomeFit): string =>
+  `${days(withheld)} of the log fitted, ${days(hours - withheld)} withheld, ${runs} runs.`;
+
+/** Whether it foresaw what was withheld. */
+export function fitFinding({ foreseen, skilled }: HomeFit): string {
   const better = foreseen.filter(({ judgement }) => judgement.skill > 0).length;
   const alone = foreseen.filter((each) => each.alone.skill > 0).length;
   const judged = `It foresaw the withheld days better than guessing in ${better} of ${foreseen.length} cases`;
   return (
-    `${title}: ${days(withheld)} of the log fitted, ${days(hours - withheld)} withheld, ${runs} runs. ` +
     `${judged}${better === 0 ? ': this fit has no skill, and nothing should rest on it' : ''}.` +
     (skilled || better === 0 || better === alone
       ? ''

@@ -286,6 +286,21 @@ describe('what the air carries', () => {
       ...['kitchen, purifier', '10.0', '20.0', '8.00', '30.0', '120'],
     ]);
   });
+
+  test('has its key in a line, or in a line each where names are long', () => {
+    const key = (name: string) =>
+      JSON.stringify(
+        chart([
+          ['now', 9, 4],
+          [name, 9, 4],
+        ]).spec,
+      );
+    expect(key('fan')).toContain('"● now, ■ fan; | mean; dashed: limit"');
+    const long = key('a purifier in every room that somebody sleeps in, and one in the kitchen');
+    expect(long).toContain('"text":"● now"');
+    expect(long).toContain('"text":"■ a purifier in every room that somebody sleeps in');
+    expect(long).toContain('"text":"| mean; dashed: limit"');
+  });
 });
 
 describe('alerts by the hour', () => {

@@ -37,6 +37,12 @@ test('thirty days have their week in the middle, and stay inside the period', ()
   expect(spans(365, 100, 8590).map(([, from]) => from)).toEqual([0, 8040]);
 });
 
+test('the first day begins at midnight of the household', () => {
+  const data = { ...someHours({ temperature: [20, 20, 20] }), weeks: [] };
+  expect(heldTrial(input as unknown as ReportInput, data)!.begins % 86400).toBe(0);
+  expect(heldTrial(input as unknown as ReportInput, data)!.begins).toBeLessThanOrEqual(MONDAY);
+});
+
 test('a period of less than sixty days has none', () => {
   expect(spans(60, 300, 300)).toHaveLength(2);
   expect(spans(59, 300, 300)).toEqual([]);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { strip } from '../../../src/report/page/strip.ts';
+import { emptyStrip, strip } from '../../../src/report/page/strip.ts';
 
 test('baseline and plan stand where their figures are on the scale, five pixels from its ends', () => {
   const at = (baseline: number, plan: number, look: 'better' | 'worse' | 'same') =>
@@ -23,4 +23,11 @@ test('where else a plan may lie is a bar on the same scale', () => {
   expect(strip({ ...drawn, reach: [10, 40] }, 110).markup).toContain(
     '<path class="reach" d="M15.0 8H45.0"/>', // 5 px, and 100 px for 100
   );
+});
+
+test('a scale on which nothing is known yet takes the place of one', () => {
+  const size = / width="110" height="16"/;
+  expect(emptyStrip(110).markup).toMatch(size);
+  expect(strip({ from: 0, to: 1, baseline: 0, plan: 1, look: 'same' }, 110).markup).toMatch(size);
+  expect(emptyStrip(110).markup).not.toMatch(/circle|rect|base/);
 });
