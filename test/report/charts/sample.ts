@@ -93,6 +93,15 @@ function makeCharts(names: SampleNames, width: number): Record<string, Chart> {
       },
       width,
     ),
+    'year-temperature-infant': yearChart(
+      {
+        ...{ room, plan: plans[1], quantity: 'temperature' },
+        band: { low: 16, high: 20, mild: { high: 26 } },
+        days: days(temperature[1]),
+        mild: Array.from(days(temperature[1]).mean, (_, k) => (k % 5 < 3 ? 1 : 0)),
+      },
+      width,
+    ),
     'year-humidity': yearChart(
       {
         ...{ room, plan: plans[0], quantity: 'humidity', band: BANDS.humidity },
