@@ -42,6 +42,8 @@ describe.skipIf(found === null)('a home that is run again in its page', () => {
     const [money] = await rowsOf(page);
     expect(money![1]).toBe(money![2]);
     expect(money![3]).toBe('0');
+    const days = await page.locator('#try-lines text').allTextContents();
+    expect(days.filter((text) => /^(\d+ )?[A-Z][a-z][a-z]$/.test(text))).not.toEqual([]);
     const names = await page.locator('nav a').allInnerTexts();
     expect(names[names.indexOf('Try it') - 1]).toBe('Plans, a line each');
     expect(await page.locator('nav a[href="#try"]').count()).toBe(1);

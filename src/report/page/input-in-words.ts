@@ -42,8 +42,10 @@ const known = (ends: string, name: string, unit = ''): Known => ({ ends, name, u
 const KNOWN: readonly Known[] = [
   known('humidity, bias', 'error of the humidity sensors', 'points'),
   known('temperature, bias', 'error of the temperature sensors', 'K'),
-  known('sensors, humidity, every', 'time between readings of humidity', 'min'),
-  known('sensors, temperature, every', 'time between readings of temperature', 'min'),
+  ...(['humidity', 'temperature'] as const).flatMap((quantity) => [
+    known(`sensors, ${quantity}, every`, `time between readings of ${quantity}`, 'min'),
+    known(`sensors, ${quantity}, lag`, `lag of the ${quantity} sensors`, 'min'),
+  ]),
   known('leakage, ach50', 'draughts, by a blower door', 'air changes/h at 50 Pa'),
   known('leakage, air changes', 'draughts', 'air changes/h'),
   known('background vents', 'trickle vents and air bricks', 'mm²'),
