@@ -102,6 +102,7 @@ describe('one thermostat for the home', () => {
     const cool =
       'heating: { thermostat: living, setpoint: 20, setback: 16, rooms: { bedroom: 15 } }';
     expect(prepared(cool).household.setpoints[1]).toEqual({ base: 15, spells: [] });
+    expect(() => prepared(cool.replace('bedroom: 15', 'living: 15'))).toThrow(/of the setback/);
     const own = cool.replace('thermostat: living, ', '');
     expect(() => prepared(own)).toThrow(
       /rooms\.bedroom: expected a setpoint of the setback \(16 °C\)/,

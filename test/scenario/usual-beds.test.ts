@@ -47,6 +47,25 @@ describe('where nobody says who sleeps where', () => {
       ['bedroom', 'bedroom', 'bedroom 2', 'bedroom 2'],
     ],
     [
+      'also where a parent is alone',
+      HOME.slice(0, 3),
+      '{ who: adult }, { who: child }, { who: child }',
+      ['bedroom', 'bedroom 2', 'bedroom 2'],
+    ],
+    ['an infant whose parents nobody lists has the first', HOME, '{ who: infant }', ['bedroom']],
+    [
+      'a child has the room that is called so',
+      ['living', 'bedroom', 'bedroom 2', 'nursery'],
+      `${TWO}, { who: child }`,
+      ['bedroom', 'bedroom', 'nursery'],
+    ],
+    [
+      'nobody is put into the bed of somebody who says by the clock where that is',
+      HOME,
+      `${TWO}, { who: child }, { who: adult, schedule: [{ room: living, from: "08:00", to: "22:00" }, { room: bedroom 2, from: "22:00", to: "08:00", asleep: true }] }`,
+      ['bedroom', 'bedroom', 'bedroom 3', 'bedroom 2'],
+    ],
+    [
       'unless there is no other',
       HOME.slice(0, 2),
       `${TWO}, { who: child }`,

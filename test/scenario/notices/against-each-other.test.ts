@@ -138,6 +138,11 @@ describe('heating against windows', () => {
     ['what heating does not bring about', '{ room: den, reading: temperature, over: 21 }'],
     ['stale air as well', `${WARM}, { room: den, reading: co2, over: 1200 }`],
     ['mild air outdoors', `${WARM}, { room: outdoors, reading: temperature, over: 15 }`],
+    // In Britain homes are heated below 12 °C.
+    [
+      'air outdoors in which nothing heats',
+      `${WARM}, { room: outdoors, reading: temperature, over: 12 }`,
+    ],
     ['another room', '{ room: nook, reading: temperature, over: 20 }'],
     ['cold', '{ room: den, reading: temperature, under: 20 }'],
     ['outdoor air alone', '{ room: outdoors, reading: temperature, under: 20 }'],
@@ -145,8 +150,26 @@ describe('heating against windows', () => {
     expect(rule(when)).toEqual([]);
   });
 
-  test('are none where the rule turns heating down, or only tells', () => {
+  test('are some where homes are heated in that air', () => {
+    expect(rule(`${WARM}, { room: outdoors, reading: temperature, over: 11.5 }`)).toEqual([TEXT]);
+    const longer = (over: number) =>
+      said(
+        `heating: { rooms: { den: 21, nook: off, shed: off }, season: { mean below: 18 } }\nrules: [{ name: warm, when: [${WARM}, { room: outdoors, reading: temperature, over: ${over} }], response: [{ open: den }] }]`,
+      );
+    expect([longer(14), longer(15)]).toEqual([[TEXT], []]);
+  });
+
+  test('are some whoever is in and whatever electricity costs', () => {
+    const priced = said(
+      `${HEATED}\nmoney: { electricity: 0.3 }\nrules: [{ name: warm, when: [${WARM}, { price: electricity, over: 0.2 }], response: [{ open: den }] }]`,
+    );
+    expect(priced).toEqual([TEXT]);
+  });
+
+  test('are none where the rule turns heating down, shuts them, or only tells', () => {
     expect(rule(WARM, '{ open: den }, { setpoint: 16, room: den }')).toEqual([]);
+    expect(rule(WARM, '{ open: den }, { setpoint: 20, room: den }')).toEqual([]);
+    expect(rule(WARM, '{ close: den }')).toEqual([]);
     expect(rule(WARM, '{ open: den }, { setpoint: 22, room: den }')).toEqual([TEXT]);
     expect(rule(WARM, '{ tell: air }')).toEqual([]);
   });
@@ -169,6 +192,7 @@ describe('heating against windows', () => {
       );
     expect(habit()).toEqual([TEXT]);
     expect(habit(', not below: 14')).toEqual([]);
+    expect(habit(', not below: 12')).toEqual([]);
     expect(habit(', not below: 5')).toEqual([TEXT]);
   });
 });

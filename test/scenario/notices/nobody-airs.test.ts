@@ -3,8 +3,8 @@ import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../problems-of.ts';
 
-function asked(people: string, airing: string): string[] {
-  const more = `household: { people: ${people}, airing: [${airing}] }`;
+function asked(people: string, airing: string, beside = ''): string[] {
+  const more = `household: { people: ${people}, airing: [${airing}]${beside} }`;
   const scenario = readScenario(homeWith(more), 'h.yaml');
   const { cautions } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
   return cautions.filter(({ id }) => id === 'nobody-airs').map(({ text }) => text);
@@ -28,6 +28,13 @@ test('airing by the clock in an empty home is asked about, with its days', () =>
   // Saturday has the end of Friday's night, whose day begins at midnight.
   expect(at('07:59', ', days: Sat')).toEqual([]);
   expect(at('07:59', ', days: Mon')).toEqual([text('07:59', 'on Monday')]);
+});
+
+test('a guest opens no windows', () => {
+  const guest = ', guests: [{ days: Tue, from: "10:00", to: "14:00" }]';
+  expect(asked(WORKER, '{ room: bedroom, at: "12:00", days: Tue }', guest)).toEqual([
+    text('12:00', 'on Tuesday'),
+  ]);
 });
 
 test('who left a quarter of an hour ago has opened the window', () => {

@@ -6,7 +6,15 @@ const things = (...names: string[]) => names.map((what) => ({ what }));
 test.each([
   ...['dehumidifier', 'fan', 'extract fan, fitted', 'Luftreiniger', 'a set of screens'],
   ...['glass', 'gas boiler', 'a lens', 'filter for two rooms', 'heater with valves'],
-  ...['heat pump (and tank)', 'draught-proofing', 'one of the valves', 'bus', 'chassis', ''],
+  ...[
+    'heat pump (and tank)',
+    'draught-proofing',
+    'one of the valves',
+    'a heater and fan',
+    'bus',
+    'chassis',
+    '',
+  ],
 ])('%j is one thing', (name) => {
   expect(areSeveral(things(name))).toBe(false);
 });
