@@ -26,11 +26,16 @@ export const openReport = (
 
 type OpenOptions = BrowserContextOptions & { readonly width?: number };
 
+/** No worker of a page ever answers: it looks as it does until what is tried has been run, which takes a second. */
+const STILL = `globalThis.Worker = class extends EventTarget { postMessage() {} terminate() {} };`;
+
 /**
  * Opens reports one after the other in one tab, each loaded anew: half the work of a tab of its own,
  * where a test is done with the page of the one before it.
+ *
+ * @param still  whether homes shall not be run in their pages, for tests that ask nothing of that
  */
-export function oneTab(browser: Browser) {
+export function oneTab(browser: Browser, still = false) {
   let tab: Page | null = null;
   let heard: string[] = [];
   let address = '';
@@ -39,6 +44,7 @@ export function oneTab(browser: Browser) {
     const viewport = { width, height: 900 };
     if (tab === null) {
       tab = await (await browser.newContext({ viewport })).newPage();
+      if (still) await tab.addInitScript(STILL);
       await listenTo(tab, () => ({ address, heard }));
     }
     const page = tab;

@@ -19,7 +19,7 @@ describe.skipIf(found === null)('reading a picture', () => {
   beforeAll(async () => {
     file = await writtenReport(writeSmallHome(folder));
     browser = await openBrowser();
-    open = oneTab(browser);
+    open = oneTab(browser, true);
   }, WRITING_TIME);
   afterAll(() => closePages(browser));
 
