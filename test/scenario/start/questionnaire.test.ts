@@ -87,6 +87,7 @@ describe('answers that will not do are told with their place', () => {
     ['rooms: ballroom 300', '(ballroom has 1 to 120 m2)'],
     ['rooms: all 12', '(no room can be called all)'],
     ['setpoint: 68', 'expected a number of °C from 10 to 28, got 68'],
+    ['setpoint: 28.5', 'expected a number of °C from 10 to 28, got 28.5'],
     ['people: a cat', 'expected how many of adults, frail adults, children and infants'],
     ['people: 0 adults', 'such as 2 adults, 1 child'],
     ['laundry: attic', 'expected one of: not indoors, living'],

@@ -58,3 +58,15 @@ test('a tighter home and larger rooms are two parts of the building', () => {
     })[0],
   ).not.toContain('tighter');
 });
+
+test('prices alone set nothing aside, and two settings of one device are one or the other', () => {
+  const price = 'money: { gas: { price: 0.09 } }';
+  expect(
+    found({
+      pump: `{ heating: { source: heat pump }, ${price} }`,
+      aired: `{ household: { airing: [{ room: den, at: "08:00", lasts: 10 min }] }, ${price} }`,
+    }),
+  ).toEqual(['aired', true]);
+  const drier = (target: number) => device('drier', `kind: dehumidifier, target: ${target}`);
+  expect(found({ drier: drier(50), wetter: drier(60) }, drier(55))).toEqual(['', false]);
+});
