@@ -100,4 +100,4 @@ const shown = (level: number): number => Number(level.toFixed(1));
 /** So warm outdoors that an open window costs little heat; the highest limit of heating that is usual. [°C] */
 const MILD = 15;
 /** What is met and not met by turns, whatever is heated. */
-const COME_AND_GO: ReadonlySet<string> = new Set(['presence', 'window', 'electricity price']);
+const COME_AND_GO: ReadonlySet<string> = new Set(['presence', 'window']);
