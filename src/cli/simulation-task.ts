@@ -1,5 +1,4 @@
 import type { Observer } from '../engine/trace.ts';
-import type { LoggedRun } from '../fit/simulate/logged-run.ts';
 import { createPlanSeries } from '../measures/series/plan-series.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { WatchedRun } from '../studies/report-study.ts';
@@ -16,8 +15,6 @@ export interface SimulationSetup {
   readonly weather: Weather;
   /** Further years of weather, which tasks call by their number from 1 on. */
   readonly others?: readonly Weather[];
-  /** What is known from a log, which tasks call by its number. */
-  readonly logged?: readonly LoggedRun[];
 }
 
 /** A run to make, as plain data. */

@@ -1,5 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import { buffersOf, loggedAnswer } from './logged-task.ts';
+import { loggedAnswer } from './logged-task.ts';
 import { rehearse } from './rehearse.ts';
 import { type SimulationSetup, simulationAnswer } from './simulation-task.ts';
 import type { AnyTask, ThreadOrder, ThreadReply } from './start-workers.ts';
@@ -11,13 +11,8 @@ let rehearsed = false;
 
 parentPort!.on('message', (order: ThreadOrder) => {
   if ('setup' in order) setup = order.setup;
-  else reply(replyTo(order.task, setup!));
+  else parentPort!.postMessage(replyTo(order.task, setup!));
 });
-
-function reply(answer: ThreadReply): void {
-  const logged = 'answer' in answer && 'hourly' in answer.answer ? buffersOf(answer.answer) : [];
-  parentPort!.postMessage(answer, logged);
-}
 
 function replyTo(task: AnyTask, shared: SimulationSetup): ThreadReply {
   if (!rehearsed) rehearse(task.plan, shared.weather);

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import type { LoggedAnswer, NumberedLoggedTask } from './logged-task.ts';
+import type { LoggedAnswer, LoggedTask } from './logged-task.ts';
 import type { SimulationAnswer, SimulationSetup, SimulationTask } from './simulation-task.ts';
 
 /** Threads that answer simulation tasks. */
@@ -14,8 +14,8 @@ export interface Workers {
   close(): Promise<void>;
 }
 
-export type AnyTask = SimulationTask | NumberedLoggedTask;
-type AnswerTo<Task> = Task extends NumberedLoggedTask ? LoggedAnswer : SimulationAnswer;
+export type AnyTask = SimulationTask | LoggedTask;
+type AnswerTo<Task> = Task extends LoggedTask ? LoggedAnswer : SimulationAnswer;
 
 /** To a thread. */
 export type ThreadOrder = { readonly setup: SimulationSetup } | { readonly task: AnyTask };

@@ -255,6 +255,10 @@ export type RuleAction =
   /** While the rule holds. [°C] */
   | { readonly do: 'setpoint'; readonly room: number; readonly setpoint: number };
 
+/** Whether an action is a message to people or asks something of them; devices and settings follow a rule without a word. */
+export const reachesPeople = ({ do: what }: RuleAction): boolean =>
+  what !== 'device' && what !== 'setpoint';
+
 export const OPEN_GATE: Gate = { present: 'no matter', windowsShut: false };
 
 export const PLAIN_THERMOSTAT: Thermostat = {

@@ -1,6 +1,5 @@
 import { basename } from 'node:path';
 import type { HomeFit } from '../../fit/fit-home.ts';
-import type { LoggedRun } from '../../fit/simulate/logged-run.ts';
 import type { RunLogged } from '../../fit/simulate/run-logged.ts';
 import type { Log } from '../../log/log.ts';
 import { visibleValue } from '../../units/visible-text.ts';
@@ -91,19 +90,11 @@ async function startLogged(
   weather: Weather,
   done: () => void,
 ): Promise<RunLogged> {
+  const setup = { file, weather };
+  workers?.share(setup);
   const { loggedAnswer } = await import('../logged-task.ts');
-  const known: LoggedRun[] = [];
-  return async ({ plan, logged }) => {
-    // What is known from the log is the same in hundreds of runs: threads get it once.
-    if (!known.includes(logged)) {
-      known.push(logged);
-      workers?.share({ file, weather, logged: known });
-    }
-    const task = { plan, logged: known.indexOf(logged) };
-    const { hourly } =
-      workers === null
-        ? loggedAnswer({ file, weather, logged: known }, task)
-        : await workers.ask(task);
+  return async (task) => {
+    const { hourly } = workers === null ? loggedAnswer(setup, task) : await workers.ask(task);
     done();
     return hourly;
   };

@@ -1,4 +1,4 @@
-import type { Automation, Rule, RuleAction } from '../automation.ts';
+import { type Automation, type Rule, reachesPeople } from '../automation.ts';
 import { type ControlContext, windowOpen } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
 import type { ConditionIndex } from '../sensors/condition-index.ts';
@@ -107,7 +107,7 @@ export function createRules(
   };
 
   const report = (): RuleReport[] =>
-    tally.report(rules.map(({ name, actions }) => ({ name, tells: actions.some(tells) })));
+    tally.report(rules.map(({ name, actions }) => ({ name, tells: actions.some(reachesPeople) })));
   const { run, stop } = requests;
   const { beginDay } = allowance;
   return { beginDay, run, stop, step, startCounting: tally.startCounting, report };
@@ -137,9 +137,6 @@ type RuleState = ReturnType<typeof createRuleState>;
 function gateRoom({ all, room: own }: Rule): number {
   return own ?? all.find(({ room }) => room >= 0)?.room ?? -1;
 }
-
-/** What reaches people; devices and settings follow a rule without a word. */
-const tells = ({ do: what }: RuleAction): boolean => what !== 'device' && what !== 'setpoint';
 
 const TOLD = 1;
 const MISSED = 2;

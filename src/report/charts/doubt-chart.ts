@@ -2,7 +2,7 @@ import { figureText } from '../../units/figure-text.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
 import { ABOVE, BELOW, doubtLayers } from './doubt-layers.ts';
-import { doubtRows } from './doubt-rows.ts';
+import { doubtRows, labelOf } from './doubt-rows.ts';
 import { doubtTitle } from './doubt-title.ts';
 
 /** How far each input that is in doubt moves a figure, all else as it is. */
@@ -15,7 +15,9 @@ export interface DoubtData {
   /** What moves the figure most comes first. */
   readonly inputs: readonly {
     readonly name: string;
-    /** Ends of the input, with its unit, as they are printed. */
+    /** Of its ends, empty or absent for none. */
+    readonly unit?: string;
+    /** Ends of the input as they are printed. */
     readonly low: string;
     readonly high: string;
     /** The figure at these ends. [unit] */
@@ -66,17 +68,15 @@ export function doubtChart(data: DoubtData, width: number): Chart {
         ...['input', 'low', 'high'],
         ...['low', 'high'].map((end) => `${figure} at ${end} [${unit}]`),
       ],
-      rows: inputs.map(({ name, low, high, atLow, atHigh }) => [
-        ...[name, low, high, print(atLow), print(atHigh)],
+      rows: inputs.map((input) => [
+        ...[labelOf(input), input.low, input.high, print(input.atLow), print(input.atHigh)],
       ]),
     },
   };
 }
 
-const endsOf = (
-  { name, low, high, atLow, atHigh }: DoubtData['inputs'][number],
-  print: (value: number) => string,
-): string => `${name}: ${print(atLow)} at ${low}, ${print(atHigh)} at ${high}`;
+const endsOf = (input: DoubtData['inputs'][number], print: (value: number) => string): string =>
+  `${labelOf(input)}: ${print(input.atLow)} at ${input.low}, ${print(input.atHigh)} at ${input.high}`;
 
 /** As many digits behind the point for all as leave about three to the largest of them. */
 function decimalsOf({ asIs, inputs }: DoubtData): number {

@@ -48,12 +48,12 @@ interface EndWord {
  */
 export function doubtRows(inputs: DoubtData['inputs'], asIs: number, width: number): DoubtRows {
   const narrow = width < NAMES_BESIDE;
-  const longest = Math.max(0, ...inputs.map(({ name }) => [...name].length));
+  const longest = Math.max(0, ...inputs.map((input) => [...labelOf(input)].length));
   const most = Math.floor(((narrow ? 1 : 0.38) * width - 2 * MARGIN - BESIDE) / CHARACTER);
   const left = narrow ? MARGIN : Math.ceil(MARGIN + widthOf(Math.min(longest, most)) + BESIDE + 1);
   const plot = width - left - MARGIN;
-  const told = inputs.map(({ name }) =>
-    narrow ? inTwoLines(name, most) : [shortened(name, most)],
+  const told = inputs.map((input) =>
+    narrow ? inTwoLines(input, most) : [shortened(labelOf(input), most)],
   );
   const above = (k: number): number => (narrow ? NAME + LINE * (told[k]!.length - 1) : 0);
   const pitch = (k: number): number => above(k) + BAR + BETWEEN;
@@ -92,12 +92,17 @@ export function doubtRows(inputs: DoubtData['inputs'], asIs: number, width: numb
 
 type Input = DoubtData['inputs'][number];
 
-/** A name in one line or two, parted before its unit or else between words; what is longer is shortened. */
-function inTwoLines(name: string, most: number): string[] {
-  const all = [...name];
-  if (all.length <= most) return [name];
-  const unit = all.lastIndexOf('[') - 1;
-  const parted = unit > 0 && unit <= most ? unit : all.slice(0, most + 1).lastIndexOf(' ');
+/** The name of an input with its unit. */
+export const labelOf = ({ name, unit = '' }: Input): string =>
+  unit === '' ? name : `${name} [${unit}]`;
+
+/** A name with its unit in one line or two, parted before the unit or else between words; what is longer is shortened. */
+function inTwoLines(input: Input, most: number): string[] {
+  const all = [...labelOf(input)];
+  if (all.length <= most) return [labelOf(input)];
+  const named = [...input.name].length;
+  const parted =
+    named < all.length && named <= most ? named : all.slice(0, most + 1).lastIndexOf(' ');
   const at = parted > 0 ? parted : most;
   return [all.slice(0, at), all.slice(parted > 0 ? at + 1 : at)].map((line) =>
     shortened(line.join(''), most),

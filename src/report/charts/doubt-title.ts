@@ -24,7 +24,7 @@ function titleOf(data: DoubtData, print: (value: number) => string): string {
   const most = inputs.length > 1 ? ' most' : '';
   const moved =
     alike.length === 1
-      ? `${plain(first)} moves ${figure}${most}, ${range}`
+      ? `${first.name} moves ${figure}${most}, ${range}`
       : `${named(alike)} move ${figure}${most}, by up to ${effectOf(first)} ${unit}`;
   const turning = inputs.filter(({ atLow, atHigh }) =>
     [atLow, atHigh].some((value) => Math.sign(value) !== Math.sign(asIs)),
@@ -41,7 +41,4 @@ function titleOf(data: DoubtData, print: (value: number) => string): string {
 type Input = DoubtData['inputs'][number];
 
 const named = (list: readonly Input[]): string =>
-  list.length > 3 ? `${list.length} inputs` : andList(list.map(plain));
-
-/** The name of an input without its unit, which stands at its bar. */
-const plain = ({ name }: Input): string => name.replace(/ \[[^[\]]*\]$/, '');
+  list.length > 3 ? `${list.length} inputs` : andList(list.map(({ name }) => name));

@@ -1,5 +1,4 @@
-import { signedText } from '../../units/figure-text.ts';
-import { withMinus } from '../../units/minus-sign.ts';
+import { signedWithMinus } from '../../units/minus-sign.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
 import { HUES } from './palette.ts';
@@ -152,7 +151,11 @@ function rowOf(figure: DrawnFigure, { top, lines, plot }: RowSpace) {
 /** Ends of a row's scale in figures, each written towards the middle: nothing, and the draw furthest from it. */
 function scaleOf({ unit, decimals }: DrawnFigure, [low, high]: readonly [number, number]) {
   const at = (value: number, align: 'left' | 'right') => ({
-    ...{ value, align, text: value === 0 ? 'no change' : `${signed(value, decimals)} ${unit}` },
+    ...{
+      value,
+      align,
+      text: value === 0 ? 'no change' : `${signedWithMinus(value, decimals)} ${unit}`,
+    },
   });
   return low === high ? [at(0, 'left')] : [at(low, 'left'), at(high, 'right')];
 }
@@ -166,10 +169,12 @@ function figuresOf(figure: DrawnFigure): string {
 }
 
 function endsOf({ p10, median, p90, decimals }: DrawnFigure): [string, string, string] {
-  return [signed(p10, decimals), signed(median, decimals), signed(p90, decimals)];
+  return [
+    signedWithMinus(p10, decimals),
+    signedWithMinus(median, decimals),
+    signedWithMinus(p90, decimals),
+  ];
 }
-
-const signed = (value: number, decimals: number): string => withMinus(signedText(value, decimals));
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 

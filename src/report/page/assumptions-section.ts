@@ -88,9 +88,9 @@ function bandGroups(rooms: readonly string[], bands: readonly Band[]) {
 }
 
 /** "18 to 26", "up to 26", "18 or more", or "of any height" where neither end is. */
-function rangeWords({ low, high, mild }: Band): string {
+function rangeWords({ low, high, mild }: Pick<Band, 'low' | 'high' | 'mild'>): string {
   if (mild !== undefined)
-    return `${rangeWords({ low, high, reason: '' })} (to ${mild.high} from ${mild.from} °C outdoors on)`;
+    return `${rangeWords({ low, high })} (to ${mild.high} from ${mild.from} °C outdoors on)`;
   const [from, to] = [low, high].map((edge) => (Number.isFinite(edge) ? `${edge}` : ''));
   if (from === '') return to === '' ? 'of any height' : `up to ${to}`;
   return to === '' ? `from ${from}` : `${from} to ${to}`;

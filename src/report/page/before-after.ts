@@ -3,8 +3,8 @@ import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { DrawnPlan, PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
 import type { PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
-import { withMinus } from '../../units/minus-sign.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { signedWithMinus } from '../../units/minus-sign.ts';
 import { relativeChange } from '../../units/relative-change.ts';
 import { type Html, html } from './html.ts';
 import { strip } from './strip.ts';
@@ -60,11 +60,9 @@ const reachOf = ([low, high]: readonly number[]) =>
   low === undefined || high === undefined ? null : ([Math.max(0, low), Math.max(0, high)] as const);
 
 function changeWords({ median, p10, p90 }: Spread, decimals: number): string {
-  const [middle, low, high] = [median, p10, p90].map((value) => signed(value, decimals));
+  const [middle, low, high] = [median, p10, p90].map((value) => signedWithMinus(value, decimals));
   return low === high ? `change ${middle}` : `change ${middle} (${low} to ${high})`;
 }
-
-const signed = (value: number, decimals: number): string => withMinus(signedText(value, decimals));
 
 function felt(study: ReportStudy): BeforeAfter[] {
   const { purchase, lines, options } = study;

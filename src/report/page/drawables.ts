@@ -10,7 +10,7 @@ import { airDrawables } from './air-drawables.ts';
 import { bargainData } from './bargain-words.ts';
 import type { Drawable } from './draw-twice.ts';
 import { drawsDrawable } from './draws-drawable.ts';
-import { type InputInWords, inputInWords } from './input-in-words.ts';
+import { inputInWords } from './input-in-words.ts';
 import type { PictureData } from './picture-data.ts';
 import { type Choice, PICTURES, pictureId } from './pictures.ts';
 
@@ -85,7 +85,7 @@ function moneyAndDoubt(
           unit: currency,
           asIs: doubt.figure,
           inputs: doubt.effects.map(({ path, low, high, at_low, at_high }) => ({
-            name: named(inputInWords(path, about.option.raw)),
+            ...inputInWords(path, about.option.raw),
             low: figureText(low),
             high: figureText(high),
             atLow: at_low,
@@ -101,8 +101,6 @@ function moneyAndDoubt(
     ...(doubt.effects.length > 0 ? [doubts] : []),
   ];
 }
-
-const named = ({ name, unit }: InputInWords): string => (unit === '' ? name : `${name} [${unit}]`);
 
 const roomTime = ({ rooms, period }: PlanMeasures): number =>
   Math.max(1, Object.keys(rooms).length) * period.hours;

@@ -141,15 +141,6 @@ const UNITS: Readonly<Record<string, string>> = {
 /** Whose inputs need no name besides their own. */
 const SECTIONS: ReadonlySet<string> = new Set([
   ...['', 'home', 'build', 'heating', 'money', 'household', 'bodies', 'sensors', 'site', 'leakage'],
-  ...[
-    'electricity',
-    'gas',
-    'doors',
-    'rooms',
-    'activities',
-    'devices',
-    'cooling',
-    'coil',
-    'emitters',
-  ],
+  ...['electricity', 'gas', 'doors', 'rooms', 'activities', 'devices', 'cooling', 'coil'],
+  'emitters',
 ]);

@@ -131,11 +131,11 @@ function year(quantity: ClimateQuantity): Picture['draw'] {
   return ({ rooms, plans, start, clock, mild: hours }, { room, plan }, width) => {
     const { name, rooms: own } = plans[plan]!;
     const days = dailyRanges(own[room]![quantity], start, clock);
-    const mild = dailyRanges(Float32Array.from(hours), start, clock).mean.map((share) =>
-      share > 0.5 ? 1 : 0,
-    );
     const band = rooms[room]![quantity];
-    return yearChart({ room: rooms[room]!.name, plan: name, quantity, band, days, mild }, width);
+    const data = { room: rooms[room]!.name, plan: name, quantity, band, days };
+    if (band.mild === undefined) return yearChart(data, width);
+    const shares = dailyRanges(Float32Array.from(hours), start, clock).mean;
+    return yearChart({ ...data, mild: shares.map((share) => (share > 0.5 ? 1 : 0)) }, width);
   };
 }
 

@@ -21,7 +21,8 @@ export function bedRooms(given: readonly PersonData[], plans: readonly RoomPlan[
   const beds = [...named];
   const sleepers = (room: RoomPlan, who: (person: PersonData) => boolean): number =>
     beds.filter((bed, k) => bed === room.index && who(given[k]!)).length;
-  const main = rooms.toSorted((a, b) => strangeness(a) - strangeness(b))[0]!;
+  const grownFirst = rooms.toSorted((a, b) => strangeness(a) - strangeness(b));
+  const main = grownFirst[0]!;
   const emptiest = (order: readonly RoomPlan[]): RoomPlan =>
     order.toSorted(
       (a, b) => sleepers(a, isGrown) - sleepers(b, isGrown) || sleepers(a, all) - sleepers(b, all),
@@ -31,11 +32,7 @@ export function bedRooms(given: readonly PersonData[], plans: readonly RoomPlan[
       if (beds[k]! < 0 && who(person)) beds[k] = room().index;
     });
 
-  assign(isGrown, () =>
-    sleepers(main, isGrown) < COUPLE
-      ? main
-      : emptiest(rooms.toSorted((a, b) => strangeness(a) - strangeness(b))),
-  );
+  assign(isGrown, () => (sleepers(main, isGrown) < COUPLE ? main : emptiest(grownFirst)));
   const parents = given.findIndex(isGrown);
   assign(isInfant, () => rooms.find(({ index }) => index === beds[parents]) ?? main);
   const childrenFirst = rooms.toSorted((a, b) => childish(a) - childish(b));

@@ -1,4 +1,4 @@
-import type { Automation, Rule, RuleAction } from '../../control/automation.ts';
+import { type Automation, type Rule, reachesPeople } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { isOfHour, isThen, turnsOf } from './hour-conditions.ts';
@@ -12,7 +12,7 @@ export function alwaysQuiet(
   { rules: given = [] }: Pick<ScenarioData, 'rules'>,
   { rules }: Pick<Automation, 'rules'>,
 ): Notice[] {
-  const quiet = rules.filter((rule) => rule.actions.some(tells) && isAlwaysQuiet(rule));
+  const quiet = rules.filter((rule) => rule.actions.some(reachesPeople) && isAlwaysQuiet(rule));
   // One that stands for several rooms is told of once.
   const names = new Set(quiet.map(({ name, series }) => given[series ?? -1]?.name ?? name));
   return [...names].map((name) => ({
@@ -33,6 +33,3 @@ function isAlwaysQuiet({ all, limits }: Rule): boolean {
   }
   return holds;
 }
-
-/** What reaches people; devices and settings follow a rule in quiet hours too. */
-const tells = ({ do: what }: RuleAction): boolean => what !== 'device' && what !== 'setpoint';

@@ -1,5 +1,6 @@
 import type { Notice } from '../../home/notices.ts';
 import type { CautionContext } from './cautions.ts';
+import { inTenths } from './in-tenths.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
 import { momentsOf, valueAt } from './week-value.ts';
 
@@ -20,7 +21,7 @@ export function heatAgainstCold(context: CautionContext): Notice[] {
       const { name } = home.rooms[room]!;
       const beside = heat.room === room ? '' : ', through an open doorway';
       return [
-        `${heat.name} (to ${shown(clash.to)} °C) and cooling of the ${name} (from ${shown(clash.from)} °C)${beside}`,
+        `${heat.name} (to ${inTenths(clash.to)} °C) and cooling of the ${name} (from ${inTenths(clash.from)} °C)${beside}`,
       ];
     }),
   );
@@ -44,8 +45,5 @@ export function heatAgainstCold(context: CautionContext): Notice[] {
     return null;
   }
 }
-
-/** A level without the digits that sums of fractions leave. */
-const shown = (level: number): number => Number(level.toFixed(1));
 
 const MOST = 3; // pairs that anybody reads

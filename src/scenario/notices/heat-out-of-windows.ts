@@ -3,6 +3,7 @@ import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
 import type { CautionContext } from './cautions.ts';
 import { isOfHour, isThen, turnsOf } from './hour-conditions.ts';
+import { inTenths } from './in-tenths.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
 import { momentsOf } from './week-value.ts';
 
@@ -29,7 +30,7 @@ export function heatOutOfWindows(context: CautionContext): Notice[] {
     const { name } = context.home.rooms[kept.heat.room]!;
     const by = kept.heat.name === `heating of the ${name}` ? 'heating' : kept.heat.name;
     return [
-      `${opener.name} opens them above ${shown(kept.above)} °C in the ${name}, which ${by} brings to ${shown(kept.to)} °C`,
+      `${opener.name} opens them above ${inTenths(kept.above)} °C in the ${name}, which ${by} brings to ${inTenths(kept.to)} °C`,
     ];
   });
   if (words.length === 0) return [];
@@ -93,9 +94,6 @@ const turnsDown = (action: RuleAction, all: readonly Condition[]): boolean =>
     ({ quantity, room, value }) =>
       quantity === 'temperature' && room === action.room && action.setpoint <= value,
   );
-
-/** A level without the digits that sums of fractions leave. */
-const shown = (level: number): number => Number(level.toFixed(1));
 
 /** So warm outdoors that an open window costs little heat; the highest limit of heating that is usual. [°C] */
 const MILD = 15;

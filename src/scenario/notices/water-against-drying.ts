@@ -1,5 +1,6 @@
 import type { Notice } from '../../home/notices.ts';
 import type { CautionContext } from './cautions.ts';
+import { inTenths } from './in-tenths.ts';
 
 /**
  * A humidifier and what takes water out of the same room by its humidity, where one brings the air to the
@@ -24,7 +25,7 @@ export function waterAgainstDrying({
         .filter((dry) => wet.ends >= dry.starts || dry.ends <= wet.starts)
         .map(
           (dry) =>
-            `${wet.name} (up to ${shown(wet.ends)} %) and ${dry.name} (down to ${shown(dry.ends)} %)`,
+            `${wet.name} (up to ${inTenths(wet.ends)} %) and ${dry.name} (down to ${inTenths(dry.ends)} %)`,
         ),
     );
   if (pairs.length === 0) return [];
@@ -35,6 +36,3 @@ export function waterAgainstDrying({
     },
   ];
 }
-
-/** A level without the digits that sums of fractions leave. */
-const shown = (level: number): number => Number(level.toFixed(1));

@@ -410,8 +410,8 @@ describe('draws', () => {
 });
 
 describe('inputs in doubt', () => {
-  const input = (name: string, atLow: number, atHigh: number) => ({
-    ...{ name, low: `${name} low`, high: `${name} high`, atLow, atHigh },
+  const input = (name: string, atLow: number, atHigh: number, unit = '') => ({
+    ...{ name, unit, low: `${name} low`, high: `${name} high`, atLow, atHigh },
   });
   const doubt = (inputs: ReturnType<typeof input>[], asIs = 40, width = 720) =>
     doubtChart({ figure: 'extra money a year', unit: 'GBP', asIs, inputs }, width);
@@ -433,11 +433,11 @@ describe('inputs in doubt', () => {
   });
 
   test('a name too long for a phone takes two lines, each with its own height, and ends in dots beyond', () => {
-    const texts = (name: string) => {
-      const { spec } = doubt([input(name, 20, 70), b], 40, 340);
+    const texts = (name: string, unit = '') => {
+      const { spec } = doubt([input(name, 20, 70, unit), b], 40, 340);
       return JSON.stringify(spec);
     };
-    const long = texts('draughts, by a blower door [air changes/h at 50 Pa]');
+    const long = texts('draughts, by a blower door', 'air changes/h at 50 Pa');
     expect(long).toContain('"draughts, by a blower door"');
     expect(long).toContain('"[air changes/h at 50 Pa]"');
     expect(texts('long '.repeat(40))).toContain('…"');
@@ -447,7 +447,7 @@ describe('inputs in doubt', () => {
   });
 
   test('the title has an input without its unit, which stands at its bar', () => {
-    expect(doubt([input('error [points]', 20, 70)]).title).toMatch(/^error moves extra money/);
+    expect(doubt([input('error', 20, 70, 'points')]).title).toMatch(/^error moves extra money/);
   });
 
   test('one input alone, none, and none that moves anything', () => {
