@@ -128,6 +128,27 @@ describe('where nobody says how windows are opened', () => {
     ]);
   });
 
+  test('where most rooms to live and sleep in are cooled, the kitchen has its windows shut too', () => {
+    const mildOf = (rooms: string) => {
+      const text = home({})
+        .replace(
+          '    bathroom:',
+          '    study: { floor area: 9 }\n    kitchen: { floor area: 10 }\n    bathroom:',
+        )
+        .concat(`cooling: { source: split, rooms: ${rooms} }\n`);
+      const scenario = readScenario(text, 'h.yaml');
+      const plan = preparePlan(scenario, { plan: null, set: [], files: new Map() });
+      const kitchen = plan.home.rooms.findIndex(({ name }) => name === 'kitchen');
+      const opens = (openings: readonly number[]) =>
+        openings.some((k) => plan.home.openings[k]!.room === kitchen);
+      return plan.automation.airings
+        .filter(({ openings }) => opens(openings))
+        .map(({ name }) => name);
+    };
+    expect(mildOf('[living, bedroom]')).toEqual(['tilted on mild days, not on warm ones']);
+    expect(mildOf('[living]')).toEqual(['tilted on mild days']);
+  });
+
   test('half a year later south of the equator', () => {
     const months = windowsOf(prepared({ latitude: -40 }))['bedroom']!.map(([bits]) => bits);
     const [winter, summer] = months;

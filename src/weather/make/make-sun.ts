@@ -109,7 +109,7 @@ const DAILY_SHARE = 0.85;
 const HOURLY_SHARE = 0.5;
 const SPREAD = 2.2;
 const DARKEST = 0.08;
-/** Deserts come to 0.93 to 0.95 of it in their sunniest month. */
+/** Most of a clear month that a recipe may ask for; deserts have 0.93 to 0.95 in their sunniest (solar tables, from memory). [-] */
 const MOST_OF_CLEAR = 0.97;
 const GAIN = 2;
 /** From this share of a clear month on, corrections go by what is left of its cloud, or they come too slowly. [-] */
