@@ -458,3 +458,15 @@ test('a window shut by hand counts as shut until the clock has it open again', (
   // Read before people act: shut from the step after the rule, for half an hour.
   expect(stepsWhere(devices).slice(8, 14)).toEqual([8, 9, 10, 14, 15, 16]);
 });
+
+test('a rule reaches people by what it tells, lights or asks for, not by what it switches', () => {
+  const tells = (...actions: readonly RuleAction[]): boolean =>
+    reportOf(rule({ all: [WARM], actions }), { see: warmIn() }).tells;
+  const set: RuleAction = { do: 'setpoint', room: 0, setpoint: 16 };
+  expect([tells(runs), tells(set), tells(runs, set)]).toEqual([false, false, false]);
+  expect([
+    tells({ do: 'lamp', what: 'blue' }),
+    tells(opens()),
+    tells(set, { do: 'tell', what: 'air' }),
+  ]).toEqual([...[true, true, true]]);
+});

@@ -140,6 +140,15 @@ describe('the calendar', () => {
   const cold = series(240, (h) => (h % 24 === 3 ? 17 : 20));
   const damp = series(240, (h) => (h % 24 < 5 ? 61 : 60));
 
+  test('the upper edge of mild weather holds in its hours alone', () => {
+    const bands = { ...BANDS, temperature: { low: 16, high: 20, mild: { high: 26 } } };
+    const warm = Float32Array.of(21, 21, 27, 27, 19);
+    const dry = Float32Array.of(50, 50, 50, 50, 50);
+    const mild = Uint8Array.of(0, 1, 1, 0, 1);
+    expect([...hoursOutside(warm, dry, bands, mild)]).toEqual([2, 0, 2, 2, 0]);
+    expect([...hoursOutside(warm, dry, bands)]).toEqual([2, 2, 2, 2, 0]);
+  });
+
   test('counts each wrong by itself, also two in one hour', () => {
     const { title, table } = calendar(cold, damp);
     expect(title).toBe('den is too damp for 50 h and too cold for 10 h of 240 h under a');
