@@ -149,9 +149,9 @@ const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould
       of: ({ figures }) => figures.mould.value,
     },
   }),
-  damp: share('Rooms too damp', ({ damp }) => damp),
-  dry: share('Rooms too dry', ({ dry }) => dry),
-  spots: share('Corners wet enough for mould', ({ spots }) => spots),
+  damp: share('Rooms too damp, mean of all', ({ damp }) => damp),
+  dry: share('Rooms too dry, mean of all', ({ dry }) => dry),
+  spots: share('Corners wet enough for mould, mean of all', ({ spots }) => spots),
   warm: share('Too warm with somebody in', ({ warm }) => warm),
 };
 

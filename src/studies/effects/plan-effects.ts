@@ -1,6 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
-import { BY_EYE, GROWTH, WET } from './mould-marks.ts';
+import { dampEffect } from './damp-effects.ts';
+import { BY_EYE, GROWTH } from './mould-marks.ts';
 import type { InRoom, PlanFigures } from './plan-figures.ts';
 
 /** One thing that a plan changes for those who live with it, in words with figures and without. */
@@ -27,7 +28,8 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
   const effects = [
     coldEffect(from, to),
     mouldEffect(from, to),
-    spotEffect(from, to),
+    dampEffect('spots', from, to),
+    dampEffect('damp', from, to),
     ...SHARES.map((share) => shareEffect(share, from, to)),
     ...airEffects(from, to),
   ]
@@ -98,27 +100,14 @@ function mouldEffect({ mould: was }: PlanFigures, { mould: is }: PlanFigures): E
   };
 }
 
-function spotEffect({ spots: was }: PlanFigures, { spots: is }: PlanFigures): Effect | null {
-  const more = is - was;
-  if (Math.abs(more) < 1) return null;
-  const better = more < 0;
-  return {
-    ...{ of: 'spots', better, weight: Math.abs(more) / 6 },
-    word: better ? 'drier corners' : 'wetter corners',
-    words: better
-      ? `cold corners are dry enough ${pct(100 - is)} of the time (was ${pct(100 - was)})`
-      : `cold corners are wet ${pct(is)} of the time (was ${pct(was)})`,
-  };
-}
-
 function shareEffect(
-  { of, figure, points, least = 0, worse, better, fine, wrong }: Share,
+  { of, figure, points, worse, better, fine, wrong }: Share,
   from: PlanFigures,
   to: PlanFigures,
 ): Effect | null {
   const [was, is] = [figure(from), figure(to)];
   const more = Math.abs(is - was);
-  if (more < 1 || (more < least && !growthTurns(from, to, is > was))) return null;
+  if (more < 1) return null;
   const words = is < was ? fine(is, was) : `${wrong} ${pct(is)} of the time (was ${pct(was)})`;
   const weight = more / points;
   return { of, better: is < was, weight, word: is < was ? better : worse, words };
@@ -158,24 +147,10 @@ export const urgency = (effect: Effect): number =>
 const nearness = (over: number, minded: boolean): number =>
   Math.min(1, Math.max(over / OFTEN, minded ? 1 : 0.1));
 
-/**
- * Whether mould begins to grow from one plan to another, or ends: its index passes 1, or cold corners come
- * to be wet for as long as counts.
- */
-function growthTurns(from: PlanFigures, to: PlanFigures, begins: boolean): boolean {
-  const [before, after] = begins ? [from, to] : [to, from];
-  return (
-    (before.mould.value < GROWTH && after.mould.value >= GROWTH) ||
-    (before.spots < WET && after.spots >= WET)
-  );
-}
-
 interface Share {
   /** So many percentage points are clear to anybody. */
   readonly points: number;
-  /** Fewer are told only where mould begins to grow with them, or ends. */
-  readonly least?: number;
-  readonly of: 'damp' | 'dry' | 'warm';
+  readonly of: 'dry' | 'warm';
   readonly figure: (figures: PlanFigures) => number;
   readonly worse: string;
   readonly better: string;
@@ -184,7 +159,7 @@ interface Share {
   readonly wrong: string;
 }
 
-/** "rooms are dry enough 90 % of the time (was 70 %)" */
+/** "air is moist enough 90 % of the time (was 70 %)" */
 const enough =
   (words: string) =>
   (is: number, was: number): string =>
@@ -196,12 +171,6 @@ const seldomTooWarm = (is: number, was: number): string =>
     : `people are too warm only ${pct(is)} of the time (was ${pct(was)})`;
 
 const SHARES: readonly Share[] = [
-  {
-    ...{ of: 'damp' as const, figure: ({ damp }: PlanFigures) => damp, points: 5 },
-    least: 2.5,
-    ...{ worse: 'damper', better: 'drier' },
-    ...{ fine: enough('rooms are dry enough'), wrong: 'rooms are too damp' },
-  },
   {
     ...{ of: 'dry' as const, figure: ({ dry }: PlanFigures) => dry, points: 15 },
     ...{ worse: 'too dry more often', better: 'too dry less often' },

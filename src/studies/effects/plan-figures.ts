@@ -20,8 +20,12 @@ export interface PlanFigures {
   /** Above and below the humidity band, mean of the rooms. [%] */
   readonly damp: number;
   readonly dry: number;
+  /** Above the humidity band in the room where that is most often so. [%] */
+  readonly dampest: InRoom;
   /** Cold spots above 80 % relative humidity, mean of the rooms. [%] */
   readonly spots: number;
+  /** Cold spot above 80 % in the room where that is most often so. [%] */
+  readonly wettest: InRoom;
   /** Highest mould index. [0 to 6] */
   readonly mould: InRoom;
   readonly air: readonly AirFigure[];
@@ -91,7 +95,9 @@ export function planFigures(plan: PlanMeasures): PlanFigures {
     warm: share(roomHours(plan, 'outside_band_occupied_hours', 'temperature_high'), inUse),
     damp: share(roomHours(plan, 'outside_band_hours', 'humidity_high'), roomTime),
     dry: share(roomHours(plan, 'outside_band_hours', 'humidity_low'), roomTime),
+    dampest: worst(plan, (room) => share(room.outside_band_hours.humidity_high, period.hours)),
     spots: share(coldSpotHours(plan), roomTime),
+    wettest: worst(plan, (room) => share(room.cold_spot_hours_above_80_pct, period.hours)),
     mould: worst(plan, (room) => room.mould_index_peak),
     air: airFigures(plan, rooms, roomTime),
     alerts: alerts.per_week,

@@ -1,5 +1,6 @@
 import { isYearOrMore } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { dampBeyond } from '../effects/damp-limits.ts';
 import { GROWTH, WET } from '../effects/mould-marks.ts';
 import { type Change, changesBetween, planParts } from '../effects/plan-changes.ts';
 import type { Effect } from '../effects/plan-effects.ts';
@@ -76,8 +77,8 @@ export function happening(
   if (of === 'mould') return year ? figures.mould.value / GROWTH - 1 : figures.spots / WET - 1;
   // Damp air and wet corners count by themselves, and as what mould comes from.
   if (of === 'damp' || of === 'spots') {
-    const beyond = of === 'damp' ? figures.damp / DAMP : figures.spots / WET_ALL_YEAR;
-    return Math.max(beyond - 1, happening('mould', figures, other, hours));
+    const { mean, room } = dampBeyond(of, figures);
+    return Math.max(mean, room, happening('mould', figures, other, hours));
   }
   const carried = moved(figures, other).map(({ over, minded }) =>
     minded ? Math.max(over, MINDED) : over,
@@ -145,9 +146,5 @@ const OVER = 1;
 /** As much as what some people mind long before its limit counts. [% of the time] */
 const MINDED = 2;
 const DRY = 5;
-/** Damp air, as the mean of the rooms, that is a nuisance though no mould starts. [% of the time] */
-const DAMP = 10;
-/** Wet corners that are clear to anybody though no mould starts. [% of the time] */
-const WET_ALL_YEAR = 6;
 /** Share by which a level must differ for a plan to have changed it. [-] */
 const MOVED = 0.02;

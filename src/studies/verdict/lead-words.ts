@@ -3,7 +3,7 @@ import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import type { Effect } from '../effects/plan-effects.ts';
-import { planFigures } from '../effects/plan-figures.ts';
+import { type InRoom, planFigures } from '../effects/plan-figures.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
 import type { DecisionSetup } from './decision.ts';
 import { type Guard, guardOf, HARM } from './guards.ts';
@@ -94,16 +94,17 @@ function tooLittle(setup: DecisionSetup, weighed: Weighing): string {
 /** That what is guarded against does not happen without it. */
 function notHappening({ baseline, plan, guards, purchases }: DecisionSetup): string {
   const without = withoutWords(purchases);
-  const { cold, mould, spots, damp } = planFigures(baseline);
+  const { cold, mould, wettest, dampest } = planFigures(baseline);
   const year = isYearOrMore(baseline.period.hours);
+  const there = year ? '' : ` ${without}`;
   const words: Readonly<Record<Guard, readonly string[]>> = {
     damp: [
       ...(year ? [`mould is not likely to start ${without} (${indexWords(mould.value)})`] : []),
-      year && spots >= 1
-        ? `corners are wet only ${figureText(spots, 0)}\u00a0% of the time`
-        : `corners are hardly ever wet${year ? '' : ` ${without}`}`,
-      damp >= 1
-        ? `rooms are too damp only ${figureText(damp, 0)}\u00a0% of the time`
+      wettest.value >= 1
+        ? `corners are wet ${mostWords(wettest)}${there}`
+        : `corners are hardly ever wet${there}`,
+      dampest.value >= 1
+        ? `rooms are too damp ${mostWords(dampest)}`
         : 'rooms are hardly ever too damp',
     ],
     cold: [
@@ -124,6 +125,9 @@ function noMouldWords({ baseline, purchases }: DecisionSetup, weighed: Weighing)
   return `, though mould is not likely to start ${withoutWords(purchases)} (${indexWords(mould.value)})`;
 }
 
+/** "9 % of the time at most (den)" */
+const mostWords = ({ value, room }: InRoom): string =>
+  `${figureText(value, 0)}\u00a0% of the time at most (${room})`;
 const withoutWords = (purchases: DecisionSetup['purchases']): string =>
   areSeveral(purchases) ? 'without them' : 'without it';
 const indexWords = (index: number): string => `index up to ${figureText(index, 1)} of 6`;

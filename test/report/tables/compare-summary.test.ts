@@ -12,6 +12,8 @@ const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => 
     damp: 17,
     dry: 3,
     spots: 6.3,
+    dampest: { value: 30, room: 'den' },
+    wettest: { value: 12, room: 'den' },
     alerts: 0,
     part: null,
   },

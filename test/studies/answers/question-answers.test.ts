@@ -60,8 +60,8 @@ test('what gets better is told by what is good about it', () => {
   const fine = { outside: { humidity_high: share(9) }, over: { mould_index_peak: 0.4 } };
   expect(answers(plans, [{ den: fine }, { energy: 1030, purchaseCost: 22.5 }])).toEqual([
     'Buy drier for 180 GBP? Not needed: mould is not likely to start without it (index up to 0.4 ' +
-      'of 6), corners are hardly ever wet and rooms are too damp only 9 % of the time, so that ' +
-      'drier guards against nothing here. What drier does besides would have to be worth 53 GBP a ' +
+      'of 6), corners are hardly ever wet and rooms are too damp 18 % of the time at most (den), so ' +
+      'that drier guards against nothing here. What drier does besides would have to be worth 53 GBP a ' +
       'year to you; even as a gift it costs 27 GBP a year. What it changes most: rooms are dry ' +
       'enough 100 % of the time (was 91 %).',
   ]);

@@ -8,6 +8,7 @@ function figures(more: Partial<PlanFigures> = {}): PlanFigures {
   return {
     ...{ plan: 'made by hand', money: 1000, energy: 9000, alerts: 0, part: null },
     ...{ cold: none, mould: none, warm: 0, damp: 0, dry: 0, spots: 0, air: [] },
+    ...{ dampest: none, wettest: none },
     ...more,
   };
 }
@@ -94,6 +95,56 @@ describe('damp air a little more or less of the time', () => {
     expect(words({ mould: grows }, { damp: 1.5, mould: none })).toEqual([]);
     expect(words({ mould: none }, { damp: 0.9, mould: grows })).toEqual([]);
     expect(words({ spots: 1.1 }, { damp: 1.5, spots: 1.3 })).toEqual([]);
+  });
+});
+
+describe('damp that is in one room', () => {
+  const spots = (mean: number, wettest: { value: number; room: string }) => ({
+    spots: mean,
+    wettest,
+  });
+  const damp = (mean: number, dampest: { value: number; room: string }) => ({
+    damp: mean,
+    dampest,
+  });
+
+  test('is told of that room where the mean hides it', () => {
+    expect(told(damp(9, den(54)), damp(1, den(6)))).toEqual([
+      ['the dampest room is dry enough 94 % of the time (was 46 %, den)', true],
+    ]);
+    expect(told(damp(9, den(54)), damp(4, bath(10)))).toEqual([
+      ['the dampest room is dry enough 90 % of the time (bath; was 46 %, den)', true],
+    ]);
+    expect(told(spots(1.2, bath(7)), spots(5, den(30)))).toEqual([
+      ['the wettest corner is wet 30 % of the time (den; was 7 %, bath)', false],
+    ]);
+    expect(told({}, damp(4, den(24)))).toEqual([
+      ['the dampest room is too damp 24 % of the time (was 0 %, den)', false],
+    ]);
+  });
+
+  test('asks for four times the points of all rooms, and for half of what is clear', () => {
+    const weight = (from: number, to: number, means = [0, 0]) =>
+      effectsOf(figures(damp(means[0]!, den(from))), figures(damp(means[1]!, den(to)))).map(
+        (effect) => effect.weight,
+      );
+    expect(weight(40, 20)).toEqual([1]);
+    expect(weight(40, 30)).toEqual([0.5]);
+    expect(weight(40, 30.1)).toEqual([]);
+    expect(weight(40, 20, [8, 2])).toEqual([1.2]);
+    expect(weight(40, 0, [8, 2])).toEqual([2]);
+  });
+
+  test('is nothing where that room is seldom so, and the mean where all rooms are', () => {
+    expect(told(damp(3, den(19)), damp(1, den(1)))).toEqual([]);
+    expect(told(spots(0.5, den(11.9)), {})).toEqual([]);
+    expect(told(damp(40, den(60)), damp(10, den(30)))).toEqual([
+      ['rooms are dry enough 90 % of the time (was 60 %)', true],
+    ]);
+    // The mean tells more of it, and the other way round.
+    expect(told(damp(9, den(20)), damp(3, bath(30)))).toEqual([
+      ['rooms are dry enough 97 % of the time (was 91 %)', true],
+    ]);
   });
 });
 

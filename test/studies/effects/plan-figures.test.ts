@@ -4,7 +4,7 @@ import { someLevel, somePlan } from '../some-plan.ts';
 
 test('shares are of the rooms and their time, or of the time that somebody is in', () => {
   const year = 8760;
-  const { warm, damp, dry, spots, alerts, money } = planFigures({
+  const { warm, damp, dry, spots, alerts, money, dampest, wettest } = planFigures({
     ...somePlan('made by hand', {
       energy: 900,
       purchaseCost: 50,
@@ -21,6 +21,8 @@ test('shares are of the rooms and their time, or of the time that somebody is in
     alerts: { fired: 104, someone_home: 0, acted_on: 0, per_week: 2, by_rule: {} },
   });
   expect([warm, damp, dry, spots].map((share) => Number(share.toFixed(9)))).toEqual([6, 30, 5, 30]);
+  expect(dampest).toEqual({ value: 40, room: 'bath' });
+  expect(wettest).toEqual({ value: 50, room: 'den' });
   expect([alerts, money]).toEqual([2, 950]);
 });
 

@@ -418,7 +418,7 @@ describe('not needed', () => {
     const found = decide({ baseline: calm });
     expect(found).toMatchObject({ verdict: 'not needed', sure: true, turn: { value: 65 } });
     expect(found.sentences.slice(0, 2)).toEqual([
-      'Not needed: mould is not likely to start without it (index up to 0.9 of 6), corners are wet only 5 % of the time and rooms are hardly ever too damp, so that dry guards against nothing here.',
+      'Not needed: mould is not likely to start without it (index up to 0.9 of 6), corners are wet 9 % of the time at most (den) and rooms are hardly ever too damp, so that dry guards against nothing here.',
       'What dry does besides would have to be worth 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
     ]);
   });

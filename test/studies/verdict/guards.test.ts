@@ -61,7 +61,7 @@ describe('what is guarded against happens', () => {
   const none = { value: 0, room: '' };
   const figures = (more: Partial<PlanFigures>): PlanFigures => ({
     ...{ plan: 'made by hand', money: 0, energy: 0, alerts: 0, cold: none, mould: none },
-    ...{ warm: 0, damp: 0, dry: 0, spots: 0, air: [], part: null },
+    ...{ warm: 0, damp: 0, dry: 0, spots: 0, air: [], part: null, dampest: none, wettest: none },
     ...more,
   });
   const quiet = figures({});
@@ -89,6 +89,18 @@ describe('what is guarded against happens', () => {
     const mould = figures({ mould: { value: 1.5, room: 'den' } });
     expect(happening('damp', mould, quiet, YEAR)).toBe(0.5);
     expect(happening('spots', mould, quiet, YEAR)).toBe(0.5);
+  });
+
+  test('damp that is in one room, from twice of what counts in all', () => {
+    const den = (value: number) => ({ value, room: 'den' });
+    expect(happening('damp', figures({ damp: 3, dampest: den(20) }), quiet, YEAR)).toBe(0);
+    expect(happening('damp', figures({ damp: 3, dampest: den(60) }), quiet, YEAR)).toBe(2);
+    expect(happening('spots', figures({ spots: 2, wettest: den(12) }), quiet, YEAR)).toBe(0);
+    expect(happening('damp', figures({ damp: 20, dampest: den(30) }), quiet, YEAR)).toBe(1);
+    // What showers alone make of a bathroom.
+    const bath = figures({ damp: 8.2, dampest: den(14.8), spots: 2.4, wettest: den(7.1) });
+    expect(happening('damp', bath, quiet, YEAR)).toBeLessThan(0);
+    expect(happening('spots', bath, quiet, YEAR)).toBeLessThan(0);
   });
 
   test('of the air only what differs between the two plans', () => {
