@@ -4,11 +4,12 @@
  */
 
 // Runs: one plan to its figures, and who may watch it hour by hour
-export type { HeldSeries, HeldStart, ImposedSeries } from './engine/imposed.ts';
-export { type Preparation, prepareRuns } from './engine/prepare-runs.ts';
+export type { HeldSeries, HeldStart, ImposedSeries } from './engine/imposed/imposed.ts';
+export type { Preparation } from './engine/preparation.ts';
+export { prepareRuns } from './engine/prepare-runs.ts';
+export type { Observer, TraceView } from './engine/record/trace.ts';
 export type { Run, RunInput } from './engine/run.ts';
 export { simulate } from './engine/simulate.ts';
-export type { Observer, TraceView } from './engine/trace.ts';
 // A log: what sensors and meters of a home said
 export { type Log, type LoggedQuantity, type LoggedSeries, seriesOf } from './log/log.ts';
 export { type EvenSteps, meansOverSteps, valuesAtInstants } from './log/onto-steps.ts';

@@ -1,4 +1,4 @@
-import type { Observer } from '../engine/trace.ts';
+import type { Observer } from '../engine/record/trace.ts';
 import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
 import { type LocalClock, localDay, toLocal } from '../units/local-clock.ts';

@@ -1,4 +1,4 @@
-import type { Observer } from '../engine/trace.ts';
+import type { Observer } from '../engine/record/trace.ts';
 import type { Io } from './io.ts';
 
 /** How far a number of runs has come. */

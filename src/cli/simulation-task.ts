@@ -1,4 +1,4 @@
-import type { Observer } from '../engine/trace.ts';
+import type { Observer } from '../engine/record/trace.ts';
 import { createPlanSeries } from '../measures/series/plan-series.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { WatchedRun } from '../studies/report-study.ts';

@@ -1,4 +1,4 @@
-import type { Observer } from '../engine/trace.ts';
+import type { Observer } from '../engine/record/trace.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { WatchedRun } from '../studies/report-study.ts';

@@ -1,8 +1,8 @@
 import type { Commands, Observation } from '../control/observations.ts';
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
-import type { Model } from './model.ts';
-import type { Outdoors } from './outdoors.ts';
-import { ROOM, TRACER } from './state-layout.ts';
+import type { Model } from './layout/model.ts';
+import { ROOM, TRACER } from './layout/state-layout.ts';
+import type { Outdoors } from './outdoors/outdoors.ts';
 
 /**
  * Fill the observations of control with the state of the rooms at the start of a step.

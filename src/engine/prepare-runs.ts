@@ -3,33 +3,13 @@ import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
 import type { Weather } from '../weather/weather.ts';
-import { layOutModel, type Model } from './model.ts';
-import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
+import { layOutModel } from './layout/model.ts';
+import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors/outdoors.ts';
+import { seasonOf } from './outdoors/season.ts';
+import { skyOf } from './outdoors/sky.ts';
+import { layOutSunlight } from './outdoors/sunlight.ts';
+import type { Preparation } from './preparation.ts';
 import type { RunInput } from './run.ts';
-import { type Season, seasonOf } from './season.ts';
-import { skyOf } from './sky.ts';
-import type { SunSeries } from './sun-series.ts';
-import { layOutSunlight, type Sunlight } from './sunlight.ts';
-
-/**
- * What all runs of one home under one weather have in common: its layout, the sun on it, and the days
- * that runs have walked so far. Runs read it and change nothing that another run would see.
- */
-export interface Preparation {
-  readonly home: Home;
-  readonly weather: Weather;
-  readonly dt: number;
-  /** Laid out and never stepped. */
-  readonly model: Model;
-  readonly sun: SunSeries;
-  readonly sunlight: Sunlight;
-  readonly season: Season;
-  readonly saturation: (temperature: number) => number;
-  /** By the instant at which the weather of a day is looked up [s UTC]. */
-  readonly outdoors: Map<number, Outdoors>;
-  /** Of each household, by the instant at which a day begins [s UTC]. */
-  readonly days: WeakMap<Household, Map<number, DayInputs>>;
-}
 
 /**
  * Prepare many runs of one home, for `RunInput.preparation`. The same bytes come out as without.

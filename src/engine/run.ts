@@ -4,9 +4,9 @@ import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import type { Notice } from '../home/notices.ts';
 import type { Weather } from '../weather/weather.ts';
-import type { HeldStart, ImposedSeries, Series } from './imposed.ts';
-import type { Ledger } from './ledger.ts';
-import type { Preparation } from './prepare-runs.ts';
+import type { HeldStart, ImposedSeries, Series } from './imposed/imposed.ts';
+import type { Ledger } from './ledger/ledger.ts';
+import type { Preparation } from './preparation.ts';
 
 /** What a run needs. */
 export interface RunInput {

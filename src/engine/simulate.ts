@@ -12,38 +12,45 @@ import type { Notice } from '../home/notices.ts';
 import { toLocal } from '../units/local-clock.ts';
 import { monthStarts } from '../units/month-starts.ts';
 import type { Weather } from '../weather/weather.ts';
-import { observeSun, setBlinds } from './blinds.ts';
-import { bookImposed } from './book-imposed.ts';
-import { requireImposable } from './check-imposed.ts';
-import { blowOut, finishCoolers } from './cooling.ts';
+import { layOutShell, type Shell } from './air/lay-out-shell.ts';
 import { copyNumbers, copyState } from './copy-state.ts';
-import { imposeDevices, type Running, restDevices, runDevices, startDevices } from './devices.ts';
-import type { Series } from './imposed.ts';
-import { imposePeople, imposeStep } from './imposing.ts';
+import { observeSun, setBlinds } from './equipment/blinds.ts';
+import {
+  imposeDevices,
+  type Running,
+  restDevices,
+  runDevices,
+  startDevices,
+} from './equipment/devices.ts';
+import { blowOut, finishCoolers } from './heat/cooling.ts';
+import { requireImposable } from './imposed/check-imposed.ts';
+import type { Series } from './imposed/imposed.ts';
+import { imposePeople, imposeStep } from './imposed/imposing.ts';
+import { type Imposing, layOutImposing } from './imposed/lay-out-imposing.ts';
 import { keepRun } from './keep-run.ts';
-import { type Imposing, layOutImposing } from './lay-out-imposing.ts';
-import { layOutShell, type Shell } from './lay-out-shell.ts';
+import type { Model } from './layout/model.ts';
+import { ROOM } from './layout/state-layout.ts';
 import {
   createLedgerAccumulator,
   finishLedger,
   type LedgerAccumulator,
-} from './ledger-accumulator.ts';
-import type { Model } from './model.ts';
+} from './ledger/ledger-accumulator.ts';
 import { applyCommands, observeRooms } from './observe-rooms.ts';
-import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors.ts';
-import { keptDay, keptOutdoors, type Preparation, preparationOf } from './prepare-runs.ts';
-import { createRoomColumns } from './room-columns.ts';
+import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors/outdoors.ts';
+import type { Season } from './outdoors/season.ts';
+import { setGround, setOutdoors } from './outdoors/set-outdoors.ts';
+import type { SunSeries } from './outdoors/sun-series.ts';
+import type { Sunlight } from './outdoors/sunlight.ts';
+import type { Preparation } from './preparation.ts';
+import { keptDay, keptOutdoors, preparationOf } from './prepare-runs.ts';
+import { bookImposed } from './record/book-imposed.ts';
+import { createRoomColumns } from './record/room-columns.ts';
+import { storedAmounts } from './record/storage.ts';
+import type { Observer } from './record/trace.ts';
+import { createTraceBuffer, recordHome, type TraceBuffer } from './record/trace-buffer.ts';
 import type { Run, RunInput } from './run.ts';
-import type { Season } from './season.ts';
-import { setGround, setOutdoors } from './set-outdoors.ts';
 import { settleStart } from './start.ts';
-import { ROOM } from './state-layout.ts';
 import { createStepper, type Stepper } from './stepper.ts';
-import { storedAmounts } from './storage.ts';
-import type { SunSeries } from './sun-series.ts';
-import type { Sunlight } from './sunlight.ts';
-import type { Observer } from './trace.ts';
-import { createTraceBuffer, recordHome, type TraceBuffer } from './trace-buffer.ts';
 
 /**
  * Simulate one home over one period.

@@ -1,9 +1,9 @@
 import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
-import type { Model } from './model.ts';
+import type { Model } from './layout/model.ts';
+import { ROOM, TRACER } from './layout/state-layout.ts';
+import type { Season } from './outdoors/season.ts';
 import type { RunInput } from './run.ts';
-import type { Season } from './season.ts';
-import { ROOM, TRACER } from './state-layout.ts';
 
 /**
  * Initial state of every store, whose effect the spin-up removes: rooms at their usual setting (or

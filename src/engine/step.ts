@@ -1,16 +1,16 @@
 import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
 import type { i32 } from '../units/portable.ts';
-import { moveAir, settleAir } from './air.ts';
-import { bookFlows } from './book-flows.ts';
-import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat.ts';
-import type { Shell } from './lay-out-shell.ts';
-import type { LedgerAccumulator } from './ledger-accumulator.ts';
-import type { Model } from './model.ts';
-import { type RoomColumns, recordRooms } from './room-columns.ts';
-import { stepSpecies } from './species.ts';
-import { OUTSIDE } from './state-layout.ts';
-import { stepWater } from './water.ts';
+import { moveAir, settleAir } from './air/air.ts';
+import type { Shell } from './air/lay-out-shell.ts';
+import { stepSpecies } from './air/species.ts';
+import { correctGuesses, guessTemperatures, settleHeat, solveHeat } from './heat/heat.ts';
+import type { Model } from './layout/model.ts';
+import { OUTSIDE } from './layout/state-layout.ts';
+import type { LedgerAccumulator } from './ledger/ledger-accumulator.ts';
+import { bookFlows } from './record/book-flows.ts';
+import { type RoomColumns, recordRooms } from './record/room-columns.ts';
+import { stepWater } from './water/water.ts';
 
 /**
  * Solve for flows of air and the rooms' temperatures: once more where flows were worked out with

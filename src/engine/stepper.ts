@@ -2,11 +2,11 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
 import { outputAtExcess } from '../physics/heating/radiator-output.ts';
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
-import type { Shell } from './lay-out-shell.ts';
-import type { LedgerAccumulator } from './ledger-accumulator.ts';
+import type { Shell } from './air/lay-out-shell.ts';
+import type { Model } from './layout/model.ts';
+import type { LedgerAccumulator } from './ledger/ledger-accumulator.ts';
 import { memoryNeeded, moveToMemory } from './linear-memory.ts';
-import type { Model } from './model.ts';
-import type { RoomColumns } from './room-columns.ts';
+import type { RoomColumns } from './record/room-columns.ts';
 import { finishStep, solveStep } from './step.ts';
 import { STEP_MODULE } from './step-module.ts';
 

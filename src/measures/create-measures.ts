@@ -1,5 +1,5 @@
+import type { Observer, TraceView } from '../engine/record/trace.ts';
 import type { Run } from '../engine/run.ts';
-import type { Observer, TraceView } from '../engine/trace.ts';
 import type { Notice } from '../home/notices.ts';
 import { createAiringHours } from './air/airing-hours.ts';
 import { airingMeasures } from './air/airing-measures.ts';

@@ -1,4 +1,4 @@
-import type { TraceView } from '../engine/trace.ts';
+import type { TraceView } from '../engine/record/trace.ts';
 
 /** Means over one hour. The object and its arrays are reused for the next: copy what you keep. */
 export interface Hour {

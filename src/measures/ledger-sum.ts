@@ -1,4 +1,4 @@
-import type { Ledger } from '../engine/ledger.ts';
+import type { Ledger } from '../engine/ledger/ledger.ts';
 
 /** Sum of a ledger's array over some of its months and all rooms, or one. */
 export function ledgerSum(

@@ -1,4 +1,4 @@
-import type { TraceView } from '../engine/trace.ts';
+import type { TraceView } from '../engine/record/trace.ts';
 import { JOULES_PER_KWH } from '../units/joules-per-kwh.ts';
 
 /** Means and sums of one room over the period. */

@@ -1,4 +1,4 @@
-import type { CARRIED_TERMS, EnergyTerm, WaterTerm } from '../engine/ledger.ts';
+import type { CARRIED_TERMS, EnergyTerm, WaterTerm } from '../engine/ledger/ledger.ts';
 
 /** What air carries, by the way it leaves. */
 const CARRIED_WORDS: Readonly<Record<(typeof CARRIED_TERMS)[number], string>> = {

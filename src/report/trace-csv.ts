@@ -1,4 +1,4 @@
-import type { Observer, TraceView } from '../engine/trace.ts';
+import type { Observer, TraceView } from '../engine/record/trace.ts';
 import { columnSuffix } from '../species/concentration-unit.ts';
 import { isOfTable } from '../species/own-species.ts';
 import { type LocalClock, offsetAt } from '../units/local-clock.ts';

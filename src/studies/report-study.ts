@@ -1,4 +1,4 @@
-import type { Ledger } from '../engine/ledger.ts';
+import type { Ledger } from '../engine/ledger/ledger.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PlanSeries } from '../measures/series/plan-series.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';

@@ -1,6 +1,6 @@
+import type { Observer } from '../engine/record/trace.ts';
 import type { Run } from '../engine/run.ts';
 import { simulate } from '../engine/simulate.ts';
-import type { Observer } from '../engine/trace.ts';
 import { createMeasures } from '../measures/create-measures.ts';
 import { ledgerSum } from '../measures/ledger-sum.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';

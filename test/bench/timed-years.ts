@@ -1,4 +1,4 @@
-import type { Observer } from '../../src/engine/trace.ts';
+import type { Observer } from '../../src/engine/record/trace.ts';
 import type { BenchHome } from './bench-homes.ts';
 import type { Build } from './builds.ts';
 import { processorTime } from './processor-time.ts';

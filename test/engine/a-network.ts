@@ -1,11 +1,8 @@
-import { setDensities, setDrives } from '../../src/engine/air-drives.ts';
-import { solvePressures } from '../../src/engine/air-network.ts';
-import {
-  type AirNetwork,
-  layOutAirNetwork,
-  type PathPlan,
-} from '../../src/engine/lay-out-air-network.ts';
-import { LINK, PATH } from '../../src/engine/state-layout.ts';
+import { setDensities, setDrives } from '../../src/engine/air/air-drives.ts';
+import { solvePressures } from '../../src/engine/air/air-network.ts';
+import { type AirNetwork, layOutAirNetwork } from '../../src/engine/air/lay-out-air-network.ts';
+import type { PathPlan } from '../../src/engine/air/path-plan.ts';
+import { LINK, PATH } from '../../src/engine/layout/state-layout.ts';
 
 /** A path of a test: crack or hole at a height, with the pressure that wind puts on its outer side. */
 export interface Way {

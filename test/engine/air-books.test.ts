@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { AirTerm } from '../../src/engine/ledger.ts';
+import type { AirTerm } from '../../src/engine/ledger/ledger.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { DeviceAction } from '../../src/home/devices.ts';
 import type { Home } from '../../src/home/home.ts';

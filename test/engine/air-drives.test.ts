@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { setWind, windTable } from '../../src/engine/wind-on-sides.ts';
+import { setWind, windTable } from '../../src/engine/air/wind-on-sides.ts';
 import { wallPressureCoefficient } from '../../src/physics/airflow/wall-pressure-coefficient.ts';
 import { stackPressure } from '../reference/physics/airflow/stack-pressure.ts';
 import { densityAt, flowOf, hole, leftIn, solved } from './a-network.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { LINK, PATH, PRESSURE_COUNT } from '../../src/engine/state-layout.ts';
+import { LINK, PATH, PRESSURE_COUNT } from '../../src/engine/layout/state-layout.ts';
 import { flowOf, leftIn } from './a-network.ts';
 import { randomNumbers } from './random-home.ts';
 import { solveStep, type TwoStoreys, twoStoreys } from './two-storeys.ts';

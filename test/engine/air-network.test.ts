@@ -1,13 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { setDrives } from '../../src/engine/air-drives.ts';
-import { solvePressures } from '../../src/engine/air-network.ts';
-import {
-  type AirNetwork,
-  layOutAirNetwork,
-  type PathPlan,
-} from '../../src/engine/lay-out-air-network.ts';
-import { LINK, PATH, PRESSURE_COUNT } from '../../src/engine/state-layout.ts';
+import { setDrives } from '../../src/engine/air/air-drives.ts';
+import { solvePressures } from '../../src/engine/air/air-network.ts';
+import { type AirNetwork, layOutAirNetwork } from '../../src/engine/air/lay-out-air-network.ts';
+import type { PathPlan } from '../../src/engine/air/path-plan.ts';
+import { LINK, PATH, PRESSURE_COUNT } from '../../src/engine/layout/state-layout.ts';
 import { densityAt, flowOf, hole, leftIn, solved, touching, type Way } from './a-network.ts';
 import { randomNumbers } from './random-home.ts';
 

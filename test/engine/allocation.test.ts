@@ -1,11 +1,11 @@
 import { beforeAll, expect, test } from 'vitest';
 import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
 import { createCommands } from '../../src/control/observations.ts';
-import { layOutShell } from '../../src/engine/lay-out-shell.ts';
-import { createLedgerAccumulator } from '../../src/engine/ledger-accumulator.ts';
-import { layOutModel } from '../../src/engine/model.ts';
-import { createRoomColumns } from '../../src/engine/room-columns.ts';
-import { OUTSIDE, ROOM } from '../../src/engine/state-layout.ts';
+import { layOutShell } from '../../src/engine/air/lay-out-shell.ts';
+import { layOutModel } from '../../src/engine/layout/model.ts';
+import { OUTSIDE, ROOM } from '../../src/engine/layout/state-layout.ts';
+import { createLedgerAccumulator } from '../../src/engine/ledger/ledger-accumulator.ts';
+import { createRoomColumns } from '../../src/engine/record/room-columns.ts';
 import { createStepper } from '../../src/engine/stepper.ts';
 import { busyHome } from '../bench/busy-home.ts';
 import { compileWhole, leaveNumber, median } from '../reference/heap-growth.ts';

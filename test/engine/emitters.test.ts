@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { emitterLimits } from '../../src/engine/emitters.ts';
-import { layOutModel } from '../../src/engine/model.ts';
-import { ROOM } from '../../src/engine/state-layout.ts';
+import { emitterLimits } from '../../src/engine/heat/emitters.ts';
+import { layOutModel } from '../../src/engine/layout/model.ts';
+import { ROOM } from '../../src/engine/layout/state-layout.ts';
 import { bareHome, bareRoom, ideallyHeated } from './homes.ts';
 
 const WATER = 70; // °C

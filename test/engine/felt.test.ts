@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { layOutModel } from '../../src/engine/model.ts';
-import { ROOM } from '../../src/engine/state-layout.ts';
-import { noteFelt } from '../../src/engine/thermostat-solve.ts';
+import { noteFelt } from '../../src/engine/heat/thermostat-solve.ts';
+import { layOutModel } from '../../src/engine/layout/model.ts';
+import { ROOM } from '../../src/engine/layout/state-layout.ts';
 import type { Home } from '../../src/home/home.ts';
 import { noAutomation } from '../control/no-automation.ts';
 import { bareHome, bareRoom, ideallyHeated, quietHousehold } from './homes.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { giveLatentHeat, setFilms } from '../../src/engine/films.ts';
-import { layOutModel } from '../../src/engine/model.ts';
-import { FILM, ROOM } from '../../src/engine/state-layout.ts';
+import { layOutModel } from '../../src/engine/layout/model.ts';
+import { FILM, ROOM } from '../../src/engine/layout/state-layout.ts';
+import { giveLatentHeat, setFilms } from '../../src/engine/water/films.ts';
 import { humidityRatioFromRelativeHumidity } from '../../src/physics/moist-air/humidity-ratio.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
 import { bareHome, bareRoom } from './homes.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { burnOver, coldFire } from '../../src/engine/fire.ts';
+import { burnOver, coldFire } from '../../src/engine/equipment/fire.ts';
 import type { Stove } from '../../src/home/devices.ts';
 
 const STOVE: Stove = {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { ImposedSeries } from '../../src/engine/imposed.ts';
+import type { ImposedSeries } from '../../src/engine/imposed/imposed.ts';
 import type { RunInput } from '../../src/engine/run.ts';
 import { simulate } from '../../src/engine/simulate.ts';
 import type { Home } from '../../src/home/home.ts';

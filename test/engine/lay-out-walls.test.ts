@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { layOutWalls } from '../../src/engine/lay-out-walls.ts';
+import { layOutWalls } from '../../src/engine/layout/lay-out-walls.ts';
 import { bareHome, bareRoom } from './homes.ts';
 import { element } from './worked-house.ts';
 

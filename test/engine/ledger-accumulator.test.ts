@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
-import { createLedgerAccumulator, finishLedger } from '../../src/engine/ledger-accumulator.ts';
+import {
+  createLedgerAccumulator,
+  finishLedger,
+} from '../../src/engine/ledger/ledger-accumulator.ts';
 
 const none = (): Float64Array => new Float64Array(1);
 const stores = (species: number) => ({

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { createObservation } from '../../src/control/observations.ts';
-import { layOutModel } from '../../src/engine/model.ts';
+import { layOutModel } from '../../src/engine/layout/model.ts';
+import { ROOM } from '../../src/engine/layout/state-layout.ts';
 import { observeRooms } from '../../src/engine/observe-rooms.ts';
-import { createOutdoors } from '../../src/engine/outdoors.ts';
-import { ROOM } from '../../src/engine/state-layout.ts';
+import { createOutdoors } from '../../src/engine/outdoors/outdoors.ts';
 import { saturationPressure } from '../../src/physics/moist-air/saturation-pressure.ts';
 import { bareHome, bareRoom } from './homes.ts';
 

@@ -1,6 +1,6 @@
+import type { TraceView } from '../../src/engine/record/trace.ts';
 import type { Run, RunInput } from '../../src/engine/run.ts';
 import { simulate } from '../../src/engine/simulate.ts';
-import type { TraceView } from '../../src/engine/trace.ts';
 import type { Weather } from '../../src/weather/weather.ts';
 import { NEW_YEAR, quietHousehold } from './homes.ts';
 

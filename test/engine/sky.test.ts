@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Facing, type Sky, skyOf } from '../../src/engine/sky.ts';
+import { type Facing, type Sky, skyOf } from '../../src/engine/outdoors/sky.ts';
 import type { Weather } from '../../src/weather/weather.ts';
 import { NEW_YEAR } from './homes.ts';
 import { lastDays } from './short-weather.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sunSeries } from '../../src/engine/sun-series.ts';
+import { sunSeries } from '../../src/engine/outdoors/sun-series.ts';
 import type { Pane } from '../../src/home/home.ts';
 import { sunPosition } from '../../src/physics/sun/sun-position.ts';
 import type { Weather } from '../../src/weather/weather.ts';

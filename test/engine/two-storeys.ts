@@ -1,12 +1,9 @@
-import { setDensities, setDrives } from '../../src/engine/air-drives.ts';
-import { solvePressures } from '../../src/engine/air-network.ts';
-import {
-  type AirNetwork,
-  layOutAirNetwork,
-  type PathPlan,
-} from '../../src/engine/lay-out-air-network.ts';
-import { PATH } from '../../src/engine/state-layout.ts';
-import { type Side, setWind, windTable } from '../../src/engine/wind-on-sides.ts';
+import { setDensities, setDrives } from '../../src/engine/air/air-drives.ts';
+import { solvePressures } from '../../src/engine/air/air-network.ts';
+import { type AirNetwork, layOutAirNetwork } from '../../src/engine/air/lay-out-air-network.ts';
+import type { PathPlan } from '../../src/engine/air/path-plan.ts';
+import { type Side, setWind, windTable } from '../../src/engine/air/wind-on-sides.ts';
+import { PATH } from '../../src/engine/layout/state-layout.ts';
 import { crackFlow } from '../../src/physics/airflow/crack-flow.ts';
 import { quadraticLaw } from '../../src/physics/airflow/quadratic-law.ts';
 import { hole } from './a-network.ts';

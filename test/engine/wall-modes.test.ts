@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { wallModes } from '../../src/engine/wall-modes.ts';
+import { wallModes } from '../../src/engine/layout/wall-modes.ts';
 import { chainStep } from '../reference/physics/heat/chain-step.ts';
 import { randomNumbers } from './random-home.ts';
 

@@ -7,9 +7,9 @@ import {
   type SpeciesTerm,
   WATER_TERMS,
   type WaterTerm,
-} from '../../src/engine/ledger.ts';
+} from '../../src/engine/ledger/ledger.ts';
+import type { DeviceTrace, TraceView } from '../../src/engine/record/trace.ts';
 import type { Run } from '../../src/engine/run.ts';
-import type { DeviceTrace, TraceView } from '../../src/engine/trace.ts';
 import type { RoomBands } from '../../src/home/bands.ts';
 import type { Home, Room } from '../../src/home/home.ts';
 import { createMeasures } from '../../src/measures/create-measures.ts';

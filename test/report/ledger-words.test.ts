@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { CARRIED_TERMS, ENERGY_TERMS, WATER_TERMS } from '../../src/engine/ledger.ts';
+import { CARRIED_TERMS, ENERGY_TERMS, WATER_TERMS } from '../../src/engine/ledger/ledger.ts';
 import { ENERGY_WORDS, WATER_WORDS } from '../../src/report/ledger-words.ts';
 
 test('air carries heat and water by the same ways, told in the same words', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { TraceView } from '../../src/engine/trace.ts';
+import type { TraceView } from '../../src/engine/record/trace.ts';
 import { createTraceCsv } from '../../src/report/trace-csv.ts';
 
 const JAN_1 = Date.UTC(2023, 0, 1) / 1000;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
+import type { Observer } from '../../src/engine/record/trace.ts';
 import type { Run } from '../../src/engine/run.ts';
-import type { Observer } from '../../src/engine/trace.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../src/scenario/prepared.ts';

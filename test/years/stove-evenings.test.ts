@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Observer } from '../../src/engine/trace.ts';
+import type { Observer } from '../../src/engine/record/trace.ts';
 import { compareBand } from '../reference/compare.ts';
 import { demoRun } from './demo-run.ts';
 

@@ -1,5 +1,5 @@
 import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
-import type { Observer } from '../../src/engine/trace.ts';
+import type { Observer } from '../../src/engine/record/trace.ts';
 import { demoPlan, demoRun } from './demo-run.ts';
 
 /** How cold people had it on days on which their home was not heated. */

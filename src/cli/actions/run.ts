@@ -1,4 +1,4 @@
-import type { Observer } from '../../engine/trace.ts';
+import type { Observer } from '../../engine/record/trace.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { PlanRequest } from '../../studies/run-plan.ts';
 import { doubtedPlans, doubtOf, firstYear, tellDoubt } from '../doubt.ts';

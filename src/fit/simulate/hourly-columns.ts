@@ -1,4 +1,4 @@
-import type { Observer } from '../../engine/trace.ts';
+import type { Observer } from '../../engine/record/trace.ts';
 
 /** Hourly means of a run, one array a room. */
 export interface HourlyColumns {

@@ -1,4 +1,4 @@
-import type { HeldSeries, ImposedSeries } from '../../engine/imposed.ts';
+import type { HeldSeries, ImposedSeries } from '../../engine/imposed/imposed.ts';
 import type { Readings, RoomReadings } from '../readings/readings.ts';
 import type { LoggedRun } from './logged-run.ts';
 

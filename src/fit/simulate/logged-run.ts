@@ -1,4 +1,4 @@
-import type { HeldSeries, ImposedSeries } from '../../engine/imposed.ts';
+import type { HeldSeries, ImposedSeries } from '../../engine/imposed/imposed.ts';
 import { simulate } from '../../engine/simulate.ts';
 import type { Device } from '../../home/devices.ts';
 import type { Home } from '../../home/home.ts';

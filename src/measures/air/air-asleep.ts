@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 
 /** Outdoor air of rooms while people sleep in them. */
 export interface AirAsleep {

@@ -1,4 +1,4 @@
-import type { AirTerm, Ledger } from '../../engine/ledger.ts';
+import type { AirTerm, Ledger } from '../../engine/ledger/ledger.ts';
 import type { Home } from '../../home/home.ts';
 import { ledgerSum } from '../ledger-sum.ts';
 import type { AirFlow, OutdoorAirMeasures } from '../plan-measures.ts';

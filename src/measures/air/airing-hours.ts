@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import { saturationTable } from '../../physics/moist-air/saturation-table.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 import type { Hour } from '../hourly-means.ts';

@@ -1,4 +1,4 @@
-import type { Ledger } from '../../engine/ledger.ts';
+import type { Ledger } from '../../engine/ledger/ledger.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import type { HeatingSeason } from '../energy/heating-season.ts';
 import { ledgerSum } from '../ledger-sum.ts';

@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import type { Home } from '../../home/home.ts';
 
 /** What an extract fan changed in the air that comes into the home. */

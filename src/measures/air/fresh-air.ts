@@ -1,5 +1,5 @@
-import type { Ledger } from '../../engine/ledger.ts';
-import type { TraceView } from '../../engine/trace.ts';
+import type { Ledger } from '../../engine/ledger/ledger.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import type { Home } from '../../home/home.ts';
 import type { HeatingSeason } from '../energy/heating-season.ts';
 import type { MonthlyClimate } from '../series/monthly-climate.ts';

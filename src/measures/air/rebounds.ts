@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 
 /** How soon rooms are as damp again as before a short airing. */

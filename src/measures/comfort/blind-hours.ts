@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import type { PlanMeasures } from '../plan-measures.ts';

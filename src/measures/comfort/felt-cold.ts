@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import type { RoomBands } from '../../home/bands.ts';
 import type { Winter } from '../energy/winter.ts';
 

@@ -1,4 +1,4 @@
-import type { Ledger } from '../../engine/ledger.ts';
+import type { Ledger } from '../../engine/ledger/ledger.ts';
 import { type HeatLoss, heatLoss } from '../../home/heat-loss.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';

@@ -1,4 +1,4 @@
-import type { Ledger } from '../../engine/ledger.ts';
+import type { Ledger } from '../../engine/ledger/ledger.ts';
 import { humidityClass } from '../../physics/moisture/humidity-class.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { ledgerSum } from '../ledger-sum.ts';

@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import type { Home } from '../../home/home.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import type { PlanMeasures } from '../plan-measures.ts';

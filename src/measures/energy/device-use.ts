@@ -1,4 +1,4 @@
-import type { TraceView } from '../../engine/trace.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import type { Prices } from '../../home/prices.ts';
 import { meanPriceOf } from '../../physics/economics/mean-price.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';

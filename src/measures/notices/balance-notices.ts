@@ -1,4 +1,4 @@
-import type { Ledger } from '../../engine/ledger.ts';
+import type { Ledger } from '../../engine/ledger/ledger.ts';
 import type { Notice } from '../../home/notices.ts';
 import type { PlanMeasures } from '../plan-measures.ts';
 

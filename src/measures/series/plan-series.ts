@@ -1,4 +1,4 @@
-import type { Observer, TraceView } from '../../engine/trace.ts';
+import type { Observer, TraceView } from '../../engine/record/trace.ts';
 import { localDay, toLocal } from '../../units/local-clock.ts';
 import { createColdSpots } from '../damp/cold-spots.ts';
 import { createHourlyMeans, type Hour } from '../hourly-means.ts';

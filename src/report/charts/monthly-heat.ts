@@ -1,4 +1,4 @@
-import type { EnergyTerm, Ledger } from '../../engine/ledger.ts';
+import type { EnergyTerm, Ledger } from '../../engine/ledger/ledger.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import { MONTHS } from './in-words.ts';
 

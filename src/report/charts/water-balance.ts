@@ -1,4 +1,4 @@
-import type { Ledger, WaterTerm } from '../../engine/ledger.ts';
+import type { Ledger, WaterTerm } from '../../engine/ledger/ledger.ts';
 import { WATER_WORDS } from '../ledger-words.ts';
 
 /** Water of a home by where it came from or went; positive into the rooms' air. [kg] */

@@ -1,4 +1,4 @@
-import type { Ledger } from '../../engine/ledger.ts';
+import type { Ledger } from '../../engine/ledger/ledger.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import { ENERGY_WORDS, WATER_WORDS } from '../ledger-words.ts';

@@ -1,4 +1,4 @@
-import type { Ledger } from '../../engine/ledger.ts';
+import type { Ledger } from '../../engine/ledger/ledger.ts';
 import { devicesKwh } from '../../measures/energy/device-totals.ts';
 import { SHUT_WINDOWS } from '../../measures/notices/shut-windows.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';

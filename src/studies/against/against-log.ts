@@ -1,4 +1,4 @@
-import type { Observer } from '../../engine/trace.ts';
+import type { Observer } from '../../engine/record/trace.ts';
 import type { Log } from '../../log/log.ts';
 import { InputProblems } from '../../units/problem.ts';
 import type { Weather } from '../../weather/weather.ts';

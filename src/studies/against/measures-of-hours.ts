@@ -1,5 +1,5 @@
-import { createRoomColumns } from '../../engine/room-columns.ts';
-import type { TraceView } from '../../engine/trace.ts';
+import { createRoomColumns } from '../../engine/record/room-columns.ts';
+import type { TraceView } from '../../engine/record/trace.ts';
 import { createTimeOutsideBands } from '../../measures/comfort/time-outside-bands.ts';
 import { createColdSpots } from '../../measures/damp/cold-spots.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';

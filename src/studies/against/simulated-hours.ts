@@ -1,4 +1,4 @@
-import type { Observer, TraceView } from '../../engine/trace.ts';
+import type { Observer, TraceView } from '../../engine/record/trace.ts';
 import type { Home } from '../../home/home.ts';
 import {
   EXCESS,
