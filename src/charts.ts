@@ -12,7 +12,8 @@ export {
   type CumulativeMoneyData,
   cumulativeMoneyChart,
 } from './report/charts/cumulative-money-chart.ts';
-export { type DoubtData, doubtChart } from './report/charts/doubt-chart.ts';
+export { doubtChart } from './report/charts/doubt-chart.ts';
+export type { DoubtData } from './report/charts/doubt-data.ts';
 export { heatChart } from './report/charts/heat-chart.ts';
 export { type MouldData, mouldChart } from './report/charts/mould-chart.ts';
 export { chartsToSvg, drawCharts } from './report/charts/to-svg.ts';

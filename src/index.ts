@@ -28,7 +28,8 @@ export { type PlanOutcome, type PlanRequest, runPlan } from './studies/run-plan.
 // What is wrong with an input
 export { InputProblems, type Problem, problemText } from './units/problem.ts';
 // Weather: read, describe, invent, write
-export { describeWeather, type WeatherDescription } from './weather/describe/describe-weather.ts';
+export { describeWeather } from './weather/describe/describe-weather.ts';
+export type { WeatherDescription } from './weather/describe/weather-description.ts';
 export { makeWeather } from './weather/make/make-weather.ts';
 export type { WeatherRecipe } from './weather/make/recipe.ts';
 export { type Period, periodOf } from './weather/period-of.ts';

@@ -76,20 +76,38 @@ describe('imports go only the stated way', () => {
     }
   });
 
-  test('folders side by side do not import each other', () => {
-    const arrows = new Set<string>();
+  test('no folder reaches itself through folders beside it', () => {
+    const imports = new Map<string, string[]>();
     for (const { file, ast } of sources) {
-      const from = posix.dirname(file);
       for (const { target } of importsOf(ast)) {
         if (!target.startsWith('.')) continue;
-        const to = posix.dirname(posix.join(from, target));
-        if (from !== to && posix.dirname(from) === posix.dirname(to))
-          arrows.add(`${from} -> ${to}`);
+        const arrow = besides(file, posix.join(posix.dirname(file), target));
+        if (arrow !== null) imports.set(arrow[0], [...(imports.get(arrow[0]) ?? []), arrow[1]]);
       }
     }
-    expect([...arrows].filter((a) => arrows.has(a.split(' -> ').reverse().join(' -> ')))).toEqual(
-      [],
+    expect(circlesOf(imports)).toEqual([]);
+  });
+
+  test('no file reaches itself through what it imports, types included', () => {
+    const imports = new Map(
+      sources.map(({ file, ast }) => [
+        file,
+        importsOf(ast)
+          .filter(({ target }) => target.startsWith('.'))
+          .map(({ target }) => posix.join(posix.dirname(file), target)),
+      ]),
     );
+    expect(circlesOf(imports)).toEqual([]);
+  });
+
+  test('a circle is seen, and told from its first file on', () => {
+    const imports = new Map([
+      ['a.ts', ['b.ts']],
+      ['b.ts', ['c.ts', 'd.ts']],
+      ['c.ts', ['b.ts']],
+      ['d.ts', []],
+    ]);
+    expect(circlesOf(imports)).toEqual(['b.ts -> c.ts -> b.ts']);
   });
 
   test('every folder of src has a rule', () => {
@@ -223,6 +241,29 @@ const GLOBALS = new Set([
   ...['process', 'Buffer', 'require', '__dirname', '__filename', 'globalThis', 'console', 'crypto'],
   ...['performance', 'setTimeout', 'setInterval', 'setImmediate', 'queueMicrotask', 'fetch'],
 ]);
+
+/** The two folders side by side in which two files lie; null where one of them lies above the other. */
+function besides(file: string, other: string): [string, string] | null {
+  const [from, to] = [file.split('/'), other.split('/')];
+  const k = from.findIndex((part, at) => part !== to[at]);
+  if (k + 1 >= from.length || k + 1 >= to.length) return null;
+  return [from.slice(0, k + 1).join('/'), to.slice(0, k + 1).join('/')];
+}
+
+/** Circles of files or folders, each told once. */
+function circlesOf(imports: ReadonlyMap<string, readonly string[]>): string[] {
+  const circles: string[] = [];
+  const done = new Set<string>();
+  const visit = (file: string, way: readonly string[]): void => {
+    const before = way.indexOf(file);
+    if (before >= 0) circles.push([...way.slice(before), file].join(' -> '));
+    if (before >= 0 || done.has(file)) return;
+    for (const next of imports.get(file) ?? []) visit(next, [...way, file]);
+    done.add(file);
+  };
+  for (const file of imports.keys()) visit(file, []);
+  return circles;
+}
 
 /** "engine/numerics" for that folder, otherwise the first folder under src/; '' for src/ itself. */
 function folderOf(file: string): string {

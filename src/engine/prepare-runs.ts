@@ -1,4 +1,5 @@
-import { createDayInputs, type DayInputs, fillDayInputs } from '../control/day-inputs.ts';
+import { createDayInputs, type DayInputs } from '../control/day-inputs.ts';
+import { fillDayInputs } from '../control/fill-day-inputs.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';

@@ -1,6 +1,7 @@
 import type { Controller } from '../control/controller.ts';
 import { createController } from '../control/create-controller.ts';
-import { createDayInputs, type DayInputs, fillDayInputs } from '../control/day-inputs.ts';
+import { createDayInputs, type DayInputs } from '../control/day-inputs.ts';
+import { fillDayInputs } from '../control/fill-day-inputs.ts';
 import {
   type Commands,
   createCommands,

@@ -10,6 +10,7 @@ import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import { adjustablesOf } from './adjustables-of.ts';
 import { channelsOf, type FitGroup } from './channels-of.ts';
+import type { FittedStage } from './fitted-stage.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
 import type { Beside } from './readings/metered-heat.ts';
@@ -64,12 +65,6 @@ export interface HomeFit {
   readonly typicalWeather: boolean;
   /** What is odd about the readings. */
   readonly cautions: readonly string[];
-}
-
-export interface FittedStage {
-  readonly group: FitGroup;
-  readonly channels: readonly Channel[];
-  readonly fit: StageFit;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Weather } from '../weather/weather.ts';
-import type { FittedStage } from './fit-home.ts';
+import type { FittedStage } from './fitted-stage.ts';
 import { hourOfDay, seenHabit } from './judge/daily-habit.ts';
 import { type Guideline14, guideline14 } from './judge/guideline-14.ts';
 import { type Judgement, judge } from './judge/judgement.ts';

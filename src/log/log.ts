@@ -66,3 +66,8 @@ export function seriesOf(
     (each) => each.quantity === quantity && each.room === room && each.place === place,
   );
 }
+
+/** Rooms of which something was logged, each once. */
+export const roomsOf = ({ series }: Log): string[] => [
+  ...new Set(series.flatMap(({ room }) => room ?? [])),
+];

@@ -1,7 +1,8 @@
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { AboutPlan } from './about-plan.ts';
-import { decisionFlips, type Flip } from './doubts/decision-flips.ts';
+import { decisionFlips } from './doubts/decision-flips.ts';
 import type { DoubtfulInput } from './doubts/doubtful-inputs.ts';
+import type { Flip } from './doubts/flip.ts';
 import { type OneAtATime, oneAtATime } from './doubts/one-at-a-time.ts';
 import type { PlanDraws } from './doubts/plan-draws.ts';
 import { steadyShare } from './doubts/steady-share.ts';

@@ -1,7 +1,8 @@
 import { beforeAll, expect, test } from 'vitest';
 import { type Automation, OPEN_GATE, type Quantity } from '../../src/control/automation.ts';
 import { createController } from '../../src/control/create-controller.ts';
-import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../src/control/fill-day-inputs.ts';
 import {
   createCommands,
   createObservation,

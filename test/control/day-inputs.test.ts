@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../src/control/fill-day-inputs.ts';
 import type { Household, Spell } from '../../src/control/household.ts';
 import { always, bareHome, bareRoom, quietHousehold } from '../engine/homes.ts';
 import { AHEAD } from '../units/summer-time.ts';

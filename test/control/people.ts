@@ -1,4 +1,5 @@
-import { createDayInputs, type DayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
+import { createDayInputs, type DayInputs } from '../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../src/control/fill-day-inputs.ts';
 import type { Household, Person } from '../../src/control/household.ts';
 import { bareHome, bareRoom } from '../engine/homes.ts';
 

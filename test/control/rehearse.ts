@@ -10,7 +10,8 @@ import {
 } from '../../src/control/automation.ts';
 import type { ControlReport } from '../../src/control/control-report.ts';
 import { createController } from '../../src/control/create-controller.ts';
-import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../src/control/fill-day-inputs.ts';
 import type { Household, Person } from '../../src/control/household.ts';
 import {
   createCommands,

@@ -1,5 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
-import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../src/control/fill-day-inputs.ts';
 import { createCommands } from '../../src/control/observations.ts';
 import { layOutShell } from '../../src/engine/air/lay-out-shell.ts';
 import { layOutModel } from '../../src/engine/layout/model.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createController } from '../../src/control/create-controller.ts';
-import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../src/control/fill-day-inputs.ts';
 import {
   createCommands,
   createObservation,

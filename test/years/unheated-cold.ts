@@ -1,4 +1,5 @@
-import { createDayInputs, fillDayInputs } from '../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../src/control/fill-day-inputs.ts';
 import type { Observer } from '../../src/engine/record/trace.ts';
 import { demoPlan, demoRun } from './demo-run.ts';
 

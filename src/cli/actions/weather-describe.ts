@@ -1,4 +1,4 @@
-import type { WeatherDescription } from '../../weather/describe/describe-weather.ts';
+import type { WeatherDescription } from '../../weather/describe/weather-description.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { readOutdoors } from '../read-outdoors.ts';

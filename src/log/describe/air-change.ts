@@ -1,7 +1,7 @@
 import { vapourPressureFromRelativeHumidity } from '../../physics/moist-air/relative-humidity.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 import { SPECIES } from '../../species/species-table.ts';
-import { type Log, type LoggedSeries, seriesOf } from '../log.ts';
+import { type Log, type LoggedSeries, roomsOf, seriesOf } from '../log.ts';
 import { type EvenSteps, meansOverSteps } from '../onto-steps.ts';
 import { type Decay, decaysIn } from './decays.ts';
 import { middleOf, type SeriesFacts } from './series-facts.ts';
@@ -20,7 +20,7 @@ export interface AirChange {
 
 /** Rates of every room with decays in what people breathe out, and in moisture after it rose. */
 export function airChanges(log: Log, facts: FactsOfSeries): AirChange[] {
-  const rooms = [...new Set(log.series.flatMap(({ room }) => room ?? []))];
+  const rooms = roomsOf(log);
   return rooms.flatMap((room) => [...byBreath(log, room, facts), ...byMoisture(log, room, facts)]);
 }
 

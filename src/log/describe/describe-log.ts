@@ -1,8 +1,9 @@
 import type { LoggedSeries } from '../log.ts';
 import type { ReadLog, UnderstoodFile } from '../read/log-options.ts';
 import { airChanges } from './air-change.ts';
-import { type LogWarning, logChecks } from './log-checks.ts';
+import { logChecks } from './log-checks.ts';
 import { airChangeWords, fileWords } from './log-in-words.ts';
+import type { LogWarning } from './log-warning.ts';
 import { seriesFacts } from './series-facts.ts';
 
 /** What a log holds, in figures and words; keys as JSON prints them. */

@@ -1,24 +1,11 @@
 import { SPECIES } from '../../species/species-table.ts';
 import { capital } from '../../units/capital.ts';
-import { type Log, type LoggedSeries, seriesOf } from '../log.ts';
+import { type Log, type LoggedSeries, roomsOf, seriesOf } from '../log.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import { factsOf } from '../quantities.ts';
+import type { LogWarning } from './log-warning.ts';
 import { movedSensors } from './moved-sensors.ts';
-import { middleOf, type SeriesFacts } from './series-facts.ts';
-
-/** Something about a log that a reader should know before trusting what is made of it. */
-export interface LogWarning {
-  readonly id:
-    | 'short'
-    | 'stuck'
-    | 'gaps'
-    | 'moved'
-    | 'swapped'
-    | 'humidity-ceiling'
-    | 'below-outdoors'
-    | 'unseen-people';
-  readonly text: string;
-}
+import { type SeriesFacts, usualDistance } from './series-facts.ts';
 
 /** Whatever the readings themselves say against them. */
 export function logChecks(log: Log, facts: ReadonlyMap<LoggedSeries, SeriesFacts>): LogWarning[] {
@@ -131,10 +118,6 @@ function seriesWords({ quantity, room, place, device }: LoggedSeries): string {
   return place === 'outdoors' ? `${words} outdoors` : room === null ? words : `${words} of ${room}`;
 }
 
-export const roomsOf = (log: Log): string[] => [
-  ...new Set(log.series.flatMap(({ room }) => room ?? [])),
-];
-
 function valueAt({ times, values }: LoggedSeries, instant: number): number {
   return values[times.indexOf(instant)]!;
 }
@@ -144,12 +127,6 @@ const hours = (seconds: number): string =>
   seconds < 2 * 86_400 ? `${figure(seconds / 3600)} hours` : `${figure(seconds / 86_400)} days`;
 const iso = (utc: number): string =>
   new Date(utc * 1000).toISOString().slice(0, 16).replace('T', ' ');
-
-/** How far numbers usually are from their middle: the median distance. */
-export const usualDistance = (values: Float64Array): number => {
-  const middle = middleOf(values);
-  return middleOf(values.map((value) => Math.abs(value - middle)));
-};
 
 const BREATH = SPECIES.find(({ sources }) => sources.body?.breathed === true);
 /** Power may be the same for a day. */

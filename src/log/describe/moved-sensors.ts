@@ -1,7 +1,7 @@
-import { type Log, seriesOf } from '../log.ts';
+import { type Log, roomsOf, seriesOf } from '../log.ts';
 import { meansOverSteps } from '../onto-steps.ts';
-import { type LogWarning, roomsOf, usualDistance } from './log-checks.ts';
-import { middleOf } from './series-facts.ts';
+import type { LogWarning } from './log-warning.ts';
+import { middleOf, usualDistance } from './series-facts.ts';
 
 /**
  * Steps that one room takes against the others and keeps, as after a sensor was moved: the median of

@@ -82,6 +82,12 @@ export function middleOf(values: Float64Array): number {
   return sorted[sorted.length >> 1]!;
 }
 
+/** How far numbers usually are from their middle: the median distance. */
+export const usualDistance = (values: Float64Array): number => {
+  const middle = middleOf(values);
+  return middleOf(values.map((value) => Math.abs(value - middle)));
+};
+
 const HOUR = 3600;
 const MANY = 24;
 const MOST_SORTED = 50_000;

@@ -1,30 +1,10 @@
 import { figureText } from '../../units/figure-text.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
+import type { DoubtData } from './doubt-data.ts';
 import { ABOVE, BELOW, doubtLayers } from './doubt-layers.ts';
 import { doubtRows, labelOf } from './doubt-rows.ts';
 import { doubtTitle } from './doubt-title.ts';
-
-/** How far each input that is in doubt moves a figure, all else as it is. */
-export interface DoubtData {
-  /** Such as "extra money a year". */
-  readonly figure: string;
-  readonly unit: string;
-  /** [unit] */
-  readonly asIs: number;
-  /** What moves the figure most comes first. */
-  readonly inputs: readonly {
-    readonly name: string;
-    /** Of its ends, empty or absent for none. */
-    readonly unit?: string;
-    /** Ends of the input as they are printed. */
-    readonly low: string;
-    readonly high: string;
-    /** The figure at these ends. [unit] */
-    readonly atLow: number;
-    readonly atHigh: number;
-  }[];
-}
 
 /** A bar for each input from the figure at its low to the figure at its high, largest on top. */
 export function doubtChart(data: DoubtData, width: number): Chart {

@@ -1,6 +1,6 @@
 import { withMinus } from '../../units/minus-sign.ts';
 import { andList } from '../../units/word-list.ts';
-import type { DoubtData } from './doubt-chart.ts';
+import type { DoubtData } from './doubt-data.ts';
 
 /**
  * Which input moves the figure most and from what to what, and which turn its sign.

@@ -1,4 +1,4 @@
-import type { Flip } from '../../studies/doubts/decision-flips.ts';
+import type { Flip } from '../../studies/doubts/flip.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 import { details, list } from './section.ts';

@@ -1,10 +1,6 @@
 import type { FigureDoubt } from '../../studies/doubts/figure-doubt.ts';
-import type {
-  BeatDoubt,
-  DifferenceDoubt,
-  PlanDoubt,
-  SampledDoubt,
-} from '../../studies/doubts/sampled-doubt.ts';
+import type { BeatDoubt, DifferenceDoubt, PlanDoubt } from '../../studies/doubts/figure-doubts.ts';
+import type { SampledDoubt } from '../../studies/doubts/sampled-doubt.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { andList } from '../../units/word-list.ts';

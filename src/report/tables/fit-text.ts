@@ -1,4 +1,5 @@
-import type { FittedStage, HomeFit } from '../../fit/fit-home.ts';
+import type { HomeFit } from '../../fit/fit-home.ts';
+import type { FittedStage } from '../../fit/fitted-stage.ts';
 import type { FittedParameter } from '../../fit/stage/fit-stage.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { FORESEEN, fitOpening, fitWords } from './fit-words.ts';

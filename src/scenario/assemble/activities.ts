@@ -5,15 +5,12 @@ import { minutesOf, spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { householdElectricity } from '../presets/household-electricity.ts';
+import type { ActivityData } from './activity-data.ts';
 import { activitiesElsewhere, activityRoom } from './activity-rooms.ts';
 import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
-import type { PersonData } from './people.ts';
+import type { PersonData } from './person-data.ts';
 import type { RoomPlan } from './room-plans.ts';
-
-export type ActivityData = NonNullable<
-  NonNullable<ScenarioData['household']>['activities']
->[number];
 
 /**
  * What is done as given, or what people like these do.

@@ -2,7 +2,7 @@ import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { firstUsedAs, type Use } from '../presets/rooms.ts';
-import type { ActivityData } from './activities.ts';
+import type { ActivityData } from './activity-data.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /** Where an activity takes place. */

@@ -1,14 +1,16 @@
 import type { Household } from '../../control/household.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
-import { type ActivityData, activities } from './activities.ts';
+import { activities } from './activities.ts';
+import type { ActivityData } from './activity-data.ts';
 import { openingLines } from './airing.ts';
 import type { BuiltHome } from './build-home.ts';
 import { carriedSpecies } from './carried-species.ts';
 import { coolingSchedules } from './cooling-schedules.ts';
 import type { Defaults } from './defaults.ts';
 import { paint } from './paint.ts';
-import { type PersonData, people } from './people.ts';
+import { people } from './people.ts';
+import type { PersonData } from './person-data.ts';
 import { setpointSchedules } from './setpoint-schedules.ts';
 import { steadySources } from './steady-sources.ts';
 

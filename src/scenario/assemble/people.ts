@@ -8,11 +8,10 @@ import { IRREGULAR } from '../presets/control.ts';
 import { ASLEEP, AWAKE, BODY_SHARE, breathShare } from '../presets/people.ts';
 import type { CarriedSpecies } from './carried-species.ts';
 import type { Defaults } from './defaults.ts';
+import type { PersonData } from './person-data.ts';
 import { indexOf, spotRoom, staysOf } from './person-stays.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bedRooms } from './usual-beds.ts';
-
-export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
 
 /** Who lives here as given, or two grown people who work away. */
 export function peopleData(data: ScenarioData, defaults: Defaults): readonly PersonData[] {

@@ -4,7 +4,7 @@ import { EVERY_DAY, spellOf } from '../clock-words.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../presets/patterns.ts';
 import { firstUsedAs, type Use } from '../presets/rooms.ts';
 import type { Defaults } from './defaults.ts';
-import type { PersonData } from './people.ts';
+import type { PersonData } from './person-data.ts';
 import type { RoomPlan } from './room-plans.ts';
 import { bedRooms } from './usual-beds.ts';
 

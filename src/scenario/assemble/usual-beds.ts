@@ -1,5 +1,5 @@
 import { firstUsedAs, isForChildren, isForGuests } from '../presets/rooms.ts';
-import type { PersonData } from './people.ts';
+import type { PersonData } from './person-data.ts';
 import type { RoomPlan } from './room-plans.ts';
 
 /**

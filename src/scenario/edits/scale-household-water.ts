@@ -1,4 +1,5 @@
-import { type ActivityData, activityData } from '../assemble/activities.ts';
+import { activityData } from '../assemble/activities.ts';
+import type { ActivityData } from '../assemble/activity-data.ts';
 import { UNLISTED } from '../assemble/defaults.ts';
 import { peopleData } from '../assemble/people.ts';
 import { EVERY_DAY } from '../clock-words.ts';

@@ -1,22 +1,11 @@
 import type { Automation } from '../../control/automation.ts';
 import type { Household } from '../../control/household.ts';
-import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import { lowestOf } from '../assemble/level-schedule.ts';
-import type { PersonData } from '../assemble/people.ts';
 import { FROST_GUARD } from '../presets/heating.ts';
+import type { CautionContext } from './caution-context.ts';
 import { deviceCautions } from './device-cautions.ts';
-
-/** What cautions depend on. */
-export interface CautionContext {
-  readonly home: Home;
-  readonly household: Household;
-  readonly automation: Automation;
-  readonly people: readonly PersonData[];
-  /** True where electricity is cheaper at night. */
-  readonly nightTariff: boolean;
-}
 
 /** Sentences that must stand beside the figures of a plan, in the order of weight. */
 export function cautionsOf(context: CautionContext): Notice[] {

@@ -1,7 +1,7 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Device } from '../../home/devices.ts';
 import type { Notice } from '../../home/notices.ts';
-import type { CautionContext } from './cautions.ts';
+import type { CautionContext } from './caution-context.ts';
 import { heatAgainstCold } from './heat-against-cold.ts';
 import { heatOutOfWindows } from './heat-out-of-windows.ts';
 import { waterAgainstDrying } from './water-against-drying.ts';

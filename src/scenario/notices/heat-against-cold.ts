@@ -1,5 +1,5 @@
 import type { Notice } from '../../home/notices.ts';
-import type { CautionContext } from './cautions.ts';
+import type { CautionContext } from './caution-context.ts';
 import { inTenths } from './in-tenths.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
 import { momentsOf, valueAt } from './week-value.ts';

@@ -4,7 +4,7 @@ import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
 import type { FloorsBetween } from '../assemble/floors-between.ts';
-import type { Questioned } from './odd-values.ts';
+import type { Questioned } from './questioned.ts';
 
 /**
  * Floors that reach beyond the rooms below, and ceilings of which much lies under no room: nothing is lost

@@ -1,25 +1,14 @@
-import type { Automation } from '../../control/automation.ts';
-import type { Household, WeekSchedule } from '../../control/household.ts';
-import type { Fuel, Home } from '../../home/home.ts';
+import type { WeekSchedule } from '../../control/household.ts';
+import type { Fuel } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import type { FuelPrice, Prices } from '../../home/prices.ts';
-import type { FloorsBetween } from '../assemble/floors-between.ts';
 import { USUAL } from '../choices.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { alwaysQuiet } from './always-quiet.ts';
 import { blindsInWinter } from './blinds-in-winter.ts';
 import { levelsApart } from './levels-apart.ts';
 import { nobodyAirs } from './nobody-airs.ts';
-
-/** What questions are asked of. */
-export interface Questioned {
-  readonly data: ScenarioData;
-  readonly home: Home;
-  readonly floors: FloorsBetween;
-  readonly household: Household;
-  readonly automation: Automation;
-  readonly prices: Prices;
-}
+import type { Questioned } from './questioned.ts';
 
 /**
  * Questions about values that can be and are seldom meant. Nothing is changed or refused: a person who

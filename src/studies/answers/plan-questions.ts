@@ -1,17 +1,10 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { type Change, type PlanParts, planParts } from '../effects/plan-changes.ts';
-import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
+import { type Change, planParts } from '../effects/plan-changes.ts';
+import { planFigures } from '../effects/plan-figures.ts';
+import type { Asked, AskedPlan, Topic } from './asked.ts';
 import { askedChanges } from './asked-changes.ts';
 import { movesHeat, titleOf } from './question-title.ts';
-
-/** A plan that was run, with all that answers are made from. */
-export interface AskedPlan {
-  readonly prepared: PreparedPlan;
-  readonly measures: PlanMeasures;
-  readonly figures: PlanFigures;
-  readonly parts: PlanParts;
-}
 
 /** A question that plans of a scenario ask, such as whether to heat less. */
 export interface Question {
@@ -24,9 +17,6 @@ export interface Question {
     readonly against: AskedPlan;
   }[];
 }
-
-/** One thing that changes, or everything else: several at once, people, prices, or what no part is known of. */
-export type Topic = Exclude<Change, 'prices' | 'people'> | 'the rest';
 
 /**
  * What the plans ask, from what each changes against the baseline, or else against the plan before
@@ -57,13 +47,6 @@ function groupOf(asked: Asked): string {
   const moves = asked.about === 'setting' && movesHeat(asked.plan.prepared, asked.against.prepared);
   const apart = moves || asked.about === 'purchase' || asked.about === 'the rest';
   return apart ? titleOf(asked) : asked.about;
-}
-
-/** What one plan asks. */
-export interface Asked {
-  readonly plan: AskedPlan;
-  readonly against: AskedPlan;
-  readonly about: Topic;
 }
 
 function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'plan'> | null {

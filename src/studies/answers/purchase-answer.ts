@@ -7,7 +7,7 @@ import { leadWords } from '../verdict/lead-words.ts';
 import { moneyTurn } from '../verdict/money-turn.ts';
 import { turnWords } from '../verdict/turn-words.ts';
 import { weighPlan } from '../verdict/weigh-plan.ts';
-import type { AskedPlan } from './plan-questions.ts';
+import type { AskedPlan } from './asked.ts';
 
 /**
  * Whether to buy what a plan brings, weighed against every other plan that was run and brings none of

@@ -4,7 +4,8 @@ import { type PlanFigures, spanWords, toldMoney } from '../effects/plan-figures.
 import { guardsOf } from '../verdict/guards.ts';
 import { smokeFirst } from '../verdict/smoke-first.ts';
 import { CLEAR } from '../verdict/weigh-plan.ts';
-import { type AskedPlan, type Question, questionsOf, type Topic } from './plan-questions.ts';
+import type { AskedPlan, Topic } from './asked.ts';
+import { type Question, questionsOf } from './plan-questions.ts';
 import { purchaseAnswer } from './purchase-answer.ts';
 import { busiestRule, ringing } from './rule-words.ts';
 import { whatMends } from './what-mends.ts';

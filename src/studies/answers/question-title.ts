@@ -5,8 +5,8 @@ import { andList } from '../../units/word-list.ts';
 import { type Change, highestSettings } from '../effects/plan-changes.ts';
 import { newPurchases } from '../purchase/new-purchases.ts';
 import { thingWords } from '../purchase/thing-words.ts';
+import type { Asked, AskedPlan, Topic } from './asked.ts';
 import { askedChanges } from './asked-changes.ts';
-import type { Asked, AskedPlan, Topic } from './plan-questions.ts';
 
 /** What a plan asks, as somebody would. */
 export function titleOf({ about, plan, against }: Asked): string {

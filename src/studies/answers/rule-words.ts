@@ -1,6 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
+import type { AskedPlan } from './asked.ts';
 import { heardAlerts } from './heard-alerts.ts';
-import type { AskedPlan } from './plan-questions.ts';
 
 /** ", rings 13 times a week, 38 % with nobody to act on it," */
 export function ringing({ measures }: AskedPlan): string {

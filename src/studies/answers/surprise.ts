@@ -2,8 +2,8 @@ import { figureText } from '../../units/figure-text.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { spanWords, toldEnergy } from '../effects/plan-figures.ts';
 import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';
+import type { AskedPlan } from './asked.ts';
 import { heardAlerts } from './heard-alerts.ts';
-import type { AskedPlan } from './plan-questions.ts';
 
 /**
  * The result that most people would not have guessed, in a sentence; empty where everything is as

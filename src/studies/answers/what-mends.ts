@@ -1,7 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import type { AirFigure } from '../effects/plan-figures.ts';
-import type { AskedPlan } from './plan-questions.ts';
+import type { AskedPlan } from './asked.ts';
 
 /**
  * How much of what a machine adds to the air other plans take away again, where a plan asks what it

@@ -2,16 +2,8 @@ import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { breakEven } from './break-even.ts';
-import type { BeatDoubt } from './sampled-doubt.ts';
+import type { BeatDoubt, DoubtFlip } from './figure-doubts.ts';
 import type { SampledDoubtSetup } from './sampled-runs.ts';
-
-/** A value of one input at which two plans cost the same, all else as it is. */
-export interface DoubtFlip {
-  readonly path: string;
-  /** What it is taken to be. */
-  readonly today: number;
-  readonly value: number;
-}
 
 /**
  * Of the inputs that move the difference in money most, those whose value alone, all else as it is,

@@ -7,7 +7,7 @@ import { atFuelPrice, atPurchasePrice } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
 import type { RunVariant } from '../plan-variant.ts';
 import { newPurchases } from '../purchase/new-purchases.ts';
-import type { Flip } from './decision-flips.ts';
+import type { Flip } from './flip.ts';
 
 /** An input that can be set to other values. */
 export interface FlipInput

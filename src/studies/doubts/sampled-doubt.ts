@@ -1,8 +1,9 @@
 import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { type DoubtFlip, doubtFlips } from './doubt-flips.ts';
+import { doubtFlips } from './doubt-flips.ts';
 import { drawnDifferences, drawnFigures } from './drawn-figures.ts';
 import { type FigureDoubt, figureDoubt } from './figure-doubt.ts';
+import type { BeatDoubt, DifferenceDoubt, Figure, PlanDoubt } from './figure-doubts.ts';
 import { type SampledDoubtSetup, type SampledRuns, sampledRuns } from './sampled-runs.ts';
 
 /** What is not known exactly, tried all at once, and what it does to the figures of plans. */
@@ -32,29 +33,6 @@ interface DoubtedInput {
   readonly low: number;
   readonly high: number;
   readonly source: string;
-}
-
-type Figure = 'money' | 'damp' | 'cold';
-
-/**
- * Figures of one plan: money a year; damp as hours of cold spots above 80 % relative humidity, and
- * cold as hours below the temperature band with somebody in, both added up over the rooms.
- */
-export interface PlanDoubt extends Readonly<Record<Figure, FigureDoubt>> {
-  readonly plan: string;
-}
-
-/** A plan minus the baseline, sample by sample. */
-export interface DifferenceDoubt extends Readonly<Record<Figure, BeatDoubt>> {
-  readonly plan: string;
-  /** Single inputs whose value turns round which of the two costs less. */
-  readonly flips: readonly DoubtFlip[];
-}
-
-export interface BeatDoubt extends FigureDoubt {
-  /** Share of the samples in which the plan has less than the baseline, and as much. */
-  readonly less: number;
-  readonly equal: number;
 }
 
 /** All but the single inputs that turn something round. */

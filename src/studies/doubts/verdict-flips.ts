@@ -1,8 +1,9 @@
 import { settingWords } from '../../scenario/yaml/settings.ts';
 import type { Option } from '../options.ts';
-import type { Flip, FlipsSetup } from './decision-flips.ts';
+import type { FlipsSetup } from './decision-flips.ts';
 import { flipOf } from './decision-flips.ts';
 import type { DoubtfulInput } from './doubtful-inputs.ts';
+import type { Flip } from './flip.ts';
 
 /** An input as people say it, and its unit. */
 export type InputWords = (

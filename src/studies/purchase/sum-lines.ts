@@ -3,7 +3,7 @@ import { rounded } from '../rounded.ts';
 import { type DryingFigures, dryingFigures } from './drying-figures.ts';
 import { cents, type UseDifference } from './extra-bill.ts';
 import { devicePrice } from './mean-prices.ts';
-import type { PurchaseSumSetup, SumLine } from './purchase-sum.ts';
+import type { PurchaseSumSetup, SumLine } from './purchase-sum-setup.ts';
 import { printedFactor } from './purchase-worth.ts';
 
 /** Lines of a sum as they are written, one below the other. */

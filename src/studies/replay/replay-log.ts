@@ -1,5 +1,6 @@
 import { createController } from '../../control/create-controller.ts';
-import { createDayInputs, fillDayInputs } from '../../control/day-inputs.ts';
+import { createDayInputs } from '../../control/day-inputs.ts';
+import { fillDayInputs } from '../../control/fill-day-inputs.ts';
 import { createCommands, createObservation, followSchedules } from '../../control/observations.ts';
 import type { Log } from '../../log/log.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';

@@ -3,12 +3,13 @@ import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { planFigures } from '../effects/plan-figures.ts';
+import type { DecisionSetup } from './decision-setup.ts';
 import { leadWords, partYearWords } from './lead-words.ts';
-import { type MoneyTurn, type MoneyTurnSetup, moneyTurn } from './money-turn.ts';
+import { type MoneyTurn, moneyTurn } from './money-turn.ts';
 import { partRivalWords } from './part-rival.ts';
 import { partWayWords } from './part-way.ts';
 import { turnWords } from './turn-words.ts';
-import { type Verdict, type Weighing, type WeighSetup, weighPlan } from './weigh-plan.ts';
+import { type Verdict, type Weighing, weighPlan } from './weigh-plan.ts';
 
 /** Whether to do or buy what a plan asks about, in words made from the figures. */
 export interface Decision {
@@ -23,28 +24,6 @@ export interface Decision {
   readonly sentences: readonly string[];
   /** Those of the sentences that say at which value of an input it turns round. */
   readonly turns: readonly string[];
-}
-
-export interface DecisionSetup
-  extends WeighSetup,
-    Pick<MoneyTurnSetup, 'purchases' | 'discountRate' | 'prices'> {
-  /** Values of inputs at which the decision turns round; null for those that do not turn it. */
-  readonly flips: readonly {
-    readonly input: string;
-    readonly unit: string;
-    readonly today: number;
-    readonly value: number | null;
-    /** What it turns into there; null where it does not. */
-    readonly becomes: Verdict | null;
-    /** Whether both are differences from today; they are values themselves unless it says so. */
-    readonly relative?: boolean;
-    /** Whether that value may well be so, here or before long. */
-    readonly likely: boolean;
-  }[];
-  /** Share of draws of all that is doubtful in which the plan comes out alike; null for none. */
-  readonly steady?: number | null;
-  /** What is said before the verdict, in one sentence with it; absent or empty for nothing. */
-  readonly first?: string;
 }
 
 /**

@@ -5,7 +5,7 @@ import { extraPerYear } from '../compare/other-prices.ts';
 import type { Effect } from '../effects/plan-effects.ts';
 import { type InRoom, planFigures } from '../effects/plan-figures.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
-import type { DecisionSetup } from './decision.ts';
+import type { DecisionSetup } from './decision-setup.ts';
 import { type Guard, guardOf, HARM } from './guards.ts';
 import { CLEAR, type Weighing } from './weigh-plan.ts';
 

@@ -4,7 +4,7 @@ import { GROWTH } from '../effects/mould-marks.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import { asMuch, type Judged } from './as-good.ts';
-import type { DecisionSetup } from './decision.ts';
+import type { DecisionSetup } from './decision-setup.ts';
 import { guardOf, HARM } from './guards.ts';
 import type { Weighing } from './weigh-plan.ts';
 

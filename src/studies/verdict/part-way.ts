@@ -2,7 +2,7 @@ import { figureText } from '../../units/figure-text.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { planFigures } from '../effects/plan-figures.ts';
-import type { DecisionSetup } from './decision.ts';
+import type { DecisionSetup } from './decision-setup.ts';
 import { guardOf } from './guards.ts';
 import { CLEAR, type Weighing } from './weigh-plan.ts';
 

@@ -2,7 +2,7 @@ import { purchaseCostPerYear } from '../../measures/energy/purchase-cost-per-yea
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
-import type { DecisionSetup } from './decision.ts';
+import type { DecisionSetup } from './decision-setup.ts';
 import type { MoneyTurn } from './money-turn.ts';
 import type { Weighing } from './weigh-plan.ts';
 

@@ -1,5 +1,5 @@
 import type { SunOrigin } from '../weather.ts';
-import type { WeatherDescription } from './describe-weather.ts';
+import type { WeatherDescription } from './weather-description.ts';
 
 /** A description's figures as sentences for a householder. */
 export function describeInWords(d: Omit<WeatherDescription, 'words'>): string[] {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { createDayInputs, fillDayInputs } from '../../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../../src/control/fill-day-inputs.ts';
 import type { Activity, Household } from '../../../src/control/household.ts';
 import { quietHousehold } from '../../engine/homes.ts';
 import { control, DAY, EVERY_DAY, HOME, MONDAY, rehearse, someone } from '../rehearse.ts';

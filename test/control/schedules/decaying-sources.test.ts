@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { createDayInputs, fillDayInputs } from '../../../src/control/day-inputs.ts';
+import { createDayInputs } from '../../../src/control/day-inputs.ts';
+import { fillDayInputs } from '../../../src/control/fill-day-inputs.ts';
 import { bareHome, bareRoom, quietHousehold } from '../../engine/homes.ts';
 
 // Invented paint, from the 10th of March on, in room 1.

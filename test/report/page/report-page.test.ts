@@ -11,7 +11,7 @@ import { pictureDataOf } from '../../../src/report/page/picture-data-of.ts';
 import { plansSection } from '../../../src/report/page/plans-section.ts';
 import { reportPage } from '../../../src/report/page/report-page.ts';
 import { turningPoints } from '../../../src/report/page/turning-points.ts';
-import type { Flip } from '../../../src/studies/doubts/decision-flips.ts';
+import type { Flip } from '../../../src/studies/doubts/flip.ts';
 import type { ReportStudy } from '../../../src/studies/report-study.ts';
 import { COTTAGE, DRY_PLAN, inputOf, sha256, studyOf } from './cottage.ts';
 import { all, byId, type Element, readMarkup, tableOf, textOf } from './read-markup.ts';

@@ -1,7 +1,8 @@
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../../src/scenario/prepared.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
-import { type AskedPlan, askedPlan } from '../../../src/studies/answers/plan-questions.ts';
+import type { AskedPlan } from '../../../src/studies/answers/asked.ts';
+import { askedPlan } from '../../../src/studies/answers/plan-questions.ts';
 import { somePlan } from '../some-plan.ts';
 
 const HOME = `title: Hand-made terrace

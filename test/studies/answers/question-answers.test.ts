@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import type { AskedPlan } from '../../../src/studies/answers/asked.ts';
 import { comparisonAnswers } from '../../../src/studies/answers/comparison-answers.ts';
-import type { AskedPlan } from '../../../src/studies/answers/plan-questions.ts';
 import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
 import { surpriseOf } from '../../../src/studies/answers/surprise.ts';
 import { planFigures } from '../../../src/studies/effects/plan-figures.ts';

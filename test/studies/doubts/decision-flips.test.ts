@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  decisionFlips,
-  type Flip,
-  type FlipsSetup,
-} from '../../../src/studies/doubts/decision-flips.ts';
+import { decisionFlips, type FlipsSetup } from '../../../src/studies/doubts/decision-flips.ts';
+import type { Flip } from '../../../src/studies/doubts/flip.ts';
 import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
 import { weighPlan } from '../../../src/studies/verdict/weigh-plan.ts';
 import { InputProblems } from '../../../src/units/problem.ts';

@@ -5,11 +5,11 @@ import type { DeviceMeasures, PlanMeasures } from '../../../src/measures/plan-me
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { labelOf } from '../../../src/studies/purchase/drying-figures.ts';
-import {
-  type PurchaseSumSetup,
-  purchaseSum,
-  type SumLine,
-} from '../../../src/studies/purchase/purchase-sum.ts';
+import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
+import type {
+  PurchaseSumSetup,
+  SumLine,
+} from '../../../src/studies/purchase/purchase-sum-setup.ts';
 import { rounded } from '../../../src/studies/rounded.ts';
 import { compare } from '../../reference/compare.ts';
 import { dehumidifierHeatPerLitre } from '../../reference/physics/equipment/dehumidifier-heat.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
-import { type DecisionSetup, decision } from '../../../src/studies/verdict/decision.ts';
+import { decision } from '../../../src/studies/verdict/decision.ts';
+import type { DecisionSetup } from '../../../src/studies/verdict/decision-setup.ts';
 import { someLevel, somePlan } from '../some-plan.ts';
 
 interface Figures {

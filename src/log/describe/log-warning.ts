@@ -1,0 +1,13 @@
+/** Something about a log that a reader should know before trusting what is made of it. */
+export interface LogWarning {
+  readonly id:
+    | 'short'
+    | 'stuck'
+    | 'gaps'
+    | 'moved'
+    | 'swapped'
+    | 'humidity-ceiling'
+    | 'below-outdoors'
+    | 'unseen-people';
+  readonly text: string;
+}
