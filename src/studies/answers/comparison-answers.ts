@@ -1,7 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { type Cause, causesOf } from '../compare/plan-causes.ts';
-import { type Effect, effectsOf } from '../effects/plan-effects.ts';
+import type { Effect } from '../effects/effect.ts';
+import { effectsOf } from '../effects/plan-effects.ts';
 import type { PlanFigures } from '../effects/plan-figures.ts';
 import { askedPlan } from './plan-questions.ts';
 import { planVerdict } from './plan-sentence.ts';

@@ -1,5 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
-import { type Effect, effectsOf, urgency } from '../effects/plan-effects.ts';
+import type { Effect } from '../effects/effect.ts';
+import { effectsOf, urgency } from '../effects/plan-effects.ts';
 import { type PlanFigures, spanWords, toldMoney } from '../effects/plan-figures.ts';
 import { guardsOf } from '../verdict/guards.ts';
 import { smokeFirst } from '../verdict/smoke-first.ts';

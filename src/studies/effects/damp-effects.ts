@@ -1,7 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
 import { dampBeyond } from './damp-limits.ts';
+import type { Effect } from './effect.ts';
 import { GROWTH, WET } from './mould-marks.ts';
-import type { Effect } from './plan-effects.ts';
 import type { InRoom, PlanFigures } from './plan-figures.ts';
 
 /**

@@ -2,7 +2,7 @@ import { isYearOrMore } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
-import type { Effect } from '../effects/plan-effects.ts';
+import type { Effect } from '../effects/effect.ts';
 import { type InRoom, planFigures } from '../effects/plan-figures.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
 import type { DecisionSetup } from './decision-setup.ts';

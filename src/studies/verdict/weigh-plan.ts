@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
-import { type Effect, effectsOf, NOTICED } from '../effects/plan-effects.ts';
+import type { Effect } from '../effects/effect.ts';
+import { effectsOf, NOTICED } from '../effects/plan-effects.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import { asGood, type Judged } from './as-good.ts';
 import type { Besides } from './done-besides.ts';
