@@ -17,6 +17,7 @@ import type { Beside } from './readings/metered-heat.ts';
 import { notUsed } from './readings/not-used.ts';
 import { type Readings, readingsOf } from './readings/readings.ts';
 import { commonSpan, type Division, divide } from './readings/span-of.ts';
+import { takenAsSaid } from './readings/taken-as-said.ts';
 import { requireHours, requireReadings } from './require-log.ts';
 import type { Channel } from './simulate/channel.ts';
 import { cutWeather } from './simulate/cut-weather.ts';
@@ -126,6 +127,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     cautions: [
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
       ...notUsed(log, plan.home, readings.used),
+      ...takenAsSaid(plan.home, log, weather, division),
       ...logCautions(
         log,
         plan.home.rooms.map(({ name }) => name),

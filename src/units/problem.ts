@@ -26,6 +26,9 @@ export interface Problem {
 /**
  * `file:line:column: where: expected ..., got ... (hint)`
  *
+ * What may have been meant comes first, `where: did you mean ...? Expected ...`, before a list that is
+ * longer than anybody reads at one look, at whose end nobody would find it.
+ *
  * A part that is longer than anybody reads, such as a name of thousands of characters, is cut. What
  * would break the line or steer a terminal stands as \uXXXX.
  */
@@ -40,6 +43,9 @@ export function problemText(problem: Problem): string {
   ];
   const place = line > 0 ? `${file}:${line}:${column}` : file;
   const middle = where === '' ? '' : `${where}: `;
+  if (hint.startsWith('did you mean ') && expected.length > LINE) {
+    return `${place}: ${middle}${hint} Expected ${expected}, got ${got}`;
+  }
   const end = hint === '' ? '' : ` (${hint})`;
   return `${place}: ${middle}expected ${expected}, got ${got}${end}`;
 }
@@ -63,3 +69,6 @@ export class InputProblems extends Error {
     this.problems = problems;
   }
 }
+
+/** Characters that are read at one look. */
+const LINE = 120;

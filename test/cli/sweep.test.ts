@@ -220,7 +220,7 @@ describe('a stock of homes', () => {
   test.each([
     [
       'name,/home/bild/walls\na,brick\n',
-      /^stock\.csv: row of a, column \/home\/bild\/walls: home\.bild: expected one of the keys .* got "bild", which is not known \(did you mean "build"\?\)\n$/,
+      /^stock\.csv: row of a, column \/home\/bild\/walls: home\.bild: did you mean "build"\? Expected one of the keys .* got "bild", which is not known\n$/,
     ],
     [
       'name,walls\na,brick\n',

@@ -114,7 +114,7 @@ describe('one wrong doubt, one line, whatever the number of plans', () => {
     [
       'a key that is not known',
       '/heating/efficency: [0.8, 0.9]',
-      'h.yaml:11:3: doubts./heating/efficency: expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, season, holiday setback, thermostat, frost guard, rooms, got "efficency", which is not known (did you mean "efficiency"?)',
+      'h.yaml:11:3: doubts./heating/efficency: did you mean "efficiency"? Expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, season, holiday setback, thermostat, frost guard, rooms, got "efficency", which is not known',
     ],
     [
       'a room that is not there',
@@ -161,7 +161,7 @@ test('several doubts, and a mistake elsewhere that they do not repeat', () => {
     'h.yaml:11:22: doubts./heating/setpoint: expected a range that holds the value 20, got [16, 19]',
     'h.yaml:11:23: doubts./heating/setpoint #1: expected a number with which the scenario is right, got 16, with which heating.setback is wrong: expected a setback of the setpoint (16 °C) or less, got 17',
     expect.stringContaining(
-      'h.yaml:12:3: doubts./heating/eficiency: expected one of the keys source, ',
+      'h.yaml:12:3: doubts./heating/eficiency: did you mean "efficiency"? Expected one of the keys source, ',
     ),
     'h.yaml:13:25: doubts./home/leakage/ach50 #1: expected a number of air changes per hour in 1/h above 0 and up to 100, got -1',
     'h.yaml:13:29: doubts./home/leakage/ach50 #2: expected a number of air changes per hour in 1/h above 0 and up to 100, got 900',

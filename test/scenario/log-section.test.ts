@@ -80,7 +80,7 @@ describe('the section on logs', () => {
       'a.yaml:6:9: log.zone: expected a zone such as Europe/London, UTC, or hours ahead such as +01:00, got "Europe/Lundon" (did you mean "Europe/London"?)',
       'a.yaml:7:10: log.dates: expected one of: day first, month first, year first, got "day" (did you mean "day first"?)',
       expect.stringMatching(
-        /^a\.yaml:9:20: log\.readings\.A\.quantity: expected one of: .*, got "temprature" \(did you mean "temperature"\?\)$/,
+        /^a\.yaml:9:20: log\.readings\.A\.quantity: did you mean "temperature"\? Expected one of: .*, got "temprature"$/,
       ),
       'a.yaml:10:39: log.readings.B.room: expected the name of a room: bedroom, hall, got "bedrom" (did you mean "bedroom"?)',
       'a.yaml:11:52: log.readings.C.place: expected a room or a place, not both, got "outdoors"',

@@ -31,8 +31,8 @@ devices: { fan: { kind: extract fan, room: bedroom, flow: -60, runs: with activi
   const known =
     'shower, bath, cooking, light meal, dishes, laundry dried indoors, plants, fridge, lights and appliances, standby, candles, cleaning, tumble dryer, other';
   expect(readingProblems(homeWith(more))).toEqual([
-    `h.yaml:8:46: household.airing #1.after: expected an activity of the household: ${known}, got "cookng" (did you mean "cooking"?)`,
+    `h.yaml:8:46: household.airing #1.after: did you mean "cooking"? Expected an activity of the household: ${known}, got "cookng"`,
     'h.yaml:9:59: devices.fan.flow: expected a flow of air in m3/h above 0 and up to 5000, got -60',
-    `h.yaml:9:93: devices.fan.with: expected an activity of the household: ${known}, got "shover" (did you mean "shower"?)`,
+    `h.yaml:9:93: devices.fan.with: did you mean "shower"? Expected an activity of the household: ${known}, got "shover"`,
   ]);
 });

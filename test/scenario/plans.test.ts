@@ -124,11 +124,11 @@ describe('refuses', () => {
   test.each([
     [
       '/heating/setpiont=19',
-      '--set /heating/setpiont=19: heating.setpiont: expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, season, holiday setback, thermostat, frost guard, rooms, got "setpiont", which is not known (did you mean "setpoint"?)',
+      '--set /heating/setpiont=19: heating.setpiont: did you mean "setpoint"? Expected one of the keys source, fuel, efficiency, cop, power, backup, sharing, water temperature, emitters, setpoint, hours, setback, night, gate, hold off, lead, longest lead, window lock-out, sensor, proportional band, deadband, season, holiday setback, thermostat, frost guard, rooms, got "setpiont", which is not known',
     ],
     [
       '/heting/setpoint=19',
-      '--set /heting/setpoint=19: heting: expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, log, doubts, fitted, plans, got "heting", which is not known (did you mean "heating"?)',
+      '--set /heting/setpoint=19: heting: did you mean "heating"? Expected one of the keys title, invented, weather, site, period, step, money, home, heating, cooling, blinds, household, devices, sensors, rules, air, seed, bands, log, doubts, fitted, plans, got "heting", which is not known',
     ],
     [
       '/heating/rooms/livng=19',

@@ -14,6 +14,16 @@ test('says where, what was expected, what came and what may be meant', () => {
   );
 });
 
+test('what may be meant stands before a long list', () => {
+  const keys = `one of the keys ${'key, '.repeat(25)}end`;
+  expect(problemText(problem({ expected: keys, got: '"ky"', hint: 'did you mean "key"?' }))).toBe(
+    `h.yaml:3:5: home.rooms: did you mean "key"? Expected ${keys}, got "ky"`,
+  );
+  expect(problemText(problem({ expected: keys, got: '"ky"', hint: 'try again' }))).toBe(
+    `h.yaml:3:5: home.rooms: expected ${keys}, got "ky" (try again)`,
+  );
+});
+
 test('a part of thousands of characters is cut in the middle, one of some hundred is not', () => {
   const text = problemText(problem({ where: `home.${'x'.repeat(5000)}.end` }));
   expect(text).toContain('[... 4769 characters ...]'); // 5009 less twice 120

@@ -23,7 +23,10 @@ export function standingWords(
       : 'Not all plans can be run, so that this page tells of the first only:';
   }
   return made.whole
-    ? `This page follows ${file}: whatever is saved there shows here. It comes from ${made.plans} runs; ` +
+    ? `This page follows ${file}: whatever is saved there shows here. It comes from ${counted(made.plans, 'run')}; ` +
         `roombalance report ${file} also tries doubtful values, proposes plans, and asks whether a purchase is worth its money.`
-    : `A first look at ${made.plans} plans; the others and the pictures are on their way …`;
+    : `A first look at ${counted(made.plans, 'plan')}; the rest and the pictures are on their way …`;
 }
+
+const counted = (count: number, what: string): string =>
+  `${count} ${what}${count === 1 ? '' : 's'}`;

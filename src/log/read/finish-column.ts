@@ -12,9 +12,9 @@ export interface FinishedColumn {
   readonly values: Float64Array;
   readonly reading: ReadingKind;
   readonly unit: UnitTaken;
-  /** Numbers that were left out because no such reading is possible, and the first of them. */
+  /** Numbers that were left out because no such reading is possible, and the first of them in words. */
   readonly beyond: number;
-  readonly firstBeyond: number;
+  readonly firstBeyond: string;
 }
 
 /**
@@ -63,7 +63,8 @@ export function finishColumn(
     });
     return null;
   }
-  const { beyond, firstBeyond } = kept;
+  const beyond = kept.beyond;
+  const firstBeyond = short(kept.firstBeyond);
   if (!unit.isEnergy) {
     return {
       times: kept.times,
@@ -75,7 +76,32 @@ export function finishColumn(
     };
   }
   const means = meterMeans(kept.times, kept.values);
-  return { ...means, reading: 'mean', unit, beyond, firstBeyond };
+  const many = Math.max(FEW, means.values.length * FEW_OF);
+  const apart = leaveOutBeyond(means.values, facts.range);
+  if (apart.count > many) {
+    const [low, high] = facts.range;
+    problems.at(line(firstNumber(times.length, number)), place.cell, `range ${place.name}`, {
+      where: place.name,
+      expected: `a meter whose mean between readings is ${low} to ${high} ${facts.unit}`,
+      got: `${short(apart.first)} and ${apart.count - 1} more beyond`,
+      hint: 'say its unit, or leave the column out',
+    });
+    return null;
+  }
+  const first = `a mean of ${short(apart.first)} ${facts.unit}`;
+  return { ...means, reading: 'mean', unit, beyond: apart.count, firstBeyond: first };
+}
+
+/** Makes means that cannot be unknown, as where a meter failed for a reading. */
+function leaveOutBeyond(means: Float64Array, [low, high]: readonly [number, number]) {
+  let count = 0;
+  let first = Number.NaN;
+  for (let k = 0; k < means.length; k++) {
+    if (!(means[k]! < low || means[k]! > high)) continue;
+    if (count++ === 0) first = means[k]!;
+    means[k] = Number.NaN;
+  }
+  return { count, first };
 }
 
 function keepPossible(

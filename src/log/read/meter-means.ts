@@ -19,15 +19,29 @@ export function meterMeans(
   return { times, values };
 }
 
-/** Whether numbers go up all the time but for a few new beginnings. */
+/**
+ * Whether numbers go up but for a few new beginnings, or, as a counter of each day does, for falls that all
+ * end near 0 and are far fewer than the rises. Amounts of intervals fall about as often as they rise.
+ */
 function isCounter(energies: Float64Array): boolean {
   let down = 0;
+  let toZero = 0;
   let up = 0;
   for (let k = 1; k < energies.length; k++) {
-    if (energies[k]! < energies[k - 1]!) down++;
-    else if (energies[k]! > energies[k - 1]!) up++;
+    const [before, now] = [energies[k - 1]!, energies[k]!];
+    if (now > before) up++;
+    else if (now < before) {
+      down++;
+      if (now <= before * NEAR_ZERO) toZero++;
+    }
   }
-  return up > 0 && down <= (up + down) * NEW_BEGINNINGS;
+  if (up === 0) return false;
+  const share = down / (up + down);
+  return share <= FEW || (share <= SOME && toZero === down);
 }
 
-const NEW_BEGINNINGS = 0.01;
+/** Of all changes, the share that may be falls: anywhere, and where all of them end near 0. */
+const FEW = 0.1;
+const SOME = 0.25;
+/** What a new beginning may come to, over the count before it. */
+const NEAR_ZERO = 0.1;

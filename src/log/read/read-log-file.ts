@@ -207,7 +207,7 @@ function twoForOne(first: string, second: string, where: string, quantity: strin
   };
 }
 
-const beyondNote = (name: string, count: number, first: number): string =>
+const beyondNote = (name: string, count: number, first: string): string =>
   `${count} ${count === 1 ? 'reading' : 'readings'} of "${name}" cannot be, such as ${first}, and ${count === 1 ? 'was' : 'were'} left out.`;
 
 /** A file's name without folders and ending. */

@@ -143,7 +143,9 @@ function longColumns(
 const SEPARATORS = ['\t', ';', ',', '|'];
 const LOOKED_AT = 200;
 const MOST_ROWS = 0.5;
-const VALUE = /^(state|value|reading|val|wert|valor|valeur)s?$/i;
+// In the languages in which columns are understood.
+const VALUE =
+  /^(state|value|reading|val|wert|messwert|valore?|valeur|waarde|värde|værdi|verdi)s?$/i;
 const NAME =
-  /^(entity|sensor|name|series|channel|point|metric|measurement|device|what|quantity|room|location|place|id|raum|type|attribute)([ _.-]?(id|name))?$/i;
-const UNIT = /^(unit|units|einheit)([ _.-].*)?$/i;
+  /^(entity|sensor|name|series|channel|point|metric|measurement|device|what|quantity|room|location|place|id|raum|type|attribute|bezeichnung|nom|nome|nombre|naam|namn|navn|pièce|stanza|habitación|kamer|rum|rom)([ _.-]?(id|name))?$/i;
+const UNIT = /^(units?|einheit|unité|unità|unidad|eenheid|enhet|enhed)([ _.-].*)?$/i;

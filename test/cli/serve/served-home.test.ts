@@ -40,7 +40,7 @@ describe('a home that is served', () => {
   test('has a page after the first runs, and a fuller one after all', async () => {
     expect(told.map(({ state, page, words }) => [state, page, words])).toEqual([
       ['running', 0, 'Reading home.yaml …'],
-      ['good', 1, 'A first look at 2 plans; the others and the pictures are on their way …'],
+      ['good', 1, 'A first look at 2 plans; the rest and the pictures are on their way …'],
       [
         ...['good', 2],
         'This page follows home.yaml: whatever is saved there shows here. It comes from 2 runs; ' +

@@ -82,6 +82,21 @@ describe('how numbers and columns are written', () => {
     ]);
   });
 
+  test.each([
+    ['Namn;Tid;Värde;Enhet', 'Sovrum temperatur'],
+    ['Nom;Date;Valeur;Unité', 'Sovrum température'],
+    ['Nombre;Fecha;Valor;Unidad', 'Sovrum temperatura'],
+    ['Nome;Ora;Valore;Unità', 'Sovrum temperatura'],
+    ['Naam;Tijd;Waarde;Eenheid', 'Sovrum temperatuur'],
+    ['Bezeichnung;Zeit;Messwert;Einheit', 'Sovrum Temperatur'],
+  ])('a long file headed %s', (head, name) => {
+    const text = `${head}\n${name};2025-01-31 12:00:00;18,5;°C\n${name};2025-01-31 12:20:00;18,4;°C\n`;
+    const { log, files } = read(text, {});
+    expect(files[0]!.form).toBe('long');
+    expect(log.series).toMatchObject([{ quantity: 'temperature', room: 'sovrum' }]);
+    expect([...log.series[0]!.values]).toEqual([18.5, 18.4]);
+  });
+
   test('a long file, only on change, with readings that are not there', () => {
     const text = [
       'name,state,time',
@@ -149,6 +164,42 @@ describe('how numbers and columns are written', () => {
       500,
       100,
     ]);
+  });
+
+  const daily = (counts: readonly number[]) =>
+    `Time,Gas meter (m3)\n${counts.map((m3, d) => `2025-01-${String(d + 1).padStart(2, '0')}T07:00Z,${m3}\n`).join('')}`;
+  const gasOf = (text: string) => [...read(text, {}).log.series[0]!.values].map(Math.round);
+
+  test('a counter that is read daily may begin again once: that day is unknown', () => {
+    // 1 m3 a day of 10.77 kWh (or so): the same power on every day but that of the new beginning
+    const values = gasOf(daily([4711, 4712, 4713, 4714, 4715, 4716, 4717, 0, 1, 2, 3, 4, 5]));
+    const known = values.filter((w) => !Number.isNaN(w));
+    expect(values).toHaveLength(13);
+    expect(known).toHaveLength(11);
+    expect(new Set(known).size).toBe(1);
+    expect(values[7]).toBeNaN();
+  });
+
+  test('a counter that begins again every few readings is one, amounts are not', () => {
+    const today = gasOf(daily([0, 1, 2, 3, 0, 1, 2, 3, 0, 1, 2, 3]));
+    const one = gasOf(daily([10, 11]))[1]!;
+    expect(today.filter((w) => !Number.isNaN(w))).toEqual(Array(9).fill(one));
+    const amounts = gasOf(daily([3, 1, 2, 1, 3, 2, 3, 1, 3]));
+    expect(amounts.slice(1)).toEqual(
+      [1, 2, 1, 3, 2, 3, 1, 3].map((m3) => expect.closeTo(m3 * one, -1)),
+    );
+  });
+
+  test('a meter that failed for a reading is told, one that cannot be is refused', () => {
+    const counts = Array.from({ length: 20 }, (_, d) => (d === 9 ? 0 : 102_345 + d));
+    const { log, files } = read(daily(counts), {});
+    expect(log.series[0]!.values.filter(Number.isNaN)).toHaveLength(3);
+    expect(files[0]!.notes[0]).toMatch(
+      /^1 reading of "Gas meter \(m3\)" cannot be, such as a mean of \d+\.?\d* W, and was left out\.$/,
+    );
+    expect(refusal(daily(counts.map((m3) => 1000 * m3)))).toContain(
+      'expected a meter whose mean between readings is 0 to 100000 W',
+    );
   });
 
   test('a reading that cannot be is left out and told', () => {

@@ -100,7 +100,7 @@ describe('answers that will not do are told with their place', () => {
     ['devices: dehumidifier', 'expected a list of any of: dehumidifier'],
     ['devices: [dehumidifer]', '(did you mean "dehumidifier"?)'],
     ['worst room: ballroom', 'expected one of: living'],
-    ['kinde: flat', 'expected one of the questions: title, place'],
+    ['kinde: flat', 'did you mean "kind"? Expected one of the questions: title, place'],
     ['title: { a: 1 }', 'expected text, or a list of texts'],
     ['- 1', 'expected a mapping from questions to answers, such as kind: flat'],
   ])('%s', (text, words) => {
