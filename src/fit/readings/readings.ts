@@ -1,11 +1,11 @@
 import type { Home } from '../../home/home.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
+import { longestGap } from '../../log/longest-gap.ts';
 import { meansOverSteps, valuesAtInstants } from '../../log/onto-steps.ts';
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { bridged } from './bridged.ts';
 import { heatOfElectricity, roomSource } from './heat-of-electricity.ts';
-import { longestGap } from './longest-gap.ts';
 import { type Beside, meteredHeat } from './metered-heat.ts';
 
 /** A log laid out beside the rooms of a home. */

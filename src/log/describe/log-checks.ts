@@ -34,7 +34,11 @@ function ofSeries(series: LoggedSeries, fact: SeriesFacts): LogWarning[] {
     found.push({ id: 'stuck', text });
   }
   if (fact.inGaps > 0.05) {
-    const text = `${what} is missing for ${Math.round(100 * fact.inGaps)} % of its span; the longest gap is ${hours(fact.longestGap)}.`;
+    const share = `${Math.round(100 * fact.inGaps)} % of its span`;
+    const longest = hours(fact.longestGap);
+    const text = fact.onChange
+      ? `${what} has long spells without a reading, ${share}, the longest ${longest}: a sensor that reports changes was silent or the room was steady, and nothing tells which.`
+      : `${what} is missing for ${share}; the longest gap is ${longest}.`;
     found.push({ id: 'gaps', text });
   }
   if (series.quantity === 'relative humidity') found.push(...ceiling(series, fact, what));

@@ -16,6 +16,7 @@ export function fitCautions(fit: HomeFit): string[] {
         ]
       : []),
     ...strangeValues(fit),
+    ...unmeteredLoss(fit),
     ...cautions,
     ...(without.length > 0 && without.length < foreseen.length
       ? [
@@ -45,9 +46,22 @@ function strangeValues({ stages, stated }: HomeFit): string[] {
   ];
 }
 
+/** Heat that is lost a kelvin, told without anybody having metered the heat that makes up for it. */
+function unmeteredLoss({ stages, logged }: HomeFit): string[] {
+  const loss = stages
+    .flatMap(({ fit }) => fit.parameters)
+    .find(({ adjustable }) => adjustable.name === LOSS);
+  const metered = logged.some(({ quantity }) => METERS.includes(quantity));
+  return loss === undefined || loss.told === 'no' || metered ? [] : [UNMETERED];
+}
+
 /** Prior standard deviations beyond which one home in several hundred lies. */
 const STRANGE = 3;
 
 const TYPICAL =
   'The weather is a typical year, not that of the log: unless both are invented together, this fit means nothing.';
+const LOSS = 'heat loss factor';
+const METERS: readonly string[] = ['heating power', 'heating electricity', 'gas'];
+const UNMETERED =
+  'No heat was metered: the heat loss factor rests on what heaters, sun, people and appliances are taken to give, and may be outside its range where they give otherwise.';
 const THREE_WEEKS = 21 * 24;

@@ -1,5 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
+import { longestGap } from '../../log/longest-gap.ts';
 import { meansOverSteps } from '../../log/onto-steps.ts';
 import { vapourPressureFromRelativeHumidity } from '../../physics/moist-air/relative-humidity.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
@@ -38,7 +39,7 @@ export function loggedHours(
 ): HourlyRooms {
   const steps = { start: period.start, step: 3600, count: period.hours };
   const hourly = (series: LoggedSeries | undefined) =>
-    series === undefined ? null : meansOverSteps(series, steps, LONGEST_GAP);
+    series === undefined ? null : meansOverSteps(series, steps, longestGap(series));
   const rooms = home.rooms.map(({ name }) => {
     const columns = new Map<string, HourlyColumn>();
     const add = (quantity: string, unit: string, values: Float64Array | null) => {
@@ -84,5 +85,3 @@ function pressures(
       : vapourPressureFromRelativeHumidity(warm[h]!, Math.min(100, Math.max(0, damp[h]!))),
   );
 }
-
-const LONGEST_GAP = 7200; // [s]

@@ -150,6 +150,24 @@ describe('what readings say against themselves', () => {
     ]);
   });
 
+  test('spells of a sensor that reports changes are no readings that are missing', () => {
+    // Five readings a quarter of an hour to an hour and a quarter apart, then six hours of nothing.
+    const values = days(40, wave);
+    const one = made('temperature', 'a', values);
+    let at = one.times[0]!;
+    const times = one.times.map((_, k) => {
+      const now = at;
+      at += k % 6 === 5 ? 6 * 3600 : 900 * ((k % 6) + 1);
+      return now;
+    });
+    const [warning] = describe1([{ ...one, times }]).warnings;
+    // 6 of every 6 + 3.75 hours
+    expect(warning!.id).toBe('gaps');
+    expect(warning!.text).toMatch(
+      /^Temperature of a has long spells without a reading, 6[12] % of its span, the longest 6 hours: /,
+    );
+  });
+
   test('a sensor that was moved', () => {
     const one = made(
       'temperature',

@@ -103,6 +103,18 @@ describe('a value far from what any home has', () => {
   });
 });
 
+test('heat loss that is told without a meter of heat has a caution', () => {
+  const loss = { ...parameter('heat loss factor', 1, 1), place: 0.5 };
+  const heads = (fit: HomeFit) => fitWords(fit).find(({ head }) => head === 'Cautions')?.items;
+  expect(heads(fitOf([loss]))?.[0]).toMatch(/^No heat was metered: /);
+  const electricity = [{ quantity: 'electricity', room: null }];
+  expect(heads(fitOf([loss], { logged: electricity }))).toHaveLength(1);
+  for (const quantity of ['heating power', 'heating electricity', 'gas']) {
+    expect(heads(fitOf([loss], { logged: [{ quantity, room: null }] }))).toBeUndefined();
+  }
+  expect(heads(fitOf([{ ...loss, told: 'no' }]))).toBeUndefined();
+});
+
 describe('the opening', () => {
   const seen = (skill: number, alone: number) => ({
     judgement: { skill },
