@@ -38,6 +38,21 @@ test('run --against prints words, misfits and figures within 80 columns', async 
   expect(Math.max(...said.out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
 });
 
+test('what is odd about a log is said beside it, and nothing of one that is not', async () => {
+  const odd = `Time,Bedroom T,Bedrom RH,Bedroom hmidity\n${rows
+    .map((row) => {
+      const [time, warm, damp] = row.split(',');
+      return `${time},${(Number(warm) * 1.8 + 32).toFixed(1)},${damp},${damp}`;
+    })
+    .join('\n')}\n`;
+  const { io, said } = fakeIo({ 'home.yaml': home, 'w.csv': some, 'log.csv': odd });
+  expect(await main(['run', 'home.yaml', '--against', 'log.csv'], io)).toBe(0);
+  expect(said.err.replaceAll(/\s+/g, ' ').split(' note: ')).toEqual([
+    'note: log.csv: left out: "Bedrom RH" (no room is called "bedrom"), "Bedroom hmidity" (its name says no quantity that is known)',
+    'log.csv: "Bedroom T" is taken for °F, as its numbers show ',
+  ]);
+});
+
 test('--json has the same', async () => {
   const { io, said } = fakeIo({ 'home.yaml': home, 'w.csv': some, 'log.csv': log });
   expect(await main(['run', 'home.yaml', '--against', 'log.csv', '--json'], io)).toBe(0);

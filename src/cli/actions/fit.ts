@@ -12,6 +12,7 @@ import { type LoadedPlans, loadPlans } from '../load-plans.ts';
 import type { BesideLog } from '../options.ts';
 import { startProgress } from '../progress.ts';
 import type { Workers } from '../start-workers.ts';
+import { tellLog } from '../tell-log.ts';
 
 /** What may be said beside the scenario's name. */
 export interface FitOptions extends BesideLog {
@@ -36,7 +37,8 @@ export async function fitLog(io: Io, path: string, options: FitOptions): Promise
   ];
   await keepApart(io, outputs, [...loaded.read, ...options.log], true);
   for (const { path } of outputs) if (path !== undefined) await io.requireWritable(path);
-  const log = await logOf(io, loaded, options);
+  const { log, files } = await loadLog(io, loaded, options.log, options);
+  await tellLog(io, files);
   const found = await fitted(io, loaded, log, options);
   if (options.json) {
     const { fitFigures } = await import('../../report/fit-figures.ts');
@@ -47,18 +49,6 @@ export async function fitLog(io: Io, path: string, options: FitOptions): Promise
   }
   if (options.page !== undefined) await writePage(io, loaded, found, options.page);
   if (options.out !== undefined) await write(io, loaded, found, options, options.out);
-}
-
-async function logOf(io: Io, loaded: LoadedPlans, options: FitOptions): Promise<Log> {
-  const { wrapText } = await import('../../report/tables/wrap-text.ts');
-  const { log, files } = await loadLog(io, loaded, options.log, options);
-  for (const { file, columns, rows, leftOut } of files) {
-    const told = columns.map(({ quantity, where }) => `${quantity} of ${where}`).join(', ');
-    const left = leftOut.map(({ name, why }) => `"${name}" (${why})`).join(', ');
-    const words = `${file}: ${rows} rows, ${told}${left === '' ? '' : `; left out: ${left}`}`;
-    io.err(`${wrapText(words, 'note: ', io.width)}\n`);
-  }
-  return log;
 }
 
 async function fitted(

@@ -9,6 +9,7 @@ import { ownCheck } from '../own-check.ts';
 import type { AskedDays } from '../plot-days.ts';
 import { startProgress } from '../progress.ts';
 import { requireName } from '../require-name.ts';
+import { tellOddLog } from '../tell-log.ts';
 import { withinFormulas } from '../within-formulas.ts';
 
 /** What may be said beside the log files of `--against`. */
@@ -37,13 +38,14 @@ export async function runAgainst(
   if (page !== undefined) await io.requireWritable(page);
   const rooms = request.plan.home.rooms.map(({ name }) => name);
   if (plot !== undefined) requireName(plot, rooms, 'room');
-  const { log } = await loadLog(io, loaded, files, options);
+  const read = await loadLog(io, loaded, files, options);
+  await tellOddLog(io, read, rooms);
   const { againstLog } = await import('../../studies/against/against-log.ts');
   const names = { log: files.join(', '), weather: loaded.weatherFile };
   const progress = await startProgress(io, [request.period.hours], 'plan');
   let found: ReturnType<typeof againstLog>;
   try {
-    found = withinFormulas(path, () => againstLog(request, log, names, [progress.observe]));
+    found = withinFormulas(path, () => againstLog(request, read.log, names, [progress.observe]));
   } finally {
     progress.stop();
   }

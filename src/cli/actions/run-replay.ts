@@ -4,6 +4,7 @@ import { jsonText } from '../json-text.ts';
 import { loadLog } from '../load-log.ts';
 import type { LoadedPlans } from '../load-plans.ts';
 import type { BesideLog } from '../options.ts';
+import { tellOddLog } from '../tell-log.ts';
 
 /** What may be said beside the log files of `--replay`. */
 interface ReplayOptions extends BesideLog {
@@ -19,9 +20,10 @@ export async function runReplay(
 ): Promise<void> {
   const { plan } = loaded.plans[0]!;
   if (plan.automation.rules.length === 0) throw noRules(loaded, plan.plan);
-  const { log } = await loadLog(io, loaded, files, options);
+  const read = await loadLog(io, loaded, files, options);
+  await tellOddLog(io, read, []);
   const { replayLog } = await import('../../studies/replay/replay-log.ts');
-  const replay = replayLog(plan, log, loaded.weather);
+  const replay = replayLog(plan, read.log, loaded.weather);
   if (options.json) {
     io.out(jsonText(replay));
     return;

@@ -31,6 +31,8 @@ function strangeValues({ stages, stated }: HomeFit): string[] {
   const strange = stages
     .flatMap(({ fit }) => fit.parameters)
     .filter(({ place, told }) => told !== 'no' && Math.abs(place) > STRANGE)
+    // To have as good as none of what nobody gave is not strange.
+    .filter(({ place, adjustable: { before, value } }) => place > 0 || before === value)
     .map(({ adjustable: { name, unit, low, high }, value }) => {
       const usual = `${figureText(low)} to ${figureText(high)}${unitWords(unit)}`;
       return `${name} (${figureText(value)}, usually ${usual})`;

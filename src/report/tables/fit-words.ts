@@ -59,6 +59,9 @@ function toldWords({ adjustable: { name, unit, ...prior }, ...fitted }: FittedPa
   const { before, value } = prior;
   // What is taken only where somebody gives it was not assumed: nobody said it, and it was none.
   const was = before === value ? `${figureText(value)} was assumed` : 'nothing was said of it';
+  if (before !== value && fitted.high < prior.low) {
+    return `${name}: as good as none (${figureText(fitted.high)}${unitWords(unit)} at most); nothing was said of it`;
+  }
   const range = `(${figureText(fitted.low)} to ${figureText(fitted.high)})`;
   return `${name}: ${figureText(fitted.value)}${unitWords(unit)} ${range}; ${was}`;
 }

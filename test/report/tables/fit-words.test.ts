@@ -34,6 +34,25 @@ test('what is taken only where somebody gives it was not assumed', () => {
   ]);
 });
 
+test('less than anybody has of what nobody gave is as good as none, and not strange', () => {
+  const none = (high: number) => ({
+    ...{ value: 0.0002, low: 0.0001, high, told: 'yes', place: -4, mostLike: null },
+    adjustable: {
+      ...{ name: 'windows left open when mild', unit: '', value: 0.01, before: 0 },
+      ...{ low: 0.001, high: 0.1 },
+    },
+  });
+  expect(fitWords(fitOf([none(0.0009)]))).toEqual([
+    {
+      head: 'What your log tells',
+      items: [
+        'windows left open when mild: as good as none (0.000900 at most); nothing was said of it',
+      ],
+    },
+  ]);
+  expect(fitWords(fitOf([none(0.002)]))[0]!.items[0]).toContain('0.000200 (0.000100 to 0.00200)');
+});
+
 test('a typical year is cautioned against', () => {
   expect(fitWords(fitOf([], { typicalWeather: true }))).toEqual([
     {
