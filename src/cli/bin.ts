@@ -1,8 +1,8 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
+import type { Guard } from './files/write-whole.ts';
 import { main } from './main.ts';
 import { nodeIo } from './node-io.ts';
-import type { Guard } from './write-whole.ts';
 
 // The only file that touches the process: its words, its streams, its signals, its exit status.
 
@@ -41,7 +41,7 @@ const STATUS_AFTER = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 };
 // A reader that has seen enough (`| head`) closes the pipe; that is no error.
 process.stdout.on('error', async (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
-  const { fileTrouble } = await import('./file-trouble.ts');
+  const { fileTrouble } = await import('./files/file-trouble.ts');
   const trouble = (await fileTrouble(error, 'standard output', 'write')) as Error;
   process.stderr.write(`${trouble.message}\n`, () => process.exit(2));
 });

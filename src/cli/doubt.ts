@@ -4,12 +4,12 @@ import type { SampledInput } from '../studies/doubts/sampled-inputs.ts';
 import type { PlanVariant } from '../studies/plan-variant.ts';
 import type { PlanRequest } from '../studies/run-plan.ts';
 import type { Weather } from '../weather/weather.ts';
-import { countedRuns } from './counted-runs.ts';
 import type { Io } from './io.ts';
-import type { LoadedPlans } from './load-plans.ts';
-import { MOST_DATA } from './load-scenario.ts';
-import { startRunCount } from './run-count.ts';
-import type { Workers } from './start-workers.ts';
+import type { LoadedPlans } from './load/load-plans.ts';
+import { MOST_DATA } from './load/load-scenario.ts';
+import { countedRuns } from './runs/counted-runs.ts';
+import { startRunCount } from './runs/run-count.ts';
+import type { Workers } from './runs/start-workers.ts';
 import { UsageError } from './usage-error.ts';
 
 /** What the words of a call say of doubt. */
@@ -77,7 +77,7 @@ export async function doubtOf(
   const { sampledDoubt } = await import('../studies/doubts/sampled-doubt.ts');
   const { prepareVariant } = await import('../studies/plan-variant.ts');
   const { memoizedRuns } = await import('../studies/memoized-runs.ts');
-  const { startSimulations } = await import('./simulations.ts');
+  const { startSimulations } = await import('./runs/simulations.ts');
   const { scenario, files } = loaded;
   const others = await otherYears(io, weather, loaded.plans[0]!);
   const workers = own ?? (await io.startWorkers?.(Number.POSITIVE_INFINITY)) ?? null;

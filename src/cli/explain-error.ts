@@ -1,6 +1,6 @@
 import { InputProblems, problemText } from '../units/problem.ts';
 import type { Io } from './io.ts';
-import { OwnCheckFailed } from './own-check-failed.ts';
+import { OwnCheckFailed } from './runs/own-check-failed.ts';
 import { UsageError } from './usage-error.ts';
 
 /**

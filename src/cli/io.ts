@@ -1,8 +1,8 @@
 import type { Asking } from './asking.ts';
-import type { LineFile } from './line-file.ts';
-import type { Writer } from './neighbour.ts';
+import type { LineFile } from './files/line-file.ts';
+import type { Writer } from './files/neighbour.ts';
+import type { Workers } from './runs/start-workers.ts';
 import type { Site, SiteSetup } from './serve/site.ts';
-import type { Workers } from './start-workers.ts';
 
 /**
  * Everything a command may do to the world. Handed in, so that tests run without process or disk.

@@ -1,7 +1,7 @@
 import { visibleText } from '../units/visible-text.ts';
+import type { Guard } from './files/write-whole.ts';
+import type { OwnProcess } from './files/written-by.ts';
 import type { Io } from './io.ts';
-import type { Guard } from './write-whole.ts';
-import type { OwnProcess } from './written-by.ts';
 
 /** The real world: the disk, and the streams of a process. Whatever is not asked for is not loaded. */
 export function nodeIo(
@@ -11,15 +11,16 @@ export function nodeIo(
   untilEnded: () => Promise<void> = () => new Promise(() => {}),
 ): Io {
   const { stdout, stderr } = own;
-  const sharedName = async (path: string) => (await import('./where-it-leads.ts')).sharedName(path);
-  const outName = async () => (await import('./written-by.ts')).nameOfOut();
+  const sharedName = async (path: string) =>
+    (await import('./files/where-it-leads.ts')).sharedName(path);
+  const outName = async () => (await import('./files/written-by.ts')).nameOfOut();
   const writing = async () => ({
     guard,
-    writer: (await import('./written-by.ts')).writtenBy(own),
+    writer: (await import('./files/written-by.ts')).writtenBy(own),
   });
   return {
     version,
-    readText: async (path, limit) => (await import('./read-text.ts')).readText(path, limit),
+    readText: async (path, limit) => (await import('./files/read-text.ts')).readText(path, limit),
     writeWhole: async (path, text) => {
       if ((await sharedName(path)) === (await outName())) {
         // A rename would leave standard output without a name.
@@ -27,16 +28,16 @@ export function nodeIo(
           stdout.write(stdout.isTTY === true ? visibleText(piece) : piece);
         }
       } else {
-        await (await import('./write-whole.ts')).writeWhole(path, text, await writing());
+        await (await import('./files/write-whole.ts')).writeWhole(path, text, await writing());
       }
     },
-    openLines: async (path, how) => (await import('./line-file.ts')).openLineFile(path, how),
+    openLines: async (path, how) => (await import('./files/line-file.ts')).openLineFile(path, how),
     sharedName,
     outName,
-    makeFolder: async (path) => (await import('./make-folder.ts')).makeFolder(path),
+    makeFolder: async (path) => (await import('./files/make-folder.ts')).makeFolder(path),
     requireWritable: async (path) =>
-      (await import('./write-whole.ts')).requireWritable(path, await writing()),
-    exists: async (path) => (await import('./where-it-leads.ts')).exists(path),
+      (await import('./files/write-whole.ts')).requireWritable(path, await writing()),
+    exists: async (path) => (await import('./files/where-it-leads.ts')).exists(path),
     listFolder: async (path) => (await import('node:fs/promises')).readdir(path),
     remove: async (path) => (await import('node:fs/promises')).rm(path, { force: true }),
     packageFolder: async () =>
@@ -55,8 +56,8 @@ export function nodeIo(
     fileMark: async (path) => (await import('./serve/file-mark.ts')).fileMark(path),
     pause: async (duration) => (await import('node:timers/promises')).setTimeout(duration),
     untilEnded,
-    self: async () => (await import('./written-by.ts')).writtenBy(own),
-    startWorkers: async (runs) => (await import('./start-workers.ts')).startWorkers(runs),
+    self: async () => (await import('./files/written-by.ts')).writtenBy(own),
+    startWorkers: async (runs) => (await import('./runs/start-workers.ts')).startWorkers(runs),
     get: async (address) =>
       (await import('./fetch/http-get.ts')).httpGet(address, `roombalance/${version}`),
     cacheFolder: async () => {

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { resolve } from 'node:path';
+import type { LineFile } from '../../src/cli/files/line-file.ts';
 import type { Io } from '../../src/cli/io.ts';
-import type { LineFile } from '../../src/cli/line-file.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 
 /** A world without disk: files in an object, what was said, and what else was done. */

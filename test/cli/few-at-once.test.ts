@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fewAtOnce } from '../../src/cli/few-at-once.ts';
+import { fewAtOnce } from '../../src/cli/runs/few-at-once.ts';
 
 test('no more than so many go on at once, in order, and a failure gives its place up', async () => {
   const begun: number[] = [];

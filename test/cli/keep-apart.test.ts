@@ -1,9 +1,9 @@
 import { linkSync, mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { sharedName } from '../../src/cli/files/where-it-leads.ts';
 import { keepApart } from '../../src/cli/keep-apart.ts';
 import { main } from '../../src/cli/main.ts';
-import { sharedName } from '../../src/cli/where-it-leads.ts';
 import { fakeIo } from './fake-io.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { openLineFile } from '../../src/cli/line-file.ts';
+import { openLineFile } from '../../src/cli/files/line-file.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();

@@ -1,8 +1,8 @@
 import { mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { makeFolder } from '../../src/cli/make-folder.ts';
-import { requireWritable } from '../../src/cli/write-whole.ts';
+import { makeFolder } from '../../src/cli/files/make-folder.ts';
+import { requireWritable } from '../../src/cli/files/write-whole.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 import { writing } from './writing.ts';
 

@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { expect, test } from 'vitest';
-import { neighbourOf, removeAbandoned } from '../../src/cli/neighbour.ts';
+import { neighbourOf, removeAbandoned } from '../../src/cli/files/neighbour.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const root = temporaryFolder();

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ownCheck } from '../../src/cli/own-check.ts';
+import { ownCheck } from '../../src/cli/runs/own-check.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 
 function plan(name: string, energy: number, pollutant = 0): PlanMeasures {

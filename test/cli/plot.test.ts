@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
-import { askedDays, daysOfPeriod } from '../../src/cli/plot-days.ts';
+import { askedDays, daysOfPeriod } from '../../src/cli/plot/plot-days.ts';
 import { fakeIo } from './fake-io.ts';
 import { JANUARY } from './january.ts';
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { readColumnMap } from '../../src/cli/read-column-map.ts';
+import { readColumnMap } from '../../src/cli/load/read-column-map.ts';
 
 const MAP = `time: { column: [Day, Hour], format: DD.MM.YYYY hh:mm, utc offset: 1, air is mean: true }
 quantities:

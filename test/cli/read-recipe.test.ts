@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readRecipe } from '../../src/cli/read-recipe.ts';
+import { readRecipe } from '../../src/cli/load/read-recipe.ts';
 
 const twelve = (n: number) => JSON.stringify(Array(12).fill(n));
 const RECIPE = `title: Nowhere

@@ -1,7 +1,7 @@
 import { mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { readText } from '../../src/cli/read-text.ts';
+import { readText } from '../../src/cli/files/read-text.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const folder = temporaryFolder();

@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 import { describe, expect, test, vi } from 'vitest';
 import type { Io } from '../../src/cli/io.ts';
 import { main } from '../../src/cli/main.ts';
-import { startRunCount } from '../../src/cli/run-count.ts';
+import { startRunCount } from '../../src/cli/runs/run-count.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 import { all, byId, readMarkup, tableOf, textOf } from '../report/page/read-markup.ts';
 import { fakeIo } from './fake-io.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { nameOfOut, type OwnProcess } from '../../src/cli/files/written-by.ts';
 import { main } from '../../src/cli/main.ts';
 import { nodeIo } from '../../src/cli/node-io.ts';
-import { nameOfOut, type OwnProcess } from '../../src/cli/written-by.ts';
 import { fakeIo } from './fake-io.ts';
 import { JANUARY } from './january.ts';
 

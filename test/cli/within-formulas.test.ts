@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withinFormulas } from '../../src/cli/within-formulas.ts';
+import { withinFormulas } from '../../src/cli/runs/within-formulas.ts';
 import { requireWithin } from '../../src/units/require-within.ts';
 import { problemsOf } from '../scenario/problems-of.ts';
 

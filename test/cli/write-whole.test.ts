@@ -12,8 +12,8 @@ import {
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { beforeEach, expect, test } from 'vitest';
-import { fileTrouble } from '../../src/cli/file-trouble.ts';
-import { type Guard, writeWhole } from '../../src/cli/write-whole.ts';
+import { fileTrouble } from '../../src/cli/files/file-trouble.ts';
+import { type Guard, writeWhole } from '../../src/cli/files/write-whole.ts';
 import { InputProblems } from '../../src/units/problem.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 import { writing as calm } from './writing.ts';

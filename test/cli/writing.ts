@@ -1,4 +1,4 @@
-import type { Writing } from '../../src/cli/write-whole.ts';
+import type { Writing } from '../../src/cli/files/write-whole.ts';
 
 /** What writing needs of a process that no signal reaches and that is the only one running. */
 export const writing: Writing = {

@@ -1,4 +1,4 @@
-import { withinFormulas } from '../../src/cli/within-formulas.ts';
+import { withinFormulas } from '../../src/cli/runs/within-formulas.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { InputProblems, problemText } from '../../src/units/problem.ts';
 

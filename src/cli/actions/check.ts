@@ -4,7 +4,7 @@ import type { FittedValue } from '../../scenario/read-scenario.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { type LoadedPlans, loadPlans } from '../load-plans.ts';
+import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
 
 /** What may be said beside the scenario's name. */
 export interface CheckOptions {

@@ -6,10 +6,10 @@ import { InputProblems, type Problem } from '../../units/problem.ts';
 import { doubtedPlans, doubtOf, firstYear, tellDoubt } from '../doubt.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { type LoadedPlans, loadPlans } from '../load-plans.ts';
-import { ownCheck } from '../own-check.ts';
-import { startProgress } from '../progress.ts';
-import type { Workers } from '../start-workers.ts';
+import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
+import { ownCheck } from '../runs/own-check.ts';
+import { startProgress } from '../runs/progress.ts';
+import type { Workers } from '../runs/start-workers.ts';
 
 /** What may be said beside the scenario's name. */
 export interface CompareOptions {
@@ -108,7 +108,7 @@ async function readyToRun(
   whole: boolean,
 ): Promise<() => Promise<Omit<Compared, 'loaded' | 'doubt'>>> {
   const { comparePlans } = await import('../../studies/compare/compare-plans.ts');
-  const { startSimulations } = await import('../simulations.ts');
+  const { startSimulations } = await import('../runs/simulations.ts');
   const { scenario, weather, plans } = loaded;
   const byName = new Map(plans.map(({ plan }) => [plan.plan, plan]));
   const hours = plans.map(({ period }) => period.hours);

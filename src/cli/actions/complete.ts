@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import { type Candidate, candidatesOf } from '../candidates.ts';
 import type { Io } from '../io.ts';
-import { namesOfScenario } from '../scenario-names.ts';
+import { type Candidate, candidatesOf } from '../load/candidates.ts';
+import { namesOfScenario } from '../load/scenario-names.ts';
 
 /** `complete -- WORDS`: a candidate a line, behind a tab what it is; nothing where a file is meant. */
 export async function complete(io: Io, program: Command, words: readonly string[]): Promise<void> {

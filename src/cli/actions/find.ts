@@ -3,10 +3,10 @@ import type { PlanVariant } from '../../studies/plan-variant.ts';
 import { InputProblems } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { type LoadedPlans, loadPlans } from '../load-plans.ts';
-import { ownCheck } from '../own-check.ts';
-import { requireName } from '../require-name.ts';
-import { startRunCount } from '../run-count.ts';
+import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
+import { requireName } from '../load/require-name.ts';
+import { ownCheck } from '../runs/own-check.ts';
+import { startRunCount } from '../runs/run-count.ts';
 
 /** What can be looked for. */
 export type Searched = 'setpoint' | 'heat-or-dry' | 'dehumidifier' | 'airing' | 'outdoor-air';
@@ -40,7 +40,7 @@ export async function find(
   if (options.room !== undefined) requireName(options.room, rooms, 'room');
   const { prepareVariant } = await import('../../studies/plan-variant.ts');
   const { memoizedRuns } = await import('../../studies/memoized-runs.ts');
-  const { startSimulations } = await import('../simulations.ts');
+  const { startSimulations } = await import('../runs/simulations.ts');
   const { scenario, files } = loaded;
   const workers = io.startWorkers === null ? null : await io.startWorkers(AT_ONCE);
   const count = await startRunCount(io);

@@ -7,11 +7,11 @@ import type { Weather } from '../../weather/weather.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { keepApart } from '../keep-apart.ts';
-import { loadLog } from '../load-log.ts';
-import { type LoadedPlans, loadPlans } from '../load-plans.ts';
+import { loadLog } from '../load/load-log.ts';
+import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
 import type { BesideLog } from '../options.ts';
-import { startProgress } from '../progress.ts';
-import type { Workers } from '../start-workers.ts';
+import { startProgress } from '../runs/progress.ts';
+import type { Workers } from '../runs/start-workers.ts';
 import { tellLog } from '../tell-log.ts';
 
 /** What may be said beside the scenario's name. */
@@ -82,7 +82,7 @@ async function startLogged(
 ): Promise<RunLogged> {
   const setup = { file, weather };
   workers?.share(setup);
-  const { loggedAnswer } = await import('../logged-task.ts');
+  const { loggedAnswer } = await import('../runs/logged-task.ts');
   return async (task) => {
     const { hourly } = workers === null ? loggedAnswer(setup, task) : await workers.ask(task);
     done();

@@ -1,7 +1,7 @@
 import type { LogDescription, SeriesDescription } from '../../log/describe/describe-log.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { loadLogAlone } from '../load-log.ts';
+import { loadLogAlone } from '../load/load-log.ts';
 import type { BesideLog } from '../options.ts';
 
 /** What may be said beside the files' names. */

@@ -3,13 +3,13 @@ import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import { visibleValue } from '../../units/visible-text.ts';
-import { countedRuns } from '../counted-runs.ts';
 import { firstYear, otherYears } from '../doubt.ts';
 import type { Io } from '../io.ts';
 import { keepApart, type Output } from '../keep-apart.ts';
-import { livingOf } from '../living-of.ts';
-import { type LoadedPlans, loadPlans } from '../load-plans.ts';
-import { startRunCount } from '../run-count.ts';
+import { livingOf } from '../load/living-of.ts';
+import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
+import { countedRuns } from '../runs/counted-runs.ts';
+import { startRunCount } from '../runs/run-count.ts';
 import { UsageError } from '../usage-error.ts';
 
 /** What may be said beside the scenario's name. */
@@ -82,7 +82,7 @@ function refuseAbout(name: string, known: readonly string[]): never {
 
 async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Promise<ReportStudy> {
   const { reportStudy } = await import('../../studies/report-study.ts');
-  const { startSimulations } = await import('../simulations.ts');
+  const { startSimulations } = await import('../runs/simulations.ts');
   const { prepareVariant } = await import('../../studies/plan-variant.ts');
   const { inputInWords } = await import('../../report/page/input-in-words.ts');
   const { scenario, files, weather } = loaded;

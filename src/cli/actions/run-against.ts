@@ -2,15 +2,15 @@ import { visibleValue } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { keepApart } from '../keep-apart.ts';
-import { loadLog } from '../load-log.ts';
-import type { LoadedPlans } from '../load-plans.ts';
+import { loadLog } from '../load/load-log.ts';
+import type { LoadedPlans } from '../load/load-plans.ts';
+import { requireName } from '../load/require-name.ts';
 import type { BesideLog } from '../options.ts';
-import { ownCheck } from '../own-check.ts';
-import type { AskedDays } from '../plot-days.ts';
-import { startProgress } from '../progress.ts';
-import { requireName } from '../require-name.ts';
+import type { AskedDays } from '../plot/plot-days.ts';
+import { ownCheck } from '../runs/own-check.ts';
+import { startProgress } from '../runs/progress.ts';
+import { withinFormulas } from '../runs/within-formulas.ts';
 import { tellOddLog } from '../tell-log.ts';
-import { withinFormulas } from '../within-formulas.ts';
 
 /** What may be said beside the log files of `--against`. */
 interface AgainstOptions extends BesideLog, AskedDays {
@@ -53,7 +53,7 @@ export async function runAgainst(
   let text: string;
   if (options.json) text = jsonText(against);
   else if (plot !== undefined) {
-    const { plotAgainst } = await import('../plot-against.ts');
+    const { plotAgainst } = await import('../plot/plot-against.ts');
     text = `${await plotAgainst(request, against, hours, plot, options, io.width)}\n`;
   } else {
     const { againstText } = await import('../../report/tables/against-text.ts');

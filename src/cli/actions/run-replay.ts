@@ -1,8 +1,8 @@
 import { InputProblems } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { loadLog } from '../load-log.ts';
-import type { LoadedPlans } from '../load-plans.ts';
+import { loadLog } from '../load/load-log.ts';
+import type { LoadedPlans } from '../load/load-plans.ts';
 import type { BesideLog } from '../options.ts';
 import { tellOddLog } from '../tell-log.ts';
 

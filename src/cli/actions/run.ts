@@ -5,13 +5,13 @@ import { doubtedPlans, doubtOf, firstYear, tellDoubt } from '../doubt.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { keepApart } from '../keep-apart.ts';
-import { loadPlans } from '../load-plans.ts';
+import { loadPlans } from '../load/load-plans.ts';
 import type { BesideLog } from '../options.ts';
-import { ownCheck } from '../own-check.ts';
-import { type AskedDays, refuseDaysAlone } from '../plot-days.ts';
-import { startProgress } from '../progress.ts';
+import { type AskedDays, refuseDaysAlone } from '../plot/plot-days.ts';
+import { ownCheck } from '../runs/own-check.ts';
+import { startProgress } from '../runs/progress.ts';
+import { withinFormulas } from '../runs/within-formulas.ts';
 import { UsageError } from '../usage-error.ts';
-import { withinFormulas } from '../within-formulas.ts';
 
 /** What may be said beside the scenario's name. */
 export interface RunOptions extends AskedDays, BesideLog {
@@ -79,7 +79,7 @@ export async function run(io: Io, path: string, options: RunOptions): Promise<vo
 }
 
 async function startPlot(request: PlanRequest, room: string, days: AskedDays) {
-  const { plotRoom } = await import('../plot-room.ts');
+  const { plotRoom } = await import('../plot/plot-room.ts');
   return plotRoom(request, room, days);
 }
 

@@ -1,6 +1,6 @@
 import { visibleValue } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
-import { MOST_SCENARIO } from '../load-scenario.ts';
+import { MOST_SCENARIO } from '../load/load-scenario.ts';
 import { tellOthers } from '../serve/other-servers.ts';
 import { type ServedHome, serveHome } from '../serve/served-home.ts';
 import type { Site, SiteAnswer, SiteRequest } from '../serve/site.ts';

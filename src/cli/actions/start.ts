@@ -7,7 +7,7 @@ import type { StartContext } from '../../scenario/start/start-context.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { Interrupted } from '../asking.ts';
 import type { Io } from '../io.ts';
-import { MOST_SCENARIO } from '../load-scenario.ts';
+import { MOST_SCENARIO } from '../load/load-scenario.ts';
 import { askQuestions } from '../start/ask-questions.ts';
 import { keptAnswers } from '../start/kept-answers.ts';
 import { requireAsking } from '../start/require-asking.ts';

@@ -1,7 +1,7 @@
 import type { SweepResult } from '../../report/sweep/sweep-result.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
-import { type LoadedPlans, loadPlans } from '../load-plans.ts';
+import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
 import type { LaidOutSweep, SweepChoices } from '../sweep/lay-out-sweep.ts';
 import type { SweepBook, SweepPart } from '../sweep/sweep-book.ts';
 import { formatOf, refuseOutputs } from '../sweep/sweep-outputs.ts';

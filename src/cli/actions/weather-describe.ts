@@ -1,7 +1,7 @@
 import type { WeatherDescription } from '../../weather/describe/weather-description.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
-import { readOutdoors } from '../read-outdoors.ts';
+import { readOutdoors } from '../load/read-outdoors.ts';
 import type { BesideFile } from '../weather-options.ts';
 
 /** What may be said beside the file's name. */

@@ -1,7 +1,7 @@
 import { visibleProse } from '../../units/visible-text.ts';
 import type { Io } from '../io.ts';
 import { keepApart } from '../keep-apart.ts';
-import { readOutdoors } from '../read-outdoors.ts';
+import { readOutdoors } from '../load/read-outdoors.ts';
 import type { BesideFile } from '../weather-options.ts';
 
 /** What may be said beside the file's name. */

@@ -1,6 +1,6 @@
 import type { Io } from '../io.ts';
 import { keepApart } from '../keep-apart.ts';
-import { MOST_SCENARIO } from '../load-scenario.ts';
+import { MOST_SCENARIO } from '../load/load-scenario.ts';
 
 /** What may be said beside the recipe's name. */
 export interface MakeOptions {
@@ -10,7 +10,7 @@ export interface MakeOptions {
 
 /** Write a year made from monthly normals. */
 export async function make(io: Io, path: string, { output, seed }: MakeOptions): Promise<void> {
-  const { readRecipe } = await import('../read-recipe.ts');
+  const { readRecipe } = await import('../load/read-recipe.ts');
   const { makeWeather } = await import('../../weather/make/make-weather.ts');
   const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
   await keepApart(io, [{ option: '-o, --output <file.csv>', path: output }], [path]);

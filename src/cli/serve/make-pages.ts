@@ -3,13 +3,13 @@ import { SERVED_STYLES } from '../../report/served/served-styles.ts';
 import { STANDING } from '../../report/served/standing.ts';
 import type { PlanVariant } from '../../studies/plan-variant.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
-import { fewAtOnce } from '../few-at-once.ts';
 import type { Io } from '../io.ts';
-import { livingOf } from '../living-of.ts';
-import type { LoadedPlans } from '../load-plans.ts';
-import { ownCheck } from '../own-check.ts';
-import { startSimulations } from '../simulations.ts';
-import type { Workers } from '../start-workers.ts';
+import { livingOf } from '../load/living-of.ts';
+import type { LoadedPlans } from '../load/load-plans.ts';
+import { fewAtOnce } from '../runs/few-at-once.ts';
+import { ownCheck } from '../runs/own-check.ts';
+import { startSimulations } from '../runs/simulations.ts';
+import type { Workers } from '../runs/start-workers.ts';
 import type { RunStore } from './run-store.ts';
 
 /** The files have changed meanwhile: what is being made of them is no longer wanted. */

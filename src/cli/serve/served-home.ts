@@ -3,7 +3,7 @@ import { plainPage } from '../../report/served/plain-page.ts';
 import { type Standing, withStanding } from '../../report/served/standing.ts';
 import { InputProblems, problemText } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
-import { loadPlans } from '../load-plans.ts';
+import { loadPlans } from '../load/load-plans.ts';
 import { createFileWatch } from './file-watch.ts';
 import { type MadePage, makePages, Superseded } from './make-pages.ts';
 import { createRunStore } from './run-store.ts';

@@ -5,7 +5,7 @@ import { completed } from '../../scenario/start/question.ts';
 import { readAnswers } from '../../scenario/start/read-answers.ts';
 import { Interrupted } from '../asking.ts';
 import type { Io } from '../io.ts';
-import { MOST_SCENARIO } from '../load-scenario.ts';
+import { MOST_SCENARIO } from '../load/load-scenario.ts';
 import { UsageError } from '../usage-error.ts';
 import { askQuestions } from './ask-questions.ts';
 import { requireAsking } from './require-asking.ts';

@@ -3,7 +3,7 @@ import { QUESTIONNAIRE } from '../../scenario/start/questionnaire.ts';
 import { readAnswers } from '../../scenario/start/read-answers.ts';
 import type { StartContext } from '../../scenario/start/start-context.ts';
 import type { Io } from '../io.ts';
-import { MOST_SCENARIO } from '../load-scenario.ts';
+import { MOST_SCENARIO } from '../load/load-scenario.ts';
 
 /**
  * Answers kept from a questionnaire that was broken off; none where there was none.

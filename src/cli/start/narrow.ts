@@ -10,9 +10,9 @@ import { prepareVariant, variantScenario } from '../../studies/plan-variant.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import type { Io } from '../io.ts';
-import { loadPlans } from '../load-plans.ts';
-import { startRunCount } from '../run-count.ts';
-import { startSimulations } from '../simulations.ts';
+import { loadPlans } from '../load/load-plans.ts';
+import { startRunCount } from '../runs/run-count.ts';
+import { startSimulations } from '../runs/simulations.ts';
 
 /** A figure that a person minds, and how it is told. */
 interface Minded {

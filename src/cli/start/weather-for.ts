@@ -7,7 +7,7 @@ import { InputProblems } from '../../units/problem.ts';
 import { readWeather } from '../../weather/read/read-weather.ts';
 import { fetchWeather } from '../fetch/fetch-weather.ts';
 import type { Io } from '../io.ts';
-import { MOST_DATA } from '../load-scenario.ts';
+import { MOST_DATA } from '../load/load-scenario.ts';
 
 /** Where services answer, where they are not to be asked at their own addresses. */
 export interface ServiceChoice {

@@ -9,7 +9,7 @@ import { scenarioText } from '../../scenario/start/write-scenario.ts';
 import { andList } from '../../units/word-list.ts';
 import { requireFree } from '../fetch/require-free.ts';
 import type { Io } from '../io.ts';
-import { MOST_DATA } from '../load-scenario.ts';
+import { MOST_DATA } from '../load/load-scenario.ts';
 
 /** The weather that goes with a scenario, and the answers that are kept until it is written. */
 export function filesBeside(path: string): { readonly weather: string; readonly kept: string } {

@@ -4,9 +4,9 @@ import { checkHomes } from '../../studies/sweep/check-homes.ts';
 import { runsOf, type StockHome, type SweepLayout } from '../../studies/sweep/sweep-layout.ts';
 import { gridPoints, type SweepPoints, sampledPoints } from '../../studies/sweep/sweep-points.ts';
 import type { Io } from '../io.ts';
-import type { LoadedPlans } from '../load-plans.ts';
-import { MOST_DATA } from '../load-scenario.ts';
-import { readHomes } from '../read-homes.ts';
+import type { LoadedPlans } from '../load/load-plans.ts';
+import { MOST_DATA } from '../load/load-scenario.ts';
+import { readHomes } from '../load/read-homes.ts';
 import { UsageError } from '../usage-error.ts';
 import type { SweepPart } from './sweep-book.ts';
 

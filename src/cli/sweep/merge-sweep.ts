@@ -2,7 +2,7 @@ import { csvFields } from '../../report/csv-fields.ts';
 import { csvLine } from '../../report/csv-line.ts';
 import { inOrder } from '../../report/sweep/sweep-csv.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
-import type { LineFile } from '../line-file.ts';
+import type { LineFile } from '../files/line-file.ts';
 import type { RunInFile, SweepFile } from './sweep-part-file.ts';
 
 /** A finished part of a sweep, and its lines. */

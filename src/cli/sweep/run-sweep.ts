@@ -11,10 +11,10 @@ import {
 } from '../../studies/sweep/sweep-layout.ts';
 import { InputProblems, problemText } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
-import type { LoadedPlans } from '../load-plans.ts';
-import { ownCheck } from '../own-check.ts';
-import { startSimulations } from '../simulations.ts';
-import type { Workers } from '../start-workers.ts';
+import type { LoadedPlans } from '../load/load-plans.ts';
+import { ownCheck } from '../runs/own-check.ts';
+import { startSimulations } from '../runs/simulations.ts';
+import type { Workers } from '../runs/start-workers.ts';
 import type { LaidOutSweep } from './lay-out-sweep.ts';
 import type { SweepBook } from './sweep-book.ts';
 import { startSweepProgress } from './sweep-progress.ts';

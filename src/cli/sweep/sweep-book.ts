@@ -3,8 +3,8 @@ import { createSweepColumns, sweepCsvLines } from '../../report/sweep/sweep-csv.
 import type { SweepResult } from '../../report/sweep/sweep-result.ts';
 import { bargainOf } from '../../studies/sweep/bargain-of.ts';
 import { InputProblems } from '../../units/problem.ts';
-import { refused } from '../file-trouble.ts';
-import type { LineFile, LinePlace } from '../line-file.ts';
+import { refused } from '../files/file-trouble.ts';
+import type { LineFile, LinePlace } from '../files/line-file.ts';
 import type { NamedBargain } from './sweep-part-file.ts';
 
 /** Which part of which sweep a file holds. */

@@ -4,8 +4,8 @@ import { FIRST } from '../../report/sweep/sweep-csv.ts';
 import type { SweepResult } from '../../report/sweep/sweep-result.ts';
 import { bargainOf } from '../../studies/sweep/bargain-of.ts';
 import type { Bargain } from '../../studies/sweep/frontier.ts';
-import { refused } from '../file-trouble.ts';
-import type { LineFile, LinePlace } from '../line-file.ts';
+import { refused } from '../files/file-trouble.ts';
+import type { LineFile, LinePlace } from '../files/line-file.ts';
 
 /** A run with figures, as the summary of a sweep names it. */
 export interface NamedBargain extends Bargain {

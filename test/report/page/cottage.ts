@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { simulationAnswer } from '../../../src/cli/simulation-task.ts';
+import { simulationAnswer } from '../../../src/cli/runs/simulation-task.ts';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { inputInWords } from '../../../src/report/page/input-in-words.ts';
 import type { ReportInput } from '../../../src/report/page/report-input.ts';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { readRecipe } from '../../../src/cli/read-recipe.ts';
+import { readRecipe } from '../../../src/cli/load/read-recipe.ts';
 import { seededRandom } from '../../../src/units/seeded-random.ts';
 import { meanCosZenith } from '../../../src/weather/complete/mean-cos-zenith.ts';
 import { describeWeather } from '../../../src/weather/describe/describe-weather.ts';

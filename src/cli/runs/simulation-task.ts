@@ -1,11 +1,11 @@
-import type { Observer } from '../engine/record/trace.ts';
-import { createPlanSeries } from '../measures/series/plan-series.ts';
-import type { PreparedPlan } from '../scenario/prepared.ts';
-import type { WatchedRun } from '../studies/report-study.ts';
-import { runPlan } from '../studies/run-plan.ts';
-import { InputProblems, type Problem } from '../units/problem.ts';
-import { periodOf } from '../weather/period-of.ts';
-import type { Weather } from '../weather/weather.ts';
+import type { Observer } from '../../engine/record/trace.ts';
+import { createPlanSeries } from '../../measures/series/plan-series.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import type { WatchedRun } from '../../studies/report-study.ts';
+import { runPlan } from '../../studies/run-plan.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import { periodOf } from '../../weather/period-of.ts';
+import type { Weather } from '../../weather/weather.ts';
 import { withinFormulas } from './within-formulas.ts';
 
 /** What all runs of a scenario share. Plain data: it is read once and sent to every thread. */

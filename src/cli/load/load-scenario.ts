@@ -1,7 +1,7 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import type { CheckScope, Scenario } from '../scenario/read-scenario.ts';
-import { InputProblems, type Problem } from '../units/problem.ts';
-import type { Io } from './io.ts';
+import type { CheckScope, Scenario } from '../../scenario/read-scenario.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import type { Io } from '../io.ts';
 
 /** A scenario with the text of every file it names. */
 export interface LoadedScenario {
@@ -33,12 +33,12 @@ export async function loadScenario(
   named: (plans: readonly string[]) => Promise<void> | undefined,
 ): Promise<LoadedScenario> {
   const text = await io.readText(path, MOST_SCENARIO);
-  const { readYaml } = await import('../scenario/yaml/read-yaml.ts');
-  const { planNames } = await import('../scenario/plan-chain.ts');
+  const { readYaml } = await import('../../scenario/yaml/read-yaml.ts');
+  const { planNames } = await import('../../scenario/plan-chain.ts');
   const yaml = readYaml(text, path);
   await named(planNames(yaml.value));
-  const { namedAt } = await import('../scenario/named-at.ts');
-  const { checkScenario } = await import('../scenario/read-scenario.ts');
+  const { namedAt } = await import('../../scenario/named-at.ts');
+  const { checkScenario } = await import('../../scenario/read-scenario.ts');
   const scenario = checkScenario(yaml, scope);
   const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
   const weatherFile = otherWeather ?? reach(scenario.weather);

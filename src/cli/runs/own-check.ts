@@ -1,4 +1,4 @@
-import type { PlanMeasures } from '../measures/plan-measures.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { OwnCheckFailed } from './own-check-failed.ts';
 
 /**

@@ -1,10 +1,10 @@
-import type { LogOptions, ReadLog } from '../log/read/log-options.ts';
-import type { LogText } from '../log/read/read-log.ts';
-import { InputProblems, type Problem } from '../units/problem.ts';
-import type { Io } from './io.ts';
+import type { LogOptions, ReadLog } from '../../log/read/log-options.ts';
+import type { LogText } from '../../log/read/read-log.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import type { Io } from '../io.ts';
+import type { BesideLog } from '../options.ts';
 import type { LoadedPlans } from './load-plans.ts';
 import { logClock } from './log-clock.ts';
-import type { BesideLog } from './options.ts';
 
 /** Read log files with nothing but what was said beside them. @throws InputProblems */
 export async function loadLogAlone(
@@ -12,7 +12,7 @@ export async function loadLogAlone(
   paths: readonly string[],
   beside: BesideLog,
 ): Promise<ReadLog> {
-  const { NOTHING_SAID } = await import('../log/read/log-options.ts');
+  const { NOTHING_SAID } = await import('../../log/read/log-options.ts');
   return readLogFiles(io, paths, { ...NOTHING_SAID, ...(await said(beside)) });
 }
 
@@ -27,7 +27,7 @@ export async function loadLog(
   paths: readonly string[],
   beside: BesideLog,
 ): Promise<ReadLog> {
-  const { logOptionsOf } = await import('../scenario/log-options-of.ts');
+  const { logOptionsOf } = await import('../../scenario/log-options-of.ts');
   const { plan } = plans[0]!;
   const data = scenario.checked.get(plan.plan)!;
   const options = { ...logOptionsOf(data, plan.household.clock), ...(await said(beside)) };
@@ -58,7 +58,7 @@ async function readLogFiles(
       problems.push(...error.problems);
     }
   }
-  const { readLog } = await import('../log/read/read-log.ts');
+  const { readLog } = await import('../../log/read/read-log.ts');
   try {
     const read = texts.length === 0 ? null : readLog(texts, options);
     if (read !== null && problems.length === 0) return read;

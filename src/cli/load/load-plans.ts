@@ -1,11 +1,11 @@
-import { FAR } from '../scenario/notices/weather-elsewhere.ts';
-import type { PreparedPlan } from '../scenario/prepared.ts';
-import type { PlanRequest } from '../studies/run-plan.ts';
-import { degreesEast } from '../units/coordinates.ts';
-import { figureText } from '../units/figure-text.ts';
-import { InputProblems, type Problem } from '../units/problem.ts';
-import type { Weather } from '../weather/weather.ts';
-import type { Io } from './io.ts';
+import { FAR } from '../../scenario/notices/weather-elsewhere.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import type { PlanRequest } from '../../studies/run-plan.ts';
+import { degreesEast } from '../../units/coordinates.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import type { Weather } from '../../weather/weather.ts';
+import type { Io } from '../io.ts';
 import { type LoadedScenario, loadScenario } from './load-scenario.ts';
 import { requireName } from './require-name.ts';
 
@@ -46,11 +46,11 @@ export async function loadPlans(io: Io, path: string, choice: Choice): Promise<L
   const names = namesOf(choice.plans, known);
   for (const name of names) requireName(name, known, 'plan');
 
-  const { sectionAt } = await import('../scenario/named-at.ts');
-  const { preparePlan } = await import('../scenario/prepare-plan.ts');
-  const { uncoveredLevels } = await import('../scenario/uncovered-levels.ts');
-  const { readWeather } = await import('../weather/read/read-weather.ts');
-  const { periodOf } = await import('../weather/period-of.ts');
+  const { sectionAt } = await import('../../scenario/named-at.ts');
+  const { preparePlan } = await import('../../scenario/prepare-plan.ts');
+  const { uncoveredLevels } = await import('../../scenario/uncovered-levels.ts');
+  const { readWeather } = await import('../../weather/read/read-weather.ts');
+  const { periodOf } = await import('../../weather/period-of.ts');
   const problems = new Map<string, Problem>();
   const tried = <T>(work: () => T): T | null => attempt(work, problems);
 
@@ -105,7 +105,7 @@ async function noteDistance(
   const east = Math.abs(degreesEast(longitude, site.longitude));
   if (Math.abs(site.latitude - latitude) <= FAR && east <= 2 * FAR) return;
   const place = (north: number, east: number) => `${figureText(north, 1)}, ${figureText(east, 1)}`;
-  const { wrapText } = await import('../report/tables/wrap-text.ts');
+  const { wrapText } = await import('../../report/tables/wrap-text.ts');
   const told =
     `the weather is of latitude and longitude ${place(latitude, longitude)}, ` +
     `the home stands at ${place(site.latitude, site.longitude)}`;

@@ -1,10 +1,10 @@
-import type { Observer } from '../engine/record/trace.ts';
-import type { PlanSeries } from '../measures/series/plan-series.ts';
-import type { PlanRequest } from '../studies/run-plan.ts';
-import { type LocalClock, localDay, toLocal } from '../units/local-clock.ts';
+import type { Observer } from '../../engine/record/trace.ts';
+import type { PlanSeries } from '../../measures/series/plan-series.ts';
+import type { PlanRequest } from '../../studies/run-plan.ts';
+import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+import { requireName } from '../load/require-name.ts';
+import { both } from '../usage-error.ts';
 import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './plot-days.ts';
-import { requireName } from './require-name.ts';
-import { both } from './usage-error.ts';
 
 /** Watches a run and draws some days of one room. */
 export interface RoomPlot {
@@ -23,10 +23,10 @@ export async function plotRoom(
   room: string,
   asked: AskedDays,
 ): Promise<RoomPlot> {
-  const { createPlanSeries } = await import('../measures/series/plan-series.ts');
-  const { mildHours } = await import('../measures/comfort/mild-hours.ts');
-  const coldest = await import('../measures/series/extreme-week.ts');
-  const { roomPicture } = await import('../report/tables/room-picture.ts');
+  const { createPlanSeries } = await import('../../measures/series/plan-series.ts');
+  const { mildHours } = await import('../../measures/comfort/mild-hours.ts');
+  const coldest = await import('../../measures/series/extreme-week.ts');
+  const { roomPicture } = await import('../../report/tables/room-picture.ts');
   const { clock } = plan.household;
   const names = plan.home.rooms.map(({ name }) => name);
   const known = daysOfPeriod(period, clock);
@@ -90,7 +90,7 @@ function hoursOf(
   return [hours[0]!, hours.at(-1)! + 1];
 }
 
-type ExtremeWeek = typeof import('../measures/series/extreme-week.ts');
+type ExtremeWeek = typeof import('../../measures/series/extreme-week.ts');
 
 const HOUR = 3600;
 const HOURS_OF_WEEK = 168;

@@ -1,7 +1,7 @@
 import * as z from 'zod';
-import { list, section, text } from '../scenario/model/fields.ts';
-import { checkRecipe } from '../weather/make/check-recipe.ts';
-import { USUAL_RECIPE, type WeatherRecipe } from '../weather/make/recipe.ts';
+import { list, section, text } from '../../scenario/model/fields.ts';
+import { checkRecipe } from '../../weather/make/check-recipe.ts';
+import { USUAL_RECIPE, type WeatherRecipe } from '../../weather/make/recipe.ts';
 import { checkedYaml } from './checked-yaml.ts';
 
 /**

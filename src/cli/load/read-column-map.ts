@@ -7,11 +7,11 @@ import {
   plainNumber,
   section,
   text,
-} from '../scenario/model/fields.ts';
-import { InputProblems, type Problem } from '../units/problem.ts';
-import type { Quantity } from '../weather/quantity.ts';
-import { checkColumnMap } from '../weather/read/check-column-map.ts';
-import type { ColumnMap } from '../weather/read/column-map.ts';
+} from '../../scenario/model/fields.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import type { Quantity } from '../../weather/quantity.ts';
+import { checkColumnMap } from '../../weather/read/check-column-map.ts';
+import type { ColumnMap } from '../../weather/read/column-map.ts';
 import { checkedYaml } from './checked-yaml.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { mkdir } from 'node:fs/promises';
-import { InputProblems } from '../units/problem.ts';
+import { InputProblems } from '../../units/problem.ts';
 import { fileTrouble, refused } from './file-trouble.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../units/local-clock.ts';
-import { UsageError } from './usage-error.ts';
+import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { UsageError } from '../usage-error.ts';
 
 /** First and last local day, both included, counted from 1970-01-01. */
 export interface LocalDays {

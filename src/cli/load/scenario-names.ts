@@ -1,5 +1,5 @@
+import type { Io } from '../io.ts';
 import type { Candidate } from './candidates.ts';
-import type { Io } from './io.ts';
 
 /** Names that a scenario gives to its plans and rooms; none where it cannot be read. */
 export async function namesOfScenario(

@@ -1,7 +1,7 @@
 import { readdir } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { nearestName } from '../units/nearest-name.ts';
-import { InputProblems } from '../units/problem.ts';
+import { nearestName } from '../../units/nearest-name.ts';
+import { InputProblems } from '../../units/problem.ts';
 
 /**
  * What the system said about a path, in words.

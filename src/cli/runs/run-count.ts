@@ -1,4 +1,4 @@
-import type { Io } from './io.ts';
+import type { Io } from '../io.ts';
 
 /** How many runs were asked for, and how many of them are over. */
 export interface RunCount {

@@ -1,5 +1,5 @@
-import type { PlanMeasures } from '../measures/plan-measures.ts';
-import type { PlanVariant } from '../studies/plan-variant.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { PlanVariant } from '../../studies/plan-variant.ts';
 import { fewAtOnce } from './few-at-once.ts';
 import { ownCheck } from './own-check.ts';
 import type { RunCount } from './run-count.ts';

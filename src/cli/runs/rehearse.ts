@@ -1,7 +1,7 @@
-import type { PreparedPlan } from '../scenario/prepared.ts';
-import { runPlan } from '../studies/run-plan.ts';
-import { SECONDS_PER_DAY } from '../units/local-clock.ts';
-import type { Weather } from '../weather/weather.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { runPlan } from '../../studies/run-plan.ts';
+import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import type { Weather } from '../../weather/weather.ts';
 
 /**
  * Run a day of a plan and forget it, before many runs in one thread.

@@ -1,8 +1,8 @@
 import type * as z from 'zod';
-import { findingsOf, placed } from '../scenario/unplaced-problem.ts';
-import { placeOf } from '../scenario/yaml/place-of.ts';
-import { readYaml, type YamlFile } from '../scenario/yaml/read-yaml.ts';
-import { InputProblems, type Problem } from '../units/problem.ts';
+import { findingsOf, placed } from '../../scenario/unplaced-problem.ts';
+import { placeOf } from '../../scenario/yaml/place-of.ts';
+import { readYaml, type YamlFile } from '../../scenario/yaml/read-yaml.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
 
 /**
  * A YAML file read, checked against a model, and handed to whoever knows what it means.

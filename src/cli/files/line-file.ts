@@ -7,7 +7,7 @@ import {
   rmSync,
   writeSync,
 } from 'node:fs';
-import { InputProblems } from '../units/problem.ts';
+import { InputProblems } from '../../units/problem.ts';
 import { fileTrouble, refused } from './file-trouble.ts';
 
 /** Where a line stands in a file, without its end. [byte] */

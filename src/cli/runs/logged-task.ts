@@ -1,7 +1,7 @@
-import type { HourlyColumns } from '../fit/simulate/hourly-columns.ts';
-import { simulateLogged } from '../fit/simulate/logged-run.ts';
-import type { LoggedTask } from '../fit/simulate/run-logged.ts';
-import { InputProblems } from '../units/problem.ts';
+import type { HourlyColumns } from '../../fit/simulate/hourly-columns.ts';
+import { simulateLogged } from '../../fit/simulate/logged-run.ts';
+import type { LoggedTask } from '../../fit/simulate/run-logged.ts';
+import { InputProblems } from '../../units/problem.ts';
 import type { SimulationSetup } from './simulation-task.ts';
 import { withinFormulas } from './within-formulas.ts';
 

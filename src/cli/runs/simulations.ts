@@ -1,8 +1,8 @@
-import type { Observer } from '../engine/record/trace.ts';
-import type { PlanMeasures } from '../measures/plan-measures.ts';
-import type { PreparedPlan } from '../scenario/prepared.ts';
-import type { WatchedRun } from '../studies/report-study.ts';
-import { InputProblems } from '../units/problem.ts';
+import type { Observer } from '../../engine/record/trace.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import type { PreparedPlan } from '../../scenario/prepared.ts';
+import type { WatchedRun } from '../../studies/report-study.ts';
+import { InputProblems } from '../../units/problem.ts';
 import type { SimulationSetup, SimulationTask } from './simulation-task.ts';
 import type { Workers } from './start-workers.ts';
 

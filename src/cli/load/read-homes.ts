@@ -1,9 +1,9 @@
-import { pointerSteps } from '../scenario/yaml/json-pointer.ts';
-import { settingWords } from '../scenario/yaml/settings.ts';
-import type { StockHome } from '../studies/sweep/sweep-layout.ts';
-import { InputProblems, type Problem } from '../units/problem.ts';
-import { tableRows } from '../weather/read/table-rows.ts';
-import { cellProblem, splitLines, type TextTable } from '../weather/text-table.ts';
+import { pointerSteps } from '../../scenario/yaml/json-pointer.ts';
+import { settingWords } from '../../scenario/yaml/settings.ts';
+import type { StockHome } from '../../studies/sweep/sweep-layout.ts';
+import { InputProblems, type Problem } from '../../units/problem.ts';
+import { tableRows } from '../../weather/read/table-rows.ts';
+import { cellProblem, splitLines, type TextTable } from '../../weather/text-table.ts';
 
 /**
  * The homes of a stock: CSV with a column `name` and columns whose heads are RFC 6901 pointers, such

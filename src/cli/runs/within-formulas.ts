@@ -1,5 +1,5 @@
-import { OutOfRange } from '../units/require-within.ts';
-import { refused } from './file-trouble.ts';
+import { OutOfRange } from '../../units/require-within.ts';
+import { refused } from '../files/file-trouble.ts';
 
 /**
  * Run a simulation; where it leaves the range of a formula, say that of the home, not where in the

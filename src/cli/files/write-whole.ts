@@ -8,7 +8,7 @@ import {
   rename,
   writeFile,
 } from 'node:fs/promises';
-import { InputProblems } from '../units/problem.ts';
+import { InputProblems } from '../../units/problem.ts';
 import { fileTrouble } from './file-trouble.ts';
 import { neighbourOf, removeAbandoned, type Writer } from './neighbour.ts';
 import { endOf } from './where-it-leads.ts';

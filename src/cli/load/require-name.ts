@@ -1,6 +1,6 @@
-import { nearestName } from '../units/nearest-name.ts';
-import { visibleValue } from '../units/visible-text.ts';
-import { UsageError } from './usage-error.ts';
+import { nearestName } from '../../units/nearest-name.ts';
+import { visibleValue } from '../../units/visible-text.ts';
+import { UsageError } from '../usage-error.ts';
 
 /**
  * Refuse a name that is not among those known, with the nearest that is.

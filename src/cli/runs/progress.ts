@@ -1,5 +1,5 @@
-import type { Observer } from '../engine/record/trace.ts';
-import type { Io } from './io.ts';
+import type { Observer } from '../../engine/record/trace.ts';
+import type { Io } from '../io.ts';
 
 /** How far a number of runs has come. */
 export interface Progress {

@@ -1,8 +1,8 @@
-import type { AgainstLog, HoursBesideLog } from '../studies/against/against-log.ts';
-import type { PlanRequest } from '../studies/run-plan.ts';
-import { localDay, toLocal } from '../units/local-clock.ts';
+import type { AgainstLog, HoursBesideLog } from '../../studies/against/against-log.ts';
+import type { PlanRequest } from '../../studies/run-plan.ts';
+import { localDay, toLocal } from '../../units/local-clock.ts';
+import { requireName } from '../load/require-name.ts';
 import { type AskedDays, askedDays, daysOfPeriod } from './plot-days.ts';
-import { requireName } from './require-name.ts';
 
 /**
  * One room of a run beside its log, over the days named or all of them, as a picture of plain characters.
@@ -17,7 +17,7 @@ export async function plotAgainst(
   asked: AskedDays,
   width: number,
 ): Promise<string> {
-  const { besideLogPicture } = await import('../report/tables/beside-log-picture.ts');
+  const { besideLogPicture } = await import('../../report/tables/beside-log-picture.ts');
   const { clock } = plan.household;
   requireName(room, hours.rooms, 'room');
   const days = askedDays(asked, daysOfPeriod({ start: hours.start, hours: period.hours }, clock));
