@@ -17,15 +17,7 @@ import { turningPoints } from './turning-points.ts';
 export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const { purchase } = study;
-  // Where an input turns it round is drawn beside the answer.
-  const drawn = purchase?.decision.turns ?? [];
-  const told = purchase?.decision.sentences.filter((each) => !drawn.includes(each)) ?? null;
-  const [question] = study.asked.questions;
-  const [lead = '', ...reasons] =
-    told ??
-    (question === undefined
-      ? study.answer.sentences
-      : [`${question.title} ${question.sentences.join(' ')}`]);
+  const { lead, because, reasons } = told(study);
   const flips = purchase?.flips ?? [];
   return {
     id: 'answer',
@@ -33,10 +25,12 @@ export function answerSection(input: ReportInput): Section {
     body: html`
 <div class="hero">
 <div>
+${purchase === null || purchase.decision.first === '' ? null : html`<p class="first"><b>First of all:</b> ${purchase.decision.first}</p>`}
 <p class="lead">${lead}</p>
+${because.length === 0 ? null : html`<div class="because">${list(because)}</div>`}
 ${beforeAfter(study)}
 ${robustness(study)}
-${told === null && question !== undefined ? null : reasonsMarkup(study, told === null ? null : reasons)}
+${reasonsMarkup(study, reasons)}
 ${meaning(study)}
 </div>
 <div class="beside">
@@ -47,10 +41,37 @@ ${howSure(input)}
   };
 }
 
-/** What stands behind the answer; null for `reasons` where the plans themselves are the answer. */
-function reasonsMarkup(study: ReportInput['study'], reasons: readonly string[] | null): Html {
+interface Told {
+  /** The answer in a sentence. */
+  readonly lead: string;
+  /** What carries it. */
+  readonly because: readonly string[];
+  /** What else is to be said; null where the plans themselves are the answer. */
+  readonly reasons: readonly string[] | null;
+}
+
+/** The answer of the plan asked about, else of the first question that plans ask, else of all plans. */
+function told({ purchase, asked, answer }: ReportInput['study']): Told {
+  if (purchase !== null) {
+    const { sentences, because, turns } = purchase.decision;
+    const [lead = '', ...rest] = sentences;
+    // Where an input turns it round is drawn beside the answer.
+    const reasons = rest.filter((each) => !because.includes(each) && !turns.includes(each));
+    return { lead, because, reasons };
+  }
+  const [question] = asked.questions;
+  if (question === undefined) {
+    return { lead: answer.sentences[0] ?? '', because: [], reasons: null };
+  }
+  const { title, inShort, sentences } = question;
+  return { lead: `${title} ${inShort}`, because: sentences, reasons: [] };
+}
+
+/** What stands behind the answer. */
+function reasonsMarkup(study: ReportInput['study'], reasons: Told['reasons']): Html | null {
   if (reasons === null) return answerMarkup(study.answer, 1);
-  return list([...inTheRoom(study), ...reasons]);
+  const said = [...inTheRoom(study), ...reasons];
+  return said.length === 0 ? null : list(said);
 }
 
 /** Whether the answer stands, and against what that was tried. */
@@ -101,10 +122,9 @@ function inTheRoom({ options, purchase }: ReportInput['study']): string[] {
   const { option, room } = purchase.about;
   const before = options[0]!.measures.rooms[room]!;
   const after = option.measures.rooms[room]!;
-  const index = (value: number) => figureText(value, 2);
-  const hours = (value: number) => figureText(value, 0);
+  const index = (value: number) => figureText(value, 1);
   return [
-    `In the ${room} the coldest spot of the walls is above 80 % for ${hours(safe.hours_as_is)} h of ${hours(option.measures.period.hours)} h as it is, for ${hours(safe.hours_with_device)} h with it. The mould index goes up to ${index(before.mould_index_peak)} of 6 as it is and to ${index(after.mould_index_peak)} with it (1 is seen under a microscope, 3 by eye)${before.mould_index_peak < 1 ? ': mould would not get going even without it' : ''}.`,
+    `In the ${room} the mould index goes up to ${index(before.mould_index_peak)} of 6 as it is and to ${index(after.mould_index_peak)} with it (1 is seen under a microscope, 3 by eye)${before.mould_index_peak < 1 ? ': mould would not get going even without it' : ''}.`,
     ...passedOver(purchase),
     ...(purchase.warmer === null
       ? []

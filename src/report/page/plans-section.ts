@@ -54,8 +54,12 @@ ${knobs}`,
 function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
   const { questions, surprise, caveat } = asked;
   if (questions.length === 0 || purchase === null) return null;
-  const told = questions.map(
-    ({ title, sentences }) => html`<b>${title}</b> ${sentences.join(' ')}`,
+  // What stands at the top of the page is not told again.
+  const [lead] = purchase.decision.sentences;
+  const told = questions.map(({ title, inShort, sentences }) =>
+    inShort === lead
+      ? html`<b>${title}</b> ${inShort} <a href="#answer">More above</a>.`
+      : html`<b>${title}</b> ${sentences.join(' ')}`,
   );
   const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
   return html`<div class="asked">${caveat === '' ? null : html`<p>${caveat}</p>`}${list([...told, ...beyond])}</div>`;

@@ -44,6 +44,9 @@ nav a { display: inline-block; padding: .15rem 0; }
 .columns > div { padding-bottom: 1.2rem; }
 .beside h3:first-child { margin-top: 0; }
 .lead { font-size: 1.85rem; line-height: 1.2; font-weight: 700; margin: 0 0 1rem; max-width: none; text-wrap: balance; }
+.lead + .because { margin-top: -.4rem; }
+.because ul { font-size: 1.1rem; line-height: 1.4; margin: 0 0 1.25rem; padding-left: 1.2rem; }
+.first { border-left: 4px solid var(--worse); padding: .1rem 0 .1rem .8rem; margin: 0 0 1rem; }
 .figures { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 1.5rem; margin: 1.25rem 0 .25rem; }
 .figures > div { display: grid; grid-template-rows: subgrid; grid-row: span 2; row-gap: 0; border-top: 1px solid var(--ink); padding-top: .4rem; }
 .figures dt { font-weight: 700; line-height: 1.3; }

@@ -5,7 +5,7 @@ import { moneyOf, planLines } from './plan-lines.ts';
 import { wrapText } from './wrap-text.ts';
 
 /**
- * The answer of a comparison on one screen: each question in two or three sentences, what nobody
+ * The answer of a comparison on one screen: each question in a few sentences, what nobody
  * would have guessed, then a line of figures and a sentence for each plan. Where that is more lines
  * than there may be, what each plan gains and by what is left out, and then the last questions, with a
  * line that says so; what a plan is stands whole.
@@ -60,7 +60,7 @@ function byToldMoney(answers: ComparisonAnswers): ComparisonAnswers {
 }
 
 /**
- * As many questions as fit: what few ask goes first, then second sentences from the last question
+ * As many questions as fit: what few ask goes first, then last sentences from the last question
  * on, then whole questions, but never the first.
  */
 function fitting(
@@ -69,9 +69,11 @@ function fitting(
 ): readonly QuestionAnswer[] {
   let kept = questions;
   while (kept.length > USUAL && !fits(kept)) kept = kept.slice(0, -1);
-  for (let k = kept.length - 1; k >= 0 && !fits(kept); k--) {
-    const short = { ...kept[k]!, sentences: kept[k]!.sentences.slice(0, 1) };
-    kept = kept.with(k, short);
+  const longest = Math.max(...kept.map(({ sentences }) => sentences.length));
+  for (let most = longest - 1; most >= 1; most--) {
+    for (let k = kept.length - 1; k >= 0 && !fits(kept); k--) {
+      kept = kept.with(k, { ...kept[k]!, sentences: kept[k]!.sentences.slice(0, most) });
+    }
   }
   while (kept.length > 1 && !fits(kept)) kept = kept.slice(0, -1);
   return kept;

@@ -11,7 +11,7 @@ import type { AskedPlan } from './asked.ts';
 
 /**
  * Whether to buy what a plan brings, weighed against every other plan that was run and brings none of
- * it, at today's prices: the verdict, then the money at which it turns.
+ * it, at today's prices: the verdict, what carries it, then the money at which it turns.
  *
  * @param against  what the plan is measured by
  * @param plans    all that were run
@@ -20,7 +20,7 @@ export function purchaseAnswer(
   plan: AskedPlan,
   against: AskedPlan,
   plans: readonly AskedPlan[],
-): string[] {
+): { readonly inShort: string; readonly sentences: readonly string[] } {
   const { discountRate, prices } = plan.prepared;
   const purchases = newPurchases(against.prepared.purchases, plan.prepared.purchases);
   const bought = new Set(purchases.map(({ what }) => what));
@@ -41,10 +41,15 @@ export function purchaseAnswer(
   };
   const weighed = weighPlan(setup);
   const turn = moneyTurn({ ...setup, weighed });
-  return [
-    leadWords(setup, weighed),
+  const lead = leadWords(setup, weighed);
+  // In one, so that no verdict is told without the figures it rests on.
+  const [carries, ...because] = lead.because;
+  const sentences = [
+    carries === undefined ? lead.verdict : `${lead.verdict} ${carries}`,
+    ...because,
     ...lesserWords(setup, weighed),
-    turnWords(setup, weighed, turn),
-    ...(weighed.verdict === 'not needed' ? furtherEffects(weighed) : []),
+    ...turnWords(setup, weighed, turn),
+    ...(weighed.verdict === 'not needed' ? furtherEffects(weighed, lead) : []),
   ];
+  return { inShort: lead.verdict, sentences };
 }

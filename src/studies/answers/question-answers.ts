@@ -7,13 +7,16 @@ import { smokeFirst } from '../verdict/smoke-first.ts';
 import { CLEAR } from '../verdict/weigh-plan.ts';
 import type { AskedPlan, Topic } from './asked.ts';
 import { type Question, questionsOf } from './plan-questions.ts';
+import { planVerdict } from './plan-sentence.ts';
 import { purchaseAnswer } from './purchase-answer.ts';
 import { busiestRule, ringing } from './rule-words.ts';
 import { whatMends } from './what-mends.ts';
 
-/** A question with its answer in at most three sentences. */
+/** A question with its answer in a few sentences, the first of which answers it by itself. */
 export interface QuestionAnswer {
   readonly title: string;
+  /** The answer without the figures that carry it: "nineteen: cheaper, but colder." */
+  readonly inShort: string;
   readonly sentences: readonly string[];
 }
 
@@ -38,9 +41,12 @@ export function questionAnswers(
   const smoke = plans[0] === undefined ? '' : smokeFirst(plans[0].prepared);
   const first = smoke === '' ? undefined : questions.find(isOfAir);
   return questions.map((question) => {
-    const sentences = sentencesOn(question, plans, proposals).slice(0, MOST_SENTENCES);
+    const most = question.about === 'purchase' ? MOST_OF_PURCHASE : MOST_SENTENCES;
+    const { inShort, sentences: all } = answerTo(question, plans, proposals);
+    const sentences = all.slice(0, most);
     return {
       title: question.title,
+      inShort,
       sentences: question === first ? withFirst(smoke, sentences) : sentences,
       told: toldBy(question).map(({ plan }) => plan),
     };
@@ -59,26 +65,28 @@ const withFirst = (first: string, [lead = '', ...rest]: readonly string[]): read
   ...rest,
 ];
 
-function sentencesOn(
+function answerTo(
   question: Question,
   plans: readonly AskedPlan[],
   proposals: readonly AskedPlan[],
-): readonly string[] {
+): Pick<QuestionAnswer, 'inShort' | 'sentences'> {
   const { about, asked } = question;
-  if (about === 'purchase') {
-    const [{ plan, against }] = toldBy(question);
-    // Whether a purchase pays is a matter of years.
-    return plan.figures.part === null
-      ? purchaseAnswer(plan, against, [...plans, ...proposals])
-      : [sentenceOf({ plan, against }, plans[0]!, question, MOST_EFFECTS)];
+  const [{ plan, against }] = toldBy(question);
+  // Whether a purchase pays is a matter of years.
+  if (about === 'purchase' && plan.figures.part === null) {
+    return purchaseAnswer(plan, against, [...plans, ...proposals]);
   }
-  return [
+  const sentences = [
     ...toldBy(question).map((each, k) =>
       sentenceOf(each, plans[0]!, question, k === 0 ? MOST_EFFECTS : 1),
     ),
-    ...(about === 'rules' ? busiestRule(asked.map(({ plan }) => plan)) : []),
+    ...(about === 'rules' ? busiestRule(asked.map((each) => each.plan)) : []),
     ...(about === 'devices' ? [whatMends(asked[0]!.plan, asked[0]!.against, plans)] : []),
-  ].filter((sentence) => sentence !== '');
+  ];
+  return {
+    inShort: `${plan.figures.plan}: ${planVerdict(against.figures, plan.figures)}.`,
+    sentences: sentences.filter((sentence) => sentence !== ''),
+  };
 }
 
 type Asked = Question['asked'][number];
@@ -186,4 +194,6 @@ function balance({ plan, against }: Asked): number {
 const shareOfMoney = (figures: PlanFigures): number => 0.05 * Math.abs(toldMoney(figures));
 
 const MOST_SENTENCES = 3;
+/** A verdict, what carries it, what else there is, and the money at which it turns. */
+const MOST_OF_PURCHASE = 5;
 const MOST_EFFECTS = 2;

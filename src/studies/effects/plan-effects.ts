@@ -111,13 +111,19 @@ function airEffects({ air: had }: PlanFigures, { air }: PlanFigures): Effect[] {
     if (Math.abs(change) < 0.1 || !noted) return [];
     const better = change < 0;
     const where = kind === 'mean' ? '' : ' at night';
-    const figures = `${figureText(value)}${NO_BREAK}${unit}${where}, was ${figureText(before.value)}`;
+    const decimals = decimalsOf(Math.max(value, before.value));
+    const [now, then] = [value, before.value].map((level) => figureText(level, decimals));
+    const figures = `${now}${NO_BREAK}${unit}${where}, was ${then}`;
     const word = `${better ? 'less' : 'more'} ${label}`;
     const weight = Math.abs(change) / 0.2;
     const words = `there is ${word} (${figures})`;
     return [{ of: 'air', better, weight, word, words, nearness: nearness(most, told) }];
   });
 }
+
+/** Both levels of a pair are told as finely as the larger needs: 1367, 12.5, 0.78. @param largest  above 0 */
+const decimalsOf = (largest: number): number =>
+  largest >= 20 ? 0 : Math.max(1, 1 - Math.floor(Math.log10(largest)));
 
 /** Weight of an effect beside others, by how near its limit it is, and held to the most it may be. [-] */
 export const urgency = (effect: Effect): number =>

@@ -19,6 +19,6 @@ export interface DecisionSetup
   }[];
   /** Share of draws of all that is doubtful in which the plan comes out alike; null for none. */
   readonly steady?: number | null;
-  /** What is said before the verdict, in one sentence with it; absent or empty for nothing. */
+  /** What is said before the verdict, and never without it; absent or empty for nothing. */
   readonly first?: string;
 }

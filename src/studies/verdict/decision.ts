@@ -4,7 +4,7 @@ import { unitBehind } from '../../units/unit-behind.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import type { DecisionSetup } from './decision-setup.ts';
-import { leadWords, partYearWords } from './lead-words.ts';
+import { type Lead, leadWords, partYearWords } from './lead-words.ts';
 import { type MoneyTurn, moneyTurn } from './money-turn.ts';
 import { partRivalWords } from './part-rival.ts';
 import { partWayWords } from './part-way.ts';
@@ -20,8 +20,12 @@ export interface Decision {
   readonly sure: boolean;
   /** The option that does as much for less, where that comes first. */
   readonly instead: string | null;
-  /** The verdict itself first, then the money at which it turns. */
+  /** The verdict itself first, in a short sentence, then what carries it, then the money at which it turns. */
   readonly sentences: readonly string[];
+  /** What is to be said before the verdict; empty for nothing. */
+  readonly first: string;
+  /** Those of the sentences that carry the verdict with figures, at most three. */
+  readonly because: readonly string[];
   /** Those of the sentences that say at which value of an input it turns round. */
   readonly turns: readonly string[];
 }
@@ -43,25 +47,26 @@ export function decision(setup: DecisionSetup): Decision {
   const close = byMoney && apart !== null && apart <= moved;
   const sure = near.length === 0 && !close && (steady === null || steady >= STEADY);
   const turn = moneyTurn({ ...setup, weighed });
-  const before = first === '' ? '' : `${first} `;
-  const further = furtherEffects(weighed);
   const turns = turned.map(flipWords);
   const { part } = planFigures(plan);
+  const lead =
+    part === null ? leadWords(setup, weighed) : partYearWords(setup, weighed, part.length);
+  const further = furtherEffects(weighed, lead);
   // Of days that are no whole year, money a year and what it turns on tell nothing.
-  const sentences =
+  const rest =
     part !== null
-      ? [before + partYearWords(setup, weighed, part.length), ...further]
+      ? further
       : [
-          before + leadWords(setup, weighed),
           ...lesserWords(setup, weighed),
-          turnWords(setup, weighed, turn),
+          ...turnWords(setup, weighed, turn),
           ...further,
           ...(rival !== null && better === null ? [rivalWords(plan, rival)] : []),
           ...turns,
           ...(close && near.length === 0 ? [notSureWords(setup, verdict, apart, moved)] : []),
         ];
   return {
-    ...{ verdict, turn, sure, instead: better?.plan ?? null, sentences },
+    ...{ verdict, turn, sure, first, instead: better?.plan ?? null, because: lead.because },
+    sentences: [lead.verdict, ...lead.because, ...rest],
     turns: part === null ? turns : [],
   };
 }
@@ -72,13 +77,18 @@ export function lesserWords(setup: DecisionSetup, weighed: Weighing): string[] {
   return rival.length > 0 ? rival : partWayWords(setup, weighed);
 }
 
-/** What else people notice of it; of what is not needed, all. */
-export function furtherEffects({ effects, harms, helped, verdict }: Weighing): string[] {
-  const told = verdict === 'not needed' || helped.length > 0 || harms.length > 0 ? effects : [];
-  const words = told.slice(0, MOST_EFFECTS).map((effect) => effect.words);
-  return words.length < (verdict === 'not needed' ? 1 : 2)
-    ? []
-    : [`What it changes most: ${words.join('; ')}.`];
+/** What else people notice of it than its lead tells, of what is not needed all. */
+export function furtherEffects(
+  { effects, harms, helped, verdict }: Weighing,
+  { told }: Pick<Lead, 'told'>,
+): string[] {
+  if (verdict !== 'not needed' && helped.length === 0 && harms.length === 0) return [];
+  const words = effects
+    .filter((effect) => !told.includes(effect))
+    .slice(0, MOST_EFFECTS)
+    .map((effect) => effect.words);
+  if (words.length === 0) return [];
+  return [`What ${told.length === 0 ? 'it' : 'else it'} changes: ${words.join('; ')}.`];
 }
 
 function rivalWords(plan: PlanMeasures, rival: PlanMeasures): string {

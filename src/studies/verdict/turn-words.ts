@@ -3,13 +3,19 @@ import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
 import type { DecisionSetup } from './decision-setup.ts';
+import { namesWorth } from './lead-words.ts';
 import type { MoneyTurn } from './money-turn.ts';
 import type { Weighing } from './weigh-plan.ts';
 
-/** The money at which a verdict turns, in a sentence. */
-export function turnWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): string {
+/** The money at which a verdict turns, in a sentence; none where the verdict itself names it. */
+export function turnWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): string[] {
+  const words =
+    turn.of === 'worth' ? worthWords(setup, weighed, turn) : pricesWords(setup, weighed, turn);
+  return words === '' ? [] : [words];
+}
+
+function pricesWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): string {
   const { currency } = setup.plan.money;
-  if (turn.of === 'worth') return worthWords(setup, weighed, turn);
   if (turn.of === 'price' && turn.value < 0.5) {
     const they = areSeveral(setup.purchases) ? 'they' : 'it';
     return weighed.verdict === 'too little'
@@ -22,7 +28,7 @@ export function turnWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTu
       ? ['the price of what is bought', currency, (x: number) => figureText(x, 0)]
       : [`the price of ${turn.fuel}`, `${currency}/kWh`, (x: number) => figureText(x, 3)];
   const side = value < today ? 'below' : 'above';
-  return `That turns where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}.`;
+  return `It turns where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}.`;
 }
 
 /** What is so on the other side. */
@@ -32,12 +38,9 @@ function then({ verdict, rival, extra }: Weighing): string {
   return rival === null ? 'it no longer saves money' : `${rival.plan} does as much for less`;
 }
 
-function worthWords(
-  setup: DecisionSetup,
-  { verdict, extra }: Weighing,
-  { value }: MoneyTurn,
-): string {
+function worthWords(setup: DecisionSetup, weighed: Weighing, { value }: MoneyTurn): string {
   const { plan } = setup;
+  const { verdict, extra } = weighed;
   const a = `${figureText(value, 0)} ${plan.money.currency} a year`;
   if (verdict === 'a trade-off') {
     return extra < 0
@@ -48,9 +51,12 @@ function worthWords(
     return `Even for nothing ${plan.plan} would come second: what it does besides would have to be worth ${a} to you.`;
   }
   const gift = giftWords(setup, extra);
-  if (verdict === 'worth it')
-    return `It turns where ${plan.plan} is worth less than ${a} to you${gift}.`;
-  return `What ${plan.plan} does besides would have to be worth ${a} to you${gift}.`;
+  if (verdict === 'worth it' && namesWorth(weighed)) return gift === '' ? '' : `${capital(gift)}.`;
+  const words =
+    verdict === 'worth it'
+      ? `It turns where ${plan.plan} is worth less than ${a} to you`
+      : `What ${plan.plan} does besides would have to be worth ${a} to you`;
+  return `${words}${gift === '' ? '' : `; ${gift}`}.`;
 }
 
 /** What it costs where nothing is paid for the thing itself. */
@@ -60,7 +66,7 @@ function giftWords({ purchases, discountRate, plan }: DecisionSetup, extra: numb
   const rest = extra - yearly;
   const figure = figureText(Math.abs(rest), 0);
   const [they, cost] = areSeveral(purchases) ? ['they', 'they cost'] : ['it', 'it costs'];
-  if (Number(figure) === 0) return `; as a gift ${they} would cost nothing`;
+  if (Number(figure) === 0) return `as a gift ${they} would cost nothing`;
   const sum = `${figure} ${plan.money.currency} a year`;
-  return rest > 0 ? `; even as a gift ${cost} ${sum}` : `; as a gift ${they} would save ${sum}`;
+  return rest > 0 ? `even as a gift ${cost} ${sum}` : `as a gift ${they} would save ${sum}`;
 }

@@ -184,7 +184,11 @@ describe('what a section tells', () => {
   test('the answer: verdict, what becomes of the room, what turns it round, how sure it is', () => {
     const lead = all(byId(read, 'answer'), 'p')[0]!;
     expect(lead.attributes['class']).toBe('lead');
-    expect(textOf(lead)).toBe(study.purchase!.decision!.sentences[0]);
+    const { sentences, because } = study.purchase!.decision;
+    expect(textOf(lead)).toBe(sentences[0]);
+    expect(textOf(lead).split(' ').length).toBeLessThanOrEqual(25);
+    const [carries] = all(byId(read, 'answer'), 'ul');
+    expect(all(carries!, 'li').map(textOf)).toEqual(because);
     for (const sentence of study.purchase!.decision!.sentences) {
       expect(section('answer')).toContain(sentence);
     }
@@ -275,13 +279,23 @@ describe('what a section tells', () => {
   test('plans: what they ask is answered before the table, and nobody counts room-hours', () => {
     const asked = {
       questions: [
-        { title: 'Buy <drier> for 180 GBP?', sentences: ['It costs 9 GBP.', 'Less damp.'] },
+        {
+          ...{ title: 'Buy <drier> for 180 GBP?', inShort: 'Too little.' },
+          sentences: ['It costs 9 GBP.', 'Less damp.'],
+        },
+        {
+          ...{ title: 'Buy it?', inShort: study.purchase!.decision.sentences[0]! },
+          sentences: ['What the top of the page says at length.'],
+        },
       ],
       ...{ surprise: 'It saves.', caveat: '10 days were run.' },
     };
     const text = plansSection(inputOf({ ...study, asked }, TEXT), html``, null).body.markup;
     expect(text).toContain('<b>Buy &lt;drier&gt; for 180 GBP?</b> It costs 9 GBP. Less damp.');
     expect(text).toContain('<b>Surprising:</b> It saves.');
+    // What leads the page is not told in full again.
+    expect(text).toContain('<a href="#answer">More above</a>');
+    expect(text).not.toContain('at length');
     expect(text).toContain('<p>10 days were run.</p>');
     expect(study.asked.questions.map(({ title }) => title)).toContainEqual(
       expect.stringContaining('drier'),
@@ -437,6 +451,15 @@ describe('where an input turns the answer round', () => {
     expect(drawn({ value: 540 })).toContain('class="lost" d="M268.0 8H356"');
   });
 
+  test('what is to be said first stands above the verdict', () => {
+    const decision = { ...study.purchase!.decision, first: 'Mend the stove.' };
+    const purchase = { ...study.purchase!, decision };
+    const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
+    const [first, lead] = all(readMarkup(body.markup), 'p');
+    expect(textOf(first!)).toBe('First of all: Mend the stove.');
+    expect(lead!.attributes['class']).toBe('lead');
+  });
+
   test('is not said a second time beside the answer', () => {
     const [flip] = study.purchase!.flips;
     const turns = ['It would turn round (not needed) were the thermostat 24.1 °C instead of 21.0.'];
@@ -545,9 +568,11 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
     expect(sectionsOf(made)).toEqual([
       ...['answer', 'plans', 'pictures', 'air', 'cautions', 'assumptions', 'method'],
     ]);
-    expect(textOf(byId(made, 'answer'))).toContain(
-      '17 °C or 18 °C? cooler saves 1\u00a0GBP in these 10\u00a0days',
+    expect(textOf(byId(made, 'answer'))).toContain('cooler saves 1\u00a0GBP in these 10\u00a0days');
+    const lead = all(byId(made, 'answer'), 'p').find(
+      ({ attributes }) => attributes['class'] === 'lead',
     );
+    expect(textOf(lead!)).toMatch(/^17 °C or 18 °C\? cooler: [a-z, ]+\.$/);
     expect(textOf(byId(made, 'answer'))).not.toContain('room-hours');
     expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);
   });

@@ -43,6 +43,7 @@ const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => 
 });
 const LONG =
   'a plan with a sentence that goes on and on about what is done in each of the rooms, at which hours and why';
+const SHORT = { inShort: 'plan-1: cheaper.' };
 const answers = (
   count: number,
   over: Partial<ComparisonAnswers> = {},
@@ -50,8 +51,8 @@ const answers = (
 ): ComparisonAnswers => ({
   ...{ currency: 'GBP', caveat: '', ofWinter: true, failed: [], surprise: '' },
   questions: [
-    { title: '19 °C or 21 °C?', sentences: [`plan-1 saves 40 GBP a year, ${LONG}.`] },
-    { title: 'Buy drier for 180 GBP?', sentences: [`plan-2 costs more, ${LONG}.`] },
+    { title: '19 °C or 21 °C?', ...SHORT, sentences: [`plan-1 saves 40 GBP a year, ${LONG}.`] },
+    { title: 'Buy drier for 180 GBP?', ...SHORT, sentences: [`plan-2 costs more, ${LONG}.`] },
   ],
   plans: Array.from({ length: count }, (_, k) => ({
     figures: figures(name(k), k === 0 ? {} : { money: 1500 - 40 + k, energy: 11_000, damp: 36 }),
@@ -108,6 +109,25 @@ describe('a screen', () => {
     expect(compareSummary(answers(12, { questions: two }), 80, 60).match(/\bAnd\b/g)).toHaveLength(
       2,
     );
+  });
+
+  test('third sentences go before second ones do, those of the last question first', () => {
+    const three = answers(12).questions.map((question, k) => ({
+      ...question,
+      sentences: [`Short ${k}.`, `Then ${k}: ${LONG}.`, `And ${k}: ${LONG}.`],
+    }));
+    const told = (most: number) =>
+      compareSummary(answers(12, { questions: three }), 80, most).match(/(?:Then|And) \d/g) ?? [];
+    const seen = new Set(
+      Array.from({ length: 30 }, (_, k) =>
+        told(70 - k)
+          .sort()
+          .join(', '),
+      ),
+    );
+    expect([...seen]).toEqual([
+      ...['And 0, And 1, Then 0, Then 1', 'And 0, Then 0, Then 1', 'Then 0, Then 1', 'Then 0', ''],
+    ]);
   });
 
   test('where even that is too much, the last questions go and what surprises stays', () => {

@@ -50,20 +50,33 @@ test('what gets better is told by what is good about it', () => {
     purchases: [{ what: drier, price: 180, lasts: 8 years }]
 `;
   expect(answers(plans, [{ den: wet }, { energy: 1030, purchaseCost: 22.5, den: dry }])).toEqual([
-    'Buy drier for 180 GBP? Buy it if 53 GBP a year are worth it to you: with drier rooms are dry ' +
-      'enough 90 % of the time (was 60 %), though mould is not likely to start without it (index up ' +
-      'to 0.4 of 6); nothing else that was tried does as much for less without making something else ' +
-      'worse. It turns where drier is worth less than 53 GBP a year to you; even as a gift it costs ' +
-      '27 GBP a year.',
+    'Buy drier for 180 GBP? Buy it if drier rooms are worth 53 GBP a year to you. With drier, ' +
+      'rooms are dry enough 90 % of the time (was 60 %), though mould is not likely to start ' +
+      'without it (index up to 0.4 of 6). Nothing else that was tried does as much for less ' +
+      'without making something else worse. Even as a gift it costs 27 GBP a year.',
   ]);
   // Where rooms are seldom damp and no mould starts, it guards against nothing.
   const fine = { outside: { humidity_high: share(9) }, over: { mould_index_peak: 0.4 } };
   expect(answers(plans, [{ den: fine }, { energy: 1030, purchaseCost: 22.5 }])).toEqual([
-    'Buy drier for 180 GBP? Not needed: mould is not likely to start without it (index up to 0.4 ' +
-      'of 6), corners are hardly ever wet and rooms are too damp 18 % of the time at most (den), so ' +
-      'that drier guards against nothing here. What drier does besides would have to be worth 53 GBP a ' +
-      'year to you; even as a gift it costs 27 GBP a year. What it changes most: rooms are dry ' +
-      'enough 100 % of the time (was 91 %).',
+    'Buy drier for 180 GBP? Not needed: what drier guards against does not happen here. Mould is ' +
+      'not likely to start without it (index up to 0.4 of 6). Corners are hardly ever wet. Rooms ' +
+      'are too damp 18 % of the time at most (den). What drier does besides would have to be worth 53 GBP a ' +
+      'year to you; even as a gift it costs 27 GBP a year. What it changes: rooms are dry enough ' +
+      '100 % of the time (was 91 %).',
+  ]);
+});
+
+test('in short it is the verdict of a purchase, else the plan in a word', () => {
+  const inShort = (...args: Parameters<typeof askedPlans>): string[] =>
+    questionAnswers(askedPlans(...args)).map((answer) => answer.inShort);
+  expect(inShort(NINETEEN, [{}, { energy: 840 }])).toEqual(['nineteen: cheaper.']);
+  const plans = `  now: { change: {} }
+  drier:
+    change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } } }
+    purchases: [{ what: drier, price: 180, lasts: 8 years }]
+`;
+  expect(inShort(plans, [{}, { energy: 1030, purchaseCost: 22.5 }])).toEqual([
+    'Not needed: what drier guards against does not happen here.',
   ]);
 });
 

@@ -214,12 +214,17 @@ describe('air', () => {
       minded,
     });
     expect(told({ air: [pollen(8.3)] }, { air: [pollen(1.9, false)] })).toEqual([
-      ['there is less pollen (1.90 grains/m3, was 8.30)', true],
+      ['there is less pollen (1.9 grains/m3, was 8.3)', true],
     ]);
     expect(told({ air: [pollen(1.9, false)] }, { air: [pollen(8.3)] })).toEqual([
-      ['there is more pollen (8.30 grains/m3, was 1.90)', false],
+      ['there is more pollen (8.3 grains/m3, was 1.9)', false],
     ]);
     expect(told({ air: [pollen(8.3)] }, { air: [pollen(4.2)] })).toEqual([]);
+    // Both with the digits that the larger needs, also where both are small.
+    const small = told({ air: [pollen(0.776)] }, { air: [pollen(0.344)] });
+    expect(small).toEqual([['there is less pollen (0.34 grains/m3, was 0.78)', true]]);
+    const tiny = told({ air: [pollen(0.0776)] }, { air: [pollen(0.0344)] });
+    expect(tiny).toEqual([['there is less pollen (0.034 grains/m3, was 0.078)', true]]);
     expect(told({ air: [pollen(2, false)] }, { air: [pollen(0.5, false)] })).toEqual([]);
   });
 

@@ -40,8 +40,14 @@ function decide(more: Partial<DecisionSetup> = {}) {
     },
     ...more,
   });
-  return { ...found, sentences: found.sentences.map((words) => words.replaceAll('\u00a0', ' ')) };
+  const plain = (words: readonly string[]) => words.map((each) => each.replaceAll('\u00a0', ' '));
+  return { ...found, sentences: plain(found.sentences), because: plain(found.because) };
 }
+/** What stands behind the verdict and what carries it. */
+const restOf = ({ sentences, because }: ReturnType<typeof decide>) =>
+  sentences.slice(1 + because.length);
+const NOTHING_ELSE =
+  'Nothing else that was tried does as much for less without making something else worse.';
 
 const DRIER_WORDS =
   'mould is less likely (index 0.3, was 4.0, den) and cold corners are dry enough 100 % of the time (was 95 %)';
@@ -54,27 +60,27 @@ test('days that are no whole year tell no verdict on money, only what was better
     });
   const found = decide({ baseline: short('as-lived', 800), plan: short('dry', 50) });
   expect(found.sentences).toEqual([
-    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In these days it helps: cold corners are dry enough 99 % of the time (was 76 %).',
+    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money.',
+    'In these days cold corners are dry enough 99 % of the time (was 76 %).',
   ]);
   const none = decide({ baseline: short('as-lived', 50), plan: short('dry', 50) });
-  expect(none.sentences[0]).toBe(
-    '70 days were run, which is no whole year: they cannot tell whether dry is worth its money. In these days it makes nothing clearly better.',
-  );
+  expect(none.because).toEqual(['In these days it makes nothing clearly better.']);
   // Nor what another costs a year, nor at which price it turns; what gets worse is told.
   const rival = short('vent', 60);
   const flip = { input: 'gas', unit: 'GBP/kWh', today: 0.07, value: 0.2, likely: true };
   const dry = { baseline: short('as-lived', 800), plan: short('dry', 50) };
   const flips = [{ ...flip, becomes: 'too little' as const }];
-  expect(decide({ ...dry, rivals: [rival], flips }).sentences).toHaveLength(1);
+  expect(decide({ ...dry, rivals: [rival], flips }).sentences).toHaveLength(2);
   const wet = decide({ baseline: short('as-lived', 50), plan: short('dry', 800) });
   expect(wet.verdict).toBe('too little');
-  expect(wet.sentences[0]).toMatch(
-    /In these days it makes nothing clearly better, but cold corners are wet 24 % of the time \(was 1 %\)\.$/,
-  );
+  expect(wet.because).toEqual([
+    'In these days it makes nothing clearly better.',
+    'But cold corners are wet 24 % of the time (was 1 %).',
+  ]);
   const bit = (spots: number) =>
-    decide({ baseline: short('as-lived', 50), plan: short('dry', spots) }).sentences[0];
-  expect(bit(320)).toContain('but cold corners are wet 10 % of the time'); // 8 points, clear from 6 on
-  expect(bit(220)).toMatch(/it makes nothing clearly better\.$/);
+    decide({ baseline: short('as-lived', 50), plan: short('dry', spots) }).because;
+  expect(bit(320)[1]).toContain('But cold corners are wet 10 % of the time'); // 8 points, clear from 6 on
+  expect(bit(220)).toEqual(['In these days it makes nothing clearly better.']);
 });
 
 test.each([
@@ -86,12 +92,12 @@ test.each([
   const they = them === 'it' ? 'it' : 'they';
   const yearly = 25 * purchases.length;
   const dry = plan('dry', { spots: 50, energy: 1040, purchaseCost: yearly });
-  const [first, second] = decide({ purchases, plan: dry }).sentences;
-  expect(first).toMatch(
-    new RegExp(`^Buy ${them} if ${40 + yearly} GBP a year are worth it to you`),
+  const found = decide({ purchases, plan: dry });
+  expect(found.sentences[0]).toBe(
+    `Buy ${them} if less mould and drier corners are worth ${40 + yearly} GBP a year to you.`,
   );
-  expect(second).toContain(
-    `; even as a gift ${they} cost${them === 'it' ? 's' : ''} 40 GBP a year.`,
+  expect(restOf(found)[0]).toBe(
+    `Even as a gift ${they} cost${them === 'it' ? 's' : ''} 40 GBP a year.`,
   );
   const saves = plan('dry', { spots: 800, energy: 800, purchaseCost: yearly });
   const range = { low: -180, high: -60 };
@@ -102,11 +108,11 @@ test.each([
     ...{ purchases, plan: plan('dry', { spots: 20, energy: 1040, purchaseCost: yearly }) },
     baseline: plan('as-lived', { spots: 100, energy: 1000 }),
   });
-  expect(none.sentences[0]).toMatch(
-    `Not needed: mould is not likely to start without ${them} (index up to 0.5 of 6)`,
+  expect(none.because[0]).toBe(
+    `Mould is not likely to start without ${them} (index up to 0.5 of 6).`,
   );
   const fan = plan('fan', { spots: 70, energy: 1040 });
-  expect(decide({ purchases, plan: dry, rivals: [fan] }).sentences[1]).toBe(
+  expect(restOf(decide({ purchases, plan: dry, rivals: [fan] }))[0]).toBe(
     `Even as a gift ${they} would not come out ahead.`,
   );
   const dear = plan('dry', { spots: 800, energy: 1000, purchaseCost: yearly });
@@ -121,12 +127,39 @@ describe('worth it', () => {
       ...{ verdict: 'worth it', sure: true, instead: null },
       turn: { of: 'worth', fuel: '', value: 65, today: null },
       sentences: [
-        `Buy it if 65 GBP a year are worth it to you: with dry ${DRIER_WORDS}; nothing else that was tried does as much for less without making something else worse.`,
-        'It turns where dry is worth less than 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
-        `What it changes most: ${DRIER_WORDS.replace(' and cold', '; cold')}.`,
+        'Buy it if less mould and drier corners are worth 65 GBP a year to you.',
+        `With dry, ${DRIER_WORDS}.`,
+        NOTHING_ELSE,
+        'Even as a gift it costs 40 GBP a year.',
       ],
-      turns: [],
+      because: [`With dry, ${DRIER_WORDS}.`, NOTHING_ELSE],
+      ...{ turns: [], first: '' },
     });
+  });
+
+  test.each([
+    [{ spots: 50, mould: 4, energy: 1040 }, 'drier corners are'],
+    [{ spots: 800, mould: 0.3, energy: 1040 }, 'less mould is'],
+  ])('the verdict names what the money buys, and agrees with it: %j', (figures, words) => {
+    expect(decide({ plan: plan('dry', figures) }).sentences[0]).toBe(
+      `Buy it if ${words} worth 40 GBP a year to you.`,
+    );
+  });
+
+  test('what costs as much as doing nothing has no price in it', () => {
+    const [first, ...rest] = decide({
+      ...{ plan: plan('dry', { spots: 50, energy: 1000.3 }), purchases: [] },
+      range: { low: 0, high: 1 },
+    }).sentences;
+    expect(first).toBe('Do it: dry costs as much as doing nothing.');
+    expect(rest.slice(0, 2)).toEqual([`With dry, ${DRIER_WORDS}.`, NOTHING_ELSE]);
+  });
+
+  test('what else it changes is told once, behind what carries the verdict', () => {
+    const cold = { baseline: plan('as-lived', { spots: 800, energy: 1000, cold: 3 }) };
+    expect(restOf(decide(cold))).toContain(
+      'What else it changes: nobody is in a room that is too cold any more (den).',
+    );
   });
 
   test.each([
@@ -144,9 +177,11 @@ describe('worth it', () => {
     expect(found).toMatchObject({ verdict: 'worth it', sure: true });
     // 25 a year for 200, and 75 more are saved: eight times as much
     expect(found.turn).toEqual({ of: 'price', fuel: '', value: 800, today: 200 });
-    expect(found.sentences.slice(0, 2)).toEqual([
-      'Buy it: dry saves 75 GBP a year, and some in nine of ten draws of the doubtful inputs or more, and makes nothing clearly worse.',
-      'That turns where the price of what is bought is above 800 GBP (200 today): then it no longer saves money.',
+    expect(found.sentences.slice(0, 4)).toEqual([
+      'Buy it: dry saves 75 GBP a year.',
+      'It saves some in nine of ten draws of the doubtful inputs or more.',
+      'It makes nothing clearly worse.',
+      'It turns where the price of what is bought is above 800 GBP (200 today): then it no longer saves money.',
     ]);
   });
 
@@ -155,9 +190,10 @@ describe('worth it', () => {
     const near = decide({ rivals: [warmer] });
     expect(near).toMatchObject({ verdict: 'worth it', sure: false });
     expect(near.turn).toMatchObject({ of: 'price', value: 320 }); // 15 a year, for 8 years
-    expect(near.sentences[0]).toBe(
-      `Buy it: dry costs 65 GBP a year, and with it ${DRIER_WORDS}; nothing else that was tried does as much for less without making something else worse.`,
-    );
+    expect(near.sentences.slice(0, 3)).toEqual([
+      'Buy it: less mould and drier corners for 65 GBP a year.',
+      ...[`With dry, ${DRIER_WORDS}.`, NOTHING_ELSE],
+    ]);
     expect(near.sentences.slice(-2)).toEqual([
       'The cheapest other way to as much, warmer, costs 15 GBP a year more.',
       'This is not sure: doubtful inputs move the money by 25 GBP a year, and only 15 lie between it and the next.',
@@ -169,8 +205,11 @@ describe('worth it', () => {
   test('what is not bought is done', () => {
     const warm = plan('warm', { spots: 50, energy: 1060 });
     const found = decide({ plan: warm, purchases: [], room: null });
-    expect(found.sentences[0]).toMatch(/^Do it if 60 GBP a year are worth it to you: with warm /);
-    expect(found.sentences[1]).toBe('It turns where warm is worth less than 60 GBP a year to you.');
+    expect(found.sentences[0]).toBe(
+      'Do it if less mould and drier corners are worth 60 GBP a year to you.',
+    );
+    expect(found.sentences[1]).toMatch(/^With warm, mould is less likely /);
+    expect(restOf(found)).toEqual([]);
   });
 
   test('without a price it turns at a price of the fuel', () => {
@@ -226,13 +265,15 @@ test('something else first, the cheapest of it, and the price at which that turn
   const aired = plan('aired', { spots: 60, energy: 1050 });
   const found = decide({ rivals: [fan, aired], range: { low: 50, high: 80 } });
   expect(found).toMatchObject({ verdict: 'something else first', instead: 'fan', sure: true });
-  expect(found.sentences.slice(0, 2)).toEqual([
-    'Something else first: fan does about as much against damp and costs 25 GBP a year less than dry.',
+  expect(found.sentences.slice(0, 4)).toEqual([
+    'Something else first: fan does about as much against damp and costs 25 GBP a year less.',
+    `With fan, ${DRIER_WORDS}.`,
+    `With dry, ${DRIER_WORDS}.`,
     'Even as a gift it would not come out ahead.',
   ]);
   const cheap = plan('aired', { spots: 60, energy: 1010 });
   expect(decide({ rivals: [cheap] }).turn).toMatchObject({ of: 'worth', value: 55 });
-  expect(decide({ rivals: [cheap] }).sentences[1]).toBe(
+  expect(restOf(decide({ rivals: [cheap] }))[0]).toBe(
     'Even for nothing dry would come second: what it does besides would have to be worth 55 GBP a year to you.',
   );
 });
@@ -249,7 +290,7 @@ describe('what could be done as well', () => {
     expect(decide({ ...saves, rivals, range })).toMatchObject({ instead: 'laundry-out' });
     const found = decide({ ...saves, rivals, range, besides });
     expect(found).toMatchObject({ verdict: 'worth it', instead: null });
-    expect(found.sentences[0]).toMatch(/^Buy it: heat-pump saves 100 GBP a year/);
+    expect(found.sentences[0]).toBe('Buy it: heat-pump saves 100 GBP a year.');
     // Another source of heat is one.
     const gas = [...rivals, plan('new-boiler', { spots: 20, energy: 880 })];
     expect(decide({ ...saves, rivals: gas, range, besides }).instead).toBe('new-boiler');
@@ -260,8 +301,8 @@ describe('what could be done as well', () => {
     const asked = { plan: pump, rivals: [laundry], besides, guards: ['damp' as const] };
     const found = decide({ ...asked, heatsOtherwise: true });
     expect(found).toMatchObject({ verdict: 'worth it', instead: null });
-    expect(found.sentences[0]).toContain(
-      '; laundry-out does as much against damp for less, and can be done as well.',
+    expect(found.because).toContain(
+      'laundry-out does as much against damp for less, and can be done as well.',
     );
     // It makes needless what only guards against the same.
     expect(decide(asked).instead).toBe('laundry-out');
@@ -298,19 +339,17 @@ test('what does as much against the main thing alone, for less, is named with it
   const drier = with_('drier', 10, 1055, stale);
   const found = decide({ ...asked, rivals: [drier] });
   expect(found).toMatchObject({ verdict: 'worth it', instead: null });
-  expect(found.sentences[1]).toBe(
-    'Against damp alone, drier does as much and costs 55 GBP a year.',
-  );
+  expect(restOf(found)[0]).toBe('Against damp alone, drier does as much and costs 55 GBP a year.');
   const cold = { winter_cold_hours_per_day: 3, felt_cold_hours: 540 };
   const rival = { ...drier, rooms: { ...drier.rooms, den: { ...drier.rooms.den, ...cold } } };
-  expect(decide({ ...asked, rivals: [rival] }).sentences[1]).toBe(
+  expect(restOf(decide({ ...asked, rivals: [rival] }))[0]).toBe(
     'Against damp alone, drier does as much and costs 55 GBP a year, but people are in rooms that are too cold 3.0 h a day (den).',
   );
   // The fan costs 178 a year more than nothing: a tenth of that must be saved.
-  expect(decide({ ...asked, rivals: [with_('near', 10, 1159, stale)] }).sentences[1]).toContain(
+  expect(restOf(decide({ ...asked, rivals: [with_('near', 10, 1159, stale)] }))[0]).toContain(
     'Against damp alone, near does as much and costs 159 GBP a year',
   );
-  expect(decide({ ...asked, rivals: [with_('dear', 10, 1170, stale)] }).sentences[1]).not.toContain(
+  expect(restOf(decide({ ...asked, rivals: [with_('dear', 10, 1170, stale)] }))[0]).not.toContain(
     'Against damp alone',
   );
 });
@@ -357,7 +396,7 @@ test('what would start mould is no way to anything, however cheap', () => {
 test('what goes half of the way for half of the money is named', () => {
   const dear = plan('dry', { spots: 50, mould: 0.1, energy: 1149, purchaseCost: 25 });
   const moved = plan('laundry', { spots: 500, mould: 1, energy: 1044 });
-  const found = (...rivals: PlanMeasures[]) => decide({ plan: dear, rivals }).sentences[1];
+  const found = (...rivals: PlanMeasures[]) => restOf(decide({ plan: dear, rivals }))[0];
   expect(found(moved)).toBe(
     'laundry goes part of the way and costs 44 GBP a year: mould is less likely (index 1.0, was 4.0, den).',
   );
@@ -368,9 +407,11 @@ test('what goes half of the way for half of the money is named', () => {
     'tip does as much of one thing and costs 10 GBP a year: mould',
   );
   // Less than half of the way, more than half of the money, or with cold people: not a word.
-  expect(found(plan('far', { spots: 700, mould: 2.2, energy: 1044 }))).toMatch(/^It turns/);
-  expect(found(plan('dear', { spots: 500, mould: 1, energy: 1088 }))).toMatch(/^It turns/);
-  expect(found(plan('cold', { spots: 500, mould: 1, energy: 900, cold: 1 }))).toMatch(/^It turns/);
+  expect(found(plan('far', { spots: 700, mould: 2.2, energy: 1044 }))).toMatch(/^Even as a gift/);
+  expect(found(plan('dear', { spots: 500, mould: 1, energy: 1088 }))).toMatch(/^Even as a gift/);
+  expect(found(plan('cold', { spots: 500, mould: 1, energy: 900, cold: 1 }))).toMatch(
+    /^Even as a gift/,
+  );
 });
 
 test('what goes less far does not do as much, however clear both are', () => {
@@ -380,14 +421,16 @@ test('what goes less far does not do as much, however clear both are', () => {
     return somePlan(name, { energy, den: { outside: { humidity_high: 175.2 * pct }, over } });
   };
   const found = (pct: number) =>
-    decide({
-      ...{ baseline: damp('as-lived', 90, 1000), plan: damp('dry', 5, 1100) },
-      rivals: [damp('laundry', pct, 1040)],
-    }).sentences[1];
+    restOf(
+      decide({
+        ...{ baseline: damp('as-lived', 90, 1000), plan: damp('dry', 5, 1100) },
+        rivals: [damp('laundry', pct, 1040)],
+      }),
+    )[0];
   expect(found(35)).toBe(
     'laundry goes part of the way and costs 40 GBP a year: rooms are dry enough 65 % of the time (was 10 %).',
   );
-  expect(found(50)).toMatch(/^It turns/); // 40 points of 85
+  expect(found(50)).toMatch(/^Even as a gift|^As a gift/); // 40 points of 85
 });
 
 test('less of one thing in the air is no part of the way to less of another', () => {
@@ -399,18 +442,22 @@ test('less of one thing in the air is no part of the way to less of another', ()
     return { ...made, species: { ...made.species, ...species } };
   };
   const found = (rival: PlanMeasures) =>
-    decide({
-      ...{ baseline: air('as-lived', 20, 1500, 1000), guards: ['air'] },
-      ...{ plan: air('filter', 8, 1500, 1100), rivals: [rival] },
-    }).sentences[1];
+    restOf(
+      decide({
+        ...{ baseline: air('as-lived', 20, 1500, 1000), guards: ['air'] },
+        ...{ plan: air('filter', 8, 1500, 1100), rivals: [rival] },
+      }),
+    )[0];
   expect(found(air('vent', 13, 800, 1040))).toBe(
-    'vent goes part of the way and costs 40 GBP a year: there is less PM2.5 (13.0 µg/m3, was 20.0).',
+    'vent goes part of the way and costs 40 GBP a year: there is less PM2.5 (13 µg/m3, was 20).',
   );
-  expect(found(air('airing', 20, 800, 1040))).toMatch(/^It turns/);
+  expect(found(air('airing', 20, 800, 1040))).toMatch(/^Even as a gift/);
 });
 
-test('what is to be said first is said in one sentence with the verdict', () => {
-  expect(decide({ first: 'Mend the stove.' }).sentences[0]).toMatch(/^Mend the stove\. Buy it if/);
+test('what is to be said first comes with the decision, apart from its verdict', () => {
+  const found = decide({ first: 'Mend the stove.' });
+  expect(found.first).toBe('Mend the stove.');
+  expect(found.sentences[0]).toMatch(/^Buy it if/);
 });
 
 describe('not needed', () => {
@@ -418,9 +465,22 @@ describe('not needed', () => {
     const calm = plan('as-lived', { spots: 800, mould: 0.9, energy: 1000 });
     const found = decide({ baseline: calm });
     expect(found).toMatchObject({ verdict: 'not needed', sure: true, turn: { value: 65 } });
-    expect(found.sentences.slice(0, 2)).toEqual([
-      'Not needed: mould is not likely to start without it (index up to 0.9 of 6), corners are wet 9 % of the time at most (den) and rooms are hardly ever too damp, so that dry guards against nothing here.',
+    expect(found.sentences.slice(0, 5)).toEqual([
+      'Not needed: what dry guards against does not happen here.',
+      'Mould is not likely to start without it (index up to 0.9 of 6).',
+      'Corners are wet 9 % of the time at most (den).',
+      'Rooms are hardly ever too damp.',
       'What dry does besides would have to be worth 65 GBP a year to you; even as a gift it costs 40 GBP a year.',
+    ]);
+  });
+
+  test('of all that it guards against in three sentences', () => {
+    const guards = ['damp', 'cold', 'heat', 'dry', 'air'] as const;
+    const calm = plan('as-lived', { spots: 200, mould: 0.9, energy: 1000 });
+    expect(decide({ baseline: calm, guards }).because).toEqual([
+      'Mould is not likely to start without it (index up to 0.9 of 6), corners are wet 2 % of the time at most (den) and rooms are hardly ever too damp.',
+      'Hardly anybody is in rooms that are too cold without it (0.0 h a day at most), hardly anybody is too warm without it and air is hardly ever too dry without it.',
+      'What the air carries hardly ever passes its limit without it.',
     ]);
   });
 
@@ -441,9 +501,10 @@ describe('too little', () => {
       baseline: calm,
       plan: plan('dry', { cold: 2, spots: 1500, mould: 0, energy: 1040, purchaseCost: 25 }),
     });
-    expect(found.sentences[0]).toBe(
-      'Too little: dry costs 65 GBP a year, makes nothing clearly better, and cold corners are wet 9 % of the time (was 1 %).',
-    );
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Too little: dry costs 65 GBP a year and makes nothing clearly better.',
+      'With dry, cold corners are wet 9 % of the time (was 1 %).',
+    ]);
   });
 
   test('of a purchase: the price at which it would cost nothing', () => {
@@ -452,7 +513,7 @@ describe('too little', () => {
     expect(found).toMatchObject({ verdict: 'too little', turn: { of: 'price', value: 120 } });
     expect(found.sentences.slice(0, 2)).toEqual([
       'Too little: dry costs 10 GBP a year and makes nothing clearly better.',
-      'That turns where the price of what is bought is below 120 GBP (200 today): then it saves money.',
+      'It turns where the price of what is bought is below 120 GBP (200 today): then it saves money.',
     ]);
   });
 
@@ -470,17 +531,20 @@ describe('too little', () => {
       plan: air(0, 26, { energy: 1040, purchaseCost: 25 }),
     };
     const fine = 'air is moist enough 100 % of the time (was 63 %)';
-    const damp = 'but rooms are too damp 26 % of the time (was 1 %)';
-    expect(decide({ ...setup, guards: ['cold'] }).sentences[0]).toBe(
-      `Too little: unit costs 65 GBP a year and does little about the cold, though ${fine}, ${damp}.`,
-    );
-    expect(decide({ ...setup, guards: ['dry'] }).sentences[0]).toMatch(
-      `Buy it if 65 GBP a year are worth it to you: with unit ${fine}, ${damp}; nothing else`,
-    );
+    const damp = 'But rooms are too damp 26 % of the time (was 1 %).';
+    expect(decide({ ...setup, guards: ['cold'] }).sentences.slice(0, 3)).toEqual([
+      'Too little: unit costs 65 GBP a year and does little about the cold.',
+      ...[`With unit, ${fine}, which is something else.`, damp],
+    ]);
+    expect(decide({ ...setup, guards: ['dry'] }).sentences.slice(0, 4)).toEqual([
+      'Buy it if less dry air is worth 65 GBP a year to you.',
+      ...[`With unit, ${fine}.`, damp, NOTHING_ELSE],
+    ]);
     const cheap = { ...setup, plan: air(37, 26, { energy: 900 }), range: { low: -90, high: -60 } };
-    expect(decide({ ...cheap, guards: ['dry'] }).sentences[0]).toBe(
-      `Buy it: unit saves 100 GBP a year, and some in nine of ten draws of the doubtful inputs or more, ${damp}.`,
-    );
+    expect(decide({ ...cheap, guards: ['dry'] }).sentences.slice(0, 3)).toEqual([
+      'Buy it: unit saves 100 GBP a year.',
+      ...['It saves some in nine of ten draws of the doubtful inputs or more.', damp],
+    ]);
   });
 
   test('a price below nothing is never told', () => {
@@ -494,9 +558,10 @@ describe('too little', () => {
   test('of what is not bought: not worth it, and what gets worse', () => {
     const cold = plan('cold', { spots: 800, cold: 3, energy: 1010 });
     const found = decide({ plan: cold, guards: ['cold'], purchases: [] });
-    expect(found.sentences[0]).toBe(
-      'Not worth it: cold costs 10 GBP a year, and people are in rooms that are too cold 3.0 h a day (den).',
-    );
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Not worth it: cold costs 10 GBP a year and brings more cold hours.',
+      'With cold, people are in rooms that are too cold 3.0 h a day (den).',
+    ]);
   });
 });
 
@@ -505,10 +570,43 @@ test('a trade-off says what is saved and what it costs people', () => {
   const found = decide({
     ...{ plan: cold, guards: ['cold'], purchases: [], range: { low: -110, high: -90 } },
   });
-  expect(found.sentences.slice(0, 2)).toEqual([
-    'A trade-off: cold saves 100 GBP a year, but people are in rooms that are too cold 3.0 h a day (den).',
+  expect(found.sentences.slice(0, 3)).toEqual([
+    'A trade-off: cold saves 100 GBP a year, but brings more cold hours.',
+    'With cold, people are in rooms that are too cold 3.0 h a day (den).',
     'It is worth it only to those who would take that for 100 GBP a year.',
   ]);
+});
+
+test('a trade-off that helps too names both, and the figures of both behind it', () => {
+  const cold = plan('cold', { spots: 50, cold: 3, energy: 900 });
+  const { sentences } = decide({
+    ...{ plan: cold, guards: ['damp', 'cold'], purchases: [], range: { low: -110, high: -90 } },
+  });
+  expect(sentences.slice(0, 3)).toEqual([
+    'A trade-off: cold saves 100 GBP a year and brings less mould and drier corners, but more cold hours.',
+    `With cold, ${DRIER_WORDS}.`,
+    'But people are in rooms that are too cold 3.0 h a day (den).',
+  ]);
+});
+
+test('every verdict is one sentence of 25 words at most', () => {
+  const all = [
+    decide(),
+    decide({ rivals: [plan('warmer', { spots: 60, energy: 1080 })] }),
+    decide({ rivals: [plan('fan', { spots: 70, energy: 1020 })], guards: ['damp', 'cold'] }),
+    decide({ baseline: plan('as-lived', { spots: 100, energy: 1000 }) }),
+    decide({
+      ...{ plan: plan('dry', { spots: 790, cold: 0, energy: 1040 }) },
+      guards: ['damp', 'cold', 'heat', 'dry', 'air'],
+    }),
+    decide({ plan: plan('cold', { spots: 50, cold: 3, energy: 900 }), guards: ['damp', 'cold'] }),
+  ];
+  expect(new Set(all.map(({ verdict }) => verdict)).size).toBe(5);
+  for (const { sentences, because } of all) {
+    expect(sentences[0]!.split(' ').length).toBeLessThanOrEqual(25);
+    expect(sentences[0]).toMatch(/^[^.]*\.$/);
+    expect(because.length).toBeLessThanOrEqual(3);
+  }
 });
 
 describe('what would turn it round', () => {
