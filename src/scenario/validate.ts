@@ -1,11 +1,11 @@
-import { airingFindings } from './assemble/airing.ts';
 import { attempt } from './assemble/attempt.ts';
-import { blindFindings } from './assemble/blind-findings.ts';
-import { buildHome } from './assemble/build-home.ts';
-import { nightHourFindings } from './assemble/build-prices.ts';
+import { ruleWindowFindings } from './assemble/control/rule-window-findings.ts';
 import { coolingFindings } from './assemble/cooling-findings.ts';
 import { UNLISTED } from './assemble/defaults.ts';
-import { ruleWindowFindings } from './assemble/rule-window-findings.ts';
+import { blindFindings } from './assemble/home/blind-findings.ts';
+import { buildHome } from './assemble/home/build-home.ts';
+import { nightHourFindings } from './assemble/money/build-prices.ts';
+import { airingFindings } from './assemble/people/airing.ts';
 import { tooLarge } from './assemble/too-large.ts';
 import { rawFindings } from './checks/raw-findings.ts';
 import { mapping } from './checks/tolerant-readers.ts';

@@ -4,12 +4,12 @@ import { momentOfWeek } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import type { BuiltHome } from './build-home.ts';
-import { type CooledRoom, cooledRooms } from './cooled-rooms.ts';
-import { coolingSchedules } from './cooling-schedules.ts';
 import { UNLISTED } from './defaults.ts';
+import { type CooledRoom, cooledRooms } from './heating/cooled-rooms.ts';
+import { coolingSchedules } from './heating/cooling-schedules.ts';
+import { setpointSchedules } from './heating/setpoint-schedules.ts';
+import type { BuiltHome } from './home/build-home.ts';
 import { firstAbove } from './level-schedule.ts';
-import { setpointSchedules } from './setpoint-schedules.ts';
 
 /** What of the cooling cannot be, once it is known which rooms it cools and what these are like. */
 export function coolingFindings(data: ScenarioData, { home, plans }: BuiltHome): Finding[] {

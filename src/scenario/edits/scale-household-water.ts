@@ -1,7 +1,7 @@
-import { activityData } from '../assemble/activities.ts';
-import type { ActivityData } from '../assemble/activity-data.ts';
 import { UNLISTED } from '../assemble/defaults.ts';
-import { peopleData } from '../assemble/people.ts';
+import { activityData } from '../assemble/people/activities.ts';
+import type { ActivityData } from '../assemble/people/activity-data.ts';
+import { peopleData } from '../assemble/people/people.ts';
 import { EVERY_DAY } from '../clock-words.ts';
 import { ALL_YEAR } from '../month-words.ts';
 import { ACTIVITIES } from '../presets/activities.ts';

@@ -3,7 +3,7 @@ import { heatLoss } from '../../home/heat-loss.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
-import type { FloorsBetween } from '../assemble/floors-between.ts';
+import type { FloorsBetween } from '../assemble/home/floors-between.ts';
 import type { Questioned } from './questioned.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Household } from '../../control/household.ts';
 import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
-import type { Habit } from '../assemble/usual-airing.ts';
+import type { Habit } from '../assemble/people/usual-airing.ts';
 import { USUAL } from '../choices.ts';
 import { EVERY_DAY, timeOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';

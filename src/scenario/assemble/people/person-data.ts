@@ -1,0 +1,3 @@
+import type { ScenarioData } from '../../model/scenario-model.ts';
+
+export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
