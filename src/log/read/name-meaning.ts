@@ -52,6 +52,9 @@ export function nameMeaning(
   return { quantity, place: 'room', room, device: null, unit };
 }
 
+/** The unit that a name holds, such as kWh of "Meter 2 (kWh)"; null for none. */
+export const unitInName = (name: string): string | null => withoutUnit(name).unit;
+
 /** A name without the unit in it, and that unit. */
 function withoutUnit(name: string): { bare: string; unit: string | null } {
   const inBrackets = /[[(]([^\])]*)[\])]/.exec(name);

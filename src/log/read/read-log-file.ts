@@ -8,7 +8,7 @@ import { instantsOf } from './instants-of.ts';
 import { keyOf } from './join-series.ts';
 import type { LogOptions, NamedReading, UnderstoodColumn, UnderstoodFile } from './log-options.ts';
 import { type LogProblems, logProblems } from './log-problems.ts';
-import { nameMeaning } from './name-meaning.ts';
+import { nameMeaning, unitInName } from './name-meaning.ts';
 import { type LogRows, readLogRows } from './read-log-rows.ts';
 import { sniffTable, type TableLayout } from './sniff-table.ts';
 import type { TimeForm } from './time-text.ts';
@@ -111,7 +111,8 @@ function wideColumns(layout: TableLayout, options: LogOptions, file: string): Wi
 function whatIs(name: string, { readings, rooms, devices }: LogOptions, file: string) {
   if (Object.hasOwn(readings, name)) {
     const said = readings[name]!;
-    return said === 'leave out' ? { leftOut: 'the scenario leaves it out' } : said;
+    if (said === 'leave out') return { leftOut: 'the scenario leaves it out' };
+    return said.unit === null ? { ...said, unit: unitInName(name) } : said;
   }
   return nameMeaning(name, { rooms, devices }, stemOf(file));
 }

@@ -18,7 +18,10 @@ export function unknownNames(
         ...{ file, line: 0, column: 0, where: 'columns and names' },
         expected: `"${name}", as the scenario calls it`,
         got: names.slice(0, MOST_SAID).join(', '),
-        hint: near === null ? '' : `did you mean "${near}"?`,
+        hint:
+          near === null
+            ? 'give the file that has it too, or take it out of "log: readings:"'
+            : `did you mean "${near}"?`,
       };
     });
 }

@@ -17,6 +17,7 @@ export function fitCautions(fit: HomeFit): string[] {
       : []),
     ...strangeValues(fit),
     ...unmeteredLoss(fit),
+    ...otherHeat(fit),
     ...cautions,
     ...(without.length > 0 && without.length < foreseen.length
       ? [
@@ -57,11 +58,31 @@ function unmeteredLoss({ stages, logged }: HomeFit): string[] {
   return loss === undefined || loss.told === 'no' || metered ? [] : [UNMETERED];
 }
 
+/** Heat by a meter that is far from what the fitted home uses in the same hours. */
+function otherHeat({ stages, division }: HomeFit): string[] {
+  return stages.flatMap(({ channels, fit }) =>
+    channels.flatMap(({ quantity, observed }, c) => {
+      if (quantity !== 'heating') return [];
+      const known = observed
+        .subarray(division.release, division.withheld)
+        .filter((watts) => !Number.isNaN(watts));
+      const metered = known.reduce((sum, watts) => sum + watts, 0) / known.length;
+      const share = fit.left[c]!.bias / metered;
+      if (!(Math.abs(share) > OTHERWISE)) return [];
+      return [
+        `The fitted home uses ${figureText(100 * Math.abs(share), 0)} % ${share > 0 ? 'more' : 'less'} heat than was metered (${figureText(metered)} W on average), because its temperatures ask for that. Efficiency or COP, what is taken off for hot water, the hours of heating, or what else warms the rooms may be otherwise than the scenario says: do not rest what heating costs on this fit.`,
+      ];
+    }),
+  );
+}
+
 /** Prior standard deviations beyond which one home in several hundred lies. */
 const STRANGE = 3;
 
 const TYPICAL =
   'The weather is a typical year, not that of the log: unless both are invented together, this fit means nothing.';
+/** Share of the metered heat from which on a fit is not of that meter. */
+const OTHERWISE = 0.2;
 const LOSS = 'heat loss factor';
 const METERS: readonly string[] = ['heating power', 'heating electricity', 'gas'];
 const UNMETERED =

@@ -449,6 +449,28 @@ describe('what cannot be used is refused in words', () => {
     );
   });
 
+  test('a name that is in a file which was not given', () => {
+    const what = { quantity: 'gas', place: 'home', room: null, device: null, unit: null } as const;
+    const text = `Time,Bath T\n${at}00Z,20\n`;
+    expect(refusal(text, { readings: { Zähler: what } })).toContain(
+      'got Time, Bath T (give the file that has it too, or take it out of "log: readings:")',
+    );
+  });
+
+  test('the unit of a reading that was said without one is that of its name', () => {
+    const what = {
+      quantity: 'heating electricity',
+      place: 'home',
+      room: null,
+      device: null,
+    } as const;
+    const text = `Time,Zähler 2 (kWh)\n${at}00Z,100000\n2025-01-31T13:00Z,100001\n`;
+    const power = (unit: string | null) =>
+      read(text, { readings: { 'Zähler 2 (kWh)': { ...what, unit } } }).log.series[0]!.values[1];
+    expect(power(null)).toBeCloseTo(1000, 9);
+    expect(power('Wh')).toBeCloseTo(1, 9);
+  });
+
   test('a room that the home does not have is left out with the reason', () => {
     const text = `Time,Bath T,Attic T\n${at}00Z,20,5\n`;
     const { files } = read(text, { rooms: ['bath', 'kitchen'] });

@@ -134,6 +134,20 @@ test('heat loss that is told without a meter of heat has a caution', () => {
   expect(heads(fitOf([{ ...loss, told: 'no' }]))).toBeUndefined();
 });
 
+test('a meter of heat that the fitted home is far from has a caution', () => {
+  const heads = (bias: number, quantity = 'heating') => {
+    const channels = [{ quantity, observed: Float64Array.of(9000, 1000, 1000, Number.NaN, 9000) }];
+    const stages = [{ group: 'heat', channels, fit: { parameters: [], left: [{ bias }] } }];
+    const division = { hours: 1000, release: 1, withheld: 4 };
+    const fit = fitOf([], { stages, division } as unknown as Partial<HomeFit>);
+    return fitWords(fit).find(({ head }) => head === 'Cautions')?.items;
+  };
+  expect(heads(550)?.[0]).toMatch(/^The fitted home uses 55 % more heat than was metered \(1000 W/);
+  expect(heads(-300)?.[0]).toMatch(/^The fitted home uses 30 % less heat /);
+  expect(heads(150)).toBeUndefined();
+  expect(heads(550, 'temperature')).toBeUndefined();
+});
+
 describe('the opening', () => {
   const seen = (skill: number, alone: number) => ({
     judgement: { skill },
