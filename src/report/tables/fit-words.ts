@@ -4,6 +4,7 @@ import type { Foreseen } from '../../fit/withheld.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
 import { fitCautions } from './fit-cautions.ts';
+import { namesInWords } from './name-words.ts';
 import { wouldTell } from './would-tell.ts';
 
 /** Sentences under a heading. */
@@ -29,6 +30,10 @@ export function fitWords(fit: HomeFit): FitWords[] {
       items: of('together').map(togetherWords(fit.logged)),
     },
     { head: 'Not told by your log', items: of('no').map(untoldWords(fit.logged)) },
+    {
+      head: 'What the names mean',
+      items: namesInWords(parameters.map(({ adjustable }) => adjustable.name)),
+    },
     { head: FORESEEN, items: fit.foreseen.map(foreseenWords) },
     { head: 'Cautions', items: fitCautions(fit) },
   ].filter(({ items }) => items.length > 0);
