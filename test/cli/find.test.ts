@@ -74,7 +74,7 @@ describe('what cannot be meant', () => {
     [
       ['outdoor-air', 'cottage.yaml', '--room', 'nok'],
       1,
-      "error: unknown room 'nok', known are den, nook\n(Did you mean nook?)\n",
+      "error: unknown room 'nok' (did you mean nook?), known are den, nook\n",
     ],
     [
       ['warmth', 'cottage.yaml'],

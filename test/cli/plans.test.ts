@@ -286,7 +286,7 @@ describe('run', () => {
     expect(await call([...RUN, '--plan', 'coller'])).toMatchObject({
       status: 1,
       out: '',
-      err: "error: unknown plan 'coller', known are now, cooler\n(Did you mean cooler?)\n",
+      err: "error: unknown plan 'coller' (did you mean cooler?), known are now, cooler\n",
     });
   });
 

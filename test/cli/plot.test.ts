@@ -63,7 +63,7 @@ describe('usage errors of --plot', () => {
       status: 1,
       out: '',
       err:
-        "error: unknown room 'nok', known are den, nook\n(Did you mean nook?)\n" +
+        "error: unknown room 'nok' (did you mean nook?), known are den, nook\n" +
         "error: option '--from <MM-DD>' argument '06-01' is invalid. The period has the days 2023-01-05 to 2023-01-08.\n" +
         "error: option '--to <MM-DD>' argument '6 Jan' is invalid. Give a day as MM-DD, like 01-09.\n",
     });

@@ -130,7 +130,7 @@ describe('a usage error ends with 1 before anything is run', () => {
     ],
     [
       ['--plans', 'now,coler'],
-      "error: unknown plan 'coler', known are now, cooler, purifier\n(Did you mean cooler?)\n",
+      "error: unknown plan 'coler' (did you mean cooler?), known are now, cooler, purifier\n",
     ],
   ])('%j', async (args, words) => {
     const { startWorkers } = unrun();

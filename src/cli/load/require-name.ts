@@ -11,8 +11,8 @@ import { UsageError } from '../usage-error.ts';
 export function requireName(name: string, known: readonly string[], kind: string): void {
   if (known.includes(name)) return;
   const near = nearestName(name, known);
-  const hint = near === null ? '' : `\n(Did you mean ${near}?)`;
+  const hint = near === null ? '' : ` (did you mean ${near}?)`;
   throw new UsageError(
-    `error: unknown ${kind} '${visibleValue(name)}', known are ${known.join(', ')}${hint}`,
+    `error: unknown ${kind} '${visibleValue(name)}'${hint}, known are ${known.join(', ')}`,
   );
 }
