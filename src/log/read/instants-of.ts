@@ -72,14 +72,14 @@ function onClock(readings: Float64Array, { clock, zone, zoneIsLoggers }: LogOpti
     return { times: backwards ? utc.reverse() : utc, zone, notes };
   }
   const skips = `${count(skipped)} at times that ${zone} skips, first ${iso(firstSkipped)}`;
+  const fixed = winterClock(clock, readings[0]!);
+  const ahead = fixed.offset[0]!;
   if (zoneIsLoggers) {
     const notes = [
-      `${skips}: taken as the instant of the jump. Does this logger change its clock?`,
+      `${skips}: taken as the instant of the jump. Does this logger change its clock? If it keeps winter time all year, say --zone ${hoursAhead(ahead)}.`,
     ];
     return { times: backwards ? utc.reverse() : utc, zone, notes };
   }
-  const fixed = winterClock(clock, readings[0]!);
-  const ahead = fixed.offset[0]!;
   return {
     times: readings.map((reading) => reading - ahead),
     zone: `${offsetWords(ahead)} all year`,
@@ -109,10 +109,13 @@ function orderNotes({ doubled, unlike, repeatedHour, order }: Ordered): string[]
 }
 
 /** Distance of a clock from UTC in words, such as "UTC+01:00". @param seconds  ahead of UTC */
-function offsetWords(seconds: number): string {
+const offsetWords = (seconds: number): string => `UTC${hoursAhead(seconds)}`;
+
+/** Distance of a clock from UTC, such as "+01:00". @param seconds  ahead of UTC */
+function hoursAhead(seconds: number): string {
   const minutes = Math.abs(seconds) / 60;
   const two = (n: number) => String(Math.floor(n)).padStart(2, '0');
-  return `UTC${seconds < 0 ? '-' : '+'}${two(minutes / 60)}:${two(minutes % 60)}`;
+  return `${seconds < 0 ? '-' : '+'}${two(minutes / 60)}:${two(minutes % 60)}`;
 }
 
 const iso = (clock: number): string =>

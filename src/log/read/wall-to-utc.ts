@@ -44,9 +44,9 @@ export function wallToUtc(clock: LocalClock, readings: Float64Array): WallInstan
 
 /** A clock that stands at the winter offset of another around an instant and never changes. */
 export function winterClock(clock: LocalClock, around: number): LocalClock {
-  const half = 182 * 86_400;
-  const offset = Math.min(offsetAt(clock, around), offsetAt(clock, around + half));
-  return { from: [0], offset: [offset] };
+  // Summer time may be on at both ends of half a year, but not at all four of a year's quarters.
+  const quarters = [0, 91, 182, 273].map((days) => offsetAt(clock, around + days * 86_400));
+  return { from: [0], offset: [Math.min(...quarters)] };
 }
 
 /** Longer than a clock ever jumps. [s] */

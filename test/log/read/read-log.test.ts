@@ -345,6 +345,26 @@ describe('clock changes', () => {
     );
   });
 
+  test('winter time is found wherever in summer a log begins', () => {
+    // Of a log from April on summer time is still on half a year later.
+    const text = 'Time,T\n2023-04-10 12:00,20\n2024-03-31 01:30,21\n2024-03-31 02:30,20\n';
+    const { log, files } = read(text, london);
+    expect(files[0]!.zone).toBe('UTC+00:00 all year');
+    expect(log.start).toBe(Date.UTC(2023, 3, 10, 12) / 1000);
+  });
+
+  test('a clock that was said to change is asked about, with what would say otherwise', () => {
+    const text = 'Time,T\n2024-03-31 01:30,20\n2024-03-31 02:30,21\n';
+    const berlin = {
+      clock: zoneClock('Europe/Berlin')!,
+      zone: 'Europe/Berlin',
+      zoneIsLoggers: true,
+    };
+    expect(read(text, berlin).files[0]!.notes).toEqual([
+      '1 reading at times that Europe/Berlin skips, first 2024-03-31 02:30: taken as the instant of the jump. Does this logger change its clock? If it keeps winter time all year, say --zone +01:00.',
+    ]);
+  });
+
   test('without a zone the second pass of an hour is left out', () => {
     const { log, files } = read(half('00:30 01:00 01:30 01:00 01:30 02:00'), {});
     expect(log.series[0]!.times).toHaveLength(4);
