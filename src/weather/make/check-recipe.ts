@@ -40,9 +40,11 @@ export function checkRecipe(recipe: WeatherRecipe, file = 'recipe'): void {
   }
   throwProblems(problems);
   const kWh = (value: number): string => `${value.toFixed(2)} kWh/m2 a day`;
+  // Rounded down, so that what is told would be taken; in a winter of the north a rounding is the rest.
+  const down = (value: number): number => Math.floor(value * 100) / 100;
   const key = recipe.sun.global === undefined ? 'sun.clearness' : 'sun.global';
   for (const { month, most, asked } of tooSunny(recipe, START)) {
-    complain(key, `at most ${kWh(most)}, nearly always clear sky`, kWh(asked), MONTHS[month]);
+    complain(key, `at most ${kWh(down(most))}, nearly always clear sky`, kWh(asked), MONTHS[month]);
   }
   throwProblems(problems);
 }

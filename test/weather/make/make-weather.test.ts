@@ -203,6 +203,25 @@ describe('a wrong recipe', () => {
     );
   });
 
+  test('what is said to be the most is taken', () => {
+    const north = { ...recipe, latitude: 63.4 };
+    const december = (kWh: number) => ({
+      ...north,
+      sun: { persistence: 0, global: [...recipe.sun.global!.slice(0, 11).map(() => 0.1), kWh] },
+    });
+    const said = (kWh: number): number => {
+      try {
+        makeWeather(december(kWh));
+      } catch (error) {
+        return Number(/December: expected at most ([\d.]+) /.exec((error as Error).message)![1]);
+      }
+      throw new Error('it was taken');
+    };
+    const most = said(1);
+    expect(() => makeWeather(december(most))).not.toThrow();
+    expect(said(most + 0.01)).toBe(most);
+  });
+
   test('but not the sun of a desert, which it meets', () => {
     // A desert at 33° north, as solar tables have it (from memory).
     const global = [3.2, 4.3, 5.5, 7.1, 8.0, 8.4, 7.6, 7.1, 6.1, 4.9, 3.6, 3.0];
