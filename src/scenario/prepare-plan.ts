@@ -23,11 +23,11 @@ import { type Place, sitePlace } from './assemble/site-place.ts';
 import { planLayers } from './check-plan.ts';
 import { newNameFinding } from './checks/new-names.ts';
 import type { ScenarioData } from './model/scenario-model.ts';
+import { asInBritain } from './notices/as-in-britain.ts';
 import { cautionsOf } from './notices/cautions.ts';
 import { clockChangeRemarks } from './notices/clock-changes.ts';
 import { heatsPastBand } from './notices/heats-past-band.ts';
 import { oddValues } from './notices/odd-values.ts';
-import { wallsAsInBritain } from './notices/walls-as-in-britain.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
 import { DISCOUNT } from './presets/prices.ts';
@@ -126,7 +126,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),
     ],
-    remarks: wallsAsInBritain(data, defaults.assumed),
+    remarks: asInBritain(data, defaults.assumed, built.home.panes),
   };
 }
 

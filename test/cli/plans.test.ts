@@ -48,20 +48,28 @@ describe('check', () => {
     });
   });
 
-  test('says in one line that walls are British ones, elsewhere and where nobody gave theirs', async () => {
+  test('says in one line what is taken for British, elsewhere and where nobody gave it', async () => {
     const told = async (...set: string[]) => {
       const words = set.flatMap((one) => ['--set', one]);
       const { status, out } = await call(['check', 'homes/cottage.yaml', ...words]);
       expect(status).toBe(0);
-      return out.replaceAll(/\n\s+/g, ' ').match(/^- Walls are taken as in Britain.*$/gm) ?? [];
+      return out.replaceAll(/\n\s+/g, ' ').match(/^- .* taken as in Britain.*$/gm) ?? [];
     };
     expect(await told()).toEqual([]);
     expect(await told('/site/timezone=Europe/Dublin')).toEqual([]);
     const abroad = '/site/timezone=Europe/Madrid';
     expect(await told(abroad)).toEqual([
-      '- Walls are taken as in Britain for their age (1.60 W/m2K), because tables of other countries are not known: put in your own U-values (home.build, wall u-value and window u-value). [as-in-britain]',
+      '- Walls (1.60 W/m2K), windows (2.90 W/m2K) and leakage (10.0 air changes an hour at 50 Pa) are taken as in Britain for a home of such an age and kind, because tables of other countries are not known: put in your own (wall u-value of home.build, window u-value of home.build and ach50 of home.leakage). [as-in-britain]',
     ]);
-    expect(await told(abroad, '/home/build/wall u-value=0.5')).toEqual([]);
+    const walls = '/home/build/wall u-value=0.5';
+    expect(await told(abroad, walls)).toEqual([
+      expect.stringMatching(/^- Windows .* and leakage .* are taken as in Britain/),
+    ]);
+    const windows = '/home/build/window u-value=1.1';
+    expect(await told(abroad, walls, windows)).toEqual([
+      expect.stringMatching(/^- Leakage \(10\.0 [^)]*\) is taken .* \(ach50 of home\.leakage\)/),
+    ]);
+    expect(await told(abroad, walls, windows, '/home/leakage/ach50=3')).toEqual([]);
     // Not beside every figure.
     const { out } = await call([...RUN, '--set', abroad]);
     expect(out).not.toContain('as-in-britain');

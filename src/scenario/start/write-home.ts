@@ -25,7 +25,7 @@ export function homeLines(answers: Answers): string[] {
     '',
     'home:',
     ...indented([
-      `build: # what is not said here is filled in from age and kind${isBritishOrIrish(zone) ? '' : ', as in Britain; put in your own U-values'}; roombalance check lists it`,
+      `build: # what is not said here is filled in from age and kind${isBritishOrIrish(zone) ? '' : ', walls, windows and leaks as in Britain; put in your own'}; roombalance check lists it`,
       ...indented(buildLines(answers)),
       'rooms: # floor areas in m2',
       ...indented(roomLines(rooms, said(answers, 'kind'))),

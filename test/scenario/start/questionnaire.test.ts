@@ -255,13 +255,13 @@ describe('the scenario written', () => {
     expect(text).toContain('\nweather: w.csv\n');
   });
 
-  test('says where it fills in British walls elsewhere', () => {
+  test('says where it fills in what is British elsewhere', () => {
     const line = (place: string): string => /^ +build: # (.*)$/m.exec(write({ place }))![1]!;
     expect(line('Manchester')).toBe(
       'what is not said here is filled in from age and kind; roombalance check lists it',
     );
     expect(line('-36.8, 174.8')).toBe(
-      'what is not said here is filled in from age and kind, as in Britain; put in your own U-values; roombalance check lists it',
+      'what is not said here is filled in from age and kind, walls, windows and leaks as in Britain; put in your own; roombalance check lists it',
     );
   });
 
