@@ -27,12 +27,7 @@ export interface MadeSun {
  * that months get the sums of the recipe; direct and diffuse by Erbs (1982).
  */
 export function makeSun(recipe: WeatherRecipe, start: number, random: Random): MadeSun {
-  const cosines = cosinesOf(recipe, start);
-  const days = Float64Array.from(cosines, (_, k) => Math.floor(dayOfYear(start + k * 3600)));
-  const clear = cosines.map(clearGlobal);
-  const beyond = cosines.map((cos, k) => cos * extraterrestrialNormal(days[k]!));
-  const targets = monthlyTargets(recipe, monthlyMeans(beyond));
-  const mostSun = monthlyMeans(clear);
+  const { cosines, days, clear, mostSun, targets } = skyOf(recipe, start);
 
   const dailyClear = persistentSeries(random, HOURS_OF_YEAR / 24, recipe.sun.persistence);
   const hourly = persistentSeries(random, HOURS_OF_YEAR, HOURLY_PERSISTENCE);
@@ -61,36 +56,48 @@ export function makeSun(recipe: WeatherRecipe, start: number, random: Random): M
   return { directNormal, diffuseHorizontal, dailyClear };
 }
 
-/** Mean global irradiance of each month. [W/m2] */
-function monthlyTargets({ sun }: Pick<WeatherRecipe, 'sun'>, beyond: readonly number[]): number[] {
-  if (sun.global !== undefined) return sun.global.map((kWh) => (kWh * 1000) / 24);
-  return sun.clearness!.map((share, month) => share * beyond[month]!);
-}
-
 /** Months of a recipe that ask more sun than nearly always clear sky has. [kWh/m2 a day] */
 export function tooSunny(
   recipe: Pick<WeatherRecipe, 'latitude' | 'longitude' | 'sun'>,
   start: number,
 ): { readonly month: number; readonly most: number; readonly asked: number }[] {
-  const cosines = cosinesOf(recipe, start);
-  const days = cosines.map((_, k) => Math.floor(dayOfYear(start + k * 3600)));
-  const clear = monthlyMeans(cosines.map(clearGlobal));
-  const beyond = monthlyMeans(cosines.map((cos, k) => cos * extraterrestrialNormal(days[k]!)));
+  const { mostSun, targets } = skyOf(recipe, start);
   const daily = (watts: number): number => (watts * 24) / 1000;
-  return monthlyTargets(recipe, beyond).flatMap((target, month) => {
-    const most = MOST_OF_CLEAR * clear[month]!;
+  return targets.flatMap((target, month) => {
+    const most = MOST_OF_CLEAR * mostSun[month]!;
     return target <= most ? [] : [{ month, most: daily(most), asked: daily(target) }];
   });
 }
 
-/** Mean cosine of the sun's zenith angle in each hour of the year. */
-function cosinesOf(
-  { latitude, longitude }: Pick<WeatherRecipe, 'latitude' | 'longitude'>,
+/** What the place gives of sun hour by hour, and what the recipe asks of it month by month. */
+function skyOf(
+  { latitude, longitude, sun }: Pick<WeatherRecipe, 'latitude' | 'longitude' | 'sun'>,
   start: number,
-): Float64Array {
-  return Float64Array.from({ length: HOURS_OF_YEAR }, (_, k) =>
+) {
+  /** Mean cosine of the sun's zenith angle in each hour of the year. */
+  const cosines = Float64Array.from({ length: HOURS_OF_YEAR }, (_, k) =>
     meanCosZenith(start + k * 3600, 3600, latitude, longitude),
   );
+  /** Day of the year of each hour. */
+  const days = Float64Array.from(cosines, (_, k) => Math.floor(dayOfYear(start + k * 3600)));
+  /** Global irradiance under a clear sky in each hour. [W/m2] */
+  const clear = cosines.map(clearGlobal);
+  const beyond = cosines.map((cos, k) => cos * extraterrestrialNormal(days[k]!));
+  return {
+    ...{ cosines, days, clear },
+    /** Means of the months under a clear sky. [W/m2] */
+    mostSun: monthlyMeans(clear),
+    targets: monthlyTargets(sun, monthlyMeans(beyond)),
+  };
+}
+
+/** Mean global irradiance that each month is to have. [W/m2] */
+function monthlyTargets(
+  { global, clearness }: WeatherRecipe['sun'],
+  beyond: readonly number[],
+): number[] {
+  if (global !== undefined) return global.map((kWh) => (kWh * 1000) / 24);
+  return clearness!.map((share, month) => share * beyond[month]!);
 }
 
 /** Global irradiance under a clear sky [W/m2]; Haurwitz 1945, J. Meteorology 2, 154-166 (from memory). */
