@@ -1,3 +1,4 @@
+import { rangeText } from '../../units/range-text.ts';
 import { INK } from './palette.ts';
 
 /** What of a room's air is drawn. */
@@ -90,12 +91,6 @@ export function countOutside(
 export const point = (value: number | undefined): number | null =>
   value === undefined || !Number.isFinite(value) ? null : Math.round(value * 100) / 100;
 
-/** "18 to 26 °C", "18 °C or more", "26 °C or less", "16 to 20 °C (26 °C in mild weather)". */
-export function bandText({ low, high, mild }: Edges, quantity: ClimateQuantity): string {
-  const { unit } = CLIMATE[quantity];
-  if (mild !== undefined)
-    return `${bandText({ low, high }, quantity)} (${mild.high}${unit} in mild weather)`;
-  if (!Number.isFinite(high)) return `${low}${unit} or more`;
-  if (!Number.isFinite(low)) return `${high}${unit} or less`;
-  return `${low} to ${high}${unit}`;
-}
+/** "18 to 26 °C" and the like. */
+export const bandText = (band: Edges, quantity: ClimateQuantity): string =>
+  rangeText(band, CLIMATE[quantity].unit);

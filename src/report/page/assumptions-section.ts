@@ -2,6 +2,7 @@ import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { rangeText } from '../../units/range-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { figureTable } from './figure-table.ts';
 import { html } from './html.ts';
@@ -66,11 +67,11 @@ function bands({ prepared }: Option) {
       prepared.bands.map((band) => band[what]),
     ).map(
       ({ band, of }) =>
-        html`<b>${capital(what)} ${rangeWords(band)} ${unit}</b>, ${of.length === rooms.length && of.length > 1 ? 'all rooms' : andList(of)} (${band.reason})`,
+        html`<b>${capital(what)} ${rangeText(band, unit, whenMild(band))}</b>, ${of.length === rooms.length && of.length > 1 ? 'all rooms' : andList(of)} (${band.reason})`,
     );
   return html`
 <h3>What counts as fine</h3>
-${list([...told(['temperature', '°C']), ...told(['humidity', '%'])])}`;
+${list([...told(['temperature', ' °C']), ...told(['humidity', ' %'])])}`;
 }
 
 type Band = Option['prepared']['bands'][number]['temperature'];
@@ -87,11 +88,6 @@ function bandGroups(rooms: readonly string[], bands: readonly Band[]) {
   return [...groups.values()];
 }
 
-/** "18 to 26", "up to 26", "18 or more", or "of any height" where neither end is. */
-function rangeWords({ low, high, mild }: Pick<Band, 'low' | 'high' | 'mild'>): string {
-  if (mild !== undefined)
-    return `${rangeWords({ low, high })} (to ${mild.high} from ${mild.from} °C outdoors on)`;
-  const [from, to] = [low, high].map((edge) => (Number.isFinite(edge) ? `${edge}` : ''));
-  if (from === '') return to === '' ? 'of any height' : `up to ${to}`;
-  return to === '' ? `from ${from}` : `${from} to ${to}`;
-}
+/** In which weather another upper edge holds. */
+const whenMild = ({ mild }: Pick<Band, 'mild'>): string =>
+  mild === undefined ? '' : `from ${mild.from} °C outdoors on`;

@@ -2,6 +2,7 @@ import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { withMinus } from '../../units/minus-sign.ts';
+import { rangeText } from '../../units/range-text.ts';
 import { bargainWords } from './bargain-words.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -96,7 +97,7 @@ function cell(column: PlanColumn, line: PlanLine, baseline: PlanLine): Html {
 
 function bandWords({ prepared }: Option): string {
   const { home, bands } = prepared;
-  const texts = bands.map(({ humidity: { low, high } }) => `${low} to ${high} %`);
+  const texts = bands.map(({ humidity }) => rangeText(humidity, ' %'));
   if (new Set(texts).size === 1) return `relative humidity outside ${texts[0]}`;
   const rooms = home.rooms.map(({ name }, k) => `${name} ${texts[k]}`).join(', ');
   return `relative humidity outside each room's band (${rooms})`;

@@ -2,6 +2,7 @@ import type { Household } from '../../control/household.ts';
 import type { RoomBands } from '../../home/bands.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
+import { rangeText } from '../../units/range-text.ts';
 import { andList } from '../../units/word-list.ts';
 
 /**
@@ -19,7 +20,8 @@ export function heatsPastBand(
     const { base, spells } = setpoints[i] ?? { base: Number.NEGATIVE_INFINITY, spells: [] };
     const most = Math.max(base, ...spells.map(({ value }) => value));
     const { low, high } = bands[i]!.temperature;
-    return most > high ? [`${name} (set to ${most} °C, fine from ${low} to ${high} °C)`] : [];
+    const fine = rangeText({ low, high }, ' °C');
+    return most > high ? [`${name} (set to ${most} °C, fine is ${fine})`] : [];
   });
   if (words.length === 0) return [];
   const text = `The heating itself makes rooms warmer than counts as fine there: ${andList(words)}. Hours too warm in them come from that.`;

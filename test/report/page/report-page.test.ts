@@ -527,7 +527,7 @@ test('what counts as fine is told once for all rooms that share it', () => {
   });
   const words = all(readMarkup(apart.body.markup), 'li').map(textOf);
   const [first, second] = option!.prepared.home.rooms.map(({ name }) => name);
-  expect(words).toContainEqual(expect.stringMatching(`^Humidity up to 60 %, ${first} `));
+  expect(words).toContainEqual(expect.stringMatching(`^Humidity 60 % or less, ${first} `));
   expect(words).toContainEqual(expect.stringMatching(`^Humidity 40 to 60 %, ${second} `));
 });
 

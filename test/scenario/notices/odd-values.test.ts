@@ -25,7 +25,7 @@ describe('heating that is set above what counts as fine', () => {
   test('is said, by room and with both, where an infant sleeps', () => {
     expect(infant('{ setpoint: 21, hours: always }')).toEqual([
       'The heating itself makes rooms warmer than counts as fine there: bedroom (set to 21 °C, ' +
-        'fine from 16 to 20 °C). Hours too warm in them come from that.',
+        'fine is 16 to 20 °C). Hours too warm in them come from that.',
     ]);
   });
 
