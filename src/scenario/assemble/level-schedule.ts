@@ -1,5 +1,6 @@
 import type { Spell, WeekSchedule } from '../../control/household.ts';
 import { ALL_YEAR } from '../month-words.ts';
+import { weekIn } from '../week-value.ts';
 
 /** A line that never leaves one value. */
 export const level = (base: number): WeekSchedule => ({ base, spells: [] });
@@ -53,18 +54,13 @@ export const lowestOf = (schedule: WeekSchedule): number =>
 /** Caps a schedule in a set of months that all have the same spells. */
 function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell[], most: number) {
   const week = weekIn(months, schedule);
-  for (const minute of spells.filter((spell) => isIn(months, spell)).flatMap(minutesIn)) {
-    week[minute] = Math.min(week[minute]!, most);
+  const held = weekIn(months, { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) });
+  for (let minute = 0; minute < week.length; minute++) {
+    if (held[minute] === 1) week[minute] = Math.min(week[minute]!, most);
   }
   const seldom = months === ALL_YEAR ? {} : { months };
   return spellsOf(week, schedule.base).map((spell) => ({ ...spell, ...seldom }));
 }
-
-/** A line's value at each minute of the week in some months. */
-export const weekIn = (months: number, { base, spells }: WeekSchedule): Float64Array =>
-  minutesOf({ base, spells: spells.filter((spell) => isIn(months, spell)) });
-
-const isIn = (months: number, { months: own = ALL_YEAR }: Spell): boolean => (own & months) !== 0;
 
 /** Months by the spells that they have, as bits. */
 function monthsAlike(spells: readonly Spell[]): number[] {
@@ -74,24 +70,6 @@ function monthsAlike(spells: readonly Spell[]): number[] {
     bySpells.set(has, (bySpells.get(has) ?? 0) | bit);
   }
   return [...bySpells.values()];
-}
-
-/** A line's value at each minute of the week, from Monday midnight. */
-function minutesOf(schedule: WeekSchedule): Float64Array {
-  const week = new Float64Array(WEEK).fill(schedule.base);
-  for (const spell of schedule.spells) {
-    for (const minute of minutesIn(spell)) week[minute] = spell.value;
-  }
-  return week;
-}
-
-function minutesIn({ days, from, to }: Spell): number[] {
-  const minutes: number[] = [];
-  for (let day = 0; day < 7; day++) {
-    if (((days >> day) & 1) === 0) continue;
-    for (let m = from; m < to; m++) minutes.push((day * DAY + m) % WEEK);
-  }
-  return minutes;
 }
 
 /** Spells that take these values; the same stretch on several days is one spell. */
@@ -114,4 +92,3 @@ function spellsOf(week: Float64Array, base: number): WeekSchedule['spells'] {
 }
 
 const DAY = 1440;
-const WEEK = 7 * DAY;

@@ -1,8 +1,8 @@
 import { type Automation, type Rule, reachesPeople } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import { momentsOf, valueAt } from '../week-value.ts';
 import { isOfHour, isThen, turnsOf } from './hour-conditions.ts';
-import { momentsOf, valueAt } from './week-value.ts';
 
 /**
  * Rules whose quiet hours cover every time of day at which their conditions could hold, so that nobody

@@ -3,8 +3,8 @@ import type { Household } from '../../control/household.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
-import { weekIn } from '../assemble/level-schedule.ts';
 import { monthsOf, sixMonthsLater } from '../month-words.ts';
+import { weekIn } from '../week-value.ts';
 
 /**
  * A question about blinds that close because the sun shines, on winter days too, in rooms that are heated:

@@ -1,8 +1,8 @@
 import type { Notice } from '../../home/notices.ts';
+import { momentsOf, valueAt } from '../week-value.ts';
 import type { CautionContext } from './caution-context.ts';
 import { inTenths } from './in-tenths.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
-import { momentsOf, valueAt } from './week-value.ts';
 
 /**
  * What heats a room to more than something cools that room to, or one that an open doorway leads to, at

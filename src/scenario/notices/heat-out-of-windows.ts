@@ -1,11 +1,11 @@
 import type { Condition, RuleAction } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
+import { momentsOf } from '../week-value.ts';
 import type { CautionContext } from './caution-context.ts';
 import { isOfHour, isThen, turnsOf } from './hour-conditions.ts';
 import { inTenths } from './in-tenths.ts';
 import { areOpenToEachOther, type RoomHeat, roomHeats } from './room-heat.ts';
-import { momentsOf } from './week-value.ts';
 
 /** What opens windows once some readings are met. */
 interface Opener {

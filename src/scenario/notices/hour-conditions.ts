@@ -1,5 +1,5 @@
 import type { Condition } from '../../control/automation.ts';
-import type { WeekMoment } from './week-value.ts';
+import type { WeekMoment } from '../week-value.ts';
 
 /** Whether a condition is one on the time of day. */
 export const isOfHour = ({ quantity }: Condition): boolean => HOURS.has(quantity);

@@ -1,7 +1,7 @@
 import type { WeekSchedule } from '../../control/household.ts';
 import { ALL_YEAR } from '../month-words.ts';
+import { valueAt, type WeekMoment } from '../week-value.ts';
 import type { CautionContext } from './caution-context.ts';
-import { valueAt, type WeekMoment } from './week-value.ts';
 
 /** What heats a room up to some temperature. */
 export interface RoomHeat {

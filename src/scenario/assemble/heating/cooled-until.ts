@@ -1,5 +1,5 @@
 import type { WeekSchedule } from '../../../control/household.ts';
-import { weekIn } from '../level-schedule.ts';
+import { weekIn } from '../../week-value.ts';
 
 /**
  * When cooling that may go on in a stretch of any day in some months is over.

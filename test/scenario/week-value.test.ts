@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { WeekSchedule } from '../../../src/control/household.ts';
-import { momentsOf, valueAt } from '../../../src/scenario/notices/week-value.ts';
+import type { WeekSchedule } from '../../src/control/household.ts';
+import { momentsOf, valueAt, weekIn } from '../../src/scenario/week-value.ts';
 
 const MONDAY = 1 << 0;
 const SUNDAY = 1 << 6;
@@ -45,6 +45,41 @@ describe('the value of a weekly schedule', () => {
     expect([at(2, 12, 6), at(2, 13, 6), at(2, 12, 7)].map((m) => valueAt(july, m))).toEqual([
       25, 18, 5,
     ]);
+  });
+});
+
+describe('a week laid out', () => {
+  const january = 1 << 0;
+  const spells = [
+    { days: MONDAY, from: 18 * 60, to: 26 * 60, value: 21 },
+    { days: SUNDAY, from: 22 * 60, to: 31 * 60 + 1, value: 19, months: january },
+  ];
+  const schedule = { base: 16, spells };
+
+  test('has at every minute what the schedule has at that moment', () => {
+    for (const month of [0, 6]) {
+      const week = weekIn(1 << month, schedule);
+      const at = [...week.keys()].map((m) => ({
+        month,
+        day: Math.floor(m / 1440),
+        minute: m % 1440,
+      }));
+      expect([...week]).toEqual(at.map((moment) => valueAt(schedule, moment)));
+    }
+  });
+
+  test('changes at the minute of a turn, past midnights and Sunday too', () => {
+    const week = weekIn(january, schedule);
+    expect([18 * 60 - 1, 18 * 60, 26 * 60 - 1, 26 * 60].map((m) => week[m])).toEqual([
+      ...[16, 21, 21, 16],
+    ]);
+    expect([7 * 60, 7 * 60 + 1, 6 * 1440 + 22 * 60].map((m) => week[m])).toEqual([19, 16, 19]);
+  });
+
+  test('takes the spells of any of its months', () => {
+    const july = 1 << 6;
+    expect(weekIn(july, schedule)[60]).toBe(16);
+    expect(weekIn(july | january, schedule)[60]).toBe(19);
   });
 });
 
