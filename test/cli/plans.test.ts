@@ -364,7 +364,11 @@ describe('compare', () => {
     const ten = 'roombalance report, which also tries 10 plans of its own.';
     expect(await told({})).toBe(ten);
     // From the cooler plan on, two kelvin warmer is a plan of the scenario's own.
-    expect(await told({}, '--plans', 'cooler')).toBe(ten.replace('10', '6'));
+    const same = (...alike: string[]) => ten.replace(',', ` with the same ${alike.join(' and ')},`);
+    expect(await told({}, '--plans', 'cooler')).toBe(same('--plans').replace('10', '6'));
+    expect(await told({}, '--plans', 'now')).toBe(ten);
+    const warmer = ['--set', '/heating/setpoint=21', '--weather', 'weather/saltmere.csv'];
+    expect(await told({}, ...warmer)).toBe(same('--set', '--weather'));
     expect(await told({}, '--all')).toBe(ten);
     const devices =
       'devices: { fan: { kind: extract fan, room: nook, flow: 36 m3/h, runs: always }, drier: { kind: dehumidifier, room: nook } }\n';

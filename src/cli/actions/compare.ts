@@ -41,7 +41,8 @@ export async function compare(io: Io, path: string, options: CompareOptions): Pr
     const answers = comparisonAnswers(runs, [...failed.keys()]);
     const { clock } = loaded.plans[0]!.plan.household;
     const proposals = await proposalsBeside(loaded, options, comparison);
-    const print = { part, width: io.width, clock, proposals } as const;
+    const alike = optionsAlike(loaded, options);
+    const print = { part, width: io.width, clock, proposals, alike } as const;
     io.out(`${compareText(comparison, answers, print)}\n`);
     if (doubt !== null) await tellDoubt(io, loaded, doubt);
   }
@@ -58,6 +59,18 @@ async function proposalsBeside(
   const { proposalsFor } = await import('../../studies/options.ts');
   const [baseline, ran] = [plans[0]!.plan.plan, comparison.plans[0]];
   return ran?.plan === baseline ? proposalsFor({ scenario, set }, baseline, ran).length : 0;
+}
+
+/** Options by which a report makes its proposals from what was compared here. */
+function optionsAlike(
+  { scenario, plans }: LoadedPlans,
+  { set, weather }: CompareOptions,
+): string[] {
+  return [
+    ...(plans[0]!.plan.plan === scenario.plans[0]!.name ? [] : ['--plans']),
+    ...(set.length > 0 ? ['--set'] : []),
+    ...(weather === undefined ? [] : ['--weather']),
+  ];
 }
 
 /** Plans with their figures, and what comes of setting them side by side. */

@@ -1,6 +1,7 @@
 import type { ComparisonAnswers } from '../../studies/answers/comparison-answers.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
+import { andList } from '../../units/word-list.ts';
 import { cautionsOfAll } from '../cautions-of-all.ts';
 import { cautionLine } from './caution-line.ts';
 import { compareSummary } from './compare-summary.ts';
@@ -21,13 +22,15 @@ export interface ComparePrint {
   readonly clock: LocalClock;
   /** Plans that a report would try besides. */
   readonly proposals: number;
+  /** Options that a report must be given for these, because they are made from what those say. */
+  readonly alike: readonly string[];
 }
 
 /** A comparison as plain text: its answer on a screen, or one of the parts that stand behind it. */
 export function compareText(
   comparison: Comparison,
   answers: ComparisonAnswers,
-  { part, width, clock, proposals }: ComparePrint,
+  { part, width, clock, proposals, alike }: ComparePrint,
 ): string {
   const { plans } = comparison;
   return [compareTitle(comparison, clock), ...bodyOf()].join('\n\n');
@@ -44,10 +47,10 @@ export function compareText(
         ...(cautions === '' ? [] : [`Cautions\n${cautions}`]),
         ...(proposals === 0
           ? []
-          : [wrapText(`More: roombalance report${furtherWays(proposals)}`, '', width)]),
+          : [wrapText(`More: roombalance report${furtherWays(proposals, alike)}`, '', width)]),
       ];
     }
-    const closing = [cautionLine(plans), MORE + furtherWays(proposals)]
+    const closing = [cautionLine(plans), MORE + furtherWays(proposals, alike)]
       .filter((line) => line !== '')
       .map((line) => wrapText(line, '', width))
       .join('\n');
@@ -58,9 +61,10 @@ export function compareText(
 }
 
 /** Whatever does as much for less among these plans, there may be more that does. */
-function furtherWays(proposals: number): string {
+function furtherWays(proposals: number, alike: readonly string[]): string {
   if (proposals === 0) return '.';
-  return `, which also tries ${proposals === 1 ? 'a plan' : `${proposals} plans`} of its own.`;
+  const same = alike.length === 0 ? '' : ` with the same ${andList(alike)}`;
+  return `${same}, which also tries ${proposals === 1 ? 'a plan' : `${proposals} plans`} of its own.`;
 }
 
 const MORE =
