@@ -9,6 +9,7 @@ import { openBrowser } from './open-browser.ts';
 import {
   A4,
   accessibilityFaults,
+  brokenNames,
   closePages,
   colourFaults,
   cutOff,
@@ -132,6 +133,23 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     expect(await page.locator('figure table').count()).toBe(IDS.length);
   });
 
+  test.each([1280, 768, 360])('names of plans stand on one line, %i px wide', async (width) => {
+    const { page } = await open(file, { width });
+    expect(await page.locator('.plans tbody th .name').count()).toBeGreaterThan(8);
+    expect(await brokenNames(page)).toEqual([]);
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
+  });
+
+  test('the answer is read at a glance: three lines of 1280 px at most', async () => {
+    const { page } = await open(file, { width: 1280 });
+    const lines = await page.evaluate<number>(`(() => {
+      const lead = document.querySelector('.lead');
+      return lead.getBoundingClientRect().height / parseFloat(getComputedStyle(lead).lineHeight);
+    })()`);
+    expect(Math.round(lines)).toBeGreaterThanOrEqual(1);
+    expect(Math.round(lines)).toBeLessThanOrEqual(3);
+  });
+
   test('is printed whole on A4, without what only a screen can do', async () => {
     const { page } = await open(file, { width: A4 });
     await page.emulateMedia({ media: 'print' });
@@ -142,6 +160,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     expect(await page.locator('nav').isVisible()).toBe(false);
     expect(await page.locator('#choices').isVisible()).toBe(false);
     expect(await cutOff(page)).toEqual([]);
+    expect(await brokenNames(page)).toEqual([]);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     const pages = pdf.match(/\/Type \/Page\b/g)?.length;
     expect(pages).toBeLessThanOrEqual(10);

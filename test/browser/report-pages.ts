@@ -161,6 +161,12 @@ export const cutOff = (page: Page): Promise<string[]> =>
     .filter((one) => one.offsetParent !== null && one.scrollWidth > one.clientWidth + 1)
     .map((one) => one.getAttribute('aria-label') ?? one.parentElement.id)`);
 
+/** Names of plans that stand on more than one line. */
+export const brokenNames = (page: Page): Promise<string[]> =>
+  page.evaluate<string[]>(`[...document.querySelectorAll('.name')]
+    .filter((one) => one.getClientRects().length > 1)
+    .map((one) => one.textContent)`);
+
 /** Takes out of figures what is out of sight, and pictures' insides, to be put back: nothing that a script asks for by the clock. */
 const TAKE_OUT_UNSEEN = `(() => {
   const isUnseen = (one) =>

@@ -89,7 +89,7 @@ function robustness({ asked, options, purchase }: ReportInput['study']): Html | 
   }
   const likely = flips.some((flip) => flip.likely);
   const why = likely
-    ? 'one input alone may well be such that it turns round; which one stands below'
+    ? 'one input alone may well be such that it turns round: see “What would turn it round”'
     : steady !== null && steady < STEADY
       ? 'together, what is not known may turn it round'
       : 'the next best option is nearer in money than doubtful inputs move it';

@@ -3,6 +3,7 @@ import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { DrawnPlan, PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
 import type { PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
+import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { signedWithMinus } from '../../units/minus-sign.ts';
 import { relativeChange } from '../../units/relative-change.ts';
@@ -18,8 +19,6 @@ interface BeforeAfter {
   readonly decimals: number;
   /** The figure of any plan. */
   readonly of: (plan: DrawnPlan) => number;
-  /** What else is to be known about it. */
-  readonly note?: string;
 }
 
 /**
@@ -37,31 +36,34 @@ ${asked ? html`<p class="key"><span class="ring"></span> as it is, <span class="
 }
 
 const drawsKey = ({ doubt }: PlanDraws): Html =>
-  html`; <span class="reach"></span> where ${doubt.samples} draws of all that is doubtful lead. Change: their median, in brackets without the lowest and highest tenth`;
+  html`; <span class="reach"></span> where ${doubt.samples} draws of all that is doubtful lead, and in brackets: without the lowest and highest tenth`;
 
 function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Html {
-  const { title, unit, before, after, decimals, note } = figure;
+  const { title, unit, before, after, decimals } = figure;
   const was = figureText(before, decimals);
   const is = figureText(after, decimals);
   const change = draws?.changeOf(figure.of) ?? null;
   const ends = change === null ? [] : [before + change.p10, before + change.p90];
   const to = Math.max(before, after, ...ends) * 1.1;
   const look = Number(is) > Number(was) ? 'worse' : Number(is) < Number(was) ? 'better' : 'same';
-  return html`<div><dt>${title}</dt><dd>${
+  return html`<div><dt>${capital(title)}</dt><dd>${
     asked
       ? html`<span class="was">${was}</span> <span class="was" aria-hidden="true">→</span><span class="heard"> becomes </span> <b class="${look}">${is}</b>`
       : html`<b class="same">${was}</b>`
   } <span class="unit">${unit}</span>${asked ? strip({ from: 0, to, baseline: before, plan: after, look, reach: reachOf(ends) }, 220) : null}${
-    change === null ? null : html`<small>${changeWords(change, decimals)}</small>`
-  }${note === undefined ? null : html`<small>${note}</small>`}</dd></div>`;
+    change === null
+      ? null
+      : html`<small>${changeWords(Number(is) - Number(was), change, decimals)}</small>`
+  }</dd></div>`;
 }
 
 const reachOf = ([low, high]: readonly number[]) =>
   low === undefined || high === undefined ? null : ([Math.max(0, low), Math.max(0, high)] as const);
 
-function changeWords({ median, p10, p90 }: Spread, decimals: number): string {
-  const [middle, low, high] = [median, p10, p90].map((value) => signedWithMinus(value, decimals));
-  return low === high ? `change ${middle}` : `change ${middle} (${low} to ${high})`;
+/** The difference of the figures as printed, and where the draws lead. */
+function changeWords(difference: number, { p10, p90 }: Spread, decimals: number): string {
+  const [own, low, high] = [difference, p10, p90].map((value) => signedWithMinus(value, decimals));
+  return low === high && own === low ? `change ${own}` : `change ${own} (${low} to ${high})`;
 }
 
 function felt(study: ReportStudy): BeforeAfter[] {
@@ -72,7 +74,7 @@ function felt(study: ReportStudy): BeforeAfter[] {
     purchase === null ? null : lines.find(({ figures }) => figures.plan === nameOf(purchase));
   if (purchase?.about.dries) {
     const { room, option } = purchase.about;
-    return dampOf(room, baseline!.measures, option.measures, [was, line?.figures ?? was]);
+    return dampOf(room, baseline!.measures, option.measures);
   }
   const ofEffects = (line?.effects ?? []).map(({ of }) => of).filter((of) => of !== 'air');
   const kinds = [...new Set([...ofEffects, ...USUAL])];
@@ -83,12 +85,7 @@ function felt(study: ReportStudy): BeforeAfter[] {
 
 const nameOf = ({ about }: NonNullable<ReportStudy['purchase']>): string => about.option.name;
 
-function dampOf(
-  room: string,
-  before: PlanMeasures,
-  after: PlanMeasures,
-  [was, is]: readonly [PlanFigures, PlanFigures],
-): BeforeAfter[] {
+function dampOf(room: string, before: PlanMeasures, after: PlanMeasures): BeforeAfter[] {
   const share = ({ rooms, period }: PlanMeasures): number =>
     (100 * (rooms[room]!.outside_band_hours.humidity_high ?? 0)) / period.hours;
   const perDay = ({ rooms, period }: PlanMeasures): number =>
@@ -101,14 +98,9 @@ function dampOf(
     {
       ...{ title: `${room}: corner wet enough for mould`, unit: 'h a day', decimals: 1 },
       ...{ before: perDay(before), after: perDay(after), of: ({ measures }) => perDay(measures) },
-      note: `highest mould index of the home ${index(was)}, ${index(is)} with it; from 3 on it is seen`,
     },
   ];
 }
-
-/** "2.6 (main bedroom)" */
-const index = ({ mould: { value, room } }: PlanFigures): string =>
-  `${figureText(value, 1)}${room === '' ? '' : ` (${room})`}`;
 
 /** What the air carries where a plan changes that clearly. */
 function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] {

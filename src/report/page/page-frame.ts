@@ -1,6 +1,7 @@
 import { toLocal } from '../../units/local-clock.ts';
 import { type Document, documentFrame } from './document-frame.ts';
 import { type Html, html } from './html.ts';
+import { keepNames } from './keep-names.ts';
 import type { ReportInput } from './report-input.ts';
 import { INVENTED, type Section, sectionLinks, sectionMarkup } from './section.ts';
 import { STYLES } from './styles.ts';
@@ -20,6 +21,7 @@ export function pageFrame(
   const title = questionOf(study);
   const { measures, prepared } = study.options[0]!;
   const { period } = measures;
+  const names = study.options.map(({ name }) => name);
   const begins = toLocal(prepared.household.clock, Date.parse(period.from) / 1000);
   const body = html`<a class="skip" href="#answer">Skip to the answer</a>
 <header>
@@ -28,7 +30,7 @@ export function pageFrame(
 ${scenario.invented ? INVENTED : null}
 ${sectionLinks(sections)}
 </header>
-<main>${served?.standing ?? null}${sections.map(sectionMarkup)}</main>
+<main>${served?.standing ?? null}${keepNames(html`${sections.map(sectionMarkup)}`, names)}</main>
 <footer><p>Made with roombalance ${version} on ${date}. It is free software and sells nothing.</p></footer>
 ${held}`;
   const permits = {

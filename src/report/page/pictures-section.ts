@@ -17,7 +17,7 @@ export function picturesSection(
     id: 'pictures',
     title: 'Hour by hour',
     body: html`
-<p>Shaded: the band in which air counts as fine. Each picture's title says what its figures find; the figures themselves can be opened below it.</p>
+<p>Shaded: the band in which air counts as fine. Each picture's title says what its figures find<span class="on-screen">; the figures themselves can be opened below it</span>.</p>
 ${choices(data, choice)}
 <div class="grid">${drawn.map(figure)}</div>`,
   };

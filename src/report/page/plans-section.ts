@@ -22,6 +22,7 @@ export function plansSection({ study }: ReportInput, pictures: Html, knobs: Html
     title: 'Plans, a line each',
     body: html`
 ${askedMarkup(study)}
+<h3>All plans</h3>
 ${key(lines[0]!)}
 ${figureTable({
   caption: `Each plan against ${lines[0]!.figures.plan}, which comes first; then the cheapest`,
@@ -43,7 +44,7 @@ ${descriptions(lines)}
 <div class="pair"><div>
 ${pictures}
 </div><div>
-<p class="note"><b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
+<p class="note">${worstRooms(lines[0]!)}<b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
 ${bargainWords(study)}
 ${safetyNote(study.purchase)}
 </div></div>
@@ -63,12 +64,25 @@ function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
       : html`<b>${title}</b> ${sentences.join(' ')}`,
   );
   const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
-  return html`<div class="asked">${caveat === '' ? null : html`<p>${caveat}</p>`}${list([...told, ...beyond])}</div>`;
+  return html`<h3>What the plans ask</h3><div class="asked">${caveat === '' ? null : html`<p>${caveat}</p>`}${list([...told, ...beyond])}</div>`;
 }
 
 /** What the marks of the table stand for. */
 const key = ({ figures }: PlanLine): Html =>
   html`<p class="key"><span class="ring"></span> ${figures.plan}; <span class="disc"></span> the plan, <b class="better">▾</b> where it is clearly better; <span class="square"></span> <b class="worse">▴</b> where it is clearly worse</p>`;
+
+/** What counts as too cold, and which room is worst off where none is named under a figure. */
+function worstRooms({ figures: { cold, mould } }: PlanLine): Html {
+  const rooms =
+    cold.room === mould.room
+      ? cold.room
+      : [cold.room, mould.room].every((room) => room !== '')
+        ? `${cold.room} for cold and ${mould.room} for mould`
+        : cold.room || mould.room;
+  return html`<b>Too cold</b> is over 0.5 K below what is fine with somebody in.${
+    rooms === '' ? null : ` The room worst off is ${rooms}, unless another is named under a figure.`
+  } `;
+}
 
 /** What the plans are, where the table has no room for it. */
 const descriptions = (lines: readonly PlanLine[]): Html =>

@@ -28,15 +28,13 @@ ${figureTable({
   ]),
 })}
 ${worthWords(purchase)}
+${list(facts(purchase))}
 </div><div>
 ${pictures}
 ${equalSafety(purchase)}
-</div></div>
-<div class="columns">
-${list(facts(purchase))}
 <p><b>By hand:</b> price over the years it is divided by is the purchase cost a year; kWh times the price below them is the line after it, with a minus where they are kWh less; the column “added” gives the net. Every kWh is paid at the price of its own hours. Every figure is rounded as printed before it is used, so that a pocket calculator comes to the same.</p>
 ${about.dries ? HEAT_CREDIT : null}
-</div>`,
+</div></div>`,
   };
 }
 

@@ -18,6 +18,7 @@ header { display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; align-items: baseli
 h1 { font-size: 1.1rem; line-height: 1.3; margin: 0; color: var(--link); flex: 1 0 100%; }
 h2 { font-size: 1.6rem; line-height: 1.2; margin: 0 0 .75rem; }
 h3 { font-size: 1.1rem; line-height: 1.3; margin: 1.4rem 0 .4rem; }
+h2 + h3 { margin-top: 0; }
 section { margin: 2.25rem 0 0; padding: 1.5rem 0 0; border-top: 1px solid var(--line); }
 main > .lead { margin: 1.2rem 0 0; max-width: 46rem; }
 #answer, main > section:first-child { border-top: 0; margin-top: 0; padding-top: 1rem; }
@@ -65,6 +66,7 @@ nav a { display: inline-block; padding: .15rem 0; }
 .worse { color: var(--worse); }
 .same { color: inherit; }
 td .better, td .worse { font-weight: 700; white-space: nowrap; }
+.name { white-space: nowrap; }
 .strip { display: block; overflow: visible; max-width: 100%; }
 .strip path { fill: none; stroke-width: 1.5; }
 .strip .rail { stroke: var(--line); }
@@ -78,6 +80,7 @@ td .better, td .worse { font-weight: 700; white-space: nowrap; }
 .strip.same circle { fill: var(--soft); }
 .turns { list-style: none; padding: 0; margin: .75rem 0; }
 .turns li { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1rem; margin: .8rem 0; }
+.turns b { margin-left: auto; text-align: right; }
 .turns .turns { color: var(--worse); margin: 0; }
 .turns small { flex: 1 0 100%; display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 .5rem; }
 .turn { flex: 1 0 100%; width: 100%; height: 16px; }
@@ -178,6 +181,8 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .figures { grid-template-columns: minmax(0, 1fr); gap: 1rem; }
   .figures .unit { display: inline; }
   tbody th { min-width: 7rem; max-width: 9.5rem; }
+  .lengthy { white-space: normal; }
+  .receipt td.word, .receipt thead th { min-width: 0; }
   tbody th small, tbody th br { display: none !important; }
   .plans td .strip { display: none; }
   .plans td:nth-of-type(2) .strip { display: block; }
@@ -190,15 +195,16 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   @page { size: A4; margin: 12mm; }
   html { font-size: 8.5pt; }
   body { max-width: none; padding: 0; }
-  nav, .choices, .try, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
+  nav, .on-screen, .choices, .try, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
   section { margin-top: 3mm; padding-top: 2mm; }
   .hero, .pair, .grid { gap: 4mm 6mm; }
   .lead { font-size: 1.7rem; }
   .figures dd b { font-size: 1.6rem; }
   h2, h3, caption { break-after: avoid; }
   /* A heading is printed where there is room for some of what it heads, too. */
-  h2 { break-inside: avoid; }
-  h2::after { content: ''; display: block; height: 40mm; margin-bottom: -40mm; }
+  .key { break-after: avoid; }
+  h2, section > h3 { break-inside: avoid; }
+  h2::after, section > h3::after { content: ''; display: block; height: 40mm; margin-bottom: -40mm; }
   #pictures > h2::after, #air > h2::after, #doubts > h2::after { height: 80mm; margin-bottom: -80mm; }
   .only-narrow + .pair { margin-top: 3mm; }
   figure, tr, li, .lead, .figures, .turns li { break-inside: avoid; }
@@ -209,6 +215,10 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .asked { font-size: .95em; }
   .asked li { margin-bottom: .3rem; }
   .columns > div { padding-bottom: .5rem; }
+  /* Down one column, then down the other: rows of pictures of unlike height would leave sheets half empty. */
+  #purchase .pair, .grid { display: block; columns: 2; column-gap: 6mm; }
+  .grid > * { margin-bottom: 4mm; }
+  .grid .picture svg { max-width: 78mm; }
   #picture-trade-off { max-width: 78mm; }
   .picture h3 { font-size: 1rem; min-height: 0; }
   .wide, details .wide { overflow: visible; max-height: none; margin: 2mm 0; }
@@ -223,6 +233,9 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   thead th { hyphens: auto; }
   thead th, td.word { min-width: 0; }
   tbody th { position: static; min-width: 24mm; }
+  .plans { font-size: 6.8pt; }
+  .plans thead th:first-child { width: 32mm; }
+  .plans thead th:nth-child(2) { width: 28mm; }
   thead { display: table-header-group; }
   pre { max-height: none; white-space: pre-wrap; overflow-wrap: anywhere; font-size: 7pt; }
   a { text-decoration: none; }

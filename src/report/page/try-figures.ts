@@ -52,10 +52,18 @@ export function triedFigures(
         `${label}, ${kind === 'mean' ? 'mean of the rooms' : 'night, room worst off'}`,
         unit,
         ({ figures }) => figures.air.find((one) => one.name === name)?.value ?? Number.NaN,
-        unit === 'ppm' ? 0 : 1,
+        airDecimals(name, was, is),
       ),
     ),
   ];
+}
+
+/** As many as the table of plans has. */
+function airDecimals(name: string, ...both: readonly LivingFigures[]): number {
+  const levels = both.map(
+    ({ figures }) => figures.air.find((one) => one.name === name)?.value ?? 0,
+  );
+  return Math.max(...levels) < 20 ? 1 : 0;
 }
 
 /** Id of the table of a part of the period. */

@@ -1,5 +1,6 @@
 import type { Flip } from '../../studies/doubts/flip.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { withMinus } from '../../units/minus-sign.ts';
 import { type Html, html } from './html.ts';
 import { details, list } from './section.ts';
 
@@ -14,7 +15,8 @@ ${details('How each was tried', list(flips.map(({ input, note }) => `${input}: $
 
 function turn(flip: Flip): Html {
   const { input, unit, today, value, low, high, tried, becomes } = flip;
-  const print = (x: number): string => figureText(x);
+  // Zeros behind the point tell nothing where the scale has a beginning, a middle and an end.
+  const print = (x: number): string => withMinus(String(Number(figureText(x))));
   const where =
     value === null
       ? tried

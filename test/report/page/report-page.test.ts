@@ -243,19 +243,24 @@ describe('what a section tells', () => {
     expect(cards[2]).toContain(`${was} → becomes ${is} GBP a year`);
   });
 
-  test('answer: each change as the draws have it', () => {
+  test('answer: each change is that of its figures, with where the draws lead', () => {
     const cards = all(all(byId(read, 'answer'), 'dl')[0]!, 'dd').map(textOf);
     const { pairs } = study.purchase!.draws!;
     const extra = pairs.map(
       ([now, dry]) => dry.measures.money.total_per_year - now.measures.money.total_per_year,
     );
     // Of five values, a tenth of the way from the first to the last is 0.4 of that to the second.
-    const [a, b, middle, d, e] = extra.toSorted((x, y) => x - y) as [number, ...number[]];
+    const [a, b, , d, e] = extra.toSorted((x, y) => x - y) as [number, ...number[]];
+    const [was, is] = [study.options[0]!, study.purchase!.about.option].map(({ measures }) =>
+      Math.round(measures.money.total_per_year),
+    );
     const [low, high] = [a + 0.4 * (b! - a), e! - 0.4 * (e! - d!)];
     const signed = (value: number) =>
       `${value >= 0.5 ? '+' : ''}${value.toFixed(0)}`.replace('-', '−');
-    expect(cards[2]).toContain(`change ${signed(middle!)} (${signed(low)} to ${signed(high)})`);
-    expect(section('answer')).toContain('where 5 draws of all that is doubtful lead.');
+    expect(cards[2]).toContain(`change ${signed(is! - was!)} (${signed(low)} to ${signed(high)})`);
+    expect(section('answer')).toContain(
+      'where 5 draws of all that is doubtful lead, and in brackets: without the lowest and highest tenth',
+    );
   });
 
   test('plans: everything that could be done, doing nothing first, then from cheap to dear', () => {
@@ -441,6 +446,15 @@ describe('where an input turns the answer round', () => {
     const note = 'not tried: heating.setpoint would be 41';
     expect(told({ note, input: 'all', tried: false })).toContain('all not tried0');
     expect(told({ note, input: 'all', tried: false })).toContain(`all: ${note}.`);
+  });
+
+  test('its scale has no zeros behind the point, and a minus sign', () => {
+    const of = { input: 'all thermostats', unit: 'K', today: 0, value: null, low: -4, high: 4 };
+    const ends = (over: Partial<Flip>) =>
+      textOf(all(readMarkup(turningPoints([flip(over)]).markup), 'small')[0]!);
+    expect(ends(of)).toBe('−4 today 0 K 4');
+    const price = { unit: 'GBP/kWh', today: 0.07, value: null, low: 0.0175, high: 0.28 };
+    expect(ends(price)).toBe('0.0175 today 0.07 GBP/kWh 0.28');
   });
 
   test('is drawn broken from there on, on the side where it turns', () => {
