@@ -1,7 +1,7 @@
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { FittedStage } from './fitted-stage.ts';
-import { hourOfDay, seenHabit } from './judge/daily-habit.ts';
+import { hourOfDay, seenHabit, withoutHabit } from './judge/daily-habit.ts';
 import { type Guideline14, guideline14 } from './judge/guideline-14.ts';
 import { type Judgement, judge } from './judge/judgement.ts';
 import { naiveForecasts } from './judge/naive-forecasts.ts';
@@ -20,14 +20,14 @@ export interface Foreseen {
   readonly channel: Channel;
   /** Whether temperatures were as logged, or nothing was known but the weather. */
   readonly from: 'logged temperature' | 'weather alone';
-  /** Hourly, from the first withheld hour on; what errors repeated every day in the fitted hours is in it. */
+  /** Hourly, from the first withheld hour on; what errors repeated every day in the fitted hours is in it, but of heat. */
   readonly forecast: Float64Array;
   /** What the guess that came nearest says of those hours. */
   readonly guess: Float64Array;
   readonly judgement: Judgement;
   /** Of the fitted scenario alone, without what errors repeat. */
   readonly alone: Judgement;
-  /** CV(RMSE) and NMBE of heating; null of everything else. */
+  /** CV(RMSE) and NMBE of heating, of the fitted scenario alone; null of everything else. */
   readonly guideline14: Guideline14 | null;
 }
 
@@ -85,7 +85,9 @@ function foreseenOf(
 ): Foreseen {
   const { clock } = plan.household;
   const simulated = modelled(columns, channel, first).slice(withheld - first);
-  const seen = seenHabit(left.errors, start, clock);
+  // What is missing of a meter's heat every day is no habit of people, and nobody plans by it.
+  const heating = channel.quantity === 'heating';
+  const seen = heating ? withoutHabit(left.errors) : seenHabit(left.errors, start, clock);
   const forecast = simulated.map((value, k) =>
     within(channel, value + seen.habit[hourOfDay(withheld + k, start, clock)]!),
   );
@@ -97,10 +99,7 @@ function foreseenOf(
   return {
     ...{ channel, from, forecast, judgement, alone: judged(simulated) },
     guess: naiveForecasts(channel.observed, withheld, start, clock)[judgement.bestGuess],
-    guideline14:
-      channel.quantity === 'heating'
-        ? guideline14(channel.observed.subarray(withheld), forecast)
-        : null,
+    guideline14: heating ? guideline14(channel.observed.subarray(withheld), simulated) : null,
   };
 }
 

@@ -50,6 +50,13 @@ export function seenHabit(
   };
 }
 
+/** Errors as they are, where no habit is looked for. */
+export const withoutHabit = ({ residuals, before, from, split, to }: Habitual): SeenHabit => ({
+  habit: new Float64Array(HOURS),
+  rmse: rootMeanSquare(residuals.subarray(from, to)),
+  unseen: rootMeanSquare(before.subarray(split, to)),
+});
+
 /** Means of residuals by local hour, drawn towards 0 as two more days without error would. */
 export function dailyHabit(
   residuals: Float64Array,

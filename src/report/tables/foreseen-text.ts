@@ -54,6 +54,6 @@ const FROM = [
 
 const LEGEND =
   'off by: root mean square error. bare: that without the mean error of each hour of the day, which is ' +
-  'added where it helps. guess: the error of the best of three guesses: the mean so far, the same hour of ' +
+  'added where it helps, never to heat. guess: the error of the best of three guesses: the mean so far, the same hour of ' +
   'other weeks (week), the last day again (day). better: than that guess. band: half the width that should ' +
   'hold 95 % of the hours. in it: the hours that it held.';
