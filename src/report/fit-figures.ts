@@ -1,9 +1,16 @@
 import type { HomeFit } from '../fit/fit-home.ts';
+import { isReliable } from './tables/fit-words.ts';
 
-/** A fit as plain figures, for `--json`: all of it but the hours and the clock. */
-export function fitFigures({ stages, foreseen, clock: _, typicalWeather, ...fit }: HomeFit) {
+/**
+ * A fit as plain figures, for `--json`: all of it but the hours and the clock. Where the home is not
+ * understood, `reliable` is false, and `told` of no parameter is more than "unreliable".
+ */
+export function fitFigures(found: HomeFit) {
+  const { stages, foreseen, clock: _, typicalWeather, ...fit } = found;
+  const reliable = isReliable(found);
   return {
     ...fit,
+    reliable,
     typical_weather: typicalWeather,
     stages: stages.map(({ group, channels, fit: { parameters, left, ...search } }) => ({
       group,
@@ -16,6 +23,7 @@ export function fitFigures({ stages, foreseen, clock: _, typicalWeather, ...fit 
         assumed_high: adjustable.high,
         paths: adjustable.places.map(({ path }) => path),
         ...fitted,
+        ...(!reliable && fitted.told !== 'no' && { told: 'unreliable' }),
       })),
       left: left.map(({ errors: _, ...each }, c) => ({
         quantity: channels[c]!.name,

@@ -83,7 +83,9 @@ test('one room with humidity alone is fitted, told in words within 80 columns, a
   expect(status).toBe(0);
   expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
   expect(out).toMatch(/^Small home: 22 days of the log fitted, 6 days withheld, \d+ runs/);
-  expect(out).toContain('Parameters\n');
+  expect(out).toContain('Parameters (not to be relied on)\n');
+  expect(out).toContain('Where the search ended; not findings');
+  expect(out).not.toContain('What your log tells');
   expect(out).toContain('relative humidity, den');
   expect(out.replace(/\s+/g, ' ')).toContain(
     'this fit has no skill, and nothing should rest on it',
@@ -100,6 +102,8 @@ test('one room with humidity alone is fitted, told in words within 80 columns, a
   const page = readMarkup(files['fit.html']!);
   const [lead] = all(page, 'p').filter(({ attributes }) => attributes['class'] === 'lead');
   expect(textOf(lead!)).toContain('this fit has no skill, and nothing should rest on it');
+  const [ended] = tableOf(page, /^Where the search ended; not findings/);
+  expect(ended).toEqual(['what', 'fitted', 'was assumed', 'unit']);
   const [heads, ...rows] = tableOf(page, /^How well it foresaw/);
   expect(heads!.slice(0, 4)).toEqual(['what', 'foreseen from', 'off by', 'guess']);
   expect(rows.map(([what]) => what)).toContain('den: relative humidity');

@@ -4,7 +4,14 @@ import { withMinus } from '../../units/minus-sign.ts';
 import { foreseenChart } from '../charts/foreseen-chart.ts';
 import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
 import { roughText } from '../rough-text.ts';
-import { FORESEEN, fitExtent, fitFinding, fitWords, TOLD } from '../tables/fit-words.ts';
+import {
+  FORESEEN,
+  fitExtent,
+  fitFinding,
+  fitWords,
+  isReliable,
+  toldHead,
+} from '../tables/fit-words.ts';
 import { type Drawable, drawTwice } from './draw-twice.ts';
 import { figure } from './figure.ts';
 import { figureTable } from './figure-table.ts';
@@ -29,10 +36,10 @@ export async function fitPage(fit: HomeFit, own: PageOwn): Promise<string> {
   }));
   const drawn = await drawTwice(pictures);
   const words = fitWords(fit);
-  const others = words.filter(({ head }) => head !== TOLD && head !== FORESEEN);
+  const others = words.filter(({ head }) => head !== toldHead(fit) && head !== FORESEEN);
   const said: Section = {
     id: 'told',
-    title: 'What your log tells',
+    title: isReliable(fit) ? toldHead(fit) : 'What the fit came to',
     body: html`${toldTable(fit)}
 ${seen.length === 0 ? null : foreseenTable(seen)}
 <div class="columns">${others.map(({ head, items }) => html`<div><h3>${head}</h3>${list(items)}</div>`)}</div>`,
@@ -44,7 +51,7 @@ ${seen.length === 0 ? null : foreseenTable(seen)}
 <div class="grid">${drawn.map(figure)}</div>`,
   };
   return stillPage({
-    title: `${fit.title}: what its log tells`,
+    title: `${fit.title}: ${isReliable(fit) ? 'what its log tells' : 'a fit that is not to be relied on'}`,
     about: fitExtent(fit),
     finding: fitFinding(fit),
     sections: drawn.length === 0 ? [said] : [said, shown],
@@ -53,20 +60,22 @@ ${seen.length === 0 ? null : foreseenTable(seen)}
 }
 
 /** What the log tells by itself, with the range of each and what was taken before. */
-function toldTable({ stages }: HomeFit): Html | null {
-  const told = stages
+function toldTable(fit: HomeFit): Html | null {
+  const reliable = isReliable(fit);
+  const told = fit.stages
     .flatMap(({ fit: { parameters } }) => parameters)
-    .filter((parameter) => parameter.told === 'yes');
+    .filter((parameter) => parameter.told === 'yes' || (!reliable && parameter.told !== 'no'));
   if (told.length === 0) return null;
   return figureTable({
-    caption: `${TOLD}: values with the range in which nineteen of twenty would lie`,
-    heads: ['what', 'fitted', 'low', 'high', 'was assumed', 'unit'],
-    words: [5],
+    caption: reliable
+      ? `${toldHead(fit)}: values with the range in which nineteen of twenty would lie`
+      : toldHead(fit),
+    heads: ['what', 'fitted', ...(reliable ? ['low', 'high'] : []), 'was assumed', 'unit'],
+    words: [reliable ? 5 : 3],
     rows: told.map(({ adjustable: { name, unit, before, value }, ...fitted }) => [
       name,
       html`<b>${withMinus(figureText(fitted.value))}</b>`,
-      figureText(fitted.low),
-      figureText(fitted.high),
+      ...(reliable ? [figureText(fitted.low), figureText(fitted.high)] : []),
       before === value ? figureText(value) : 'nothing',
       unit.replace(/^\//, '1/'),
     ]),

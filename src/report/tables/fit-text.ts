@@ -2,7 +2,7 @@ import type { HomeFit } from '../../fit/fit-home.ts';
 import type { FittedStage } from '../../fit/fitted-stage.ts';
 import type { FittedParameter } from '../../fit/stage/fit-stage.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { FORESEEN, fitOpening, fitWords } from './fit-words.ts';
+import { FORESEEN, fitOpening, fitWords, isReliable } from './fit-words.ts';
 import { foreseenText } from './foreseen-text.ts';
 import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
@@ -10,6 +10,7 @@ import { wrapText } from './wrap-text.ts';
 /** What a log tells of a home: words first, then parameters, then what the fit leaves. */
 export function fitText(fit: HomeFit, width: number): string {
   const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
+  const reliable = isReliable(fit);
   const parts: readonly (readonly [string, readonly string[]])[] = [
     ['', [wrapText(fitOpening(fit), '', width)]],
     ...fitWords(fit).map(
@@ -21,7 +22,10 @@ export function fitText(fit: HomeFit, width: number): string {
             : items.map((line) => wrapText(line, '- ', width)),
         ] as const,
     ),
-    ['Parameters', [parameterTable(parameters, width)]],
+    [
+      reliable ? 'Parameters' : 'Parameters (not to be relied on)',
+      [parameterTable(parameters, reliable, width)],
+    ],
     ['What the fit leaves (fitted hours)', fit.stages.map((stage) => residualTable(stage, width))],
   ];
   return parts
@@ -30,7 +34,11 @@ export function fitText(fit: HomeFit, width: number): string {
     .join('\n\n');
 }
 
-function parameterTable(parameters: readonly FittedParameter[], width: number): string {
+function parameterTable(
+  parameters: readonly FittedParameter[],
+  reliable: boolean,
+  width: number,
+): string {
   const of = (cell: (parameter: FittedParameter) => string) => parameters.map(cell);
   return textTable(
     [
@@ -38,9 +46,13 @@ function parameterTable(parameters: readonly FittedParameter[], width: number): 
       { head: 'unit', cells: of(({ adjustable }) => adjustable.unit), align: 'left' },
       { head: 'assumed', cells: of(({ adjustable }) => figureText(adjustable.before)) },
       { head: 'fitted', cells: of(({ value }) => figureText(value)) },
-      { head: 'low', cells: of(({ low }) => figureText(low)) },
-      { head: 'high', cells: of(({ high }) => figureText(high)) },
-      { head: 'told', cells: of(({ told }) => told), align: 'left' },
+      ...(reliable
+        ? [
+            { head: 'low', cells: of(({ low }) => figureText(low)) },
+            { head: 'high', cells: of(({ high }) => figureText(high)) },
+            { head: 'told', cells: of(({ told }) => told), align: 'left' as const },
+          ]
+        : []),
     ],
     width,
     1,

@@ -14,7 +14,17 @@ export interface FitWords {
 }
 
 /** Heading of what a log tells. */
-export const TOLD = 'What your log tells';
+const TOLD = 'What your log tells';
+
+/** Heading of the same values where none of them is a finding. */
+const ENDED = 'Where the search ended; not findings, not to be relied on';
+
+/** Whether values of a fit may be taken for those of the home: it foresees better than guessing by itself. */
+export const isReliable = ({ skilled, foreseen }: HomeFit): boolean =>
+  skilled && (foreseen.length === 0 || foreseen.some(({ judgement }) => judgement.skill > 0));
+
+/** What stands above the values that the log tells, or where nothing was understood, above those of the search. */
+export const toldHead = (fit: HomeFit): string => (isReliable(fit) ? TOLD : ENDED);
 
 /** Heading of what is said of the withheld hours. */
 export const FORESEEN = 'How well it foresaw what it had not seen';
@@ -23,12 +33,17 @@ export const FORESEEN = 'How well it foresaw what it had not seen';
 export function fitWords(fit: HomeFit): FitWords[] {
   const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
   const of = (told: FittedParameter['told']) => parameters.filter((each) => each.told === told);
+  const told = isReliable(fit)
+    ? [
+        { head: TOLD, items: of('yes').map(toldWords) },
+        {
+          head: 'Told only together with another',
+          items: of('together').map(togetherWords(fit.logged)),
+        },
+      ]
+    : [{ head: ENDED, items: [...of('yes'), ...of('together')].map(endedWords) }];
   return [
-    { head: TOLD, items: of('yes').map(toldWords) },
-    {
-      head: 'Told only together with another',
-      items: of('together').map(togetherWords(fit.logged)),
-    },
+    ...told,
     { head: 'Not told by your log', items: of('no').map(untoldWords(fit.logged)) },
     {
       head: 'What the names mean',
@@ -52,24 +67,32 @@ export function fitFinding({ foreseen, skilled }: HomeFit): string {
   const better = foreseen.filter(({ judgement }) => judgement.skill > 0).length;
   const alone = foreseen.filter((each) => each.alone.skill > 0).length;
   const judged = `It foresaw the withheld days better than guessing in ${better} of ${foreseen.length} cases`;
-  return (
-    `${judged}${better === 0 ? ': this fit has no skill, and nothing should rest on it' : ''}.` +
-    (skilled || better === 0 || better === alone
-      ? ''
-      : ` Without the usual error of each hour of the day, which is added to what is foreseen, it did so in ${alone}: the home itself is not understood, and its values should not be relied on.`)
-  );
+  if (better === 0) return `${judged}: this fit has no skill, and nothing should rest on it.`;
+  if (skilled) return `${judged}.`;
+  const why =
+    better === alone
+      ? ': the'
+      : `. Without the usual error of each hour of the day, which is added to what is foreseen, it did so in ${alone}: the`;
+  return `${judged}${why} home itself is not understood, and its values should not be relied on.`;
 }
+
+/** A value without a range: what stands for something else has none. */
+const endedWords = ({ adjustable: { name, unit, before, value }, ...fitted }: FittedParameter) =>
+  `${name}: ${figureText(fitted.value)}${unitWords(unit)}; ${wasWords(before, value)}`;
 
 function toldWords({ adjustable: { name, unit, ...prior }, ...fitted }: FittedParameter): string {
   const { before, value } = prior;
-  // What is taken only where somebody gives it was not assumed: nobody said it, and it was none.
-  const was = before === value ? `${figureText(value)} was assumed` : 'nothing was said of it';
+  const was = wasWords(before, value);
   if (before !== value && fitted.high < prior.low) {
     return `${name}: as good as none (${figureText(fitted.high)}${unitWords(unit)} at most); nothing was said of it`;
   }
   const range = `(${figureText(fitted.low)} to ${figureText(fitted.high)})`;
   return `${name}: ${figureText(fitted.value)}${unitWords(unit)} ${range}; ${was}`;
 }
+
+/** What is taken only where somebody gives it was not assumed: nobody said it, and it was none. */
+const wasWords = (before: number, value: number): string =>
+  before === value ? `${figureText(value)} was assumed` : 'nothing was said of it';
 
 const togetherWords = (logged: HomeFit['logged']) => (parameter: FittedParameter) => {
   const { mostLike } = parameter;

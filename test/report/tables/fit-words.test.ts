@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { HomeFit } from '../../../src/fit/fit-home.ts';
 import type { FittedParameter } from '../../../src/fit/stage/fit-stage.ts';
 import type { Foreseen } from '../../../src/fit/withheld.ts';
+import { fitFigures } from '../../../src/report/fit-figures.ts';
+import { fitText } from '../../../src/report/tables/fit-text.ts';
 import { fitOpening, fitWords } from '../../../src/report/tables/fit-words.ts';
 import { foreseenText } from '../../../src/report/tables/foreseen-text.ts';
 import { wouldTell } from '../../../src/report/tables/would-tell.ts';
@@ -51,6 +53,53 @@ test('less than anybody has of what nobody gave is as good as none, and not stra
     },
   ]);
   expect(fitWords(fitOf([none(0.002)]))[0]!.items[0]).toContain('0.000200 (0.000100 to 0.00200)');
+});
+
+describe('a fit of a home that is not understood', () => {
+  const told = { ...parameter('sun', 0.1, 0.1) };
+  const tied = { ...parameter('air leakage', 5, 5), told: 'together' as const };
+  const untold = { ...parameter('steady heat (den)', 5, 0), told: 'no' as const };
+  const skill = (of: number, alone: number) => {
+    const channel = { name: 'temperature', room: 'den', unit: 'K' };
+    const judgement = { hours: 0, rmse: 0, guesses: {}, band: 0, inside: 0, skill: of };
+    const one = { channel, judgement, alone: { skill: alone }, guideline14: null };
+    return { ...one, from: 'weather alone' } as unknown as Foreseen;
+  };
+  const unlike: Partial<HomeFit> = { skilled: false, foreseen: [skill(0.5, -1), skill(0.5, -1)] };
+
+  test('has no findings: values stand without ranges, under a heading that says so', () => {
+    const [first, second] = fitWords(fitOf([told, tied, untold], unlike));
+    expect(first).toEqual({
+      head: 'Where the search ended; not findings, not to be relied on',
+      items: ['sun: 0.0200; 0.100 was assumed', 'air leakage: 0.0200; 5.00 was assumed'],
+    });
+    expect(second!.head).toBe('Not told by your log');
+    const heads = fitWords(fitOf([told], unlike)).map(({ head }) => head);
+    expect(heads).not.toContain('What your log tells');
+  });
+
+  test('says so in its opening, be it habits that it foresees or nothing much', () => {
+    expect(fitOpening(fitOf([], unlike))).toMatch(/its values should not be relied on\.$/);
+    const few = [skill(0.5, 0.5), skill(-1, -1), skill(-1, -1)];
+    expect(fitOpening(fitOf([], { skilled: false, foreseen: few }))).toMatch(
+      /in 1 of 3 cases: the home itself is not understood, and its values should not be relied on\.$/,
+    );
+  });
+
+  test('has no range in its table and is unreliable in figures', () => {
+    const fit = fitOf([told, untold], unlike);
+    for (const of of [told, untold]) Object.assign(of.adjustable!, { places: [] });
+    const stages = fit.stages.map((stage) => ({ ...stage, fit: { ...stage.fit, left: [] } }));
+    const whole = { ...fit, stages } as unknown as HomeFit;
+    const text = fitText(whole, 80);
+    expect(text).toMatch(/^Parameters \(not to be relied on\)\n +unit +assumed +fitted$/m);
+    const figures = fitFigures(whole);
+    expect(figures.reliable).toBe(false);
+    expect(figures.stages[0]!.parameters.map((one) => one.told)).toEqual(['unreliable', 'no']);
+    const good = fitFigures({ ...whole, skilled: true });
+    expect(good.stages[0]!.parameters.map((one) => one.told)).toEqual(['yes', 'no']);
+    expect(good.reliable).toBe(true);
+  });
 });
 
 test('a typical year is cautioned against', () => {
