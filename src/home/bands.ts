@@ -79,7 +79,7 @@ const INFANT: Band = {
   high: 20,
   reason:
     'UK charities and NHS for rooms where an infant sleeps: a guide only, advice differs; while it is mild ' +
-    'outdoors, so that nobody heats, up to 26 °C, as cool rooms of people at risk from heat (Heatwave Plan for England, from memory)',
+    'outdoors, so that nobody heats, up to 26 °C, as cool rooms of people at risk from heat (Heatwave Plan for England, action card for care homes)',
 };
 /** Hours as those over which the heating season takes its mean. */
 const INFANT_IN_MILD_WEATHER = { high: 26, hours: 72 };

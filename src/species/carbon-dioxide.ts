@@ -11,7 +11,7 @@ export const CARBON_DIOXIDE = {
   plainName: 'CO2',
   unit: 'ppm',
   role: 'indicator',
-  outdoors: preset(420, 400, 480, 'world mean of about 2023 (from memory)'),
+  outdoors: preset(420, 400, 480, 'NOAA, world mean of 2023: 419.3 ppm'),
   band: {
     high: 1000,
     hours: 0,

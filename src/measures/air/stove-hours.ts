@@ -16,7 +16,8 @@ export interface StoveHours {
  * Counts the time in which a stove that draws room air burns while its room, at half its height, is more
  * than 4 Pa below still air outdoors at that height.
  *
- * Source of the 4 Pa: 0.04 mbar in the German model ordinance on firing (MFeuV), from memory.
+ * Source of the 4 Pa: 0.04 mbar for the supply of combustion air in German practice (chimney sweeps,
+ * fandel.info, 4-Pascal-Test), after the model ordinance on firing (MFeuV).
  */
 export function createStoveHours({ rooms, devices, leakage }: Home): StoveHours {
   const known = leakage.how.by === 'pressure' && leakage.how.cracks.length > 0;

@@ -8,7 +8,7 @@ export type HeatFlowDirection = 'upwards' | 'horizontal' | 'downwards';
  * within 30° of upright.
  *
  * @returns [m2 K/W]
- * Source: ISO 6946:2017, table of conventional surface resistances (from memory).
+ * Source: ISO 6946:2017, conventional surface resistances, as in wiki.indigud.de, RSI_RSE.
  */
 export function innerSurfaceResistance(direction: HeatFlowDirection): number {
   return INNER[direction];
@@ -16,7 +16,7 @@ export function innerSurfaceResistance(direction: HeatFlowDirection): number {
 
 /**
  * Resistance between an outer surface and outdoors at the conventional 4 m/s of wind, any direction.
- * [m2 K/W] Source: ISO 6946:2017, table of conventional surface resistances (from memory).
+ * [m2 K/W] Source: ISO 6946:2017, conventional surface resistances, as in wiki.indigud.de, RSI_RSE.
  */
 export const OUTER_SURFACE_RESISTANCE = 0.04;
 

@@ -12,7 +12,7 @@ import type { Preset } from '../../units/preset.ts';
  * @param floorArea  of the home [m2]
  *
  * Sources: SAP 2012 appendix L for the power (from memory); Ofgem's typical consumption of a medium user,
- * 2900 kWh from 2022 and 2500 kWh from 2026.
+ * 2900 kWh from April 2020, 2700 from October 2023 and 2500 from July 2026.
  */
 export function householdElectricity(people: number, floorArea: number): Preset {
   const size = Math.max(1, people) * floorArea;

@@ -31,7 +31,12 @@ export const CARBON: Readonly<Record<Fuel, Preset>> = {
     high: 0.4,
     source: `${FACTORS}; high: with what the stack gives`,
   },
-  electricity: { value: 0.207, low: 0.05, high: 0.4, source: FACTORS },
+  electricity: {
+    value: 0.207,
+    low: 0.05,
+    high: 0.4,
+    source: 'UK government conversion factors of 2023: 0.207074',
+  },
   'district heat': { value: 0.18, low: 0.05, high: 0.25, source: FACTORS },
 };
 

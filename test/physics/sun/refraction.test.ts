@@ -7,8 +7,9 @@ test('the horizon is lifted by half a degree', () => {
     topic: 'Sun',
     what: 'refraction at the horizon (true elevation -0.575°, apparent 0°)',
     unit: '°',
-    source: 'standard refraction at the horizon, 34 to 35 minutes of arc',
-    mark: 'from memory',
+    source:
+      "standard refraction at the horizon, 34' by convention and 35.4' in Allen 1976 (liquisearch.com/atmospheric_refraction/values)",
+    mark: 'published',
     expected: 34.5 / 60,
     got: refraction(-34.5 / 60),
     tolerance: { absolute: 0.5 / 60 },

@@ -113,8 +113,9 @@ test('a worked example of the algorithm', () => {
     topic: TOPIC,
     what: 'declination, 13 October 1992, 0 h dynamical time',
     unit: '°',
-    source: 'Meeus 1998, Astronomical Algorithms, 2nd ed., example 25.a',
-    mark: 'from memory',
+    source:
+      'Meeus 1991, Astronomical Algorithms, example 24.a (25.a of 1998), in the manual of the R package oce: sunDeclinationRightAscension',
+    mark: 'published',
     expected: -7.78507,
     got: solarDeclination(at('1992-10-13') - 69),
     tolerance: { absolute: 1e-5 },

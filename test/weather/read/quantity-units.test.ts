@@ -3,7 +3,17 @@ import { QUANTITY_NAMES } from '../../../src/weather/quantity.ts';
 import { conversionFrom, unitsOf } from '../../../src/weather/read/quantity-units.ts';
 import { compare } from '../../reference/compare.ts';
 
-const DEFINED = 'definition of the unit';
+/** Where each definition was read. */
+const DEFINED: Readonly<Record<string, string>> = {
+  '°F': '212 °F are 100 °C, -40 is the same on both scales (diffmetric.com/guide/temperature-scales)',
+  K: '0 °C are 273.15 K (diffmetric.com/guide/temperature-scales)',
+  knots: '1 knot is 1.852 km/h, 1 m/s is 3.6 km/h (NOAA, aoml.noaa.gov/hrd/tcfaq/A14.html)',
+  mph: '1 mile an hour is 0.44704 m/s (aerodynamics4students.com, conversion factors)',
+  'km/h': '1 m/s is 3.6 km/h (NOAA, aoml.noaa.gov/hrd/tcfaq/A14.html)',
+  inHg: '1 in of Hg is 3.38639 kPa (ucdsb.on.ca, Stretton, conversion factors)',
+  mmHg: '760 mm Hg are 1 atm, 101.325 kPa (physics tables of C. Graney; ucdsb.on.ca, Stretton)',
+  oktas: '4 oktas are 4/8 of the sky (WMO, worldweather.wmo.int/oktas.htm)',
+};
 
 describe('conversionFrom', () => {
   test.each([
@@ -23,8 +33,8 @@ describe('conversionFrom', () => {
       topic: 'Weather files',
       what: `${quantity}: ${written} ${unit}`,
       unit: own,
-      source: DEFINED,
-      mark: 'from memory',
+      source: DEFINED[unit] ?? 'prefixes of the SI and the hour of 3600 s',
+      mark: DEFINED[unit] === undefined ? 'closed form' : 'published',
       expected,
       got: conversionFrom(quantity, unit)!(written),
       tolerance: { absolute },

@@ -55,8 +55,9 @@ describe('the tidy layout', () => {
       topic: 'Weather files',
       what: 'vapour pressure of air reported as -10 °C and 80 %',
       unit: 'Pa',
-      source: 'WMO-No. 8: relative humidity is over liquid water; 286.5 Pa at -10 °C',
-      mark: 'from memory',
+      source:
+        'American Meteorological Society, Glossary: relative humidity is over liquid water; 286.5 Pa at -10 °C by Murphy and Koop 2005, eq. 10 (metformel.de/Dampfdruck_e.php)',
+      mark: 'published',
       expected: 0.8 * 286.5,
       got: vapour,
       tolerance: { relative: 0.001 },

@@ -152,7 +152,7 @@ function spells(
 const NONE: Preset = { value: 0, low: 0, high: 0, source: COMMON };
 /**
  * Latent heat of steam, which takes along what the cooker gave. [J/kg]
- * Source: 2501 - 2.361 t kJ/kg at 20 °C (from memory), 0.682 kWh a litre.
+ * Source: 2501 - 2.361 t kJ/kg at 20 °C (see `latentHeat`), 0.682 kWh a litre.
  */
 const LATENT_HEAT = 2.454e6;
 /** Methane, 44.9 g a net MJ over 1.108, gross over net; closed form. [kg/kWh as bought] */
