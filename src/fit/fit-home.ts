@@ -11,6 +11,8 @@ import type { Weather } from '../weather/weather.ts';
 import { adjustablesOf } from './adjustables-of.ts';
 import { channelsOf, type FitGroup } from './channels-of.ts';
 import type { FittedStage } from './fitted-stage.ts';
+import { otherClock } from './judge/other-clock.ts';
+import { otherHours } from './judge/other-hours.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
 import type { Beside } from './readings/metered-heat.ts';
@@ -125,6 +127,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     stated: statedForCertain(rawOf(request), scenario.doubts),
     typicalWeather: weather.periodic,
     cautions: [
+      ...otherTimes(plan, stages, division),
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
       ...notUsed(log, plan.home, readings.used),
       ...takenAsSaid(plan.home, log, weather, division),
@@ -136,6 +139,19 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
       ),
     ],
   };
+}
+
+/** Whether the log's clock, or else the hours of heating and cooling, seem to be others than is taken. */
+function otherTimes(
+  { home, household }: PreparedPlan,
+  stages: readonly FittedStage[],
+  division: Division,
+): string[] {
+  const clock = otherClock(stages, division);
+  const [warms, cools] = [home.emitters.length > 0, (home.cooling ?? []).length > 0];
+  if (clock.length > 0 || !(warms || cools)) return clock;
+  const what = warms ? `Heating${cools ? ' or cooling' : ''}` : 'Cooling';
+  return otherHours(what, stages, division, household.clock);
 }
 
 /** What is asked of a log in one stage. */

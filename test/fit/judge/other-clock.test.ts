@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { otherClock } from '../../../src/fit/judge/other-clock.ts';
+import { aStage, type Beside } from './a-stage.ts';
+
+const HOURS = 24 * 21;
+const DIVISION = { start: 0, hours: HOURS, release: 24, withheld: HOURS };
+/** A room that is warmer from 7 to 22 h, and an error that follows nothing. */
+const day = (k: number) => (k % 24 >= 7 && k % 24 < 22 ? 20 : 17);
+const noise = (k: number) => 0.3 * Math.sin(k * k);
+
+const den: Beside = {
+  ...{ room: 'den', quantity: 'temperature', fitted: day },
+  logged: (k) => day(k) + noise(k),
+};
+const said = (...all: Beside[]) => otherClock([aStage(all, HOURS)], DIVISION);
+/** Readings of the same that are labelled some hours early. */
+const early = (by: number): Beside => ({ ...den, logged: (k) => day(k + by) + noise(k) });
+
+test('readings that fit best as they are have another clock in no words', () => {
+  expect(said(den)).toEqual([]);
+});
+
+test('readings that all fit better at another hour do, with which way and how far', () => {
+  expect(said(early(1))).toHaveLength(1);
+  expect(said(early(1), early(1))[0]).toMatch(
+    /^All readings would fit clearly better if they were taken an hour later than they say\..*--zone.* everything an hour earlier /,
+  );
+  expect(said(early(-2))[0]).toMatch(/taken 2 hours earlier than they say\..* 2 hours later /);
+});
+
+test('one room at other hours is no clock, and a daily meter says nothing of it', () => {
+  expect(said(early(1), den)).toEqual([]);
+  const meter: Beside = { ...den, quantity: 'heating', fitted: () => 100, daily: true };
+  expect(said(early(1), meter)).toHaveLength(1);
+  expect(said(meter)).toEqual([]);
+});

@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest';
+import { otherHours } from '../../../src/fit/judge/other-hours.ts';
+import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
+import { aStage, type Beside } from './a-stage.ts';
+
+const HOURS = 24 * 21;
+const DIVISION = { start: 0, hours: HOURS, release: 24, withheld: HOURS };
+/** Warmer by so much between two hours of the day. */
+const between = (from: number, to: number, by: number) => (k: number) =>
+  17 + (k % 24 >= from && k % 24 < to ? by : 0);
+
+const den = (logged: Beside['logged'], fitted = between(17, 22, 3)): Beside => ({
+  ...{ room: 'den', quantity: 'temperature', logged, fitted },
+});
+const said = (...all: Beside[]) => otherHours('Heating', [aStage(all, HOURS)], DIVISION, UTC_CLOCK);
+
+test('a room that warms and cools at the hours of the fitted home needs no words, however much it does', () => {
+  expect(said(den(between(17, 22, 3)))).toEqual([]);
+  expect(said(den(between(17, 22, 1)))).toEqual([]);
+});
+
+test('hours of heating that are others are named, those of the fitted home beside them', () => {
+  const [words] = said(den(between(16, 23, 3)), { ...den(between(16, 23, 3)), room: 'bed' });
+  expect(words).toMatch(
+    /^Heating seems to come on or go off at other hours than the scenario says: den and bed \(warming from about 16 h, as fitted 17 h; cooling from about 23 h, as fitted 22 h\)\. /,
+  );
+  expect(said(den(between(19, 22, 3)))[0]).toMatch(/\(warming from about 19 h, as fitted 17 h\)/);
+});
+
+test('a meter of heat that is read by the hour tells them too, one that is read by the day does not', () => {
+  const power = (from: number) => (k: number) => 1000 * between(from, 22, 1)(k);
+  const meter: Beside = { ...den(power(16), power(17)), quantity: 'heating', room: 'the home' };
+  expect(said(meter)[0]).toContain('the home (more heat from about 16 h, as fitted 17 h)');
+  expect(said({ ...meter, daily: true })).toEqual([]);
+});
+
+test('a room that is aired or sunlit besides is not heated at other hours', () => {
+  const aired = (k: number) => between(17, 22, 3)(k) - (k % 24 === 8 ? 1.5 : 0);
+  expect(said(den(aired))).toEqual([]);
+  expect(said(den(between(17, 22, 3), () => 17))).toEqual([]);
+});
