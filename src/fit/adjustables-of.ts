@@ -11,6 +11,7 @@ import type { Weather } from '../weather/weather.ts';
 import type { FitGroup } from './channels-of.ts';
 import { GASES, type Readings } from './readings/readings.ts';
 import type { Division } from './readings/span-of.ts';
+import { isWarm } from './readings/taken-as-said.ts';
 import { weatherOfHours } from './readings/weather-of-hours.ts';
 
 /** A log and what it is of. */
@@ -36,6 +37,9 @@ export function adjustablesOf(
     warm: named(({ temperature }) => temperature !== null),
     metered: named(({ heat }) => heat !== null),
     mild: mildHours(weather, division) >= FEWEST_MILD,
+    cooled:
+      isWarm(weather, division) &&
+      (plan.home.cooling ?? []).some(({ room }) => rooms[room]!.temperature !== null),
     absent: absentParts(plan.home),
     species: GASES.filter((gas) => rooms.some(({ species }) => species[gas] !== undefined)),
   };

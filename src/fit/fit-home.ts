@@ -130,7 +130,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
       ...otherTimes(plan, stages, division),
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
       ...notUsed(log, plan.home, readings.used),
-      ...takenAsSaid(plan.home, log, weather, division),
+      ...takenAsSaid(plan.home, log, weather, division, isCoolingSought(stages)),
       ...logCautions(
         log,
         plan.home.rooms.map(({ name }) => name),
@@ -140,6 +140,13 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     ],
   };
 }
+
+const isCoolingSought = (stages: readonly FittedStage[]): boolean =>
+  stages.some(({ fit: { parameters } }) =>
+    parameters.some(({ adjustable: { places } }) =>
+      places.some(({ path }) => path.startsWith('/cooling/')),
+    ),
+  );
 
 /** Whether the log's clock, or else the hours of heating and cooling, seem to be others than is taken. */
 function otherTimes(

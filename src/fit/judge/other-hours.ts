@@ -33,7 +33,7 @@ export function otherHours(
   if (rooms.size === 0) return [];
   const told = [...rooms].map(([words, names]) => `${andList(names)} (${words})`);
   return [
-    `${what} seems to come on or go off at other hours than the scenario says: ${told.join('; ')}. A fit does not look for hours: other values make up for them, above all steady heat, heat capacity and thermostat errors. Put the hours right and fit again.`,
+    `${what} seems to come on or go off at other hours than the scenario says: ${told.join('; ')}. A fit does not look for hours: other values make up for them, above all steady heat, heat capacity and thermostat errors. Put the hours right and fit again, unless it is sensors that are slow.`,
   ];
 }
 

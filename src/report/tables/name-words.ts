@@ -23,7 +23,7 @@ const MEANINGS: readonly (readonly [string, string])[] = [
   ['heater power', 'most that the heaters give, by floor area'],
   [
     'thermostat error',
-    'what the thermostat reads too much; above 0 the room is kept cooler than it is set, below 0 warmer',
+    'what the thermostat reads too much; above 0 rooms are kept cooler than it is set, below 0 warmer',
   ],
   ['steady heat', 'heat given to the room at all hours, besides heating, people and sun'],
 ];

@@ -67,6 +67,8 @@ const MEASUREMENTS: readonly (readonly [string, readonly Measurement[]])[] = [
   ['heat capacity', [{ words: 'a night or two with the heating off' }]],
   ['window shading', [{ words: 'some sunny days with the heating off' }]],
   ['heater power', [{ words: 'the heating switched fully on after a cold night' }]],
+  ['thermostat error of cooling', [{ words: 'a log of hotter days' }]],
+  ['cooling setpoint', [{ words: 'a log of hotter days' }]],
   ['thermostat', [{ words: 'a log of the hours in which the heating is on' }]],
   ['steady heat', [{ words: 'the heating power of the room, logged,', of: ['heating power'] }]],
   [CARBON_DIOXIDE.name, [{ words: 'who is at home, logged,', of: ['presence'] }]],

@@ -14,6 +14,7 @@ import { pointerOf } from '../yaml/json-pointer.ts';
 import { settingWords } from '../yaml/settings.ts';
 import {
   CAPACITIES,
+  COOLING_SETPOINT,
   type FitPlace,
   PLACES,
   steadyHeat,
@@ -53,6 +54,8 @@ export interface Logged {
   readonly metered: readonly string[];
   /** Whether days were mild enough for people to leave windows open. */
   readonly mild: boolean;
+  /** Whether rooms whose temperature was logged may have been cooled. */
+  readonly cooled?: boolean;
   /** Species that some room has a series of. */
   readonly species: readonly string[];
   /** Parts of a building that the home has not, such as the roof of a flat. */
@@ -100,7 +103,7 @@ export function heatAdjustables(
   raw: unknown,
   assumed: readonly Assumed[],
   doubts: readonly Doubt[],
-  { warm, metered, absent = [] }: Logged,
+  { warm, metered, cooled = false, absent = [] }: Logged,
 ): Adjustable[] {
   const known = createKnown(raw, assumed, doubts);
   const heating = mapping(mapping(raw)['heating']);
@@ -118,6 +121,7 @@ export function heatAdjustables(
         ? []
         : thermostatBias(heating, room, known),
     ),
+    ...(cooled ? coolingBias(raw, known) : []),
     ...warm.flatMap((room) => known.own(steadyHeat(room), STEADY_HEAT)),
   ];
 }
@@ -148,6 +152,39 @@ function thermostatBias(
   return known
     .own({ name: `thermostat error (${room})`, unit: 'K', scale: 'plain', steps }, THERMOSTAT_BIAS)
     .map((each) => ({ ...each, besides }));
+}
+
+/** Setpoints of cooling that are given as one number each. */
+function coolingSetpoints(raw: unknown) {
+  const { rooms } = mapping(mapping(raw)['cooling']);
+  const own = Array.isArray(rooms) ? [] : Object.keys(mapping(rooms));
+  const all = [
+    COOLING_SETPOINT.steps,
+    ...own.flatMap((room) => {
+      const at = ['cooling', 'rooms', room];
+      return [at, [...at, 'setpoint']];
+    }),
+  ];
+  return all.flatMap((steps) => {
+    const path = pointerOf(steps);
+    const given = givenNumber(raw, path);
+    return given === undefined ? [] : [{ path, given }];
+  });
+}
+
+/** What rooms are cooled to where nobody stated it for certain, else the error of what cools them. */
+function coolingBias(raw: unknown, known: ReturnType<typeof createKnown>): Adjustable[] {
+  const asked = known.at(COOLING_SETPOINT);
+  const given = coolingSetpoints(raw);
+  if (asked.length > 0 || given.length === 0) return asked;
+  const places = given.map(({ path, given }) => ({ path, at: (x: number) => given - x }));
+  const is = { name: 'thermostat error of cooling', unit: 'K', scale: 'plain' } as const;
+  return [
+    {
+      ...{ ...is, ...THERMOSTAT_BIAS, before: THERMOSTAT_BIAS.value },
+      ...{ places, besides: [], least: LEAST.plain },
+    },
+  ];
 }
 
 /** What is known of numbers before the log is looked at. */

@@ -26,6 +26,11 @@ export const PLACES = {
   heaterPower: positive('heater power per area', 'W/m2', 'heating', 'emitters', 'power per area'),
 } as const satisfies Readonly<Record<string, FitPlace>>;
 
+/** What rooms are cooled to. */
+export const COOLING_SETPOINT: FitPlace = {
+  ...{ name: 'cooling setpoint', unit: '°C', scale: 'plain', steps: ['cooling', 'setpoint'] },
+};
+
 /** Those that a factor of heat loss moves together, by the part of the building. */
 export const U_VALUES: readonly (FitPlace & { readonly part: string })[] = [
   ...['wall', 'window', 'roof', 'floor', 'exposed floor'],

@@ -18,13 +18,21 @@ const device = (name: string, kind: string) => ({
   does: { kind } as Home['devices'][number]['does'],
 });
 const cooling = [{ room: 0 }] as unknown as NonNullable<Home['cooling']>;
-const said = (more: Partial<Home>, outdoors: number, ...series: readonly LoggedSeries[]) =>
+const saidOf = (
+  setpoint: boolean,
+  more: Partial<Home>,
+  outdoors: number,
+  ...series: LoggedSeries[]
+) =>
   takenAsSaid(
     bareHome([bareRoom('den', 30)], more),
     log(...series),
     madeWeather({ temperature: () => outdoors }, { start: 0 }),
     DIVISION,
+    setpoint,
   ).join('\n');
+const said = (more: Partial<Home>, outdoors: number, ...series: LoggedSeries[]) =>
+  saidOf(false, more, outdoors, ...series);
 
 test('stoves and heaters that nobody measured are named, and what cools in warm weather', () => {
   const devices = [device('tiled stove', 'stove'), device('fan heater', 'heater')];
@@ -32,6 +40,13 @@ test('stoves and heaters that nobody measured are named, and what cools in warm 
     /^Taken as the scenario says, .*: cooling, its settings and hours, tiled stove and fan heater\. /,
   );
   expect(said({ devices, cooling }, 5, plug)).toContain('no error there: tiled stove. ');
+});
+
+test('of cooling whose setpoint is looked for its hours and power are named', () => {
+  expect(saidOf(true, { cooling }, 25)).toMatch(
+    /no error there: the hours and power of cooling\. /,
+  );
+  expect(saidOf(true, { cooling }, 5)).toBe('');
 });
 
 test('nothing is said of a home without them', () => {
