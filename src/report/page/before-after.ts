@@ -50,7 +50,7 @@ function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Htm
     asked
       ? html`<span class="was">${was}</span> <span class="was" aria-hidden="true">→</span><span class="heard"> becomes </span> <b class="${look}">${is}</b>`
       : html`<b class="same">${was}</b>`
-  } <span class="unit">${unit}</span>${asked ? strip({ from: 0, to, baseline: before, plan: after, look, reach: reachOf(ends) }, 220) : null}${
+  } <span class="unit">${unit}${asked ? null : ', as it is'}</span>${asked ? strip({ from: 0, to, baseline: before, plan: after, look, reach: reachOf(ends) }, 220) : null}${
     change === null
       ? null
       : html`<small>${changeWords(Number(is) - Number(was), change, decimals)}</small>`

@@ -22,7 +22,6 @@ export function plansSection({ study }: ReportInput, pictures: Html, knobs: Html
     title: 'Plans, a line each',
     body: html`
 ${askedMarkup(study)}
-<h3>All plans</h3>
 ${key(lines[0]!)}
 ${figureTable({
   caption: `Each plan against ${lines[0]!.figures.plan}, which comes first; then the cheapest`,
@@ -52,19 +51,22 @@ ${knobs}`,
   };
 }
 
-/** What the scenario's own plans ask, and its answers. */
+/** What the scenario's own plans ask, and its answers; of what leads the page no more than a word. */
 function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
-  const { questions, surprise, caveat } = asked;
-  if (questions.length === 0 || purchase === null) return null;
-  // What stands at the top of the page is not told again.
-  const [lead] = purchase.decision.sentences;
+  const { surprise, caveat } = asked;
+  // Where nothing is asked about, the first question leads the page, caveat and all.
+  const questions = purchase === null ? asked.questions.slice(1) : asked.questions;
+  if (questions.length === 0) return null;
+  const lead = purchase?.decision.sentences[0];
   const told = questions.map(({ title, inShort, sentences }) =>
     inShort === lead
       ? html`<b>${title}</b> ${inShort} <a href="#answer">More above</a>.`
       : html`<b>${title}</b> ${sentences.join(' ')}`,
   );
   const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
-  return html`<h3>What the plans ask</h3><div class="asked">${caveat === '' ? null : html`<p>${caveat}</p>`}${list([...told, ...beyond])}</div>`;
+  const first = caveat === '' || purchase === null ? null : html`<p>${caveat}</p>`;
+  return html`<h3>What ${purchase === null ? 'else ' : ''}the plans ask</h3><div class="asked">${first}${list([...told, ...beyond])}</div>
+<h3>All plans</h3>`;
 }
 
 /** What the marks of the table stand for. */

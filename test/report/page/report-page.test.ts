@@ -587,8 +587,28 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
       ({ attributes }) => attributes['class'] === 'lead',
     );
     expect(textOf(lead!)).toMatch(/^17 °C or 18 °C\? cooler: [a-z, ]+\.$/);
+    expect(textOf(byId(made, 'answer'))).toContain('h a day, as it is');
     expect(textOf(byId(made, 'answer'))).not.toContain('room-hours');
     expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);
+  });
+
+  test('answers every question of the plans, the first of them on top alone', () => {
+    const questions = ['First?', 'Then?'].map((title) => ({
+      ...{ title, inShort: 'cooler: cheaper.', sentences: [`${title.length} GBP.`] },
+    }));
+    const asked = { questions, surprise: 'It rings at night.', caveat: '10 days were run.' };
+    const told = (over: typeof asked) =>
+      textOf(
+        readMarkup(
+          plansSection(inputOf({ ...study, purchase: null, asked: over }, TEXT), html``, null).body
+            .markup,
+        ),
+      );
+    expect(told(asked)).toContain('What else the plans ask');
+    expect(told(asked)).toContain('Then? 5 GBP.');
+    expect(told(asked)).toContain('Surprising: It rings at night.');
+    expect(told(asked)).not.toMatch(/First\?|10 days were run/);
+    expect(told({ ...asked, questions: questions.slice(1) })).not.toMatch(/Then\?|All plans/);
   });
 
   test('of plans that ask nothing tells which costs least and which is kindest', async () => {
