@@ -33,14 +33,14 @@ export const HUMIDIFIER = {
   deadband: preset(4, 2, 10),
 } as const;
 
-const APPROVED = 'English guidance of 2021 on ventilation (from memory)';
+const APPROVED = 'English guidance on ventilation (Approved Document F)';
 
 /** Flow [m3/h] by use, power [W], run-on [min], target and deadband [%]. */
 export const EXTRACT_FAN = {
   flow: {
     kitchen: preset(108, 60, 220, `${APPROVED}: 30 L/s beside a hob, 60 elsewhere`),
     other: preset(54, 30, 100, `${APPROVED}: 15 L/s in a bathroom`),
-    continuous: preset(29, 15, 50, `${APPROVED}: 8 L/s in a bathroom all the time`),
+    continuous: preset(29, 15, 50, `${APPROVED}: 8 L/s in a bathroom all the time (from memory)`),
   },
   power: preset(15, 4, 35),
   runOn: preset(20, 10, 30, 'householders and fitters: 20 to 30 minutes'),
