@@ -11,7 +11,9 @@ import {
   fitWords,
   isReliable,
   toldHead,
+  withParts,
 } from '../tables/fit-words.ts';
+import { rangesRestOn } from '../tables/ranges-rest-on.ts';
 import { type Drawable, drawTwice } from './draw-twice.ts';
 import { figure } from './figure.ts';
 import { figureTable } from './figure-table.ts';
@@ -36,11 +38,13 @@ export async function fitPage(fit: HomeFit, own: PageOwn): Promise<string> {
   }));
   const drawn = await drawTwice(pictures);
   const words = fitWords(fit);
+  const rest = rangesRestOn(fit);
   const others = words.filter(({ head }) => head !== toldHead(fit) && head !== FORESEEN);
   const said: Section = {
     id: 'told',
     title: isReliable(fit) ? toldHead(fit) : 'What the fit came to',
     body: html`${toldTable(fit)}
+${rest === null || !isReliable(fit) ? null : html`<p>${rest}</p>`}
 ${seen.length === 0 ? null : foreseenTable(seen)}
 <div class="columns">${others.map(({ head, items }) => html`<div><h3>${head}</h3>${list(items)}</div>`)}</div>`,
   };
@@ -72,12 +76,12 @@ function toldTable(fit: HomeFit): Html | null {
       : toldHead(fit),
     heads: ['what', 'fitted', ...(reliable ? ['low', 'high'] : []), 'was assumed', 'unit'],
     words: [reliable ? 5 : 3],
-    rows: told.map(({ adjustable: { name, unit, before, value }, ...fitted }) => [
-      name,
+    rows: told.map(({ adjustable, ...fitted }) => [
+      withParts(adjustable),
       html`<b>${withMinus(figureText(fitted.value))}</b>`,
       ...(reliable ? [figureText(fitted.low), figureText(fitted.high)] : []),
-      before === value ? figureText(value) : 'nothing',
-      unit.replace(/^\//, '1/'),
+      adjustable.before === adjustable.value ? figureText(adjustable.value) : 'nothing',
+      adjustable.unit.replace(/^\//, '1/'),
     ]),
   });
 }

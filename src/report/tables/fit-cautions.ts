@@ -2,6 +2,7 @@ import type { HomeFit } from '../../fit/fit-home.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { unitWords } from '../foreseen-words.ts';
+import { mayStandFor } from './may-stand-for.ts';
 
 /** What a reader should know before trusting a fit. */
 export function fitCautions(fit: HomeFit): string[] {
@@ -36,16 +37,17 @@ function strangeValues({ stages, stated }: HomeFit): string[] {
     .filter(({ place, adjustable: { before, value } }) => place > 0 || before === value)
     .map(({ adjustable: { name, unit, low, high }, value }) => {
       const usual = `${figureText(low)} to ${figureText(high)}${unitWords(unit)}`;
-      return `${name} (${figureText(value)}, usually ${usual})`;
+      return { name, words: `${name} (${figureText(value)}, usually ${usual})` };
     });
+  const may = [...new Set(strange.flatMap(({ name }) => mayStandFor(name, stated)))];
   if (strange.length === 0) return [];
   const it = strange.length === 1 ? 'it' : 'they';
   const instead =
-    stated.length === 0
+    may.length === 0
       ? 'a sensor that reads wrongly, or people who live otherwise than the scenario says'
-      : `something that the scenario states and the fit therefore leaves alone: ${andList(stated)}. Put what is not known for certain under "doubts", or leave it out, and fit again`;
+      : `something that the scenario states and the fit therefore leaves alone: ${andList(may)}. Put what is not known for certain under "doubts", or leave it out, and fit again`;
   return [
-    `Far from what is usual: ${strange.join('; ')}. The home may be so, or ${it} stand${strange.length === 1 ? 's' : ''} for ${instead}.`,
+    `Far from what is usual: ${strange.map(({ words }) => words).join('; ')}. The home may be so, or ${it} stand${strange.length === 1 ? 's' : ''} for ${instead}.`,
   ];
 }
 

@@ -2,9 +2,11 @@ import type { HomeFit } from '../../fit/fit-home.ts';
 import type { FittedParameter } from '../../fit/stage/fit-stage.ts';
 import type { Foreseen } from '../../fit/withheld.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { andList } from '../../units/word-list.ts';
 import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
 import { fitCautions } from './fit-cautions.ts';
 import { namesInWords } from './name-words.ts';
+import { rangesRestOn } from './ranges-rest-on.ts';
 import { wouldTell } from './would-tell.ts';
 
 /** Sentences under a heading. */
@@ -33,9 +35,11 @@ export const FORESEEN = 'How well it foresaw what it had not seen';
 export function fitWords(fit: HomeFit): FitWords[] {
   const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
   const of = (told: FittedParameter['told']) => parameters.filter((each) => each.told === told);
+  const ranges = rangesRestOn(fit);
+  const rest = ranges === null || of('yes').length === 0 ? [] : [ranges];
   const told = isReliable(fit)
     ? [
-        { head: TOLD, items: of('yes').map(toldWords) },
+        { head: TOLD, items: [...of('yes').map(toldWords), ...rest] },
         {
           head: 'Told only together with another',
           items: of('together').map(togetherWords(fit.logged)),
@@ -77,11 +81,20 @@ export function fitFinding({ foreseen, skilled }: HomeFit): string {
 }
 
 /** A value without a range: what stands for something else has none. */
-const endedWords = ({ adjustable: { name, unit, before, value }, ...fitted }: FittedParameter) =>
-  `${name}: ${figureText(fitted.value)}${unitWords(unit)}; ${wasWords(before, value)}`;
+const endedWords = ({ adjustable, ...fitted }: FittedParameter): string => {
+  const { unit, before, value } = adjustable;
+  return `${withParts(adjustable)}: ${figureText(fitted.value)}${unitWords(unit)}; ${wasWords(before, value)}`;
+};
 
-function toldWords({ adjustable: { name, unit, ...prior }, ...fitted }: FittedParameter): string {
-  const { before, value } = prior;
+/** The name of a parameter, with the parts of the building that a factor of heat loss moves. */
+export function withParts({ name, places }: FittedParameter['adjustable']): string {
+  const parts = places.flatMap(({ path }) => /\/([^/]+) u-value$/.exec(path)?.[1] ?? []);
+  return parts.length === 0 ? name : `${name} (of ${andList(parts)})`;
+}
+
+function toldWords({ adjustable, ...fitted }: FittedParameter): string {
+  const { unit, before, value, ...prior } = adjustable;
+  const name = withParts(adjustable);
   const was = wasWords(before, value);
   if (before !== value && fitted.high < prior.low) {
     return `${name}: as good as none (${figureText(fitted.high)}${unitWords(unit)} at most); nothing was said of it`;

@@ -6,7 +6,9 @@ import { fitFigures } from '../../../src/report/fit-figures.ts';
 import { fitText } from '../../../src/report/tables/fit-text.ts';
 import { fitOpening, fitWords } from '../../../src/report/tables/fit-words.ts';
 import { foreseenText } from '../../../src/report/tables/foreseen-text.ts';
+import { mayStandFor } from '../../../src/report/tables/may-stand-for.ts';
 import { wouldTell } from '../../../src/report/tables/would-tell.ts';
+import type { Adjustable } from '../../../src/scenario/edits/adjustables.ts';
 
 /** A fit of which only its words are asked. */
 function fitOf(parameters: readonly unknown[], more: Partial<HomeFit> = {}): HomeFit {
@@ -19,7 +21,7 @@ function fitOf(parameters: readonly unknown[], more: Partial<HomeFit> = {}): Hom
 }
 
 const parameter = (name: string, value: number, before: number): Partial<FittedParameter> => ({
-  ...{ adjustable: { name, unit: '', value, before } as FittedParameter['adjustable'] },
+  adjustable: { name, unit: '', value, before, places: [] } as unknown as Adjustable,
   ...{ value: 0.02, low: 0.01, high: 0.04, told: 'yes', mostLike: null },
 });
 
@@ -40,7 +42,7 @@ test('less than anybody has of what nobody gave is as good as none, and not stra
   const none = (high: number) => ({
     ...{ value: 0.0002, low: 0.0001, high, told: 'yes', place: -4, mostLike: null },
     adjustable: {
-      ...{ name: 'windows left open when mild', unit: '', value: 0.01, before: 0 },
+      ...{ name: 'windows left open when mild', unit: '', value: 0.01, before: 0, places: [] },
       ...{ low: 0.001, high: 0.1 },
     },
   });
@@ -53,6 +55,33 @@ test('less than anybody has of what nobody gave is as good as none, and not stra
     },
   ]);
   expect(fitWords(fitOf([none(0.002)]))[0]!.items[0]).toContain('0.000200 (0.000100 to 0.00200)');
+});
+
+test('the parts of a factor of heat loss are named, and what ranges rest on', () => {
+  const places = ['wall', 'window'].map((part) => ({ path: `/home/build/${part} u-value` }));
+  const loss = parameter('heat loss factor', 1, 1);
+  Object.assign(loss.adjustable!, { places });
+  const leaks = parameter('air leakage at 50 Pa', 10, 10);
+  const stated = ['roof U-value (0.300 W/m2K)', 'window shading (0.300)'];
+  const items = fitWords(fitOf([loss, leaks], { stated }))[0]!.items;
+  expect(items[0]).toMatch(/^heat loss factor \(of wall and window\): 0\.0200 /);
+  expect(items[2]).toBe(
+    'Ranges hold as far as what the scenario states is so: roof U-value (0.300 W/m2K) and window shading (0.300). It was not looked for, and air leakage at 50 Pa would come out otherwise with another roof U-value; put it under "doubts" where it is not certain.',
+  );
+  expect(fitWords(fitOf([loss], { stated }))[0]!.items[1]).toContain('It was not looked for; put');
+  expect(fitWords(fitOf([loss]))[0]!.items).toHaveLength(1);
+});
+
+test('what a value may stand for leaves or holds the same as it does', () => {
+  const stated = [
+    ...['wall U-value (1.40 W/m2K)', 'usual airing (1.00)', 'deep moisture (4.00)'],
+    ...['internal mass (60.0 kJ/m2K)'],
+  ];
+  const [walls, airing, deep, mass] = stated;
+  expect(mayStandFor('moisture buffer', stated)).toEqual([airing, deep]);
+  expect(mayStandFor('steady heat (den)', stated)).toEqual([walls, airing, mass]);
+  expect(mayStandFor('air leakage at 50 Pa', stated)).toEqual(stated);
+  expect(mayStandFor('co2 of a body awake', stated)).toEqual([airing]);
 });
 
 describe('a fit of a home that is not understood', () => {
@@ -88,7 +117,6 @@ describe('a fit of a home that is not understood', () => {
 
   test('has no range in its table and is unreliable in figures', () => {
     const fit = fitOf([told, untold], unlike);
-    for (const of of [told, untold]) Object.assign(of.adjustable!, { places: [] });
     const stages = fit.stages.map((stage) => ({ ...stage, fit: { ...stage.fit, left: [] } }));
     const whole = { ...fit, stages } as unknown as HomeFit;
     const text = fitText(whole, 80);
@@ -151,8 +179,8 @@ describe('a value far from what any home has', () => {
     ...{ place, told: told as 'yes', value: 0.0107 },
     adjustable: {
       ...{ name: 'co2 of a body awake', unit: 'm3/h', value: 0.0186, before: 0.0186 },
-      ...{ low: 0.014, high: 0.024 },
-    } as FittedParameter['adjustable'],
+      ...{ low: 0.014, high: 0.024, places: [] as Adjustable['places'] },
+    } as Adjustable,
   });
   const cautions = (fit: HomeFit) => fitWords(fit).find(({ head }) => head === 'Cautions')?.items;
 
