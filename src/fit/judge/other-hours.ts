@@ -33,7 +33,7 @@ export function otherHours(
   if (rooms.size === 0) return [];
   const told = [...rooms].map(([words, names]) => `${andList(names)} (${words})`);
   return [
-    `${what} seems to come on or go off at other hours than the scenario says: ${told.join('; ')}. A fit does not look for hours: other values make up for them, above all steady heat, heat capacity and thermostat errors. Put the hours right and fit again, unless it is sensors that are slow.`,
+    `${what} seems to come on or go off, or windows to be opened, at other hours than the scenario says: ${told.join('; ')}. A fit does not look for hours: other values make up for them, above all steady heat, heat capacity and thermostat errors. Put the hours right and fit again, unless it is sensors that are slow.`,
   ];
 }
 
@@ -58,7 +58,8 @@ function shiftWords(
 
 /**
  * Hours by which a rise begins in both, where one was logged that the fitted home has not, and that has one
- * which was not logged, at most some hours apart.
+ * which was not logged, at most some hours apart. A rise behind a fall that is unlike the fitted home is a
+ * window that was shut again.
  */
 function shiftOf(
   logged: Float64Array,
@@ -70,7 +71,13 @@ function shiftOf(
     [...one.keys()].filter((h) => one[h]! > limit && one[h]! - other[h]! > limit);
   const apart = (a: number, b: number) => Math.min((a - b + DAY) % DAY, (b - a + DAY) % DAY);
   const missing = beyond(fitted, logged);
+  const isRebound = (hour: number): boolean =>
+    BEHIND.some((by) => {
+      const before = (hour - by + DAY) % DAY;
+      return logged[before]! < 0 && fitted[before]! - logged[before]! > limit;
+    });
   for (const hour of beyond(logged, fitted)) {
+    if (isRebound(hour)) continue;
     const instead = missing.find((other) => apart(hour, other) <= FURTHEST);
     // From the mean of this hour to that of the next.
     if (instead !== undefined) return { logged: (hour + 1) % DAY, fitted: (instead + 1) % DAY };
@@ -97,6 +104,8 @@ function changes(
 const DAY = 24;
 /** Hours between a rise that was logged and the one that the fitted home has instead. */
 const FURTHEST = 6;
+/** Hours within which a room that was aired is warm again. */
+const BEHIND = [1, 2];
 /** Least difference that counts, [K/h] and [W/h]: that, or a part of the sharpest change that was logged. */
 const LEAST: Readonly<Record<string, number>> = { temperature: 0.3, heating: 100 };
 const PART = 1 / 3;

@@ -22,7 +22,7 @@ test('a room that warms and cools at the hours of the fitted home needs no words
 test('hours of heating that are others are named, those of the fitted home beside them', () => {
   const [words] = said(den(between(16, 23, 3)), { ...den(between(16, 23, 3)), room: 'bed' });
   expect(words).toMatch(
-    /^Heating seems to come on or go off at other hours than the scenario says: den and bed \(warming from about 16 h, as fitted 17 h; cooling from about 23 h, as fitted 22 h\)\. /,
+    /^Heating seems to come on or go off, or windows to be opened, at other hours than the scenario says: den and bed \(warming from about 16 h, as fitted 17 h; cooling from about 23 h, as fitted 22 h\)\. /,
   );
   expect(said(den(between(19, 22, 3)))[0]).toMatch(/\(warming from about 19 h, as fitted 17 h\)/);
 });
@@ -38,4 +38,7 @@ test('a room that is aired or sunlit besides is not heated at other hours', () =
   const aired = (k: number) => between(17, 22, 3)(k) - (k % 24 === 8 ? 1.5 : 0);
   expect(said(den(aired))).toEqual([]);
   expect(said(den(between(17, 22, 3), () => 17))).toEqual([]);
+  // aired at 17 h, so that it is warm an hour later than the fitted home, once the window is shut
+  const late = (k: number) => between(17, 22, 3)(k) - (k % 24 === 17 ? 4.5 : 0);
+  expect(said(den(late))).toEqual([]);
 });
