@@ -3,7 +3,10 @@ import type { Run } from '../engine/run.ts';
 import { simulate } from '../engine/simulate.ts';
 import { createMeasures } from '../measures/create-measures.ts';
 import { ledgerSum } from '../measures/ledger-sum.ts';
+import { createLowestAir } from '../measures/notices/lowest-air.ts';
 import type { PlanMeasures } from '../measures/plan-measures.ts';
+import { isYearOrMore } from '../measures/years-in.ts';
+import { frost } from '../scenario/notices/cautions.ts';
 import { needlessHeating, needlessMonths } from '../scenario/notices/needless-heating.ts';
 import { tariffDates } from '../scenario/notices/tariff-dates.ts';
 import { weatherElsewhere } from '../scenario/notices/weather-elsewhere.ts';
@@ -49,12 +52,18 @@ export function runPlan(
     ...{ heatsByPresence, activitiesBurnGas, clock, weather, period },
     stepSensitive: stepSensitive(plan),
   });
+  const lowest = createLowestAir(home.rooms.length);
   const run = simulate({ home, household, automation, weather, dt, ...period, spinUpDays }, [
     measures.observe,
+    lowest.observe,
     ...watchers,
   ]);
   const figures = measures.finish(run);
-  const cautions = [...cautionsOfWeather(request, run), ...figures.cautions];
+  const isMild = (room: number) => isYearOrMore(period.hours) && lowest.result(room) >= MILD;
+  const known = figures.cautions.flatMap((each) =>
+    each.id === 'frost' ? frost(plan, isMild) : [each],
+  );
+  const cautions = [...cautionsOfWeather(request, run), ...known];
   return { measures: { ...figures, cautions }, run };
 }
 
@@ -81,5 +90,10 @@ function requireLevels({ plan, period }: PlanRequest): void {
 
 /** After this long a home of heavy walls has forgotten 99 % of the temperatures it began with. [day] */
 const SPIN_UP_DAYS = 30;
+/**
+ * Air of a room that stays above this all year is not near freezing: pipes in a corner may be 3 K colder,
+ * and a cold spell that no year of the weather has, another 5 K. Own judgement. [°C]
+ */
+const MILD = 8;
 /** A kilowatt-hour, less than which is not worth a word. [J] */
 const LEAST_HEAT = 3.6e6;

@@ -84,8 +84,15 @@ function lowSetpoint({ home, household, automation, people }: CautionContext): N
   ];
 }
 
-/** Rooms that no thermostat keeps above the frost guard, and in which no stove or plug-in heater stands. */
-function frost({ home, household, automation }: CautionContext): Notice[] {
+/**
+ * Rooms that no thermostat keeps above the frost guard, and in which no stove or plug-in heater stands.
+ *
+ * @param isMild  whether a room of that index is known to stay far above freezing all the same
+ */
+export function frost(
+  { home, household, automation }: Pick<CautionContext, 'home' | 'household' | 'automation'>,
+  isMild: (room: number) => boolean = () => false,
+): Notice[] {
   const otherwise = new Set(
     home.devices.flatMap(({ room, does }) =>
       does.kind === 'stove' || does.kind === 'heater' ? [room] : [],
@@ -93,7 +100,9 @@ function frost({ home, household, automation }: CautionContext): Notice[] {
   );
   const cold = home.rooms.filter(
     (_, index) =>
-      !otherwise.has(index) && lowest(household, automation, index) <= FROST_GUARD.value,
+      !otherwise.has(index) &&
+      !isMild(index) &&
+      lowest(household, automation, index) <= FROST_GUARD.value,
   );
   if (cold.length === 0) return [];
   const rooms = cold.map(({ name }) => name).join(', ');
