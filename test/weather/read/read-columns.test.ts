@@ -130,9 +130,9 @@ describe('a wrong map', () => {
         'column map: time.format: expected "iso", "epoch s", "epoch ms", or a pattern with YYYY, MM, DD and hh, got "HH o clock"',
         'column map: time.utcOffset: expected hours ahead of UTC, -13 to 14, got 27',
         'column map: time.stamp: expected beginning, ending, instant, got "begining" (did you mean "beginning"?)',
-        'column map: quantities.temprature: expected temperature, relative humidity, dew point, pressure, wind speed, ' +
-          'wind direction, global horizontal, direct normal, diffuse horizontal, cloud cover, pm25, no2, pollen, tvoc, co2, ' +
-          'got "temprature" (did you mean "temperature"?)',
+        'column map: quantities.temprature: did you mean "temperature"? Expected temperature, relative humidity, dew point, ' +
+          'pressure, wind speed, wind direction, global horizontal, direct normal, diffuse horizontal, cloud cover, pm25, ' +
+          'no2, pollen, tvoc, co2, got "temprature"',
         'column map: quantities.wind speed.unit: expected m/s, km/h, mph, knots, ft/s, got "knot s" (did you mean "knots"?)',
         'column map: quantities.pressure.unit: expected Pa, hPa, kPa, mbar, mmHg, inHg, got "bananas"',
       ].join('\n'),
