@@ -136,7 +136,7 @@ const OF_NOTHING: ReadonlySet<string> = new Set([
 /** What is guarded against, in words. */
 export const HARM: Readonly<Record<Guard, string>> = {
   ...{ damp: 'damp', cold: 'the cold', heat: 'heat', dry: 'dry air' },
-  air: 'what the air carries',
+  air: 'stale or dirty air',
 };
 /** Too cold with somebody in. [h/day] */
 const COLD = 0.25;

@@ -441,13 +441,15 @@ test('less of one thing in the air is no part of the way to less of another', ()
     const made = somePlan(name, { energy, den: { over, outside }, bath: { over, outside } });
     return { ...made, species: { ...made.species, ...species } };
   };
-  const found = (rival: PlanMeasures) =>
-    restOf(
-      decide({
-        ...{ baseline: air('as-lived', 20, 1500, 1000), guards: ['air'] },
-        ...{ plan: air('filter', 8, 1500, 1100), rivals: [rival] },
-      }),
-    )[0];
+  const decided = (rival: PlanMeasures) =>
+    decide({
+      ...{ baseline: air('as-lived', 20, 1500, 1000), guards: ['air'] },
+      ...{ plan: air('filter', 8, 1500, 1100), rivals: [rival] },
+    });
+  const found = (rival: PlanMeasures) => restOf(decided(rival))[0];
+  expect(decided(air('dustless', 8, 1500, 1040)).sentences[0]).toBe(
+    'Something else first: dustless does about as much against stale or dirty air and costs 60 GBP a year less.',
+  );
   expect(found(air('vent', 13, 800, 1040))).toBe(
     'vent goes part of the way and costs 40 GBP a year: there is less PM2.5 (13 µg/m3, was 20).',
   );
