@@ -96,6 +96,19 @@ describe.skipIf(found === null)('roombalance serve in a browser', () => {
       expect(await open.wrong()).toEqual([]);
     });
 
+    test('shows all of a long list of what may stand there on a phone', async () => {
+      const wide = page.viewportSize()!;
+      await page.setViewportSize({ width: 360, height: 740 });
+      writeFileSync(file, text.replace('setpoint:', 'setpiont:'));
+      await standing(/setpiont.*did you mean "setpoint"/);
+      const cut = await page.evaluate<number>(
+        'document.getElementById("standing").scrollHeight - document.getElementById("standing").clientHeight',
+      );
+      expect(cut).toBeLessThanOrEqual(0);
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
+      await page.setViewportSize(wide);
+    });
+
     test('takes a file that vanishes and one that is put in its place', async () => {
       renameSync(file, join(folder, 'aside.yaml'));
       await standing(/^small\.yaml: expected a file to read, got nothing of that name/);

@@ -66,6 +66,11 @@ test('a path that is not there, with the nearest name in its folder', async () =
   expect(await said('terace.yaml')).toBe(
     'terace.yaml: expected a file to read, got nothing of that name (did you mean terrace.yaml?)',
   );
+  // what is alike is the ending that most files there have
+  expect(await said('terr.yaml')).not.toContain('did you mean');
+  writeFileSync(join(folder, 'med.yaml'), '');
+  expect(await said('semi.yaml')).not.toContain('did you mean');
+  expect(await said('terrace.yml')).toContain('(did you mean terrace.yaml?)');
   expect(await said('unlike.txt')).toBe(
     'unlike.txt: expected a file to read, got nothing of that name',
   );

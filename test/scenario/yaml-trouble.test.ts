@@ -7,6 +7,23 @@ test('tabs', () => {
   );
 });
 
+test('a bracket that nothing closes is told where it opens, once', () => {
+  const first = (text: string) => readingProblems(text);
+  expect(
+    first('title: a\nhome: [\n  build: { age: 1 }\n  rooms:\n    den: {}\nsite: {}\n'),
+  ).toEqual([
+    'h.yaml:2:7: expected a "]" that closes this "[", got none (the lines behind it are read as part of it)',
+  ]);
+  // of two around each other the inner one, and what is wrong before it
+  expect(first('title: a\nhome: { rooms: [den }\nsite: {}')).toEqual([
+    'h.yaml:2:16: expected a "]" that closes this "[", got none (the lines behind it are read as part of it)',
+  ]);
+  expect(first('title: a\n\tstep: 5\nhome: {\n')).toEqual([
+    expect.stringContaining('h.yaml:2:1: expected spaces'),
+    'h.yaml:3:7: expected a "}" that closes this "{", got none',
+  ]);
+});
+
 test('a key that stands there twice', () => {
   expect(readingProblems(homeWith('step: 10\nstep: 5'))).toEqual([
     'h.yaml:9:1: expected every key once, got "step", which stands in line 8 already (remove one of the two)',

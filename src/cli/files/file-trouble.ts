@@ -1,5 +1,5 @@
 import { readdir } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, extname, join } from 'node:path';
 import { nearestName } from '../../units/nearest-name.ts';
 import { InputProblems } from '../../units/problem.ts';
 
@@ -34,10 +34,12 @@ export function refused(file: string, expected: string, got: string, hint = ''):
   return new InputProblems([{ file, line: 0, column: 0, where: '', expected, got, hint }]);
 }
 
-/** A next step for a path that is not there: a similar name in its folder. */
+/** A next step for a path that is not there: a similar name in its folder, its ending apart, which many share. */
 function nearby(path: string, names: readonly string[] | null): string {
   if (names === null) return `there is no folder ${dirname(path)} either`;
-  const name = nearestName(basename(path), names.toSorted());
+  const stem = (name: string): string => basename(name, extname(name));
+  const alike = names.filter((name) => nearestName(stem(path), [stem(name)]) !== null);
+  const name = nearestName(basename(path), alike.toSorted());
   return name === null ? '' : `did you mean ${join(dirname(path), name)}?`;
 }
 

@@ -8,5 +8,6 @@ export const SERVED_STYLES = `
 .standing.wrong { border-left-color: var(--worse); position: sticky; top: 0; z-index: 2; max-height: 40vh; overflow: auto; }
 .standing.wrong p { color: var(--worse); font-weight: 700; }
 main.older section { border-left: 3px dashed var(--worse); padding-left: .75rem; }
+@media (max-width: 40rem) { .standing.wrong { position: static; max-height: none; } .standing ul { padding-left: 1.2rem; } .standing li { overflow-wrap: anywhere; } }
 @media print { .standing { display: none; } }
 `;

@@ -3,6 +3,7 @@ import { InputProblems, type Problem } from '../../units/problem.ts';
 import { aliasProblems } from './alias-problems.ts';
 import { keyProblems } from './key-problems.ts';
 import { textTrouble } from './text-trouble.ts';
+import { firstUnclosed, type Unclosed } from './unclosed.ts';
 
 /** A YAML file as plain values, with what is needed to find the place of each. */
 export interface YamlFile {
@@ -32,6 +33,15 @@ export function readYaml(text: string, file: string): YamlFile {
     logLevel: 'error', // warns nobody
     uniqueKeys: false, // keyProblems finds twins
   });
+  const open = document.errors.length > 0 ? firstUnclosed(text) : null;
+  if (open !== null) {
+    // Whatever stumbles behind it follows from it.
+    const earlier = document.errors.filter(({ pos }) => pos[0] < open.offset);
+    throw new InputProblems([
+      ...earlier.slice(0, MOST_SAID).map((error) => syntaxProblem(error, text, file, lines)),
+      unclosedProblem(open, text, file, lines),
+    ]);
+  }
   const problems = [
     ...document.errors.slice(0, MOST_SAID).map((error) => syntaxProblem(error, text, file, lines)),
     ...keyProblems(document, file, lines),
@@ -60,6 +70,19 @@ function syntaxProblem(error: YAMLError, text: string, file: string, lines: Line
     error.message.split('\n')[0] ?? '',
   ];
   return { file, line, column: col, where: '', expected, got, hint };
+}
+
+function unclosedProblem(
+  { offset, opens, closes }: Unclosed,
+  text: string,
+  file: string,
+  lines: LineCounter,
+): Problem {
+  const { line, col } = lines.linePos(offset);
+  const isLast = !/\n\s*\S/.test(text.slice(offset));
+  const expected = `a "${closes}" that closes this "${opens}"`;
+  const hint = isLast ? '' : 'the lines behind it are read as part of it';
+  return { file, line, column: col, where: '', expected, got: 'none', hint };
 }
 
 /** True where a list or mapping comes back inside itself. */

@@ -21,7 +21,7 @@ test.each([
   ['&a [*a]', 'expected aliases (*) that end, got one that holds itself'],
   ['*a', 'expected an anchor &a further up, got the alias *a alone'],
   ['[*a, &a 1]', 'expected an anchor &a further up, got the alias *a alone'],
-  ['[1,', 'expected YAML, got "[1,", where it stops being YAML'],
+  ['[1,', 'expected a "]" that closes this "[", got none'],
   ['['.repeat(5000), 'expected no more than 100 levels of nesting, got more in line 1'],
 ])('%j is told with its words, and nothing is warned of', (written, told) => {
   const warn = vi.spyOn(process, 'emitWarning').mockImplementation(() => {});
