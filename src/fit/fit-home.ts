@@ -57,6 +57,8 @@ export interface HomeFit {
   readonly foreseen: readonly Foreseen[];
   /** Whether most of what was foreseen beats guessing. */
   readonly skilled: boolean;
+  /** Whether its values may be taken for those of the home: by habits too, something beats guessing. */
+  readonly reliable: boolean;
   /** Settings of the scenario as fitted. */
   readonly settings: readonly string[];
   readonly runs: number;
@@ -113,6 +115,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
   const foreseen = await foresee(run, prepared(request, settings), readings, {
     ...{ division, weather, stages },
   });
+  const skilled = foreseen.filter(({ alone }) => alone.skill > 0).length * 2 > foreseen.length;
   return {
     title: scenario.title,
     plan: plan.plan,
@@ -120,7 +123,8 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     division,
     stages,
     foreseen,
-    skilled: foreseen.filter(({ alone }) => alone.skill > 0).length * 2 > foreseen.length,
+    skilled,
+    reliable: skilled && foreseen.some(({ judgement }) => judgement.skill > 0),
     settings,
     runs: stages.reduce((sum, { fit }) => sum + fit.runs, 0) + 2,
     logged: log.series.map(({ quantity, room }) => ({ quantity, room })),

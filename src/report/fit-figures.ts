@@ -1,5 +1,4 @@
 import type { HomeFit } from '../fit/fit-home.ts';
-import { isReliable } from './tables/fit-words.ts';
 
 /**
  * A fit as plain figures, for `--json`: all of it but the hours and the clock. Where the home is not
@@ -7,10 +6,8 @@ import { isReliable } from './tables/fit-words.ts';
  */
 export function fitFigures(found: HomeFit) {
   const { stages, foreseen, clock: _, typicalWeather, ...fit } = found;
-  const reliable = isReliable(found);
   return {
     ...fit,
-    reliable,
     typical_weather: typicalWeather,
     stages: stages.map(({ group, channels, fit: { parameters, left, ...search } }) => ({
       group,
@@ -23,7 +20,7 @@ export function fitFigures(found: HomeFit) {
         assumed_high: adjustable.high,
         paths: adjustable.places.map(({ path }) => path),
         ...fitted,
-        ...(!reliable && fitted.told !== 'no' && { told: 'unreliable' }),
+        ...(!fit.reliable && fitted.told !== 'no' && { told: 'unreliable' }),
       })),
       left: left.map(({ errors: _, ...each }, c) => ({
         quantity: channels[c]!.name,

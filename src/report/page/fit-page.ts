@@ -9,7 +9,6 @@ import {
   fitExtent,
   fitFinding,
   fitWords,
-  isReliable,
   toldHead,
   withParts,
 } from '../tables/fit-words.ts';
@@ -42,9 +41,9 @@ export async function fitPage(fit: HomeFit, own: PageOwn): Promise<string> {
   const others = words.filter(({ head }) => head !== toldHead(fit) && head !== FORESEEN);
   const said: Section = {
     id: 'told',
-    title: isReliable(fit) ? toldHead(fit) : 'What the fit came to',
+    title: fit.reliable ? toldHead(fit) : 'What the fit came to',
     body: html`${toldTable(fit)}
-${rest === null || !isReliable(fit) ? null : html`<p>${rest}</p>`}
+${rest === null || !fit.reliable ? null : html`<p>${rest}</p>`}
 ${seen.length === 0 ? null : foreseenTable(seen)}
 <div class="columns">${others.map(({ head, items }) => html`<div><h3>${head}</h3>${list(items)}</div>`)}</div>`,
   };
@@ -55,7 +54,7 @@ ${seen.length === 0 ? null : foreseenTable(seen)}
 <div class="grid">${drawn.map(figure)}</div>`,
   };
   return stillPage({
-    title: `${fit.title}: ${isReliable(fit) ? 'what its log tells' : 'a fit that is not to be relied on'}`,
+    title: `${fit.title}: ${fit.reliable ? 'what its log tells' : 'a fit that is not to be relied on'}`,
     about: fitExtent(fit),
     finding: fitFinding(fit),
     sections: drawn.length === 0 ? [said] : [said, shown],
@@ -65,7 +64,7 @@ ${seen.length === 0 ? null : foreseenTable(seen)}
 
 /** What the log tells by itself, with the range of each and what was taken before. */
 function toldTable(fit: HomeFit): Html | null {
-  const reliable = isReliable(fit);
+  const reliable = fit.reliable;
   const told = fit.stages
     .flatMap(({ fit: { parameters } }) => parameters)
     .filter((parameter) => parameter.told === 'yes' || (!reliable && parameter.told !== 'no'));

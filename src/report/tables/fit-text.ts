@@ -2,7 +2,7 @@ import type { HomeFit } from '../../fit/fit-home.ts';
 import type { FittedStage } from '../../fit/fitted-stage.ts';
 import type { FittedParameter } from '../../fit/stage/fit-stage.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { FORESEEN, fitOpening, fitWords, isReliable } from './fit-words.ts';
+import { FORESEEN, fitOpening, fitWords } from './fit-words.ts';
 import { foreseenText } from './foreseen-text.ts';
 import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
@@ -10,7 +10,7 @@ import { wrapText } from './wrap-text.ts';
 /** What a log tells of a home: words first, then parameters, then what the fit leaves. */
 export function fitText(fit: HomeFit, width: number): string {
   const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
-  const reliable = isReliable(fit);
+  const reliable = fit.reliable;
   const parts: readonly (readonly [string, readonly string[]])[] = [
     ['', [wrapText(fitOpening(fit), '', width)]],
     ...fitWords(fit).map(

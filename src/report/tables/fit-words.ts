@@ -21,12 +21,8 @@ const TOLD = 'What your log tells';
 /** Heading of the same values where none of them is a finding. */
 const ENDED = 'Where the search ended; not findings, not to be relied on';
 
-/** Whether values of a fit may be taken for those of the home: it foresees better than guessing by itself. */
-export const isReliable = ({ skilled, foreseen }: HomeFit): boolean =>
-  skilled && (foreseen.length === 0 || foreseen.some(({ judgement }) => judgement.skill > 0));
-
 /** What stands above the values that the log tells, or where nothing was understood, above those of the search. */
-export const toldHead = (fit: HomeFit): string => (isReliable(fit) ? TOLD : ENDED);
+export const toldHead = (fit: HomeFit): string => (fit.reliable ? TOLD : ENDED);
 
 /** Heading of what is said of the withheld hours. */
 export const FORESEEN = 'How well it foresaw what it had not seen';
@@ -37,7 +33,7 @@ export function fitWords(fit: HomeFit): FitWords[] {
   const of = (told: FittedParameter['told']) => parameters.filter((each) => each.told === told);
   const ranges = rangesRestOn(fit);
   const rest = ranges === null || of('yes').length === 0 ? [] : [ranges];
-  const told = isReliable(fit)
+  const told = fit.reliable
     ? [
         { head: TOLD, items: [...of('yes').map(toldWords), ...rest] },
         {

@@ -15,10 +15,12 @@ function fitOf(parameters: readonly unknown[], more: Partial<HomeFit> = {}): Hom
   const stages = [{ group: 'water', channels: [], fit: { parameters } }];
   const bare = {
     ...{ stages, foreseen: [], cautions: [], logged: [], stated: [] },
-    ...{ typicalWeather: false, title: 'Home', runs: 9, skilled: true },
+    ...{ typicalWeather: false, title: 'Home', runs: 9, skilled: true, reliable: true },
   };
   return { ...bare, division: { hours: 1000, withheld: 800 }, ...more } as unknown as HomeFit;
 }
+
+const WRONG = { skilled: false, reliable: false };
 
 const parameter = (name: string, value: number, before: number): Partial<FittedParameter> => ({
   adjustable: { name, unit: '', value, before, places: [] } as unknown as Adjustable,
@@ -94,7 +96,7 @@ describe('a fit of a home that is not understood', () => {
     const one = { channel, judgement, alone: { skill: alone }, guideline14: null };
     return { ...one, from: 'weather alone' } as unknown as Foreseen;
   };
-  const unlike: Partial<HomeFit> = { skilled: false, foreseen: [skill(0.5, -1), skill(0.5, -1)] };
+  const unlike: Partial<HomeFit> = { ...WRONG, foreseen: [skill(0.5, -1), skill(0.5, -1)] };
 
   test('has no findings: values stand without ranges, under a heading that says so', () => {
     const [first, second] = fitWords(fitOf([told, tied, untold], unlike));
@@ -110,7 +112,7 @@ describe('a fit of a home that is not understood', () => {
   test('says so in its opening, be it habits that it foresees or nothing much', () => {
     expect(fitOpening(fitOf([], unlike))).toMatch(/its values should not be relied on\.$/);
     const few = [skill(0.5, 0.5), skill(-1, -1), skill(-1, -1)];
-    expect(fitOpening(fitOf([], { skilled: false, foreseen: few }))).toMatch(
+    expect(fitOpening(fitOf([], { ...WRONG, foreseen: few }))).toMatch(
       /in 1 of 3 cases: the home itself is not understood, and its values should not be relied on\.$/,
     );
   });
@@ -124,7 +126,7 @@ describe('a fit of a home that is not understood', () => {
     const figures = fitFigures(whole);
     expect(figures.reliable).toBe(false);
     expect(figures.stages[0]!.parameters.map((one) => one.told)).toEqual(['unreliable', 'no']);
-    const good = fitFigures({ ...whole, skilled: true });
+    const good = fitFigures({ ...whole, skilled: true, reliable: true });
     expect(good.stages[0]!.parameters.map((one) => one.told)).toEqual(['yes', 'no']);
     expect(good.reliable).toBe(true);
   });
