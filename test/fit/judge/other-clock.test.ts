@@ -34,3 +34,31 @@ test('one room at other hours is no clock, and a daily meter says nothing of it'
   expect(said(early(1), meter)).toHaveLength(1);
   expect(said(meter)).toEqual([]);
 });
+
+/** A room whose readings are an hour early, and which other things move by so much besides. [K] */
+const unsteady = (most: number): Beside => ({
+  ...den,
+  logged: (k) => day(k + 1) + (most / 0.3) * noise(k),
+});
+
+test('another clock is told from a fifth less error on, not counting what a sensor reads too much', () => {
+  // Errors fall by about 25 %, then by about 16 %.
+  expect(said(unsteady(1.4))).toHaveLength(1);
+  expect(said(unsteady(1.8))).toEqual([]);
+  expect(said({ ...den, logged: (k) => early(1).logged(k) + 5 })).toHaveLength(1);
+});
+
+test('the middle of several rooms decides, but none may fit as well at its own hours', () => {
+  expect(said(unsteady(1.8), early(1), early(1))).toHaveLength(1);
+  const alike: Beside = { ...den, fitted: () => 20, logged: (k) => 20 + noise(k) };
+  expect(said(alike, early(1), early(1))).toEqual([]);
+});
+
+test('hours before the fit counts, and those withheld, have no say in it', () => {
+  const division = { ...DIVISION, release: 48, withheld: 24 * 14 };
+  const odd: Beside = {
+    ...den,
+    logged: (k) => (k < 48 || k >= 24 * 14 ? 40 * noise(k) : early(1).logged(k)),
+  };
+  expect(otherClock([aStage([odd], HOURS)], division)).toHaveLength(1);
+});
