@@ -95,6 +95,8 @@ describe('damp air a little more or less of the time', () => {
     expect(words({ mould: grows }, { damp: 1.5, mould: none })).toEqual([]);
     expect(words({ mould: none }, { damp: 0.9, mould: grows })).toEqual([]);
     expect(words({ spots: 1.1 }, { damp: 1.5, spots: 1.3 })).toEqual([]);
+    // Nor wet corners that are too seldom wet to count.
+    expect(words({ spots: 0.2 }, { damp: 1.5, spots: 0.9 })).toEqual([]);
   });
 });
 
@@ -133,6 +135,15 @@ describe('damp that is in one room', () => {
     expect(weight(40, 30.1)).toEqual([]);
     expect(weight(40, 20, [8, 2])).toEqual([1.2]);
     expect(weight(40, 0, [8, 2])).toEqual([2]);
+  });
+
+  test('is told of that room, where the mean does not count, and weighs as much as the mean', () => {
+    const [effect] = effectsOf(figures(damp(8, den(30))), figures(damp(4, den(20))));
+    expect(effect).toMatchObject({ better: true, weight: 0.8 });
+    expect(effect!.words).toMatch(/^the dampest room is dry enough 80/);
+    // A mean that counts with the one plan or the other is told itself, and so is one that goes the other way.
+    expect(told(damp(10, den(30)), damp(6, den(20)))[0]![0]).toMatch(/^rooms are dry enough 94 %/);
+    expect(told(damp(4, den(30)), damp(8, den(20)))[0]![0]).toMatch(/^rooms are too damp 8 %/);
   });
 
   test('is nothing where that room is seldom so, and the mean where all rooms are', () => {

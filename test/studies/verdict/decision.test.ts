@@ -185,6 +185,48 @@ describe('worth it', () => {
     ]);
   });
 
+  test('what may save or cost has no price to be worth, and no draws that all save', () => {
+    const dry = plan('dry', { spots: 50, energy: 940 });
+    const found = decide({ plan: dry, purchases: [], range: { low: -90, high: 20 } });
+    expect(found.sentences.slice(0, 3)).toEqual([
+      'Do it: dry saves 60 GBP a year.',
+      ...[`With dry, ${DRIER_WORDS}.`, NOTHING_ELSE],
+    ]);
+  });
+
+  test('draws are told of only where there are some, and what gets worse though it saves', () => {
+    const bare = plan('as-lived', { spots: 50, energy: 1000 });
+    const saves = plan('dry', { spots: 1500, mould: 0.3, energy: 900, purchaseCost: 25 });
+    const asked = { baseline: bare, plan: saves };
+    const worse = 'But cold corners are wet 9 % of the time (was 0 %).';
+    expect(decide({ ...asked, range: { low: -75, high: -75 } }).because).toEqual([worse]);
+    expect(decide({ ...asked, range: { low: -90, high: -60 } }).because).toEqual([
+      ...['It saves some in nine of ten draws of the doubtful inputs or more.', worse],
+    ]);
+  });
+
+  test('that no mould would start is said of damp without it, and only beside what dries', () => {
+    const room = (name: string, cold: number, warm: number, damp: number, mould: number) =>
+      somePlan(name, {
+        den: {
+          occupied: { temperature_high: warm },
+          outside: { humidity_high: damp },
+          over: { winter_cold_hours_per_day: cold, mould_index_peak: mould },
+        },
+      });
+    const asked = { guards: ['damp' as const, 'cold' as const, 'heat' as const], purchases: [] };
+    const [bare, rival] = [room('as-lived', 0, 0, 4000, 0.6), room('fan', 0, 0, 300, 0.4)];
+    const dear = { ...rival, money: { ...rival.money, total_per_year: 2000 } };
+    const dry = room('dry', 0, 0, 300, 0.2);
+    expect(decide({ ...asked, baseline: bare, plan: dry, rivals: [dear] }).because[0]).toMatch(
+      /, though mould is not likely to start without it \(index up to 0\.6 of 6\)\.$/,
+    );
+    // Damp comes third here, behind what is told.
+    const all = decide({ ...asked, baseline: room('as-lived', 9, 3000, 4000, 0.6), plan: dry });
+    expect(all.because[0]).toMatch(/^With dry, nobody is in a room that is too cold any more /);
+    expect(all.because.join(' ')).not.toMatch(/mould|damp/);
+  });
+
   test('names the nearest other way and its price, and is not sure where doubt is larger than the gap', () => {
     const warmer = plan('warmer', { spots: 60, energy: 1080 });
     const near = decide({ rivals: [warmer] });
@@ -547,6 +589,33 @@ describe('too little', () => {
       'Buy it: unit saves 100 GBP a year.',
       ...['It saves some in nine of ten draws of the doubtful inputs or more.', damp],
     ]);
+  });
+
+  test('what it does besides what it is for is no measure of how little that is', () => {
+    const room = (name: string, warm: number, spots: number, money: object) =>
+      somePlan(name, {
+        ...money,
+        den: {
+          occupied: { temperature_high: warm },
+          over: { winter_cold_hours_per_day: 2, cold_spot_hours_above_80_pct: spots },
+        },
+      });
+    const found = decide({
+      ...{ guards: ['damp', 'cold'], baseline: room('as-lived', 3000, 500, { energy: 1000 }) },
+      plan: room('dry', 0, 100, { energy: 1040, purchaseCost: 25 }),
+    });
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Too little: dry costs 65 GBP a year and does little about damp and the cold.',
+      'With dry, cold corners are dry enough 99 % of the time (was 97 %).',
+    ]);
+  });
+
+  test('a price is told from half a unit of money on, and is a gift below', () => {
+    const little = (saved: number) =>
+      decide({ plan: plan('dry', { spots: 790, energy: 1000 - saved, purchaseCost: 25 }) });
+    expect(little(0.375).sentences[1]).toContain('is below 3 GBP (200 today)');
+    expect(little(0.07).sentences[1]).toContain('is below 1 GBP (200 today)');
+    expect(little(0.05).sentences[1]).toBe('It would not pay even as a gift.');
   });
 
   test('a price below nothing is never told', () => {
