@@ -9,9 +9,11 @@ const moved = (
   from: readonly number[],
   at: (of: number) => (x: number) => number,
 ) => ({
-  ...{ value: 1.2, low: 1.1, high: 1.3, told: 'yes' },
+  // 1.2 lies at 0.2 of prior standard deviations of 1
+  ...{ value: 1.2, low: 1.1, high: 1.3, told: 'yes', place: 0.2 },
   adjustable: {
     ...{ name, unit, before: unit === '' ? 1 : 0 },
+    ...{ scale: 'plain', value: 1, low: 1 - 1.96, high: 1 + 1.96 },
     places: from.map((of, k) => ({ path: `/${name}/${k}`, at: at(of) })),
   },
 });
@@ -31,7 +33,10 @@ test('a factor is named where it moved several, setpoints that moved together ar
   });
 });
 
-test('a fit that is not reliable tells no value', () => {
+test('a fit that is not reliable tells no value, and all are as uncertain as before', () => {
   const found = [...fittedValues(fitOf(false, loss, cooling), 'log.csv').values()];
   expect(found.map(({ told }) => told)).toEqual([false, false, false, false]);
+  // 1.2 less and more 1.96, times 2
+  expect(found[0]!.low).toBeCloseTo(-1.52, 6);
+  expect(found[0]!.high).toBeCloseTo(6.32, 6);
 });
