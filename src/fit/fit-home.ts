@@ -1,6 +1,6 @@
 import type { Log } from '../log/log.ts';
 import type { Adjustable } from '../scenario/edits/adjustables.ts';
-import { statedForCertain } from '../scenario/edits/stated-for-certain.ts';
+import { type Stated, statedForCertain } from '../scenario/edits/stated-for-certain.ts';
 import { mergedFor, planChain } from '../scenario/plan-chain.ts';
 import { preparePlan } from '../scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
@@ -65,7 +65,7 @@ export interface HomeFit {
   /** What was logged of the home, and where; a series of no room is of the whole home or of outdoors. */
   readonly logged: readonly { readonly quantity: string; readonly room: string | null }[];
   /** What a log might tell, but the scenario states without doubt, in words. */
-  readonly stated: readonly string[];
+  readonly stated: readonly Stated[];
   /** Whether the weather was a typical year, which was never that of the log. */
   readonly typicalWeather: boolean;
   /** What is odd about the readings. */

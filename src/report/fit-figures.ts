@@ -5,9 +5,10 @@ import type { HomeFit } from '../fit/fit-home.ts';
  * understood, `reliable` is false, and `told` of no parameter is more than "unreliable".
  */
 export function fitFigures(found: HomeFit) {
-  const { stages, foreseen, clock: _, typicalWeather, ...fit } = found;
+  const { stages, foreseen, stated, clock: _, typicalWeather, ...fit } = found;
   return {
     ...fit,
+    stated: stated.map(({ words }) => words),
     typical_weather: typicalWeather,
     stages: stages.map(({ group, channels, fit: { parameters, left, ...search } }) => ({
       group,

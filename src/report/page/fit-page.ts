@@ -12,6 +12,7 @@ import {
   toldHead,
   withParts,
 } from '../tables/fit-words.ts';
+import { rangeDecimals } from '../tables/range-decimals.ts';
 import { rangesRestOn } from '../tables/ranges-rest-on.ts';
 import { type Drawable, drawTwice } from './draw-twice.ts';
 import { figure } from './figure.ts';
@@ -77,8 +78,10 @@ function toldTable(fit: HomeFit): Html | null {
     words: [reliable ? 5 : 3],
     rows: told.map(({ adjustable, ...fitted }) => [
       withParts(adjustable),
-      html`<b>${withMinus(figureText(fitted.value))}</b>`,
-      ...(reliable ? [figureText(fitted.low), figureText(fitted.high)] : []),
+      html`<b>${withMinus(figureText(fitted.value, rangeDecimals(fitted)))}</b>`,
+      ...(reliable
+        ? [fitted.low, fitted.high].map((end) => withMinus(figureText(end, rangeDecimals(fitted))))
+        : []),
       adjustable.before === adjustable.value ? figureText(adjustable.value) : 'nothing',
       adjustable.unit.replace(/^\//, '1/'),
     ]),

@@ -2,7 +2,7 @@ import type { HomeFit } from '../../fit/fit-home.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { unitWords } from '../foreseen-words.ts';
-import { mayStandFor } from './may-stand-for.ts';
+import { tradesWith } from './trades-with.ts';
 
 /** What a reader should know before trusting a fit. */
 export function fitCautions(fit: HomeFit): string[] {
@@ -35,17 +35,17 @@ function strangeValues({ stages, stated }: HomeFit): string[] {
     .filter(({ place, told }) => told !== 'no' && Math.abs(place) > STRANGE)
     // To have as good as none of what nobody gave is not strange.
     .filter(({ place, adjustable: { before, value } }) => place > 0 || before === value)
-    .map(({ adjustable: { name, unit, low, high }, value }) => {
+    .map(({ adjustable: { kind, name, unit, low, high }, value }) => {
       const usual = `${figureText(low)} to ${figureText(high)}${unitWords(unit)}`;
-      return { name, words: `${name} (${figureText(value)}, usually ${usual})` };
+      return { kind, words: `${name} (${figureText(value)}, usually ${usual})` };
     });
-  const may = [...new Set(strange.flatMap(({ name }) => mayStandFor(name, stated)))];
+  const may = stated.filter((one) => strange.some(({ kind }) => tradesWith(kind, one.kind)));
   if (strange.length === 0) return [];
   const it = strange.length === 1 ? 'it' : 'they';
   const instead =
     may.length === 0
       ? 'a sensor that reads wrongly, or people who live otherwise than the scenario says'
-      : `something that the scenario states and the fit therefore leaves alone: ${andList(may)}. Put what is not known for certain under "doubts", or leave it out, and fit again`;
+      : `something that the scenario states and the fit therefore leaves alone: ${andList(may.map(({ words }) => words))}. Put what is not known for certain under "doubts", or leave it out, and fit again`;
   return [
     `Far from what is usual: ${strange.map(({ words }) => words).join('; ')}. The home may be so, or ${it} stand${strange.length === 1 ? 's' : ''} for ${instead}.`,
   ];
@@ -55,7 +55,7 @@ function strangeValues({ stages, stated }: HomeFit): string[] {
 function unmeteredLoss({ stages, logged }: HomeFit): string[] {
   const loss = stages
     .flatMap(({ fit }) => fit.parameters)
-    .find(({ adjustable }) => adjustable.name === LOSS);
+    .find(({ adjustable }) => adjustable.kind === 'heat loss');
   const metered = logged.some(({ quantity }) => METERS.includes(quantity));
   return loss === undefined || loss.told === 'no' || metered ? [] : [UNMETERED];
 }
@@ -85,7 +85,6 @@ const TYPICAL =
   'The weather is a typical year, not that of the log: unless both are invented together, this fit means nothing.';
 /** Share of the metered heat from which on a fit is not of that meter. */
 const OTHERWISE = 0.2;
-const LOSS = 'heat loss factor';
 const METERS: readonly string[] = ['heating power', 'heating electricity', 'gas'];
 const UNMETERED =
   'No heat was metered: the heat loss factor rests on what heaters, sun, people and appliances are taken to give, and may be outside its range where they give otherwise.';

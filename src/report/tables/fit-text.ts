@@ -4,6 +4,7 @@ import type { FittedParameter } from '../../fit/stage/fit-stage.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { FORESEEN, fitOpening, fitWords } from './fit-words.ts';
 import { foreseenText } from './foreseen-text.ts';
+import { rangeDecimals } from './range-decimals.ts';
 import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -45,11 +46,11 @@ function parameterTable(
       { head: '', cells: of(({ adjustable }) => adjustable.name), align: 'left' },
       { head: 'unit', cells: of(({ adjustable }) => adjustable.unit), align: 'left' },
       { head: 'assumed', cells: of(({ adjustable }) => figureText(adjustable.before)) },
-      { head: 'fitted', cells: of(({ value }) => figureText(value)) },
+      { head: 'fitted', cells: of((one) => figureText(one.value, rangeDecimals(one))) },
       ...(reliable
         ? [
-            { head: 'low', cells: of(({ low }) => figureText(low)) },
-            { head: 'high', cells: of(({ high }) => figureText(high)) },
+            { head: 'low', cells: of((one) => figureText(one.low, rangeDecimals(one))) },
+            { head: 'high', cells: of((one) => figureText(one.high, rangeDecimals(one))) },
             { head: 'told', cells: of(({ told }) => told), align: 'left' as const },
           ]
         : []),

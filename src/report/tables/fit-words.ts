@@ -6,6 +6,7 @@ import { andList } from '../../units/word-list.ts';
 import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
 import { fitCautions } from './fit-cautions.ts';
 import { namesInWords } from './name-words.ts';
+import { rangeDecimals } from './range-decimals.ts';
 import { rangesRestOn } from './ranges-rest-on.ts';
 import { wouldTell } from './would-tell.ts';
 
@@ -47,7 +48,7 @@ export function fitWords(fit: HomeFit): FitWords[] {
     { head: 'Not told by your log', items: of('no').map(untoldWords(fit.logged)) },
     {
       head: 'What the names mean',
-      items: namesInWords(parameters.map(({ adjustable }) => adjustable.name)),
+      items: namesInWords(parameters.map(({ adjustable }) => adjustable.kind)),
     },
     { head: FORESEEN, items: fit.foreseen.map(foreseenWords) },
     { head: 'Cautions', items: fitCautions(fit) },
@@ -79,12 +80,13 @@ export function fitFinding({ foreseen, skilled }: HomeFit): string {
 /** A value without a range: what stands for something else has none. */
 const endedWords = ({ adjustable, ...fitted }: FittedParameter): string => {
   const { unit, before, value } = adjustable;
-  return `${withParts(adjustable)}: ${figureText(fitted.value)}${unitWords(unit)}; ${wasWords(before, value)}`;
+  const found = figureText(fitted.value, rangeDecimals(fitted));
+  return `${withParts(adjustable)}: ${found}${unitWords(unit)}; ${wasWords(before, value)}`;
 };
 
 /** The name of a parameter, with the parts of the building that a factor of heat loss moves. */
 export function withParts({ name, places }: FittedParameter['adjustable']): string {
-  const parts = places.flatMap(({ path }) => /\/([^/]+) u-value$/.exec(path)?.[1] ?? []);
+  const parts = places.flatMap(({ part }) => part ?? []);
   return parts.length === 0 ? name : `${name} (of ${andList(parts)})`;
 }
 
@@ -95,8 +97,9 @@ function toldWords({ adjustable, ...fitted }: FittedParameter): string {
   if (before !== value && fitted.high < prior.low) {
     return `${name}: as good as none (${figureText(fitted.high)}${unitWords(unit)} at most); nothing was said of it`;
   }
-  const range = `(${figureText(fitted.low)} to ${figureText(fitted.high)})`;
-  return `${name}: ${figureText(fitted.value)}${unitWords(unit)} ${range}; ${was}`;
+  const decimals = rangeDecimals(fitted);
+  const range = `(${figureText(fitted.low, decimals)} to ${figureText(fitted.high, decimals)})`;
+  return `${name}: ${figureText(fitted.value, decimals)}${unitWords(unit)} ${range}; ${was}`;
 }
 
 /** What is taken only where somebody gives it was not assumed: nobody said it, and it was none. */
@@ -109,13 +112,13 @@ const togetherWords = (logged: HomeFit['logged']) => (parameter: FittedParameter
     mostLike === null
       ? ''
       : `, hardly to be told from ${mostLike.name} (correlation ${figureText(mostLike.correlation, 2)})`;
-  return `${toldWords(parameter)}${how}; ${wouldTell(parameter.adjustable.name, logged)} would part them`;
+  return `${toldWords(parameter)}${how}; ${wouldTell(parameter.adjustable, logged)} would part them`;
 };
 
 const untoldWords =
   (logged: HomeFit['logged']) =>
-  ({ adjustable: { name } }: FittedParameter): string =>
-    `${name}; ${wouldTell(name, logged)} would tell`;
+  ({ adjustable }: FittedParameter): string =>
+    `${adjustable.name}; ${wouldTell(adjustable, logged)} would tell`;
 
 function foreseenWords({ channel, from, judgement, alone, guideline14 }: Foreseen): string {
   const { rmse, guesses, bestGuess, skill, band, inside, hours } = judgement;

@@ -1,4 +1,5 @@
 import type { Assumed } from '../../home/notices.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import type { Preset } from '../../units/preset.ts';
 import { mapping } from '../checks/tolerant-readers.ts';
 import {
@@ -15,6 +16,7 @@ import { settingWords } from '../yaml/settings.ts';
 import {
   CAPACITIES,
   COOLING_SETPOINT,
+  type FitKind,
   type FitPlace,
   PLACES,
   steadyHeat,
@@ -27,6 +29,9 @@ import { givenNumber } from './scenario-facts.ts';
 export interface Adjustable {
   /** A short name that no other has, such as "air leakage" or "steady moisture (bedroom)". */
   readonly name: string;
+  readonly kind: FitKind;
+  /** The room that it is of; absent for the home. */
+  readonly room?: string;
   readonly unit: string;
   /** What it may be: above 0, from 0 to 1, or anything. */
   readonly scale: 'positive' | 'share' | 'plain';
@@ -41,9 +46,16 @@ export interface Adjustable {
   /** Who says so. */
   readonly source: string;
   /** Where it is written, and what is written there for a value. */
-  readonly places: readonly { readonly path: string; readonly at: (value: number) => number }[];
+  readonly places: readonly AdjustedPlace[];
   /** Settings that have to be made besides, before those of the places. */
   readonly besides: readonly string[];
+}
+
+interface AdjustedPlace {
+  readonly path: string;
+  readonly at: (value: number) => number;
+  /** Part of the building whose U-value it is; absent for all else. */
+  readonly part?: string;
 }
 
 /** What a log holds, as far as it decides what can be fitted. */
@@ -90,7 +102,12 @@ export function waterAdjustables(
     ...species.flatMap((name) =>
       ['awake', 'asleep'].flatMap((state) =>
         known.at({
-          ...{ name: `${name} of a body ${state}`, unit: 'm3/h', scale: 'positive' },
+          ...{
+            name: `${symbolOf(name)} of a body ${state}`,
+            kind: 'breath',
+            unit: 'm3/h',
+            scale: 'positive',
+          },
           steps: ['household', 'bodies', state, name],
         }),
       ),
@@ -109,11 +126,15 @@ export function heatAdjustables(
   const heating = mapping(mapping(raw)['heating']);
   return [
     ...known.together(
-      'heat loss factor',
+      { name: 'heat loss factor', kind: 'heat loss' },
       LOSS_FACTOR,
       U_VALUES.filter(({ part }) => !absent.includes(part)),
     ),
-    ...known.together('heat capacity factor', CAPACITY_FACTOR, CAPACITIES),
+    ...known.together(
+      { name: 'heat capacity factor', kind: 'heat capacity' },
+      CAPACITY_FACTOR,
+      CAPACITIES,
+    ),
     ...known.at(PLACES.windowShading),
     ...known.at(PLACES.heaterPower),
     ...warm.flatMap((room) =>
@@ -125,6 +146,9 @@ export function heatAdjustables(
     ...warm.flatMap((room) => known.own(steadyHeat(room), STEADY_HEAT)),
   ];
 }
+
+const symbolOf = (name: string): string =>
+  SPECIES.find((each) => each.name === name)?.symbol ?? name;
 
 export interface Doubt {
   readonly path: string;
@@ -150,7 +174,13 @@ function thermostatBias(
   ];
   const steps = [...at, 'sensor', 'bias'];
   return known
-    .own({ name: `thermostat error (${room})`, unit: 'K', scale: 'plain', steps }, THERMOSTAT_BIAS)
+    .own(
+      {
+        ...{ name: `thermostat error (${room})`, kind: 'thermostat', room },
+        ...{ unit: 'K', scale: 'plain', steps },
+      },
+      THERMOSTAT_BIAS,
+    )
     .map((each) => ({ ...each, besides }));
 }
 
@@ -178,9 +208,10 @@ function coolingBias(raw: unknown, known: ReturnType<typeof createKnown>): Adjus
   const given = coolingSetpoints(raw);
   if (asked.length > 0 || given.length === 0) return asked;
   const places = given.map(({ path, given }) => ({ path, at: (x: number) => given - x }));
-  const is = { name: 'thermostat error of cooling', unit: 'K', scale: 'plain' } as const;
+  const is = { unit: 'K', scale: 'plain' } as const;
   return [
     {
+      ...{ name: 'thermostat error of cooling', kind: 'thermostat of cooling' },
       ...{ ...is, ...THERMOSTAT_BIAS, before: THERMOSTAT_BIAS.value },
       ...{ places, besides: [], least: LEAST.plain },
     },
@@ -226,20 +257,21 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
 
   /** All assumed numbers among some, times one factor. */
   function together(
-    name: string,
+    is: Pick<Adjustable, 'name' | 'kind'>,
     usual: Preset,
-    all: readonly Pick<FitPlace, 'steps'>[],
+    all: readonly (Pick<FitPlace, 'steps'> & { readonly part?: string })[],
   ): Adjustable[] {
-    const places = all.flatMap(({ steps }) => {
+    const places = all.flatMap(({ steps, part }) => {
       const path = pointerOf(steps);
       const value = prior(path)?.value;
-      return value === undefined ? [] : [{ path, at: (x: number) => value * x }];
+      if (value === undefined) return [];
+      return [{ path, at: (x: number) => value * x, ...(part !== undefined && { part }) }];
     });
     return places.length === 0
       ? []
       : [
           {
-            name,
+            ...is,
             unit: '',
             scale: 'positive',
             ...usual,
@@ -256,13 +288,13 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
 
 /** A number that stands in one place and is set there as it is. */
 const alone = (
-  of: Pick<Adjustable, 'name' | 'unit' | 'scale' | 'before'> & Preset,
+  of: Pick<Adjustable, 'name' | 'kind' | 'room' | 'unit' | 'scale' | 'before'> & Preset,
   path: string,
 ): Adjustable => ({
   ...of,
   places: [{ path, at: (x) => x }],
   besides: [],
-  least: leastOf(of.name, of.scale),
+  least: LEAST_OF[of.kind] ?? LEAST[of.scale],
 });
 
 /**
@@ -271,14 +303,9 @@ const alone = (
  * was logged; how far is taken from twins.
  */
 const LEAST = { positive: 0.08, share: 0.27, plain: 0.1 } as const;
-const LEAST_OF: readonly (readonly [string, number])[] = [
-  ['steady moisture', 0.65],
-  ['steady heat', 0.6],
-  ['moisture', 0.11],
-  ['deep moisture', 0.24],
-  ['heater power', 0.18],
-];
-const leastOf = (name: string, scale: Adjustable['scale']): number =>
-  LEAST_OF.find(([part]) => name.startsWith(part))?.[1] ?? LEAST[scale];
+const LEAST_OF: Partial<Readonly<Record<FitKind, number>>> = {
+  ...{ 'steady moisture': 0.65, 'steady heat': 0.6, 'heater power': 0.18 },
+  ...{ 'moisture factor': 0.11, 'moisture buffer': 0.11, 'deep moisture': 0.24 },
+};
 
 const DOUBTED = 'stated in the scenario';

@@ -4,6 +4,7 @@ import { pointerOf } from '../yaml/json-pointer.ts';
 import type { Doubt } from './adjustables.ts';
 import {
   CAPACITIES,
+  type FitKind,
   type FitPlace,
   PLACES,
   steadyHeat,
@@ -12,13 +13,19 @@ import {
 } from './fit-places.ts';
 import { givenNumber } from './scenario-facts.ts';
 
+/** A number that a scenario states without doubt. */
+export interface Stated {
+  readonly kind: FitKind;
+  readonly name: string;
+  /** With its value, such as "air leakage at 50 Pa (4.00/h)". */
+  readonly words: string;
+}
+
 /**
  * Numbers that a log might tell, but that the scenario states without doubt: a fit leaves them alone, and
  * what it finds beside one that is not as it is in the home makes up for that.
- *
- * @returns each in words, such as "air leakage at 50 Pa (4.00/h)"
  */
-export function statedForCertain(raw: unknown, doubts: readonly Doubt[]): string[] {
+export function statedForCertain(raw: unknown, doubts: readonly Doubt[]): Stated[] {
   const rooms = Object.keys(mapping(mapping(mapping(raw)['home'])['rooms']));
   const all: readonly FitPlace[] = [
     ...Object.values(PLACES),
@@ -27,11 +34,11 @@ export function statedForCertain(raw: unknown, doubts: readonly Doubt[]): string
     ...rooms.map(steadyMoisture),
     ...rooms.map(steadyHeat),
   ];
-  return all.flatMap(({ name, unit, steps }) => {
+  return all.flatMap(({ kind, name, unit, steps }) => {
     const path = pointerOf(steps);
     const given = givenNumber(raw, path);
     if (given === undefined || doubts.some((doubt) => doubt.path === path)) return [];
     const behind = unit === '' || unit.startsWith('/') ? unit : ` ${unit}`;
-    return [`${name} (${figureText(given)}${behind})`];
+    return [{ kind, name, words: `${name} (${figureText(given)}${behind})` }];
   });
 }

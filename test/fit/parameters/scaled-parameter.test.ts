@@ -3,7 +3,16 @@ import { settingsAt, valueAt } from '../../../src/fit/parameters/scaled-paramete
 import type { Adjustable } from '../../../src/scenario/edits/adjustables.ts';
 
 const one = (more: Partial<Adjustable>): Adjustable => ({
-  ...{ name: 'a', unit: '', scale: 'positive', value: 10, low: 5, high: 20, source: 'test' },
+  ...{
+    name: 'a',
+    kind: 'U-value',
+    unit: '',
+    scale: 'positive',
+    value: 10,
+    low: 5,
+    high: 20,
+    source: 'test',
+  },
   ...{ places: [{ path: '/a/b', at: (x) => x }], besides: [], least: 0.1, before: 1 },
   ...more,
 });

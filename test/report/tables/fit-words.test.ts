@@ -6,9 +6,12 @@ import { fitFigures } from '../../../src/report/fit-figures.ts';
 import { fitText } from '../../../src/report/tables/fit-text.ts';
 import { fitOpening, fitWords } from '../../../src/report/tables/fit-words.ts';
 import { foreseenText } from '../../../src/report/tables/foreseen-text.ts';
-import { mayStandFor } from '../../../src/report/tables/may-stand-for.ts';
+import { rangeDecimals } from '../../../src/report/tables/range-decimals.ts';
+import { tradesWith } from '../../../src/report/tables/trades-with.ts';
 import { wouldTell } from '../../../src/report/tables/would-tell.ts';
 import type { Adjustable } from '../../../src/scenario/edits/adjustables.ts';
+import type { FitKind } from '../../../src/scenario/edits/fit-places.ts';
+import type { Stated } from '../../../src/scenario/edits/stated-for-certain.ts';
 
 /** A fit of which only its words are asked. */
 function fitOf(parameters: readonly unknown[], more: Partial<HomeFit> = {}): HomeFit {
@@ -22,8 +25,13 @@ function fitOf(parameters: readonly unknown[], more: Partial<HomeFit> = {}): Hom
 
 const WRONG = { skilled: false, reliable: false };
 
-const parameter = (name: string, value: number, before: number): Partial<FittedParameter> => ({
-  adjustable: { name, unit: '', value, before, places: [] } as unknown as Adjustable,
+const parameter = (
+  name: string,
+  value: number,
+  before: number,
+  kind: FitKind = 'leakage',
+): Partial<FittedParameter> => ({
+  adjustable: { name, kind, unit: '', value, before, places: [] } as unknown as Adjustable,
   ...{ value: 0.02, low: 0.01, high: 0.04, told: 'yes', mostLike: null },
 });
 
@@ -33,8 +41,8 @@ test('what is taken only where somebody gives it was not assumed', () => {
     {
       head: 'What your log tells',
       items: [
-        'windows left open when mild: 0.0200 (0.0100 to 0.0400); nothing was said of it',
-        'sun: 0.0200 (0.0100 to 0.0400); 0.100 was assumed',
+        'windows left open when mild: 0.020 (0.010 to 0.040); nothing was said of it',
+        'sun: 0.020 (0.010 to 0.040); 0.100 was assumed',
       ],
     },
   ]);
@@ -56,17 +64,20 @@ test('less than anybody has of what nobody gave is as good as none, and not stra
       ],
     },
   ]);
-  expect(fitWords(fitOf([none(0.002)]))[0]!.items[0]).toContain('0.000200 (0.000100 to 0.00200)');
+  expect(fitWords(fitOf([none(0.002)]))[0]!.items[0]).toContain('0.00020 (0.00010 to 0.00200)');
 });
 
 test('the parts of a factor of heat loss are named, and what ranges rest on', () => {
-  const places = ['wall', 'window'].map((part) => ({ path: `/home/build/${part} u-value` }));
-  const loss = parameter('heat loss factor', 1, 1);
+  const places = ['wall', 'window'].map((part) => ({ path: `/${part}`, part }));
+  const loss = parameter('heat loss factor', 1, 1, 'heat loss');
   Object.assign(loss.adjustable!, { places });
-  const leaks = parameter('air leakage at 50 Pa', 10, 10);
-  const stated = ['roof U-value (0.300 W/m2K)', 'window shading (0.300)'];
+  const leaks = parameter('air leakage at 50 Pa', 10, 10, 'leakage at 50 Pa');
+  const stated: Stated[] = [
+    { kind: 'U-value', name: 'roof U-value', words: 'roof U-value (0.300 W/m2K)' },
+    { kind: 'window shading', name: 'window shading', words: 'window shading (0.300)' },
+  ];
   const items = fitWords(fitOf([loss, leaks], { stated }))[0]!.items;
-  expect(items[0]).toMatch(/^heat loss factor \(of wall and window\): 0\.0200 /);
+  expect(items[0]).toMatch(/^heat loss factor \(of wall and window\): 0\.020 /);
   expect(items[2]).toBe(
     'Ranges hold as far as what the scenario states is so: roof U-value (0.300 W/m2K) and window shading (0.300). It was not looked for, and air leakage at 50 Pa would come out otherwise with another roof U-value; put it under "doubts" where it is not certain.',
   );
@@ -75,15 +86,24 @@ test('the parts of a factor of heat loss are named, and what ranges rest on', ()
 });
 
 test('what a value may stand for leaves or holds the same as it does', () => {
-  const stated = [
-    ...['wall U-value (1.40 W/m2K)', 'usual airing (1.00)', 'deep moisture (4.00)'],
-    ...['internal mass (60.0 kJ/m2K)'],
-  ];
-  const [walls, airing, deep, mass] = stated;
-  expect(mayStandFor('moisture buffer', stated)).toEqual([airing, deep]);
-  expect(mayStandFor('steady heat (den)', stated)).toEqual([walls, airing, mass]);
-  expect(mayStandFor('air leakage at 50 Pa', stated)).toEqual(stated);
-  expect(mayStandFor('co2 of a body awake', stated)).toEqual([airing]);
+  const among = (kind: FitKind) =>
+    (['U-value', 'usual airing', 'deep moisture', 'heat capacity'] as const).filter((other) =>
+      tradesWith(kind, other),
+    );
+  expect(among('moisture buffer')).toEqual(['usual airing', 'deep moisture']);
+  expect(among('steady heat')).toEqual(['U-value', 'usual airing', 'heat capacity']);
+  expect(among('leakage')).toHaveLength(4);
+  expect(among('breath')).toEqual(['usual airing']);
+});
+
+test('values have the decimals that their ranges can tell', () => {
+  const decimals = (low: number, high: number) => rangeDecimals({ low, high });
+  expect(decimals(6.62, 84.6)).toBe(0); // 3.9 is a twentieth
+  expect(decimals(5.95, 8.15)).toBe(1); // 0.11
+  expect(decimals(0.949, 1.3)).toBe(2); // 0.018
+  expect(decimals(0.0159, 0.0217)).toBe(4); // 0.00029
+  expect(decimals(1000, 9000)).toBe(0);
+  expect(decimals(3, 3)).toBe(6);
 });
 
 describe('a fit of a home that is not understood', () => {
@@ -102,7 +122,7 @@ describe('a fit of a home that is not understood', () => {
     const [first, second] = fitWords(fitOf([told, tied, untold], unlike));
     expect(first).toEqual({
       head: 'Where the search ended; not findings, not to be relied on',
-      items: ['sun: 0.0200; 0.100 was assumed', 'air leakage: 0.0200; 5.00 was assumed'],
+      items: ['sun: 0.020; 0.100 was assumed', 'air leakage: 0.020; 5.00 was assumed'],
     });
     expect(second!.head).toBe('Not told by your log');
     const heads = fitWords(fitOf([told], unlike)).map(({ head }) => head);
@@ -144,24 +164,28 @@ test('a typical year is cautioned against', () => {
 });
 
 test('steady heat is told by readings that a fit goes by, which an electricity meter is none of', () => {
-  expect(wouldTell('steady heat (living)')).toBe('the heating power of the room, logged,');
+  expect(wouldTell({ kind: 'steady heat', room: 'living' })).toBe(
+    'the heating power of the room, logged,',
+  );
 });
 
 describe('what would tell what a log does not', () => {
   const co2 = { quantity: 'co2', room: 'bedroom' };
 
   test('is never what was logged already', () => {
-    expect(wouldTell('air leakage at 50 Pa')).toBe('CO2 logged in a bedroom, or a blower door,');
-    expect(wouldTell('air leakage at 50 Pa', [co2])).toBe('a blower door');
-    expect(wouldTell('moisture factor', [co2])).toBe('a week with a weighed humidifier');
-    expect(wouldTell('co2 of a body awake', [{ quantity: 'presence', room: 'bedroom' }])).toBe(
+    expect(wouldTell({ kind: 'leakage at 50 Pa' })).toBe(
+      'CO2 logged in a bedroom, or a blower door,',
+    );
+    expect(wouldTell({ kind: 'leakage at 50 Pa' }, [co2])).toBe('a blower door');
+    expect(wouldTell({ kind: 'moisture factor' }, [co2])).toBe('a week with a weighed humidifier');
+    expect(wouldTell({ kind: 'breath' }, [{ quantity: 'presence', room: 'bedroom' }])).toBe(
       'a longer log',
     );
-    expect(wouldTell('what nobody knows')).toBe('a longer log');
   });
 
   test('of heat that is lost is no meter of everything in the home', () => {
-    const ofHome = (quantity: string) => wouldTell('heat loss', [{ quantity, room: null }]);
+    const ofHome = (quantity: string) =>
+      wouldTell({ kind: 'heat loss' }, [{ quantity, room: null }]);
     expect(ofHome('electricity')).toBe('a reading of the heating meter every day');
     for (const one of ['heating power', 'heating electricity', 'gas']) {
       expect(ofHome(one)).toBe('a longer log');
@@ -170,27 +194,36 @@ describe('what would tell what a log does not', () => {
 
   test('of a room is what was not logged in that room', () => {
     const heat = [{ quantity: 'heating power', room: 'living' }];
-    expect(wouldTell('steady heat (living)', heat)).toBe('a longer log');
-    expect(wouldTell('steady heat (hall)', heat)).toBe('the heating power of the room, logged,');
+    expect(wouldTell({ kind: 'steady heat', room: 'living' }, heat)).toBe('a longer log');
+    expect(wouldTell({ kind: 'steady heat', room: 'hall' }, heat)).toBe(
+      'the heating power of the room, logged,',
+    );
   });
 });
 
 describe('a value far from what any home has', () => {
   const strange = (place: number, told = 'yes'): Partial<FittedParameter> => ({
-    ...parameter('co2 of a body awake', 0.0186, 0.0186),
+    ...parameter('CO2 of a body awake', 0.0186, 0.0186),
     ...{ place, told: told as 'yes', value: 0.0107 },
     adjustable: {
-      ...{ name: 'co2 of a body awake', unit: 'm3/h', value: 0.0186, before: 0.0186 },
+      ...{
+        name: 'CO2 of a body awake',
+        kind: 'breath',
+        unit: 'm3/h',
+        value: 0.0186,
+        before: 0.0186,
+      },
       ...{ low: 0.014, high: 0.024, places: [] as Adjustable['places'] },
     } as Adjustable,
   });
   const cautions = (fit: HomeFit) => fitWords(fit).find(({ head }) => head === 'Cautions')?.items;
 
   test('is told with what the scenario states and may be wrong', () => {
-    expect(
-      cautions(fitOf([strange(-4)], { stated: ['air leakage at 50 Pa (4.00/h)'] })),
-    ).toStrictEqual([
-      'Far from what is usual: co2 of a body awake (0.0107, usually 0.0140 to 0.0240 m3/h). The home may be so, or it stands for something that the scenario states and the fit therefore leaves alone: air leakage at 50 Pa (4.00/h). Put what is not known for certain under "doubts", or leave it out, and fit again.',
+    const leakage = 'air leakage at 50 Pa';
+    const leaks: Stated = { kind: 'leakage', name: leakage, words: `${leakage} (4.00/h)` };
+    const walls: Stated = { kind: 'U-value', name: 'wall U-value', words: 'wall U-value (1)' };
+    expect(cautions(fitOf([strange(-4)], { stated: [walls, leaks] }))).toStrictEqual([
+      'Far from what is usual: CO2 of a body awake (0.0107, usually 0.0140 to 0.0240 m3/h). The home may be so, or it stands for something that the scenario states and the fit therefore leaves alone: air leakage at 50 Pa (4.00/h). Put what is not known for certain under "doubts", or leave it out, and fit again.',
     ]);
     expect(cautions(fitOf([strange(-4)]))?.[0]).toContain('a sensor that reads wrongly');
   });
@@ -202,7 +235,7 @@ describe('a value far from what any home has', () => {
 });
 
 test('heat loss that is told without a meter of heat has a caution', () => {
-  const loss = { ...parameter('heat loss factor', 1, 1), place: 0.5 };
+  const loss = { ...parameter('heat loss factor', 1, 1, 'heat loss'), place: 0.5 };
   const heads = (fit: HomeFit) => fitWords(fit).find(({ head }) => head === 'Cautions')?.items;
   expect(heads(fitOf([loss]))?.[0]).toMatch(/^No heat was metered: /);
   const electricity = [{ quantity: 'electricity', room: null }];

@@ -2,6 +2,9 @@ import { expect, test } from 'vitest';
 import { CAPACITIES, PLACES, U_VALUES } from '../../../src/scenario/edits/fit-places.ts';
 import { statedForCertain } from '../../../src/scenario/edits/stated-for-certain.ts';
 
+const words = (raw: unknown, doubts: Parameters<typeof statedForCertain>[1] = []) =>
+  statedForCertain(raw, doubts).map((one) => one.words);
+
 test('what a scenario states and does not doubt is told in words', () => {
   const raw = {
     title: 'A',
@@ -14,17 +17,16 @@ test('what a scenario states and does not doubt is told in words', () => {
     },
     household: { 'moisture factor': 1.2 },
   };
-  expect(statedForCertain(raw, [])).toEqual([
+  expect(words(raw)).toEqual([
     ...['air leakage at 50 Pa (4.00/h)', 'moisture factor (1.20)', 'window shading (0.300)'],
     'wall U-value (1.50 W/m2K)',
   ]);
+  expect(statedForCertain(raw, []).at(-1)).toMatchObject({ kind: 'U-value', name: 'wall U-value' });
   const doubts = [
     { path: '/home/leakage/ach50', low: 2, high: 8 },
     { path: '/household/moisture factor', low: 0.5, high: 2 },
   ];
-  expect(statedForCertain(raw, doubts)).toEqual([
-    ...['window shading (0.300)', 'wall U-value (1.50 W/m2K)'],
-  ]);
+  expect(words(raw, doubts)).toEqual([...['window shading (0.300)', 'wall U-value (1.50 W/m2K)']]);
 });
 
 test('so is all that a fit would move if it were assumed, room by room too', () => {
@@ -36,7 +38,7 @@ test('so is all that a fit would move if it were assumed, room by room too', () 
     },
     household: { 'open when mild': 0.02 },
   };
-  expect(statedForCertain(raw, [])).toEqual([
+  expect(words(raw)).toEqual([
     ...['windows left open when mild (0.0200)', 'deep moisture (0)'],
     ...['steady moisture (den) (20.0 g/h)', 'steady heat (den) (15.0 W)'],
   ]);
