@@ -69,6 +69,7 @@ describe('the section on logs', () => {
     B: { quantity: temperature, room: bedrom }
     C: { quantity: temperature, room: hall, place: outdoors }
     D: { quantity: device power }
+    E: { quantity: electricity, device: drier }
 `);
     let said = '';
     try {
@@ -85,6 +86,7 @@ describe('the section on logs', () => {
       'a.yaml:10:39: log.readings.B.room: expected the name of a room: bedroom, hall, got "bedrom" (did you mean "bedroom"?)',
       'a.yaml:11:52: log.readings.C.place: expected a room or a place, not both, got "outdoors"',
       'a.yaml:12:8: log.readings.D: expected `device`, whose power it is, got a mapping',
+      'a.yaml:13:41: log.readings.E.device: expected none but of `device power`, got "drier"',
     ]);
   });
 });

@@ -2,7 +2,7 @@ import type { Finding } from '../unplaced-problem.ts';
 import { zoneClock, zoneNames } from '../zone-clock.ts';
 import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
-/** What is wrong with the section on logs: rooms, places, the zone. */
+/** What is wrong with the section on logs: rooms, places, devices, the zone. */
 export function logFindings(raw: UncheckedMapping): Finding[] {
   const log = mapping(raw['log']);
   const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
@@ -19,6 +19,9 @@ export function logFindings(raw: UncheckedMapping): Finding[] {
     }
     if (quantity === 'device power' && device === undefined) {
       findings.push({ path, expected: '`device`, whose power it is' });
+    }
+    if (typeof quantity === 'string' && quantity !== 'device power' && device !== undefined) {
+      findings.push({ path: [...path, 'device'], expected: 'none but of `device power`' });
     }
   }
   const zone = log['zone'];
