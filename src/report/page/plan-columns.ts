@@ -2,6 +2,7 @@ import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
+import { airDecimals } from './air-decimals.ts';
 import { type Html, html } from './html.ts';
 
 /** A figure of all plans, on one scale. */
@@ -124,7 +125,7 @@ function airColumns(lines: readonly PlanLine[]): AnyColumn[] {
     return {
       ...{ head: label, of, from: 0, to: Math.max(...lines.map(of)) },
       under: `${unit}, ${kind === 'mean' ? 'mean of the rooms' : 'night, room worst off'}`,
-      print: (line) => figureText(of(line), Math.max(before, of(line)) < 20 ? 1 : 0),
+      print: (line) => figureText(of(line), airDecimals(before, of(line))),
       look: (line) => {
         const change = relativeChange(before, of(line));
         return Math.abs(change) < 0.1 ? 'same' : change > 0 ? 'worse' : 'better';

@@ -1,5 +1,6 @@
 import type { LivingFigures } from '../../living/messages.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { airDecimals } from './air-decimals.ts';
 
 /** A figure as it is and as tried, as it is printed. */
 export interface TriedFigure {
@@ -47,23 +48,13 @@ export function triedFigures(
     ...(whole
       ? [line('highest mould index', '0 to 6', ({ figures }) => figures.mould.value, 1)]
       : []),
-    ...(whole ? was.figures.air : []).map(({ name, label, unit, kind }) =>
-      line(
-        `${label}, ${kind === 'mean' ? 'mean of the rooms' : 'night, room worst off'}`,
-        unit,
-        ({ figures }) => figures.air.find((one) => one.name === name)?.value ?? Number.NaN,
-        airDecimals(name, was, is),
-      ),
-    ),
+    ...(whole ? was.figures.air : []).map(({ name, label, unit, kind }) => {
+      const of = ({ figures }: LivingFigures): number =>
+        figures.air.find((one) => one.name === name)?.value ?? Number.NaN;
+      const what = `${label}, ${kind === 'mean' ? 'mean of the rooms' : 'night, room worst off'}`;
+      return line(what, unit, of, airDecimals(of(was), of(is)));
+    }),
   ];
-}
-
-/** As many as the table of plans has. */
-function airDecimals(name: string, ...both: readonly LivingFigures[]): number {
-  const levels = both.map(
-    ({ figures }) => figures.air.find((one) => one.name === name)?.value ?? 0,
-  );
-  return Math.max(...levels) < 20 ? 1 : 0;
 }
 
 /** Id of the table of a part of the period. */

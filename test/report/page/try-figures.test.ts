@@ -53,6 +53,17 @@ test('figures are told with the digits of a comparison, changes of the printed o
   ]);
 });
 
+test('levels beside each other have the decimals of the larger', () => {
+  const level = (value: number) => some({ air: [{ ...some().figures.air[1]!, value }] });
+  const told = (was: number, is: number) => {
+    const { before, after, change } = triedFigures(level(was), level(is), 'GBP', true).at(-1)!;
+    return [before, after, change];
+  };
+  expect(told(24.6, 9.4)).toEqual(['25', '9', '-16']);
+  expect(told(9.4, 24.6)).toEqual(['9', '25', '+16']);
+  expect(told(19.94, 9.4)).toEqual(['19.9', '9.4', '-10.5']);
+});
+
 test('of a part of the period there is no money, and what takes the whole of it', () => {
   expect(triedFigures(some(), some(), 'GBP', false).map(({ name }) => name)).toEqual([
     ...['heat to rooms', 'too cold, room worst off', 'too damp', 'too dry'],
