@@ -11,8 +11,7 @@ import type { Weather } from '../weather/weather.ts';
 import { adjustablesOf } from './adjustables-of.ts';
 import { channelsOf, type FitGroup } from './channels-of.ts';
 import type { FittedStage } from './fitted-stage.ts';
-import { otherClock } from './judge/other-clock.ts';
-import { otherHours } from './judge/other-hours.ts';
+import { otherTimes } from './judge/other-times.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
 import type { Beside } from './readings/metered-heat.ts';
@@ -134,7 +133,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
       ...otherTimes(plan, stages, division),
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
       ...notUsed(log, plan.home, readings.used),
-      ...takenAsSaid(plan.home, log, weather, division, isCoolingSought(stages)),
+      ...takenAsSaid(plan.home, log, weather, division, movesCooling(settings)),
       ...logCautions(
         log,
         plan.home.rooms.map(({ name }) => name),
@@ -145,25 +144,9 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
   };
 }
 
-const isCoolingSought = (stages: readonly FittedStage[]): boolean =>
-  stages.some(({ fit: { parameters } }) =>
-    parameters.some(({ adjustable: { places } }) =>
-      places.some(({ path }) => path.startsWith('/cooling/')),
-    ),
-  );
-
-/** Whether the log's clock, or else the hours of heating and cooling, seem to be others than is taken. */
-function otherTimes(
-  { home, household }: PreparedPlan,
-  stages: readonly FittedStage[],
-  division: Division,
-): string[] {
-  const clock = otherClock(stages, division);
-  const [warms, cools] = [home.emitters.length > 0, (home.cooling ?? []).length > 0];
-  if (clock.length > 0 || !(warms || cools)) return clock;
-  const what = warms ? `Heating${cools ? ' or cooling' : ''}` : 'Cooling';
-  return otherHours(what, stages, division, household.clock);
-}
+/** Whether what rooms are cooled to, or what cools them reads, was looked for. */
+const movesCooling = (settings: readonly string[]): boolean =>
+  settings.some((setting) => setting.startsWith('/cooling/'));
 
 /** What is asked of a log in one stage. */
 interface Group {

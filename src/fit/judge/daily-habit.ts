@@ -39,15 +39,12 @@ export function seenHabit(
     rootMeanSquare(
       errors.subarray(first, last).map((e, k) => e - habit[hourOfDay(first + k, start, clock)]!),
     );
-  const none = new Float64Array(HOURS);
+  const without = withoutHabit({ residuals, before, from, split, to });
   const trial = dailyHabit(before, from, split, start, clock);
-  const [with_, without] = [trial, none].map((habit) => less(before, habit, split, to));
-  const habit = with_! < HELPS * without! ? dailyHabit(residuals, from, to, start, clock) : none;
-  return {
-    habit,
-    rmse: less(residuals, habit, from, to),
-    unseen: habit === none ? without! : with_!,
-  };
+  const unseen = less(before, trial, split, to);
+  if (!(unseen < HELPS * without.unseen)) return without;
+  const habit = dailyHabit(residuals, from, to, start, clock);
+  return { habit, rmse: less(residuals, habit, from, to), unseen };
 }
 
 /** Errors as they are, where no habit is looked for. */

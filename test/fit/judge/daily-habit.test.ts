@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dailyHabit, seenHabit } from '../../../src/fit/judge/daily-habit.ts';
+import { dailyHabit, seenHabit, withoutHabit } from '../../../src/fit/judge/daily-habit.ts';
 import { type LocalClock, UTC_CLOCK } from '../../../src/units/local-clock.ts';
 
 const DAYS = 20;
@@ -50,4 +50,14 @@ test('a habit that brings the last quarter nearer by less than a twentieth is no
   // Squares of five days: 0.0138 + 1.027 c² with it, 1 + c² without: roots 0.91 and 0.98 of it.
   expect(used(2)).toBe(true);
   expect(used(4)).toBe(false);
+});
+
+test('where no habit is looked for, errors of the fitted hours stand, and of the quarter not seen those of the search before', () => {
+  const residuals = errors((_, k) => (k < hours.split ? 3 : 4));
+  const before = errors((_, k) => (k < hours.split ? 1 : 6));
+  const found = withoutHabit({ residuals, before, ...hours });
+  expect(found.habit).toEqual(new Float64Array(24));
+  expect(found.unseen).toBe(6);
+  // three quarters of 3, one of 4
+  expect(found.rmse).toBeCloseTo(Math.sqrt((3 * 9 + 16) / 4), 12);
 });

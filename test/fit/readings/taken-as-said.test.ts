@@ -53,3 +53,8 @@ test('nothing is said of a home without them', () => {
   expect(said({ devices: [device('fan', 'extract fan')] }, 25)).toBe('');
   expect(said({ cooling }, 5)).toBe('');
 });
+
+test('it is warm above 20 °C outdoors', () => {
+  expect(said({ cooling }, 20.5)).toContain('cooling, its settings and hours');
+  expect(said({ cooling }, 20)).toBe('');
+});

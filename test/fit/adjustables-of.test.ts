@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { adjustablesOf } from '../../src/fit/adjustables-of.ts';
+import { madeWeather } from '../engine/homes.ts';
+
+const RAW = {
+  ...{ title: 'A', weather: 'w.csv', site: { latitude: 54, longitude: -2 } },
+  home: { rooms: { den: { 'floor area': 14 }, bed: { 'floor area': 14 } } },
+  cooling: { source: 'ideal', setpoint: 24, rooms: ['bed'] },
+};
+
+/** Whether an error of cooling is looked for in a home of two rooms, of which one is cooled. */
+function isCoolingSought(logged: readonly ('den' | 'bed')[], outdoors: (hour: number) => number) {
+  const rooms = (['den', 'bed'] as const).map((name) => ({
+    ...{ name, humidity: null, heat: null, species: {} },
+    temperature: logged.includes(name) ? {} : null,
+  }));
+  const from = {
+    ...{ scenario: { doubts: [] }, raw: RAW },
+    plan: { assumed: [], home: { elements: [], cooling: [{ room: 1 }] } },
+    weather: madeWeather({ temperature: outdoors }, { start: 0 }),
+    readings: { rooms },
+    division: { start: 0, hours: 48, release: 0, withheld: 40 },
+  };
+  const found = adjustablesOf('heat', from as unknown as Parameters<typeof adjustablesOf>[1]);
+  return found.some(({ name }) => name === 'thermostat error of cooling');
+}
+
+test('an error of cooling is looked for where a cooled room was logged on warm days', () => {
+  expect(isCoolingSought(['den', 'bed'], () => 21)).toBe(true);
+  expect(isCoolingSought(['bed'], (hour) => (hour === 45 ? 21 : 5))).toBe(true);
+  expect(isCoolingSought(['bed'], () => 20)).toBe(false);
+  expect(isCoolingSought(['den'], () => 30)).toBe(false);
+});
