@@ -134,6 +134,11 @@ test('a room with one setpoint keeps to the hours of a home set by the clock', (
   expect(household.cooling?.[0]?.spells).toEqual([{ days: 127, from: 780, to: 1080, value: 24 }]);
 });
 
+test('what is heated to as much as it is cooled to is taken', () => {
+  const { household } = prepared('heating: { setpoint: 21 }\ncooling: { setpoint: 21 }');
+  expect([household.setpoints[0]?.base, household.cooling?.[0]?.base]).toEqual([21, 21]);
+});
+
 describe('what cannot be', () => {
   test.each([
     [
