@@ -53,6 +53,15 @@ test('what is odd about a log is said beside it, and nothing of one that is not'
   ]);
 });
 
+test('what speaks against readings of a room is said too, but not that the log is short', async () => {
+  const stuck = `Time,Bedroom T,Hall T\n${rows.map((row, h) => `${row.split(',').slice(0, 2)},${h < 30 ? 17 : 17 + (h % 5)}`).join('\n')}\n`;
+  const { io, said } = fakeIo({ 'home.yaml': home, 'w.csv': some, 'log.csv': stuck });
+  expect(await main(['run', 'home.yaml', '--against', 'log.csv'], io)).toBe(0);
+  expect(said.err.replaceAll(/\s+/g, ' ')).toBe(
+    'note: Temperature of hall stood at 17 for 30 hours from 2023-03-10 00:00: a sensor that sticks? ',
+  );
+});
+
 test('--json has the same', async () => {
   const { io, said } = fakeIo({ 'home.yaml': home, 'w.csv': some, 'log.csv': log });
   expect(await main(['run', 'home.yaml', '--against', 'log.csv', '--json'], io)).toBe(0);

@@ -101,6 +101,20 @@ describe('what readings say against themselves', () => {
     ]);
   });
 
+  test('a sensor of humidity that stands where air is full of water is wet or at its end', () => {
+    const held = (quantity: 'relative humidity' | 'temperature', level: number) =>
+      describe1([
+        made(
+          quantity,
+          'a',
+          days(30, (h) => (h >= 100 && h < 150 ? level : wave(h) + 40)),
+        ),
+      ]).warnings.find(({ id }) => id === 'stuck')?.text;
+    expect(held('relative humidity', 99)).toMatch(/ stood at 99 .*: is it wet, or at its end\?$/);
+    expect(held('relative humidity', 98.9)).toMatch(/: a sensor that sticks\?$/);
+    expect(held('temperature', 99)).toMatch(/: a sensor that sticks\?$/);
+  });
+
   test('columns of temperature and humidity that are swapped', () => {
     const humid = (h: number) => 52 + 6 * Math.sin(h / 30) + 2 * Math.sin(h * 1.7);
     const swapped = (warm: (h: number) => number, damp: (h: number) => number) =>
@@ -148,6 +162,17 @@ describe('what readings say against themselves', () => {
         text: 'Temperature of a is missing for 14 % of its span; the longest gap is 4.3 days.',
       },
     ]);
+    // From a twentieth on: 36 of 720 hours are, and a little more.
+    const without = (hours: number) =>
+      describe1([
+        made(
+          'temperature',
+          'a',
+          days(30, wave).filter((_, h) => h < 200 || h >= 200 + hours),
+        ),
+      ]).warnings.map(({ id }) => id);
+    expect(without(39)).toEqual(['gaps']);
+    expect(without(33)).toEqual([]);
   });
 
   test('spells of a sensor that reports changes are no readings that are missing', () => {

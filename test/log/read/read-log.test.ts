@@ -212,6 +212,24 @@ describe('how numbers and columns are written', () => {
   });
 });
 
+describe('readings that cannot be are few', () => {
+  /** 1000 readings of which so many are none. */
+  const some = (name: string, odd: number, is: (k: number, odd: boolean) => number) =>
+    `Time,${name}\n${Array.from({ length: 1000 }, (_, k) => {
+      const time = new Date(Date.UTC(2025, 0, 1, k)).toISOString().slice(0, 16);
+      return `${time}Z,${is(k, k % 40 === 1 && k < 40 * odd)}\n`;
+    }).join('')}`;
+
+  test.each([
+    ['T', (k: number, odd: boolean) => (odd ? -127 : 20 + (k % 2))],
+    // Amounts of each hour, up and down, of which some would be 200 kW.
+    ['Electricity [kWh]', (k: number, odd: boolean) => (odd ? 200 : 1 + (k % 2))],
+  ])('up to one in fifty of %s', (name, is) => {
+    expect(read(some(name, 20, is), {}).files[0]!.notes[0]).toMatch(/^20 readings of /);
+    expect(refusal(some(name, 21, is))).toContain('and 20 more beyond');
+  });
+});
+
 describe('what draws and what gives power', () => {
   const rooms = ['bedroom', 'living room', 'bath'];
   const devices = [
