@@ -15,6 +15,8 @@ test('a name with hyphens is one word wherever it stands as text', () => {
 test('neither a part of a longer word, nor a name within a longer one', () => {
   const told = kept('<p>as-lived-in, bas-lived, as-lived-too</p>', 'as-lived', 'as-lived-too');
   expect(told).toBe('<p>as-lived-in, bas-lived, <span class="name">as-lived-too</span></p>');
+  const two = kept('as-lived too', 'as-lived', 'as-lived too');
+  expect(two).toBe('<span class="name">as-lived too</span>');
 });
 
 test.each([
@@ -30,8 +32,11 @@ test('what is too long for a phone may break there, what is too long for a colum
   const lengthy = 'blinds-by-day-and-night'; // 23
   expect(kept(lengthy, lengthy)).toBe(`<span class="name lengthy">${lengthy}</span>`);
   expect(kept(`${lengthy}-long`, `${lengthy}-long`)).toBe(`${lengthy}-long`);
-  const short = 'dry-bedroom-gated'; // 17
+  expect(kept(`${lengthy}s`, `${lengthy}s`)).toContain('name lengthy'); // 24
+  expect(kept(`${lengthy}ss`, `${lengthy}ss`)).toBe(`${lengthy}ss`);
+  const short = 'dry-bedrooms-gated'; // 18
   expect(kept(short, short)).toBe(`<span class="name">${short}</span>`);
+  expect(kept(`${short}s`, `${short}s`)).toContain('name lengthy');
 });
 
 test('names like markup or patterns are text', () => {

@@ -223,6 +223,23 @@ describe('what a section tells', () => {
     expect(all(byId(made, 'picture-money'), 'svg')).toHaveLength(2);
   });
 
+  test.each([
+    ['nook', 'nook', 'The room worst off is nook, unless'],
+    ['attic', 'nook', 'The room worst off is attic for cold and nook for mould, unless'],
+    ['', 'nook', 'The room worst off is nook, unless'],
+    ['attic', '', 'The room worst off is attic, unless'],
+    ['', '', null],
+  ])('plans: the rooms worst off, of cold "%s" and of mould "%s"', async (cold, mould, words) => {
+    const [first, ...rest] = study.lines;
+    const { figures } = first!;
+    const worst = { cold: { value: 3, room: cold }, mould: { value: 2, room: mould } };
+    const lines = [{ ...first!, figures: { ...figures, ...worst } }, ...rest];
+    const made = readMarkup((await reportPage(inputOf({ ...study, lines }, TEXT))).page);
+    const told = textOf(byId(made, 'plans'));
+    if (words === null) expect(told).not.toContain('The room worst off');
+    else expect(told).toContain(words);
+  });
+
   test('answer: three figures, before and after, as they are printed', () => {
     const cards = all(all(byId(read, 'answer'), 'dl')[0]!, 'dd').map((card) =>
       textOf(card).replaceAll(/\s+/g, ' '),

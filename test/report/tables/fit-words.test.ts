@@ -83,6 +83,13 @@ test('the parts of a factor of heat loss are named, and what ranges rest on', ()
   );
   expect(fitWords(fitOf([loss], { stated }))[0]!.items[1]).toContain('It was not looked for; put');
   expect(fitWords(fitOf([loss]))[0]!.items).toHaveLength(1);
+  // Leakage that the log does not tell rests on nothing, and nothing told has no range that does.
+  const untold = { ...leaks, told: 'no' as const };
+  expect(fitWords(fitOf([loss, untold], { stated }))[0]!.items[1]).toContain('looked for; put');
+  const tied = { ...leaks, told: 'together' as const };
+  expect(fitWords(fitOf([tied], { stated })).map(({ head }) => head)).not.toContain(
+    'What your log tells',
+  );
 });
 
 test('what a value may stand for leaves or holds the same as it does', () => {
@@ -256,6 +263,7 @@ test('a meter of heat that the fitted home is far from has a caution', () => {
   };
   expect(heads(550)?.[0]).toMatch(/^The fitted home uses 55 % more heat than was metered \(1000 W/);
   expect(heads(-300)?.[0]).toMatch(/^The fitted home uses 30 % less heat /);
+  expect(heads(250)).toHaveLength(1);
   expect(heads(150)).toBeUndefined();
   expect(heads(550, 'temperature')).toBeUndefined();
 });
