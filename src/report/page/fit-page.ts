@@ -72,7 +72,7 @@ function toldTable(fit: HomeFit): Html | null {
   if (told.length === 0) return null;
   return figureTable({
     caption: reliable
-      ? `${toldHead(fit)}: values with the range in which nineteen of twenty would lie`
+      ? 'Values, each with the range in which nineteen of twenty would lie'
       : toldHead(fit),
     heads: ['what', 'fitted', ...(reliable ? ['low', 'high'] : []), 'was assumed', 'unit'],
     words: [reliable ? 5 : 3],
