@@ -1,8 +1,9 @@
-import { figureText } from '../../units/figure-text.ts';
 import { dampBeyond } from './damp-limits.ts';
 import type { Effect } from './effect.ts';
-import { GROWTH, WET } from './mould-marks.ts';
-import type { InRoom, PlanFigures } from './plan-figures.ts';
+import { CLEARLY_WET, GROWTH, WET } from './mould-marks.ts';
+import { pct } from './percent.ts';
+import type { PlanFigures } from './plan-figures.ts';
+import { wasInRoom } from './was-in-room.ts';
 
 /**
  * What a plan changes of damp air or wet corners: in the mean of the rooms, or in the room worst off where
@@ -50,19 +51,13 @@ function inWorstRoom(of: 'damp' | 'spots', from: PlanFigures, to: PlanFigures): 
   return is.value < was.value
     ? {
         ...{ of, better: true, weight, word: better },
-        words: `${room} is dry enough ${pct(100 - is.value)} of the time (${before(was, is, 100 - was.value)})`,
+        words: `${room} is dry enough ${pct(100 - is.value)} of the time (${wasInRoom(was, is, pct(100 - was.value))})`,
       }
     : {
         ...{ of, better: false, weight, word: worse },
-        words: `${room} is ${bad} ${pct(is.value)} of the time (${before(was, is, was.value)})`,
+        words: `${room} is ${bad} ${pct(is.value)} of the time (${wasInRoom(was, is, pct(was.value))})`,
       };
 }
-
-/** "was 60 %, den", or with both rooms where another is worst off now. */
-const before = (was: InRoom, is: InRoom, value: number): string =>
-  was.room === is.room || was.room === '' || is.room === ''
-    ? `was ${pct(value)}, ${is.room || was.room}`
-    : `${is.room}; was ${pct(value)}, ${was.room}`;
 
 /**
  * Whether mould begins to grow from one plan to another, or ends: its index passes 1, or cold corners come
@@ -76,8 +71,6 @@ function growthTurns(from: PlanFigures, to: PlanFigures, begins: boolean): boole
   );
 }
 
-const pct = (value: number): string => `${figureText(value, 0)}\u00a0%`;
-
 const KINDS = {
   damp: {
     /** So many percentage points of the mean are clear to anybody. */
@@ -88,7 +81,7 @@ const KINDS = {
     ...{ bad: 'too damp', worse: 'damper', better: 'drier' },
   },
   spots: {
-    ...{ points: 6, least: 1 },
+    ...{ points: CLEARLY_WET, least: 1 },
     ...{ worst: 'wettest' as const, rooms: 'cold corners', room: 'the wettest corner' },
     ...{ bad: 'wet', worse: 'wetter corners', better: 'drier corners' },
   },

@@ -1,3 +1,4 @@
+import { CLEARLY_WET } from './mould-marks.ts';
 import type { PlanFigures } from './plan-figures.ts';
 
 /** How far damp is beyond what counts though no mould starts: 0 or more where it is. [share of the limit] */
@@ -24,6 +25,6 @@ export function dampBeyond(of: 'damp' | 'spots', figures: PlanFigures): DampBeyo
  * Means of the rooms: damp air that is a nuisance, and wet corners that are clear to anybody. Both are
  * judgements of the program, as is the factor below. [% of the time]
  */
-const LIMITS = { damp: 10, spots: 6 };
+const LIMITS = { damp: 10, spots: CLEARLY_WET };
 /** [-] */
 const IN_ONE_ROOM = 2;

@@ -3,7 +3,9 @@ import { relativeChange } from '../../units/relative-change.ts';
 import { dampEffect } from './damp-effects.ts';
 import type { Effect } from './effect.ts';
 import { BY_EYE, GROWTH } from './mould-marks.ts';
-import type { InRoom, PlanFigures } from './plan-figures.ts';
+import { pct } from './percent.ts';
+import type { PlanFigures } from './plan-figures.ts';
+import { wasInRoom } from './was-in-room.ts';
 
 /** What changes from one plan to another but money, what matters most first; what nobody would notice is left out. */
 export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
@@ -42,7 +44,9 @@ function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effe
   const more = is.value - was.value;
   if (Math.abs(more) < CLEAR_COLD) return null;
   const weight = Math.abs(more) / CLEAR_COLD;
-  const now = `${hours(is.value)}${NO_BREAK}h a day (${before(was, is)})`;
+  const then = hours(was.value);
+  const before = then === '0.0' ? is.room : wasInRoom(was, is, then);
+  const now = `${hours(is.value)}${NO_BREAK}h a day (${before})`;
   if (more > 0) {
     const words = `people are in rooms that are too cold ${now}`;
     return { of: 'cold', better: false, weight, word: 'colder', words };
@@ -54,24 +58,12 @@ function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effe
   return { of: 'cold', better: true, weight, word: 'less cold', words };
 }
 
-/** "was 6.7, den", or with both rooms where another is worst off now. */
-function before(was: InRoom, is: InRoom): string {
-  if (hours(was.value) === '0.0') return is.room;
-  if (was.room === is.room) return `was ${hours(was.value)}, ${is.room}`;
-  return `${is.room}; was ${hours(was.value)}, ${was.room}`;
-}
-
-const inOneRoom = (was: InRoom, is: InRoom): boolean =>
-  was.room === is.room || was.room === '' || is.room === '';
-
 /** An index that stays under 1, where nothing grows, is not worth a word. */
 function mouldEffect({ mould: was }: PlanFigures, { mould: is }: PlanFigures): Effect | null {
   const more = is.value - was.value;
   if (Math.abs(more) < 0.3 || Math.max(is.value, was.value) < GROWTH) return null;
   const better = more < 0;
-  const figures = inOneRoom(was, is)
-    ? `index ${index(is.value)}, was ${index(was.value)}, ${is.room || was.room}`
-    : `index ${index(is.value)}, ${is.room}; was ${index(was.value)}, ${was.room}`;
+  const figures = `index ${index(is.value)}, ${wasInRoom(was, is, index(was.value))}`;
   return {
     ...{ of: 'mould', better, weight: Math.abs(more) / 0.5 },
     ...(Math.max(is.value, was.value) >= BY_EYE && Math.min(is.value, was.value) < GROWTH
@@ -184,7 +176,6 @@ const CLEAR_AIR_AGAIN = 1;
 const OFTEN = 10;
 const hours = (value: number): string => figureText(value, 1);
 const index = (value: number): string => figureText(value, 1);
-const pct = (value: number): string => `${figureText(value, 0)}${NO_BREAK}%`;
 /** Keeps a figure and its unit on one line. */
 const NO_BREAK = '\u00a0';
 /** A quarter of what is clear to anybody. [-] */

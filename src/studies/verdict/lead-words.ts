@@ -4,6 +4,7 @@ import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import type { Effect } from '../effects/effect.ts';
+import { pct } from '../effects/percent.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { type InRoom, planFigures } from '../effects/plan-figures.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
@@ -194,7 +195,7 @@ function noMouldWords({ baseline, purchases }: DecisionSetup, weighed: Weighing)
 
 /** "9 % of the time at most (den)" */
 const mostWords = ({ value, room }: InRoom): string =>
-  `${figureText(value, 0)}\u00a0% of the time at most (${room})`;
+  `${pct(value)} of the time at most (${room})`;
 const withoutWords = (purchases: DecisionSetup['purchases']): string =>
   areSeveral(purchases) ? 'without them' : 'without it';
 const indexWords = (index: number): string => `index up to ${figureText(index, 1)} of 6`;
