@@ -7,6 +7,7 @@ import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { signedWithMinus } from '../../units/minus-sign.ts';
 import { relativeChange } from '../../units/relative-change.ts';
+import { airDecimals } from './air-decimals.ts';
 import { type Html, html } from './html.ts';
 import { strip } from './strip.ts';
 
@@ -109,7 +110,7 @@ function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] 
     const before = was.air.find((one) => one.name === name)?.value ?? 0;
     if (!(Math.abs(relativeChange(before, value)) >= 0.1)) return [];
     const where = kind === 'mean' ? 'mean of the rooms' : 'at night, room worst off';
-    const decimals = before < 10 ? 1 : 0;
+    const decimals = airDecimals(before, value);
     const of = (plan: DrawnPlan) => plan.figures.air.find((one) => one.name === name)?.value ?? 0;
     return [{ title: `${label}, ${where}`, unit, before, after: value, decimals, of }];
   });

@@ -44,7 +44,7 @@ export async function fitPage(fit: HomeFit, own: PageOwn): Promise<string> {
     id: 'told',
     title: fit.reliable ? toldHead(fit) : 'What the fit came to',
     body: html`${toldTable(fit)}
-${rest === null || !fit.reliable ? null : html`<p>${rest}</p>`}
+${rest === null ? null : html`<p>${rest}</p>`}
 ${seen.length === 0 ? null : foreseenTable(seen)}
 <div class="columns">${others.map(({ head, items }) => html`<div><h3>${head}</h3>${list(items)}</div>`)}</div>`,
   };

@@ -33,7 +33,7 @@ export function fitWords(fit: HomeFit): FitWords[] {
   const parameters = fit.stages.flatMap(({ fit: { parameters } }) => parameters);
   const of = (told: FittedParameter['told']) => parameters.filter((each) => each.told === told);
   const ranges = rangesRestOn(fit);
-  const rest = ranges === null || of('yes').length === 0 ? [] : [ranges];
+  const rest = ranges === null ? [] : [ranges];
   const told = fit.reliable
     ? [
         { head: TOLD, items: [...of('yes').map(toldWords), ...rest] },

@@ -1,12 +1,17 @@
 import type { HomeFit } from '../../fit/fit-home.ts';
 import { andList } from '../../units/word-list.ts';
 
-/** On what the ranges of a fit rest that it did not look for, in a sentence; null where nothing is stated. */
-export function rangesRestOn({ stages, stated }: HomeFit): string | null {
-  if (stated.length === 0) return null;
-  const leaks = stages
-    .flatMap(({ fit }) => fit.parameters)
-    .find(({ adjustable: { kind }, told }) => told !== 'no' && LEAKS.has(kind));
+/**
+ * On what the ranges of a fit rest that it did not look for, in a sentence; null where nothing is stated, and
+ * where no range is told, as none is of a fit that is not reliable.
+ */
+export function rangesRestOn({ stages, stated, reliable }: HomeFit): string | null {
+  const parameters = stages.flatMap(({ fit }) => fit.parameters);
+  const isTold = reliable && parameters.some(({ told }) => told === 'yes');
+  if (!isTold || stated.length === 0) return null;
+  const leaks = parameters.find(
+    ({ adjustable: { kind }, told }) => told !== 'no' && LEAKS.has(kind),
+  );
   const walls = stated.filter(({ kind }) => kind === 'U-value');
   const more =
     leaks === undefined || walls.length === 0

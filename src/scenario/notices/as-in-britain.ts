@@ -35,12 +35,13 @@ export function asInBritain(
   });
   if (taken.length === 0) return [];
   const what = capital(andList(taken.map(({ words }) => words)));
-  const is = taken.length === 1 && what.startsWith('Leakage') ? 'is' : 'are';
+  const is = what.startsWith('Leakage') ? 'is' : 'are';
   const keys = andList(taken.map(({ key }) => key));
   const text = `${what} ${is} taken as in Britain for a home of such an age and kind, because tables of other countries are not known: put in your own (${keys}).`;
   return [{ id: 'as-in-britain', text }];
 }
 
+/** Leakage last, so that a list begins with it only where it is all there is. */
 const PARTS = [
   {
     ...{ name: 'walls' as const, unit: 'W/m2K' },

@@ -560,6 +560,14 @@ test('what counts as fine is told once for all rooms that share it', () => {
   const [first, second] = option!.prepared.home.rooms.map(({ name }) => name);
   expect(words).toContainEqual(expect.stringMatching(`^Humidity 60 % or less, ${first} `));
   expect(words).toContainEqual(expect.stringMatching(`^Humidity 40 to 60 %, ${second} `));
+  const mild = { from: 12, high: 26, hours: 72 };
+  const infant = { ...band!, temperature: { ...band!.temperature, low: 16, high: 20, mild } };
+  const option2 = { ...option!, prepared: { ...option!.prepared, bands: [infant, ...others] } };
+  const options = [option2, ...study.options.slice(1)];
+  const { body } = assumptionsSection({ ...study, options, purchase: null });
+  expect(all(readMarkup(body.markup), 'li').map(textOf)).toContainEqual(
+    expect.stringMatching(`^Temperature 16 to 20 °C \\(26 °C from 12 °C outdoors on\\), ${first} `),
+  );
 });
 
 describe('hours for pictures', () => {
