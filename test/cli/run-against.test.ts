@@ -91,6 +91,10 @@ test('--plot draws a room beside its log within 80 columns', async () => {
   // 18 + sin(h / 4), read at 24 to 27 and joined by straight lines: 18.09 on average
   expect(said.out).toMatch(/Sat 03-11 00:00 +[.=]*[ox*][.=ox]*.* 18\.1 /);
   expect(Math.max(...said.out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  const last = fakeIo({ 'home.yaml': home, 'w.csv': some, 'log.csv': log });
+  expect(await main([...words, '--from', '03-12'], last.io)).toBe(0);
+  // 55 + 5 cos(h / 7), read at 57 to 59: 53.2 and 52.6 in the two hours that are left of the log
+  expect(last.said.out).toMatch(/Sun 03-12 09:00 +[.=ox*]+ +52\.9 /);
 });
 
 test('--page draws every room and quantity, with a policy that lets in nothing but its style', async () => {

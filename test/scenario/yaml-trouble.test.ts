@@ -18,6 +18,10 @@ test('a bracket that nothing closes is told where it opens, once', () => {
   expect(first('title: a\nhome: { rooms: [den }\nsite: {}')).toEqual([
     'h.yaml:2:16: expected a "]" that closes this "[", got none (the lines behind it are read as part of it)',
   ]);
+  // in the place of a key as well
+  expect(first('title: a\nhome: { [den: 14 }\nsite: {}')).toEqual([
+    'h.yaml:2:9: expected a "]" that closes this "[", got none (the lines behind it are read as part of it)',
+  ]);
   expect(first('title: a\n\tstep: 5\nhome: {\n')).toEqual([
     expect.stringContaining('h.yaml:2:1: expected spaces'),
     'h.yaml:3:7: expected a "}" that closes this "{", got none',

@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import type { AskedPlan } from '../../../src/studies/answers/asked.ts';
 import { comparisonAnswers } from '../../../src/studies/answers/comparison-answers.ts';
+import { askedPlan } from '../../../src/studies/answers/plan-questions.ts';
 import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
 import { surpriseOf } from '../../../src/studies/answers/surprise.ts';
 import { planFigures } from '../../../src/studies/effects/plan-figures.ts';
+import { somePlan } from '../some-plan.ts';
 import { askedPlans } from './asked.ts';
 
 const NINETEEN = `  now: { change: {} }
@@ -39,6 +41,28 @@ test('a saving without loss, a cost without gain, and nothing at all', () => {
   expect(answers(NINETEEN)).toEqual([
     '19 °C or 21 °C? nineteen costs the same and changes little else.',
   ]);
+});
+
+test('of a cost two gains are told and one loss, of a saving two losses and one gain', () => {
+  const [low, high] = [
+    {
+      outside: { humidity_high: share(30) },
+      over: { winter_cold_hours_per_day: 3, mould_index_peak: 0 },
+    },
+    {
+      outside: { humidity_low: share(30) },
+      occupied: { temperature_high: 1800 },
+      over: { winter_cold_hours_per_day: 0 },
+    },
+  ];
+  const [cost] = answers(NINETEEN, [{ den: low }, { energy: 1040, den: high }]);
+  expect(cost).toMatch(
+    /more: nobody is .* \(den\) and rooms are dry enough .*; but people are too/,
+  );
+  expect(cost).not.toContain('too dry');
+  const [saving] = answers(NINETEEN, [{ den: high }, { energy: 840, den: low }]);
+  expect(saving).toMatch(/a year: hardly anybody is .*; but people are .* and rooms are too damp /);
+  expect(saving).not.toContain('moist enough');
 });
 
 test('what gets better is told by what is good about it', () => {
@@ -121,6 +145,14 @@ test('rules say how often they ring, whether anybody hears, and which rings most
       'and changes little else. "damp" rings most, 10 a week, oftenest from 7 to 8 h, 10 % within ' +
       'an hour of the one before.',
   );
+  // Behind the cheapest plan and the best one as well.
+  const louder = { ...rung.prepared, plan: 'louder' };
+  const cheaper = askedPlan(louder, {
+    ...somePlan('louder', { energy: 950, den: { over: { winter_cold_hours_per_day: 6 } } }),
+    alerts,
+  });
+  const all = questionAnswers([now!, rung, cheaper])[0]!.sentences;
+  expect(all.map((sentence) => sentence.split(' ')[0])).toEqual(['louder', 'told', '"damp"']);
 });
 
 test('of many plans that ask the same, the cheapest and the best for its money answer', () => {
@@ -134,6 +166,14 @@ test('of many plans that ask the same, the cheapest and the best for its money a
     askedPlans(plans, [{}, { energy: 700, den: cold }, { energy: 800 }, { energy: 900 }]),
   );
   expect(first!.sentences.map((sentence) => sentence.split(' ')[0])).toEqual(['a', 'b']);
+  // Of the second what matters most is all.
+  const two = { outside: { humidity_low: share(5) }, occupied: { temperature_high: 120 } };
+  const [, second] = questionAnswers(
+    askedPlans(plans, [{}, { energy: 700, den: cold }, { energy: 800, den: two }, { energy: 900 }]),
+  )[0]!.sentences;
+  expect(plain(second!)).toBe(
+    'b saves 200 GBP a year, but people are too warm 2 % of the time (was 0 %).',
+  );
 });
 
 test('more energy for less money is a surprise, with its reason', () => {
