@@ -12,8 +12,14 @@ const day = (value: number, months?: number) => ({
 });
 
 test('a cap is no floor: what is lower already stays as low', () => {
-  expect(lowestOf(capped(level(16), night, 18))).toBe(16);
-  expect(lowestOf(capped(level(20), night, 18))).toBe(18);
+  const ends = (base: number) => {
+    const week = weekIn(JANUARY, capped(level(base), night, 18));
+    return [week[0], week[360]];
+  };
+  expect([ends(16), ends(20)]).toEqual([
+    [16, 16],
+    [18, 20],
+  ]);
   const programme = { base: 15, spells: [{ days: EVERY_DAY, from: 300, to: 600, value: 21 }] };
   const week = weekIn(JANUARY, capped(programme, night, 18));
   expect([week[0], week[299], week[300], week[359], week[360]]).toEqual([15, 15, 18, 18, 21]);

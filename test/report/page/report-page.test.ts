@@ -224,6 +224,20 @@ describe('what a section tells', () => {
   });
 
   test.each([
+    [0.94, 'goes up to 0.9 of 6 as it is and to ', true],
+    [1, 'goes up to 1.0 of 6 as it is and to ', false],
+  ])('answer: mould of index %d as it is', async (peak, words, fine) => {
+    const [now, ...others] = study.options;
+    const nook = { ...now!.measures.rooms['nook']!, mould_index_peak: peak };
+    const measures = { ...now!.measures, rooms: { ...now!.measures.rooms, nook } };
+    const options = [{ ...now!, measures }, ...others];
+    const made = readMarkup((await reportPage(inputOf({ ...study, options }, TEXT))).page);
+    const told = textOf(byId(made, 'answer'));
+    expect(told).toContain(words);
+    expect(told.includes('mould would not get going even without it')).toBe(fine);
+  });
+
+  test.each([
     ['nook', 'nook', 'The room worst off is nook, unless'],
     ['attic', 'nook', 'The room worst off is attic for cold and nook for mould, unless'],
     ['', 'nook', 'The room worst off is nook, unless'],
