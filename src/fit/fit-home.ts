@@ -12,6 +12,7 @@ import { adjustablesOf } from './adjustables-of.ts';
 import { channelsOf, type FitGroup } from './channels-of.ts';
 import type { FittedStage } from './fitted-stage.ts';
 import { otherTimes } from './judge/other-times.ts';
+import { skillOf } from './judge/skill-of.ts';
 import { settingsAt, WRITTEN_DIGITS } from './parameters/scaled-parameter.ts';
 import { logCautions } from './readings/log-cautions.ts';
 import type { Beside } from './readings/metered-heat.ts';
@@ -114,7 +115,6 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
   const foreseen = await foresee(run, prepared(request, settings), readings, {
     ...{ division, weather, stages },
   });
-  const skilled = foreseen.filter(({ alone }) => alone.skill > 0).length * 2 > foreseen.length;
   return {
     title: scenario.title,
     plan: plan.plan,
@@ -122,8 +122,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     division,
     stages,
     foreseen,
-    skilled,
-    reliable: skilled && foreseen.some(({ judgement }) => judgement.skill > 0),
+    ...skillOf(foreseen),
     settings,
     runs: stages.reduce((sum, { fit }) => sum + fit.runs, 0) + 2,
     logged: log.series.map(({ quantity, room }) => ({ quantity, room })),
