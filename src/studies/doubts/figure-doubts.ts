@@ -1,5 +1,6 @@
 import type { FigureDoubt } from './figure-doubt.ts';
 
+/** Figures whose ranges are told. */
 export type Figure = 'money' | 'damp' | 'cold';
 
 /**
@@ -17,6 +18,7 @@ export interface DifferenceDoubt extends Readonly<Record<Figure, BeatDoubt>> {
   readonly flips: readonly DoubtFlip[];
 }
 
+/** What is doubtful of a difference between two plans. */
 export interface BeatDoubt extends FigureDoubt {
   /** Share of the samples in which the plan has less than the baseline, and as much. */
   readonly less: number;

@@ -11,6 +11,7 @@ export interface SumLine {
   readonly adds: boolean;
 }
 
+/** Two plans and what is bought between them, for the sum of one purchase. */
 export interface PurchaseSumSetup {
   readonly baseline: PlanMeasures;
   readonly plan: PlanMeasures;

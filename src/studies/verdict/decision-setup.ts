@@ -1,6 +1,7 @@
 import type { MoneyTurnSetup } from './money-turn.ts';
 import type { Verdict, WeighSetup } from './weigh-plan.ts';
 
+/** What a decision is made and worded from: both plans, what turns it, and how it is begun. */
 export interface DecisionSetup
   extends WeighSetup,
     Pick<MoneyTurnSetup, 'purchases' | 'discountRate' | 'prices'> {
