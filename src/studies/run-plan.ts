@@ -52,16 +52,19 @@ export function runPlan(
     ...{ heatsByPresence, activitiesBurnGas, clock, weather, period },
     stepSensitive: stepSensitive(plan),
   });
-  const lowest = createLowestAir(home.rooms.length);
+  // Only a year tells that it never comes near freezing.
+  const asked = isYearOrMore(period.hours) && plan.cautions.some(({ id }) => id === 'frost');
+  const lowest = asked ? createLowestAir(home.rooms.length) : null;
   const run = simulate({ home, household, automation, weather, dt, ...period, spinUpDays }, [
     measures.observe,
-    lowest.observe,
+    ...(lowest === null ? [] : [lowest.observe]),
     ...watchers,
   ]);
   const figures = measures.finish(run);
-  const isMild = (room: number) => isYearOrMore(period.hours) && lowest.result(room) >= MILD;
   const known = figures.cautions.flatMap((each) =>
-    each.id === 'frost' ? frost(plan, isMild) : [each],
+    each.id === 'frost' && lowest !== null
+      ? frost(plan, (room) => lowest.result(room) >= MILD)
+      : [each],
   );
   const cautions = [...cautionsOfWeather(request, run), ...known];
   return { measures: { ...figures, cautions }, run };
