@@ -1,13 +1,14 @@
 import type { Log } from '../log/log.ts';
 import type { ReadLog } from '../log/read/log-options.ts';
 import type { Io } from './io.ts';
+import { tellNote } from './tell-note.ts';
 
 /** Say how each file of a log was taken: its rows and readings, and what was left out. */
 export async function tellLog(io: Io, files: ReadLog['files']): Promise<void> {
   for (const { file, columns, rows, leftOut } of files) {
     const told = columns.map(({ quantity, where }) => `${quantity} of ${where}`).join(', ');
     const left = leftOut.length === 0 ? '' : `; left out: ${leftOutWords(leftOut)}`;
-    await note(io, `${file}: ${rows} rows, ${told}${left}`);
+    await tellNote(io, `${file}: ${rows} rows, ${told}${left}`);
   }
 }
 
@@ -23,14 +24,14 @@ export async function tellOddLog(
   rooms: readonly string[],
 ): Promise<void> {
   for (const { file, columns, leftOut, notes } of files) {
-    if (leftOut.length > 0) await note(io, `${file}: left out: ${leftOutWords(leftOut)}`);
+    if (leftOut.length > 0) await tellNote(io, `${file}: left out: ${leftOutWords(leftOut)}`);
     const byNumbers = columns.filter(({ unitBy }) => unitBy === 'numbers');
     for (const { name, unit } of byNumbers) {
-      await note(io, `${file}: "${name}" is taken for ${unit}, as its numbers show`);
+      await tellNote(io, `${file}: "${name}" is taken for ${unit}, as its numbers show`);
     }
-    for (const text of notes) await note(io, `${file}: ${text}`);
+    for (const text of notes) await tellNote(io, `${file}: ${text}`);
   }
-  for (const text of await speaksAgainst(log, rooms)) await note(io, text);
+  for (const text of await speaksAgainst(log, rooms)) await tellNote(io, text);
 }
 
 async function speaksAgainst(log: Log, rooms: readonly string[]): Promise<string[]> {
@@ -40,11 +41,6 @@ async function speaksAgainst(log: Log, rooms: readonly string[]): Promise<string
   const facts = new Map(series.map((one) => [one, seriesFacts(one)]));
   const found = logChecks({ ...log, series }, facts);
   return found.filter(({ id }) => id !== 'short').map(({ text }) => text);
-}
-
-async function note(io: Io, words: string): Promise<void> {
-  const { wrapText } = await import('../report/tables/wrap-text.ts');
-  io.err(`${wrapText(words, 'note: ', io.width)}\n`);
 }
 
 const leftOutWords = (leftOut: ReadLog['files'][number]['leftOut']): string =>

@@ -13,6 +13,7 @@ import type { BesideLog } from '../options.ts';
 import { startProgress } from '../runs/progress.ts';
 import type { Workers } from '../runs/start-workers.ts';
 import { tellLog } from '../tell-log.ts';
+import { tellNote } from '../tell-note.ts';
 
 /** What may be said beside the scenario's name. */
 export interface FitOptions extends BesideLog {
@@ -110,10 +111,9 @@ async function write(
   out: string,
 ): Promise<void> {
   if (!found.skilled && !writeAnyway) {
-    const { wrapText } = await import('../../report/tables/wrap-text.ts');
     const good = found.foreseen.filter(({ alone }) => alone.skill > 0).length;
     const words = `${out} was not written, because the home as fitted foresees better than guessing in ${good} of ${found.foreseen.length} cases only; --write-anyway writes it`;
-    io.err(`${wrapText(words, 'note: ', io.width)}\n`);
+    await tellNote(io, words);
     return;
   }
   const { fittedValues } = await import('../../fit/fitted-values.ts');

@@ -6,6 +6,7 @@ import { figureText } from '../../units/figure-text.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import type { Weather } from '../../weather/weather.ts';
 import type { Io } from '../io.ts';
+import { tellNote } from '../tell-note.ts';
 import { type LoadedScenario, loadScenario } from './load-scenario.ts';
 import { requireName } from './require-name.ts';
 
@@ -105,11 +106,10 @@ async function noteDistance(
   const east = Math.abs(degreesEast(longitude, site.longitude));
   if (Math.abs(site.latitude - latitude) <= FAR && east <= 2 * FAR) return;
   const place = (north: number, east: number) => `${figureText(north, 1)}, ${figureText(east, 1)}`;
-  const { wrapText } = await import('../../report/tables/wrap-text.ts');
   const told =
     `the weather is of latitude and longitude ${place(latitude, longitude)}, ` +
     `the home stands at ${place(site.latitude, site.longitude)}`;
-  io.err(`${wrapText(told, 'note: ', io.width)}\n`);
+  await tellNote(io, told);
 }
 
 function namesOf(wanted: Choice['plans'], known: readonly string[]): readonly string[] {
