@@ -1,5 +1,6 @@
 import type { Log } from '../log/log.ts';
 import type { Adjustable } from '../scenario/edits/adjustables.ts';
+import type { FitKind } from '../scenario/edits/fit-places.ts';
 import { type Stated, statedForCertain } from '../scenario/edits/stated-for-certain.ts';
 import { mergedFor, planChain } from '../scenario/plan-chain.ts';
 import { preparePlan } from '../scenario/prepare-plan.ts';
@@ -64,7 +65,7 @@ export interface HomeFit {
   readonly runs: number;
   /** What was logged of the home, and where; a series of no room is of the whole home or of outdoors. */
   readonly logged: readonly { readonly quantity: string; readonly room: string | null }[];
-  /** What a log might tell, but the scenario states without doubt, in words. */
+  /** What a log might tell, but the scenario states without doubt. */
   readonly stated: readonly Stated[];
   /** Whether the weather was a typical year, which was never that of the log. */
   readonly typicalWeather: boolean;
@@ -132,7 +133,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
       ...otherTimes(plan, stages, division),
       ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
       ...notUsed(log, plan.home, readings.used),
-      ...takenAsSaid(plan.home, log, weather, division, movesCooling(settings)),
+      ...takenAsSaid(plan.home, log, weather, division, movesCooling(stages)),
       ...logCautions(
         log,
         plan.home.rooms.map(({ name }) => name),
@@ -144,8 +145,10 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
 }
 
 /** Whether what rooms are cooled to, or what cools them reads, was looked for. */
-const movesCooling = (settings: readonly string[]): boolean =>
-  settings.some((setting) => setting.startsWith('/cooling/'));
+const movesCooling = (stages: readonly FittedStage[]): boolean =>
+  stages.some(({ fit }) =>
+    fit.parameters.some(({ adjustable: { kind } }) => OF_COOLING.includes(kind)),
+  );
 
 /** What is asked of a log in one stage. */
 interface Group {
@@ -237,6 +240,7 @@ function rawOf({ scenario, plan }: FitRequest): unknown {
   return mergedFor(scenario.yaml.value, 'names' in chain ? chain.names : []);
 }
 
+const OF_COOLING: readonly FitKind[] = ['cooling setpoint', 'thermostat of cooling'];
 const MOST_RUNS = { water: 150, heat: 400 } as const;
 /** Of those of water, for a first search. */
 const ROUGH_RUNS = 45;

@@ -14,26 +14,26 @@ export function fittedValues(fit: HomeFit, log: string): Map<string, FittedRange
   const { stages, reliable } = fit;
   return new Map(
     stages.flatMap(({ fit }) =>
-      fit.parameters.map(reliable ? asFound : asBefore).flatMap(({ adjustable, low, high, told }) =>
-        adjustable.places.map(({ path, at }): [string, FittedRange] => [
-          path,
-          {
-            ...{
-              low: rounded(Math.min(at(low), at(high))),
-              high: rounded(Math.max(at(low), at(high))),
+      (reliable ? fit.parameters : fit.parameters.map(asBefore)).flatMap(
+        ({ adjustable, low, high, told }) =>
+          adjustable.places.map(({ path, at }): [string, FittedRange] => [
+            path,
+            {
+              ...{
+                low: rounded(Math.min(at(low), at(high))),
+                high: rounded(Math.max(at(low), at(high))),
+              },
+              ...{ from: rounded(at(adjustable.before)), log },
+              // Setpoints that are moved by the same kelvins are no multiples of anything.
+              ...(adjustable.unit === '' &&
+                adjustable.places.length > 1 && { by: adjustable.name }),
+              ...(told === 'no' && { told: false as const }),
             },
-            ...{ from: rounded(at(adjustable.before)), log },
-            // Setpoints that are moved by the same kelvins are no multiples of anything.
-            ...(adjustable.unit === '' && adjustable.places.length > 1 && { by: adjustable.name }),
-            ...(told === 'no' && { told: false as const }),
-          },
-        ]),
+          ]),
       ),
     ),
   );
 }
-
-const asFound = (parameter: FittedParameter): FittedParameter => parameter;
 
 /** As uncertain as before the log was looked at, about the value that is written. */
 function asBefore(parameter: FittedParameter): FittedParameter {

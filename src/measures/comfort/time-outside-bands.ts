@@ -21,8 +21,9 @@ export interface TimeOutsideBands {
 }
 
 /**
- * Temperatures are operative; where a room's upper edge is another in mild weather, that holds then. A step counts by its length; occupied, by the share of it that
- * somebody is in the room. On the edge of a band is inside it.
+ * Temperatures are operative; where a room's upper edge is another in mild weather, that holds then. A step
+ * counts by its length; occupied, by the share of it that somebody is in the room. On the edge of a band is
+ * inside it.
  *
  * A species whose band has an averaging time counts when the mean over that time, ending with the
  * step, is above the band; before so much time has passed, nothing counts. Species that the home

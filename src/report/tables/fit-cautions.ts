@@ -2,6 +2,7 @@ import type { HomeFit } from '../../fit/fit-home.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { unitWords } from '../foreseen-words.ts';
+import { HEAT_METERS } from './fit-kinds.ts';
 import { tradesWith } from './trades-with.ts';
 
 /** What a reader should know before trusting a fit. */
@@ -56,7 +57,7 @@ function unmeteredLoss({ stages, logged }: HomeFit): string[] {
   const loss = stages
     .flatMap(({ fit }) => fit.parameters)
     .find(({ adjustable }) => adjustable.kind === 'heat loss');
-  const metered = logged.some(({ quantity }) => METERS.includes(quantity));
+  const metered = logged.some(({ quantity }) => HEAT_METERS.includes(quantity));
   return loss === undefined || loss.told === 'no' || metered ? [] : [UNMETERED];
 }
 
@@ -85,7 +86,6 @@ const TYPICAL =
   'The weather is a typical year, not that of the log: unless both are invented together, this fit means nothing.';
 /** Share of the metered heat from which on a fit is not of that meter. */
 const OTHERWISE = 0.2;
-const METERS: readonly string[] = ['heating power', 'heating electricity', 'gas'];
 const UNMETERED =
   'No heat was metered: the heat loss factor rests on what heaters, sun, people and appliances are taken to give, and may be outside its range where they give otherwise.';
 const THREE_WEEKS = 21 * 24;

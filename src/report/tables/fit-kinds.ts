@@ -27,11 +27,10 @@ const AIR: readonly Measurement[] = [
 const WINDOWS: readonly Measurement[] = [
   { words: 'contacts of the windows, logged,', of: ['window'] },
 ];
+/** Quantities of a log that tell what heat was given. */
+export const HEAT_METERS: readonly string[] = ['heating power', 'heating electricity', 'gas'];
 const METER: readonly Measurement[] = [
-  {
-    words: 'a reading of the heating meter every day',
-    of: ['heating power', 'heating electricity', 'gas'],
-  },
+  { words: 'a reading of the heating meter every day', of: HEAT_METERS },
 ];
 const HOTTER: readonly Measurement[] = [{ words: 'a log of hotter days' }];
 const READS_TOO_MUCH =

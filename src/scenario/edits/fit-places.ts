@@ -45,24 +45,12 @@ export const PLACES = {
     'household',
     'open when mild',
   ),
-  usualAiring: positive('usual airing', 'usual airing', '', 'household', 'usual airing'),
-  moistureFactor: positive(
-    'moisture factor',
-    'moisture factor',
-    '',
-    'household',
-    'moisture factor',
-  ),
-  moistureBuffer: positive(
-    'moisture buffer',
-    'moisture buffer',
-    'g/m2%',
-    'home',
-    'moisture buffer',
-  ),
-  deepMoisture: positive('deep moisture', 'deep moisture', '', 'home', 'deep moisture'),
+  usualAiring: called('usual airing', '', 'household', 'usual airing'),
+  moistureFactor: called('moisture factor', '', 'household', 'moisture factor'),
+  moistureBuffer: called('moisture buffer', 'g/m2%', 'home', 'moisture buffer'),
+  deepMoisture: called('deep moisture', '', 'home', 'deep moisture'),
   windowShading: {
-    ...positive('window shading', 'window shading', '', 'home', 'build', 'window shading'),
+    ...called('window shading', '', 'home', 'build', 'window shading'),
     scale: 'share',
   },
   heaterPower: positive(
@@ -101,6 +89,11 @@ export const steadyHeat = (room: string): FitPlace => ofRoom('steady heat', 'W',
 /** What a room is given at all hours. */
 function ofRoom(kind: 'steady moisture' | 'steady heat', unit: string, room: string): FitPlace {
   return { ...positive(kind, `${kind} (${room})`, unit, 'home', 'rooms', room, kind), room };
+}
+
+/** A number whose kind is its name. */
+function called(kind: FitKind, unit: string, ...steps: readonly string[]): FitPlace {
+  return positive(kind, kind, unit, ...steps);
 }
 
 function positive(

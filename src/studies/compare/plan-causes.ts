@@ -3,6 +3,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
+import { pct } from '../effects/percent.ts';
 import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';
 
 /** By what a plan moves its figures: one flow of heat, air, water or money that it changes. */
@@ -99,5 +100,5 @@ function purchase(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
   return { of: 'purchase', value, unit: `${currency}/year`, words, weight };
 }
 
-const percent = (share: number): string => `${figureText(100 * Math.abs(share), 0)}\u00a0%`;
+const percent = (share: number): string => pct(100 * Math.abs(share));
 const lessOrMore = (share: number): string => (share < 0 ? 'less' : 'more');
