@@ -1,7 +1,7 @@
 import type { DayInputs } from '../../control/day-inputs.ts';
 import type { Commands } from '../../control/observations.ts';
 import type { f64, i32 } from '../../units/portable.ts';
-import { imposeHeat } from '../imposed/hold-rooms.ts';
+import { coolHeldRooms, imposeHeat } from '../imposed/hold-rooms.ts';
 import { EXTRA, TEMPERATURE as HELD } from '../layout/lay-out-imposed.ts';
 import type { Model } from '../layout/model.ts';
 import { DOOR, ROOM } from '../layout/state-layout.ts';
@@ -35,6 +35,7 @@ export function solveHeat(
   setTargets(m, commands.setpoints, commands.coolingSetpoints);
   solveThermostats(m);
   if (exceedSources(m)) solveThermostats(m);
+  if (flags[HELD] === 1) coolHeldRooms(m, commands.coolingSetpoints);
 }
 
 /**

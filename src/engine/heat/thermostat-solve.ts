@@ -2,7 +2,7 @@ import type { i32 } from '../../units/portable.ts';
 import { holdTemperatures } from '../imposed/hold-rooms.ts';
 import { TEMPERATURE as HELD } from '../layout/lay-out-imposed.ts';
 import type { Model } from '../layout/model.ts';
-import { ROOM } from '../layout/state-layout.ts';
+import { IMPOSED, ROOM } from '../layout/state-layout.ts';
 import { solveSparse } from '../numerics/sparse.ts';
 
 /**
@@ -187,7 +187,8 @@ export function setTargets(m: Model, settings: Float64Array, coolSettings: Float
   for (let i = 0; i < roomCount; i++) {
     const r = i * ROOM_STRIDE;
     const heats = rooms[r + HEATED] === 1 && settings[i]! !== Number.NEGATIVE_INFINITY;
-    const cools = rooms[r + COOL_MOST]! > 0 && coolSettings[i]! !== Number.POSITIVE_INFINITY;
+    const wanted = coolSettings[i]! !== Number.POSITIVE_INFINITY && !isHeld(m, i);
+    const cools = wanted && rooms[r + COOL_MOST]! > 0;
     rooms[r + SETTING] = heats ? settings[i]! : Number.NEGATIVE_INFINITY;
     rooms[r + COOL_SETTING] = cools ? coolSettings[i]! : Number.POSITIVE_INFINITY;
     const state = held[i]!;
@@ -195,6 +196,11 @@ export function setTargets(m: Model, settings: Float64Array, coolSettings: Float
     if (!cools && state > AT_MOST) held[i] = AT_LEAST;
     if (heats || cools) setFelt(rooms, r);
   }
+}
+
+/** Whether a room stays at an imposed temperature, whatever its thermostat says. */
+function isHeld({ imposed: { records } }: Model, i: i32): boolean {
+  return !Number.isNaN(records[i * IMPOSED_STRIDE + MEAN_T]!);
 }
 
 function setFelt(rooms: Float64Array, r: i32): void {
@@ -256,4 +262,6 @@ const LEAST_SPAN = 1e-9;
 /** Rounds of the active set before rooms are moved one at a time. */
 const MANY = 20;
 
+const { meanTemperature: MEAN_T } = IMPOSED;
+const IMPOSED_STRIDE = IMPOSED.stride;
 const ROOM_STRIDE = ROOM.stride;

@@ -1,5 +1,6 @@
 import { MOLAR_RATIO } from '../../physics/moist-air/constants.ts';
 import { saturationAt } from '../../physics/moist-air/saturation-table.ts';
+import type { i32 } from '../../units/portable.ts';
 import type { Model } from '../layout/model.ts';
 import { IMPOSED, ROOM } from '../layout/state-layout.ts';
 
@@ -33,6 +34,37 @@ export function holdTemperatures({ roomCount, imposed: { records }, heat }: Mode
     work[elimination.diagonal[2 * i + 1]!] = 1;
     rhsWork[2 * i + 1] = mean;
   }
+}
+
+/**
+ * Let coolers do what holding a room takes out of it, as far as they can, where they are set to cool it at
+ * about its temperature; emitters give nothing where a room has to be cooled.
+ *
+ * @param settings  setpoints of cooling, infinite where a room is not to be cooled
+ */
+export function coolHeldRooms(m: Model, settings: Float64Array): void {
+  const { rooms, roomCount } = m;
+  for (let i = 0; i < roomCount; i++) {
+    const mean = m.imposed.records[i * IMPOSED_STRIDE + MEAN_T]!;
+    if (Number.isNaN(mean)) continue;
+    const r = i * ROOM_STRIDE;
+    rooms[r + COOL_SHARE] = 0; // all of it counts as taken from the air, of which the solution is made already
+    if (mean < settings[i]! - MOST_ERROR) continue;
+    const excess = -heatMissing(m, i) - rooms[r + EMITTED]!;
+    if (excess > 0) rooms[r + COOLING] = Math.min(excess, rooms[r + COOL_MOST]!);
+  }
+}
+
+/** What the balance of a held room's air lacks besides what coolers do. [W] */
+export function heatMissing({ rooms, heat }: Model, i: i32): number {
+  const { start, airRow, column, matrix, rhs, solution } = heat;
+  const r = i * ROOM_STRIDE;
+  const emitted = rooms[r + EMITTED]!;
+  let missing = emitted * rooms[r + RADIANT_SHARE]! - emitted - rhs[2 * i + 1]!;
+  for (let q = start[i]!; q < start[i + 1]!; q++) {
+    missing += matrix[airRow[q]!]! * solution[column[q]!]!;
+  }
+  return missing;
 }
 
 /**
@@ -82,6 +114,11 @@ const { temperature: TEMPERATURE, heatOverWeight: HEAT_OVER_WEIGHT } = ROOM;
 const { humidity: HUMIDITY, mostHumidity: MOST_W } = ROOM;
 const { waterOverWeight: WATER_OVER_WEIGHT, saturated: SATURATED } = ROOM;
 const { ownLoss: OWN_LOSS, ownGain: OWN_GAIN } = ROOM;
+const { emitted: EMITTED, radiantShare: RADIANT_SHARE } = ROOM;
+const { cooling: COOLING, coolMost: COOL_MOST, coolShare: COOL_SHARE } = ROOM;
+
+/** A thermostat may be set so far above what it keeps; fewer than 1 in 20 are farther off, common practice. [K] */
+const MOST_ERROR = 2;
 
 const IMPOSED_STRIDE = IMPOSED.stride;
 const ROOM_STRIDE = ROOM.stride;

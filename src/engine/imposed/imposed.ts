@@ -5,8 +5,9 @@
  */
 export interface ImposedSeries {
   /**
-   * Air temperature at the end of each step, as a sensor reads it. Emitters and cooling of the room
-   * are off; the heat that the air would need instead is in the ledger and the trace. [°C]
+   * Air temperature at the end of each step, as a sensor reads it. Emitters of the room are off;
+   * coolers that are set to keep it at about that temperature take out of it what they can. The heat
+   * that the air would need besides is in the ledger and the trace. [°C]
    */
   readonly airTemperature?: Series;
   /** Humidity of the air at the end of each step; the vapour it would need is a result. [kg/kg] */

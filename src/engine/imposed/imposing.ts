@@ -70,7 +70,6 @@ export function imposeStep(
     records[at + MEAN_W] = Number.NaN;
     if (Number.isNaN(records[at + TARGET_T]!)) continue;
     commands.setpoints[i] = Number.NEGATIVE_INFINITY;
-    commands.coolingSetpoints[i] = Number.POSITIVE_INFINITY;
   }
   for (let o = 0; o < openingRoom.length; o++) {
     const at = openingRoom[o]! * IMPOSED_STRIDE;

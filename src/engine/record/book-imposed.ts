@@ -1,3 +1,4 @@
+import { heatMissing } from '../imposed/hold-rooms.ts';
 import type { Model } from '../layout/model.ts';
 import { IMPOSED, ROOM } from '../layout/state-layout.ts';
 import { ENERGY_TERMS, WATER_TERMS } from '../ledger/ledger.ts';
@@ -25,7 +26,7 @@ export function bookImposed(
     const k = (row + i) * BOOK_STRIDE;
     const t = records[at + MEAN_T]!;
     const w = records[at + MEAN_W]!;
-    const heat = Number.isNaN(t) ? 0 : heatMissing(m, i);
+    const heat = Number.isNaN(t) ? 0 : heatMissing(m, i) + m.rooms[i * ROOM_STRIDE + COOLING]!;
     const vapour = Number.isNaN(w) ? 0 : vapourMissing(m, i);
     heldHeat[s * roomCount + i] = heat;
     heldVapour[s * roomCount + i] = vapour;
@@ -38,18 +39,6 @@ export function bookImposed(
       flows[k + EXTRA_VAPOUR] = flows[k + EXTRA_VAPOUR]! + extraVapour * dt;
     }
   }
-}
-
-/** What the balance of a held room's air lacks. [W] */
-function heatMissing({ rooms, heat }: Model, i: number): number {
-  const { start, airRow, column, matrix, rhs, solution } = heat;
-  const r = i * ROOM_STRIDE;
-  const emitted = rooms[r + EMITTED]!;
-  let missing = emitted * rooms[r + RADIANT_SHARE]! - emitted - rhs[2 * i + 1]!;
-  for (let q = start[i]!; q < start[i + 1]!; q++) {
-    missing += matrix[airRow[q]!]! * solution[column[q]!]!;
-  }
-  return missing;
 }
 
 /** What the vapour balance of a held room's air lacks. [kg/s] */
@@ -66,8 +55,7 @@ function vapourMissing({ rooms, matrix, solution, elimination }: Model, i: numbe
 }
 
 const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, heat: HEAT, vapour: VAPOUR } = IMPOSED;
-const { emitted: EMITTED, radiantShare: RADIANT_SHARE } = ROOM;
-const { ownLoss: OWN_LOSS, ownGain: OWN_GAIN } = ROOM;
+const { cooling: COOLING, ownLoss: OWN_LOSS, ownGain: OWN_GAIN } = ROOM;
 
 const HELD_HEAT = ENERGY_TERMS.indexOf('held');
 const EXTRA_HEAT = ENERGY_TERMS.indexOf('extra');
