@@ -20,6 +20,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   infant: 'infant: a guide only',
   frail: 'frail people: a guide only',
   frost: 'pipes may freeze where nothing heats',
+  'price-unknown': 'a price is missing, and what its currency is worth is not known',
   'levels-apart': 'some floors or ceilings lead nowhere',
   'nobody-airs': 'nobody is in to air',
   'activity-elsewhere': 'a room may be missing',

@@ -4,6 +4,7 @@ import type { Notice } from '../../home/notices.ts';
 import type { FuelPrice, Prices } from '../../home/prices.ts';
 import { USUAL } from '../choices.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
+import { worthOf } from '../presets/currencies.ts';
 import { alwaysQuiet } from './always-quiet.ts';
 import { blindsInWinter } from './blinds-in-winter.ts';
 import { levelsApart } from './levels-apart.ts';
@@ -17,6 +18,7 @@ import type { Questioned } from './questioned.ts';
 export function oddValues(asked: Questioned): Notice[] {
   return [
     ...oddPrices(asked.prices),
+    ...unknownCurrency(asked),
     ...oddAreas(asked),
     ...levelsApart(asked),
     ...oddSettings(asked),
@@ -30,7 +32,7 @@ export function oddValues(asked: Questioned): Notice[] {
 
 /** Prices that look like hundredths, where the currency is one of which a kWh costs a fraction. */
 function oddPrices({ currency, fuels }: Prices): Notice[] {
-  if (!LARGE_UNITS.has(currency)) return [];
+  if (worthOf(currency) !== 1) return [];
   const asked = Object.entries(fuels) as [Fuel, FuelPrice][];
   return asked.flatMap(([fuel, { tariff, standing }]) => {
     const kwh = tariff.by === 'series' ? mean(tariff.prices) : tariff.price;
@@ -57,6 +59,18 @@ function oddPrices({ currency, fuels }: Prices): Notice[] {
           ]
         : []),
     ];
+  });
+}
+
+/** Prices that nobody gave, in a currency of which nobody knows what a kWh costs in it. */
+function unknownCurrency({ data: { money = {} }, prices }: Questioned): Notice[] {
+  const { currency, fuels } = prices;
+  if (worthOf(currency) !== null) return [];
+  return (Object.entries(fuels) as [Fuel, FuelPrice][]).flatMap(([fuel, { tariff }]): Notice[] => {
+    const given = money[fuel];
+    if (typeof given === 'number' || tariff.by !== 'flat' || given?.price !== undefined) return [];
+    const text = `Nobody gave a price of ${fuel}, and what ${currency} is worth is not known: ${written(tariff.price)} ${currency} a kWh, as in pounds or euros, makes sums of money meaningless. Give money.${fuel}.`;
+    return [{ id: 'price-unknown', text }];
   });
 }
 
@@ -157,10 +171,6 @@ const mean = (values: Float64Array): number =>
 const written = (value: number): string => String(Number(value.toPrecision(4)));
 const hundredth = (value: number): string => written(value / 100);
 
-/** Currencies of which a kWh costs a fraction; `money` stands where none is given. */
-const LARGE_UNITS: ReadonlySet<string> = new Set([
-  ...['GBP', 'EUR', 'USD', 'CHF', 'AUD', 'CAD', 'NZD', 'SGD', '£', '€', '$', 'money'],
-]);
 /** Several times the dearest household kWh, and the dearest day of standing. [currency] */
 const MOST_PRICE = 2;
 const MOST_STANDING = 10;

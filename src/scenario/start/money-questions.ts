@@ -1,6 +1,6 @@
 import { PRICE } from '../presets/prices.ts';
 import { fuelOf } from './heating-questions.ts';
-import { priceIn, priceTrouble } from './price-answer.ts';
+import { priceTrouble, usualIn } from './price-answer.ts';
 import { type Question, said } from './question.ts';
 
 /** What energy costs. */
@@ -28,8 +28,9 @@ export const MONEY_QUESTIONS: readonly Question[] = [
     id: 'electricity',
     kind: 'line',
     text: (answers) => `What does a kWh of electricity cost, in ${said(answers, 'currency')}?`,
-    initial: (answers) => USUAL[said(answers, 'tariff')] ?? '0.27',
-    check: (line, answers) => priceTrouble(line, said(answers, 'tariff')),
+    initial: (answers) => usualPrice(said(answers, 'tariff'), usualIn(said(answers, 'currency'))),
+    check: (line, answers) =>
+      priceTrouble(line, said(answers, 'tariff'), said(answers, 'currency')),
   },
   {
     id: 'fuel price',
@@ -40,10 +41,14 @@ export const MONEY_QUESTIONS: readonly Question[] = [
       fuelOf(answers) === null
         ? `the heat is ${said(answers, 'heat')}: its price is that of electricity`
         : null,
-    initial: (answers) => String(PRICE[fuelOf(answers) as keyof typeof PRICE].value),
-    check: (line) => {
-      const price = priceIn(line);
-      return price !== null && 'price' in price ? null : 'a price of a kWh, such as 0.07';
+    initial: (answers) => {
+      const { value } = PRICE[fuelOf(answers) as keyof typeof PRICE];
+      return String(usualIn(said(answers, 'currency'))(value));
+    },
+    check: (line, answers) => {
+      const currency = said(answers, 'currency');
+      const trouble = priceTrouble(line, 'one price', currency);
+      return trouble && `a price of a kWh, such as ${usualIn(currency)(0.07)}`;
     },
   },
 ];
@@ -66,10 +71,16 @@ const OTHERS: Readonly<Record<string, string>> = {
   'Asia/Tokyo': 'JPY',
 };
 
-/** Invented, of the size of a bill. */
-const USUAL: Readonly<Record<string, string>> = {
-  'one price': '0.27',
-  'day and night': '0.29 / 0.17 23:30-06:30',
-  'cheap night': '0.31 / 0.09 00:30-05:30',
-  file: 'prices.csv',
+/** Invented, of the size of a bill. @param usual  the same in the currency of the bills */
+function usualPrice(tariff: string, usual: (price: number) => number): string {
+  if (tariff === 'file') return 'prices.csv';
+  const [day, night, hours] = USUAL[tariff] ?? [0.27];
+  return night === undefined ? `${usual(day)}` : `${usual(day)} / ${usual(night)} ${hours}`;
+}
+
+type UsualPrice = readonly [price: number] | readonly [day: number, night: number, hours: string];
+const USUAL: Readonly<Record<string, UsualPrice>> = {
+  'one price': [0.27],
+  'day and night': [0.29, 0.17, '23:30-06:30'],
+  'cheap night': [0.31, 0.09, '00:30-05:30'],
 };

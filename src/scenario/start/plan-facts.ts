@@ -29,6 +29,8 @@ export interface PlanFacts {
   readonly shaded: boolean;
   /** Whether rules stand there already, to which others are added. */
   readonly rules: boolean;
+  /** What prices are in; empty where nobody said. */
+  readonly currency: string;
 }
 
 /** Names of the rooms to live, cook and sleep in, which have windows; all where there are none such. */
@@ -66,6 +68,7 @@ export function factsOfAnswers(answers: Answers): PlanFacts {
     cooled: chose(answers, 'devices', 'air conditioner'),
     shaded: false,
     rules: false,
+    currency: said(answers, 'currency'),
   };
 }
 
@@ -99,6 +102,7 @@ export function factsOfScenario(raw: unknown): PlanFacts {
     cooled: top['cooling'] !== undefined && mapping(top['cooling'])['source'] !== 'none',
     shaded: top['blinds'] !== undefined,
     rules: Array.isArray(top['rules']) && top['rules'].length > 0,
+    currency: textOf(mapping(top['money'])['currency']),
   };
 }
 

@@ -1,6 +1,7 @@
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 import { firstUsedAs } from '../presets/rooms.ts';
 import { livedIn, type PlanFacts } from './plan-facts.ts';
+import { usualIn } from './price-answer.ts';
 import { adviceToAir, type OfferedRule, withoutRestraint } from './rule-offers.ts';
 
 /** A plan that fits what was answered: what it asks, what it changes, what has to be bought. */
@@ -33,10 +34,17 @@ export function planOffers(
       const offer = list[k];
       if (offer === undefined || seen.has(offer.name) || offers.length >= most) continue;
       seen.add(offer.name);
-      offers.push(offer);
+      offers.push(pricedIn(facts.currency, offer));
     }
   }
   return offers;
+}
+
+/** An offer with prices of pounds or euros in another currency. */
+function pricedIn(currency: string, { purchases = [], ...offer }: PlanOffer): PlanOffer {
+  if (purchases.length === 0) return offer;
+  const usual = usualIn(currency);
+  return { ...offer, purchases: purchases.map((buy) => ({ ...buy, price: usual(buy.price) })) };
 }
 
 type Offer = (facts: PlanFacts) => PlanOffer | null;

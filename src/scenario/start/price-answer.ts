@@ -1,4 +1,5 @@
 import { minutesOf } from '../clock-words.ts';
+import { worthOf } from '../presets/currencies.ts';
 import { type Answers, said } from './question.ts';
 
 /** What a kWh costs, as it was answered. */
@@ -12,12 +13,12 @@ export function priceIn(line: string): AnsweredPrice | null {
   const text = line.trim();
   if (/\.csv$/i.test(text)) return { file: text };
   const flat = Number(text);
-  if (text !== '' && flat >= 0 && flat < HIGHEST) return { price: flat };
+  if (text !== '' && flat >= 0 && flat < Number.POSITIVE_INFINITY) return { price: flat };
   const [, day, night, from, to] = TWO.exec(text) ?? [];
   if (day === undefined) return null;
   const prices = [Number(day), Number(night)];
   const times = [minutesOf(from!), minutesOf(to!)];
-  if (times.some(Number.isNaN) || prices.some((price) => !(price < HIGHEST))) return null;
+  if (times.some(Number.isNaN)) return null;
   return { day: prices[0]!, night: prices[1]!, hours: `${from}-${to}` };
 }
 
@@ -30,21 +31,34 @@ export function tariffOf(answers: Answers): string | null {
 }
 
 /** Why a line is no price of this kind, in words; null where it is one. */
-export function priceTrouble(line: string, tariff: string): string | null {
+export function priceTrouble(line: string, tariff: string, currency: string): string | null {
   const price = priceIn(line);
+  const usual = usualIn(currency);
   if (tariff === 'file') {
     return price !== null && 'file' in price ? null : 'the name of a CSV file, such as prices.csv';
   }
   if (tariff === 'one price') {
-    return price !== null && 'price' in price
+    return price !== null && 'price' in price && price.price < usual(HIGHEST)
       ? null
-      : `a price of a kWh, such as 0.27${HUNDREDTHS}`;
+      : `a price of a kWh, such as ${usual(0.27)}${notHundredths(currency)}`;
   }
-  if (price !== null && 'day' in price) return null;
-  return `prices by day and by night, and the night hours, such as 0.30 / 0.10 00:30-05:30${HUNDREDTHS}`;
+  if (price !== null && 'day' in price && Math.max(price.day, price.night) < usual(HIGHEST)) {
+    return null;
+  }
+  return `prices by day and by night, and the night hours, such as ${twoDigits(usual(0.3))} / ${twoDigits(usual(0.1))} 00:30-05:30${notHundredths(currency)}`;
 }
 
-/** Above it hundredths are meant. [currency/kWh] */
+/** A price in pounds or euros as it may be in another currency. */
+export const usualIn = (currency: string): ((price: number) => number) => {
+  const worth = worthOf(currency) ?? 1;
+  return (price) => (worth === 1 ? price : Number((price * worth).toPrecision(2)));
+};
+
+/** "0.30", and "45" where there are whole ones. */
+const twoDigits = (price: number): string => (price < 1 ? price.toFixed(2) : String(price));
+const notHundredths = (currency: string): string =>
+  worthOf(currency) === 1 ? ' (pounds or euros, not pence or cents)' : '';
+
+/** Above it hundredths are meant. [pounds or euros a kWh] */
 const HIGHEST = 5;
-const HUNDREDTHS = ' (pounds or euros, not pence or cents)';
 const TWO = /^(\d*\.?\d+)\s*\/\s*(\d*\.?\d+)\s+(\d{1,2}:\d\d)-(\d{1,2}:\d\d)$/;

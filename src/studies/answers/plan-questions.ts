@@ -73,12 +73,14 @@ function restOf(plan: AskedPlan, baseline: AskedPlan): Omit<Asked, 'plan'> | nul
 /** The one thing that changes, as far as it is one; what is bought stands for what it does. */
 function topicOf(changes: ReadonlySet<Change>): Topic | null {
   const rest = [...changes].filter((change) => change !== 'purchase');
-  if (rest.includes('people') || rest.includes('prices')) return null;
+  if (rest.includes('people')) return null;
+  // Who buys a heat pump or a meter may get a tariff with it.
+  if (rest.includes('prices') && !changes.has('purchase')) return null;
   if (rest.length > 0 && rest.every((change) => BY_PRESENCE.includes(change))) {
     if (rest.includes('presence')) return 'presence';
   }
   // What is bought to control heat may come with hours of its own.
-  const main = rest.filter((change) => change !== 'sensing' && change !== 'hours');
+  const main = rest.filter((change) => !COMES_WITH.includes(change));
   if (changes.has('purchase')) return main.length < 2 ? 'purchase' : null;
   return rest.length === 1 ? (rest[0] as Topic) : null;
 }
@@ -106,6 +108,8 @@ export const askedPlan = (prepared: PreparedPlan, measures: PlanMeasures): Asked
 /** What is asked of a plan on top of another, though it also differs from the baseline in one thing. */
 const OF_THEIR_OWN: readonly Topic[] = ['rules', 'sensing'];
 const BY_PRESENCE: readonly Change[] = ['presence', 'sensing', 'hours'];
+/** What may come with a thing that is bought for something else. */
+const COMES_WITH: readonly Change[] = ['sensing', 'hours', 'prices'];
 /** What most homes ask comes first. */
 const ORDER: readonly Topic[] = [
   ...(['setting', 'presence', 'purchase', 'rules', 'hours', 'sensing', 'airing'] as const),

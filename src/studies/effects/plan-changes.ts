@@ -1,4 +1,5 @@
 import type { Thermostat } from '../../control/automation.ts';
+import type { Fuel } from '../../home/home.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 
 /** What of a home, its people and its controls one plan may have otherwise than another. */
@@ -25,8 +26,9 @@ export type Change =
 export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Change> {
   const changed = new Set<Change>();
   for (const [change] of PARTS) {
-    if (isAside(change) || one.get(change) === other.get(change)) continue;
-    changed.add(change);
+    if (isAside(change)) continue;
+    const differs = change === 'prices' ? pricesDiffer : differIn;
+    if (differs(one, other, change)) changed.add(change);
   }
   // What heats a home that nothing heated comes with settings and thermostats.
   if (one.get('heated') !== other.get('heated')) {
@@ -46,7 +48,18 @@ export function changesBetween(one: PlanParts, other: PlanParts): ReadonlySet<Ch
 }
 
 /** What each change is recognised by, as text, so that many plans can be set side by side. */
-export type PlanParts = ReadonlyMap<Change | Aside, string>;
+export type PlanParts = ReadonlyMap<Change | Aside | PriceOf, string>;
+type PriceOf = `price of ${Fuel}`;
+
+const differIn = (one: PlanParts, other: PlanParts, part: Change): boolean =>
+  one.get(part) !== other.get(part);
+
+/** A fuel that one of two plans has no use for has no other price in it: what nobody gave may be missing. */
+const pricesDiffer = (one: PlanParts, other: PlanParts): boolean =>
+  [...one].some(([part, text]) => {
+    const alike = part === 'prices' || part.startsWith('price of ');
+    return alike && other.has(part) && other.get(part) !== text;
+  });
 
 /** What is no change by itself, and tells how to take others. */
 type Aside = (typeof ASIDES)[number];
@@ -57,7 +70,13 @@ const isAside = (change: Change | Aside): change is Aside =>
 const OF_HEATING: readonly Change[] = ['setting', 'hours', 'presence', 'sensing'];
 
 export function planParts(plan: PreparedPlan): PlanParts {
-  return new Map(PARTS.map(([change, partsOf]) => [change, textOf(partsOf(plan))]));
+  const { fuels } = plan.prices;
+  return new Map<Change | Aside | PriceOf, string>([
+    ...PARTS.map(([change, partsOf]) => [change, textOf(partsOf(plan))] as const),
+    ...(Object.keys(fuels) as Fuel[]).map(
+      (fuel) => [`price of ${fuel}`, textOf(fuels[fuel])] as const,
+    ),
+  ]);
 }
 
 /** The highest setting of each room; null where it is never heated. [°C] */
@@ -126,7 +145,7 @@ const PARTS: readonly (readonly [Change | Aside, (plan: PreparedPlan) => unknown
       inAnyOrder(doorways.map((open, k) => [home.doorways[k]!.rooms, open])),
     ],
   ],
-  ['prices', ({ prices }) => prices],
+  ['prices', ({ prices }) => prices.currency],
   ['purchase', ({ purchases }) => purchases],
 ];
 

@@ -35,6 +35,32 @@ describe('heating that is set above what counts as fine', () => {
   });
 });
 
+describe('a price that nobody gave', () => {
+  const electricity = (money: string): unknown => {
+    const scenario = readScenario(homeWith(`money: { ${money} }`), 'h.yaml');
+    const { prices } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
+    return prices.fuels.electricity?.tariff;
+  };
+
+  test('is of the size of a bill in the currency of the home', () => {
+    expect(electricity('currency: GBP')).toEqual({ by: 'flat', price: 0.27 });
+    // Some 25 crowns and 150 yen stand for a euro.
+    expect(electricity('currency: CZK')).toEqual({ by: 'flat', price: 6.75 });
+    expect(electricity('currency: JPY')).toEqual({ by: 'flat', price: 40.5 });
+    expect(electricity('currency: JPY, electricity: 31')).toEqual({ by: 'flat', price: 31 });
+  });
+
+  test('is asked about in a currency that is not known, and only what nobody gave', () => {
+    const unknown = (money: string) => asked('price-unknown', `money: { ${money} }`);
+    expect(unknown('currency: Taler, electricity: 31')).toEqual([
+      'Nobody gave a price of gas, and what Taler is worth is not known: 0.07 Taler a kWh, as in ' +
+        'pounds or euros, makes sums of money meaningless. Give money.gas.',
+    ]);
+    expect(unknown('currency: Taler, gas: { price: 8 }, electricity: 31')).toEqual([]);
+    expect(unknown('currency: eur')).toEqual([]);
+  });
+});
+
 describe('a price that looks like hundredths', () => {
   const price = (money: string, files?: Record<string, string>) =>
     asked('odd-price', `money: { ${money} }`, files);

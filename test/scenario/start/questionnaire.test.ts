@@ -44,6 +44,14 @@ describe('the questions', () => {
     expect(troublesOf(QUESTIONNAIRE, all({}), CONTEXT)).toEqual([]);
   });
 
+  test('know what a bill and a thing cost in another currency, of which a euro is 150 or so', () => {
+    const yen = { currency: 'JPY', heat: 'gas boiler', bothers: ['damp'] };
+    expect(all(yen)).toMatchObject({ electricity: '41', 'fuel price': '11' });
+    expect(troublesOf(QUESTIONNAIRE, all({ ...yen, electricity: '31' }), CONTEXT)).toEqual([]);
+    expect(write(yen)).toContain('what: dehumidifier, price: 27000');
+    expect(write({ ...yen, currency: 'EUR' })).toContain('what: dehumidifier, price: 180');
+  });
+
   test('begin with the first that has no answer, and pass over those that do not matter', () => {
     const asked = (given: Answers) => nextQuestion(QUESTIONNAIRE, given)?.id;
     expect(asked({})).toBe('title');
@@ -92,6 +100,7 @@ describe('answers that will not do are told with their place', () => {
     ['people: 0 adults', 'such as 2 adults, 1 child'],
     ['laundry: attic', 'expected one of: not indoors, living'],
     ['electricity: 27', '(pounds or euros, not pence or cents), got 27'],
+    ['currency: JPY\nelectricity: 3100', 'expected a price of a kWh, such as 41, got 3100'],
     [
       'tariff: day and night\nelectricity: 0.27',
       'expected prices by day and by night, and the night hours, such as 0.30 / 0.10 00:30-05:30',

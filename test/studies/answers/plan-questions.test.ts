@@ -35,6 +35,16 @@ test('what a plan asks is seen from what it changes, whatever its name', () => {
   ]);
 });
 
+test('what is bought for another source of heat is asked about with the tariff that comes with it', () => {
+  const bought = 'purchases: [{ what: heat pump, price: 9000, lasts: 18 years }]';
+  const pump = 'heating: { source: heat pump }';
+  const plans = `  a: { change: { heating: { source: boiler, fuel: oil } } }
+  b: { change: { ${pump} }, ${bought} }
+  c: { change: { ${pump}, money: { electricity: 0.2 } }, ${bought} }
+`;
+  expect(asked(plans)).toEqual([['Buy heat pump for 9000 GBP?', 'b - a', 'c - a']]);
+});
+
 test('what is bought is named and counted, beyond what the other plan buys too', () => {
   const drier = '{ what: drier, price: 180, lasts: 8 years }';
   const fan = '{ what: fan, price: 240, lasts: 12 years }';

@@ -87,3 +87,10 @@ test('the order in which a file names doorways is no other building', () => {
   const shut = other.replace('always', 'never');
   expect(changed(attic(`${rooms}, ${other}`), attic(`${shut}, ${rooms}`))).toEqual(['people']);
 });
+
+test('the price of a fuel that the other plan has no use for is no other price', () => {
+  const stove = 'change: { devices: { fire: { kind: stove, room: den } } }';
+  expect(changed(stove)).toEqual(['devices']);
+  const wood = 'change: { money: { wood: 0.05 }, devices: { fire: { kind: stove, room: den } } }';
+  expect(changed(wood, stove)).toEqual(['prices']);
+});

@@ -2,9 +2,10 @@ import type { Spell } from '../../../control/household.ts';
 import type { Fuel } from '../../../home/home.ts';
 import type { FuelPrice, Prices, Tariff } from '../../../home/prices.ts';
 import type { LocalClock } from '../../../units/local-clock.ts';
-import { COMMON } from '../../../units/preset.ts';
+import { COMMON, scaled } from '../../../units/preset.ts';
 import { EVERY_DAY, spellOf } from '../../clock-words.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
+import { worthOf } from '../../presets/currencies.ts';
 import { CARBON, PRICE } from '../../presets/prices.ts';
 import type { Finding } from '../../unplaced-problem.ts';
 import type { Defaults } from '../defaults.ts';
@@ -24,6 +25,7 @@ export function buildPrices(
 ): Prices {
   const money = data.money ?? {};
   const currency = defaults.word(['money', 'currency'], money.currency, 'money', COMMON);
+  const worth = worthOf(currency) ?? 1;
   const fuels: Partial<Record<Fuel, FuelPrice>> = {};
   for (const fuel of Object.keys(PRICE) as Fuel[]) {
     const given = money[fuel];
@@ -31,7 +33,7 @@ export function buildPrices(
     const parts = typeof given === 'object' ? given : { price: given };
     const carbonPath = ['money', fuel, 'carbon'];
     fuels[fuel] = {
-      tariff: tariffOf(fuel, parts, clock, files, defaults),
+      tariff: tariffOf(fuel, parts, { clock, files, worth }, defaults),
       standing: parts.standing ?? 0,
       carbon: defaults.number(carbonPath, parts.carbon, CARBON[fuel]),
     };
@@ -70,11 +72,17 @@ export function nightHourFindings(data: ScenarioData): Finding[] {
 type FuelData = Exclude<NonNullable<NonNullable<ScenarioData['money']>[Fuel]>, number>;
 type FuelParts = { readonly [K in keyof FuelData]?: FuelData[K] | undefined };
 
+interface TariffContext {
+  readonly clock: LocalClock;
+  readonly files: ReadonlyMap<string, string>;
+  /** Of the currency, see `worthOf`. */
+  readonly worth: number;
+}
+
 function tariffOf(
   fuel: Fuel,
   parts: FuelParts,
-  clock: LocalClock,
-  files: ReadonlyMap<string, string>,
+  { clock, files, worth }: TariffContext,
   defaults: Defaults,
 ): Tariff {
   const { day, night, prices, price, blocks: priced = [] } = parts;
@@ -87,7 +95,8 @@ function tariffOf(
     const blocks = priced.map((one) => blockOf(spellOf(one.days, one.from, one.to), one.price));
     return { by: 'blocks', price, blocks, clock };
   }
-  return { by: 'flat', price: defaults.number(['money', fuel, 'price'], price, PRICE[fuel]) };
+  const usual = scaled(PRICE[fuel], worth);
+  return { by: 'flat', price: defaults.number(['money', fuel, 'price'], price, usual) };
 }
 
 /** A block of a tariff; one that ends after midnight has its end before its start. */
