@@ -7,7 +7,8 @@ import { DEGREE } from './angles.ts';
  * Where the sun is down it is as at the horizon, 37.9. For the time loop: a number in, a number out.
  *
  * @param elevation  of the sun, as seen through the air [deg]; refraction left out costs 0.2 % at 10°
- * Source: Kasten and Young 1989, Applied Optics 28, 4735-4738, equation 3 (from memory).
+ * Source: Kasten and Young 1989, Applied Optics 28, 4735-4738, equation 3, as in the
+ * package pvlib, atmosphere.get_relative_airmass.
  */
 export function relativeAirMass(elevation: number): number {
   const height = Math.max(0, elevation);

@@ -7,7 +7,8 @@ import { requireWithin } from '../../units/require-within.ts';
  * @param dayOfYear  1 to 366
  * @param solarConstant  at the mean distance, 1361 unless told (Kopp and Lean 2011) [W/m2]
  * Accurate to 0.01 % of the distance's effect.
- * Source: Spencer 1971, as in Duffie and Beckman, equation 1.4.1b (from memory).
+ * Source: Spencer 1971, as in Duffie and Beckman, equation 1.4.1b, and in the package pvlib,
+ * irradiance.get_extra_radiation.
  */
 export function extraterrestrialNormal(dayOfYear: number, solarConstant = SOLAR_CONSTANT): number {
   requireWithin(dayOfYear, [1, 367], 'extraterrestrialNormal: day of year', '');

@@ -8,8 +8,9 @@ import { DEGREE } from './angles.ts';
  * @param cloud  share of the sky, 0 to 1 (oktas over 8)
  * @param elevation  of the sun [deg]; night gives 0
  * @throws RangeError outside these ranges
- * Source: Kasten and Czeplak 1980, Solar Energy 24, 177-189, from ten years of Hamburg (from memory):
- * (910 sin h - 30)(1 - 0.75 n^3.4). Single hours miss by half, months by a tenth.
+ * Source: Kasten and Czeplak 1980, Solar Energy 24, 177-189, from ten years of Hamburg:
+ * (910 sin h - 30)(1 - 0.75 n^3.4). Models of smoke and traffic dispersion have 990 for 910 under the
+ * same name. Single hours miss by half, months by a tenth.
  */
 export function globalFromCloud(cloud: number, elevation: number): number {
   requireWithin(cloud, [0, 1], 'globalFromCloud: cloud', 'of the sky');

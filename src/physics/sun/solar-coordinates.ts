@@ -6,7 +6,8 @@ import { DEGREE, turn } from './angles.ts';
  *
  * @param utc  seconds since 1970-01-01 UTC, good for 1950 to 2100
  * Accurate to about 0.01°.
- * Source: Meeus 1998, Astronomical Algorithms, 2nd ed., chapter 25, low accuracy (from memory).
+ * Source: Meeus 1998, Astronomical Algorithms, 2nd ed., chapter 25, low accuracy;
+ * coefficients as in the package soniakeys/meeus, solar.
  */
 export function solarDeclination(utc: number): number {
   const t = centuries(utc);
@@ -18,7 +19,7 @@ export function solarDeclination(utc: number): number {
  *
  * @param utc  seconds since 1970-01-01 UTC
  * Accurate to about 3 s.
- * Source: Meeus 1998, equation 28.1, with the sun of chapter 25 (from memory).
+ * Source: Meeus 1998, equation 28.1, with the sun of chapter 25, as in the same package, eqtime.
  */
 export function equationOfTime(utc: number): number {
   const t = centuries(utc);

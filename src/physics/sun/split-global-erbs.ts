@@ -18,8 +18,8 @@ export interface SplitIrradiance {
  * @param cosZenith  of the sun, hourly mean or middle; 0 or less is night [-]
  * @param dayOfYear  1 to 366
  * @throws RangeError outside these ranges
- * Source: Erbs, Klein and Duffie 1982, Solar Energy 28, 293-302 (from memory); hourly values scatter
- * about it by a third.
+ * Source: Erbs, Klein and Duffie 1982, Solar Energy 28, 293-302, equation 1, as in the package pvlib,
+ * irradiance.erbs; hourly values scatter about it by a third.
  */
 export function splitGlobalErbs(
   globalHorizontal: number,

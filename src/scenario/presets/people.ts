@@ -2,7 +2,13 @@ import { breathBetween, breathOfAge, GROWN } from '../../species/breath-by-age.t
 import { COMMON, type Preset } from '../../units/preset.ts';
 import type { WHO } from '../choices.ts';
 
-/** What one grown body gives: sensible heat [W], water [g/h]. */
+/**
+ * What one grown body gives: sensible heat [W], water [g/h].
+ *
+ * Heat with that of the water comes to 122 W awake and 86 W asleep, 0.68 W for a g/h. Published for 1.8 m2
+ * of skin: 108 W seated and quiet, 126 W standing, 72 W asleep (60, 70 and 40 W/m2, table of metabolic
+ * rates, engineersedge.com, thermal_energy_created_13777).
+ */
 interface BodyPreset {
   readonly heat: Preset;
   readonly water: Preset;
