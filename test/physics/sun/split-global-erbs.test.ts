@@ -7,8 +7,9 @@ test('the three pieces of the correlation meet', () => {
   const row = {
     topic: 'Sun',
     unit: '-',
-    source: 'Erbs, Klein and Duffie 1982: the pieces of the correlation must meet',
-    mark: 'from memory',
+    source:
+      'Erbs, Klein and Duffie 1982, equation 1, as in the package pvlib, irradiance.erbs: its pieces must meet',
+    mark: 'published',
     tolerance: { absolute: 0.002 },
     because: 'coefficients printed to four places',
   } as const;

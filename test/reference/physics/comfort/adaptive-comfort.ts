@@ -9,7 +9,8 @@ export type ComfortCategory = 'I' | 'II' | 'III';
  * @param runningMean  of outdoor days, 10 to 30 °C, see `runningMeanOutdoor`
  * @returns lowest, middle and highest [°C]
  * @throws RangeError outside 10 to 30 °C, where the standard makes no promise
- * Source: EN 16798-1:2019, annex B: 0.33 t + 18.8, I +2/-3, II +3/-4, III +4/-5 K (from memory).
+ * Source: EN 16798-1:2019, annex B: 0.33 t + 18.8, I +2/-3, II +3/-4, III +4/-5 K, as in the package
+ * pythermalcomfort, adaptive_en.
  */
 export function adaptiveComfort(
   runningMean: number,
