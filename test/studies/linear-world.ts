@@ -10,7 +10,7 @@ import {
   prepareVariant,
   variantScenario,
 } from '../../src/studies/plan-variant.ts';
-import { somePlan } from './some-plan.ts';
+import { asUsed, somePlan } from './some-plan.ts';
 
 /*
  * A home whose year is a few straight lines, so that every answer about it can be worked out by
@@ -138,7 +138,7 @@ function linearFigures(
       ...made.devices,
       detail: Object.fromEntries(home.devices.map(({ name }) => [name, detail])),
     },
-    money: { ...made.money, by_fuel: { gas, electricity } },
+    money: { ...made.money, by_fuel: { gas, electricity }, by_use: asUsed({ gas, electricity }) },
   };
 }
 

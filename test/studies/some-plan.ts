@@ -38,7 +38,7 @@ export function somePlan(
       energy,
       winter_energy: 0.7 * energy,
       by_fuel: { gas: energy - 400, electricity: 400 },
-      by_use: {},
+      by_use: asUsed({ gas: energy - 400, electricity: 400 }),
       purchase_cost_per_year: purchaseCost,
       total_per_year: perYear + purchaseCost,
     },
@@ -71,6 +71,12 @@ export function somePlan(
     notices: [],
   };
 }
+
+/** Money by fuel as if all of it were for appliances, without standing charges. */
+export const asUsed = (by_fuel: Record<string, number>): PlanMeasures['money']['by_use'] =>
+  Object.fromEntries(
+    Object.entries(by_fuel).map(([fuel, other]) => [fuel, { heating: 0, cooling: 0, other }]),
+  );
 
 export interface RoomFigures {
   outside?: Partial<BandHours>;

@@ -7,14 +7,20 @@ import { yearsIn } from '../../measures/years-in.ts';
 export const extraPerYear = (baseline: PlanMeasures, plan: PlanMeasures): number =>
   plan.money.total_per_year - baseline.money.total_per_year;
 
+/** What a plan pays for the kWh of a fuel, its standing charge left out. [currency] */
+export function paidForKwh({ money }: PlanMeasures, fuel: string): number {
+  const uses = money.by_use[fuel];
+  return uses === undefined ? 0 : uses.heating + uses.cooling + uses.other;
+}
+
 /**
- * Figures of a plan were a fuel so many times as dear at all hours, without running again. Standing
- * charges are made dearer too, so only differences between plans that keep the same meters count.
+ * Figures of a plan were a kWh of a fuel so many times as dear at all hours, without running again;
+ * standing charges stay.
  *
  * @param times  the fuel's price over today's [-]
  */
 export function atFuelPrice(plan: PlanMeasures, fuel: string, times: number): PlanMeasures {
-  const more = (times - 1) * (plan.money.by_fuel[fuel] ?? 0);
+  const more = (times - 1) * paidForKwh(plan, fuel);
   return withMoney(plan, { energy: more, total: more / yearsIn(plan.period.hours) });
 }
 

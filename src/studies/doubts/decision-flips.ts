@@ -28,8 +28,8 @@ export interface FlipsSetup extends FlipInputSetup {
 export const decisionFlips = async (setup: FlipsSetup): Promise<Flip[]> =>
   Promise.all(flipInputs(setup).map((input) => flipOf(setup, input)));
 
-/** Where one input turns the decision. @param mostRuns  how often it is asked at most, 3 at least */
-export async function flipOf(setup: FlipsSetup, input: FlipInput, mostRuns = 7): Promise<Flip> {
+/** Where one input turns the decision. @param most  how often it is run at most, 3 at least */
+export async function flipOf(setup: FlipsSetup, input: FlipInput, most = 7): Promise<Flip> {
   const { path, input: name, unit, today, low, high, relative, note } = input;
   const found = { path, input: name, unit, today, low, high, relative };
   const tried: { at: number; verdict: Verdict }[] = [];
@@ -43,20 +43,23 @@ export async function flipOf(setup: FlipsSetup, input: FlipInput, mostRuns = 7):
   };
   const { resolution, usual } = input;
   try {
-    const least = await reachable(decide, today, low);
-    const most = await reachable(decide, today, high);
-    if (least === most) await decide(high); // which says why there is no home but today's
-    const reach = { today, decision: decide, resolution, mostRuns, low: least, high: most };
-    const { value } = await breakEven(reach);
+    const lowest = await reachable(decide, today, low);
+    const highest = await reachable(decide, today, high);
+    if (lowest === highest) await decide(high); // which says why there is no home but today's
+    const reach = { today, decision: decide, resolution, low: lowest, high: highest };
+    const { value } = await breakEven({ ...reach, mostRuns: input.priced ? MOST_PRICED : most });
     const likely = value !== null && value >= usual[0] && value <= usual[1];
     const becomes = value === null ? null : beyond(tried, value, now.verdict);
-    return { ...found, low: least, high: most, value, becomes, likely, tried: true, note };
+    return { ...found, low: lowest, high: highest, value, becomes, likely, tried: true, note };
   } catch (error) {
     if (!(error instanceof InputProblems)) throw error;
     const why = `not tried: ${whyNot(error)}`;
     return { ...found, value: null, becomes: null, likely: false, tried: false, note: why };
   }
 }
+
+/** Halvings that need no run, enough for a thousandth of any range. */
+const MOST_PRICED = 30;
 
 /** What was found nearest to where it turns, of what asks for something else than now. */
 function beyond(

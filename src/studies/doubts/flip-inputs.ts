@@ -13,6 +13,8 @@ import type { Flip } from './flip.ts';
 export interface FlipInput
   extends Pick<Flip, 'path' | 'input' | 'unit' | 'today' | 'low' | 'high' | 'relative'> {
   readonly resolution: number;
+  /** Whether figures at another value need no run. */
+  readonly priced: boolean;
   readonly note: string;
   /** Range in which the input may well lie. */
   readonly usual: readonly [low: number, high: number];
@@ -58,7 +60,9 @@ function fuelPrice(
     ...{ path: null, input: `the price of ${fuel}`, unit: `${plan.measures.money.currency}/kWh` },
     ...{ today, relative: false, low: today / 4, high: today * 4 },
     usual: [0.6 * today, 1.6 * today],
-    resolution: today / 50,
+    ...(runsAgain
+      ? { priced: false, resolution: today / 50 }
+      : { priced: true, resolution: today / 1000 }),
     note: runsAgain
       ? 'by running again, because something goes by the price; all hours dearer alike'
       : 'the kWh of the runs priced again, all hours dearer alike',
@@ -82,7 +86,7 @@ function water({ baseline, run }: FlipInputSetup): FlipInput | null {
     low: today / 4,
     high: today * 3,
     usual: [0.6 * today, 1.6 * today],
-    resolution: today / 20,
+    ...{ priced: false, resolution: today / 20 },
     note: 'by running again; every activity more or less alike',
     at: (option, value) => {
       const own = householdWater(option.raw);
@@ -104,7 +108,7 @@ function thermostats({ baseline, run }: FlipInputSetup): FlipInput | null {
     low: today - 4,
     high: today + 4,
     usual: [today - 1, today + 1],
-    resolution: 0.25,
+    ...{ priced: false, resolution: 0.25 },
     note: 'by running again; all rooms, setbacks and nights along with it',
     at: (option, value) =>
       again(run, option, settingsFromPatch(raiseSetpoints(option.raw, value - today) ?? {})),
@@ -124,7 +128,7 @@ function purchase({ plan, baseline }: FlipInputSetup): FlipInput | null {
     low: 0,
     high: 5 * today,
     usual: [0.6 * today, 1.6 * today],
-    resolution: today / 100,
+    ...{ priced: true, resolution: today / 1000 },
     note: 'purchase cost worked out again; rooms and bills are the same',
     at: (option, value) =>
       option === plan

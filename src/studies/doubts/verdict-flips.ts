@@ -39,7 +39,7 @@ async function flipWithin(
     {
       ...{ path, input: name, unit, relative: false, usual: [low, high] },
       today: Math.min(Math.max(today, low), high),
-      ...{ low, high, resolution: (high - low) / 20 },
+      ...{ low, high, priced: false, resolution: (high - low) / 20 },
       note: 'doubtful; by running again between its low and its high',
       at: (option, value) => {
         if (!has(option)) return option.measures;

@@ -1,5 +1,6 @@
 import type { Prices } from '../../home/prices.ts';
 import type { DeviceMeasures, PlanMeasures } from '../../measures/plan-measures.ts';
+import { paidForKwh } from '../compare/other-prices.ts';
 
 /** What a kWh cost, and how that is known. */
 export interface MeanPrice {
@@ -39,8 +40,9 @@ export function priceOfDifference(
 }
 
 /**
- * What a kWh of each fuel costs today on the mean, of the fuels that a plan pays more or less for than
- * the baseline; electricity at the hours of a device where there is one. [currency/kWh]
+ * What a kWh of each fuel costs today on the mean, of the fuels whose kWh a plan pays more or less for
+ * than the baseline, be it none of them any more; electricity at the hours of a device where there is
+ * one. [currency/kWh]
  */
 export function fuelPrices(
   baseline: PlanMeasures,
@@ -48,9 +50,8 @@ export function fuelPrices(
   device: string | null,
   prices: Prices,
 ): Record<string, number> {
-  const paid = ({ money }: PlanMeasures, fuel: string) => money.by_fuel[fuel] ?? 0;
-  const fuels = Object.keys(plan.money.by_fuel).filter(
-    (fuel) => paid(plan, fuel) !== paid(baseline, fuel),
+  const fuels = fuelsOf(baseline, plan).filter(
+    (fuel) => paidForKwh(plan, fuel) !== paidForKwh(baseline, fuel),
   );
   const own = device === null ? undefined : plan.devices.detail[device];
   return Object.fromEntries(
@@ -58,25 +59,31 @@ export function fuelPrices(
       fuel,
       fuel === 'electricity' && own !== undefined && own.electricity_kwh > 0
         ? devicePrice(own, prices).price
-        : (meanFuelPrice(plan, fuel, prices) ?? 0),
+        : (meanFuelPrice(plan, fuel, prices) ?? meanFuelPrice(baseline, fuel, prices) ?? 0),
     ]),
   );
 }
 
-/** Mean price of what a plan buys of a fuel, without standing charges; null where it buys none. [currency/kWh] */
-export function meanFuelPrice(
-  { heating, cooling, devices, money }: PlanMeasures,
-  fuel: string,
-  { fuels }: Prices,
-): number | null {
+/** Fuels that the one plan or the other can draw and pays for. */
+export const fuelsOf = (...plans: readonly PlanMeasures[]): string[] => [
+  ...new Set(plans.flatMap(({ money }) => Object.keys(money.by_fuel))),
+];
+
+/**
+ * What a kWh of a fuel costs a plan, without standing charges: the one price, or the mean of what it
+ * buys. [currency/kWh]
+ *
+ * @param prices  of any plan: a fuel that is not in them is priced by what the plan pays
+ * @returns null where it has no price, or many and the plan buys none
+ */
+export function meanFuelPrice(plan: PlanMeasures, fuel: string, { fuels }: Prices): number | null {
+  const { heating, cooling, devices } = plan;
+  const tariff = fuels[fuel as keyof typeof fuels]?.tariff;
+  if (tariff?.by === 'flat') return tariff.price;
   const used =
     fuel === 'gas' ? devices.gas_kwh : fuel === 'electricity' ? devices.electricity_kwh : 0;
   const kwh = (heating.delivered_kwh[fuel] ?? 0) + (cooling.delivered_kwh[fuel] ?? 0) + used;
-  const tariff = fuels[fuel as keyof typeof fuels]?.tariff;
-  const uses = money.by_use[fuel];
-  if (tariff === undefined || !(kwh > 0)) return null;
-  if (tariff.by === 'flat' || uses === undefined) return tariff.by === 'flat' ? tariff.price : null;
-  return (uses.heating + uses.cooling + uses.other) / kwh;
+  return kwh > 0 && plan.money.by_use[fuel] !== undefined ? paidForKwh(plan, fuel) / kwh : null;
 }
 
 const FLAT = 'the same at all hours';

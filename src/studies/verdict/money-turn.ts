@@ -5,8 +5,8 @@ import {
 } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
-import { meanFuelPrice } from '../purchase/mean-prices.ts';
+import { extraPerYear, paidForKwh } from '../compare/other-prices.ts';
+import { fuelsOf, meanFuelPrice } from '../purchase/mean-prices.ts';
 import type { Weighing } from './weigh-plan.ts';
 
 /** The money at which a verdict turns, worked out from the runs there are. */
@@ -67,16 +67,17 @@ function fuelTurn(
   more: number,
 ): MoneyTurn | null {
   const years = yearsIn(plan.period.hours);
-  const [fuel, difference] = Object.keys(plan.money.by_fuel)
-    .map((name): [string, number] => [name, (paid(plan, name) - paid(against, name)) / years])
+  const [fuel, difference] = fuelsOf(against, plan)
+    .map((name): [string, number] => [
+      name,
+      (paidForKwh(plan, name) - paidForKwh(against, name)) / years,
+    ])
     .sort(([, a], [, b]) => Math.abs(b) - Math.abs(a))[0] ?? ['', 0];
-  const today = meanFuelPrice(plan, fuel, prices);
+  const today = meanFuelPrice(plan, fuel, prices) ?? meanFuelPrice(against, fuel, prices);
   const times = 1 - more / difference;
   if (today === null || !(times > 0 && times < MOST_TIMES)) return null;
   return { of: 'fuel price', fuel, value: times * today, today };
 }
-
-const paid = ({ money }: PlanMeasures, fuel: string): number => money.by_fuel[fuel] ?? 0;
 
 /** A fuel so many times as dear as today is not worth a word. */
 const MOST_TIMES = 10;

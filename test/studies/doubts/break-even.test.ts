@@ -5,7 +5,7 @@ import {
   extraPerYear,
 } from '../../../src/studies/compare/other-prices.ts';
 import { type BreakEvenSetup, breakEven } from '../../../src/studies/doubts/break-even.ts';
-import { somePlan } from '../some-plan.ts';
+import { asUsed, somePlan } from '../some-plan.ts';
 
 const search = (more: Partial<BreakEvenSetup>) =>
   breakEven({
@@ -123,6 +123,16 @@ describe('pricing again without running again', () => {
     expect(found.value).toBeCloseTo(240, 9);
   });
 
+  test('a standing charge is no dearer where a kWh is', () => {
+    // 100 of the 120 are for kWh
+    const paid = withMoney(somePlan('gas', { energy: 1120 }), { gas: 100, electricity: 1000 });
+    const standing = {
+      ...paid,
+      money: { ...paid.money, by_fuel: { gas: 120, electricity: 1000 } },
+    };
+    expect(atFuelPrice(standing, 'gas', 2).money.total_per_year).toBe(1220);
+  });
+
   test('a device twice as dear costs twice as much a year', () => {
     const buy = { what: 'drier', price: 200, lastsYears: 8 };
     const { money } = atPurchasePrice(somePlan('dry', { purchaseCost: 25 }), [buy], 2, 0);
@@ -132,5 +142,5 @@ describe('pricing again without running again', () => {
 });
 
 function withMoney(plan: ReturnType<typeof somePlan>, by_fuel: Record<string, number>) {
-  return { ...plan, money: { ...plan.money, by_fuel } };
+  return { ...plan, money: { ...plan.money, by_fuel, by_use: asUsed(by_fuel) } };
 }

@@ -60,6 +60,20 @@ describe('the price of electricity', () => {
     },
   );
 
+  test('is exact where money is weighed on one side and something else on the other', async () => {
+    const { found } = await flips({
+      over: {
+        weigh: ({ plan, rivals: [aired] }) => {
+          const more = plan.money.total_per_year - aired!.money.total_per_year;
+          return more < 0
+            ? { verdict: 'worth it', standing: -more }
+            : { verdict: 'not needed', standing: -0.7 };
+        },
+      },
+    });
+    expect(Math.abs(of(found, 'electricity').value! - 0.35)).toBeLessThan(0.3 / 1000);
+  });
+
   test('turns nothing round where nothing else is as safe', () => {
     expect(of(alone.found, 'electricity')).toMatchObject({ value: null, likely: false });
   });

@@ -56,16 +56,32 @@ describe('the mean price of a fuel', () => {
   test('is its money by uses over all its kWh', () => {
     expect(meanFuelPrice(bought, 'electricity', prices(NIGHT))).toBeCloseTo(200 / 1000, 12);
     expect(meanFuelPrice(bought, 'gas', prices(NIGHT))).toBe(0.07);
-    expect(meanFuelPrice(bought, 'electricity', prices())).toBeNull();
+    // Prices of another plan may lack it; one price is one whether it is used or not.
+    expect(meanFuelPrice(bought, 'electricity', prices())).toBeCloseTo(200 / 1000, 12);
+    expect(meanFuelPrice(somePlan('idle'), 'electricity', prices(FLAT))).toBe(0.3);
     expect(meanFuelPrice(bought, 'wood', prices(NIGHT))).toBeNull();
     const unknown = { ...bought, money: { ...bought.money, by_use: {} } };
     expect(meanFuelPrice(unknown, 'electricity', prices(NIGHT))).toBeNull();
   });
 
+  test('counts for a fuel that the plan gives up, and not for standing charges alone', () => {
+    const before = {
+      ...bought,
+      money: {
+        ...bought.money,
+        by_fuel: { gas: 800, electricity: 330 },
+        by_use: { ...bought.money.by_use, gas: { heating: 700, cooling: 0, other: 0 } },
+      },
+    };
+    expect(fuelPrices(before, bought, null, prices(NIGHT))).toEqual({ gas: 0.07 });
+    const elsewhere: Prices = { currency: 'GBP', fuels: {} };
+    expect(fuelPrices(before, bought, null, elsewhere)).toEqual({ gas: 700 / 10_000 });
+  });
+
   test('counts for fuels of which one plan pays more, at the hours of a device where it has one', () => {
     const baseline = {
       ...bought,
-      money: { ...bought.money, by_fuel: { gas: 700, electricity: 190 } },
+      money: { ...bought.money, by_use: { electricity: { heating: 60, cooling: 40, other: 70 } } },
     };
     const own = fuelPrices(baseline, bought, 'drier', prices(NIGHT));
     expect(own).toEqual({ electricity: expect.closeTo(0.15, 12) });

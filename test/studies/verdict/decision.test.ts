@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { decision } from '../../../src/studies/verdict/decision.ts';
 import type { DecisionSetup } from '../../../src/studies/verdict/decision-setup.ts';
-import { someLevel, somePlan } from '../some-plan.ts';
+import { asUsed, someLevel, somePlan } from '../some-plan.ts';
 
 interface Figures {
   spots?: number;
@@ -269,7 +269,7 @@ describe('worth it', () => {
   test('the fuel is the one whose use changes most, and turns it where its saving is eaten up', () => {
     const paid = (of: PlanMeasures, by_fuel: Record<string, number>): PlanMeasures => ({
       ...of,
-      money: { ...of.money, by_fuel },
+      money: { ...of.money, by_fuel, by_use: asUsed(by_fuel) },
     });
     const baseline = paid(BASE, { gas: 600, electricity: 400 });
     const fan = plan('fan', { spots: 800, energy: 900 });
