@@ -48,14 +48,16 @@ export async function doubtedPlans(
 ): Promise<DoubtedPlans | null> {
   if (doubt === undefined) return null;
   const { sampledInputs, setAside } = await import('../studies/doubts/sampled-inputs.ts');
-  const { prepareVariant, variantScenario } = await import('../studies/plan-variant.ts');
+  const { prepareVariant, variantScenario, withSettings } = await import(
+    '../studies/plan-variant.ts'
+  );
   const variants = loaded.map(({ plan }): PlanVariant => ({ plan: plan.plan, set }));
   const plans = loaded.map(({ plan: prepared }, k) => ({
     ...{ prepared, raw: variantScenario(scenario, variants[k]!) },
   }));
   const all = sampledInputs(scenario, plans);
   const { drawn: inputs, leftAside } = setAside(all, plans, (k, laidOn) =>
-    prepareVariant(scenario, files, { ...variants[k]!, set: [...set, ...laidOn] }),
+    prepareVariant(scenario, files, withSettings(variants[k]!, laidOn)),
   );
   return { variants, inputs, leftAside };
 }

@@ -1,12 +1,12 @@
 import type { PlanMeasures } from '../measures/plan-measures.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
-import { settingsFromPatch } from '../scenario/yaml/settings-from-patch.ts';
 import {
   type PlanVariant,
   prepareVariant,
   type RunVariant,
   variantScenario,
+  withEdit,
 } from './plan-variant.ts';
 import type { AssumedPurchase, BuiltIn } from './proposals/built-in.ts';
 import { builtInAlternatives } from './proposals/built-in-alternatives.ts';
@@ -44,7 +44,6 @@ export interface OptionsSetup {
  * @throws InputProblems as `preparePlan`
  */
 export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
-  const { set } = setup;
   const written = await writtenOptions(setup);
   const [baseline] = written;
   if (baseline === undefined) throw new RangeError('allOptions: needs at least one plan');
@@ -53,8 +52,7 @@ export async function allOptions(setup: OptionsSetup): Promise<Option[]> {
       ranOption(
         setup,
         {
-          plan: baseline.name,
-          set: [...set, ...settingsFromPatch(change)],
+          ...withEdit(baseline.variant, change),
           as: { name, description, purchases },
         },
         'proposed',

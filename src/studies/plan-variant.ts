@@ -5,6 +5,7 @@ import { preparePlan } from '../scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import { readSettings, withSetting } from '../scenario/yaml/settings.ts';
+import { settingsFromPatch } from '../scenario/yaml/settings-from-patch.ts';
 
 /** A plan of a scenario with settings laid on it. Plain data, small enough to be sent to a worker. */
 export interface PlanVariant {
@@ -19,6 +20,16 @@ export interface PlanVariant {
     readonly purchases: readonly Purchase[];
   };
 }
+
+/** A varied plan with more settings laid on. @param words  `/pointer=value` */
+export const withSettings = (variant: PlanVariant, words: readonly string[]): PlanVariant => ({
+  ...variant,
+  set: [...variant.set, ...words],
+});
+
+/** A varied plan with a change laid on. @param edit  a merge patch */
+export const withEdit = (variant: PlanVariant, edit: unknown): PlanVariant =>
+  withSettings(variant, settingsFromPatch(edit));
 
 /** Runs a varied plan; several may be asked for before the first has answered. */
 export type RunVariant = (variant: PlanVariant) => PlanMeasures | Promise<PlanMeasures>;

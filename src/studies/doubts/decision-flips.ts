@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { allOf, ifPossible } from '../run-failures.ts';
 import {
   asksTheSame,
   type Verdict,
@@ -75,18 +76,12 @@ function beyond(
 const baselineAndAll = ({ baseline, plan, rivals }: FlipsSetup): PlanMeasures[] =>
   [baseline, plan, ...rivals].map(({ measures }) => measures);
 
-async function figuresAt(
+const figuresAt = (
   { baseline, plan, rivals }: FlipsSetup,
   input: FlipInput,
   value: number,
-): Promise<PlanMeasures[]> {
-  const all = [baseline, plan, ...rivals].map(async (option) => input.at(option, value));
-  // All are waited for, so that a failure of one leaves no other behind.
-  for (const one of await Promise.allSettled(all)) {
-    if (one.status === 'rejected') throw one.reason;
-  }
-  return Promise.all(all);
-}
+): Promise<PlanMeasures[]> =>
+  allOf([baseline, plan, ...rivals].map(async (option) => input.at(option, value)));
 
 function weighedAt(
   setup: FlipsSetup,
@@ -113,12 +108,7 @@ async function reachable(
 ): Promise<number> {
   for (let k = 0; k < 3; k++) {
     const tried = today + (end - today) / 2 ** k;
-    try {
-      await decide(tried);
-      return tried;
-    } catch (error) {
-      if (!(error instanceof InputProblems)) throw error;
-    }
+    if ((await ifPossible(() => decide(tried))) !== null) return tried;
   }
   return today;
 }

@@ -1,6 +1,7 @@
 import { settingWords } from '../../scenario/yaml/settings.ts';
-import { InputProblems } from '../../units/problem.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
+import { withSettings } from '../plan-variant.ts';
+import { ifPossible } from '../run-failures.ts';
 import { breakEven } from './break-even.ts';
 import type { BeatDoubt, DoubtFlip } from './figure-doubts.ts';
 import type { SampledDoubtSetup } from './sampled-runs.ts';
@@ -21,22 +22,17 @@ export async function doubtFlips(
   const found = strongest.map(async (input): Promise<DoubtFlip[]> => {
     const range = input.in[p] ?? input.in[0]!;
     if (range === null) return [];
-    const words = (value: number) => [settingWords(input.path, String(value))];
     const at = (value: number, plan: number) => {
-      const own = plans[plan]!;
-      const there = input.in[plan] !== null;
-      return run(there ? { ...own, set: [...own.set, ...words(value)] } : own, 0);
+      const words = input.in[plan] === null ? [] : [settingWords(input.path, String(value))];
+      return run(withSettings(plans[plan]!, words), 0);
     };
     const decision = async (value: number) => extraPerYear(await at(value, 0), await at(value, p));
     const reach = { low: range.low, high: range.high, resolution: (range.high - range.low) / 50 };
     const today = Math.min(Math.max(range.value, range.low), range.high);
-    try {
-      const { value } = await breakEven({ ...reach, today, decision, mostRuns: 7 });
-      return value === null ? [] : [{ path: input.path, today, value }];
-    } catch (error) {
-      if (!(error instanceof InputProblems)) throw error;
-      return []; // an end of the range is no home by itself
-    }
+    // An end of the range may be no home by itself.
+    const found = await ifPossible(() => breakEven({ ...reach, today, decision, mostRuns: 7 }));
+    const value = found?.value ?? null;
+    return value === null ? [] : [{ path: input.path, today, value }];
   });
   return (await Promise.all(found)).flat();
 }

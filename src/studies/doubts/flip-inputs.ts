@@ -2,10 +2,9 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
 import { scaleElectricityPrice } from '../../scenario/edits/scale-electricity-price.ts';
 import { householdWater } from '../../scenario/edits/scale-household-water.ts';
-import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
 import { atFuelPrice, atPurchasePrice } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
-import type { RunVariant } from '../plan-variant.ts';
+import { type RunVariant, withEdit, withSettings } from '../plan-variant.ts';
 import { newPurchases } from '../purchase/new-purchases.ts';
 import type { Flip } from './flip.ts';
 
@@ -69,7 +68,9 @@ function fuelPrice(
     at: (option, value) => {
       const times = value / today;
       const set = runsAgain ? scaleElectricityPrice(option.raw, option.prepared, times) : null;
-      return set === null ? atFuelPrice(option.measures, fuel, times) : again(run, option, set);
+      return set === null
+        ? atFuelPrice(option.measures, fuel, times)
+        : run(withSettings(option.variant, set));
     },
   };
 }
@@ -90,7 +91,7 @@ function water({ baseline, run }: FlipInputSetup): FlipInput | null {
     note: 'by running again; every activity more or less alike',
     at: (option, value) => {
       const own = householdWater(option.raw);
-      return again(run, option, own === null ? [] : own.times(value / today));
+      return run(withSettings(option.variant, own === null ? [] : own.times(value / today)));
     },
   };
 }
@@ -111,7 +112,7 @@ function thermostats({ baseline, run }: FlipInputSetup): FlipInput | null {
     ...{ priced: false, resolution: 0.25 },
     note: 'by running again; all rooms, setbacks and nights along with it',
     at: (option, value) =>
-      again(run, option, settingsFromPatch(raiseSetpoints(option.raw, value - today) ?? {})),
+      run(withEdit(option.variant, raiseSetpoints(option.raw, value - today) ?? {})),
   };
 }
 
@@ -136,6 +137,3 @@ function purchase({ plan, baseline }: FlipInputSetup): FlipInput | null {
         : option.measures,
   };
 }
-
-const again = (run: RunVariant, { variant }: Option, set: readonly string[]) =>
-  run({ ...variant, set: [...variant.set, ...set] });

@@ -1,8 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { settingWords } from '../../scenario/yaml/settings.ts';
-import { InputProblems } from '../../units/problem.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
-import type { PlanVariant, RunVariant } from '../plan-variant.ts';
+import { type PlanVariant, type RunVariant, withSettings } from '../plan-variant.ts';
+import { allOf, ifPossible } from '../run-failures.ts';
 import type { DoubtfulInput } from './doubtful-inputs.ts';
 
 /** What one input, low and high, does to a decision. */
@@ -50,18 +50,10 @@ export async function oneAtATime(setup: OneAtATimeSetup): Promise<OneAtATime> {
     const laidOn = (one: PlanVariant, name: 'baseline' | 'plan'): PlanVariant =>
       words === undefined || (only !== undefined && only !== name)
         ? one
-        : { ...one, set: [...one.set, words] };
-    const variant = [laidOn(baseline, 'baseline'), laidOn(plan, 'plan')];
-    const both = variant.map(async (one) => run(one));
-    // Both are waited for, so that a failure of one leaves no other behind.
-    const done = await Promise.allSettled(both);
-    for (const one of done) {
-      if (one.status === 'fulfilled') continue;
-      if (one.reason instanceof InputProblems) return null;
-      throw one.reason;
-    }
-    const [before, after] = await Promise.all(both);
-    return figure(before!, after!);
+        : withSettings(one, [words]);
+    const both = [laidOn(baseline, 'baseline'), laidOn(plan, 'plan')];
+    const found = await ifPossible(() => allOf(both.map(async (one) => run(one))));
+    return found === null ? null : figure(found[0]!, found[1]!);
   };
   const asked = inputs.map(async (input) => {
     const at = (value: number) => decide(settingWords(input.path, String(value)), input.only);

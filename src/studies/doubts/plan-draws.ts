@@ -1,10 +1,10 @@
 import { quantile } from 'simple-statistics';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { Scenario } from '../../scenario/read-scenario.ts';
-import { InputProblems } from '../../units/problem.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import type { Option } from '../options.ts';
-import { type PlanVariant, prepareVariant } from '../plan-variant.ts';
+import { type PlanVariant, prepareVariant, withSettings } from '../plan-variant.ts';
+import { ifPossible } from '../run-failures.ts';
 import { drawnDifferences } from './drawn-figures.ts';
 import { rankCorrelation } from './figure-doubt.ts';
 import { type DrawnDoubt, doubtOfRuns } from './sampled-doubt.ts';
@@ -76,17 +76,14 @@ export async function planDraws(setup: PlanDrawsSetup): Promise<PlanDraws | null
     both,
     (k, set) => {
       const { variant } = both[k]!;
-      return prepareVariant(scenario, files, { ...variant, set: [...variant.set, ...set] });
+      return prepareVariant(scenario, files, withSettings(variant, set));
     },
   );
   if (inputs.length === 0) return null;
   const plans = both.map(({ variant }) => variant);
   const { dt: step } = baseline.prepared;
   const asked = { plans, inputs, leftAside, samples, seed, years, step, run };
-  const runs = await sampledRuns(asked).catch((error: unknown) => {
-    if (error instanceof InputProblems) return null;
-    throw error;
-  });
+  const runs = await ifPossible(() => sampledRuns(asked));
   return runs === null ? null : drawsOf(doubtOfRuns(asked, runs), runs, inputs);
 }
 

@@ -2,7 +2,8 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { settingWords } from '../../scenario/yaml/settings.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { latinHypercube } from '../latin-hypercube.ts';
-import type { PlanVariant } from '../plan-variant.ts';
+import { type PlanVariant, withSettings } from '../plan-variant.ts';
+import { allOf } from '../run-failures.ts';
 import type { DrawnPlans } from './drawn-figures.ts';
 import { atShare, type SampledInput } from './sampled-inputs.ts';
 
@@ -57,7 +58,7 @@ export async function sampledRuns(setup: SampledDoubtSetup): Promise<SampledRuns
   const step = samples < FEW ? setup.step : Math.max(setup.step, DRAW_STEP);
   const longer = plans.map((plan) => (step === setup.step ? plan : inSteps(plan, step)));
   const runAll = (list: readonly PlanVariant[], shares: readonly number[], year: number) =>
-    allOf(list.map(async (plan, p) => run(withShares(plan, p, inputs, shares), year)));
+    orProblems(list.map(async (plan, p) => run(withShares(plan, p, inputs, shares), year)));
   const asked = latinHypercube(samples, inputs.length + 1, seed).map(async (shares) => {
     const year = Math.floor(shares.at(-1)! * years);
     const runs = await runAll(longer, shares, year);
@@ -79,24 +80,17 @@ export async function sampledRuns(setup: SampledDoubtSetup): Promise<SampledRuns
   return { asIs, step, kept: await Promise.all(kept), impossible: samples - found.length };
 }
 
-/**
- * All that were asked for, or the first that is no home. All are waited for, so that a failure of one
- * leaves no other behind.
- */
-async function allOf(
+/** All that were asked for, or why the first of them that is no home is none. */
+const orProblems = (
   asked: readonly Promise<PlanMeasures>[],
-): Promise<PlanMeasures[] | InputProblems> {
-  const done = await Promise.allSettled(asked);
-  const failed = done.find((one) => one.status === 'rejected');
-  if (failed === undefined) return Promise.all(asked);
-  if (failed.reason instanceof InputProblems) return failed.reason;
-  throw failed.reason;
-}
+): Promise<PlanMeasures[] | InputProblems> =>
+  allOf(asked).catch((error: unknown) => {
+    if (error instanceof InputProblems) return error;
+    throw error;
+  });
 
-const inSteps = (plan: PlanVariant, step: number): PlanVariant => ({
-  ...plan,
-  set: [...plan.set, settingWords('/step', String(step / 60))],
-});
+const inSteps = (plan: PlanVariant, step: number): PlanVariant =>
+  withSettings(plan, [settingWords('/step', String(step / 60))]);
 
 function withShares(
   plan: PlanVariant,
@@ -108,7 +102,7 @@ function withShares(
     const range = ranges[p] ?? null;
     return range === null ? [] : [settingWords(path, String(atShare(range, shares[d]!)))];
   });
-  return { ...plan, set: [...plan.set, ...set] };
+  return withSettings(plan, set);
 }
 
 /** Where the plans have no longer one themselves. [s] */

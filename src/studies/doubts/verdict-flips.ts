@@ -1,5 +1,6 @@
 import { settingWords } from '../../scenario/yaml/settings.ts';
 import type { Option } from '../options.ts';
+import { withSettings } from '../plan-variant.ts';
 import type { FlipsSetup } from './decision-flips.ts';
 import { flipOf } from './decision-flips.ts';
 import type { DoubtfulInput } from './doubtful-inputs.ts';
@@ -43,8 +44,7 @@ async function flipWithin(
       note: 'doubtful; by running again between its low and its high',
       at: (option, value) => {
         if (!has(option)) return option.measures;
-        const set = [...option.variant.set, settingWords(path, String(value))];
-        return run({ ...option.variant, set });
+        return run(withSettings(option.variant, [settingWords(path, String(value))]));
       },
     },
     MOST_RUNS,

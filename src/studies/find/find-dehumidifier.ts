@@ -2,7 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanSeries } from '../../measures/series/plan-series.ts';
 import { firstDehumidifier, resizeDehumidifier } from '../../scenario/edits/add-device.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { InputProblems } from '../../units/problem.ts';
+import { ifPossible } from '../run-failures.ts';
 import { edited, type Finding, type FindSetup } from './finding.ts';
 import { leastThatHolds } from './least-that-holds.ts';
 
@@ -60,11 +60,8 @@ export async function findDehumidifier(
 /** A large one can dry or warm a small room beyond the range of the formulas: then a smaller one. */
 async function largestThatRuns<T>(at: (label: number) => Promise<T>) {
   for (const label of LARGEST.slice(0, -1)) {
-    try {
-      return { label, tried: await at(label) };
-    } catch (error) {
-      if (!(error instanceof InputProblems)) throw error;
-    }
+    const tried = await ifPossible(() => at(label));
+    if (tried !== null) return { label, tried };
   }
   const label = LARGEST.at(-1)!;
   return { label, tried: await at(label) };

@@ -1,7 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
-import type { PlanVariant, RunVariant } from '../plan-variant.ts';
+import { type PlanVariant, type RunVariant, withEdit } from '../plan-variant.ts';
 import type { WatchedRun } from '../report-study.ts';
 
 /** Something that was asked for, and what was found by running the home again and again. */
@@ -42,10 +41,8 @@ export interface FindSetup {
 }
 
 /** The plan with an edit laid on. @param edit  a merge patch */
-export const edited = ({ variant }: FindSetup, edit: unknown): PlanVariant => ({
-  ...variant,
-  set: [...variant.set, ...settingsFromPatch(edit)],
-});
+export const edited = ({ variant }: FindSetup, edit: unknown): PlanVariant =>
+  withEdit(variant, edit);
 
 /** The room where something is greatest, and how great it is. */
 export function worstRoom(

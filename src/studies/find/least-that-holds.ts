@@ -1,3 +1,4 @@
+import { allOf } from '../run-failures.ts';
 /** What a search asks about values between two ends. */
 export interface Search<T> {
   readonly low: number;
@@ -44,12 +45,7 @@ export async function leastThatHolds<T>(search: Search<T>): Promise<Least<T>> {
     all.push(one);
     return one;
   };
-  // Both are waited for, so that a failure of one leaves no other behind.
-  const ends = await Promise.allSettled([attempt(low), attempt(high)]);
-  const [bottom, top] = ends.map((end) => {
-    if (end.status === 'rejected') throw end.reason;
-    return end.value;
-  });
+  const [bottom, top] = await allOf([attempt(low), attempt(high)]);
   let found = bottom!.holds ? bottom! : top!.holds ? top! : null;
   let fails = bottom!.value;
   while (found !== null && found !== bottom && found.value - fails > tolerance * (1 + SLACK)) {

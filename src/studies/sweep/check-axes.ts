@@ -4,7 +4,12 @@ import { valueWords } from '../../scenario/yaml/path-words.ts';
 import { settingWords } from '../../scenario/yaml/settings.ts';
 import { nearestName } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
-import { type PlanVariant, prepareVariant, variantScenario } from '../plan-variant.ts';
+import {
+  type PlanVariant,
+  prepareVariant,
+  variantScenario,
+  withSettings,
+} from '../plan-variant.ts';
 import { type Axis, aboutAxis, endsOf } from './axis.ts';
 
 /**
@@ -72,8 +77,7 @@ function endProblems(
   end: number,
 ): readonly Problem[] {
   try {
-    const set = [...variant.set, settingWords(pointer, String(end))];
-    prepareVariant(scenario, files, { ...variant, set });
+    prepareVariant(scenario, files, withSettings(variant, [settingWords(pointer, String(end))]));
     return [];
   } catch (error) {
     if (!(error instanceof InputProblems)) throw error;

@@ -1,9 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
-import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
-import { InputProblems } from '../../units/problem.ts';
 import type { Option } from '../options.ts';
-import type { RunVariant } from '../plan-variant.ts';
+import { type RunVariant, withEdit } from '../plan-variant.ts';
+import { ifPossible } from '../run-failures.ts';
 import { bargainOf } from './bargain-of.ts';
 import { type Bargain, frontier, type Knee, knee } from './frontier.ts';
 
@@ -72,13 +71,8 @@ async function atSetting(
   run: RunVariant,
 ): Promise<Omit<NamedBargain, 'run'>[]> {
   const edit = raiseSetpoints(option.raw, kelvin) ?? {};
-  const set = [...option.variant.set, ...settingsFromPatch(edit)];
-  try {
-    return [bargain(option, kelvin, await run({ ...option.variant, set }))];
-  } catch (error) {
-    if (!(error instanceof InputProblems)) throw error;
-    return [];
-  }
+  const measures = await ifPossible(() => run(withEdit(option.variant, edit)));
+  return measures === null ? [] : [bargain(option, kelvin, measures)];
 }
 
 function bargain(
