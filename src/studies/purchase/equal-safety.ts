@@ -1,8 +1,9 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseRoomSetpoint } from '../../scenario/edits/raise-setpoints.ts';
-import { settingsFromPatch } from '../../scenario/yaml/settings-from-patch.ts';
-import { InputProblems } from '../../units/problem.ts';
-import type { PlanVariant, RunVariant } from '../plan-variant.ts';
+import { extraPerYear } from '../compare/other-prices.ts';
+import { leastThatHolds } from '../find/least-that-holds.ts';
+import { type PlanVariant, type RunVariant, withEdit } from '../plan-variant.ts';
+import { ifPossible } from '../run-failures.ts';
 
 /** How much warmer a room must be kept to be as safe from mould as with a device. */
 export interface EqualSafety {
@@ -29,26 +30,21 @@ export interface EqualSafetySetup {
   readonly raw: unknown;
   readonly device: PlanMeasures;
   readonly run: RunVariant;
-  /** Greatest rise of the thermostat tried. [K] */
-  readonly most?: number;
   /** Distance to which the rise is found. [K] */
   readonly resolution?: number;
-  /** Greatest number of runs. */
-  readonly mostRuns?: number;
 }
 
 /**
  * The least rise of a room's thermostat with which its cold spot is above 80 % for no more hours
  * than with the device, by running the home again and again between 0 and 5 K.
  *
- * The answer is always one that was run: the true one lies below it by less than the resolution,
- * or by less than the last halving where the runs were used up. It is taken for granted that
- * warmer is drier at the cold spot, as it is unless the heater is at its limit.
+ * The answer is always one that was run: the true one lies below it by less than the resolution. It is
+ * taken for granted that warmer is drier at the cold spot, as it is unless the heater is at its limit.
  *
  * @throws RangeError for a room that is not in the figures
  */
 export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety> {
-  const { room, baseline, device, most = MOST, resolution = 0.1, mostRuns = 8 } = setup;
+  const { room, baseline, raw, device, run, resolution = 0.1 } = setup;
   const before = coldSpotHours(baseline.measures, room);
   const target = coldSpotHours(device, room);
   const known = { room, hours_as_is: before, hours_with_device: target };
@@ -56,7 +52,7 @@ export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety>
     ...known,
     hours_warmer: coldSpotHours(measures, room),
     warmer_by_k: kelvin,
-    extra_per_year: measures.money.total_per_year - baseline.measures.money.total_per_year,
+    extra_per_year: extraPerYear(baseline.measures, measures),
     measures,
     note: '',
     runs,
@@ -66,43 +62,32 @@ export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety>
     ...{ note, runs },
   });
   if (before <= target) return found(0, baseline.measures, 0);
-  if (raiseRoomSetpoint(setup.raw, room, 0) === null)
-    return lost(`the ${room} has no thermostat`, 0);
-
-  const warmest = await warmestAllowed(setup, most);
+  if (raiseRoomSetpoint(raw, room, 0) === null) return lost(`the ${room} has no thermostat`, 0);
+  const runWarmer = (kelvin: number) =>
+    run(withEdit(baseline.variant, raiseRoomSetpoint(raw, room, kelvin)));
+  const warmest = await warmestAllowed(runWarmer);
   if (warmest === null) return lost('the scenario allows no warmer setting', 0);
-  let best = warmest.measures;
-  let runs = 1;
-  if (coldSpotHours(best, room) > target) return lost(`not within +${warmest.kelvin} K`, runs);
-  let [tooCold, warm] = [0, warmest.kelvin];
-  while (warm - tooCold > resolution * (1 + 1e-9) && runs < mostRuns) {
-    const middle = (tooCold + warm) / 2;
-    const tried = await runWarmer(setup, middle);
-    runs++;
-    if (coldSpotHours(tried, room) > target) tooCold = middle;
-    else [warm, best] = [middle, tried];
-  }
-  return found(warm, best, runs);
+  const ran = new Map([
+    [0, baseline.measures],
+    [warmest.kelvin, warmest.measures],
+  ]);
+  const { found: least, all } = await leastThatHolds({
+    ...{ low: 0, high: warmest.kelvin, tolerance: resolution },
+    at: async (kelvin) => ran.get(kelvin) ?? runWarmer(kelvin),
+    holds: (tried) => coldSpotHours(tried, room) <= target,
+  });
+  const runs = all.length - 1; // the baseline's was made before
+  if (least === null) return lost(`not within +${warmest.kelvin} K`, runs);
+  return found(least.value, least.tried, runs);
 }
 
 /** The most, or so many whole kelvins less that the scenario allows it: cooling may stand in the way. */
-async function warmestAllowed(setup: EqualSafetySetup, most: number) {
-  for (let kelvin = most; kelvin > 0; kelvin--) {
-    try {
-      return { kelvin, measures: await runWarmer(setup, kelvin) };
-    } catch (error) {
-      if (!(error instanceof InputProblems)) throw error;
-    }
+async function warmestAllowed(run: (kelvin: number) => PlanMeasures | Promise<PlanMeasures>) {
+  for (let kelvin = MOST; kelvin > 0; kelvin--) {
+    const measures = await ifPossible(() => run(kelvin));
+    if (measures !== null) return { kelvin, measures };
   }
   return null;
-}
-
-async function runWarmer(
-  { baseline, raw, room, run }: EqualSafetySetup,
-  kelvin: number,
-): Promise<PlanMeasures> {
-  const { plan, set } = baseline.variant;
-  return run({ plan, set: [...set, ...settingsFromPatch(raiseRoomSetpoint(raw, room, kelvin))] });
 }
 
 function coldSpotHours({ rooms, plan }: PlanMeasures, room: string): number {
