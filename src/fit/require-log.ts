@@ -1,4 +1,5 @@
 import type { Log } from '../log/log.ts';
+import { isoDay } from '../units/iso-time.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Readings } from './readings/readings.ts';
@@ -7,13 +8,12 @@ import type { Division } from './readings/span-of.ts';
 /** @throws InputProblems where log and weather have too few hours in common */
 export function requireHours(log: Log, weather: Weather, { hours }: Division): void {
   if (hours >= FEWEST_HOURS) return;
-  const day = (utc: number) => new Date(utc * 1000).toISOString().slice(0, 10);
   const weatherEnd = weather.start + weather.count * weather.step;
   throw new InputProblems([
     {
       ...placeOf(log),
       expected: 'a log and weather that have at least a week in common',
-      got: `${Math.round(hours / 24)} days: the log from ${day(log.start)} to ${day(log.end)}, the weather from ${day(weather.start)} to ${day(weatherEnd)}`,
+      got: `${Math.round(hours / 24)} days: the log from ${isoDay(log.start)} to ${isoDay(log.end)}, the weather from ${isoDay(weather.start)} to ${isoDay(weatherEnd)}`,
       hint:
         log.end - log.start < FEWEST_HOURS * 3600
           ? 'three weeks of readings are the least from which habits show'

@@ -1,4 +1,4 @@
-import { isoTime } from '../weather/iso-time.ts';
+import { isoTime } from '../units/iso-time.ts';
 import type { PreparedPlan } from './prepared.ts';
 
 /**

@@ -1,4 +1,5 @@
 import { clockSeconds } from '../units/clock-seconds.ts';
+import { isoTime } from '../units/iso-time.ts';
 import {
   type LocalClock,
   SECONDS_PER_DAY,
@@ -7,7 +8,6 @@ import {
   UTC_CLOCK,
 } from '../units/local-clock.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
-import { isoTime } from './iso-time.ts';
 import type { Weather } from './weather.ts';
 
 /** A stretch of whole hours that a weather series covers. */

@@ -1,7 +1,7 @@
 import { vapourPressureFromHumidityRatio } from '../physics/moist-air/humidity-ratio.ts';
 import { relativeHumidity } from '../physics/moist-air/relative-humidity.ts';
 import { saturationPressureOverWater } from '../physics/moist-air/saturation-pressure.ts';
-import { isoTime } from './iso-time.ts';
+import { isoTime } from '../units/iso-time.ts';
 import { OUTDOOR_SPECIES, QUANTITIES, type Quantity } from './quantity.ts';
 import type { SunOrigin, Weather } from './weather.ts';
 

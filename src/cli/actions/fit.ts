@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import type { HomeFit } from '../../fit/fit-home.ts';
 import type { RunLogged } from '../../fit/simulate/run-logged.ts';
 import type { Log } from '../../log/log.ts';
+import { isoDay } from '../../units/iso-time.ts';
 import { visibleValue } from '../../units/visible-text.ts';
 import type { Weather } from '../../weather/weather.ts';
 import type { Io } from '../io.ts';
@@ -119,8 +120,7 @@ async function write(
   const { fittedValues } = await import('../../fit/fitted-values.ts');
   const { writeFitted } = await import('../../scenario/edits/write-fitted.ts');
   const { readScenario } = await import('../../scenario/read-scenario.ts');
-  const day = (hour: number) =>
-    new Date((found.division.start + hour * 3600) * 1000).toISOString().slice(0, 10);
+  const day = (hour: number) => isoDay(found.division.start + hour * 3600);
   const words = `${log.map((file) => basename(file)).join(', ')}, ${day(0)} to ${day(found.division.withheld)}`;
   const written = writeFitted(
     text,

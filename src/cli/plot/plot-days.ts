@@ -1,3 +1,4 @@
+import { isoDay } from '../../units/iso-time.ts';
 import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
 import { UsageError } from '../usage-error.ts';
 
@@ -76,5 +77,4 @@ function dayNamed(name: string, first: number, last: number): number | null {
 const spanText = ({ first, last }: LocalDays): string => `${dateOf(first)} to ${dateOf(last)}`;
 
 /** "2023-01-09" */
-const dateOf = (day: number): string =>
-  new Date(day * SECONDS_PER_DAY * 1000).toISOString().slice(0, 10);
+const dateOf = (day: number): string => isoDay(day * SECONDS_PER_DAY);

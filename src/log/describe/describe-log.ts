@@ -1,3 +1,4 @@
+import { isoTime } from '../../units/iso-time.ts';
 import type { LoggedSeries } from '../log.ts';
 import type { ReadLog, UnderstoodFile } from '../read/log-options.ts';
 import { airChanges } from './air-change.ts';
@@ -53,8 +54,8 @@ export function describeLog({ log, files }: ReadLog): LogDescription {
   const changes = airChanges(log, facts);
   return {
     files,
-    from: instant(log.start),
-    to: instant(log.end),
+    from: isoTime(log.start),
+    to: isoTime(log.end),
     days: (log.end - log.start) / 86_400,
     series: log.series.map((series) => seriesDescription(series, facts.get(series)!)),
     air_change: changes.map(({ room, by, decays, rate, low, high }) => ({
@@ -71,8 +72,8 @@ function seriesDescription(
 ): SeriesDescription {
   return {
     ...{ quantity, place, room, device, source: from, readings: facts.readings },
-    from: instant(facts.start),
-    to: instant(facts.end),
+    from: isoTime(facts.start),
+    to: isoTime(facts.end),
     every_minutes: facts.every / 60,
     on_change: facts.onChange,
     gaps: facts.gaps,
@@ -82,5 +83,3 @@ function seriesDescription(
     ...{ lowest: facts.lowest, mean: facts.mean, highest: facts.highest },
   };
 }
-
-const instant = (utc: number): string => `${new Date(utc * 1000).toISOString().slice(0, 16)}Z`;

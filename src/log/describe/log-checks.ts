@@ -1,5 +1,6 @@
 import { SPECIES } from '../../species/species-table.ts';
 import { capital } from '../../units/capital.ts';
+import { isoMinute } from '../../units/iso-time.ts';
 import { type Log, type LoggedSeries, roomsOf, seriesOf } from '../log.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import { factsOf } from '../quantities.ts';
@@ -30,7 +31,7 @@ function ofSeries(series: LoggedSeries, fact: SeriesFacts): LogWarning[] {
     const at = valueAt(series, fact.stuckFrom);
     const full = series.quantity === 'relative humidity' && at >= SATURATED;
     const why = full ? 'is it wet, or at its end?' : 'a sensor that sticks?';
-    const text = `${what} stood at ${figure(at)} for ${hours(fact.stuckFor)} from ${iso(fact.stuckFrom)}: ${why}`;
+    const text = `${what} stood at ${figure(at)} for ${hours(fact.stuckFor)} from ${isoMinute(fact.stuckFrom)}: ${why}`;
     found.push({ id: 'stuck', text });
   }
   if (fact.inGaps > 0.05) {
@@ -129,8 +130,6 @@ function valueAt({ times, values }: LoggedSeries, instant: number): number {
 const figure = (value: number): string => String(Math.round(value * 10) / 10);
 const hours = (seconds: number): string =>
   seconds < 2 * 86_400 ? `${figure(seconds / 3600)} hours` : `${figure(seconds / 86_400)} days`;
-const iso = (utc: number): string =>
-  new Date(utc * 1000).toISOString().slice(0, 16).replace('T', ' ');
 
 const BREATH = SPECIES.find(({ sources }) => sources.body?.breathed === true);
 /** Power may be the same for a day. */

@@ -1,3 +1,4 @@
+import { isoDay } from '../../units/iso-time.ts';
 import { type Log, roomsOf, seriesOf } from '../log.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import type { LogWarning } from './log-warning.ts';
@@ -56,7 +57,7 @@ function moveOf(
   }
   if (at < 0) return [];
   const unit = quantity === 'temperature' ? 'K' : 'points';
-  const when = new Date((start + at * DAY) * 1000).toISOString().slice(0, 10);
+  const when = isoDay(start + at * DAY);
   const text = `The ${quantity} of ${room} stepped ${best > 0 ? 'up' : 'down'} by ${Math.abs(best).toFixed(1)} ${unit} against other rooms about ${when} and stayed: was its sensor moved?`;
   return [{ size: Math.abs(best) / LEAST[quantity], warning: { id: 'moved' as const, text } }];
 }

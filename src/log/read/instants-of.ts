@@ -1,3 +1,4 @@
+import { isoMinute } from '../../units/iso-time.ts';
 import type { LogOptions } from './log-options.ts';
 import type { LogProblems } from './log-problems.ts';
 import { type Ordered, orderReadings } from './order-readings.ts';
@@ -35,8 +36,8 @@ export function instantsOf(
     const [row, before] = [ordered.reset, ordered.reset - 1];
     problems.at(raw.line[row]!, layout.timeCells[0]!, `reset ${name}`, {
       where: layout.names[layout.timeCells[0]!]!,
-      expected: `a time after ${iso(clock[before]!)}`,
-      got: `${iso(clock[row]!)}: the logger's clock was set anew`,
+      expected: `a time after ${isoMinute(clock[before]!)}`,
+      got: `${isoMinute(clock[row]!)}: the logger's clock was set anew`,
       hint: 'put these rows right, or leave them out',
     });
     return null;
@@ -71,7 +72,7 @@ function onClock(readings: Float64Array, { clock, zone, zoneIsLoggers }: LogOpti
           ];
     return { times: backwards ? utc.reverse() : utc, zone, notes };
   }
-  const skips = `${count(skipped)} at times that ${zone} skips, first ${iso(firstSkipped)}`;
+  const skips = `${count(skipped)} at times that ${zone} skips, first ${isoMinute(firstSkipped)}`;
   const fixed = winterClock(clock, readings[0]!);
   const ahead = fixed.offset[0]!;
   if (zoneIsLoggers) {
@@ -118,8 +119,6 @@ function hoursAhead(seconds: number): string {
   return `${seconds < 0 ? '-' : '+'}${two(minutes / 60)}:${two(minutes % 60)}`;
 }
 
-const iso = (clock: number): string =>
-  new Date(clock * 1000).toISOString().slice(0, 16).replace('T', ' ');
 const count = (n: number): string => `${n} ${n === 1 ? 'reading' : 'readings'}`;
 const times = (n: number): string => (n === 1 ? 'Once' : `${n} times`);
 

@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { isoMinute } from '../../units/iso-time.ts';
 import { type LocalClock, toLocal } from '../../units/local-clock.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, timeAxis, timeDomain, uprightAxis } from './chart-frame.ts';
@@ -86,7 +87,7 @@ export function besideLogChart(data: BesideLogData, width: number): Chart {
     table: {
       headers: [hours === 1 ? 'hour beginning' : 'day from', ...names],
       rows: times.map((_, k) => [
-        new Date(at(k) * 1000).toISOString().slice(0, 16).replace('T', ' '),
+        isoMinute(at(k)),
         ...lines.map(({ values }) => figureText(values[k], 1)),
       ]),
     },

@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { isoMinute } from '../../units/iso-time.ts';
 import { type LocalClock, toLocal } from '../../units/local-clock.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, timeAxis, timeDomain, uprightAxis } from './chart-frame.ts';
@@ -97,7 +98,7 @@ export function weekChart(data: WeekData, width: number): Chart {
     table: {
       headers: ['hour beginning', ...plans.map(({ name }) => `${name} [${words.unit.trim()}]`)],
       rows: Array.from({ length: hours }, (_, h) => [
-        new Date(at(h) * 1000).toISOString().slice(0, 16).replace('T', ' '),
+        isoMinute(at(h)),
         ...plans.map(({ values }) => figureText(values[h], 1)),
       ]),
     },

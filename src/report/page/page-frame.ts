@@ -1,3 +1,4 @@
+import { isoDay } from '../../units/iso-time.ts';
 import { toLocal } from '../../units/local-clock.ts';
 import { type Document, documentFrame } from './document-frame.ts';
 import { type Html, html } from './html.ts';
@@ -26,7 +27,7 @@ export function pageFrame(
   const body = html`<a class="skip" href="#answer">Skip to the answer</a>
 <header>
 <h1>${title}</h1>
-<p class="meta"><b>${scenario.title}.</b> ${Math.round(period.hours / 24)} days from ${new Date(begins * 1000).toISOString().slice(0, 10)}, simulated hour by hour; weather: ${weather.title}.</p>
+<p class="meta"><b>${scenario.title}.</b> ${Math.round(period.hours / 24)} days from ${isoDay(begins)}, simulated hour by hour; weather: ${weather.title}.</p>
 ${scenario.invented ? INVENTED : null}
 ${sectionLinks(sections)}
 </header>

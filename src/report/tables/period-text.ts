@@ -1,4 +1,5 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { isoDay, isoMinute } from '../../units/iso-time.ts';
 import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
 
 /**
@@ -12,13 +13,8 @@ export function periodText({ period }: Pick<PlanMeasures, 'period'>, clock: Loca
   if (from % SECONDS_PER_DAY !== 0 || !Number.isInteger(days)) {
     const { hours } = period;
     const length = hours % 24 === 0 ? `${hours / 24} days` : `${hours} hours`;
-    return `${minute(from)} to ${minute(to)} (${length})`;
+    return `${isoMinute(from)} to ${isoMinute(to)} (${length})`;
   }
-  if (days === 1) return `${day(from)} (1 day)`;
-  return `${day(from)} to ${day(to - SECONDS_PER_DAY)} (${days} days)`;
+  if (days === 1) return `${isoDay(from)} (1 day)`;
+  return `${isoDay(from)} to ${isoDay(to - SECONDS_PER_DAY)} (${days} days)`;
 }
-
-/** @param local  reading of the wall clock, counted like UTC seconds [s local] */
-const iso = (local: number): string => new Date(local * 1000).toISOString();
-const day = (local: number): string => iso(local).slice(0, 10);
-const minute = (local: number): string => iso(local).slice(0, 16).replace('T', ' ');

@@ -1,5 +1,6 @@
 import type { Notice } from '../../home/notices.ts';
 import type { Prices, Tariff } from '../../home/prices.ts';
+import { isoDay } from '../../units/iso-time.ts';
 import type { Weather } from '../../weather/weather.ts';
 
 /** One line on each file of prices that is of another time than the period, and how it is used there. */
@@ -14,12 +15,12 @@ export function tariffDates(
     if (tariff.by !== 'series' || !isElsewhere(tariff, period)) return [];
     const hours = Math.round((tariff.prices.length * tariff.step) / 3600);
     const days = Math.round(hours / 24);
-    const from = dateText(tariff.start);
+    const from = isoDay(tariff.start);
     if (days < 365) {
       const text = `Prices of ${fuel} cover ${hours < 48 ? `${hours} h` : `${days} days`} from ${from} and repeat through the period, whatever its dates.`;
       return [{ id: 'tariff-repeats', text }];
     }
-    const to = dateText(tariff.start + tariff.prices.length * tariff.step - 1);
+    const to = isoDay(tariff.start + tariff.prices.length * tariff.step - 1);
     const text = `Prices of ${fuel} are of ${from} to ${to}, the weather is of ${weather}: each hour takes the price of its date and time of day, whatever the weekday.`;
     return [{ id: 'tariff-year', text }];
   });
@@ -35,5 +36,4 @@ function isElsewhere(
   return before + after > 2 * DAY;
 }
 
-const dateText = (utc: number): string => new Date(utc * 1000).toISOString().slice(0, 10);
 const DAY = 86_400;

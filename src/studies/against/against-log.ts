@@ -1,5 +1,6 @@
 import type { Observer } from '../../engine/record/trace.ts';
 import type { Log } from '../../log/log.ts';
+import { isoTime } from '../../units/iso-time.ts';
 import { InputProblems } from '../../units/problem.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { type PlanOutcome, type PlanRequest, runPlan } from '../run-plan.ts';
@@ -67,8 +68,8 @@ export function againstLog(
       plan: plan.plan,
       typical_weather: request.weather.periodic,
       period: {
-        from: instant(period.start),
-        to: instant(period.start + period.hours * 3600),
+        from: isoTime(period.start),
+        to: isoTime(period.start + period.hours * 3600),
         hours: period.hours,
       },
       misfits,
@@ -108,20 +109,20 @@ function commonPeriod(
   const hours = (end - start) / 3600;
   if (hours >= FEWEST) return { start, hours };
   if (weather.periodic) throw typical(weather, log, names.weather);
-  const spans = `${instant(log.start)} to ${instant(log.end)}`;
+  const spans = `${isoTime(log.start)} to ${isoTime(log.end)}`;
   const end2 = period.start + period.hours * 3600;
   throw new InputProblems([
     {
       ...{ file: names.weather, line: 0, column: 0, where: 'period' },
       expected: `a day or more of the log's time, ${spans}`,
-      got: `${instant(period.start)} to ${instant(end2)}`,
+      got: `${isoTime(period.start)} to ${isoTime(end2)}`,
       hint: 'give the weather of those days with --weather, and see "period" of the scenario',
     },
   ]);
 }
 
 function typical(weather: Weather, log: Log, file: string): InputProblems {
-  const spans = `${instant(log.start)} to ${instant(log.end)}`;
+  const spans = `${isoTime(log.start)} to ${isoTime(log.end)}`;
   return new InputProblems([
     {
       ...{ file, line: 0, column: 0, where: '' },
@@ -150,5 +151,4 @@ function nothingLogged(
   ]);
 }
 
-const instant = (utc: number): string => `${new Date(utc * 1000).toISOString().slice(0, 16)}Z`;
 const FEWEST = 24;

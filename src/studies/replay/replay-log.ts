@@ -4,6 +4,7 @@ import { fillDayInputs } from '../../control/fill-day-inputs.ts';
 import { createCommands, createObservation, followSchedules } from '../../control/observations.ts';
 import type { Log } from '../../log/log.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { isoTime } from '../../units/iso-time.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { loggedReadings } from './logged-readings.ts';
 import { replayAutomation } from './replay-automation.ts';
@@ -71,8 +72,8 @@ export function replayLog(plan: PreparedPlan, log: Log, weather: Weather): Repla
   return {
     scenario: plan.scenario,
     plan: plan.plan,
-    from: instant(start),
-    to: instant(start + steps * dt),
+    from: isoTime(start),
+    to: isoTime(start + steps * dt),
     hours: (steps * dt) / 3600,
     rules,
     events,
@@ -93,5 +94,4 @@ function whoIsThere(
   return { home: people > 1e-9, awake: up > 1e-9 };
 }
 
-const instant = (utc: number): string => `${new Date(utc * 1000).toISOString().slice(0, 16)}Z`;
 const DAY = 86_400;

@@ -1,7 +1,8 @@
 import type { Rule } from '../../control/automation.ts';
 import type { ControlReport } from '../../control/control-report.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { type LocalClock, offsetAt } from '../../units/local-clock.ts';
+import { isoMinute, isoTime } from '../../units/iso-time.ts';
+import { toLocal } from '../../units/local-clock.ts';
 import type { LoggedReadings } from './logged-readings.ts';
 
 /** What one rule would have done. */
@@ -57,8 +58,8 @@ export function rulesReplayed(
   const inHour = Math.round(3600 / dt);
   const events = firings.map(({ rule, step, home: someone, awake }) => ({
     rule: automation.rules[rule]!.name,
-    at: new Date((start + step * dt) * 1000).toISOString().replace(':00.000Z', 'Z'),
-    local: onWall(household.clock, start + step * dt),
+    at: isoTime(start + step * dt),
+    local: isoMinute(toLocal(household.clock, start + step * dt)),
     someone_home: someone,
     someone_awake: awake,
     window: windowThen(readings, roomOf(automation.rules[rule]!), step, inHour),
@@ -82,11 +83,6 @@ export function rulesReplayed(
     };
   });
   return { rules, events };
-}
-
-function onWall(clock: LocalClock, utc: number): string {
-  const local = new Date((utc + offsetAt(clock, utc)) * 1000);
-  return local.toISOString().slice(0, 16).replace('T', ' ');
 }
 
 function windowsOf(events: readonly RuleEvent[], { rooms }: LoggedReadings, room: number) {

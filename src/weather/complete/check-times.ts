@@ -1,5 +1,5 @@
+import { isoTime } from '../../units/iso-time.ts';
 import type { Problem } from '../../units/problem.ts';
-import { isoTime } from '../iso-time.ts';
 import type { RawSeries } from '../raw-series.ts';
 
 /** An even grid of stamps, and which row stands on each. */

@@ -1,5 +1,5 @@
+import { isoTime } from '../../units/iso-time.ts';
 import type { Problem } from '../../units/problem.ts';
-import { isoTime } from '../iso-time.ts';
 import { QUANTITIES, type Quantity } from '../quantity.ts';
 import type { RawSeries } from '../raw-series.ts';
 import { cellProblem } from '../text-table.ts';

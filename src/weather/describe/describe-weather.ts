@@ -2,8 +2,8 @@ import { vapourPressureFromHumidityRatio } from '../../physics/moist-air/humidit
 import { relativeHumidity } from '../../physics/moist-air/relative-humidity.ts';
 import { saturationPressureOverWater } from '../../physics/moist-air/saturation-pressure.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
+import { isoTime } from '../../units/iso-time.ts';
 import { meanCosZenith } from '../complete/mean-cos-zenith.ts';
-import { isoTime } from '../iso-time.ts';
 import type { Weather } from '../weather.ts';
 import { dailyTemperatures } from './daily-temperatures.ts';
 import { degreeDaysByMaxMin } from './degree-days-by-max-min.ts';

@@ -1,6 +1,6 @@
 import type { Coordinates } from '../../units/coordinates.ts';
+import { isoTime } from '../../units/iso-time.ts';
 import { InputProblems } from '../../units/problem.ts';
-import { isoTime } from '../iso-time.ts';
 import { readWeather } from '../read/read-weather.ts';
 import type { Weather } from '../weather.ts';
 import { ARCHIVE, ARCHIVE_COLUMNS } from './weather-service.ts';
