@@ -4,7 +4,7 @@ import { indexConditions } from '../control/sensors/condition-index.ts';
 import type { Fuel } from '../home/home.ts';
 import type { Prices } from '../home/prices.ts';
 import type { LocalClock } from '../units/local-clock.ts';
-import { nearestName } from '../units/nearest-name.ts';
+import { nearestHint } from '../units/nearest-name.ts';
 import { COMMON } from '../units/preset.ts';
 import { InputProblems } from '../units/problem.ts';
 import { buildAutomation } from './assemble/control/build-automation.ts';
@@ -135,8 +135,7 @@ function planNamed(scenario: Scenario, name: string | null): Scenario['plans'][n
     name === null ? scenario.plans[0] : scenario.plans.find((plan) => plan.name === name);
   if (found !== undefined) return found;
   const names = scenario.plans.map((plan) => plan.name);
-  const near = nearestName(name ?? '', names);
-  const hint = near === null ? '' : `did you mean "${near}"?`;
+  const hint = nearestHint(name ?? '', names);
   const expected = `one of the plans ${names.join(', ')}`;
   const got = JSON.stringify(name);
   const place = { file: scenario.file, line: 0, column: 0, where: 'plan' };

@@ -30,6 +30,12 @@ export function nearestName(typed: string, known: Iterable<string>): string | nu
   return nameByWords(typed, names) ?? everydayName(wordsOf(typed), names) ?? best;
 }
 
+/** A hint at the known name that was most likely meant; empty where none is near. */
+export function nearestHint(typed: string, known: Iterable<string>): string {
+  const near = nearestName(typed, known);
+  return near === null ? '' : `did you mean "${near}"?`;
+}
+
 /** The name that shares most words with what was typed, all of its own or all of that; null for none or several. */
 function nameByWords(typed: string, known: readonly string[]): string | null {
   const own = wordsOf(typed);

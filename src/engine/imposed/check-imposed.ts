@@ -1,4 +1,4 @@
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import type { RunInput } from '../run.ts';
 import { NOT_NEGATIVE, problem, problemsOfSeries, RANGES } from './check-series.ts';
@@ -117,8 +117,7 @@ function unknownName(
   name: string,
   known: readonly string[],
 ): Problem {
-  const near = nearestName(name, known);
-  const hint = near === null ? `known: ${known.join(', ')}` : `did you mean "${near}"?`;
+  const hint = nearestHint(name, known) || `known: ${known.join(', ')}`;
   return { ...problem(file, where, expected, `"${name}"`), hint };
 }
 

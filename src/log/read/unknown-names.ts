@@ -1,4 +1,4 @@
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import type { Problem } from '../../units/problem.ts';
 import type { LogOptions } from './log-options.ts';
 import type { LogFile } from './read-log-file.ts';
@@ -12,18 +12,14 @@ export function unknownNames(
   const names = read.flatMap((each) => each?.names ?? []);
   return Object.keys(readings)
     .filter((name) => !names.includes(name))
-    .map((name) => {
-      const near = nearestName(name, names);
-      return {
-        ...{ file, line: 0, column: 0, where: 'columns and names' },
-        expected: `"${name}", as the scenario calls it`,
-        got: names.slice(0, MOST_SAID).join(', '),
-        hint:
-          near === null
-            ? 'give the file that has it too, or take it out of "log: readings:"'
-            : `did you mean "${near}"?`,
-      };
-    });
+    .map((name) => ({
+      ...{ file, line: 0, column: 0, where: 'columns and names' },
+      expected: `"${name}", as the scenario calls it`,
+      got: names.slice(0, MOST_SAID).join(', '),
+      hint:
+        nearestHint(name, names) ||
+        'give the file that has it too, or take it out of "log: readings:"',
+    }));
 }
 
 const MOST_SAID = 12;

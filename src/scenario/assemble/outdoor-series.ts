@@ -1,5 +1,5 @@
 import type { OutdoorSeries } from '../../home/home.ts';
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import { INSTANT_WORDS, instantOf } from './instant-text.ts';
 
@@ -27,8 +27,7 @@ export function outdoorSeries(
   if (names[0]?.toLowerCase() !== 'time') {
     say(1, 'header', 'time as the first column', shown(names[0]));
   } else if (at < 0) {
-    const near = nearestName(column, names.slice(1));
-    const hint = near === null ? '' : `did you mean "${near}"?`;
+    const hint = nearestHint(column, names.slice(1));
     say(1, 'header', `a column called ${column}`, names.slice(1).join(', ') || 'none', hint);
   }
   const times: number[] = [];

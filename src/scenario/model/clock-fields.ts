@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import { DAYS, daysOf, dayTwice, EVERY_DAY, GROUPS, minutesOf, spellOf } from '../clock-words.ts';
 import { choice, either, isWord, list, type Shown, section } from './fields.ts';
 import { months } from './month-fields.ts';
@@ -47,8 +47,7 @@ export const days = () =>
         context.addIssue({ code: 'custom', message: 'every day once', params: { got } });
       } else if (Number.isNaN(bits) || bits === 0) {
         const unknown = [written].flat().find((name) => Number.isNaN(daysOf(name))) ?? '';
-        const near = nearestName(unknown, [...DAYS, ...Object.keys(GROUPS)]);
-        const hint = near === null ? '' : `did you mean "${near}"?`;
+        const hint = nearestHint(unknown, [...DAYS, ...Object.keys(GROUPS)]);
         const got = unknown === '' ? 'no day at all' : JSON.stringify(unknown);
         context.addIssue({ code: 'custom', message: DAYS_WORDS, params: { got, hint } });
       }

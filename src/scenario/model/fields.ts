@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { anyQuantityWords, readAnyQuantity } from '../../units/any-quantity.ts';
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import type { Preset } from '../../units/preset.ts';
 
 /*
@@ -146,8 +146,7 @@ export function facing(says: string, more: Shown = {}) {
     .transform((written, context) => {
       const degrees = typeof written === 'number' ? written : compass(written);
       if (degrees >= 0 && degrees <= 360) return degrees % 360;
-      const near = nearestName(String(written), Object.keys(COMPASS));
-      const hint = near === null ? '' : `did you mean "${near}"?`;
+      const hint = nearestHint(String(written), Object.keys(COMPASS));
       context.addIssue({ code: 'custom', message: words, params: { hint } });
       return z.NEVER;
     })

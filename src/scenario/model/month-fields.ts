@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import { MONTHS, monthsOf, unknownIn } from '../month-words.ts';
 
 /** In which months something starts, as bits. */
@@ -10,11 +10,8 @@ export const months = () =>
       const bits = monthsOf(written);
       if (Number.isNaN(bits)) {
         const unknown = unknownIn([written].flat());
-        const near =
-          unknown === undefined
-            ? null
-            : nearestName(unknown, [...MONTHS, ...MONTHS.map((full) => full.slice(0, 3))]);
-        const hint = near === null ? '' : `did you mean "${near}"?`;
+        const names = [...MONTHS, ...MONTHS.map((full) => full.slice(0, 3))];
+        const hint = unknown === undefined ? '' : nearestHint(unknown, names);
         const got = unknown === undefined ? 'no month at all' : JSON.stringify(unknown);
         context.addIssue({ code: 'custom', message: WORDS, params: { got, hint } });
       }

@@ -1,4 +1,4 @@
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import type { StartContext } from './start-context.ts';
 
 /** What was answered so far, by the ids of the questions: lines and words as a person gives them. */
@@ -74,9 +74,8 @@ export function troublesOf(
   const troubles = Object.keys(answers)
     .filter((id) => !ids.includes(id))
     .map((id): AnswerTrouble => {
-      const near = nearestName(id, ids);
-      const hint = near === null ? '' : `did you mean "${near}"?`;
-      return { id, expected: `one of the questions: ${ids.join(', ')}`, hint };
+      const expected = `one of the questions: ${ids.join(', ')}`;
+      return { id, expected, hint: nearestHint(id, ids) };
     });
   for (const { question, unasked, wrong } of judged(questions, answers, context)) {
     const { id } = question;
@@ -139,8 +138,7 @@ export function wrongWith(
   }
   const strange = [given].flat().find((value) => !known.includes(value));
   if (strange === undefined) return null;
-  const near = nearestName(strange, known);
-  return { expected, hint: near === null ? '' : `did you mean "${near}"?` };
+  return { expected, hint: nearestHint(strange, known) };
 }
 
 /** Answers with what most would say wherever nobody did, and the ids of those. */

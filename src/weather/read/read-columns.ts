@@ -1,4 +1,4 @@
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import type { Problem } from '../../units/problem.ts';
 import type { Quantity } from '../quantity.ts';
 import { QUANTITIES } from '../quantity.ts';
@@ -104,7 +104,6 @@ function noSuchColumn(
   name: string,
   where: string,
 ): Problem {
-  const near = nearestName(name, names);
   return cellProblem(
     table,
     { line: Math.min(head + 1, table.lines.length), cell: 0 },
@@ -112,7 +111,7 @@ function noSuchColumn(
       where,
       expected: `a column "${name}"`,
       got: `the columns ${names.join(', ')}`,
-      hint: near === null ? '' : `did you mean "${near}"?`,
+      hint: nearestHint(name, names),
     },
   );
 }

@@ -1,4 +1,4 @@
-import { nearestName } from '../../units/nearest-name.ts';
+import { nearestHint } from '../../units/nearest-name.ts';
 import type { Problem } from '../../units/problem.ts';
 import { QUANTITY_NAMES, type Quantity } from '../quantity.ts';
 import type { RawSeries } from '../raw-series.ts';
@@ -79,8 +79,7 @@ function wantedOf(
       const got = `"${name}" a second time`;
       problems.push(cellProblem(table, at, { where: 'header', expected: 'each column once', got }));
     } else if (!known) {
-      const near = nearestName(name, QUANTITY_NAMES);
-      const hint = near === null ? COLUMNS_HINT : `did you mean "${near}"?`;
+      const hint = nearestHint(name, QUANTITY_NAMES) || COLUMNS_HINT;
       const expected = 'a column of a roombalance CSV';
       problems.push(cellProblem(table, at, { where: 'header', expected, got: `"${name}"`, hint }));
     } else if (name !== 'time' && !options.leaveOut?.includes(name as Quantity)) {
