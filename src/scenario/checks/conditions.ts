@@ -1,11 +1,11 @@
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { hasSensor, sensorsOf } from './sensed.ts';
-import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { items, mapping, roomNames, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Rooms and sensors that a list of conditions names must exist. */
 export function conditionFindings(raw: UncheckedMapping, value: unknown, path: Path): Finding[] {
-  const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
+  const names = roomNames(raw);
   return items(value).flatMap((condition, k): Finding[] => {
     const { room } = mapping(condition);
     if (typeof room !== 'string') return [];

@@ -5,62 +5,52 @@ import { FLOW_BALANCE } from '../presets/devices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings, missingSensors } from './conditions.ts';
+import { unknownRoom, unknownRoomKey } from './room-names.ts';
 import {
-  items,
+  everyAt,
   mapping,
   readTolerantly,
+  roomNames,
   textOf,
   type UncheckedMapping,
 } from './tolerant-readers.ts';
 
 /** Devices stand in rooms, paint is in rooms, and what goes by a reading has a sensor to read. */
 export function deviceFindings(raw: UncheckedMapping): Finding[] {
-  const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
-  const findings: Finding[] = [];
-  const room = (value: unknown, path: Path, key = false) => {
-    if (typeof value !== 'string' || value === '' || names.includes(value)) return;
-    const expected = `the name of a room: ${names.join(', ')}`;
-    findings.push({ path, expected, names, ...(key && { key, got: JSON.stringify(value) }) });
-  };
-  for (const [name, value] of Object.entries(mapping(raw['devices']))) {
-    const device = mapping(value);
-    const at = ['devices', name];
-    room(device['room'], [...at, 'room']);
-    for (const side of ['supplies', 'extracts']) {
-      const flows = mapping(device[side]);
-      for (const where of Object.keys(flows)) room(where, [...at, side, where], true);
-      if (side in device && Object.keys(flows).length === 0) {
-        findings.push({ path: [...at, side], expected: 'at least one room' });
-      }
-    }
-    findings.push(...balanceFindings(device, at), ...heldByNothing(device, at));
-    const reads =
-      device['kind'] === 'purifier'
-        ? purifierReads(device['runs'])?.name
-        : READS[textOf(device['kind'])];
-    const runs = device['runs'] ?? (device['kind'] === 'extract fan' ? 'always' : 'by');
-    if (reads !== undefined && textOf(runs).startsWith('by') && runs !== 'by rules') {
-      const asked = typeof device['room'] === 'string' ? device['room'] : '';
-      findings.push(
-        ...missingSensors(raw, asked, [reads], [...at, 'runs' in device ? 'runs' : 'room']),
-      );
-    }
-  }
-  for (const where of Object.keys(mapping(mapping(raw['sensors'])['rooms']))) {
-    if (where !== 'outdoors') room(where, ['sensors', 'rooms', where], true);
-  }
-  const household = mapping(raw['household']);
-  items(household['paint']).forEach((paint, k) => {
-    room(mapping(paint)['room'], ['household', 'paint', k, 'room']);
-  });
-  items(household['airing']).forEach((habit, k) => {
-    const at = ['household', 'airing', k];
-    room(mapping(habit)['on waking'], [...at, 'on waking']);
-    for (const key of ['when', 'until']) {
-      findings.push(...conditionFindings(raw, mapping(habit)[key], [...at, key]));
-    }
-  });
-  return findings;
+  const names = roomNames(raw);
+  const at = (patterns: readonly string[]) => patterns.flatMap((pattern) => everyAt(raw, pattern));
+  return [
+    // Where a name is empty the model says so.
+    ...at(ROOMS).flatMap((one) => (one.value === '' ? [] : unknownRoom(one, names))),
+    ...at(ROOM_KEYS).flatMap(({ path }) =>
+      path.at(-1) === '' || isOutdoorSensor(path) ? [] : unknownRoomKey(path, names),
+    ),
+    ...everyAt(raw, 'devices/*').flatMap(({ path, value }) =>
+      findingsOf(raw, mapping(value), path),
+    ),
+    ...at(CONDITIONS).flatMap(({ path, value }) => conditionFindings(raw, value, path)),
+  ];
+}
+
+/** Where devices and paint are, and who wakes up where. */
+const ROOMS = ['devices/*/room', 'household/paint/#/room', 'household/airing/#/on waking'];
+const ROOM_KEYS = ['devices/*/supplies/*', 'devices/*/extracts/*', 'sensors/rooms/*'];
+const isOutdoorSensor = ([section, , name]: Path): boolean =>
+  section === 'sensors' && name === 'outdoors';
+const CONDITIONS = ['household/airing/#/when', 'household/airing/#/until'];
+
+function findingsOf(raw: UncheckedMapping, device: UncheckedMapping, path: Path): Finding[] {
+  const { kind, room, runs } = device;
+  const roomless = ['supplies', 'extracts']
+    .filter((side) => side in device && Object.keys(mapping(device[side])).length === 0)
+    .map((side) => ({ path: [...path, side], expected: 'at least one room' }));
+  const found = [...roomless, ...balanceFindings(device, path), ...heldByNothing(device, path)];
+  const reads = kind === 'purifier' ? purifierReads(runs)?.name : READS[textOf(kind)];
+  const by = textOf(runs ?? (kind === 'extract fan' ? 'always' : 'by'));
+  if (reads === undefined || !by.startsWith('by') || by === 'by rules') return found;
+  const asked = typeof room === 'string' ? room : '';
+  const at = [...path, 'runs' in device ? 'runs' : 'room'];
+  return [...found, ...missingSensors(raw, asked, [reads], at)];
 }
 
 /** What a filter is said to hold where there is none. */

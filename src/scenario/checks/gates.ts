@@ -2,11 +2,11 @@ import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { rulesInRooms } from './rules-in-rooms.ts';
 import { hasSensor } from './sensed.ts';
-import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { items, mapping, roomNames, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** A gate that looks for people needs a presence sensor: in its room, or somewhere at home. */
 export function gateFindings(raw: UncheckedMapping): Finding[] {
-  const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
+  const rooms = roomNames(raw);
   const looksSomewhere = rooms.some((room) => hasSensor(raw, room, 'presence'));
   const check = (gate: unknown, where: readonly unknown[], path: Path): Finding[] => {
     const words = [gate].flat();

@@ -1,19 +1,17 @@
 import type { Finding } from '../unplaced-problem.ts';
 import { zoneClock, zoneNames } from '../zone-clock.ts';
-import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { unknownRoom } from './room-names.ts';
+import { everyAt, mapping, roomNames, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** What is wrong with the section on logs: rooms, places, devices, the zone. */
 export function logFindings(raw: UncheckedMapping): Finding[] {
   const log = mapping(raw['log']);
-  const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
-  const findings: Finding[] = [];
+  const findings = everyAt(raw, 'log/readings/*/room').flatMap((one) =>
+    unknownRoom(one, roomNames(raw)),
+  );
   for (const [name, value] of Object.entries(mapping(log['readings']))) {
     const { room, place, quantity, device } = mapping(value);
     const path = ['log', 'readings', name];
-    if (typeof room === 'string' && !names.includes(room)) {
-      const expected = `the name of a room: ${names.join(', ')}`;
-      findings.push({ path: [...path, 'room'], expected, names });
-    }
     if (room !== undefined && place !== undefined) {
       findings.push({ path: [...path, 'place'], expected: 'a room or a place, not both' });
     }

@@ -1,16 +1,15 @@
 import type { Finding } from '../unplaced-problem.ts';
-import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { unknownRoom } from './room-names.ts';
+import { mapping, roomNames, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** What does not go with one thermostat for the home: its room must exist, plain valves know no clock. */
 export function oneThermostatFindings(raw: UncheckedMapping): Finding[] {
   const heating = mapping(raw['heating']);
   const room = heating['thermostat'];
   if (typeof room !== 'string') return [];
-  const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
   const at = ['heating', 'thermostat'];
-  if (!names.includes(room)) {
-    return [{ path: at, expected: `the name of a room: ${names.join(', ')}`, names }];
-  }
+  const unknown = unknownRoom({ path: at, value: room }, roomNames(raw));
+  if (unknown.length > 0) return unknown;
   const rooms = mapping(heating['rooms']);
   const { emitter } = mapping(mapping(mapping(raw['home'])['rooms'])[room]);
   if (rooms[room] === 'off' || emitter === 'none') {

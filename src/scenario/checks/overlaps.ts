@@ -2,10 +2,8 @@ import { DAYS, momentOfWeek } from '../clock-words.ts';
 import { FUELS } from '../model/money.ts';
 import { nextMonths } from '../month-words.ts';
 import type { Finding } from '../unplaced-problem.ts';
-import type { Path } from '../yaml/place-of.ts';
 import {
-  items,
-  mapping,
+  everyAt,
   spellsOf,
   type UncheckedMapping,
   type UncheckedSpell,
@@ -13,43 +11,9 @@ import {
 
 /** Schedules that say two things about one moment. */
 export function overlapFindings(raw: UncheckedMapping): Finding[] {
-  const findings: Finding[] = [];
-  const check = (value: unknown, path: Path) => {
-    findings.push(...overlaps(spellsOf(value, path)));
-  };
-  const programme = (value: UncheckedMapping, path: Path) => {
-    check(value['setpoint'], [...path, 'setpoint']);
-    check(value['hours'], [...path, 'hours']);
-  };
-  for (const key of ['heating', 'cooling']) {
-    const section = mapping(raw[key]);
-    programme(section, [key]);
-    for (const [name, room] of Object.entries(mapping(section['rooms']))) {
-      programme(mapping(room), [key, 'rooms', name]);
-    }
-  }
-  for (const fuel of FUELS) {
-    for (const key of ['night hours', 'blocks']) {
-      check(mapping(mapping(raw['money'])[fuel])[key], ['money', fuel, key]);
-    }
-  }
-  items(mapping(raw['home'])['doorways']).forEach((doorway, k) => {
-    check(mapping(doorway)['open'], ['home', 'doorways', k, 'open']);
-  });
-  items(raw['blinds']).forEach((entry, k) => {
-    check(mapping(entry)['hours'], ['blinds', k, 'hours']);
-  });
-  items(mapping(raw['household'])['people']).forEach((person, k) => {
-    check(mapping(person)['schedule'], ['household', 'people', k, 'schedule']);
-  });
-  items(raw['rules']).forEach((rule, k) => {
-    check(mapping(rule)['quiet hours'], ['rules', k, 'quiet hours']);
-  });
-  for (const [name, device] of Object.entries(mapping(raw['devices']))) {
-    check(mapping(device)['hours'], ['devices', name, 'hours']);
-    check(mapping(device)['burns'], ['devices', name, 'burns']);
-  }
-  return findings;
+  return SCHEDULES.flatMap((pattern) => everyAt(raw, pattern)).flatMap(({ path, value }) =>
+    overlaps(spellsOf(value, path)),
+  );
 }
 
 /** Each spell that begins or runs while an earlier one of the list still lasts. */
@@ -88,5 +52,18 @@ const inWeek = ({ days, from, to }: UncheckedSpell) =>
     (days >> d) & 1 ? [{ day: d * DAY, from: d * DAY + from, to: d * DAY + to }] : [],
   );
 
+const SCHEDULES = [
+  ...['heating', 'heating/rooms/*', 'cooling', 'cooling/rooms/*'].flatMap((section) => [
+    `${section}/setpoint`,
+    `${section}/hours`,
+  ]),
+  ...FUELS.flatMap((fuel) => [`money/${fuel}/night hours`, `money/${fuel}/blocks`]),
+  'home/doorways/#/open',
+  'blinds/#/hours',
+  'household/people/#/schedule',
+  'rules/#/quiet hours',
+  'devices/*/hours',
+  'devices/*/burns',
+];
 const DAY = 1440;
 const WEEK = 7 * DAY;

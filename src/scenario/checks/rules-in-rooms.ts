@@ -1,5 +1,5 @@
 import { HERE, nameInRoom, OCCUPIED, roomsOfRule } from '../rule-rooms.ts';
-import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { items, mapping, roomNames, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** A rule as it stands in one room, or by itself, and its place in the list. */
 export interface PlacedRule {
@@ -11,7 +11,7 @@ export interface PlacedRule {
 
 /** Every rule as often as it stands in a room, with that room put in wherever none is named. */
 export function rulesInRooms(raw: UncheckedMapping): PlacedRule[] {
-  const all = Object.keys(mapping(mapping(raw['home'])['rooms']));
+  const all = roomNames(raw);
   return items(raw['rules']).flatMap((value, k): PlacedRule[] => {
     const rule = mapping(value);
     const rooms = roomsOfRule(rule, all);

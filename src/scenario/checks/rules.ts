@@ -1,10 +1,18 @@
-import { FROST_GUARD } from '../presets/heating.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
 import { conditionFindings } from './conditions.ts';
+import { unknownRoom } from './room-names.ts';
 import { rulesInRooms } from './rules-in-rooms.ts';
 import { canBothHold } from './rules-overlap.ts';
-import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
+import { frostGuardOf } from './setpoints.ts';
+import {
+  everyAt,
+  items,
+  mapping,
+  readTolerantly,
+  roomNames,
+  type UncheckedMapping,
+} from './tolerant-readers.ts';
 
 /** Rules name things that exist, each once, and no two of them want opposite things at one time. */
 export function ruleFindings(raw: UncheckedMapping): Finding[] {
@@ -24,19 +32,11 @@ export function ruleFindings(raw: UncheckedMapping): Finding[] {
       findings.push(...contradictions(earlier.rule, rule, at));
     });
   });
-  return [...findings, ...roomFindings(raw)];
-}
-
-/** Rooms that rules with several of them name. */
-function roomFindings(raw: UncheckedMapping): Finding[] {
-  const names = Object.keys(mapping(mapping(raw['home'])['rooms']));
-  return items(raw['rules']).flatMap((rule, k) =>
-    items(mapping(rule)['rooms']).flatMap((room, n): Finding[] => {
-      if (typeof room !== 'string' || names.includes(room)) return [];
-      const expected = `the name of a room: ${names.join(', ')}`;
-      return [{ path: ['rules', k, 'rooms', n], expected, names }];
-    }),
-  );
+  const rooms = roomNames(raw);
+  return [
+    ...findings,
+    ...everyAt(raw, 'rules/#/rooms/#').flatMap((room) => unknownRoom(room, rooms)),
+  ];
 }
 
 /** Readings and setpoints that need a room, in a rule that has none. */
@@ -72,23 +72,18 @@ function roomConditionFindings(
 
 function actionFindings(raw: UncheckedMapping, rule: UncheckedMapping, at: Path): Finding[] {
   const devices = Object.keys(mapping(raw['devices']));
-  const rooms = Object.keys(mapping(mapping(raw['home'])['rooms']));
-  const given = readTolerantly(mapping(raw['heating'])['frost guard'], '°C');
-  const frost = Number.isNaN(given) ? FROST_GUARD.value : given;
+  const rooms = roomNames(raw);
+  const frost = frostGuardOf(raw);
   return items(rule['response']).flatMap((action, a): Finding[] => {
     const path = [...at, 'response', a];
-    const findings: Finding[] = [];
     const { room, setpoint } = mapping(action);
+    const findings = unknownRoom({ path: [...path, 'room'], value: room }, rooms);
     for (const key of ['run', 'stop']) {
       const name = mapping(action)[key];
       if (typeof name !== 'string' || devices.includes(name)) continue;
       const known = devices.length === 0 ? 'there are none' : devices.join(', ');
       const expected = `the name of a device: ${known}`;
       findings.push({ path: [...path, key], expected, names: devices });
-    }
-    if (typeof room === 'string' && !rooms.includes(room)) {
-      const expected = `the name of a room: ${rooms.join(', ')}`;
-      findings.push({ path: [...path, 'room'], expected, names: rooms });
     }
     if (readTolerantly(setpoint, '°C') < frost) {
       const expected = `a setpoint of the frost guard (${frost} °C) or more`;

@@ -7,8 +7,7 @@ import { items, mapping, readTolerantly, type UncheckedMapping } from './toleran
 /** Settings that contradict one another. */
 export function setpointFindings(raw: UncheckedMapping): Finding[] {
   const heating = mapping(raw['heating']);
-  const given = readTolerantly(heating['frost guard'], '°C');
-  const frost = Number.isNaN(given) ? FROST_GUARD.value : given;
+  const frost = frostGuardOf(raw);
   const findings = programmeFindings(heating, heating, ['heating'], frost);
   for (const [name, room] of Object.entries(mapping(heating['rooms']))) {
     const own = isMapping(room) ? room : { setpoint: room };
@@ -21,6 +20,12 @@ export function setpointFindings(raw: UncheckedMapping): Finding[] {
   }
   findings.push(...holidayFindings(raw, heating, frost));
   return [...findings, ...coolingFindings(mapping(raw['cooling']))];
+}
+
+/** As it is given, else as it is usual. [°C] */
+export function frostGuardOf(raw: UncheckedMapping): number {
+  const given = readTolerantly(mapping(raw['heating'])['frost guard'], '°C');
+  return Number.isNaN(given) ? FROST_GUARD.value : given;
 }
 
 /** A holiday setback under the frost guard, or without any day to hold on. */

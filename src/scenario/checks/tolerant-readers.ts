@@ -21,6 +21,39 @@ export function items(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? value : [];
 }
 
+/** A value of a scenario, and where it stands. */
+export interface PlacedValue {
+  readonly path: Path;
+  readonly value: unknown;
+}
+
+/**
+ * Whatever stands at the places of a pattern, in which `*` is every key of a mapping and `#` every item of a
+ * list; what is not there, or is of another kind, is left out.
+ *
+ * @param pattern  steps with slashes between them, such as "household/people/#/sleeps in"
+ */
+export const everyAt = (raw: unknown, pattern: string): readonly PlacedValue[] =>
+  pattern
+    .split('/')
+    .reduce<readonly PlacedValue[]>(
+      (places, step) =>
+        places.flatMap(({ path, value }) =>
+          inside(value, step).map(([key, inner]) => ({ path: [...path, key], value: inner })),
+        ),
+      [{ path: [], value: raw }],
+    );
+
+function inside(value: unknown, step: string): readonly (readonly [string | number, unknown])[] {
+  if (step === '#') return items(value).map((item, k) => [k, item]);
+  if (step === '*') return Object.entries(mapping(value));
+  return isMapping(value) && Object.hasOwn(value, step) ? [[step, value[step]]] : [];
+}
+
+/** Names of the rooms. */
+export const roomNames = (raw: UncheckedMapping): readonly string[] =>
+  Object.keys(mapping(mapping(raw['home'])['rooms']));
+
 /** A text or number as text, empty for anything else: a mapping may not even turn into text. */
 export const textOf = (value: unknown): string =>
   typeof value === 'string' || typeof value === 'number' ? String(value) : '';
