@@ -2,7 +2,7 @@ import { nearestName } from '../../units/nearest-name.ts';
 import { WHATS } from '../choices.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
+import { everyAt, items, mapping, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Fans and airing habits wait for activities that the household has. */
 export function activityNameFindings(raw: UncheckedMapping): Finding[] {
@@ -18,17 +18,16 @@ export function activityNameFindings(raw: UncheckedMapping): Finding[] {
       };
       return [near === null ? finding : { ...finding, hint: `did you mean "${near}"?` }];
     });
-  const fans = Object.entries(mapping(raw['devices'])).flatMap(([name, value]): Finding[] => {
+  const fans = everyAt(raw, 'devices/*').flatMap(({ path, value }): Finding[] => {
     const { kind, runs, with: asked } = mapping(value);
     if (kind !== 'extract fan') return [];
-    const path = ['devices', name];
     if (runs === 'with activities' && asked === undefined) {
       return [{ path, expected: 'with: the activities it runs with', got: 'none' }];
     }
     return check(asked, [...path, 'with']);
   });
-  const habits = items(mapping(raw['household'])['airing']).flatMap((habit, k) =>
-    check(mapping(habit)['after'], ['household', 'airing', k, 'after']),
+  const habits = everyAt(raw, 'household/airing/#/after').flatMap(({ path, value }) =>
+    check(value, path),
   );
   return [...fans, ...habits];
 }

@@ -1,14 +1,19 @@
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
-import { items, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
+import {
+  everyAt,
+  items,
+  mapping,
+  readTolerantly,
+  type UncheckedMapping,
+} from './tolerant-readers.ts';
 
 /**
  * Walls, panes and openings that do not say where they look while others of their room do, and the room
  * itself does not: wind blows air in on one side of a home and out on another, so a guess would decide.
  */
 export function directionFindings(raw: UncheckedMapping): Finding[] {
-  const rooms = Object.entries(mapping(mapping(raw['home'])['rooms']));
-  return rooms.flatMap(([name, value]): Finding[] => {
+  return everyAt(raw, 'home/rooms/*').flatMap(({ path, value }): Finding[] => {
     const room = mapping(value);
     if ('faces' in room) return [];
     return LISTS.flatMap(({ key, called }): Finding[] => {
@@ -18,7 +23,7 @@ export function directionFindings(raw: UncheckedMapping): Finding[] {
       return upright
         .filter(({ part }) => !('faces' in mapping(part)))
         .map(({ k }) => ({
-          path: ['home', 'rooms', name, key, k],
+          path: [...path, key, k],
           expected: `faces, as other ${called} of the room have it`,
           got: 'none',
         }));

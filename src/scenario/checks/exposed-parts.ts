@@ -1,13 +1,13 @@
 import type { Finding } from '../unplaced-problem.ts';
-import { mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
+import { everyAt, mapping, readTolerantly, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Parts of floors and ceilings said to be exposed that are larger than these, or of what is exposed, or drawn, as a whole. */
 export function exposedPartFindings(raw: UncheckedMapping): Finding[] {
-  return Object.entries(mapping(mapping(raw['home'])['rooms'])).flatMap(([name, value]) => {
+  return everyAt(raw, 'home/rooms/*').flatMap(({ path: at, value }) => {
     const room = mapping(value);
     return PARTS.flatMap(({ key, side, whole }): Finding[] => {
       if (room[key] === undefined) return [];
-      const path = ['home', 'rooms', name, key];
+      const path = [...at, key];
       if (room['elements'] !== undefined) {
         return [
           { path, expected: 'nothing beside `elements`, which list all of the room', key: true },

@@ -4,7 +4,13 @@ import { LONGEST } from '../model/month-day.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { zoneClock, zoneNames } from '../zone-clock.ts';
 import { curveFindings } from './curves.ts';
-import { mapping, readTolerantly, textOf, type UncheckedMapping } from './tolerant-readers.ts';
+import {
+  everyAt,
+  mapping,
+  readTolerantly,
+  textOf,
+  type UncheckedMapping,
+} from './tolerant-readers.ts';
 
 /** Single values that are well formed and still impossible. */
 export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
@@ -29,12 +35,11 @@ export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
     findings.push({ path: ['period', end], expected: `a day up to ${match[1]}-${longest}` });
   }
   findings.push(...curveFindings(raw));
-  for (const path of BAND_PATHS(raw)) {
-    for (const [name, band] of Object.entries(mapping(path.bands))) {
-      const { low, high } = mapping(band);
-      if (!(edgeOf(low, name) > edgeOf(high, name))) continue;
-      findings.push({ path: [...path.at, name, 'low'], expected: `no more than high (${high})` });
-    }
+  for (const { path, value } of BANDS.flatMap((pattern) => everyAt(raw, pattern))) {
+    const name = String(path.at(-1));
+    const { low, high } = mapping(value);
+    if (!(edgeOf(low, name) > edgeOf(high, name))) continue;
+    findings.push({ path: [...path, 'low'], expected: `no more than high (${high})` });
   }
   return findings;
 }
@@ -51,10 +56,4 @@ const BAND_UNITS: Readonly<Record<string, string>> = {
   ...byName(SPECIES, ({ unit }) => unit),
 };
 
-const BAND_PATHS = (raw: UncheckedMapping) => [
-  { at: ['bands'], bands: raw['bands'] },
-  ...Object.entries(mapping(mapping(raw['home'])['rooms'])).map(([name, room]) => ({
-    at: ['home', 'rooms', name, 'bands'],
-    bands: mapping(room)['bands'],
-  })),
-];
+const BANDS = ['bands/*', 'home/rooms/*/bands/*'];

@@ -3,81 +3,94 @@ import { daysOf, EVERY_DAY } from '../clock-words.ts';
 import { FUELS } from '../model/money.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import { isMapping } from '../yaml/merge-patch.ts';
+import { valueAt } from '../yaml/path-words.ts';
 import type { Path } from '../yaml/place-of.ts';
-import { items, mapping, textOf, type UncheckedMapping } from './tolerant-readers.ts';
+import { everyAt, items, mapping, textOf, type UncheckedMapping } from './tolerant-readers.ts';
 
-/** Mappings that take exactly one of several forms. */
+/** Mappings that take exactly one of several forms, and what does not go beside something else. */
 export function oneOfFindings(raw: UncheckedMapping): Finding[] {
-  const home = mapping(raw['home']);
-  const findings: Finding[] = [];
-  const oneOf = (value: unknown, path: Path, forms: readonly (readonly string[])[]) => {
-    if (!isMapping(value)) return;
-    const begun = forms.filter((form) => form.some((key) => key in value));
-    const whole = begun.length === 1 && begun[0]!.every((key) => key in value);
-    if (whole) return;
-    if (begun.length === 1) {
-      const [here, missing] = [true, false].map((given) =>
-        begun[0]!.filter((key) => key in value === given).join(' and '),
-      );
-      findings.push({ path, expected: `${missing} beside ${here}`, got: 'none' });
-      return;
-    }
+  return [
+    ...FORMS.flatMap(([pattern, forms]) =>
+      everyAt(raw, pattern).flatMap(({ path, value }) => formFindings(value, path, forms)),
+    ),
+    ...FUELS.flatMap((fuel) => fuelFindings(mapping(raw['money'])[fuel], ['money', fuel])),
+    ...BESIDE.flatMap(([pattern, key, other, words]) =>
+      everyAt(raw, pattern)
+        .filter(({ value }) => key in mapping(value) && valueAt(value, other) !== undefined)
+        .map(({ path }) => ({ path: [...path, key], ...words })),
+    ),
+    ...everyAt(raw, 'household/airing/#').flatMap(({ path, value }) =>
+      value === USUAL ? [] : clockHabitFindings(mapping(value), path),
+    ),
+    ...everyAt(raw, 'household/people/#').flatMap(({ path, value }) =>
+      dayRoomFindings(mapping(value), path),
+    ),
+  ];
+}
+
+type Forms = readonly (readonly string[])[];
+
+function formFindings(value: unknown, path: Path, forms: Forms): Finding[] {
+  if (!isMapping(value)) return [];
+  const begun = forms.filter((form) => form.some((key) => key in value));
+  if (begun.length !== 1) {
     const words = forms.map((form) => form.join(' with ')).join('; or ');
     const given = forms.flat().filter((key) => key in value);
     const got = given.length === 0 ? 'none of them' : given.join(' with ');
-    findings.push({ path, expected: `exactly one of: ${words}`, got });
-  };
-
-  oneOf(home['leakage'], ['home', 'leakage'], [['ach50'], ['air changes'], ['area']]);
-  if ('background vents' in home && 'air changes' in mapping(home['leakage'])) {
-    findings.push({
-      path: ['home', 'background vents'],
-      expected: 'no vents beside steady air changes, which already count them',
-    });
+    return [{ path, expected: `exactly one of: ${words}`, got }];
   }
-  for (const [name, room] of Object.entries(mapping(home['rooms']))) {
-    items(mapping(room)['elements']).forEach((element, k) => {
-      const path = ['home', 'rooms', name, 'elements', k];
-      oneOf(element, path, [['u-value'], ['layers']]);
-      if ('layers' in mapping(element) && 'heat capacity' in mapping(element)) {
-        const expected = 'no heat capacity beside layers, which have their own';
-        findings.push({ path: [...path, 'heat capacity'], expected });
-      }
-    });
-    if ('outer sides' in mapping(room) && 'outer walls' in mapping(room)) {
-      const path = ['home', 'rooms', name, 'outer sides'];
-      findings.push({ path, expected: 'either outer sides or outer walls', got: 'both' });
-    }
-  }
-  for (const fuel of FUELS) {
-    const forms = [['price'], ['day', 'night', 'night hours'], ['prices']];
-    const given = mapping(raw['money'])[fuel];
-    const unsaid = isMapping(given) && forms.flat().every((key) => !(key in given));
-    if (!unsaid) oneOf(given, ['money', fuel], forms);
-    if ('blocks' in mapping(given) && !('price' in mapping(given))) {
-      const expected = 'blocks only beside a price, which holds at all other hours';
-      findings.push({ path: ['money', fuel, 'blocks'], expected, got: 'none' });
-    }
-  }
-  items(raw['blinds']).forEach((entry, k) => {
-    oneOf(entry, ['blinds', k], [['pane'], ['room'], ['rooms']]);
-  });
-  const household = mapping(raw['household']);
-  items(household['airing']).forEach((habit, k) => {
-    const path = ['household', 'airing', k];
-    if (habit === USUAL) return;
-    oneOf(habit, path, [['room'], ['rooms'], ['opening']]);
-    oneOf(habit, path, [['at'], ['when'], ['after'], ['on waking']]);
-    findings.push(...clockHabitFindings(mapping(habit), path));
-  });
-  items(household['people']).forEach((person, k) => {
-    findings.push(...dayRoomFindings(mapping(person), ['household', 'people', k]));
-    if (!('schedule' in mapping(person) && 'pattern' in mapping(person))) return;
-    const path = ['household', 'people', k, 'pattern'];
-    findings.push({ path, expected: 'either a pattern or a schedule', got: 'both' });
-  });
-  return findings;
+  const [here, missing] = [true, false].map((given) =>
+    begun[0]!.filter((key) => key in value === given).join(' and '),
+  );
+  return missing === '' ? [] : [{ path, expected: `${missing} beside ${here}`, got: 'none' }];
 }
+
+/** A fuel of which nothing is said has the usual price. */
+function fuelFindings(value: unknown, path: Path): Finding[] {
+  const given = mapping(value);
+  const isUnsaid = PRICES.flat().every((key) => !(key in given));
+  const findings = isUnsaid ? [] : formFindings(value, path, PRICES);
+  if (!('blocks' in given) || 'price' in given) return findings;
+  const expected = 'blocks only beside a price, which holds at all other hours';
+  return [...findings, { path: [...path, 'blocks'], expected, got: 'none' }];
+}
+
+const PRICES: Forms = [['price'], ['day', 'night', 'night hours'], ['prices']];
+const FORMS: readonly (readonly [pattern: string, forms: Forms])[] = [
+  ['home/leakage', [['ach50'], ['air changes'], ['area']]],
+  ['home/rooms/*/elements/#', [['u-value'], ['layers']]],
+  ['blinds/#', [['pane'], ['room'], ['rooms']]],
+  ['household/airing/#', [['room'], ['rooms'], ['opening']]],
+  ['household/airing/#', [['at'], ['when'], ['after'], ['on waking']]],
+];
+
+/** Of mappings, a key, what it does not go beside, and how that is said. */
+const BESIDE: readonly (readonly [string, string, Path, Pick<Finding, 'expected' | 'got'>])[] = [
+  [
+    'home',
+    'background vents',
+    ['leakage', 'air changes'],
+    { expected: 'no vents beside steady air changes, which already count them' },
+  ],
+  [
+    'home/rooms/*/elements/#',
+    'heat capacity',
+    ['layers'],
+    { expected: 'no heat capacity beside layers, which have their own' },
+  ],
+  [
+    'home/rooms/*',
+    'outer sides',
+    ['outer walls'],
+    { expected: 'either outer sides or outer walls', got: 'both' },
+  ],
+  [
+    'household/people/#',
+    'pattern',
+    ['schedule'],
+    { expected: 'either a pattern or a schedule', got: 'both' },
+  ],
+];
 
 /** A room to work in asks for somebody who works at home; a day of the week has one room. */
 function dayRoomFindings(person: UncheckedMapping, path: Path): Finding[] {

@@ -1,4 +1,4 @@
-import { items, mapping, readTolerantly, textOf } from '../checks/tolerant-readers.ts';
+import { items, mapping, readTolerantly, roomNames, textOf } from '../checks/tolerant-readers.ts';
 import { AIRING } from '../presets/activities.ts';
 import type { Edit } from './edit.ts';
 
@@ -38,7 +38,7 @@ export const addAiringAt = (raw: unknown, at: readonly string[], minutes: number
  * @param raw  a scenario as plain values
  */
 export function isAiredByMotors(raw: unknown): boolean {
-  const rooms = Object.keys(mapping(mapping(mapping(raw)['home'])['rooms']));
+  const rooms = roomNames(mapping(raw));
   const byMotor = habitsOf(raw).filter((habit) => mapping(habit)['by'] === MOTOR);
   const aired = new Set(byMotor.flatMap((habit) => roomsOf(habit, rooms)));
   return rooms.length > 0 && rooms.every((room) => aired.has(room));
@@ -51,7 +51,7 @@ export function isAiredByMotors(raw: unknown): boolean {
  * @param raw  a scenario as plain values
  */
 export function isAiredDaily(raw: unknown): boolean {
-  const rooms = Object.keys(mapping(mapping(mapping(raw)['home'])['rooms']));
+  const rooms = roomNames(mapping(raw));
   const aired = new Set(
     habitsOf(raw)
       .filter(isShortAndWide)

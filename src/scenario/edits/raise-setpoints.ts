@@ -2,6 +2,7 @@ import { readQuantity } from '../../units/quantity.ts';
 import { mapping, readTolerantly, type UncheckedMapping } from '../checks/tolerant-readers.ts';
 import { SETPOINT } from '../presets/heating.ts';
 import { mergePatch } from '../yaml/merge-patch.ts';
+import { valueAt } from '../yaml/path-words.ts';
 import type { Edit } from './edit.ts';
 
 /**
@@ -39,7 +40,7 @@ export function raiseSetpoints(raw: unknown, kelvin: number): Edit | null {
 export function raiseRoomSetpoint(raw: unknown, room: string, kelvin: number): Edit | null {
   const heating = mapping(mapping(raw)['heating']);
   const own = mapping(heating['rooms'])[room];
-  const emitter = mapping(mapping(mapping(mapping(raw)['home'])['rooms'])[room])['emitter'];
+  const emitter = valueAt(raw, ['home', 'rooms', room, 'emitter']);
   if (heating['source'] === 'none' || own === 'off' || emitter === 'none') return null;
   const { setpoint = SETPOINT.value, setback, night } = heating;
   const common = {

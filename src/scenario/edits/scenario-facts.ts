@@ -1,4 +1,4 @@
-import { mapping, textOf } from '../checks/tolerant-readers.ts';
+import { everyAt, mapping, textOf } from '../checks/tolerant-readers.ts';
 import { firstUsedAs, type Use, useOfName } from '../presets/rooms.ts';
 import { validate } from '../validate.ts';
 import { pointerOf, pointerSteps } from '../yaml/json-pointer.ts';
@@ -15,11 +15,10 @@ export const hasOpenFluedStove = (raw: unknown): boolean =>
 
 /** The first room that is used so, such as "bathroom", as it says or else by its name; null for none. */
 export function roomUsedAs(raw: unknown, use: Use): string | null {
-  const rooms = Object.entries(mapping(mapping(mapping(raw)['home'])['rooms']));
-  const used = rooms.map(([name, room]) => ({
-    name,
-    use: (mapping(room)['use'] ?? useOfName(name)) as Use,
-  }));
+  const used = everyAt(raw, 'home/rooms/*').map(({ path, value }) => {
+    const name = String(path.at(-1));
+    return { name, use: (mapping(value)['use'] ?? useOfName(name)) as Use };
+  });
   return used[firstUsedAs(used, use)]?.name ?? null;
 }
 
@@ -52,5 +51,4 @@ function pointersIn(value: unknown, steps: readonly string[]): string[] {
   return Object.entries(value).flatMap(([key, inner]) => pointersIn(inner, [...steps, key]));
 }
 
-const devicesOf = (raw: unknown) =>
-  Object.values(mapping(mapping(raw)['devices'])).map((device) => mapping(device));
+const devicesOf = (raw: unknown) => everyAt(raw, 'devices/*').map(({ value }) => mapping(value));

@@ -1,5 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
-import { mapping } from '../checks/tolerant-readers.ts';
+import { mapping, roomNames } from '../checks/tolerant-readers.ts';
 import { pointerOf } from '../yaml/json-pointer.ts';
 import type { Doubt } from './adjustables.ts';
 import {
@@ -26,7 +26,7 @@ export interface Stated {
  * what it finds beside one that is not as it is in the home makes up for that.
  */
 export function statedForCertain(raw: unknown, doubts: readonly Doubt[]): Stated[] {
-  const rooms = Object.keys(mapping(mapping(mapping(raw)['home'])['rooms']));
+  const rooms = roomNames(mapping(raw));
   const all: readonly FitPlace[] = [
     ...Object.values(PLACES),
     ...U_VALUES,
