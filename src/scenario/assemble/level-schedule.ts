@@ -5,6 +5,12 @@ import { weekIn } from '../week-value.ts';
 /** A line that never leaves one value. */
 export const level = (base: number): WeekSchedule => ({ base, spells: [] });
 
+/** A line that has one value during some spells and another at all other times. */
+export const during = (spells: readonly Spell[], value = 1, base = 0): WeekSchedule => ({
+  base,
+  spells: spells.map((spell) => ({ ...spell, value })),
+});
+
 /**
  * A line that during some spells is no higher than a value: a night setting on top of a programme
  * that may already be lower.
@@ -18,8 +24,7 @@ export function capped(
   most: number,
 ): WeekSchedule {
   if (schedule.spells.length === 0) {
-    const value = Math.min(schedule.base, most);
-    return { base: schedule.base, spells: spells.map((spell) => ({ ...spell, value })) };
+    return during(spells, Math.min(schedule.base, most), schedule.base);
   }
   const alike = monthsAlike([...schedule.spells, ...spells]);
   return {
@@ -54,7 +59,7 @@ export const lowestOf = (schedule: WeekSchedule): number =>
 /** Caps a schedule in a set of months that all have the same spells. */
 function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell[], most: number) {
   const week = weekIn(months, schedule);
-  const held = weekIn(months, { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) });
+  const held = weekIn(months, during(spells));
   for (let minute = 0; minute < week.length; minute++) {
     if (held[minute] === 1) week[minute] = Math.min(week[minute]!, most);
   }

@@ -1,7 +1,7 @@
 import type { Spell, WeekSchedule } from '../../control/household.ts';
 import { isAlways, spellOf } from '../clock-words.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
-import { level } from './level-schedule.ts';
+import { during, level } from './level-schedule.ts';
 
 /** One temperature, or a list of spans of time with theirs. */
 type Setpoint = NonNullable<NonNullable<ScenarioData['heating']>['setpoint']>;
@@ -27,5 +27,5 @@ export function programmeOf(
     return { base: off, spells };
   }
   if (hours === undefined || hours.some(isAlways)) return level(setpoint);
-  return { base: off, spells: hours.map((spell) => ({ ...spell, value: setpoint })) };
+  return during(hours, setpoint, off);
 }

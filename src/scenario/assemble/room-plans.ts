@@ -54,6 +54,10 @@ export function roomPlans(data: ScenarioData, facts: BuildFacts, defaults: Defau
   });
 }
 
+/** Number of the room of a name; -1 for none. */
+export const roomCalled = (name: string | undefined, plans: readonly RoomPlan[]): number =>
+  plans.findIndex((plan) => plan.name === name);
+
 /**
  * Names of the rooms that look where the home's front does, where nobody says. A home of few rooms
  * has one at the back too: with all windows on one side hardly any wind would blow through it.

@@ -5,7 +5,7 @@ import { SPECIES } from '../../species/species-table.ts';
 import { lowestOf } from '../assemble/level-schedule.ts';
 import { FROST_GUARD } from '../presets/heating.ts';
 import type { CautionContext } from './caution-context.ts';
-import { deviceCautions } from './device-cautions.ts';
+import { BURNT, deviceCautions } from './device-cautions.ts';
 
 /** Sentences that must stand beside the figures of a plan, in the order of weight. */
 export function cautionsOf(context: CautionContext): Notice[] {
@@ -129,7 +129,6 @@ function orList(words: readonly string[]): string {
 
 /** "CO2, TVOC or particles" */
 const READINGS = orList(SPECIES.map(({ plainName }) => plainName));
-const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
 
 const MOULD: Notice = {
   id: 'mould',

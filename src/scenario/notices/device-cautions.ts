@@ -35,10 +35,13 @@ const ofKinds = (context: CautionContext, ...kinds: readonly (keyof typeof OF_KI
 /** A stove that burns the air of a home so tight that it gets too little. */
 function starved(context: CautionContext): Notice[] {
   const { home } = context;
-  const open = home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
-  if (!open || !isTight(home)) return [];
+  if (!hasOpenStove(context) || !isTight(home)) return [];
   return [{ id: 'stove-air', text: STARVED }];
 }
+
+/** Whether a stove burns the air of its room. */
+const hasOpenStove = ({ home }: CautionContext): boolean =>
+  home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
 
 /** By what a blower door finds, else by a twentieth of that, which comes in over a year. */
 function isTight({ leakage, rooms }: CautionContext['home']): boolean {
@@ -52,7 +55,7 @@ function isTight({ leakage, rooms }: CautionContext['home']): boolean {
 function spillage(context: CautionContext): Notice[] {
   const fans = ofKind(context, 'extract fan');
   if (fans.length === 0 && !hasDuct(context)) return [];
-  const open = context.home.devices.some(({ does }) => does.kind === 'stove' && does.roomAir > 0);
+  const open = hasOpenStove(context);
   const burns = context.home.sources.some(({ fuel }) => BURNT.has(fuel));
   if (!open && !burns) return [];
   const sucks = fans.length > 0 ? 'An extract fan' : 'An air conditioner with a single duct';
@@ -168,7 +171,8 @@ const OF_KIND = {
   purifier:
     'A purifier brings no fresh air: it takes neither what people breathe out nor carbon monoxide nor damp away, and cleans less and less until its filter is changed.',
 } as const;
-const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
+/** Fuels that are burnt in the home. */
+export const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);
 const HOT_OR_WET: ReadonlySet<string> = new Set(['dehumidifier', 'humidifier', 'heater', 'stove']);
 /** [min] */
 const SMALL_HOURS = { from: 60, to: 300 };

@@ -1,6 +1,7 @@
 import type { DeviceMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
 
 /** What a device did in a year, and how that compares with its label. */
 export interface DryingFigures {
@@ -47,5 +48,3 @@ export function labelOf({ home }: PreparedPlan, device: string): number | null {
   const does = home.devices.find(({ name }) => name === device)?.does;
   return does?.kind === 'dehumidifier' ? does.ratedWater * SECONDS_PER_DAY : null;
 }
-
-const SECONDS_PER_DAY = 86_400;

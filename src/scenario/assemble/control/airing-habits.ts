@@ -6,7 +6,7 @@ import { ACTING } from '../../presets/control.ts';
 import { opened } from '../people/airing.ts';
 import { activitiesNamed } from '../people/named-activities.ts';
 import { airingHabitsOf, type Habit } from '../people/usual-airing.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import type { ControlContext } from './device-controls.ts';
 
 /** What people do about readings, after activities and on waking; habits by the clock are lines. */
@@ -47,7 +47,7 @@ function occasions(
   { activities, kinds, condition }: ControlContext,
 ): AiringHabit['after'][] {
   if (habit.when !== undefined) return [{ by: 'readings', all: habit.when.map(condition) }];
-  const room = plans.findIndex(({ name }) => name === habit['on waking']);
+  const room = roomCalled(habit['on waking'], plans);
   if (habit['on waking'] !== undefined) return [{ by: 'waking', room }];
   return activitiesNamed(habit.after ?? [], activities, kinds).map((activity) => ({
     by: 'activity',

@@ -5,7 +5,7 @@ import type { ConditionData } from '../../model/condition.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import { DERIVED, type Measured, SENSORS } from '../../presets/sensors.ts';
 import type { Defaults } from '../defaults.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 
 /** Turns conditions of the file into those of control, each with the sensor it goes by. */
 export type ConditionMaker = (given: ConditionData) => Condition;
@@ -17,7 +17,7 @@ export function conditionMaker(
 ): ConditionMaker {
   return ({ quantity, room, is, value, clear }) => ({
     quantity,
-    room: room === null ? -1 : plans.findIndex(({ name }) => name === room),
+    room: room === null ? -1 : roomCalled(room, plans),
     is,
     value,
     clear,

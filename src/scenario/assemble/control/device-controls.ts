@@ -18,7 +18,7 @@ import {
 import type { Defaults } from '../defaults.ts';
 import { filling, type NumberOf } from '../devices/device-context.ts';
 import { fanRuns } from '../devices/devices.ts';
-import { level } from '../level-schedule.ts';
+import { during, level } from '../level-schedule.ts';
 import { activitiesNamed } from '../people/named-activities.ts';
 import type { ConditionMaker } from './conditions.ts';
 
@@ -131,11 +131,8 @@ function fires(
   const usual = STOVE.burns(south);
   const words = `{ months: ${usual.months}, from: "${usual.from}", to: "${usual.to}" }`;
   if (burns === undefined) defaults.word(['devices', name, 'burns'], undefined, words, COMMON);
-  const spells = burns ?? hours('').parse(usual);
-  return { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) };
+  return during(burns ?? hours('').parse(usual));
 }
 
-function permitted(spells: Spells | undefined): WeekSchedule {
-  if (spells === undefined) return level(1);
-  return { base: 0, spells: spells.map((spell) => ({ ...spell, value: 1 })) };
-}
+const permitted = (spells: Spells | undefined): WeekSchedule =>
+  spells === undefined ? level(1) : during(spells);

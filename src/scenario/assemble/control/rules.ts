@@ -14,7 +14,8 @@ import { ACTING } from '../../presets/control.ts';
 import { FROST_GUARD } from '../../presets/heating.ts';
 import { HERE, nameInRoom, OCCUPIED, roomsOfRule } from '../../rule-rooms.ts';
 import type { Path } from '../../yaml/place-of.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { during } from '../level-schedule.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import type { ControlContext } from './device-controls.ts';
 import { openingsCalled } from './openings-called.ts';
 
@@ -68,7 +69,7 @@ function limitsOf(given: RuleData): { readonly limits?: MessageLimits } {
   if (quiet === undefined && most === undefined && repeat === undefined) return {};
   return {
     limits: {
-      ...(quiet && { quiet: { base: 0, spells: quiet.map((spell) => ({ ...spell, value: 1 })) } }),
+      ...(quiet && { quiet: during(quiet) }),
       ...(most !== undefined && { mostPerDay: most }),
       ...(repeat !== undefined && { repeatAfter: 60 * repeat }),
     },
@@ -112,7 +113,7 @@ function actionOf(
     };
   }
   const named = placeOf(action.room ?? HERE, here);
-  const room = plans.findIndex(({ name }) => name === named);
+  const room = roomCalled(named, plans);
   const frost = data.heating?.['frost guard'] ?? FROST_GUARD.value;
   const asked = setpoint === undefined || setpoint === 'off' ? frost : setpoint;
   return { do: 'setpoint', room, setpoint: asked };

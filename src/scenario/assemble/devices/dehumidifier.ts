@@ -1,4 +1,5 @@
 import type { Dehumidifier } from '../../../home/devices.ts';
+import { SECONDS_PER_DAY } from '../../../units/local-clock.ts';
 import { COMMON, scaled } from '../../../units/preset.ts';
 import type { DeviceOf } from '../../model/device.ts';
 import { DEHUMIDIFIER, DRYING_POWER, TESTED_AT, TESTED_SOURCE } from '../../presets/devices.ts';
@@ -33,5 +34,3 @@ export function dehumidifierOf(
     tank: drained ? Number.POSITIVE_INFINITY : number('tank', tank, DEHUMIDIFIER.tank),
   };
 }
-
-const SECONDS_PER_DAY = 86_400;

@@ -7,7 +7,7 @@ import type { ScenarioData } from '../../model/scenario-model.ts';
 import { BALANCED, EXTRACT_FAN, HEATER, HUMIDIFIER, PURIFIER } from '../../presets/devices.ts';
 import type { CarriedSpecies } from '../carried-species.ts';
 import type { Defaults } from '../defaults.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import { dehumidifierOf } from './dehumidifier.ts';
 import { type DeviceContext, filling } from './device-context.ts';
 import { stoveOf } from './stove.ts';
@@ -44,11 +44,8 @@ function givenOff(
 function roomOf(given: DeviceData, plans: readonly RoomPlan[]): number {
   const name =
     given.kind === 'balanced ventilation' ? (Object.keys(given.extracts)[0] ?? '') : given.room;
-  return Math.max(0, indexOf(name, plans));
+  return Math.max(0, roomCalled(name, plans));
 }
-
-const indexOf = (name: string, plans: readonly RoomPlan[]): number =>
-  plans.findIndex((plan) => plan.name === name);
 
 function actionOf(
   given: DeviceData,
@@ -121,7 +118,10 @@ function balanced(
   defaults: Defaults,
 ): DeviceAction {
   const flows = (by: Readonly<Record<string, number>>) =>
-    Object.entries(by).map(([name, flow]) => ({ room: indexOf(name, plans), flow: flow / 3600 }));
+    Object.entries(by).map(([name, flow]) => ({
+      room: roomCalled(name, plans),
+      flow: flow / 3600,
+    }));
   const supplied = Object.values(given.supplies).reduce((sum, flow) => sum + flow, 0);
   const recovery = BALANCED.moistureRecovery;
   const at = ['devices', name, 'filter'];

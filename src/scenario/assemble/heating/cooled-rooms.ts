@@ -65,6 +65,7 @@ function withOwn(common: CoolingProgramme, own: number | CoolingProgramme): Cool
   return { ...common, hours: setpoint.map(spellOfSetpoint), ...given };
 }
 
-const LIVED_IN: ReadonlySet<Use> = new Set(['living', 'dining', 'bedroom', 'study']);
+/** Uses of rooms that are cooled where nobody says which, and count where windows are shut against heat. */
+export const LIVED_IN: ReadonlySet<Use> = new Set(['living', 'dining', 'bedroom', 'study']);
 const LIVED_WORDS =
   'common practice: rooms that are lived or slept in; of a heat pump, those with an emitter';

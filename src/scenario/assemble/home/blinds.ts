@@ -5,7 +5,7 @@ import { COMMON } from '../../../units/preset.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import { BLINDS, uShareOf } from '../../presets/blinds.ts';
 import type { Defaults } from '../defaults.ts';
-import { level } from '../level-schedule.ts';
+import { during, level } from '../level-schedule.ts';
 import type { RoomPlan } from '../room-plans.ts';
 
 export type BlindsEntry = NonNullable<ScenarioData['blinds']>[number];
@@ -82,6 +82,4 @@ function kindOf(entry: BlindsEntry, k: number, panes: readonly Pane[], defaults:
 }
 
 const hoursOf = ({ hours }: BlindsEntry): WeekSchedule =>
-  hours === undefined
-    ? level(1)
-    : { base: 0, spells: hours.map((spell) => ({ ...spell, value: 1 })) };
+  hours === undefined ? level(1) : during(hours);

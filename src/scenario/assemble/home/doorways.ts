@@ -5,6 +5,7 @@ import { spellOf } from '../../clock-words.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import { DOORWAY } from '../../presets/leakage.ts';
 import type { Defaults } from '../defaults.ts';
+import { during } from '../level-schedule.ts';
 import type { RoomPlan } from '../room-plans.ts';
 
 export interface DoorwayPlan {
@@ -48,7 +49,6 @@ export function doorwayPlans(
     if (doorway.open === undefined && data.home.doorways !== undefined) {
       defaults.word(['home', 'doorways', k, 'open'], undefined, words, COMMON);
     }
-    const nights = [spellOf(undefined, 22 * 60, 7 * 60)];
     return {
       doorway: {
         name: `${a.name} - ${b.name}`,
@@ -60,8 +60,8 @@ export function doorwayPlans(
       },
       open:
         doorway.open !== undefined
-          ? { base: 0, spells: doorway.open.map((spell) => ({ ...spell, value: 1 })) }
-          : { base: 1, spells: sleeping ? nights.map((spell) => ({ ...spell, value: 0 })) : [] },
+          ? during(doorway.open)
+          : during(sleeping ? [spellOf(undefined, 22 * 60, 7 * 60)] : [], 0, 1),
     };
   });
 }

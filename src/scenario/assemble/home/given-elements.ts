@@ -5,7 +5,7 @@ import { INNER_CAPACITY, ROOF_CAPACITY, WALL_CAPACITY } from '../../presets/fabr
 import type { Path } from '../../yaml/place-of.ts';
 import { attempt } from '../attempt.ts';
 import type { BuildFacts } from '../build-facts.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import type { ShellContext } from './shell-context.ts';
 
 /** Elements that the person gave, one by one. */
@@ -60,5 +60,5 @@ function farSide(
     return { to, azimuth: given.faces ?? plan.faces, tilt, absorptance };
   }
   if ('neighbour' in to) return { to: 'neighbour', temperature: to.neighbour };
-  return { to: 'room', room: plans.findIndex(({ name }) => name === to.room) };
+  return { to: 'room', room: roomCalled(to.room, plans) };
 }

@@ -2,7 +2,7 @@ import type { Notice } from '../../../home/notices.ts';
 import { andList } from '../../../units/word-list.ts';
 import { ACTIVITIES } from '../../presets/activities.ts';
 import { firstUsedAs, type Use } from '../../presets/rooms.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import type { ActivityData } from './activity-data.ts';
 
 /** Where an activity takes place. */
@@ -23,7 +23,7 @@ export function activityRoom(
   plans: readonly RoomPlan[],
 ): ActivityRoom {
   if (room !== undefined) {
-    return { index: plans.findIndex(({ name }) => name === room), wanted: null };
+    return { index: roomCalled(room, plans), wanted: null };
   }
   const { uses } = ACTIVITIES[what];
   const first = (among: readonly Use[]): number =>

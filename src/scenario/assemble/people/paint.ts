@@ -1,5 +1,6 @@
 import type { DecayingSource, Household } from '../../../control/household.ts';
 import type { KnownSpecies } from '../../../species/species-table.ts';
+import { SECONDS_PER_DAY } from '../../../units/local-clock.ts';
 import { scaled } from '../../../units/preset.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import { PAINT_PARTS, PAINTED_WALLS } from '../../presets/air.ts';
@@ -34,5 +35,3 @@ export function paint(
   });
   return { decaying };
 }
-
-const SECONDS_PER_DAY = 86_400;

@@ -8,9 +8,9 @@ import { IRREGULAR } from '../../presets/control.ts';
 import { ASLEEP, AWAKE, BODY_SHARE, breathShare } from '../../presets/people.ts';
 import type { CarriedSpecies } from '../carried-species.ts';
 import type { Defaults } from '../defaults.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import type { PersonData } from './person-data.ts';
-import { indexOf, spotRoom, staysOf } from './person-stays.ts';
+import { spotRoom, staysOf } from './person-stays.ts';
 import { bedRooms } from './usual-beds.ts';
 
 /** Who lives here as given, or two grown people who work away. */
@@ -53,7 +53,7 @@ export function people(
   });
   const visitors = guests.flatMap((guest) => {
     const { number = 1, name = 'guest', who = 'adult', room } = guest;
-    const where = room === undefined ? spotRoom('day', {}, plans) : indexOf(room, plans);
+    const where = room === undefined ? spotRoom('day', {}, plans) : roomCalled(room, plans);
     const stay = {
       ...spellOf(guest.days, guest.from, guest.to, guest.months),
       room: where,

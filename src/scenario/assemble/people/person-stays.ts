@@ -4,7 +4,7 @@ import { EVERY_DAY, spellOf } from '../../clock-words.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../../presets/patterns.ts';
 import { firstUsedAs, type Use } from '../../presets/rooms.ts';
 import type { Defaults } from '../defaults.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import type { PersonData } from './person-data.ts';
 import { bedRooms } from './usual-beds.ts';
 
@@ -41,7 +41,7 @@ export function staysOf(
   if (person.schedule !== undefined) {
     return person.schedule.map(({ room, days, months, from, to, asleep = false }) => ({
       ...spellOf(days, from, to, months),
-      room: indexOf(room, plans),
+      room: roomCalled(room, plans),
       asleep,
     }));
   }
@@ -57,11 +57,11 @@ export function staysOf(
     const usual = spot === 'bed' ? bed : spotRoom(spot, person, plans);
     const lives = person['lives in'];
     if (spot !== 'day' || lives === undefined) return [stayIn(usual, stay.days)];
-    if (typeof lives === 'string') return [stayIn(indexOf(lives, plans), stay.days)];
+    if (typeof lives === 'string') return [stayIn(roomCalled(lives, plans), stay.days)];
     const named = lives.map(({ room, days = EVERY_DAY }) => ({ room, days: days & stay.days }));
     const rest = named.reduce((days, one) => days & ~one.days, stay.days);
     return [
-      ...named.map(({ room, days }) => stayIn(indexOf(room, plans), days)),
+      ...named.map(({ room, days }) => stayIn(roomCalled(room, plans), days)),
       stayIn(usual, rest),
     ].filter(({ days }) => days !== 0);
   });
@@ -74,15 +74,12 @@ export function spotRoom(
   plans: readonly RoomPlan[],
 ): number {
   const works = person['works in'];
-  if (spot === 'desk' && works !== undefined) return indexOf(works, plans);
+  if (spot === 'desk' && works !== undefined) return roomCalled(works, plans);
   return SPOT_USES[spot].map((use) => firstUsedAs(plans, use)).find((room) => room >= 0) ?? 0;
 }
 
 /** Pattern of those who say in which room they work. */
 const DESK = 'works at home';
-
-export const indexOf = (name: string, plans: readonly RoomPlan[]) =>
-  plans.findIndex((plan) => plan.name === name);
 
 const BED_WORDS =
   'two grown people and infants share a bedroom, others have their own as far as there are';

@@ -15,6 +15,7 @@ import {
 } from '../../presets/airing.ts';
 import type { Use } from '../../presets/rooms.ts';
 import type { Defaults } from '../defaults.ts';
+import { LIVED_IN } from '../heating/cooled-rooms.ts';
 import { cooledUntil } from '../heating/cooled-until.ts';
 import { coolingSchedules } from '../heating/cooling-schedules.ts';
 import type { RoomPlan } from '../room-plans.ts';
@@ -135,7 +136,6 @@ function shutAgainstHeat(
   return most ? new Set(plans.map(({ index }) => index)) : cooled;
 }
 
-const LIVED_IN: ReadonlySet<Use> = new Set(['living', 'dining', 'bedroom', 'study']);
 /** Whoever cools later than this leaves the windows shut for the night. [min] */
 const MIDNIGHT = 24 * 60;
 /** @param value  [°C] */

@@ -1,5 +1,5 @@
 import { firstUsedAs, isForChildren, isForGuests } from '../../presets/rooms.ts';
-import type { RoomPlan } from '../room-plans.ts';
+import { type RoomPlan, roomCalled } from '../room-plans.ts';
 import type { PersonData } from './person-data.ts';
 
 /**
@@ -11,7 +11,7 @@ import type { PersonData } from './person-data.ts';
  */
 export function bedRooms(given: readonly PersonData[], plans: readonly RoomPlan[]): number[] {
   const named = given.map((person) =>
-    plans.findIndex(({ name }) => name === (person['sleeps in'] ?? bedBySchedule(person))),
+    roomCalled(person['sleeps in'] ?? bedBySchedule(person), plans),
   );
   const rooms = plans.filter(({ use }) => use === 'bedroom');
   if (rooms.length === 0) {
