@@ -1,3 +1,6 @@
+import { isConcentrationUnit } from '../species/concentration-unit.ts';
+import { ownSpecies } from '../species/own-species.ts';
+import type { KnownSpecies } from '../species/species-table.ts';
 import { attempt } from './assemble/attempt.ts';
 import { ruleWindowFindings } from './assemble/control/rule-window-findings.ts';
 import { coolingFindings } from './assemble/cooling-findings.ts';
@@ -6,11 +9,11 @@ import { blindFindings } from './assemble/home/blind-findings.ts';
 import { buildHome } from './assemble/home/build-home.ts';
 import { nightHourFindings } from './assemble/money/build-prices.ts';
 import { airingFindings } from './assemble/people/airing.ts';
-import { tooLarge } from './assemble/too-large.ts';
 import { rawFindings } from './checks/raw-findings.ts';
-import { mapping } from './checks/tolerant-readers.ts';
-import { declaredSpecies } from './declared-species.ts';
+import { mapping, textOf, type UncheckedMapping } from './checks/tolerant-readers.ts';
+import { unitAsWritten } from './model/own-species.ts';
 import { type ScenarioData, scenarioModel } from './model/scenario-model.ts';
+import { HEIGHT } from './presets/rooms.ts';
 import { type Finding, findingsOf } from './unplaced-problem.ts';
 
 /** A scenario as it is meant, or everything that is wrong with it. */
@@ -74,3 +77,33 @@ export function modelOf(raw: unknown): ReturnType<typeof scenarioModel> {
 
 let kept: { readonly key: string; readonly model: ReturnType<typeof scenarioModel> } | null = null;
 const NO_FILES: ReadonlyMap<string, string> = new Map();
+
+/** Rooms that together hold more air than any home for which leakage was ever measured. */
+function tooLarge({ home }: ScenarioData): Finding[] {
+  const volume = Object.values(home.rooms).reduce(
+    (sum, room) => sum + room['floor area'] * (room.height ?? home.height ?? HEIGHT.value),
+    0,
+  );
+  if (volume <= MOST) return [];
+  const expected = `rooms of at most ${MOST} m3 in all`;
+  return [{ path: ['home', 'rooms'], expected, got: `${Math.round(volume)} m3` }];
+}
+
+const MOST = 100_000; // [m3]
+
+/**
+ * The species that a scenario names itself, in its order, as far as they can be read.
+ *
+ * One whose unit is wrong counts as having ppm, so that only its unit is complained of.
+ */
+function declaredSpecies(raw: UncheckedMapping): KnownSpecies[] {
+  return Object.entries(mapping(mapping(raw['air'])['own species'])).map(([name, given]) => {
+    const { label, unit } = mapping(given);
+    const written = unitAsWritten(textOf(unit));
+    return ownSpecies({
+      name,
+      label: textOf(label) === '' ? name : textOf(label),
+      unit: isConcentrationUnit(written) ? written : 'ppm',
+    });
+  });
+}

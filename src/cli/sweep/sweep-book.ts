@@ -1,7 +1,7 @@
 import { csvLine } from '../../report/csv-line.ts';
 import { createSweepColumns, sweepCsvLines } from '../../report/sweep/sweep-csv.ts';
 import type { SweepResult } from '../../report/sweep/sweep-result.ts';
-import { bargainOf } from '../../studies/sweep/bargain-of.ts';
+import { bargainOf } from '../../studies/sweep/frontier.ts';
 import { InputProblems } from '../../units/problem.ts';
 import { refused } from '../files/file-trouble.ts';
 import type { LineFile, LinePlace } from '../files/line-file.ts';

@@ -2,8 +2,8 @@ import { csvFields } from '../../report/csv-fields.ts';
 import { typedText } from '../../report/csv-line.ts';
 import { FIRST } from '../../report/sweep/sweep-csv.ts';
 import type { SweepResult } from '../../report/sweep/sweep-result.ts';
-import { bargainOf } from '../../studies/sweep/bargain-of.ts';
 import type { Bargain } from '../../studies/sweep/frontier.ts';
+import { bargainOf } from '../../studies/sweep/frontier.ts';
 import { refused } from '../files/file-trouble.ts';
 import type { LineFile, LinePlace } from '../files/line-file.ts';
 

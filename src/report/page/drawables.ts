@@ -1,15 +1,20 @@
-import { hoursOutsideBands } from '../../measures/comfort/room-hours.ts';
+import {
+  coldSpotHours,
+  feltColdHours,
+  hoursOutsideBands,
+} from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isWholeYears } from '../../measures/years-in.ts';
+import type { DrawnPlan, PlanDraws } from '../../studies/doubts/plan-draws.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
 import { doubtChart } from '../charts/doubt-chart.ts';
+import { type DrawnFigure, drawsChart } from '../charts/draws-chart.ts';
 import { tradeOffChart } from '../charts/trade-off-chart.ts';
 import { airDrawables } from './air-drawables.ts';
 import { bargainData } from './bargain-words.ts';
 import type { Drawable } from './draw-twice.ts';
-import { drawsDrawable } from './draws-drawable.ts';
 import { inputInWords } from './input-in-words.ts';
 import type { PictureData } from './picture-data.ts';
 import { type Choice, PICTURES, pictureId } from './pictures.ts';
@@ -106,3 +111,35 @@ const roomTime = ({ rooms, period }: PlanMeasures): number =>
   Math.max(1, Object.keys(rooms).length) * period.hours;
 
 const WITH_PURCHASE: ReadonlySet<string> = new Set(['calendar']);
+
+/** The picture of all draws: money, wet corners and cold of the whole home. */
+function drawsDrawable({ doubt, difference, changesOf }: PlanDraws, currency: string): Drawable {
+  const figure = (
+    words: Pick<DrawnFigure, 'name' | 'unit' | 'better'>,
+    of: (plan: DrawnPlan) => number,
+    { p10, median, p90 }: Pick<DrawnFigure, 'p10' | 'median' | 'p90'>,
+  ): DrawnFigure => ({ ...words, decimals: 0, changes: changesOf(of), p10, median, p90 });
+  const figures = [
+    figure(
+      { name: 'money a year', unit: currency, better: 'costs less' },
+      ({ measures }) => measures.money.total_per_year,
+      difference.money,
+    ),
+    figure(
+      { name: 'wet corners', unit: 'room h', better: 'leaves fewer wet corners' },
+      ({ measures }) => coldSpotHours(measures),
+      difference.damp,
+    ),
+    figure(
+      {
+        name: 'over 0.5 K too cold, somebody in',
+        unit: 'room h',
+        better: 'leaves people less in rooms that are too cold',
+      },
+      ({ measures }) => feltColdHours(measures),
+      difference.cold,
+    ),
+  ];
+  const data = { plan: difference.plan, baseline: doubt.baseline, figures };
+  return { id: 'picture-draws', at: (width) => drawsChart(data, width) };
+}

@@ -1,5 +1,9 @@
-import type { FigureDoubt } from '../../studies/doubts/figure-doubt.ts';
-import type { BeatDoubt, DifferenceDoubt, PlanDoubt } from '../../studies/doubts/figure-doubts.ts';
+import type {
+  BeatDoubt,
+  DifferenceDoubt,
+  FigureDoubt,
+  PlanDoubt,
+} from '../../studies/doubts/figure-doubt.ts';
 import type { SampledDoubt } from '../../studies/doubts/sampled-doubt.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';

@@ -2,8 +2,7 @@ import type { HomeFit } from '../../fit/fit-home.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { unitWords } from '../foreseen-words.ts';
-import { HEAT_METERS } from './fit-kinds.ts';
-import { tradesWith } from './trades-with.ts';
+import { HEAT_METERS, tradesWith } from './fit-kinds.ts';
 
 /** What a reader should know before trusting a fit. */
 export function fitCautions(fit: HomeFit): string[] {

@@ -1,8 +1,10 @@
+import type { HomeFit } from '../../fit/fit-home.ts';
+import type { Adjustable } from '../../scenario/edits/adjustables.ts';
 import type { FitKind } from '../../scenario/edits/fit-places.ts';
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 
 /** What is told of one kind of fitted value. */
-export interface KindFacts {
+interface KindFacts {
   /** What it trades with: air with heat and with water, which both leave by it, those not with each other. */
   readonly moves: 'air' | 'water' | 'breath' | 'heat';
   /** Its name without a room, and what that means; absent where the name says it. */
@@ -37,7 +39,7 @@ const READS_TOO_MUCH =
   'what the thermostat reads too much; above 0 rooms are kept cooler than it is set, below 0 warmer';
 
 /** Every kind of fitted value. */
-export const FIT_KINDS: Readonly<Record<FitKind, KindFacts>> = {
+const FIT_KINDS: Readonly<Record<FitKind, KindFacts>> = {
   'leakage at 50 Pa': {
     moves: 'air',
     means: [
@@ -124,3 +126,38 @@ export const FIT_KINDS: Readonly<Record<FitKind, KindFacts>> = {
     tellers: [{ words: 'the heating power of the room, logged,', of: ['heating power'] }],
   },
 };
+
+/** What names of fitted values mean, a line for each that is among them; those that say it themselves have none. */
+export function namesInWords(kinds: readonly FitKind[]): string[] {
+  const lines = Object.entries(FIT_KINDS)
+    .filter(([kind]) => kinds.some((one) => one === kind))
+    .flatMap(([, { means }]) => (means === undefined ? [] : [`${means[0]}: ${means[1]}`]));
+  return [...new Set(lines)];
+}
+
+/**
+ * Whether a value of one kind may make up for another that is not as it is in the home: air trades with
+ * heat and with water, which both leave by it, but heat and water do not with each other.
+ */
+export function tradesWith(kind: FitKind, other: FitKind): boolean {
+  const [one, two] = [FIT_KINDS[kind].moves, FIT_KINDS[other].moves];
+  return one === 'air' || two === 'air' || one === two;
+}
+
+/**
+ * Which measurement would tell what a log does not: the first that was not logged, in the room that the
+ * value is of.
+ *
+ * @param logged  what was, and in which room
+ */
+export function wouldTell(
+  { kind, room }: Pick<Adjustable, 'kind' | 'room'>,
+  logged: HomeFit['logged'] = [],
+): string {
+  const isLogged = (quantities: readonly string[]) =>
+    logged.some(
+      (one) => quantities.includes(one.quantity) && (room === undefined || one.room === room),
+    );
+  const { tellers } = FIT_KINDS[kind];
+  return tellers.find(({ of = [] }) => !isLogged(of))?.words ?? 'a longer log';
+}

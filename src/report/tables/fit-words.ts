@@ -5,10 +5,9 @@ import { figureText, signedText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { GUESS_WORDS, unitWords } from '../foreseen-words.ts';
 import { fitCautions } from './fit-cautions.ts';
-import { namesInWords } from './name-words.ts';
+import { namesInWords, wouldTell } from './fit-kinds.ts';
 import { rangeDecimals } from './range-decimals.ts';
 import { rangesRestOn } from './ranges-rest-on.ts';
-import { wouldTell } from './would-tell.ts';
 
 /** Sentences under a heading. */
 export interface FitWords {

@@ -1,8 +1,8 @@
 import { UNLISTED } from '../assemble/defaults.ts';
 import { activityData } from '../assemble/people/activities.ts';
-import type { ActivityData } from '../assemble/people/activity-data.ts';
 import { peopleData } from '../assemble/people/people.ts';
 import { EVERY_DAY } from '../clock-words.ts';
+import type { ActivityData } from '../model/scenario-model.ts';
 import { ALL_YEAR } from '../month-words.ts';
 import { ACTIVITIES } from '../presets/activities.ts';
 import { validate } from '../validate.ts';

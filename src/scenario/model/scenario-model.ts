@@ -199,3 +199,7 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
 /** A scenario as `scenarioModel` leaves it: checked, every quantity in its documented unit. */
 export type ScenarioData = z.output<ReturnType<typeof scenarioModel>>;
 export type RoomData = ScenarioData['home']['rooms'][string];
+export type PersonData = NonNullable<NonNullable<ScenarioData['household']>['people']>[number];
+export type ActivityData = NonNullable<
+  NonNullable<ScenarioData['household']>['activities']
+>[number];

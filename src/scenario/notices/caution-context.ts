@@ -1,7 +1,7 @@
 import type { Automation } from '../../control/automation.ts';
 import type { Household } from '../../control/household.ts';
 import type { Home } from '../../home/home.ts';
-import type { PersonData } from '../assemble/people/person-data.ts';
+import type { PersonData } from '../model/scenario-model.ts';
 
 /** What cautions depend on. */
 export interface CautionContext {

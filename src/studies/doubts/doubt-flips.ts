@@ -3,7 +3,7 @@ import { extraPerYear } from '../compare/other-prices.ts';
 import { withSettings } from '../plan-variant.ts';
 import { ifPossible } from '../run-failures.ts';
 import { breakEven } from './break-even.ts';
-import type { BeatDoubt, DoubtFlip } from './figure-doubts.ts';
+import type { BeatDoubt, DoubtFlip } from './figure-doubt.ts';
 import type { SampledDoubtSetup } from './sampled-runs.ts';
 
 /**

@@ -2,8 +2,8 @@ import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { doubtFlips } from './doubt-flips.ts';
 import { drawnDifferences, drawnFigures } from './drawn-figures.ts';
+import type { BeatDoubt, DifferenceDoubt, Figure, PlanDoubt } from './figure-doubt.ts';
 import { type FigureDoubt, figureDoubt } from './figure-doubt.ts';
-import type { BeatDoubt, DifferenceDoubt, Figure, PlanDoubt } from './figure-doubts.ts';
 import { type SampledDoubtSetup, type SampledRuns, sampledRuns } from './sampled-runs.ts';
 
 /** What is not known exactly, tried all at once, and what it does to the figures of plans. */

@@ -1,8 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { addAiring, isAiredDaily } from '../../scenario/edits/add-airing.ts';
 import { bothEdits, isLegalEdit } from '../../scenario/edits/edit.ts';
 import { heatsAlike, raiseSetpoints } from '../../scenario/edits/raise-setpoints.ts';
 import type { BuiltIn, BuiltInContext } from './built-in.ts';
-import { builtInAiring } from './built-in-airing.ts';
 import { builtInDehumidifier, builtInFan } from './built-in-devices.ts';
 import { dampestRoom } from './dampest-room.ts';
 
@@ -51,5 +51,19 @@ function together(one: BuiltIn, other: BuiltIn): BuiltIn {
     description: `${one.description}; ${other.description}`,
     change: bothEdits(one.change, other.change),
     purchases: [...one.purchases, ...other.purchases],
+  };
+}
+
+/**
+ * Airing every room for ten minutes, mornings and evenings. Not proposed where a plan has half of the
+ * rooms or more aired so already.
+ */
+function builtInAiring({ raw, plans }: BuiltInContext): BuiltIn | null {
+  if ([raw, ...plans.map((plan) => plan.raw)].some(isAiredDaily)) return null;
+  return {
+    name: 'aired',
+    description: 'all windows wide open for ten minutes every morning and evening',
+    change: addAiring(raw),
+    purchases: [],
   };
 }

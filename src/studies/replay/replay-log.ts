@@ -1,3 +1,4 @@
+import type { Automation, Condition, Sensor } from '../../control/automation.ts';
 import { createController } from '../../control/create-controller.ts';
 import { createDayInputs } from '../../control/day-inputs.ts';
 import { fillDayInputs } from '../../control/fill-day-inputs.ts';
@@ -6,8 +7,7 @@ import type { Log } from '../../log/log.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { isoTime } from '../../units/iso-time.ts';
 import type { Weather } from '../../weather/weather.ts';
-import { loggedReadings } from './logged-readings.ts';
-import { replayAutomation } from './replay-automation.ts';
+import { type LoggedReadings, loggedReadings } from './logged-readings.ts';
 import { type ReplayedRule, type RuleEvent, rulesReplayed } from './rules-replayed.ts';
 
 /** What a scenario's rules would have made of a log; keys as JSON prints them. */
@@ -95,3 +95,31 @@ function whoIsThere(
 }
 
 const DAY = 86_400;
+
+/**
+ * A plan's automation that reads a log: its rules alone, with sensors that add no error of their own,
+ * and nobody who opens windows because a rule asks.
+ */
+function replayAutomation(
+  { automation }: PreparedPlan,
+  { rooms }: Pick<LoggedReadings, 'rooms'>,
+): Automation {
+  const asLogged = (condition: Condition): Condition => ({ ...condition, sensor: EXACT });
+  return {
+    ...automation,
+    presenceSensors: automation.presenceSensors.map((sensor, i) =>
+      rooms[i]!.presence === null ? sensor : PLAIN_PRESENCE,
+    ),
+    airings: [],
+    deviceControls: [],
+    rules: automation.rules.map((rule) => ({
+      ...rule,
+      all: rule.all.map(asLogged),
+      actions: rule.actions.filter((action) => action.do === 'tell' || action.do === 'lamp'),
+    })),
+  };
+}
+
+const EXACT: Sensor = { bias: 0, noise: 0, step: 0, lag: 0, every: 0 };
+/** Logged presence has its hold-on time in it. */
+const PLAIN_PRESENCE = { holdOn: 0, delay: 0, missesAwake: 0, missesAsleep: 0 };

@@ -1,3 +1,6 @@
+import { hoursOutsideBands } from '../../measures/comfort/room-hours.ts';
+import type { PlanMeasures } from '../../measures/plan-measures.ts';
+
 /** What one run comes to. */
 export interface Bargain {
   /** Its number. */
@@ -7,6 +10,14 @@ export interface Bargain {
   /** Outside the bands, added up over the rooms. [h] */
   readonly hours: number;
 }
+
+/** What a run costs a year, and how long it leaves rooms outside their bands in its period. */
+export const bargainOf = (
+  figures: Pick<PlanMeasures, 'money' | 'rooms'>,
+): Omit<Bargain, 'run'> => ({
+  money: figures.money.total_per_year,
+  hours: hoursOutsideBands(figures),
+});
 
 /**
  * Runs that no other beats: none is as cheap with fewer hours, or has as few hours for less money. The

@@ -3,8 +3,7 @@ import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-se
 import type { Option } from '../options.ts';
 import { type RunVariant, withEdit } from '../plan-variant.ts';
 import { ifPossible } from '../run-failures.ts';
-import { bargainOf } from './bargain-of.ts';
-import { type Bargain, frontier, type Knee, knee } from './frontier.ts';
+import { type Bargain, bargainOf, frontier, type Knee, knee } from './frontier.ts';
 
 /** Money against hours outside the bands: all that could be done, and thermostats otherwise. */
 export interface SetpointBargain {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
-import { bargainOf } from '../../../src/studies/sweep/bargain-of.ts';
+import { bargainOf } from '../../../src/studies/sweep/frontier.ts';
 import { setpointBargain } from '../../../src/studies/sweep/setpoint-bargain.ts';
 import { AIRED, DRY, linearScenario, linearWorld } from '../linear-world.ts';
 import { somePlan } from '../some-plan.ts';

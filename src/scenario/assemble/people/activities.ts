@@ -2,15 +2,13 @@ import type { Activity, Spell } from '../../../control/household.ts';
 import { sourceAmount } from '../../../species/concentration-unit.ts';
 import { COMMON, type Preset, scaled } from '../../../units/preset.ts';
 import { minutesOf, spellOf } from '../../clock-words.ts';
-import type { ScenarioData } from '../../model/scenario-model.ts';
+import type { ActivityData, PersonData, ScenarioData } from '../../model/scenario-model.ts';
 import { ACTIVITIES } from '../../presets/activities.ts';
 import { householdElectricity } from '../../presets/household-electricity.ts';
 import type { CarriedSpecies } from '../carried-species.ts';
 import type { Defaults } from '../defaults.ts';
 import type { RoomPlan } from '../room-plans.ts';
-import type { ActivityData } from './activity-data.ts';
 import { activitiesElsewhere, activityRoom } from './activity-rooms.ts';
-import type { PersonData } from './person-data.ts';
 
 /**
  * What is done as given, or what people like these do.

@@ -1,9 +1,9 @@
 import type { Notice } from '../../../home/notices.ts';
 import { andList } from '../../../units/word-list.ts';
+import type { ActivityData } from '../../model/scenario-model.ts';
 import { ACTIVITIES } from '../../presets/activities.ts';
 import { firstUsedAs, type Use } from '../../presets/rooms.ts';
 import { type RoomPlan, roomCalled } from '../room-plans.ts';
-import type { ActivityData } from './activity-data.ts';
 
 /** Where an activity takes place. */
 export interface ActivityRoom {

@@ -1,17 +1,15 @@
 import type { Household } from '../../../control/household.ts';
 import type { LocalClock } from '../../../units/local-clock.ts';
-import type { ScenarioData } from '../../model/scenario-model.ts';
+import type { ActivityData, PersonData, ScenarioData } from '../../model/scenario-model.ts';
 import { carriedSpecies } from '../carried-species.ts';
 import type { Defaults } from '../defaults.ts';
 import { coolingSchedules } from '../heating/cooling-schedules.ts';
 import { setpointSchedules } from '../heating/setpoint-schedules.ts';
 import type { BuiltHome } from '../home/build-home.ts';
 import { activities } from './activities.ts';
-import type { ActivityData } from './activity-data.ts';
 import { openingLines } from './airing.ts';
 import { paint } from './paint.ts';
 import { people } from './people.ts';
-import type { PersonData } from './person-data.ts';
 import { steadySources } from './steady-sources.ts';
 
 /** What people set, do and are, for a home that was built from the same scenario. */

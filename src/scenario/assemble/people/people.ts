@@ -3,13 +3,12 @@ import { USUAL_ACTIVITY } from '../../../species/breath-by-age.ts';
 import { sourcePerSecond } from '../../../species/concentration-unit.ts';
 import { COMMON, scaled } from '../../../units/preset.ts';
 import { spellOf } from '../../clock-words.ts';
-import type { ScenarioData } from '../../model/scenario-model.ts';
+import type { PersonData, ScenarioData } from '../../model/scenario-model.ts';
 import { IRREGULAR } from '../../presets/control.ts';
 import { ASLEEP, AWAKE, BODY_SHARE, breathShare } from '../../presets/people.ts';
 import type { CarriedSpecies } from '../carried-species.ts';
 import type { Defaults } from '../defaults.ts';
 import { type RoomPlan, roomCalled } from '../room-plans.ts';
-import type { PersonData } from './person-data.ts';
 import { spotRoom, staysOf } from './person-stays.ts';
 import { bedRooms } from './usual-beds.ts';
 

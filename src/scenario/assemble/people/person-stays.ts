@@ -1,11 +1,11 @@
 import type { Person } from '../../../control/household.ts';
 import { COMMON } from '../../../units/preset.ts';
 import { EVERY_DAY, spellOf } from '../../clock-words.ts';
+import type { PersonData } from '../../model/scenario-model.ts';
 import { PATTERN_OF, type Spot, STAYS } from '../../presets/patterns.ts';
 import { firstUsedAs, type Use } from '../../presets/rooms.ts';
 import type { Defaults } from '../defaults.ts';
 import { type RoomPlan, roomCalled } from '../room-plans.ts';
-import type { PersonData } from './person-data.ts';
 import { bedRooms } from './usual-beds.ts';
 
 /** Rooms in which an infant sleeps. */

@@ -1,6 +1,6 @@
+import type { PersonData } from '../../model/scenario-model.ts';
 import { firstUsedAs, isForChildren, isForGuests } from '../../presets/rooms.ts';
 import { type RoomPlan, roomCalled } from '../room-plans.ts';
-import type { PersonData } from './person-data.ts';
 
 /**
  * Room in which each person sleeps, in the order of the list: the one that is named, else as is usual. Two

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { namesInWords } from '../../../src/report/tables/name-words.ts';
+import { namesInWords } from '../../../src/report/tables/fit-kinds.ts';
 import { PLACES } from '../../../src/scenario/edits/fit-places.ts';
 
 test('a name of several rooms is explained once, what is plain by itself not at all', () => {
