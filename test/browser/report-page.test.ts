@@ -150,6 +150,33 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     expect(Math.round(lines)).toBeLessThanOrEqual(3);
   });
 
+  test('what the plans ask is a line each, and opens', async () => {
+    const { page } = await open(file, { width: 1280 });
+    const rows = page.locator('.asked summary');
+    expect(await rows.count()).toBeGreaterThan(5);
+    const heights = await rows.evaluateAll((all) =>
+      all.map((one) => one.getBoundingClientRect().height),
+    );
+    expect(Math.max(...heights)).toBeLessThan(60); // two lines
+    const carried = page.locator('.asked details > p').first();
+    expect(await carried.isVisible()).toBe(false);
+    await rows.first().focus();
+    await page.keyboard.press('Enter');
+    expect(await carried.isVisible()).toBe(true);
+  });
+
+  test('on a phone the way to the sections takes one line above the answer', async () => {
+    const { page } = await open(file, { width: 360 });
+    const links = await page
+      .locator('nav a')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().top));
+    expect(links.length).toBeGreaterThan(8);
+    expect(new Set(links).size).toBe(1);
+    await page.locator('nav a').last().focus(); // comes into sight by keyboard
+    const box = await page.locator('nav a').last().boundingBox();
+    expect(box!.x + box!.width).toBeLessThanOrEqual(360);
+  });
+
   test('is printed whole on A4, without what only a screen can do', async () => {
     const { page } = await open(file, { width: A4 });
     await page.emulateMedia({ media: 'print' });
@@ -159,6 +186,9 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     }
     expect(await page.locator('nav').isVisible()).toBe(false);
     expect(await page.locator('#choices').isVisible()).toBe(false);
+    for (const carried of await page.locator('.asked details > p').all()) {
+      expect(await carried.isVisible()).toBe(true);
+    }
     expect(await cutOff(page)).toEqual([]);
     expect(await brokenNames(page)).toEqual([]);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');

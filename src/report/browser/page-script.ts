@@ -1,6 +1,7 @@
 import type { HeldTrial } from '../page/held-trial.ts';
 import { type PackedPictures, unpackPictures } from '../page/packed-pictures.ts';
 import type { Choice } from '../page/pictures.ts';
+import { keepLinksInSight } from './keep-links-in-sight.ts';
 import { letReadersChoose } from './let-readers-choose.ts';
 import { letReadersPoint } from './let-readers-point.ts';
 import { letReadersTry } from './let-readers-try.ts';
@@ -14,6 +15,7 @@ const held = JSON.parse(document.getElementById('picture-data')!.textContent ?? 
   trial: HeldTrial | null;
 };
 
+keepLinksInSight(document.querySelector('nav')!);
 for (const figure of document.querySelectorAll<HTMLElement>('figure.picture')) {
   letReadersPoint(figure);
 }

@@ -1,7 +1,9 @@
 import { coldSpotHours } from '../../measures/comfort/room-hours.ts';
 import { isWholeYears } from '../../measures/years-in.ts';
+import type { Option } from '../../studies/options.ts';
 import type { PlanStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { carriedBy } from './asked-questions.ts';
 import { beforeAfter } from './before-after.ts';
 import { howSure } from './how-sure.ts';
 import { type Html, html } from './html.ts';
@@ -17,21 +19,25 @@ import { turningPoints } from './turning-points.ts';
 export function answerSection(input: ReportInput): Section {
   const { study } = input;
   const { purchase } = study;
-  const { lead, because, reasons } = told(study);
-  const flips = purchase?.flips ?? [];
+  const { first, lead, because, reasons } = told(study);
+  // Of a part of a year there is no answer that could turn.
+  const flips = isWholeYears(study.options[0]!.measures.period.hours)
+    ? (purchase?.flips ?? [])
+    : [];
   return {
     id: 'answer',
     title: 'The answer',
     body: html`
 <div class="hero">
 <div>
-${purchase === null || purchase.decision.first === '' ? null : html`<p class="first"><b>First of all:</b> ${purchase.decision.first}</p>`}
+${first === '' ? null : html`<p class="first"><b>First of all:</b> ${first}</p>`}
 <p class="lead">${lead}</p>
+${meaning(askedAbout(study))}
 ${because.length === 0 ? null : html`<div class="because">${list(because)}</div>`}
 ${beforeAfter(study)}
 ${robustness(study)}
 ${reasonsMarkup(study, reasons)}
-${meaning(study)}
+${meaning(study.options.slice(0, 1))}
 </div>
 <div class="beside">
 ${flips.length === 0 ? null : turningPoints(flips)}
@@ -42,6 +48,8 @@ ${howSure(input)}
 }
 
 interface Told {
+  /** What is to be done before all else; empty for nothing. */
+  readonly first: string;
   /** The answer in a sentence. */
   readonly lead: string;
   /** What carries it. */
@@ -53,18 +61,18 @@ interface Told {
 /** The answer of the plan asked about, else of the first question that plans ask, else of all plans. */
 function told({ purchase, asked, answer }: ReportInput['study']): Told {
   if (purchase !== null) {
-    const { sentences, because, turns } = purchase.decision;
+    const { first, sentences, because, turns } = purchase.decision;
     const [lead = '', ...rest] = sentences;
     // Where an input turns it round is drawn beside the answer.
     const reasons = rest.filter((each) => !because.includes(each) && !turns.includes(each));
-    return { lead, because, reasons };
+    return { first, lead, because, reasons };
   }
   const [question] = asked.questions;
   if (question === undefined) {
-    return { lead: answer.sentences[0] ?? '', because: [], reasons: null };
+    return { first: '', lead: answer.sentences[0] ?? '', because: [], reasons: null };
   }
-  const { title, inShort, sentences } = question;
-  return { lead: `${title} ${inShort}`, because: sentences, reasons: [] };
+  const { title, first, inShort } = question;
+  return { first, lead: `${title} ${inShort}`, because: carriedBy(question), reasons: [] };
 }
 
 /** What stands behind the answer. */
@@ -103,17 +111,18 @@ function steadyWords({ draws, steady }: PlanStudy): string {
   return `beside doing nothing it comes out alike in ${Math.round(steady * samples)} of ${samples} draws of all that is doubtful; `;
 }
 
-/** What the names in the answer stand for. */
-function meaning({ options, purchase }: ReportInput['study']): Html {
-  const [baseline] = options;
-  const named = [
-    ...(purchase === null ? [] : [purchase.about.option]),
-    baseline!,
-    ...options.filter(({ name }) => name === purchase?.decision.instead),
-  ];
+/** What names in the answer stand for. */
+function meaning(named: readonly Option[]): Html | null {
   const words = named.filter(({ description }) => description !== '');
-  return html`<p>${words.map(({ name, description }) => html`<b>${name}</b>: ${description}. `)}</p>`;
+  if (words.length === 0) return null;
+  return html`<p class="note">${words.map(({ name, description }) => html`<b>${name}</b>: ${description}. `)}</p>`;
 }
+
+/** The plan asked about, and what is better in its place. */
+const askedAbout = ({ options, purchase }: ReportInput['study']): readonly Option[] =>
+  purchase === null
+    ? []
+    : [purchase.about.option, ...options.filter(({ name }) => name === purchase.decision.instead)];
 
 /** What becomes of the room that the purchase is for. */
 function inTheRoom({ options, purchase }: ReportInput['study']): string[] {

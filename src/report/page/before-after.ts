@@ -9,7 +9,7 @@ import { signedWithMinus } from '../../units/minus-sign.ts';
 import { relativeChange } from '../../units/relative-change.ts';
 import { airDecimals } from './air-decimals.ts';
 import { type Html, html } from './html.ts';
-import { strip } from './strip.ts';
+import { type Strip, strip } from './strip.ts';
 
 /** A figure as it is and with what is asked about. */
 interface BeforeAfter {
@@ -51,12 +51,16 @@ function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Htm
     asked
       ? html`<span class="was">${was}</span> <span class="was" aria-hidden="true">→</span><span class="heard"> becomes </span> <b class="${look}">${is}</b>`
       : html`<b class="same">${was}</b>`
-  } <span class="unit">${unit}${asked ? null : ', as it is'}</span>${asked ? strip({ from: 0, to, baseline: before, plan: after, look, reach: reachOf(ends) }, 220) : null}${
+  } <span class="unit">${unit}${asked ? null : ', as it is'}</span>${asked ? drawn({ from: 0, to, baseline: before, plan: after, look, reach: reachOf(ends) }) : null}${
     change === null
       ? null
       : html`<small>${changeWords(Number(is) - Number(was), change, decimals)}</small>`
   }</dd></div>`;
 }
+
+/** As wide as a column of a page, and beside the figure on a phone. */
+const drawn = (figure: Strip): Html =>
+  html`<span class="wide-only">${strip(figure, 220)}</span><span class="narrow-only">${strip(figure, 96)}</span>`;
 
 const reachOf = ([low, high]: readonly number[]) =>
   low === undefined || high === undefined ? null : ([Math.max(0, low), Math.max(0, high)] as const);

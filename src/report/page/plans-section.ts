@@ -3,6 +3,7 @@ import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { withMinus } from '../../units/minus-sign.ts';
 import { rangeText } from '../../units/range-text.ts';
+import { askedMarkup } from './asked-questions.ts';
 import { bargainWords } from './bargain-words.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -49,24 +50,6 @@ ${safetyNote(study.purchase)}
 </div></div>
 ${knobs}`,
   };
-}
-
-/** What the scenario's own plans ask, and its answers; of what leads the page no more than a word. */
-function askedMarkup({ asked, purchase }: ReportStudy): Html | null {
-  const { surprise, caveat } = asked;
-  // Where nothing is asked about, the first question leads the page, caveat and all.
-  const questions = purchase === null ? asked.questions.slice(1) : asked.questions;
-  if (questions.length === 0) return null;
-  const lead = purchase?.decision.sentences[0];
-  const told = questions.map(({ title, inShort, sentences }) =>
-    inShort === lead
-      ? html`<b>${title}</b> ${inShort} <a href="#answer">More above</a>.`
-      : html`<b>${title}</b> ${sentences.join(' ')}`,
-  );
-  const beyond = surprise === '' ? [] : [html`<b>Surprising:</b> ${surprise}`];
-  const first = caveat === '' || purchase === null ? null : html`<p>${caveat}</p>`;
-  return html`<h3>What ${purchase === null ? 'else ' : ''}the plans ask</h3><div class="asked">${first}${list([...told, ...beyond])}</div>
-<h3>All plans</h3>`;
 }
 
 /** What the marks of the table stand for. */

@@ -45,6 +45,7 @@ nav a { display: inline-block; padding: .15rem 0; }
 .columns > div { padding-bottom: 1.2rem; }
 .beside h3:first-child { margin-top: 0; }
 .lead { font-size: 1.85rem; line-height: 1.2; font-weight: 700; margin: 0 0 1rem; max-width: none; text-wrap: balance; }
+.lead:has(+ .note) { margin-bottom: .4rem; }
 .lead + .because { margin-top: -.4rem; }
 .because ul { font-size: 1.1rem; line-height: 1.4; margin: 0 0 1.25rem; padding-left: 1.2rem; }
 .first { border-left: 4px solid var(--worse); padding: .1rem 0 .1rem .8rem; margin: 0 0 1rem; }
@@ -88,15 +89,20 @@ td .better, td .worse { font-weight: 700; white-space: nowrap; }
 .turn .holds { stroke: var(--better); stroke-width: 5; }
 .turn .lost { stroke: var(--worse); stroke-width: 5; stroke-dasharray: 3 2; }
 .turn .at { stroke: var(--worse); stroke-width: 2; }
-.turn .untried { stroke: var(--line); stroke-width: 5; }
 .turn circle { fill: var(--ink); }
 .beside ul:not(.turns) { list-style: none; padding: 0; font-size: .93rem; }
 .sure { width: 100%; height: 14px; }
 .sure .frame { fill: none; stroke: var(--soft); }
 .sure .stated { fill: var(--better); }
 .ends { display: flex; justify-content: space-between; margin: 0 0 .5rem; font-size: .9rem; }
-.asked ul { columns: 2; column-gap: 3rem; max-width: none; list-style: none; padding: 0; }
-.asked li { break-inside: avoid; margin: 0 0 .5rem; }
+.asked > * { margin: 0; max-width: none; padding: .3rem 0 .3rem 1.1rem; border-bottom: 1px solid var(--line); }
+.asked > :first-child { border-top: 2px solid var(--ink); }
+.asked summary { padding: 0; color: inherit; list-style-position: outside; }
+.asked summary > *, .asked > p > * { display: inline-block; vertical-align: top; }
+.asked b { width: 38%; padding-right: 1.5rem; }
+.asked summary b { color: var(--link); }
+.asked :is(summary, p) > span:not(.name) { width: 61%; }
+.asked details > p { margin: .3rem 0 .2rem 38%; max-width: 46rem; }
 .wide { position: relative; container-type: inline-size; overflow-x: auto; margin: 1rem 0; }
 table { border-collapse: collapse; font-size: .9rem; line-height: 1.35; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
 caption { text-align: left; color: var(--soft); padding: 0 0 .4rem; }
@@ -171,15 +177,26 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
 @media screen and (max-width: 60rem) {
   body { padding: .75rem 1rem 3rem; }
   .hero, .pair, .grid, .try { grid-template-columns: minmax(0, 1fr); gap: 1.5rem; }
-  .columns, .asked ul { columns: 1; }
+  .columns { columns: 1; }
+  .asked summary > *, .asked > p > * { display: inline; }
+  .asked b { padding: 0; }
+  .asked details > p { margin-left: 0; }
   .picture h3 { min-height: 0; }
 }
 @media screen and (max-width: 34rem) {
   .wide-only { display: none; }
   .narrow-only { display: block; }
   .lead { font-size: 1.5rem; }
-  .figures { grid-template-columns: minmax(0, 1fr); gap: 1rem; }
-  .figures .unit { display: inline; }
+  .because ul { font-size: 1rem; margin-bottom: .9rem; }
+  nav { margin: 0 -.4rem; max-width: calc(100% + .8rem); }
+  nav ul { flex-wrap: nowrap; overflow-x: auto; white-space: nowrap; padding: .4rem; scroll-padding: .4rem; margin: 0; }
+  .figures { grid-template-columns: minmax(0, 1fr); gap: .6rem; margin-top: .9rem; }
+  .figures > div { padding-top: .25rem; }
+  .figures dd { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .4rem; }
+  .figures dd b { font-size: 1.6rem; }
+  .figures .was { font-size: 1.15rem; }
+  .figures .narrow-only { margin-left: auto; align-self: center; }
+  .figures small { flex: 1 0 100%; margin: 0; }
   tbody th { min-width: 7rem; max-width: 9.5rem; }
   .lengthy { white-space: normal; }
   .receipt td.word, .receipt thead th { min-width: 0; }
@@ -195,7 +212,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   @page { size: A4; margin: 12mm; }
   html { font-size: 8.5pt; }
   body { max-width: none; padding: 0; }
-  nav, .on-screen, .choices, .try, .skip, .reading, .pointer, details:not([open]), .picture details { display: none !important; }
+  nav, .on-screen, .choices, .try, .skip, .reading, .pointer, details:not([open], .asked *), .picture details { display: none !important; }
   section { margin-top: 3mm; padding-top: 2mm; }
   .hero, .pair, .grid { gap: 4mm 6mm; }
   .lead { font-size: 1.7rem; }
@@ -212,8 +229,11 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .narrow-only, .only-narrow { display: block; }
   .only-narrow ul { columns: 3; column-gap: 6mm; max-width: none; margin: 0; padding: 0; list-style: none; font-size: .9em; }
   .only-narrow li { margin: 0 0 .5mm; }
-  .asked { font-size: .95em; }
-  .asked li { margin-bottom: .3rem; }
+  .asked { font-size: .95em; columns: 2; column-gap: 6mm; }
+  .asked > *, .asked > :first-child { padding: 0; border: 0; margin-bottom: .3rem; break-inside: avoid; }
+  .asked :is(summary, b, :is(summary, p) > span, details > p) { display: inline !important; width: auto; padding: 0; margin: 0; }
+  .asked summary b { color: inherit; }
+  .asked ::details-content { display: inline; content-visibility: visible; }
   .columns > div { padding-bottom: .5rem; }
   /* Down one column, then down the other: rows of pictures of unlike height would leave sheets half empty. */
   #purchase .pair, .grid { display: block; columns: 2; column-gap: 6mm; }

@@ -7,7 +7,6 @@ import { smokeFirst } from '../verdict/smoke-first.ts';
 import { CLEAR } from '../verdict/weigh-plan.ts';
 import type { AskedPlan, Topic } from './asked.ts';
 import { type Question, questionsOf } from './plan-questions.ts';
-import { planVerdict } from './plan-sentence.ts';
 import { purchaseAnswer } from './purchase-answer.ts';
 import { busiestRule, ringing } from './rule-words.ts';
 import { whatMends } from './what-mends.ts';
@@ -15,8 +14,10 @@ import { whatMends } from './what-mends.ts';
 /** A question with its answer in a few sentences, the first of which answers it by itself. */
 export interface QuestionAnswer {
   readonly title: string;
-  /** The answer without the figures that carry it: "nineteen: cheaper, but colder." */
+  /** The answer without the figures that carry it: "nineteen saves 62 GBP a year, but colder." */
   readonly inShort: string;
+  /** What is never told without the answer, and before it: that a stove lets out smoke; empty for nothing. */
+  readonly first: string;
   readonly sentences: readonly string[];
 }
 
@@ -47,6 +48,7 @@ export function questionAnswers(
     return {
       title: question.title,
       inShort,
+      first: question === first ? smoke : '',
       sentences: question === first ? withFirst(smoke, sentences) : sentences,
       told: toldBy(question).map(({ plan }) => plan),
     };
@@ -84,7 +86,7 @@ function answerTo(
     ...(about === 'devices' ? [whatMends(asked[0]!.plan, asked[0]!.against, plans)] : []),
   ];
   return {
-    inShort: `${plan.figures.plan}: ${planVerdict(against.figures, plan.figures)}.`,
+    inShort: shortOf({ plan, against }, plans[0]!, about),
     sentences: sentences.filter((sentence) => sentence !== ''),
   };
 }
@@ -139,15 +141,33 @@ function sentenceOf(
     effects.filter(({ better }) => !better),
     saves ? most : 1,
   );
-  const beside = against === baseline ? '' : ` against ${against.figures.plan}`;
   const rings = about === 'rules' ? ringing(plan) : '';
   const unpaid = about === 'purchase' ? ' (its price not counted)' : '';
-  const opening = `${plan.figures.plan} ${moneyWords(more, plan)}${beside}${rings}${unpaid}`;
+  const opening = `${openingOf({ plan, against }, baseline)}${rings}${unpaid}`;
   if (gains === '' && losses === '') {
     return `${opening} and ${saves ? 'changes little else' : 'makes nothing clearly better'}.`;
   }
   if (gains === '') return `${opening}, ${saves ? 'but' : 'and'} ${losses}.`;
   return `${opening}: ${gains}${losses === '' ? '' : `; but ${losses}`}.`;
+}
+
+/** "nineteen saves 156 GBP a year, but colder." */
+function shortOf(asked: Asked, baseline: AskedPlan, about: Topic): string {
+  const effects = asEffects(asked.plan, asked.against, about);
+  const gain = effects.find(({ better }) => better)?.word;
+  const loss = effects.find(({ better }) => !better)?.word;
+  const saves = Math.round(moneyMore(asked)) <= 0;
+  const lost = loss === undefined ? '' : `, ${saves || gain !== undefined ? 'but' : 'and'} ${loss}`;
+  const gained = gain === undefined ? '' : `: ${gain}`;
+  const nothing = gain === undefined && loss === undefined ? ' and changes little else' : '';
+  return `${openingOf(asked, baseline)}${gained}${lost}${nothing}.`;
+}
+
+/** "nineteen saves 156 GBP a year", " against cooler" where it is measured by another plan. */
+function openingOf(asked: Asked, baseline: AskedPlan): string {
+  const { plan, against } = asked;
+  const beside = against === baseline ? '' : ` against ${against.figures.plan}`;
+  return `${plan.figures.plan} ${moneyWords(moneyMore(asked), plan)}${beside}`;
 }
 
 /** What matters most first; of a stove that is what is clearly otherwise in the air, and for those who cool or shade how often they are too warm. */

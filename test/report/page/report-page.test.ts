@@ -192,14 +192,16 @@ describe('what a section tells', () => {
     for (const sentence of study.purchase!.decision!.sentences) {
       expect(section('answer')).toContain(sentence);
     }
-    const turns = all(byId(read, 'answer'), 'ul').find(
-      ({ attributes }) => attributes['class'] === 'turns',
-    )!;
-    const told = all(turns, 'li').map(textOf);
-    for (const [k, { input }] of study.purchase!.flips.entries()) {
-      expect(told[k]).toContain(input);
+    // Of ten days there is no answer that could turn round.
+    expect(section('answer')).not.toMatch(/turns? it round/);
+    const [first, ...others] = study.options;
+    const period = { ...first!.measures.period, hours: 8760 };
+    const year = [{ ...first!, measures: { ...first!.measures, period } }, ...others] as const;
+    const { body } = answerSection(inputOf({ ...study, options: year }, TEXT));
+    expect(study.purchase!.flips.length).toBeGreaterThan(1);
+    for (const { input } of study.purchase!.flips) {
+      expect(textOf(readMarkup(body.markup))).toContain(input);
     }
-    expect(told).toHaveLength(study.purchase!.flips.length);
     expect(section('answer')).toContain('This is not robust: only 10 days were simulated.');
     expect(page).not.toContain('id="picture-money"');
     const { inputs } = study.purchase!.draws!.doubt;
@@ -316,19 +318,21 @@ describe('what a section tells', () => {
     const asked = {
       questions: [
         {
-          ...{ title: 'Buy <drier> for 180 GBP?', inShort: 'Too little.' },
-          sentences: ['It costs 9 GBP.', 'Less damp.'],
+          ...{ title: 'Buy <drier> for 180 GBP?', inShort: 'Too little.', first: '' },
+          sentences: ['Too little. It costs 9 GBP.', 'Less damp.'],
         },
         {
-          ...{ title: 'Buy it?', inShort: study.purchase!.decision.sentences[0]! },
+          ...{ title: 'Buy it?', inShort: study.purchase!.decision.sentences[0]!, first: '' },
           sentences: ['What the top of the page says at length.'],
         },
       ],
       ...{ surprise: 'It saves.', caveat: '10 days were run.' },
     };
     const text = plansSection(inputOf({ ...study, asked }, TEXT), html``, null).body.markup;
-    expect(text).toContain('<b>Buy &lt;drier&gt; for 180 GBP?</b> It costs 9 GBP. Less damp.');
-    expect(text).toContain('<b>Surprising:</b> It saves.');
+    expect(text).toContain(
+      '<summary><b>Buy &lt;drier&gt; for 180 GBP?</b> <span>Too little.</span></summary> <p>It costs 9 GBP. Less damp.</p>',
+    );
+    expect(text).toContain('<b>Surprising:</b> <span>It saves.</span>');
     // What leads the page is not told in full again.
     expect(text).toContain('<a href="#answer">More above</a>');
     expect(text).not.toContain('at length');
@@ -464,7 +468,8 @@ describe('where an input turns the answer round', () => {
     textOf(readMarkup(turningPoints([flip(over)]).markup)).replaceAll(/\s+/g, ' ');
 
   test('nowhere in what was tried', () => {
-    expect(told({})).toContain('the price nowhere0 today 180 GBP 900');
+    expect(told({})).toContain('No single thing turns it round');
+    expect(told({})).toContain('the price: 0 to 900 GBP, today 180');
     expect(told({})).toContain('the price: by hand.');
   });
 
@@ -475,16 +480,26 @@ describe('where an input turns the answer round', () => {
 
   test('is not said to be nowhere where it could not be tried', () => {
     const note = 'not tried: heating.setpoint would be 41';
-    expect(told({ note, input: 'all', tried: false })).toContain('all not tried0');
+    expect(told({ note, input: 'all', tried: false })).toContain('all: not tried, today 180 GBP');
     expect(told({ note, input: 'all', tried: false })).toContain(`all: ${note}.`);
   });
 
+  test('is drawn for what turns it, and the rest is told in words', () => {
+    const turned = flip({ input: 'oil', value: 700 });
+    const read = readMarkup(turningPoints([flip({ input: 'gas' }), turned]).markup);
+    expect(textOf(all(read, 'h3')[0]!)).toBe('What would turn it round');
+    expect(all(read, 'svg')).toHaveLength(1);
+    const [lines, words] = all(read, 'ul');
+    expect(all(lines!, 'li').map((one) => textOf(one).slice(0, 3))).toEqual(['oil']);
+    expect(all(words!, 'li').map(textOf)).toEqual(['gas: 0 to 900 GBP, today 180']);
+  });
+
   test('its scale has no zeros behind the point, and a minus sign', () => {
-    const of = { input: 'all thermostats', unit: 'K', today: 0, value: null, low: -4, high: 4 };
+    const of = { input: 'all thermostats', unit: 'K', today: 0, value: 2, low: -4, high: 4 };
     const ends = (over: Partial<Flip>) =>
       textOf(all(readMarkup(turningPoints([flip(over)]).markup), 'small')[0]!);
     expect(ends(of)).toBe('−4 today 0 K 4');
-    const price = { unit: 'GBP/kWh', today: 0.07, value: null, low: 0.0175, high: 0.28 };
+    const price = { unit: 'GBP/kWh', today: 0.07, value: 0.1, low: 0.0175, high: 0.28 };
     expect(ends(price)).toBe('0.0175 today 0.07 GBP/kWh 0.28');
   });
 
@@ -515,8 +530,11 @@ describe('where an input turns the answer round', () => {
     const turned = { ...flip!, input: 'the thermostat', unit: '°C', today: 21, value: 24.1 };
     const flips = [{ ...turned, likely: false, tried: true, becomes: 'not needed' as const }];
     const purchase = { ...study.purchase!, decision, flips };
+    const [first, ...others] = study.options;
+    const period = { ...first!.measures.period, hours: 8760 };
+    const options = [{ ...first!, measures: { ...first!.measures, period } }, ...others] as const;
     const told = textOf(
-      readMarkup(answerSection(inputOf({ ...study, purchase }, TEXT)).body.markup),
+      readMarkup(answerSection(inputOf({ ...study, options, purchase }, TEXT)).body.markup),
     );
     expect(told).toContain('It costs little.');
     expect(told).not.toContain('It would turn round');
@@ -625,7 +643,9 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
     const lead = all(byId(made, 'answer'), 'p').find(
       ({ attributes }) => attributes['class'] === 'lead',
     );
-    expect(textOf(lead!)).toMatch(/^17 °C or 18 °C\? cooler: [a-z, ]+\.$/);
+    expect(textOf(lead!).replaceAll('\u00a0', ' ')).toMatch(
+      /^17 °C or 18 °C\? cooler saves 1 GBP in these 10 days, but [a-z ]+\.$/,
+    );
     expect(textOf(byId(made, 'answer'))).toContain('h a day, as it is');
     expect(textOf(byId(made, 'answer'))).not.toContain('room-hours');
     expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);
@@ -633,7 +653,7 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
 
   test('answers every question of the plans, the first of them on top alone', () => {
     const questions = ['First?', 'Then?'].map((title) => ({
-      ...{ title, inShort: 'cooler: cheaper.', sentences: [`${title.length} GBP.`] },
+      ...{ title, inShort: 'cooler saves.', first: '', sentences: [`${title.length} GBP.`] },
     }));
     const asked = { questions, surprise: 'It rings at night.', caveat: '10 days were run.' };
     const told = (over: typeof asked) =>
@@ -644,10 +664,14 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
         ),
       );
     expect(told(asked)).toContain('What else the plans ask');
-    expect(told(asked)).toContain('Then? 5 GBP.');
+    expect(told(asked)).toContain('Then? cooler saves. 5 GBP.');
     expect(told(asked)).toContain('Surprising: It rings at night.');
     expect(told(asked)).not.toMatch(/First\?|10 days were run/);
-    expect(told({ ...asked, questions: questions.slice(1) })).not.toMatch(/Then\?|All plans/);
+    // What nobody would have guessed is told where there is no other question, too.
+    const alone = told({ ...asked, questions: questions.slice(1) });
+    expect(alone).not.toMatch(/Then\?|All plans/);
+    expect(alone).toContain('Surprising: It rings at night.');
+    expect(told({ ...asked, questions: [], surprise: '' })).not.toContain('Surprising');
   });
 
   test('of plans that ask nothing tells which costs least and which is kindest', async () => {

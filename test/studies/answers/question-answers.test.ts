@@ -90,10 +90,24 @@ test('what gets better is told by what is good about it', () => {
   ]);
 });
 
-test('in short it is the verdict of a purchase, else the plan in a word', () => {
+test('in short it is the verdict of a purchase, else the money and a word', () => {
   const inShort = (...args: Parameters<typeof askedPlans>): string[] =>
     questionAnswers(askedPlans(...args)).map((answer) => answer.inShort);
-  expect(inShort(NINETEEN, [{}, { energy: 840 }])).toEqual(['nineteen: cheaper.']);
+  const short = (...own: Parameters<typeof inShort>) =>
+    inShort(...own).map((words) => words.replaceAll('\u00a0', ' '));
+  expect(short(NINETEEN, [{}, { energy: 840 }])).toEqual([
+    'nineteen saves 160 GBP a year and changes little else.',
+  ]);
+  const damp = { den: { outside: { humidity_high: 3000 } } };
+  expect(short(NINETEEN, [{}, { energy: 840, ...damp }])).toEqual([
+    'nineteen saves 160 GBP a year, but damper.',
+  ]);
+  expect(short(NINETEEN, [damp, { energy: 1090 }])).toEqual([
+    'nineteen costs 90 GBP a year more: drier.',
+  ]);
+  expect(short(NINETEEN, [{}, { energy: 1090, ...damp }])).toEqual([
+    'nineteen costs 90 GBP a year more, and damper.',
+  ]);
   const plans = `  now: { change: {} }
   drier:
     change: { devices: { drier: { kind: dehumidifier, room: den, label: 12 L/day } } }
