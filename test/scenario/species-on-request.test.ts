@@ -15,7 +15,7 @@ describe('species on request', () => {
       ...{ unit: 'grains/m3', outdoor: 9, penetration: 0.2 },
       outdoorByMonth: [0, 0, 0, 0, 10, 50, 40, 8, 0, 0, 0, 0],
     });
-    expect(home.rooms[0]!.deposition.slice(2, 4)).toEqual([4 / 3600, 0.5 / 3600]);
+    expect(home.rooms[0]!.deposition.slice(2, 4)).toEqual([4 / 3600, 0.9 / 3600]);
     expect(assumed.map(({ path }) => path)).toContain('/air/outdoors/pollen');
   });
 
