@@ -8,6 +8,7 @@ import { pct } from '../effects/percent.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { type InRoom, planFigures } from '../effects/plan-figures.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
+import { billSaved } from './bill-saved.ts';
 import type { DecisionSetup } from './decision-setup.ts';
 import { type Guard, guardOf, HARM } from './guards.ts';
 import { CLEAR, type Weighing } from './weigh-plan.ts';
@@ -115,7 +116,7 @@ function insteadWords(setup: DecisionSetup, weighed: Weighing): Lead {
 function tooLittle(setup: DecisionSetup, weighed: Weighing): Lead {
   const { harms, effects, extra } = weighed;
   const buys = setup.purchases.length > 0;
-  const money = `${buys ? 'Too little' : 'Not worth it'}: ${setup.plan.plan} ${moneyWords(setup, extra)}`;
+  const money = `${buys ? 'Too little' : 'Not worth it'}: ${setup.plan.plan} ${littleMoney(setup, extra)}`;
   const losses = told(clearlyWorse(weighed));
   if (harms.length > 0) {
     const worse = told(harms);
@@ -150,6 +151,17 @@ function tradeOff(setup: DecisionSetup, weighed: Weighing): Lead {
       gains.length === 0 ? withPlan(setup, losses) : [...withPlan(setup, gains), ...but(losses)],
     told: [...gains, ...losses],
   };
+}
+
+/** Money that is too little: a saving that is not sure, or less than its price comes to. */
+function littleMoney(setup: DecisionSetup, extra: number): string {
+  const plain = moneyWords(setup, extra);
+  if (roundsToNothing(extra)) return plain;
+  if (extra < 0) return `${plain}, but not in nine of ten draws of the doubtful inputs,`;
+  const bill = billSaved(setup.baseline, setup.plan);
+  if (bill === null || setup.purchases.length === 0) return plain;
+  const they = areSeveral(setup.purchases) ? 'their' : 'its';
+  return `saves ${sum(bill.saved, setup)} a year on the bill, less than the ${sum(bill.price, setup)} that ${they} price comes to,`;
 }
 
 /** That what is guarded against does not happen without it. */

@@ -7,7 +7,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { extraPerYear, paidForKwh } from '../compare/other-prices.ts';
 import { fuelsOf, meanFuelPrice } from '../purchase/mean-prices.ts';
-import type { Weighing } from './weigh-plan.ts';
+import type { Weighing, WeighSetup } from './weigh-plan.ts';
 
 /** The money at which a verdict turns, worked out from the runs there are. */
 export interface MoneyTurn {
@@ -24,7 +24,7 @@ export interface MoneyTurn {
   readonly today: number | null;
 }
 
-export interface MoneyTurnSetup {
+export interface MoneyTurnSetup extends Pick<WeighSetup, 'range'> {
   readonly baseline: PlanMeasures;
   readonly plan: PlanMeasures;
   readonly weighed: Weighing;
@@ -48,7 +48,7 @@ export function moneyTurn(setup: MoneyTurnSetup): MoneyTurn {
   const beyond = rival === null || verdict === 'too little' ? 0 : extraPerYear(plan, rival);
   // Nothing to hold it against: what helps is worth its money or not.
   if (verdict === 'worth it' && rival === null && helped.length > 0 && extra >= 0) return worth;
-  const left = rival === null || verdict === 'too little' ? -extra : beyond;
+  const left = rival === null || verdict === 'too little' ? -tooMuch(setup) : beyond;
   const price = purchases.reduce((sum, buy) => sum + buy.price, 0);
   const yearly = purchaseCostPerYear(purchases, discountRate);
   if (yearly > 0) {
@@ -59,6 +59,10 @@ export function moneyTurn(setup: MoneyTurnSetup): MoneyTurn {
   const against = rival === null || verdict === 'too little' ? setup.baseline : rival;
   return fuelTurn(setup, against, -left) ?? { ...worth, value: Math.abs(left) };
 }
+
+/** Money by which a plan misses saving: of one that saves, though not surely, what the dear draws cost. */
+const tooMuch = ({ weighed: { verdict, extra }, range }: MoneyTurnSetup): number =>
+  verdict === 'too little' && extra < 0 ? range.high : extra;
 
 /** @param more  what the plan costs more than what it is held against; below 0 is less [currency/year] */
 function fuelTurn(

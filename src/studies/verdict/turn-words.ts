@@ -28,13 +28,28 @@ function pricesWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): 
       ? ['the price of what is bought', currency, (x: number) => figureText(x, 0)]
       : [`the price of ${turn.fuel}`, `${currency}/kWh`, (x: number) => figureText(x, 3)];
   const side = value < today ? 'below' : 'above';
-  return `It turns where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}.`;
+  return `It turns where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}${surely(setup, weighed, turn)}.`;
+}
+
+/** Where a plan that saves too little would save in nearly all draws of what is doubtful. */
+function surely(
+  { purchases, discountRate, range }: DecisionSetup,
+  { verdict, extra }: Weighing,
+  turn: MoneyTurn,
+): string {
+  if (verdict !== 'too little') return '';
+  if (extra < 0) return ' in nine of ten draws';
+  if (turn.of !== 'price' || !(range.high > extra)) return '';
+  const value = (turn.today ?? 0) * (1 - range.high / purchaseCostPerYear(purchases, discountRate));
+  return value < 0.5
+    ? ', though not in nine of ten draws'
+    : `, and below ${figureText(value, 0)} in nine of ten draws`;
 }
 
 /** What is so on the other side. */
-function then({ verdict, rival, extra }: Weighing): string {
+function then({ verdict, rival }: Weighing): string {
   if (verdict === 'something else first') return 'it costs less than that';
-  if (verdict === 'too little') return extra < 0 ? 'it costs money' : 'it saves money';
+  if (verdict === 'too little') return 'it saves money';
   return rival === null ? 'it no longer saves money' : `${rival.plan} does as much for less`;
 }
 

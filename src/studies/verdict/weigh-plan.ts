@@ -4,6 +4,7 @@ import type { Effect } from '../effects/effect.ts';
 import { effectsOf, NOTICED } from '../effects/plan-effects.ts';
 import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
 import { asGood, type Judged } from './as-good.ts';
+import { billSaved } from './bill-saved.ts';
 import type { Besides } from './done-besides.ts';
 import { effectsGuarded, type Guard, happening, harmOf } from './guards.ts';
 
@@ -63,7 +64,8 @@ export interface Weighing {
  *    trade-off, otherwise too little.
  * 2. Does it save money in nine of ten draws of the doubtful inputs? Then what it guards against
  *    need not be asked about.
- * 3. Does anything that it guards against happen without it? If not, it is not needed.
+ * 3. Does anything that it guards against happen without it? If not, it is not needed, unless it is
+ *    bought to save money and saves too little.
  * 4. Does it change that so that people notice? If not, it does too little.
  * 5. Is something else as good for less money a year? Then that comes first, unless it could be done
  *    as well and the plan saves money or heats with something else.
@@ -101,7 +103,10 @@ export function weighPlan(setup: WeighSetup): Weighing {
     return { ...found, verdict, standing: -Math.max(...harms.map(({ weight }) => weight)) };
   }
   const most = Math.max(...margins.map(({ happens }) => happens));
-  if (!saves && most < 0 && extra >= 0) return { ...found, verdict: 'not needed', standing: most };
+  const forMoney = billSaved(setup.baseline, setup.plan) !== null;
+  if (!saves && most < 0 && extra >= 0 && !forMoney) {
+    return { ...found, verdict: 'not needed', standing: most };
+  }
   if (!saves && helped.length === 0) {
     const helps = Math.max(...margins.map((each) => Math.min(each.helps, each.happens)));
     return { ...found, verdict: 'too little', standing: Math.min(helps, -Number.EPSILON) };

@@ -553,11 +553,50 @@ describe('too little', () => {
 
   test('of a purchase: the price at which it would cost nothing', () => {
     const dry = plan('dry', { spots: 790, energy: 985, purchaseCost: 25 });
-    const found = decide({ plan: dry });
+    const found = decide({ plan: dry, range: { low: 10, high: 10 } });
     expect(found).toMatchObject({ verdict: 'too little', turn: { of: 'price', value: 120 } });
     expect(found.sentences.slice(0, 2)).toEqual([
-      'Too little: dry costs 10 GBP a year and makes nothing clearly better.',
+      'Too little: dry saves 15 GBP a year on the bill, less than the 25 GBP that its price comes to, and makes nothing clearly better.',
       'It turns where the price of what is bought is below 120 GBP (200 today): then it saves money.',
+    ]);
+    // 5 more where draws are dear: 15 - 15 is left of 25, and in the others nothing.
+    const doubted = (high: number) => decide({ plan: dry, range: { low: 0, high } }).sentences[1];
+    expect(doubted(15)).toMatch(/: then it saves money, and below 80 in nine of ten draws\.$/);
+    expect(doubted(30)).toMatch(/: then it saves money, though not in nine of ten draws\.$/);
+  });
+
+  test('of what is bought to save money where nothing else is amiss: not "not needed"', () => {
+    const bare = plan('as-lived', { energy: 1375 });
+    const pump = { what: 'heat pump', price: 9000, lastsYears: 18 }; // 500 a year
+    const asked = { baseline: bare, guards: ['damp', 'cold'] as const, purchases: [pump] };
+    const found = decide({
+      ...asked,
+      plan: plan('hp', { energy: 1091, purchaseCost: 500 }),
+      range: { low: 216, high: 216 },
+    });
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Too little: hp saves 284 GBP a year on the bill, less than the 500 GBP that its price comes to, and makes nothing clearly better.',
+      // 284 × 18 years
+      'It turns where the price of what is bought is below 5112 GBP (9000 today): then it saves money.',
+    ]);
+    // What takes little off the bill is not bought for that.
+    const dry = plan('dry', { energy: 1330, purchaseCost: 500 });
+    expect(decide({ ...asked, plan: dry, range: { low: 455, high: 455 } }).verdict).toBe(
+      'not needed',
+    );
+  });
+
+  test('of a saving that is not sure: the price below which nine of ten draws save', () => {
+    const bare = plan('as-lived', { energy: 1375 });
+    const found = decide({
+      ...{ baseline: bare, plan: plan('hp', { energy: 1091, purchaseCost: 262 }) },
+      purchases: [{ what: 'heat pump', price: 4716, lastsYears: 18 }],
+      range: { low: -66, high: 73 },
+    });
+    expect(found.sentences.slice(0, 2)).toEqual([
+      'Too little: hp saves 22 GBP a year, but not in nine of ten draws of the doubtful inputs, and makes nothing clearly better.',
+      // 73 of 262 a year less
+      'It turns where the price of what is bought is below 3402 GBP (4716 today): then it saves money in nine of ten draws.',
     ]);
   });
 
