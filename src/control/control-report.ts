@@ -25,6 +25,8 @@ export interface RuleReport {
   readonly actedOn: number;
   /** Firings within an hour of the one before. */
   readonly duplicates: number;
+  /** Time during which it was active, whether it became so in the period or before. [h] */
+  readonly activeHours: number;
   /** Spells of an hour or more in which the rule's conditions held and nobody was told. */
   readonly missed: number;
   /** Messages that quiet hours or a used-up day held back, some of them told later. */

@@ -18,6 +18,7 @@ export function alertMeasures(control: Run['control'], hours: number): AlertMeas
       could_act: rule.couldAct,
       acted_on: rule.actedOn,
       duplicates: rule.duplicates,
+      active_hours: rule.activeHours,
       missed: rule.missed,
       by_hour: rule.byHour,
       could_act_by_hour: rule.heardByHour,

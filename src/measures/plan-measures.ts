@@ -163,6 +163,7 @@ export interface RuleMeasures {
   readonly could_act: number;
   readonly acted_on: number;
   readonly duplicates: number;
+  readonly active_hours: number;
   readonly missed: number;
   readonly held_back: number;
   readonly by_hour: readonly number[];

@@ -12,6 +12,7 @@ const rule = (name: string, fired: number, over = {}) => ({
   couldAct: 0,
   actedOn: 0,
   duplicates: 0,
+  activeHours: 0,
   missed: 0,
   heldBack: 0,
   byHour: NIGHTLY,
@@ -23,7 +24,14 @@ const alerts = (...rules: ReturnType<typeof rule>[]) =>
   measure(week, () => ({}), { dt: 3600, control: { rules, airings: [], devices: [] } });
 
 test('each rule and all together, by the week', () => {
-  const damp = { someoneHome: 8, someoneAwake: 5, couldAct: 6, actedOn: 3, duplicates: 2 };
+  const damp = {
+    activeHours: 30,
+    someoneHome: 8,
+    someoneAwake: 5,
+    couldAct: 6,
+    actedOn: 3,
+    duplicates: 2,
+  };
   const found = alerts(
     rule('damp', 9, damp),
     rule('stuffy', 3, { someoneHome: 1, missed: 4, heldBack: 5 }),
@@ -43,6 +51,7 @@ test('each rule and all together, by the week', () => {
         could_act: 6,
         acted_on: 3,
         duplicates: 2,
+        active_hours: 30,
         missed: 0,
         held_back: 0,
         by_hour: NIGHTLY,
@@ -57,6 +66,7 @@ test('each rule and all together, by the week', () => {
         could_act: 0,
         acted_on: 0,
         duplicates: 0,
+        active_hours: 0,
         missed: 4,
         held_back: 5,
         by_hour: NIGHTLY,
@@ -85,6 +95,17 @@ test('a rule that never fired and one that nobody heard are named', () => {
     text:
       'The rule "unheard" fired 20 times, and 4 times somebody was home and awake within the ' +
       'hour to do something about it.',
+  });
+});
+
+test('a rule that was active throughout has fired before, not never', () => {
+  const { notices } = alerts(rule('always', 0, { activeHours: 336 }), rule('once', 1));
+  expect(notices.map(({ id }) => id)).not.toContain('rule-never-fired');
+  expect(notices).toContainEqual({
+    id: 'rule-active-before',
+    text:
+      'The rule "always" was active when the period began, for 336 hours, and never became so ' +
+      'again: its levels may be passed at all times.',
   });
 });
 

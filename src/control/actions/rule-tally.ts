@@ -7,6 +7,8 @@ export interface RuleTally {
   /** Once a step, before any rule fires: gives late readers of earlier messages their due. */
   readonly step: () => void;
   readonly fired: (rule: number) => void;
+  /** The rule is active in this step. */
+  readonly active: (rule: number) => void;
   /** Somebody did what the rule's latest message asked for; counted once a message. */
   readonly actedOn: (rule: number) => void;
   readonly missed: (rule: number) => void;
@@ -77,6 +79,10 @@ export function createRuleTally(
     }
   };
 
+  const active = (r: number): void => {
+    counts[r]!.activeHours += dt / HOUR;
+  };
+
   const actedOn = (r: number): void => {
     if (acted[r] === 0) counts[r]!.actedOn++;
     acted[r] = 1;
@@ -106,7 +112,7 @@ export function createRuleTally(
       heardByHour: Array.from(heardByHour[r]!),
     }));
 
-  return { step, fired, actedOn, missed, heldBack, startCounting, report };
+  return { step, fired, active, actedOn, missed, heldBack, startCounting, report };
 }
 
 function addTo(hours: Int32Array, hour: number): void {
@@ -121,6 +127,7 @@ function noCounts() {
     couldAct: 0,
     actedOn: 0,
     duplicates: 0,
+    activeHours: 0,
     missed: 0,
     heldBack: 0,
   };

@@ -81,6 +81,7 @@ export function createRules(
     else if (active[r] === 0 || rule.waiting) tell(rule, r, rule.since + rule.onDelay);
     else if (middle >= rule.tellAgain) tell(rule, r, rule.tellAgain);
     active[r] = on ? 1 : 0;
+    if (on) tally.active(r);
     if (rule.known === 0 && held >= HOUR) {
       rule.known = MISSED;
       tally.missed(r);

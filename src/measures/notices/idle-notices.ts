@@ -17,10 +17,18 @@ export function idleNotices(
         text: `The device "${name}" never ran: look at its gate, its hours and its levels.`,
       })),
     ...Object.entries(alerts.by_rule)
-      .filter(([, { fired }]) => fired === 0)
+      .filter(([, { fired, active_hours }]) => fired === 0 && active_hours === 0)
       .map(([name]) => ({
         id: 'rule-never-fired',
         text: `The rule "${name}" never fired: its conditions and its gate never held together for long enough.`,
+      })),
+    ...Object.entries(alerts.by_rule)
+      .filter(([, { fired, active_hours }]) => fired === 0 && active_hours > 0)
+      .map(([name, { active_hours }]) => ({
+        id: 'rule-active-before',
+        text:
+          `The rule "${name}" was active when the period began, for ${figureText(active_hours, 0)} hours, and ` +
+          'never became so again: its levels may be passed at all times.',
       })),
     ...Object.entries(alerts.by_rule)
       .filter(([, { tells, fired, could_act }]) => tells && fired >= FEW && could_act < fired / 2)

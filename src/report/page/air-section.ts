@@ -2,7 +2,7 @@ import { weeksIn } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { type AirPair, airPairs } from '../air-pairs.ts';
 import { FRESH_AIR } from '../own-section.ts';
-import { shareOfAlerts } from '../rule-words.ts';
+import { shareOfAlerts, shareOfTime } from '../rule-words.ts';
 import { type DrawnTwice, figure } from './figure.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -53,7 +53,14 @@ function ruleTables({ options }: ReportInput['study']): (Html | null)[] {
       figureTable({
         caption: `Rules of ${name}; in brackets what only switches something`,
         heads: [
-          ...['rule', 'a week', 'heard [%]', 'done [%]', 'again within the hour [%]'],
+          ...[
+            'rule',
+            'a week',
+            'heard [%]',
+            'done [%]',
+            'again within the hour [%]',
+            'active [% of the time]',
+          ],
           ...['missed a week', 'held back a week'],
         ],
         rows: rules.map(([rule, each]) => [
@@ -62,6 +69,7 @@ function ruleTables({ options }: ReportInput['study']): (Html | null)[] {
           each.tells ? shareOfAlerts(each.could_act, each) : '-',
           each.tells ? shareOfAlerts(each.acted_on, each) : '-',
           shareOfAlerts(each.duplicates, each),
+          shareOfTime(each, period.hours),
           figureText(each.missed / weeks, 1),
           figureText(each.held_back / weeks, 1),
         ]),

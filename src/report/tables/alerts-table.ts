@@ -15,6 +15,7 @@ const FIGURES: readonly FigureColumn<RuleMeasures>[] = [
   { head: 'could be\nacted on', decimals: 0, of: (r) => r.could_act },
   { head: 'acted\non', decimals: 0, of: (r) => r.acted_on },
   { head: 'again in\nan hour', decimals: 0, of: (r) => r.duplicates },
+  { head: 'active\n[h]', decimals: 0, of: (r) => r.active_hours },
   { head: 'missed', decimals: 0, of: (r) => r.missed },
   { head: 'held\nback', decimals: 0, of: (r) => r.held_back },
 ];

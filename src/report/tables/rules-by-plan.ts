@@ -1,7 +1,7 @@
 import type { PlanMeasures, RuleMeasures } from '../../measures/plan-measures.ts';
 import { weeksIn } from '../../measures/years-in.ts';
 import { visibleProse } from '../../units/visible-text.ts';
-import { perWeekText, shareOfAlerts } from '../rule-words.ts';
+import { perWeekText, shareOfAlerts, shareOfTime } from '../rule-words.ts';
 import { type Column, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -15,12 +15,13 @@ export function rulesByPlan(plans: readonly PlanMeasures[], width = WIDTH): stri
   const tables = ruled.map(
     ({ plan, alerts, period }) =>
       `${visibleProse(plan)}: ${perWeekText(alerts.per_week)} alerts a week\n` +
-      ruleTable(alerts.by_rule, weeksIn(period.hours), width),
+      ruleTable(alerts.by_rule, period.hours, width),
   );
   return [...tables, LEGEND.map((line) => wrapText(line, '', width)).join('\n')].join('\n\n');
 }
 
-function ruleTable(rules: PlanMeasures['alerts']['by_rule'], weeks: number, width: number): string {
+function ruleTable(rules: PlanMeasures['alerts']['by_rule'], hours: number, width: number): string {
+  const weeks = weeksIn(hours);
   const all = Object.values(rules);
   const held = all.some(({ held_back }) => held_back > 0);
   const column = (head: string, of: (rule: RuleMeasures) => string): Column => ({
@@ -36,6 +37,7 @@ function ruleTable(rules: PlanMeasures['alerts']['by_rule'], weeks: number, widt
       column('heard\n%', (rule) => heard(rule, rule.could_act)),
       column('done\n%', (rule) => heard(rule, rule.acted_on)),
       column('again\n%', (rule) => shareOfAlerts(rule.duplicates, rule)),
+      column('on\n%', (rule) => shareOfTime(rule, hours)),
       ...(held ? [column('held\n/week', ({ held_back }) => perWeekText(held_back / weeks))] : []),
       column('missed\n/week', ({ missed }) => perWeekText(missed / weeks)),
       { head: '0     6     12    18    ', cells: all.map(strip), align: 'left' },
@@ -60,7 +62,7 @@ function strip({ by_hour }: RuleMeasures): string {
 const MARKS = ['-', '+', '*', '#'];
 const LEGEND = [
   'In brackets: switches something and tells nobody; no alert.',
-  'heard: somebody was awake at home then or within the hour. done: somebody did what it asks. again: within an hour of the one before.',
+  'heard: somebody was awake at home then or within the hour. done: somebody did what it asks. again: within an hour of the one before. on: active, of the time; a rule that stays on rings once.',
   'missed: spells of an hour or more in which its conditions held and nobody was told, because its gate was shut or it kept quiet; what it watches went on meanwhile. held: messages that quiet hours or a used-up day held back, some told later.',
   'Hours from midnight: . never, - + * # up to the busiest hour of that rule.',
 ];

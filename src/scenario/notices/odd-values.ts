@@ -9,6 +9,7 @@ import { alwaysQuiet } from './always-quiet.ts';
 import { blindsInWinter } from './blinds-in-winter.ts';
 import { levelsApart } from './levels-apart.ts';
 import { nobodyAirs } from './nobody-airs.ts';
+import { oddLevels } from './odd-levels.ts';
 import type { Questioned } from './questioned.ts';
 
 /**
@@ -26,6 +27,7 @@ export function oddValues(asked: Questioned): Notice[] {
     ...idleAiring(asked),
     ...nobodyAirs(asked.data, asked.household),
     ...alwaysQuiet(asked.data, asked.automation),
+    ...oddLevels(asked.data, asked.automation),
     ...blindsInWinter(asked, monthsRun(asked.data)),
   ];
 }

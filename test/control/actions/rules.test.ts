@@ -292,6 +292,17 @@ test('what happened before counting starts is not counted', () => {
   expect(reportOf(window, { ...script, countFrom: 51 })).toMatchObject({ fired: 0, couldAct: 0 });
 });
 
+test('hours active are counted whenever it became so', () => {
+  const one = rule({ all: [WARM] });
+  // Steps of ten minutes: 30 from the tenth on.
+  expect(reportOf(one, { see: warmIn(...range(10, 40)) }).activeHours).toBeCloseTo(5);
+  const after = reportOf(one, { see: warmIn(...range(10, 40)), countFrom: 28 });
+  expect(after).toMatchObject({ fired: 0 });
+  expect(after.activeHours).toBeCloseTo(2);
+  const late = rule({ all: [WARM], onDelay: 3600 });
+  expect(reportOf(late, { see: warmIn(...range(10, 40)) }).activeHours).toBeCloseTo(4);
+});
+
 test('a condition on what the home does not carry is never met', () => {
   const above = condition('tvoc', 'above', -1);
   const below = condition('tvoc', 'below', 1e9);

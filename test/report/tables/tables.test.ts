@@ -406,6 +406,7 @@ describe('runTables', () => {
               could_act: 35,
               acted_on: 20,
               duplicates: 3,
+              active_hours: 12,
               missed: 7,
               held_back: 6,
               by_hour: [],
@@ -420,7 +421,7 @@ describe('runTables', () => {
     expect(line(from('Devices'), 'dryer')).toBe('dryer 400 300 120 0 260 210 90');
     expect(line(from('Devices'), 'stove')).toBe('stove 310 60 0 900 680 0 0');
     expect(from('Devices')).not.toContain('added');
-    expect(line(from('Rules'), 'damp')).toBe('damp 52 1.0 40 30 35 20 3 7 6');
+    expect(line(from('Rules'), 'damp')).toBe('damp 52 1.0 40 30 35 20 3 12 7');
     expect(line(from('Airing'), 'of each litre then')).toBe('of each litre then 1.20 kWh');
     expect(line(from('Airing'), 'until then, mean')).toBe('until then, mean - min');
     expect(line(told, 'electricity of appliances')).toBe('electricity of appliances 1500 kWh');

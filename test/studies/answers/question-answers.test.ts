@@ -142,7 +142,7 @@ test('rules say how often they ring, whether anybody hears, and which rings most
   const rule = {
     tells: true,
     ...{ fired: 520, per_week: 10, someone_home: 400, someone_awake: 300, could_act: 390 },
-    ...{ acted_on: 200, duplicates: 52, missed: 3, held_back: 0 },
+    ...{ acted_on: 200, duplicates: 52, active_hours: 900, missed: 3, held_back: 0 },
     by_hour: Array.from({ length: 24 }, (_, hour) => (hour === 7 ? 60 : 20)),
     could_act_by_hour: Array(24).fill(0),
   };

@@ -7,7 +7,7 @@ const EVENING = Array.from({ length: 24 }, (_, hour) => (hour === 18 ? 9 : 1));
 const rule = (fired: number, could_act = fired, duplicates = 0) => ({
   tells: true,
   ...{ fired, could_act, duplicates, per_week: fired / 52, by_hour: EVENING },
-  ...{ someone_home: 0, someone_awake: 0, acted_on: 0, missed: 0, held_back: 0 },
+  ...{ someone_home: 0, someone_awake: 0, acted_on: 0, missed: 0, held_back: 0, active_hours: 0 },
   could_act_by_hour: EVENING,
 });
 type Rules = Readonly<Record<string, ReturnType<typeof rule>>>;

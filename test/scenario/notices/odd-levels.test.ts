@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
+import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import { homeWith } from '../problems-of.ts';
+
+function asked(more: string): string[] {
+  const scenario = readScenario(homeWith(more), 'h.yaml');
+  const { cautions } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
+  return cautions.filter(({ id }) => id === 'odd-level').map(({ text }) => text);
+}
+
+const rule = (when: string): string[] =>
+  asked(`rules: [{ name: damp, rooms: all, when: [{ ${when} }], response: [{ tell: air }] }]`);
+
+test('levels in another unit are asked about once, for all rooms of a rule', () => {
+  expect(rule('reading: humidity, over: 0.6, clear: 0.55')).toEqual([
+    'The rule damp goes by 0.60 % relative humidity, drier than any home. If that is a share of 1, write 60.',
+  ]);
+  expect(rule('reading: temperature, under: 66')).toEqual([
+    'The rule damp goes by 66 °C, hotter than any home. If that is °F, write "66 °F".',
+  ]);
+  expect(rule('reading: co2, over: 0.1')).toEqual([
+    'The rule damp goes by 0.10 ppm of CO2, less than any air holds. If that is %, write 1000.',
+  ]);
+});
+
+test('so are those by which windows are opened and shut again', () => {
+  const airing =
+    '{ name: damp air, room: living, when: [{ room: living, reading: humidity, over: 0.6 }] }';
+  expect(asked(`household: { airing: [${airing}] }`)).toHaveLength(1);
+});
+
+test.each([
+  'reading: humidity, over: 60 %',
+  'reading: humidity, under: 5',
+  'reading: temperature, under: 66 °F',
+  'reading: temperature, over: 45',
+  'reading: co2, over: 450',
+  'reading: tvoc, over: 0.5',
+])('%s can be meant', (when) => {
+  expect(rule(when)).toEqual([]);
+});
