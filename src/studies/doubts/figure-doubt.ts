@@ -86,8 +86,8 @@ export const strongestByChance = (inputs: number, samples: number): number =>
 export type Figure = 'money' | 'damp' | 'cold';
 
 /**
- * Figures of one plan: money a year; damp as hours of cold spots above 80 % relative humidity, and
- * cold as hours below the temperature band with somebody in, both added up over the rooms.
+ * Figures of one plan: money a year; damp as hours of cold spots above 80 % relative humidity, added up
+ * over the rooms; cold as `PlanFigures` has it, of the room worst off [h/day].
  */
 export interface PlanDoubt extends Readonly<Record<Figure, FigureDoubt>> {
   readonly plan: string;

@@ -1,5 +1,6 @@
-import { coldSpotHours, feltColdHours } from '../../measures/comfort/room-hours.ts';
+import { coldSpotHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
+import { planFigures } from '../effects/plan-figures.ts';
 import { doubtFlips } from './doubt-flips.ts';
 import { drawnDifferences, drawnFigures } from './drawn-figures.ts';
 import type { BeatDoubt, DifferenceDoubt, Figure, PlanDoubt } from './figure-doubt.ts';
@@ -107,5 +108,5 @@ export function doubtOfRuns(
 const FIGURES: Readonly<Record<Figure, (plan: PlanMeasures) => number>> = {
   money: ({ money }) => money.total_per_year,
   damp: coldSpotHours,
-  cold: feltColdHours,
+  cold: (plan) => planFigures(plan).cold.value,
 };

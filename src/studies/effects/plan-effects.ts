@@ -1,5 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
+import { coldEffects } from './cold-effects.ts';
 import { dampEffect } from './damp-effects.ts';
 import type { Effect } from './effect.ts';
 import { BY_EYE, GROWTH } from './mould-marks.ts';
@@ -10,7 +11,7 @@ import { wasInRoom } from './was-in-room.ts';
 /** What changes from one plan to another but money, what matters most first; what nobody would notice is left out. */
 export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
   const effects = [
-    coldEffect(from, to),
+    ...coldEffects(from, to),
     mouldEffect(from, to),
     dampEffect('spots', from, to),
     dampEffect('damp', from, to),
@@ -38,24 +39,6 @@ function airOnce(effects: readonly Effect[]): Effect[] {
     .map((effect, k) => ({ effect, rank: rank(effect, k) }))
     .sort((a, b) => b.rank - a.rank)
     .map(({ effect }) => effect);
-}
-
-function coldEffect({ cold: was }: PlanFigures, { cold: is }: PlanFigures): Effect | null {
-  const more = is.value - was.value;
-  if (Math.abs(more) < CLEAR_COLD) return null;
-  const weight = Math.abs(more) / CLEAR_COLD;
-  const then = hours(was.value);
-  const before = then === '0.0' ? is.room : wasInRoom(was, is, then);
-  const now = `${hours(is.value)}${NO_BREAK}h a day (${before})`;
-  if (more > 0) {
-    const words = `people are in rooms that are too cold ${now}`;
-    return { of: 'cold', better: false, weight, word: 'colder', words };
-  }
-  const words =
-    hours(is.value) === '0.0'
-      ? `nobody is in a room that is too cold any more (${was.room})`
-      : `people are in rooms that are too cold only ${now}`;
-  return { of: 'cold', better: true, weight, word: 'less cold', words };
 }
 
 /** An index that stays under 1, where nothing grows, is not worth a word. */
@@ -168,13 +151,10 @@ const mostOf = ({ of }: Effect): number =>
   of === 'mould' || of === 'cold' ? Number.POSITIVE_INFINITY : MOST;
 /** Ten times what is clear to anybody; mould whose index grows by 5 weighs as much. [-] */
 const MOST = 10;
-/** Less cold or more by so much is clear to anybody, and less than that is no news. [h/day] */
-const CLEAR_COLD = 0.5;
 /** Urgency from which an effect that is no air stands before a second that is. [-] */
 const CLEAR_AIR_AGAIN = 1;
 /** So much of the time above its limit is often. [%] */
 const OFTEN = 10;
-const hours = (value: number): string => figureText(value, 1);
 const index = (value: number): string => figureText(value, 1);
 /** Keeps a figure and its unit on one line. */
 const NO_BREAK = '\u00a0';

@@ -15,6 +15,8 @@ export interface PlanFigures {
   readonly energy: number;
   /** More than half a kelvin too cold with somebody in, in the room worst off: of winter days, or of all days where there are none. [h/day] */
   readonly cold: InRoom;
+  /** The same of every room. [h/day] */
+  readonly coldOf: Readonly<Record<string, number>>;
   /** Too warm, of the time that somebody is in a room. [%] */
   readonly warm: number;
   /** Above and below the humidity band, mean of the rooms. [%] */
@@ -92,6 +94,9 @@ export function planFigures(plan: PlanMeasures): PlanFigures {
     money: money.total_per_year,
     energy: kwh / years,
     cold: worst(plan, (room) => coldPerDay(room, period.hours)),
+    coldOf: Object.fromEntries(
+      Object.entries(plan.rooms).map(([name, room]) => [name, coldPerDay(room, period.hours)]),
+    ),
     warm: share(roomHours(plan, 'outside_band_occupied_hours', 'temperature_high'), inUse),
     damp: share(roomHours(plan, 'outside_band_hours', 'humidity_high'), roomTime),
     dry: share(roomHours(plan, 'outside_band_hours', 'humidity_low'), roomTime),

@@ -7,7 +7,14 @@ const inRoom = (value: number) => ({ value, room: 'den' });
 const line = (plan: string, money: number, pm25: number) => ({
   figures: {
     ...{ plan, money, energy: 9000, cold: inRoom(6), warm: 0, damp: 40, dry: 0, spots: 0 },
-    ...{ mould: inRoom(1), dampest: inRoom(40), wettest: inRoom(0), alerts: 0, part: null },
+    ...{
+      mould: inRoom(1),
+      coldOf: {},
+      dampest: inRoom(40),
+      wettest: inRoom(0),
+      alerts: 0,
+      part: null,
+    },
     air: [
       {
         name: 'pm25',

@@ -7,7 +7,7 @@ const some = (over: Partial<LivingFigures['figures']> = {}): LivingFigures => ({
   figures: {
     ...{ plan: 'now', money: 1500.4, energy: 9000, cold: inRoom(6.66), warm: 2, damp: 55.4 },
     ...{ dry: 3, spots: 34.6, mould: inRoom(2.56), alerts: 0, part: null },
-    ...{ dampest: inRoom(70), wettest: inRoom(60) },
+    ...{ coldOf: {}, dampest: inRoom(70), wettest: inRoom(60) },
     air: [
       {
         name: 'co2',

@@ -18,6 +18,7 @@ const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => 
     part: null,
   },
   cold: { value: 0, room: '' },
+  coldOf: {},
   mould: { value: 1.24, room: 'bath' },
   air: [
     {

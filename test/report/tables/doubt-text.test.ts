@@ -21,15 +21,15 @@ const doubt: SampledDoubt = {
       plan: 'now',
       money: figure(900, 1000, 1100),
       damp: figure(1752, 4380, 8760),
-      cold: figure(365, 730, 1095),
+      cold: figure(1, 2, 3),
     },
   ],
 };
 
-test('hours of all rooms are told as a share of the time and as hours a day', () => {
+test('wet hours of all rooms are told as a share of the time, cold as the hours a day that it comes in', () => {
   const home = { currency: 'GBP', rooms: 2, hours: 8760 };
   const text = doubtText(doubt, home, (pointer) => ({ name: pointer, unit: '' }), 80);
-  // Two rooms have 17,520 hours a year, and a year 365 days.
+  // Two rooms have 17,520 hours a year.
   expect(text.replaceAll(/ +/g, ' ')).toContain(
     '[GBP] [% of the time] [h a day]\nnow 1000 (900 to 1100) 25 (10 to 50) 2.0 (1.0 to 3.0)',
   );

@@ -68,6 +68,18 @@ describe('a home of straight lines', () => {
     expect([cold.less, cold.equal]).toEqual([0, 1]);
   });
 
+  test('cold is that of the table of plans: the room worst off on winter days, not all rooms added up', async () => {
+    const run = ({ plan }: PlanVariant) =>
+      somePlan(plan, {
+        den: { over: { felt_cold_hours: 900, winter_cold_hours_per_day: plan === 'q' ? 3 : 2 } },
+        bath: { over: { felt_cold_hours: plan === 'q' ? 0 : 400, winter_cold_hours_per_day: 1 } },
+      });
+    const { plans, differences } = await sampledDoubt({ ...setup, samples: 8, run });
+    expect(plans.map(({ cold }) => cold.median)).toEqual([2, 3]);
+    // Fewer hours in all, and yet the den is colder.
+    expect(differences[0]!.cold.less).toBe(0);
+  });
+
   test('what matters, and the value that turns the answer round', async () => {
     const { plans, differences } = await sampledDoubt(setup);
     expect(plans[0]!.money.matters).toEqual([{ path: '/x', correlation: expect.closeTo(1, 9) }]);

@@ -8,7 +8,7 @@ function figures(more: Partial<PlanFigures> = {}): PlanFigures {
   return {
     ...{ plan: 'made by hand', money: 1000, energy: 9000, alerts: 0, part: null },
     ...{ cold: none, mould: none, warm: 0, damp: 0, dry: 0, spots: 0, air: [] },
-    ...{ dampest: none, wettest: none },
+    ...{ coldOf: {}, dampest: none, wettest: none },
     ...more,
   };
 }
@@ -51,6 +51,30 @@ describe('cold', () => {
     expect(effectsOf(figures({ cold: den(2) }), figures({ cold: den(1.5) }))[0]!.weight).toBe(1);
     expect(told({ cold: den(8.4) }, { cold: den(8.89) })).toEqual([]);
     expect(told({ cold: den(8.89) }, { cold: den(8.4) })).toEqual([]);
+  });
+});
+
+describe('cold in a room that is not the one worst off', () => {
+  const rooms = (bed: number, lounge: number): Partial<PlanFigures> => ({
+    cold: { value: bed, room: 'bed' },
+    coldOf: { bed, lounge },
+  });
+
+  test('is told where the room worst off tells nothing, or the opposite', () => {
+    // A stove that is no longer lit: the bedroom is as cold as ever, the lounge is not.
+    expect(told(rooms(7.1, 1.1), rooms(6.8, 5.4))).toEqual([
+      ['lounge is too cold 5.4 h a day with somebody in (was 1.1)', false],
+    ]);
+    expect(told(rooms(6.8, 5.4), rooms(7.1, 1.1))).toEqual([
+      ['lounge is too cold only 1.1 h a day with somebody in (was 5.4)', true],
+    ]);
+    expect(told(rooms(7, 1), rooms(6, 5.5)).map(([, better]) => better)).toEqual([false, true]);
+  });
+
+  test('is not told twice, nor where it is little', () => {
+    expect(told(rooms(7, 1), rooms(9, 5))).toHaveLength(1);
+    expect(told(rooms(7, 1), rooms(7, 2.9))).toEqual([]);
+    expect(told(rooms(7, 1), rooms(7, 3))).toHaveLength(1);
   });
 });
 

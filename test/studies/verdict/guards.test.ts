@@ -61,7 +61,17 @@ describe('what is guarded against happens', () => {
   const none = { value: 0, room: '' };
   const figures = (more: Partial<PlanFigures>): PlanFigures => ({
     ...{ plan: 'made by hand', money: 0, energy: 0, alerts: 0, cold: none, mould: none },
-    ...{ warm: 0, damp: 0, dry: 0, spots: 0, air: [], part: null, dampest: none, wettest: none },
+    ...{
+      warm: 0,
+      damp: 0,
+      dry: 0,
+      spots: 0,
+      air: [],
+      part: null,
+      coldOf: {},
+      dampest: none,
+      wettest: none,
+    },
     ...more,
   });
   const quiet = figures({});
