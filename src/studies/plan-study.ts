@@ -12,7 +12,7 @@ import type { RunVariant } from './plan-variant.ts';
 import { bringsDehumidifier } from './purchase/about-purchase.ts';
 import { labelOf } from './purchase/drying-figures.ts';
 import { type EqualSafety, equalSafety } from './purchase/equal-safety.ts';
-import { fuelPrices } from './purchase/mean-prices.ts';
+import { fuelPrices, pricesOfBoth } from './purchase/mean-prices.ts';
 import { type PurchaseSum, purchaseSum } from './purchase/purchase-sum.ts';
 import { warmerOption } from './purchase/warmer-option.ts';
 import { type Decision, decision } from './verdict/decision.ts';
@@ -71,7 +71,8 @@ export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
   const { about, options, draws, inputs, inputWords, run } = setup;
   const baseline = options[0]!;
   const { option: plan, device, guards, purchases } = about;
-  const { prices, discountRate } = plan.prepared;
+  const { discountRate } = plan.prepared;
+  const prices = pricesOfBoth(baseline.prepared.prices, plan.prepared.prices);
   const measures = { baseline: baseline.measures, plan: plan.measures };
   const doubt = await oneAtATime({ baseline: baseline.variant, plan: plan.variant, inputs, run });
   const { safe, warmer } = await warmth(setup);

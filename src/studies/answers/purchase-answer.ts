@@ -1,4 +1,5 @@
 import { extraPerYear } from '../compare/other-prices.ts';
+import { pricesOfBoth } from '../purchase/mean-prices.ts';
 import { newPurchases } from '../purchase/new-purchases.ts';
 import { furtherEffects, lesserWords } from '../verdict/decision.ts';
 import { doneBesides } from '../verdict/done-besides.ts';
@@ -21,7 +22,8 @@ export function purchaseAnswer(
   against: AskedPlan,
   plans: readonly AskedPlan[],
 ): { readonly inShort: string; readonly sentences: readonly string[] } {
-  const { discountRate, prices } = plan.prepared;
+  const { discountRate } = plan.prepared;
+  const prices = pricesOfBoth(against.prepared.prices, plan.prepared.prices);
   const purchases = newPurchases(against.prepared.purchases, plan.prepared.purchases);
   const bought = new Set(purchases.map(({ what }) => what));
   const brings = ({ prepared }: AskedPlan): boolean =>

@@ -36,7 +36,7 @@ export function priceOfDifference(
 ): MeanPrice {
   const tariff = fuels[fuel as keyof typeof fuels]?.tariff;
   if (tariff?.by === 'flat') return { price: tariff.price, how: FLAT };
-  return { price: money / kwh, how: 'mean of their hours' };
+  return { price: money / kwh, how: MEAN };
 }
 
 /**
@@ -64,6 +64,12 @@ export function fuelPrices(
   );
 }
 
+/** Prices of a plan, and of fuels that the baseline alone has a use for. */
+export const pricesOfBoth = (baseline: Prices, plan: Prices): Prices => ({
+  ...plan,
+  fuels: { ...baseline.fuels, ...plan.fuels },
+});
+
 /** Fuels that the one plan or the other can draw and pays for. */
 export const fuelsOf = (...plans: readonly PlanMeasures[]): string[] => [
   ...new Set(plans.flatMap(({ money }) => Object.keys(money.by_fuel))),
@@ -87,3 +93,5 @@ export function meanFuelPrice(plan: PlanMeasures, fuel: string, { fuels }: Price
 }
 
 const FLAT = 'the same at all hours';
+/** How the price of kWh of many hours is known. */
+export const MEAN = 'mean of their hours';

@@ -1,6 +1,6 @@
 import { dampness } from './dampness.ts';
 import type { DryingFigures } from './drying-figures.ts';
-import { extraBill, useDifferences } from './extra-bill.ts';
+import { extraBill, standingDifferences, useDifferences } from './extra-bill.ts';
 import type { PurchaseSumSetup, SumLine } from './purchase-sum-setup.ts';
 import { purchaseWorth } from './purchase-worth.ts';
 import { differenceLines, purchaseLines, runningLines, sumSheet } from './sum-lines.ts';
@@ -18,7 +18,7 @@ export interface PurchaseSum {
   /** Less paid for heating is below 0. */
   readonly heat_credit: number;
   readonly cooling: number;
-  /** What else the plan changes on the bill. */
+  /** What else the plan changes on the bill, standing charges among it. */
   readonly other: number;
   readonly net: number;
   /** Only where the bill falls by more than running costs; null otherwise. */
@@ -61,18 +61,27 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
     differences.reduce((sum, { use, cents: part }) => (use === of ? sum + part : sum), 0),
   ) as [number, number];
 
+  const standings = standingDifferences(baseline, plan);
+  for (const { fuel, cents } of standings) {
+    sheet.add(`standing charge of ${fuel}, ${cents < 0 ? 'less' : 'more'}`, cents);
+  }
+
   const bill = extraBill(baseline, plan);
   const other = bill - running - heat - cooling;
-  if (other !== 0) {
+  const rest = standings.reduce((sum, { cents }) => sum - cents, other);
+  if (rest !== 0) {
     // Half of a tenth of a kWh at its price and half of the last digit of the price times its kWh,
     // for each product; half a cent each for it and for the bill.
-    const products = [...differences, ...(run === null ? [] : [run])];
+    const products = [
+      ...differences.flatMap((difference) => [...difference.products]),
+      ...(run === null ? [] : [run]),
+    ];
     const most = products.reduce(
       (sum, { kwh, price }) => sum + 5 * Math.abs(price) + 0.0005 * Math.abs(kwh) + 0.5,
-      0.5,
+      0.5 + 0.5 * standings.length,
     );
-    const text = Math.abs(other) <= most ? 'rounding' : 'what else changes on the bill';
-    sheet.add(text, other);
+    const text = Math.abs(rest) <= most ? 'rounding' : 'what else changes on the bill';
+    sheet.add(text, rest);
   }
   const net = purchaseCost + bill;
   sheet.say('net', net / 100, `${currency} a year`);

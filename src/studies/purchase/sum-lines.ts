@@ -85,13 +85,18 @@ export function runningLines(sheet: SumSheet, setup: PurchaseSumSetup, device: s
   return { drying, kwh, price: each, cents: running };
 }
 
-/** Three lines: kWh, their price, and the money. */
+/** kWh and their price, of a difference or of both plans, and the money. */
 export function differenceLines(sheet: SumSheet, difference: UseDifference): void {
-  const { use, fuel, kwh, price, how, cents: sum } = difference;
-  const less = kwh < 0;
-  sheet.say(`${fuel} for ${use}, ${less ? 'less' : 'more'}`, Math.abs(kwh), 'kWh a year');
-  sheet.say(`price of that, ${how}`, price, `${sheet.currency}/kWh`);
+  const { use, fuel, products, cents: sum } = difference;
+  const [first, second] = products;
+  const less = first.kwh < 0;
+  const told = second === undefined ? [less ? 'less' : 'more'] : ['before', 'with the plan'];
+  products.forEach(({ kwh, price, how }, k) => {
+    sheet.say(`${fuel} for ${use}, ${told[k]}`, Math.abs(kwh), 'kWh a year');
+    sheet.say(`price of that, ${how}`, price, `${sheet.currency}/kWh`);
+  });
   if (sum === 0) return;
   const credit = less && use === 'heating' ? ' (the heat credit)' : '';
-  sheet.add(`${use} by ${fuel}${credit}`, sum);
+  const how = second === undefined ? credit : ', the second less the first';
+  sheet.add(`${use} by ${fuel}${how}`, sum);
 }

@@ -5,6 +5,7 @@ import type { DeviceMeasures, PlanMeasures } from '../../../src/measures/plan-me
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { labelOf } from '../../../src/studies/purchase/drying-figures.ts';
+import { pricesOfBoth } from '../../../src/studies/purchase/mean-prices.ts';
 import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
 import type {
   PurchaseSumSetup,
@@ -210,13 +211,16 @@ describe('the heat credit is counted once', () => {
     const { baseline, plan } = world({});
     const electric = (p: PlanMeasures): PlanMeasures => {
       const kwh = p.heating.delivered_kwh['gas']!;
-      const money = 0.07 * kwh + 0.27 * (p.devices.electricity_kwh - 1500);
+      const money = 0.2 * kwh + 0.27 * (p.devices.electricity_kwh - 1500);
       return {
         ...p,
         heating: { ...p.heating, delivered_kwh: { electricity: kwh } },
         money: {
           ...p.money,
-          by_use: { electricity: { ...NONE, heating: 0.07 * kwh } },
+          by_fuel: { electricity: money },
+          by_use: {
+            electricity: { ...NONE, heating: 0.2 * kwh, other: money - 0.2 * kwh },
+          },
           total_per_year: money + p.money.purchase_cost_per_year,
         },
       };
@@ -228,19 +232,70 @@ describe('the heat credit is counted once', () => {
     const setup = { device: 'drier', purchases: [], discountRate: 0, prices, label: null };
     const sum = purchaseSum({ ...setup, baseline: electric(baseline), plan: electric(plan) });
     expect(lineOf(sum.lines, 'electricity for heating, less')).toBe(500);
-    expect(lineOf(sum.lines, 'price of that, mean of their hours')).toBe(0.07);
+    expect(lineOf(sum.lines, 'price of that, mean of their hours')).toBe(0.2);
     // 300 kWh at 0.2, the money of its own hours; what is left of 0.27 a kWh has no name
-    expect(sum).toMatchObject({ running: 60, heat_credit: -35, other: 21, net: 46 });
+    expect(sum).toMatchObject({ running: 60, heat_credit: -100, other: 21, net: -19 });
+  });
+
+  test('heat that moves to cheap hours is told before and after: no price explains the difference', () => {
+    const heated = (name: string, kwh: number, money: number): PlanMeasures => {
+      const made = somePlan(name);
+      const by_use = { electricity: { ...NONE, heating: money } };
+      const by_fuel = { electricity: money };
+      return {
+        ...made,
+        heating: { ...made.heating, delivered_kwh: { electricity: kwh } },
+        money: { ...made.money, by_fuel, by_use, total_per_year: money },
+      };
+    };
+    const prices: Prices = {
+      ...FLAT,
+      fuels: { electricity: { ...FLAT.fuels.electricity!, tariff: BLOCKS } },
+    };
+    const setup = { device: null, purchases: [], discountRate: 0, prices, label: null };
+    const before = heated('as-lived', 2000, 500);
+    const shifted = purchaseSum({ ...setup, baseline: before, plan: heated('shift', 2100, 315) });
+    expect(
+      shifted.lines.map(({ text, value, adds }) => `${adds ? '+ ' : ''}${text}: ${value}`),
+    ).toEqual([
+      'electricity for heating, before: 2000',
+      'price of that, mean of their hours: 0.25',
+      'electricity for heating, with the plan: 2100',
+      'price of that, mean of their hours: 0.15',
+      '+ heating by electricity, the second less the first: -185',
+      'net: -185',
+    ]);
+    // As many kWh in other hours
+    const same = purchaseSum({ ...setup, baseline: before, plan: heated('same', 2000, 300) });
+    expect(same).toMatchObject({ heat_credit: -200, other: 0, net: -200 });
+  });
+
+  test('a standing charge that ends is named', () => {
+    const { baseline, plan } = world({ kwh: 0, hours: 0 });
+    const { gas: _, ...by_fuel } = plan.money.by_fuel;
+    const { gas: __, ...by_use } = plan.money.by_use;
+    const total_per_year = by_fuel['electricity']! + plan.money.purchase_cost_per_year;
+    const without = {
+      ...plan,
+      heating: { ...plan.heating, delivered_kwh: {} },
+      money: { ...plan.money, by_fuel, by_use, total_per_year },
+    };
+    // Nobody gave the price of gas, so that the plan, which burns none, has none.
+    const prices = pricesOfBoth(FLAT, { ...FLAT, fuels: { electricity: FLAT.fuels.electricity! } });
+    const sum = sumOf({}, { baseline, plan: without, device: null, prices });
+    expect(lineOf(sum.lines, 'heating by gas')).toBe(-700);
+    expect(lineOf(sum.lines, 'standing charge of gas, less')).toBe(-109.5);
+    expect(sum).toMatchObject({ other: -109.5, net: rounded(-809.5 + 26.74, 2) });
   });
 
   test('what else the plan changes stands on a line of its own', () => {
     const { baseline, plan } = world({});
-    const by_fuel = {
-      ...plan.money.by_fuel,
-      electricity: plan.money.by_fuel['electricity']! + 12.34,
-    };
+    const electricity = plan.money.by_fuel['electricity']! + 12.34;
+    const by_fuel = { ...plan.money.by_fuel, electricity };
+    const other = plan.money.by_use['electricity']!.other + 12.34;
+    const by_use = { ...plan.money.by_use, electricity: { ...NONE, other } };
     const more = plan.money.total_per_year + 12.34;
-    const also = { ...plan, money: { ...plan.money, by_fuel, total_per_year: more } };
+    const also = { ...plan, money: { ...plan.money, by_fuel, by_use, total_per_year: more } };
     const setup = {
       baseline,
       device: 'drier',
