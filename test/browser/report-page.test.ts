@@ -150,6 +150,22 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     expect(Math.round(lines)).toBeLessThanOrEqual(3);
   });
 
+  test.each([
+    [1280, 3],
+    [360, 4],
+  ])('titles of pictures are read at a glance: at %i px %i lines at most', async (width, most) => {
+    const { page } = await open(file, { width });
+    const lines = await page.evaluate<number[]>(`
+      [...document.querySelectorAll('figure.picture h3')].map((title) => {
+        const words = document.createRange();
+        words.selectNodeContents(title);
+        const line = parseFloat(getComputedStyle(title).lineHeight);
+        return Math.round(words.getBoundingClientRect().height / line);
+      })`);
+    expect(lines).toHaveLength(IDS.length);
+    expect(Math.max(...lines)).toBeLessThanOrEqual(most);
+  });
+
   test('what the plans ask is a line each, and opens', async () => {
     const { page } = await open(file, { width: 1280 });
     const rows = page.locator('.asked summary');

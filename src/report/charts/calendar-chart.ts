@@ -29,12 +29,16 @@ export function calendarChart(data: CalendarData, width: number): Chart {
     k,
     hours: hours.reduce((sum, bits) => sum + ((bits >> k) & 1), 0),
   }));
+  const of = ` of ${hours.length}`;
   const told = counts.filter((count) => count.hours > 0).sort((a, b) => b.hours - a.hours);
-  const words = told.map(({ word, hours: h }) => `${word} for ${figureText(h, 0)} h`);
+  // A strip says by itself what is in it: the title has the two that are most.
+  const words = told
+    .slice(0, 2)
+    .map(({ word, hours: h }, k) => `${word} for ${figureText(h, 0)}${k === 0 ? of : ''} h`);
   const title =
     told.length === 0
       ? `${room} is inside its bands all the time under ${plan}`
-      : `${room} is ${andList(words)} of ${hours.length} h under ${plan}`;
+      : `${room} is ${andList(words)} under ${plan}`;
   // Strips that would be empty are left out; one stays, so that there is a picture to see.
   const shown = counts.filter((count) => count.hours > 0 || (told.length === 0 && count.k === 0));
   const strip = shown.map(({ k }) => k);

@@ -25,9 +25,8 @@ export interface ColdSpotData {
 export function coldSpotChart({ room, plans }: ColdSpotData, width: number): Chart {
   const hours = plans.map(({ name, hoursAbove80 }) => ({ name, value: hoursAbove80 }));
   const damp = hours.some(({ value }) => value >= 0.5);
-  const told = mostAndLeast(hours, ' h', { most: 'longest', least: 'shortest' });
   const title = damp
-    ? `The cold spot of ${room} is over 80 % ${plans.length === 1 ? 'for ' : ''}${told}`
+    ? `The cold spot of ${room} is over 80 % for ${mostAndLeast(hours, ' h')}`
     : `The cold spot of ${room} is never over 80 %`;
   const weeks = plans.map(({ days }) => weeklyMeans(days));
   const shown = weeks.flatMap((list) => list.map(({ v }) => v));

@@ -31,7 +31,7 @@ export function drawsChart({ plan, baseline, figures }: DrawsData, width: number
   const count = figures[0]?.changes.length ?? 0;
   const share = (figure: DrawnFigure) => figure.changes.filter((change) => change < 0).length;
   const told = figures.map((figure) => `${figure.better} in ${share(figure)}`);
-  const title = `Of ${count} draws, ${plan} ${told.slice(0, -1).join(', ')} and ${told.at(-1)} against ${baseline}`;
+  const title = `Of ${count} draws, ${plan} ${told.slice(0, -1).join(', ')} and ${told.at(-1)}`;
   const plot = width - 2 * MARGIN;
   // Where one line has no room for name and figures, all rows have two.
   const lines = figures.some((figure) => wordsOf(figure).length > plot / CHARACTER) ? 2 : 1;

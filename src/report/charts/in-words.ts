@@ -1,5 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
+import { shortened } from './shortened.ts';
 
 /** Something with a name and a figure, such as a plan and its hours. */
 export interface Named {
@@ -15,24 +16,28 @@ export function extremes(list: readonly Named[], side: -1 | 1, decimals = 0): re
 }
 
 /**
- * "most under a (12 h), least under b (0 h)" by the printed figures; "12 h" for one alone, "12 h
- * under every plan" where all are the same.
+ * "12 h under a, 0 h under b" by the printed figures, the most first; "12 h" for one alone, "12 h under
+ * every plan" where all are the same. Of many that are alike one is named, and long names are cut.
+ *
+ * @param of  what the first figure is a part of, such as " of 168"
  */
 export function mostAndLeast(
   list: readonly Named[],
   unit: string,
-  { most = 'most', least = 'least', decimals = 0 } = {},
+  { of = '', decimals = 0 } = {},
 ): string {
-  const told = (value: number | undefined) => `${figureText(value, decimals)}${unit}`;
+  const told = (value: number | undefined) => `${figureText(value, decimals)}${of}${unit}`;
   const highest = extremes(list, 1, decimals);
   const lowest = extremes(list, -1, decimals);
   if (list.length === 1) return told(list[0]!.value);
   if (highest.length === list.length) return `${told(highest[0]?.value)} under every plan`;
-  const names = (some: readonly Named[]) =>
-    some.length > 3 ? `${some.length} plans` : andList(some.map(({ name }) => name));
+  const names = (some: readonly Named[]) => {
+    const all = some.map(({ name }) => shortened(name, LONGEST));
+    return all.length > 2 ? `${all[0]} and ${all.length - 1} more` : andList(all);
+  };
   return (
-    `${most} under ${names(highest)} (${told(highest[0]!.value)}), ` +
-    `${least} under ${names(lowest)} (${told(lowest[0]!.value)})`
+    `${told(highest[0]!.value)} under ${names(highest)}, ` +
+    `${figureText(lowest[0]!.value, decimals)}${unit} under ${names(lowest)}`
   );
 }
 
@@ -47,3 +52,6 @@ export const MONTHS = [
   ...['January', 'February', 'March', 'April', 'May', 'June', 'July'],
   ...['August', 'September', 'October', 'November', 'December'],
 ];
+
+/** Most of a name that a title has room for. [characters] */
+const LONGEST = 28;

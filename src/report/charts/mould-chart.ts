@@ -22,14 +22,13 @@ export function mouldChart({ room, start, clock, plans }: MouldData, width: numb
   const list = plans.map(({ name, index }) => ({ name, values: Array.from(index) }));
   const peaks = list.map(({ name, values }) => ({ name, value: Math.max(0, ...values) }));
   const highest = Math.max(0, ...peaks.map(({ value }) => value));
-  const told = mostAndLeast(peaks, '', { most: 'highest', least: 'lowest', decimals: 2 });
   const verdict =
     highest >= 3
       ? 'Mould would be seen by eye'
       : highest >= 1
         ? 'Mould would grow, seen only under a microscope,'
         : 'Mould would not get going';
-  const title = `${verdict} in ${room}: index ${told}`;
+  const title = `${verdict} in ${room}: index ${mostAndLeast(peaks, '', { decimals: 2 })}`;
   // Next to nothing is drawn as next to nothing: the axis always reaches the first step of growth.
   const domain: [number, number] = [0, Math.min(6, Math.ceil(highest + 0.2))];
   const days = Math.max(0, ...list.map(({ values }) => values.length));

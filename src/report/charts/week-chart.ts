@@ -105,21 +105,19 @@ export function weekChart(data: WeekData, width: number): Chart {
   };
 }
 
-function titleOf({ room, quantity, band, start, clock, plans }: WeekData): string {
+function titleOf({ room, quantity, band, plans }: WeekData): string {
   const words = CLIMATE[quantity];
   const hours = plans[0]?.values.length ?? 0;
-  const week = `${dateText(toLocal(clock, start), false)} to ${dateText(toLocal(clock, start + (hours - 1) * HOUR))}`;
   const counts = plans.map(({ name, values }) => ({
     name,
     ...countOutside(Array.from(values), band),
   }));
   const sum = (side: 'below' | 'above') => counts.reduce((total, count) => total + count[side], 0);
   const side = sum('below') >= sum('above') ? 'below' : 'above';
-  if (sum(side) === 0) return `${room} stays at ${bandText(band, quantity)}, ${week}`;
+  if (sum(side) === 0) return `${room} stays at ${bandText(band, quantity)}`;
   const edge = side === 'below' ? band.low : band.high;
   const named = counts.map((count) => ({ name: count.name, value: count[side] }));
-  const told = mostAndLeast(named, ` of ${hours} h`, { most: 'longest', least: 'shortest' });
-  return `${room} is ${side} ${edge}${words.unit} ${named.length === 1 ? 'for ' : ''}${told}, ${week}`;
+  return `${room} is ${side} ${edge}${words.unit} for ${mostAndLeast(named, ' h', { of: ` of ${hours}` })}`;
 }
 
 function rangeText({ name, values }: WeekData['plans'][number], unit: string): string {

@@ -89,14 +89,16 @@ function titleOf({ room, plan, quantity, band, days, mild }: YearData): string {
   const { below } = countOutside(days.least, band);
   const above = days.most.filter((t, k) => t > edgesWhen(band, mild?.[k] === 1).high).length;
   const also = band.mild === undefined ? '' : ` or, when mild, ${band.mild.high}${words.unit}`;
-  const of = `of ${days.mean.length} days`;
   const parts = [
-    ...(below > 0 ? [`${words.low} (below ${band.low}${words.unit}) on ${below} ${of}`] : []),
-    ...(above > 0
-      ? [`${words.high} (above ${band.high}${words.unit}${also}) on ${above} ${of}`]
-      : []),
-  ];
-  if (above > below) parts.reverse();
+    { words: `${words.low} (below ${band.low}${words.unit})`, count: below },
+    { words: `${words.high} (above ${band.high}${words.unit}${also})`, count: above },
+  ]
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => b.count - a.count)
+    .map(
+      (one, k) =>
+        `${one.words} on ${one.count}${k === 0 ? ` of ${days.mean.length}` : ''} ${k > 0 && one.count === 1 ? 'day' : 'days'}`,
+    );
   const told =
     parts.length === 0
       ? `stays at ${bandText(band, quantity)} all the time`

@@ -126,7 +126,7 @@ function drawsDrawable({ doubt, difference, changesOf }: PlanDraws, currency: st
       difference.money,
     ),
     figure(
-      { name: 'wet corners', unit: 'room h', better: 'leaves fewer wet corners' },
+      { name: 'wet corners', unit: 'room h', better: 'has fewer wet corners' },
       ({ measures }) => coldSpotHours(measures),
       difference.damp,
     ),
@@ -134,7 +134,7 @@ function drawsDrawable({ doubt, difference, changesOf }: PlanDraws, currency: st
       {
         name: 'over 0.5 K too cold, somebody in',
         unit: 'room h',
-        better: 'leaves people less in rooms that are too cold',
+        better: 'fewer cold hours',
       },
       ({ measures }) => feltColdHours(measures),
       difference.cold,

@@ -204,6 +204,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .plans td .strip { display: none; }
   .plans td:nth-of-type(2) .strip { display: block; }
   .only-narrow { display: block; }
+  .picture h3 { font-size: 1rem; }
   .choices { position: static; }
   .days text { font-size: 19px; }
 }
