@@ -78,11 +78,13 @@ async function findingOf(
 ): Promise<Finding> {
   if (what === 'setpoint') {
     const { findSetpoint } = await import('../../studies/find/find-setpoint.ts');
-    return (await findSetpoint(setup, hours)) ?? refuse(setup, 'a home that is heated', 'none');
+    return (
+      (await findSetpoint(setup, hours, room)) ?? refuse(setup, 'a home that is heated', 'none')
+    );
   }
   if (what === 'airing') {
     const { findAiring } = await import('../../studies/find/find-airing.ts');
-    return findAiring(setup, hours);
+    return findAiring(setup, hours, room);
   }
   if (what === 'outdoor-air') {
     const { findOutdoorAir } = await import('../../studies/find/find-outdoor-air.ts');

@@ -17,7 +17,7 @@ export function findCommand(io: Io): Command {
     .option('--plan <name>', 'plan to change; the first of the scenario where not given')
     .option(
       '--room <name>',
-      'room that is meant; if none, the dampest, or for outdoor air the stuffiest',
+      'room that is meant; if none, the dampest, for outdoor air the stuffiest, for setpoint and airing all',
     )
     .option('--hours <number>', 'hours of the period that may be worse', amount, 100)
     .option('--target <percent>', 'humidity that a dehumidifier is to hold', amount, 60)

@@ -66,6 +66,13 @@ function extraColumns(plans: readonly PlanFigures[]): Wanted[] {
     of: ({ warm }) => figureText(warm, 0),
     says: 'hot: too warm, of the time somebody is in.',
   };
+  const dry: Wanted = {
+    head: () => 'dry\n%',
+    of: ({ dry }) => figureText(dry, 0),
+    says: 'dry: air too dry, of the time, mean of the rooms.',
+  };
+  const shares = plans.map((plan) => plan.dry);
+  const [driest, leastDry] = [Math.max(...shares), Math.min(...shares)];
   const carried = first?.air ?? [];
   // What tells that air is stale, then what harms, which has the most harmful last in its list.
   const stale = carried.filter(({ kind }) => kind === 'worst night');
@@ -76,6 +83,7 @@ function extraColumns(plans: readonly PlanFigures[]): Wanted[] {
   return [
     ...(plans.some((plan) => plan.alerts > 0) ? [alerts] : []),
     ...(Math.max(...plans.map((plan) => Math.abs(plan.warm - first!.warm))) >= 1 ? [warm] : []),
+    ...(driest >= OFTEN_DRY && driest - leastDry >= TOLD_DRY ? [dry] : []),
     ...air,
   ];
 }
@@ -158,5 +166,8 @@ const GAP = 1;
 const MOST_OF_ROOM = 9;
 /** Mould index under which nobody asks where. */
 const WORTH_A_PLACE = 0.5;
+/** So much of the time too dry is clear to anybody, and so many points of it are told. [%] */
+const OFTEN_DRY = 15;
+const TOLD_DRY = 4;
 /** Share by which a level must differ between plans to come before others. */
 const TELLING = 0.02;

@@ -4,7 +4,7 @@ import { type Change, planParts } from '../effects/plan-changes.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import type { Asked, AskedPlan, Topic } from './asked.ts';
 import { askedChanges } from './asked-changes.ts';
-import { movesHeat, titleOf } from './question-title.ts';
+import { hasRules, movesHeat, titleOf } from './question-title.ts';
 
 /** A question that plans of a scenario ask, such as whether to heat less. */
 export interface Question {
@@ -45,7 +45,9 @@ export function questionBetween(against: AskedPlan, plan: AskedPlan): string | n
 /** What is answered together; to move heat to other hours answers nobody who asks for less of it. */
 function groupOf(asked: Asked): string {
   const moves = asked.about === 'setting' && movesHeat(asked.plan.prepared, asked.against.prepared);
-  const apart = moves || asked.about === 'purchase' || asked.about === 'the rest';
+  // Whether rules help at all is another question than which.
+  const none = asked.about === 'rules' && !hasRules(asked.plan);
+  const apart = moves || none || asked.about === 'purchase' || asked.about === 'the rest';
   return apart ? titleOf(asked) : asked.about;
 }
 
@@ -53,8 +55,9 @@ function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'p
   const found = plans.slice(0, plans.indexOf(plan)).flatMap((against) => {
     const changes = askedChanges(against, plan);
     const about = topicOf(changes);
-    // Nobody asks what it would be to give back what was bought, or to have no rules any more.
-    if (about === null || undoes(about, plan, against)) return [];
+    // Nobody asks what it would be to give back what was bought, nor to give up what another plan tries.
+    const asks = against === plans[0] && about !== 'purchase';
+    if (about === null || (!asks && undoes(about, plan, against))) return [];
     return [{ against, about, changes: changes.size }];
   });
   const [nearest] = found.toSorted((a, b) => a.changes - b.changes);

@@ -141,7 +141,7 @@ function sentenceOf(
     effects.filter(({ better }) => !better),
     saves ? most : 1,
   );
-  const rings = about === 'rules' ? ringing(plan) : '';
+  const rings = about === 'rules' ? ringing(plan, against) : '';
   const unpaid = about === 'purchase' ? ' (its price not counted)' : '';
   const opening = `${openingOf({ plan, against }, baseline)}${rings}${unpaid}`;
   if (gains === '' && losses === '') {

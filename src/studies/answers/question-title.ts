@@ -13,10 +13,12 @@ export function titleOf({ about, plan, against }: Asked): string {
   if (about === 'purchase') return `Buy ${newThings(plan, against)}?`;
   if (about === 'devices') return deviceTitle(plan, against);
   if (about === 'the rest') return restTitle(plan, against);
+  if (about === 'rules' && hasRules(plan) && hasRules(against)) return 'Other rules?';
   if (about === 'source' && !isHeated(against)) return 'Heat the home?';
   return about === 'setting' ? settingTitle(plan.prepared, against.prepared) : TITLES[about];
 }
 
+export const hasRules = ({ prepared }: AskedPlan): boolean => prepared.automation.rules.length > 0;
 const isHeated = ({ prepared }: AskedPlan): boolean => prepared.home.emitters.length > 0;
 
 /** Whether a room is kept warmer than it was at some hours and cooler at others. */

@@ -2,14 +2,18 @@ import { figureText } from '../../units/figure-text.ts';
 import type { AskedPlan } from './asked.ts';
 import { heardAlerts } from './heard-alerts.ts';
 
-/** ", rings 13 times a week, 38 % with nobody to act on it," */
-export function ringing({ measures }: AskedPlan): string {
+/** ", rings 13 times a week, 38 % with nobody to act on it,"; of a plan that gives up the rules, what it spares. */
+export function ringing({ measures }: AskedPlan, against: AskedPlan): string {
   const { alerts } = measures;
+  const had = against.measures.alerts;
+  if (Object.keys(alerts.by_rule).length === 0 && had.fired > 0) {
+    return `, spares ${timesText(had.per_week)} alerts a week`;
+  }
   if (alerts.fired === 0) return ', never rings';
   const unheard = Math.round(100 * (1 - heardAlerts(measures) / alerts.fired));
   const lost =
     unheard === 0 ? '' : ` (${unheard}\u00a0% with nobody awake at home within the hour)`;
-  return `, rings ${figureText(alerts.per_week, alerts.per_week < 10 ? 1 : 0)} times a week${lost}`;
+  return `, rings ${timesText(alerts.per_week)} times a week${lost}`;
 }
 
 /** "\"stale air\" rings most: 12 a week, most of them from 18 to 19 h, 20 % within an hour of the one before." */
@@ -27,3 +31,5 @@ export function busiestRule(plans: readonly AskedPlan[]): string[] {
       `${hour + 1}\u00a0h${again === 0 ? '' : `, ${again}\u00a0% within an hour of the one before`}.`,
   ];
 }
+
+const timesText = (perWeek: number): string => figureText(perWeek, perWeek < 10 ? 1 : 0);

@@ -12,10 +12,17 @@ import { STALE_SYMBOL, staleHours } from './stale-air.ts';
  * air stands above its band for no more than so many hours with somebody in, in any room. For one to
  * four times a day the shortest that does it is looked for, and the cheapest of those is taken. Times at
  * which nobody is ever at home to open a window are left out, except where motors do.
+ *
+ * @param room  whose air is meant; that of all where not given
  */
-export async function findAiring(setup: FindSetup, hours: number): Promise<Finding> {
+export async function findAiring(setup: FindSetup, hours: number, room?: string): Promise<Finding> {
+  const worst = (plan: PlanMeasures) => worstRoom(plan, staleHours, room);
+  const runOf = (tried: string, measures: PlanMeasures): FindingRun => {
+    const { figure } = worst(measures);
+    return { tried, figure, money: measures.money.total_per_year, holds: figure <= hours };
+  };
   const asIs = await setup.run(setup.variant);
-  const runs: FindingRun[] = [runOf('as it is', asIs, hours)];
+  const runs: FindingRun[] = [runOf('as it is', asIs)];
   const { tried, alone } = airingTimes(setup);
   const routines = await Promise.all(
     tried.map(async (at) => {
@@ -28,18 +35,18 @@ export async function findAiring(setup: FindSetup, hours: number): Promise<Findi
     }),
   );
   for (const { at, all } of routines) {
-    runs.push(...all.map(({ value, tried }) => runOf(wordsOf(at, value), tried, hours)));
+    runs.push(...all.map(({ value, tried }) => runOf(wordsOf(at, value), tried)));
   }
   const good = routines.flatMap(({ at, found }) => (found === null ? [] : [{ at, found }]));
   good.sort((a, b) => cost(a.found) - cost(b.found));
   const best = good[0];
   const allowed = hours === 0 ? 'at all times' : `for all but ${figureText(hours, 0)} h`;
   return {
-    question: `the cheapest airing routine that keeps ${STALE_SYMBOL} under its band ${allowed}`,
+    question: `the cheapest airing routine that keeps ${STALE_SYMBOL}${room === undefined ? '' : ` in the ${room}`} under its band ${allowed}`,
     ...{ unit: 'min', low: LOW, high: HIGH, tolerance: TOLERANCE },
     value: worst(asIs).figure <= hours ? 0 : (best?.found.value ?? null),
-    answer: answerOf(asIs, hours, { best, most: mostOf(routines), alone }),
-    figure: `${STALE_SYMBOL} above its band with somebody in, worst room [h]`,
+    answer: answerOf(asIs, { hours, worst }, { best, most: mostOf(routines), alone }),
+    figure: `${STALE_SYMBOL} above its band with somebody in, ${room ?? 'worst room'} [h]`,
     runs,
   };
 }
@@ -54,7 +61,17 @@ interface Outcome {
   readonly alone: Alone;
 }
 
-function answerOf(asIs: PlanMeasures, hours: number, { best, most, alone }: Outcome): string[] {
+/** How many hours of stale air may be, and where they are most. */
+interface Limit {
+  readonly hours: number;
+  readonly worst: (plan: PlanMeasures) => ReturnType<typeof worstRoom>;
+}
+
+function answerOf(
+  asIs: PlanMeasures,
+  { hours, worst }: Limit,
+  { best, most, alone }: Outcome,
+): string[] {
   if (worst(asIs).figure <= hours) {
     const { room, figure } = worst(asIs);
     return [`None is needed: as it is the ${room} is worst with ${figureText(figure, 0)} h.`];
@@ -90,14 +107,7 @@ const mostOf = (
   return last === undefined ? null : { at: last.at, measures: last.all.at(-1)!.tried };
 };
 
-const runOf = (tried: string, measures: PlanMeasures, hours: number): FindingRun => {
-  const { figure } = worst(measures);
-  return { tried, figure, money: measures.money.total_per_year, holds: figure <= hours };
-};
-
 const cost = ({ tried }: Tried<PlanMeasures>): number => tried.money.total_per_year;
-
-const worst = (plan: PlanMeasures) => worstRoom(plan, staleHours);
 
 const wordsOf = (at: readonly string[], minutes: number): string =>
   `${figureText(minutes, 0)} min at ${andList(at)}`;

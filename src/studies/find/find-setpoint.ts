@@ -13,10 +13,18 @@ import { leastThatHolds } from './least-that-holds.ts';
  * Warmer is taken to be drier at a cold spot, as it is unless the heater is at its limit.
  *
  * @param hours  that each cold spot may be above [h]
+ * @param room   whose cold spot is meant; all where not given
  * @returns null where the home has nothing to heat with
  */
-export async function findSetpoint(setup: FindSetup, hours: number): Promise<Finding | null> {
+export async function findSetpoint(
+  setup: FindSetup,
+  hours: number,
+  room?: string,
+): Promise<Finding | null> {
   const { raw, run } = setup;
+  const worst = (plan: PlanMeasures) =>
+    worstRoom(plan, ({ cold_spot_hours_above_80_pct: wet }) => wet, room);
+  const spots = room === undefined ? 'every cold spot' : `the cold spot of the ${room}`;
   if (raiseSetpoints(raw, 0) === null) return null;
   const today = wholeHomeSetpoint(raw);
   const set = (value: number) => raiseSetpoints(raw, value - (today ?? 0));
@@ -36,23 +44,23 @@ export async function findSetpoint(setup: FindSetup, hours: number): Promise<Fin
   const shown = (value: number, decimals = 1) => `${text(value, decimals)} ${unit}`;
   const allowed = hours === 0 ? 'at all times' : `for all but ${figureText(hours, 0)} h`;
   const last = found ?? all.at(-1)!;
-  const { room, figure } = worst(last.tried);
+  const { room: wettest, figure } = worst(last.tried);
   const answer =
     found === null
-      ? `No setpoint up to ${shown(high)} does it: there the cold spot of the ${room} is above 80 % for ${figureText(figure, 0)} h.`
-      : `${shown(found.value)}${found === all[0] ? ', the lowest that can be set,' : ''} keeps every cold spot under 80 % ${allowed}; the ${room} is worst with ${figureText(figure, 0)} h.`;
+      ? `No setpoint up to ${shown(high)} does it: there the cold spot of the ${wettest} is above 80 % for ${figureText(figure, 0)} h.`
+      : `${shown(found.value)}${found === all[0] ? ', the lowest that can be set,' : ''} keeps ${spots} under 80 % ${allowed}; ${room === undefined ? `the ${wettest} is worst with` : 'it is above for'} ${figureText(figure, 0)} h.`;
   const moved =
     'All thermostats are moved together, setbacks and rooms with settings of their own too' +
     (today === null ? '.' : `; today it is ${shown(today)}.`);
   return {
-    ...{ question: `the lowest setpoint that keeps every cold spot under 80 % ${allowed}`, unit },
+    ...{ question: `the lowest setpoint that keeps ${spots} under 80 % ${allowed}`, unit },
     ...{ low, high, tolerance: TOLERANCE, value: found?.value ?? null },
     answer: [
       answer,
       ...(today !== null && found !== null && found.value < LEAST_WARM ? [TOO_COOL] : []),
       moved,
     ],
-    figure: 'cold spot above 80 %, worst room [h]',
+    figure: `cold spot above 80 %, ${room ?? 'worst room'} [h]`,
     runs: all.map(({ value, tried, holds }) => ({
       ...{ tried: shown(value, isPlain ? 1 : 2), figure: worst(tried).figure, holds },
       money: tried.money.total_per_year,
@@ -70,8 +78,6 @@ function possible(
   while (to > from + 1 && !can(to)) to -= 0.5;
   return [from, to];
 }
-
-const worst = (plan: PlanMeasures) => worstRoom(plan, (room) => room.cold_spot_hours_above_80_pct);
 
 /** [°C] */
 const LEAST_WARM = 18;

@@ -44,11 +44,14 @@ export interface FindSetup {
 export const edited = ({ variant }: FindSetup, edit: unknown): PlanVariant =>
   withEdit(variant, edit);
 
-/** The room where something is greatest, and how great it is. */
+/** The room where something is greatest, and how great it is. @param only  the one room that is looked at; all where not given */
 export function worstRoom(
   { rooms }: PlanMeasures,
   of: (room: PlanMeasures['rooms'][string]) => number,
+  only?: string,
 ): { readonly room: string; readonly figure: number } {
-  const all = Object.entries(rooms).map(([room, figures]) => ({ room, figure: of(figures) }));
+  const all = Object.entries(rooms)
+    .filter(([room]) => only === undefined || room === only)
+    .map(([room, figures]) => ({ room, figure: of(figures) }));
   return all.reduce((worst, one) => (one.figure > worst.figure ? one : worst));
 }

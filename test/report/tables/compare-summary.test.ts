@@ -80,6 +80,22 @@ describe('a screen', () => {
     for (let k = 0; k < count; k++) expect(text).toMatch(new RegExp(`^plan-${k} `, 'm'));
   });
 
+  test('has a column of dry air where that is often so and plans differ in it', () => {
+    const of = (...shares: readonly number[]) => {
+      const plans = answers(shares.length).plans.map((plan, k) => ({
+        ...plan,
+        figures: { ...plan.figures, dry: shares[k]! },
+      }));
+      return compareSummary({ ...answers(shares.length), plans }, 80, 60);
+    };
+    expect(of(63, 38)).toMatch(/ dry /);
+    expect(of(63, 38)).toMatch(/^plan-1 .* 38 /m);
+    expect(of(63, 38).replaceAll(/\s+/g, ' ')).toContain('dry: air too dry, of the time, mean');
+    expect(of(63, 63)).not.toMatch(/ dry /);
+    expect(of(63, 60)).not.toMatch(/ dry /);
+    expect(of(14, 3)).not.toMatch(/ dry /);
+  });
+
   test('sentences of plans are always whole; what they gain goes where there is no room', () => {
     const few = compareSummary(answers(2), 80, 60).replaceAll(/\n {2}/g, ' ');
     expect(few).toContain(`${LONG}: cheaper, but damper`);

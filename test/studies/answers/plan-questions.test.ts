@@ -152,11 +152,37 @@ describe('a device that comes with the rule that runs it is about the device', (
   });
 });
 
-test('nobody asks what it is to have no rules any more, or to heat again where nobody is', () => {
+test('whether rules help at all is another question than which', () => {
+  const [none, had, other] = askedPlans(
+    `  none: { change: {} }\n  had: { change: { ${RULES} } }\n  other: { change: { ${RULES.replace('65', '70')} } }\n`,
+  );
+  const plans = [had!, none!, other!];
+  const titles = questionsOf(plans).map(({ title, asked }) => [
+    title,
+    asked[0]!.plan.prepared.plan,
+  ]);
+  expect(titles.sort()).toEqual([
+    ['Do the rules help?', 'none'],
+    ['Other rules?', 'other'],
+  ]);
+});
+
+test('who has rules, or heats by presence, asks whether to go on; nobody does of what another plan tries', () => {
   for (const more of [RULES, 'heating: { gate: when present, setback: 16 }']) {
     const plans = askedPlans(`  a: { change: {} }\n  b: { change: { ${more} } }\n`);
     expect(questionsOf(plans)).toHaveLength(1);
-    expect(questionsOf(plans.toReversed())).toEqual([]);
+    const [question] = questionsOf(plans.toReversed());
+    expect(question!.title).toBe(questionsOf(plans)[0]!.title);
+    expect(question!.asked.map(({ plan }) => plan.prepared.plan)).toEqual(['a']);
+    const warm = 'heating: { setpoint: 23 }';
+    const third = askedPlans(`  a: { change: {} }
+  b: { change: { ${more.replace('heating: {', 'heating: { setpoint: 23,')}${more === RULES ? `, ${warm}` : ''} } }
+  c: { change: { ${warm} } }
+`);
+    // c is b without them, and the baseline at another setting.
+    expect(
+      questionsOf(third).flatMap(({ asked }) => asked.map(({ against }) => against.prepared.plan)),
+    ).not.toContain('b');
   }
 });
 

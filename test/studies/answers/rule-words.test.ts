@@ -31,7 +31,11 @@ describe('how often a plan rings', () => {
       { damp: rule(104, 52), stuffy: rule(104, 104) },
       ', rings 4.0 times a week (25 % with nobody awake at home within the hour)',
     ],
-  ])('%#', (rules, words) => expect(plain(ringing(plan(rules)))).toBe(words));
+  ])('%#', (rules, words) => expect(plain(ringing(plan(rules), plan({})))).toBe(words));
+
+  test('is what a plan without the rules spares', () => {
+    expect(ringing(plan({}), plan({ damp: rule(1040) }))).toBe(', spares 20 alerts a week');
+  });
 });
 
 describe('the rule that rings most', () => {

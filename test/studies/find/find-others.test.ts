@@ -84,6 +84,15 @@ describe('airing', () => {
     );
   });
 
+  test('goes by the air of one room where one is meant', async () => {
+    const empty = '}, store: { floor area: 6, panes: [{ area: 1 }], faces: south, outer sides: 1 ';
+    const two = home(ALWAYS_IN, empty);
+    const found = await findAiring(two, 0, 'store');
+    expect(found.answer).toEqual(['None is needed: as it is the store is worst with 0 h.']);
+    expect(found.question).toMatch(/^the cheapest airing routine that keeps CO2 in the store /);
+    expect((await findAiring(two, 0)).value).toBeNull();
+  });
+
   test('that there is none, and that none is needed, are answers', async () => {
     const none = await findAiring(setup, 0);
     expect(none.value).toBeNull();

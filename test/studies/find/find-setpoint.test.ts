@@ -39,6 +39,20 @@ test('the lowest setpoint of a steady room is that of the equation of the surfac
   expect(home.runs()).toBe(found.runs.length);
 });
 
+test('one room alone is looked at where one is meant', async () => {
+  // A better corner beside it: about 5 + 2.48 / 0.7 = 8.54 °C is enough there, and not in the den (9.14 °C).
+  const nook =
+    ' }, nook: { floor area: 14, use: living, cold spot factor: 0.7, panes: [], outer sides: 1 } }';
+  const home = steadyHome(HOME('setpoint: 18').replace(' } }\nhousehold', `${nook}\nhousehold`));
+  const found = (await findSetpoint(home, 0, 'nook'))!;
+  expect(found.value!).toBeLessThan(8.8);
+  expect(found.question).toBe(
+    'the lowest setpoint that keeps the cold spot of the nook under 80 % at all times',
+  );
+  const all = (await findSetpoint(home, 0))!;
+  expect(all.value!).toBeGreaterThan(9.1);
+});
+
 test('no two lines of the table read alike, though the last differ by less than a tenth', async () => {
   // The answer lies between 9.56 and 9.64 °C: 5 + 2.48 / 0.539.
   const home = steadyHome(HOME('setpoint: 18').replace('factor: 0.6', 'factor: 0.539'));
