@@ -1,7 +1,7 @@
 import { coldArrivalHours, dampEmptyHours, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { yearsIn } from '../../measures/years-in.ts';
+import { isYearOrMore, yearsIn } from '../../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
 import { type Cause, causesOf } from './plan-causes.ts';
 
@@ -27,14 +27,14 @@ interface PlanDifference {
   readonly cold_arrival_hours: number;
   /** Room-hours above the humidity band while nobody is in the room. [h] */
   readonly humidity_high_empty_hours: number;
-  /** Extra price over yearly saving of energy; null where nothing is bought or nothing saved. */
+  /** Extra price over yearly saving of energy; null where nothing is bought or saved, or less than a year was run. */
   readonly payback_years: number | null;
   /**
    * Extra money for each room-hour above the humidity band that the plan avoids; null where it
    * avoids none or costs no more.
    */
   readonly money_per_damp_hour_avoided: number | null;
-  /** Net present value over the longest life among the purchases; null where nothing is bought. [currency] */
+  /** Net present value over the longest life among the purchases; null where nothing is bought, or less than a year was run. [currency] */
   readonly npv: number | null;
   /** By what the plan moves these figures, what moves most first. */
   readonly causes: readonly Cause[];
@@ -80,6 +80,8 @@ function difference(
   const avoided = -damp / yearsIn(plan.period.hours);
   const saved = energyPerYear(base) - energyPerYear(plan);
   const price = priceOf(bought) - priceOf(had);
+  // Days of one season tell nothing of the years in which a price comes back.
+  const years = isYearOrMore(plan.period.hours);
   return {
     plan: plan.plan,
     useful_kwh: plan.heating.useful_kwh - base.heating.useful_kwh,
@@ -91,9 +93,9 @@ function difference(
       roomHours(base, 'outside_band_hours', 'temperature_low'),
     cold_arrival_hours: coldArrivalHours(plan) - coldArrivalHours(base),
     humidity_high_empty_hours: dampEmptyHours(plan) - dampEmptyHours(base),
-    payback_years: price > 0 && saved > 0 ? simplePayback(price, saved) : null,
+    payback_years: years && price > 0 && saved >= LEAST ? simplePayback(price, saved) : null,
     money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
-    npv: worthToday(extra, bought),
+    npv: years ? worthToday(extra, bought) : null,
     causes: causesOf(base, plan),
   };
 }
@@ -113,4 +115,6 @@ const energyPerYear = ({ money }: PlanMeasures): number =>
 const priceOf = ({ purchases }: Purchases): number =>
   purchases.reduce((sum, buy) => sum + buy.price, 0);
 
+/** Less than that is rounding. [currency/year] */
+const LEAST = 0.005;
 const NOTHING: Purchases = { purchases: [], discountRate: 0 };

@@ -22,7 +22,7 @@ export interface UseDifference {
 }
 
 /** kWh times price. */
-export interface Product {
+interface Product {
   /** Of a difference below 0 where it is less. [kWh/year] */
   readonly kwh: number;
   /** [currency/kWh] */

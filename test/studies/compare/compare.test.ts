@@ -92,6 +92,23 @@ describe('payback and present value', () => {
     });
   });
 
+  test('rounding is no saving: 1e-9 a year would pay 600 back in 6e11 years', () => {
+    expect(invest(600, 1e-9, 0.03, 20).payback_years).toBeNull();
+  });
+
+  test('days that are no year tell neither', () => {
+    const bought = { purchases: [{ what: 'x', price: 100, lastsYears: 10 }], discountRate: 0 };
+    const plans = [
+      somePlan('as-lived', { energy: 100, hours: 768 }),
+      somePlan('buy', { energy: 80, hours: 768, purchaseCost: 10 }),
+    ];
+    const [found] = compareMeasures(plans, [
+      { purchases: [], discountRate: 0 },
+      bought,
+    ]).differences;
+    expect(found).toMatchObject({ payback_years: null, npv: null });
+  });
+
   test('what saves no cash has no payback, and its present value is below zero', () => {
     const found = invest(180, -20, 0.03, 8);
     expect(found.payback_years).toBeNull();
