@@ -24,6 +24,7 @@ import { createEnergyUse } from './energy/energy-use.ts';
 import { heatingMeasures, priceOfHeat } from './energy/heating-measures.ts';
 import { heatingSeason } from './energy/heating-season.ts';
 import { purchaseCostPerYear } from './energy/purchase-cost-per-year.ts';
+import { createSourceLimits } from './energy/source-limits.ts';
 import { createWinter } from './energy/winter.ts';
 import { createHourlyMeans } from './hourly-means.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
@@ -62,6 +63,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
   const energy = createEnergyUse(home, prices, winter, setup.activitiesBurnGas ?? false);
   const used = createDeviceUse(home.devices.length, prices);
   const cooled = createCoolingUse(home);
+  const limits = createSourceLimits(home);
   const blinds = createBlindHours(home);
   const airing = createAiringHours(rooms);
   const rebounds = createRebounds(rooms);
@@ -81,6 +83,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     energy,
     used,
     cooled,
+    limits,
     blinds,
     airing,
     rebounds,
@@ -167,6 +170,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
         ...setup.weather.notes,
         ...bill.notices,
         ...partYear(period.hours),
+        ...limits.notices(),
         ...idleNotices(heating, devices, alerts),
         ...idleCooling(home, removed),
         ...openBlinds(blinds.result()),
