@@ -204,6 +204,14 @@ describe('a stock of homes', () => {
     expect(wall(lines[0]).value).not.toBe(wall(lines[1]).value);
   });
 
+  test('homes that cannot be run are told in their order', async () => {
+    const rows = Array.from({ length: 9 }, (_, k) => `home ${k + 3},,-4\n`).join('');
+    const { sweep } = folder({ 'stock.csv': `${STOCK}${rows}` });
+    const { err } = await sweep('-o', 'all.csv', '--homes', 'stock.csv');
+    const told = [...err.matchAll(/: run (\d+): /g)].map(([, run]) => Number(run));
+    expect(told).toEqual([3, 4, 5, 6, 7, 8, 9, 10, 11]);
+  });
+
   test('a home that cannot be run is told, and the others are there', async () => {
     const { sweep, files } = folder({ 'stock.csv': `${STOCK}third,,-4\n` });
     const { status, err } = await sweep('-o', 'all.csv', '--homes', 'stock.csv');

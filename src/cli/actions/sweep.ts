@@ -121,11 +121,12 @@ async function runAll(
 
 function refuseTroubles(troubles: readonly SweepResult[], file: string): void {
   if (troubles.length === 0) return;
-  const problems = troubles.map(({ run, problem }): Problem => {
+  const inOrder = troubles.toSorted((a, b) => a.run - b.run);
+  const problems = inOrder.map(({ run, problem }): Problem => {
     const place = { file, line: 0, column: 0, where: `run ${run}`, hint: '' };
     return { ...place, expected: 'a home that can be run', got: problem ?? '' };
   });
-  throw new InputProblems(problems.sort((a, b) => (a.where < b.where ? -1 : 1)));
+  throw new InputProblems(problems);
 }
 
 /** A thread takes as long to start as a good part of a run: so many are over sooner in this one. */
