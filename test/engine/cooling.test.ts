@@ -57,6 +57,13 @@ test('an ideal cooler holds its setpoint and removes what comes in', () => {
   expect(total(run.ledger.energy.cooling)).toBeLessThan(0);
 });
 
+test('a cooled ceiling in a room without surfaces cools its air', () => {
+  const { room, run, coolers } = settled(roomWith({ radiantShare: 0.5 }));
+  expect(last(room.airTemperature[0]!)).toBeCloseTo(26, 9);
+  expect(coolers.removed).toBeCloseTo(8 * LOSS, 6);
+  expect(run.ledger.residual.energy).toBeLessThan(1e-9);
+});
+
 test('nothing cools below the setpoint, or where cooling is off', () => {
   expect(Math.max(...settled(roomWith({}), 40).room.cooling[0]!)).toBe(0);
   const off = settled(roomWith({}), Number.POSITIVE_INFINITY);

@@ -140,7 +140,7 @@ export function layOutModel(home: Home, pressure: number, dt: number): Model {
     wallModes: steps,
     heat,
     blinds: layOutBlinds(home, rooms, heat),
-    coolers: layOutCoolers(home, density, pressure),
+    coolers: layOutCoolers(home, rooms, density, pressure),
     boundaries,
     boundary: new Float64Array(boundaries.length),
     films: layOutFilms(home, rooms),
