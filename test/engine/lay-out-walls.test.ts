@@ -13,3 +13,8 @@ test('half of the sun on surfaces falls on the floor, the rest on all by area', 
   expect(share(0)).toBeCloseTo(0.5 + 0.5 * (20 / 80), 12);
   expect(share(1)).toBeCloseTo(0.5 * (60 / 80), 12);
 });
+
+test('an element without area is no wall', () => {
+  const none = bareHome([bareRoom('room', 40)], { elements: [element('none', 0, 'wall', 0, 1)] });
+  expect(layOutWalls(none, () => 0, 600).walls.count).toBe(0);
+});

@@ -16,7 +16,8 @@ export function layOutWalls(
   boundaryOf: (element: Element) => number,
   dt: number,
 ): WallLayout {
-  const specs = merge([...elements.map((e) => fromElement(e, boundaryOf(e))), ...massOf(rooms)]);
+  const walled = elements.filter(({ area }) => area > 0);
+  const specs = merge([...walled.map((e) => fromElement(e, boundaryOf(e))), ...massOf(rooms)]);
   const steps = specs.map((spec) => stepOf(spec, dt));
   const faces = specs.map((spec) => ({
     near: faceOf(spec.area, spec.resistance[0]!, longWave),
