@@ -76,7 +76,14 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   settleStart(model, input, walk.season);
 
   for (let utc = start - spinUpDays * DAY; utc < start; utc += DAY) {
-    walkDay(walk, utc, utc + DAY, standIn(weather, utc, spinUpDays), false, oneRow);
+    walkDay(
+      walk,
+      utc,
+      Math.min(utc + DAY, start),
+      standIn(weather, utc, spinUpDays),
+      false,
+      oneRow,
+    );
   }
 
   const before = storedAmounts(model);

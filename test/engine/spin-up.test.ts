@@ -94,3 +94,14 @@ describe('a file of part days', () => {
     expect(wild).toEqual(calm);
   });
 });
+
+test('a spin-up of half a day ends where the period begins', () => {
+  // Through its leak alone, 0.002 m3/s into 40 m3, air follows a step of the weather with a time
+  // constant of 20000 s. What comes after the step must not be in the first reading of the period.
+  const bare: Home = { ...heavy, elements: [] };
+  const step = lastDays({ temperature: (t) => (t < DAY + 3600 ? 15 : 0) }, 3, 3600, 1);
+  const early = airOf(step, 1, 24, bare).airTemperature[0]![0]!;
+  const late = airOf(step, 0.5, 24, bare).airTemperature[0]![0]!;
+  expect(early).toBeGreaterThan(10);
+  expect(late).toBeGreaterThan(10);
+});
