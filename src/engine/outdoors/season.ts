@@ -22,26 +22,41 @@ export function seasonOf(weather: Weather): Season {
   return season;
 }
 
+/** Least squares of mean, cosine and sine, which are orthogonal over whole years only. */
 function fitted(weather: Weather): Season {
   const { count, step, start, temperature } = weather;
-  let sum = 0;
-  let cosine = 0;
-  let sine = 0;
   const first = dayOfYear(start);
+  let sum = 0;
+  let [c, s, cc, cs, ss, tc, ts] = [0, 0, 0, 0, 0, 0, 0];
   for (let k = 0; k < count; k++) {
     const angle = (2 * Math.PI * (first + (k * step) / DAY)) / YEAR;
+    const cosine = cosineOf(angle);
+    const sine = sineOf(angle);
     const t = temperature[k]!;
     sum += t;
-    cosine += t * cosineOf(angle);
-    sine += t * sineOf(angle);
+    c += cosine;
+    s += sine;
+    cc += cosine * cosine;
+    cs += cosine * sine;
+    ss += sine * sine;
+    tc += t * cosine;
+    ts += t * sine;
   }
-  const mean = sum / count;
-  if (count * step < MOST_OF_A_YEAR * YEAR * DAY) return { mean, amplitude: 0, coldest: 1 };
-  const a = (2 * cosine) / count;
-  const b = (2 * sine) / count;
+  if (count * step < MOST_OF_A_YEAR * YEAR * DAY) {
+    return { mean: sum / count, amplitude: 0, coldest: 1 };
+  }
+  // Of deviations from the means, so that two unknowns are left.
+  cc -= (c * c) / count;
+  cs -= (c * s) / count;
+  ss -= (s * s) / count;
+  tc -= (sum * c) / count;
+  ts -= (sum * s) / count;
+  const determinant = cc * ss - cs * cs;
+  const a = (tc * ss - ts * cs) / determinant;
+  const b = (ts * cc - tc * cs) / determinant;
   const warmest = (Math.atan2(b, a) / (2 * Math.PI)) * YEAR;
   return {
-    mean,
+    mean: (sum - a * c - b * s) / count,
     amplitude: Math.hypot(a, b),
     coldest: (((warmest + YEAR / 2) % YEAR) + YEAR) % YEAR,
   };
