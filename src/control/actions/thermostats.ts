@@ -24,7 +24,7 @@ export interface Thermostats {
    * Allocates nothing.
    *
    * @param windowOpenSince  per room: instant at which the first of the windows that stand open was
-   *                         opened; Infinity while all are shut [s UTC]
+   *                         opened; NaN while all are shut [s UTC]
    */
   readonly step: (
     s: number,
