@@ -31,7 +31,7 @@ export function answerSection(input: ReportInput): Section {
 <div class="hero">
 <div>
 ${first === '' ? null : html`<p class="first"><b>First of all:</b> ${first}</p>`}
-<p class="lead">${lead}</p>
+<p class="${lead.length > LENGTHY ? 'lead lengthy' : 'lead'}">${lead}</p>
 ${meaning(askedAbout(study))}
 ${because.length === 0 ? null : html`<div class="because">${list(because)}</div>`}
 ${beforeAfter(study)}
@@ -159,5 +159,7 @@ function passedOver({ about: { option, room }, decision, rivals }: PlanStudy): s
   );
 }
 
+/** More than a phone has room for in large type. [characters] */
+const LENGTHY = 90;
 /** Share of draws below which an answer does not stand. */
 const STEADY = 0.9;

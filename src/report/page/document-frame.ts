@@ -1,4 +1,5 @@
 import { type Html, html, raw } from './html.ts';
+import { isolateNames } from './isolate-names.ts';
 import { type PagePermits, pagePolicy } from './page-policy.ts';
 
 /** A page as it is sent, and the policy that stands in its head. */
@@ -27,7 +28,7 @@ export function documentFrame(
 <style>${raw(permits.styles)}</style>
 </head>
 <body>
-${body}
+${isolateNames(body)}
 ${permits.scripts.map((script) => html`<script>${raw(script)}</script>`)}
 </body>
 </html>

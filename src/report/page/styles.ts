@@ -67,7 +67,7 @@ nav a { display: inline-block; padding: .15rem 0; }
 .worse { color: var(--worse); }
 .same { color: inherit; }
 td .better, td .worse { font-weight: 700; white-space: nowrap; }
-.name { white-space: nowrap; }
+.name, time { white-space: nowrap; }
 .strip { display: block; overflow: visible; max-width: 100%; }
 .strip path { fill: none; stroke-width: 1.5; }
 .strip .rail { stroke: var(--line); }
@@ -187,6 +187,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .wide-only { display: none; }
   .narrow-only { display: block; }
   .lead { font-size: 1.5rem; }
+  .lead.lengthy { font-size: 1.2rem; line-height: 1.25; }
   .because ul { font-size: 1rem; margin-bottom: .9rem; }
   nav { margin: 0 -.4rem; max-width: calc(100% + .8rem); }
   nav ul { flex-wrap: nowrap; overflow-x: auto; white-space: nowrap; padding: .4rem; scroll-padding: .4rem; margin: 0; }

@@ -141,12 +141,8 @@ function sentenceOf(
     effects.filter(({ better }) => !better),
     saves ? most : 1,
   );
-  const rings = about === 'rules' ? ringing(plan, against) : '';
-  const unpaid = about === 'purchase' ? ' (its price not counted)' : '';
-  const opening = `${openingOf({ plan, against }, baseline)}${rings}${unpaid}`;
-  if (gains === '' && losses === '') {
-    return `${opening} and ${saves ? 'changes little else' : 'makes nothing clearly better'}.`;
-  }
+  const opening = openingOf({ plan, against }, baseline, about);
+  if (gains === '' && losses === '') return `${opening} and ${nothingElse(saves)}.`;
   if (gains === '') return `${opening}, ${saves ? 'but' : 'and'} ${losses}.`;
   return `${opening}: ${gains}${losses === '' ? '' : `; but ${losses}`}.`;
 }
@@ -154,21 +150,26 @@ function sentenceOf(
 /** "nineteen saves 156 GBP a year, but colder." */
 function shortOf(asked: Asked, baseline: AskedPlan, about: Topic): string {
   const effects = asEffects(asked.plan, asked.against, about);
-  const gain = effects.find(({ better }) => better)?.word;
-  const loss = effects.find(({ better }) => !better)?.word;
+  const gain = effects.find(({ better }) => better)?.word ?? '';
+  const loss = effects.find(({ better }) => !better)?.word ?? '';
   const saves = Math.round(moneyMore(asked)) <= 0;
-  const lost = loss === undefined ? '' : `, ${saves || gain !== undefined ? 'but' : 'and'} ${loss}`;
-  const gained = gain === undefined ? '' : `: ${gain}`;
-  const nothing = gain === undefined && loss === undefined ? ' and changes little else' : '';
-  return `${openingOf(asked, baseline)}${gained}${lost}${nothing}.`;
+  const opening = openingOf(asked, baseline, about);
+  if (gain === '' && loss === '') return `${opening} and ${nothingElse(saves)}.`;
+  if (gain === '') return `${opening}, ${saves ? 'but' : 'and'} ${loss}.`;
+  return `${opening}: ${gain}${loss === '' ? '' : `, but ${loss}`}.`;
 }
 
 /** "nineteen saves 156 GBP a year", " against cooler" where it is measured by another plan. */
-function openingOf(asked: Asked, baseline: AskedPlan): string {
+function openingOf(asked: Asked, baseline: AskedPlan, about: Topic): string {
   const { plan, against } = asked;
   const beside = against === baseline ? '' : ` against ${against.figures.plan}`;
-  return `${plan.figures.plan} ${moneyWords(moneyMore(asked), plan)}${beside}`;
+  const rings = about === 'rules' ? ringing(plan, against) : '';
+  const unpaid = about === 'purchase' ? ' (its price not counted)' : '';
+  return `${plan.figures.plan} ${moneyWords(moneyMore(asked), plan)}${beside}${rings}${unpaid}`;
 }
+
+const nothingElse = (saves: boolean): string =>
+  saves ? 'changes little else' : 'makes nothing clearly better';
 
 /** What matters most first; of a stove that is what is clearly otherwise in the air, and for those who cool or shade how often they are too warm. */
 function asEffects(plan: AskedPlan, against: AskedPlan, about: Topic): Effect[] {

@@ -520,6 +520,17 @@ describe('where an input turns the answer round', () => {
     expect(lead!.attributes['class']).toBe('lead');
   });
 
+  test.each([
+    ['Buy it.', 'lead'],
+    [`Something else first: ${'x'.repeat(70)} does as much.`, 'lead lengthy'],
+  ])('"%s" is set as %s', (verdict, look) => {
+    const decision = { ...study.purchase!.decision, sentences: [verdict] };
+    const purchase = { ...study.purchase!, decision };
+    const { body } = answerSection(inputOf({ ...study, purchase }, TEXT));
+    const lead = all(readMarkup(body.markup), 'p').find((one) => textOf(one) === verdict);
+    expect(lead!.attributes['class']).toBe(look);
+  });
+
   test('is not said a second time beside the answer', () => {
     const [flip] = study.purchase!.flips;
     const turns = ['It would turn round (not needed) were the thermostat 24.1 °C instead of 21.0.'];

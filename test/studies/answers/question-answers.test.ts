@@ -361,12 +361,16 @@ test('a part of a year tells its own money, and decides on no purchase', () => {
 `;
   const summer = { hours: 78 * 24 };
   const wet = { over: { mould_index_peak: 3 } };
-  const told = answers(plans, [
+  const years = [
     { ...summer, energy: 200, den: wet },
     { ...summer, energy: 162, den: wet },
     { ...summer, energy: 213, purchaseCost: 22.5 },
-  ]);
-  expect(told).toEqual([
+  ];
+  const [, short] = questionAnswers(askedPlans(plans, years));
+  expect(short!.inShort.replaceAll('\u00a0', ' ')).toBe(
+    'drier costs 13 GBP more in these 78 days (its price not counted): less mould.',
+  );
+  expect(answers(plans, years)).toEqual([
     '19 °C or 21 °C? nineteen saves 38 GBP in these 78 days and changes little else.',
     'Buy drier for 180 GBP? drier costs 13 GBP more in these 78 days (its price not counted): ' +
       'mould is less likely (index 0.0, was 3.0, den).',
