@@ -100,7 +100,7 @@ function unknownKey(path: Path, key: string, known: readonly string[]): Finding 
   const got = `${JSON.stringify(key)}, which is not known`;
   const finding = { path: [...path, key], expected, got, key: true };
   if (now === null) return { ...finding, names: known };
-  return { ...finding, hint: `it is now called ${JSON.stringify(now)}` };
+  return { ...finding, hint: `here it is called ${JSON.stringify(now)}` };
 }
 
 const MOST = 200; // problems that anybody reads

@@ -5,8 +5,8 @@ import { everydayName } from './everyday-words.ts';
  *
  * Near: at most a third of the letters (and at least one) inserted, dropped, changed or swapped; before
  * more than one such difference counts which name, alone, has all its words in what was typed or the other
- * way round, such as "double" of "double glazed" and "semi-detached" of "semi"; then which people call so
- * otherwise, such as "flat" of "apartment".
+ * way round, such as "double" of "double glazed" and "semi-detached" of "semi"; then, or before a name of which it is
+ * a part, which people call so otherwise, such as "flat" of "apartment".
  * Case, spaces, hyphens and underscores do not count. Names of more than 100 characters are near to
  * none: nobody mistypes them, and the search would take long.
  */
@@ -27,7 +27,11 @@ export function nearestName(typed: string, known: Iterable<string>): string | nu
     }
   }
   if (least <= 1) return best;
-  return nameByWords(typed, names) ?? everydayName(wordsOf(typed), names) ?? best;
+  const byWords = nameByWords(typed, names);
+  const everyday = everydayName(wordsOf(typed), names);
+  // What people say for one name may be a part of another, such as "temperature" of "water temperature".
+  const isPart = byWords !== null && wordsOf(byWords).length > wordsOf(typed).length;
+  return isPart ? (everyday ?? byWords) : (byWords ?? everyday ?? best);
 }
 
 /** A hint at the known name that was most likely meant; empty where none is near. */

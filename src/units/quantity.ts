@@ -106,6 +106,10 @@ function mixHint(number: number, given: UnitMeaning, target: UnitMeaning): strin
   if (given.dimension === 'temperature' && target.dimension === 'difference') {
     return `°C is a temperature here; a difference is written ${number} K`;
   }
+  if (given.dimension === 'angle' && target.dimension === 'temperature') {
+    return `write "${number} °C" or "${number} °F"`;
+  }
+  if (given.dimension === 'length' && target.dimension === 'time') return `write "${number} min"`;
   return '';
 }
 

@@ -265,7 +265,7 @@ plans:
   const read = (scope: CheckScope) => readScenario(BROKEN, 'h.yaml', scope);
   const wrong = (scope: CheckScope) => problemsOf(() => read(scope));
   const COLD =
-    'h.yaml:12:42: heating.setpoint in plan cold: expected a temperature in °C or °F from -10 to 40, got 50';
+    'h.yaml:12:42: heating.setpoint in plan cold: expected a temperature in °C or °F from -10 to 40, got 50 (did you mean "50 °F"?)';
 
   test('leaves out what is wrong with other plans and with doubts', () => {
     expect(wrong({ plans: ['warm', 'base'], doubts: false })).toEqual([]);

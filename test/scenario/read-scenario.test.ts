@@ -52,7 +52,7 @@ describe('one mistake, one line that says where, what was expected, what came an
     [
       'a temperature that nobody keeps',
       'heating: { setpoint: 70 }',
-      'h.yaml:8:22: heating.setpoint: expected a temperature in °C or °F from -10 to 40, got 70',
+      'h.yaml:8:22: heating.setpoint: expected a temperature in °C or °F from -10 to 40, got 70 (did you mean "70 °F"?)',
     ],
     [
       'a setback above the setpoint',

@@ -26,7 +26,7 @@ test.each(OLD)('"%s" is refused with its new name', (key, text) => {
   const told = problems.filter((problem) => problem.includes(`got "${key}", which is not known`));
   expect(told).toHaveLength(1);
   expect(told[0]).toMatch(/^h\.yaml:\d+:\d+: /);
-  expect(told[0]).toContain(`(it is now called "${RENAMED_KEYS.get(key)}")`);
+  expect(told[0]).toContain(`(here it is called "${RENAMED_KEYS.get(key)}")`);
 });
 
 test('an old key in a setting is refused with nothing besides', () => {
@@ -37,7 +37,7 @@ test('an old key in a setting is refused with nothing besides', () => {
   expect(more).toEqual([]);
   expect(problem).toBe(
     '--set /plans/now/says=x: plans.now.says: expected one of the keys description, based on, ' +
-      'change, purchases, got "says", which is not known (it is now called "description")',
+      'change, purchases, got "says", which is not known (here it is called "description")',
   );
   expect(prepared('/plans/now/description=x', '/home/rooms/living/floor area=12')).toEqual([
     '--set /plans/now/description=x: plans.now.description: expected a setting of the home or ' +

@@ -83,7 +83,7 @@ describe('a rule with rooms', () => {
     ]);
     const bare = STALE('all').replace(' rooms: all,', '');
     expect(said(bare)).toEqual([
-      'h.yaml:9:27: rules #1.when #1: expected the room whose reading it is, or outdoors, got a mapping',
+      'h.yaml:9:27: rules #1.when #1: expected the room whose reading it is, or outdoors, got none (write the room into the condition, or give the rule "rooms", such as all)',
     ]);
     expect(
       said('{ name: x, when: [{ room: living, windows: open }], response: [{ setpoint: 17 }] }'),
@@ -117,6 +117,22 @@ describe('a rule with rooms', () => {
       'expected nothing against rule "a (living)", which may hold as well, got close living against open living',
     );
     expect(two(shut('living').replace('over: 900', 'under: 900'))).toEqual([]);
+  });
+
+  test('contradicts another in several rooms, told once', () => {
+    const b =
+      '{ name: b, rooms: all, when: [{ reading: co2, over: 900 }], response: [{ close: here }] }';
+    const two = said(
+      `{ name: a, rooms: all, when: [{ reading: co2, over: 1200 }], response: [{ open: here }] }\n  - ${b}`,
+    );
+    expect(two).toHaveLength(1);
+    expect(two[0]).toContain(
+      'got close living against open living, and likewise in 1 more room (give',
+    );
+    const itself = said(
+      '{ name: a, rooms: all, when: [{ reading: co2, over: 1200 }], response: [{ room: living, setpoint: 15 }, { room: living, setpoint: 21 }] }',
+    );
+    expect(itself).toHaveLength(1);
   });
 });
 

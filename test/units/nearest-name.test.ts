@@ -21,6 +21,28 @@ describe('the nearest name', () => {
     expect(nearestName('abcdefwxyz', ['abcdef'])).toBeNull(); // 4 of 10
   });
 
+  test('is what people call so, before another name that it is a part of', () => {
+    const keys = ['water temperature', 'setpoint', 'setback'];
+    expect(nearestName('temperature', keys)).toBe('setpoint');
+    expect(nearestName('temperature', ['water temperature', 'setback'])).toBe('water temperature');
+    const readings = ['temperature', 'humidity', 'dew point', 'co2', 'tvoc', 'pm25'];
+    for (const [said, meant] of [
+      ['RH', 'humidity'],
+      ['temp', 'temperature'],
+      ['dust', 'pm25'],
+    ]) {
+      expect(nearestName(said!, readings)).toBe(meant);
+    }
+    const actions = ['tell', 'lamp', 'run', 'stop', 'open', 'close', 'setpoint'];
+    for (const [said, meant] of [
+      ['notify', 'tell'],
+      ['turn off', 'stop'],
+      ['heat', 'setpoint'],
+    ]) {
+      expect(nearestName(said!, actions)).toBe(meant);
+    }
+  });
+
   test('is that of fewest differences, and of these the first', () => {
     expect(nearestName('bath', ['batch', 'baths', 'bat'])).toBe('batch');
     expect(nearestName('baths2', ['batch', 'baths'])).toBe('baths');

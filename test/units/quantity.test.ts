@@ -88,6 +88,12 @@ describe('refuses in words', () => {
     );
   });
 
+  test('degrees of nothing for a temperature, and metres for minutes, with what may be meant', () => {
+    expect(refusalOf('20°', '°C').hint).toBe('write "20 °C" or "20 °F"');
+    expect(refusalOf('30m', 'min').hint).toBe('write "30 min"');
+    expect(refusalOf('30 m', 'm2').hint).toBe('');
+  });
+
   test('a unit that nobody knows, with the nearest or all known ones', () => {
     expect(refusalOf('12 kWatt', 'W').got).toBe('"12 kWatt", whose unit is not known');
     expect(refusalOf('12 L/dya', 'L/day').hint).toBe('did you mean "12 L/day"?');

@@ -18,6 +18,7 @@ import {
 export function ruleFindings(raw: UncheckedMapping): Finding[] {
   const rules = rulesInRooms(raw);
   const findings: Finding[] = [];
+  const clashes: Clash[] = [];
   const seen = new Set<unknown>();
   rules.forEach(({ rule, k, room }, n) => {
     const at = ['rules', k];
@@ -28,10 +29,16 @@ export function ruleFindings(raw: UncheckedMapping): Finding[] {
     if (room === null) findings.push(...roomlessFindings(rule, at));
     findings.push(...roomConditionFindings(raw, rule, k));
     findings.push(...actionFindings(raw, rule, at));
-    rules.slice(0, n + 1).forEach((earlier) => {
-      findings.push(...contradictions(earlier.rule, rule, at));
-    });
+    clashes.push(
+      ...rules.slice(0, n + 1).flatMap((earlier): Clash[] => {
+        // One rule clashes with itself, if at all, in every room.
+        if (earlier.k === k && earlier.rule !== rule) return [];
+        const name = mapping(items(raw['rules'])[earlier.k])['name'];
+        return contradictions(earlier.rule, rule, at).map((finding) => ({ finding, name }));
+      }),
+    );
   });
+  findings.push(...onceForAllRooms(clashes));
   const rooms = roomNames(raw);
   return [
     ...findings,
@@ -44,7 +51,9 @@ function roomlessFindings(rule: UncheckedMapping, at: Path): Finding[] {
   const unread = items(rule['when']).flatMap((value, c): Finding[] => {
     const condition = mapping(value);
     if (!('reading' in condition) || 'room' in condition) return [];
-    return [{ path: [...at, 'when', c], expected: 'the room whose reading it is, or outdoors' }];
+    const path = [...at, 'when', c];
+    const hint = 'write the room into the condition, or give the rule "rooms", such as all';
+    return [{ path, expected: 'the room whose reading it is, or outdoors', got: 'none', hint }];
   });
   const unset = items(rule['response']).flatMap((action, a): Finding[] => {
     if (!('setpoint' in mapping(action)) || 'room' in mapping(action)) return [];
@@ -90,6 +99,27 @@ function actionFindings(raw: UncheckedMapping, rule: UncheckedMapping, at: Path)
       findings.push({ path: [...path, 'setpoint'], expected });
     }
     return findings;
+  });
+}
+
+/** What is wrong beside an earlier rule, by the name that it was given. */
+interface Clash {
+  readonly finding: Finding;
+  readonly name: unknown;
+}
+
+/** Rules that stand in several rooms clash in each; that is told once, by the first, with how many more there are. */
+function onceForAllRooms(clashes: readonly Clash[]): Finding[] {
+  const keyOf = ({ finding, name }: Clash): string => JSON.stringify([finding.path, name]);
+  const count = new Map<string, number>();
+  for (const clash of clashes) count.set(keyOf(clash), (count.get(keyOf(clash)) ?? 0) + 1);
+  const first = new Map(clashes.toReversed().map((clash) => [keyOf(clash), clash]));
+  return clashes.flatMap((clash): Finding[] => {
+    if (first.get(keyOf(clash)) !== clash) return [];
+    const more = count.get(keyOf(clash))! - 1;
+    if (more === 0) return [clash.finding];
+    const also = `and likewise in ${more} more ${more === 1 ? 'room' : 'rooms'}`;
+    return [{ ...clash.finding, got: `${clash.finding.got}, ${also}` }];
   });
 }
 

@@ -66,7 +66,10 @@ export function quantity(unit: string, limits: Limits, says: string, more: Shown
         context.addIssue({ code: 'custom', message: expected, params });
         return z.NEVER;
       }
-      if (!within(read.value, limits)) context.addIssue({ code: 'custom', message: words });
+      if (!within(read.value, limits)) {
+        const params = { hint: fahrenheitHint(written, unit, limits) };
+        context.addIssue({ code: 'custom', message: words, params });
+      }
       return read.value;
     })
     .meta({ ...shown(says, more), unit, ...ends(limits) });
@@ -187,6 +190,13 @@ function within(value: number, { above, min, max, whole }: Limits): boolean {
   if (min !== undefined && !(value >= min)) return false;
   if (max !== undefined && !(value <= max)) return false;
   return whole !== true || Number.isInteger(value);
+}
+
+/** Whether a number that is no temperature in °C here would be one in °F. */
+function fahrenheitHint(written: number | string, unit: string, limits: Limits): string {
+  if (unit !== '°C' || typeof written !== 'number') return '';
+  const read = readAnyQuantity(`${written} °F`, unit);
+  return 'value' in read && within(read.value, limits) ? `did you mean "${written} °F"?` : '';
 }
 
 /** The ends of a range as JSON Schema has them, which hold for numbers in the documented unit. */

@@ -124,7 +124,7 @@ export const ruleModel = (species: readonly KnownSpecies[]) =>
       ).optional(),
       response: list(
         actionModel,
-        'a list of things to do',
+        'a list of things to do, such as [{ tell: open a window }]',
         'What the rule does once it fires',
       ).refine((all) => all.length > 0, { error: 'at least one thing to do' }),
     },

@@ -29,8 +29,9 @@ export function readAnswers(
   }
   const answers: Record<string, string | readonly string[]> = {};
   const findings: Finding[] = [];
+  const several = new Set(questions.flatMap(({ kind, id }) => (kind === 'several' ? [id] : [])));
   for (const [id, given] of Object.entries(value ?? {})) {
-    const words = Array.isArray(given) ? given.map(plainText) : plainText(given);
+    const words = Array.isArray(given) ? given.map(plainText) : plainAnswer(given, several.has(id));
     if (words === null || [words].flat().includes(null)) {
       findings.push({ path: [id], expected: 'text, or a list of texts' });
     } else {
@@ -48,6 +49,12 @@ export function readAnswers(
     throw new InputProblems(placed(findings, value, [{ by: 'file', yaml, under: [] }]));
   }
   return answers;
+}
+
+/** One answer, of several that may be chosen also as they stand in a sentence: "damp, cost". */
+function plainAnswer(given: unknown, several: boolean): string | readonly string[] | null {
+  const text = plainText(given);
+  return several && text !== null ? text.split(',').map((each) => each.trim()) : text;
 }
 
 /** Answers as the text of a file that `readAnswers` reads. */

@@ -2,6 +2,7 @@ import { type Document, LineCounter, parseDocument, type YAMLError } from 'yaml'
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import { aliasProblems } from './alias-problems.ts';
 import { keyProblems } from './key-problems.ts';
+import { type OddIndent, oddIndent } from './odd-indent.ts';
 import { textTrouble } from './text-trouble.ts';
 import { firstUnclosed, type Unclosed } from './unclosed.ts';
 
@@ -42,8 +43,12 @@ export function readYaml(text: string, file: string): YamlFile {
       unclosedProblem(open, text, file, lines),
     ]);
   }
+  const odd = document.errors.length > 0 ? oddIndent(text) : null;
+  if (odd !== null && isNear(document.errors[0]!, odd, lines)) {
+    throw new InputProblems([indentProblem(odd, text, file)]);
+  }
   const problems = [
-    ...document.errors.slice(0, MOST_SAID).map((error) => syntaxProblem(error, text, file, lines)),
+    ...saidOf(document.errors).map((error) => syntaxProblem(error, text, file, lines)),
     ...keyProblems(document, file, lines),
     ...(text.includes('*') ? aliasProblems(document, file, lines) : []),
   ];
@@ -59,6 +64,26 @@ export function readYaml(text: string, file: string): YamlFile {
   }
   if (holdsItself(value, [])) throw whole('aliases (*) that end', 'one that holds itself');
   return { file, document, lines, value };
+}
+
+/** Whether the parser stumbled where a line stands under no other, and not over something else further up or down. */
+const isNear = (error: YAMLError, { line }: OddIndent, lines: LineCounter): boolean =>
+  Math.abs(lines.linePos(error.pos[0]).line - line) <= 1;
+
+/** What is plainly wrong alone, where anything is: the rest follows from it. */
+function saidOf(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const plain = errors.filter(({ code }) => WORDS[code] !== undefined);
+  return (plain.length > 0 ? plain : errors).slice(0, MOST_SAID);
+}
+
+function indentProblem({ line, spaces, fitting }: OddIndent, text: string, file: string): Problem {
+  const written = (text.split('\n')[line - 1] ?? '').trim().slice(0, 60);
+  return {
+    ...{ file, line, column: spaces + 1, where: '' },
+    expected: `${fitting.join(' or ')} spaces before ${JSON.stringify(written)}, as before the line that it belongs beside`,
+    got: `${spaces}`,
+    hint: '',
+  };
 }
 
 function syntaxProblem(error: YAMLError, text: string, file: string, lines: LineCounter): Problem {
@@ -93,7 +118,7 @@ function holdsItself(value: unknown, within: readonly unknown[]): boolean {
 }
 
 const MOST_ALIASES = 100;
-const MOST_SAID = 20; // of mistakes in YAML itself: later ones follow from the first
+const MOST_SAID = 3; // of mistakes in YAML itself: later ones follow from the first
 
 const WORDS: Readonly<Partial<Record<string, readonly [string, string, string]>>> = {
   TAB_AS_INDENT: ['spaces before the first word of a line', 'a tab', 'YAML forbids tabs there'],

@@ -106,7 +106,7 @@ describe('answers that will not do are told with their place', () => {
       'expected prices by day and by night, and the night hours, such as 0.30 / 0.10 00:30-05:30',
     ],
     ['tariff: file\nelectricity: 0.27', 'expected the name of a CSV file, such as prices.csv'],
-    ['devices: dehumidifier', 'expected a list of any of: dehumidifier'],
+    ['devices: dehumidifier, heat pump', 'expected any of: dehumidifier'],
     ['devices: [dehumidifer]', '(did you mean "dehumidifier"?)'],
     ['worst room: ballroom', 'expected one of: living'],
     ['kinde: flat', 'did you mean "kind"? Expected one of the questions: title, place'],
@@ -114,6 +114,12 @@ describe('answers that will not do are told with their place', () => {
     ['- 1', 'expected a mapping from questions to answers, such as kind: flat'],
   ])('%s', (text, words) => {
     expect(() => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT)).toThrow(words);
+  });
+
+  test('several of several may stand in a list or behind each other', () => {
+    const read = (text: string) => readAnswers(text, 'a.yaml', QUESTIONNAIRE, CONTEXT);
+    expect(read('bothers: damp, cost')).toEqual(read('bothers: [damp, cost]'));
+    expect(read('devices: stove')).toEqual({ devices: ['stove'] });
   });
 
   test.each([
