@@ -321,7 +321,7 @@ describe('a plan that nobody asked for', () => {
 
   test('stops them when it is asked for, and always stops check and report', async () => {
     const cooler =
-      /^homes\/cottage\.yaml:11:\d+: heating\.setpoint in plan cooler: expected .*, got 50$/m;
+      /^homes\/cottage\.yaml:11:\d+: heating\.setpoint in plan cooler: expected .*, got 50 \(did you mean "50 °F"\?\)$/m;
     const run = await call([...RUN, '--plan', 'cooler'], files);
     expect(run).toMatchObject({ status: 2, err: expect.stringMatching(cooler) });
     expect(run.err.trimEnd().split('\n')).toHaveLength(1);
