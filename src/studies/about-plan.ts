@@ -1,10 +1,10 @@
 import type { Purchase } from '../measures/energy/purchase-cost-per-year.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import { askedPlan, questionBetween } from './answers/plan-questions.ts';
+import { newPurchases } from './compare/new-purchases.ts';
 import type { Option } from './options.ts';
 import { dampestRoom } from './proposals/dampest-room.ts';
 import { aboutPurchase, newDevices } from './purchase/about-purchase.ts';
-import { newPurchases } from './purchase/new-purchases.ts';
 import { type Guard, guardsOf } from './verdict/guards.ts';
 
 /** What a study asks about. */
@@ -22,6 +22,8 @@ export interface AboutPlan {
   readonly dries: boolean;
   /** What the option buys and the baseline does not. */
   readonly purchases: readonly Purchase[];
+  /** What the baseline buys and the option does not, such as the boiler that has to be replaced anyway. */
+  readonly spared: readonly Purchase[];
 }
 
 /**
@@ -55,6 +57,7 @@ function about(baseline: Option, option: Option): AboutPlan {
     room: device === null ? dampest : home.rooms[device.room]!.name,
     dries: device?.does.kind === 'dehumidifier',
     purchases: newPurchases(baseline.prepared.purchases, purchases),
+    spared: newPurchases(purchases, baseline.prepared.purchases),
   };
 }
 

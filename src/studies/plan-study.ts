@@ -70,7 +70,7 @@ export interface PlanStudySetup {
 export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
   const { about, options, draws, inputs, inputWords, run } = setup;
   const baseline = options[0]!;
-  const { option: plan, device, guards, purchases } = about;
+  const { option: plan, device, guards, purchases, spared } = about;
   const { discountRate } = plan.prepared;
   const prices = pricesOfBoth(baseline.prepared.prices, plan.prepared.prices);
   const measures = { baseline: baseline.measures, plan: plan.measures };
@@ -117,7 +117,7 @@ export async function planStudy(setup: PlanStudySetup): Promise<PlanStudy> {
       device === null && purchases.length === 0
         ? null
         : purchaseSum({
-            ...{ ...measures, device, purchases, discountRate, prices },
+            ...{ ...measures, device, purchases, spared, discountRate, prices },
             label: device === null ? null : labelOf(plan.prepared, device),
           }),
     decision: decision({

@@ -39,8 +39,8 @@ ${about.dries ? HEAT_CREDIT : null}
 }
 
 function facts(purchase: PurchaseStudy): string[] {
-  const { option, purchases } = purchase.about;
-  const { price } = purchase.sum;
+  const { option, purchases, spared } = purchase.about;
+  const price = purchases.reduce((sum, buy) => sum + buy.price, 0);
   const { measures } = option;
   return [
     ...(purchases.length === 0
@@ -51,6 +51,10 @@ function facts(purchase: PurchaseStudy): string[] {
           ({ what, price: each, lastsYears }) =>
             `${what}: ${moneyText(each, measures)}, lasts ${lastsYears} ${lastsYears === 1 ? 'year' : 'years'}`,
         )),
+    ...spared.map(
+      ({ what, price: each }) =>
+        `${what}, for ${moneyText(each, measures)}, is not bought then: it is taken off the price.`,
+    ),
     ...option.assumedPurchases.map(
       ({ what, price_low, price_high, source }) =>
         `The price of the ${what} is assumed; it may be ${price_low} to ${price_high} ${measures.money.currency} (${source}).`,

@@ -13,7 +13,11 @@ export function worthWords(purchase: PurchaseStudy): Html {
   const saved = (Math.round(100 * sum.purchase_cost) - Math.round(100 * sum.net)) / 100;
   if (sum.payback_years !== null) return paybackWords(purchase, saved);
   if (saved >= HALF_CENT) {
-    return html`<p><b>No payback.</b> The bill falls by ${moneyText(saved, measures)} a year, but no price is known that it could pay back.</p>`;
+    const why =
+      about.spared.length > 0
+        ? 'and nothing more is paid for it than without it'
+        : 'but no price is known that it could pay back';
+    return html`<p><b>No payback.</b> The bill falls by ${moneyText(saved, measures)} a year, ${why}.</p>`;
   }
   const rise =
     -saved < HALF_CENT ? 'stays the same' : `rises by ${moneyText(-saved, measures)} a year`;

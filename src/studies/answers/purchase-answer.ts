@@ -1,6 +1,6 @@
+import { newPurchases } from '../compare/new-purchases.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { pricesOfBoth } from '../purchase/mean-prices.ts';
-import { newPurchases } from '../purchase/new-purchases.ts';
 import { furtherEffects, lesserWords } from '../verdict/decision.ts';
 import { doneBesides } from '../verdict/done-besides.ts';
 import { guardsOf } from '../verdict/guards.ts';

@@ -3,6 +3,7 @@ import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isYearOrMore, yearsIn } from '../../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
+import { newPurchases } from './new-purchases.ts';
 import { type Cause, causesOf } from './plan-causes.ts';
 
 /** Plans side by side: the figures of each, and how each differs from the first. */
@@ -34,7 +35,7 @@ interface PlanDifference {
    * avoids none or costs no more.
    */
   readonly money_per_damp_hour_avoided: number | null;
-  /** Net present value over the longest life among the purchases; null where nothing is bought, or less than a year was run. [currency] */
+  /** Net present value over the longest life among what it buys and the baseline does not; null where that is nothing, or less than a year was run. [currency] */
   readonly npv: number | null;
   /** By what the plan moves these figures, what moves most first. */
   readonly causes: readonly Cause[];
@@ -79,6 +80,7 @@ function difference(
   const extra = plan.money.total_per_year - base.money.total_per_year;
   const avoided = -damp / yearsIn(plan.period.hours);
   const saved = energyPerYear(base) - energyPerYear(plan);
+  const added = newPurchases(had.purchases, bought.purchases);
   const price = priceOf(bought) - priceOf(had);
   // Days of one season tell nothing of the years in which a price comes back.
   const years = isYearOrMore(plan.period.hours);
@@ -95,7 +97,7 @@ function difference(
     humidity_high_empty_hours: dampEmptyHours(plan) - dampEmptyHours(base),
     payback_years: years && price > 0 && saved >= LEAST ? simplePayback(price, saved) : null,
     money_per_damp_hour_avoided: avoided > 0 && extra > 0 ? extra / avoided : null,
-    npv: years ? worthToday(extra, bought) : null,
+    npv: years ? worthToday(extra, added, bought.discountRate) : null,
     causes: causesOf(base, plan),
   };
 }
@@ -104,7 +106,11 @@ function difference(
  * What a plan's yearly money is worth today. The purchase cost is in the yearly money as an annuity, so a
  * thing that lives shorter than the horizon is taken to be bought again at the same price.
  */
-function worthToday(extraPerYear: number, { purchases, discountRate }: Purchases): number | null {
+function worthToday(
+  extraPerYear: number,
+  purchases: readonly Purchase[],
+  discountRate: number,
+): number | null {
   if (purchases.length === 0) return null;
   const horizon = Math.max(...purchases.map((buy) => buy.lastsYears));
   return netPresentValue(0, 0 - extraPerYear, discountRate, horizon);

@@ -2,10 +2,10 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
 import { scaleElectricityPrice } from '../../scenario/edits/scale-electricity-price.ts';
 import { householdWater } from '../../scenario/edits/scale-household-water.ts';
+import { newPurchases } from '../compare/new-purchases.ts';
 import { atFuelPrice, atPurchasePrice } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
 import { type RunVariant, withEdit, withSettings } from '../plan-variant.ts';
-import { newPurchases } from '../purchase/new-purchases.ts';
 import type { Flip } from './flip.ts';
 
 /** An input that can be set to other values. */

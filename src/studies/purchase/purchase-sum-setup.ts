@@ -19,6 +19,8 @@ export interface PurchaseSumSetup {
   readonly device: string | null;
   /** What the plan buys and the baseline does not. */
   readonly purchases: readonly Purchase[];
+  /** What the baseline buys and the plan does not; absent for nothing. */
+  readonly spared?: readonly Purchase[];
   /** [1/year] */
   readonly discountRate: number;
   readonly prices: Prices;

@@ -10,7 +10,7 @@ export interface PurchaseSum {
   /** Null where nothing of it is a device. */
   readonly device: string | null;
   readonly drying: DryingFigures | null;
-  /** All that is bought, paid once. [currency] */
+  /** All that is bought, paid once, less what is not bought then. [currency] */
   readonly price: number;
   /** Money a year; above 0 is paid, below 0 is saved. Whole hundredths, and they add up to `net`. */
   readonly purchase_cost: number;
@@ -49,7 +49,9 @@ export interface PurchaseSum {
  * @throws RangeError for a device that is not in the plan's figures
  */
 export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
-  const { baseline, plan, device, purchases, discountRate, prices } = setup;
+  const { baseline, plan, device, discountRate, prices } = setup;
+  const spared = (setup.spared ?? []).map((buy) => ({ ...buy, price: -buy.price }));
+  const purchases = [...setup.purchases, ...spared];
   const { currency } = plan.money;
   const sheet = sumSheet(currency);
   const purchaseCost = purchaseLines(sheet, purchases, discountRate);

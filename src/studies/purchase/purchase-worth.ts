@@ -22,6 +22,7 @@ export interface PurchaseWorth {
  * What lives shorter than the longest life is bought again at the same price. Years to multiply by
  * are rounded to five digits behind the point, as they are printed, so that both can be redone.
  *
+ * @param purchases  what is not bought then has a price below 0
  * @param saved  on the bill, purchase cost left aside [currency/year]
  * @param rate   discount rate [1/year], 0 to 1
  */
@@ -32,7 +33,8 @@ export function purchaseWorth(
 ): PurchaseWorth {
   const spent = purchases.reduce((sum, { price }) => sum + price, 0);
   if (saved <= 0 || spent <= 0) return NOTHING;
-  const horizon = Math.max(...purchases.map(({ lastsYears }) => lastsYears));
+  const bought = purchases.filter(({ price }) => price > 0);
+  const horizon = Math.max(...bought.map(({ lastsYears }) => lastsYears));
   const all = printedFactor(rate, horizon);
   const today = purchases.reduce((sum, { price, lastsYears }) => {
     const again = lastsYears === horizon ? 1 : all / printedFactor(rate, lastsYears);

@@ -31,15 +31,19 @@ export function sumSheet(currency: string): SumSheet {
   };
 }
 
-/** @returns purchase cost of all [hundredths/year] */
+/**
+ * @param purchases  what is not bought has a price below 0
+ * @returns purchase cost of all [hundredths/year]
+ */
 export function purchaseLines(
   sheet: SumSheet,
   purchases: readonly Purchase[],
   discountRate: number,
 ): number {
   let all = 0;
-  for (const { what, price, lastsYears } of purchases) {
-    sheet.say(`price: ${what}`, price, sheet.currency);
+  for (const { what: thing, price, lastsYears } of purchases) {
+    const what = price < 0 ? `${thing}, not bought` : thing;
+    sheet.say(`price: ${what}`, Math.abs(price), sheet.currency);
     sheet.say('lasts', lastsYears, 'years');
     const factor = sheet.say(
       `years to divide it by, at ${rounded(100 * discountRate, 2)} % interest`,

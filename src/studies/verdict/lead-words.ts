@@ -1,3 +1,4 @@
+import { purchaseCostPerYear } from '../../measures/energy/purchase-cost-per-year.ts';
 import { isYearOrMore } from '../../measures/years-in.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
@@ -160,8 +161,10 @@ function littleMoney(setup: DecisionSetup, extra: number): string {
   if (extra < 0) return `${plain}, but not in nine of ten draws of the doubtful inputs,`;
   const bill = billSaved(setup.baseline, setup.plan);
   if (bill === null || setup.purchases.length === 0) return plain;
-  const they = areSeveral(setup.purchases) ? 'their' : 'its';
-  return `saves ${sum(bill.saved, setup)} a year on the bill, less than the ${sum(bill.price, setup)} that ${they} price comes to,`;
+  const their = areSeveral(setup.purchases) ? 'their' : 'its';
+  const alone = purchaseCostPerYear(setup.purchases, setup.discountRate);
+  const beyond = roundsToNothing(alone - bill.price) ? '' : ' beyond what is not bought then';
+  return `saves ${sum(bill.saved, setup)} a year on the bill, less than the ${sum(bill.price, setup)} that ${their} price comes to${beyond},`;
 }
 
 /** That what is guarded against does not happen without it. */

@@ -96,6 +96,26 @@ describe('payback and present value', () => {
     expect(invest(600, 1e-9, 0.03, 20).payback_years).toBeNull();
   });
 
+  test('what both buy counts in neither; what is replaced anyway is taken off', () => {
+    const bought = (...lives: readonly number[]): Purchases => ({
+      purchases: lives.map((lastsYears) => ({ what: `of ${lastsYears}`, price: 300, lastsYears })),
+      discountRate: 0,
+    });
+    const cost = ({ purchases }: Purchases) => purchaseCostPerYear(purchases, 0);
+    const between = (had: Purchases, has: Purchases) =>
+      compareMeasures(
+        [
+          somePlan('as-lived', { energy: 1000, purchaseCost: cost(had) }),
+          somePlan('buy', { energy: 950, purchaseCost: cost(has) }),
+        ],
+        [had, has],
+      ).differences[0]!;
+    expect(between(bought(30), bought(30))).toMatchObject({ payback_years: null, npv: null });
+    // 50 - 30 a year over the 10 years of what is new, not over 30.
+    const found = between(bought(30), bought(30, 10));
+    expect(found).toMatchObject({ payback_years: 6, npv: expect.closeTo(200, 9) });
+  });
+
   test('days that are no year tell neither', () => {
     const bought = { purchases: [{ what: 'x', price: 100, lastsYears: 10 }], discountRate: 0 };
     const plans = [

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { aboutPlan } from '../../../src/studies/about-plan.ts';
+import { newPurchases } from '../../../src/studies/compare/new-purchases.ts';
 import { allOptions, type Option } from '../../../src/studies/options.ts';
 import { bringsDehumidifier } from '../../../src/studies/purchase/about-purchase.ts';
-import { newPurchases } from '../../../src/studies/purchase/new-purchases.ts';
 import { AIRED, DRY, linearScenario, linearWorld } from '../linear-world.ts';
 
 const BASE = 'as-lived: { change: {} }';
@@ -30,6 +30,7 @@ describe('the purchase that a study is about', () => {
       ...{ option: options[3], device: 'drier', room: 'den', dries: true, guards: ['damp'] },
       question: 'Is a dehumidifier worth buying here?',
       purchases: [{ what: 'drier', price: 180, lastsYears: 8 }],
+      spared: [],
     });
   });
 

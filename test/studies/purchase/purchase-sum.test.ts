@@ -270,6 +270,27 @@ describe('the heat credit is counted once', () => {
     expect(same).toMatchObject({ heat_credit: -200, other: 0, net: -200 });
   });
 
+  test('what is not bought then is taken off: a boiler that has to be replaced anyway', () => {
+    const { baseline, plan } = world({ kwh: 0, hours: 0, gasLess: 2000 });
+    const buys = [{ what: 'heat pump', price: 6000, lastsYears: 20 }];
+    const spared = [{ what: 'boiler', price: 3000, lastsYears: 15 }];
+    const more = { baseline, plan, device: null, purchases: buys, spared, discountRate: 0 };
+    const sum = sumOf({}, more);
+    expect(lineOf(sum.lines, 'price: boiler, not bought')).toBe(3000);
+    expect(lineOf(sum.lines, 'purchase cost: boiler, not bought')).toBe(-200);
+    // 2000 kWh at 0.07 are saved; 300 a year are paid and 200 are not
+    expect(sum).toMatchObject({ price: 3000, purchase_cost: 100, heat_credit: -140, net: -40 });
+    expect(sum.payback_years).toBeCloseTo(3000 / 140, 9);
+    // 20 years of 140, less 6000 and a third more than one boiler
+    expect(sum.npv).toBe(140 * 20 - 6000 + 4000);
+    // No payback where nothing more is paid.
+    const dear = [{ what: 'boiler', price: 7000, lastsYears: 15 }];
+    expect(sumOf({}, { ...more, spared: dear })).toMatchObject({
+      price: -1000,
+      payback_years: null,
+    });
+  });
+
   test('a standing charge that ends is named', () => {
     const { baseline, plan } = world({ kwh: 0, hours: 0 });
     const { gas: _, ...by_fuel } = plan.money.by_fuel;
