@@ -274,7 +274,7 @@ describe('what cannot be meant is refused before anything runs', () => {
     [
       ['--vary', '/heating/setpoint=18 to 90 by 1'],
       2,
-      '--vary /heating/setpoint: heating.setpoint: expected a temperature in °C or °F from -10 to 40, got 90\n',
+      '--vary /heating/setpoint: heating.setpoint: expected a temperature in °C or °F from -10 to 40, got 90 (did you mean "90 °F"?)\n',
     ],
     [
       ['--vary', '/heating/setpoint=20 to 18 by 1'],
