@@ -6,17 +6,19 @@ import type { LocalClock } from '../../units/local-clock.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { hasOwnSection } from '../own-section.ts';
 import { airingTable } from './airing-table.ts';
-import { alertsTable } from './alerts-table.ts';
-import { arrivalsTable } from './arrivals-table.ts';
 import { assumedTable } from './assumed-table.ts';
-import { blindsTable } from './blinds-table.ts';
-import { devicesTable } from './devices-table.ts';
+import {
+  alertsTable,
+  arrivalsTable,
+  blindsTable,
+  devicesTable,
+  roomsTable,
+} from './figure-tables.ts';
 import { freshAirTable } from './fresh-air-table.ts';
 import { handbookCrossCheckTable } from './handbook-cross-check-table.ts';
 import { energyLedgerTable, waterLedgerTable } from './ledger-table.ts';
 import { periodText } from './period-text.ts';
 import { remarkList } from './remark-list.ts';
-import { roomsTable } from './rooms-table.ts';
 import { type FigureRow, rowTable } from './row-table.ts';
 import { speciesTable } from './species-table.ts';
 import { textTable, WIDTH } from './text-table.ts';
@@ -66,36 +68,33 @@ export function runTables(
 function homeTable(measures: PlanMeasures, width: number): string {
   const { heating, cooling, devices, money, carbon_kg } = measures;
   const ofDevices = devicesKwh(measures);
-  const row = (label: string, value: number, unit: string, decimals = 0): FigureRow => ({
-    label,
-    value,
-    unit,
-    decimals,
-  });
-  const rows = [
-    row('heat to rooms', heating.useful_kwh, 'kWh'),
-    ...(heating.with_window_open_kwh > 0
-      ? [row('of it while a window was open', heating.with_window_open_kwh, 'kWh')]
-      : []),
-    ...Object.entries(heating.delivered_kwh).map(([fuel, kwh]) =>
-      row(`${fuel} for heat`, kwh, 'kWh'),
-    ),
-    ...(cooling.removed_kwh > 0 ? [row('removed by cooling', cooling.removed_kwh, 'kWh')] : []),
-    ...Object.entries(cooling.delivered_kwh).map(([fuel, kwh]) =>
-      row(`${fuel} for cooling`, kwh, 'kWh'),
-    ),
-    row('electricity of appliances', devices.electricity_kwh - ofDevices, 'kWh'),
-    ...(devices.gas_kwh > 0 ? [row('gas burnt by activities', devices.gas_kwh, 'kWh')] : []),
-    ...(Object.keys(devices.by_device).length === 0
-      ? []
-      : [row('electricity of devices', ofDevices, 'kWh')]),
-    ...Object.entries(money.by_fuel).map(([fuel, sum]) => row(`${fuel} bill`, sum, money.currency)),
-    row('all energy', money.energy, money.currency),
-    row('purchase cost a year', money.purchase_cost_per_year, `${money.currency}/year`),
-    row('all money', money.total_per_year, `${money.currency}/year`),
-    row('carbon', carbon_kg, 'kg CO2e'),
-  ];
-  return rowTable(rows, width);
+  const hasDevices = Object.keys(devices.by_device).length > 0;
+  const only = (when: boolean, ...row: FigureRow): FigureRow[] => (when ? [row] : []);
+  const { with_window_open_kwh: open } = heating;
+  return rowTable(
+    [
+      ['heat to rooms', heating.useful_kwh, 'kWh'],
+      ...only(open > 0, 'of it while a window was open', open, 'kWh'),
+      ...Object.entries(heating.delivered_kwh).map(
+        ([fuel, kwh]): FigureRow => [`${fuel} for heat`, kwh, 'kWh'],
+      ),
+      ...only(cooling.removed_kwh > 0, 'removed by cooling', cooling.removed_kwh, 'kWh'),
+      ...Object.entries(cooling.delivered_kwh).map(
+        ([fuel, kwh]): FigureRow => [`${fuel} for cooling`, kwh, 'kWh'],
+      ),
+      ['electricity of appliances', devices.electricity_kwh - ofDevices, 'kWh'],
+      ...only(devices.gas_kwh > 0, 'gas burnt by activities', devices.gas_kwh, 'kWh'),
+      ...only(hasDevices, 'electricity of devices', ofDevices, 'kWh'),
+      ...Object.entries(money.by_fuel).map(
+        ([fuel, sum]): FigureRow => [`${fuel} bill`, sum, money.currency],
+      ),
+      ['all energy', money.energy, money.currency],
+      ['purchase cost a year', money.purchase_cost_per_year, `${money.currency}/year`],
+      ['all money', money.total_per_year, `${money.currency}/year`],
+      ['carbon', carbon_kg, 'kg CO2e'],
+    ],
+    width,
+  );
 }
 
 /** Residuals of the balances, relative to throughput. */
