@@ -1,5 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
-import { type Column, textTable } from '../tables/text-table.ts';
+import { columnsOf, textTable } from '../tables/text-table.ts';
 import { wrapText } from '../tables/wrap-text.ts';
 
 /** A run that no other beats, as it is printed. */
@@ -45,18 +45,16 @@ function frontierParts(outcome: SweepOutcome, width: number): string[] {
     `Money against hours outside the bands, all rooms: ${frontier.length} of ${runs - failed} runs ` +
     'are beaten by none that is cheaper with no more hours or has fewer for no more money.';
   const shown = frontier.length <= MOST ? frontier : thinned(frontier, knee?.at.run);
-  const text = (head: string, of: (run: FrontierRun) => string, align?: 'left'): Column => ({
-    ...{ head, cells: shown.map(of), align: align ?? 'right' },
-  });
+  const { figures, words } = columnsOf(shown);
   const pointers = Object.keys(frontier[0]!.values);
   const plans = new Set(frontier.map(({ plan }) => plan));
   const table = textTable(
     [
-      text(`${currency}\na year`, ({ money }) => figureText(money, 0)),
-      text('room h\noutside', ({ hours }) => figureText(hours, 0)),
-      text('run', ({ run }) => String(run)),
-      ...(plans.size > 1 ? [text('plan', ({ plan }) => plan, 'left')] : []),
-      ...pointers.map((pointer) => text(pointer, ({ values }) => valueText(values[pointer]!))),
+      figures(`${currency}\na year`, ({ money }) => figureText(money, 0)),
+      figures('room h\noutside', ({ hours }) => figureText(hours, 0)),
+      figures('run', ({ run }) => String(run)),
+      ...(plans.size > 1 ? [words('plan', ({ plan }) => plan)] : []),
+      ...pointers.map((pointer) => figures(pointer, ({ values }) => valueText(values[pointer]!))),
     ],
     width,
   );

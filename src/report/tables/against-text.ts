@@ -2,7 +2,7 @@ import type { AgainstLog, RoomMisfit } from '../../studies/against/against-log.t
 import { capital } from '../../units/capital.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { quantityWords as words } from '../quantity-words.ts';
-import { type Column, textTable } from './text-table.ts';
+import { type Column, columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** A run beside a log in plain text: sentences, a table of misfits, a table of what both mean. */
@@ -49,26 +49,19 @@ export function beatsGuessing({ skill }: RoomMisfit): boolean {
 }
 
 function misfitTable(misfits: readonly RoomMisfit[], width: number): string {
-  const column = (head: string, cell: (one: RoomMisfit) => string): Column => ({
-    head,
-    cells: misfits.map(cell),
-  });
-  const text = (head: string, cell: (one: RoomMisfit) => string): Column => ({
-    ...column(head, cell),
-    align: 'left',
-  });
+  const { figures, words: text } = columnsOf(misfits);
   return textTable(
     [
       text('room', ({ room }) => room),
       text('what', ({ quantity }) => SHORT[quantity] ?? words(quantity)),
-      column('hours', ({ hours }) => figureText(hours, 0)),
-      column('logged', ({ mean_logged }) => figureText(mean_logged)),
-      column('simu-\nlated', ({ mean_simulated }) => figureText(mean_simulated)),
-      column('bias', ({ bias }) => signedText(bias)),
-      column('RMSE', ({ rmse }) => figureText(rmse)),
-      column('skill:\nmean', ({ skill }) => skillText(skill.mean)),
-      column('\nweek', ({ skill }) => skillText(skill.same_hour_of_week)),
-      column('\nday', ({ skill }) => skillText(skill.last_day_repeated)),
+      figures('hours', ({ hours }) => figureText(hours, 0)),
+      figures('logged', ({ mean_logged }) => figureText(mean_logged)),
+      figures('simu-\nlated', ({ mean_simulated }) => figureText(mean_simulated)),
+      figures('bias', ({ bias }) => signedText(bias)),
+      figures('RMSE', ({ rmse }) => figureText(rmse)),
+      figures('skill:\nmean', ({ skill }) => skillText(skill.mean)),
+      figures('\nweek', ({ skill }) => skillText(skill.same_hour_of_week)),
+      figures('\nday', ({ skill }) => skillText(skill.last_day_repeated)),
     ],
     width,
     1,
@@ -82,17 +75,17 @@ const skillText = (skill: number | null): string =>
 function figuresTable({ rooms }: AgainstLog, width: number): string {
   const all = Object.entries(rooms);
   type Figures = (typeof all)[number][1]['logged'];
-  const pair = (head: string, figure: (figures: Figures) => number, decimals = 0): Column => ({
-    head,
-    cells: all.map(
+  const { figures, words: text } = columnsOf(all);
+  const pair = (head: string, figure: (figures: Figures) => number, decimals = 0): Column =>
+    figures(
+      head,
       ([, { logged, simulated }]) =>
         `${figureText(figure(logged), decimals)} / ${figureText(figure(simulated), decimals)}`,
-    ),
-  });
+    );
   return textTable(
     [
-      { head: 'room', cells: all.map(([name]) => name), align: 'left' },
-      { head: 'hours', cells: all.map(([, { logged }]) => figureText(logged.hours, 0)) },
+      text('room', ([name]) => name),
+      figures('hours', ([, { logged }]) => figureText(logged.hours, 0)),
       pair('too cold\n[h]', (f) => f.too_cold_hours),
       pair('too warm\n[h]', (f) => f.too_warm_hours),
       pair('too dry\n[h]', (f) => f.too_dry_hours),

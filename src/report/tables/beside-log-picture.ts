@@ -7,7 +7,7 @@ import { roundDomain } from '../charts/round-domain.ts';
 import { quantityWords, unitOfValues } from '../quantity-words.ts';
 import { daysOf, type HourGroup, hourGroups, lineLength } from './hour-groups.ts';
 import { barRuler, besideBar, type Range } from './range-bar.ts';
-import { textTable, WIDTH } from './text-table.ts';
+import { columnsOf, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Some hours of one room, logged and simulated. */
@@ -78,20 +78,13 @@ function block(lines: readonly BesideLine[], width: number): string {
   const length = Math.max(LEAST_BAR, Math.min(MOST_BAR, width - label - BESIDE_BAR));
   const none = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
   const scale = { low, high, length, band: none };
-  const figures = (head: string, of: (line: BesideLine) => string) => ({
-    head,
-    cells: lines.map(of),
-  });
+  const { figures, words } = columnsOf(lines);
   return textTable(
     [
-      { head: '', cells: lines.map((line) => line.label), align: 'left' },
-      {
-        head: barRuler(scale),
-        cells: lines.map(({ logged, simulated }) =>
-          logged === null ? ' '.repeat(length) : besideBar(logged, simulated, scale),
-        ),
-        align: 'left',
-      },
+      words('', ({ label }) => label),
+      words(barRuler(scale), ({ logged, simulated }) =>
+        logged === null ? ' '.repeat(length) : besideBar(logged, simulated, scale),
+      ),
       figures('logged', ({ logged }) => figureText(logged?.mean)),
       figures('simu-\nlated', ({ simulated }) => figureText(simulated)),
       figures('off', ({ logged, simulated }) =>

@@ -7,7 +7,7 @@ import { visibleProse } from '../../units/visible-text.ts';
 import { homeRows, type PlanRow } from './compare-rows.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { periodText } from './period-text.ts';
-import { type Column, textTable, WIDTH } from './text-table.ts';
+import { type Column, columnsOf, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Whose plans are compared, and over which time: two lines. */
@@ -83,59 +83,40 @@ function figuresByPlan(
 }
 
 function differenceTable({ plans, differences }: Comparison, width: number): string {
-  const currency = plans[0]!.money.currency;
-  const column = (head: string, cells: readonly string[]): Column => ({ head, cells });
-  const anything = (values: readonly (number | null)[]) => values.some((v) => v !== null);
-  const columns: Column[] = [
-    { head: 'plan', cells: differences.map((d) => d.plan), align: 'left' },
-    column(
-      'heat to\nrooms\n[kWh]',
-      differences.map((d) => signedText(d.useful_kwh, 0)),
-    ),
-    column(
-      `energy\n\n[${currency}]`,
-      differences.map((d) => signedText(d.energy_money, 0)),
-    ),
-    column(
-      `all money\na year\n[${currency}]`,
-      differences.map((d) => signedText(d.total_money_per_year, 0)),
-    ),
-    column(
-      'too cold,\nany time\n[room h]',
-      differences.map((d) => signedText(d.temperature_low_hours, 0)),
-    ),
-    column(
-      'too damp,\nany time\n[room h]',
-      differences.map((d) => signedText(d.humidity_high_hours, 0)),
-    ),
-  ];
-  for (const [head, hours] of [
-    ['too cold,\njust in\n[room h]', differences.map((d) => d.cold_arrival_hours)],
-    ['too damp,\nnobody in\n[room h]', differences.map((d) => d.humidity_high_empty_hours)],
-  ] as const) {
-    const cells = hours.map((value) => signedText(value, 0));
-    if (cells.some((cell) => Number(cell) !== 0)) columns.push(column(head, cells));
-  }
-  const optional: readonly (readonly [string, readonly (number | null)[], number | undefined])[] = [
-    ['pays back\nin\n[years]', differences.map((d) => d.payback_years), 1],
-    [`worth\ntoday\n[${currency}]`, differences.map((d) => d.npv), 0],
+  const { currency } = plans[0]!.money;
+  const { figures, words } = columnsOf(differences);
+  const change = (head: string, of: (difference: Difference) => number): Column =>
+    figures(head, (difference) => signedText(of(difference), 0));
+  const rare = [
+    change('too cold,\njust in\n[room h]', (d) => d.cold_arrival_hours),
+    change('too damp,\nnobody in\n[room h]', (d) => d.humidity_high_empty_hours),
+  ].filter(({ cells }) => cells.some((cell) => Number(cell) !== 0));
+  const ofMoney = (
+    head: string,
+    of: (difference: Difference) => number | null,
+    decimals?: number,
+  ): Column[] =>
+    differences.some((difference) => of(difference) !== null)
+      ? [figures(head, (difference) => figureText(of(difference), decimals))]
+      : [];
+  return textTable(
     [
-      `per damp h\navoided\n[${currency}]`,
-      differences.map((d) => d.money_per_damp_hour_avoided),
-      undefined,
+      words('plan', (d) => d.plan),
+      change('heat to\nrooms\n[kWh]', (d) => d.useful_kwh),
+      change(`energy\n\n[${currency}]`, (d) => d.energy_money),
+      change(`all money\na year\n[${currency}]`, (d) => d.total_money_per_year),
+      change('too cold,\nany time\n[room h]', (d) => d.temperature_low_hours),
+      change('too damp,\nany time\n[room h]', (d) => d.humidity_high_hours),
+      ...rare,
+      ...ofMoney('pays back\nin\n[years]', (d) => d.payback_years, 1),
+      ...ofMoney(`worth\ntoday\n[${currency}]`, (d) => d.npv, 0),
+      ...ofMoney(`per damp h\navoided\n[${currency}]`, (d) => d.money_per_damp_hour_avoided),
     ],
-  ];
-  for (const [head, values, decimals] of optional) {
-    if (anything(values))
-      columns.push(
-        column(
-          head,
-          values.map((v) => figureText(v, decimals)),
-        ),
-      );
-  }
-  return textTable(columns, width);
+    width,
+  );
 }
+
+type Difference = Comparison['differences'][number];
 
 const ROOM_HOURS =
   'room h: hours, added up over the rooms. Bands, cold spots and mould index: docs/quantities.md.';

@@ -5,7 +5,7 @@ import { figureText, signedText } from '../../units/figure-text.ts';
 import { FORESEEN, fitOpening, fitWords } from './fit-words.ts';
 import { foreseenText } from './foreseen-text.ts';
 import { rangeDecimals } from './range-decimals.ts';
-import { textTable } from './text-table.ts';
+import { type Column, columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** What a log tells of a home: words first, then parameters, then what the fit leaves. */
@@ -40,19 +40,17 @@ function parameterTable(
   reliable: boolean,
   width: number,
 ): string {
-  const of = (cell: (parameter: FittedParameter) => string) => parameters.map(cell);
+  const { figures, words } = columnsOf(parameters);
+  const known = (head: string, of: 'value' | 'low' | 'high'): Column =>
+    figures(head, (one) => figureText(one[of], rangeDecimals(one)));
   return textTable(
     [
-      { head: '', cells: of(({ adjustable }) => adjustable.name), align: 'left' },
-      { head: 'unit', cells: of(({ adjustable }) => adjustable.unit), align: 'left' },
-      { head: 'assumed', cells: of(({ adjustable }) => figureText(adjustable.before)) },
-      { head: 'fitted', cells: of((one) => figureText(one.value, rangeDecimals(one))) },
+      words('', ({ adjustable }) => adjustable.name),
+      words('unit', ({ adjustable }) => adjustable.unit),
+      figures('assumed', ({ adjustable }) => figureText(adjustable.before)),
+      known('fitted', 'value'),
       ...(reliable
-        ? [
-            { head: 'low', cells: of((one) => figureText(one.low, rangeDecimals(one))) },
-            { head: 'high', cells: of((one) => figureText(one.high, rangeDecimals(one))) },
-            { head: 'told', cells: of(({ told }) => told), align: 'left' as const },
-          ]
+        ? [known('low', 'low'), known('high', 'high'), words('told', ({ told }) => told)]
         : []),
     ],
     width,
@@ -61,15 +59,16 @@ function parameterTable(
 }
 
 function residualTable({ channels, fit }: FittedStage, width: number): string {
-  const of = (cell: (left: FittedStage['fit']['left'][number]) => string) => fit.left.map(cell);
+  const { words } = columnsOf(channels);
+  const { figures } = columnsOf(fit.left);
   const table = textTable(
     [
-      { head: '', cells: channels.map(({ name, room }) => `${name}, ${room}`), align: 'left' },
-      { head: 'unit', cells: channels.map(({ unit }) => unit), align: 'left' },
-      { head: 'typical', cells: of(({ rmse }) => figureText(rmse, 2)) },
-      { head: 'bias', cells: of(({ bias }) => signedText(bias, 2)) },
-      { head: 'hour to hour', cells: of(({ rho }) => figureText(rho, 2)) },
-      { head: 'last quarter', cells: of(({ unseen }) => figureText(unseen, 2)) },
+      words('', ({ name, room }) => `${name}, ${room}`),
+      words('unit', ({ unit }) => unit),
+      figures('typical', ({ rmse }) => figureText(rmse, 2)),
+      figures('bias', ({ bias }) => signedText(bias, 2)),
+      figures('hour to hour', ({ rho }) => figureText(rho, 2)),
+      figures('last quarter', ({ unseen }) => figureText(unseen, 2)),
     ],
     width,
   );

@@ -2,7 +2,7 @@ import type { FittedValue } from '../../scenario/read-scenario.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { visibleProse } from '../../units/visible-text.ts';
-import { textTable } from './text-table.ts';
+import { columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Words for a pointer. */
@@ -36,15 +36,15 @@ export function fittedTable(fitted: readonly FittedValue[], named: Named, width:
 }
 
 function ownTable(values: readonly FittedValue[], named: Named, width: number): string {
-  const of = (cell: (value: FittedValue) => string) => values.map(cell);
+  const { figures, words } = columnsOf(values);
   return textTable(
     [
-      { head: '', cells: of(({ path }) => named(path)), align: 'left' },
-      { head: 'value', cells: of(({ value }) => figureText(value)) },
-      { head: 'unit', cells: of(({ unit }) => unit), align: 'left' },
-      { head: 'low', cells: of(({ low }) => figureText(low)) },
-      { head: 'high', cells: of(({ high }) => figureText(high)) },
-      { head: 'before', cells: of(({ from }) => figureText(from)) },
+      words('', ({ path }) => named(path)),
+      figures('value', ({ value }) => figureText(value)),
+      words('unit', ({ unit }) => unit),
+      figures('low', ({ low }) => figureText(low)),
+      figures('high', ({ high }) => figureText(high)),
+      figures('before', ({ from }) => figureText(from)),
     ],
     width,
     1,

@@ -1,6 +1,6 @@
 import type { Foreseen } from '../../fit/withheld.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { textTable } from './text-table.ts';
+import { type Column, columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** How well withheld hours were foreseen: a line a series, with temperatures as logged, then without. */
@@ -21,26 +21,25 @@ export function foreseenText(foreseen: readonly Foreseen[], width: number): stri
 }
 
 function tableOf(foreseen: readonly Foreseen[], width: number): string {
-  const of = (cell: (each: Foreseen) => string) => foreseen.map(cell);
-  const judged = (cell: (each: Foreseen) => string) =>
-    of((each) => (each.judgement.hours === 0 ? '-' : cell(each)));
+  const { figures, words } = columnsOf(foreseen);
+  const judged = (head: string, cell: (each: Foreseen) => string): Column =>
+    figures(head, (each) => (each.judgement.hours === 0 ? '-' : cell(each)));
+  const guess = judged('guess', ({ judgement: { guesses, bestGuess } }) =>
+    figureText(guesses[bestGuess]),
+  );
+  const marks = foreseen.map(({ judgement: { hours, bestGuess } }) =>
+    hours === 0 ? '' : bestGuess,
+  );
   return textTable(
     [
-      { head: '', cells: of(({ channel: c }) => `${c.name}, ${c.room}`), align: 'left' },
-      { head: 'unit', cells: of(({ channel }) => channel.unit), align: 'left' },
-      { head: 'off by', cells: judged(({ judgement: { rmse } }) => figureText(rmse)) },
-      { head: 'bare', cells: judged(({ alone }) => figureText(alone.rmse)) },
-      {
-        head: 'guess',
-        cells: judged(({ judgement: { guesses, bestGuess } }) => figureText(guesses[bestGuess])),
-        marks: of(({ judgement: { hours, bestGuess } }) => (hours === 0 ? '' : bestGuess)),
-      },
-      { head: 'better', cells: judged(({ judgement: { skill } }) => (skill > 0 ? 'yes' : 'no')) },
-      { head: 'band', cells: judged(({ judgement: { band } }) => figureText(band)) },
-      {
-        head: 'in it',
-        cells: judged(({ judgement: { inside } }) => `${figureText(100 * inside, 0)} %`),
-      },
+      words('', ({ channel: { name, room } }) => `${name}, ${room}`),
+      words('unit', ({ channel }) => channel.unit),
+      judged('off by', ({ judgement: { rmse } }) => figureText(rmse)),
+      judged('bare', ({ alone }) => figureText(alone.rmse)),
+      { ...guess, marks },
+      judged('better', ({ judgement: { skill } }) => (skill > 0 ? 'yes' : 'no')),
+      judged('band', ({ judgement: { band } }) => figureText(band)),
+      judged('in it', ({ judgement: { inside } }) => `${figureText(100 * inside, 0)} %`),
     ],
     width,
     1,

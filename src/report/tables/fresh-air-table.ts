@@ -1,8 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { type AirPair, airPairs } from '../air-pairs.ts';
+import { airPairs } from '../air-pairs.ts';
 import { FRESH_AIR } from '../own-section.ts';
-import { type Column, textTable, WIDTH } from './text-table.ts';
+import { columnsOf, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Where fresh air comes in, in words, and the flows between rooms as a table; nothing where no air moved. */
@@ -15,21 +15,13 @@ export function freshAirTable(
   const sentences = measures.notices
     .filter(({ id }) => id.startsWith(FRESH_AIR))
     .map(({ text }) => wrapText(text, '- ', width));
-  const column = (head: string, of: (pair: AirPair) => number): Column => ({
-    head,
-    cells: told.map((pair) => figureText(of(pair), 1)),
-  });
-  const named = (head: string, end: 0 | 1): Column => ({
-    head,
-    cells: told.map(({ ends }) => ends[end]),
-    align: 'left',
-  });
+  const { figures, words } = columnsOf(told);
   const table = textTable(
     [
-      named('from', 0),
-      named('to', 1),
-      column('there\n[L/s]', ({ forth }) => forth),
-      column('back\n[L/s]', ({ back }) => back),
+      words('from', ({ ends: [from] }) => from),
+      words('to', ({ ends: [, to] }) => to),
+      figures('there\n[L/s]', ({ forth }) => figureText(forth, 1)),
+      figures('back\n[L/s]', ({ back }) => figureText(back, 1)),
     ],
     width,
   );

@@ -1,6 +1,6 @@
 import type { Replay } from '../../studies/replay/replay-log.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { type Column, textTable } from './text-table.ts';
+import { type Column, columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 type Rule = Replay['rules'][number];
@@ -39,13 +39,12 @@ function ruleInWords(rule: Rule): string {
 }
 
 function ruleTable(rules: readonly Rule[], width: number): string {
-  const column = (head: string, figure: (rule: Rule) => number | undefined): Column => ({
-    head,
-    cells: rules.map((rule) => figureText(figure(rule), 0)),
-  });
+  const { figures, words } = columnsOf(rules);
+  const column = (head: string, figure: (rule: Rule) => number | undefined): Column =>
+    figures(head, (rule) => figureText(figure(rule), 0));
   return textTable(
     [
-      { head: 'rule', cells: rules.map(({ name }) => name), align: 'left' },
+      words('rule', ({ name }) => name),
       column('fired', (rule) => rule.fired),
       column('home', (rule) => rule.someone_home),
       column('awake', (rule) => rule.someone_awake),
@@ -66,12 +65,13 @@ function latest({ events }: Replay, width: number): string {
   if (shown.length === 0) return 'No rule would have fired.';
   const who = ({ someone_awake, someone_home }: (typeof shown)[number]) =>
     someone_awake ? 'somebody awake' : someone_home ? 'all asleep' : 'nobody home';
+  const { words } = columnsOf(shown);
   const table = textTable(
     [
-      { head: 'fired', cells: shown.map(({ local }) => local), align: 'left' },
-      { head: 'rule', cells: shown.map(({ rule }) => rule), align: 'left' },
-      { head: 'who', cells: shown.map(who), align: 'left' },
-      { head: 'window', cells: shown.map(({ window }) => window), align: 'left' },
+      words('fired', ({ local }) => local),
+      words('rule', ({ rule }) => rule),
+      words('who', who),
+      words('window', ({ window }) => window),
     ],
     width,
   );

@@ -6,7 +6,7 @@ import { daysOf, lineLength } from './hour-groups.ts';
 import { type BarScale, barRuler, rangeBar } from './range-bar.ts';
 import { roomFinding } from './room-finding.ts';
 import { type RoomDays, type RoomLine, roomLines, stretchOf } from './room-lines.ts';
-import { type Column, textTable, WIDTH } from './text-table.ts';
+import { type Column, columnsOf, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Some days of one room, and whose they are. */
@@ -20,16 +20,13 @@ export interface RoomPictureData extends RoomDays {
 /** Some days of one room as a picture of plain characters, with what they come to in a sentence. */
 export function roomPicture(data: RoomPictureData, width = WIDTH): string {
   const lines = roomLines(data);
-  const figure = (head: string, decimals: number, of: (line: RoomLine) => number): Column => ({
-    head,
-    cells: lines.map((line) => figureText(of(line), decimals)),
-  });
-  const block = (quantity: ClimateQuantity, figures: readonly Column[]): string => {
+  const { figures, words } = columnsOf(lines);
+  const figure = (head: string, decimals: number, of: (line: RoomLine) => number): Column =>
+    figures(head, (line) => figureText(of(line), decimals));
+  const block = (quantity: ClimateQuantity, beside: readonly Column[]): string => {
     const scale = scaleOf(quantity, data, lines, width);
-    const labels: Column = { head: '', cells: lines.map(({ label }) => label), align: 'left' };
-    const cells = lines.map((line) => rangeBar(line[quantity], scale));
-    const bars: Column = { head: barRuler(scale), cells, align: 'left' };
-    return textTable([labels, bars, ...figures], width);
+    const bars = words(barRuler(scale), (line) => rangeBar(line[quantity], scale));
+    return textTable([words('', ({ label }) => label), bars, ...beside], width);
   };
   return [
     heading(data, width),

@@ -2,7 +2,7 @@ import type { PlanMeasures, RuleMeasures } from '../../measures/plan-measures.ts
 import { weeksIn } from '../../measures/years-in.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { perWeekText, shareOfAlerts, shareOfTime } from '../rule-words.ts';
-import { type Column, textTable, WIDTH } from './text-table.ts';
+import { columnsOf, textTable, WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /**
@@ -24,23 +24,20 @@ function ruleTable(rules: PlanMeasures['alerts']['by_rule'], hours: number, widt
   const weeks = weeksIn(hours);
   const all = Object.values(rules);
   const held = all.some(({ held_back }) => held_back > 0);
-  const column = (head: string, of: (rule: RuleMeasures) => string): Column => ({
-    head,
-    cells: all.map(of),
-  });
+  const { figures, words } = columnsOf(all);
   return textTable(
     [
       { head: 'rule', cells: Object.keys(rules), align: 'left' },
-      column('rings\n/week', ({ tells, per_week }) =>
+      figures('rings\n/week', ({ tells, per_week }) =>
         tells ? perWeekText(per_week) : `(${perWeekText(per_week)})`,
       ),
-      column('heard\n%', (rule) => heard(rule, rule.could_act)),
-      column('done\n%', (rule) => heard(rule, rule.acted_on)),
-      column('again\n%', (rule) => shareOfAlerts(rule.duplicates, rule)),
-      column('on\n%', (rule) => shareOfTime(rule, hours)),
-      ...(held ? [column('held\n/week', ({ held_back }) => perWeekText(held_back / weeks))] : []),
-      column('missed\n/week', ({ missed }) => perWeekText(missed / weeks)),
-      { head: '0     6     12    18    ', cells: all.map(strip), align: 'left' },
+      figures('heard\n%', (rule) => heard(rule, rule.could_act)),
+      figures('done\n%', (rule) => heard(rule, rule.acted_on)),
+      figures('again\n%', (rule) => shareOfAlerts(rule.duplicates, rule)),
+      figures('on\n%', (rule) => shareOfTime(rule, hours)),
+      ...(held ? [figures('held\n/week', ({ held_back }) => perWeekText(held_back / weeks))] : []),
+      figures('missed\n/week', ({ missed }) => perWeekText(missed / weeks)),
+      words('0     6     12    18    ', strip),
     ],
     width,
     1,

@@ -11,6 +11,17 @@ export interface Column {
   readonly align?: 'left' | 'right';
 }
 
+/** Makers of columns about the same rows: figures to the right, words to the left. */
+export function columnsOf<Row>(rows: readonly Row[]) {
+  const column =
+    (align: 'left' | 'right') =>
+    (head: string, cell: (row: Row) => string): Column => ({
+      ...{ head, align },
+      cells: rows.map((row) => cell(row)),
+    });
+  return { figures: column('right'), words: column('left') };
+}
+
 /**
  * Columns side by side, aligned, with no lines drawn. Where they are wider than `width` characters
  * the table goes on in further blocks below, each with the first column again.
