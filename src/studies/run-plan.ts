@@ -14,6 +14,7 @@ import type { PreparedPlan } from '../scenario/prepared.ts';
 import { uncoveredLevels } from '../scenario/uncovered-levels.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
+import { heatsByPresence } from './effects/plan-changes.ts';
 import { stepSensitive } from './step-sensitive.ts';
 
 /** Request to run one plan over one period of weather. */
@@ -44,12 +45,11 @@ export function runPlan(
   const { plan, weather, period } = request;
   requireLevels(request);
   const { home, household, automation, dt } = plan;
-  const heatsByPresence = automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
   const activitiesBurnGas = household.activities.some(({ gas = 0 }) => gas > 0);
   const { clock } = household;
   const measures = createMeasures({
     ...plan,
-    ...{ heatsByPresence, activitiesBurnGas, clock, weather, period },
+    ...{ heatsByPresence: heatsByPresence(plan), activitiesBurnGas, clock, weather, period },
     stepSensitive: stepSensitive(plan),
   });
   // Only a year tells that it never comes near freezing.

@@ -1,13 +1,13 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
-import type { DrawnPlan, PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
-import type { PlanFigures } from '../../studies/effects/plan-figures.ts';
+import type { PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
+import type { Judged, PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { signedWithMinus } from '../../units/minus-sign.ts';
 import { relativeChange } from '../../units/relative-change.ts';
-import { airDecimals } from './air-decimals.ts';
+import { airDecimals, airLevel } from '../air-levels.ts';
 import { type Html, html } from './html.ts';
 import { type Strip, strip } from './strip.ts';
 
@@ -19,7 +19,7 @@ interface BeforeAfter {
   readonly after: number;
   readonly decimals: number;
   /** The figure of any plan. */
-  readonly of: (plan: DrawnPlan) => number;
+  readonly of: (plan: Judged) => number;
 }
 
 /**
@@ -111,11 +111,11 @@ function dampOf(room: string, before: PlanMeasures, after: PlanMeasures): Before
 function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] {
   if (effects[0]?.of !== 'air') return [];
   return figures.air.flatMap(({ name, label, unit, kind, value }) => {
-    const before = was.air.find((one) => one.name === name)?.value ?? 0;
+    const before = airLevel(was, name) ?? 0;
     if (!(Math.abs(relativeChange(before, value)) >= 0.1)) return [];
     const where = kind === 'mean' ? 'mean of the rooms' : 'at night, room worst off';
     const decimals = airDecimals(before, value);
-    const of = (plan: DrawnPlan) => plan.figures.air.find((one) => one.name === name)?.value ?? 0;
+    const of = (plan: Judged) => airLevel(plan.figures, name) ?? 0;
     return [{ title: `${label}, ${where}`, unit, before, after: value, decimals, of }];
   });
 }
@@ -126,7 +126,7 @@ function money({ options, purchase }: ReportStudy): BeforeAfter {
   const after = purchase?.about.option.measures.money.total_per_year ?? before;
   const title = 'Energy and what is bought';
   const unit = `${currency} a year`;
-  const of = ({ measures }: DrawnPlan) => measures.money.total_per_year;
+  const of = ({ measures }: Judged) => measures.money.total_per_year;
   return { title, unit, before, after, decimals: 0, of };
 }
 

@@ -6,7 +6,8 @@ import {
 import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isWholeYears } from '../../measures/years-in.ts';
-import type { DrawnPlan, PlanDraws } from '../../studies/doubts/plan-draws.ts';
+import type { PlanDraws } from '../../studies/doubts/plan-draws.ts';
+import type { Judged } from '../../studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { cumulativeMoneyChart } from '../charts/cumulative-money-chart.ts';
@@ -124,7 +125,7 @@ const WITH_PURCHASE: ReadonlySet<string> = new Set(['calendar']);
 function drawsDrawable({ doubt, difference, changesOf }: PlanDraws, currency: string): Drawable {
   const figure = (
     words: Pick<DrawnFigure, 'name' | 'unit' | 'better'>,
-    of: (plan: DrawnPlan) => number,
+    of: (plan: Judged) => number,
     { p10, median, p90 }: Pick<DrawnFigure, 'p10' | 'median' | 'p90'>,
   ): DrawnFigure => ({ ...words, decimals: 0, changes: changesOf(of), p10, median, p90 });
   const figures = [

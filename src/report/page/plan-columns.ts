@@ -2,7 +2,7 @@ import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
-import { airDecimals } from './air-decimals.ts';
+import { airDecimals, airLevel } from '../air-levels.ts';
 import { type Html, html } from './html.ts';
 
 /** A figure of all plans, on one scale. */
@@ -119,8 +119,7 @@ function energyColumn(lines: readonly PlanLine[]): AnyColumn {
 /** Of each species that the air carries. */
 function airColumns(lines: readonly PlanLine[]): AnyColumn[] {
   return lines[0]!.figures.air.map(({ name, label, unit, kind }) => {
-    const of = ({ figures }: PlanLine): number =>
-      figures.air.find((one) => one.name === name)?.value ?? 0;
+    const of = ({ figures }: PlanLine): number => airLevel(figures, name) ?? 0;
     const before = of(lines[0]!);
     return {
       ...{ head: label, of, from: 0, to: Math.max(...lines.map(of)) },

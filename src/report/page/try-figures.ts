@@ -1,6 +1,6 @@
 import type { LivingFigures } from '../../living/messages.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { airDecimals } from './air-decimals.ts';
+import { airDecimals, airLevel } from '../air-levels.ts';
 
 /** A figure as it is and as tried, as it is printed. */
 export interface TriedFigure {
@@ -49,8 +49,7 @@ export function triedFigures(
       ? [line('highest mould index', '0 to 6', ({ figures }) => figures.mould.value, 1)]
       : []),
     ...(whole ? was.figures.air : []).map(({ name, label, unit, kind }) => {
-      const of = ({ figures }: LivingFigures): number =>
-        figures.air.find((one) => one.name === name)?.value ?? Number.NaN;
+      const of = ({ figures }: LivingFigures): number => airLevel(figures, name) ?? Number.NaN;
       const what = `${label}, ${kind === 'mean' ? 'mean of the rooms' : 'night, room worst off'}`;
       return line(what, unit, of, airDecimals(of(was), of(is)));
     }),

@@ -2,6 +2,7 @@ import type { ComparisonAnswers, PlanLine } from '../../studies/answers/comparis
 import type { AirFigure, PlanFigures } from '../../studies/effects/plan-figures.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
+import { airLevel } from '../air-levels.ts';
 import { type Column, textTable } from './text-table.ts';
 
 /** A line of figures for each plan under a head, and what its columns mean. */
@@ -89,11 +90,10 @@ function extraColumns(plans: readonly PlanFigures[]): Wanted[] {
 }
 
 function airColumn({ name, label, unit, kind }: AirFigure): Wanted {
-  const level = ({ air }: PlanFigures) => air.find((other) => other.name === name)?.value;
   return {
     head: () => `${label}\n${unit}`,
     of: (plan) => {
-      const value = level(plan);
+      const value = airLevel(plan, name);
       return figureText(value, value !== undefined && value >= 100 ? 0 : 1);
     },
     says: kind === 'mean' ? `${label}: mean of the rooms.` : `${label}: nights, room worst off.`,
@@ -102,7 +102,7 @@ function airColumn({ name, label, unit, kind }: AirFigure): Wanted {
 
 /** How far apart plans are, as a share of the highest. [-] */
 function spreadOf(plans: readonly PlanFigures[], name: string): number {
-  const values = plans.flatMap(({ air }) => air.find((a) => a.name === name)?.value ?? []);
+  const values = plans.flatMap((plan) => airLevel(plan, name) ?? []);
   const most = Math.max(...values);
   return most > 0 ? (most - Math.min(...values)) / most : 0;
 }

@@ -6,8 +6,8 @@ import { valueAt } from '../yaml/path-words.ts';
 import { readSettings, settingWords, withSetting } from '../yaml/settings.ts';
 
 /** Whether a device of one of these kinds stands in the home. @param raw a scenario as plain values */
-export const hasDevice = (raw: unknown, kinds: ReadonlySet<string>): boolean =>
-  devicesOf(raw).some(({ kind }) => kinds.has(textOf(kind)));
+export const hasDevice = (raw: unknown, ...kinds: readonly string[]): boolean =>
+  devicesOf(raw).some(({ kind }) => kinds.includes(textOf(kind)));
 
 /** Whether a stove burns with air of its room, which an extract fan can turn round in its flue. */
 export const hasOpenFluedStove = (raw: unknown): boolean =>

@@ -1,7 +1,8 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { type Change, planParts } from '../effects/plan-changes.ts';
-import { planFigures } from '../effects/plan-figures.ts';
+import { priceOf } from '../compare/other-prices.ts';
+import { type Change, heatsByPresence, planParts } from '../effects/plan-changes.ts';
+import { judged } from '../effects/plan-figures.ts';
 import type { Asked, AskedPlan, Topic } from './asked.ts';
 import { askedChanges } from './asked-changes.ts';
 import { hasRules, movesHeat, titleOf } from './question-title.ts';
@@ -95,17 +96,12 @@ function undoes(
 ): boolean {
   if (about === 'rules') return plan.automation.rules.length < other.automation.rules.length;
   if (about === 'presence') return !heatsByPresence(plan) && heatsByPresence(other);
-  return about === 'purchase' && priceOf(plan) < priceOf(other);
+  return about === 'purchase' && priceOf(plan.purchases) < priceOf(other.purchases);
 }
-
-const heatsByPresence = ({ automation }: PreparedPlan): boolean =>
-  automation.thermostats.some(({ gate }) => gate.present !== 'no matter');
-const priceOf = ({ purchases }: PreparedPlan): number =>
-  purchases.reduce((sum, { price }) => sum + price, 0);
 
 /** A plan with its figures, once for all that is asked of it. */
 export const askedPlan = (prepared: PreparedPlan, measures: PlanMeasures): AskedPlan => ({
-  ...{ prepared, measures, figures: planFigures(measures), parts: planParts(prepared) },
+  ...{ ...judged(measures), prepared, parts: planParts(prepared) },
 });
 
 /** What is asked of a plan on top of another, though it also differs from the baseline in one thing. */

@@ -3,6 +3,7 @@ import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { capital } from '../../units/capital.ts';
 import { andList } from '../../units/word-list.ts';
 import { newPurchases } from '../compare/new-purchases.ts';
+import { priceOf } from '../compare/other-prices.ts';
 import { type Change, highestSettings } from '../effects/plan-changes.ts';
 import { thingWords } from '../purchase/thing-words.ts';
 import type { Asked, AskedPlan, Topic } from './asked.ts';
@@ -91,8 +92,7 @@ function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPl
 function newThings({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
   const added = newPurchases(other.purchases, plan.purchases);
   const bought = added.length > 0 ? added : plan.purchases;
-  const price = bought.reduce((sum, { price }) => sum + price, 0);
-  return `${thingWords(bought)} for ${Math.round(price)} ${plan.prices.currency}`;
+  return `${thingWords(bought)} for ${Math.round(priceOf(bought))} ${plan.prices.currency}`;
 }
 
 const THINGS: Readonly<Record<Exclude<Change, 'people' | 'purchase'>, string>> = {

@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { billOf } from '../compare/other-prices.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { spanWords, toldEnergy } from '../effects/plan-figures.ts';
 import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';
@@ -117,8 +118,8 @@ function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
 }
 
 /** [currency, of a year or of the part of one that was run] */
-const energyMoney = ({ figures, measures: { money } }: AskedPlan): number =>
-  figures.part?.money ?? money.total_per_year - money.purchase_cost_per_year;
+const energyMoney = ({ figures, measures }: AskedPlan): number =>
+  figures.part?.money ?? billOf(measures);
 
 /** Prices nearer to each other than this are told apart by rounding alone. [-] */
 const CLEAR = 0.001;

@@ -1,6 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
-import type { AirFigure } from '../effects/plan-figures.ts';
+import { type AirFigure, airLevel } from '../effects/plan-figures.ts';
 import type { AskedPlan } from './asked.ts';
 
 /**
@@ -46,7 +46,7 @@ const shareTaken = (plan: AskedPlan, { had, added }: Added): number =>
   (had.value - levelOf(plan, had)) / added;
 
 const levelOf = ({ figures }: AskedPlan, { name, value }: AirFigure): number =>
-  figures.air.find((level) => level.name === name)?.value ?? value;
+  airLevel(figures, name) ?? value;
 
 function machinesGone({ prepared }: AskedPlan, { prepared: had }: AskedPlan): string[] {
   const left = new Set(prepared.home.devices.map(({ name }) => name));

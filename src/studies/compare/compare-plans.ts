@@ -2,7 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { type Comparison, compareMeasures, type Purchases } from './compare.ts';
 
 /** What comparing needs to know of one plan. */
-export interface PlanFigures extends Purchases {
+interface ComparedPlan extends Purchases {
   readonly measures: PlanMeasures;
 }
 
@@ -17,7 +17,7 @@ export interface PlanFigures extends Purchases {
  */
 export async function comparePlans(
   plans: readonly string[],
-  runPlan: (plan: string) => PlanFigures | Promise<PlanFigures>,
+  runPlan: (plan: string) => ComparedPlan | Promise<ComparedPlan>,
   leaveOut: (plan: string, failure: unknown) => boolean = () => false,
 ): Promise<Comparison> {
   const runs = await Promise.allSettled(plans.map(async (plan) => runPlan(plan)));

@@ -4,6 +4,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isYearOrMore, yearsIn } from '../../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
 import { newPurchases } from './new-purchases.ts';
+import { billOf, extraPerYear, priceOf } from './other-prices.ts';
 import { type Cause, causesOf } from './plan-causes.ts';
 
 /** Plans side by side: the figures of each, and how each differs from the first. */
@@ -77,11 +78,11 @@ function difference(
   const damp =
     roomHours(plan, 'outside_band_hours', 'humidity_high') -
     roomHours(base, 'outside_band_hours', 'humidity_high');
-  const extra = plan.money.total_per_year - base.money.total_per_year;
+  const extra = extraPerYear(base, plan);
   const avoided = -damp / yearsIn(plan.period.hours);
-  const saved = energyPerYear(base) - energyPerYear(plan);
+  const saved = billOf(base) - billOf(plan);
   const added = newPurchases(had.purchases, bought.purchases);
-  const price = priceOf(bought) - priceOf(had);
+  const price = priceOf(bought.purchases) - priceOf(had.purchases);
   // Days of one season tell nothing of the years in which a price comes back.
   const years = isYearOrMore(plan.period.hours);
   return {
@@ -115,11 +116,6 @@ function worthToday(
   const horizon = Math.max(...purchases.map((buy) => buy.lastsYears));
   return netPresentValue(0, 0 - extraPerYear, discountRate, horizon);
 }
-
-const energyPerYear = ({ money }: PlanMeasures): number =>
-  money.total_per_year - money.purchase_cost_per_year;
-const priceOf = ({ purchases }: Purchases): number =>
-  purchases.reduce((sum, buy) => sum + buy.price, 0);
 
 /** Less than that is rounding. [currency/year] */
 const LEAST = 0.005;

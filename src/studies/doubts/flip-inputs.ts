@@ -3,7 +3,7 @@ import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-se
 import { scaleElectricityPrice } from '../../scenario/edits/scale-electricity-price.ts';
 import { householdWater } from '../../scenario/edits/scale-household-water.ts';
 import { newPurchases } from '../compare/new-purchases.ts';
-import { atFuelPrice, atPurchasePrice } from '../compare/other-prices.ts';
+import { atFuelPrice, atPurchasePrice, priceOf } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
 import { type RunVariant, withEdit, withSettings } from '../plan-variant.ts';
 import type { Flip } from './flip.ts';
@@ -118,7 +118,7 @@ function thermostats({ baseline, run }: FlipInputSetup): FlipInput | null {
 
 function purchase({ plan, baseline }: FlipInputSetup): FlipInput | null {
   const bought = newPurchases(baseline.prepared.purchases, plan.prepared.purchases);
-  const today = bought.reduce((sum, { price }) => sum + price, 0);
+  const today = priceOf(bought);
   if (today <= 0) return null;
   return {
     path: null,

@@ -1,7 +1,7 @@
 import { quantile } from 'simple-statistics';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { Scenario } from '../../scenario/read-scenario.ts';
-import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
+import { type Judged, judged } from '../effects/plan-figures.ts';
 import type { Option } from '../options.ts';
 import { type PlanVariant, prepareVariant, withSettings } from '../plan-variant.ts';
 import { ifPossible } from '../run-failures.ts';
@@ -18,7 +18,7 @@ export interface PlanDraws {
   /** The plan minus the baseline. */
   readonly difference: DrawnDoubt['differences'][number];
   /** Baseline and plan, draw by draw: in their own time step where they were run in it, else in that of the draws. */
-  readonly pairs: readonly (readonly [DrawnPlan, DrawnPlan])[];
+  readonly pairs: readonly (readonly [Judged, Judged])[];
   /** All that was drawn, what moves the difference between the two most first. */
   readonly ranked: readonly RankedInput[];
   /** How far the plan changes any figure, draw by draw, and in short. */
@@ -26,13 +26,7 @@ export interface PlanDraws {
   readonly changeOf: (figure: FigureOfPlan) => Spread;
 }
 
-type FigureOfPlan = (plan: DrawnPlan) => number;
-
-/** Figures of one plan in one draw, in both shapes. */
-export interface DrawnPlan {
-  readonly measures: PlanMeasures;
-  readonly figures: PlanFigures;
-}
+type FigureOfPlan = (plan: Judged) => number;
 
 interface RankedInput {
   /** RFC 6901 pointer. */
@@ -134,12 +128,7 @@ function byStrength(
     .map(({ path, correlation }) => ({ path, correlation }));
 }
 
-const judged = (measures: PlanMeasures): DrawnPlan => ({
-  measures,
-  figures: planFigures(measures),
-});
-
-const bill = ({ measures }: DrawnPlan): number => measures.money.total_per_year;
+const bill = ({ measures }: Judged): number => measures.money.total_per_year;
 
 function spread(values: readonly number[]): Spread {
   const [p10, median, p90] = quantile([...values], [0.1, 0.5, 0.9]) as [number, number, number];

@@ -151,6 +151,11 @@ const PARTS: readonly (readonly [Change | Aside, (plan: PreparedPlan) => unknown
 
 const isOwn = ({ usual }: { readonly usual?: true }): boolean => usual !== true;
 const byPresence = ({ gate }: Thermostat): boolean => gate.present !== 'no matter';
+
+/** Whether some room is heated only while somebody is seen. */
+export const heatsByPresence = ({ automation }: Pick<PreparedPlan, 'automation'>): boolean =>
+  automation.thermostats.some(byPresence);
+
 const gateOf = (thermostat: Thermostat | null) =>
   thermostat && [thermostat.gate, thermostat.otherwise, thermostat.holdOff, thermostat.lead];
 

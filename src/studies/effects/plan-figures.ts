@@ -81,6 +81,21 @@ export interface AirFigure {
   readonly minded: boolean;
 }
 
+/** Figures of a plan in both shapes: as they are measured, and the few by which plans are told apart. */
+export interface Judged {
+  readonly measures: PlanMeasures;
+  readonly figures: PlanFigures;
+}
+
+export const judged = (measures: PlanMeasures): Judged => ({
+  measures,
+  figures: planFigures(measures),
+});
+
+/** Level of a species that people live in; undefined where it is not told. [species unit] */
+export const airLevel = ({ air }: Pick<PlanFigures, 'air'>, name: string): number | undefined =>
+  air.find((level) => level.name === name)?.value;
+
 export function planFigures(plan: PlanMeasures): PlanFigures {
   const { money, heating, cooling, devices, alerts, period } = plan;
   const rooms = Object.values(plan.rooms);

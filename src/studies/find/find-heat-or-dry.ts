@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { firstDehumidifier } from '../../scenario/edits/add-device.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { extraPerYear } from '../compare/other-prices.ts';
 import { coldSpots, type EqualRisk, equalRisk } from './equal-risk.ts';
 import type { Finding, FindSetup } from './finding.ts';
 
@@ -36,8 +37,7 @@ function answerOf(
 ): string[] {
   const spots = coldSpots(room);
   const hours = (plan: PlanMeasures) => `${figureText(spots(plan), 0)} h`;
-  const more = (plan: PlanMeasures) =>
-    signedText(plan.money.total_per_year - asIs.money.total_per_year, 0);
+  const more = (plan: PlanMeasures) => signedText(extraPerYear(asIs, plan), 0);
   const now = `As it is the cold spot of the ${room} is above 80 % for ${hours(asIs)}`;
   if (warm === null) return [`${now}; no drying does what two kelvins more do.`];
   if (spots(dry.plan) >= spots(asIs)) return [`${now}, and drying makes it none less.`];
@@ -60,11 +60,11 @@ function answerOf(
   ];
 }
 
-function cheaperWords({ money: heat }: PlanMeasures, { money: dry }: PlanMeasures): string {
-  const less = dry.total_per_year - heat.total_per_year;
+function cheaperWords(heat: PlanMeasures, dry: PlanMeasures): string {
+  const less = extraPerYear(heat, dry);
   const by = figureText(Math.abs(less), 0);
   if (by === '0') return 'At the prices of today both cost the same.';
-  return `At the prices of today ${less < 0 ? 'drying' : 'heating'} is the cheaper way, by ${by} ${heat.currency} a year.`;
+  return `At the prices of today ${less < 0 ? 'drying' : 'heating'} is the cheaper way, by ${by} ${heat.money.currency} a year.`;
 }
 
 /** What two ways take of electricity and of the fuel that heats, and what a unit of each costs. */

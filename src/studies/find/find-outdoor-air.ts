@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { addSteadyAir } from '../../scenario/edits/add-device.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { extraPerYear } from '../compare/other-prices.ts';
 import { edited, type Finding, type FindSetup } from './finding.ts';
 import { leastThatHolds, type Tried } from './least-that-holds.ts';
 import { STALE_SYMBOL, staleHours } from './stale-air.ts';
@@ -31,7 +32,7 @@ export async function findOutdoorAir(
       ? asIs
       : setup.run(edited(setup, addSteadyAir(setup.raw, 'outdoor air', room, 3.6 * flow)));
   const stuffy = (tried: PlanMeasures) => staleHours(tried.rooms[room]!);
-  const dearer = (tried: PlanMeasures) => tried.money.total_per_year - asIs.money.total_per_year;
+  const dearer = (tried: PlanMeasures) => extraPerYear(asIs, tried);
   const [fresh, dear] = await Promise.all([
     leastThatHolds({ ...flow, at, holds: (tried) => stuffy(tried) <= limits.hours }),
     leastThatHolds({ ...flow, at, holds: (tried) => dearer(tried) > limits.money }),
@@ -43,7 +44,7 @@ export async function findOutdoorAir(
   return {
     question: `the outdoor air with which the ${room} is neither stuffy nor dear`,
     ...{ ...flow, unit: 'L/s', value: within ? least.value : null },
-    answer: answerOf({ room, limits, asIs, least, dear: dear.found, last: fresh.all.at(-1)! }),
+    answer: answerOf(least, dear.found, fresh.all.at(-1)!.tried),
     figure: `${STALE_SYMBOL} in the ${room} above its band with somebody in [h]`,
     runs: byFlow.map(({ value, tried }) => ({
       tried: value === 0 ? 'as it is' : `${figureText(value, 1)} L/s more`,
@@ -52,25 +53,22 @@ export async function findOutdoorAir(
     })),
   };
 
-  function answerOf(found: {
-    readonly room: string;
-    readonly limits: AirLimits;
-    readonly asIs: PlanMeasures;
-    readonly least: Tried<PlanMeasures> | null;
-    readonly dear: Tried<PlanMeasures> | null;
-    readonly last: Tried<PlanMeasures>;
-  }): string[] {
+  function answerOf(
+    least: Tried<PlanMeasures> | null,
+    dear: Tried<PlanMeasures> | null,
+    last: PlanMeasures,
+  ): string[] {
     const { currency } = asIs.money;
     const hours = (tried: PlanMeasures) => `${figureText(stuffy(tried), 0)} h`;
     const cost = (tried: PlanMeasures) => `${figureText(dearer(tried), 0)} ${currency} a year`;
     const now = `As it is ${STALE_SYMBOL} stands above its band for ${hours(asIs)}.`;
-    if (found.least === null) {
+    if (least === null) {
       return [
-        `No rate does it: even with ${figureText(HIGH)} L/s more the ${room} is stuffy for ${hours(found.last.tried)}.`,
+        `No rate does it: even with ${figureText(HIGH)} L/s more the ${room} is stuffy for ${hours(last)}.`,
         now,
       ];
     }
-    const { value, tried } = found.least;
+    const { value, tried } = least;
     if (value === 0) return [`The ${room} needs no more than it has.`, now];
     const rate = `${figureText(value, 1)} L/s`;
     if (dearer(tried) > limits.money) {
@@ -80,9 +78,9 @@ export async function findOutdoorAir(
       ];
     }
     const most =
-      found.dear === null
+      dear === null
         ? `even ${figureText(HIGH)} L/s`
-        : `${figureText(Math.max(value, found.dear.value - TOLERANCE), 1)} L/s`;
+        : `${figureText(Math.max(value, dear.value - TOLERANCE), 1)} L/s`;
     return [
       `${rate} more do it: ${hours(tried)}, for ${cost(tried)}; up to ${most} cost no more than ${figureText(limits.money, 0)}.`,
       now,

@@ -16,7 +16,8 @@ export function builtInFan(
   const { raw } = context;
   const room = roomUsedAs(raw, 'bathroom') ?? roomUsedAs(raw, 'kitchen') ?? dampest;
   if (room === null || anyPlan(context, hasOpenFluedStove)) return null;
-  if (anyPlan(context, (plan) => hasDevice(plan, EXTRACTS))) return null;
+  if (anyPlan(context, (plan) => hasDevice(plan, 'extract fan', 'balanced ventilation')))
+    return null;
   return {
     name: 'fan',
     description: `an extract fan in the ${room} that runs while it is humid there`,
@@ -31,7 +32,7 @@ export function builtInDehumidifier(
   room: string,
   currency: string,
 ): BuiltIn | null {
-  if (anyPlan(context, (plan) => hasDevice(plan, DEHUMIDIFIERS))) return null;
+  if (anyPlan(context, (plan) => hasDevice(plan, 'dehumidifier'))) return null;
   return {
     name: 'drier',
     description: `a dehumidifier in the ${room}, 12 L/day by its label`,
@@ -49,8 +50,6 @@ const pricedIn = (currency: string, buy: AssumedPurchase): AssumedPurchase[] =>
 
 /** Currencies near enough to one another for the same number of them to stand for a shop's price. */
 const PRICED_IN: ReadonlySet<string> = new Set(['GBP', 'EUR', 'USD', 'CHF']);
-const EXTRACTS: ReadonlySet<string> = new Set(['extract fan', 'balanced ventilation']);
-const DEHUMIDIFIERS: ReadonlySet<string> = new Set(['dehumidifier']);
 const FAN: AssumedPurchase = {
   ...{ what: 'extract fan, fitted', price: 250, price_low: 120, price_high: 450, lastsYears: 12 },
   source: COMMON,

@@ -1,15 +1,13 @@
 import type { Prices, Tariff } from '../../home/prices.ts';
 import type { MoneyByUse, PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import { paidForKwh } from '../compare/other-prices.ts';
+import { billOf, paidForKwh } from '../compare/other-prices.ts';
 import { rounded } from '../rounded.ts';
 import { fuelsOf, MEAN, priceOfDifference } from './mean-prices.ts';
 
 /** Bill of a plan beyond the baseline's, purchase cost left out; above 0 costs more. [hundredths/year] */
-export function extraBill(baseline: PlanMeasures, plan: PlanMeasures): number {
-  const perYear = ({ money }: PlanMeasures) => money.total_per_year - money.purchase_cost_per_year;
-  return cents(perYear(plan) - perYear(baseline));
-}
+export const extraBill = (baseline: PlanMeasures, plan: PlanMeasures): number =>
+  cents(billOf(plan) - billOf(baseline));
 
 /** What a plan draws of a fuel for heating or cooling more or less than the baseline. Values as printed. */
 export interface UseDifference {

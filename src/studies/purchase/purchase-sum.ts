@@ -1,3 +1,4 @@
+import { priceOf } from '../compare/other-prices.ts';
 import { dampness } from './dampness.ts';
 import type { DryingFigures } from './drying-figures.ts';
 import { extraBill, standingDifferences, useDifferences } from './extra-bill.ts';
@@ -88,7 +89,7 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
   const net = purchaseCost + bill;
   sheet.say('net', net / 100, `${currency} a year`);
 
-  const spent = purchases.reduce((sum, buy) => sum + buy.price, 0);
+  const spent = priceOf(purchases);
   const avoided = dampness(baseline).dampHours - dampness(plan).dampHours;
   return {
     ...{ device, drying: run?.drying ?? null, price: spent, purchase_cost: purchaseCost / 100 },

@@ -1,6 +1,7 @@
 import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import { annuityFactor } from '../../physics/economics/annuity-factor.ts';
 import { simplePayback } from '../../physics/economics/net-present-value.ts';
+import { priceOf } from '../compare/other-prices.ts';
 import { rounded } from '../rounded.ts';
 
 /** What a purchase earns, where it earns anything. */
@@ -31,7 +32,7 @@ export function purchaseWorth(
   saved: number,
   rate: number,
 ): PurchaseWorth {
-  const spent = purchases.reduce((sum, { price }) => sum + price, 0);
+  const spent = priceOf(purchases);
   if (saved <= 0 || spent <= 0) return NOTHING;
   const bought = purchases.filter(({ price }) => price > 0);
   const horizon = Math.max(...bought.map(({ lastsYears }) => lastsYears));

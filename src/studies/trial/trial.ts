@@ -35,7 +35,7 @@ export function trialOffer(
     night: night !== null && legal(nightSetpoint(raw, night - 1)) ? night : null,
     presence: heats && !heedsPresence(raw) && legal(heatByPresence(raw)),
     airing: legal(addAiring(raw)),
-    room: hasDevice(raw, DEHUMIDIFIERS) ? null : room,
+    room: hasDevice(raw, 'dehumidifier') ? null : room,
     electricity: scaleElectricityPrice(raw, prepared, 1) === null ? null : price,
   };
 }
@@ -85,6 +85,5 @@ export function trialChange(settings: readonly string[]): unknown {
 
 type Nested = Record<string, unknown>;
 
-const DEHUMIDIFIERS: ReadonlySet<string> = new Set(['dehumidifier']);
 const NAME = 'tried dehumidifier';
 const LABEL = 12; // L/day

@@ -3,15 +3,9 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isYearOrMore, yearsIn } from '../../measures/years-in.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { GROWTH } from '../effects/mould-marks.ts';
-import type { PlanFigures } from '../effects/plan-figures.ts';
+import type { Judged } from '../effects/plan-figures.ts';
 import { dampness } from '../purchase/dampness.ts';
 import { GUARDS, type Guard } from './guards.ts';
-
-/** Figures of a plan in both shapes. */
-export interface Judged {
-  readonly measures: PlanMeasures;
-  readonly figures: PlanFigures;
-}
 
 export interface Rivalry {
   readonly baseline: Judged;

@@ -4,7 +4,7 @@ import { dampBeyond } from '../effects/damp-limits.ts';
 import type { Effect } from '../effects/effect.ts';
 import { GROWTH, WET } from '../effects/mould-marks.ts';
 import { type Change, changesBetween, planParts } from '../effects/plan-changes.ts';
-import type { AirFigure, PlanFigures } from '../effects/plan-figures.ts';
+import { type AirFigure, airLevel, type PlanFigures } from '../effects/plan-figures.ts';
 
 /** What a plan may guard people against: rooms that are too cold, damp and mould, heat, dry air, what the air carries. */
 export type Guard = 'cold' | 'damp' | 'heat' | 'dry' | 'air';
@@ -96,7 +96,7 @@ export const harmOf = ({ of }: Pick<Effect, 'of'>): Effect['of'] =>
 /** Species whose level differs between two plans; all where none does. */
 function moved({ air }: PlanFigures, other: PlanFigures): readonly AirFigure[] {
   const differ = air.filter(({ name, value }) => {
-    const level = other.air.find((each) => each.name === name)?.value ?? 0;
+    const level = airLevel(other, name) ?? 0;
     return Math.abs(value - level) > MOVED * Math.max(value, level);
   });
   return differ.length > 0 ? differ : air;

@@ -5,7 +5,7 @@ import {
 } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import { extraPerYear, paidForKwh } from '../compare/other-prices.ts';
+import { extraPerYear, paidForKwh, priceOf } from '../compare/other-prices.ts';
 import { fuelsOf, meanFuelPrice } from '../purchase/mean-prices.ts';
 import type { Weighing, WeighSetup } from './weigh-plan.ts';
 
@@ -49,7 +49,7 @@ export function moneyTurn(setup: MoneyTurnSetup): MoneyTurn {
   // Nothing to hold it against: what helps is worth its money or not.
   if (verdict === 'worth it' && rival === null && helped.length > 0 && extra >= 0) return worth;
   const left = rival === null || verdict === 'too little' ? -tooMuch(setup) : beyond;
-  const price = purchases.reduce((sum, buy) => sum + buy.price, 0);
+  const price = priceOf(purchases);
   const yearly = purchaseCostPerYear(purchases, discountRate);
   if (yearly > 0) {
     const value = price * (1 + left / yearly);

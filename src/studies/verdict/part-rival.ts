@@ -2,8 +2,8 @@ import { figureText } from '../../units/figure-text.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import { GROWTH } from '../effects/mould-marks.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
-import { planFigures } from '../effects/plan-figures.ts';
-import { asMuch, type Judged } from './as-good.ts';
+import { type Judged, judged } from '../effects/plan-figures.ts';
+import { asMuch } from './as-good.ts';
 import type { DecisionSetup } from './decision-setup.ts';
 import { guardOf, HARM } from './guards.ts';
 import type { Weighing } from './weigh-plan.ts';
@@ -38,11 +38,6 @@ export function partRivalWords(setup: DecisionSetup, weighed: Weighing): string[
 
 /** What makes mould grow where none did is no way to anything. */
 const startsMould = ({ mould }: Judged['figures']): boolean => mould.value >= GROWTH;
-
-const judged = (measures: DecisionSetup['plan']): Judged => ({
-  measures,
-  figures: planFigures(measures),
-});
 
 /** Share of a plan's money that another must save to be worth a word. [-] */
 const LEAST_SAVED = 0.1;

@@ -2,8 +2,8 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { extraPerYear } from '../compare/other-prices.ts';
 import type { Effect } from '../effects/effect.ts';
 import { effectsOf, NOTICED } from '../effects/plan-effects.ts';
-import { type PlanFigures, planFigures } from '../effects/plan-figures.ts';
-import { asGood, type Judged } from './as-good.ts';
+import { type Judged, judged, type PlanFigures } from '../effects/plan-figures.ts';
+import { asGood } from './as-good.ts';
 import { billSaved } from './bill-saved.ts';
 import type { Besides } from './done-besides.ts';
 import { effectsGuarded, type Guard, happening, harmOf } from './guards.ts';
@@ -161,8 +161,6 @@ function harmsOf(effects: readonly Effect[], plan: Judged, before: PlanFigures):
       happening(harmOf(effect), plan.figures, before, hours) >= 0,
   );
 }
-
-const judged = (measures: PlanMeasures): Judged => ({ measures, figures: planFigures(measures) });
 
 const LEAVE_IT: ReadonlySet<Verdict> = new Set(['not needed', 'too little']);
 /** Weight of an effect that is clear to anybody. */

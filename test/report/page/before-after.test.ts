@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { beforeAfter } from '../../../src/report/page/before-after.ts';
-import type { DrawnPlan, Spread } from '../../../src/studies/doubts/plan-draws.ts';
+import type { Spread } from '../../../src/studies/doubts/plan-draws.ts';
+import type { Judged } from '../../../src/studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../../src/studies/report-study.ts';
 import { somePlan } from '../../studies/some-plan.ts';
 import { all, readMarkup, textOf } from './read-markup.ts';
@@ -13,7 +14,7 @@ function cards(pm25: readonly [number, number], spread: Omit<Spread, 'median'> |
     air: [{ name: 'pm25', label: 'PM2.5', unit: 'µg/m3', kind: 'mean', value }],
   });
   const option = { name: 'fan', measures: somePlan('fan', { energy: 1020 }) };
-  const changeOf = (_: (plan: DrawnPlan) => number) =>
+  const changeOf = (_: (plan: Judged) => number) =>
     spread === null ? null : { median: 0, ...spread };
   const study = {
     options: [{ measures: somePlan('now') }, option],
