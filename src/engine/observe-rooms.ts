@@ -1,5 +1,5 @@
 import type { Commands, Observation } from '../control/observations.ts';
-import { MOLAR_RATIO } from '../physics/moist-air/constants.ts';
+import { MOLAR_RATIO, VAPOUR_GAS_CONSTANT, ZERO_CELSIUS } from '../physics/moist-air/constants.ts';
 import type { Model } from './layout/model.ts';
 import { ROOM, TRACER } from './layout/state-layout.ts';
 import type { Outdoors } from './outdoors/outdoors.ts';
@@ -28,7 +28,7 @@ export function observeRooms(
     temperature[i] = t;
     felt[i] = rooms[r + FELT_NOW]!;
     relativeHumidity[i] = (100 * p) / saturation(t);
-    absoluteHumidity[i] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
+    absoluteHumidity[i] = (1000 * p) / (VAPOUR_GAS_CONSTANT * (t + ZERO_CELSIUS));
     output[i] = most > 0 ? rooms[r + EMITTED]! / most : 0;
   }
   const count = species.length;
@@ -44,7 +44,7 @@ export function observeRooms(
   const p = (pressure * w) / (MOLAR_RATIO + w);
   outdoor[0] = t;
   outdoor[1] = (100 * p) / saturation(t);
-  outdoor[2] = (1000 * p) / (VAPOUR_GAS * (t + 273.15));
+  outdoor[2] = (1000 * p) / (VAPOUR_GAS_CONSTANT * (t + ZERO_CELSIUS));
 }
 
 /** Apply the thermostat commands of control to the rooms. */
@@ -63,5 +63,3 @@ const { feltNow: FELT_NOW } = ROOM;
 const { level: LEVEL } = TRACER;
 const ROOM_STRIDE = ROOM.stride;
 const TRACER_STRIDE = TRACER.stride;
-
-const VAPOUR_GAS = 461.52; // J/(kg K)

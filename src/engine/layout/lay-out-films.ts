@@ -108,7 +108,7 @@ const WALL_CONVECTION = 2.5;
 /** Share of a room's outer walls and roof that is as cold as its coldest spot; own estimate. [-] */
 const COLD_SHARE = 0.1;
 
-/** Greatest film of water on glass; what exceeds it runs off and leaves the balance. [kg/m2] */
+/** Greatest film of water on a pane, by its area with the frame; what exceeds it runs off and leaves the balance. [kg/m2] */
 const GLASS_HOLDS = 0.2;
 /** Greatest film on tiles and paint: 50 to 100 g/m2, from memory. [kg/m2] */
 const WALL_HOLDS = 0.075;
