@@ -2,6 +2,7 @@ import type { DayInputs } from '../control/day-inputs.ts';
 import type { Commands } from '../control/observations.ts';
 import { outputAtExcess } from '../physics/heating/radiator-output.ts';
 import { saturationPressure } from '../physics/moist-air/saturation-pressure.ts';
+import { fromBase64 } from '../units/base64.ts';
 import type { Shell } from './air/lay-out-shell.ts';
 import type { Model } from './layout/model.ts';
 import type { LedgerAccumulator } from './ledger/ledger-accumulator.ts';
@@ -125,7 +126,7 @@ function compiledModule(): object | null {
 /** The step as a module of a machine, or null where a page's policy forbids to compile. */
 export function compileStep({ Module }: Pick<Assembly, 'Module'>): object | null {
   try {
-    return new Module(Uint8Array.from(atob(STEP_MODULE), (c) => c.charCodeAt(0)));
+    return new Module(fromBase64(STEP_MODULE));
   } catch (refused) {
     // Anything else is a fault of the module or the machine.
     if (refused instanceof Error && refused.name === 'CompileError') return null;
