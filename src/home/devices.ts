@@ -44,8 +44,6 @@ interface Humidifier {
   readonly water: number;
   /** [W] */
   readonly power: number;
-  /** True when it boils the water with that power; false when the room's heat evaporates it. */
-  readonly boils: boolean;
 }
 
 /** Blows room air outdoors; what replaces it comes through doorways and leaks. */

@@ -37,7 +37,7 @@ function withDevices(home: Home, seed: number): { home: Home; automation: Automa
     },
     { kind: 'purifier', cleanAir: [0, 0.06], power: 30 },
     { kind: 'heater', power: 800, radiantShare: 0.3 },
-    { kind: 'humidifier', water: 5e-5, power: 20, boils: false },
+    { kind: 'humidifier', water: 5e-5, power: 20 },
     {
       kind: 'dehumidifier',
       type: random() < 0.5 ? 'compressor' : 'desiccant',

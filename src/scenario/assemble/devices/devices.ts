@@ -60,13 +60,11 @@ function actionOf(
     case 'stove':
       return stoveOf(given, context);
     case 'humidifier': {
-      const boils = given.boils ?? false;
-      const power = boils ? HUMIDIFIER.power.boils : HUMIDIFIER.power.cold;
+      const power = given.boils ? HUMIDIFIER.power.boils : HUMIDIFIER.power.cold;
       return {
         kind: 'humidifier',
         water: number('water', given.water, HUMIDIFIER.water) / 1000 / 3600,
         power: number('power', given.power, power),
-        boils,
       };
     }
     case 'extract fan': {
