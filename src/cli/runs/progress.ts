@@ -1,5 +1,6 @@
 import type { Observer } from '../../engine/record/trace.ts';
 import type { Io } from '../io.ts';
+import { barOn } from './bar.ts';
 
 /** How far a number of runs has come. */
 export interface Progress {
@@ -23,14 +24,9 @@ export async function startProgress(
   name: string,
 ): Promise<Progress> {
   if (io.terminal === null) return SILENT;
-  const { default: cliProgress } = await import('cli-progress');
-  const bar = new cliProgress.SingleBar({
-    stream: io.terminal,
+  const bar = await barOn(io.terminal, {
     format: `{bar} {percentage} %  {done} of ${hours.length} ${name} done`,
-    barCompleteChar: '#',
-    barIncompleteChar: '.',
     clearOnComplete: true,
-    linewrap: true, // leaves the terminal as it is, should the program be ended meanwhile
   });
   const total = hours.reduce((sum, h) => sum + h, 0);
   let done = 0;

@@ -1,4 +1,5 @@
 import type { Io } from '../io.ts';
+import { barOn } from './bar.ts';
 
 /** How many runs were asked for, and how many of them are over. */
 export interface RunCount {
@@ -17,14 +18,9 @@ export interface RunCount {
  */
 export async function startRunCount(io: Io, expected = 0): Promise<RunCount> {
   if (io.terminal === null) return { asked: () => {}, done: () => {}, stop: () => {} };
-  const { default: cliProgress } = await import('cli-progress');
-  const bar = new cliProgress.SingleBar({
-    stream: io.terminal,
+  const bar = await barOn(io.terminal, {
     format: '{bar}  {value} of {total} runs done',
-    barCompleteChar: '#',
-    barIncompleteChar: '.',
     clearOnComplete: false,
-    linewrap: true, // leaves the terminal as it is, should the program be ended meanwhile
   });
   let asked = 0;
   let done = 0;

@@ -1,4 +1,5 @@
 import type { Io } from '../io.ts';
+import { barOn } from '../runs/bar.ts';
 
 /** How far a sweep has come. */
 export interface SweepProgress {
@@ -20,15 +21,10 @@ export async function startSweepProgress(
   before: number,
 ): Promise<SweepProgress> {
   if (io.terminal === null) return { done: () => {}, stop: () => {} };
-  const { default: cliProgress } = await import('cli-progress');
-  const bar = new cliProgress.SingleBar({
-    stream: io.terminal,
+  const bar = await barOn(io.terminal, {
     format: '{bar}  {value} of {total} runs done, {eta_formatted} left',
-    barCompleteChar: '#',
-    barIncompleteChar: '.',
     clearOnComplete: true,
     etaBuffer: PACE,
-    linewrap: true, // leaves the terminal as it is, should the program be ended meanwhile
   });
   bar.start(total, before);
   return { done: () => bar.increment(), stop: () => bar.stop() };
