@@ -15,11 +15,11 @@ export async function importFile(
   path: string,
   { output, ...beside }: ImportOptions,
 ): Promise<void> {
-  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
+  const { writeOwnCsv } = await import('../../weather/write-own-csv.ts');
   await keepApart(io, [{ option: '-o, --output <file.csv>', path: output }], [path, beside.map]);
   if (output !== undefined) await io.requireWritable(output);
   const weather = await readOutdoors(io, path, beside);
-  const csv = writeTidyCsv(weather);
+  const csv = writeOwnCsv(weather);
   if (output === undefined) io.out(csv);
   else await io.writeWhole(output, csv);
   for (const { text } of weather.notes) io.err(`note: ${visibleProse(text)}\n`);

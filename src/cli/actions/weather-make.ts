@@ -12,11 +12,11 @@ export interface MakeOptions {
 export async function make(io: Io, path: string, { output, seed }: MakeOptions): Promise<void> {
   const { readRecipe } = await import('../load/read-recipe.ts');
   const { makeWeather } = await import('../../weather/make/make-weather.ts');
-  const { writeOwnCsv: writeTidyCsv } = await import('../../weather/write-own-csv.ts');
+  const { writeOwnCsv } = await import('../../weather/write-own-csv.ts');
   await keepApart(io, [{ option: '-o, --output <file.csv>', path: output }], [path]);
   if (output !== undefined) await io.requireWritable(output);
   const recipe = readRecipe(await io.readText(path, MOST_SCENARIO), path);
-  const csv = writeTidyCsv(makeWeather(recipe, seed));
+  const csv = writeOwnCsv(makeWeather(recipe, seed));
   if (output === undefined) io.out(csv);
   else await io.writeWhole(output, csv);
 }
