@@ -3,7 +3,7 @@ import type { Notice } from '../../home/notices.ts';
 import type { PlanMeasures } from '../plan-measures.ts';
 
 /** Greatest residual of a balance, relative to throughput, that counts as closed. [-] */
-const RESIDUAL_LIMIT = 1e-6;
+export const RESIDUAL_LIMIT = 1e-6;
 
 /** The balances of a run as the figures name them. */
 export function balanceOf({ residual }: Ledger): PlanMeasures['balance'] {
