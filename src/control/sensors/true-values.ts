@@ -29,7 +29,7 @@ export function createTrueValues(
   const hours = measuring(KIND.hour);
   const sinceNoon = measuring(KIND['hour since noon']);
   const prices = measuring(KIND['electricity price']);
-  const price = meanPriceOf(tariff ?? FREE);
+  const price = meanPriceOf(tariff);
   const levels = home.species.map((_, q) => measuring(FIRST_SPECIES + q));
   const hour = createLocalHour(household.clock, moment, dt);
 
@@ -91,8 +91,6 @@ function copyRooms(
     sensor.truth = sensor.room >= 0 ? indoors[sensor.room]! : outdoors[place]!;
   }
 }
-
-const FREE: Tariff = { by: 'flat', price: 0 };
 
 /** @param water  [g/m3]; air with hardly any counts as having a trace, because none has no dew point */
 function dewPointAt(temperature: number, water: number): number {

@@ -28,7 +28,7 @@ export function createDeviceUse(
   const electricity = new Float64Array(devices); // J
   const cost = new Float64Array(devices); // currency/kWh J
   const tariff = fuels.electricity?.tariff;
-  const price = meanPriceOf(tariff ?? FREE);
+  const price = meanPriceOf(tariff);
   const fuel = new Float64Array(devices); // J
   const water = new Float64Array(devices); // kg
   const heat = new Float64Array(devices); // J
@@ -72,5 +72,3 @@ export function createDeviceUse(
 
   return { observe, result };
 }
-
-const FREE = { by: 'flat', price: 0 } as const;

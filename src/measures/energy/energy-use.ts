@@ -46,7 +46,7 @@ export function createEnergyUse(
 ): EnergyUse {
   const meters = [...metersOf(home), ...(burnsGas ? [HOB] : [])];
   const fuels = [...new Set<Fuel>(meters.map(({ fuel }) => fuel))];
-  const priceOf = meters.map(({ fuel }) => meanPriceOf(prices.fuels[fuel]?.tariff ?? FREE));
+  const priceOf = meters.map(({ fuel }) => meanPriceOf(prices.fuels[fuel]?.tariff));
   const energy = new Float64Array(meters.length); // W s
   const cost = new Float64Array(meters.length); // currency/kWh W s
   const winterCost = new Float64Array(meters.length); // the same unit
@@ -158,4 +158,3 @@ function addUp(sums: Float64Array, series: readonly Float64Array[], steps: numbe
 
 const ALL_USES = ['source', 'stove', 'cooling', 'other'] as const;
 const HEATS: ReadonlySet<Use> = new Set(['source', 'stove']);
-const FREE = { by: 'flat', price: 0 } as const;

@@ -11,8 +11,12 @@ import type { Tariff } from './tariff.ts';
  */
 export type MeanPrice = (utc: number, seconds: number) => number;
 
-/** Prepares a tariff so that asking it allocates nothing. Of blocks that overlap, the later wins. */
-export function meanPriceOf(tariff: Tariff): MeanPrice {
+/**
+ * Prepares a tariff so that asking it allocates nothing. Of blocks that overlap, the later wins.
+ * Without a tariff all is free.
+ */
+export function meanPriceOf(tariff: Tariff | undefined): MeanPrice {
+  if (tariff === undefined) return () => 0;
   if (tariff.by === 'flat') return () => tariff.price;
   return tariff.by === 'blocks' ? blockPrice(tariff) : seriesPrice(tariff);
 }
