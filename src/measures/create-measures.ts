@@ -114,7 +114,7 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     const bill = energyBill(uses, prices, setup.clock, period, winter);
     const purchaseCost = purchaseCostPerYear(setup.purchases, setup.discountRate);
     const season = heatingSeason(climate, run.ledger.months.length);
-    const opinion = handbookCrossCheck(home, run.ledger, climate, setup.weather, season);
+    const opinion = handbookCrossCheck(home, run.ledger, climate, setup, season);
     const balance = balanceOf(run.ledger);
     const air = fresh.result(run.ledger, climate, season);
     const heating = heatingMeasures(

@@ -3,9 +3,9 @@ import { type HeatLoss, heatLoss } from '../../home/heat-loss.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
-import type { Weather } from '../../weather/weather.ts';
 import type { HeatingSeason } from '../energy/heating-season.ts';
 import { ledgerSum } from '../ledger-sum.ts';
+import type { MeasuresSetup } from '../measures-setup.ts';
 import type { HandbookCrossCheck } from '../plan-measures.ts';
 import type { Climate, MonthlyClimate } from '../series/monthly-climate.ts';
 import { differencePct } from './difference.ts';
@@ -35,7 +35,7 @@ export function handbookCrossCheck(
   home: Home,
   ledger: Ledger,
   climate: MonthlyClimate,
-  weather: Weather,
+  at: Pick<MeasuresSetup, 'weather' | 'period'>,
   { rows: season }: HeatingSeason,
 ): CrossCheck {
   const volume = home.rooms.reduce((sum, room) => sum + room.volume, 0);
@@ -78,7 +78,7 @@ export function handbookCrossCheck(
       { id: 'handbook-cross-check-heating', text: heatingSentence(books) },
       {
         id: 'handbook-cross-check-infiltration',
-        text: infiltrationSentence(home, ach, year, weather),
+        text: infiltrationSentence(home, ach, year, at),
       },
       { id: 'handbook-cross-check-vapour', text: vapour.sentence },
     ],

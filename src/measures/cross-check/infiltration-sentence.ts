@@ -1,6 +1,6 @@
 import type { Crack, Home } from '../../home/home.ts';
 import { figureText } from '../../units/figure-text.ts';
-import type { Weather } from '../../weather/weather.ts';
+import type { MeasuresSetup } from '../measures-setup.ts';
 import type { Climate } from '../series/monthly-climate.ts';
 import { differenceInWords, LEAST_ACH, needsReason } from './difference.ts';
 
@@ -14,7 +14,7 @@ export function infiltrationSentence(
   home: Home,
   ach: number,
   year: Climate,
-  weather: Weather,
+  at: Pick<MeasuresSetup, 'weather' | 'period'>,
 ): string {
   const { ach50, how } = home.leakage;
   const simulated = `${figureText(ach, 2)} ${ach50 === null ? 'air changes an hour ' : ''}on average`;
@@ -31,29 +31,36 @@ export function infiltrationSentence(
   }
   const warmer = year.indoor - year.outdoor;
   const stack = STACK * Math.abs(warmer) * heightOf(how.cracks);
-  const local = (home.windRatio ?? 1) ** 2 * meanSquare(weather.windSpeed);
-  const wind = WIND * local;
+  const winds = windsOf(at);
+  const wind = WIND * (home.windRatio ?? 1) ** 2 * mean(winds.map((speed) => speed ** 2));
   const leader = stack > wind ? 'warmth inside' : 'wind';
   const share = (100 * Math.max(stack, wind)) / (stack + wind);
   return (
     `${facts} Here ${leader} drives most of it (${figureText(share, 0)} %): on average the ` +
     `rooms are ${figureText(Math.abs(warmer), 1)} K ${warmer < 0 ? 'cooler' : 'warmer'} than ` +
-    `outdoors and the wind blows at ${figureText(mean(weather.windSpeed), 1)} m/s before ` +
+    `outdoors and the wind blows at ${figureText(mean(winds), 1)} m/s before ` +
     `shelter and terrain. The 20 stands for an average house and climate; here it would be ` +
     `${figureText(ach50 / ach, 0)}.`
+  );
+}
+
+/** Wind speeds that the file has for the period, whose years may come again. [m/s] */
+function windsOf({
+  weather: { windSpeed, start, step, count },
+  period,
+}: Pick<MeasuresSetup, 'weather' | 'period'>): Float64Array {
+  const first = Math.floor((period.start - start) / step);
+  const readings = Math.max(1, Math.round((period.hours * 3600) / step));
+  return Float64Array.from(
+    { length: readings },
+    (_, k) => windSpeed[(((first + k) % count) + count) % count]!,
   );
 }
 
 function mean(values: Float64Array): number {
   let sum = 0;
   for (const v of values) sum += v;
-  return sum / Math.max(1, values.length);
-}
-
-function meanSquare(values: Float64Array): number {
-  let sum = 0;
-  for (const v of values) sum += v * v;
-  return sum / Math.max(1, values.length);
+  return sum / values.length;
 }
 
 /** Between the lowest and the highest crack. [m] */

@@ -305,6 +305,19 @@ describe('infiltration by ach50/20', () => {
     );
   });
 
+  test('the wind is that of the days that were run', () => {
+    // A day of 2 m/s, run after a day of 8 m/s that was not.
+    const windSpeed = new Float64Array(48).fill(8, 0, 24).fill(2, 24);
+    const weather = { ...WEATHER, count: 48, windSpeed };
+    const period = { start: START + 86_400, hours: 24 };
+    const found = measure(
+      setup({ home: leaky(5), weather, period }),
+      () => ({ air: 20, outdoor: 5, infiltration: 0.004 }),
+      { dt: 3600 },
+    );
+    expect(words(found, 'infiltration')).toContain('the wind blows at 2.0 m/s');
+  });
+
   test('wind is named where it drives more than warmth does', () => {
     const found = opinion(leaky(5), { days: 1, outdoor: 19, infiltration: 0.004 });
     // Warmth 0.043 x 1 K x 5 m: 0.2 Pa; wind as above: 2.6 Pa.
