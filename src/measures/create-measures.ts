@@ -117,12 +117,9 @@ export function createMeasures(setup: MeasuresSetup): Measures {
     const opinion = handbookCrossCheck(home, run.ledger, climate, setup, season);
     const balance = balanceOf(run.ledger);
     const air = fresh.result(run.ledger, climate, season);
-    const heating = heatingMeasures(
-      home.rooms.map((_, i) => sums.result(i)),
-      uses,
-      setup.heatsByPresence ?? false,
-    );
-    const windowHours = home.rooms.map((_, i) => sums.result(i).windowOpenHours);
+    const totals = home.rooms.map((_, i) => sums.result(i));
+    const heating = heatingMeasures(totals, uses, setup.heatsByPresence ?? false);
+    const windowHours = totals.map(({ windowOpenHours }) => windowOpenHours);
     const removed = home.rooms.map((_, i) => cooled.removed(i));
     const devices = devicesMeasures(home, uses, used.result, run.control, air.stoveHours);
     const alerts = alertMeasures(run.control, period.hours);
