@@ -1,6 +1,7 @@
 import { leakageAreaFromAch50 } from '../physics/airflow/blower-door.ts';
 import { CRACK_EXPONENT, crackFlow } from '../physics/airflow/crack-flow.ts';
 import { orificeFlow } from '../physics/airflow/orifice-flow.ts';
+import { DRY_AIR_DENSITY } from '../physics/moist-air/constants.ts';
 import { powerOf } from '../units/portable-math.ts';
 import { requireWithin } from '../units/require-within.ts';
 import type { CrackPlace } from './crack-places.ts';
@@ -54,7 +55,7 @@ function byPressure(ach50: number, shell: LeakageShell): Leakage {
   );
   const walls = places.filter((place) => place.vents);
   const holes = spread(walls.length > 0 ? walls : places, (pressure) =>
-    orificeFlow(vents, pressure, AIR_DENSITY, VENT_DISCHARGE),
+    orificeFlow(vents, pressure, DRY_AIR_DENSITY, VENT_DISCHARGE),
   );
   const all = [...cracks, ...holes].filter(({ flowAt1 }) => flowAt1 > 0);
   const share = shares(shell, ({ weight }) => weight);
@@ -101,4 +102,3 @@ function sharesOf<T extends { readonly room: number }>(
 const VOLUME = [1, 100_000] as const; // [m3]
 /** Equivalent areas are those of sharp-edged holes. Common practice. [-] */
 const VENT_DISCHARGE = 0.61;
-const AIR_DENSITY = 1.2041; // kg/m3, at 20 °C and 101 325 Pa

@@ -128,7 +128,7 @@ function check(plan: PathPlan, p: number, rooms: number, sides: number): void {
 /** A hundredth at most, less than a thousandth as a rule: far below what is known of any crack. [-] */
 const TOLERANCE = 0.01;
 /** Of dry air at 20 °C. [kg/m3] */
-const USUAL_DENSITY = 1.204;
+export const USUAL_DENSITY = 1.204;
 /** A hole of a square centimetre, discharge coefficient 0.6. */
 const SEAM = {
   friction: 1,

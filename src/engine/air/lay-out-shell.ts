@@ -3,7 +3,7 @@ import { orificeFlow } from '../../physics/airflow/orifice-flow.ts';
 import { quadraticFlow, quadraticLaw } from '../../physics/airflow/quadratic-law.ts';
 import type { i32 } from '../../units/portable.ts';
 import { LINK, PATH } from '../layout/state-layout.ts';
-import { type AirNetwork, layOutAirNetwork } from './lay-out-air-network.ts';
+import { type AirNetwork, layOutAirNetwork, USUAL_DENSITY } from './lay-out-air-network.ts';
 import type { PathPlan } from './path-plan.ts';
 import { type Side, windTable } from './wind-on-sides.ts';
 
@@ -167,5 +167,3 @@ const NARROW = 1e-8;
 const LEAST_SHARE = 1e-3;
 /** Of a flow at a step of ten minutes, over all air that comes in: far below what is known of any crack. [-] */
 const TOLERANCE = 1e-4;
-/** Of dry air at 20 °C. [kg/m3] */
-const USUAL_DENSITY = 1.204;

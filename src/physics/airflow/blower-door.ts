@@ -1,5 +1,7 @@
 import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
+import { DRY_AIR_DENSITY } from '../moist-air/constants.ts';
+import { CRACK_EXPONENT } from './crack-flow.ts';
 
 /**
  * Hole that would leak at 4 Pa what the home's cracks leak, from a blower-door test at 50 Pa.
@@ -20,11 +22,9 @@ export function leakageAreaFromAch50(ach50: number, volume: number): number {
   requireWithin(ach50, ACH50, 'leakageAreaFromAch50: ach50', '1/h');
   requireWithin(volume, VOLUMES, 'leakageAreaFromAch50: volume', 'm3');
   const flowAt50 = (ach50 * volume) / 3600;
-  const flowAt4 = flowAt50 * powerOf(4 / 50, EXPONENT);
-  return flowAt4 * Math.sqrt(AIR_DENSITY / (2 * 4));
+  const flowAt4 = flowAt50 * powerOf(4 / 50, CRACK_EXPONENT);
+  return flowAt4 * Math.sqrt(DRY_AIR_DENSITY / (2 * 4));
 }
 
 const ACH50 = [0, 100] as const;
 const VOLUMES = [0.01, 1e6] as const;
-const EXPONENT = 0.65;
-const AIR_DENSITY = 1.2041; // kg/m3, at 20 °C and 101 325 Pa

@@ -13,6 +13,9 @@ export const DRY_AIR_GAS_CONSTANT = 287.042;
 /** Gas constant of water vapour: that of dry air over the molar ratio. [J/(kg K)] */
 export const VAPOUR_GAS_CONSTANT = DRY_AIR_GAS_CONSTANT / MOLAR_RATIO;
 
+/** Density of dry air at 20 °C and 101 325 Pa. [kg/m3] */
+export const DRY_AIR_DENSITY = 1.2041;
+
 /** Specific heat of dry air. [J/(kg K)] */
 export const DRY_AIR_HEAT = 1006;
 

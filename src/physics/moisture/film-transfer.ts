@@ -1,5 +1,6 @@
 import { powerOf } from '../../units/portable-math.ts';
 import { requireWithin } from '../../units/require-within.ts';
+import { DRY_AIR_DENSITY, DRY_AIR_HEAT } from '../moist-air/constants.ts';
 
 /**
  * How readily vapour passes between air and a film of water, from how readily heat does: the flow is
@@ -12,11 +13,9 @@ import { requireWithin } from '../../units/require-within.ts';
  */
 export function filmTransfer(convection: number): number {
   requireWithin(convection, [0, 100], 'filmTransfer: convective coefficient', 'W/(m2 K)');
-  return convection / (AIR_DENSITY * AIR_HEAT * VAPOUR_GAS * ROOM * powerOf(LEWIS, 2 / 3));
+  return convection / (DRY_AIR_DENSITY * DRY_AIR_HEAT * VAPOUR_GAS * ROOM * powerOf(LEWIS, 2 / 3));
 }
 
-const AIR_DENSITY = 1.2041; // dry, 20 °C, sea level [kg/m3]
-const AIR_HEAT = 1006; // J/(kg K)
 const VAPOUR_GAS = 461.52; // J/(kg K)
 const ROOM = 293.15; // K
 const LEWIS = 0.85;
