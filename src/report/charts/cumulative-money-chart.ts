@@ -11,7 +11,7 @@ export interface CumulativeMoneyData {
   /** Paid at the start. [currency] */
   readonly price: number;
   /** Bought again before the end, each after how many years. */
-  readonly again?: readonly { readonly price: number; readonly afterYears: number }[];
+  readonly again?: readonly Again[];
   /** Whole years that it lasts. */
   readonly years: number;
   /** Saving at the end of every year; negative where it costs more. [currency/year] */
@@ -20,17 +20,26 @@ export interface CumulativeMoneyData {
   readonly discountRate: number;
 }
 
+/** What is bought again; below 0 what is not bought again then. */
+interface Again {
+  /** [currency] */
+  readonly price: number;
+  readonly afterYears: number;
+  /** Share of it that counts where it outlasts the end, as counted and in today's money; absent for all. [-] */
+  readonly share?: { readonly counted: number; readonly today: number };
+}
+
 /** Money in hand since the purchase, year by year, as counted and in today's money. */
 export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): Chart {
   const { device, currency, price, years, savedPerYear, discountRate } = data;
-  const plain = balanceByYear(data, 0);
-  const today = balanceByYear(data, discountRate);
+  const plain = balanceByYear(data, 'counted');
+  const today = balanceByYear(data, 'today');
   const lines = [
     { name: 'as counted', values: plain },
     ...(discountRate > 0 ? [{ name: "in today's money", values: today }] : []),
   ];
   const end = plain.at(-1)!;
-  const payback = paidBackAfter(plain);
+  const payback = paidBackAfter(plain, savedPerYear);
   const life = `its life of ${years} ${years === 1 ? 'year' : 'years'}`;
   const title =
     payback <= years
@@ -109,28 +118,33 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
 
 /**
  * Money in hand after 0, 1, 2 and so on years; the last is the net present value at that rate. What
- * is bought again is paid at the end of the year in which the one before wears out.
+ * is bought again is paid at the end of the year in which the one before wears out, the last of it by
+ * the share that counts.
  */
 function balanceByYear(
-  { price, years, savedPerYear, again = [] }: CumulativeMoneyData,
-  rate: number,
+  { price, years, savedPerYear, again = [], discountRate }: CumulativeMoneyData,
+  how: 'counted' | 'today',
 ): number[] {
+  const rate = how === 'today' ? discountRate : 0;
   let balance = -price;
   const balances = [balance];
   for (let year = 1; year <= years; year++) {
     const worn = again.filter((one) => Math.ceil(one.afterYears) === year && year < years);
-    const paid = worn.reduce((sum, one) => sum + one.price, 0);
+    const paid = worn.reduce((sum, one) => sum + one.price * (one.share?.[how] ?? 1), 0);
     balance += (savedPerYear - paid) / (1 + rate) ** year;
     balances.push(balance);
   }
   return balances;
 }
 
-/** When money in hand last rises to 0, on straight lines from year to year. [year] */
-function paidBackAfter(balances: readonly number[]): number {
+/**
+ * When money in hand last rises to 0, on straight lines from year to year but for what is paid, or not
+ * paid, at the end of one. [year]
+ */
+function paidBackAfter(balances: readonly number[], savedPerYear: number): number {
   const year = balances.findLastIndex((balance) => balance < 0) + 1;
   if (year === 0) return 0;
   if (year >= balances.length) return Number.POSITIVE_INFINITY;
   const before = balances[year - 1]!;
-  return year - 1 + before / (before - balances[year]!);
+  return before + savedPerYear < 0 ? year : year - 1 - before / savedPerYear;
 }

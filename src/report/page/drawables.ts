@@ -3,7 +3,6 @@ import {
   feltColdHours,
   hoursOutsideBands,
 } from '../../measures/comfort/room-hours.ts';
-import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isWholeYears } from '../../measures/years-in.ts';
 import type { PlanDraws } from '../../studies/doubts/plan-draws.ts';
@@ -65,17 +64,7 @@ function moneyAndDoubt(
 ): Drawable[] {
   const { about, sum, doubt, draws } = purchase;
   const years = Math.max(0, ...about.purchases.map(({ lastsYears }) => Math.floor(lastsYears)));
-  const againOf = ({ price, lastsYears }: Purchase, sign: 1 | -1) => {
-    const times = Math.max(0, Math.ceil(years / lastsYears) - 1);
-    const each = sign * price;
-    return Array.from({ length: times }, (_, k) => ({
-      ...{ price: each, afterYears: (k + 1) * lastsYears },
-    }));
-  };
-  const again = [
-    ...about.purchases.flatMap((buy) => againOf(buy, 1)),
-    ...about.spared.flatMap((buy) => againOf(buy, -1)),
-  ];
+  const again = sum?.again ?? [];
   const price = sum?.price ?? 0;
   const cumulative: Drawable = {
     id: 'picture-money',

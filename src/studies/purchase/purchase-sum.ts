@@ -1,4 +1,5 @@
 import { priceOf } from '../compare/other-prices.ts';
+import { type BoughtAgain, boughtAgain } from './bought-again.ts';
 import { dampness } from './dampness.ts';
 import type { DryingFigures } from './drying-figures.ts';
 import { extraBill, standingDifferences, useDifferences } from './extra-bill.ts';
@@ -28,6 +29,8 @@ export interface PurchaseSum {
   /** Years that a yearly saving is multiplied by for that, and what is spent in today's money. */
   readonly npv_years: number | null;
   readonly npv_spent: number | null;
+  /** What is bought again before the longest life ends, for pictures of the money year by year. */
+  readonly again: readonly BoughtAgain[];
   /** Only where nothing is saved in cash: net over the room-hours above the humidity band avoided. */
   readonly money_per_damp_hour_avoided: number | null;
   readonly damp_hours_avoided_per_year: number;
@@ -96,6 +99,7 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
     ...{ running: running / 100, heat_credit: heat / 100, cooling: cooling / 100 },
     ...{ other: other / 100, net: net / 100 },
     ...purchaseWorth(purchases, -bill / 100, discountRate),
+    again: boughtAgain(purchases, discountRate),
     money_per_damp_hour_avoided: bill >= 0 && net > 0 && avoided > 0 ? net / 100 / avoided : null,
     damp_hours_avoided_per_year: avoided,
     lines: sheet.lines,

@@ -395,6 +395,22 @@ describe('money over a device’s life', () => {
     );
   });
 
+  test('of what outlasts the end a share counts, and what is not bought again is no loss', () => {
+    // A boiler of 15 years for 3000 that is not bought, of the next 3 of its years: 600 at the end of year 15
+    const again = [{ price: -3000, afterYears: 15, share: { counted: 3 / 15, today: 3 / 15 } }];
+    const drawn = cumulativeMoneyChart(
+      {
+        ...{ device: 'hp', currency: 'GBP', price: 3000, again },
+        ...{ years: 18, savedPerYear: 190, discountRate: 0 },
+      },
+      720,
+    );
+    const money = drawn.table.rows.map(([, value]) => Number(value));
+    expect([money[14], money[15], money[18]]).toEqual([-340, 450, 1020]);
+    // 340 are left at the end of year 14; 190 of year 15 are too little, and the boiler is due at its end.
+    expect(drawn.title).toContain('hp pays back after 15.0 years and is 1020 GBP ahead');
+  });
+
   test('the last figure is the net present value', () => {
     const { rows } = cumulativeMoneyChart({ ...data, savedPerYear: 2500 }, 720).table;
     expect(rows.map(([year]) => year)).toEqual(['0', '1', '2', '3', '4', '5', '6']);

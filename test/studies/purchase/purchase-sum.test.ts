@@ -283,6 +283,10 @@ describe('the heat credit is counted once', () => {
     expect(sum.payback_years).toBeCloseTo(3000 / 140, 9);
     // 20 years of 140, less 6000 and a third more than one boiler
     expect(sum.npv).toBe(140 * 20 - 6000 + 4000);
+    // The next boiler would be due after 15 years, and a third of it be used up after 20.
+    expect(sum.again).toEqual([
+      { price: -3000, afterYears: 15, share: { counted: 1 / 3, today: 1 / 3 } },
+    ]);
     // No payback where nothing more is paid.
     const dear = [{ what: 'boiler', price: 7000, lastsYears: 15 }];
     expect(sumOf({}, { ...more, spared: dear })).toMatchObject({
