@@ -82,7 +82,7 @@ export function airChart(data: AirChartData, width: number): Chart {
         data: {
           values: rooms.flatMap(({ limit }, room) =>
             Number.isFinite(limit)
-              ? [{ value: limit, y: yOf(room, 0) - BAR, to: yOf(room, shown.length - 1) + BAR }]
+              ? [{ value: limit, y: yOf(room, 0) - REACH, to: yOf(room, shown.length - 1) + REACH }]
               : [],
           ),
         },
@@ -200,12 +200,14 @@ const WORDS = {
 } as const;
 
 /** Heights of a room's name, a bar, the gap below, a line of the key, what is free around it, and the axis. [px] */
-const NAME = 18;
-const BAR = 13;
-const BETWEEN = 8;
+const NAME = 15;
+const BAR = 11;
+const BETWEEN = 6;
 const LINE = 14;
 const KEY = 10;
 const AXIS = 40;
+/** How far the line of the limit reaches beyond the middles of bars. [px] */
+const REACH = 8;
 /** Width that words have not. [px] */
 const BESIDE = 12;
 const CHARACTER = 6.2; // px, at 11 px

@@ -20,7 +20,7 @@ export function airSection({ study }: ReportInput, drawn: readonly DrawnTwice[])
     body: html`
 <div class="grid">${drawn.map(figure)}</div>
 <h3>Where outdoor air comes in, with ${measures.plan}</h3>
-${list(sentences.map(({ text }) => text))}
+<div class="halves">${list(sentences.map(({ text }) => text))}</div>
 ${told.length === 0 ? null : details('Air from room to room', pairsTable(told, leftOut))}
 ${ruleTables(study)}`,
   };

@@ -71,7 +71,7 @@ function bands({ prepared }: Option) {
     );
   return html`
 <h3>What counts as fine</h3>
-${list([...told(['temperature', ' °C']), ...told(['humidity', ' %'])])}`;
+<div class="halves">${list([...told(['temperature', ' °C']), ...told(['humidity', ' %'])])}</div>`;
 }
 
 type Band = Option['prepared']['bands'][number]['temperature'];

@@ -16,9 +16,9 @@ export function methodSection(input: ReportInput): Section {
     body: html`
 <div class="columns"><p>The home is a set of rooms with well-mixed air. Each room has a temperature, a humidity and a concentration of each pollutant; walls, floors, roofs, furniture and furnishings store heat and water. Every ${prepared.dt / 60} minutes all of them are solved together from outdoor weather, sun, people, appliances, devices, heating, leaks, doors and windows.</p>
 <p>Heat flows by temperature differences and with the air, through walls by chains of resistances and capacities; air leaks by wind and by warmth rising, and passes open windows and doors by published formulas. Water vapour goes with the same air; a part of it goes into walls and fabrics and comes back. The coldest spot of a room lies as far below the room's temperature as its factor says; mould there grows and dies back by the VTT index. Heating gives what thermostats ask for and emitters can give.</p>
-<p>Plans differ in nothing but what they change: same weather, same people, same luck. Energy is priced by the meter's hours; what is bought is spread over its life as an annuity. Proposals and break-evens are runs of the same home, except where only a price changes. What it cannot see: draughts within a room, cold corners other than the one its factor stands for, leaks, ground water, rain on walls, and what people do when they feel cold.</p></div>
+<p>Plans differ in nothing but what they change: same weather, same people, same luck. Energy is priced by the meter's hours; what is bought is spread over its life as an annuity. Proposals and break-evens are runs of the same home, except where only a price changes. What it cannot see: draughts within a room, cold corners other than the one its factor stands for, leaks, ground water, rain on walls, and what people do when they feel cold.</p>
 ${balances(study.options.map((option) => option.measures))}
-<p>${study.runs} runs of ${Math.round(measures.period.hours / 24)} days, from ${instant(measures.period.from)} to ${instant(measures.period.to)} UTC. Weather: ${weather.title}.</p>
+<p>${study.runs} runs of ${Math.round(measures.period.hours / 24)} days, from ${instant(measures.period.from)} to ${instant(measures.period.to)} UTC. Weather: ${weather.title}.</p></div>
 ${details('Handbook cross-check', handbookCrossCheck(input))}
 ${details('The scenario file', html`<pre tabindex="0" aria-label="Text of the scenario file"><code>${text.replaceAll('\r\n', '\n')}</code></pre>`)}`,
   };
@@ -32,14 +32,18 @@ function balances(plans: readonly PlanMeasures[]): Html {
   const worst = (of: (plan: PlanMeasures) => number) =>
     Math.max(...plans.map((plan) => Math.abs(of(plan)))).toExponential(1);
   return figureTable({
+    named: 'balances',
     caption:
       'Balances: what went in, less what went out and what is stored, over what passed through; the worst of all plans',
-    heads: ['balance', 'residual'],
+    heads: ['balance', 'energy', 'water', 'air', 'what the air carries'],
     rows: [
-      ['energy', worst(({ balance }) => balance.energy_residual)],
-      ['water', worst(({ balance }) => balance.water_residual)],
-      ['air', worst(({ balance }) => balance.air_residual)],
-      ['what the air carries', worst(({ balance }) => balance.pollutant_residual)],
+      [
+        'residual',
+        worst(({ balance }) => balance.energy_residual),
+        worst(({ balance }) => balance.water_residual),
+        worst(({ balance }) => balance.air_residual),
+        worst(({ balance }) => balance.pollutant_residual),
+      ],
     ],
   });
 }

@@ -38,8 +38,9 @@ nav a { display: inline-block; padding: .15rem 0; }
 .hero { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 1fr); gap: 3rem; }
 .pair, .grid { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 1.5rem 3rem; align-items: start; }
 .columns { columns: 2; column-gap: 3rem; }
+.halves > ul { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 0 3rem; max-width: none; }
 .columns > ul, .columns > div > ul { margin-top: 0; }
-.columns > p, .columns li { break-inside: avoid; }
+.columns > p, .columns li, .columns > .wide { break-inside: avoid; }
 .columns h3 { break-after: avoid; break-inside: avoid; }
 .columns > p, .columns > :first-child, .columns > div > :first-child { margin-top: 0; }
 .columns > div { padding-bottom: 1.2rem; }
@@ -123,6 +124,8 @@ tbody th { font-weight: 400; min-width: 12rem; max-width: 24rem; position: stick
 .marked th, .marked td { background: var(--raised) !important; }
 .receipt tr:last-child > * { border-top: 2px solid var(--ink); border-bottom: 0; font-size: 1.1em; }
 .receipt { width: 100%; }
+.balances td { white-space: nowrap; }
+.balances tbody th { min-width: 0; }
 code { font: .85em/1.4 ui-monospace, monospace; }
 pre { overflow: auto; max-height: 30rem; background: var(--raised); padding: .75rem; overflow-wrap: normal; }
 details { margin: .5rem 0; }
@@ -178,6 +181,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   body { padding: .75rem 1rem 3rem; }
   .hero, .pair, .grid, .try { grid-template-columns: minmax(0, 1fr); gap: 1.5rem; }
   .columns { columns: 1; }
+  .halves > ul { grid-template-columns: minmax(0, 1fr); }
   .asked summary > *, .asked > p > * { display: inline; }
   .asked b { padding: 0; }
   .asked details > p { margin-left: 0; }
@@ -212,7 +216,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
 @media print {
   :root { --paper: #fff; --ink: #000; --soft: #444; --line: #bbb; --raised: #fff; --link: #000; --mark: #000; --better: #0b4c66; --worse: #8a2c0c; color-scheme: light; }
   @page { size: A4; margin: 12mm; }
-  html { font-size: 8.5pt; }
+  html { font-size: 8.5pt; line-height: 1.4; }
   body { max-width: none; padding: 0; }
   nav, .on-screen, .choices, .try, .skip, .reading, .pointer, details:not([open], .asked *), .picture details { display: none !important; }
   section { margin-top: 3mm; padding-top: 2mm; }
@@ -225,6 +229,8 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   h2, section > h3 { break-inside: avoid; }
   h2::after, section > h3::after { content: ''; display: block; height: 40mm; margin-bottom: -40mm; }
   #pictures > h2::after, #air > h2::after, #doubts > h2::after { height: 80mm; margin-bottom: -80mm; }
+  #air > h3::after { height: 20mm; margin-bottom: -20mm; }
+  .asked + h3::after { height: 80mm !important; margin-bottom: -80mm !important; }
   .only-narrow + .pair { margin-top: 3mm; }
   figure, tr, li, .lead, .figures, .turns li { break-inside: avoid; }
   .wide-only { display: none; }
@@ -232,15 +238,17 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .only-narrow ul { columns: 3; column-gap: 6mm; max-width: none; margin: 0; padding: 0; list-style: none; font-size: .9em; }
   .only-narrow li { margin: 0 0 .5mm; }
   .asked { font-size: .95em; columns: 2; column-gap: 6mm; }
-  .asked > *, .asked > :first-child { padding: 0; border: 0; margin-bottom: .3rem; break-inside: avoid; }
+  .asked > *, .asked > :first-child { padding: 0; border: 0; margin-bottom: .3rem; orphans: 3; widows: 3; }
   .asked :is(summary, b, :is(summary, p) > span, details > p) { display: inline !important; width: auto; padding: 0; margin: 0; }
   .asked summary b { color: inherit; }
   .asked ::details-content { display: inline; content-visibility: visible; }
   .columns > div { padding-bottom: .5rem; }
+  .halves > ul { gap: 0 6mm; }
   /* Down one column, then down the other: rows of pictures of unlike height would leave sheets half empty. */
   #purchase .pair, .grid { display: block; columns: 2; column-gap: 6mm; }
   .grid > * { margin-bottom: 4mm; }
   .grid .picture svg { max-width: 78mm; }
+  #air .picture svg { max-width: 74mm; }
   #picture-trade-off { max-width: 78mm; }
   .picture h3 { font-size: 1rem; min-height: 0; }
   .wide, details .wide { overflow: visible; max-height: none; margin: 2mm 0; }
@@ -260,6 +268,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .plans thead th:nth-child(2) { width: 28mm; }
   thead { display: table-header-group; }
   pre { max-height: none; white-space: pre-wrap; overflow-wrap: anywhere; font-size: 7pt; }
+  footer { margin-top: 3mm; }
   a { text-decoration: none; }
 }
 `;
