@@ -2,10 +2,11 @@ import type { Purchase } from '../measures/energy/purchase-cost-per-year.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
 import { askedPlan, questionBetween } from './answers/plan-questions.ts';
 import { newPurchases } from './compare/new-purchases.ts';
+import { planFigures } from './effects/plan-figures.ts';
 import type { Option } from './options.ts';
 import { dampestRoom } from './proposals/dampest-room.ts';
-import { aboutPurchase, newDevices } from './purchase/about-purchase.ts';
-import { type Guard, guardsOf } from './verdict/guards.ts';
+import { bringsDehumidifier, newDevices } from './purchase/about-purchase.ts';
+import { type Guard, guardsOf, happening } from './verdict/guards.ts';
 
 /** What a study asks about. */
 export interface AboutPlan {
@@ -27,8 +28,7 @@ export interface AboutPlan {
 }
 
 /**
- * The option that is asked about: the named one, whatever it changes; else the first plan with a
- * dehumidifier that the baseline has not, else the proposed one.
+ * The option that is asked about: the named one, whatever it changes; else that of `askedPurchase`.
  *
  * @param options  the baseline first
  * @returns null where no option brings a new dehumidifier, or none has the name
@@ -37,12 +37,34 @@ export function aboutPlan(options: readonly Option[], named: string | null): Abo
   const [baseline, ...others] = options;
   if (baseline === undefined) return null;
   if (named === null) {
-    const option = aboutPurchase(options);
+    const option = askedPurchase(options);
     return option === null ? null : about(baseline, option);
   }
   const option = others.find(({ name }) => name === named);
   return option === undefined ? null : about(baseline, option);
 }
+
+/**
+ * The first plan with a dehumidifier that the baseline has not, else the proposed one; where the baseline is not
+ * damp, the first plan of the scenario that buys something comes before what nobody asked for.
+ *
+ * @param options  the baseline first
+ * @returns null where no option brings a new dehumidifier
+ */
+function askedPurchase([baseline, ...others]: readonly Option[]): Option | null {
+  if (baseline === undefined) return null;
+  const drying = others.find((option) => bringsDehumidifier(baseline, option)) ?? null;
+  if (drying?.origin !== 'proposed' || isDamp(baseline)) return drying;
+  return others.find((option) => option.origin !== 'proposed' && buys(baseline, option)) ?? drying;
+}
+
+function isDamp({ measures }: Option): boolean {
+  const figures = planFigures(measures);
+  return happening('damp', figures, figures, measures.period.hours) >= 0;
+}
+
+const buys = ({ prepared: had }: Option, { prepared: has }: Option): boolean =>
+  newPurchases(had.purchases, has.purchases).length > 0;
 
 function about(baseline: Option, option: Option): AboutPlan {
   const news = newDevices(baseline.prepared, option.prepared);

@@ -60,7 +60,7 @@ export interface WatchedRun {
 }
 
 export interface ReportStudySetup extends OptionsSetup {
-  /** The plan or proposal to ask about, whatever it changes; null for the first that dries air. */
+  /** The plan or proposal to ask about, whatever it changes; null for the first that dries air, or is bought where nothing is damp. */
   readonly about: string | null;
   /** Told when that name is none of those that could be asked about, which are handed in; throws. */
   readonly refuseAbout: (known: readonly string[]) => never;

@@ -25,7 +25,7 @@ export function reportCommand(io: Io): Command {
     .option('--plans <a,b>', 'plans to compare, the baseline first; all where not given', names)
     .option(
       '--about <name>',
-      'plan or proposal to ask about; if not given, the first with a dehumidifier',
+      'plan or proposal to ask about; if not given, the first with a dehumidifier, or of a home that is not damp the first that buys something',
     )
     .option(
       '--doubt <number>',

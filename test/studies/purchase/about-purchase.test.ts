@@ -22,6 +22,19 @@ const proposals = async (...plans: string[]): Promise<Option[]> => {
   return allOptions({ ...linearWorld(scenario), plans: names, set: [] });
 };
 
+/** The same with no damp air, no wet corner and no mould. */
+const undamp = (option: Option): Option => {
+  const rooms = Object.entries(option.measures.rooms).map(([name, room]) => [
+    name,
+    {
+      ...room,
+      ...{ cold_spot_hours_above_80_pct: 0, mould_index_peak: 0 },
+      outside_band_hours: { ...room.outside_band_hours, humidity_high: 0 },
+    },
+  ]);
+  return { ...option, measures: { ...option.measures, rooms: Object.fromEntries(rooms) } };
+};
+
 describe('the purchase that a study is about', () => {
   test('the first plan that dries with a machine, though others buy before it', () => {
     const again = DRY.replace('dry:', 'dry again:');
@@ -40,6 +53,16 @@ describe('the purchase that a study is about', () => {
     expect(about.option).toMatchObject({ name: 'drier', origin: 'proposed' });
     expect(about).toMatchObject({ device: 'proposed dehumidifier', room: 'den', dries: true });
     expect(about.purchases).toMatchObject([{ what: 'dehumidifier', price: 180, lastsYears: 8 }]);
+  });
+
+  test('of a home that is not damp what its plans buy, before a dehumidifier that nobody asked for', async () => {
+    const options = (await proposals(BASE, FAN)).map(undamp);
+    expect(aboutPlan(options, null)).toMatchObject({
+      ...{ option: { name: 'vented' }, question: 'Is an extract fan worth buying here?' },
+    });
+    const none = (await proposals(BASE, AIRED)).map(undamp);
+    expect(aboutPlan(none, null)!.option).toMatchObject({ name: 'drier', origin: 'proposed' });
+    expect(aboutPlan((await proposals(BASE, FAN, DRY)).map(undamp), null)!.option.name).toBe('dry');
   });
 
   test('the named one, which need not dry', async () => {
