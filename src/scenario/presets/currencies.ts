@@ -11,6 +11,12 @@
 export const worthOf = (currency: string): number | null =>
   WORTH.get(currency.toUpperCase()) ?? null;
 
+/** A price in pounds or euros as it may be in another currency; as it is in one that is not known. */
+export const usualIn = (currency: string): ((price: number) => number) => {
+  const worth = worthOf(currency) ?? 1;
+  return (price) => (worth === 1 ? price : Number((price * worth).toPrecision(2)));
+};
+
 const WORTH: ReadonlyMap<string, number> = new Map(
   Object.entries({
     ...{ MONEY: 1, GBP: 1, EUR: 1, USD: 1, CHF: 1, AUD: 1, CAD: 1, NZD: 1, SGD: 1 },

@@ -1,6 +1,7 @@
+import { usualIn } from '../presets/currencies.ts';
 import { PRICE } from '../presets/prices.ts';
 import { fuelOf } from './heating-questions.ts';
-import { priceTrouble, usualIn } from './price-answer.ts';
+import { priceTrouble } from './price-answer.ts';
 import { type Question, said } from './question.ts';
 
 /** What energy costs. */

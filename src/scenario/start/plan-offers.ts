@@ -1,7 +1,7 @@
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
+import { usualIn } from '../presets/currencies.ts';
 import { firstUsedAs } from '../presets/rooms.ts';
 import { livedIn, type PlanFacts } from './plan-facts.ts';
-import { usualIn } from './price-answer.ts';
 import { adviceToAir, type OfferedRule, withoutRestraint } from './rule-offers.ts';
 
 /** A plan that fits what was answered: what it asks, what it changes, what has to be bought. */

@@ -1,5 +1,5 @@
 import { minutesOf } from '../clock-words.ts';
-import { worthOf } from '../presets/currencies.ts';
+import { usualIn, worthOf } from '../presets/currencies.ts';
 import { type Answers, said } from './question.ts';
 
 /** What a kWh costs, as it was answered. */
@@ -47,12 +47,6 @@ export function priceTrouble(line: string, tariff: string, currency: string): st
   }
   return `prices by day and by night, and the night hours, such as ${twoDigits(usual(0.3))} / ${twoDigits(usual(0.1))} 00:30-05:30${notHundredths(currency)}`;
 }
-
-/** A price in pounds or euros as it may be in another currency. */
-export const usualIn = (currency: string): ((price: number) => number) => {
-  const worth = worthOf(currency) ?? 1;
-  return (price) => (worth === 1 ? price : Number((price * worth).toPrecision(2)));
-};
 
 /** "0.30", and "45" where there are whole ones. */
 const twoDigits = (price: number): string => (price < 1 ? price.toFixed(2) : String(price));

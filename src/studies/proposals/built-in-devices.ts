@@ -1,5 +1,6 @@
 import { addDehumidifier, addExtractFan } from '../../scenario/edits/add-device.ts';
 import { hasDevice, hasOpenFluedStove, roomUsedAs } from '../../scenario/edits/scenario-facts.ts';
+import { usualIn, worthOf } from '../../scenario/presets/currencies.ts';
 import { COMMON } from '../../units/preset.ts';
 import type { AssumedPurchase, BuiltIn, BuiltInContext } from './built-in.ts';
 
@@ -45,11 +46,19 @@ export function builtInDehumidifier(
 const anyPlan = ({ raw, plans }: BuiltInContext, isSo: (scenario: unknown) => boolean): boolean =>
   [raw, ...plans.map((plan) => plan.raw)].some(isSo);
 
-const pricedIn = (currency: string, buy: AssumedPurchase): AssumedPurchase[] =>
-  PRICED_IN.has(currency) ? [buy] : [];
+/** A thing with its price in a currency; none in one of which nobody knows what it is worth. */
+function pricedIn(currency: string, buy: AssumedPurchase): AssumedPurchase[] {
+  if (worthOf(currency) === null) return [];
+  const usual = usualIn(currency);
+  const { price, price_low, price_high } = buy;
+  return [
+    {
+      ...{ ...buy, price: usual(price) },
+      ...{ price_low: usual(price_low), price_high: usual(price_high) },
+    },
+  ];
+}
 
-/** Currencies near enough to one another for the same number of them to stand for a shop's price. */
-const PRICED_IN: ReadonlySet<string> = new Set(['GBP', 'EUR', 'USD', 'CHF']);
 const FAN: AssumedPurchase = {
   ...{ what: 'extract fan, fitted', price: 250, price_low: 120, price_high: 450, lastsYears: 12 },
   source: COMMON,

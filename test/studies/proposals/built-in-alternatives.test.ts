@@ -108,10 +108,14 @@ describe('what is proposed', () => {
     });
   });
 
-  test('prices only in currencies in which they are about right', () => {
-    const krona = proposals(home(), figures({ living: 10, bedroom: 90 }, 'SEK'));
-    expect(krona.flatMap(({ purchases: buys }) => buys)).toEqual([]);
-    expect(names(krona)).toHaveLength(10);
+  test('with prices of about the right size in a currency that is known, else without', () => {
+    const priced = (currency: string) =>
+      proposals(home(), figures({ living: 10, bedroom: 90 }, currency));
+    const drier = priced('SEK').find(({ name }) => name === 'drier')!;
+    // Some 11 krona stand for a euro.
+    expect(drier.purchases).toMatchObject([{ price: 2000, price_low: 1300, price_high: 2900 }]);
+    expect(priced('Taler').flatMap(({ purchases: buys }) => buys)).toEqual([]);
+    expect(names(priced('Taler'))).toHaveLength(10);
   });
 
   test('under another name where a plan of the scenario bears it', () => {
