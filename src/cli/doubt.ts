@@ -82,7 +82,7 @@ export async function doubtOf(
   const { startSimulations } = await import('./runs/simulations.ts');
   const { scenario, files } = loaded;
   const others = await otherYears(io, weather, loaded.plans[0]!);
-  const workers = own ?? (await io.startWorkers?.(Number.POSITIVE_INFINITY)) ?? null;
+  const workers = own ?? (await io.startWorkers(Number.POSITIVE_INFINITY));
   const count = await startRunCount(io);
   try {
     const setup = { file: scenario.file, weather: loaded.weather, others };

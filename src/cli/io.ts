@@ -43,7 +43,7 @@ export interface Io {
   /** This process as others see it. */
   self(): Promise<Writer>;
   /** Start threads for so many runs or more; null where all is to happen in this one. */
-  readonly startWorkers: ((runs: number) => Promise<Workers>) | null;
+  startWorkers(runs: number): Promise<Workers | null>;
   /** The text that a public service answers with; the only way to the network. */
   get(address: string): Promise<string>;
   /** The folder that the system has for what can be fetched again. */

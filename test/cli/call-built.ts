@@ -13,7 +13,7 @@ export async function calledHere(args: readonly string[], over: Partial<Io> = {}
   const said = { out: '', err: '' };
   const status = await main(args, {
     ...(await builtIo()),
-    startWorkers: null,
+    startWorkers: async () => null,
     out: (text) => {
       said.out += text;
     },

@@ -57,7 +57,7 @@ export function fakeIo(files: Record<string, string> = {}) {
     pause: () => new Promise((done) => setTimeout(done, 2)),
     untilEnded: () => new Promise(() => {}),
     self: async () => ({ host: 'ab', pid: 1, isRunning: () => false }),
-    startWorkers: null,
+    startWorkers: async () => null,
     today: () => '2030-01-02',
     loadSha256: async () => (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
     out: (text) => {

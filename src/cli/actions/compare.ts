@@ -88,7 +88,8 @@ async function compareAll(io: Io, path: string, options: CompareOptions): Promis
   const threads: Workers[] = [];
   const expect = async (runs: number) => {
     const all = options.doubt === undefined ? runs : Number.POSITIVE_INFINITY;
-    if (all > FEW && io.startWorkers !== null) threads.push(await io.startWorkers(all));
+    const started = all > FEW ? await io.startWorkers(all) : null;
+    if (started !== null) threads.push(started);
   };
   try {
     const plans = options.plans ?? 'all';

@@ -42,7 +42,7 @@ export async function find(
   const { memoizedRuns } = await import('../../studies/memoized-runs.ts');
   const { startSimulations } = await import('../runs/simulations.ts');
   const { scenario, files } = loaded;
-  const workers = io.startWorkers === null ? null : await io.startWorkers(AT_ONCE);
+  const workers = await io.startWorkers(AT_ONCE);
   const count = await startRunCount(io);
   try {
     const told = { file: scenario.file, weather: loaded.weather };

@@ -62,7 +62,7 @@ async function fitted(
   const { fitHome } = await import('../../fit/fit-home.ts');
   const { scenario, files, weather, plans } = loaded;
   const wanted = options.threads ?? MOST_THREADS;
-  const workers = wanted > 1 && io.startWorkers !== null ? await io.startWorkers(wanted) : null;
+  const workers = wanted > 1 ? await io.startWorkers(wanted) : null;
   const expected = new Array<number>(EXPECTED_RUNS).fill(1);
   const progress = await startProgress(io, expected, 'runs, at most,');
   try {

@@ -90,7 +90,7 @@ async function studyOf(io: Io, loaded: LoadedPlans, options: ReportOptions): Pro
   const prepared = (variant: PlanVariant) => prepareVariant(scenario, files, variant);
   const expected = loaded.plans.length + 2 * options.doubt + SEARCHES;
   const count = await startRunCount(io, expected);
-  const workers = io.startWorkers === null ? null : await io.startWorkers(Number.POSITIVE_INFINITY);
+  const workers = await io.startWorkers(Number.POSITIVE_INFINITY);
   try {
     const setup = { file: scenario.file, weather, others };
     const { run, watch } = await startSimulations(workers, setup, { done: count.done });

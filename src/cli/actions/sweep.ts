@@ -110,7 +110,7 @@ async function runAll(
   const [part, parts] = laidOut.part.shard;
   const left = partCount(laidOut.part.of, part, parts) - book.count();
   const most = Math.min(left, threads);
-  const workers = left > FEW && io.startWorkers !== null ? await io.startWorkers(most) : null;
+  const workers = left > FEW ? await io.startWorkers(most) : null;
   const lists = formatOf(output) === 'ndjson';
   try {
     await runSweep(io, laidOut, book, { loaded, workers, homesFile: homes ?? '', lists });

@@ -31,7 +31,7 @@ export async function serveHome(
   tell: (standing: Standing) => void,
 ): Promise<ServedHome> {
   const watch = createFileWatch(io);
-  const workers = io.startWorkers === null ? null : await io.startWorkers(Number.POSITIVE_INFINITY);
+  const workers = await io.startWorkers(Number.POSITIVE_INFINITY);
   const maker = { io, workers, store: createRunStore() };
   const script = await io.readAsset('report/follow-script.js');
   const sha256 = await io.loadSha256();

@@ -48,14 +48,10 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
   const variant = { plan: plan.plan, set };
   const assumed = plan.assumed.filter(({ path }) => minded.movedBy?.(path) ?? true);
   const inputs = doubtfulInputs(assumed, assumed, MOST);
-  const workers = await io.startWorkers?.(2 * inputs.length);
+  const workers = await io.startWorkers(2 * inputs.length);
   const count = await startRunCount(io);
   try {
-    const { run } = await startSimulations(
-      workers ?? null,
-      { file: scenario.file, weather },
-      count,
-    );
+    const { run } = await startSimulations(workers, { file: scenario.file, weather }, count);
     const found = await oneAtATime({
       ...{ baseline: variant, plan: variant, inputs },
       run: memoizedRuns((one) => run(prepareVariant(scenario, files, one))),
