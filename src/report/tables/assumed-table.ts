@@ -2,14 +2,13 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { visibleProse } from '../../units/visible-text.ts';
-import { WIDTH } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /**
  * What nobody gave, widest range first, then words: each with its unit, its low and high, and the
  * number of its source below, because the same source stands behind many values.
  */
-export function assumedTable(assumed: readonly Assumed[], width = WIDTH): string {
+export function assumedTable(assumed: readonly Assumed[], width: number): string {
   if (assumed.length === 0) return '';
   const ordered = assumed.toSorted((a, b) => widthOf(b) - widthOf(a));
   const sources = [...new Set(ordered.map(({ source }) => source))];

@@ -7,7 +7,7 @@ import { roundDomain } from '../charts/round-domain.ts';
 import { quantityWords, unitOfValues } from '../quantity-words.ts';
 import { daysOf, type HourGroup, hourGroups, lineLength } from './hour-groups.ts';
 import { barRuler, besideBar, type Range } from './range-bar.ts';
-import { columnsOf, textTable, WIDTH } from './text-table.ts';
+import { columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Some hours of one room, logged and simulated. */
@@ -23,7 +23,7 @@ export interface BesideLogPicture {
 }
 
 /** A room as a picture of plain characters: what was logged of it, and what a run gives for the very hours. */
-export function besideLogPicture(data: BesideLogPicture, width = WIDTH): string {
+export function besideLogPicture(data: BesideLogPicture, width: number): string {
   const { hours, room, from, to } = data;
   const index = hours.rooms.indexOf(room);
   const logged = hours.logged.rooms[index]!.columns;

@@ -7,7 +7,7 @@ import { visibleProse } from '../../units/visible-text.ts';
 import { homeRows, type PlanRow } from './compare-rows.ts';
 import { extremeMarks } from './extreme-marks.ts';
 import { periodText } from './period-text.ts';
-import { type Column, columnsOf, textTable, WIDTH } from './text-table.ts';
+import { type Column, columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Whose plans are compared, and over which time: two lines. */
@@ -19,7 +19,7 @@ export function compareTitle({ plans: [first] }: Comparison, clock: LocalClock):
  * Plans side by side as plain text: the figures of the home, each room's, and what changes against
  * the first plan. The least and the most of each row are marked by these words.
  */
-export function compareTables(comparison: Comparison, width = WIDTH): string {
+export function compareTables(comparison: Comparison, width: number): string {
   const { plans, baseline, differences } = comparison;
   if (plans.length === 0) return '';
   const parts = [
@@ -35,7 +35,7 @@ export function compareTables(comparison: Comparison, width = WIDTH): string {
 }
 
 /** What plans do to each room: temperature, cold, damp, mould, and the level of whatever the air carries. */
-export function roomTables({ plans }: Comparison, width = WIDTH): string {
+export function roomTables({ plans }: Comparison, width: number): string {
   const levels = countedSpecies(plans)
     .filter(({ name }) => plans.some(({ species }) => Object.hasOwn(species, name)))
     .flatMap(({ name, symbol }) => levelFigures(name, visibleProse(symbol), plans));

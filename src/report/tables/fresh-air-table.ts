@@ -2,13 +2,13 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { airPairs } from '../air-pairs.ts';
 import { FRESH_AIR } from '../own-section.ts';
-import { columnsOf, textTable, WIDTH } from './text-table.ts';
+import { columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Where fresh air comes in, in words, and the flows between rooms as a table; nothing where no air moved. */
 export function freshAirTable(
   measures: Pick<PlanMeasures, 'air_flows' | 'outdoor_air' | 'notices'>,
-  width = WIDTH,
+  width: number,
 ): string {
   const { told, leftOut } = airPairs(measures);
   if (told.length === 0) return '';

@@ -1,11 +1,11 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { crossCheckRows } from '../cross-check-rows.ts';
-import { textTable, WIDTH } from './text-table.ts';
+import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Rules of thumb beside the simulation, and in words how they agree and why not. */
-export function handbookCrossCheckTable(measures: PlanMeasures, width = WIDTH): string {
+export function handbookCrossCheckTable(measures: PlanMeasures, width: number): string {
   const figures = measures.handbook_cross_check;
   const rows = crossCheckRows(measures);
   const column = (k: number): string[] => rows.map((row) => row[k]!);

@@ -2,7 +2,7 @@ import type { Ledger } from '../../engine/ledger/ledger.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { JOULES_PER_KWH } from '../../units/joules-per-kwh.ts';
 import { ENERGY_WORDS, WATER_WORDS } from '../ledger-words.ts';
-import { type Column, textTable, WIDTH } from './text-table.ts';
+import { type Column, textTable } from './text-table.ts';
 
 /**
  * Where the heat of the run went: paths down, rooms and the whole home across. [kWh]
@@ -10,7 +10,7 @@ import { type Column, textTable, WIDTH } from './text-table.ts';
  * The last line is what walls and air hold more at the end than at the start; it is the sum of the
  * lines above it.
  */
-export function energyLedgerTable(ledger: Ledger, rooms: readonly string[], width = WIDTH): string {
+export function energyLedgerTable(ledger: Ledger, rooms: readonly string[], width: number): string {
   return ledgerTable(
     ledger.energy,
     ENERGY_WORDS,
@@ -22,7 +22,7 @@ export function energyLedgerTable(ledger: Ledger, rooms: readonly string[], widt
 }
 
 /** Where the vapour of the run went: paths down, rooms and home across; stored in air, furnishings, films. [kg] */
-export function waterLedgerTable(ledger: Ledger, rooms: readonly string[], width = WIDTH): string {
+export function waterLedgerTable(ledger: Ledger, rooms: readonly string[], width: number): string {
   return ledgerTable(ledger.water, WATER_WORDS, ledger.stored.water, 1, rooms, width);
 }
 

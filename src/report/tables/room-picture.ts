@@ -6,7 +6,7 @@ import { daysOf, lineLength } from './hour-groups.ts';
 import { type BarScale, barRuler, rangeBar } from './range-bar.ts';
 import { roomFinding } from './room-finding.ts';
 import { type RoomDays, type RoomLine, roomLines, stretchOf } from './room-lines.ts';
-import { type Column, columnsOf, textTable, WIDTH } from './text-table.ts';
+import { type Column, columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Some days of one room, and whose they are. */
@@ -18,7 +18,7 @@ export interface RoomPictureData extends RoomDays {
 }
 
 /** Some days of one room as a picture of plain characters, with what they come to in a sentence. */
-export function roomPicture(data: RoomPictureData, width = WIDTH): string {
+export function roomPicture(data: RoomPictureData, width: number): string {
   const lines = roomLines(data);
   const { figures, words } = columnsOf(lines);
   const figure = (head: string, decimals: number, of: (line: RoomLine) => number): Column =>

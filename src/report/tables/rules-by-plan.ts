@@ -2,14 +2,14 @@ import type { PlanMeasures, RuleMeasures } from '../../measures/plan-measures.ts
 import { weeksIn } from '../../measures/years-in.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { perWeekText, shareOfAlerts, shareOfTime } from '../rule-words.ts';
-import { columnsOf, textTable, WIDTH } from './text-table.ts';
+import { columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /**
  * For each plan with rules: which rule rings how often and at which hours, what of that somebody
  * could act on, what came again within the hour, and what passed without a word.
  */
-export function rulesByPlan(plans: readonly PlanMeasures[], width = WIDTH): string {
+export function rulesByPlan(plans: readonly PlanMeasures[], width: number): string {
   const ruled = plans.filter(({ alerts }) => Object.keys(alerts.by_rule).length > 0);
   if (ruled.length === 0) return 'No plan has rules.';
   const tables = ruled.map(

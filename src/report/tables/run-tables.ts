@@ -21,7 +21,7 @@ import { periodText } from './period-text.ts';
 import { remarkList } from './remark-list.ts';
 import { type FigureRow, rowTable } from './row-table.ts';
 import { speciesTable } from './species-table.ts';
-import { textTable, WIDTH } from './text-table.ts';
+import { textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** Everything one run has to say, as plain text; parts that are empty are left out. @param clock  of the household */
@@ -29,7 +29,7 @@ export function runTables(
   measures: PlanMeasures,
   ledger: Ledger,
   clock: LocalClock,
-  width = WIDTH,
+  width: number,
 ): string {
   const rooms = Object.keys(measures.rooms);
   const first = measures.notices.filter(({ id }) => id === SHUT_WINDOWS);

@@ -3,11 +3,11 @@ import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures, SpeciesLevel } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
-import { type Column, textTable, WIDTH } from './text-table.ts';
+import { type Column, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** What the air carried, species by species: a line outdoors and one of each room, whether or not a limit is passed. */
-export function speciesTable(measures: PlanMeasures, width = WIDTH): string {
+export function speciesTable(measures: PlanMeasures, width: number): string {
   const { rooms, species } = measures;
   const carried = countedSpecies([measures]).filter(({ name }) => Object.hasOwn(species, name));
   if (carried.length === 0) return '';

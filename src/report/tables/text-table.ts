@@ -28,7 +28,7 @@ export function columnsOf<Row>(rows: readonly Row[]) {
  *
  * @param gap  blanks between columns
  */
-export function textTable(columns: readonly Column[], width = WIDTH, gap = 2): string {
+export function textTable(columns: readonly Column[], width: number, gap = 2): string {
   const laid = columns.map(layColumn);
   const [first, ...rest] = laid;
   if (first === undefined) return '';
@@ -92,5 +92,3 @@ function totalWidth(columns: readonly string[][], gap: number): number {
 const lengthOf = (text: string): number => [...text].length;
 
 const UNDER_HEAD = '\n';
-/** Characters of a line, as terminals have had them since they had lines. */
-export const WIDTH = 80;

@@ -1,12 +1,11 @@
 import { visibleProse } from '../../units/visible-text.ts';
-import { WIDTH } from './text-table.ts';
 
 /**
  * Text broken into lines of at most `width` characters between words; a longer word stays whole.
  *
  * @param first  set before the first line, such as a bullet; later lines are set under its end
  */
-export function wrapText(text: string, first = '', width = WIDTH): string {
+export function wrapText(text: string, first: string, width: number): string {
   const indent = ' '.repeat(first.length);
   const lines: string[] = [];
   let line = first;

@@ -48,7 +48,7 @@ test('the table fits a terminal, sentences first, and is said once', () => {
     { id: 'fresh-air-in', text: 'Fresh air: 30.0 L/s on average in the heating season.' },
     { id: 'other', text: 'Something else.' },
   ];
-  expect(freshAirTable({ ...PLAN, notices }).split('\n')).toEqual([
+  expect(freshAirTable({ ...PLAN, notices }, 80).split('\n')).toEqual([
     '- Fresh air: 30.0 L/s on average in the heating season.',
     '',
     '                there   back',
@@ -60,14 +60,14 @@ test('the table fits a terminal, sentences first, and is said once', () => {
     'doorway exchanges both ways at once is in both. One smaller pair is left out,',
     'with 0.6 L/s at most.',
   ]);
-  const all = runTables({ ...PLAN, notices }, ledger(2, [0]), UTC_CLOCK);
+  const all = runTables({ ...PLAN, notices }, ledger(2, [0]), UTC_CLOCK, 80);
   expect(all.split('Fresh air: 30.0')).toHaveLength(2);
   expect(all).toContain('- Something else. [other]');
 });
 
 test('long names stay within the width, and no flows are no table', () => {
   const long = 'a room with a name that goes on and on and on';
-  const text = freshAirTable({ ...PLAN, air_flows: [flow('outdoors', long, 20)] });
+  const text = freshAirTable({ ...PLAN, air_flows: [flow('outdoors', long, 20)] }, 80);
   expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
-  expect(freshAirTable({ ...PLAN, air_flows: [] })).toBe('');
+  expect(freshAirTable({ ...PLAN, air_flows: [] }, 80)).toBe('');
 });

@@ -25,7 +25,7 @@ const told = (by_rule: Record<string, typeof rule>) => ({
 });
 
 test('how often, how many heard, done, again and missed, and at which hours', () => {
-  const text = rulesByPlan([somePlan('now'), told({ 'stale air': rule, silent })]);
+  const text = rulesByPlan([somePlan('now'), told({ 'stale air': rule, silent })], 80);
   expect(text).toMatch(/^told: 10 alerts a week\n/);
   expect(text).toMatch(/^stale air +10 +75 +25 +10 +10 +2\.0 \.{7}#\.{10}\+{6}$/m);
   expect(text).toMatch(/^silent +0\.0 +- +- +- +0 +0\.0 \.{24}$/m);
@@ -34,19 +34,19 @@ test('how often, how many heard, done, again and missed, and at which hours', ()
 });
 
 test('what quiet hours held back is weekly as what stands beside it', () => {
-  const text = rulesByPlan([told({ a: { ...rule, held_back: 832 } })]);
+  const text = rulesByPlan([told({ a: { ...rule, held_back: 832 } })], 80);
   expect(text).toMatch(/held +missed/);
   expect(text).toMatch(/^a +10 +75 +25 +10 +10 +16 +2\.0 /m);
 });
 
 test('a rule that only switches something rings nobody', () => {
-  const text = rulesByPlan([told({ damp: rule, dryer: { ...rule, tells: false } })]);
+  const text = rulesByPlan([told({ damp: rule, dryer: { ...rule, tells: false } })], 80);
   expect(text).toMatch(/^dryer +\(10\) +- +- +10 /m);
   expect(text).toContain('In brackets: switches something and tells nobody');
 });
 
 test('no rules at all are said', () => {
-  expect(rulesByPlan([somePlan('now')])).toBe('No plan has rules.');
+  expect(rulesByPlan([somePlan('now')], 80)).toBe('No plan has rules.');
 });
 
 test('cautions in a few words, those of all plans first', () => {

@@ -62,7 +62,7 @@ describe('compareTables', () => {
   });
 
   test('columns that nobody needs are not there', () => {
-    const text = compareTables(compareMeasures(PLANS.slice(0, 2)));
+    const text = compareTables(compareMeasures(PLANS.slice(0, 2)), 80);
     expect(text).toContain('Against as-lived');
     expect(text).not.toContain('pays back');
     expect(text).not.toContain('worth');
@@ -76,12 +76,12 @@ describe('compareTables', () => {
   });
 
   test('one plan alone has no differences', () => {
-    expect(compareTables(compareMeasures(PLANS.slice(0, 1)))).not.toContain('Against');
+    expect(compareTables(compareMeasures(PLANS.slice(0, 1)), 80)).not.toContain('Against');
   });
 
   test('a figure that is no number is a dash', () => {
     const odd = somePlan('odd', { energy: Number.NaN, useful: Number.POSITIVE_INFINITY });
-    const text = compareTables(compareMeasures([PLANS[0]!, odd]));
+    const text = compareTables(compareMeasures([PLANS[0]!, odd]), 80);
     expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
     expect(line(text, 'money a year')).toBe('money a year [GBP] 1210 -');
   });
@@ -164,21 +164,21 @@ describe('ledger tables', () => {
   books.energy.heating[3] = 3.6e8; // second room, second month
 
   test('add months up, room by room, and leave out ways nothing went', () => {
-    expect(energyLedgerTable(books, ['den', 'bath'])).toBe(
+    expect(energyLedgerTable(books, ['den', 'bath'], 80)).toBe(
       ['         home   den  bath', 'heating  1100  1000   100', 'walls    -900  -900     0'].join(
         '\n',
       ),
     );
-    expect(line(waterLedgerTable(books, ['den', 'bath']), 'people')).toBe('people 30 30 0');
+    expect(line(waterLedgerTable(books, ['den', 'bath'], 80), 'people')).toBe('people 30 30 0');
   });
 
   test('what is stored has its own line', () => {
     books.stored.energy[0] = 3.6e8;
-    expect(line(energyLedgerTable(books, ['den', 'bath']), 'stored')).toBe('stored 100 100 0');
+    expect(line(energyLedgerTable(books, ['den', 'bath'], 80), 'stored')).toBe('stored 100 100 0');
   });
 
   test('nothing booked is no table', () => {
-    expect(energyLedgerTable(ledger(1, [0]), ['den'])).toBe('');
+    expect(energyLedgerTable(ledger(1, [0]), ['den'], 80)).toBe('');
   });
 });
 
@@ -187,7 +187,7 @@ describe('handbookCrossCheckTable', () => {
     { id: 'handbook-cross-check-heating', text: 'They differ by the sun.' },
     { id: 'other', text: 'Unrelated.' },
   ];
-  const text = handbookCrossCheckTable({ ...PLANS[0]!, notices });
+  const text = handbookCrossCheckTable({ ...PLANS[0]!, notices }, 80);
 
   test('sets handbook beside simulation', () => {
     expect(line(text, 'heating')).toBe('heating [kWh] 9600 9000 +7');
@@ -198,10 +198,13 @@ describe('handbookCrossCheckTable', () => {
 
   test('no blower-door figure is a dash', () => {
     const handbook_cross_check = { ...PLANS[0]!.handbook_cross_check, ach50_over_20: null };
-    const found = handbookCrossCheckTable({
-      ...PLANS[0]!,
-      handbook_cross_check: handbook_cross_check,
-    });
+    const found = handbookCrossCheckTable(
+      {
+        ...PLANS[0]!,
+        handbook_cross_check: handbook_cross_check,
+      },
+      80,
+    );
     expect(line(found, 'leakage')).toBe('leakage [air changes an hour] - 0.50 -');
   });
 });
@@ -209,10 +212,13 @@ describe('handbookCrossCheckTable', () => {
 describe('assumedTable', () => {
   test('low and high beside the value, each source once', () => {
     const source = 'Age band 1900-1929, common practice';
-    const text = assumedTable([
-      { path: '/home/leakage/ach50', value: 11, unit: '1/h', low: 7, high: 15, source },
-      { path: '/home/walls', value: 'solid brick', unit: '', low: null, high: null, source },
-    ]);
+    const text = assumedTable(
+      [
+        { path: '/home/leakage/ach50', value: 11, unit: '1/h', low: 7, high: 15, source },
+        { path: '/home/walls', value: 'solid brick', unit: '', low: null, high: null, source },
+      ],
+      80,
+    );
     expect(line(text, '/home/leakage')).toBe('/home/leakage/ach50 11.0 1/h 7.00 to 15.0 1');
     expect(line(text, '/home/walls')).toBe('/home/walls: solid brick (1)');
     expect(text.split(source)).toHaveLength(2);
@@ -227,13 +233,16 @@ describe('assumedTable', () => {
     ) => ({
       ...{ path, value, unit: '', low, high, source: 'common practice' },
     });
-    const text = assumedTable([
-      one('/word', 'often', null, null),
-      one('/certain', 5, 5, 5),
-      one('/narrow', 100, 90, 110), // a fifth
-      one('/wide', 1, 0.5, 1.5), // once
-      one('/open', 0, 0, 0.3), // twice, from nothing on
-    ]);
+    const text = assumedTable(
+      [
+        one('/word', 'often', null, null),
+        one('/certain', 5, 5, 5),
+        one('/narrow', 100, 90, 110), // a fifth
+        one('/wide', 1, 0.5, 1.5), // once
+        one('/open', 0, 0, 0.3), // twice, from nothing on
+      ],
+      80,
+    );
     const paths = text.split('\n').flatMap((row) => /^\/\w+/.exec(row) ?? []);
     expect(paths).toEqual(['/open', '/wide', '/narrow', '/certain', '/word']);
   });
@@ -241,10 +250,13 @@ describe('assumedTable', () => {
   test('a place too long for the screen stands in a line of its own, its values under the others', () => {
     const path = `/home/rooms/${'north '.repeat(12)}bedroom/openings/0/height`;
     const source = 'common practice';
-    const text = assumedTable([
-      { path, value: 1, unit: 'm', low: 0.5, high: 1.4, source },
-      { path: '/home/height', value: 2.4, unit: 'm', low: 2.2, high: 2.8, source },
-    ]);
+    const text = assumedTable(
+      [
+        { path, value: 1, unit: 'm', low: 0.5, high: 1.4, source },
+        { path: '/home/height', value: 2.4, unit: 'm', low: 2.2, high: 2.8, source },
+      ],
+      80,
+    );
     const [, first, second, third] = text.split('\n');
     expect(first).toBe(path);
     expect(second).toMatch(/^ +1\.00 m +0\.500 to 1\.40 +1$/);
@@ -255,7 +267,7 @@ describe('assumedTable', () => {
 
 /** In UTC. */
 const printed = (measures: PlanMeasures, of: Parameters<typeof runTables>[1]): string =>
-  runTables(measures, of, UTC_CLOCK);
+  runTables(measures, of, UTC_CLOCK, 80);
 
 describe('runTables', () => {
   const measures: PlanMeasures = {

@@ -8,7 +8,7 @@ const ROOMS = { head: 'room', cells: ['den', 'bathroom'], align: 'left' } as con
 describe('textTable', () => {
   test('aligns numbers right, names left, heads above them on the same last line', () => {
     const heat = { head: 'heat\n[kWh]', cells: ['12', '3456'] };
-    expect(textTable([ROOMS, heat])).toBe(
+    expect(textTable([ROOMS, heat], 80)).toBe(
       ['           heat', 'room      [kWh]', 'den          12', 'bathroom   3456'].join('\n'),
     );
   });
@@ -16,7 +16,7 @@ describe('textTable', () => {
   test('keeps numbers aligned where only some have a word behind them', () => {
     const cost = { head: 'GBP', cells: ['9', '1000'], marks: ['least', ''] };
     const next = { head: 'kWh', cells: ['1', '2'] };
-    expect(textTable([ROOMS, cost, next])).toBe(
+    expect(textTable([ROOMS, cost, next], 80)).toBe(
       ['room       GBP        kWh', 'den          9 least    1', 'bathroom  1000          2'].join(
         '\n',
       ),
@@ -37,14 +37,14 @@ describe('textTable', () => {
   });
 
   test('shows line breaks as blanks and what would steer a terminal as its code', () => {
-    expect(textTable([{ head: 'room', cells: ['\u001b[31mred\nden'], align: 'left' }])).toBe(
+    expect(textTable([{ head: 'room', cells: ['\u001b[31mred\nden'], align: 'left' }], 80)).toBe(
       'room\n\\u001b[31mred den',
     );
   });
 
   test('no columns and no rows are no trouble', () => {
-    expect(textTable([])).toBe('');
-    expect(textTable([{ head: 'room', cells: [], align: 'left' }])).toBe('room');
+    expect(textTable([], 80)).toBe('');
+    expect(textTable([{ head: 'room', cells: [], align: 'left' }], 80)).toBe('room');
   });
 });
 
