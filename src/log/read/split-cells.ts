@@ -46,8 +46,8 @@ export function columnOfCell(line: string, separator: string, cell: number): num
 }
 
 /** Walks the lines of a text without making a list of them. */
-export function* linesFrom(text: string, offset = 0): Generator<string> {
-  let at = offset;
+export function* linesFrom(text: string): Generator<string> {
+  let at = 0;
   while (at < text.length) {
     let end = text.indexOf('\n', at);
     if (end < 0) end = text.length;

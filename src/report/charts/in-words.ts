@@ -9,7 +9,7 @@ export interface Named {
 }
 
 /** All whose printed figure is the least (side -1) or the most (side 1). */
-export function extremes(list: readonly Named[], side: -1 | 1, decimals = 0): readonly Named[] {
+export function extremes(list: readonly Named[], side: -1 | 1, decimals: number): readonly Named[] {
   const printed = (one: Named) => Number(figureText(one.value, decimals));
   const edge = Math.max(...list.map((one) => side * printed(one)));
   return list.filter((one) => side * printed(one) === edge);

@@ -22,7 +22,7 @@ export interface LabelPlace {
 export function placeLabels(
   marks: readonly Mark[],
   [width, height]: readonly [number, number],
-  lines: readonly (readonly Pick<Mark, 'x' | 'y'>[])[] = [],
+  lines: readonly (readonly Pick<Mark, 'x' | 'y'>[])[],
 ): LabelPlace[] {
   const drawn = lines.flatMap(alongLine);
   const taken: Box[] = marks.map(({ x, y }) => ({

@@ -77,7 +77,7 @@ function told({ purchase, asked, answer }: ReportInput['study']): Told {
 
 /** What stands behind the answer. */
 function reasonsMarkup(study: ReportInput['study'], reasons: Told['reasons']): Html | null {
-  if (reasons === null) return answerMarkup(study.answer, 1);
+  if (reasons === null) return answerMarkup(study.answer);
   const said = [...inTheRoom(study), ...reasons];
   return said.length === 0 ? null : list(said);
 }

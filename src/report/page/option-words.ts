@@ -10,8 +10,8 @@ export const optionName = ({ name, description, origin }: Option): Html =>
   }`;
 
 /** "12.34 GBP". */
-export const moneyText = (value: number, { money }: PlanMeasures, decimals = 2): string =>
-  `${figureText(value, decimals)} ${money.currency}`;
+export const moneyText = (value: number, { money }: PlanMeasures): string =>
+  `${figureText(value, 2)} ${money.currency}`;
 
 const ORIGIN: Readonly<Record<Option['origin'], string>> = {
   baseline: '(nothing done)',

@@ -21,9 +21,9 @@ export const details = (summary: string, body: HtmlPart): Html =>
 export const list = (items: readonly HtmlPart[]): Html =>
   html`<ul>${items.map((item) => html`<li>${item}</li>`)}</ul>`;
 
-/** What a comparison comes to, from the sentence that `from` counts on; each list under its opening. */
-export const answerMarkup = ({ sentences, trades }: Answer, from = 0): Html => html`
-${sentences.length > from ? html`<p>${sentences.slice(from).join(' ')}</p>` : null}
+/** What a comparison comes to, after its first sentence; each list under its opening. */
+export const answerMarkup = ({ sentences, trades }: Answer): Html => html`
+${sentences.length > 1 ? html`<p>${sentences.slice(1).join(' ')}</p>` : null}
 ${trades.map(({ opening, trades: items }) => html`<p>${opening}:</p>${list(items)}`)}`;
 
 /** Links to the sections of a page. */

@@ -152,7 +152,7 @@ export function tradesWith(kind: FitKind, other: FitKind): boolean {
  */
 export function wouldTell(
   { kind, room }: Pick<Adjustable, 'kind' | 'room'>,
-  logged: HomeFit['logged'] = [],
+  logged: HomeFit['logged'],
 ): string {
   const isLogged = (quantities: readonly string[]) =>
     logged.some(

@@ -12,15 +12,12 @@ const GATES = [
 const WORDS = `one of: ${GATES.join(', ')}; or a list of them, all of which must hold`;
 
 /** When something may act: by the presence sensors, by the windows of the room, or at any time. */
-export const gate = (says: string, otherwise?: string) =>
+export const gate = (says: string) =>
   either(
     [choice(GATES, 'One condition'), list(choice(GATES, 'One condition'), WORDS, 'All of them')],
     WORDS,
     says,
-    {
-      eg: 'when somebody is home',
-      ...(otherwise === undefined ? { usual: 'always' } : { otherwise }),
-    },
+    { eg: 'when somebody is home', usual: 'always' },
   ).transform((given, context) => {
     const words = [given].flat();
     if (words.length === 0 || (words.includes('always') && words.length > 1)) {

@@ -27,11 +27,11 @@ import { siteModel } from './site.ts';
 
 const ROOMS_WORDS = 'a mapping from room names to rooms';
 
-const monthDay = (says: string, eg: string, otherwise: string) =>
+const monthDay = (says: string, eg: string) =>
   z
     .string({ error: () => MONTH_DAY })
     .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: MONTH_DAY })
-    .meta({ description: says, eg, otherwise });
+    .meta({ description: says, eg, otherwise: 'that of the weather file' });
 
 const homeModel = (species: readonly KnownSpecies[]) =>
   section(
@@ -145,16 +145,8 @@ export function scenarioModel(own: readonly KnownSpecies[]) {
       site: siteModel.optional(),
       period: section(
         {
-          from: monthDay(
-            'First local day that is simulated, as month and day',
-            '10-01',
-            'that of the weather file',
-          ).optional(),
-          to: monthDay(
-            'Last local day that is simulated, as month and day',
-            '03-31',
-            'that of the weather file',
-          ).optional(),
+          from: monthDay('First local day that is simulated, as month and day', '10-01').optional(),
+          to: monthDay('Last local day that is simulated, as month and day', '03-31').optional(),
         },
         'Part of the year that is simulated',
         { eg: { from: '10-01', to: '03-31' }, otherwise: 'the whole weather file' },

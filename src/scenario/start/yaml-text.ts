@@ -12,9 +12,9 @@ export function inline(value: unknown): string {
   }).trim();
 }
 
-/** Lines, each so many steps further in. */
-export const indented = (lines: readonly string[], steps = 1): string[] =>
-  lines.map((line) => (line === '' ? '' : `${'  '.repeat(steps)}${line}`));
+/** Lines, each a step further in. */
+export const indented = (lines: readonly string[]): string[] =>
+  lines.map((line) => (line === '' ? '' : `  ${line}`));
 
 /** A key with a value on its line, and a remark behind it. */
 export function keyLine(key: string, value: unknown, remark = ''): string {

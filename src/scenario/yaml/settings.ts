@@ -22,7 +22,7 @@ export function readSettings(words: readonly string[]): Setting[] {
   const problems: Problem[] = [];
   const settings = words.flatMap((typed): Setting[] => {
     const file = `--set ${typed}`;
-    const refuse = (expected: string, got: string, hint = ''): [] => {
+    const refuse = (expected: string, got: string, hint: string): [] => {
       problems.push({ file, line: 0, column: 0, where: '', expected, got, hint });
       return [];
     };

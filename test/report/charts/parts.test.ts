@@ -87,7 +87,7 @@ test('placeLabels: no word over a mark or another word, none outside, where ther
   });
   fc.assert(
     fc.property(fc.array(spot, { minLength: 1, maxLength: 6 }), (marks) => {
-      const boxes = placeLabels(marks, [600, 300]).map(({ x, y }, k) => ({
+      const boxes = placeLabels(marks, [600, 300], []).map(({ x, y }, k) => ({
         ...{ left: x, right: x + 6.5 * marks[k]!.text.length, top: y - 6.5, bottom: y + 6.5 },
       }));
       boxes.forEach((a, i) => {
@@ -108,7 +108,7 @@ test('placeLabels: no word over a mark or another word, none outside, where ther
 
 test('words keep off lines where there is room elsewhere', () => {
   const mark = { x: 100, y: 100, text: 'nineteen' };
-  const [free] = placeLabels([mark], [300, 200]);
+  const [free] = placeLabels([mark], [300, 200], []);
   expect(free).toMatchObject({ y: 100 });
   const level = [
     { x: 0, y: 100 },

@@ -58,14 +58,13 @@ test('values are counted where a person wrote them, names and plans left aside',
   expect(writtenValues('text')).toBe(0);
 });
 
-test('an answer is a paragraph, then each list under its opening, escaped', () => {
+test('an answer is a paragraph after its first sentence, then each list under its opening, escaped', () => {
   const trades = [{ opening: 'Two', trades: ['a < b', 'c'] }];
-  const page = (from?: number) =>
-    answerMarkup({ sentences: ['One.', 'More.'], trades }, from).markup.replaceAll('\n', '');
+  const page = (...sentences: string[]) =>
+    answerMarkup({ sentences, trades }).markup.replaceAll('\n', '');
   const list = '<p>Two:</p><ul><li>a &lt; b</li><li>c</li></ul>';
-  expect(page()).toBe(`<p>One. More.</p>${list}`);
-  expect(page(1)).toBe(`<p>More.</p>${list}`);
-  expect(page(2)).toBe(list);
+  expect(page('One.', 'More.', 'Yet more.')).toBe(`<p>More. Yet more.</p>${list}`);
+  expect(page('One.')).toBe(list);
   expect(answerMarkup({ sentences: [], trades: [] }).markup.trim()).toBe('');
 });
 
@@ -162,6 +161,6 @@ describe('an option', () => {
 
   test('costs money of its currency', () => {
     expect(moneyText(12.345, figures)).toBe('12.35 GBP');
-    expect(moneyText(-0.001, figures, 0)).toBe('0 GBP');
+    expect(moneyText(-0.001, figures)).toBe('0.00 GBP');
   });
 });

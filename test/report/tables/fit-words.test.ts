@@ -170,7 +170,7 @@ test('a typical year is cautioned against', () => {
 });
 
 test('steady heat is told by readings that a fit goes by, which an electricity meter is none of', () => {
-  expect(wouldTell({ kind: 'steady heat', room: 'living' })).toBe(
+  expect(wouldTell({ kind: 'steady heat', room: 'living' }, [])).toBe(
     'the heating power of the room, logged,',
   );
 });
@@ -179,7 +179,7 @@ describe('what would tell what a log does not', () => {
   const co2 = { quantity: 'co2', room: 'bedroom' };
 
   test('is never what was logged already', () => {
-    expect(wouldTell({ kind: 'leakage at 50 Pa' })).toBe(
+    expect(wouldTell({ kind: 'leakage at 50 Pa' }, [])).toBe(
       'CO2 logged in a bedroom, or a blower door,',
     );
     expect(wouldTell({ kind: 'leakage at 50 Pa' }, [co2])).toBe('a blower door');
