@@ -13,7 +13,7 @@ export interface Band {
   readonly mild?: MildEdge;
 }
 
-/** An upper edge for days on which nobody heats. */
+/** An upper edge for days on which nobody heats; which days those are is the same in all rooms of a home. */
 export interface MildEdge {
   /** [°C] */
   readonly high: number;

@@ -254,7 +254,7 @@ export interface Cooler {
   readonly name: string;
   readonly room: number;
   readonly source: 'ideal' | 'split' | 'single duct' | 'reversible heat pump';
-  /** Most heat it removes, sensible and latent; Infinity for ideal. [W] */
+  /** Most heat it removes, sensible and latent; Infinity for ideal, of which a room has one at most. [W] */
   readonly power: number;
   /** Heat removed per electricity, by outdoor temperature. [-] */
   readonly eer: Curve;
