@@ -166,6 +166,26 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     expect(Math.max(...lines)).toBeLessThanOrEqual(most);
   });
 
+  test.each([1280, 360])('figures of plans stand digit below digit, %i px wide', async (width) => {
+    const { page } = await open(file, { width });
+    const ends = await page.evaluate<number[][]>(`(() => {
+      const endOf = (cell) => {
+        const digits = document.createRange();
+        digits.selectNode(cell.querySelector('span').firstChild);
+        return Math.round(digits.getBoundingClientRect().right);
+      };
+      const rows = [...document.querySelectorAll('table.plans tbody tr')];
+      const columns = rows[0].querySelectorAll('td.figure').length;
+      return Array.from({ length: columns }, (_, k) =>
+        rows.map((row) => endOf(row.querySelectorAll('td.figure')[k])));
+    })()`);
+    expect(ends.length).toBeGreaterThan(5);
+    for (const column of ends) {
+      expect(column.length).toBeGreaterThan(8);
+      expect(Math.max(...column) - Math.min(...column)).toBeLessThanOrEqual(1);
+    }
+  });
+
   test('what the plans ask is a line each, and opens', async () => {
     const { page } = await open(file, { width: 1280 });
     const rows = page.locator('.asked summary');

@@ -118,7 +118,12 @@ tbody th { font-weight: 400; min-width: 12rem; max-width: 24rem; position: stick
 .plans th, .plans td { text-align: left; padding: .35rem .35rem; }
 .plans tbody th small { display: block; line-height: 1.25; }
 .plans td small { display: block; line-height: 1.15; }
+.plans .figure { text-align: right; }
 .plans td > span { white-space: nowrap; }
+/* What has no mark leaves its room free, so that digits stand below digits. */
+.plans td > span.same { padding-right: 1.05em; }
+.plans td span[aria-hidden] { display: inline-block; width: 1.05em; }
+.plans .strip { margin-left: auto; }
 .plans thead th { min-width: 3.9rem; }
 .plans td.word { min-width: 6.5rem; }
 .marked th, .marked td { background: var(--raised) !important; }
@@ -202,7 +207,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .figures .was { font-size: 1.15rem; }
   .figures .narrow-only { margin-left: auto; align-self: center; }
   .figures small { flex: 1 0 100%; margin: 0; }
-  tbody th { min-width: 7rem; max-width: 9.5rem; }
+  tbody th { min-width: 7rem; max-width: 10rem; }
   .lengthy { white-space: normal; }
   .receipt td.word, .receipt thead th { min-width: 0; }
   tbody th small, tbody th br { display: none !important; }
