@@ -44,6 +44,20 @@ test('a part of a year is told as one, and cold as that of winter where a room h
   expect(answers([{ den: summer }]).ofWinter).toBe(true);
 });
 
+test('weather of elsewhere is told before any answer', () => {
+  const text = 'The weather is of a place 24.4° further north than the home.';
+  const runs = preparedPlans(PLANS).map((prepared) => ({
+    prepared,
+    measures: {
+      ...somePlan(prepared.plan, { hours: 336 }),
+      cautions: [{ id: 'weather-elsewhere', text }],
+    },
+  }));
+  expect(comparisonAnswers(runs).caveat).toMatch(
+    /^The weather is of a place 24\.4° further north than the home\. 14 days were run/,
+  );
+});
+
 test('no plan has no answer', () => {
   expect(() => comparisonAnswers([])).toThrow('comparisonAnswers: needs at least one plan');
 });
