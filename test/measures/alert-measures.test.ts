@@ -105,7 +105,8 @@ test('a rule that was active throughout has fired before, not never', () => {
     id: 'rule-active-before',
     text:
       'The rule "always" was active when the period began, for 336 hours, and never became so ' +
-      'again: its levels may be passed at all times.',
+      'again: its levels may be passed at all times. It tells or opens a window when it becomes ' +
+      'active, and again only with "repeat after".',
   });
 });
 

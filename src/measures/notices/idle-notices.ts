@@ -24,11 +24,11 @@ export function idleNotices(
       })),
     ...Object.entries(alerts.by_rule)
       .filter(([, { fired, active_hours }]) => fired === 0 && active_hours > 0)
-      .map(([name, { active_hours }]) => ({
+      .map(([name, { active_hours, tells }]) => ({
         id: 'rule-active-before',
         text:
           `The rule "${name}" was active when the period began, for ${figureText(active_hours, 0)} hours, and ` +
-          'never became so again: its levels may be passed at all times.',
+          `never became so again: its levels may be passed at all times.${tells ? ' It tells or opens a window when it becomes active, and again only with "repeat after".' : ''}`,
       })),
     ...Object.entries(alerts.by_rule)
       .filter(([, { tells, fired, could_act }]) => tells && fired >= FEW && could_act < fired / 2)

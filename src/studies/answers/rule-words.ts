@@ -9,7 +9,7 @@ export function ringing({ measures }: AskedPlan, against: AskedPlan): string {
   if (Object.keys(alerts.by_rule).length === 0 && had.fired > 0) {
     return `, spares ${timesText(had.per_week)} alerts a week`;
   }
-  if (alerts.fired === 0) return ', never rings';
+  if (alerts.fired === 0) return `, never rings${stuckOn(measures)}`;
   const unheard = Math.round(100 * (1 - heardAlerts(measures) / alerts.fired));
   const lost =
     unheard === 0 ? '' : ` (${unheard}\u00a0% with nobody awake at home within the hour)`;
@@ -32,4 +32,14 @@ export function busiestRule(plans: readonly AskedPlan[]): string[] {
   ];
 }
 
+/** " (\"damp air\" is on all the time)": a rule whose reading never returns to normal tells nothing new. */
+function stuckOn({ alerts, period }: AskedPlan['measures']): string {
+  const [stuck] = Object.entries(alerts.by_rule).filter(
+    ([, { tells, active_hours }]) => tells && active_hours >= STUCK * period.hours,
+  );
+  return stuck === undefined ? '' : ` ("${stuck[0]}" is on all the time)`;
+}
+
+/** Of the time. [-] */
+const STUCK = 0.9;
 const timesText = (perWeek: number): string => figureText(perWeek, perWeek < 10 ? 1 : 0);

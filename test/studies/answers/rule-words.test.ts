@@ -33,6 +33,13 @@ describe('how often a plan rings', () => {
     ],
   ])('%#', (rules, words) => expect(plain(ringing(plan(rules), plan({})))).toBe(words));
 
+  test('is never where a rule stays on, which is told with it', () => {
+    const on = (active_hours: number, tells = true) =>
+      ringing(plan({ damp: { ...rule(0), active_hours, tells } }), plan({}));
+    expect(on(8760)).toBe(', never rings ("damp" is on all the time)');
+    expect([on(4000), on(8760, false)]).toEqual([', never rings', ', never rings']);
+  });
+
   test('is what a plan without the rules spares', () => {
     expect(ringing(plan({}), plan({ damp: rule(1040) }))).toBe(', spares 20 alerts a week');
   });
