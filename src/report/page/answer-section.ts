@@ -4,7 +4,7 @@ import type { Option } from '../../studies/options.ts';
 import type { PlanStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { carriedBy } from './asked-questions.ts';
-import { beforeAfter } from './before-after.ts';
+import { beforeAfter, leadingPlan } from './before-after.ts';
 import { howSure } from './how-sure.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
@@ -118,11 +118,13 @@ function meaning(named: readonly Option[]): Html | null {
   return html`<p class="note">${words.map(({ name, description }) => html`<b>${name}</b>: ${description}. `)}</p>`;
 }
 
-/** The plan asked about, and what is better in its place. */
-const askedAbout = ({ options, purchase }: ReportInput['study']): readonly Option[] =>
-  purchase === null
-    ? []
-    : [purchase.about.option, ...options.filter(({ name }) => name === purchase.decision.instead)];
+/** The plan that leads the page, and what is better in its place. */
+function askedAbout(study: ReportInput['study']): readonly Option[] {
+  const instead = study.purchase?.decision.instead;
+  return [leadingPlan(study), study.options.find(({ name }) => name === instead)].filter(
+    (option) => option !== null && option !== undefined,
+  );
+}
 
 /** What becomes of the room that the purchase is for. */
 function inTheRoom({ options, purchase }: ReportInput['study']): string[] {

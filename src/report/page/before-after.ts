@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
 import type { Judged, PlanFigures } from '../../studies/effects/plan-figures.ts';
+import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
@@ -25,16 +26,20 @@ interface BeforeAfter {
 /**
  * Three figures before and after: of a purchase that dries, the damp of its room; of any other plan,
  * the two things that it changes most for those who live with it; and the money; each with how far
- * what is doubtful lets the plan change it. Nothing is asked where there is no purchase: then they are
- * told as they are.
+ * what is doubtful lets the plan change it. Where no plan leads the page they are told as they are.
  */
 export function beforeAfter(study: ReportStudy): Html {
-  const figures = [...felt(study), money(study)];
-  const asked = study.purchase !== null;
+  const plan = leadingPlan(study);
+  const figures = [...felt(study, plan), money(study, plan)];
+  const asked = plan !== null;
   const draws = study.purchase?.draws ?? null;
   return html`<dl class="figures">${figures.map((figure) => card(figure, asked, draws))}</dl>
-${asked ? html`<p class="key"><span class="ring"></span> as it is, <span class="disc"></span> with ${study.purchase!.about.option.name}${draws === null ? null : drawsKey(draws)}</p>` : null}`;
+${asked ? html`<p class="key"><span class="ring"></span> as it is, <span class="disc"></span> with ${plan.name}${draws === null ? null : drawsKey(draws)}</p>` : null}`;
 }
+
+/** The plan asked about, else the one that answers the first question; null for none. */
+export const leadingPlan = ({ purchase, asked, options }: ReportStudy): Option | null =>
+  purchase?.about.option ?? options.find(({ name }) => name === asked.questions[0]?.plan) ?? null;
 
 const drawsKey = ({ doubt }: PlanDraws): Html =>
   html`; <span class="reach"></span> where ${doubt.samples} draws of all that is doubtful lead, and in brackets: without the lowest and highest tenth`;
@@ -71,12 +76,11 @@ function changeWords(difference: number, { p10, p90 }: Spread, decimals: number)
   return low === high && own === low ? `change ${own}` : `change ${own} (${low} to ${high})`;
 }
 
-function felt(study: ReportStudy): BeforeAfter[] {
+function felt(study: ReportStudy, plan: Option | null): BeforeAfter[] {
   const { purchase, lines, options } = study;
   const [baseline] = options;
   const was = lines[0]!.figures;
-  const line =
-    purchase === null ? null : lines.find(({ figures }) => figures.plan === nameOf(purchase));
+  const line = lines.find(({ figures }) => figures.plan === plan?.name);
   if (purchase?.about.dries) {
     const { room, option } = purchase.about;
     return dampOf(room, baseline!.measures, option.measures);
@@ -87,8 +91,6 @@ function felt(study: ReportStudy): BeforeAfter[] {
   const rest = kinds.map((kind) => KINDS[kind](was, line?.figures ?? was));
   return [...air, ...rest].slice(0, 2);
 }
-
-const nameOf = ({ about }: NonNullable<ReportStudy['purchase']>): string => about.option.name;
 
 function dampOf(room: string, before: PlanMeasures, after: PlanMeasures): BeforeAfter[] {
   const share = ({ rooms, period }: PlanMeasures): number =>
@@ -120,10 +122,10 @@ function airOf(was: PlanFigures, { figures, effects }: PlanLine): BeforeAfter[] 
   });
 }
 
-function money({ options, purchase }: ReportStudy): BeforeAfter {
+function money({ options }: ReportStudy, plan: Option | null): BeforeAfter {
   const [baseline] = options;
   const { currency, total_per_year: before } = baseline!.measures.money;
-  const after = purchase?.about.option.measures.money.total_per_year ?? before;
+  const after = plan?.measures.money.total_per_year ?? before;
   const title = 'Energy and what is bought';
   const unit = `${currency} a year`;
   const of = ({ measures }: Judged) => measures.money.total_per_year;

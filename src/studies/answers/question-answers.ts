@@ -19,6 +19,8 @@ export interface QuestionAnswer {
   /** What is never told without the answer, and before it: that a stove lets out smoke; empty for nothing. */
   readonly first: string;
   readonly sentences: readonly string[];
+  /** The plan that answers first; empty where it is measured by another one than the baseline. */
+  readonly plan: string;
 }
 
 /** An answer with the plans whose money, and what it is for, it tells. */
@@ -50,6 +52,7 @@ export function questionAnswers(
       inShort,
       first: question === first ? smoke : '',
       sentences: question === first ? withFirst(smoke, sentences) : sentences,
+      plan: toldBy(question)[0].against === plans[0] ? toldBy(question)[0].plan.figures.plan : '',
       told: toldBy(question).map(({ plan }) => plan),
     };
   });

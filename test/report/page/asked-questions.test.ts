@@ -8,13 +8,13 @@ import { all, readMarkup, textOf } from './read-markup.ts';
 const STOVE = {
   title: 'Buy purifier?',
   inShort: 'Buy it.',
-  first: 'Mend the stove.',
+  ...{ first: 'Mend the stove.', plan: 'purifier' },
   sentences: ['Mend the stove. Buy it. Dust halves.', 'Nothing else does.'],
 };
 const COOLER = {
   title: 'Cooler?',
   inShort: 'cooler saves 9 GBP, but damper.',
-  first: '',
+  ...{ first: '', plan: 'cooler' },
   sentences: ['cooler saves 9 GBP, but rooms are too damp.'],
 };
 

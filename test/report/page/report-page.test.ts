@@ -318,11 +318,16 @@ describe('what a section tells', () => {
     const asked = {
       questions: [
         {
-          ...{ title: 'Buy <drier> for 180 GBP?', inShort: 'Too little.', first: '' },
+          ...{ title: 'Buy <drier> for 180 GBP?', inShort: 'Too little.', first: '', plan: '' },
           sentences: ['Too little. It costs 9 GBP.', 'Less damp.'],
         },
         {
-          ...{ title: 'Buy it?', inShort: study.purchase!.decision.sentences[0]!, first: '' },
+          ...{
+            title: 'Buy it?',
+            inShort: study.purchase!.decision.sentences[0]!,
+            first: '',
+            plan: '',
+          },
           sentences: ['What the top of the page says at length.'],
         },
       ],
@@ -657,14 +662,20 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
     expect(textOf(lead!).replaceAll('\u00a0', ' ')).toMatch(
       /^17 °C or 18 °C\? cooler saves 1 GBP in these 10 days, but [a-z ]+\.$/,
     );
-    expect(textOf(byId(made, 'answer'))).toContain('h a day, as it is');
+    // What answers the question is told beside what is.
+    const [was, is] = other.options.map(({ measures }) => measures.money.total_per_year.toFixed(0));
+    const answer = textOf(byId(made, 'answer')).replaceAll(/\s+/g, ' ');
+    expect(answer).toContain(`${was} → becomes ${is} GBP a year`);
+    expect(answer).toContain('cooler: less heat.');
+    expect(answer).toContain('as it is, with cooler');
     expect(textOf(byId(made, 'answer'))).not.toContain('room-hours');
     expect(textOf(all(made, 'header')[0]!)).toContain(INVENTED);
   });
 
   test('answers every question of the plans, the first of them on top alone', () => {
     const questions = ['First?', 'Then?'].map((title) => ({
-      ...{ title, inShort: 'cooler saves.', first: '', sentences: [`${title.length} GBP.`] },
+      ...{ title, inShort: 'cooler saves.', first: '', plan: 'cooler' },
+      sentences: [`${title.length} GBP.`],
     }));
     const asked = { questions, surprise: 'It rings at night.', caveat: '10 days were run.' };
     const told = (over: typeof asked) =>
@@ -693,6 +704,8 @@ plans: { now: { description: as it is, change: {} }, cooler: { description: less
     const [lead, ...rest] = other.answer.sentences;
     expect(told).toContain(lead);
     expect(told).toContain(rest.join(' '));
+    expect(told).toContain(' a day, as it is');
+    expect(told).not.toContain('becomes');
   });
 
   test('is called invented only where the scenario says so', () => {

@@ -44,7 +44,7 @@ const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => 
 });
 const LONG =
   'a plan with a sentence that goes on and on about what is done in each of the rooms, at which hours and why';
-const SHORT = { inShort: 'plan-1 saves.', first: '' };
+const SHORT = { inShort: 'plan-1 saves.', first: '', plan: 'plan-1' };
 const answers = (
   count: number,
   over: Partial<ComparisonAnswers> = {},

@@ -90,6 +90,20 @@ test('what gets better is told by what is good about it', () => {
   ]);
 });
 
+test('names the plan that answers, unless that is measured by another than the baseline', () => {
+  const plans = `  now: { change: {} }
+  cooler: { change: { heating: { setpoint: 17 } } }
+  cooler-and-aired:
+    based on: cooler
+    change: { household: { airing: [{ rooms: all, at: "07:30", lasts: 10 min, open share: 100 % }] } }
+`;
+  const named = questionAnswers(askedPlans(plans, [{}, { energy: 900 }, { energy: 950 }]));
+  expect(named.map(({ plan, told }) => [told[0]!.figures.plan, plan])).toEqual([
+    ['cooler', 'cooler'],
+    ['cooler-and-aired', ''],
+  ]);
+});
+
 test('in short it is the verdict of a purchase, else the money and a word', () => {
   const inShort = (...args: Parameters<typeof askedPlans>): string[] =>
     questionAnswers(askedPlans(...args)).map((answer) => answer.inShort);
