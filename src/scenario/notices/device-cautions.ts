@@ -1,3 +1,4 @@
+import type { Rule } from '../../control/automation.ts';
 import type { WeekSchedule } from '../../control/household.ts';
 import type { Device } from '../../home/devices.ts';
 import type { Notice } from '../../home/notices.ts';
@@ -109,6 +110,14 @@ function singleDuct(context: CautionContext): Notice[] {
 }
 
 /** A gate that goes by presence in a room where people sleep. */
+/** Whether a rule switches something by who is in a room. */
+function switchesByPresence({ all, gate, room: own, actions }: Rule, room: number): boolean {
+  const place = own ?? all.find((one) => one.room >= 0)?.room;
+  const asked = all.some((one) => one.quantity === 'presence' && one.room === room);
+  const gated = gate.present === 'in the room' && place === room;
+  return (asked || gated) && actions.some((one) => one.do === 'setpoint' || one.do === 'device');
+}
+
 function sleepersUnseen({ home, household, automation }: CautionContext): Notice[] {
   const rooms = home.rooms.filter((_, index) => {
     const sensor = automation.presenceSensors[index];
@@ -121,7 +130,8 @@ function sleepersUnseen({ home, household, automation }: CautionContext): Notice
       automation.deviceControls.some(
         ({ device, gate }) =>
           gate.present === 'in the room' && home.devices[device]!.room === index,
-      );
+      ) ||
+      automation.rules.some((rule) => switchesByPresence(rule, index));
     return asleep && gated && sensor !== null && (sensor?.missesAsleep ?? 0) > 0;
   });
   if (rooms.length === 0) return [];

@@ -111,6 +111,21 @@ test('devices: fumes, sleepers that sensors miss, night hours, the room of an in
   expect(device(drier(', gate: when present'), infant)).toContain('sleepers-unseen');
 });
 
+test('sleepers that sensors miss matter to rules too', () => {
+  const asked = (rule: string) =>
+    ids(
+      `heating: { source: direct electric }\nhousehold: { people: [{ who: infant, sleeps in: bedroom }] }\nrules: [{ name: a, ${rule} }]`,
+    ).includes('sleepers-unseen');
+  const nobody = 'when: [{ room: bedroom, presence: nobody }]';
+  expect(asked(`${nobody}, response: [{ room: bedroom, setpoint: 15 }]`)).toBe(true);
+  const cold = 'when: [{ room: bedroom, reading: temperature, under: 18 }]';
+  const warm = 'response: [{ room: bedroom, setpoint: 20 }]';
+  expect(asked(`${cold}, gate: when present, ${warm}`)).toBe(true);
+  expect(asked(`${cold}, ${warm}`)).toBe(false);
+  expect(asked(`${nobody}, response: [{ tell: nobody there }]`)).toBe(false);
+  expect(asked(`${nobody.replace('bedroom', 'living')}, ${warm}`)).toBe(false);
+});
+
 test('a humidifier and what dries the same room may work against each other', () => {
   const both = (wet: number, dry: number, room = 'bedroom', kind = 'dehumidifier') =>
     cautions(
