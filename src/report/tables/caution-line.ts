@@ -20,6 +20,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   infant: 'infant: a guide only',
   frail: 'frail people: a guide only',
   frost: 'pipes may freeze where nothing heats',
+  'price-assumed': 'a price is invented',
   'price-unknown': 'a price is missing, and what its currency is worth is not known',
   'levels-apart': 'some floors or ceilings lead nowhere',
   'odd-level': 'a level may stand in another unit',

@@ -19,7 +19,7 @@ import type { Questioned } from './questioned.ts';
 export function oddValues(asked: Questioned): Notice[] {
   return [
     ...oddPrices(asked.prices),
-    ...unknownCurrency(asked),
+    ...missingPrices(asked),
     ...oddAreas(asked),
     ...levelsApart(asked),
     ...oddSettings(asked),
@@ -64,15 +64,30 @@ function oddPrices({ currency, fuels }: Prices): Notice[] {
   });
 }
 
-/** Prices that nobody gave, in a currency of which nobody knows what a kWh costs in it. */
-function unknownCurrency({ data: { money = {} }, prices }: Questioned): Notice[] {
+/**
+ * Prices that nobody gave: in a currency of which nobody knows what a kWh costs in it, and beside others
+ * that were given, with which they are compared.
+ */
+function missingPrices({ data: { money = {} }, prices }: Questioned): Notice[] {
   const { currency, fuels } = prices;
-  if (worthOf(currency) !== null) return [];
-  return (Object.entries(fuels) as [Fuel, FuelPrice][]).flatMap(([fuel, { tariff }]): Notice[] => {
+  const missing = (Object.entries(fuels) as [Fuel, FuelPrice][]).flatMap(([fuel, { tariff }]) => {
     const given = money[fuel];
-    if (typeof given === 'number' || tariff.by !== 'flat' || given?.price !== undefined) return [];
-    const text = `Nobody gave a price of ${fuel}, and what ${currency} is worth is not known: ${written(tariff.price)} ${currency} a kWh, as in pounds or euros, makes sums of money meaningless. Give money.${fuel}.`;
-    return [{ id: 'price-unknown', text }];
+    if (typeof given === 'number' || given?.price !== undefined) return [];
+    return tariff.by === 'flat' ? [[fuel, tariff] as const] : [];
+  });
+  const isKnown = worthOf(currency) !== null;
+  if (isKnown && missing.length === Object.keys(fuels).length) return [];
+  return missing.map(([fuel, tariff]): Notice => {
+    const kwh = `${written(tariff.price)} ${currency} a kWh`;
+    return isKnown
+      ? {
+          id: 'price-assumed',
+          text: `Nobody gave a price of ${fuel}: ${kwh} is invented, and what the plan costs beside others rests on it. Give money.${fuel}.`,
+        }
+      : {
+          id: 'price-unknown',
+          text: `Nobody gave a price of ${fuel}, and what ${currency} is worth is not known: ${kwh}, as in pounds or euros, makes sums of money meaningless. Give money.${fuel}.`,
+        };
   });
 }
 

@@ -95,7 +95,8 @@ function priceOfHeat(baseline: PlanMeasures, plan: PlanMeasures): Weighed | null
 function purchase(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
   const value = plan.money.purchase_cost_per_year - baseline.money.purchase_cost_per_year;
   const { currency } = plan.money;
-  const words = `what is bought costs ${figureText(value, 0)} ${currency} a year`;
+  const more = baseline.money.purchase_cost_per_year > 0 ? ' more' : '';
+  const words = `what is bought costs ${figureText(value, 0)} ${currency} a year${more}`;
   const weight = (100 * value) / Math.max(1, baseline.money.total_per_year);
   return { of: 'purchase', value, unit: `${currency}/year`, words, weight };
 }

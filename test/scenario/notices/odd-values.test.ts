@@ -50,6 +50,17 @@ describe('a price that nobody gave', () => {
     expect(electricity('currency: JPY, electricity: 31')).toEqual({ by: 'flat', price: 31 });
   });
 
+  test('is asked about beside prices that were given', () => {
+    const assumed = (money: string) => asked('price-assumed', money);
+    expect(assumed('money: { currency: GBP, electricity: 0.3 }')).toEqual([
+      'Nobody gave a price of gas: 0.07 GBP a kWh is invented, and what the plan costs beside others rests on it. Give money.gas.',
+    ]);
+    // A home without any is asked for all of them by the list of what is assumed.
+    expect(assumed('')).toEqual([]);
+    expect(assumed('money: { currency: GBP }')).toEqual([]);
+    expect(assumed('money: { gas: 0.08, electricity: { price: 0.3, standing: 0.5 } }')).toEqual([]);
+  });
+
   test('is asked about in a currency that is not known, and only what nobody gave', () => {
     const unknown = (money: string) => asked('price-unknown', `money: { ${money} }`);
     expect(unknown('currency: Taler, electricity: 31')).toEqual([

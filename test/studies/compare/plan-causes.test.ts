@@ -52,6 +52,10 @@ test('a purchase, as money a year; what is not bought any more is none', () => {
   expect(words({ money })).toEqual(['what is bought costs 45 GBP a year']);
   const bought = { ...was, money };
   expect(causesOf(bought, was)).toEqual([]);
+  const dearer = somePlan('plan', { purchaseCost: 95 });
+  expect(causesOf(bought, { ...was, money: dearer.money }).map((cause) => cause.words)).toEqual([
+    'what is bought costs 50 GBP a year more',
+  ]);
 });
 
 test('a dearer kWh of heat, at the hours in which it is bought', () => {
