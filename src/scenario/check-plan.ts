@@ -29,7 +29,7 @@ export function checkPlan(
 ): CheckedPlan {
   const chain = planChain(yaml.value, name);
   if (!('names' in chain)) return UNSAID;
-  const plans = mapping(mapping(yaml.value)['plans']);
+  const plans = mapping(yaml.value, 'plans');
   const changes = chain.names.map((one) => mapping(plans[one])['change']);
   if (!changes.every(isMapping)) return UNSAID; // said already
   if (changes.every((change) => Object.keys(change).length === 0)) {
@@ -46,7 +46,7 @@ export function checkPlan(
 
 /** Where each part of a plan was written: the file, then the changes of the plans it builds on. */
 export function planLayers(yaml: YamlFile, names: readonly string[]): Layer[] {
-  const plans = mapping(mapping(yaml.value)['plans']);
+  const plans = mapping(yaml.value, 'plans');
   const change = (name: string, k: number): Layer => {
     const before = mergedFor(yaml.value, names.slice(0, k));
     const lists = editedLists(before, mapping(plans[name])['change']);

@@ -162,7 +162,7 @@ function withParents(raw: UncheckedMapping, names: readonly string[]): readonly 
 }
 
 function planOf(raw: unknown, name: string): ScenarioPlan {
-  const plan = mapping(mapping(mapping(raw)['plans'])[name]);
+  const plan = mapping(raw, 'plans', name);
   const on = plan['based on'];
   return {
     name,
@@ -205,7 +205,7 @@ function filesOf(raw: unknown, names: readonly string[]): string[] {
     }),
   ];
   const prices = merged.flatMap((one) =>
-    FUELS.map((fuel) => mapping(mapping(one['money'])[fuel])['prices']),
+    FUELS.map((fuel) => mapping(one['money'], fuel)['prices']),
   );
   const files = [...prices, ...merged.flatMap(levelFiles)].filter(
     (path) => typeof path === 'string',
@@ -215,8 +215,6 @@ function filesOf(raw: unknown, names: readonly string[]): string[] {
 
 /** Files of outdoor levels of the species that a scenario names itself. */
 const levelFiles = (raw: UncheckedMapping): unknown[] =>
-  Object.values(mapping(mapping(raw['air'])['own species'])).map(
-    (own) => mapping(mapping(own)['outdoors'])['file'],
-  );
+  Object.values(mapping(raw['air'], 'own species')).map((own) => mapping(own, 'outdoors')['file']);
 
 const AS_LIVED: ScenarioPlan = { name: 'as-lived', description: '', basedOn: null };

@@ -97,7 +97,7 @@ const MOST = 100_000; // [m3]
  * One whose unit is wrong counts as having ppm, so that only its unit is complained of.
  */
 function declaredSpecies(raw: UncheckedMapping): KnownSpecies[] {
-  return Object.entries(mapping(mapping(raw['air'])['own species'])).map(([name, given]) => {
+  return Object.entries(mapping(raw['air'], 'own species')).map(([name, given]) => {
     const { label, unit } = mapping(given);
     const written = unitAsWritten(textOf(unit));
     return ownSpecies({

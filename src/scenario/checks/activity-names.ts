@@ -36,7 +36,7 @@ export function activityNameFindings(raw: UncheckedMapping): Finding[] {
 export function activityNames(household: UncheckedMapping): readonly string[] {
   if (household['activities'] === undefined) return WHATS;
   const said = items(household['activities'])
-    .map(mapping)
+    .map((one) => mapping(one))
     .flatMap(({ name, what }) => [name, what]);
   return [...new Set(said.filter((word) => typeof word === 'string'))];
 }

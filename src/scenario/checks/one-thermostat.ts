@@ -11,7 +11,7 @@ export function oneThermostatFindings(raw: UncheckedMapping): Finding[] {
   const unknown = unknownRoom({ path: at, value: room }, roomNames(raw));
   if (unknown.length > 0) return unknown;
   const rooms = mapping(heating['rooms']);
-  const { emitter } = mapping(mapping(mapping(raw['home'])['rooms'])[room]);
+  const { emitter } = mapping(raw['home'], 'rooms', room);
   if (rooms[room] === 'off' || emitter === 'none') {
     return [{ path: at, expected: 'a room that is heated, because its thermostat calls for all' }];
   }

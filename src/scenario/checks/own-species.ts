@@ -7,12 +7,12 @@ import { mapping, textOf, type UncheckedMapping } from './tolerant-readers.ts';
 
 /** Species that a scenario names have names of their own, and sources that the scenario has. */
 export function ownSpeciesFindings(raw: UncheckedMapping): Finding[] {
-  const own = mapping(mapping(raw['air'])['own species']);
+  const own = mapping(raw['air'], 'own species');
   const names = Object.keys(own);
   return names.flatMap((name, k) => [
     ...nameFindings(name, names.slice(0, k)),
     ...labelFindings(own, k),
-    ...sourceFindings(raw, name, mapping(mapping(own[name])['sources'])),
+    ...sourceFindings(raw, name, mapping(own[name], 'sources')),
   ]);
 }
 

@@ -23,7 +23,7 @@ export function canBothHold(a: unknown, b: unknown): boolean {
 /** For each minute of the day 1 where no condition's time of day speaks against it. */
 function minutesMet(value: unknown): Uint8Array {
   const met = new Uint8Array(MINUTES_PER_DAY).fill(1);
-  for (const { after, before } of items(value).map(mapping)) {
+  for (const { after, before } of items(value).map((one) => mapping(one))) {
     const [from, to] = [minutesOf(textOf(after)), minutesOf(textOf(before))];
     const pastMidnight = from > to;
     for (let minute = 0; minute < met.length; minute++) {
@@ -42,7 +42,7 @@ interface Range {
 /** What each reading has to lie between, by its room and name. */
 function rangesOf(value: unknown): Map<string, Range> {
   const ranges = new Map<string, Range>();
-  for (const condition of items(value).map(mapping)) {
+  for (const condition of items(value).map((one) => mapping(one))) {
     const { reading, windows, presence, room = '', clear } = condition;
     const add = (what: string, low: number, high: number) => {
       const known = ranges.get(what) ?? ALL;

@@ -4,7 +4,7 @@ import { mapping, type UncheckedMapping } from './tolerant-readers.ts';
 /** Whether a sensor of this kind is there; only "none" takes it away. */
 export function hasSensor(raw: UncheckedMapping, room: string, kind: string): boolean {
   const sensors = mapping(raw['sensors']);
-  const own = mapping(mapping(sensors['rooms'])[room])[kind];
+  const own = mapping(sensors['rooms'], room)[kind];
   return (own ?? (room === 'outdoors' ? undefined : sensors[kind])) !== 'none';
 }
 

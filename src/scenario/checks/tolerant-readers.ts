@@ -11,9 +11,10 @@ import type { Path } from '../yaml/place-of.ts';
 
 export type UncheckedMapping = Readonly<Record<string, unknown>>;
 
-/** A mapping, empty where there is none. */
-export function mapping(value: unknown): UncheckedMapping {
-  return isMapping(value) ? value : {};
+/** The mapping at a path of keys, empty where there is none. */
+export function mapping(value: unknown, ...path: readonly string[]): UncheckedMapping {
+  const found = path.reduce((within, key) => mapping(within)[key], value);
+  return isMapping(found) ? found : {};
 }
 
 /** A list, empty where there is none. */
@@ -52,7 +53,7 @@ function inside(value: unknown, step: string): readonly (readonly [string | numb
 
 /** Names of the rooms. */
 export const roomNames = (raw: UncheckedMapping): readonly string[] =>
-  Object.keys(mapping(mapping(raw['home'])['rooms']));
+  Object.keys(mapping(raw, 'home', 'rooms'));
 
 /** A text or number as text, empty for anything else: a mapping may not even turn into text. */
 export const textOf = (value: unknown): string =>

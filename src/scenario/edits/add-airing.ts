@@ -60,8 +60,7 @@ export function isAiredDaily(raw: unknown): boolean {
   return rooms.length > 0 && 2 * aired.size >= rooms.length;
 }
 
-const habitsOf = (raw: unknown): readonly unknown[] =>
-  items(mapping(mapping(raw)['household'])['airing']);
+const habitsOf = (raw: unknown): readonly unknown[] => items(mapping(raw, 'household')['airing']);
 
 function isShortAndWide(habit: unknown): boolean {
   const {

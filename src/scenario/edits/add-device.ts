@@ -57,7 +57,7 @@ export function resizeDehumidifier(
 
 /** The first dehumidifier of a scenario, and its room; null for none. @param raw as plain values */
 export function firstDehumidifier(raw: unknown): { name: string; room: string } | null {
-  const all = Object.entries(mapping(mapping(raw)['devices']));
+  const all = Object.entries(mapping(raw, 'devices'));
   const found = all.find(([, device]) => mapping(device)['kind'] === 'dehumidifier');
   return found === undefined ? null : { name: found[0], room: textOf(mapping(found[1])['room']) };
 }
@@ -83,7 +83,7 @@ export const addSteadyAir = (raw: unknown, name: string, room: string, flow: num
 
 /** Adds a device under a name that no device of the scenario has yet. */
 function addDevice(raw: unknown, name: string, device: Edit): Edit {
-  return { devices: { [unusedName(name, mapping(mapping(raw)['devices']))]: device } };
+  return { devices: { [unusedName(name, mapping(raw, 'devices'))]: device } };
 }
 
 const unusedName = (name: string, taken: object): string =>

@@ -123,7 +123,7 @@ export function heatAdjustables(
   { warm, metered, cooled = false, absent = [] }: Logged,
 ): Adjustable[] {
   const known = createKnown(raw, assumed, doubts);
-  const heating = mapping(mapping(raw)['heating']);
+  const heating = mapping(raw, 'heating');
   return [
     ...known.together(
       { name: 'heat loss factor', kind: 'heat loss' },
@@ -186,7 +186,7 @@ function thermostatBias(
 
 /** Setpoints of cooling that are given as one number each. */
 function coolingSetpoints(raw: unknown) {
-  const { rooms } = mapping(mapping(raw)['cooling']);
+  const { rooms } = mapping(raw, 'cooling');
   const own = Array.isArray(rooms) ? [] : Object.keys(mapping(rooms));
   const all = [
     COOLING_SETPOINT.steps,

@@ -14,7 +14,7 @@ import type { Edit } from './edit.ts';
  * @returns null where the home has nothing to heat with
  */
 export function raiseSetpoints(raw: unknown, kelvin: number): Edit | null {
-  const heating = mapping(mapping(raw)['heating']);
+  const heating = mapping(raw, 'heating');
   if (heating['source'] === 'none') return null;
   const rooms = Object.entries(mapping(heating['rooms']))
     .filter(([, own]) => own !== 'off')
@@ -38,7 +38,7 @@ export function raiseSetpoints(raw: unknown, kelvin: number): Edit | null {
  * @returns null where the room is not heated or is always off
  */
 export function raiseRoomSetpoint(raw: unknown, room: string, kelvin: number): Edit | null {
-  const heating = mapping(mapping(raw)['heating']);
+  const heating = mapping(raw, 'heating');
   const own = mapping(heating['rooms'])[room];
   const emitter = valueAt(raw, ['home', 'rooms', room, 'emitter']);
   if (heating['source'] === 'none' || own === 'off' || emitter === 'none') return null;
@@ -69,7 +69,7 @@ function inKeyOrder(value: unknown): string {
 
 /** What the home's thermostats are set to, where that is one number all day. [°C] */
 export function wholeHomeSetpoint(raw: unknown): number | null {
-  const { setpoint = SETPOINT.value } = mapping(mapping(raw)['heating']);
+  const { setpoint = SETPOINT.value } = mapping(raw, 'heating');
   const written = readTolerantly(setpoint, '°C');
   return Number.isNaN(written) ? null : written;
 }

@@ -13,7 +13,7 @@ export function scaleElectricityPrice(
   { prices }: Pick<PreparedPlan, 'prices'>,
   times: number,
 ): string[] | null {
-  const written = mapping(mapping(raw)['money'])['electricity'];
+  const written = mapping(raw, 'money')['electricity'];
   const { day, night, prices: file, price, blocks } = mapping(written);
   if (file !== undefined) return null;
   const at = (where: string, price: number) => `/money/electricity${where}=${price * times}`;

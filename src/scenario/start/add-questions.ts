@@ -28,7 +28,7 @@ export function adding(what: Addition, raw: unknown): Adding {
 const ADDING: Readonly<Record<Addition, (raw: unknown) => Adding>> = {
   room: (raw) => {
     const rooms = namesIn(mapping(raw)['home'], 'rooms');
-    const doorways = mapping(mapping(raw)['home'])['doorways'];
+    const doorways = mapping(raw, 'home')['doorways'];
     return {
       questions: [
         {
@@ -189,5 +189,4 @@ function freeName(name: string, taken: readonly string[], k = 2): string {
   return taken.includes(`${name} ${k}`) ? freeName(name, taken, k + 1) : `${name} ${k}`;
 }
 
-const namesIn = (within: unknown, key: string): string[] =>
-  Object.keys(mapping(mapping(within)[key]));
+const namesIn = (within: unknown, key: string): string[] => Object.keys(mapping(within, key));

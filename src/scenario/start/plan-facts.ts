@@ -81,10 +81,10 @@ export function factsOfScenario(raw: unknown): PlanFacts {
     name,
     use: (mapping(room)['use'] ?? useOfName(name)) as AnsweredRoom['use'],
   }));
-  const devices = Object.values(mapping(top['devices'])).map(mapping);
+  const devices = Object.values(mapping(top['devices'])).map((one) => mapping(one));
   const activities = mapping(top['household'])['activities'];
   const laundry = (Array.isArray(activities) ? activities : [])
-    .map(mapping)
+    .map((one) => mapping(one))
     .find(({ what }) => what === 'laundry dried indoors');
   const setpoint = heating['setpoint'];
   return {

@@ -9,7 +9,7 @@ import { settingWords } from './settings.ts';
  * change does not put a mapping where a list stood; an empty mapping is
  * left out. Values are written as JSON, which is YAML too.
  *
- * @example changeSettings({ heating: { setpoint: 19 } }) // ['/heating/setpoint=19']
+ * @example settingsFromPatch({ heating: { setpoint: 19 } }) // ['/heating/setpoint=19']
  *
  * Source: RFC 7386 (merge patch), RFC 6901 (pointer).
  */
