@@ -1,10 +1,10 @@
 import type { Adjustable } from '../../scenario/edits/adjustables.ts';
+import { seededRandom } from '../../units/seeded-random.ts';
 import type { Habitual } from '../judge/daily-habit.ts';
 import { leastSd, TWO_SIDED, valueAt } from '../parameters/scaled-parameter.ts';
 import { costOf } from '../search/gauss-newton.ts';
 import { posteriorOf } from '../search/posterior.ts';
 import { profileSd } from '../search/profile.ts';
-import { startsOf } from '../search/starts.ts';
 import type { Channel } from '../simulate/channel.ts';
 import { ERROR_FORMS, type ErrorForm } from '../statistics/error-form.ts';
 import { meanOf, rootMeanSquare } from '../statistics/misfit.ts';
@@ -230,6 +230,14 @@ function likest(
   return best;
 }
 
+/** Places to search from besides the first, within a standard deviation of the prior's centre, always the same. */
+function startsOf(parameters: number, count: number): number[][] {
+  const random = seededRandom(SEED);
+  return Array.from({ length: count }, () =>
+    Array.from({ length: parameters }, () => 2 * random() - 1),
+  );
+}
+
 /** Searches from different places. */
 const STARTS = 2;
 /** Places that are taken for the same. [prior standard deviations] */
@@ -240,3 +248,4 @@ const STEP = 0.1;
 const TIED = 0.9;
 /** Part of the prior's standard deviation above which the log tells nothing. */
 const UNTOLD = 0.8;
+const SEED = 1;

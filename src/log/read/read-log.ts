@@ -1,9 +1,9 @@
+import { nearestHint } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import type { Log, LoggedSeries } from '../log.ts';
 import { joinSeries } from './join-series.ts';
 import type { LogOptions, ReadLog, UnderstoodFile } from './log-options.ts';
-import { readLogFile } from './read-log-file.ts';
-import { unknownNames } from './unknown-names.ts';
+import { type LogFile, readLogFile } from './read-log-file.ts';
 
 /** One file of a log. */
 export interface LogText {
@@ -55,4 +55,24 @@ const stuck = (files: readonly UnderstoodFile[]): Problem => ({
   hint: 'is the sensor stuck, or its battery empty?',
 });
 
+/** A problem for each reading that a person named and no file has. */
+function unknownNames(
+  read: readonly (LogFile | null)[],
+  { readings }: LogOptions,
+  file: string,
+): Problem[] {
+  const names = read.flatMap((each) => each?.names ?? []);
+  return Object.keys(readings)
+    .filter((name) => !names.includes(name))
+    .map((name) => ({
+      ...{ file, line: 0, column: 0, where: 'columns and names' },
+      expected: `"${name}", as the scenario calls it`,
+      got: names.slice(0, MOST_NAMES).join(', '),
+      hint:
+        nearestHint(name, names) ||
+        'give the file that has it too, or take it out of "log: readings:"',
+    }));
+}
+
 const MOST_SAID = 6;
+const MOST_NAMES = 12;

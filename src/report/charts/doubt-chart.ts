@@ -1,10 +1,11 @@
 import { figureText } from '../../units/figure-text.ts';
+import { withMinus } from '../../units/minus-sign.ts';
+import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
 import type { DoubtData } from './doubt-data.ts';
 import { ABOVE, BELOW, doubtLayers } from './doubt-layers.ts';
 import { doubtRows, labelOf } from './doubt-rows.ts';
-import { doubtTitle } from './doubt-title.ts';
 
 /** A bar for each input from the figure at its low to the figure at its high, largest on top. */
 export function doubtChart(data: DoubtData, width: number): Chart {
@@ -66,6 +67,47 @@ function decimalsOf({ asIs, inputs }: DoubtData): number {
   const largest = Math.max(0, ...sizes);
   return largest === 0 ? 0 : Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(largest))));
 }
+
+/**
+ * Which input moves the figure most and from what to what, and which turn its sign.
+ *
+ * @param print  a value of the figure as text
+ */
+const doubtTitle = (data: DoubtData, print: (value: number) => string): string =>
+  withMinus(titleOf(data, print));
+
+function titleOf(data: DoubtData, print: (value: number) => string): string {
+  const { figure, unit, asIs, inputs } = data;
+  const [first] = inputs;
+  const now = `${print(asIs)} ${unit}`;
+  if (!Number.isFinite(asIs)) return `It is not known what ${figure} comes to`;
+  if (first === undefined) return `No input was tried low and high: ${figure} is ${now}`;
+  const effectOf = (one: Input): string =>
+    print(Math.max(...[one.atLow, one.atHigh].map((value) => Math.abs(value - asIs))));
+  const still = [first.atLow, first.atHigh].every((value) => print(value) === print(asIs));
+  const range = `from ${print(first.atLow)} to ${print(first.atHigh)} ${unit}`;
+  const alike = inputs.filter((one) => effectOf(one) === effectOf(first));
+  const most = inputs.length > 1 ? ' most' : '';
+  const moved =
+    alike.length === 1
+      ? `${first.name} moves ${figure}${most}, ${range}`
+      : `${named(alike)} move ${figure}${most}, by up to ${effectOf(first)} ${unit}`;
+  const turning = inputs.filter(({ atLow, atHigh }) =>
+    [atLow, atHigh].some((value) => Math.sign(value) !== Math.sign(asIs)),
+  );
+  const turned =
+    turning.length === 0
+      ? 'no input turns its sign'
+      : `${named(turning)} ${turning.length === 1 ? 'turns' : 'turn'} its sign`;
+  return still && turning.length === 0
+    ? `No input moves ${figure} from ${now}`
+    : `${moved}; ${turned}`;
+}
+
+type Input = DoubtData['inputs'][number];
+
+const named = (list: readonly Input[]): string =>
+  list.length > 3 ? `${list.length} inputs` : andList(list.map(({ name }) => name));
 
 /** Bars that a picture has room for. */
 const MOST = 12;

@@ -1,6 +1,13 @@
-import { type Document, LineCounter, parseDocument, type YAMLError } from 'yaml';
-import { InputProblems, type Problem } from '../../units/problem.ts';
-import { aliasProblems } from './alias-problems.ts';
+import {
+  type Document,
+  isAlias,
+  isNode,
+  LineCounter,
+  parseDocument,
+  visit,
+  type YAMLError,
+} from 'yaml';
+import { firstOf, InputProblems, type Problem } from '../../units/problem.ts';
 import { keyProblems } from './key-problems.ts';
 import { type OddIndent, oddIndent } from './odd-indent.ts';
 import { textTrouble } from './text-trouble.ts';
@@ -110,6 +117,28 @@ function unclosedProblem(
   return { file, line, column: col, where: '', expected, got: 'none', hint };
 }
 
+/** Aliases (*name) with no anchor (&name) before them; of very many the first. */
+function aliasProblems(
+  document: Document.Parsed,
+  file: string,
+  lines: LineCounter,
+): readonly Problem[] {
+  const problems: Problem[] = [];
+  const anchors = new Set<string>();
+  visit(document, {
+    Node(_, node) {
+      if (isAlias(node)) {
+        if (anchors.has(node.source)) return;
+        const { line, col: column } = lines.linePos(node.range?.[0] ?? 0);
+        const expected = `an anchor &${node.source} further up`;
+        const got = `the alias *${node.source} alone`;
+        problems.push({ file, line, column, where: '', expected, got, hint: '' });
+      } else if (isNode(node) && node.anchor !== undefined) anchors.add(node.anchor);
+    },
+  });
+  return firstOf(problems, MOST_UNANCHORED);
+}
+
 /** True where a list or mapping comes back inside itself. */
 function holdsItself(value: unknown, within: readonly unknown[]): boolean {
   if (value === null || typeof value !== 'object') return false;
@@ -118,6 +147,7 @@ function holdsItself(value: unknown, within: readonly unknown[]): boolean {
 }
 
 const MOST_ALIASES = 100;
+const MOST_UNANCHORED = 20;
 const MOST_SAID = 3; // of mistakes in YAML itself: later ones follow from the first
 
 const WORDS: Readonly<Partial<Record<string, readonly [string, string, string]>>> = {

@@ -6,8 +6,7 @@ import { planFigures } from '../effects/plan-figures.ts';
 import type { DecisionSetup } from './decision-setup.ts';
 import { type Lead, leadWords, partYearWords } from './lead-words.ts';
 import { type MoneyTurn, moneyTurn } from './money-turn.ts';
-import { partRivalWords } from './part-rival.ts';
-import { partWayWords } from './part-way.ts';
+import { partRivalWords, partWayWords } from './part-rival.ts';
 import { turnWords } from './turn-words.ts';
 import { type Verdict, type Weighing, weighPlan } from './weigh-plan.ts';
 

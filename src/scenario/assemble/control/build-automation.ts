@@ -1,16 +1,17 @@
-import type { Automation } from '../../../control/automation.ts';
+import type { Automation, PresenceSensor } from '../../../control/automation.ts';
 import type { Household } from '../../../control/household.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
+import { PRESENCE } from '../../presets/sensors.ts';
 import { SEED } from '../../presets/step.ts';
 import type { Defaults } from '../defaults.ts';
 import { coolingGates } from '../heating/cooling-schedules.ts';
 import { heatingSeason, holidaySetback, usualSeasonOf } from '../heating/heating-season.ts';
 import { thermostats } from '../heating/thermostats.ts';
 import type { BuiltHome } from '../home/build-home.ts';
+import type { RoomPlan } from '../room-plans.ts';
 import { airingHabits } from './airing-habits.ts';
 import { conditionMaker } from './conditions.ts';
 import { deviceControls } from './device-controls.ts';
-import { presenceSensors } from './presence-sensors.ts';
 import { rules } from './rules.ts';
 
 /**
@@ -64,4 +65,28 @@ function goesByPresence(parts: Omit<Automation, 'seed' | 'presenceSensors'>): bo
     gates.some(({ present }) => present !== 'no matter') ||
     asked.some(({ quantity }) => quantity === 'presence')
   );
+}
+
+/** One sensor a room, null where nobody looks; none at all where nothing goes by them. */
+function presenceSensors(
+  data: ScenarioData,
+  plans: readonly RoomPlan[],
+  used: boolean,
+  defaults: Defaults,
+): (PresenceSensor | null)[] {
+  return plans.map(({ name }) => {
+    const all = data.sensors?.presence;
+    const own = data.sensors?.rooms?.[name]?.presence;
+    if (!used || (own ?? all) === 'none') return null;
+    const common = all === 'none' ? undefined : all;
+    const here = own === 'none' ? undefined : own;
+    const number = (key: keyof typeof PRESENCE) =>
+      here?.[key] ?? defaults.number(['sensors', 'presence', key], common?.[key], PRESENCE[key]);
+    return {
+      holdOn: 60 * number('hold on'),
+      delay: 60 * number('delay'),
+      missesAwake: number('misses awake'),
+      missesAsleep: number('misses asleep'),
+    };
+  });
 }

@@ -2,7 +2,7 @@ import type { WeekSchedule } from '../../../control/household.ts';
 import type { Home, Site } from '../../../home/home.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import type { Finding } from '../../unplaced-problem.ts';
-import { buildFacts } from '../build-facts.ts';
+import { type BuildFacts, buildFacts } from '../build-facts.ts';
 import { carriedSpecies } from '../carried-species.ts';
 import type { Defaults } from '../defaults.ts';
 import { devicesOf } from '../devices/devices.ts';
@@ -12,7 +12,6 @@ import { type RoomPlan, roomPlans } from '../room-plans.ts';
 import { speciesOf } from '../species.ts';
 import { type BlindPlan, blindPlans } from './blinds.ts';
 import { doorwayPlans } from './doorways.ts';
-import { elevations } from './elevations.ts';
 import { type FloorsBetween, floorsBetween } from './floors-between.ts';
 import { groundOf } from './ground-of.ts';
 import { innerElements } from './inner-elements.ts';
@@ -122,4 +121,22 @@ function cutOff({ rooms, elements, panes, doorways }: Home): Finding[] {
       { path: ['home', 'rooms', room.name], expected, got: 'a room cut off from everything' },
     ];
   });
+}
+
+/** Height of each storey's floor above that of storey 0: the highest room below and the depth of a floor more. [m] */
+function elevations(
+  plans: readonly RoomPlan[],
+  { floorDepth }: Pick<BuildFacts, 'floorDepth'>,
+): (storey: number) => number {
+  const typical = Math.max(...plans.map(({ height }) => height));
+  const rise = (storey: number): number => {
+    const here = plans.filter((plan) => plan.storey === storey).map(({ height }) => height);
+    return (here.length > 0 ? Math.max(...here) : typical) + floorDepth;
+  };
+  return (storey) => {
+    let height = 0;
+    for (let s = 0; s < storey; s++) height += rise(s);
+    for (let s = storey; s < 0; s++) height -= rise(s);
+    return height;
+  };
 }

@@ -1,3 +1,4 @@
+import type { WeekSchedule } from '../../../control/household.ts';
 import type { Home } from '../../../home/home.ts';
 import { COMMON } from '../../../units/preset.ts';
 import { USUAL } from '../../choices.ts';
@@ -14,9 +15,9 @@ import {
   type UsualHabit,
 } from '../../presets/airing.ts';
 import type { Use } from '../../presets/rooms.ts';
+import { weekIn } from '../../week-value.ts';
 import type { Defaults } from '../defaults.ts';
 import { LIVED_IN } from '../heating/cooled-rooms.ts';
-import { cooledUntil } from '../heating/cooled-until.ts';
 import { coolingSchedules } from '../heating/cooling-schedules.ts';
 import type { RoomPlan } from '../room-plans.ts';
 import { peopleData } from './people.ts';
@@ -136,8 +137,28 @@ function shutAgainstHeat(
   return most ? new Set(plans.map(({ index }) => index)) : cooled;
 }
 
+/**
+ * When cooling that may go on in a stretch of any day in some months is over.
+ *
+ * @param cooling  setpoint of a room [°C], Infinity while nothing is cooled
+ * @param months   as bits
+ * @param from     [min after midnight]
+ * @param to       [min after that midnight, beyond 1440 for the next day]
+ * @returns `from` where nothing is cooled in the stretch [min after midnight]
+ */
+function cooledUntil(cooling: WeekSchedule, months: number, from: number, to: number): number {
+  const week = weekIn(months, cooling);
+  for (let minute = to - 1; minute >= from; minute--) {
+    for (let day = 0; day < week.length; day += DAY) {
+      if (Number.isFinite(week[(day + minute) % week.length]!)) return minute + 1;
+    }
+  }
+  return from;
+}
+
 /** Whoever cools later than this leaves the windows shut for the night. [min] */
 const MIDNIGHT = 24 * 60;
+const DAY = 1440; // min
 /** @param value  [°C] */
 const outdoors = (is: 'above' | 'below', value: number): ConditionData => ({
   ...{ quantity: 'temperature', room: 'outdoors', is, value, clear: value },
