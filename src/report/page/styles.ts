@@ -103,7 +103,7 @@ td .better, td .worse { font-weight: 700; white-space: nowrap; }
 .asked b { width: 38%; padding-right: 1.5rem; }
 .asked summary b { color: var(--link); }
 .asked :is(summary, p) > span:not(.name) { width: 61%; }
-.asked details > p { margin: .3rem 0 .2rem 38%; max-width: 46rem; }
+.asked details > p { margin: .3rem 0 .2rem calc(38% + .3em); max-width: 46rem; }
 .wide { position: relative; container-type: inline-size; overflow-x: auto; margin: 1rem 0; }
 table { border-collapse: collapse; font-size: .9rem; line-height: 1.35; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
 caption { text-align: left; color: var(--soft); padding: 0 0 .4rem; }
