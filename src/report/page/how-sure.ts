@@ -2,7 +2,6 @@ import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
 import { list } from './section.ts';
-import { writtenValues } from './written-values.ts';
 
 /** How much of the answer rests on what was stated, what was assumed, and what nobody knows. */
 export function howSure({ study, weather }: ReportInput): Html {
@@ -57,6 +56,18 @@ function bar(stated: number, assumed: number): Html {
   const split = ((WIDTH * stated) / Math.max(1, stated + assumed)).toFixed(1);
   return html`<svg class="sure" viewBox="0 0 ${WIDTH} 14" aria-hidden="true" focusable="false" preserveAspectRatio="none"><path class="frame" d="M.5 .5H${WIDTH - 0.5}V13.5H.5z"/><path class="stated" d="M0 0H${split}V14H0z"/></svg>
 <p class="ends"><span>${stated} values stated</span> <span>${assumed} assumed</span></p>`;
+}
+
+/** How many values a scenario states, its plans, names and files left aside. */
+export function writtenValues(raw: unknown): number {
+  if (typeof raw !== 'object' || raw === null) return 0;
+  const { plans, title, weather, invented, doubts, ...home } = raw as Record<string, unknown>;
+  return leaves(home);
+}
+
+function leaves(value: unknown): number {
+  if (typeof value !== 'object' || value === null) return 1;
+  return Object.values(value).reduce<number>((sum, inner) => sum + leaves(inner), 0);
 }
 
 const WIDTH = 360; // px

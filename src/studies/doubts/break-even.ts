@@ -2,10 +2,6 @@
 export interface BreakEven {
   /** The value of the input; null where the decision is the same at today's value and both ends. */
   readonly value: number | null;
-  /** Lowest value searched. */
-  readonly low: number;
-  /** Highest value searched. */
-  readonly high: number;
   /** How often the decision was asked for. */
   readonly runs: number;
 }
@@ -50,11 +46,11 @@ export async function breakEven(setup: BreakEvenSetup): Promise<BreakEven> {
   }
   const values = [today, low, high] as const;
   const [now, below, above] = await Promise.all(values.map((value) => ask(setup, value)));
-  if (now!.says === 0) return { value: today, low, high, runs: 3 };
+  if (now!.says === 0) return { value: today, runs: 3 };
   const flipped = [below!, above!]
     .filter(({ says }) => Math.sign(says) !== Math.sign(now!.says))
     .sort((a, b) => Math.abs(a.at - today) - Math.abs(b.at - today));
-  if (flipped.length === 0) return { value: null, low, high, runs: 3 };
+  if (flipped.length === 0) return { value: null, runs: 3 };
 
   let [here, there] = [now!, flipped[0]!];
   let runs = 3;
@@ -68,7 +64,7 @@ export async function breakEven(setup: BreakEvenSetup): Promise<BreakEven> {
   }
   const jumps = there.says !== 0 && Math.abs(there.says - here.says) > JUMP * before;
   const share = jumps ? 0.5 : here.says / (here.says - there.says);
-  return { value: here.at + share * (there.at - here.at), low, high, runs };
+  return { value: here.at + share * (there.at - here.at), runs };
 }
 
 interface Answer {
