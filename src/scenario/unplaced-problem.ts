@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { speciesCalled } from '../species/species-lists.ts';
 import { nearestName } from '../units/nearest-name.ts';
 import type { Problem } from '../units/problem.ts';
 import { decimalCommaHint } from '../units/quantity.ts';
@@ -32,7 +33,7 @@ export function placed(
     .map(({ path, expected, got, hint, names, key }) => {
       const value = valueAt(raw, path);
       const typed = key === true ? path.at(-1) : value;
-      const near = typeof typed === 'string' ? nearestName(typed, names ?? []) : null;
+      const near = typeof typed === 'string' ? nearOf(typed, names) : null;
       return {
         ...writtenAt(layers, path, key),
         where: pathWords(path),
@@ -48,6 +49,13 @@ export function placed(
   }
   const once = new Map(problems.map((problem) => [JSON.stringify(problem), problem]));
   return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
+}
+
+/** The known name that was most likely meant; null where none is near. */
+function nearOf(typed: string, names: Iterable<string> = []): string | null {
+  const known = [...names];
+  const species = speciesCalled(typed);
+  return species !== null && known.includes(species) ? species : nearestName(typed, known);
 }
 
 function hintOf(near: string | null, value: unknown, expected: string, key: boolean): string {

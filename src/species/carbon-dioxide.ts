@@ -9,8 +9,11 @@ export const CARBON_DIOXIDE = {
   symbol: 'CO2',
   words: 'Carbon dioxide',
   plainName: 'CO2',
+  alsoCalled: ['carbon dioxide'],
   unit: 'ppm',
   role: 'indicator',
+  // Below what air outdoors has held since measurements began.
+  leastInAir: 300,
   outdoors: preset(420, 400, 480, 'NOAA, world mean of 2023: 419.3 ppm'),
   band: {
     high: 1000,

@@ -15,6 +15,7 @@ export const COARSE_GRAINS = {
   symbol: 'pollen',
   words: 'Grass pollen',
   plainName: 'pollen',
+  alsoCalled: ['pollens', 'grass pollen'],
   unit: 'grains/m3',
   role: 'pollutant',
   onRequest: true,

@@ -15,6 +15,7 @@ export const FINE_PARTICLES = {
   symbol: 'PM2.5',
   words: 'Fine particles',
   plainName: 'particles',
+  alsoCalled: ['pm2.5', 'particles', 'dust', 'smoke'],
   unit: 'µg/m3',
   role: 'pollutant',
   outdoors: preset(

@@ -13,6 +13,7 @@ export const NITROGEN_DIOXIDE = {
   symbol: 'NO2',
   words: 'Nitrogen dioxide',
   plainName: 'NO2',
+  alsoCalled: ['nitrogen dioxide', 'nox'],
   unit: 'µg/m3',
   role: 'pollutant',
   onRequest: true,

@@ -14,6 +14,7 @@ export const ORGANIC_VAPOURS = {
   symbol: 'TVOC',
   words: 'Volatile organic compounds',
   plainName: 'TVOC',
+  alsoCalled: ['voc', 'vocs', 'odour', 'smell'],
   unit: 'µg/m3',
   role: 'pollutant',
   outdoors: preset(20, 5, 100, `${COMMON}: a town without much traffic`),

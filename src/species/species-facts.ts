@@ -15,10 +15,14 @@ export interface SpeciesFacts<Name extends string = string> {
   readonly words: string;
   /** Name in the middle of a sentence, such as "particles". */
   readonly plainName: string;
+  /** What people call it besides, in small letters. */
+  readonly alsoCalled?: readonly string[];
   /** Of its concentration; see concentration-unit.ts. */
   readonly unit: string;
   /** An indicator tells that air is stale; a pollutant does harm itself. */
   readonly role: 'indicator' | 'pollutant';
+  /** What air never falls below, anywhere; absent: it may hold none. [unit] */
+  readonly leastInAir?: number;
   /** Outdoors where neither weather file nor scenario says. [unit] */
   readonly outdoors: Preset;
   /** Usual levels outdoors by month, January first, where they have a season. [unit] */

@@ -17,6 +17,16 @@ export function byName<T, K extends KnownSpecies = KnownSpecies>(
   >;
 }
 
+/** Name of the species that people call so otherwise, such as "co2" of "Carbon dioxide"; null where none is. */
+export function speciesCalled(typed: string): string | null {
+  const plain = typed
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_-]+/g, ' ');
+  const all: readonly KnownSpecies[] = SPECIES;
+  return all.find(({ alsoCalled = [] }) => alsoCalled.includes(plain))?.name ?? null;
+}
+
 /** The species for which a purifier's clean-air delivery rate is stated, and by which it may run. */
 export const FILTER_RATED = SPECIES.find(({ filter }) => filter?.by === 'rate')!;
 

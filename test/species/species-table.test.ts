@@ -6,6 +6,7 @@ import {
   byName,
   FILTER_RATED,
   MOST_HARMFUL_FIRST,
+  speciesCalled,
   speciesKeys,
 } from '../../src/species/species-lists.ts';
 import { type KnownSpecies, SPECIES } from '../../src/species/species-table.ts';
@@ -38,6 +39,13 @@ describe('the table of species', () => {
   test.each(SPECIES)('$name: usual amounts are of activities that the scenario knows', (facts) => {
     const kinds = Object.keys(facts.sources.activity?.usual ?? {});
     expect(kinds.filter((kind) => !(WHATS as readonly string[]).includes(kind))).toEqual([]);
+  });
+
+  test('each is known by what people call it otherwise', () => {
+    expect(speciesCalled('Carbon dioxide')).toBe('co2');
+    expect(speciesCalled('dust')).toBe('pm25');
+    expect(speciesCalled('VOCs')).toBe('tvoc');
+    expect(speciesCalled('draught')).toBeNull();
   });
 
   test('the keys of each', () => {

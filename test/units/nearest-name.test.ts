@@ -29,7 +29,6 @@ describe('the nearest name', () => {
     for (const [said, meant] of [
       ['RH', 'humidity'],
       ['temp', 'temperature'],
-      ['dust', 'pm25'],
     ]) {
       expect(nearestName(said!, readings)).toBe(meant);
     }

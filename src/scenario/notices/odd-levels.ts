@@ -1,5 +1,6 @@
 import type { Automation, Condition } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
+import { SPECIES } from '../../species/species-table.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 
@@ -40,14 +41,15 @@ function oddLevel({ quantity, value }: Condition): string | null {
   if (quantity === 'temperature' && value > HOTTEST) {
     return `${level} °C, hotter than any home. If that is °F, write "${level} °F"`;
   }
-  if (quantity === 'co2' && value > 0 && value < LEAST_CO2) {
-    const ppm = value <= 1 ? `. If that is %, write ${figureText(10_000 * value, 0)}` : '';
-    return `${level} ppm of CO2, less than any air holds${ppm}`;
+  const facts = SPECIES.find(({ name }) => name === quantity);
+  if (value > 0 && value < (facts?.leastInAir ?? 0)) {
+    const { symbol, unit } = facts!;
+    const share = unit === 'ppm' && value <= 1;
+    const hint = share ? `. If that is %, write ${figureText(10_000 * value, 0)}` : '';
+    return `${level} ${unit} of ${symbol}, less than any air holds${hint}`;
   }
   return null;
 }
 
 /** Above what it is anywhere that people live, outdoors too. [°C] */
 const HOTTEST = 50;
-/** Below what air outdoors has held since measurements began. [ppm] */
-const LEAST_CO2 = 300;
