@@ -1,26 +1,25 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
 import { asksTheSame } from '../verdict/weigh-plan.ts';
 import type { FlipsSetup } from './decision-flips.ts';
 import type { PlanDraws } from './plan-draws.ts';
 
 /**
- * Share of the draws in which a plan comes out beside doing nothing as it does as things are taken to be.
- * Other ways to the same are not drawn.
+ * Share of the draws in which a plan comes out beside doing nothing as it does as things are taken to be. In a
+ * draw nothing is in doubt any more, so that its money is what it is. Other ways to the same are not drawn.
  */
 export function steadyShare(
   { baseline, plan, range, weigh }: Pick<FlipsSetup, 'range' | 'weigh'> & Figures,
   { pairs, changesOf }: Pick<PlanDraws, 'pairs' | 'changesOf'>,
 ): number {
-  const extra = extraPerYear(baseline.measures, plan.measures);
-  const verdictOf = (before: PlanMeasures, after: PlanMeasures, moved: number) => {
-    const kept = { low: range.low + moved, high: range.high + moved };
-    return weigh({ baseline: before, plan: after, rivals: [], range: kept }).verdict;
-  };
-  const now = verdictOf(baseline.measures, plan.measures, 0);
+  const verdictOf = (before: PlanMeasures, after: PlanMeasures, money: FlipsSetup['range']) =>
+    weigh({ baseline: before, plan: after, rivals: [], range: money }).verdict;
+  const now = verdictOf(baseline.measures, plan.measures, range);
   const extras = changesOf(({ measures }) => measures.money.total_per_year);
   const same = pairs.filter(([before, after], k) =>
-    asksTheSame(verdictOf(before.measures, after.measures, extras[k]! - extra), now),
+    asksTheSame(
+      verdictOf(before.measures, after.measures, { low: extras[k]!, high: extras[k]! }),
+      now,
+    ),
   );
   return same.length / pairs.length;
 }
