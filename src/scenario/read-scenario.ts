@@ -92,7 +92,8 @@ export interface ScenarioPlan {
  * @throws InputProblems with everything that is wrong, each with its place
  */
 export function readScenario(text: string, file: string, scope: CheckScope = {}): Scenario {
-  return checkScenario(readYaml(text, file), scope);
+  const check = (yaml: YamlFile) => checkScenario(yaml, scope);
+  return check(readYaml(text, file, check));
 }
 
 /** Check a scenario whose YAML was read already; see `readScenario`. @throws InputProblems */

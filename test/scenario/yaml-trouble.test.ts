@@ -146,3 +146,16 @@ test('a decimal comma on a line of its own', () => {
     'h.yaml:9:16: money.electricity: expected a price a kWh, or a mapping with price, or day, night and night hours, or prices, got "0,30" (write 0.30 with a point)',
   ]);
 });
+
+test('beside decimal commas all else that is wrong is told, in the order of lines', () => {
+  const more =
+    'money: { electricity: 0,30, gas: 0,07 }\nheating: { source: furnace, setpoint: 2,1 kW }';
+  expect(readingProblems(homeWith(more))).toEqual([
+    expect.stringMatching(/^h.yaml:8:25: .*write 0\.30 with a point/),
+    expect.stringMatching(/^h.yaml:8:36: .*write 0\.07 with a point/),
+    expect.stringMatching(/^h.yaml:9:20: heating\.source: .*"furnace"/),
+    // What the comma stood in is checked as it was meant.
+    expect.stringMatching(/^h.yaml:9:39: heating\.setpoint: .*got "2\.1 kW"/),
+    expect.stringMatching(/^h.yaml:9:41: .*write 2\.1 kW with a point/),
+  ]);
+});

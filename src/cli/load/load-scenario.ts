@@ -1,5 +1,6 @@
 import { dirname, isAbsolute, join } from 'node:path';
 import type { CheckScope, Scenario } from '../../scenario/read-scenario.ts';
+import type { YamlFile } from '../../scenario/yaml/read-yaml.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import type { Io } from '../io.ts';
 
@@ -35,11 +36,12 @@ export async function loadScenario(
   const text = await io.readText(path, MOST_SCENARIO);
   const { readYaml } = await import('../../scenario/yaml/read-yaml.ts');
   const { planNames } = await import('../../scenario/plan-chain.ts');
-  const yaml = readYaml(text, path);
+  const { checkScenario } = await import('../../scenario/read-scenario.ts');
+  const check = (yaml: YamlFile) => checkScenario(yaml, scope);
+  const yaml = readYaml(text, path, check);
   await named(planNames(yaml.value));
   const { namedAt } = await import('../../scenario/named-at.ts');
-  const { checkScenario } = await import('../../scenario/read-scenario.ts');
-  const scenario = checkScenario(yaml, scope);
+  const scenario = check(yaml);
   const reach = (other: string) => (isAbsolute(other) ? other : join(dirname(path), other));
   const weatherFile = otherWeather ?? reach(scenario.weather);
   const files = new Map<string, string>();

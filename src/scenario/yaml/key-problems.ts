@@ -1,9 +1,24 @@
-import { type Document, isScalar, type LineCounter, type Node, type Pair, visit } from 'yaml';
+import {
+  type Document,
+  isScalar,
+  type LineCounter,
+  type Node,
+  type Pair,
+  type Scalar,
+  visit,
+} from 'yaml';
 import { firstOf, type Problem } from '../../units/problem.ts';
 
+/** What is wrong with the keys of a document; of very many the first. */
+export interface KeyProblems {
+  readonly problems: readonly Problem[];
+  /** Whether all else can be checked nevertheless: numbers with a decimal comma are all that is wrong. */
+  readonly checkable: boolean;
+}
+
 /**
- * Keys that stand twice in one mapping, are no text, or are a name that JavaScript keeps for itself;
- * of very many the first.
+ * Keys that stand twice in one mapping, are no text, or are a name that JavaScript keeps for itself; and
+ * numbers with a decimal comma, which become what was meant so that the rest can be checked.
  *
  * In time proportional to their number; the parser's own search for twins is not.
  */
@@ -11,8 +26,9 @@ export function keyProblems(
   document: Document.Parsed,
   file: string,
   lines: LineCounter,
-): readonly Problem[] {
+): KeyProblems {
   const problems: Problem[] = [];
+  let commas = 0;
   const placeOf = (node: Node | null) => lines.linePos(node?.range?.[0] ?? 0);
   const say = (node: Node | null, expected: string, got: string, hint = '') => {
     const { line, col } = placeOf(node);
@@ -21,13 +37,20 @@ export function keyProblems(
   visit(document, {
     Map(_, map) {
       const nodes = new Map<string, Node[]>();
-      for (const [k, { key, value }] of map.items.entries()) {
-        const cut = value === null ? decimalCut(map.items[k - 1], key) : null;
+      const cuts = new Set<Pair>();
+      for (const [k, pair] of map.items.entries()) {
+        const { key, value } = pair;
+        const before = map.items[k - 1];
+        const cut = value === null ? decimalCut(before, key) : null;
         if (cut !== null) {
           const { whole, digits, rest } = cut;
-          const hint = `write ${whole}.${digits}${rest} with a point`;
+          const meant = `${whole}.${digits}${rest}`;
           const expected = 'a number with a decimal point';
-          say(key as Node, expected, `${whole}, ${digits}${rest}`, hint);
+          say(key as Node, expected, `${whole}, ${digits}${rest}`, `write ${meant} with a point`);
+          (before!.value as Scalar).value = rest.trim() === '' ? Number(meant) : meant;
+          cuts.add(pair);
+          commas++;
+          continue;
         }
         if (!isScalar(key) || key.value === null) {
           say(isScalar(key) ? key : map, 'keys that are text', 'a key that is none');
@@ -38,6 +61,7 @@ export function keyProblems(
         if (twins !== undefined) twins.push(key);
         else nodes.set(name, [key]);
       }
+      if (cuts.size > 0) map.items = map.items.filter((pair) => !cuts.has(pair));
       for (const [name, [first, second, ...more]] of nodes) {
         const shown = JSON.stringify(name);
         if (name === '__proto__') say(first!, 'another name', shown);
@@ -51,7 +75,7 @@ export function keyProblems(
     },
   });
   problems.sort((a, b) => a.line - b.line || a.column - b.column);
-  return firstOf(problems, MOST);
+  return { problems: firstOf(problems, MOST), checkable: commas === problems.length };
 }
 
 /**

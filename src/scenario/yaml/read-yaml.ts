@@ -25,10 +25,15 @@ export interface YamlFile {
 /**
  * Read YAML 1.2 that a person wrote.
  *
- * @throws InputProblems for what is not text, too large, not YAML, says a key twice, or unfolds
- *   into much more than was written
+ * @param check  finds what else is wrong where decimal commas are all that is; nothing is where absent
+ * @throws InputProblems for what is not text, too large, not YAML, says a key twice, has a decimal comma, or
+ *   unfolds into much more than was written
  */
-export function readYaml(text: string, file: string): YamlFile {
+export function readYaml(
+  text: string,
+  file: string,
+  check: (yaml: YamlFile) => unknown = () => {},
+): YamlFile {
   const lines = new LineCounter();
   const whole = (expected: string, got: string, hint = ''): InputProblems =>
     new InputProblems([{ file, line: 0, column: 0, where: '', expected, got, hint }]);
@@ -54,12 +59,14 @@ export function readYaml(text: string, file: string): YamlFile {
   if (odd !== null && isNear(document.errors[0]!, odd, lines)) {
     throw new InputProblems([indentProblem(odd, text, file)]);
   }
-  const problems = [
+  const ofKeys = keyProblems(document, file, lines);
+  const others = [
     ...saidOf(document.errors).map((error) => syntaxProblem(error, text, file, lines)),
-    ...keyProblems(document, file, lines),
     ...(text.includes('*') ? aliasProblems(document, file, lines) : []),
   ];
-  if (problems.length > 0) throw new InputProblems(problems);
+  if (others.length > 0 || !ofKeys.checkable) {
+    throw new InputProblems([...others, ...ofKeys.problems]);
+  }
   let value: unknown;
   try {
     value = document.toJS({ maxAliasCount: MOST_ALIASES });
@@ -70,7 +77,25 @@ export function readYaml(text: string, file: string): YamlFile {
     throw whole(`aliases (*) that unfold to no more than ${MOST_ALIASES} copies`, got);
   }
   if (holdsItself(value, [])) throw whole('aliases (*) that end', 'one that holds itself');
-  return { file, document, lines, value };
+  const yaml = { file, document, lines, value };
+  if (ofKeys.problems.length > 0)
+    throw new InputProblems(withFurther(ofKeys.problems, yaml, check));
+  return yaml;
+}
+
+/** Problems together with those that a check finds besides, in the order of lines. */
+function withFurther(
+  problems: readonly Problem[],
+  yaml: YamlFile,
+  check: (yaml: YamlFile) => unknown,
+): readonly Problem[] {
+  try {
+    check(yaml);
+    return problems;
+  } catch (error) {
+    if (!(error instanceof InputProblems)) throw error;
+    return [...problems, ...error.problems].sort((a, b) => a.line - b.line || a.column - b.column);
+  }
 }
 
 /** Whether the parser stumbled where a line stands under no other, and not over something else further up or down. */
