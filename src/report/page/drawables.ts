@@ -1,8 +1,4 @@
-import {
-  coldSpotHours,
-  feltColdHours,
-  hoursOutsideBands,
-} from '../../measures/comfort/room-hours.ts';
+import { coldSpotHours, hoursOutsideBands } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isWholeYears } from '../../measures/years-in.ts';
 import type { PlanDraws } from '../../studies/doubts/plan-draws.ts';
@@ -110,32 +106,30 @@ const roomTime = ({ rooms, period }: PlanMeasures): number =>
 
 const WITH_PURCHASE: ReadonlySet<string> = new Set(['calendar']);
 
-/** The picture of all draws: money, wet corners and cold of the whole home. */
-function drawsDrawable({ doubt, difference, changesOf }: PlanDraws, currency: string): Drawable {
+/** The picture of all draws: money, wet corners of all rooms, and cold of the room worst off. */
+function drawsDrawable(
+  { doubt, difference, changesOf, changeOf }: PlanDraws,
+  currency: string,
+): Drawable {
   const figure = (
-    words: Pick<DrawnFigure, 'name' | 'unit' | 'better'>,
+    words: Pick<DrawnFigure, 'name' | 'unit' | 'better' | 'decimals'>,
     of: (plan: Judged) => number,
-    { p10, median, p90 }: Pick<DrawnFigure, 'p10' | 'median' | 'p90'>,
-  ): DrawnFigure => ({ ...words, decimals: 0, changes: changesOf(of), p10, median, p90 });
+  ): DrawnFigure => ({ ...words, changes: changesOf(of), ...changeOf(of) });
   const figures = [
     figure(
-      { name: 'money a year', unit: currency, better: 'costs less' },
+      { name: 'money a year', unit: currency, better: 'costs less', decimals: 0 },
       ({ measures }) => measures.money.total_per_year,
-      difference.money,
     ),
     figure(
-      { name: 'wet corners', unit: 'room h', better: 'has fewer wet corners' },
+      { name: 'wet corners', unit: 'room h', better: 'has fewer wet corners', decimals: 0 },
       ({ measures }) => coldSpotHours(measures),
-      difference.damp,
     ),
     figure(
       {
-        name: 'over 0.5 K too cold, somebody in',
-        unit: 'room h',
+        ...{ name: 'too cold, room worst off', unit: 'h a day', decimals: 1 },
         better: 'fewer cold hours',
       },
-      ({ measures }) => feltColdHours(measures),
-      difference.cold,
+      (plan) => plan.figures.cold.value,
     ),
   ];
   const data = { plan: difference.plan, baseline: doubt.baseline, figures };

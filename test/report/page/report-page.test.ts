@@ -13,6 +13,7 @@ import { reportPage } from '../../../src/report/page/report-page.ts';
 import { turningPoints } from '../../../src/report/page/turning-points.ts';
 import type { Flip } from '../../../src/studies/doubts/flip.ts';
 import type { ReportStudy } from '../../../src/studies/report-study.ts';
+import { signedWithMinus } from '../../../src/units/minus-sign.ts';
 import { COTTAGE, DRY_PLAN, inputOf, sha256, studyOf } from './cottage.ts';
 import { all, byId, type Element, readMarkup, tableOf, textOf } from './read-markup.ts';
 
@@ -385,6 +386,14 @@ describe('what a section tells', () => {
     const drawn = all(byId(read, 'picture-draws'), 'tr').slice(1).map(textOf);
     expect(drawn).toHaveLength(3);
     expect(drawn[1]).toContain(`${Math.round(5 * difference.damp.less)} of 5`);
+    // Dots and bar are of one figure, that of the table of plans.
+    const colder = study.purchase!.draws!.pairs.map(
+      ([before, after]) => after.figures.cold.value - before.figures.cold.value,
+    );
+    const [, , middle] = colder.toSorted((a, b) => a - b);
+    expect(drawn[2]).toMatch(/^too cold, room worst off \[h a day\]/);
+    expect(drawn[2]).toContain(`${colder.filter((change) => change < 0).length} of 5`);
+    expect(drawn[2]).toContain(signedWithMinus(middle!, 1));
     for (const { path } of ranked.slice(6)) expect(section('doubts')).toContain(path);
     for (const { path } of study.untried) expect(section('doubts')).toContain(path);
   });
