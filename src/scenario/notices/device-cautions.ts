@@ -109,7 +109,6 @@ function singleDuct(context: CautionContext): Notice[] {
   ];
 }
 
-/** A gate that goes by presence in a room where people sleep. */
 /** Whether a rule switches something by who is in a room. */
 function switchesByPresence({ all, gate, room: own, actions }: Rule, room: number): boolean {
   const place = own ?? all.find((one) => one.room >= 0)?.room;
@@ -118,6 +117,7 @@ function switchesByPresence({ all, gate, room: own, actions }: Rule, room: numbe
   return (asked || gated) && actions.some((one) => one.do === 'setpoint' || one.do === 'device');
 }
 
+/** A gate or rule that goes by presence in a room where people sleep. */
 function sleepersUnseen({ home, household, automation }: CautionContext): Notice[] {
   const rooms = home.rooms.filter((_, index) => {
     const sensor = automation.presenceSensors[index];
