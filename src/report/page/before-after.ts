@@ -1,3 +1,4 @@
+import { airLevel } from '../../measures/air/air-level.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
@@ -8,7 +9,7 @@ import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { signedWithMinus } from '../../units/minus-sign.ts';
 import { relativeChange } from '../../units/relative-change.ts';
-import { airDecimals, airLevel } from '../air-levels.ts';
+import { airDecimals } from '../air-decimals.ts';
 import { type Html, html } from './html.ts';
 import { type Strip, strip } from './strip.ts';
 

@@ -1,8 +1,9 @@
+import { airLevel } from '../../measures/air/air-level.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
-import { airDecimals, airLevel } from '../air-levels.ts';
+import { airDecimals } from '../air-decimals.ts';
 import { type Html, html } from './html.ts';
 
 /** A figure of all plans, on one scale. */

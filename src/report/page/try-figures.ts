@@ -1,6 +1,7 @@
 import type { LivingFigures } from '../../living/messages.ts';
+import { airLevel } from '../../measures/air/air-level.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { airDecimals, airLevel } from '../air-levels.ts';
+import { airDecimals } from '../air-decimals.ts';
 
 /** A figure as it is and as tried, as it is printed. */
 export interface TriedFigure {

@@ -1,8 +1,8 @@
+import { airLevel } from '../../measures/air/air-level.ts';
 import type { ComparisonAnswers, PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { AirFigure, PlanFigures } from '../../studies/effects/plan-figures.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
-import { airLevel } from '../air-levels.ts';
 import { type Column, textTable } from './text-table.ts';
 
 /** A line of figures for each plan under a head, and what its columns mean. */

@@ -1,6 +1,6 @@
 /**
  * How many of a currency are worth about one of the pound, the euro or a dollar, in which prices that
- * nobody gave are written down. [1]
+ * nobody gave are written down. [-]
  *
  * Rounded exchange rates of about 2024, from memory: near enough for a price to begin with, and for
  * nothing else.

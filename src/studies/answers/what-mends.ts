@@ -1,6 +1,7 @@
+import { airLevel } from '../../measures/air/air-level.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
-import { type AirFigure, airLevel } from '../effects/plan-figures.ts';
+import type { AirFigure } from '../effects/plan-figures.ts';
 import type { AskedPlan } from './asked.ts';
 
 /**

@@ -3,8 +3,14 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import { doubtFlips } from './doubt-flips.ts';
 import { drawnDifferences, drawnFigures } from './drawn-figures.ts';
-import type { BeatDoubt, DifferenceDoubt, Figure, PlanDoubt } from './figure-doubt.ts';
-import { type FigureDoubt, figureDoubt } from './figure-doubt.ts';
+import {
+  type BeatDoubt,
+  type DifferenceDoubt,
+  type Figure,
+  type FigureDoubt,
+  figureDoubt,
+  type PlanDoubt,
+} from './figure-doubt.ts';
 import { type SampledDoubtSetup, type SampledRuns, sampledRuns } from './sampled-runs.ts';
 
 /** What is not known exactly, tried all at once, and what it does to the figures of plans. */

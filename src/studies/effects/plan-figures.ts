@@ -92,10 +92,6 @@ export const judged = (measures: PlanMeasures): Judged => ({
   figures: planFigures(measures),
 });
 
-/** Level of a species that people live in; undefined where it is not told. [species unit] */
-export const airLevel = ({ air }: Pick<PlanFigures, 'air'>, name: string): number | undefined =>
-  air.find((level) => level.name === name)?.value;
-
 export function planFigures(plan: PlanMeasures): PlanFigures {
   const { money, heating, cooling, devices, alerts, period } = plan;
   const rooms = Object.values(plan.rooms);

@@ -1,4 +1,5 @@
 import { allOf } from '../run-failures.ts';
+
 /** What a search asks about values between two ends. */
 export interface Search<T> {
   readonly low: number;

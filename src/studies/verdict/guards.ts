@@ -1,10 +1,11 @@
+import { airLevel } from '../../measures/air/air-level.ts';
 import { isYearOrMore } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { dampBeyond } from '../effects/damp-limits.ts';
 import type { Effect } from '../effects/effect.ts';
 import { GROWTH, WET } from '../effects/mould-marks.ts';
 import { type Change, changesBetween, planParts } from '../effects/plan-changes.ts';
-import { type AirFigure, airLevel, type PlanFigures } from '../effects/plan-figures.ts';
+import type { AirFigure, PlanFigures } from '../effects/plan-figures.ts';
 
 /** What a plan may guard people against: rooms that are too cold, damp and mould, heat, dry air, what the air carries. */
 export type Guard = 'cold' | 'damp' | 'heat' | 'dry' | 'air';
