@@ -104,9 +104,9 @@ test('a rule that was active throughout has fired before, not never', () => {
   expect(notices).toContainEqual({
     id: 'rule-active-before',
     text:
-      'The rule "always" was active when the period began, for 336 hours, and never became so ' +
-      'again: its levels may be passed at all times. It tells or opens a window when it becomes ' +
-      'active, and again only with "repeat after".',
+      'The rule "always" was active when the period began, stayed so for 336 h and did not fire ' +
+      'again: look at its levels. It tells, or asks for a window, when it becomes active, and ' +
+      'again only with "repeat after".',
   });
 });
 

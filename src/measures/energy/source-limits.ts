@@ -51,8 +51,8 @@ export function createSourceLimits({ sources }: Home): SourceLimits {
 const tooSmall = ({ name, power, backup = 0 }: HeatSource, hours: number): Notice => ({
   id: 'source-too-small',
   text:
-    `All that the ${name} can give (${figureText(power + backup, 0)} W${backup > 0 ? ' with its backup' : ''} at most) was asked of it ` +
-    `for ${figureText(hours, 0)} h, half a day on end and longer: rooms may stay under their settings then.`,
+    `The ${name} gave all it could (${figureText(power + backup, 0)} W${backup > 0 ? ' with its backup' : ''} at most) for ` +
+    `${figureText(hours, 0)} h, in spells of half a day and longer: rooms may have been colder than their setpoints.`,
 });
 
 function beyondTable(source: HeatSource, share: number): Notice {
@@ -60,11 +60,11 @@ function beyondTable(source: HeatSource, share: number): Notice {
   const cop = figureText(along(conversionOf(source), coldest), 1);
   const kept =
     source.powerCurve === undefined
-      ? `${cop}, and its power: real ones lose both. heating.cop and heating.power can tell more.`
-      : `${cop}: real ones lose some of it. heating.cop can tell more.`;
+      ? 'and its power; real ones lose both. Give heating.cop and heating.power of colder days.'
+      : 'there; real ones lose some of it. Give heating.cop of colder days.';
   return {
     id: 'cop-beyond-table',
-    text: `The ${source.name} gave ${figureText(100 * share, 0)} % of its heat below ${figureText(coldest, 0)} °C outdoors, the coldest of its COP, and is taken to keep the COP of there, ${kept}`,
+    text: `The ${source.name} gave ${figureText(100 * share, 0)} % of its heat below ${figureText(coldest, 0)} °C outdoors, the coldest of which its COP is known. It is taken to keep a COP of ${cop} ${kept}`,
   };
 }
 

@@ -27,8 +27,8 @@ export function idleNotices(
       .map(([name, { active_hours, tells }]) => ({
         id: 'rule-active-before',
         text:
-          `The rule "${name}" was active when the period began, for ${figureText(active_hours, 0)} hours, and ` +
-          `never became so again: its levels may be passed at all times.${tells ? ' It tells or opens a window when it becomes active, and again only with "repeat after".' : ''}`,
+          `The rule "${name}" was active when the period began, stayed so for ${figureText(active_hours, 0)} h and ` +
+          `did not fire again: look at its levels.${tells ? ' It tells, or asks for a window, when it becomes active, and again only with "repeat after".' : ''}`,
       })),
     ...Object.entries(alerts.by_rule)
       .filter(([, { tells, fired, could_act }]) => tells && fired >= FEW && could_act < fired / 2)

@@ -32,12 +32,14 @@ export function busiestRule(plans: readonly AskedPlan[]): string[] {
   ];
 }
 
-/** " (\"damp air\" is on all the time)": a rule whose reading never returns to normal tells nothing new. */
+/** " (\"damp air\" is on 94 % of the time)": a rule whose reading hardly ever returns to normal tells nothing new. */
 function stuckOn({ alerts, period }: AskedPlan['measures']): string {
   const [stuck] = Object.entries(alerts.by_rule).filter(
     ([, { tells, active_hours }]) => tells && active_hours >= STUCK * period.hours,
   );
-  return stuck === undefined ? '' : ` ("${stuck[0]}" is on all the time)`;
+  if (stuck === undefined) return '';
+  const share = figureText((100 * stuck[1].active_hours) / period.hours, 0);
+  return ` ("${stuck[0]}" is on ${share === '100' ? 'all' : `${share}\u00a0% of`} the time)`;
 }
 
 /** Of the time. [-] */

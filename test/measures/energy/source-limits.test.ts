@@ -24,7 +24,7 @@ test('a source that gives all it can for half a day on end is too small; in the 
     told(PUMP, (hour) => ({ outdoor: 0, fuel: [hour < hours ? 500 : 100] }));
   expect(full(11)).not.toHaveProperty('source-too-small');
   expect(full(13)['source-too-small']).toMatch(
-    /^All that the heat pump can give \(1500 W at most\) was asked of it for 13 h,/,
+    /^The heat pump gave all it could \(1500 W at most\) for 13 h,/,
   );
   const helped = { ...PUMP, backup: 1000 };
   const withBackup = (backup: number) =>
@@ -37,7 +37,7 @@ test('heat from below the coldest temperature of a table is told; one COP knows 
   const cold = (source: HeatSource, share: number) =>
     told(source, (hour) => ({ outdoor: hour < 24 * share ? -20 : -10, fuel: [100] }));
   expect(cold(PUMP, 0.5)['cop-beyond-table']).toMatch(
-    /gave 50 % of its heat below -10 °C outdoors, .* the COP of there, 2\.0,/,
+    /gave 50 % of its heat below -10 °C outdoors, .* a COP of 2\.0 and its power;/,
   );
   expect(cold(PUMP, 1 / 24)).not.toHaveProperty('cop-beyond-table');
   const one: HeatSource = { ...PUMP, conversion: { by: 'cop', outdoor: [0], cop: [2] } };

@@ -37,6 +37,7 @@ describe('how often a plan rings', () => {
     const on = (active_hours: number, tells = true) =>
       ringing(plan({ damp: { ...rule(0), active_hours, tells } }), plan({}));
     expect(on(8760)).toBe(', never rings ("damp" is on all the time)');
+    expect(plain(on(8234))).toBe(', never rings ("damp" is on 94 % of the time)');
     expect([on(4000), on(8760, false)]).toEqual([', never rings', ', never rings']);
   });
 
