@@ -36,7 +36,7 @@ describe.each(HOMES)(
           unit: 'kWh a year',
         },
         source:
-          'Ofgem, typical domestic consumption values: low from July 2026, high from April 2020 (theenergyshop.com, average gas and electricity usage)',
+          'Ofgem, typical domestic consumption values: low from July 2026, high from April 2020',
         ...{ low: 1600, high: 4300 },
         got: figures.electricity,
         because: 'from a low user of 2026 to a high one of 2020',

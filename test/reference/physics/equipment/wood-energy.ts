@@ -14,7 +14,7 @@ import { requireWithin } from '../../../../src/units/require-within.ts';
  * @example woodEnergy(0.18) / 3.6e6 // 4.1 kWh/kg
  *
  * Source: form of ISO 18125 and ISO 17225-1; 18.5 to 19 MJ/kg for dry wood and 2.44 MJ for a kilogram of
- * water (cfnielsen.com, what is the calorific value of wood).
+ * water, as makers of briquettes state them.
  */
 export function woodEnergy(moisture: number): number {
   requireWithin(moisture, [0, 0.6], 'woodEnergy: moisture', '');
