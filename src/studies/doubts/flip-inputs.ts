@@ -6,6 +6,7 @@ import { newPurchases } from '../compare/new-purchases.ts';
 import { atFuelPrice, atPurchasePrice, priceOf } from '../compare/other-prices.ts';
 import type { Option } from '../options.ts';
 import { type RunVariant, withEdit, withSettings } from '../plan-variant.ts';
+import type { FuelPrice } from '../purchase/mean-prices.ts';
 import type { Flip } from './flip.ts';
 
 /** An input that can be set to other values. */
@@ -25,8 +26,8 @@ export interface FlipInputSetup {
   readonly baseline: Option;
   readonly plan: Option;
   readonly rivals: readonly Option[];
-  /** What a kWh of each fuel costs on the mean. [currency/kWh] */
-  readonly fuelPrices: Readonly<Record<string, number>>;
+  /** What a kWh of each fuel costs on the mean. */
+  readonly fuelPrices: Readonly<Record<string, FuelPrice>>;
   readonly run: RunVariant;
 }
 
@@ -47,7 +48,7 @@ export function flipInputs(setup: FlipInputSetup): FlipInput[] {
 function fuelPrice(
   { baseline, plan, rivals, run }: FlipInputSetup,
   fuel: string,
-  today: number,
+  { price: today, what }: FuelPrice,
 ): FlipInput | null {
   if (!(today > 0)) return null;
   const goesBy = [baseline, plan, ...rivals].some(
@@ -56,7 +57,7 @@ function fuelPrice(
   const runsAgain =
     fuel === 'electricity' && goesBy && scaleElectricityPrice(plan.raw, plan.prepared, 1) !== null;
   return {
-    ...{ path: null, input: `the price of ${fuel}`, unit: `${plan.measures.money.currency}/kWh` },
+    ...{ path: null, input: `the price of ${what}`, unit: `${plan.measures.money.currency}/kWh` },
     ...{ today, relative: false, low: today / 4, high: today * 4 },
     usual: [0.6 * today, 1.6 * today],
     ...(runsAgain

@@ -9,6 +9,14 @@ export interface MeanPrice {
   readonly how: string;
 }
 
+/** What a kWh of a fuel costs today. */
+export interface FuelPrice {
+  /** [currency/kWh] */
+  readonly price: number;
+  /** What is priced: "gas", or "electricity while it runs" at the hours of a device. */
+  readonly what: string;
+}
+
 /** What a kWh that a device drew cost, at the hours in which it ran. */
 export function devicePrice(
   { electricity_kwh: kwh, electricity_money: money }: DeviceMeasures,
@@ -42,26 +50,27 @@ export function priceOfDifference(
 /**
  * What a kWh of each fuel costs today on the mean, of the fuels whose kWh a plan pays more or less for
  * than the baseline, be it none of them any more; electricity at the hours of a device where there is
- * one. [currency/kWh]
+ * one and prices have hours.
  */
 export function fuelPrices(
   baseline: PlanMeasures,
   plan: PlanMeasures,
   device: string | null,
   prices: Prices,
-): Record<string, number> {
+): Record<string, FuelPrice> {
   const fuels = fuelsOf(baseline, plan).filter(
     (fuel) => paidForKwh(plan, fuel) !== paidForKwh(baseline, fuel),
   );
   const own = device === null ? undefined : plan.devices.detail[device];
-  return Object.fromEntries(
-    fuels.map((fuel) => [
-      fuel,
-      fuel === 'electricity' && own !== undefined && own.electricity_kwh > 0
-        ? devicePrice(own, prices).price
-        : (meanFuelPrice(plan, fuel, prices) ?? meanFuelPrice(baseline, fuel, prices) ?? 0),
-    ]),
-  );
+  const priceOf = (fuel: string): FuelPrice => {
+    if (fuel === 'electricity' && own !== undefined && own.electricity_kwh > 0) {
+      const flat = prices.fuels.electricity?.tariff.by === 'flat';
+      return { price: devicePrice(own, prices).price, what: flat ? fuel : `${fuel} while it runs` };
+    }
+    const mean = meanFuelPrice(plan, fuel, prices) ?? meanFuelPrice(baseline, fuel, prices);
+    return { price: mean ?? 0, what: fuel };
+  };
+  return Object.fromEntries(fuels.map((fuel) => [fuel, priceOf(fuel)]));
 }
 
 /** Prices of a plan, and of fuels that the baseline alone has a use for. */

@@ -24,7 +24,7 @@ async function flips({ rivals = ['aired'], over, files, ...today }: Asked = {}) 
   const found = await decisionFlips({
     ...{ baseline, plan, rivals: rivals.map(named), run, weigh },
     range: { low: extra - 10, high: extra + 10 },
-    fuelPrices: { electricity: typeof today.electricity === 'number' ? today.electricity : 0.3 },
+    fuelPrices: electricityAt(typeof today.electricity === 'number' ? today.electricity : 0.3),
     ...over,
   });
   return { found, asked: world.asked };
@@ -270,7 +270,7 @@ describe('how it is asked', () => {
       'as-lived: { change: { household: null, heating: { source: none, setpoint: null } } }',
       DRY.replace(/, purchases.*$/, ' }'),
     ];
-    const { found } = await flips({ plans, rivals: [], over: { fuelPrices: { electricity: 0 } } });
+    const { found } = await flips({ plans, rivals: [], over: { fuelPrices: electricityAt(0) } });
     expect(found).toEqual([]);
   });
 
@@ -285,7 +285,7 @@ describe('how it is asked', () => {
     };
     const [baseline, plan] = [world.named('as-lived'), world.named('dry')];
     const found = await decisionFlips({
-      ...{ baseline, rivals: [], run: cheaper, weigh, fuelPrices: { electricity: 0.3 } },
+      ...{ baseline, rivals: [], run: cheaper, weigh, fuelPrices: electricityAt(0.3) },
       plan: { ...plan, measures: await cheaper(plan.variant) },
       range: { low: -100, high: -20 },
     });
@@ -296,3 +296,7 @@ describe('how it is asked', () => {
 
 const touching = (asked: readonly PlanVariant[], at: string): PlanVariant[] =>
   asked.filter(({ set }) => set.some((words) => words.startsWith(at)));
+
+function electricityAt(price: number) {
+  return { electricity: { price, what: 'electricity' } };
+}

@@ -73,9 +73,13 @@ describe('the mean price of a fuel', () => {
         by_use: { ...bought.money.by_use, gas: { heating: 700, cooling: 0, other: 0 } },
       },
     };
-    expect(fuelPrices(before, bought, null, prices(NIGHT))).toEqual({ gas: 0.07 });
+    expect(fuelPrices(before, bought, null, prices(NIGHT))).toEqual({
+      gas: { price: 0.07, what: 'gas' },
+    });
     const elsewhere: Prices = { currency: 'GBP', fuels: {} };
-    expect(fuelPrices(before, bought, null, elsewhere)).toEqual({ gas: 700 / 10_000 });
+    expect(fuelPrices(before, bought, null, elsewhere)).toEqual({
+      gas: { price: 700 / 10_000, what: 'gas' },
+    });
   });
 
   test('counts for fuels of which one plan pays more, at the hours of a device where it has one', () => {
@@ -84,8 +88,10 @@ describe('the mean price of a fuel', () => {
       money: { ...bought.money, by_use: { electricity: { heating: 60, cooling: 40, other: 70 } } },
     };
     const own = fuelPrices(baseline, bought, 'drier', prices(NIGHT));
-    expect(own).toEqual({ electricity: expect.closeTo(0.15, 12) });
+    expect(own).toEqual({
+      electricity: { price: expect.closeTo(0.15, 12), what: 'electricity while it runs' },
+    });
     const all = fuelPrices(baseline, bought, null, prices(NIGHT));
-    expect(all).toEqual({ electricity: expect.closeTo(0.2, 12) });
+    expect(all).toEqual({ electricity: { price: expect.closeTo(0.2, 12), what: 'electricity' } });
   });
 });
