@@ -43,7 +43,7 @@ export const leadingPlan = ({ purchase, asked, options }: ReportStudy): Option |
   purchase?.about.option ?? options.find(({ name }) => name === asked.questions[0]?.plan) ?? null;
 
 const drawsKey = ({ doubt }: PlanDraws): Html =>
-  html`; <span class="reach"></span> where ${doubt.samples} draws of all that is doubtful lead, and in brackets: without the lowest and highest tenth`;
+  html`; <span class="reach"></span> where ${doubt.samples} draws of all that is doubtful lead; changes are without the lowest and highest tenth`;
 
 function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Html {
   const { title, unit, before, after, decimals } = figure;
@@ -58,9 +58,7 @@ function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Htm
       ? html`<span class="was">${was}</span> <span class="was" aria-hidden="true">→</span><span class="heard"> becomes </span> <b class="${look}">${is}</b>`
       : html`<b class="same">${was}</b>`
   } <span class="unit">${unit}${asked ? null : ', as it is'}</span>${asked ? drawn({ from: 0, to, baseline: before, plan: after, look, reach: reachOf(ends) }) : null}${
-    change === null
-      ? null
-      : html`<small>${changeWords(Number(is) - Number(was), change, decimals)}</small>`
+    change === null ? null : html`<small>${changeWords(change, decimals)}</small>`
   }</dd></div>`;
 }
 
@@ -71,10 +69,10 @@ const drawn = (figure: Strip): Html =>
 const reachOf = ([low, high]: readonly number[]) =>
   low === undefined || high === undefined ? null : ([Math.max(0, low), Math.max(0, high)] as const);
 
-/** The difference of the figures as printed, and where the draws lead. */
-function changeWords(difference: number, { p10, p90 }: Spread, decimals: number): string {
-  const [own, low, high] = [difference, p10, p90].map((value) => signedWithMinus(value, decimals));
-  return low === high && own === low ? `change ${own}` : `change ${own} (${low} to ${high})`;
+/** Between which ends the draws lead; the two figures above say what it is as things are taken to be. */
+function changeWords({ p10, p90 }: Spread, decimals: number): string {
+  const [low, high] = [p10, p90].map((value) => signedWithMinus(value, decimals));
+  return low === high ? `change ${low}` : `change ${low} to ${high}`;
 }
 
 function felt(study: ReportStudy, plan: Option | null): BeforeAfter[] {
