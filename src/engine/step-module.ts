@@ -1,4 +1,4 @@
-// Written by build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: 5f0b52a297b7549c
+// Written by tools/build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: b073067f785be4c8
 
 /** The step of the engine as a WebAssembly module, in base64. */
 export const STEP_MODULE =

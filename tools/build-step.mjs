@@ -6,8 +6,8 @@
 // constants of a file the numbers they come to. The module and the place of every field of a record go
 // to src/engine/step-module.ts.
 //
-//   node build-step.mjs           writes that file, if its sources have changed
-//   node build-step.mjs --check   ends with status 1 if it is not up to date
+//   node tools/build-step.mjs           writes that file, if its sources have changed
+//   node tools/build-step.mjs --check   ends with status 1 if it is not up to date
 import { createHash } from 'node:crypto';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -41,7 +41,7 @@ const used = new Map();
 const interfaces = new Map();
 reach(ENTRY, functionsOf(ENTRY).map(({ name }) => name.text));
 
-const own = readFileSync('build-step.mjs', 'utf8');
+const own = readFileSync('tools/build-step.mjs', 'utf8');
 const records = layOutRecords();
 const translated = await Promise.all(
   [...used.keys()].map(async (path) => [nameOf(path), await translate(path)]),
@@ -345,7 +345,7 @@ async function compile(folder) {
 }
 
 function moduleText(wasm) {
-  return `// Written by build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: ${digest}
+  return `// Written by tools/build-step.mjs from what src/engine/step.ts reaches; not to be edited. Sources: ${digest}
 
 /** The step of the engine as a WebAssembly module, in base64. */
 export const STEP_MODULE =
