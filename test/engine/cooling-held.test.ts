@@ -8,18 +8,22 @@ const HOURS = 96;
 const HOT = lastDays({ temperature: () => 34, humidityRatio: () => 0.014 }, 6);
 
 /** A leaky room that a coil cools and dries; free, or with its air held at what somebody read. */
-function cooled(setpoint: number, read: number | null, power = 5000) {
+function cooled(
+  setpoint: number,
+  read: number | null,
+  { power = 5000, radiantShare = 0, weather = HOT, mass = { capacity: 0, area: 0 } } = {},
+) {
   const unit: Cooler = {
-    ...{ name: 'unit', room: 0, source: 'split', power, exhaust: 0, radiantShare: 0 },
+    ...{ name: 'unit', room: 0, source: 'split', power, exhaust: 0, radiantShare },
     ...{ eer: { outdoor: [0], value: [3] } },
     coil: { bypassFactor: 0.15, temperature: 10, airflow: 400 / 3600 },
   };
-  const home = bareHome([bareRoom('room', 50, { furnishingFactor: 10 })], {
+  const home = bareHome([bareRoom('room', 50, { furnishingFactor: 10, mass })], {
     leakage: { how: { by: 'rate', flow: 0.05 }, share: [1], ach50: null },
     cooling: [unit],
   });
   const household = quietHousehold(home, { cooling: [always(setpoint)] });
-  const input = { ...runInput({ home, weather: HOT }, { household, hours: HOURS }), spinUpDays: 1 };
+  const input = { ...runInput({ home, weather }, { household, hours: HOURS }), spinUpDays: 1 };
   const airTemperature = new Float64Array((HOURS * 3600) / input.dt).fill(read ?? 0);
   const { room, run } = recordRun(
     read === null ? input : { ...input, imposed: { room: { airTemperature } } },
@@ -48,7 +52,7 @@ test.each([
 });
 
 test('what coolers cannot take out of a held room is told as what holding it takes', () => {
-  const weak = cooled(24, 24, 100);
+  const weak = cooled(24, 24, { power: 100 });
   const strong = cooled(24, 24);
   expect(weak.sensible).toBeLessThanOrEqual(100);
   expect(weak.sensible).toBeGreaterThan(10);
@@ -62,4 +66,22 @@ test('a room held far below what it is cooled to is not cooled, nor one that is 
   const { sensible, dried, held } = cooled(24, 21);
   expect([sensible, dried]).toEqual([0, 0]);
   expect(held).toBeLessThan(-200);
+});
+
+test('a held room that loses heat is not cooled, though it is warmer than its setpoint', () => {
+  const cold = lastDays({ temperature: () => 5 }, 6);
+  const { sensible, held } = cooled(24, 26, { weather: cold });
+  expect(sensible).toBe(0);
+  // 0.05 m3/s of air warmed by 21 K, by its density and heat: some 1260 W
+  expect(held).toBeGreaterThan(1100);
+  expect(held).toBeLessThan(1400);
+});
+
+test('of a held room a cooler takes the same, whatever share of it would be radiant', () => {
+  const mass = { capacity: 2e5, area: 40 };
+  const all = cooled(24, 24, { mass });
+  const half = cooled(24, 24, { mass, radiantShare: 0.5 });
+  expect(half.sensible / all.sensible).toBeCloseTo(1, 6);
+  expect(Math.abs(half.held)).toBeLessThan(1e-6 * half.sensible);
+  expect(half.residual.energy).toBeLessThan(1e-9);
 });

@@ -25,3 +25,11 @@ test.each([
   // Days are numbered anew at New Year, a quarter of a day sooner or later.
   expect(Math.abs(coldest - 20)).toBeLessThan(0.3);
 });
+
+test('less than nine tenths of a year have a mean and no cycle', () => {
+  const { mean, amplitude } = seasonOf(cycle(320, 0));
+  expect(amplitude).toBe(0);
+  // From 1 January to 16 November: warmer than the year by what the cold weeks left out are below 10 °C,
+  // 8 K times the mean of the cosine over 45.25 days about 9 December, shared out over 320 days.
+  expect(mean).toBeCloseTo(10 + (8 * 45.25 * 0.73) / 320, 1);
+});

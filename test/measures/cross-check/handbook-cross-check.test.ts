@@ -306,9 +306,9 @@ describe('infiltration by ach50/20', () => {
   });
 
   test('the wind is that of the days that were run', () => {
-    // A day of 2 m/s, run after a day of 8 m/s that was not.
-    const windSpeed = new Float64Array(48).fill(8, 0, 24).fill(2, 24);
-    const weather = { ...WEATHER, count: 48, windSpeed };
+    // A day of 2 m/s, run between days of 8 m/s that were not.
+    const windSpeed = new Float64Array(72).fill(8).fill(2, 24, 48);
+    const weather = { ...WEATHER, count: 72, windSpeed };
     const period = { start: START + 86_400, hours: 24 };
     const found = measure(
       setup({ home: leaky(5), weather, period }),

@@ -26,6 +26,13 @@ test('a source that gives all it can for half a day on end is too small; in the 
   expect(full(13)['source-too-small']).toMatch(
     /^The heat pump gave all it could \(1500 W at most\) for 13 h,/,
   );
+  // At 97 % it keeps up.
+  expect(told(PUMP, () => ({ outdoor: 0, fuel: [485] }))).not.toHaveProperty('source-too-small');
+  // Of 1500 W by name 750 are left at 0 °C, half way from 1000 W at 10 °C to 500 W at -10 °C.
+  const weak = { ...PUMP, powerCurve: { outdoor: [-10, 10], value: [500, 1000] } };
+  const gives = (fuel: number) => told(weak, () => ({ outdoor: 0, fuel: [fuel] }));
+  expect(gives(240)).not.toHaveProperty('source-too-small');
+  expect(gives(250)).toHaveProperty('source-too-small');
   const helped = { ...PUMP, backup: 1000 };
   const withBackup = (backup: number) =>
     told(helped, () => ({ outdoor: 0, fuel: [500], backup: [backup] }));

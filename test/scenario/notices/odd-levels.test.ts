@@ -28,11 +28,28 @@ test('so are those by which windows are opened and shut again', () => {
   const airing =
     '{ name: damp air, room: living, when: [{ room: living, reading: humidity, over: 0.6 }] }';
   expect(asked(`household: { airing: [${airing}] }`)).toHaveLength(1);
+  const shut = airing.replace(
+    '0.6 }]',
+    '60 %, clear: 55 % }], until: [{ room: living, reading: temperature, under: 61 }]',
+  );
+  expect(asked(`household: { airing: [${shut}] }`)).toEqual([
+    'The airing damp air goes by 61 °C, hotter than any home. If that is °F, write "61 °F".',
+  ]);
+});
+
+test('one per cent may be a whole share; so little CO2 as no share is taken for nothing else', () => {
+  expect(rule('reading: humidity, over: 1')).toEqual([
+    'The rule damp goes by 1 % relative humidity, drier than any home. If that is a share of 1, write 100.',
+  ]);
+  expect(rule('reading: co2, over: 200')).toEqual([
+    'The rule damp goes by 200 ppm of CO2, less than any air holds.',
+  ]);
 });
 
 test.each([
   'reading: humidity, over: 60 %',
   'reading: humidity, under: 5',
+  'reading: humidity, over: 0',
   'reading: temperature, under: 66 °F',
   'reading: temperature, over: 45',
   'reading: co2, over: 450',

@@ -114,6 +114,8 @@ describe('payback and present value', () => {
     // 50 - 30 a year over the 10 years of what is new, not over 30.
     const found = between(bought(30), bought(30, 10));
     expect(found).toMatchObject({ payback_years: 6, npv: expect.closeTo(200, 9) });
+    // Of two that are new the longer life counts, the shorter is bought again: 50 - 30 - 15 over 20 years.
+    expect(between(bought(30), bought(30, 10, 20)).npv).toBeCloseTo(100, 9);
   });
 
   test('days that are no year tell neither', () => {

@@ -82,6 +82,18 @@ describe('how much warmer is as safe', () => {
     });
   });
 
+  test('takes the one kelvin that the scenario allows', async () => {
+    const { run } = linearWorld(400);
+    const limited = (variant: PlanVariant) => {
+      if (setpointOf(variant) >= 20) throw new InputProblems([]);
+      return run(variant);
+    };
+    const device = withHours('dry', 350);
+    const found = await equalSafety({ room: 'den', baseline, raw: RAW, device, run: limited });
+    expect(found.warmer_by_k).toBeGreaterThanOrEqual(0.5);
+    expect(found.warmer_by_k).toBeLessThan(0.6);
+  });
+
   test('says honestly where five kelvin are not enough', async () => {
     const { run } = linearWorld(900);
     const far = { ...baseline, measures: withHours('as-lived', 900) };
@@ -100,17 +112,20 @@ describe('how much warmer is as safe', () => {
     });
   });
 
-  test('is nothing, without a run, where the device is no safer', async () => {
-    const { run } = linearWorld(400);
-    const found = await equalSafety({
-      room: 'den',
-      baseline,
-      raw: RAW,
-      device: withHours('fan', 401),
-      run,
-    });
-    expect(found).toMatchObject({ warmer_by_k: 0, extra_per_year: 0, runs: 0 });
-  });
+  test.each([400, 401])(
+    'is nothing, without a run, with a device that leaves %d of 400 h',
+    async (hours) => {
+      const { run } = linearWorld(400);
+      const found = await equalSafety({
+        room: 'den',
+        baseline,
+        raw: RAW,
+        device: withHours('fan', hours),
+        run,
+      });
+      expect(found).toMatchObject({ warmer_by_k: 0, extra_per_year: 0, runs: 0 });
+    },
+  );
 
   test('needs a thermostat and a room', async () => {
     const { run } = linearWorld(400);

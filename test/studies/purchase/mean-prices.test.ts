@@ -5,6 +5,7 @@ import {
   fuelPrices,
   meanFuelPrice,
   priceOfDifference,
+  pricesOfBoth,
 } from '../../../src/studies/purchase/mean-prices.ts';
 import { somePlan } from '../some-plan.ts';
 
@@ -94,4 +95,11 @@ describe('the mean price of a fuel', () => {
     const all = fuelPrices(baseline, bought, null, prices(NIGHT));
     expect(all).toEqual({ electricity: { price: expect.closeTo(0.2, 12), what: 'electricity' } });
   });
+});
+
+test('of both plans: those of the plan, and of fuels that only the baseline has', () => {
+  const { gas, electricity } = pricesOfBoth(prices(FLAT), prices(NIGHT)).fuels;
+  expect(electricity?.tariff).toBe(NIGHT);
+  expect(gas?.tariff).toEqual({ by: 'flat', price: 0.07 });
+  expect(pricesOfBoth(prices(FLAT), prices()).fuels.electricity?.tariff).toBe(FLAT);
 });

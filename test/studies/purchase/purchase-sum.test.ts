@@ -237,22 +237,26 @@ describe('the heat credit is counted once', () => {
     expect(sum).toMatchObject({ running: 60, heat_credit: -100, other: 21, net: -19 });
   });
 
-  test('heat that moves to cheap hours is told before and after: no price explains the difference', () => {
-    const heated = (name: string, kwh: number, money: number): PlanMeasures => {
-      const made = somePlan(name);
-      const by_use = { electricity: { ...NONE, heating: money } };
-      const by_fuel = { electricity: money };
-      return {
-        ...made,
-        heating: { ...made.heating, delivered_kwh: { electricity: kwh } },
-        money: { ...made.money, by_fuel, by_use, total_per_year: money },
-      };
+  const heated = (name: string, kwh: number, money: number, hours = 8760): PlanMeasures => {
+    const made = somePlan(name, { hours });
+    const by_use = { electricity: { ...NONE, heating: money } };
+    const by_fuel = { electricity: money };
+    const total_per_year = hours === 8760 ? money : (money * 8766) / hours;
+    return {
+      ...made,
+      heating: { ...made.heating, delivered_kwh: { electricity: kwh } },
+      money: { ...made.money, by_fuel, by_use, total_per_year },
     };
-    const prices: Prices = {
+  };
+  const setup = {
+    ...{ device: null, purchases: [], discountRate: 0, label: null },
+    prices: {
       ...FLAT,
       fuels: { electricity: { ...FLAT.fuels.electricity!, tariff: BLOCKS } },
-    };
-    const setup = { device: null, purchases: [], discountRate: 0, prices, label: null };
+    },
+  };
+
+  test('heat that moves to cheap hours is told before and after: no price explains the difference', () => {
     const before = heated('as-lived', 2000, 500);
     const shifted = purchaseSum({ ...setup, baseline: before, plan: heated('shift', 2100, 315) });
     expect(
@@ -268,6 +272,47 @@ describe('the heat credit is counted once', () => {
     // As many kWh in other hours
     const same = purchaseSum({ ...setup, baseline: before, plan: heated('same', 2000, 300) });
     expect(same).toMatchObject({ heat_credit: -200, other: 0, net: -200 });
+  });
+
+  test('of half a year both are told as of a whole one, a standing charge too', () => {
+    const before = heated('as-lived', 1000, 250, 4383);
+    const shift = heated('shift', 1050, 157.5, 4383);
+    const sum = purchaseSum({ ...setup, baseline: before, plan: shift });
+    expect(lineOf(sum.lines, 'electricity for heating, before')).toBe(2000);
+    expect(lineOf(sum.lines, 'electricity for heating, with the plan')).toBe(2100);
+    expect(sum).toMatchObject({ heat_credit: -185, other: 0, net: -185 });
+    const { money } = before;
+    const charged = {
+      ...before,
+      money: { ...money, by_fuel: { electricity: 300 }, total_per_year: 600 },
+    };
+    const ended = purchaseSum({ ...setup, baseline: charged, plan: before });
+    expect(lineOf(ended.lines, 'standing charge of electricity, less')).toBe(-100);
+  });
+
+  test('dearer than any hour of the tariff is no price of the difference', () => {
+    // 500 kWh more for 250 more, where the dearest hour is 0.3
+    const plan = heated('evenings', 2500, 750);
+    const sum = purchaseSum({ ...setup, baseline: heated('as-lived', 2000, 500), plan });
+    expect(lineOf(sum.lines, 'electricity for heating, before')).toBe(2000);
+    expect(sum).toMatchObject({ heat_credit: 250, net: 250 });
+  });
+
+  test('more kWh for the same money are told, and add nothing', () => {
+    const plan = heated('nights', 2500, 500);
+    const { lines, net } = purchaseSum({
+      ...setup,
+      ...{ baseline: heated('as-lived', 2000, 500), plan },
+    });
+    expect(lineOf(lines, 'electricity for heating, with the plan')).toBe(2500);
+    expect([net, lines.filter(({ adds }) => adds)]).toEqual([0, []]);
+  });
+
+  test('a price has five digits behind the point', () => {
+    const plan = heated('cooler', 1000, 500 - 123.45);
+    const { lines } = purchaseSum({ ...setup, baseline: heated('as-lived', 2000, 500), plan });
+    expect(lineOf(lines, 'price of that')).toBe(0.12345);
+    expect(lineOf(lines, 'heating by electricity')).toBe(-123.45);
   });
 
   test('what is not bought then is taken off: a boiler that has to be replaced anyway', () => {
@@ -287,6 +332,13 @@ describe('the heat credit is counted once', () => {
     expect(sum.again).toEqual([
       { price: -3000, afterYears: 15, share: { counted: 1 / 3, today: 1 / 3 } },
     ]);
+    // With interest the five years that are left take 4.45182 of 11.11839, from tables of annuities.
+    const [interest] = sumOf({}, { ...more, discountRate: 0.04 }).again;
+    expect(interest!.share.counted).toBeCloseTo(1 / 3, 12);
+    expect(interest!.share.today).toBeCloseTo(4.45182 / 11.11839, 5);
+    // What is bought ends the reckoning, though the boiler would have lasted longer: 20 of its 25 years.
+    const lasting = sumOf({}, { ...more, spared: [{ ...spared[0]!, lastsYears: 25 }] });
+    expect(lasting).toMatchObject({ npv: 140 * 20 - 6000 + 2400, npv_years: 20, again: [] });
     // No payback where nothing more is paid.
     const dear = [{ what: 'boiler', price: 7000, lastsYears: 15 }];
     expect(sumOf({}, { ...more, spared: dear })).toMatchObject({
@@ -311,6 +363,8 @@ describe('the heat credit is counted once', () => {
     expect(lineOf(sum.lines, 'heating by gas')).toBe(-700);
     expect(lineOf(sum.lines, 'standing charge of gas, less')).toBe(-109.5);
     expect(sum).toMatchObject({ other: -109.5, net: rounded(-809.5 + 26.74, 2) });
+    const added = sum.lines.filter(({ adds }) => adds).map(({ value }) => value);
+    expect(added).toEqual([26.74, -700, -109.5]);
   });
 
   test('what else the plan changes stands on a line of its own', () => {
@@ -332,6 +386,60 @@ describe('the heat credit is counted once', () => {
     const sum = purchaseSum({ ...setup, plan: also });
     expect(sum).toMatchObject({ running: 81, heat_credit: -35, other: 12.34 });
     expect(lineOf(sum.lines, 'what else')).toBe(12.34);
+  });
+
+  test.each([
+    // Half of a tenth of a kWh at 0.07 and at 0.27 are 1.7 hundredths; halves of hundredths and digits 2 more.
+    [0.03, 'rounding'],
+    [0.06, 'what else changes on the bill'],
+  ])('%d beside 500 kWh of gas and 300 of electricity is %s', (extra, text) => {
+    const { baseline, plan } = world({});
+    const dearer = plan.money.total_per_year + extra;
+    const sum = sumOf(
+      {},
+      { baseline, plan: { ...plan, money: { ...plan.money, total_per_year: dearer } } },
+    );
+    expect(lineOf(sum.lines, text)).toBe(extra);
+  });
+
+  test('the digits of a price that are not printed are rounding', () => {
+    // 10 000 kWh at 0.123454 are 1234.54, at 0.12345 four hundredths less.
+    const { baseline, plan } = world({ kwh: 10_000, gasLess: 0 });
+    const drier = { ...plan.devices.detail['drier']!, electricity_money: 1234.54 };
+    const { total_per_year: asIs } = baseline.money;
+    const dried = {
+      ...plan,
+      devices: { ...plan.devices, detail: { drier } },
+      money: { ...plan.money, purchase_cost_per_year: 0, total_per_year: asIs + 1234.54 },
+    };
+    const electricity = { ...FLAT.fuels.electricity!, tariff: BLOCKS };
+    const prices = { ...FLAT, fuels: { ...FLAT.fuels, electricity } };
+    const sum = sumOf({}, { baseline, plan: dried, purchases: [], prices });
+    expect(sum.running).toBe(1234.5);
+    expect(lineOf(sum.lines, 'rounding')).toBe(0.04);
+  });
+
+  test('what two standing charges leave when they are rounded is rounding', () => {
+    const empty = somePlan('bare');
+    const charged = (gas: number, electricity: number): PlanMeasures => ({
+      ...empty,
+      heating: { ...empty.heating, delivered_kwh: {} },
+      money: {
+        ...empty.money,
+        by_fuel: { gas, electricity },
+        by_use: { gas: NONE, electricity: NONE },
+        total_per_year: gas + electricity,
+      },
+    });
+    const setup = { device: null, purchases: [], discountRate: 0, prices: FLAT, label: null };
+    const plan = charged(10.004, 20.004);
+    const { lines } = purchaseSum({ ...setup, baseline: charged(0, 0), plan });
+    expect(lines.map(({ text, value }) => `${text}: ${value}`)).toEqual([
+      'standing charge of gas, more: 10',
+      'standing charge of electricity, more: 20',
+      'rounding: 0.01',
+      'net: 30.01',
+    ]);
   });
 });
 
@@ -409,6 +517,14 @@ describe('what it is worth', () => {
     const sum = sumOf({ kwh: 100, gasLess: 1000 }, { purchases: buys, discountRate: 0 });
     expect(sum.npv).toBe(43 * 8 - 100 - 2 * 100);
     expect(sum.purchase_cost).toBe(37.5);
+  });
+
+  test('in the whole years of the longest life nothing is bought again that lasts them', () => {
+    const buys = [
+      { what: 'drier', price: 100, lastsYears: 7 },
+      { what: 'fan', price: 100, lastsYears: 7.5 },
+    ];
+    expect(sumOf({}, { purchases: buys }).again).toEqual([]);
   });
 });
 

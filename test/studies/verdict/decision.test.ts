@@ -454,6 +454,40 @@ test('what goes half of the way for half of the money is named', () => {
   expect(found(plan('cold', { spots: 500, mould: 1, energy: 900, cold: 1 }))).toMatch(
     /^Even as a gift/,
   );
+  // As far of one thing, and of two that go as far the cheaper.
+  expect(found(plan('even', { spots: 400, mould: 0.1, energy: 1010 }))).toMatch(
+    'even does as much of one thing and costs 10 GBP a year: mould',
+  );
+  expect(found(moved, plan('cheap', { spots: 500, mould: 1, energy: 1030 }))).toMatch(
+    'cheap goes part of the way and costs 30 GBP a year',
+  );
+  // Air too dry 10 % of the time is noticed, and clear to nobody.
+  const den = { ...moved.rooms['den']!.outside_band_hours, humidity_low: 1752 };
+  const drier = { ...moved.rooms['den']!, outside_band_hours: den };
+  expect(found({ ...moved, rooms: { ...moved.rooms, den: drier } })).toMatch(
+    'laundry goes part of the way',
+  );
+});
+
+test('nothing goes part of the way to what saves money, nor to what nobody asked for', () => {
+  const saves = plan('dry', { spots: 50, mould: 0.1, energy: 900 });
+  const rival = plan('vent', { spots: 50, mould: 0.1, energy: 700, cold: 3 });
+  const range = { low: -100, high: -100 };
+  const sure = { plan: saves, purchases: [], rivals: [rival], range };
+  expect(decide(sure).sentences.join(' ')).not.toMatch(/ alone, | of the way/);
+  // Air too dry four times out of ten is mended besides, by another too.
+  const dry = (made: PlanMeasures, humidity_low: number): PlanMeasures => {
+    const den = made.rooms['den']!;
+    const outside_band_hours = { ...den.outside_band_hours, humidity_low };
+    return { ...made, rooms: { ...made.rooms, den: { ...den, outside_band_hours } } };
+  };
+  const found = decide({
+    baseline: dry(plan('as-lived', { spots: 800, mould: 2 }), 14_000),
+    plan: dry(plan('unit', { spots: 50, mould: 1.3, energy: 1100 }), 0),
+    ...{ purchases: [], rivals: [dry(plan('bowl', { spots: 800, mould: 2, energy: 1005 }), 0)] },
+  });
+  expect(found.verdict).toBe('worth it');
+  expect(found.sentences.join(' ')).not.toContain('bowl');
 });
 
 test('what goes less far does not do as much, however clear both are', () => {
@@ -559,6 +593,14 @@ describe('too little', () => {
       'Too little: dry saves 15 GBP a year on the bill, less than the 25 GBP that its price comes to, and makes nothing clearly better.',
       'It turns where the price of what is bought is below 120 GBP (200 today): then it saves money.',
     ]);
+    // Without a price of its own there is none to set its bill beside; of a few pence nothing is left to tell.
+    expect(decide({ plan: dry, purchases: [] }).sentences[0]).toMatch(
+      'Not worth it: dry costs 10 GBP a year and',
+    );
+    const even = (energy: number) =>
+      decide({ plan: plan('dry', { spots: 790, energy, purchaseCost: 25 }) }).sentences[0];
+    expect(even(975.3)).toBe(even(975));
+    expect(even(974.8)).toBe(even(975));
     // 5 more where draws are dear: 15 - 15 is left of 25, and in the others nothing.
     const doubted = (high: number) => decide({ plan: dry, range: { low: 0, high } }).sentences[1];
     expect(doubted(15)).toMatch(/: then it saves money, and below 80 in nine of ten draws\.$/);
@@ -583,6 +625,11 @@ describe('too little', () => {
     const dry = plan('dry', { energy: 1330, purchaseCost: 500 });
     expect(decide({ ...asked, plan: dry, range: { low: 455, high: 455 } }).verdict).toBe(
       'not needed',
+    );
+    // 75 of 500 are more than a tenth.
+    const some = plan('some', { energy: 1300, purchaseCost: 500 });
+    expect(decide({ ...asked, plan: some, range: { low: 425, high: 425 } }).verdict).toBe(
+      'too little',
     );
   });
 

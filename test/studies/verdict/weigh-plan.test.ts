@@ -132,6 +132,13 @@ describe('the six questions in their order', () => {
     }
   });
 
+  test('too little where it saves, though not surely, and nothing happens without it', () => {
+    const baseline = plan('as-lived', { spots: 100, mould: 0.5 });
+    const free = plan('free', { spots: 100, mould: 0.5, money: 990 });
+    const unsure = { baseline, plan: free, range: { low: -25, high: 5 } };
+    expect(weigh(unsure)).toMatchObject({ verdict: 'too little', extra: -10 });
+  });
+
   test('too little where nobody would notice', () => {
     const dry = plan('dry', { spots: 790, elsewhere: 100, money: 1065 });
     const aired = plan('aired', { spots: 780, elsewhere: 100, money: 900 });
