@@ -1,6 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { priceOf } from '../compare/other-prices.ts';
+import { priceOf } from '../compare/plan-money.ts';
 import { type Change, heatsByPresence, planParts } from '../effects/plan-changes.ts';
 import { judged } from '../effects/plan-figures.ts';
 import type { Asked, AskedPlan, Topic } from './asked.ts';

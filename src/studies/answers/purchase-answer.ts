@@ -1,5 +1,5 @@
 import { newPurchases } from '../compare/new-purchases.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { pricesOfBoth } from '../purchase/mean-prices.ts';
 import { furtherEffects, lesserWords } from '../verdict/decision.ts';
 import { doneBesides } from '../verdict/done-besides.ts';

@@ -3,7 +3,7 @@ import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { capital } from '../../units/capital.ts';
 import { andList } from '../../units/word-list.ts';
 import { newPurchases } from '../compare/new-purchases.ts';
-import { priceOf } from '../compare/other-prices.ts';
+import { priceOf } from '../compare/plan-money.ts';
 import { type Change, highestSettings } from '../effects/plan-changes.ts';
 import { thingWords } from '../purchase/thing-words.ts';
 import type { Asked, AskedPlan, Topic } from './asked.ts';

@@ -1,5 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
-import { billOf } from '../compare/other-prices.ts';
+import { billOf } from '../compare/plan-money.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { spanWords, toldEnergy } from '../effects/plan-figures.ts';
 import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';

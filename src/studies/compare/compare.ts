@@ -4,8 +4,8 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isYearOrMore, yearsIn } from '../../measures/years-in.ts';
 import { netPresentValue, simplePayback } from '../../physics/economics/net-present-value.ts';
 import { newPurchases } from './new-purchases.ts';
-import { billOf, extraPerYear, priceOf } from './other-prices.ts';
 import { type Cause, causesOf } from './plan-causes.ts';
+import { billOf, extraPerYear, priceOf } from './plan-money.ts';
 
 /** Plans side by side: the figures of each, and how each differs from the first. */
 export interface Comparison {

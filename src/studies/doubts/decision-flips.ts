@@ -1,6 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { InputProblems } from '../../units/problem.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { allOf, ifPossible } from '../run-failures.ts';
 import {
   asksTheSame,

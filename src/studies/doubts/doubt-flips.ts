@@ -1,5 +1,5 @@
 import { settingWords } from '../../scenario/yaml/settings.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { withSettings } from '../plan-variant.ts';
 import { ifPossible } from '../run-failures.ts';
 import { breakEven } from './break-even.ts';

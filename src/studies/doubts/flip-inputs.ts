@@ -3,7 +3,8 @@ import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-se
 import { scaleElectricityPrice } from '../../scenario/edits/scale-electricity-price.ts';
 import { householdWater } from '../../scenario/edits/scale-household-water.ts';
 import { newPurchases } from '../compare/new-purchases.ts';
-import { atFuelPrice, atPurchasePrice, priceOf } from '../compare/other-prices.ts';
+import { atFuelPrice, atPurchasePrice } from '../compare/other-prices.ts';
+import { priceOf } from '../compare/plan-money.ts';
 import type { Option } from '../options.ts';
 import { type RunVariant, withEdit, withSettings } from '../plan-variant.ts';
 import type { FuelPrice } from '../purchase/mean-prices.ts';

@@ -1,6 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { settingWords } from '../../scenario/yaml/settings.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { type PlanVariant, type RunVariant, withSettings } from '../plan-variant.ts';
 import { allOf, ifPossible } from '../run-failures.ts';
 import type { DoubtfulInput } from './doubtful-inputs.ts';

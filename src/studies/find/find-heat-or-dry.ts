@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { firstDehumidifier } from '../../scenario/edits/add-device.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { coldSpots, type EqualRisk, equalRisk } from './equal-risk.ts';
 import type { Finding, FindSetup } from './finding.ts';
 

@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { addSteadyAir } from '../../scenario/edits/add-device.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { edited, type Finding, type FindSetup } from './finding.ts';
 import { leastThatHolds, type Tried } from './least-that-holds.ts';
 import { STALE_SYMBOL, staleHours } from './stale-air.ts';

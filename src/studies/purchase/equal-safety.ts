@@ -1,6 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseRoomSetpoint } from '../../scenario/edits/raise-setpoints.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { leastThatHolds } from '../find/least-that-holds.ts';
 import { type PlanVariant, type RunVariant, withEdit } from '../plan-variant.ts';
 import { ifPossible } from '../run-failures.ts';

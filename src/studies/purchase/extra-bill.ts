@@ -1,7 +1,7 @@
 import type { Prices, Tariff } from '../../home/prices.ts';
 import type { MoneyByUse, PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import { billOf, paidForKwh } from '../compare/other-prices.ts';
+import { billOf, paidForKwh } from '../compare/plan-money.ts';
 import { rounded } from '../rounded.ts';
 import { fuelsOf, MEAN, priceOfDifference } from './mean-prices.ts';
 

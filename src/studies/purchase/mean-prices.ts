@@ -1,6 +1,6 @@
 import type { Prices } from '../../home/prices.ts';
 import type { DeviceMeasures, PlanMeasures } from '../../measures/plan-measures.ts';
-import { paidForKwh } from '../compare/other-prices.ts';
+import { paidForKwh } from '../compare/plan-money.ts';
 
 /** What a kWh cost, and how that is known. */
 export interface MeanPrice {

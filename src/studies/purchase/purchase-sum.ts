@@ -1,6 +1,6 @@
 import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import { annuityFactor } from '../../physics/economics/annuity-factor.ts';
-import { priceOf } from '../compare/other-prices.ts';
+import { priceOf } from '../compare/plan-money.ts';
 import { dampness } from './dampness.ts';
 import type { DryingFigures } from './drying-figures.ts';
 import { extraBill, standingDifferences, useDifferences } from './extra-bill.ts';

@@ -1,7 +1,7 @@
 import type { Purchase } from '../../measures/energy/purchase-cost-per-year.ts';
 import { annuityFactor } from '../../physics/economics/annuity-factor.ts';
 import { simplePayback } from '../../physics/economics/net-present-value.ts';
-import { priceOf } from '../compare/other-prices.ts';
+import { priceOf } from '../compare/plan-money.ts';
 import { rounded } from '../rounded.ts';
 
 /** What a purchase earns, where it earns anything. */

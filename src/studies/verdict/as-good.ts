@@ -1,7 +1,7 @@
 import { roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isYearOrMore, yearsIn } from '../../measures/years-in.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { GROWTH } from '../effects/mould-marks.ts';
 import type { Judged } from '../effects/plan-figures.ts';
 import { dampness } from '../purchase/dampness.ts';

@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import { planFigures } from '../effects/plan-figures.ts';
 import type { DecisionSetup } from './decision-setup.ts';
 import { type Lead, leadWords, partYearWords } from './lead-words.ts';

@@ -3,7 +3,7 @@ import { isYearOrMore } from '../../measures/years-in.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import type { Effect } from '../effects/effect.ts';
 import { pct } from '../effects/percent.ts';
 import { effectsOf } from '../effects/plan-effects.ts';

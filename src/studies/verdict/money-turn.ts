@@ -5,7 +5,7 @@ import {
 } from '../../measures/energy/purchase-cost-per-year.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
-import { extraPerYear, paidForKwh, priceOf } from '../compare/other-prices.ts';
+import { extraPerYear, paidForKwh, priceOf } from '../compare/plan-money.ts';
 import { fuelsOf, meanFuelPrice } from '../purchase/mean-prices.ts';
 import type { Weighing, WeighSetup } from './weigh-plan.ts';
 

@@ -1,6 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import type { Effect } from '../effects/effect.ts';
 import { GROWTH } from '../effects/mould-marks.ts';
 import { effectsOf } from '../effects/plan-effects.ts';

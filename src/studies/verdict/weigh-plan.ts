@@ -1,5 +1,5 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { extraPerYear } from '../compare/other-prices.ts';
+import { extraPerYear } from '../compare/plan-money.ts';
 import type { Effect } from '../effects/effect.ts';
 import { effectsOf, NOTICED } from '../effects/plan-effects.ts';
 import { type Judged, judged, type PlanFigures } from '../effects/plan-figures.ts';

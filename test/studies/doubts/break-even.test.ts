@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  atFuelPrice,
-  atPurchasePrice,
-  extraPerYear,
-} from '../../../src/studies/compare/other-prices.ts';
+import { atFuelPrice, atPurchasePrice } from '../../../src/studies/compare/other-prices.ts';
+import { extraPerYear } from '../../../src/studies/compare/plan-money.ts';
 import { type BreakEvenSetup, breakEven } from '../../../src/studies/doubts/break-even.ts';
 import { asUsed, somePlan } from '../some-plan.ts';
 
