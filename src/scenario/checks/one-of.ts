@@ -64,7 +64,7 @@ const FORMS: readonly (readonly [pattern: string, forms: Forms])[] = [
   ['household/airing/#', [['at'], ['when'], ['after'], ['on waking']]],
 ];
 
-/** Of mappings, a key, what it does not go beside, and how that is said. */
+/** Places of mappings, each with a key, what that does not go beside, and how it is said. */
 const BESIDE: readonly (readonly [string, string, Path, Pick<Finding, 'expected' | 'got'>])[] = [
   [
     'home',

@@ -42,6 +42,6 @@ function stuckOn({ alerts, period }: AskedPlan['measures']): string {
   return ` ("${stuck[0]}" is on ${share === '100' ? 'all' : `${share}\u00a0% of`} the time)`;
 }
 
-/** Of the time. [-] */
+/** Share of the time from which on a rule counts as stuck. [-] */
 const STUCK = 0.9;
 const timesText = (perWeek: number): string => figureText(perWeek, perWeek < 10 ? 1 : 0);

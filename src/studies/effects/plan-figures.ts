@@ -15,7 +15,7 @@ export interface PlanFigures {
   readonly energy: number;
   /** More than half a kelvin too cold with somebody in, in the room worst off: of winter days, or of all days where there are none. [h/day] */
   readonly cold: InRoom;
-  /** The same of every room. [h/day] */
+  /** How long each room is more than half a kelvin too cold with somebody in, of the days of `cold`. [h/day] */
   readonly coldOf: Readonly<Record<string, number>>;
   /** Too warm, of the time that somebody is in a room. [%] */
   readonly warm: number;

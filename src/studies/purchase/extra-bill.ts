@@ -21,7 +21,7 @@ export interface UseDifference {
 
 /** kWh times price. */
 interface Product {
-  /** Of a difference below 0 where it is less. [kWh/year] */
+  /** Below 0 where it is a difference that is less. [kWh/year] */
   readonly kwh: number;
   /** [currency/kWh] */
   readonly price: number;

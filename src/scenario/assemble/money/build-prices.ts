@@ -75,7 +75,7 @@ type FuelParts = { readonly [K in keyof FuelData]?: FuelData[K] | undefined };
 interface TariffContext {
   readonly clock: LocalClock;
   readonly files: ReadonlyMap<string, string>;
-  /** Of the currency, see `worthOf`. */
+  /** What the currency is worth, see `worthOf`. [-] */
   readonly worth: number;
 }
 
