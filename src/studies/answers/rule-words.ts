@@ -5,15 +5,20 @@ import { heardAlerts } from './heard-alerts.ts';
 /** ", rings 13 times a week, 38 % with nobody to act on it,"; of a plan that gives up the rules, what it spares. */
 export function ringing({ measures }: AskedPlan, against: AskedPlan): string {
   const { alerts } = measures;
-  const had = against.measures.alerts;
-  if (Object.keys(alerts.by_rule).length === 0 && had.fired > 0) {
-    return `, spares ${timesText(had.per_week)} alerts a week`;
-  }
+  if (Object.keys(alerts.by_rule).length === 0) return spared(against.measures);
   if (alerts.fired === 0) return `, never rings${stuckOn(measures)}`;
   const unheard = Math.round(100 * (1 - heardAlerts(measures) / alerts.fired));
   const lost =
     unheard === 0 ? '' : ` (${unheard}\u00a0% with nobody awake at home within the hour)`;
   return `, rings ${timesText(alerts.per_week)} times a week${lost}`;
+}
+
+/** What nobody is told any more who gives up these rules; empty where they told nobody. */
+function spared(had: AskedPlan['measures']): string {
+  const { fired, per_week, by_rule } = had.alerts;
+  if (fired > 0) return `, spares ${timesText(per_week)} alerts a week`;
+  const tell = Object.values(by_rule).some(({ tells }) => tells);
+  return tell ? `, gives up rules that never ring${stuckOn(had)}` : '';
 }
 
 /** "\"stale air\" rings most: 12 a week, most of them from 18 to 19 h, 20 % within an hour of the one before." */

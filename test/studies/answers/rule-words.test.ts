@@ -24,7 +24,7 @@ const plain = (words: string) => words.replaceAll('\u00a0', ' ');
 
 describe('how often a plan rings', () => {
   test.each<[Rules, string]>([
-    [{}, ', never rings'],
+    [{ damp: rule(0) }, ', never rings'],
     [{ damp: rule(52) }, ', rings 1.0 times a week'],
     [{ damp: rule(1040) }, ', rings 20 times a week'],
     [
@@ -42,7 +42,13 @@ describe('how often a plan rings', () => {
   });
 
   test('is what a plan without the rules spares', () => {
-    expect(ringing(plan({}), plan({ damp: rule(1040) }))).toBe(', spares 20 alerts a week');
+    const without = (had: Rules) => ringing(plan({}), plan(had));
+    expect(without({ damp: rule(1040) })).toBe(', spares 20 alerts a week');
+    // What has no rules is not said never to ring.
+    expect(without({ damp: { ...rule(0), active_hours: 8760 } })).toBe(
+      ', gives up rules that never ring ("damp" is on all the time)',
+    );
+    expect(without({ fan: { ...rule(0), tells: false, active_hours: 8760 } })).toBe('');
   });
 });
 
