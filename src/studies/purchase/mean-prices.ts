@@ -62,7 +62,7 @@ export function fuelPrices(
     (fuel) => paidForKwh(plan, fuel) !== paidForKwh(baseline, fuel),
   );
   const own = device === null ? undefined : plan.devices.detail[device];
-  const priceOf = (fuel: string): FuelPrice => {
+  const priced = (fuel: string): FuelPrice => {
     if (fuel === 'electricity' && own !== undefined && own.electricity_kwh > 0) {
       const flat = prices.fuels.electricity?.tariff.by === 'flat';
       return { price: devicePrice(own, prices).price, what: flat ? fuel : `${fuel} while it runs` };
@@ -70,7 +70,7 @@ export function fuelPrices(
     const mean = meanFuelPrice(plan, fuel, prices) ?? meanFuelPrice(baseline, fuel, prices);
     return { price: mean ?? 0, what: fuel };
   };
-  return Object.fromEntries(fuels.map((fuel) => [fuel, priceOf(fuel)]));
+  return Object.fromEntries(fuels.map((fuel) => [fuel, priced(fuel)]));
 }
 
 /** Prices of a plan, and of fuels that the baseline alone has a use for. */
