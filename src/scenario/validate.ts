@@ -76,7 +76,6 @@ export function modelOf(raw: unknown): ReturnType<typeof scenarioModel> {
 }
 
 let kept: { readonly key: string; readonly model: ReturnType<typeof scenarioModel> } | null = null;
-const NO_FILES: ReadonlyMap<string, string> = new Map();
 
 /** Rooms that together hold more air than any home for which leakage was ever measured. */
 function tooLarge({ home }: ScenarioData): Finding[] {
@@ -88,8 +87,6 @@ function tooLarge({ home }: ScenarioData): Finding[] {
   const expected = `rooms of at most ${MOST} m3 in all`;
   return [{ path: ['home', 'rooms'], expected, got: `${Math.round(volume)} m3` }];
 }
-
-const MOST = 100_000; // [m3]
 
 /**
  * The species that a scenario names itself, in its order, as far as they can be read.
@@ -107,3 +104,7 @@ function declaredSpecies(raw: UncheckedMapping): KnownSpecies[] {
     });
   });
 }
+
+const NO_FILES: ReadonlyMap<string, string> = new Map();
+/** Volume of a home. [m3] */
+const MOST = 100_000;

@@ -94,8 +94,6 @@ function whoIsThere(
   return { home: people > 1e-9, awake: up > 1e-9 };
 }
 
-const DAY = 86_400;
-
 /**
  * A plan's automation that reads a log: its rules alone, with sensors that add no error of their own,
  * and nobody who opens windows because a rule asks.
@@ -123,3 +121,4 @@ function replayAutomation(
 const EXACT: Sensor = { bias: 0, noise: 0, step: 0, lag: 0, every: 0 };
 /** Logged presence has its hold-on time in it. */
 const PLAIN_PRESENCE = { holdOn: 0, delay: 0, missesAwake: 0, missesAsleep: 0 };
+const DAY = 86_400;
