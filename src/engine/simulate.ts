@@ -76,14 +76,8 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   settleStart(model, input, walk.season);
 
   for (let utc = start - spinUpDays * DAY; utc < start; utc += DAY) {
-    walkDay(
-      walk,
-      utc,
-      Math.min(utc + DAY, start),
-      standIn(weather, utc, spinUpDays),
-      false,
-      oneRow,
-    );
+    const until = Math.min(utc + DAY, start);
+    walkDay(walk, utc, until, standIn(weather, utc, spinUpDays), false, oneRow);
   }
 
   const before = storedAmounts(model);

@@ -46,19 +46,8 @@ export function readYaml(
     logLevel: 'error', // warns nobody
     uniqueKeys: false, // keyProblems finds twins
   });
-  const open = document.errors.length > 0 ? firstUnclosed(text) : null;
-  if (open !== null) {
-    // Whatever stumbles behind it follows from it.
-    const earlier = document.errors.filter(({ pos }) => pos[0] < open.offset);
-    throw new InputProblems([
-      ...earlier.slice(0, MOST_SAID).map((error) => syntaxProblem(error, text, file, lines)),
-      unclosedProblem(open, text, file, lines),
-    ]);
-  }
-  const odd = document.errors.length > 0 ? oddIndent(text) : null;
-  if (odd !== null && isNear(document.errors[0]!, odd, lines)) {
-    throw new InputProblems([indentProblem(odd, text, file)]);
-  }
+  const cause = causeOf(document.errors, text, file, lines);
+  if (cause.length > 0) throw new InputProblems(cause);
   const ofKeys = keyProblems(document, file, lines);
   const others = [
     ...saidOf(document.errors).map((error) => syntaxProblem(error, text, file, lines)),
@@ -81,6 +70,31 @@ export function readYaml(
   if (ofKeys.problems.length > 0)
     throw new InputProblems(withFurther(ofKeys.problems, yaml, check));
   return yaml;
+}
+
+/**
+ * Why the parser stumbled, where one thing is seen to be behind it all: a bracket that nothing closes, with
+ * what is wrong before it, or a line at a column of its own. Empty where none is.
+ */
+function causeOf(
+  errors: readonly YAMLError[],
+  text: string,
+  file: string,
+  lines: LineCounter,
+): readonly Problem[] {
+  const [first] = errors;
+  if (first === undefined) return [];
+  const open = firstUnclosed(text);
+  if (open !== null) {
+    // Whatever stumbles behind it follows from it.
+    const earlier = errors.filter(({ pos }) => pos[0] < open.offset);
+    return [
+      ...earlier.slice(0, MOST_SAID).map((error) => syntaxProblem(error, text, file, lines)),
+      unclosedProblem(open, text, file, lines),
+    ];
+  }
+  const odd = oddIndent(text);
+  return odd !== null && isNear(first, odd, lines) ? [indentProblem(odd, text, file)] : [];
 }
 
 /** Problems together with those that a check finds besides, in the order of lines. */

@@ -77,18 +77,9 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
   const other = bill - running - heat - cooling;
   const rest = standings.reduce((sum, { cents }) => sum - cents, other);
   if (rest !== 0) {
-    // Half of a tenth of a kWh at its price and half of the last digit of the price times its kWh,
-    // for each product; half a cent each for it and for the bill.
-    const products = [
-      ...differences.flatMap((difference) => [...difference.products]),
-      ...(run === null ? [] : [run]),
-    ];
-    const most = products.reduce(
-      (sum, { kwh, price }) => sum + 5 * Math.abs(price) + 0.0005 * Math.abs(kwh) + 0.5,
-      0.5 + 0.5 * standings.length,
-    );
-    const text = Math.abs(rest) <= most ? 'rounding' : 'what else changes on the bill';
-    sheet.add(text, rest);
+    const products = [...differences.flatMap((one) => [...one.products]), ...(run ? [run] : [])];
+    const isRounding = Math.abs(rest) <= mostRounding(products, standings.length);
+    sheet.add(isRounding ? 'rounding' : 'what else changes on the bill', rest);
   }
   const net = purchaseCost + bill;
   sheet.say('net', net / 100, `${currency} a year`);
@@ -106,6 +97,20 @@ export function purchaseSum(setup: PurchaseSumSetup): PurchaseSum {
     lines: sheet.lines,
   };
 }
+
+/**
+ * How far lines as printed may lie from the bill: half of a tenth of a kWh at its price and half of the last
+ * digit of the price times its kWh, for each product, and half a hundredth for it, for each standing charge
+ * and for the bill. [hundredths/year]
+ */
+const mostRounding = (
+  products: readonly { readonly kwh: number; readonly price: number }[],
+  standings: number,
+): number =>
+  products.reduce(
+    (sum, { kwh, price }) => sum + 5 * Math.abs(price) + 0.0005 * Math.abs(kwh) + 0.5,
+    0.5 + 0.5 * standings,
+  );
 
 /** Something that wears out before the longest life bought ends, and is bought again. */
 interface BoughtAgain {
