@@ -163,7 +163,9 @@ function littleMoney(setup: DecisionSetup, extra: number): string {
   if (bill === null || setup.purchases.length === 0) return plain;
   const their = areSeveral(setup.purchases) ? 'their' : 'its';
   const alone = purchaseCostPerYear(setup.purchases, setup.discountRate);
-  const beyond = roundsToNothing(alone - bill.price) ? '' : ' beyond that of what is not bought then';
+  const beyond = roundsToNothing(alone - bill.price)
+    ? ''
+    : ' beyond that of what is not bought then';
   return `saves ${sum(bill.saved, setup)} a year on the bill, less than the ${sum(bill.price, setup)} that ${their} price comes to${beyond},`;
 }
 

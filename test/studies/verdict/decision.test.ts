@@ -621,6 +621,15 @@ describe('too little', () => {
       // 284 × 18 years
       'It turns where the price of what is bought is below 5112 GBP (9000 today): then it saves money.',
     ]);
+    // 100 a year of a boiler that is not bought then
+    const replaced = decide({
+      ...{ ...asked, baseline: plan('as-lived', { energy: 1375, purchaseCost: 100 }) },
+      plan: plan('hp', { energy: 1091, purchaseCost: 500 }),
+      range: { low: 116, high: 116 },
+    });
+    expect(replaced.sentences[0]).toContain(
+      'less than the 400 GBP that its price comes to beyond that of what is not bought then, and',
+    );
     // What takes little off the bill is not bought for that.
     const dry = plan('dry', { energy: 1330, purchaseCost: 500 });
     expect(decide({ ...asked, plan: dry, range: { low: 455, high: 455 } }).verdict).toBe(
