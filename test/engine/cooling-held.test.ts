@@ -31,6 +31,7 @@ function cooled(
   return {
     sensible: last(room.cooling[0]!),
     humidityRatio: last(room.humidityRatio[0]!),
+    surfaces: last(room.radiantTemperature[0]!),
     held: last(room.heldHeat[0]!),
     dried: total(run.ledger.water.cooling),
     residual: run.ledger.residual,
@@ -82,6 +83,7 @@ test('of a held room a cooler takes the same, whatever share of it would be radi
   const all = cooled(24, 24, { mass });
   const half = cooled(24, 24, { mass, radiantShare: 0.5 });
   expect(half.sensible / all.sensible).toBeCloseTo(1, 6);
+  expect(half.surfaces).toBeCloseTo(all.surfaces, 6);
   expect(Math.abs(half.held)).toBeLessThan(1e-6 * half.sensible);
   expect(half.residual.energy).toBeLessThan(1e-9);
 });

@@ -115,3 +115,7 @@ test('a series needs a price', () => {
   const none = { by: 'series', start: 0, step: 1800, prices: new Float64Array() } as const;
   expect(() => meanPriceOf(none)).toThrow('meanPriceOf: a series of prices needs at least 1');
 });
+
+test('what has no tariff costs nothing', () => {
+  expect(meanPriceOf(undefined)(START, 3600)).toBe(0);
+});

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { DRY_AIR_DENSITY } from '../../../src/physics/moist-air/constants.ts';
 import {
   humidityRatioFromRelativeHumidity,
   humidityRatioFromVapourPressure,
@@ -175,4 +176,9 @@ describe('what cannot be is refused', () => {
     );
     expect(() => humidityRatioFromVapourPressure(101_325, 101_325)).toThrow(RangeError);
   });
+});
+
+test('the density of dry air at 20 °C is that of an ideal gas of 28.966 g/mol', () => {
+  const density = (101_325 * 0.028966) / (8.314463 * 293.15);
+  expect(Math.abs(DRY_AIR_DENSITY - density)).toBeLessThan(0.0001); // its last digit
 });

@@ -123,6 +123,12 @@ test('sleepers that sensors miss matter to rules too', () => {
   expect(asked(`${cold}, gate: when present, ${warm}`)).toBe(true);
   expect(asked(`${cold}, ${warm}`)).toBe(false);
   expect(asked(`${nobody}, response: [{ tell: nobody there }]`)).toBe(false);
+  // The place of a rule in rooms is its room, wherever it reads.
+  const draught = 'when: [{ room: living, reading: temperature, under: 18 }]';
+  expect(asked(`rooms: [bedroom], ${draught}, gate: when present, ${warm}`)).toBe(true);
+  const fan =
+    '[{ stop: fan }] }]\ndevices: { fan: { kind: extract fan, room: bedroom, runs: by rules';
+  expect(asked(`${nobody}, response: ${fan} } } #`)).toBe(true);
   expect(asked(`${nobody.replace('bedroom', 'living')}, ${warm}`)).toBe(false);
 });
 

@@ -58,6 +58,8 @@ describe('a price that nobody gave', () => {
     // A home without any is asked for all of them by the list of what is assumed.
     expect(assumed('')).toEqual([]);
     expect(assumed('money: { currency: GBP }')).toEqual([]);
+    const hours = '{ day: 0.3, night: 0.1, night hours: "00:30-04:30" }';
+    expect(assumed(`money: { currency: GBP, gas: 0.08, electricity: ${hours} }`)).toEqual([]);
     expect(assumed('money: { gas: 0.08, electricity: { price: 0.3, standing: 0.5 } }')).toEqual([]);
   });
 
@@ -68,6 +70,7 @@ describe('a price that nobody gave', () => {
         'pounds or euros, makes sums of money meaningless. Give money.gas.',
     ]);
     expect(unknown('currency: Taler, gas: { price: 8 }, electricity: 31')).toEqual([]);
+    expect(unknown('currency: Taler')).toHaveLength(2);
     expect(unknown('currency: eur')).toEqual([]);
   });
 });

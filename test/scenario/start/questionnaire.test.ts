@@ -102,6 +102,10 @@ describe('answers that will not do are told with their place', () => {
     ['electricity: 27', '(pounds or euros, not pence or cents), got 27'],
     ['currency: JPY\nelectricity: 3100', 'expected a price of a kWh, such as 41, got 3100'],
     [
+      'currency: JPY\nheat: gas boiler\nfuel price: much',
+      'expected a price of a kWh, such as 11, got "much"',
+    ],
+    [
       'tariff: day and night\nelectricity: 0.27',
       'expected prices by day and by night, and the night hours, such as 0.30 / 0.10 00:30-05:30',
     ],

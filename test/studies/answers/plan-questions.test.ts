@@ -45,6 +45,14 @@ test('what is bought for another source of heat is asked about with the tariff t
   expect(asked(plans)).toEqual([['Buy heat pump for 9000 GBP?', 'b - a', 'c - a']]);
 });
 
+test('nobody asks what it would be not to buy what is bought anyway', () => {
+  const boiler = 'purchases: [{ what: boiler, price: 3000, lasts: 15 years }]';
+  const plans = `  a: { change: {}, ${boiler} }
+  patched: { change: { heating: { hours: "06:00-22:00" } } }
+`;
+  expect(asked(plans)).toEqual([]);
+});
+
 test('what is bought is named and counted, beyond what the other plan buys too', () => {
   const drier = '{ what: drier, price: 180, lasts: 8 years }';
   const fan = '{ what: fan, price: 240, lasts: 12 years }';

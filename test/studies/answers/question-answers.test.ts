@@ -112,7 +112,11 @@ test('in short it is the verdict of a purchase, else the money and a word', () =
   expect(short(NINETEEN, [{}, { energy: 840 }])).toEqual([
     'nineteen saves 160 GBP a year and changes little else.',
   ]);
+  expect(short(NINETEEN)).toEqual(['nineteen costs the same and changes little else.']);
   const damp = { den: { outside: { humidity_high: 3000 } } };
+  expect(short(NINETEEN, [damp, damp])).toEqual([
+    'nineteen costs the same and changes little else.',
+  ]);
   expect(short(NINETEEN, [{}, { energy: 840, ...damp }])).toEqual([
     'nineteen saves 160 GBP a year, but damper.',
   ]);
@@ -420,3 +424,17 @@ function heatedWith(kwh: Record<string, number>, spent: number, plan: AskedPlan)
   };
   return { ...plan, measures, figures: planFigures(measures) };
 }
+
+test('that a stove lets out smoke is told with one question, that of the air', () => {
+  const stove = 'devices: { stove: { kind: stove, room: den } }';
+  const found = questionAnswers(
+    askedPlans(`  now: { change: { ${stove} } }
+  nineteen: { based on: now, change: { heating: { setpoint: 19 } } }
+  aired: { based on: now, change: { household: { airing: [{ room: den, at: "08:00", lasts: 10 min }] } } }
+`),
+  );
+  expect(found.map(({ title, first }) => [title, first !== ''])).toEqual([
+    ['19 °C or 21 °C?', false],
+    ['Open windows otherwise?', true],
+  ]);
+});

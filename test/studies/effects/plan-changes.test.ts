@@ -34,6 +34,7 @@ test.each<[string, string, Change[]]>([
     ['cooling'],
   ],
   ['a price', 'change: { money: { gas: { price: 0.09 } } }', ['prices']],
+  ['a currency', 'change: { money: { currency: CHF } }', ['prices']],
 ])('%s', (_what, change, expected) => {
   expect(changed(change)).toEqual(expected);
 });
@@ -44,6 +45,8 @@ test.each([
 ])('another source of heat, with %s', (_, season) => {
   const heated = (source: string) => `change: { heating: { source: ${source}${season} } }`;
   expect(changed(heated('direct electric'), heated('boiler'))).toEqual(['source']);
+  // Nobody pays for gas any more, which is no other price.
+  expect(changed(heated('boiler'), heated('direct electric'))).toEqual(['source']);
 });
 
 test('emitters that follow another building are no other source of heat', () => {

@@ -76,6 +76,22 @@ describe('cold in a room that is not the one worst off', () => {
     expect(told(rooms(7, 1), rooms(7, 2.9))).toEqual([]);
     expect(told(rooms(7, 1), rooms(7, 3))).toHaveLength(1);
   });
+
+  test('is that of the room that changes most, and counts by two hours', () => {
+    const three = (bed: number, lounge: number, den: number): Partial<PlanFigures> => ({
+      cold: { value: bed, room: 'bed' },
+      coldOf: { bed, lounge, den },
+    });
+    const [most, ...rest] = effectsOf(figures(three(7, 1, 1)), figures(three(7, 4, 6)));
+    expect(most).toMatchObject({ weight: 2.5, word: 'colder in den' });
+    expect(rest).toEqual([]);
+    // A room that was not there before tells nothing, nor one that becomes the worst off and is told as that.
+    expect(told({ ...rooms(7, 1), coldOf: { bed: 7 } }, rooms(7, 5))).toEqual([]);
+    const worst = { cold: { value: 7.2, room: 'lounge' }, coldOf: { bed: 5, lounge: 7.2 } };
+    expect(told(rooms(7, 1), worst).map(([words]) => words)).toEqual([
+      'bed is too cold only 5.0 h a day with somebody in (was 7.0)',
+    ]);
+  });
 });
 
 describe('mould', () => {

@@ -60,6 +60,23 @@ describe('outdoor air', () => {
     expect(flows).toEqual(flows.toSorted((a, b) => a - b));
   });
 
+  test('is no rate at all for many people: what the most that is tried leaves is told', async () => {
+    // Five in the mornings: at 40 L/s they end at 1065 ppm, and pass 1000 in the first hour.
+    const one = (k: number) =>
+      `{ name: A${k}, who: adult, schedule: [{ room: den, from: "00:00", to: "12:00" }] }`;
+    const people = [1, 2, 3, 4, 5].map(one).join(', ');
+    const crowd = home(
+      `household: { people: [${people}], activities: [], airing: [] }\nair: { outdoors: { co2: 420 } }`,
+    );
+    const found = await findOutdoorAir(crowd, 'den', { hours: 0, money: 1e6 });
+    expect(found.value).toBeNull();
+    const left = found.runs.find(({ tried }) => tried.startsWith('40'))!.figure;
+    expect(found.answer[0]).toBe(
+      `No rate does it: even with 40.0 L/s more the den is stuffy for ${left.toFixed(0)} h.`,
+    );
+    expect(left).toBeLessThan(found.runs[0]!.figure);
+  });
+
   test('is nothing more where the room is fresh as it is', async () => {
     const found = await findOutdoorAir(setup, 'den', { hours: 48, money: 10 });
     expect(found.value).toBe(0);
@@ -90,6 +107,7 @@ describe('airing', () => {
     const found = await findAiring(two, 0, 'store');
     expect(found.answer).toEqual(['None is needed: as it is the store is worst with 0 h.']);
     expect(found.question).toMatch(/^the cheapest airing routine that keeps CO2 in the store /);
+    expect(found.figure).toBe('CO2 above its band with somebody in, store [h]');
     expect((await findAiring(two, 0)).value).toBeNull();
   });
 

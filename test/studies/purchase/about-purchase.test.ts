@@ -82,6 +82,41 @@ describe('the purchase that a study is about', () => {
     });
   });
 
+  test.each([
+    [
+      'devices: { unit: { kind: balanced ventilation, supplies: { den: 30 m3/h }, extracts: { bath: 30 m3/h } } }',
+      'a ventilation unit',
+    ],
+    ['devices: { mist: { kind: humidifier, room: den } }', 'a humidifier'],
+    ['devices: { clean: { kind: purifier, room: den } }', 'an air purifier'],
+    ['devices: { plug: { kind: heater, room: den } }', 'a heater'],
+    ['devices: { fire: { kind: stove, room: den } }', 'a stove'],
+    ['cooling: { source: split, rooms: [den] }', 'an air conditioner'],
+  ])('asks by what it is: %s', (change, thing) => {
+    const own = `own: { change: { ${change} } }`;
+    const buys = own.replace(/ }$/, ', purchases: [{ what: x, price: 9, lasts: 9 }] }');
+    const asks = (plan: string) => aboutPlan(optionsOf(BASE, plan), 'own')!.question;
+    expect(asks(own)).toBe(`Is ${thing} worth having here?`);
+    expect(asks(buys)).toBe(`Is ${thing} worth buying here?`);
+  });
+
+  test('of two new kinds of machines it asks by their names; a cooled home gets no new cooling', () => {
+    const two =
+      'two: { change: { devices: { fan: { kind: extract fan, room: bath }, plug: { kind: heater, room: den } } } }';
+    expect(aboutPlan(optionsOf(BASE, two), 'two')!.question).toBe(
+      'With or without the fan and the plug?',
+    );
+    const cooled = 'as-lived: { change: { cooling: { source: split, rooms: [den] } } }';
+    const aired = AIRED.replace('{ ', '{ based on: as-lived, ');
+    expect(aboutPlan(optionsOf(cooled, aired), 'aired')!.question).toBe('Open windows otherwise?');
+  });
+
+  test('what the baseline buys and it does not is spared', () => {
+    const boiler = { what: 'boiler', price: 3000, lastsYears: 15 };
+    const base = `as-lived: { change: {}, purchases: [{ what: boiler, price: 3000, lasts: 15 }] }`;
+    expect(aboutPlan(optionsOf(base, DRY), 'dry')!.spared).toEqual([boiler]);
+  });
+
   test('the named one, which need not bring anything', () => {
     const options = optionsOf(BASE, AIRED);
     expect(aboutPlan(options, 'aired')).toMatchObject({
