@@ -5,7 +5,7 @@ import { newPurchases } from './compare/new-purchases.ts';
 import { planFigures } from './effects/plan-figures.ts';
 import type { Option } from './options.ts';
 import { dampestRoom } from './proposals/dampest-room.ts';
-import { bringsDehumidifier, newDevices } from './purchase/about-purchase.ts';
+import { bringsDehumidifier, newDevices } from './purchase/new-devices.ts';
 import { type Guard, guardsOf, happening } from './verdict/guards.ts';
 
 /** What a study asks about. */

@@ -1,6 +1,6 @@
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { type Change, changesBetween, planParts } from '../effects/plan-changes.ts';
-import { newDevices } from '../purchase/about-purchase.ts';
+import { newDevices } from '../purchase/new-devices.ts';
 
 /** Which rivals of a plan could be done as well as it, and whether that makes them no rivals. */
 export interface Besides {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { aboutPlan } from '../../../src/studies/about-plan.ts';
-import { newPurchases } from '../../../src/studies/compare/new-purchases.ts';
-import { allOptions, type Option } from '../../../src/studies/options.ts';
-import { bringsDehumidifier } from '../../../src/studies/purchase/about-purchase.ts';
-import { AIRED, DRY, linearScenario, linearWorld } from '../linear-world.ts';
+import { aboutPlan } from '../../src/studies/about-plan.ts';
+import { newPurchases } from '../../src/studies/compare/new-purchases.ts';
+import { allOptions, type Option } from '../../src/studies/options.ts';
+import { bringsDehumidifier } from '../../src/studies/purchase/new-devices.ts';
+import { AIRED, DRY, linearScenario, linearWorld } from './linear-world.ts';
 
 const BASE = 'as-lived: { change: {} }';
 const FAN =
