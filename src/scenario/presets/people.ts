@@ -6,8 +6,8 @@ import type { WHO } from '../choices.ts';
  * What one grown body gives: sensible heat [W], water [g/h].
  *
  * Heat with that of the water comes to 122 W awake and 86 W asleep, 0.68 W for a g/h. Published for 1.8 m2
- * of skin: 108 W seated and quiet, 126 W standing, 72 W asleep (60, 70 and 40 W/m2, table of metabolic
- * rates of the ASHRAE handbook, Fundamentals).
+ * of skin: 108 W seated and quiet, 126 W standing, 72 W asleep (60, 70 and 40 W/m2, a table of
+ * metabolic rates; that of ASHRAE Fundamentals, from memory).
  */
 interface BodyPreset {
   readonly heat: Preset;

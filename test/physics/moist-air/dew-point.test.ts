@@ -6,7 +6,7 @@ import {
 } from '../../../src/physics/moist-air/saturation-pressure.ts';
 import { compare } from '../../reference/compare.ts';
 
-const TABLE = 'table of dew points (DIN 4108-3), as printed for painters';
+const TABLE = 'table of dew points as printed for painters (that of DIN 4108-3, from memory)';
 
 test.each([
   [21, 55, 11.6, 0.05, 'Luxembourg energy agency, guidance on condensation (1nergie.lu)'],
