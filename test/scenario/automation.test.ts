@@ -176,6 +176,12 @@ describe('sensors', () => {
       { holdOn: 300, delay: 0, missesAwake: 0.02, missesAsleep: 0.5 },
       null,
     ]);
+    const own = 'presence: { delay: 2 min }, rooms: { bedroom: { presence: { hold on: 7 min } } }';
+    const both = `heating: { gate: when somebody is home }\nsensors: { ${own} }`;
+    expect(automation(both).presenceSensors).toMatchObject([
+      { holdOn: 600, delay: 120 },
+      { holdOn: 420, delay: 120 },
+    ]);
     const rule = '{ name: R, when: [{ presence: nobody }], response: [{ tell: gone }] }';
     expect(automation(`rules: [${rule}]`).presenceSensors).not.toContain(null);
   });

@@ -57,10 +57,11 @@ describe('a split unit of which little is said', () => {
 
 test('rooms lived or slept in are cooled where none are named', () => {
   const { home } = prepared('cooling: { source: ideal }', [
-    `/home/rooms={ ${['living', 'bedroom', 'hall', 'study'].map(sized).join(', ')} }`,
+    `/home/rooms={ ${['living', 'dining', 'bedroom', 'hall', 'study'].map(sized).join(', ')} }`,
   ]);
   expect(home.cooling?.map(({ room }) => home.rooms[room]!.name)).toEqual([
     'living',
+    'dining',
     'bedroom',
     'study',
   ]);

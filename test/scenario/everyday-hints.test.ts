@@ -51,3 +51,17 @@ test.each([
 ])('%s is told what to write', (more, hint) => {
   expect(() => readScenario(homeWith(more), 'h.yaml')).toThrow(hint);
 });
+
+test('a number that is too hot in °C is asked about as °F where that may be', () => {
+  const refused = (setpoint: string) => {
+    try {
+      readScenario(homeWith(`heating: { setpoint: ${setpoint} }`), 'h.yaml');
+    } catch (error) {
+      return String(error);
+    }
+    return '';
+  };
+  expect(refused('68')).toContain('did you mean "68 °F"?');
+  expect(refused('400')).not.toContain('°F"?'); // 204 °C
+  expect(refused('68 °C')).not.toContain('did you mean');
+});

@@ -56,6 +56,9 @@ describe('a home that cannot be is told with its place', () => {
     expect(readingProblems(text)).toEqual([
       'h.yaml:6:5: home.rooms: expected rooms of at most 100000 m3 in all, got 120038 m3',
     ]);
+    // By the height of the home where a room has none of its own.
+    const high = text.replaceAll(', height: 12', '').replace('home:\n', 'home:\n  height: 12\n');
+    expect(readingProblems(high).join()).toContain('of at most 100000 m3 in all');
   });
 
   test('a figure that no formula was made for', () => {

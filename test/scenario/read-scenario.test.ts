@@ -237,6 +237,10 @@ doorways:
       'rooms:\n  box: { floor area: 4, outer sides: 0, above: neighbour, below: neighbour }\n  living: { floor area: 16 }';
     expect(rooms(`${inner}\ndoorways: []`)).toHaveLength(1);
     expect(rooms(`${inner}\ndoorways: [{ between: [box, living] }]`)).toEqual([]);
+    // A wall of another room to it is a way for heat as well.
+    const wall =
+      'living: { floor area: 16, elements: [{ kind: partition, area: 8, u-value: 1.5, to: { room: box } }] }';
+    expect(rooms(`rooms:\n  ${wall}\n  ${shut}\ndoorways: []`)).toEqual([]);
   });
 
   test('windows larger than the walls they are in', () => {

@@ -21,6 +21,7 @@ describe('species on request', () => {
 
   test.each([
     ['air: { outdoors: { no2: 20 } }', 'air.outdoors.no2'],
+    ['air: { window penetration: { no2: 50 % } }', 'air.window penetration.no2'],
     [
       'devices: { cleaner: { kind: purifier, room: bedroom, pollen share: 0.9 } }',
       'devices.cleaner.pollen share',
@@ -32,6 +33,10 @@ describe('species on request', () => {
     [
       'household: { airing: [{ room: bedroom, when: [{ room: outdoors, reading: pollen, under: 9 }] }] }',
       'household.airing #1.when #1.reading',
+    ],
+    [
+      'household: { airing: [{ room: bedroom, when: [{ room: outdoors, reading: temperature, over: 9 }], until: [{ room: outdoors, reading: pollen, over: 9 }] }] }',
+      'household.airing #1.until #1.reading',
     ],
     [
       'rules: [{ name: a, when: [{ room: bedroom, reading: no2, over: 200 }], response: [{ tell: air }] }]',

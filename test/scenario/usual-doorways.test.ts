@@ -32,3 +32,13 @@ test('where there is one hall or none, rooms open to it or to the first room', (
     said: 'every room opens to kitchen',
   });
 });
+
+test('the door of a bedroom is shut for the night, from ten to seven, others stay open', () => {
+  const text = `title: t\nweather: w.csv\nsite: { latitude: 54, longitude: 0, timezone: UTC, elevation: 9 }\nhome: { rooms: { kitchen: { floor area: 9 }, hall: { floor area: 6 }, bedroom: { floor area: 12 } } }\n`;
+  const scenario = readScenario(text, 'h.yaml');
+  const { household } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
+  expect(household.doorways).toMatchObject([
+    { base: 1, spells: [] },
+    { base: 1, spells: [{ from: 22 * 60, to: (24 + 7) * 60, value: 0 }] },
+  ]);
+});

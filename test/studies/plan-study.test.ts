@@ -44,6 +44,13 @@ describe('a dehumidifier', () => {
     expect(drying.label_litres_a_day).toBeCloseTo(12, 9);
   });
 
+  test('as a sum without what the baseline buys in its place', async () => {
+    const boiler = 'as-lived: { change: {}, purchases: [{ what: boiler, price: 90, lasts: 10 }] }';
+    const { sum } = await studied({ plans: [boiler, DRY] });
+    expect(sum!.lines.map(({ text }) => text)).toContain('price: boiler, not bought');
+    expect(sum!.price).toBe(180 - 90);
+  });
+
   test('with its inputs low and high', () => {
     expect(found.doubt).toMatchObject({ figure: 112.5, low: 97.5, high: 127.5 });
     expect(found.doubt.effects).toMatchObject([{ path: '/money/electricity', effect: 15 }]);

@@ -373,10 +373,21 @@ describe('money over a device’s life', () => {
     );
   });
 
+  test('pays what wears out within a year at the end of that year', () => {
+    const again = [{ price: 20, afterYears: 2.5 }];
+    const drawn = cumulativeMoneyChart(
+      { ...{ device: 'purifier', currency: 'GBP', price: 100, again }, ...SIX_YEARS },
+      720,
+    );
+    // 30 a year, and 20 less in the third
+    const money = drawn.table.rows.map(([, value]) => value);
+    expect(money.slice(0, 5)).toEqual(['-100', '-70', '-40', '-30', '0']);
+  });
+
   test('counts what has to be bought again before the end', () => {
     // 100 at once, 30 saved a year, a filter of 20 at the end of years 1 and 2:
     // -100, -90, -80, -50, -20, 10, 40
-    const again = [1, 2].map((afterYears) => ({ price: 20, afterYears }));
+    const again = [1, 2, 6].map((afterYears) => ({ price: 20, afterYears })); // none at the end
     const drawn = cumulativeMoneyChart(
       { ...{ device: 'purifier', currency: 'GBP', price: 100, again }, ...SIX_YEARS },
       720,

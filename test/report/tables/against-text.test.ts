@@ -13,5 +13,7 @@ test('a run far worse than guessing is that, however far, and its table stays on
     period: { from: '2023-10-08T00:00Z', to: '2023-11-24T23:00Z', hours: 1151 },
   } as unknown as AgainstLog;
   const lines = againstText(against, 80).split('\n');
-  expect(lines.find((line) => line.startsWith('bedroom RH [%]'))).toMatch(/ -99\.50 <-100 +-$/);
+  expect(lines.find((line) => line.startsWith('bedroom RH [%]'))).toMatch(
+    /^bedroom RH \[%\] +1151 +20\.7 +84\.8 +\+64\.1 +64\.4 -99\.50 <-100 +-$/,
+  );
 });

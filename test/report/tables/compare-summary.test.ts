@@ -91,6 +91,7 @@ describe('a screen', () => {
     expect(of(63, 38)).toMatch(/ dry /);
     expect(of(63, 38)).toMatch(/^plan-1 .* 38 /m);
     expect(of(63, 38).replaceAll(/\s+/g, ' ')).toContain('dry: air too dry, of the time, mean');
+    expect(of(15, 11)).toMatch(/ dry /);
     expect(of(63, 63)).not.toMatch(/ dry /);
     expect(of(63, 60)).not.toMatch(/ dry /);
     expect(of(14, 3)).not.toMatch(/ dry /);

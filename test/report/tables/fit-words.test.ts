@@ -303,3 +303,19 @@ test('what was foreseen is a line a series, with the guess that came nearest', (
   expect(lines[6]).toMatch(/ no 4\.18 +98 %$/);
   expect(lines[7]).toMatch(/^relative humidity, Bad % +- +- +- +- +- +-$/);
 });
+
+test('ranges and errors stand under their heads, a bias with its sign', () => {
+  const known = { ...parameter('draughts', 0.02, 0.03), value: 22, low: 11, high: 44 };
+  const channel = { name: 'temperature', room: 'den', unit: '°C' };
+  const left = [{ rmse: 0.31, bias: -0.12, rho: 0.93, unseen: 0.45 }];
+  const fit = fitOf([known]);
+  const stages = fit.stages.map((stage) => ({
+    ...{ ...stage, channels: [channel] },
+    fit: { ...stage.fit, left, runs: 7, form: 'whitened', ended: 'converged', startsAgree: true },
+  }));
+  const text = fitText({ ...fit, stages } as unknown as HomeFit, 80);
+  expect(text).toMatch(
+    /assumed +fitted +low +high +told\n *draughts .* 22(\.0)? +11(\.0)? +44(\.0)? +yes/,
+  );
+  expect(text).toMatch(/temperature, den +°C +0\.31 +-0\.12 +0\.93 +0\.45/);
+});

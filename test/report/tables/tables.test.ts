@@ -2,7 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { PlanMeasures, RoomMeasures } from '../../../src/measures/plan-measures.ts';
 import { assumedTable } from '../../../src/report/tables/assumed-table.ts';
 import { compareTables, compareTitle } from '../../../src/report/tables/compare-tables.ts';
-import { roomsTable } from '../../../src/report/tables/figure-tables.ts';
+import {
+  alertsTable,
+  arrivalsTable,
+  roomsTable,
+} from '../../../src/report/tables/figure-tables.ts';
 import { handbookCrossCheckTable } from '../../../src/report/tables/handbook-cross-check-table.ts';
 import { energyLedgerTable, waterLedgerTable } from '../../../src/report/tables/ledger-table.ts';
 import { runTables } from '../../../src/report/tables/run-tables.ts';
@@ -147,6 +151,31 @@ describe('roomsTable', () => {
     expect(text).toContain('[°C]');
     expect(text).toMatch(/18\.6 least/);
     expect(Math.max(...text.split('\n').map((l) => l.length))).toBeLessThanOrEqual(80);
+  });
+
+  test('every figure under its own head', () => {
+    const outside = {
+      temperature_low: 104,
+      temperature_high: 107,
+      humidity_high: 110,
+      humidity_low: 111,
+    };
+    const occupied = { temperature_low: 105, temperature_high: 108, co2_high: 113 };
+    const over = {
+      ...{ heating_kwh: 101, mean_temperature_c: 102, mean_relative_humidity_pct: 103 },
+      ...{ degree_hours_below: 106, degree_hours_above: 109, cold_spot_hours_above_80_pct: 112 },
+      ...{ mould_index_peak: 5, mould_index_end: 4, condensation_hours: 115, condensation_kg: 116 },
+      ...{ window_open_hours: 117, occupied_hours: 118, arrivals: 119, cold_arrivals: 120 },
+      ...{ cold_arrival_hours: 121, recovery_minutes_mean: 122, recovery_minutes_most: 123 },
+    };
+    const { den } = somePlan('full', { den: { outside, occupied, over } }).rooms;
+    const row = (text: string) =>
+      [...(/^ *den (.*)$/m.exec(text)?.[1] ?? '').matchAll(/[\d.]+/g)].map(Number);
+    expect(row(roomsTable({ den: den! }, 400))).toEqual([
+      ...[101, 102, 103, 104, 105, 106, 107, 108, 109, 110, 111],
+      ...[113, 112, 5, 4, 115, 116, 117],
+    ]);
+    expect(row(arrivalsTable({ den: den! }, 400))).toEqual([118, 119, 120, 121, 122, 123]);
   });
 
   test('heat removed from rooms only where something cools', () => {
@@ -446,4 +475,16 @@ describe('runTables', () => {
     const broken = { ...measures, balance: { ...measures.balance, water_residual: Number.NaN } };
     expect(printed(broken, ledger(2, [0]))).not.toMatch(/NaN|Infinity|undefined|null/);
   });
+});
+
+test('what became of each rule, every figure under its own head', () => {
+  const rule = {
+    ...{ tells: true, fired: 11, per_week: 12, someone_home: 13, someone_awake: 14, could_act: 15 },
+    ...{ acted_on: 16, duplicates: 17, active_hours: 18, missed: 19, held_back: 20 },
+    ...{ by_hour: [], could_act_by_hour: [] },
+  };
+  const text = alertsTable({ ...somePlan('x').alerts, by_rule: { damp: rule } }, 400);
+  expect(text.split('\n').at(-1)!.split(/ +/)).toEqual(
+    'damp 11 12.0 13 14 15 16 17 18 19 20'.split(' '),
+  );
 });

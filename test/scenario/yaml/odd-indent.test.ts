@@ -62,3 +62,23 @@ test('a tab is told as a tab, and what follows from it is not', () => {
     'h.yaml:3:1: expected spaces before the first word of a line, got a tab (YAML forbids tabs there)',
   ]);
 });
+
+test('brackets in quotes open nothing, and levels that are left are left', () => {
+  const deep = 'heating:\n  source: boiler\n   setpoint: 20\n';
+  expect(oddIndent(`title: "a ["\n${deep}`)).toEqual({ line: 4, spaces: 3, fitting: [2] });
+  expect(oddIndent('a:\n    b: 1\nc:\n  d: 1\n    e: 2\n')).toEqual({
+    ...{ line: 5, spaces: 4, fitting: [2] },
+  });
+});
+
+test('text in a block may stand as it likes', () => {
+  expect(oddIndent('a: |\n    deep\n  less\nb: 1\n')).toBeNull();
+});
+
+test('of a mistake far from it the line says nothing, and of many mistakes three are told', () => {
+  expect(readingProblems('title: one\n  two\na: 1\nb: 2\nc: 3\nd: "x" y\n')[0]).toMatch(
+    /^h\.yaml:6:/,
+  );
+  const many = Array.from({ length: 9 }, (_, k) => `k${k}: "x" y`).join('\n');
+  expect(readingProblems(many)).toHaveLength(3);
+});

@@ -133,6 +133,11 @@ describe('what is not proposed', () => {
       'drier',
     ],
     ['a fan in the baseline', 'devices: { f: { kind: extract fan, room: living } }', 'fan'],
+    [
+      'a unit that airs all the time',
+      'devices: { u: { kind: balanced ventilation, supplies: { living: 60 m3/h }, extracts: { bedroom: 60 m3/h } } }',
+      'fan',
+    ],
     ['a stove that draws room air', 'devices: { s: { kind: stove, room: living } }', 'fan'],
     [
       'airing of all rooms in a plan',

@@ -71,6 +71,18 @@ describe('when a rule would have fired', () => {
     expect(events.map(({ at }) => at)).toEqual(['2025-02-03T10:00Z']);
   });
 
+  test('by presence as it was logged, with no delay or miss of a sensor on top', () => {
+    const seen = planOf(
+      `
+  - { name: home, when: [{ room: bedroom, presence: somebody }], response: [{ tell: look }] }`,
+      'sensors: { presence: { delay: 60, misses awake: 0.9, misses asleep: 0.9 } }',
+    );
+    const log = logOf([series('presence', 'bedroom', (h) => (h < 10 ? 0 : 1), 'state')]);
+    expect(replayLog(seen, log, weather()).events.map(({ at }) => at)).toEqual([
+      '2025-02-03T10:00Z',
+    ]);
+  });
+
   test('nothing that it asks for is done; windows stand as they were logged', () => {
     const airs = `
   - { name: warm, when: [{ room: bedroom, reading: temperature, over: 21 }], response: [{ open: bedroom, lasts: 2 h }] }
