@@ -141,3 +141,9 @@ describe('pricing again without running again', () => {
 function withMoney(plan: ReturnType<typeof somePlan>, by_fuel: Record<string, number>) {
   return { ...plan, money: { ...plan.money, by_fuel, by_use: asUsed(by_fuel) } };
 }
+
+test('what is undecided today turns there, without a step', async () => {
+  const reach = { today: 2, low: 0, high: 9, resolution: 0.1, mostRuns: 20 };
+  const found = await breakEven({ ...reach, decision: (value) => value - 2 });
+  expect(found).toEqual({ value: 2, runs: 3 });
+});

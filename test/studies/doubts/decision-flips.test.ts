@@ -1,10 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { decisionFlips, type FlipsSetup } from '../../../src/studies/doubts/decision-flips.ts';
+import {
+  decisionFlips,
+  type FlipsSetup,
+  flipOf,
+} from '../../../src/studies/doubts/decision-flips.ts';
 import type { Flip } from '../../../src/studies/doubts/flip.ts';
+import type { FlipInput } from '../../../src/studies/doubts/flip-inputs.ts';
+import type { Option } from '../../../src/studies/options.ts';
 import type { PlanVariant } from '../../../src/studies/plan-variant.ts';
 import { weighPlan } from '../../../src/studies/verdict/weigh-plan.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 import { AIRED, DRIER, DRY, linearScenario, linearWorld, type Today } from '../linear-world.ts';
+import { somePlan } from '../some-plan.ts';
 
 const PLANS = ['as-lived: { change: {} }', AIRED, DRY];
 
@@ -300,3 +307,43 @@ const touching = (asked: readonly PlanVariant[], at: string): PlanVariant[] =>
 function electricityAt(price: number) {
   return { electricity: { price, what: 'electricity' } };
 }
+
+describe('one input, by itself', () => {
+  const option = (name: string, energy: number) =>
+    ({ name, measures: somePlan(name, { energy }) }) as Option;
+  /** A plan that costs as much as the input says beyond the 1000 of the baseline. */
+  const COST: FlipInput = {
+    ...{ path: null, input: 'cost', unit: 'GBP', today: 1, low: 0, high: 10, relative: false },
+    ...{ resolution: 0.1, priced: true, note: '', usual: [0, 10] },
+    at: ({ name }, value) => somePlan(name, { energy: name === 'plan' ? 1000 + value : 1000 }),
+  };
+  const setup = (by: FlipsSetup['weigh']) => ({
+    ...{ baseline: option('now', 1000), plan: option('plan', 1001), rivals: [], fuelPrices: {} },
+    ...{ run: () => somePlan('none'), range: { low: -4, high: 3 }, weigh: by },
+  });
+
+  test('becomes what lies next to where it turns, and not what asks the same as now', async () => {
+    const verdictAt = (cost: number) =>
+      cost < 4 ? 'too little' : cost < 6 ? 'not needed' : cost < 9 ? 'a trade-off' : 'worth it';
+    const by: FlipsSetup['weigh'] = ({ plan }) => ({
+      ...{ verdict: verdictAt(plan.money.total_per_year - 1000), standing: 1 },
+    });
+    const { value, becomes } = await flipOf(setup(by), COST);
+    expect(Math.abs(value! - 6)).toBeLessThan(0.1);
+    expect(becomes).toBe('a trade-off');
+  });
+
+  test('is weighed with draws as wide about it as about today', async () => {
+    const seen: [number, number, number][] = [];
+    const by: FlipsSetup['weigh'] = ({ plan, range: { low, high } }) => {
+      seen.push([plan.money.total_per_year - 1000, low, high]);
+      return { verdict: 'worth it', standing: 1 };
+    };
+    await flipOf(setup(by), COST);
+    // Today 1, from 5 below it to 2 above.
+    expect(seen.map(([cost]) => cost)).toEqual(expect.arrayContaining([1, 0, 10]));
+    expect(seen.map(([cost, low, high]) => [low - cost, high - cost])).toEqual(
+      seen.map(() => [-5, 2]),
+    );
+  });
+});
