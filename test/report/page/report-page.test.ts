@@ -383,6 +383,10 @@ describe('what a section tells', () => {
     const drawn = all(byId(read, 'picture-draws'), 'tr').slice(1).map(textOf);
     expect(drawn).toHaveLength(3);
     expect(drawn[1]).toContain(`${Math.round(5 * difference.damp.less)} of 5`);
+    const less = Math.round(5 * difference.money.less);
+    expect(textOf(byId(read, 'picture-draws'))).toContain(
+      `Of 5 draws, dry costs less in ${less}, `,
+    );
     // Dots and bar are of one figure, that of the table of plans.
     const colder = study.purchase!.draws!.pairs.map(
       ([before, after]) => after.figures.cold.value - before.figures.cold.value,

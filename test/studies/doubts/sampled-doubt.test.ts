@@ -90,6 +90,24 @@ describe('a home of straight lines', () => {
     expect(differences[0]!.flips).toEqual([{ path: '/y', today: 4, value: expect.closeTo(5, 9) }]);
   });
 
+  test('what turns the answer round is asked in the year of figures as they are', async () => {
+    const run = (variant: PlanVariant, year: number) => {
+      const plain = linear(variant, 0);
+      if (variant.plan !== 'q' || year === 0) return plain;
+      return somePlan('q', { energy: plain.money.total_per_year + 2 });
+    };
+    const { differences } = await sampledDoubt({ ...setup, run });
+    expect(differences[0]!.flips).toMatchObject([{ path: '/y', value: expect.closeTo(5, 9) }]);
+  });
+
+  test('an end that is no home turns nothing round', async () => {
+    const run = (variant: PlanVariant, year: number) => {
+      if (variant.set.includes('/y=20')) throw new InputProblems([]);
+      return linear(variant, year);
+    };
+    expect((await sampledDoubt({ ...setup, run })).differences[0]!.flips).toEqual([]);
+  });
+
   test('nothing turns round an answer that every draw gives', async () => {
     const inputs = [INPUTS[0]!, input('/y', null, range(0, 4, 4.9))];
     const { differences } = await sampledDoubt({ ...setup, inputs });
