@@ -81,3 +81,14 @@ describe('the nearest name', () => {
     expect(performance.now() - began).toBeLessThan(1000); // all pairs of letters would take hours
   });
 });
+
+test.each([
+  ['hum', ['temperature', 'humidity'], 'humidity'],
+  ['switch off', ['run', 'stop', 'tell'], 'stop'],
+  ['turn_on', ['run', 'stop', 'tell'], 'run'],
+  ['conditions', ['name', 'when', 'response'], 'when'],
+  ['trigger', ['name', 'when', 'response'], 'when'],
+  ['actions', ['name', 'when', 'response'], 'response'],
+])('%j is what people say for one of %j', (typed, names, meant) => {
+  expect(nearestName(typed, names)).toBe(meant);
+});

@@ -204,6 +204,14 @@ describe('what a section tells', () => {
       expect(textOf(readMarkup(body.markup))).toContain(input);
     }
     expect(section('answer')).toContain('This is not robust: only 10 days were simulated.');
+    // Where one draw in five comes out otherwise and no input does it alone, it is all of them together.
+    const bought = study.purchase!;
+    const decision = { ...bought.decision, sure: false };
+    const unsteady = { ...bought, decision, flips: [], steady: 0.8 };
+    const doubted = answerSection(inputOf({ ...study, options: year, purchase: unsteady }, TEXT));
+    expect(textOf(readMarkup(doubted.body.markup))).toContain(
+      'it comes out alike in 4 of 5 draws of all that is doubtful; together, what is not known may turn it round.',
+    );
     expect(page).not.toContain('id="picture-money"');
     const { inputs } = study.purchase!.draws!.doubt;
     expect(inputs.length).toBeGreaterThan(20);

@@ -50,6 +50,7 @@ test.each([
   'reading: humidity, over: 60 %',
   'reading: humidity, under: 5',
   'reading: humidity, over: 0',
+  'reading: co2, over: 0',
   'reading: temperature, under: 66 °F',
   'reading: temperature, over: 45',
   'reading: co2, over: 450',
