@@ -193,6 +193,14 @@ describe('devices', () => {
     return { does: plan.home.devices[0]!, control: plan.automation.deviceControls[0]!, plan };
   };
 
+  test('a humidifier that boils its water takes more power than one that does not', () => {
+    const power = (boils: string) => {
+      const { does } = one(`kind: humidifier, room: bedroom, boils: ${boils}`).does;
+      return (does as { power?: number }).power!;
+    };
+    expect(power('true')).toBeGreaterThan(2 * power('false'));
+  });
+
   test('a dehumidifier by its label', () => {
     const { does, control, plan } = one(
       'kind: dehumidifier, room: bedroom, label: 25 pint/day, tested at: 65 °F/60 %, tank: drained, target: 50, deadband: 4, hours: "00:30-04:30"',

@@ -116,3 +116,25 @@ test('a rule may set the frost guard itself, by the one that is given, and nothi
   expect(rule(7.9, ', frost guard: 8')).toContain('a setpoint of the frost guard (8 °C) or more');
   expect(rule(4, ', frost guard: 4')).toBe('');
 });
+
+describe('what is said of one room is looked at as well', () => {
+  const bedroom = (more: string): string =>
+    readingProblems(homeWith('').replace('floor area: 12', `floor area: 12, ${more}`)).join('\n');
+
+  test('its bands, and what it lies over', () => {
+    expect(bedroom('bands: { humidity: { low: 60, high: 40 } }')).toContain(
+      'home.rooms.bedroom.bands.humidity.low: expected no more than high (40), got 60',
+    );
+    expect(bedroom('over: bedroom, storey: 1')).toContain(
+      'home.rooms.bedroom.over: expected another room',
+    );
+  });
+
+  test('where a window is shut again by a reading', () => {
+    const shut = 'until: [{ room: attic, reading: humidity, under: 50 }]';
+    const habit = 'room: living, when: [{ room: living, reading: humidity, over: 60 }]';
+    expect(problems(airing(`${habit}, ${shut}`))).toContain(
+      'household.airing #1.until #1.room: expected the name of a room: living, bedroom',
+    );
+  });
+});

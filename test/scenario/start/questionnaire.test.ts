@@ -52,6 +52,13 @@ describe('the questions', () => {
     expect(write({ ...yen, currency: 'EUR' })).toContain('what: dehumidifier, price: 180');
   });
 
+  test.each(['day and night', 'cheap night'])('a %s tariff is cheaper at night', (tariff) => {
+    const price = String(all({ tariff })['electricity']);
+    const [, day, night, from, to] = /^([\d.]+) \/ ([\d.]+) (\d+):\d\d-(\d+):\d\d$/.exec(price)!;
+    expect(Number(night)).toBeLessThan(Number(day));
+    expect([Number(from) % 23 === 0, Number(to) < 8]).toEqual([true, true]);
+  });
+
   test('begin with the first that has no answer, and pass over those that do not matter', () => {
     const asked = (given: Answers) => nextQuestion(QUESTIONNAIRE, given)?.id;
     expect(asked({})).toBe('title');
