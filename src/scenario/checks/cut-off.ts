@@ -5,9 +5,8 @@ import { everyAt, items, mapping, type UncheckedMapping } from './tolerant-reade
 /** Rooms that were given no way out: no doorway, no window and no element that heat passes. */
 export function cutOffFindings(raw: UncheckedMapping): Finding[] {
   if (!Array.isArray(mapping(raw['home'])['doorways'])) return [];
-  const reached = ['home/doorways/#/between/#', 'home/rooms/*/elements/#/to/room']
-    .flatMap((pattern) => everyAt(raw, pattern))
-    .map(({ value }) => value);
+  const joined = everyAt(raw, 'home/doorways/#/between/#', 'home/rooms/*/elements/#/to/room');
+  const reached = joined.map(({ value }) => value);
   return everyAt(raw, 'home/rooms/*').flatMap(({ path, value }): Finding[] => {
     const { elements, panes } = mapping(value);
     const shut =

@@ -18,17 +18,18 @@ import {
 /** Devices stand in rooms, paint is in rooms, and what goes by a reading has a sensor to read. */
 export function deviceFindings(raw: UncheckedMapping): Finding[] {
   const names = roomNames(raw);
-  const at = (patterns: readonly string[]) => patterns.flatMap((pattern) => everyAt(raw, pattern));
   return [
     // Where a name is empty the model says so.
-    ...at(ROOMS).flatMap((one) => (one.value === '' ? [] : unknownRoom(one, names))),
-    ...at(ROOM_KEYS).flatMap(({ path }) =>
+    ...everyAt(raw, ...ROOMS).flatMap((one) => (one.value === '' ? [] : unknownRoom(one, names))),
+    ...everyAt(raw, ...ROOM_KEYS).flatMap(({ path }) =>
       path.at(-1) === '' || isOutdoorSensor(path) ? [] : unknownRoomKey(path, names),
     ),
     ...everyAt(raw, 'devices/*').flatMap(({ path, value }) =>
       findingsOf(raw, mapping(value), path),
     ),
-    ...at(CONDITIONS).flatMap(({ path, value }) => conditionFindings(raw, value, path)),
+    ...everyAt(raw, ...CONDITIONS).flatMap(({ path, value }) =>
+      conditionFindings(raw, value, path),
+    ),
   ];
 }
 

@@ -35,7 +35,7 @@ export function impossibleValueFindings(raw: UncheckedMapping): Finding[] {
     findings.push({ path: ['period', end], expected: `a day up to ${match[1]}-${longest}` });
   }
   findings.push(...curveFindings(raw));
-  for (const { path, value } of BANDS.flatMap((pattern) => everyAt(raw, pattern))) {
+  for (const { path, value } of everyAt(raw, ...BANDS)) {
     const name = String(path.at(-1));
     const { low, high } = mapping(value);
     if (!(edgeOf(low, name) > edgeOf(high, name))) continue;

@@ -11,9 +11,7 @@ import {
 
 /** Schedules that say two things about one moment. */
 export function overlapFindings(raw: UncheckedMapping): Finding[] {
-  return SCHEDULES.flatMap((pattern) => everyAt(raw, pattern)).flatMap(({ path, value }) =>
-    overlaps(spellsOf(value, path)),
-  );
+  return everyAt(raw, ...SCHEDULES).flatMap(({ path, value }) => overlaps(spellsOf(value, path)));
 }
 
 /** Each spell that begins or runs while an earlier one of the list still lasts. */

@@ -6,10 +6,8 @@ import { everyAt, type PlacedValue, roomNames, type UncheckedMapping } from './t
 export function roomNameFindings(raw: UncheckedMapping): Finding[] {
   const names = roomNames(raw);
   return [
-    ...NAMED.flatMap((pattern) => everyAt(raw, pattern)).flatMap((one) => unknownRoom(one, names)),
-    ...KEYED.flatMap((pattern) => everyAt(raw, pattern)).flatMap(({ path }) =>
-      unknownRoomKey(path, names),
-    ),
+    ...everyAt(raw, ...NAMED).flatMap((one) => unknownRoom(one, names)),
+    ...everyAt(raw, ...KEYED).flatMap(({ path }) => unknownRoomKey(path, names)),
     ...ofItself(raw),
     ...doorwayFindings(raw),
   ];
@@ -31,11 +29,7 @@ export function unknownRoomKey(path: Path, names: readonly string[]): Finding[] 
 
 /** Rooms that lie over themselves, or have a wall to themselves. */
 function ofItself(raw: UncheckedMapping): Finding[] {
-  const places = [
-    ...everyAt(raw, 'home/rooms/*/elements/#/to/room'),
-    ...everyAt(raw, 'home/rooms/*/over'),
-  ];
-  return places
+  return everyAt(raw, 'home/rooms/*/elements/#/to/room', 'home/rooms/*/over')
     .filter(({ path, value }) => value === path[2])
     .map(({ path }) => ({ path, expected: 'another room' }));
 }

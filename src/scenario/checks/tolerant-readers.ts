@@ -29,21 +29,23 @@ export interface PlacedValue {
 }
 
 /**
- * Whatever stands at the places of a pattern, in which `*` is every key of a mapping and `#` every item of a
- * list; what is not there, or is of another kind, is left out.
+ * Whatever stands at the places of some patterns, one pattern behind the other, in which `*` is every key of
+ * a mapping and `#` every item of a list; what is not there, or is of another kind, is left out.
  *
- * @param pattern  steps with slashes between them, such as "household/people/#/sleeps in"
+ * @param patterns  steps with slashes between them, such as "household/people/#/sleeps in"
  */
-export const everyAt = (raw: unknown, pattern: string): readonly PlacedValue[] =>
-  pattern
-    .split('/')
-    .reduce<readonly PlacedValue[]>(
-      (places, step) =>
-        places.flatMap(({ path, value }) =>
-          inside(value, step).map(([key, inner]) => ({ path: [...path, key], value: inner })),
-        ),
-      [{ path: [], value: raw }],
-    );
+export const everyAt = (raw: unknown, ...patterns: readonly string[]): readonly PlacedValue[] =>
+  patterns.flatMap((pattern) =>
+    pattern
+      .split('/')
+      .reduce<readonly PlacedValue[]>(
+        (places, step) =>
+          places.flatMap(({ path, value }) =>
+            inside(value, step).map(([key, inner]) => ({ path: [...path, key], value: inner })),
+          ),
+        [{ path: [], value: raw }],
+      ),
+  );
 
 function inside(value: unknown, step: string): readonly (readonly [string | number, unknown])[] {
   if (step === '#') return items(value).map((item, k) => [k, item]);

@@ -20,13 +20,11 @@ export function undeclaredSpeciesFindings(raw: UncheckedMapping): Finding[] {
 
 /** What devices and activities do to some species, under keys of these. */
 const sourced = (raw: UncheckedMapping, missing: readonly KnownSpecies[]): Mention[] =>
-  ['devices/*', 'household/activities/#'].flatMap((owner) =>
-    everyAt(raw, owner).flatMap(({ path, value }) =>
-      missing.flatMap((facts) =>
-        speciesKeys(facts)
-          .filter((key) => key in mapping(value))
-          .map((key) => ({ path: [...path, key], name: facts.name })),
-      ),
+  everyAt(raw, 'devices/*', 'household/activities/#').flatMap(({ path, value }) =>
+    missing.flatMap((facts) =>
+      speciesKeys(facts)
+        .filter((key) => key in mapping(value))
+        .map((key) => ({ path: [...path, key], name: facts.name })),
     ),
   );
 
@@ -37,9 +35,7 @@ interface Mention {
 
 /** Keys of mappings that are names of species. */
 const keyed = (raw: UncheckedMapping): Mention[] =>
-  KEYED.flatMap((pattern) =>
-    everyAt(raw, pattern).map(({ path }) => ({ path, name: String(path.at(-1)) })),
-  );
+  everyAt(raw, ...KEYED).map(({ path }) => ({ path, name: String(path.at(-1)) }));
 
 const KEYED = [
   ...['outdoors', 'penetration', 'window penetration', 'deposition', 'materials'].map(
@@ -51,9 +47,8 @@ const KEYED = [
 
 /** Readings of the conditions of rules and of airing. */
 const readings = (raw: UncheckedMapping): Mention[] =>
-  ['rules/#/when', 'household/airing/#/when', 'household/airing/#/until'].flatMap((conditions) =>
-    everyAt(raw, `${conditions}/#/reading`).map(({ path, value }) => ({
-      path,
-      name: textOf(value),
-    })),
-  );
+  everyAt(raw, ...READINGS).map(({ path, value }) => ({ path, name: textOf(value) }));
+
+const READINGS = ['rules/#/when', 'household/airing/#/when', 'household/airing/#/until'].map(
+  (conditions) => `${conditions}/#/reading`,
+);
