@@ -1,8 +1,8 @@
 import type { i32 } from '../../units/portable.ts';
-import { holdTemperatures } from '../imposed/hold-rooms.ts';
+import { holdTemperatures, isHeld } from '../imposed/hold-rooms.ts';
 import { TEMPERATURE as HELD } from '../layout/lay-out-imposed.ts';
 import type { Model } from '../layout/model.ts';
-import { IMPOSED, ROOM } from '../layout/state-layout.ts';
+import { ROOM } from '../layout/state-layout.ts';
 import { solveSparse } from '../numerics/sparse.ts';
 
 /**
@@ -198,11 +198,6 @@ export function setTargets(m: Model, settings: Float64Array, coolSettings: Float
   }
 }
 
-/** Whether a room stays at an imposed temperature, whatever its thermostat says. */
-function isHeld({ imposed: { records } }: Model, i: i32): boolean {
-  return !Number.isNaN(records[i * IMPOSED_STRIDE + MEAN_T]!);
-}
-
 function setFelt(rooms: Float64Array, r: i32): void {
   const g = rooms[r + RADIANT_G]!;
   const ofSurfaces = g > 0 ? rooms[r + SENSOR_RADIANT]! : 0;
@@ -262,6 +257,4 @@ const LEAST_SPAN = 1e-9;
 /** Rounds of the active set before rooms are moved one at a time. */
 const MANY = 20;
 
-const { meanTemperature: MEAN_T } = IMPOSED;
-const IMPOSED_STRIDE = IMPOSED.stride;
 const ROOM_STRIDE = ROOM.stride;

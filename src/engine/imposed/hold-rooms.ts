@@ -24,33 +24,39 @@ export function imposeHeat({ rooms, roomCount, imposed: { records }, heat: { rhs
   }
 }
 
+/** Whether a room stays at an imposed temperature, whatever its thermostat says. */
+export function isHeld({ imposed: { records } }: Model, i: i32): boolean {
+  return !Number.isNaN(records[i * IMPOSED_STRIDE + MEAN_T]!);
+}
+
 /** Put held temperatures in place of the balances of their rooms' air. */
-export function holdTemperatures({ roomCount, imposed: { records }, heat }: Model): void {
-  const { start, airRow, elimination, work, rhsWork } = heat;
+export function holdTemperatures(m: Model): void {
+  const { start, airRow, elimination, work, rhsWork } = m.heat;
+  const { roomCount } = m;
+  const { records } = m.imposed;
   for (let i = 0; i < roomCount; i++) {
-    const mean = records[i * IMPOSED_STRIDE + MEAN_T]!;
-    if (Number.isNaN(mean)) continue;
+    if (!isHeld(m, i)) continue;
     for (let q = start[i]!; q < start[i + 1]!; q++) work[airRow[q]!] = 0;
     work[elimination.diagonal[2 * i + 1]!] = 1;
-    rhsWork[2 * i + 1] = mean;
+    rhsWork[2 * i + 1] = records[i * IMPOSED_STRIDE + MEAN_T]!;
   }
 }
 
 /**
  * Let coolers do what holding a room takes out of it, as far as they can, where they are set to cool it at
- * about its temperature; emitters give nothing where a room has to be cooled.
+ * about its temperature.
  *
  * @param settings  setpoints of cooling, infinite where a room is not to be cooled
  */
 export function coolHeldRooms(m: Model, settings: Float64Array): void {
   const { rooms, roomCount } = m;
   for (let i = 0; i < roomCount; i++) {
-    const mean = m.imposed.records[i * IMPOSED_STRIDE + MEAN_T]!;
-    if (Number.isNaN(mean)) continue;
+    if (!isHeld(m, i)) continue;
     const r = i * ROOM_STRIDE;
     rooms[r + COOL_SHARE] = 0; // all of it counts as taken from the air, of which the solution is made already
+    const mean = m.imposed.records[i * IMPOSED_STRIDE + MEAN_T]!;
     if (mean < settings[i]! - MOST_ERROR) continue;
-    const excess = -heatMissing(m, i) - rooms[r + EMITTED]!;
+    const excess = -heatMissing(m, i);
     if (excess > 0) rooms[r + COOLING] = Math.min(excess, rooms[r + COOL_MOST]!);
   }
 }

@@ -1,4 +1,4 @@
-import { heatMissing } from '../imposed/hold-rooms.ts';
+import { heatMissing, isHeld } from '../imposed/hold-rooms.ts';
 import type { Model } from '../layout/model.ts';
 import { IMPOSED, ROOM } from '../layout/state-layout.ts';
 import { ENERGY_TERMS, WATER_TERMS } from '../ledger/ledger.ts';
@@ -24,9 +24,8 @@ export function bookImposed(
   for (let i = 0; i < roomCount; i++) {
     const at = i * IMPOSED_STRIDE;
     const k = (row + i) * BOOK_STRIDE;
-    const t = records[at + MEAN_T]!;
     const w = records[at + MEAN_W]!;
-    const heat = Number.isNaN(t) ? 0 : heatMissing(m, i) + m.rooms[i * ROOM_STRIDE + COOLING]!;
+    const heat = isHeld(m, i) ? heatMissing(m, i) + m.rooms[i * ROOM_STRIDE + COOLING]! : 0;
     const vapour = Number.isNaN(w) ? 0 : vapourMissing(m, i);
     heldHeat[s * roomCount + i] = heat;
     heldVapour[s * roomCount + i] = vapour;
@@ -54,7 +53,7 @@ function vapourMissing({ rooms, matrix, solution, elimination }: Model, i: numbe
   return missing;
 }
 
-const { meanTemperature: MEAN_T, meanHumidity: MEAN_W, heat: HEAT, vapour: VAPOUR } = IMPOSED;
+const { meanHumidity: MEAN_W, heat: HEAT, vapour: VAPOUR } = IMPOSED;
 const { cooling: COOLING, ownLoss: OWN_LOSS, ownGain: OWN_GAIN } = ROOM;
 
 const HELD_HEAT = ENERGY_TERMS.indexOf('held');
