@@ -86,9 +86,9 @@ function about(baseline: Option, option: Option): AboutPlan {
 /** The question that an option asks, such as "Is a dehumidifier worth buying here?". */
 function planQuestion(baseline: Option, option: Option): string {
   const [had, has] = [baseline.prepared, option.prepared];
-  const buys = newPurchases(had.purchases, has.purchases).length > 0;
   const things = newThings(had, has);
-  if (things !== null) return `Is ${things} worth ${buys ? 'buying' : 'having'} here?`;
+  if (things !== null)
+    return `Is ${things} worth ${buys(baseline, option) ? 'buying' : 'having'} here?`;
   const [before, after] = [baseline, option].map(({ prepared, measures }) =>
     askedPlan(prepared, measures),
   );
