@@ -8,21 +8,20 @@ test('tabs', () => {
 });
 
 test('a bracket that nothing closes is told where it opens, once', () => {
-  const first = (text: string) => readingProblems(text);
   expect(
-    first('title: a\nhome: [\n  build: { age: 1 }\n  rooms:\n    den: {}\nsite: {}\n'),
+    readingProblems('title: a\nhome: [\n  build: { age: 1 }\n  rooms:\n    den: {}\nsite: {}\n'),
   ).toEqual([
     'h.yaml:2:7: expected a "]" that closes this "[", got none (the lines behind it are read as part of it)',
   ]);
   // of two around each other the inner one, and what is wrong before it
-  expect(first('title: a\nhome: { rooms: [den }\nsite: {}')).toEqual([
+  expect(readingProblems('title: a\nhome: { rooms: [den }\nsite: {}')).toEqual([
     'h.yaml:2:16: expected a "]" that closes this "[", got none (the lines behind it are read as part of it)',
   ]);
   // in the place of a key as well
-  expect(first('title: a\nhome: { [den: 14 }\nsite: {}')).toEqual([
+  expect(readingProblems('title: a\nhome: { [den: 14 }\nsite: {}')).toEqual([
     'h.yaml:2:9: expected a "]" that closes this "[", got none (the lines behind it are read as part of it)',
   ]);
-  expect(first('title: a\n\tstep: 5\nhome: {\n')).toEqual([
+  expect(readingProblems('title: a\n\tstep: 5\nhome: {\n')).toEqual([
     expect.stringContaining('h.yaml:2:1: expected spaces'),
     'h.yaml:3:7: expected a "}" that closes this "{", got none',
   ]);
