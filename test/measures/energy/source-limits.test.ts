@@ -46,6 +46,8 @@ test('heat from below the coldest temperature of a table is told; one COP knows 
   expect(cold(PUMP, 0.5)['cop-beyond-table']).toMatch(
     /gave 50 % of its heat below -10 °C outdoors, .* a COP of 2\.0 and its power;/,
   );
+  // One hour of a day is 4 % and not worth a word; two are 8 %.
+  expect(cold(PUMP, 2 / 24)['cop-beyond-table']).toContain('gave 8 % of its heat');
   expect(cold(PUMP, 1 / 24)).not.toHaveProperty('cop-beyond-table');
   const one: HeatSource = { ...PUMP, conversion: { by: 'cop', outdoor: [0], cop: [2] } };
   expect(cold(one, 1)).not.toHaveProperty('cop-beyond-table');

@@ -38,6 +38,8 @@ describe('how often a plan rings', () => {
       ringing(plan({ damp: { ...rule(0), active_hours, tells } }), plan({}));
     expect(on(8760)).toBe(', never rings ("damp" is on all the time)');
     expect(plain(on(8234))).toBe(', never rings ("damp" is on 94 % of the time)');
+    // 89 % of a year: it returns to normal, and rings the next time.
+    expect(on(7796)).toBe(', never rings');
     expect([on(4000), on(8760, false)]).toEqual([', never rings', ', never rings']);
   });
 
