@@ -1,5 +1,6 @@
 import type { Purchase } from '../measures/energy/purchase-cost-per-year.ts';
 import type { PreparedPlan } from '../scenario/prepared.ts';
+import { inPlaceOf } from './answers/in-place-of.ts';
 import { askedPlan, questionBetween } from './answers/plan-questions.ts';
 import { newPurchases } from './compare/new-purchases.ts';
 import { planFigures } from './effects/plan-figures.ts';
@@ -87,8 +88,10 @@ function about(baseline: Option, option: Option): AboutPlan {
 function planQuestion(baseline: Option, option: Option): string {
   const [had, has] = [baseline.prepared, option.prepared];
   const things = newThings(had, has);
-  if (things !== null)
-    return `Is ${things} worth ${buys(baseline, option) ? 'buying' : 'having'} here?`;
+  if (things !== null) {
+    const verb = buys(baseline, option) ? 'buying' : 'having';
+    return `Is ${things} worth ${verb} here${inPlaceOf(has, had)}?`;
+  }
   const [before, after] = [baseline, option].map(({ prepared, measures }) =>
     askedPlan(prepared, measures),
   );

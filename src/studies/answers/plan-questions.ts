@@ -1,8 +1,10 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { newPurchases } from '../compare/new-purchases.ts';
 import { priceOf } from '../compare/plan-money.ts';
 import { type Change, heatsByPresence, planParts } from '../effects/plan-changes.ts';
 import { judged } from '../effects/plan-figures.ts';
+import { newDevices } from '../purchase/new-devices.ts';
 import type { Asked, AskedPlan, Topic } from './asked.ts';
 import { askedChanges } from './asked-changes.ts';
 import { hasRules, movesHeat, titleOf } from './question-title.ts';
@@ -39,7 +41,7 @@ export function questionsOf(plans: readonly AskedPlan[]): Question[] {
 
 /** What one plan asks against another, where it changes one thing; null where it changes several. */
 export function questionBetween(against: AskedPlan, plan: AskedPlan): string | null {
-  const about = topicOf(askedChanges(against, plan));
+  const about = topicBetween(against, plan);
   return about === null ? null : titleOf({ about, plan, against });
 }
 
@@ -54,12 +56,10 @@ function groupOf(asked: Asked): string {
 
 function nearestOf(plan: AskedPlan, plans: readonly AskedPlan[]): Omit<Asked, 'plan'> | null {
   const found = plans.slice(0, plans.indexOf(plan)).flatMap((against) => {
-    const changes = askedChanges(against, plan);
-    const about = topicOf(changes);
-    // Nobody asks what it would be to give back what was bought, nor to give up what another plan tries.
-    const asks = against === plans[0] && about !== 'purchase';
-    if (about === null || (!asks && undoes(about, plan, against))) return [];
-    return [{ against, about, changes: changes.size }];
+    const about = topicBetween(against, plan);
+    // Nobody asks what it would be to give up what another plan tries.
+    if (about === null || (against !== plans[0] && undoes(about, plan, against))) return [];
+    return [{ against, about, changes: askedChanges(against, plan).size }];
   });
   const [nearest] = found.toSorted((a, b) => a.changes - b.changes);
   const toBaseline = found.find(({ against }) => against === plans[0]);
@@ -73,6 +73,16 @@ function restOf(plan: AskedPlan, baseline: AskedPlan): Omit<Asked, 'plan'> | nul
   const about = topicOf(askedChanges(baseline, plan));
   return about === null ? { against: baseline, about: 'the rest' } : null;
 }
+
+/** What a plan asks about; what is not bought is not asked about, but the device that goes with it is. */
+function topicBetween(against: AskedPlan, plan: AskedPlan): Topic | null {
+  const about = topicOf(askedChanges(against, plan));
+  if (about !== 'purchase' || buysMore(against, plan)) return about;
+  return newDevices(plan.prepared, against.prepared).length > 0 ? 'devices' : null;
+}
+
+const buysMore = ({ prepared: had }: AskedPlan, { prepared: has }: AskedPlan): boolean =>
+  newPurchases(had.purchases, has.purchases).length > 0;
 
 /** The one thing that changes, as far as it is one; what is bought stands for what it does. */
 function topicOf(changes: ReadonlySet<Change>): Topic | null {
@@ -96,7 +106,7 @@ function undoes(
 ): boolean {
   if (about === 'rules') return plan.automation.rules.length < other.automation.rules.length;
   if (about === 'presence') return !heatsByPresence(plan) && heatsByPresence(other);
-  return about === 'purchase' && priceOf(plan.purchases) < priceOf(other.purchases);
+  return priceOf(plan.purchases) < priceOf(other.purchases);
 }
 
 /** A plan with its figures, once for all that is asked of it. */

@@ -27,7 +27,9 @@ export function purchaseAnswer(
   const purchases = newPurchases(against.prepared.purchases, plan.prepared.purchases);
   const bought = new Set(purchases.map(({ what }) => what));
   const brings = ({ prepared }: AskedPlan): boolean =>
-    prepared.purchases.some(({ what }) => bought.has(what));
+    newPurchases(against.prepared.purchases, prepared.purchases).some(({ what }) =>
+      bought.has(what),
+    );
   const rivals = plans.filter((other) => other !== against && !brings(other));
   const extra = extraPerYear(against.measures, plan.measures);
   const setup = {

@@ -3,11 +3,10 @@ import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { capital } from '../../units/capital.ts';
 import { andList } from '../../units/word-list.ts';
 import { newPurchases } from '../compare/new-purchases.ts';
-import { priceOf } from '../compare/plan-money.ts';
 import { type Change, highestSettings } from '../effects/plan-changes.ts';
-import { thingWords } from '../purchase/thing-words.ts';
 import type { Asked, AskedPlan, Topic } from './asked.ts';
 import { askedChanges } from './asked-changes.ts';
+import { boughtWords, inPlaceOf } from './in-place-of.ts';
 
 /** What a plan asks, as somebody would. */
 export function titleOf({ about, plan, against }: Asked): string {
@@ -88,11 +87,10 @@ function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPl
   return `Run the ${otherwise.join(' and the ')} otherwise?`;
 }
 
-/** "dehumidifier for 180 GBP" */
+/** "dehumidifier for 180 GBP in place of the old one" */
 function newThings({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
   const added = newPurchases(other.purchases, plan.purchases);
-  const bought = added.length > 0 ? added : plan.purchases;
-  return `${thingWords(bought)} for ${Math.round(priceOf(bought))} ${plan.prices.currency}`;
+  return boughtWords(added, plan) + inPlaceOf(plan, other);
 }
 
 const THINGS: Readonly<Record<Exclude<Change, 'people' | 'purchase'>, string>> = {

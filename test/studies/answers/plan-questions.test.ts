@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { questionsOf } from '../../../src/studies/answers/plan-questions.ts';
+import { questionBetween, questionsOf } from '../../../src/studies/answers/plan-questions.ts';
 import { questionAnswers } from '../../../src/studies/answers/question-answers.ts';
 import { changesBetween, planParts } from '../../../src/studies/effects/plan-changes.ts';
 import { askedPlans, preparedPlans } from './asked.ts';
@@ -51,6 +51,51 @@ test('nobody asks what it would be not to buy what is bought anyway', () => {
   patched: { change: { heating: { hours: "06:00-22:00" } } }
 `;
   expect(asked(plans)).toEqual([]);
+});
+
+describe('what is bought in place of something else', () => {
+  const device = (name: string, label: number) =>
+    `${name}: { kind: dehumidifier, room: den, label: ${label} L/day }`;
+  const buy = (price: number, lasts = 8) =>
+    `purchases: [{ what: drier, price: ${price}, lasts: ${lasts} years }]`;
+  const small = `{ old drier: null, ${device('small', 10)} }`;
+
+  test('of what the home has names that', () => {
+    const plans = `  a: { change: { devices: { ${device('old drier', 12)} } } }
+  small: { based on: a, change: { devices: ${small} }, ${buy(150)} }
+`;
+    expect(asked(plans)).toEqual([
+      ['Buy drier for 150 GBP in place of the old drier?', 'small - a'],
+    ]);
+  });
+
+  test.each([150, 200, 250])('of what is bought anyway, for %i instead of 200', (price) => {
+    const plans = `  a: { change: { devices: { ${device('old drier', 12)} } }, ${buy(200, 6)} }
+  small: { change: { devices: { ${device('small', 10)} } }, ${buy(price)} }
+`;
+    expect(asked(plans)).toEqual([
+      [`Buy drier for ${price} GBP in place of drier for 200 GBP?`, 'small - a'],
+    ]);
+  });
+
+  test('and who goes without what is bought asks whether it is of use', () => {
+    const shut = 'household: { airing: [] }';
+    const plans = `  a: { change: { ${shut}, devices: { ${device('old drier', 12)} } }, ${buy(200)} }
+  without: { change: { ${shut} } }
+`;
+    expect(asked(plans)).toEqual([['With or without the old drier?', 'without - a']]);
+    const [a, without] = askedPlans(plans);
+    expect(questionBetween(a!, without!)).toBe('With or without the old drier?');
+  });
+
+  test('but not of another plan that tries it', () => {
+    const cool = 'heating: { setpoint: 19, hours: "06:00-22:00" }';
+    const plans = `  a: { change: { household: { airing: [] } } }
+  dry: { change: { ${cool}, devices: { ${device('old drier', 12)} } }, ${buy(200)} }
+  cool: { change: { ${cool} } }
+`;
+    expect(asked(plans).flat()).not.toContain('cool - dry');
+  });
 });
 
 test('what is bought is named and counted, beyond what the other plan buys too', () => {

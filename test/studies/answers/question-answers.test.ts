@@ -136,6 +136,25 @@ test('in short it is the verdict of a purchase, else the money and a word', () =
   ]);
 });
 
+test('who keeps what is bought anyway buys nothing of what stands in its place', () => {
+  const bought = (price: number) => `purchases: [{ what: drier, price: ${price}, lasts: 8 years }]`;
+  const plans = `  now: { change: { devices: { old: { kind: dehumidifier, room: den, label: 12 L/day } } }, ${bought(200)} }
+  new: { change: { devices: { new: { kind: dehumidifier, room: den, label: 20 L/day } } }, ${bought(300)} }
+  aired: { based on: now, change: { household: { airing: [{ room: den, at: "08:00", lasts: 10 min }] } } }
+`;
+  const damp = { den: { outside: { humidity_high: 3000 }, mould: 4 } };
+  const asked = (aired: number) =>
+    answers(plans, [
+      { purchaseCost: 30, ...damp },
+      { purchaseCost: 45, energy: 1000 },
+      { purchaseCost: 30, energy: aired },
+    ]).find((answer) => answer.startsWith('Buy'));
+  expect(asked(1005)).toMatch(
+    /^Buy drier for 300 GBP in place of drier for 200 GBP\? Something else first: aired does/,
+  );
+  expect(asked(1050)).toMatch(/\? Buy it/);
+});
+
 test('laundry outdoors is no rival of a heat pump, another source of heat is', () => {
   const bought = (what: string) => `purchases: [{ what: ${what}, price: 4000, lasts: 20 years }]`;
   const plans = `  now: { change: {} }
