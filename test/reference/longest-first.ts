@@ -24,20 +24,14 @@ export class LongestFirst extends BaseSequencer {
  */
 export const LONGEST: readonly string[] = [
   ...['fuzz/fuzz', 'fit/logged-flat', 'fit/twins', 'report/page/report-page'],
-  ...['studies/report-study', 'years/presence-savings', 'engine/reference'],
+  ...['studies/report-study', 'years/presence-savings', 'engine/reference/reference'],
   ...['browser/serve', 'browser/report-page', 'browser/report-living', 'browser/report-small'],
-  ...['cli/start-command', 'browser/', 'cli/report-workers', 'cli/sweep-workers', 'cli/package'],
-  ...['cli/serve/serve-command', 'cli/compare-workers', 'cli/bin', 'network', 'cli/report'],
+  ...['cli/start/start-command', 'browser/', 'cli/actions/report-workers'],
+  ...['cli/sweep/sweep-workers', 'cli/package', 'cli/serve/serve-command'],
+  ...['cli/actions/compare-workers', 'cli/bin', 'network', 'cli/actions/report'],
   ...['gallery/', 'report/page/purchase-section', 'fuzz/', 'years/', 'report/charts/every-chart'],
-  ...[
-    'scenario/schema-',
-    'cli/plans',
-    'fit/gas-meter',
-    'fit/electric-meters',
-    'cli/fit',
-    'cli/sweep',
-  ],
-  ...['engine/allocation', 'cli/library', 'cli/doubt', 'laws/'],
+  ...['scenario/model/schema-', 'cli/actions/plans', 'fit/gas-meter', 'fit/electric-meters'],
+  ...['cli/actions/fit', 'cli/sweep/', 'engine/allocation', 'cli/library', 'cli/doubt', 'laws/'],
   ...['cli/start.', 'engine/balances', 'studies/real-study', 'studies/plan-study', 'living/'],
   ...['cli/serve/', 'weather/make/make-weather', 'studies/doubts/', 'cli/speak-visibly'],
 ];
