@@ -3,6 +3,7 @@ import { fillDayInputs } from '../control/fill-day-inputs.ts';
 import type { Household } from '../control/household.ts';
 import type { Home } from '../home/home.ts';
 import { saturationTable } from '../physics/moist-air/saturation-table.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../units/time-units.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutModel } from './layout/model.ts';
 import { createOutdoors, layOutOutdoors, type Outdoors } from './outdoors/outdoors.ts';
@@ -19,7 +20,12 @@ import type { RunInput } from './run.ts';
  */
 export function prepareRuns(home: Home, weather: Weather, dt: number): Preparation {
   // Runs begin on the hour, so that their steps fall together whichever hour that is.
-  return prepareFrom(home, weather, dt, Math.ceil(weather.start / HOUR) * HOUR);
+  return prepareFrom(
+    home,
+    weather,
+    dt,
+    Math.ceil(weather.start / SECONDS_PER_HOUR) * SECONDS_PER_HOUR,
+  );
 }
 
 /** @param from  an instant at which a control step begins [s UTC] */
@@ -48,7 +54,7 @@ export function preparationOf({ home, weather, dt, start, preparation }: RunInpu
     ...(preparation.home === home ? [] : ['another home']),
     ...(preparation.weather === weather ? [] : ['other weather']),
     ...(preparation.dt === dt ? [] : [`a control step of ${preparation.dt} s instead of ${dt} s`]),
-    ...(start % HOUR === 0 ? [] : ['runs that start on the hour']),
+    ...(start % SECONDS_PER_HOUR === 0 ? [] : ['runs that start on the hour']),
   ];
   if (other.length > 0) {
     throw new RangeError(`simulate: the preparation was made for ${other.join(' and ')}`);
@@ -65,7 +71,7 @@ export function keptDay(
   const known = days.get(household) ?? new Map<number, DayInputs>();
   days.set(household, known);
   return kept(known, from, () => {
-    const steps = DAY / dt;
+    const steps = SECONDS_PER_DAY / dt;
     const day = createDayInputs(household, home.rooms.length, home.species.length, steps);
     fillDayInputs(day, household, from, dt, steps);
     return day;
@@ -78,7 +84,7 @@ export function keptOutdoors(
   from: number,
 ): Outdoors {
   return kept(outdoors, from, () => {
-    const steps = DAY / dt;
+    const steps = SECONDS_PER_DAY / dt;
     const out = createOutdoors(home.species, steps);
     layOutOutdoors(out, weather, sun, home.species, from, dt, steps, 0);
     return out;
@@ -99,7 +105,5 @@ function meanPressure({ pressure, count }: Weather): number {
   return sum / count;
 }
 
-const HOUR = 3600;
-const DAY = 86_400;
 /** Days that are kept; a day of six rooms takes some 100 kB. */
 const MOST_DAYS = 100;

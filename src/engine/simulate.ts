@@ -12,6 +12,7 @@ import {
 import type { Notice } from '../home/notices.ts';
 import { toLocal } from '../units/local-clock.ts';
 import { monthStarts } from '../units/month-starts.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../units/time-units.ts';
 import type { Weather } from '../weather/weather.ts';
 import { layOutShell, type Shell } from './air/lay-out-shell.ts';
 import { copyNumbers, copyState } from './copy-state.ts';
@@ -69,22 +70,22 @@ export function simulate(input: RunInput, observers: readonly Observer[]): Run {
   requireSteps(input);
   requireImposable(input);
   const { weather, dt, start, hours, spinUpDays } = input;
-  const end = start + hours * HOUR;
+  const end = start + hours * SECONDS_PER_HOUR;
   const months = monthStarts(start, end, input.household.clock);
   const walk = prepareWalk(input, months);
   const { model, ledger } = walk;
   settleStart(model, input, walk.season);
 
-  for (let utc = start - spinUpDays * DAY; utc < start; utc += DAY) {
-    const until = Math.min(utc + DAY, start);
+  for (let utc = start - spinUpDays * SECONDS_PER_DAY; utc < start; utc += SECONDS_PER_DAY) {
+    const until = Math.min(utc + SECONDS_PER_DAY, start);
     walkDay(walk, utc, until, standIn(weather, utc, spinUpDays), false, oneRow);
   }
 
   const before = storedAmounts(model);
   clearAir(model);
   walk.controller?.startCounting();
-  for (let utc = start; utc < end; utc += DAY) {
-    const steps = walkDay(walk, utc, Math.min(utc + DAY, end), 0, true, months);
+  for (let utc = start; utc < end; utc += SECONDS_PER_DAY) {
+    const steps = walkDay(walk, utc, Math.min(utc + SECONDS_PER_DAY, end), 0, true, months);
     walk.trace.begin(Math.round((utc - start) / dt), steps, utc);
     for (const observe of observers) observe(walk.trace.view);
   }
@@ -119,10 +120,11 @@ function standIn(
 ): number {
   if (periodic || utc >= start) return 0;
   // A day that begins between the file's own must end before the file does.
-  const whole = Math.floor((count * step) / DAY) - ((start - utc) % DAY === 0 ? 0 : 1);
+  const whole =
+    Math.floor((count * step) / SECONDS_PER_DAY) - ((start - utc) % SECONDS_PER_DAY === 0 ? 0 : 1);
   const days = Math.max(1, Math.min(spinUpDays, whole));
-  const back = Math.ceil((start - utc) / (days * DAY));
-  return back * days * DAY;
+  const back = Math.ceil((start - utc) / (days * SECONDS_PER_DAY));
+  return back * days * SECONDS_PER_DAY;
 }
 
 /** State of the time loop that is shared by all its days. */
@@ -167,7 +169,7 @@ function prepareWalk(input: RunInput, months: readonly number[]): Walk {
   const { home, household, dt } = input;
   const preparation = preparationOf(input);
   const { sunlight, sun, season, saturation } = preparation;
-  const perDay = DAY / dt;
+  const perDay = SECONDS_PER_DAY / dt;
   const rooms = home.rooms.length;
   const doors = home.doorways.length;
   const species = home.species.length;
@@ -305,7 +307,7 @@ function clearAir({ rooms, roomCount }: Model): void {
 }
 
 function requireSteps({ weather, dt, start, hours }: RunInput): void {
-  if (!(dt >= 60 && dt <= HOUR && HOUR % dt === 0)) {
+  if (!(dt >= 60 && dt <= SECONDS_PER_HOUR && SECONDS_PER_HOUR % dt === 0)) {
     throw new RangeError(
       `simulate: the control step must divide an hour into whole parts of at least a minute, got ${dt} s`,
     );
@@ -314,7 +316,7 @@ function requireSteps({ weather, dt, start, hours }: RunInput): void {
     throw new RangeError(`simulate: the period must be a whole number of hours, got ${hours}`);
   }
   const end = weather.start + weather.count * weather.step;
-  if (!weather.periodic && (start < weather.start || start + hours * HOUR > end)) {
+  if (!weather.periodic && (start < weather.start || start + hours * SECONDS_PER_HOUR > end)) {
     throw new RangeError('simulate: the weather does not cover the period');
   }
 }
@@ -331,7 +333,5 @@ function noticesOf(weather: Weather): Notice[] {
 }
 
 const oneRow: readonly number[] = [Number.NEGATIVE_INFINITY];
-const HOUR = 3600;
-const DAY = 86_400;
 
 const ROOM_STRIDE = ROOM.stride;

@@ -8,6 +8,7 @@ import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { LocalClock } from '../units/local-clock.ts';
 import { InputProblems } from '../units/problem.ts';
+import { SECONDS_PER_HOUR } from '../units/time-units.ts';
 import type { Weather } from '../weather/weather.ts';
 import { adjustablesOf } from './adjustables-of.ts';
 import { channelsOf, type FitGroup } from './channels-of.ts';
@@ -94,7 +95,11 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     return [...before, ...settingsAt(of.adjustables, place, WRITTEN_DIGITS)];
   };
   const run = await request.startRuns(
-    cutWeather(weather, division.start - BEFORE, division.start + division.hours * HOUR),
+    cutWeather(
+      weather,
+      division.start - BEFORE,
+      division.start + division.hours * SECONDS_PER_HOUR,
+    ),
   );
   let settings: readonly string[] = [];
   const work = { request, run, readings, division };
@@ -244,6 +249,5 @@ const OF_COOLING: readonly FitKind[] = ['cooling setpoint', 'thermostat of cooli
 const MOST_RUNS = { water: 150, heat: 400 } as const;
 /** Of those of water, for a first search. */
 const ROUGH_RUNS = 45;
-const HOUR = 3600;
 /** Days before the log that runs may look back at. [s] */
 const BEFORE = 30 * 86_400;

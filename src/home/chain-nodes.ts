@@ -4,6 +4,7 @@ import {
   periodicTransfer,
   periodicTransferOfChain,
 } from '../physics/heat/periodic-transfer.ts';
+import { SECONDS_PER_DAY } from '../units/time-units.ts';
 import type { Chain } from './home.ts';
 
 /** A slice of an element: what it resists [m2 K/W] and what it stores [J/(m2 K)]. */
@@ -30,11 +31,11 @@ export function fewestNodes(
   layers: readonly Layer[],
   faces: Faces,
 ): readonly number[] {
-  const exact = periodicTransfer(layers, DAY, faces);
+  const exact = periodicTransfer(layers, SECONDS_PER_DAY, faces);
   const steady = 1 / lump(cells, [0, cells.length], faces).resistance.reduce((s, r) => s + r, 0);
   const badness = (nodes: readonly number[]): number => {
     const chain = lump(cells, nodes, faces);
-    const got = periodicTransferOfChain(chain.resistance, chain.capacity, DAY);
+    const got = periodicTransferOfChain(chain.resistance, chain.capacity, SECONDS_PER_DAY);
     return worstError(got, exact, steady, faces.bothFaces === true);
   };
   let nodes: readonly number[] = [0, cells.length];
@@ -137,9 +138,8 @@ function distance(a: readonly [number, number], b: readonly [number, number]): n
   return Math.hypot(a[0] - b[0], a[1] - b[1]);
 }
 
-const DAY = 86_400; // [s]
 const LIMIT = 0.05; // of each figure
 const FILM = 100; // [J/(m2 K)]: a coat of paint
-const FILM_ADMITTANCE = (4 * Math.PI * FILM) / DAY; // of one and what it lacks elsewhere [W/(m2 K)]
+const FILM_ADMITTANCE = (4 * Math.PI * FILM) / SECONDS_PER_DAY; // of one and what it lacks elsewhere [W/(m2 K)]
 const MOST_NODES = 12;
 const SWEEPS = 2; // a second round saves a node in every tenth wall

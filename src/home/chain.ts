@@ -1,5 +1,6 @@
 import { type Layer, layerCapacity, layerResistance } from '../physics/heat/layer.ts';
 import { requireWithin } from '../units/require-within.ts';
+import { SECONDS_PER_DAY } from '../units/time-units.ts';
 import { type Cell, fewestNodes, lump } from './chain-nodes.ts';
 import type { Chain } from './home.ts';
 
@@ -88,7 +89,7 @@ function lumped(layers: readonly Layer[], surfaces: Surfaces): Chain {
 function slices(layer: Layer): Cell[] {
   const resistance = layerResistance(layer);
   const capacity = layerCapacity(layer);
-  const depths = Math.sqrt((Math.PI * resistance * capacity) / DAY);
+  const depths = Math.sqrt((Math.PI * resistance * capacity) / SECONDS_PER_DAY);
   const n = Math.min(40, Math.max(1, Math.ceil(depths * 6)));
   return Array.from({ length: n }, () => ({ resistance: resistance / n, capacity: capacity / n }));
 }
@@ -122,7 +123,6 @@ function requireLayer(layer: Layer): void {
 /** Chains by what they stand for: the plans of a home have most of their walls in common. */
 const known = new Map<string, Chain>();
 const MOST_KNOWN = 1000;
-const DAY = 86_400;
 const INNER = [0, 10] as const;
 const OUTER = [0, 1e6] as const; // also the ground's, under a floor that has next to no edge
 const CAPACITY = [0, 5e6] as const;

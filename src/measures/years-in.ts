@@ -1,3 +1,5 @@
+import { HOURS_PER_WEEK } from '../units/time-units.ts';
+
 /**
  * How many years of bills a period stands for: 1 for a calendar year of 365 or 366 days, otherwise
  * its length over the mean calendar year.
@@ -23,4 +25,3 @@ export const weeksIn = (hours: number): number => hours / HOURS_PER_WEEK;
 /** A calendar year of 365 days. [h] */
 const YEAR_HOURS = 8760;
 const HOURS_PER_YEAR = 8766;
-const HOURS_PER_WEEK = 168;

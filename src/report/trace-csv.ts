@@ -2,6 +2,7 @@ import type { Observer, TraceView } from '../engine/record/trace.ts';
 import { columnSuffix } from '../species/concentration-unit.ts';
 import { isOfTable } from '../species/own-species.ts';
 import { type LocalClock, offsetAt } from '../units/local-clock.ts';
+import { SECONDS_PER_HOUR } from '../units/time-units.ts';
 import { csvLine, typedField } from './csv-line.ts';
 
 /** What the columns are called by, and how hours are told. */
@@ -30,14 +31,14 @@ export function createTraceCsv(setup: TraceCsvSetup): { observe: Observer; text(
   let filled = 0;
 
   function observe(trace: TraceView): void {
-    const perHour = Math.round(HOUR / trace.dt);
+    const perHour = Math.round(SECONDS_PER_HOUR / trace.dt);
     for (let s = 0; s < trace.steps; s++) {
       columns.forEach((column, c) => {
         sums[c]! += column.at(trace, s);
       });
       filled++;
       if (filled < perHour) continue;
-      const begin = trace.start + (s + 1) * trace.dt - HOUR;
+      const begin = trace.start + (s + 1) * trace.dt - SECONDS_PER_HOUR;
       const means = columns.map((column, c) => (sums[c]! / perHour).toFixed(column.decimals));
       lines.push(csvLine([isoUtc(begin), isoLocal(begin, setup.clock), ...means.map(unsigned)]));
       sums.fill(0);
@@ -59,7 +60,7 @@ function columnsOf(setup: TraceCsvSetup): Column[] {
   const home: Column[] = [
     column('outdoor_temperature_c', 2, (t, s) => t.home.outdoorTemperature[s]!),
     column('outdoor_vapour_pressure_pa', 1, (t, s) => t.home.outdoorVapourPressure[s]!),
-    column('infiltration_m3_per_h', 2, (t, s) => t.home.infiltration[s]! * HOUR),
+    column('infiltration_m3_per_h', 2, (t, s) => t.home.infiltration[s]! * SECONDS_PER_HOUR),
     column('electricity_w', 1, ({ home: { electricity, devices: all, coolers } }, s) =>
       [...all, ...coolers].reduce((sum, each) => sum + each.electricity[s]!, electricity[s]!),
     ),
@@ -95,7 +96,11 @@ function deviceColumns(name: string, d: number): Column[] {
   return [
     column(`${name}.electricity_w`, 1, (t, s) => t.home.devices[d]!.electricity[s]!),
     column(`${name}.fuel_w`, 1, (t, s) => t.home.devices[d]!.fuel[s]!),
-    column(`${name}.water_g_per_h`, 2, (t, s) => t.home.devices[d]!.water[s]! * 1000 * HOUR),
+    column(
+      `${name}.water_g_per_h`,
+      2,
+      (t, s) => t.home.devices[d]!.water[s]! * 1000 * SECONDS_PER_HOUR,
+    ),
     column(`${name}.heat_w`, 1, (t, s) => t.home.devices[d]!.heat[s]!),
     column(`${name}.running_share`, 3, (t, s) => t.home.devices[d]!.share[s]!),
   ];
@@ -120,8 +125,8 @@ function roomColumns(name: string, i: number, species: TraceCsvSetup['species'])
     of('outdoor_air_l_per_s', 2, (r) => r.outdoorAir, 1000),
     of('occupants', 2, (r) => r.occupants),
     of('window_open_share', 3, (r) => r.windowOpen),
-    of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * HOUR),
-    of('wall_condensation_g_per_h', 2, (r) => r.wallCondensation, 1000 * HOUR),
+    of('condensation_g_per_h', 2, (r) => r.condensation, 1000 * SECONDS_PER_HOUR),
+    of('wall_condensation_g_per_h', 2, (r) => r.wallCondensation, 1000 * SECONDS_PER_HOUR),
     ...species.map((each, k) => of(ofSpecies(each), decimalsOf(each), (r) => r.species[k]!)),
   ];
 }
@@ -146,5 +151,3 @@ function isoLocal(utc: number, clock: LocalClock): string {
 
 /** A rounded-off "-0.00" without its sign. */
 const unsigned = (text: string): string => (/^-0\.?0*$/.test(text) ? text.slice(1) : text);
-
-const HOUR = 3600;

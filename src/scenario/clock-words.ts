@@ -1,3 +1,4 @@
+import { MINUTES_PER_DAY } from '../units/time-units.ts';
 import { ALL_YEAR } from './month-words.ts';
 
 /** Minutes after local midnight of "06:30" or "6:30"; NaN for anything else. "24:00" is the day's end. */
@@ -5,7 +6,7 @@ export function minutesOf(text: string): number {
   const match = /^(\d{1,2}):([0-5]\d)$/.exec(text.trim());
   if (match === null) return Number.NaN;
   const minutes = Number(match[1]) * 60 + Number(match[2]);
-  return minutes <= DAY ? minutes : Number.NaN;
+  return minutes <= MINUTES_PER_DAY ? minutes : Number.NaN;
 }
 
 /** Bits of the days named by "weekdays", "Tue" or a list; Monday is bit 0. NaN for an unknown name. */
@@ -40,17 +41,17 @@ export function dayTwice(written: string | readonly string[]): number | null {
  */
 export function spellOf(days: number | undefined, from: number, to: number, months = ALL_YEAR) {
   const seldom = months === ALL_YEAR ? {} : { months };
-  return { days: days ?? EVERY_DAY, ...seldom, from, to: to > from ? to : to + DAY };
+  return { days: days ?? EVERY_DAY, ...seldom, from, to: to > from ? to : to + MINUTES_PER_DAY };
 }
 
 /** Whether a spell leaves out no minute of the year. */
 export const isAlways = ({ days, months, from, to }: ReturnType<typeof spellOf>): boolean =>
-  days === EVERY_DAY && (months ?? ALL_YEAR) === ALL_YEAR && to - from === DAY;
+  days === EVERY_DAY && (months ?? ALL_YEAR) === ALL_YEAR && to - from === MINUTES_PER_DAY;
 
 /** A minute of the week, counted from Monday midnight, in words: "monday at 06:30". */
 export function momentOfWeek(minute: number): string {
-  const day = DAYS[Math.floor(minute / DAY)] ?? '';
-  return `${day} at ${timeOf(minute % DAY)}`;
+  const day = DAYS[Math.floor(minute / MINUTES_PER_DAY)] ?? '';
+  return `${day} at ${timeOf(minute % MINUTES_PER_DAY)}`;
 }
 
 /** A minute of the day as "06:30". */
@@ -66,4 +67,3 @@ export const GROUPS: Readonly<Record<string, number>> = {
   weekdays: 0b0011111,
   weekends: 0b1100000,
 };
-const DAY = 1440;

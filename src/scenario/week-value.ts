@@ -1,4 +1,5 @@
 import type { Spell, WeekSchedule } from '../control/household.ts';
+import { MINUTES_PER_DAY, MINUTES_PER_WEEK } from '../units/time-units.ts';
 import { ALL_YEAR } from './month-words.ts';
 
 /** A moment of the year as schedules know it. */
@@ -22,12 +23,12 @@ export const valueAt = (schedule: WeekSchedule, { month, day, minute }: WeekMome
  */
 export function weekIn(months: number, schedule: WeekSchedule): Float64Array {
   const own = within(months, schedule);
-  const turns = [...new Set([0, DAY, ...turnsOf(own.spells)])].sort((a, b) => a - b);
-  const week = new Float64Array(WEEK);
+  const turns = [...new Set([0, MINUTES_PER_DAY, ...turnsOf(own.spells)])].sort((a, b) => a - b);
+  const week = new Float64Array(MINUTES_PER_WEEK);
   for (let day = 0; day < 7; day++) {
     for (let k = 0; k + 1 < turns.length; k++) {
       const [from, to] = [turns[k]!, turns[k + 1]!];
-      week.fill(inWeek(own, day, from), DAY * day + from, DAY * day + to);
+      week.fill(inWeek(own, day, from), MINUTES_PER_DAY * day + from, MINUTES_PER_DAY * day + to);
     }
   }
   return week;
@@ -46,9 +47,9 @@ const within = (months: number, { base, spells }: WeekSchedule): WeekSchedule =>
 function inWeek({ base, spells }: WeekSchedule, day: number, minute: number): number {
   let value = base;
   for (const spell of spells) {
-    for (let back = 0; DAY * back < spell.to; back++) {
+    for (let back = 0; MINUTES_PER_DAY * back < spell.to; back++) {
       const began = (((day - back) % 7) + 7) % 7;
-      const at = minute + DAY * back;
+      const at = minute + MINUTES_PER_DAY * back;
       if ((spell.days & (1 << began)) !== 0 && spell.from <= at && at < spell.to) {
         value = spell.value;
       }
@@ -59,7 +60,7 @@ function inWeek({ base, spells }: WeekSchedule, day: number, minute: number): nu
 
 /** Minutes after midnight at which spells begin and end. */
 const turnsOf = (spells: readonly Spell[]): number[] =>
-  spells.flatMap(({ from, to }) => [from % DAY, to % DAY]);
+  spells.flatMap(({ from, to }) => [from % MINUTES_PER_DAY, to % MINUTES_PER_DAY]);
 
 /**
  * Moments of a year at which any of some schedules may change, and so one of every state they have
@@ -79,7 +80,3 @@ export function* momentsOf(
     }
   }
 }
-
-/** [min] */
-const DAY = 1440;
-const WEEK = 7 * DAY;

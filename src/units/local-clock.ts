@@ -1,3 +1,5 @@
+import { SECONDS_PER_DAY } from './time-units.ts';
+
 /**
  * A local wall clock as plain numbers: from which instant on which offset from UTC is in force.
  *
@@ -74,5 +76,4 @@ export function weekday(day: number): number {
   return (((day + THURSDAY) % 7) + 7) % 7;
 }
 
-export const SECONDS_PER_DAY = 86_400;
 const THURSDAY = 3; // 1970-01-01 was a Thursday

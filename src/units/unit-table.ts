@@ -1,3 +1,5 @@
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from './time-units.ts';
+
 /**
  * The units that a person may write, and what each measures.
  *
@@ -42,9 +44,7 @@ export const DIMENSIONS = {
   'number concentration': 'a number of grains per volume',
 } as const;
 
-const HOUR = 3600;
-const DAY = 24 * HOUR;
-const YEAR = 365 * DAY; // 365 days: lengths of life and payback, not calendars
+const YEAR = 365 * SECONDS_PER_DAY; // 365 days: lengths of life and payback, not calendars
 const FOOT = 0.3048; // exact, international foot
 const INCH = FOOT / 12;
 const US_PINT = 0.473176473; // L, exact by definition of the US gallon
@@ -88,26 +88,29 @@ export const UNITS: Readonly<Record<string, UnitMeaning>> = {
 
   s: { dimension: 'time', factor: 1 },
   min: { dimension: 'time', factor: 60 },
-  h: { dimension: 'time', factor: HOUR },
-  day: { dimension: 'time', factor: DAY },
-  week: { dimension: 'time', factor: 7 * DAY },
+  h: { dimension: 'time', factor: SECONDS_PER_HOUR },
+  day: { dimension: 'time', factor: SECONDS_PER_DAY },
+  week: { dimension: 'time', factor: 7 * SECONDS_PER_DAY },
   year: { dimension: 'time', factor: YEAR },
 
   W: { dimension: 'power', factor: 1 },
   kW: { dimension: 'power', factor: 1000 },
   MW: { dimension: 'power', factor: 1e6 },
-  'BTU/h': { dimension: 'power', factor: BTU / HOUR },
+  'BTU/h': { dimension: 'power', factor: BTU / SECONDS_PER_HOUR },
 
   J: { dimension: 'energy', factor: 1 },
   kJ: { dimension: 'energy', factor: 1e3 },
   MJ: { dimension: 'energy', factor: 1e6 },
   GJ: { dimension: 'energy', factor: 1e9 },
-  Wh: { dimension: 'energy', factor: HOUR },
-  kWh: { dimension: 'energy', factor: 1e3 * HOUR },
+  Wh: { dimension: 'energy', factor: SECONDS_PER_HOUR },
+  kWh: { dimension: 'energy', factor: 1e3 * SECONDS_PER_HOUR },
 
   'W/m2': { dimension: 'power per area', factor: 1 },
   'W/m2K': { dimension: 'transmittance', factor: 1 },
-  'BTU/hft2°F': { dimension: 'transmittance', factor: BTU / HOUR / (FOOT * FOOT) / (5 / 9) },
+  'BTU/hft2°F': {
+    dimension: 'transmittance',
+    factor: BTU / SECONDS_PER_HOUR / (FOOT * FOOT) / (5 / 9),
+  },
   'W/mK': { dimension: 'conductivity', factor: 1 },
   'kg/m3': { dimension: 'density', factor: 1 },
   'g/m3': { dimension: 'density', factor: 1e-3 },
@@ -115,22 +118,22 @@ export const UNITS: Readonly<Record<string, UnitMeaning>> = {
   'kJ/kgK': { dimension: 'specific heat', factor: 1000 },
   'J/m2K': { dimension: 'areal heat capacity', factor: 1 },
   'kJ/m2K': { dimension: 'areal heat capacity', factor: 1000 },
-  'Wh/m2K': { dimension: 'areal heat capacity', factor: HOUR },
+  'Wh/m2K': { dimension: 'areal heat capacity', factor: SECONDS_PER_HOUR },
 
   'm3/s': { dimension: 'air flow', factor: 1 },
-  'm3/h': { dimension: 'air flow', factor: 1 / HOUR },
+  'm3/h': { dimension: 'air flow', factor: 1 / SECONDS_PER_HOUR },
   'L/s': { dimension: 'air flow', factor: 1e-3 },
   cfm: { dimension: 'air flow', factor: FOOT ** 3 / 60 },
 
   // Water by its volume or its mass, one litre a kilogram; base unit kg/s.
-  'L/day': { dimension: 'water rate', factor: 1 / DAY },
-  'L/h': { dimension: 'water rate', factor: 1 / HOUR },
-  'mL/h': { dimension: 'water rate', factor: 1e-3 / HOUR },
-  'kg/day': { dimension: 'water rate', factor: 1 / DAY },
-  'kg/h': { dimension: 'water rate', factor: 1 / HOUR },
-  'g/h': { dimension: 'water rate', factor: 1e-3 / HOUR },
-  'pint/day': { dimension: 'water rate', factor: US_PINT / DAY },
-  'imperialpint/day': { dimension: 'water rate', factor: IMPERIAL_PINT / DAY },
+  'L/day': { dimension: 'water rate', factor: 1 / SECONDS_PER_DAY },
+  'L/h': { dimension: 'water rate', factor: 1 / SECONDS_PER_HOUR },
+  'mL/h': { dimension: 'water rate', factor: 1e-3 / SECONDS_PER_HOUR },
+  'kg/day': { dimension: 'water rate', factor: 1 / SECONDS_PER_DAY },
+  'kg/h': { dimension: 'water rate', factor: 1 / SECONDS_PER_HOUR },
+  'g/h': { dimension: 'water rate', factor: 1e-3 / SECONDS_PER_HOUR },
+  'pint/day': { dimension: 'water rate', factor: US_PINT / SECONDS_PER_DAY },
+  'imperialpint/day': { dimension: 'water rate', factor: IMPERIAL_PINT / SECONDS_PER_DAY },
 
   '1/h': { dimension: 'air changes', factor: 1 },
   ach: { dimension: 'air changes', factor: 1 },

@@ -1,13 +1,8 @@
 import { clockSeconds } from '../units/clock-seconds.ts';
 import { isoTime } from '../units/iso-time.ts';
-import {
-  type LocalClock,
-  SECONDS_PER_DAY,
-  toLocal,
-  toUtc,
-  UTC_CLOCK,
-} from '../units/local-clock.ts';
+import { type LocalClock, toLocal, toUtc, UTC_CLOCK } from '../units/local-clock.ts';
 import { InputProblems, type Problem } from '../units/problem.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../units/time-units.ts';
 import type { Weather } from './weather.ts';
 
 /** A stretch of whole hours that a weather series covers. */
@@ -40,8 +35,10 @@ export function periodOf(
   to: string | null,
   clock: LocalClock = UTC_CLOCK,
 ): Period {
-  const begin = Math.ceil(weather.start / HOUR) * HOUR;
-  const end = Math.floor((weather.start + weather.count * weather.step) / HOUR) * HOUR;
+  const begin = Math.ceil(weather.start / SECONDS_PER_HOUR) * SECONDS_PER_HOUR;
+  const end =
+    Math.floor((weather.start + weather.count * weather.step) / SECONDS_PER_HOUR) *
+    SECONDS_PER_HOUR;
   const year = new Date(toLocal(clock, (begin + end) / 2) * 1000).getUTCFullYear();
   const problems: Problem[] = [];
   const complain = (path: readonly string[], expected: string, got: string) => {
@@ -63,7 +60,7 @@ export function periodOf(
     complain(['period'], covered, `${from ?? 'its start'} to ${to ?? 'its end'}`);
     throw new InputProblems(problems);
   }
-  return { start: found[0], hours: Math.round((found[1] - found[0]) / HOUR) };
+  return { start: found[0], hours: Math.round((found[1] - found[0]) / SECONDS_PER_HOUR) };
 }
 
 type Find = (
@@ -126,8 +123,7 @@ function midnight(day: string, year: number, clock: LocalClock, daysLater = 0): 
   return local === null ? null : toUtc(clock, local + daysLater * SECONDS_PER_DAY);
 }
 
-const HOUR = 3600;
 const HALF_DAY = SECONDS_PER_DAY / 2;
 /** No clock is farther ahead of UTC. [s] */
-const FARTHEST = 14 * HOUR;
+const FARTHEST = 14 * SECONDS_PER_HOUR;
 const YEARS_TRIED = [-2, -1, 0, 1] as const;

@@ -1,5 +1,6 @@
 import { isoDay } from '../../units/iso-time.ts';
-import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { UsageError } from '../usage-error.ts';
 
 /** First and last local day, both included, counted from 1970-01-01. */

@@ -2,6 +2,7 @@ import type { Observer } from '../../engine/record/trace.ts';
 import type { PlanSeries } from '../../measures/series/plan-series.ts';
 import type { PlanRequest } from '../../studies/run-plan.ts';
 import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+import { HOURS_PER_WEEK, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import { requireName } from '../load/require-name.ts';
 import { both } from '../usage-error.ts';
 import { type AskedDays, askedDays, daysOfPeriod, type LocalDays } from './plot-days.ts';
@@ -48,7 +49,7 @@ export async function plotRoom(
         ...{ scenario: plan.scenario, plan: plan.plan, room, clock },
         chosen: days !== null ? '' : week === null ? 'the whole period' : 'the coldest week',
         bands: { temperature, humidity },
-        start: kept.start + begin * HOUR,
+        start: kept.start + begin * SECONDS_PER_HOUR,
         mild: mildHours(kept.outdoors.temperature, temperature.mild).subarray(begin, end),
         series: {
           operativeTemperature: own.operativeTemperature.subarray(begin, end),
@@ -71,8 +72,8 @@ function weekFrom(
   clock: LocalClock,
 ): LocalDays | null {
   const hour = extremeWeek(temperature, start, clock, 'lowest');
-  const begin = start + hour * HOUR;
-  if (!beginsDay(begin, clock) || hour + HOURS_OF_WEEK > temperature.length) return null;
+  const begin = start + hour * SECONDS_PER_HOUR;
+  if (!beginsDay(begin, clock) || hour + HOURS_PER_WEEK > temperature.length) return null;
   const first = localDay(toLocal(clock, begin));
   return { first, last: first + 6 };
 }
@@ -84,13 +85,10 @@ function hoursOf(
   clock: LocalClock,
 ): [number, number] {
   const hours = [...outdoors.temperature.keys()].filter((h) => {
-    const day = localDay(toLocal(clock, start + h * HOUR));
+    const day = localDay(toLocal(clock, start + h * SECONDS_PER_HOUR));
     return day >= first && day <= last;
   });
   return [hours[0]!, hours.at(-1)! + 1];
 }
 
 type ExtremeWeek = typeof import('../../measures/series/extreme-week.ts');
-
-const HOUR = 3600;
-const HOURS_OF_WEEK = 168;

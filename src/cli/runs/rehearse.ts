@@ -1,6 +1,6 @@
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { runPlan } from '../../studies/run-plan.ts';
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 
 /**
@@ -12,7 +12,7 @@ import type { Weather } from '../../weather/weather.ts';
  */
 export function rehearse(plan: PreparedPlan, weather: Weather): void {
   const { start, step } = weather;
-  const first = Math.ceil(start / HOUR) * HOUR;
+  const first = Math.ceil(start / SECONDS_PER_HOUR) * SECONDS_PER_HOUR;
   if (weather.count * step < 2 * SECONDS_PER_DAY) return; // as short as a rehearsal
   try {
     runPlan({ plan, weather, period: { start: first, hours: 24 } }, [], 0);
@@ -20,5 +20,3 @@ export function rehearse(plan: PreparedPlan, weather: Weather): void {
     // The run itself will say what is wrong.
   }
 }
-
-const HOUR = 3600;

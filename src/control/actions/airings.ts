@@ -1,4 +1,5 @@
 import { evenDraw, hashFrom } from '../../units/seeded-draw.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Automation } from '../automation.ts';
 import { type ControlContext, OUTDOOR } from '../control-context.ts';
 import type { AiringReport } from '../control-report.ts';
@@ -61,7 +62,7 @@ export function createAirings(
   const answer = (j: number): void => {
     const { utc, count: now } = moment;
     waiting[j] = 0;
-    askAgain[j] = utc + HOUR;
+    askAgain[j] = utc + SECONDS_PER_HOUR;
     if (evenDraw(hashFrom(stream[j]!, now)) >= probability[j]!) return;
     due[j] = Math.min(due[j]!, utc + delay[j]!);
   };
@@ -107,5 +108,3 @@ export function createAirings(
       habits.map(({ name }, j) => ({ name, occasions: occasions[j]!, opened: opened[j]! })),
   };
 }
-
-const HOUR = 3600;

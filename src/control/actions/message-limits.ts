@@ -1,4 +1,5 @@
-import { localDay, SECONDS_PER_DAY, toLocal, toUtc } from '../../units/local-clock.ts';
+import { localDay, toLocal, toUtc } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { MessageLimits, Rule } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
 import { fillArray } from '../fill-array.ts';

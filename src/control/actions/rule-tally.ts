@@ -1,4 +1,5 @@
-import { SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { ControlContext } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
 
@@ -27,7 +28,7 @@ export function createRuleTally(
   const byHour = Array.from({ length: rules }, () => new Int32Array(24));
   const heardByHour = Array.from({ length: rules }, () => new Int32Array(24));
   // Messages of the last hour that nobody awake has seen: one place a step, round and round.
-  const places = Math.ceil(HOUR / dt);
+  const places = Math.ceil(SECONDS_PER_HOUR / dt);
   const unseen = new Uint8Array(rules * places);
   const unseenHour = new Uint8Array(rules * places);
   const unseenCount = new Int32Array(rules);
@@ -60,10 +61,10 @@ export function createRuleTally(
   const fired = (r: number): void => {
     const count = counts[r]!;
     count.fired++;
-    const hour = Math.floor((toLocal(clock, moment.utc) % SECONDS_PER_DAY) / HOUR);
+    const hour = Math.floor((toLocal(clock, moment.utc) % SECONDS_PER_DAY) / SECONDS_PER_HOUR);
     addTo(byHour[r]!, hour);
     if (presence.someoneHome) count.someoneHome++;
-    if (moment.utc - last[r]! < HOUR) count.duplicates++;
+    if (moment.utc - last[r]! < SECONDS_PER_HOUR) count.duplicates++;
     last[r] = moment.utc;
     acted[r] = 0;
     if (presence.awakeHome) {
@@ -80,7 +81,7 @@ export function createRuleTally(
   };
 
   const active = (r: number): void => {
-    counts[r]!.activeHours += dt / HOUR;
+    counts[r]!.activeHours += dt / SECONDS_PER_HOUR;
   };
 
   const actedOn = (r: number): void => {
@@ -132,5 +133,3 @@ function noCounts() {
     heldBack: 0,
   };
 }
-
-const HOUR = 3600;

@@ -1,3 +1,4 @@
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import { type Automation, type Rule, reachesPeople } from '../automation.ts';
 import { type ControlContext, windowOpen } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
@@ -82,7 +83,7 @@ export function createRules(
     else if (middle >= rule.tellAgain) tell(rule, r, rule.tellAgain);
     active[r] = on ? 1 : 0;
     if (on) tally.active(r);
-    if (rule.known === 0 && held >= HOUR) {
+    if (rule.known === 0 && held >= SECONDS_PER_HOUR) {
       rule.known = MISSED;
       tally.missed(r);
     }
@@ -141,4 +142,3 @@ function gateRoom({ all, room: own }: Rule): number {
 
 const TOLD = 1;
 const MISSED = 2;
-const HOUR = 3600;

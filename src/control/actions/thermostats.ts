@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home.ts';
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Automation, Thermostat } from '../automation.ts';
 import type { Household } from '../household.ts';
 import type { Commands, Observation } from '../observations.ts';

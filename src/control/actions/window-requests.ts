@@ -1,4 +1,5 @@
 import { evenDraw, hashFrom } from '../../units/seeded-draw.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Automation } from '../automation.ts';
 import type { ControlContext } from '../control-context.ts';
 import { STREAM, stemsByName } from '../random-streams.ts';
@@ -43,7 +44,7 @@ export function createWindowRequests(
     for (let k = 0; k < rule.length; k++) {
       if (rule[k] !== fired || evenDraw(hashFrom(stream[k]!, now)) >= probability[k]!) continue;
       due[k] = Math.min(due[k]!, at + delay[k]!);
-      forgotten[k] = at + Math.max(HOUR, delay[k]! + dt);
+      forgotten[k] = at + Math.max(SECONDS_PER_HOUR, delay[k]! + dt);
     }
   };
 
@@ -70,5 +71,3 @@ export function createWindowRequests(
   };
   return { ask, step };
 }
-
-const HOUR = 3600;

@@ -1,4 +1,4 @@
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { ControlContext } from '../control-context.ts';
 import type { Activity } from '../household.ts';
 import { attended } from '../lay-out-day.ts';

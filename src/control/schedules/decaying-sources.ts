@@ -1,5 +1,6 @@
 import { decayingSource } from '../../physics/air-quality/decaying-source.ts';
-import { localDay, SECONDS_PER_DAY, toLocal, toUtc } from '../../units/local-clock.ts';
+import { localDay, toLocal, toUtc } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { DayInputs } from '../day-inputs.ts';
 import type { DecayingSource } from '../household.ts';
 import type { StepRange } from './step-range.ts';

@@ -1,4 +1,5 @@
-import { localDay, SECONDS_PER_DAY, toLocal, toUtc } from '../../units/local-clock.ts';
+import { localDay, toLocal, toUtc } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Automation, HolidaySetback } from '../automation.ts';
 import type { Household } from '../household.ts';
 import type { Observation } from '../observations.ts';

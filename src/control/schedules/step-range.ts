@@ -1,11 +1,5 @@
-import {
-  type LocalClock,
-  localDay,
-  SECONDS_PER_DAY,
-  toLocal,
-  toUtc,
-  weekday,
-} from '../../units/local-clock.ts';
+import { type LocalClock, localDay, toLocal, toUtc, weekday } from '../../units/local-clock.ts';
+import { MINUTES_PER_DAY, SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Spell } from '../household.ts';
 
 /** Control steps in a row. */
@@ -124,7 +118,6 @@ export function monthAndDay(date: number): { month: number; day: number } {
   };
 }
 
-export const MINUTES_PER_DAY = 1440;
 /** From the first of March of the year 0 to the first of January 1970, in the Gregorian calendar. */
 const DAYS_TO_EPOCH = 719_468;
 const DAYS_OF_ERA = 146_097;

@@ -1,4 +1,5 @@
-import { type LocalClock, SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { WeekSchedule } from '../household.ts';
 import { fillSchedules } from './fill-schedule.ts';
 

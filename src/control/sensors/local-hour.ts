@@ -1,4 +1,5 @@
-import { type LocalClock, nextJump, offsetAt, SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { type LocalClock, nextJump, offsetAt } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Moment } from '../control-context.ts';
 
 /**

@@ -1,5 +1,6 @@
 import { nearestHint } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { RunInput } from '../run.ts';
 import { NOT_NEGATIVE, problem, problemsOfSeries, RANGES } from './check-series.ts';
 import type { HeldStart, ImposedSeries, Series } from './imposed.ts';
@@ -22,7 +23,7 @@ function problemsOfRoom(input: RunInput, room: string, imposed: ImposedSeries): 
   const { home, household, dt, hours } = input;
   const known = roomProblem(input, 'imposed', room);
   if (known.length > 0) return known;
-  const steps = (hours * HOUR) / dt;
+  const steps = (hours * SECONDS_PER_HOUR) / dt;
   const problems: Problem[] = [];
   const { peopleSpecies = {}, ...plain } = imposed;
   for (const [name, series] of Object.entries(plain) as [string, Series | undefined][]) {
@@ -57,12 +58,18 @@ function problemsOfDevice({ home, dt, hours }: RunInput, name: string, series: S
     const expected = 'a device of the home that draws electricity';
     return [unknownName('devicePower', name, expected, name, electric)];
   }
-  return problemsOfSeries('devicePower', name, series, (hours * HOUR) / dt, NOT_NEGATIVE);
+  return problemsOfSeries(
+    'devicePower',
+    name,
+    series,
+    (hours * SECONDS_PER_HOUR) / dt,
+    NOT_NEGATIVE,
+  );
 }
 
 function problemsOfStart(input: RunInput, { until, rooms }: HeldStart): Problem[] {
   const { start, hours, dt } = input;
-  const end = start + hours * HOUR;
+  const end = start + hours * SECONDS_PER_HOUR;
   const steps = (until - start) / dt;
   const inside = until > start && until <= end;
   const problems: Problem[] = [];
@@ -142,5 +149,4 @@ const EXCLUSIVE: readonly (readonly string[])[] = [
   ['windows', 'airChange', 'outdoorAir'],
 ];
 
-const HOUR = 3600;
 const LAST_DATE = 8.64e15; // ms

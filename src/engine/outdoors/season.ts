@@ -1,5 +1,6 @@
 import { dayOfYear } from '../../physics/sun/day-of-year.ts';
 import { cosineOf, sineOf } from '../../units/portable-math.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 
 /** Annual cycle of the outdoor temperature: mean, amplitude and coldest day of its first harmonic. */
@@ -29,7 +30,7 @@ function fitted(weather: Weather): Season {
   let sum = 0;
   let [c, s, cc, cs, ss, tc, ts] = [0, 0, 0, 0, 0, 0, 0];
   for (let k = 0; k < count; k++) {
-    const angle = (2 * Math.PI * (first + (k * step) / DAY)) / YEAR;
+    const angle = (2 * Math.PI * (first + (k * step) / SECONDS_PER_DAY)) / YEAR;
     const cosine = cosineOf(angle);
     const sine = sineOf(angle);
     const t = temperature[k]!;
@@ -42,7 +43,7 @@ function fitted(weather: Weather): Season {
     tc += t * cosine;
     ts += t * sine;
   }
-  if (count * step < MOST_OF_A_YEAR * YEAR * DAY) {
+  if (count * step < MOST_OF_A_YEAR * YEAR * SECONDS_PER_DAY) {
     return { mean: sum / count, amplitude: 0, coldest: 1 };
   }
   // Of deviations from the means, so that two unknowns are left.
@@ -63,6 +64,5 @@ function fitted(weather: Weather): Season {
 }
 
 const SEASONS = new WeakMap<Weather, Season>();
-const DAY = 86_400;
 const YEAR = 365.25;
 const MOST_OF_A_YEAR = 0.9;

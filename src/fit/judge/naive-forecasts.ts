@@ -1,4 +1,5 @@
 import { type LocalClock, localDay, toLocal, weekday } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 
 /** Forecasts that ask nothing of a home: what a model has to beat. */
 export interface NaiveForecasts {
@@ -24,7 +25,10 @@ export function naiveForecasts(
 ): NaiveForecasts {
   const hourOfWeek = (k: number): number => {
     const local = toLocal(clock, start + k * 3600);
-    return 24 * weekday(localDay(local)) + Math.floor((((local % DAY) + DAY) % DAY) / 3600);
+    return (
+      24 * weekday(localDay(local)) +
+      Math.floor((((local % SECONDS_PER_DAY) + SECONDS_PER_DAY) % SECONDS_PER_DAY) / 3600)
+    );
   };
   const all = createMeans(1);
   const week = createMeans(168);
@@ -60,5 +64,3 @@ function createMeans(size: number) {
     mean: (at: number) => sums[at]! / counts[at]!,
   };
 }
-
-const DAY = 86_400;

@@ -69,18 +69,20 @@ function shiftOf(
   const limit = Math.max(least, PART * Math.max(...logged));
   const beyond = (one: Float64Array, other: Float64Array): number[] =>
     [...one.keys()].filter((h) => one[h]! > limit && one[h]! - other[h]! > limit);
-  const apart = (a: number, b: number) => Math.min((a - b + DAY) % DAY, (b - a + DAY) % DAY);
+  const apart = (a: number, b: number) =>
+    Math.min((a - b + HOURS_PER_DAY) % HOURS_PER_DAY, (b - a + HOURS_PER_DAY) % HOURS_PER_DAY);
   const missing = beyond(fitted, logged);
   const isRebound = (hour: number): boolean =>
     BEHIND.some((by) => {
-      const before = (hour - by + DAY) % DAY;
+      const before = (hour - by + HOURS_PER_DAY) % HOURS_PER_DAY;
       return logged[before]! < 0 && fitted[before]! - logged[before]! > limit;
     });
   for (const hour of beyond(logged, fitted)) {
     if (isRebound(hour)) continue;
     const instead = missing.find((other) => apart(hour, other) <= FURTHEST);
     // From the mean of this hour to that of the next.
-    if (instead !== undefined) return { logged: (hour + 1) % DAY, fitted: (instead + 1) % DAY };
+    if (instead !== undefined)
+      return { logged: (hour + 1) % HOURS_PER_DAY, fitted: (instead + 1) % HOURS_PER_DAY };
   }
   return null;
 }
@@ -91,7 +93,7 @@ function changes(
   { start, release, withheld }: Division,
   clock: LocalClock,
 ): Float64Array {
-  const byHour = Array.from({ length: DAY }, (): number[] => []);
+  const byHour = Array.from({ length: HOURS_PER_DAY }, (): number[] => []);
   for (let k = release; k < withheld - 1; k++) {
     const change = values[k + 1]! - values[k]!;
     if (!Number.isNaN(change)) byHour[hourOfDay(k, start, clock)]!.push(change);
@@ -101,7 +103,7 @@ function changes(
   );
 }
 
-const DAY = 24;
+const HOURS_PER_DAY = 24;
 /** Hours between a rise that was logged and the one that the fitted home has instead. */
 const FURTHEST = 6;
 /** Hours within which a room that was aired is warm again. */

@@ -1,4 +1,5 @@
 import type { LoggedSeries } from '../../log/log.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 
 /**
  * A meter less a steady share of its mean, day by day: all readings of a day by the same part, for what heats
@@ -19,9 +20,9 @@ export function lessSteady(meter: LoggedSeries, share: number): LoggedSeries {
   const first = values.findIndex((_, k) => known(k));
   const last = values.findLastIndex((_, k) => known(k));
   const begin = times[first]! - lasts(first);
-  const days = Math.max(1, Math.floor((times[last]! - begin) / DAY + ROUNDING));
+  const days = Math.max(1, Math.floor((times[last]! - begin) / SECONDS_PER_DAY + ROUNDING));
   const day = (k: number): number =>
-    Math.min(days, Math.ceil((times[k]! - begin) / DAY - ROUNDING));
+    Math.min(days, Math.ceil((times[k]! - begin) / SECONDS_PER_DAY - ROUNDING));
 
   const all = { drawn: 0, time: 0 };
   const ofDay = new Map<number, typeof all>();
@@ -42,5 +43,4 @@ export function lessSteady(meter: LoggedSeries, share: number): LoggedSeries {
   return { ...meter, values: values.map((power, k) => power * left(k)) };
 }
 
-const DAY = 86_400; // [s]
 const ROUNDING = 1e-9; // of a day

@@ -3,6 +3,7 @@ import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import { longestGap } from '../../log/longest-gap.ts';
 import { meansOverSteps, valuesAtInstants } from '../../log/onto-steps.ts';
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { bridged } from './bridged.ts';
 import { heatOfElectricity, roomSource } from './heat-of-electricity.ts';
@@ -59,7 +60,7 @@ export function readingsOf(
   beside: Beside,
 ): Readings {
   const { start, hours } = span;
-  const steps = Math.round((hours * HOUR) / dt);
+  const steps = Math.round((hours * SECONDS_PER_HOUR) / dt);
   const used = new Set<LoggedSeries>();
   const laidOut = (
     series: LoggedSeries | undefined,
@@ -68,7 +69,7 @@ export function readingsOf(
   ): Reading | null => {
     if (series === undefined || made === undefined) return null;
     const gap = longestGap(made);
-    const hourly = meansOverSteps(made, { start, step: HOUR, count: hours }, gap);
+    const hourly = meansOverSteps(made, { start, step: SECONDS_PER_HOUR, count: hours }, gap);
     if (hourly.every((x) => Number.isNaN(x))) return null;
     used.add(series);
     return { hourly, driving: bridged(driving(made, gap)) };
@@ -137,4 +138,3 @@ export interface Span {
 
 /** What people breathe out and nothing takes away: what runs are compared with of what the air carries. */
 export const GASES: readonly string[] = [CARBON_DIOXIDE.name];
-const HOUR = 3600;

@@ -1,4 +1,5 @@
 import type { Log } from '../../log/log.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 import type { Span } from './readings.ts';
 
@@ -13,10 +14,10 @@ export interface Division extends Span {
 /** Hours that the log and the weather have in common; 0 where they do not overlap. */
 export function commonSpan(log: Log, weather: Weather): Span {
   const weatherEnd = weather.start + weather.count * weather.step;
-  const end = Math.floor(Math.min(log.end, weatherEnd) / HOUR) * HOUR;
-  const first = Math.ceil(Math.max(log.start, weather.start) / HOUR) * HOUR;
-  const start = Math.max(first, end - MOST_DAYS * DAY);
-  return { start, hours: Math.max(0, Math.round((end - start) / HOUR)) };
+  const end = Math.floor(Math.min(log.end, weatherEnd) / SECONDS_PER_HOUR) * SECONDS_PER_HOUR;
+  const first = Math.ceil(Math.max(log.start, weather.start) / SECONDS_PER_HOUR) * SECONDS_PER_HOUR;
+  const start = Math.max(first, end - MOST_DAYS * SECONDS_PER_DAY);
+  return { start, hours: Math.max(0, Math.round((end - start) / SECONDS_PER_HOUR)) };
 }
 
 /** The last fortnight, or a fifth of a shorter log, is withheld; rooms are held through the first days. */
@@ -26,7 +27,5 @@ export function divide({ start, hours }: Span): Division {
   return { start, hours, release, withheld: hours - withheld };
 }
 
-const HOUR = 3600;
-const DAY = 86_400;
 /** Of a longer log the latest days are used: homes and habits change. */
 const MOST_DAYS = 182;

@@ -1,4 +1,5 @@
 import type { HeldSeries, ImposedSeries } from '../../engine/imposed/imposed.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Readings, RoomReadings } from '../readings/readings.ts';
 import type { LoggedRun } from './logged-run.ts';
 
@@ -18,7 +19,7 @@ export function loggedRequest(
   dt: number,
   { from, release, to, temperature }: Follows,
 ): LoggedRun {
-  const perHour = HOUR / dt;
+  const perHour = SECONDS_PER_HOUR / dt;
   const cut = (series: Float64Array, last: number): Float64Array => {
     const values = series.slice(from * perHour, last * perHour);
     // Stores settle at the first value: that of one moment would be chance.
@@ -48,11 +49,13 @@ export function loggedRequest(
     );
   const heldRooms = byRoom(held);
   return {
-    start: start + from * HOUR,
+    start: start + from * SECONDS_PER_HOUR,
     hours: to - from,
     spinUpDays: SPIN_UP_DAYS,
     imposed: byRoom(imposed),
-    held: isEmpty(heldRooms) ? null : { until: start + release * HOUR, rooms: heldRooms },
+    held: isEmpty(heldRooms)
+      ? null
+      : { until: start + release * SECONDS_PER_HOUR, rooms: heldRooms },
     devicePower: Object.fromEntries(
       Object.entries(devices).map(([name, { driving }]) => [name, plain(driving, [0, 1e5])]),
     ),
@@ -63,7 +66,6 @@ export function loggedRequest(
 const isEmpty = (record: object): boolean => Object.keys(record).length === 0;
 const asHumidity = (x: number): number => Math.min(100, Math.max(0, x));
 
-const HOUR = 3600;
 /** Hours whose mean stores settle at. */
 const SETTLING = 72;
 const SPIN_UP_DAYS = 20;

@@ -1,4 +1,5 @@
 import { isoDay } from '../../units/iso-time.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { type Log, roomsOf, seriesOf } from '../log.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import type { LogWarning } from './log-warning.ts';
@@ -12,8 +13,12 @@ export function movedSensors(log: Log): LogWarning[] {
   return (['temperature', 'relative humidity'] as const).flatMap((quantity) => {
     const rooms = roomsOf(log).filter((room) => seriesOf(log, quantity, room) !== undefined);
     if (rooms.length < 2) return [];
-    const start = Math.ceil(log.start / DAY) * DAY;
-    const steps = { start, step: DAY, count: Math.max(0, Math.floor((log.end - start) / DAY)) };
+    const start = Math.ceil(log.start / SECONDS_PER_DAY) * SECONDS_PER_DAY;
+    const steps = {
+      start,
+      step: SECONDS_PER_DAY,
+      count: Math.max(0, Math.floor((log.end - start) / SECONDS_PER_DAY)),
+    };
     const daily = rooms.map((room) => meansOverSteps(seriesOf(log, quantity, room)!, steps, 7200));
     const moves = rooms.flatMap((room, i) => moveOf(differences(daily, i), room, quantity, start));
     // A single move shifts the others a little the other way: only the largest is told.
@@ -57,7 +62,7 @@ function moveOf(
   }
   if (at < 0) return [];
   const unit = quantity === 'temperature' ? 'K' : 'points';
-  const when = isoDay(start + at * DAY);
+  const when = isoDay(start + at * SECONDS_PER_DAY);
   const text = `The ${quantity} of ${room} stepped ${best > 0 ? 'up' : 'down'} by ${Math.abs(best).toFixed(1)} ${unit} against other rooms about ${when} and stayed: was its sensor moved?`;
   return [{ size: Math.abs(best) / LEAST[quantity], warning: { id: 'moved' as const, text } }];
 }
@@ -69,7 +74,6 @@ const knownMiddle = (values: Float64Array): number => middleOf(known(values));
 const meanOf = (values: Float64Array): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-const DAY = 86_400;
 const SIDE = 5; // days
 /** Days of a side that have to be known. */
 const FEWEST = 3;

@@ -1,3 +1,4 @@
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { LoggedSeries } from '../log.ts';
 
 /** What a series is like, in figures. */
@@ -29,7 +30,7 @@ export function seriesFacts({ times, values, reading }: LoggedSeries): SeriesFac
   for (let k = 1; k < n; k++) apart[k - 1] = times[k]! - times[k - 1]!;
   const every = middleOf(apart);
   const onChange = n > 20 && middleOf(apart.map((a) => Math.abs(a - every))) > every / 10;
-  const gap = Math.max(3 * every, HOUR);
+  const gap = Math.max(3 * every, SECONDS_PER_HOUR);
   let [gaps, longestGap, lost] = [0, 0, 0];
   if (reading !== 'state') {
     for (const a of apart) {
@@ -88,6 +89,5 @@ export const usualDistance = (values: Float64Array): number => {
   return middleOf(values.map((value) => Math.abs(value - middle)));
 };
 
-const HOUR = 3600;
 const MANY = 24;
 const MOST_SORTED = 50_000;

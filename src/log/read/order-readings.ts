@@ -1,3 +1,5 @@
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
+
 /** Which rows count, in the order of time. */
 export interface Ordered {
   /** Numbers of the rows; null where all of them count as they stand. */
@@ -85,7 +87,7 @@ function siftJumps(
     const high = times[rising[led - 1]!]!;
     let end = jump;
     while (end < times.length && times[end]! <= high) end++;
-    if (high - times[jump]! <= HOUR) {
+    if (high - times[jump]! <= SECONDS_PER_HOUR) {
       keep.fill(0, jump, end);
       repeatedHour += end - jump;
     } else if (!isOverlap(times, rising.subarray(0, led), jump, end, same) && reset < 0) {
@@ -142,5 +144,4 @@ function eachOnce(times: Float64Array, rows: Int32Array, same: (a: number, b: nu
   return { rows: once.subarray(0, count), doubled, unlike };
 }
 
-const HOUR = 3600;
 const SELDOM = 0.005;

@@ -1,6 +1,7 @@
 import { quickselect } from 'simple-statistics';
 import type { Home } from '../../home/home.ts';
-import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Hour } from '../hourly-means.ts';
 import type { SpeciesLevel } from '../plan-measures.ts';
 

@@ -3,7 +3,8 @@ import type { Notice } from '../../home/notices.ts';
 import type { Prices } from '../../home/prices.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
-import { SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { FuelUse } from './energy-use.ts';
 import type { Winter } from './winter.ts';
 

@@ -1,4 +1,5 @@
-import { type LocalClock, nextJump, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, nextJump, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 
 /**
  * The winter half of the year by the wall clock: October to March, or April to September south of

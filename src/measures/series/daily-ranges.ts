@@ -1,4 +1,5 @@
-import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import { localDays } from './local-days.ts';
 
 /** Least, mean and most of every day; one value a day, no day left out. */
@@ -17,7 +18,7 @@ export interface DailyRanges {
  * @param start  instant at which the first hour begins [s UTC]
  */
 export function dailyRanges(values: Float32Array, start: number, clock: LocalClock): DailyRanges {
-  const dayOf = (hour: number): number => localDay(toLocal(clock, start + hour * HOUR));
+  const dayOf = (hour: number): number => localDay(toLocal(clock, start + hour * SECONDS_PER_HOUR));
   const { first, count: days } = localDays(start, values.length, clock);
   const least = new Float32Array(days).fill(Number.POSITIVE_INFINITY);
   const most = new Float32Array(days).fill(Number.NEGATIVE_INFINITY);
@@ -33,5 +34,3 @@ export function dailyRanges(values: Float32Array, start: number, clock: LocalClo
   const mean = Float32Array.from(sums, (sum, day) => sum / hours[day]!);
   return { start: first * SECONDS_PER_DAY, least, mean, most };
 }
-
-const HOUR = 3600;

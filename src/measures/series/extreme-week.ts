@@ -1,4 +1,5 @@
-import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+import { HOURS_PER_WEEK, SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 
 /**
  * Number of the hour at which the seven days with the lowest mean begin, or with the highest, from
@@ -16,10 +17,10 @@ export function extremeWeek(
   const sign = end === 'lowest' ? 1 : -1;
   let found = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (let h = 0; h + HOURS_OF_WEEK <= values.length; h++) {
+  for (let h = 0; h + HOURS_PER_WEEK <= values.length; h++) {
     if (!beginsDay(start + h * SECONDS_PER_HOUR, clock)) continue;
     let sum = 0;
-    for (let k = h; k < h + HOURS_OF_WEEK; k++) sum += sign * values[k]!;
+    for (let k = h; k < h + HOURS_PER_WEEK; k++) sum += sign * values[k]!;
     if (sum < least) {
       least = sum;
       found = h;
@@ -39,6 +40,3 @@ export function beginsDay(begin: number, clock: LocalClock): boolean {
   if (local % SECONDS_PER_HOUR === 0) return local % SECONDS_PER_DAY === 0;
   return localDay(local) !== localDay(toLocal(clock, begin - SECONDS_PER_HOUR));
 }
-
-const SECONDS_PER_HOUR = 3600;
-const HOURS_OF_WEEK = 168;

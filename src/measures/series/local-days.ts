@@ -1,4 +1,5 @@
 import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 
 /** Days of the wall clock that a period touches; the first and the last may be parts of days. */
 export interface LocalDays {
@@ -11,7 +12,8 @@ export interface LocalDays {
 export function localDays(start: number, hours: number, clock: LocalClock): LocalDays {
   const dayOf = (utc: number): number => localDay(toLocal(clock, utc));
   const first = dayOf(start);
-  return { first, count: hours > 0 ? dayOf(start + (hours - 1) * HOUR) - first + 1 : 0 };
+  return {
+    first,
+    count: hours > 0 ? dayOf(start + (hours - 1) * SECONDS_PER_HOUR) - first + 1 : 0,
+  };
 }
-
-const HOUR = 3600;

@@ -1,5 +1,6 @@
 import type { Home } from '../../home/home.ts';
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Hour } from '../hourly-means.ts';
 
 /** Means of the whole home by calendar month of the wall clock, the rows counted as in the ledger. */
@@ -51,15 +52,15 @@ export function createMonthlyClimate(
       vapour += share[i]! * vapourDensity(hour.vapourPressure[i]!, t);
     }
     while (row < ends.length - 1 && start >= ends[row]!) row++;
-    seconds[row] = seconds[row]! + HOUR;
+    seconds[row] = seconds[row]! + SECONDS_PER_HOUR;
     const at = row * QUANTITIES;
-    sums[at] = sums[at]! + indoor * HOUR;
-    sums[at + 1] = sums[at + 1]! + outdoor * HOUR;
-    sums[at + 2] = sums[at + 2]! + hour.infiltration * HOUR;
-    sums[at + 3] = sums[at + 3]! + vapour * HOUR;
+    sums[at] = sums[at]! + indoor * SECONDS_PER_HOUR;
+    sums[at + 1] = sums[at + 1]! + outdoor * SECONDS_PER_HOUR;
+    sums[at + 2] = sums[at + 2]! + hour.infiltration * SECONDS_PER_HOUR;
+    sums[at + 3] = sums[at + 3]! + vapour * SECONDS_PER_HOUR;
     const day = Math.floor((start - period.start) / 86_400);
-    days[day] = days[day]! + outdoor * HOUR;
-    dayLength[day] = dayLength[day]! + HOUR;
+    days[day] = days[day]! + outdoor * SECONDS_PER_HOUR;
+    dayLength[day] = dayLength[day]! + SECONDS_PER_HOUR;
   }
 
   function over(rows: readonly number[]): Climate {
@@ -88,4 +89,3 @@ export function createMonthlyClimate(
 }
 
 const QUANTITIES = 4;
-const HOUR = 3600; // s

@@ -1,5 +1,6 @@
 import type { Observer, TraceView } from '../../engine/record/trace.ts';
 import { localDay, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import { createColdSpots } from '../damp/cold-spots.ts';
 import { createHourlyMeans, type Hour } from '../hourly-means.ts';
 import type { MeasuresSetup } from '../measures-setup.ts';
@@ -63,7 +64,7 @@ export function createPlanSeries(
   const means = createHourlyMeans(rooms.length, [coldSpots.observe, keepHour]);
 
   function keepHour(hour: Hour): void {
-    const h = Math.round((hour.start - period.start) / HOUR);
+    const h = Math.round((hour.start - period.start) / SECONDS_PER_HOUR);
     outdoors.temperature[h] = hour.outdoorTemperature;
     outdoors.vapourPressure[h] = hour.outdoorVapourPressure;
     const day = localDay(toLocal(clock, hour.start)) - days.first;
@@ -77,9 +78,9 @@ export function createPlanSeries(
 
   /** What the hourly means do not carry. */
   function addSteps({ room, steps, dt, start }: TraceView): void {
-    const share = dt / HOUR;
+    const share = dt / SECONDS_PER_HOUR;
     for (let s = 0; s < steps; s++) {
-      const h = Math.floor((start + s * dt - period.start) / HOUR);
+      const h = Math.floor((start + s * dt - period.start) / SECONDS_PER_HOUR);
       for (let i = 0; i < rooms.length; i++) {
         const { operativeTemperature, relativeHumidity, occupied } = rooms[i]!;
         const at = s * rooms.length + i;
@@ -100,5 +101,3 @@ export function createPlanSeries(
 }
 
 const hourly = (hours: number): Float32Array => new Float32Array(hours);
-
-const HOUR = 3600;

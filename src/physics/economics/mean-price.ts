@@ -1,4 +1,5 @@
-import { nextJump, offsetAt, SECONDS_PER_DAY, weekday } from '../../units/local-clock.ts';
+import { nextJump, offsetAt, weekday } from '../../units/local-clock.ts';
+import { MINUTES_PER_DAY, MINUTES_PER_WEEK, SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { sameDateShift } from './same-date.ts';
 import type { Tariff } from './tariff.ts';
 
@@ -41,7 +42,7 @@ function blockPrice(tariff: Tariff & { by: 'blocks' }): MeanPrice {
 
 /** Price of each minute of a week of the meter's clock; weeks are counted from 1970-01-01. */
 function pricesOfWeek({ price: otherwise, blocks }: Tariff & { by: 'blocks' }): Float64Array {
-  const byMinute = new Float64Array(7 * MINUTES_PER_DAY).fill(otherwise);
+  const byMinute = new Float64Array(MINUTES_PER_WEEK).fill(otherwise);
   for (const { from, to, days = EVERY_DAY, price } of blocks) {
     const end = to > from ? to : to + MINUTES_PER_DAY;
     for (let date = 0; date < 7; date++) {
@@ -98,7 +99,6 @@ function meanOfSlots(values: Float64Array, step: number, from: number, seconds: 
   return sum / seconds;
 }
 
-const MINUTES_PER_DAY = 1440;
 const SECONDS_PER_WEEK = 7 * SECONDS_PER_DAY;
 const EVERY_DAY = 0b1111111;
 const YEAR = 365 * SECONDS_PER_DAY;

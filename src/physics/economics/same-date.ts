@@ -1,4 +1,4 @@
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 
 /**
  * How much to add to an instant so that it falls on the same date and time of day (UTC) within a

@@ -1,4 +1,5 @@
 import { requireWithin } from '../../units/require-within.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 
 /**
  * Moisture effusivity of a thick material from its moisture buffer value: what it takes up and gives
@@ -14,9 +15,8 @@ import { requireWithin } from '../../units/require-within.ts';
 export function moistureEffusivity(value: number, saturation: number): number {
   requireWithin(value, [0, 100], 'moistureEffusivity: moisture buffer value', 'g/(m2 %RH)');
   requireWithin(saturation, [1, 1e5], 'moistureEffusivity: saturation pressure', 'Pa');
-  return value / (GRAMS * STEP_FACTOR * saturation * Math.sqrt(DAY));
+  return value / (GRAMS * STEP_FACTOR * saturation * Math.sqrt(SECONDS_PER_DAY));
 }
 
 const STEP_FACTOR = 0.00568; // per percent of relative humidity
-const DAY = 86_400; // [s]
 const GRAMS = 1000;

@@ -1,6 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
 import { isoMinute } from '../../units/iso-time.ts';
 import { type LocalClock, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, timeAxis, timeDomain, uprightAxis } from './chart-frame.ts';
 import { point } from './climate.ts';
@@ -32,8 +33,8 @@ export function besideLogChart(data: BesideLogData, width: number): Chart {
   const count = data.lines[0]!.values.length;
   const hours = count > MOST_HOURS ? 24 : 1;
   const lines = data.lines.map(({ name, values }) => ({ name, values: meansOver(values, hours) }));
-  const at = (k: number): number => toLocal(clock, start + k * hours * HOUR);
-  const times = Array.from(lines[0]!.values, (_, k) => at(k) + (hours * HOUR) / 2);
+  const at = (k: number): number => toLocal(clock, start + k * hours * SECONDS_PER_HOUR);
+  const times = Array.from(lines[0]!.values, (_, k) => at(k) + (hours * SECONDS_PER_HOUR) / 2);
   const around = band > 0 ? lines[1]!.values : new Float64Array(0);
   const domain = roundDomain([
     ...lines.flatMap(({ values }) => [...values].filter(Number.isFinite)),
@@ -44,7 +45,10 @@ export function besideLogChart(data: BesideLogData, width: number): Chart {
   const x = {
     field: 't',
     type: 'temporal',
-    scale: { type: 'utc', domain: timeDomain(at(0), toLocal(clock, start + count * HOUR)) },
+    scale: {
+      type: 'utc',
+      domain: timeDomain(at(0), toLocal(clock, start + count * SECONDS_PER_HOUR)),
+    },
     axis: { ...timeAxis('%-d %b', 'day'), values: daysTold(at(0), count / 24, isNarrow(width)) },
   };
   const y = {
@@ -116,11 +120,11 @@ function meansOver(values: Float64Array, many: number): Float64Array {
 
 /** Midnights that the level axis names, evenly apart. @param from  reading of the wall clock [s local] */
 function daysTold(from: number, days: number, narrow: boolean): object[] {
-  const first = Math.ceil(from / DAY);
+  const first = Math.ceil(from / SECONDS_PER_DAY);
   const apart = Math.max(1, Math.ceil(days / (narrow ? 5 : 7)));
   const step = apart <= 3 ? apart : 7 * Math.ceil(apart / 7);
   return Array.from({ length: Math.floor(days / step) + 1 }, (_, k) => {
-    const at = new Date((first + k * step) * DAY * 1000);
+    const at = new Date((first + k * step) * SECONDS_PER_DAY * 1000);
     return {
       ...{ year: at.getUTCFullYear(), month: at.getUTCMonth() + 1, date: at.getUTCDate() },
       utc: true,
@@ -128,6 +132,4 @@ function daysTold(from: number, days: number, narrow: boolean): object[] {
   });
 }
 
-const HOUR = 3600;
-const DAY = 24 * HOUR;
 const MOST_HOURS = 35 * 24;

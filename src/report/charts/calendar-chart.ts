@@ -1,5 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
-import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, timeAxis, uprightAxis } from './chart-frame.ts';

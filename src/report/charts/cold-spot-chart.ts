@@ -1,6 +1,6 @@
 import type { DailyRanges } from '../../measures/series/daily-ranges.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { endLabels, roomForNames } from './end-labels.ts';

@@ -1,5 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
-import { type LocalClock, localDay, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, localDay, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { endLabels, roomForNames } from './end-labels.ts';

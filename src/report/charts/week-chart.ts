@@ -1,6 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
 import { isoMinute } from '../../units/iso-time.ts';
 import { type LocalClock, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, timeAxis, timeDomain, uprightAxis } from './chart-frame.ts';
 import {
@@ -38,7 +39,7 @@ export function weekChart(data: WeekData, width: number): Chart {
   const title = titleOf(data);
   const inside = data.occupied === undefined ? '' : ', bar: occupied';
   const hours = plans[0]?.values.length ?? 0;
-  const at = (h: number): number => toLocal(data.clock, data.start + h * HOUR);
+  const at = (h: number): number => toLocal(data.clock, data.start + h * SECONDS_PER_HOUR);
   const all = plans.flatMap(({ values }) => Array.from(values));
   const domain = climateDomain(quantity, band, all);
   const height = isNarrow(width) ? 240 : 280;
@@ -62,7 +63,11 @@ export function weekChart(data: WeekData, width: number): Chart {
     axis: uprightAxis(`${words.title}, shaded: ${bandText(band, quantity)}${inside}`, 16),
   };
   const lines = plans.flatMap(({ values }, series) =>
-    Array.from(values, (v, h) => ({ t: (at(h) + HOUR / 2) * 1000, v: point(v), series })),
+    Array.from(values, (v, h) => ({
+      t: (at(h) + SECONDS_PER_HOUR / 2) * 1000,
+      v: point(v),
+      series,
+    })),
   );
   const spec = chartFrame({
     width,
@@ -92,8 +97,8 @@ export function weekChart(data: WeekData, width: number): Chart {
       `one line a plan. ${plans.map((plan) => rangeText(plan, words.unit)).join(' ')}${shown}`,
     spec,
     // Where the clock jumps, rows are not evenly spread.
-    ...(at(hours - 1) - at(0) === (hours - 1) * HOUR && {
-      along: { row: 0, from: (at(0) + HOUR / 2) * 1000, step: HOUR * 1000 },
+    ...(at(hours - 1) - at(0) === (hours - 1) * SECONDS_PER_HOUR && {
+      along: { row: 0, from: (at(0) + SECONDS_PER_HOUR / 2) * 1000, step: SECONDS_PER_HOUR * 1000 },
     }),
     table: {
       headers: ['hour beginning', ...plans.map(({ name }) => `${name} [${words.unit.trim()}]`)],
@@ -132,8 +137,8 @@ function presence({ occupied }: WeekData, hours: number, at: (h: number) => numb
   for (let h = 0; h < hours; h++) {
     if (!(occupied[h]! >= 0.5)) continue;
     const last = values.at(-1);
-    if (last !== undefined && last.to === at(h) * 1000) last.to += HOUR * 1000;
-    else values.push({ from: at(h) * 1000, to: (at(h) + HOUR) * 1000 });
+    if (last !== undefined && last.to === at(h) * 1000) last.to += SECONDS_PER_HOUR * 1000;
+    else values.push({ from: at(h) * 1000, to: (at(h) + SECONDS_PER_HOUR) * 1000 });
   }
   if (values.length === 0) return [];
   return [
@@ -149,5 +154,3 @@ function presence({ occupied }: WeekData, hours: number, at: (h: number) => numb
     },
   ];
 }
-
-const HOUR = 3600;

@@ -1,6 +1,6 @@
 import type { DailyRanges } from '../../measures/series/daily-ranges.ts';
 import { figureText } from '../../units/figure-text.ts';
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Along, Chart } from './chart.ts';
 import { chartFrame, isNarrow, timeAxis, timeDomain, uprightAxis } from './chart-frame.ts';
 import {

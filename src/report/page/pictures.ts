@@ -1,6 +1,7 @@
 import { dailyRanges } from '../../measures/series/daily-ranges.ts';
 import { beginsDay } from '../../measures/series/extreme-week.ts';
 import { localDay, toLocal, weekday } from '../../units/local-clock.ts';
+import { HOURS_PER_WEEK } from '../../units/time-units.ts';
 import { calendarChart } from '../charts/calendar-chart.ts';
 import type { Chart } from '../charts/chart.ts';
 import { type ClimateQuantity, edgesWhen } from '../charts/climate.ts';
@@ -98,7 +99,7 @@ export const PICTURES: readonly Picture[] = [
  */
 export function weekStarts({ start, hours, clock, weeks }: PictureData): number[] {
   const starts = [...new Set(weeks.map(({ hour }) => hour))];
-  for (let h = 0; h + HOURS_OF_WEEK <= hours; h++) {
+  for (let h = 0; h + HOURS_PER_WEEK <= hours; h++) {
     const begin = start + h * 3600;
     const monday = beginsDay(begin, clock) && weekday(localDay(toLocal(clock, begin))) === 0;
     if (monday && !starts.includes(h)) starts.push(h);
@@ -108,9 +109,9 @@ export function weekStarts({ start, hours, clock, weeks }: PictureData): number[
 
 function week(quantity: ClimateQuantity): Picture['draw'] {
   return ({ rooms, plans, start, clock, mild }, { room, lines, week: from }, width) => {
-    const to = from + HOURS_OF_WEEK;
+    const to = from + HOURS_PER_WEEK;
     // One strip a week, by most of its hours.
-    const isMild = mild.subarray(from, to).reduce((sum, is) => sum + is, 0) > HOURS_OF_WEEK / 2;
+    const isMild = mild.subarray(from, to).reduce((sum, is) => sum + is, 0) > HOURS_PER_WEEK / 2;
     const { name, occupied } = rooms[room]!;
     return weekChart(
       {
@@ -141,8 +142,6 @@ function year(quantity: ClimateQuantity): Picture['draw'] {
 
 const chosen = <Plan>(plans: readonly Plan[], lines: readonly number[]): Plan[] =>
   lines.map((line) => plans[line]!);
-
-const HOURS_OF_WEEK = 168;
 
 /** Id of the picture's element in the page. */
 export const pictureId = ({ id }: Picture): string => `picture-${id}`;

@@ -1,7 +1,8 @@
 import type { HoursBesideLog } from '../../studies/against/against-log.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
-import { type LocalClock, SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import type { LocalClock } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import { dateText } from '../charts/in-words.ts';
 import { roundDomain } from '../charts/round-domain.ts';
 import { quantityWords, unitOfValues } from '../quantity-words.ts';
@@ -27,7 +28,11 @@ export function besideLogPicture(data: BesideLogPicture, width: number): string 
   const { hours, room, from, to } = data;
   const index = hours.rooms.indexOf(room);
   const logged = hours.logged.rooms[index]!.columns;
-  const stretch = { start: hours.start + from * HOUR, clock: data.clock, count: to - from };
+  const stretch = {
+    start: hours.start + from * SECONDS_PER_HOUR,
+    clock: data.clock,
+    count: to - from,
+  };
   const groups = hourGroups(stretch);
   const blocks = [...logged].flatMap(([quantity, { unit, values }]) => {
     const run = hours.simulated.rooms[index]!.columns.get(quantity);
@@ -95,7 +100,6 @@ function block(lines: readonly BesideLine[], width: number): string {
   );
 }
 
-const HOUR = 3600;
 /** Figures to the right of the bar at their widest, and the blanks between columns. */
 const BESIDE_BAR = 29;
 const LEAST_BAR = 16;

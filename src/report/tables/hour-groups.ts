@@ -1,10 +1,5 @@
-import {
-  type LocalClock,
-  localDay,
-  SECONDS_PER_DAY,
-  toLocal,
-  weekday,
-} from '../../units/local-clock.ts';
+import { type LocalClock, localDay, toLocal, weekday } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 
 /** Hours in a row. */
 export interface Stretch {
@@ -69,7 +64,7 @@ function labelOf(length: LineLength, key: number, first: number, last: number): 
   }
   if (length === 'day') return `${WEEKDAYS[weekday(key)]} ${monthDay(key)}`;
   const day = localDay(key * THREE_HOURS);
-  const hour = (key * THREE_HOURS - day * SECONDS_PER_DAY) / HOUR;
+  const hour = (key * THREE_HOURS - day * SECONDS_PER_DAY) / SECONDS_PER_HOUR;
   return `${WEEKDAYS[weekday(day)]} ${monthDay(day)} ${String(hour).padStart(2, '0')}:00`;
 }
 
@@ -79,10 +74,9 @@ const monthDay = (day: number): string =>
 
 /** What the wall clock shows when an hour begins. [s local] */
 export const localAt = ({ clock, start }: Pick<Stretch, 'clock' | 'start'>, hour: number): number =>
-  toLocal(clock, start + hour * HOUR);
+  toLocal(clock, start + hour * SECONDS_PER_HOUR);
 
-const HOUR = 3600;
-const THREE_HOURS = 3 * HOUR;
+const THREE_HOURS = 3 * SECONDS_PER_HOUR;
 const MOST_DAYS_BY_HOURS = 7;
 const MOST_DAYS_BY_DAY = 40;
 const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];

@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isoDay, isoMinute } from '../../units/iso-time.ts';
-import { type LocalClock, SECONDS_PER_DAY, toLocal } from '../../units/local-clock.ts';
+import { type LocalClock, toLocal } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 
 /**
  * "2023-01-01 to 2023-12-31 (365 days)", by the household's clock; with its time of day where a period

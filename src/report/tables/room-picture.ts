@@ -1,5 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { bandText, type ClimateQuantity, climateDomain } from '../charts/climate.ts';
 import { dateText } from '../charts/in-words.ts';
 import { daysOf, lineLength } from './hour-groups.ts';

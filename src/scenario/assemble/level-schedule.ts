@@ -1,4 +1,5 @@
 import type { Spell, WeekSchedule } from '../../control/household.ts';
+import { MINUTES_PER_DAY } from '../../units/time-units.ts';
 import { ALL_YEAR } from '../month-words.ts';
 import { weekIn } from '../week-value.ts';
 
@@ -82,9 +83,9 @@ function spellsOf(week: Float64Array, base: number): WeekSchedule['spells'] {
   const days = new Map<string, { from: number; to: number; value: number; days: number }>();
   for (let day = 0; day < 7; day++) {
     let from = 0;
-    for (let m = 1; m <= DAY; m++) {
-      const value = week[day * DAY + from]!;
-      if (m < DAY && week[day * DAY + m] === value) continue;
+    for (let m = 1; m <= MINUTES_PER_DAY; m++) {
+      const value = week[day * MINUTES_PER_DAY + from]!;
+      if (m < MINUTES_PER_DAY && week[day * MINUTES_PER_DAY + m] === value) continue;
       if (value !== base) {
         const key = `${from} ${m} ${value}`;
         const known = days.get(key);
@@ -95,5 +96,3 @@ function spellsOf(week: Float64Array, base: number): WeekSchedule['spells'] {
   }
   return [...days.values()];
 }
-
-const DAY = 1440;

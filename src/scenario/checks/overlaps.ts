@@ -1,3 +1,4 @@
+import { MINUTES_PER_DAY, MINUTES_PER_WEEK } from '../../units/time-units.ts';
 import { DAYS, momentOfWeek } from '../clock-words.ts';
 import { FUELS } from '../model/money.ts';
 import { nextMonths } from '../month-words.ts';
@@ -32,13 +33,14 @@ function overlaps(spells: readonly UncheckedSpell[]): Finding[] {
 function common(a: UncheckedSpell, b: UncheckedSpell): number | null {
   for (const x of inWeek(a)) {
     for (const y of inWeek(b)) {
-      for (const shift of [-WEEK, 0, WEEK]) {
+      for (const shift of [-MINUTES_PER_WEEK, 0, MINUTES_PER_WEEK]) {
         const from = Math.max(x.from, y.from + shift);
         if (from >= Math.min(x.to, y.to + shift)) continue;
         // The night of a month's last day ends in the next month.
         const [first, then] = x.day <= y.day + shift ? [a, b] : [b, a];
         const reach = x.day === y.day + shift ? 0 : nextMonths(first.months);
-        if (((first.months | reach) & then.months) !== 0) return ((from % WEEK) + WEEK) % WEEK;
+        if (((first.months | reach) & then.months) !== 0)
+          return ((from % MINUTES_PER_WEEK) + MINUTES_PER_WEEK) % MINUTES_PER_WEEK;
       }
     }
   }
@@ -47,7 +49,15 @@ function common(a: UncheckedSpell, b: UncheckedSpell): number | null {
 
 const inWeek = ({ days, from, to }: UncheckedSpell) =>
   DAYS.flatMap((_, d) =>
-    (days >> d) & 1 ? [{ day: d * DAY, from: d * DAY + from, to: d * DAY + to }] : [],
+    (days >> d) & 1
+      ? [
+          {
+            day: d * MINUTES_PER_DAY,
+            from: d * MINUTES_PER_DAY + from,
+            to: d * MINUTES_PER_DAY + to,
+          },
+        ]
+      : [],
   );
 
 const SCHEDULES = [
@@ -63,5 +73,3 @@ const SCHEDULES = [
   'devices/*/hours',
   'devices/*/burns',
 ];
-const DAY = 1440;
-const WEEK = 7 * DAY;

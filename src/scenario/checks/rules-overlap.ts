@@ -1,3 +1,4 @@
+import { MINUTES_PER_DAY } from '../../units/time-units.ts';
 import { minutesOf } from '../clock-words.ts';
 import { READING_UNITS, type Reading } from '../model/readings.ts';
 import { items, mapping, readTolerantly, textOf } from './tolerant-readers.ts';
@@ -77,4 +78,3 @@ const placed = (room: unknown, condition: object): string =>
   `${room} ${'windows' in condition ? 'windows' : 'presence'}`;
 
 const ALL: Range = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
-const MINUTES_PER_DAY = 1440;

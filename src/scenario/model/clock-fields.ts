@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { nearestHint } from '../../units/nearest-name.ts';
+import { MINUTES_PER_DAY } from '../../units/time-units.ts';
 import { DAYS, daysOf, dayTwice, EVERY_DAY, GROUPS, minutesOf, spellOf } from '../clock-words.ts';
 import { choice, either, isWord, list, type Shown, section } from './fields.ts';
 import { months } from './month-fields.ts';
@@ -106,7 +107,7 @@ export const hours = (says: string, more: Shown = {}) =>
     says,
     { eg: '07:00-22:30', ...more },
   ).transform((given) => {
-    if (given === 'always') return [spellOf(EVERY_DAY, 0, DAY)];
+    if (given === 'always') return [spellOf(EVERY_DAY, 0, MINUTES_PER_DAY)];
     if (given === 'never') return [];
     return Array.isArray(given) ? given : [given];
   });
@@ -116,5 +117,3 @@ const SPAN_WORDS = 'a span of local time such as "22:30-06:00"';
 const HOURS_WORDS =
   'always, never, a span such as "22:30-06:00", or a list of { days, months, from, to }';
 const DAYS_WORDS = 'every day, weekdays, weekends, or day names such as [Mon, Wed]';
-
-const DAY = 1440;

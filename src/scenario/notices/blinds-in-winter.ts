@@ -2,6 +2,7 @@ import type { Automation } from '../../control/automation.ts';
 import type { Household } from '../../control/household.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
+import { MINUTES_PER_DAY } from '../../units/time-units.ts';
 import { andList } from '../../units/word-list.ts';
 import { monthsOf, sixMonthsLater } from '../month-words.ts';
 import { weekIn } from '../week-value.ts';
@@ -25,7 +26,7 @@ export function blindsInWinter(
     const { room } = panes[pane]!;
     if (!Number.isFinite(sunAbove) || Number.isFinite(roomAbove) || !heated.has(room)) return [];
     const noon = weekIn(winter, household.blinds![k]!).some(
-      (open, minute) => minute % DAY === DAY / 2 && open > 0,
+      (open, minute) => minute % MINUTES_PER_DAY === MINUTES_PER_DAY / 2 && open > 0,
     );
     return noon ? [rooms[room]!.name] : [];
   });
@@ -42,5 +43,3 @@ interface BlindContext {
 
 /** Three months of the least sun and the most heat, north of the equator. */
 const WINTER = monthsOf('Dec-Feb');
-/** [min] */
-const DAY = 1440;

@@ -1,5 +1,6 @@
 import type { Notice } from '../../home/notices.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
+import { MINUTES_PER_DAY } from '../../units/time-units.ts';
 import { pathWords } from '../yaml/path-words.ts';
 
 /**
@@ -42,7 +43,8 @@ function changedMinutes({ from, offset }: LocalClock): { skipped: Span[]; repeat
   for (let k = 1; k < from.length; k++) {
     if (from[k]! < FIRST || from[k]! > LAST) continue;
     const [before, after] = [from[k]! + offset[k - 1]!, from[k]! + offset[k]!];
-    const minute = (seconds: number) => (((seconds / 60) % DAY) + DAY) % DAY;
+    const minute = (seconds: number) =>
+      (((seconds / 60) % MINUTES_PER_DAY) + MINUTES_PER_DAY) % MINUTES_PER_DAY;
     const [low, high] = [Math.min(before, after), Math.max(before, after)];
     const start = minute(low);
     const span = { from: start, to: start + (high - low) / 60 };
@@ -82,7 +84,6 @@ const listed = (words: readonly string[]): string =>
     : `${words.slice(0, MOST).join(', ')} and ${words.length - MOST} more`;
 
 const CLOCKS = /^\s*\d{1,2}:[0-5]\d(\s*[-–]\s*\d{1,2}:[0-5]\d)?\s*$/;
-const DAY = 1440;
 const MOST = 5;
 const FIRST = 1_262_304_000; // 2010-01-01
 const LAST = 2_208_988_800; // 2040-01-01

@@ -1,6 +1,7 @@
 import type { Household, Person } from '../../control/household.ts';
 import { JUST_LEFT } from '../../control/schedules/somebody-airs.ts';
 import { capital } from '../../units/capital.ts';
+import { MINUTES_PER_DAY } from '../../units/time-units.ts';
 import { andList } from '../../units/word-list.ts';
 import { DAYS, EVERY_DAY, GROUPS } from '../clock-words.ts';
 
@@ -33,7 +34,9 @@ function isIn({ schedule }: Person, day: number, minute: number): boolean {
   return schedule.some(
     ({ days, from, to }) =>
       ((days & (1 << day)) !== 0 && from <= minute && minute < to) ||
-      ((days & (1 << before)) !== 0 && from <= minute + DAY && minute + DAY < to),
+      ((days & (1 << before)) !== 0 &&
+        from <= minute + MINUTES_PER_DAY &&
+        minute + MINUTES_PER_DAY < to),
   );
 }
 
@@ -45,5 +48,3 @@ export function daysInWords(list: readonly number[]): string {
   const names = list.map((day) => capital(DAYS[day]!));
   return `on ${group === undefined ? andList(names) : group[0]}`;
 }
-
-const DAY = 1440;

@@ -1,6 +1,7 @@
 import type { Notice } from '../../home/notices.ts';
 import type { Prices, Tariff } from '../../home/prices.ts';
 import { isoDay } from '../../units/iso-time.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 
 /** One line on each file of prices that is of another time than the period, and how it is used there. */
@@ -33,7 +34,5 @@ function isElsewhere(
 ): boolean {
   const before = Math.max(0, start - period.start);
   const after = Math.max(0, period.start + period.hours * 3600 - start - prices.length * step);
-  return before + after > 2 * DAY;
+  return before + after > 2 * SECONDS_PER_DAY;
 }
-
-const DAY = 86_400;

@@ -1,3 +1,5 @@
+import { HOURS_PER_WEEK } from '../../units/time-units.ts';
+
 /** How far a run is from a log, and whether guessing from the log would have been nearer. */
 export interface Misfit {
   /** Hours in which both are known. */
@@ -69,15 +71,14 @@ function skillOf(
 
 /** Mean of the hours a whole number of weeks away, the hour itself left out. */
 function sameHourOfWeek(logged: Float64Array): (h: number) => number {
-  const sums = new Float64Array(WEEK);
-  const counts = new Float64Array(WEEK);
+  const sums = new Float64Array(HOURS_PER_WEEK);
+  const counts = new Float64Array(HOURS_PER_WEEK);
   for (let h = 0; h < logged.length; h++) {
     if (Number.isNaN(logged[h]!)) continue;
-    sums[h % WEEK]! += logged[h]!;
-    counts[h % WEEK]! += 1;
+    sums[h % HOURS_PER_WEEK]! += logged[h]!;
+    counts[h % HOURS_PER_WEEK]! += 1;
   }
-  return (h) => (sums[h % WEEK]! - logged[h]!) / (counts[h % WEEK]! - 1);
+  return (h) => (sums[h % HOURS_PER_WEEK]! - logged[h]!) / (counts[h % HOURS_PER_WEEK]! - 1);
 }
 
 const FEWEST = 24;
-const WEEK = 168;

@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanSeries } from '../../measures/series/plan-series.ts';
 import { firstDehumidifier, resizeDehumidifier } from '../../scenario/edits/add-device.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { HOURS_PER_WEEK } from '../../units/time-units.ts';
 import { ifPossible } from '../run-failures.ts';
 import { edited, type Finding, type FindSetup } from './finding.ts';
 import { leastThatHolds } from './least-that-holds.ts';
@@ -70,7 +71,7 @@ async function largestThatRuns<T>(at: (label: number) => Promise<T>) {
 /** Highest mean relative humidity of a room over seven days on end, or over a shorter period. [%] */
 export function worstWeek({ rooms }: PlanSeries, room: string): number {
   const hours = rooms.find(({ name }) => name === room)!.relativeHumidity;
-  const length = Math.min(WEEK, hours.length);
+  const length = Math.min(HOURS_PER_WEEK, hours.length);
   let sum = 0;
   let most = 0;
   for (let h = 0; h < hours.length; h++) {
@@ -92,4 +93,3 @@ const LARGEST: readonly number[] = [40, 20, 12];
 const TOLERANCE = 0.5; // L/day
 /** Between on and off, as such devices usually have it. [%] */
 const SWING = 6;
-const WEEK = 168; // h

@@ -1,7 +1,7 @@
 import type { DeviceMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
-import { SECONDS_PER_DAY } from '../../units/local-clock.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 
 /** What a device did in a year, and how that compares with its label. */
 export interface DryingFigures {

@@ -6,6 +6,7 @@ import { createCommands, createObservation, followSchedules } from '../../contro
 import type { Log } from '../../log/log.ts';
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import { isoTime } from '../../units/iso-time.ts';
+import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { type LoggedReadings, loggedReadings } from './logged-readings.ts';
 import { type ReplayedRule, type RuleEvent, rulesReplayed } from './rules-replayed.ts';
@@ -37,7 +38,7 @@ export function replayLog(plan: PreparedPlan, log: Log, weather: Weather): Repla
   const readings = loggedReadings(plan, log, weather, { start, step: dt, count: steps });
   const automation = replayAutomation(plan, readings);
   const controller = createController(home, household, automation, dt);
-  const inDay = Math.round(DAY / dt);
+  const inDay = Math.round(SECONDS_PER_DAY / dt);
   const day = createDayInputs(household, home.rooms.length, home.species.length, inDay);
   const observed = createObservation(
     home.rooms.length,
@@ -121,4 +122,3 @@ function replayAutomation(
 const EXACT: Sensor = { bias: 0, noise: 0, step: 0, lag: 0, every: 0 };
 /** Logged presence has its hold-on time in it. */
 const PLAIN_PRESENCE = { holdOn: 0, delay: 0, missesAwake: 0, missesAsleep: 0 };
-const DAY = 86_400;

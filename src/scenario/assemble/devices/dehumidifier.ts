@@ -1,6 +1,6 @@
 import type { Dehumidifier } from '../../../home/devices.ts';
-import { SECONDS_PER_DAY } from '../../../units/local-clock.ts';
 import { COMMON, scaled } from '../../../units/preset.ts';
+import { SECONDS_PER_DAY } from '../../../units/time-units.ts';
 import type { DeviceOf } from '../../model/device.ts';
 import { DEHUMIDIFIER, DRYING_POWER, TESTED_AT, TESTED_SOURCE } from '../../presets/devices.ts';
 import type { Defaults } from '../defaults.ts';

@@ -1,6 +1,7 @@
 import { eerLine } from '../../../home/eer-line.ts';
 import type { Cooler, Curve, Emitter } from '../../../home/home.ts';
 import { scaled } from '../../../units/preset.ts';
+import { SECONDS_PER_HOUR } from '../../../units/time-units.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import { COIL, DUCT_EXHAUST, EER, EMITTER_COOLING, UNIT_POWER } from '../../presets/cooling.ts';
 import type { Defaults } from '../defaults.ts';
@@ -94,4 +95,3 @@ const NAMES: Readonly<Record<CoolingSource, string>> = {
   'single duct': 'air conditioner',
   'reversible heat pump': 'cooled emitter',
 };
-const SECONDS_PER_HOUR = 3600;

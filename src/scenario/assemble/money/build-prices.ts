@@ -3,6 +3,7 @@ import type { Fuel } from '../../../home/home.ts';
 import type { FuelPrice, Prices, Tariff } from '../../../home/prices.ts';
 import type { LocalClock } from '../../../units/local-clock.ts';
 import { COMMON, scaled } from '../../../units/preset.ts';
+import { MINUTES_PER_DAY } from '../../../units/time-units.ts';
 import { EVERY_DAY, spellOf } from '../../clock-words.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import { worthOf } from '../../presets/currencies.ts';
@@ -101,7 +102,10 @@ function tariffOf(
 
 /** A block of a tariff; one that ends after midnight has its end before its start. */
 function blockOf({ days, from, to }: Pick<Spell, 'days' | 'from' | 'to'>, price: number) {
-  return { from, to: to > DAY ? to - DAY : to, ...(days !== EVERY_DAY && { days }), price };
+  return {
+    from,
+    to: to > MINUTES_PER_DAY ? to - MINUTES_PER_DAY : to,
+    ...(days !== EVERY_DAY && { days }),
+    price,
+  };
 }
-
-const DAY = 1440;

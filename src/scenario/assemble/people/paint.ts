@@ -1,7 +1,7 @@
 import type { DecayingSource, Household } from '../../../control/household.ts';
 import type { KnownSpecies } from '../../../species/species-table.ts';
-import { SECONDS_PER_DAY } from '../../../units/local-clock.ts';
 import { scaled } from '../../../units/preset.ts';
+import { SECONDS_PER_DAY } from '../../../units/time-units.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
 import { PAINT_PARTS, PAINTED_WALLS } from '../../presets/air.ts';
 import type { Defaults } from '../defaults.ts';

@@ -1,6 +1,7 @@
 import type { WeekSchedule } from '../../../control/household.ts';
 import type { Home } from '../../../home/home.ts';
 import { COMMON } from '../../../units/preset.ts';
+import { MINUTES_PER_DAY } from '../../../units/time-units.ts';
 import { USUAL } from '../../choices.ts';
 import type { ConditionData } from '../../model/condition.ts';
 import type { ScenarioData } from '../../model/scenario-model.ts';
@@ -149,7 +150,7 @@ function shutAgainstHeat(
 function cooledUntil(cooling: WeekSchedule, months: number, from: number, to: number): number {
   const week = weekIn(months, cooling);
   for (let minute = to - 1; minute >= from; minute--) {
-    for (let day = 0; day < week.length; day += DAY) {
+    for (let day = 0; day < week.length; day += MINUTES_PER_DAY) {
       if (Number.isFinite(week[(day + minute) % week.length]!)) return minute + 1;
     }
   }
@@ -158,7 +159,6 @@ function cooledUntil(cooling: WeekSchedule, months: number, from: number, to: nu
 
 /** Whoever cools later than this leaves the windows shut for the night. [min] */
 const MIDNIGHT = 24 * 60;
-const DAY = 1440; // min
 /** @param value  [°C] */
 const outdoors = (is: 'above' | 'below', value: number): ConditionData => ({
   ...{ quantity: 'temperature', room: 'outdoors', is, value, clear: value },
