@@ -7,7 +7,6 @@ import { coolingFindings } from './assemble/cooling-findings.ts';
 import { UNLISTED } from './assemble/defaults.ts';
 import { blindFindings } from './assemble/home/blind-findings.ts';
 import { buildHome } from './assemble/home/build-home.ts';
-import { nightHourFindings } from './assemble/money/build-prices.ts';
 import { airingFindings } from './assemble/people/airing.ts';
 import { rawFindings } from './checks/raw-findings.ts';
 import { mapping, textOf, type UncheckedMapping } from './checks/tolerant-readers.ts';
@@ -63,7 +62,6 @@ function builtFindings(data: ScenarioData): Finding[] {
     ...ruleWindowFindings(data, home.openings, plans),
     ...coolingFindings(data, built),
     ...blindFindings(data, built),
-    ...nightHourFindings(data),
   ];
 }
 

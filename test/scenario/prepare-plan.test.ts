@@ -408,8 +408,16 @@ describe('prices', () => {
       'expected a time apart from that of #1, got both on ',
     ],
     [
-      '{ price: 1, blocks: [{ price: 1, months: May, from: "16:00", to: "19:00" }] }',
-      '"months", which is not known',
+      '{ price: 1, blocks: [{ price: 1, months: Mai, from: "16:00", to: "19:00" }] }',
+      'expected all year, a span such as May-Sep, or month names such as [Jan, Feb], got "Mai"',
+    ],
+    [
+      '{ price: 1, blocks: [{ price: 1, months: Oct-Mar, from: "16:00", to: "19:00" }, { price: 2, months: Mar-Apr, from: "18:00", to: "20:00" }] }',
+      'expected a time apart from that of #1, got both on ',
+    ],
+    [
+      '{ price: 1, blocks: [{ price: 1, months: Oct-Mar, from: "22:00", to: "06:00" }, { price: 2, months: Apr, from: "05:00", to: "07:00" }] }',
+      'expected a time apart from that of #1, got both on ',
     ],
     ['{ price: 1, blocks: [{ from: "16:00", to: "19:00" }] }', 'expected a number, got nothing'],
     [
@@ -418,6 +426,25 @@ describe('prices', () => {
     ],
   ])('%s is refused', (electricity, words) => {
     expect(() => money(`{ electricity: ${electricity} }`)).toThrow(words);
+  });
+
+  test('blocks and night hours of some months', () => {
+    const winter = '{ price: 0.4, months: Oct-Mar, from: "16:00", to: "19:00" }';
+    const summer = '{ price: 0.1, months: Apr-Sep, from: "16:00", to: "19:00" }';
+    const { fuels } = money(`{ electricity: { price: 0.25, blocks: [${winter}, ${summer}] } }`);
+    const [OCT_TO_MAR, APR_TO_SEP] = [0b1110_0000_0111, 0b0001_1111_1000];
+    expect(fuels.electricity!.tariff).toMatchObject({
+      blocks: [
+        { from: 960, to: 1140, months: OCT_TO_MAR, price: 0.4 },
+        { from: 960, to: 1140, months: APR_TO_SEP, price: 0.1 },
+      ],
+    });
+    const nights = '[{ months: Apr-Sep, from: "00:00", to: "05:00" }]';
+    const gas = money(`{ gas: { day: 0.1, night: 0.05, night hours: ${nights} } }`).fuels.gas!;
+    expect(gas.tariff).toMatchObject({
+      price: 0.1,
+      blocks: [{ from: 0, to: 300, months: APR_TO_SEP, price: 0.05 }],
+    });
   });
 
   test('night hours of some days', () => {

@@ -101,11 +101,6 @@ describe('one mistake, one line that says where, what was expected, what came an
         'h.yaml:8:90: household.activities #2.months: expected all year, a span such as May-Sep, or month names such as [Jan, Feb], got no month at all',
     ],
     [
-      'night hours of some months',
-      'money: { gas: { day: 0.1, night: 0.05, night hours: [{ months: Jan, from: "01:00", to: "02:00" }] } }',
-      'h.yaml:8:53: money.gas.night hours: expected night hours that hold all year, got hours of some months only',
-    ],
-    [
       'the night of a last day of a month runs into the next',
       'heating: { hours: [{ months: Jan-Apr, from: "22:00", to: "07:00" }, { months: May, from: "06:00", to: "09:00" }] }',
       'h.yaml:8:69: heating.hours #2: expected a time apart from that of #1, got both on tuesday at 06:00',

@@ -1,10 +1,10 @@
 import { localDay, toLocal, toUtc } from '../../units/local-clock.ts';
+import { monthAndDay } from '../../units/month-and-day.ts';
 import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Automation, HolidaySetback } from '../automation.ts';
 import type { Household } from '../household.ts';
 import type { Observation } from '../observations.ts';
 import { allOnHoliday, withinDates } from './on-holiday.ts';
-import { monthAndDay } from './step-range.ts';
 
 /** What the local day says of heating. */
 export interface HeatingCalendar {

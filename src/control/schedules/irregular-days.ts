@@ -1,11 +1,12 @@
 import { localDay, toLocal, toUtc, weekday } from '../../units/local-clock.ts';
 import { evenDraw, hashFrom, stemOf } from '../../units/seeded-draw.ts';
 import { standardNormal } from '../../units/seeded-random.ts';
+import { startsOn } from '../../units/starts-on.ts';
 import { MINUTES_PER_DAY, SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Household, IrregularDays, Person } from '../household.ts';
 import { STREAM, stemsByName } from '../random-streams.ts';
 import { onHoliday } from './on-holiday.ts';
-import { type StepRange, type Stretch, startsOn, stretchBetween } from './step-range.ts';
+import { type StepRange, type Stretch, stretchBetween } from './step-range.ts';
 
 export type Stay = Person['schedule'][number];
 

@@ -1,5 +1,5 @@
+import { monthAndDay } from '../../units/month-and-day.ts';
 import type { Activity, Household, Person } from '../household.ts';
-import { monthAndDay } from './step-range.ts';
 
 /** Whether a person is away on a local day. A holiday may run over the end of the year. */
 export function onHoliday({ holidays }: Person, date: number): boolean {

@@ -1,9 +1,9 @@
 import { localDay } from '../../units/local-clock.ts';
+import { startsOn } from '../../units/starts-on.ts';
 import { MINUTES_PER_DAY, SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { Household, OpeningSpell, Person } from '../household.ts';
 import { drawDay, HINGE, isNight } from './irregular-days.ts';
 import { allOnHoliday, onHoliday } from './on-holiday.ts';
-import { startsOn } from './step-range.ts';
 
 /**
  * Whether windows that stand open by the clock from some time of a local day on are opened that day:

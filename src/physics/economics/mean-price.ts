@@ -1,5 +1,6 @@
-import { nextJump, offsetAt, weekday } from '../../units/local-clock.ts';
-import { MINUTES_PER_DAY, MINUTES_PER_WEEK, SECONDS_PER_DAY } from '../../units/time-units.ts';
+import { localDay, nextJump, offsetAt } from '../../units/local-clock.ts';
+import { startsOn } from '../../units/starts-on.ts';
+import { MINUTES_PER_DAY, SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { sameDateShift } from './same-date.ts';
 import type { Tariff } from './tariff.ts';
 
@@ -23,46 +24,58 @@ export function meanPriceOf(tariff: Tariff | undefined): MeanPrice {
 }
 
 function blockPrice(tariff: Tariff & { by: 'blocks' }): MeanPrice {
-  const byMinute = pricesOfWeek(tariff);
-  const changes = nextChanges(byMinute);
+  const { clock } = tariff;
+  const byMinute = new Float64Array(MINUTES_PER_DAY);
+  let laidOut = Number.NaN; // the local day of these prices
   let from = 0; // the price held goes from here
   let until = 0; // to here [s UTC]
   let held = 0;
+  const layOut = (date: number): void => {
+    if (date !== laidOut) fillDay(byMinute, tariff, date);
+    laidOut = date;
+  };
+  const meanOf = (local: number, seconds: number): number => {
+    const date = localDay(local);
+    const after = local + seconds - (date + 1) * SECONDS_PER_DAY;
+    if (after > 0) {
+      const [before, then] = [seconds - after, (date + 1) * SECONDS_PER_DAY];
+      return (meanOf(local, before) * before + meanOf(then, after) * after) / seconds;
+    }
+    layOut(date);
+    return meanOfSlots(byMinute, 60, local - date * SECONDS_PER_DAY, seconds);
+  };
   return (utc, seconds) => {
     if (utc >= from && utc + seconds <= until) return held;
-    const local = utc + offsetAt(tariff.clock, utc);
-    const week = Math.floor(local / SECONDS_PER_WEEK) * SECONDS_PER_WEEK;
-    const minute = Math.floor((local - week) / 60);
+    const local = utc + offsetAt(clock, utc);
+    const date = localDay(local);
+    layOut(date);
+    const since = local - date * SECONDS_PER_DAY;
+    const minute = Math.floor(since / 60);
     from = utc;
-    until = utc + Math.min(nextJump(tariff.clock, utc) - utc, week + 60 * changes[minute]! - local);
+    until = utc + Math.min(nextJump(clock, utc) - utc, 60 * endOf(byMinute, minute) - since);
     held = byMinute[minute]!;
-    return utc + seconds <= until ? held : meanOfSlots(byMinute, 60, local, seconds);
+    return utc + seconds <= until ? held : meanOf(local, seconds);
   };
 }
 
-/** Price of each minute of a week of the meter's clock; weeks are counted from 1970-01-01. */
-function pricesOfWeek({ price: otherwise, blocks }: Tariff & { by: 'blocks' }): Float64Array {
-  const byMinute = new Float64Array(MINUTES_PER_WEEK).fill(otherwise);
-  for (const { from, to, days = EVERY_DAY, price } of blocks) {
+/** Price of each minute of a local day, by the blocks that start on it and on the day before. */
+function fillDay(byMinute: Float64Array, tariff: Tariff & { by: 'blocks' }, date: number): void {
+  byMinute.fill(tariff.price);
+  for (const block of tariff.blocks) {
+    const [from, to] = [Math.round(block.from), Math.round(block.to)];
     const end = to > from ? to : to + MINUTES_PER_DAY;
-    for (let date = 0; date < 7; date++) {
-      if ((days & (1 << weekday(date))) === 0) continue;
-      for (let m = Math.round(from); m < Math.round(end); m++) {
-        byMinute[(date * MINUTES_PER_DAY + m) % byMinute.length] = price;
-      }
+    if (end > MINUTES_PER_DAY && startsOn(block, date - 1)) {
+      byMinute.fill(block.price, 0, end - MINUTES_PER_DAY);
     }
+    if (startsOn(block, date)) byMinute.fill(block.price, from, Math.min(end, MINUTES_PER_DAY));
   }
-  return byMinute;
 }
 
-/** For each minute: the one at which its price ends, at most the end of the list. */
-function nextChanges(byMinute: Float64Array): Float64Array {
-  const ends = new Float64Array(byMinute.length);
-  for (let m = byMinute.length - 1; m >= 0; m--) {
-    const goesOn = m + 1 < byMinute.length && byMinute[m + 1] === byMinute[m];
-    ends[m] = goesOn ? ends[m + 1]! : m + 1;
-  }
-  return ends;
+/** The minute at which the price of another one ends, at most the end of the day. */
+function endOf(byMinute: Float64Array, minute: number): number {
+  let end = minute + 1;
+  while (end < byMinute.length && byMinute[end] === byMinute[minute]) end++;
+  return end;
 }
 
 /** A series of a year or more holds by date in other years; a shorter one repeats. */
@@ -99,6 +112,4 @@ function meanOfSlots(values: Float64Array, step: number, from: number, seconds: 
   return sum / seconds;
 }
 
-const SECONDS_PER_WEEK = 7 * SECONDS_PER_DAY;
-const EVERY_DAY = 0b1111111;
 const YEAR = 365 * SECONDS_PER_DAY;

@@ -13,6 +13,8 @@ export type Tariff =
         readonly to: number;
         /** Bit d is set for the days on which it starts, Monday = bit 0; absent means all. */
         readonly days?: number;
+        /** Bit m is set for the months in which it starts, January = bit 0; absent means all. */
+        readonly months?: number;
         readonly price: number;
       }[];
       /** The clock the meter follows. */

@@ -5,16 +5,17 @@ import { either, list, plainNumber, quantity, section, text } from './fields.ts'
 /** Unit of a price. */
 const EACH = { unit: 'currency/kWh' };
 
-const { days, from, to } = spellShape;
+const { days, months, from, to } = spellShape;
 const block = section(
   {
     price: plainNumber({}, 'Price of a kWh in these hours', { ...EACH, eg: 0.35 }),
     days,
+    months,
     from,
     to,
   },
   'Hours with a price of their own',
-  { eg: { price: 0.35, days: 'weekdays', from: '17:00', to: '20:00' } },
+  { eg: { price: 0.35, days: 'weekdays', months: 'Nov-Mar', from: '17:00', to: '20:00' } },
 );
 
 /** A price alone, or with what else the bill says: flat, day and night, or a half-hourly file. */
@@ -41,7 +42,7 @@ const fuel = (says: string, name: (typeof FUELS)[number]) =>
           }).optional(),
           blocks: list(
             block,
-            'a list of { price, days, from, to }',
+            'a list of { price, days, months, from, to }',
             'Hours with prices of their own, by the local clock, while price holds at all others',
             { otherwise: 'none' },
           ).optional(),

@@ -33,6 +33,31 @@ test('blocks of some days: nights that start on weekdays, and whole weekends', (
   expect(price(monday + 86_400 - 150, 600)).toBe(1);
 });
 
+test('blocks of some months, by the month in which they start', () => {
+  const NOV_TO_FEB = 0b1100_0000_0011;
+  const price = meanPriceOf({
+    by: 'blocks',
+    price: 4,
+    blocks: [
+      { from: 1320, to: 360, months: NOV_TO_FEB, price: 1 },
+      { from: 300, to: 420, months: 0b100, price: 2 }, // March
+    ],
+    clock: { from: [0], offset: [3600] },
+  });
+  // On the meter's clock, an hour ahead.
+  const at = (month: number, day: number, hour: number) =>
+    price(Date.UTC(2024, month - 1, day, hour - 1) / 1000, 3600);
+  expect([at(10, 31, 23), at(11, 1, 5), at(11, 1, 21), at(11, 1, 22), at(1, 1, 3)]).toEqual([
+    4, 4, 4, 1, 1,
+  ]);
+  // The night of the last of February runs into March, until what starts in March takes over.
+  expect([2, 4, 5, 6, 7, 22].map((hour) => at(3, 1, hour))).toEqual([1, 1, 2, 2, 4, 4]);
+  expect(at(3, 2, 4)).toBe(4);
+  // Half an hour on either side of the midnight at which March begins, and of its first five o'clock.
+  const edge = (hour: number) => price(Date.UTC(2024, 2, 1, hour - 1) / 1000 - 1800, 3600);
+  expect([edge(0), edge(5), edge(7)]).toEqual([1, (1 + 2) / 2, (2 + 4) / 2]);
+});
+
 test('a block that ends when it begins is a whole day', () => {
   const price = meanPriceOf({
     by: 'blocks',

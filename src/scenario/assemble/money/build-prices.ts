@@ -57,19 +57,6 @@ export function priceFileFindings(
   });
 }
 
-/** Night hours are those of the meter, which may know weekdays but no months. */
-export function nightHourFindings(data: ScenarioData): Finding[] {
-  const money = data.money ?? {};
-  return (Object.keys(PRICE) as Fuel[]).flatMap((fuel): Finding[] => {
-    const given = money[fuel];
-    const hours = typeof given === 'object' ? (given['night hours'] ?? []) : [];
-    if (hours.every(({ months }) => months === undefined)) return [];
-    const expected = 'night hours that hold all year';
-    const path = ['money', fuel, 'night hours'];
-    return [{ path, expected, got: 'hours of some months only' }];
-  });
-}
-
 type FuelData = Exclude<NonNullable<NonNullable<ScenarioData['money']>[Fuel]>, number>;
 type FuelParts = { readonly [K in keyof FuelData]?: FuelData[K] | undefined };
 
@@ -93,7 +80,9 @@ function tariffOf(
     return { by: 'blocks', price: day, blocks, clock };
   }
   if (price !== undefined && priced.length > 0) {
-    const blocks = priced.map((one) => blockOf(spellOf(one.days, one.from, one.to), one.price));
+    const blocks = priced.map(({ days, months, from, to, price: own }) =>
+      blockOf(spellOf(days, from, to, months), own),
+    );
     return { by: 'blocks', price, blocks, clock };
   }
   const usual = scaled(PRICE[fuel], worth);
@@ -101,11 +90,7 @@ function tariffOf(
 }
 
 /** A block of a tariff; one that ends after midnight has its end before its start. */
-function blockOf({ days, from, to }: Pick<Spell, 'days' | 'from' | 'to'>, price: number) {
-  return {
-    from,
-    to: to > MINUTES_PER_DAY ? to - MINUTES_PER_DAY : to,
-    ...(days !== EVERY_DAY && { days }),
-    price,
-  };
+function blockOf({ days, from, to, ...seldom }: Spell, price: number) {
+  const own = days === EVERY_DAY ? seldom : { days, ...seldom };
+  return { from, to: to > MINUTES_PER_DAY ? to - MINUTES_PER_DAY : to, ...own, price };
 }

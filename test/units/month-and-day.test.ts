@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { monthAndDay } from '../../../src/control/schedules/step-range.ts';
+import { monthAndDay } from '../../src/units/month-and-day.ts';
 
 test('calendar days are those of the Gregorian calendar', () => {
   const wrong: number[] = [];
