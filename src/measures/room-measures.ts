@@ -1,38 +1,28 @@
 import type { RoomAir } from './air/fresh-air.ts';
-import type { Arrivals } from './comfort/arrivals.ts';
-import type { TimeOutsideBands } from './comfort/time-outside-bands.ts';
-import type { ColdSpots } from './damp/cold-spots.ts';
 import type { RoomMeasures } from './plan-measures.ts';
-import type { RoomSums } from './room-sums.ts';
+import type { Watchers } from './watchers.ts';
 
 /**
  * The figures of one room, under the names they are printed by.
  *
- * @param coolingKwh  heat removed by what cools it [kWh]
- * @param cold        felt to be too cold with somebody in: of the period [h], of its winter days [h/day]
- * @param levels      of each species, by name [species unit]
- * @param air         straight from outdoors in the heating season [L/s]
+ * @param watched  the whole run
+ * @param air      straight from outdoors in the heating season [L/s]
  */
-export function roomMeasures(
-  own: RoomSums,
-  coolingKwh: number,
-  levels: RoomMeasures['species'],
-  out: ReturnType<TimeOutsideBands['result']>,
-  cold: { readonly hours: number; readonly perWinterDay: number | null },
-  spot: ReturnType<ColdSpots['result']>,
-  came: Arrivals,
-  air: RoomAir,
-): RoomMeasures {
+export function roomMeasures(watched: Watchers, room: number, air: RoomAir): RoomMeasures {
+  const own = watched.sums.result(room);
+  const out = watched.outside.result(room);
+  const spot = watched.coldSpots.result(room);
+  const came = watched.arrivals.result(room);
   return {
     heating_kwh: own.heatingKwh,
-    cooling_kwh: coolingKwh,
+    cooling_kwh: watched.cooled.removed(room),
     mean_temperature_c: own.meanTemperature,
     mean_relative_humidity_pct: own.meanRelativeHumidity,
-    species: levels,
+    species: watched.levels.room(room),
     outside_band_hours: out.all,
     outside_band_occupied_hours: out.occupied,
-    felt_cold_hours: cold.hours,
-    winter_cold_hours_per_day: cold.perWinterDay,
+    felt_cold_hours: watched.feltCold.hours(room),
+    winter_cold_hours_per_day: watched.feltCold.perWinterDay(room),
     degree_hours_below: out.degreeHoursBelow,
     degree_hours_above: out.degreeHoursAbove,
     cold_spot_hours_above_80_pct: spot.hoursAbove80,
