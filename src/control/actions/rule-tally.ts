@@ -2,6 +2,7 @@ import { toLocal } from '../../units/local-clock.ts';
 import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { ControlContext } from '../control-context.ts';
 import type { RuleReport } from '../control-report.ts';
+import { createUnheard } from './unheard-messages.ts';
 
 /** Counts what came of each rule. */
 export interface RuleTally {
@@ -27,35 +28,18 @@ export function createRuleTally(
   const counts = Array.from({ length: rules }, noCounts);
   const byHour = Array.from({ length: rules }, () => new Int32Array(24));
   const heardByHour = Array.from({ length: rules }, () => new Int32Array(24));
-  // Messages of the last hour that nobody awake has seen: one place a step, round and round.
-  const places = Math.ceil(SECONDS_PER_HOUR / dt);
-  const unseen = new Uint8Array(rules * places);
-  const unseenHour = new Uint8Array(rules * places);
-  const unseenCount = new Int32Array(rules);
+  const unheard = createUnheard(rules, Math.ceil(SECONDS_PER_HOUR / dt));
   const last = new Float64Array(rules).fill(Number.NEGATIVE_INFINITY);
   const acted = new Uint8Array(rules);
-  let unseenInAll = 0;
+
+  const heard = (r: number, hour: number): void => {
+    counts[r]!.couldAct++;
+    addTo(heardByHour[r]!, hour);
+  };
 
   const step = (): void => {
-    if (unseenInAll === 0) return;
-    const place = moment.count % places;
-    for (let r = 0; r < rules; r++) {
-      if (unseenCount[r] === 0) continue;
-      const at = r * places + place;
-      if (unseen[at] === 1) {
-        unseen[at] = 0;
-        unseenCount[r]!--;
-        unseenInAll--;
-      }
-      if (!presence.awakeHome) continue;
-      counts[r]!.couldAct += unseenCount[r]!;
-      for (let seen = r * places; seen < (r + 1) * places; seen++) {
-        if (unseen[seen] === 1) addTo(heardByHour[r]!, unseenHour[seen]!);
-      }
-      unseenInAll -= unseenCount[r]!;
-      unseenCount[r] = 0;
-      unseen.fill(0, r * places, (r + 1) * places);
-    }
+    unheard.forget(moment.count);
+    if (presence.awakeHome) unheard.take(heard);
   };
 
   const fired = (r: number): void => {
@@ -69,15 +53,8 @@ export function createRuleTally(
     acted[r] = 0;
     if (presence.awakeHome) {
       count.someoneAwake++;
-      count.couldAct++;
-      addTo(heardByHour[r]!, hour);
-    } else {
-      const place = r * places + (moment.count % places);
-      unseen[place] = 1;
-      unseenHour[place] = hour;
-      unseenCount[r]!++;
-      unseenInAll++;
-    }
+      heard(r, hour);
+    } else unheard.add(r, moment.count, hour);
   };
 
   const active = (r: number): void => {
@@ -100,9 +77,7 @@ export function createRuleTally(
   const startCounting = (): void => {
     for (const count of counts) Object.assign(count, noCounts());
     for (const counted of [...byHour, ...heardByHour]) counted.fill(0);
-    unseen.fill(0);
-    unseenCount.fill(0);
-    unseenInAll = 0;
+    unheard.clear();
     acted.fill(1);
   };
 
