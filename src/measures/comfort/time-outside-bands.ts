@@ -6,6 +6,7 @@ import { SPECIES } from '../../species/species-table.ts';
 import { type BandEdge, type BandHours, highKey } from '../band-hours.ts';
 import { createTrailingMean, type TrailingMean } from '../trailing-mean.ts';
 import { createMildness } from './mild-hours.ts';
+import { createOutsideSums, type Edges } from './outside-sums.ts';
 
 /** Hours that rooms spend outside their bands, and how far. */
 export interface TimeOutsideBands {
@@ -34,20 +35,23 @@ export interface TimeOutsideBands {
 export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]): TimeOutsideBands {
   const rooms = home.rooms.length;
   const keys = keysOf(home, bands);
-  const all = new Float64Array(rooms * keys.length); // s
-  const occupied = new Float64Array(rooms * keys.length); // s
-  const depth = new Float64Array(rooms * keys.length); // how far times how long [unit s]
-  const coldest = Float64Array.from(bands, (band) => band.temperature.low);
-  const warmest = Float64Array.from(bands, (band) => band.temperature.high);
-  const warmestWhenMild = Float64Array.from(
-    bands,
-    ({ temperature: { high, mild } }) => mild?.high ?? high,
-  );
-  const mildEdge = bands.find(({ temperature }) => temperature.mild !== undefined)?.temperature
-    .mild;
+  const sums = createOutsideSums(rooms, keys.length);
+  const temperature = {
+    key: KEYS.indexOf('temperature_low'),
+    low: Float64Array.from(bands, (band) => band.temperature.low),
+    high: Float64Array.from(bands, (band) => band.temperature.high),
+  };
+  const whenMild = {
+    ...temperature,
+    high: Float64Array.from(bands, ({ temperature: { high, mild } }) => mild?.high ?? high),
+  };
+  const humidity = {
+    key: KEYS.indexOf('humidity_low'),
+    low: Float64Array.from(bands, (band) => band.humidity.low),
+    high: Float64Array.from(bands, (band) => band.humidity.high),
+  };
+  const mildEdge = bands.find((band) => band.temperature.mild !== undefined)?.temperature.mild;
   let isMild: ReturnType<typeof createMildness> | null = null;
-  const driest = Float64Array.from(bands, (band) => band.humidity.low);
-  const dampest = Float64Array.from(bands, (band) => band.humidity.high);
   const watched = home.species.map((s, index) => watchedSpecies(s.name, index, bands, keys));
   const species = watched.filter((s) => s !== null);
   let means: (TrailingMean | null)[] | null = null;
@@ -59,16 +63,13 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     means ??= species.flatMap(({ hours }) => hours.map((h) => trailingMean(h, dt)));
     watchTemperature(trace);
     for (let i = 0; i < rooms; i++) {
-      watch(trace, i, room.relativeHumidity, driest[i]!, dampest[i]!, HUMIDITY_LOW);
+      sums.add(trace, i, room.relativeHumidity, humidity);
       for (let k = 0; k < species.length; k++) {
-        const { index, key, high } = species[k]!;
+        const { index, edges } = species[k]!;
         const mean = means[k * rooms + i]!;
         const level = room.species[index]!;
-        if (mean === null) watch(trace, i, level, NO_EDGE, high[i]!, key - 1);
-        else {
-          mean.addAll(level, averaged, i, trace.steps * rooms, rooms);
-          watch(trace, i, averaged, NO_EDGE, high[i]!, key - 1);
-        }
+        mean?.addAll(level, averaged, i, trace.steps * rooms, rooms);
+        sums.add(trace, i, mean === null ? level : averaged, edges);
       }
     }
   }
@@ -82,71 +83,27 @@ export function createTimeOutsideBands(home: Home, bands: readonly RoomBands[]):
     for (let s = 0; isMild !== null && s < steps; s++) {
       const now = isMild(home.outdoorTemperature[s]!);
       if (s > 0 && now !== mild) {
-        watchStretch(trace, mild ? warmestWhenMild : warmest, first, s);
+        watchStretch(trace, mild ? whenMild : temperature, first, s);
         first = s;
       }
       mild = now;
     }
-    watchStretch(trace, mild ? warmestWhenMild : warmest, first, steps);
+    watchStretch(trace, mild ? whenMild : temperature, first, steps);
   }
 
-  function watchStretch(trace: TraceView, high: Float64Array, first: number, end: number): void {
+  function watchStretch(trace: TraceView, edges: Edges, first: number, end: number): void {
     for (let i = 0; i < rooms; i++) {
-      const values = trace.room.operativeTemperature;
-      watch(trace, i, values, coldest[i]!, high[i]!, TEMPERATURE_LOW, first, end);
+      sums.add(trace, i, trace.room.operativeTemperature, edges, first, end);
     }
-  }
-
-  /**
-   * Book the steps in which a room's values are below a band (by a key) or above (by the next). What
-   * is not a number is inside.
-   */
-  function watch(
-    { steps, dt, room: { occupants } }: TraceView,
-    i: number,
-    values: Float64Array,
-    low: number,
-    high: number,
-    key: number,
-    first = 0,
-    after = steps,
-  ): void {
-    const end = after * rooms;
-    const a = i * keys.length + key;
-    const b = a + 1;
-    let under = all[a]!;
-    let underFelt = occupied[a]!;
-    let underDepth = depth[a]!;
-    let over = all[b]!;
-    let overFelt = occupied[b]!;
-    let overDepth = depth[b]!;
-    for (let at = first * rooms + i; at < end; at += rooms) {
-      const value = values[at]!;
-      if (value > high) {
-        over += dt;
-        overFelt += dt * Math.min(1, occupants[at]!);
-        overDepth += (value - high) * dt;
-      } else if (value < low) {
-        under += dt;
-        underFelt += dt * Math.min(1, occupants[at]!);
-        underDepth += (low - value) * dt;
-      }
-    }
-    all[a] = under;
-    occupied[a] = underFelt;
-    depth[a] = underDepth;
-    all[b] = over;
-    occupied[b] = overFelt;
-    depth[b] = overDepth;
   }
 
   return {
     observe,
     result: (room) => ({
-      all: bandHours(keys, all, room),
-      occupied: bandHours(keys, occupied, room),
-      degreeHoursBelow: depth[room * keys.length + TEMPERATURE_LOW]! / 3600,
-      degreeHoursAbove: depth[room * keys.length + TEMPERATURE_HIGH]! / 3600,
+      all: bandHours(keys, (k) => sums.all(room, k)),
+      occupied: bandHours(keys, (k) => sums.occupied(room, k)),
+      degreeHoursBelow: sums.depth(room, temperature.key),
+      degreeHoursAbove: sums.depth(room, temperature.key + 1),
     }),
   };
 }
@@ -161,31 +118,33 @@ function keysOf({ species }: Home, bands: readonly RoomBands[]): readonly BandEd
   return [...KEYS, ...own.map(({ name }) => highKey(name))];
 }
 
-/** A species the figures have a key for; per room its upper edge, Infinity for none, and hours. */
+/** A species the figures have a key for, with its edges; and the averaging time of each room's band [h]. */
 function watchedSpecies(
   name: string,
   index: number,
   bands: readonly RoomBands[],
   keys: readonly BandEdge[],
 ) {
-  const key = keys.findIndex((edge) => plainName(edge) === plainName(highKey(name)));
-  if (key < 0) return null;
+  const above = keys.findIndex((edge) => plainName(edge) === plainName(highKey(name)));
+  if (above < 0) return null;
   const found = bands.map(
     (b) => Object.entries(b.species).find(([other]) => plainName(other) === plainName(name))?.[1],
   );
-  const high = Float64Array.from(found, (band) => band?.high ?? Number.POSITIVE_INFINITY);
-  const hours = found.map((band) => band?.hours ?? 0);
-  return { index, key, high, hours };
+  const edges: Edges = {
+    key: above - 1,
+    low: new Float64Array(bands.length).fill(Number.NEGATIVE_INFINITY),
+    high: Float64Array.from(found, (band) => band?.high ?? Number.POSITIVE_INFINITY),
+  };
+  return { index, edges, hours: found.map((band) => band?.hours ?? 0) };
 }
 
-const bandHours = (keys: readonly BandEdge[], seconds: Float64Array, room: number): BandHours =>
-  Object.fromEntries(
-    keys.map((key, k) => [key, seconds[room * keys.length + k]! / 3600]),
-  ) as unknown as BandHours;
+const bandHours = (keys: readonly BandEdge[], hours: (key: number) => number): BandHours =>
+  Object.fromEntries(keys.map((key, k) => [key, hours(k)])) as unknown as BandHours;
 
 const trailingMean = (hours: number, dt: number): TrailingMean | null =>
   hours > 0 ? createTrailingMean(Math.max(1, Math.round((hours * 3600) / dt))) : null;
 
+/** The upper edge of a quantity that has a lower one too follows it. */
 const KEYS: readonly BandEdge[] = [
   'temperature_low',
   'temperature_high',
@@ -193,8 +152,3 @@ const KEYS: readonly BandEdge[] = [
   'humidity_high',
   ...SPECIES.map(({ name }) => highKey(name)),
 ];
-// The key of each upper edge follows that of its lower one.
-const TEMPERATURE_LOW = KEYS.indexOf('temperature_low');
-const TEMPERATURE_HIGH = KEYS.indexOf('temperature_high');
-const HUMIDITY_LOW = KEYS.indexOf('humidity_low');
-const NO_EDGE = Number.NEGATIVE_INFINITY;
