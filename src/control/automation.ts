@@ -210,6 +210,15 @@ export interface DeviceControl {
   readonly emptiedByPeople: boolean;
 }
 
+/** A rule that stands for several rooms, as one of them knows it. */
+export interface RuleSeries {
+  /** What rules of the same series share. */
+  readonly number: number;
+  /** Without a room. */
+  readonly name: string;
+  readonly room: string;
+}
+
 /** Fires when all its conditions have held for the on delay and its gate is open, and then does its actions. */
 export interface Rule {
   readonly name: string;
@@ -221,8 +230,8 @@ export interface Rule {
   readonly room?: number;
   /** When it tells nobody; absent is never. */
   readonly limits?: MessageLimits;
-  /** Rules with the same number came of one that stands for several rooms; absent for a rule by itself. */
-  readonly series?: number;
+  /** The rule that stands for several rooms, one of which this one is for; absent for a rule by itself. */
+  readonly series?: RuleSeries;
   readonly actions: readonly RuleAction[];
 }
 

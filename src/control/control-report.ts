@@ -1,3 +1,5 @@
+import type { RuleSeries } from './automation.ts';
+
 /** Counts of what control did over the reported period, for the measures. */
 export interface ControlReport {
   readonly rules: readonly RuleReport[];
@@ -12,6 +14,8 @@ export interface ControlReport {
 
 export interface RuleReport {
   readonly name: string;
+  /** Absent for a rule by itself. */
+  readonly series?: RuleSeries;
   /** Whether it tells people anything or asks them for a window; one that only switches something does not. */
   readonly tells: boolean;
   readonly fired: number;

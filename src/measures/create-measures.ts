@@ -16,6 +16,7 @@ import { moneyMeasures } from './energy/money-measures.ts';
 import type { MeasuresSetup } from './measures-setup.ts';
 import { balanceNotices, balanceOf } from './notices/balance-notices.ts';
 import { idleCooling, idleNotices } from './notices/idle-notices.ts';
+import { ruleNotices } from './notices/rule-notices.ts';
 import { shutWindows } from './notices/shut-windows.ts';
 import { stepNotices } from './notices/step-notices.ts';
 import type { PlanMeasures } from './plan-measures.ts';
@@ -97,7 +98,8 @@ function finish(setup: MeasuresSetup, watched: Watchers, run: Run): PlanMeasures
       ...bill.notices,
       ...partYear(period.hours),
       ...watched.limits.notices(),
-      ...idleNotices(heating, devices, alerts),
+      ...idleNotices(heating, devices),
+      ...ruleNotices(run.control?.rules ?? []),
       ...idleCooling(home, removed),
       ...openBlinds(blinds),
       ...stepNotices(setup.stepSensitive ?? NOT_SENSITIVE, home, run, devices.detail),

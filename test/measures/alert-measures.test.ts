@@ -110,6 +110,42 @@ test('a rule that was active throughout has fired before, not never', () => {
   });
 });
 
+test('a rule that stands for several rooms is told of once', () => {
+  const ruled = (fired: readonly number[], over = {}, number = 1) =>
+    fired.map((count, k) => {
+      const room = ['den', 'bath', 'hall'][k]!;
+      return rule(`stale air (${room})`, count, {
+        ...{ series: { number, name: 'stale air', room }, couldAct: 1 },
+        ...over,
+      });
+    });
+  const texts = (...rules: ReturnType<typeof rule>[]) =>
+    alerts(...rules)
+      .notices.filter(({ id }) => id.startsWith('rule-'))
+      .map(({ text }) => text);
+  const always = { activeHours: 336, tells: false };
+  expect(texts(...ruled([0, 0, 0], always))).toEqual([
+    'The rule "stale air" was active in all of its 3 rooms when the period began, stayed so for 336 h and did not fire again: look at its levels.',
+  ]);
+  const [den, bath, hall] = ruled([0, 0, 5], always);
+  expect(texts({ ...den!, activeHours: 20 }, bath!, hall!)).toEqual([
+    'The rule "stale air" was active in den and bath when the period began, stayed so for 20 to 336 h and did not fire again: look at its levels.',
+  ]);
+  const never = 'its conditions and its gate never held together for long enough.';
+  expect(texts(...ruled([0, 0, 0]))).toEqual([
+    `The rule "stale air" never fired in any of its 3 rooms: ${never}`,
+  ]);
+  expect(texts(...ruled([3, 0, 3]))).toEqual([`The rule "stale air (bath)" never fired: ${never}`]);
+  // Another rule may have its name in other rooms.
+  expect(texts(...ruled([0, 0]), ...ruled([0], {}, 2))).toEqual([
+    `The rule "stale air" never fired in den and bath: ${never}`,
+    `The rule "stale air (den)" never fired: ${never}`,
+  ]);
+  expect(texts(...ruled([20, 12, 4]))).toEqual([
+    'The rule "stale air" fired 32 times in den and bath, and 2 times somebody was home and awake within the hour to do something about it.',
+  ]);
+});
+
 test('a rule that half its firings reach somebody, or that fired hardly ever, is not named', () => {
   const { notices } = alerts(rule('heard', 20, { couldAct: 10 }), rule('rare', 9));
   expect(notices.map(({ id }) => id)).not.toContain('rule-unheard');

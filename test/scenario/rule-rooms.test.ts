@@ -17,7 +17,7 @@ const STALE = (rooms: string, more = '') =>
 describe('a rule with rooms', () => {
   test('is one rule in each, by its name and room', () => {
     const { rules, home } = rulesOf(STALE('all'));
-    expect(rules.map(({ name, room, series }) => [name, room, series])).toEqual([
+    expect(rules.map(({ name, room, series }) => [name, room, series!.number])).toEqual([
       ['stale (living)', 0, 0],
       ['stale (bedroom)', 1, 0],
     ]);

@@ -32,7 +32,7 @@ export function createMessageAllowance(
   );
   const most = Float64Array.from(limits, ({ mostPerDay = Number.POSITIVE_INFINITY }) => mostPerDay);
   const counter = Int32Array.from(rules, ({ series }, r) =>
-    series === undefined ? r : rules.findIndex((other) => other.series === series),
+    series === undefined ? r : rules.findIndex((other) => other.series?.number === series.number),
   );
   const today = new Float64Array(rules.length);
   const midnight = Float64Array.of(Number.NEGATIVE_INFINITY);

@@ -17,7 +17,9 @@ export interface RuleTally {
   /** A message was held back, once until it is told or no longer so. */
   readonly heldBack: (rule: number) => void;
   readonly startCounting: () => void;
-  readonly report: (rules: readonly Pick<RuleReport, 'name' | 'tells'>[]) => RuleReport[];
+  readonly report: (
+    rules: readonly Pick<RuleReport, 'name' | 'series' | 'tells'>[],
+  ) => RuleReport[];
 }
 
 /** A message counts as one that could be acted on if somebody at home is awake within the hour after it. */
@@ -81,7 +83,7 @@ export function createRuleTally(
     acted.fill(1);
   };
 
-  const report = (known: readonly Pick<RuleReport, 'name' | 'tells'>[]): RuleReport[] =>
+  const report = (known: readonly Pick<RuleReport, 'name' | 'series' | 'tells'>[]): RuleReport[] =>
     known.map((rule, r) => ({
       ...{ ...rule, ...counts[r]! },
       byHour: Array.from(byHour[r]!),

@@ -109,7 +109,12 @@ export function createRules(
   };
 
   const report = (): RuleReport[] =>
-    tally.report(rules.map(({ name, actions }) => ({ name, tells: actions.some(reachesPeople) })));
+    tally.report(
+      rules.map(({ name, series, actions }) => ({
+        ...{ name, tells: actions.some(reachesPeople) },
+        ...(series !== undefined && { series }),
+      })),
+    );
   const { run, stop } = requests;
   const { beginDay } = allowance;
   return { beginDay, run, stop, step, startCounting: tally.startCounting, report };

@@ -1,6 +1,5 @@
 import { type Automation, type Rule, reachesPeople } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
-import type { ScenarioData } from '../model/scenario-model.ts';
 import { momentsOf, valueAt } from '../week-value.ts';
 import { isOfHour, isThen, turnsOf } from './hour-conditions.ts';
 
@@ -8,13 +7,10 @@ import { isOfHour, isThen, turnsOf } from './hour-conditions.ts';
  * Rules whose quiet hours cover every time of day at which their conditions could hold, so that nobody
  * is ever told.
  */
-export function alwaysQuiet(
-  { rules: given = [] }: Pick<ScenarioData, 'rules'>,
-  { rules }: Pick<Automation, 'rules'>,
-): Notice[] {
+export function alwaysQuiet({ rules }: Pick<Automation, 'rules'>): Notice[] {
   const quiet = rules.filter((rule) => rule.actions.some(reachesPeople) && isAlwaysQuiet(rule));
   // One that stands for several rooms is told of once.
-  const names = new Set(quiet.map(({ name, series }) => given[series ?? -1]?.name ?? name));
+  const names = new Set(quiet.map(({ name, series }) => series?.name ?? name));
   return [...names].map((name) => ({
     id: 'always-quiet',
     text: `The rule ${name} never tells anybody: its quiet hours cover every hour at which its conditions could hold. Is another time meant?`,

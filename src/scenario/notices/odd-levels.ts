@@ -2,20 +2,16 @@ import type { Automation, Condition } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import { figureText } from '../../units/figure-text.ts';
-import type { ScenarioData } from '../model/scenario-model.ts';
 
 /**
  * Levels that no home's air crosses, in rules and in habits of airing, because they stand in another unit: a
  * share of 1 for a humidity, °F for a temperature, % for carbon dioxide. Such a condition holds always or never.
  */
-export function oddLevels(
-  { rules: given = [] }: Pick<ScenarioData, 'rules'>,
-  { rules, airings }: Pick<Automation, 'rules' | 'airings'>,
-): Notice[] {
+export function oddLevels({ rules, airings }: Pick<Automation, 'rules' | 'airings'>): Notice[] {
   const asked = [
     // One that stands for several rooms is asked about once.
     ...rules.map(({ name, series, all }) => ({
-      who: `The rule ${given[series ?? -1]?.name ?? name}`,
+      who: `The rule ${series?.name ?? name}`,
       all,
     })),
     ...airings.map(({ name, after, until }) => ({

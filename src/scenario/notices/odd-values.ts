@@ -26,8 +26,8 @@ export function oddValues(asked: Questioned): Notice[] {
     ...unheated(asked),
     ...idleAiring(asked),
     ...nobodyAirs(asked.data, asked.household),
-    ...alwaysQuiet(asked.data, asked.automation),
-    ...oddLevels(asked.data, asked.automation),
+    ...alwaysQuiet(asked.automation),
+    ...oddLevels(asked.automation),
     ...blindsInWinter(asked, monthsRun(asked.data)),
   ];
 }

@@ -383,7 +383,7 @@ test('rules of one series share what they may tell in a day', () => {
       name: `rule ${room}`,
       all: [condition('temperature', 'above', 25, { room })],
       limits,
-      series: 7,
+      series: { number: 7, name: 'rule', room: String(room) },
     }),
   );
   const see = (observed: Observation, step: number): void => {

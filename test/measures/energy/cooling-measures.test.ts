@@ -68,6 +68,14 @@ test('a unit that never ran is named, where the rest did', () => {
   ]);
 });
 
+test('rooms in which nothing was cooled are told of together', () => {
+  const own = home({ rooms: [room('den'), room('bed')], cooling: [cooler(0), cooler(1)] });
+  const { notices } = measure(setup({ home: own }), () => ({}));
+  expect(notices.filter(({ id }) => id === 'cooling-never-ran').map(({ text }) => text)).toEqual([
+    'Nothing was cooled in "den" and "bed": they stayed under their setpoints while their hours and gates let them.',
+  ]);
+});
+
 test('a home that nothing cools says so', () => {
   const found = measure(setup(), () => ({ electricity: 50 }));
   expect(found.cooling).toEqual({ removed_kwh: 0, delivered_kwh: {} });

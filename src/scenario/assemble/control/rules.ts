@@ -34,7 +34,10 @@ export function rules(
       all: conditionsIn(room, given).map(context.condition),
       onDelay: 60 * (given['on delay'] ?? 0),
       gate: given.gate ?? OPEN_GATE,
-      ...(room !== null && { room: all.indexOf(room), series: r }),
+      ...(room !== null && {
+        room: all.indexOf(room),
+        series: { number: r, name: given.name, room },
+      }),
       ...limitsOf(given),
       actions: given.response.map((action, a) =>
         actionOf(action, ['rules', r, 'response', a], room, { data, home, plans, context }),
