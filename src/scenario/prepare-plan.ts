@@ -27,6 +27,7 @@ import { asInBritain } from './notices/as-in-britain.ts';
 import { cautionsOf } from './notices/cautions.ts';
 import { clockChangeRemarks } from './notices/clock-changes.ts';
 import { heatsPastBand } from './notices/heats-past-band.ts';
+import { oddBands } from './notices/odd-bands.ts';
 import { oddValues } from './notices/odd-values.ts';
 import { mergedFor, planChain } from './plan-chain.ts';
 import type { PreparedPlan } from './prepared.ts';
@@ -122,6 +123,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     cautions: [
       ...oddValues({ data, home: built.home, floors: built.floors, household, automation, prices }),
       ...askAboutElsewhere(done, built.plans),
+      ...oddBands(built.home.rooms, bands),
       ...heatsPastBand(built.home, household, bands),
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),

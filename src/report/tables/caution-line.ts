@@ -24,6 +24,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   'price-unknown': 'a price is missing, and what its currency is worth is not known',
   'levels-apart': 'some floors or ceilings lead nowhere',
   'odd-level': 'a level may stand in another unit',
+  'odd-band': 'a band ends below where it begins',
   'nobody-airs': 'nobody is in to air',
   'activity-elsewhere': 'a room may be missing',
   'blinds-in-winter': 'blinds keep out winter sun',
