@@ -32,11 +32,28 @@ export function findCommand(io: Io): Command {
         '  $ roombalance find dehumidifier scenarios/terrace.yaml --room "main bedroom"\n' +
         '  $ roombalance find outdoor-air scenarios/flat.yaml --hours 50 --money 80',
     )
-    .action(async (what: Searched, path: string, options: FindOptions) => {
+    .action(async (what: Searched, path: string, options: FindOptions, command: Command) => {
+      refuseUnused(what, command);
       const { find } = await import('../actions/find.ts');
       await find(io, what, path, options);
     });
 }
+
+/** Ends with a usage error for an option that the search asked for would not look at. */
+function refuseUnused(what: Searched, command: Command): void {
+  for (const [option, searches] of USED_BY) {
+    const given = command.getOptionValueSource(option) === 'cli';
+    if (!given || searches.includes(what)) continue;
+    const whose = searches.map((search) => `find ${search}`).join(', ');
+    command.error(`error: option '--${option}' does nothing for find ${what}; it is for ${whose}`);
+  }
+}
+
+const USED_BY: readonly (readonly [option: string, searches: readonly Searched[]])[] = [
+  ['hours', ['setpoint', 'airing', 'outdoor-air']],
+  ['target', ['dehumidifier']],
+  ['money', ['outdoor-air']],
+];
 
 const WHAT: readonly (readonly [name: Searched, does: string])[] = [
   ['setpoint', 'the lowest that keeps every cold spot under 80 %, but for --hours'],

@@ -34,19 +34,22 @@ test('an answer in words, with the runs that led there', async () => {
   expect(out).toMatch(/Searched from [\d.]+ to 28\.0 °C, to 0\.100 °C/);
 });
 
-test.each([['setpoint'], ['heat-or-dry'], ['dehumidifier'], ['airing'], ['outdoor-air']])(
-  '%s as JSON',
-  async (what) => {
-    const { status, out, err } = await find(what, 'cottage.yaml', '--json');
-    expect({ status, err }).toEqual({ status: 0, err: '' });
-    const found = JSON.parse(out);
-    expect(Object.keys(found).sort()).toEqual([
-      ...['answer', 'figure', 'high', 'low', 'question', 'runs', 'tolerance', 'unit', 'value'],
-    ]);
-    expect(found.runs.length).toBeGreaterThanOrEqual(2);
-    expect(found.answer.length).toBeGreaterThanOrEqual(1);
-  },
-);
+test.each([
+  ['setpoint', '--hours', '20'],
+  ['heat-or-dry'],
+  ['dehumidifier', '--target', '65'],
+  ['airing', '--hours', '20'],
+  ['outdoor-air', '--hours', '20', '--money', '30'],
+])('%s as JSON', async (what, ...options) => {
+  const { status, out, err } = await find(what, 'cottage.yaml', '--json', ...options);
+  expect({ status, err }).toEqual({ status: 0, err: '' });
+  const found = JSON.parse(out);
+  expect(Object.keys(found).sort()).toEqual([
+    ...['answer', 'figure', 'high', 'low', 'question', 'runs', 'tolerance', 'unit', 'value'],
+  ]);
+  expect(found.runs.length).toBeGreaterThanOrEqual(2);
+  expect(found.answer.length).toBeGreaterThanOrEqual(1);
+});
 
 test('outdoor air is looked for where air is stale longest, not in the first bedroom', async () => {
   const people = '{ who: adult, schedule: [{ room: nook, from: "00:00", to: "24:00" }] }';
@@ -86,6 +89,22 @@ describe('what cannot be meant', () => {
       1,
       "error: option '--hours <number>' argument '-1' is invalid. Give a number of 0 or more.\n",
     ],
+    ...(
+      [
+        ['hours', 'heat-or-dry', 'find setpoint, find airing, find outdoor-air'],
+        ['hours', 'dehumidifier', 'find setpoint, find airing, find outdoor-air'],
+        ...['setpoint', 'heat-or-dry', 'airing', 'outdoor-air'].map(
+          (what) => ['target', what, 'find dehumidifier'] as const,
+        ),
+        ...['setpoint', 'heat-or-dry', 'airing', 'dehumidifier'].map(
+          (what) => ['money', what, 'find outdoor-air'] as const,
+        ),
+      ] as const
+    ).map(([option, what, searches]): [string[], number, string] => [
+      [what, 'cottage.yaml', `--${option}`, '50'],
+      1,
+      `error: option '--${option}' does nothing for find ${what}; it is for ${searches}\n`,
+    ]),
   ])('%j', async (args, status, err) => {
     expect(await find(...args)).toEqual({ status, out: '', err });
   });
