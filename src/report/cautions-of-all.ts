@@ -8,6 +8,18 @@ export interface CautionedPlan {
   readonly cautions: readonly Remark[];
 }
 
+/** What to know of a plan that is set beside others: its cautions, and that its heat source came to its limits. */
+export const comparedCautions = ({
+  plan,
+  cautions,
+  notices,
+}: Pick<PlanMeasures, 'plan' | 'cautions' | 'notices'>): CautionedPlan => ({
+  plan,
+  cautions: [...cautions, ...notices.filter(({ id }) => AT_LIMITS.has(id))],
+});
+
+const AT_LIMITS: ReadonlySet<string> = new Set(['source-too-small', 'cop-beyond-table']);
+
 /** Cautions by whom they concern: of all plans first, for which `plans` is null, each once. */
 export function cautionGroups(
   plans: readonly CautionedPlan[],

@@ -41,6 +41,8 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   'stove-air': 'a tight home may starve the stove',
   spillage: 'fans may draw fumes back',
   'stove-depressurised': 'the stove may lack draught',
+  'source-too-small': 'the source of heat is too small for the coldest days',
+  'cop-beyond-table': 'the COP of the coldest days is not known',
   'heats-past-band': 'heating is set above what counts as fine',
   'heating-without-need': 'heating runs in months that need none',
 };

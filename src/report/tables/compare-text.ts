@@ -2,7 +2,7 @@ import type { ComparisonAnswers } from '../../studies/answers/comparison-answers
 import type { Comparison } from '../../studies/compare/compare.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
 import { andList } from '../../units/word-list.ts';
-import { cautionsOfAll } from '../cautions-of-all.ts';
+import { cautionsOfAll, comparedCautions } from '../cautions-of-all.ts';
 import { cautionLine } from './caution-line.ts';
 import { compareSummary } from './compare-summary.ts';
 import { compareTables, compareTitle, roomTables } from './compare-tables.ts';
@@ -39,7 +39,7 @@ export function compareText(
     if (part === 'rooms') return [roomTables(comparison, width)];
     if (part === 'rules') return [rulesByPlan(plans, width)];
     if (part === 'all') {
-      const cautions = remarkList(cautionsOfAll(plans), width);
+      const cautions = remarkList(cautionsOfAll(plans.map(comparedCautions)), width);
       return [
         compareSummary(answers, width, Number.POSITIVE_INFINITY),
         compareTables(comparison, width),
@@ -50,7 +50,7 @@ export function compareText(
           : [wrapText(`More: roombalance report${furtherWays(proposals, alike)}`, '', width)]),
       ];
     }
-    const closing = [cautionLine(plans), MORE + furtherWays(proposals, alike)]
+    const closing = [cautionLine(plans.map(comparedCautions)), MORE + furtherWays(proposals, alike)]
       .filter((line) => line !== '')
       .map((line) => wrapText(line, '', width))
       .join('\n');
