@@ -23,6 +23,8 @@ export interface LoggedSeries {
    * nothing is known (a sensor that fell silent), and in the first of means.
    */
   readonly values: Float64Array;
+  /** Until when the last of states holds; absent where nothing is known behind the last value. [s UTC] */
+  readonly holdsUntil?: number;
   /** File and column, for words to people. */
   readonly from: string;
 }

@@ -14,7 +14,7 @@ export interface EvenSteps {
  *
  * Readings at instants are joined by straight lines, states and means hold as long as they say.
  * Nothing is known between two readings that are further apart than the longest gap, nor before the
- * first and after the last: gaps are never filled.
+ * first and after the last, unless a state holds on: gaps are never filled.
  *
  * @param longestGap  longest time that one reading may stand for what lies between [s]
  */
@@ -26,7 +26,7 @@ export function meansOverSteps(
   const sums = new Float64Array(count);
   const known = new Float64Array(count);
   const { times } = series;
-  for (let k = Math.max(0, before(times, start)); k + 1 < times.length; k++) {
+  for (let k = Math.max(0, before(times, start)); k < times.length; k++) {
     if (times[k]! >= start + count * step) break;
     if (isKnown(series, k, longestGap)) addPiece(series, k, { start, step, count }, sums, known);
   }
@@ -53,16 +53,25 @@ export function valuesAtInstants(
     const at = start + n * step;
     while (k + 1 < times.length && times[k + 1]! <= at) k++;
     if (times[k] === at && series.reading !== 'mean') found[n] = values[k]!;
-    else if (times[k]! <= at && isKnown(series, k, longestGap)) found[n] = valueAt(series, k, at);
+    else if (times[k]! <= at && at <= endOf(series, k) && isKnown(series, k, longestGap)) {
+      found[n] = valueAt(series, k, at);
+    }
   }
   return found;
 }
 
 /** Whether the series says something of all the time between reading k and the next. */
-function isKnown({ times, values, reading }: LoggedSeries, k: number, longestGap: number): boolean {
-  if (k + 1 >= times.length || times[k + 1]! - times[k]! > longestGap) return false;
+function isKnown(series: LoggedSeries, k: number, longestGap: number): boolean {
+  const { times, values, reading } = series;
+  if (endOf(series, k) - times[k]! > longestGap) return false;
+  if (k + 1 >= times.length) return reading === 'state' && !Number.isNaN(values[k]!);
   const here = reading === 'mean' ? values[k + 1]! : values[k]!;
   return !Number.isNaN(here) && !(reading === 'instant' && Number.isNaN(values[k + 1]!));
+}
+
+/** When what reading k says ends at the latest: with the next, of the last where its state ends. [s] */
+function endOf({ times, holdsUntil }: LoggedSeries, k: number): number {
+  return times[k + 1] ?? holdsUntil ?? times[k]!;
 }
 
 /** The value at an instant between reading k and the next. */
@@ -81,7 +90,7 @@ function addPiece(
   sums: Float64Array,
   known: Float64Array,
 ): void {
-  const end = Math.min(series.times[k + 1]!, start + count * step);
+  const end = Math.min(endOf(series, k), start + count * step);
   let from = Math.max(series.times[k]!, start);
   while (from < end) {
     const n = Math.min(count - 1, Math.floor((from - start) / step));

@@ -50,6 +50,19 @@ describe('means over even steps', () => {
     const means = [...meansOverSteps(silent, { start: 0, step: 600, count: 3 }, 1e9)];
     expect(means).toEqual([1, Number.NaN, 0]);
   });
+
+  test('the last state holds as long as it says, unless it is unknown', () => {
+    // Open from 500 to 700 s: for 100 s of either of the first two steps.
+    const shut = { ...made('state', [0, 0], [500, 1], [700, 0]), holdsUntil: 2100 };
+    const steps = { start: 0, step: 600, count: 4 };
+    const [first, second, ...after] = meansOverSteps(shut, steps, 1e9);
+    expect(first).toBeCloseTo(100 / 600, 12);
+    expect(second).toBeCloseTo(100 / 600, 12);
+    expect(after).toEqual([0, 0]); // of the last step half is known
+    expect([...valuesAtInstants(shut, steps, 1e9)]).toEqual([0, 1, 0, 0]);
+    const silent = { ...made('state', [0, 0], [600, Number.NaN]), holdsUntil: 2400 };
+    expect([...meansOverSteps(silent, steps, 1e9)]).toEqual([0, ...Array(3).fill(Number.NaN)]);
+  });
 });
 
 describe('values at even instants', () => {

@@ -147,6 +147,7 @@ const HELD: readonly string[] = ['airTemperature', ...HUMIDITIES];
 const EXCLUSIVE: readonly (readonly string[])[] = [
   HUMIDITIES,
   ['windows', 'airChange', 'outdoorAir'],
+  ['people', 'presence'],
 ];
 
 const LAST_DATE = 8.64e15; // ms

@@ -7,7 +7,7 @@ export function problemsOfSeries(
   where: string,
   series: Series,
   steps: number,
-  { least, most, words }: Range,
+  { least, most, words, gaps = false }: Range,
 ): Problem[] {
   const problems: Problem[] = [];
   if (series.length !== steps) {
@@ -27,7 +27,9 @@ export function problemsOfSeries(
     const more = count > 1 ? ` and ${count - 1} more like it` : '';
     problems.push(problem(file, at, expected, `${series[first]}${more}`));
   };
-  report((x) => !Number.isFinite(x), 'a number, a series without gaps');
+  if (gaps)
+    report((x) => x === Number.POSITIVE_INFINITY || x === Number.NEGATIVE_INFINITY, 'a number');
+  else report((x) => !Number.isFinite(x), 'a number, a series without gaps');
   report((x) => Number.isFinite(x) && (x < least || x > most), words);
   return problems;
 }
@@ -42,6 +44,8 @@ interface Range {
   readonly least: number;
   readonly most: number;
   readonly words: string;
+  /** Whether NaN stands for what the model has itself. */
+  readonly gaps?: boolean;
 }
 
 const range = (least: number, most: number, unit: string): Range => ({
@@ -61,11 +65,12 @@ export const RANGES: Readonly<Record<Exclude<keyof ImposedSeries, 'peopleSpecies
   humidityRatio: range(0, 0.2, ' kg/kg'),
   relativeHumidity: range(0, 100, ' %'),
   people: NOT_NEGATIVE,
+  presence: { ...range(0, 1, ''), gaps: true },
   peopleHeat: NOT_NEGATIVE,
   peopleVapour: NOT_NEGATIVE,
   heat: ANY,
   vapour: ANY,
-  windows: range(0, 1, ''),
+  windows: { ...range(0, 1, ''), gaps: true },
   airChange: NOT_NEGATIVE,
   outdoorAir: NOT_NEGATIVE,
 };

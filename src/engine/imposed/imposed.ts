@@ -16,6 +16,12 @@ export interface ImposedSeries {
   readonly relativeHumidity?: Series;
   /** People in the room, each as the mean of the household's people when awake. [-] */
   readonly people?: Series;
+  /**
+   * Whether somebody is in the room, as the share of each step; NaN is the model's own. There are as many as
+   * the household has there, one who is awake where it has nobody, and those who sleep there in any
+   * case, because motion sensors miss them.
+   */
+  readonly presence?: Series;
   /** Sensible heat of people. [W] */
   readonly peopleHeat?: Series;
   /** Vapour of people. [kg/s] */
@@ -26,7 +32,7 @@ export interface ImposedSeries {
   readonly heat?: Series;
   /** Vapour given to the air besides everything else; negative is taken. [kg/s] */
   readonly vapour?: Series;
-  /** Share by which all windows of the room stand open, whatever people and rules do. [-] */
+  /** Share by which all windows of the room stand open, whatever people and rules do; NaN is the model's own. [-] */
   readonly windows?: Series;
   /** Outdoor air over the room's volume, in place of its leaks and windows. [1/h] */
   readonly airChange?: Series;

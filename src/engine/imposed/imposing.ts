@@ -13,6 +13,7 @@ export function imposePeople(
   steps: number,
 ): void {
   if (first < 0) return;
+  if (imposing.presence.length > 0) followPresence(day, imposing, first, steps);
   const { occupants, peopleHeat, peopleVapour, peopleSpecies } = imposing;
   const count = steps * day.rooms;
   const from = first * day.rooms;
@@ -23,6 +24,31 @@ export function imposePeople(
   peopleSpecies.forEach((column, q) => {
     replace(day.peopleSpecies, column, from, count, day.speciesCount, q);
   });
+}
+
+/** Keep of the household's people who are noticed or asleep, and put one who is awake where it has nobody. */
+function followPresence(
+  day: DayInputs,
+  { presence, person }: Imposing,
+  first: number,
+  steps: number,
+): void {
+  const { occupants, awake, peopleHeat, peopleVapour, peopleSpecies, speciesCount } = day;
+  for (let k = 0; k < steps * day.rooms; k++) {
+    const share = presence[first * day.rooms + k]!;
+    if (Number.isNaN(share)) continue;
+    const there = occupants[k]!;
+    const stay = there > 0 ? (there - awake[k]! * (1 - share)) / there : 0;
+    const more = there > 0 ? 0 : share;
+    occupants[k] = there * stay + more;
+    awake[k] = there > 0 ? awake[k]! * share : more;
+    peopleHeat[k] = peopleHeat[k]! * stay + more * person.sensible;
+    peopleVapour[k] = peopleVapour[k]! * stay + more * person.vapour;
+    for (let q = 0; q < speciesCount; q++) {
+      const at = k * speciesCount + q;
+      peopleSpecies[at] = peopleSpecies[at]! * stay + more * person.species[q]!;
+    }
+  }
 }
 
 function replace(

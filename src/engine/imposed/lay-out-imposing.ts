@@ -18,6 +18,9 @@ export interface Imposing {
   /** Whether any of the columns below has values. */
   readonly people: boolean;
   readonly occupants: Float64Array;
+  /** Whether anybody is there, and what one gives where the household has nobody. */
+  readonly presence: Float64Array;
+  readonly person: BodyOutput;
   readonly peopleHeat: Float64Array;
   readonly peopleVapour: Float64Array;
   /** By species. */
@@ -58,6 +61,8 @@ export function layOutImposing(input: RunInput): Imposing | null {
     air: column((i) => own(i).outdoorAir ?? scaled(own(i).airChange, home.rooms[i]!.volume / 3600)),
     people: home.rooms.some((_, i) => OF_PEOPLE.some((key) => own(i)[key] !== undefined)),
     occupants: column((i) => own(i).people),
+    presence: column((i) => own(i).presence),
+    person,
     peopleHeat: column((i) => own(i).peopleHeat ?? ofPeople(i, person.sensible)),
     peopleVapour: column((i) => own(i).peopleVapour ?? ofPeople(i, person.vapour)),
     peopleSpecies: home.species.map(({ name }, q) =>
@@ -81,4 +86,4 @@ function scaled(series: Series | undefined, factor: number): Series | undefined 
   return series === undefined ? undefined : Float64Array.from(series, (x) => x * factor);
 }
 
-const OF_PEOPLE = ['people', 'peopleHeat', 'peopleVapour', 'peopleSpecies'] as const;
+const OF_PEOPLE = ['people', 'presence', 'peopleHeat', 'peopleVapour', 'peopleSpecies'] as const;

@@ -32,9 +32,11 @@ export interface RoomReadings {
   readonly temperature: Reading | null;
   readonly humidity: Reading | null;
   readonly heat: Reading | null;
-  /** Share of the windows that stands open, and people: as they were until the next reading. */
-  readonly windows: Reading | null;
+  /** How many people, where somebody counted them. */
   readonly people: Reading | null;
+  /** Share of each control step in which windows stand open and somebody is there; NaN where that is not known. */
+  readonly windows: Float64Array | null;
+  readonly presence: Float64Array | null;
   /** By name of the species. */
   readonly species: Readonly<Record<string, Reading>>;
 }
@@ -91,22 +93,32 @@ export function readingsOf(
     if (heat !== null || drawn === undefined || source === undefined) return heat;
     return power(drawn, heatOfElectricity(drawn, source, weather));
   };
-  const rooms = home.rooms.map(
-    ({ name }): RoomReadings => ({
+  const shares = (series: LoggedSeries | undefined): Float64Array | null => {
+    if (series === undefined) return null;
+    const found = meansOverSteps(series, { start, step: dt, count: steps }, longestGap(series));
+    if (found.every((x) => Number.isNaN(x))) return null;
+    used.add(series);
+    return found.map((x) => Math.min(1, Math.max(0, x)));
+  };
+  const rooms = home.rooms.map(({ name }): RoomReadings => {
+    const presence = seriesOf(log, 'presence', name);
+    const counted = presence?.values.some((x) => x > 1) ?? false;
+    return {
       name,
       temperature: reading(seriesOf(log, 'temperature', name)),
       humidity: reading(seriesOf(log, 'relative humidity', name)),
       heat: heatOf(name),
-      windows: reading(seriesOf(log, 'window', name)),
-      people: reading(seriesOf(log, 'presence', name)),
+      windows: shares(seriesOf(log, 'window', name)),
+      people: counted ? power(presence) : null,
+      presence: counted ? null : shares(presence),
       species: Object.fromEntries(
         GASES.flatMap((gas) => {
           const found = reading(seriesOf(log, gas, name));
           return found === null ? [] : [[gas, found]];
         }),
       ),
-    }),
-  );
+    };
+  });
   const metered = meteredHeat(log, home, weather, beside);
   const ofHome = rooms.some(({ heat }) => heat !== null)
     ? null

@@ -31,11 +31,13 @@ export function loggedRequest(
     ...(temperature &&
       room.temperature !== null && { airTemperature: cut(room.temperature.driving, to) }),
     ...(room.heat !== null && { heat: plain(room.heat.driving) }),
-    ...(room.windows !== null && { windows: plain(room.windows.driving, [0, 1]) }),
+    ...(room.windows !== null && { windows: part(room.windows) }),
     ...(room.people !== null && { people: plain(room.people.driving, [0, 50]) }),
+    ...(room.presence !== null && { presence: part(room.presence) }),
   });
   const plain = (series: Float64Array, [least, most] = [-1e5, 1e5]): Float64Array =>
     series.slice(from * perHour, to * perHour).map((x) => Math.min(most, Math.max(least, x)));
+  const part = (series: Float64Array): Float64Array => series.slice(from * perHour, to * perHour);
   const held = (room: RoomReadings): HeldSeries => ({
     ...(!temperature &&
       room.temperature !== null && { airTemperature: cut(room.temperature.driving, release) }),

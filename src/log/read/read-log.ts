@@ -30,9 +30,19 @@ export function readLog(texts: readonly LogText[], options: LogOptions): ReadLog
   if (problems.length > 0) throw new InputProblems(problems);
   const starts = series.map(({ times }) => times[0]!);
   const ends = series.map(({ times }) => times.at(-1)!);
-  const log: Log = { series, start: Math.min(...starts), end: Math.max(...ends) };
+  const end = Math.max(...ends);
+  const log: Log = {
+    series: series.map((one) => heldTo(one, end)),
+    ...{ start: Math.min(...starts), end },
+  };
   return { log, files };
 }
+
+/** What reports changes alone and has none to report: a window that was shut stays so to the end of the log. */
+const heldTo = (series: LoggedSeries, end: number): LoggedSeries =>
+  series.reading === 'state' && series.times.at(-1)! < end
+    ? { ...series, holdsUntil: end }
+    : series;
 
 function nothingIn(files: readonly UnderstoodFile[], rooms: readonly string[]): Problem {
   const why = files.flatMap(({ leftOut }) => leftOut.map(({ name, why }) => `${name}: ${why}`));

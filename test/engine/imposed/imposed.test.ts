@@ -22,6 +22,7 @@ function inUse(rooms: number, seed: number, more: Partial<RunInput> = {}): RunIn
 const stepsOf = ({ hours, dt }: RunInput): number => (hours * 3600) / dt;
 const series = (steps: number, at: (k: number) => number): Float64Array =>
   Float64Array.from({ length: steps }, (_, k) => at(k));
+const CO2 = { name: 'co2', unit: 'ppm', outdoor: 400, penetration: 1 } as const;
 const swing = (k: number): number => 18 + 3 * Math.sin(k / 20);
 
 function expectAlike(a: readonly Float64Array[], b: readonly Float64Array[], digits: number): void {
@@ -121,9 +122,8 @@ describe('held and then released', () => {
 });
 
 describe('imposed air, windows and people', () => {
-  const tracer = { name: 'co2', unit: 'ppm', outdoor: 400, penetration: 1 } as const;
   const leaky: Partial<Home> = {
-    species: [tracer],
+    species: [CO2],
     leakage: { how: { by: 'rate', flow: 0.05 }, share: [1], ach50: null },
   };
 
@@ -177,6 +177,44 @@ describe('imposed air, windows and people', () => {
     const { run } = recordRun({ ...input, imposed: { 'room 1': given, 'room 2': given } });
     expect(total(run.ledger.energy.people)).toBeCloseTo(20 * seconds, 0);
     expect(total(run.ledger.species[0]!.people)).toBeCloseTo(2 * seconds, 0);
+  });
+});
+
+describe('presence as a sensor tells it', () => {
+  // Two people of 75 W and 5 ppm m3/s each are in room 1 all day: awake, or asleep and giving 50 W.
+  const home = bareHome([bareRoom('room', 50)], { species: [CO2] });
+  const body = (sensible: number) => ({ sensible, vapour: 0, species: [5] });
+  const heatWith = (presence: number, household: 'awake' | 'asleep' | 'out') => {
+    const stay = { days: 127, from: 0, to: 1440, room: 0, asleep: household === 'asleep' };
+    const schedule = household === 'out' ? [] : [stay];
+    const person = { schedule, awake: body(75), asleep: body(50) };
+    const people = ['one', 'other'].map((name) => ({ name, ...person }));
+    const input = runInput(
+      { home, weather: madeWeather() },
+      { household: quietHousehold(home, { people }), hours: 1 },
+    );
+    const imposed = { room: { presence: series(stepsOf(input), () => presence) } };
+    const { run, room } = recordRun({ ...input, imposed });
+    const perSecond = (joule: number) => joule / 3600;
+    return [
+      room.occupants[0]![3],
+      perSecond(total(run.ledger.energy.people)),
+      perSecond(total(run.ledger.species[0]!.people)),
+    ].map((x) => Math.round(x! * 1e6) / 1e6);
+  };
+
+  test('keeps as many as the household has, and one who is awake where it has nobody', () => {
+    expect(heatWith(1, 'awake')).toEqual([2, 150, 10]);
+    expect(heatWith(0.5, 'awake')).toEqual([1, 75, 5]);
+    expect(heatWith(0, 'awake')).toEqual([0, 0, 0]);
+    expect(heatWith(1, 'out')).toEqual([1, 75, 5]);
+    expect(heatWith(0, 'out')).toEqual([0, 0, 0]);
+  });
+
+  test('does not send away who sleeps, and is not asked where it is unknown', () => {
+    expect(heatWith(0, 'asleep')).toEqual([2, 100, 10]);
+    expect(heatWith(1, 'asleep')).toEqual([2, 100, 10]);
+    expect(heatWith(Number.NaN, 'awake')).toEqual([2, 150, 10]);
   });
 });
 
