@@ -66,7 +66,7 @@ describe.skipIf(found === null)('roombalance serve in a browser', () => {
 
     test('runs the home again in its workers', async () => {
       await page.locator('#try').scrollIntoViewIfNeeded();
-      await page.getByText('All figures are of what is tried.').waitFor({ timeout: 60_000 });
+      await page.locator('#try:not(.stale)').waitFor({ timeout: 60_000 });
       expect(await open.wrong()).toEqual([]);
     });
 

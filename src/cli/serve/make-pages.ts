@@ -11,6 +11,7 @@ import { ownCheck } from '../runs/own-check.ts';
 import { startSimulations } from '../runs/simulations.ts';
 import type { Workers } from '../runs/start-workers.ts';
 import type { RunStore } from './run-store.ts';
+import { fullerWords } from './standing-words.ts';
 
 /** The files have changed meanwhile: what is being made of them is no longer wanted. */
 export class Superseded extends Error {
@@ -95,6 +96,7 @@ async function pageOf(
     served: {
       script: await io.readAsset('report/follow-script.js'),
       ...{ styles: SERVED_STYLES, standing: STANDING, drawn },
+      fuller: fullerWords(study.scenario.file, study.options.length),
     },
   });
 }

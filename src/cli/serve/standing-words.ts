@@ -23,10 +23,14 @@ export function standingWords(
       : 'Not all plans can be run, so that this page tells of the first only:';
   }
   return made.whole
-    ? `This page follows ${file}: whatever is saved there shows here. It comes from ${counted(made.plans, 'run')}; ` +
-        `roombalance report ${file} also tries doubtful values, proposes plans, and asks whether a purchase is worth its money.`
+    ? `This page follows ${file} as it is saved.`
     : `A first look at ${counted(made.plans, 'plan')}; the rest and the pictures are on their way …`;
 }
+
+/** What a page is made of, and what one that is made at leisure has besides. */
+export const fullerWords = (file: string, plans: number): string =>
+  `This page comes from ${counted(plans, 'run')}; roombalance report ${file} also tries doubtful values, ` +
+  'proposes plans, and asks whether a purchase is worth its money.';
 
 const counted = (count: number, what: string): string =>
   `${count} ${what}${count === 1 ? '' : 's'}`;

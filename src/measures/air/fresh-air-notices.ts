@@ -122,9 +122,12 @@ const rounded = (flow: number): number => Number(figureText(flow, 1));
 const litres = (flow: number): string => `${figureText(flow, 1)} L/s`;
 const seasonWords = ({ cold }: FreshAir): string =>
   cold ? 'in the heating season' : 'over the period';
-const storeyWords = (storey: string): string =>
-  storey === '0' ? 'on the ground floor' : `on storey ${storey}`;
+const storeyWords = (storey: string): string => STOREYS[storey] ?? `on storey ${storey}`;
 
+const STOREYS: Readonly<Record<string, string>> = {
+  ...{ '-1': 'below the ground floor', '0': 'on the ground floor' },
+  ...{ '1': 'one floor up', '2': 'two floors up' },
+};
 const MOST_ROOMS = 3;
 const MOST_FANS = 3;
 /**

@@ -5,6 +5,7 @@ import type { Trial } from '../../studies/trial/knobs.ts';
 import { figureText } from '../../units/figure-text.ts';
 import type { HeldTrial } from '../page/held-trial.ts';
 import { atOtherPrice, triedFigures } from '../page/try-figures.ts';
+import { AT_REST } from '../page/try-markup.ts';
 import { drawDays } from './draw-days.ts';
 import { type Runner, startRunner } from './run-again.ts';
 import { showFigures } from './show-figures.ts';
@@ -38,7 +39,9 @@ export function letReadersTry(held: HeldTrial): void {
   const ask = (trial: Trial): void => {
     runners ??= start();
     const mine = ++turn;
-    told.textContent = 'Running …';
+    const rests = JSON.stringify(trial) === JSON.stringify(AS_IT_IS);
+    part.classList.toggle('rest', rests);
+    told.textContent = rests ? AT_REST : 'Running …';
     part.classList.add('stale');
     const chain = (k: number): void => {
       const place = held.spans[k];
@@ -52,7 +55,7 @@ export function letReadersTry(held: HeldTrial): void {
     run(runners.whole, { name: WHOLE, span: null }, trial, mine, (answer) => {
       take(WHOLE, trial, answer);
       if ('problems' in answer) return;
-      told.textContent = 'All figures are of what is tried.';
+      told.textContent = rests ? AT_REST : 'All figures are of what is tried.';
       part.classList.remove('stale');
     });
   };

@@ -57,7 +57,7 @@ export function airChart(data: AirChartData, width: number): Chart {
   const look = {
     field: 'series',
     type: 'nominal',
-    scale: { domain: [0, 1], range: [INK, HUES.damp] },
+    scale: { domain: [0, 1], range: [HUES.now, HUES.cold] },
     legend: null,
   };
   const y = pixels('y');
@@ -86,7 +86,7 @@ export function airChart(data: AirChartData, width: number): Chart {
               : [],
           ),
         },
-        mark: { type: 'rule', strokeDash: [4, 3], color: HUES.warm, strokeWidth: 1.6 },
+        mark: { type: 'rule', strokeDash: [4, 3], color: INK, strokeWidth: 1.4 },
         encoding: { x, y, y2: { field: 'to' } },
       },
       {

@@ -75,7 +75,7 @@ export function besideLogChart(data: BesideLogData, width: number): Chart {
         clip: true,
         invalid: 'break-paths-show-path-domains',
       },
-      encoding: { x, y, ...seriesChannels(lines.length, 'strokeDash') },
+      encoding: { x, y, ...seriesChannels(lines.map((_, k) => k)) },
     },
     ...endLabels(
       lines.map(({ name, values }) => ({ name, value: values.findLast(Number.isFinite) ?? 0 })),

@@ -5,19 +5,19 @@ import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { endLabels, roomForNames } from './end-labels.ts';
 import { dateText, mostAndLeast } from './in-words.ts';
-import { seriesChannels } from './palette.ts';
+import { type Drawn, seriesChannels, stylesOf } from './palette.ts';
 import { alongDays, dayChannel } from './year-chart.ts';
 
 /** The coldest spot of one room under each plan. */
 export interface ColdSpotData {
   readonly room: string;
-  readonly plans: readonly {
+  readonly plans: readonly (Drawn & {
     readonly name: string;
     /** Relative humidity at the spot. [%] */
     readonly days: DailyRanges;
     /** [h] */
     readonly hoursAbove80: number;
-  }[];
+  })[];
 }
 
 /** Relative humidity at a room's coldest spot over the year, by plan, as means of weeks. */
@@ -44,6 +44,7 @@ export function coldSpotChart({ room, plans }: ColdSpotData, width: number): Cha
     scale: { domain, nice: false, zero: false },
     axis: uprightAxis('Surface humidity [%], dashed: mould can grow', 20),
   };
+  const look = seriesChannels(stylesOf(plans));
   const spec = chartFrame({
     width,
     height,
@@ -55,7 +56,7 @@ export function coldSpotChart({ room, plans }: ColdSpotData, width: number): Cha
         encoding: {
           x: dayChannel(width, plans[0]?.days),
           y,
-          ...seriesChannels(plans.length, 'strokeDash'),
+          ...look,
         },
       },
       {
@@ -68,6 +69,7 @@ export function coldSpotChart({ room, plans }: ColdSpotData, width: number): Cha
         domain,
         height - 50,
         right,
+        look,
       ),
     ],
   });

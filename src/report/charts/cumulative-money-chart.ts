@@ -87,7 +87,7 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
           ),
         },
         mark: { type: 'line', strokeWidth: 2 },
-        encoding: { x, y, ...seriesChannels(lines.length, 'strokeDash') },
+        encoding: { x, y, ...seriesChannels(lines.map((_, k) => k)) },
       },
       ...endLabels(
         lines.map(({ name, values }) => ({ name, value: values.at(-1)! })),

@@ -1,6 +1,6 @@
 import { aroundWords } from './around-words.ts';
 import { BESIDE, CHARACTER, type DoubtRows } from './doubt-rows.ts';
-import { seriesStyle } from './palette.ts';
+import { HUES } from './palette.ts';
 import { shortened } from './shortened.ts';
 
 /** What is written around the bars, and the figure as it is. */
@@ -102,7 +102,7 @@ const pixels = (field: string) => ({ field, type: 'quantitative', scale: null })
 const LOOK = {
   field: 'end',
   type: 'nominal',
-  scale: { domain: [0, 1], range: [0, 1].map((end) => seriesStyle(end).colour) },
+  scale: { domain: [0, 1], range: [HUES.cold, HUES.warm] },
   legend: null,
 };
 

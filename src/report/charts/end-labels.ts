@@ -23,7 +23,7 @@ export function endLabels(
   [low, high]: readonly [number, number],
   height: number,
   room: number,
-  channels: object = seriesChannels(ends.length, 'strokeDash'),
+  channels: object = seriesChannels(ends.map((_, k) => k)),
 ): object[] {
   const gap = (LINE * (high - low)) / height;
   const places = spreadOut(

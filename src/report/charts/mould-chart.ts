@@ -5,7 +5,7 @@ import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { endLabels, roomForNames } from './end-labels.ts';
 import { dateText, mostAndLeast } from './in-words.ts';
-import { seriesChannels } from './palette.ts';
+import { type Drawn, seriesChannels, stylesOf } from './palette.ts';
 import { dayChannel } from './year-chart.ts';
 
 /** The mould index in one room under each plan. */
@@ -15,7 +15,7 @@ export interface MouldData {
   readonly start: number;
   readonly clock: LocalClock;
   /** Index at the end of each day of the wall clock. [0 to 6] */
-  readonly plans: readonly { readonly name: string; readonly index: ArrayLike<number> }[];
+  readonly plans: readonly (Drawn & { readonly name: string; readonly index: ArrayLike<number> })[];
 }
 
 /** The mould index at a room's coldest spot over the year, by plan. */
@@ -45,6 +45,7 @@ export function mouldChart({ room, start, clock, plans }: MouldData, width: numb
     axis: uprightAxis('Mould index, 1: seen under a microscope, 3: by eye', 20),
   };
   const steps = STEPS.filter(({ v }) => v <= domain[1]);
+  const look = seriesChannels(stylesOf(plans));
   const spec = chartFrame({
     width,
     height,
@@ -57,7 +58,7 @@ export function mouldChart({ room, start, clock, plans }: MouldData, width: numb
           ),
         },
         mark: { type: 'line', strokeWidth: 1.8, clip: true },
-        encoding: { x: dayChannel(width), y, ...seriesChannels(plans.length, 'strokeDash') },
+        encoding: { x: dayChannel(width), y, ...look },
       },
       {
         data: { values: steps },
@@ -69,6 +70,7 @@ export function mouldChart({ room, start, clock, plans }: MouldData, width: numb
         domain,
         height - 50,
         right,
+        look,
       ),
     ],
   });

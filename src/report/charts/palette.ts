@@ -10,6 +10,8 @@ export const INK = 'currentColor';
 
 /** What a colour stands for wherever it stands for something. */
 export const HUES = {
+  /** What things are compared with. */
+  now: '#767a80',
   warm: '#c4681a',
   cold: '#3d7fc9',
   damp: '#12908c',
@@ -18,23 +20,28 @@ export const HUES = {
   people: '#b8558f',
 } as const;
 
-/** How the k-th of several plans or rooms is drawn: no two of the first sixty alike. */
+/**
+ * How the k-th of several plans or series is drawn: what all are compared with, the first, in grey, and
+ * no two of the first twenty alike.
+ */
 export function seriesStyle(k: number): {
   readonly colour: string;
   readonly dash: readonly number[];
-  readonly shape: string;
 } {
   return {
-    colour: SERIES[k % SERIES.length]!,
+    colour: k === 0 ? HUES.now : SERIES[(k - 1) % SERIES.length]!,
     dash: DASHES[k % DASHES.length]!,
-    shape: SHAPES[k % SHAPES.length]!,
   };
 }
 
-/** Channels that draw marks by the number of their series, in the field `series`. */
-export function seriesChannels(count: number, ...which: readonly ('strokeDash' | 'shape')[]) {
-  const domain = Array.from({ length: count }, (_, k) => k);
-  const styles = domain.map(seriesStyle);
+/**
+ * Channels that draw lines by the number of their series, in the field `series`.
+ *
+ * @param styles  number of each series' style, so that a plan keeps its own whichever others are drawn
+ */
+export function seriesChannels(styles: readonly number[]) {
+  const domain = styles.map((_, series) => series);
+  const all = styles.map(seriesStyle);
   const channel = (range: readonly unknown[]) => ({
     field: 'series',
     type: 'nominal',
@@ -42,13 +49,20 @@ export function seriesChannels(count: number, ...which: readonly ('strokeDash' |
     legend: null,
   });
   return {
-    color: channel(styles.map(({ colour }) => colour)),
-    ...(which.includes('strokeDash')
-      ? { strokeDash: channel(styles.map(({ dash }) => dash)) }
-      : {}),
-    ...(which.includes('shape') ? { shape: channel(styles.map(({ shape }) => shape)) } : {}),
+    color: channel(all.map(({ colour }) => colour)),
+    strokeDash: channel(all.map(({ dash }) => dash)),
   };
 }
+
+/** A plan that a picture draws a line for. */
+export interface Drawn {
+  /** Its place among all plans, by which its line looks; among those drawn unless given. */
+  readonly number?: number;
+}
+
+/** Numbers of the styles of plans. */
+export const stylesOf = (plans: readonly Drawn[]): number[] =>
+  plans.map(({ number }, k) => number ?? k);
 
 const SERIES = [HUES.cold, HUES.warm, HUES.air, HUES.dry, HUES.people];
 const DASHES = [
@@ -57,4 +71,3 @@ const DASHES = [
   [2, 2],
   [9, 3, 2, 3],
 ];
-const SHAPES = ['circle', 'square', 'triangle-up', 'diamond', 'cross', 'triangle-down'];

@@ -18,14 +18,16 @@ export interface LabelPlace {
  * where there is room elsewhere.
  *
  * @param lines  places that lines go through, each from one to the next [px]
+ * @param others  marks without words [px]
  */
 export function placeLabels(
   marks: readonly Mark[],
   [width, height]: readonly [number, number],
   lines: readonly (readonly Pick<Mark, 'x' | 'y'>[])[],
+  others: readonly Pick<Mark, 'x' | 'y'>[] = [],
 ): LabelPlace[] {
   const drawn = lines.flatMap(alongLine);
-  const taken: Box[] = marks.map(({ x, y }) => ({
+  const taken: Box[] = [...marks, ...others].map(({ x, y }) => ({
     x: x - DOT,
     y: y - DOT,
     w: 2 * DOT,

@@ -3,13 +3,14 @@ import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
 import { extremes, type Named } from './in-words.ts';
-import { HUES, INK, seriesChannels } from './palette.ts';
+import { HUES, INK } from './palette.ts';
 import { placeLabels } from './place-labels.ts';
 import { shortened } from './shortened.ts';
 
 /** Money against time outside the bands. */
 export interface TradeOffData {
   readonly currency: string;
+  /** What all are compared with comes first. */
   readonly plans: readonly {
     readonly name: string;
     /** [currency/year] */
@@ -17,6 +18,8 @@ export interface TradeOffData {
     /** Outside the bands, warmth and humidity added up, mean of the rooms. [h/day] */
     readonly hours: number;
   }[];
+  /** Name of the plan that is asked about, if one is. */
+  readonly about?: string | null;
   /** Plans with their thermostats set otherwise, each from its coolest setting to its warmest. */
   readonly curves?: readonly {
     readonly plan: string;
@@ -36,8 +39,10 @@ interface BargainPoint {
 }
 
 /**
- * What each plan costs and how long it leaves rooms outside their bands, one mark a plan; its settings
- * as small dots, and a line through what no other beats.
+ * What each plan costs and how long it leaves rooms outside their bands, one mark a plan: a ring for
+ * what all are compared with, a large disc for the one asked about, hollow what another beats in both.
+ * Settings are small dots, and a line joins what no other beats. Of many plans only those are named
+ * that the title or the page speaks of.
  */
 export function tradeOffChart(data: TradeOffData, width: number): Chart {
   const { currency, plans, curves = [] } = data;
@@ -56,7 +61,8 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   const ends = isNarrow(width)
     ? []
     : curves.flatMap(({ points }) => [...new Set([points[0]!, points.at(-1)!])]);
-  const marks = [...plans, ...ends].map(({ name, money, hours }) => ({
+  const named = plansToName(data, isNarrow(width) ? FEW_ON_PHONE : FEW);
+  const marks = [...named, ...ends].map(({ name, money, hours }) => ({
     x: px(money),
     y: py(hours),
     text: shortened(name, plot[0] / 2 / 6.2),
@@ -64,13 +70,14 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   const way = (points: readonly BargainPoint[]) =>
     points.map(({ money, hours }) => ({ x: px(money), y: py(hours) }));
   const lines = [data.front ?? [], ...curves.map(({ points }) => points)].map(way);
-  const places = placeLabels(marks, plot, lines);
-  const values = [...plans, ...ends].map(({ money, hours }, series) => {
-    const { x, y, text } = marks[series]!;
-    const place = places[series]!;
+  const others = plans.filter((plan) => !named.includes(plan));
+  const places = placeLabels(marks, plot, lines, way(others));
+  const values = [...named, ...ends].map(({ money, hours }, k) => {
+    const { x, y, text } = marks[k]!;
+    const place = places[k]!;
     const rightward = place.x > x;
     return {
-      ...{ series, money, hours, text },
+      ...{ money, hours, text },
       at: round(place.x),
       lift: round(place.y),
       // A thin line leads to words that stand further off; its end is a place on the axes.
@@ -106,11 +113,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
         mark: { type: 'rule', opacity: 0.45 },
         encoding: { x, y, x2: { field: 'toMoney' }, y2: { field: 'toHours' } },
       },
-      {
-        data: { values: values.slice(0, plans.length) },
-        mark: { type: 'point', filled: true, size: 80, opacity: 1 },
-        encoding: { x, y, ...seriesChannels(plans.length, 'shape') },
-      },
+      ...planLayers(data, { x, y }),
       {
         data: { values },
         mark: { type: 'text' },
@@ -126,8 +129,8 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   return {
     title,
     description:
-      `One mark a plan: money a year to the right, hours outside the bands upwards, those of warmth (with ` +
-      `somebody in) and those of humidity added up; best is at the bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.${
+      `One mark a plan, hollow where another beats it: money a year to the right, hours outside the bands ` +
+      `upwards, those of warmth (with somebody in) and those of humidity added up; best is at the bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.${
         curves.length === 0
           ? ''
           : ' Small dots are plans with their thermostats set otherwise; a line joins what no other beats in both.'
@@ -172,30 +175,78 @@ function bargainLayers(
     },
     {
       data: { values: joined },
-      mark: { type: 'line', strokeWidth: 1.6, color: HUES.warm },
+      mark: { type: 'line', strokeWidth: 1.4, color: INK, opacity: 0.55 },
       encoding: { ...across, order },
     },
     {
       data: { values: bend === null ? [] : [{ money: bend.money, hours: bend.hours }] },
-      mark: { type: 'point', shape: 'diamond', size: 260, color: HUES.warm, strokeWidth: 1.6 },
+      mark: { type: 'point', shape: 'diamond', size: 240, color: INK, strokeWidth: 1.4 },
       encoding: across,
     },
   ];
   return layers.filter(({ data }) => data.values.length > 0);
 }
 
-function titleOf({ currency, plans }: TradeOffData): string {
-  const by = (
-    of: (plan: TradeOffData['plans'][number]) => number,
-    decimals: number,
-  ): readonly Named[] =>
+/** Marks of the plans, those that are asked about last, so that they lie on top. */
+function planLayers(
+  { plans, about = null, front = [] }: TradeOffData,
+  across: Readonly<Record<'x' | 'y', object>>,
+): object[] {
+  const kindOf = (plan: Plan): keyof typeof MARKS => {
+    if (plan === plans[0]) return 'now';
+    if (plan.name === about) return 'about';
+    return [...plans, ...front].some((other) => beats(other, plan)) ? 'beaten' : 'unbeaten';
+  };
+  return Object.entries(MARKS)
+    .map(([kind, mark]) => ({
+      data: {
+        values: plans
+          .filter((plan) => kindOf(plan) === kind)
+          .map(({ money, hours }) => ({ money, hours })),
+      },
+      mark: { type: 'point', opacity: 1, ...mark },
+      encoding: across,
+    }))
+    .filter(({ data }) => data.values.length > 0);
+}
+
+const beats = (a: Omit<Plan, 'name'>, b: Omit<Plan, 'name'>): boolean =>
+  a.money <= b.money && a.hours <= b.hours && (a.money < b.money || a.hours < b.hours);
+
+type Plan = TradeOffData['plans'][number];
+
+const MARKS = {
+  beaten: { filled: false, size: 34, color: INK, strokeWidth: 1.2 },
+  unbeaten: { filled: true, size: 50, color: INK },
+  now: { filled: false, size: 110, color: HUES.now, strokeWidth: 2.6 },
+  about: { filled: true, size: 110, color: HUES.cold },
+} as const;
+
+/** All of a few plans; of more, what is compared with what, what the title names, and the bend. */
+function plansToName(data: TradeOffData, few: number): readonly Plan[] {
+  const { plans, about = null, bend = null } = data;
+  if (plans.length <= few) return plans;
+  const { cheap, kind } = bestOf(data);
+  const names = new Set([...cheap, ...kind].map(({ name }) => name));
+  return plans.filter(
+    (plan, k) => k === 0 || plan.name === about || plan.name === bend?.name || names.has(plan.name),
+  );
+}
+
+/** Plans that cost least, and those that keep rooms in their bands longest. */
+function bestOf({ plans }: TradeOffData): Readonly<Record<'cheap' | 'kind', readonly Named[]>> {
+  const by = (of: (plan: Plan) => number, decimals: number): readonly Named[] =>
     extremes(
       plans.map((plan) => ({ name: plan.name, value: of(plan) })),
       -1,
       decimals,
     );
-  const cheap = by(({ money }) => money, 0);
-  const kind = by(({ hours }) => hours, 1);
+  return { cheap: by(({ money }) => money, 0), kind: by(({ hours }) => hours, 1) };
+}
+
+function titleOf(data: TradeOffData): string {
+  const { currency, plans } = data;
+  const { cheap, kind } = bestOf(data);
   const names = (list: readonly Named[]) =>
     list.length > 3 ? `${list.length} plans` : andList(list.map(({ name }) => name));
   const verb = (list: readonly Named[], word: string) => (list.length > 1 ? word : `${word}s`);
@@ -223,6 +274,9 @@ function axisOf(values: readonly number[]): [number, number] {
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 
+/** Plans that there is room to name, all of them. */
+const FEW = 9;
+const FEW_ON_PHONE = 6;
 /** Kept free around the plot for axes and their titles. [px] */
 const LEFT = 50;
 const RIGHT = 12;

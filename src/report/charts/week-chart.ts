@@ -16,7 +16,7 @@ import {
 } from './climate.ts';
 import { endLabels, roomForNames } from './end-labels.ts';
 import { dateText, mostAndLeast } from './in-words.ts';
-import { HUES, seriesChannels } from './palette.ts';
+import { type Drawn, HUES, seriesChannels, stylesOf } from './palette.ts';
 
 /** A week of one room, or any other stretch of some days, hour by hour. */
 export interface WeekData {
@@ -27,7 +27,10 @@ export interface WeekData {
   readonly start: number;
   readonly clock: LocalClock;
   /** Hourly values by plan. [°C] or [%] */
-  readonly plans: readonly { readonly name: string; readonly values: ArrayLike<number> }[];
+  readonly plans: readonly (Drawn & {
+    readonly name: string;
+    readonly values: ArrayLike<number>;
+  })[];
   /** Share of each hour with somebody in the room. [-] */
   readonly occupied?: ArrayLike<number>;
 }
@@ -69,6 +72,7 @@ export function weekChart(data: WeekData, width: number): Chart {
       series,
     })),
   );
+  const look = seriesChannels(stylesOf(plans));
   const spec = chartFrame({
     width,
     height,
@@ -77,7 +81,7 @@ export function weekChart(data: WeekData, width: number): Chart {
       {
         data: { values: lines },
         mark: { type: 'line', strokeWidth: 1.6, clip: true },
-        encoding: { x, y, ...seriesChannels(plans.length, 'strokeDash') },
+        encoding: { x, y, ...look },
       },
       ...bandLayers(band, domain),
       ...presence(data, hours, at),
@@ -86,6 +90,7 @@ export function weekChart(data: WeekData, width: number): Chart {
         domain,
         height - 50,
         room,
+        look,
       ),
     ],
   });

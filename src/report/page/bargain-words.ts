@@ -19,9 +19,9 @@ export function bargainWords({ bargain, options }: ReportStudy): Html | null {
       ? front.length === 1
         ? html`${nameOf(cheap)} beats all of them.`
         : html`From ${nameOf(cheap)} to ${nameOf(kind)} it bends nowhere.`
-      : html`It bends at <b>${nameOf(bend.at)}</b>: from ${nameOf(cheap)} up to there an hour a day less outside the bands costs ${told(bend.before)}, from there to ${nameOf(kind)} ${told(bend.after)}.`;
+      : html`It bends at <b>${nameOf(bend.at)}</b> (diamond): from ${nameOf(cheap)} up to there an hour a day less outside the bands costs ${told(bend.before)}, from there to ${nameOf(kind)} ${told(bend.after)}.`;
   const at = bend?.at ?? (front.length === 1 ? cheap : null);
-  return html`<p><b>Warmth against money:</b> small dots are the two plans asked about with all thermostats lower and higher; the line joins the ${front.length} of ${tried} plans and settings that no other beats in both. ${turns}${at === null ? null : coldWords(at)}</p>`;
+  return html`<p><b>Warmth against money:</b> each mark is a plan, hollow where another beats it in both; small dots are the two plans asked about with all thermostats lower and higher. The line joins the ${front.length} of ${tried} plans and settings that no other beats. ${turns}${at === null ? null : coldWords(at)}</p>`;
 }
 
 /** What must stand beside a setting that leaves people in the cold. */

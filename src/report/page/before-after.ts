@@ -43,7 +43,7 @@ export const leadingPlan = ({ purchase, asked, options }: ReportStudy): Option |
   purchase?.about.option ?? options.find(({ name }) => name === asked.questions[0]?.plan) ?? null;
 
 const drawsKey = ({ doubt }: PlanDraws): Html =>
-  html`; <span class="reach"></span> where ${doubt.samples} draws of all that is doubtful lead; changes are without the lowest and highest tenth`;
+  html`; <span class="reach"></span> where it leads with all that is doubtful varied, ${doubt.samples} times; changes are without the lowest and highest tenth`;
 
 function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Html {
   const { title, unit, before, after, decimals } = figure;

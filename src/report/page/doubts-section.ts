@@ -52,8 +52,14 @@ ${unusableDoubts.length === 0 ? null : html`<p>Stated as doubtful, but of no num
 function drawnWords({ about, doubt, draws }: PlanStudy): Html {
   if (draws === null) return html`<p>Nothing that nobody knows exactly was drawn.</p>`;
   const { name, measures } = about.option;
-  return html`<p>Every value that nobody knows exactly is drawn between its low and its high, all of them at once, and the same with and without ${name}: a dot is a draw, the bar the middle without the lowest and highest tenth, the upright line doing nothing. The other picture takes those that the figures follow most, once low and once high, all else as it is. Money is what is spent a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${measures.money.currency} as it is; below 0 is saved.</p>`;
+  return html`<p>Every value that nobody knows exactly is drawn between its low and its high, all of them at once, and the same with and without ${name}: a dot is a draw, the bar the middle without the lowest and highest tenth, the upright line doing nothing. The other picture takes those that the figures follow most, once low and once high, all else as it is. Money is what is spent a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${measures.money.currency} as it is; below 0 is saved.${stepWords(draws.doubt.step_minutes, about.option.prepared.dt / 60)}</p>`;
 }
+
+/** Draws in longer steps than those of the scenario. [min] */
+const stepWords = (drawn: number, own: number): string | null =>
+  drawn > own
+    ? ` Draws are run in steps of ${figureText(drawn, 0)} minutes; one in twenty, or three at least, is run in those of ${figureText(own, 0)} too, which corrects the others.`
+    : null;
 
 function leftAside(inputs: readonly DoubtfulInput[]): Html | null {
   if (inputs.length === 0) return null;
@@ -82,7 +88,7 @@ function otherDrawn({ draws, doubt, about }: PlanStudy): Html | null {
 }
 
 /** The inputs that move the money most: worth a measurement or a look at a bill before any other. */
-function findFirst({ about, doubt, draws }: PlanStudy): Html | null {
+function findFirst({ about, doubt }: PlanStudy): Html | null {
   const most = doubt.effects.filter(({ effect }) => effect >= 1).slice(0, FIRST);
   if (most.length === 0) return null;
   const { currency } = about.option.measures.money;
@@ -90,16 +96,8 @@ function findFirst({ about, doubt, draws }: PlanStudy): Html | null {
 <ol>${most.map(({ path, value, low, high, at_low, at_high }) => {
     const { name, unit } = inputInWords(path, about.option.raw);
     const [taken, from, to] = [value, low, high].map((each) => withMinus(figureText(each)));
-    return html`<li><b>${name}</b>: taken as ${taken!}; between ${from!} and ${to!}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year${followed(draws, path)}.</li>`;
+    return html`<li><b>${name}</b>: taken as ${taken!}; between ${from!} and ${to!}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year.</li>`;
   })}</ol>`;
-}
-
-/** How closely the money follows an input. */
-function followed(draws: PlanStudy['draws'], path: string): string {
-  const found = draws?.ranked.find((one) => one.path === path);
-  return found === undefined
-    ? ''
-    : ` (rank correlation ${withMinus(figureText(found.correlation, 2))})`;
 }
 
 const FIRST = 3;

@@ -34,6 +34,7 @@ export function drawables(study: ReportStudy, data: PictureData, choice: Choice)
     const second = drawn({ ...choice, plan: bought }, `${pictureId(picture)}-with`);
     return both ? [first, second] : [first];
   });
+  const about = purchase?.about.option.name ?? null;
   const money = options.map(({ name, measures }) => ({
     name,
     money: measures.money.total_per_year,
@@ -43,7 +44,7 @@ export function drawables(study: ReportStudy, data: PictureData, choice: Choice)
     ...ofRooms,
     {
       id: 'picture-trade-off',
-      at: (width) => tradeOffChart({ currency, plans: money, ...bargainData(study) }, width),
+      at: (width) => tradeOffChart({ currency, plans: money, about, ...bargainData(study) }, width),
     },
     ...airDrawables(study),
     ...(purchase === null ? [] : moneyAndDoubt(purchase, currency)),

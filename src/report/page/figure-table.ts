@@ -14,6 +14,8 @@ export interface FigureTable {
   readonly marked?: number;
   /** What this one table looks like, by its class. */
   readonly named?: string;
+  /** What stands before a figure of each column, and its unit, where a phone has no room for columns. */
+  readonly briefly?: readonly (readonly [head: string, unit: string])[];
 }
 
 /**
@@ -27,9 +29,14 @@ export function figureTable({
   words = [],
   marked = -1,
   named,
+  briefly = [],
 }: FigureTable): Html {
   const kind = (k: number, text: HtmlPart) =>
     (k === 0 || words.includes(k) ? 'word' : 'figure') + (isLong(text) ? ' long' : '');
+  const brief = (k: number) =>
+    briefly[k] === undefined
+      ? null
+      : html` data-head="${briefly[k][0]}" data-unit="${briefly[k][1]}"`;
   return html`<div class="wide" role="region" aria-label="${caption}" tabindex="0">
 <table${named === undefined ? null : html` class="${named}"`}><caption><span>${caption}</span></caption>
 <thead><tr>${heads.map((head, k) => html`<th scope="col" class="${kind(k, head)}">${head}</th>`)}</tr></thead>
@@ -39,7 +46,7 @@ export function figureTable({
       k,
     ) => html`<tr${k === marked ? html` class="marked"` : null}><th scope="row">${name}</th>${cells.map(
       (cell, n) =>
-        html`<td class="${kind(n + 1, cell)}">${typeof cell === 'string' || typeof cell === 'number' ? withMinus(`${cell}`) : cell}</td>`,
+        html`<td class="${kind(n + 1, cell)}"${brief(n + 1)}>${typeof cell === 'string' || typeof cell === 'number' ? withMinus(`${cell}`) : cell}</td>`,
     )}</tr>
 `,
   )}</tbody></table></div>`;

@@ -1,4 +1,3 @@
-import { figureText } from '../../units/figure-text.ts';
 import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
 import { list } from './section.ts';
@@ -6,7 +5,7 @@ import { list } from './section.ts';
 /** How much of the answer rests on what was stated, what was assumed, and what nobody knows. */
 export function howSure({ study, weather }: ReportInput): Html {
   const [baseline] = study.options;
-  const { purchase, untried } = study;
+  const { purchase } = study;
   const stated = writtenValues(study.scenario.yaml.value);
   const assumed = baseline?.prepared.assumed.length ?? 0;
   const drawn = purchase?.draws?.doubt ?? null;
@@ -14,27 +13,19 @@ export function howSure({ study, weather }: ReportInput): Html {
 <h3>How sure is this?</h3>
 ${bar(stated, assumed)}
 ${list([
-  ...(drawn === null ? [] : [triedWords(drawn, (baseline?.prepared.dt ?? 0) / 60, untried.length)]),
+  ...(drawn === null ? [] : [triedWords(drawn)]),
   measured(study.scenario.fitted),
   html`<b>Weather:</b> ${weather.title}${weather.periodic ? ', which is no forecast' : ', which is past'}.`,
   html`<b>Unknown:</b> leaks, rising damp and driving rain. Where they wet a wall, nothing here helps before they are mended.`,
 ])}`;
 }
 
-/** What was drawn, how often, and what was not. @param step  of the scenario [min] */
-function triedWords(
-  { inputs, samples, impossible, years, step_minutes }: Drawn,
-  step: number,
-  untried: number,
-): Html {
+/** What was drawn, and how often. */
+function triedWords({ inputs, samples, impossible, years }: Drawn): Html {
   const weather = years > 1 ? ` and ${years} years of weather` : '';
-  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather} were drawn ${samples + impossible} times, all at once, with and without the plan${
-    step_minutes > step
-      ? `, in steps of ${figureText(step_minutes, 0)} minutes, corrected by one in twenty, or three at least, in those of ${figureText(step, 0)}`
-      : null
-  }${
+  return html`<b>Tried:</b> ${inputs.length} values that nobody knows exactly${weather}, all of them varied at once, ${samples + impossible} times, with and without the plan${
     impossible === 0 ? null : `; ${impossible} of these draws were no home and are left out`
-  }.${untried === 0 ? null : ` ${untried} more ${untried === 1 ? 'was' : 'were'} not drawn.`}`;
+  }.`;
 }
 
 type Drawn = NonNullable<NonNullable<ReportInput['study']['purchase']>['draws']>['doubt'];

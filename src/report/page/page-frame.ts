@@ -32,7 +32,7 @@ ${scenario.invented ? INVENTED : null}
 ${sectionLinks(sections)}
 </header>
 <main>${served?.standing ?? null}${keepNames(html`${sections.map(sectionMarkup)}`, names)}</main>
-<footer><p>Made with roombalance ${version} on ${date}. It is free software and sells nothing.</p></footer>
+<footer><p>Made with roombalance ${version} on ${date}. It is free software and sells nothing.</p>${served === undefined ? null : html`<p>${served.fuller}</p>`}</footer>
 ${held}`;
   const permits = {
     styles: STYLES + (served?.styles ?? ''),

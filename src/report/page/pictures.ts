@@ -45,8 +45,8 @@ export const PICTURES: readonly Picture[] = [
       coldSpotChart(
         {
           room: rooms[room]!.name,
-          plans: chosen(plans, lines).map(({ name, rooms: own }) => ({
-            name,
+          plans: chosen(plans, lines).map(({ name, number, rooms: own }) => ({
+            ...{ name, number },
             days: dailyRanges(own[room]!.coldSpot, start, clock),
             hoursAbove80: own[room]!.coldSpotHours,
           })),
@@ -61,8 +61,8 @@ export const PICTURES: readonly Picture[] = [
       mouldChart(
         {
           ...{ room: rooms[room]!.name, start, clock },
-          plans: chosen(plans, lines).map(({ name, rooms: own }) => ({
-            name,
+          plans: chosen(plans, lines).map(({ name, number, rooms: own }) => ({
+            ...{ name, number },
             index: own[room]!.mouldIndex,
           })),
         },
@@ -118,7 +118,7 @@ function week(quantity: ClimateQuantity): Picture['draw'] {
         ...{ room: name, quantity, band: edgesWhen(rooms[room]![quantity], isMild), clock },
         start: start + from * 3600,
         plans: chosen(plans, lines).map((plan) => ({
-          name: plan.name,
+          ...{ name: plan.name, number: plan.number },
           values: plan.rooms[room]![quantity].subarray(from, to),
         })),
         occupied: occupied.subarray(from, to),
@@ -140,8 +140,9 @@ function year(quantity: ClimateQuantity): Picture['draw'] {
   };
 }
 
-const chosen = <Plan>(plans: readonly Plan[], lines: readonly number[]): Plan[] =>
-  lines.map((line) => plans[line]!);
+/** Plans with their numbers among all, so that each keeps its look whichever others are chosen. */
+const chosen = <Plan extends object>(plans: readonly Plan[], lines: readonly number[]) =>
+  lines.map((line) => ({ ...plans[line]!, number: line }));
 
 /** Id of the picture's element in the page. */
 export const pictureId = ({ id }: Picture): string => `picture-${id}`;

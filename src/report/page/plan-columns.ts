@@ -16,6 +16,8 @@ export interface PlanColumn {
   /** Whether somebody would notice the difference from the baseline. */
   readonly look: (line: PlanLine) => 'better' | 'worse' | 'same';
   readonly note?: (line: PlanLine) => Html | null;
+  /** Whether a figure that is neither better nor worse is worth a word all the same. */
+  readonly tells?: (line: PlanLine, baseline: PlanLine) => boolean;
   readonly from: number;
   readonly to: number;
 }
@@ -140,6 +142,7 @@ function alertsColumn(lines: readonly PlanLine[]): AnyColumn {
     ...{ head: 'alerts', under: 'a week', of, from: 0, to: Math.max(...lines.map(of)) },
     print: (line) => (of(line) === 0 ? 'none' : figureText(of(line), of(line) < 10 ? 1 : 0)),
     look: () => 'same',
+    tells: (line, baseline) => of(line) !== of(baseline),
   };
 }
 

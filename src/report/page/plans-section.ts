@@ -39,6 +39,11 @@ ${figureTable({
   words: [1],
   marked: lines.findIndex(({ figures }) => figures.plan === about),
   named: 'plans',
+  briefly: [
+    ['', ''],
+    ['', ''],
+    ...columns.map(({ head, under }) => [head, unitOf(under)] as const),
+  ],
 })}
 ${descriptions(lines)}
 <div class="pair"><div>
@@ -54,7 +59,7 @@ ${knobs}`,
 
 /** What the marks of the table stand for. */
 const key = ({ figures }: PlanLine): Html =>
-  html`<p class="key"><span class="ring"></span> ${figures.plan}; <span class="disc"></span> the plan, <b class="better">▾</b> where it is clearly better; <span class="square"></span> <b class="worse">▴</b> where it is clearly worse</p>`;
+  html`<p class="key"><span class="ring"></span> ${figures.plan}; <span class="disc"></span> the plan, <b class="better">▾</b> where it is clearly better; <span class="square"></span> <b class="worse">▴</b> where it is clearly worse<span class="on-phone">; what a plan leaves about as it is, is left out</span></p>`;
 
 /** What counts as too cold, and which room is worst off where none is named under a figure. */
 function worstRooms({ figures: { cold, mould } }: PlanLine): Html {
@@ -69,9 +74,9 @@ function worstRooms({ figures: { cold, mould } }: PlanLine): Html {
   } `;
 }
 
-/** What the plans are, where the table has no room for it. */
+/** What the plans are, where paper has no room for it in the table. */
 const descriptions = (lines: readonly PlanLine[]): Html =>
-  html`<div class="only-narrow">${list(lines.filter(({ description }) => description !== '').map(({ figures, description }) => html`<b>${figures.plan}</b>: ${description}`))}</div>`;
+  html`<div class="on-paper">${list(lines.filter(({ description }) => description !== '').map(({ figures, description }) => html`<b>${figures.plan}</b>: ${description}`))}</div>`;
 
 function nameOf(options: readonly Option[], { figures, description }: PlanLine): Html {
   const option = options.find(({ name }) => name === figures.plan);
@@ -80,6 +85,9 @@ function nameOf(options: readonly Option[], { figures, description }: PlanLine):
     : optionName(option);
 }
 
+/** Of what stands under the head of a column, such as "h a day of winter, room worst off". */
+const unitOf = (under: string): string => under.split(',')[0]!;
+
 function cell(column: PlanColumn, line: PlanLine, baseline: PlanLine): Html {
   const look = line === baseline ? 'same' : column.look(line);
   const mark = look === 'same' ? null : look === 'worse' ? ' ▴' : ' ▾';
@@ -87,7 +95,8 @@ function cell(column: PlanColumn, line: PlanLine, baseline: PlanLine): Html {
     ...{ from: column.from, to: column.to, look },
     ...{ baseline: column.of(baseline), plan: column.of(line) },
   };
-  return html`<span class="${look}">${withMinus(column.print(line, line === baseline))}${
+  const told = look === 'same' && column.tells?.(line, baseline) === true ? ' told' : '';
+  return html`<span class="${look}${told}">${withMinus(column.print(line, line === baseline))}${
     mark === null
       ? null
       : html`<span aria-hidden="true">${mark}</span><span class="heard"> (${look})</span>`

@@ -30,6 +30,8 @@ interface ServedPart {
   readonly styles: string;
   /** How the page stands to its files. */
   readonly standing: Html;
+  /** What it is made of, and what makes a fuller one; the last words of the page. */
+  readonly fuller: string;
   /** Whether the pictures are drawn, which takes as long as some runs. */
   readonly drawn: boolean;
 }

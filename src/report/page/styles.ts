@@ -24,6 +24,7 @@ main > .lead { margin: 1.2rem 0 0; max-width: 46rem; }
 #answer, main > section:first-child { border-top: 0; margin-top: 0; padding-top: 1rem; }
 #answer > h2, .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 p, ul, ol { margin: .55rem 0; max-width: 46rem; }
+ul, ol { padding-left: 1.3rem; }
 li { margin: .2rem 0; }
 small, .meta, .note { color: var(--soft); }
 small { font-size: .85em; }
@@ -122,7 +123,7 @@ tbody th { font-weight: 400; min-width: 12rem; max-width: 24rem; position: stick
 .plans td > span { white-space: nowrap; }
 /* What has no mark leaves its room free, so that digits stand below digits. */
 .plans td > span.same { padding-right: 1.05em; }
-.plans td span[aria-hidden] { display: inline-block; width: 1.05em; }
+.plans td span[aria-hidden] { display: inline-block; width: 1.05em; text-align: right; }
 .plans .strip { margin-left: auto; }
 .plans thead th { min-width: 3.9rem; }
 .plans td.word { min-width: 6.5rem; }
@@ -141,7 +142,7 @@ details .wide { max-height: 24rem; overflow: auto; }
 .picture h3::first-letter { text-transform: uppercase; }
 .drawing { position: relative; touch-action: pan-y; }
 .drawing svg { display: block; max-width: 100%; height: auto; }
-.narrow-only, .only-narrow { display: none; }
+.narrow-only, .on-phone, .on-paper { display: none; }
 .reading { min-height: 3.2em; margin: .3rem 0 0; padding: .3rem .6rem; background: var(--raised); font-size: .9rem; font-variant-numeric: tabular-nums; }
 .pointer { position: absolute; top: 0; bottom: 0; width: 0; border-left: 1px solid currentColor; pointer-events: none; }
 .choices { position: sticky; top: 0; z-index: 1; background: var(--raised); border: 1px solid var(--line); padding: .5rem .75rem; margin-bottom: 1.25rem; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; align-items: end; }
@@ -157,6 +158,7 @@ select { font: inherit; max-width: 100%; padding: .3rem; color: var(--ink); back
 [hidden] { display: none !important; }
 .try { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); gap: 3rem; margin-top: 2rem; align-items: start; }
 .panel { background: var(--raised); border-top: 3px solid var(--mark); padding: 1rem 1.25rem; }
+.panel { position: sticky; top: 1rem; }
 .panel h3 { margin-top: 0; }
 .knob { display: grid; grid-template-columns: minmax(45%, 1fr) auto; gap: 0 1rem; }
 .knob output { font-weight: 700; font-variant-numeric: tabular-nums; text-align: right; }
@@ -170,8 +172,11 @@ input[type="checkbox"] { width: 1.1em; height: 1.1em; vertical-align: -.15em; ac
 .try td { white-space: nowrap; }
 .try .unit { color: var(--soft); }
 .try thead th { min-width: 0; padding: .2rem .5rem; }
-.try.stale #try-figures td:nth-of-type(2), .try.stale #try-figures td:nth-of-type(3) { opacity: .75; font-style: italic; }
-.try.stale #try-figures caption::after { content: ' (older figures, the new ones are on their way)'; }
+.try.stale:not(.rest) #try-figures td:nth-of-type(2), .try.stale:not(.rest) #try-figures td:nth-of-type(3) { opacity: .75; font-style: italic; }
+.try.stale:not(.rest) #try-figures caption::after { content: ' (older figures, the new ones are on their way)'; }
+/* While nothing is tried, only what things are now. */
+.try.rest :is(.of-tried, .strip, thead th:nth-child(n + 3), td:nth-child(n + 3)) { display: none; }
+.try.rest table { max-width: 30rem; }
 #try-told { min-height: 1.5em; }
 .days { display: block; width: 100%; height: auto; margin: .5rem 0; }
 .days path { fill: none; stroke-width: 1.4; }
@@ -191,6 +196,31 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .asked b { padding: 0; }
   .asked details > p { margin-left: 0; }
   .picture h3 { min-height: 0; }
+  .panel { position: static; }
+}
+/* Plans as blocks: name, money on one scale at the right, and what clearly changes. */
+@media screen and (max-width: 50rem) {
+  .on-phone { display: inline !important; }
+  .plans, .plans tbody, .plans caption { display: block; }
+  .plans thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  .plans tbody tr { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .9rem; padding: .45rem 0; border-bottom: 1px solid var(--line); }
+  .plans tbody tr:first-child { border-top: 2px solid var(--ink); }
+  .plans tbody tr > * { border: 0; padding: 0; min-width: 0; max-width: none; position: static; }
+  .plans tbody th { flex: 1 1 60%; font-size: 1.05em; }
+  .plans tbody th small { line-height: 1.35; }
+  .plans td[data-head] { order: 3; text-align: left; white-space: nowrap; }
+  .plans td.word { order: 2; flex: 0 0 100%; }
+  .plans tbody td { position: relative; }
+  .plans .heard { right: 0; }
+  .plans td.word + td { order: 1; align-self: flex-start; width: 5rem; text-align: right; }
+  .plans td[data-head]:not(.word + td)::before { content: attr(data-head) ' '; color: var(--soft); }
+  .plans tr:first-child td[data-unit]::after { content: ' ' attr(data-unit); color: var(--soft); }
+  .plans td .strip, .plans td small { display: none; }
+  .plans td.word + td .strip { display: block; }
+  .plans tr:not(:first-child) td:has(> span.same:not(.told)):not(.word + td) { display: none; }
+  .plans td:not(.word + td) span[aria-hidden] { width: auto; }
+  .plans td:not(.word + td) > span.same { padding: 0; }
+  .plans tbody .marked { background: var(--raised); padding: .45rem .5rem; }
 }
 @media screen and (max-width: 34rem) {
   .wide-only { display: none; }
@@ -210,10 +240,6 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   tbody th { min-width: 7rem; max-width: 10rem; }
   .lengthy { white-space: normal; }
   .receipt td.word, .receipt thead th { min-width: 0; }
-  tbody th small, tbody th br { display: none !important; }
-  .plans td .strip { display: none; }
-  .plans td:nth-of-type(2) .strip { display: block; }
-  .only-narrow { display: block; }
   .picture h3 { font-size: 1rem; }
   .choices { position: static; }
   .days text { font-size: 19px; }
@@ -236,12 +262,12 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   #pictures > h2::after, #air > h2::after, #doubts > h2::after { height: 80mm; margin-bottom: -80mm; }
   #air > h3::after { height: 20mm; margin-bottom: -20mm; }
   .asked + h3::after { height: 80mm !important; margin-bottom: -80mm !important; }
-  .only-narrow + .pair { margin-top: 3mm; }
+  .on-paper + .pair { margin-top: 3mm; }
   figure, tr, li, .lead, .figures, .turns li { break-inside: avoid; }
   .wide-only { display: none; }
-  .narrow-only, .only-narrow { display: block; }
-  .only-narrow ul { columns: 3; column-gap: 6mm; max-width: none; margin: 0; padding: 0; list-style: none; font-size: .9em; }
-  .only-narrow li { margin: 0 0 .5mm; }
+  .narrow-only, .on-paper { display: block; }
+  .on-paper ul { columns: 3; column-gap: 6mm; max-width: none; margin: 0; padding: 0; list-style: none; font-size: .9em; }
+  .on-paper li { margin: 0 0 .5mm; }
   .asked { font-size: .95em; columns: 2; column-gap: 6mm; }
   .asked > *, .asked > :first-child { padding: 0; border: 0; margin-bottom: .3rem; orphans: 3; widows: 3; }
   .asked :is(summary, b, :is(summary, p) > span, details > p) { display: inline !important; width: auto; padding: 0; margin: 0; }

@@ -27,7 +27,7 @@ export function tryMarkup(
   };
   const { heats, setpoint, night, presence, airing, electricity } = offer;
   return html`
-<div id="try" class="try" hidden>
+<div id="try" class="try rest stale" hidden>
 <form class="panel" id="try-form" aria-labelledby="try-title">
 <h3 id="try-title">Try it</h3>
 <p class="note">The home is run again in this page, without any network.</p>
@@ -45,15 +45,18 @@ ${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
 <p><button type="button" id="try-reset">As it is</button></p>
 </form>
 <div>
-<p class="told" id="try-told" role="status"></p>
+<p class="told" id="try-told" role="status">${AT_REST}</p>
 <div class="wide" role="region" aria-label="Figures of what is tried" tabindex="0"><table id="try-figures"><caption>As it is and as tried</caption>${HEADS}<tbody>${rows(triedFigures(asItIs, asItIs, currency, true))}</tbody></table></div>
-<div class="pair">${spans.map((name) => html`<div class="wide" role="region" aria-label="${name}" tabindex="0"><table id="${spanId(name)}"><caption>${name}</caption>${HEADS}<tbody>${rows(triedFigures(asItIs, asItIs, currency, false).map(unknown))}</tbody></table></div>`)}</div>
-<p class="note"><b>${room}</b>, daily means: the coldest surface [%], with the line of 80 % above which mould can grow, and the temperature [°C]. Dashed: as it is; solid: tried.</p>
-<div id="try-lines">${[0, 1].map(() => html`<svg class="days" viewBox="${DAYS_BOX}" aria-hidden="true"></svg>`)}</div>
-<details><summary>Copy as a plan</summary><p>Put this under <code>plans</code> of the scenario, or run <code id="try-command">roombalance run ${file}</code>. What would have to be bought for it is not counted in the money.</p><pre tabindex="0" aria-label="The plan"><code id="try-plan"></code></pre><p><button type="button" id="try-copy">Copy</button></p></details>
+<div class="pair of-tried">${spans.map((name) => html`<div class="wide" role="region" aria-label="${name}" tabindex="0"><table id="${spanId(name)}"><caption>${name}</caption>${HEADS}<tbody>${rows(triedFigures(asItIs, asItIs, currency, false).map(unknown))}</tbody></table></div>`)}</div>
+<p class="note of-tried"><b>${room}</b>, daily means: the coldest surface [%], with the line of 80 % above which mould can grow, and the temperature [°C]. Dashed: as it is; solid: tried.</p>
+<div id="try-lines" class="of-tried">${[0, 1].map(() => html`<svg class="days" viewBox="${DAYS_BOX}" aria-hidden="true"></svg>`)}</div>
+<details class="of-tried"><summary>Copy as a plan</summary><p>Put this under <code>plans</code> of the scenario, or run <code id="try-command">roombalance run ${file}</code>. What would have to be bought for it is not counted in the money.</p><pre tabindex="0" aria-label="The plan"><code id="try-plan"></code></pre><p><button type="button" id="try-copy">Copy</button></p></details>
 </div>
 </div>`;
 }
+
+/** Said while nothing is tried, when only what things are now is shown. */
+export const AT_REST = 'Try something: what it changes is shown here.';
 
 const HEADS = html`<thead><tr><th scope="col" class="word">figure</th><th scope="col">as it is</th><th scope="col">tried</th><th scope="col">change</th></tr></thead>`;
 

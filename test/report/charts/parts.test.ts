@@ -33,18 +33,20 @@ describe('colours', () => {
     expect(contrast('#777777', '#ffffff')).toBeCloseTo(4.48, 2);
   });
 
-  test('no two of sixty series are drawn alike, and no two of five in one dash and colour', () => {
-    const looks = Array.from({ length: 60 }, (_, k) => JSON.stringify(seriesStyle(k)));
-    expect(new Set(looks).size).toBe(60);
-    const lines = Array.from({ length: 20 }, (_, k) => {
-      const { colour, dash } = seriesStyle(k);
-      return JSON.stringify([colour, dash]);
-    });
-    expect(new Set(lines).size).toBe(20);
+  test('no two of twenty series are drawn alike, and what they are compared with is grey', () => {
+    const looks = Array.from({ length: 20 }, (_, k) => JSON.stringify(seriesStyle(k)));
+    expect(new Set(looks).size).toBe(20);
+    const spread = (colour: string) => {
+      const parts = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
+      return Math.max(...parts) - Math.min(...parts);
+    };
+    expect(spread(seriesStyle(0).colour)).toBeLessThan(16);
+    for (let k = 1; k < 20; k++) expect(spread(seriesStyle(k).colour)).toBeGreaterThan(60);
   });
 
   test('neighbours in a picture stay apart for eyes without green or red', () => {
-    const all = Array.from({ length: 5 }, (_, k) => seriesStyle(k).colour);
+    // The first is grey, which both kinds of eyes tell from any colour.
+    const all = Array.from({ length: 5 }, (_, k) => seriesStyle(k + 1).colour);
     for (let k = 0; k + 1 < all.length; k++) {
       for (const eye of [WITHOUT_GREEN, WITHOUT_RED]) {
         expect(blueYellow(all[k]!, eye) * blueYellow(all[k + 1]!, eye)).toBeLessThan(0);

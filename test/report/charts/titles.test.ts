@@ -265,6 +265,26 @@ test('trade-off: who costs least and who is kindest, or one that is both', () =>
   ]);
 });
 
+test('trade-off: of many plans those are named that are compared, spoken of, or best in something', () => {
+  const plans = Array.from({ length: 12 }, (_, k) => ({
+    ...{ name: `plan${k}`, money: 100 + 10 * k, hours: 20 - k },
+  }));
+  const namesAt = (width: number, count: number) => {
+    const data = { currency: 'GBP', plans: plans.slice(0, count), about: 'plan4' };
+    const { spec } = tradeOffChart(data, width);
+    const texts = (spec['layer'] as Layer[]).flatMap(({ data, mark }) =>
+      mark.type === 'text' ? data.values.map(({ text }) => text) : [],
+    );
+    return texts.sort();
+  };
+  type Layer = { data: { values: { text: string }[] }; mark: { type: string } };
+  expect(namesAt(700, 6)).toHaveLength(6);
+  expect(namesAt(340, 6)).toHaveLength(6);
+  // The first and the last are cheapest and kindest, the fifth is asked about.
+  expect(namesAt(700, 12)).toEqual(['plan0', 'plan11', 'plan4']);
+  expect(namesAt(340, 12)).toEqual(['plan0', 'plan11', 'plan4']);
+});
+
 describe('what the air carries', () => {
   const levels = (p95: number) => ({ mean: 10, evening: 20, night: 8, p95, peak: 120 });
   const chart = (plans: readonly (readonly [string, number, number])[], limit = 15) =>

@@ -99,3 +99,22 @@ describe('pictures', () => {
     },
   );
 });
+
+test('a plan keeps the look of its line whichever others are drawn', () => {
+  const plans = ['now', 'dry', 'warm'];
+  const data = someHours({
+    rooms: ['den'],
+    plans,
+    temperature: Array.from({ length: 400 }, () => 20),
+  });
+  const cold = PICTURES.find(({ id }) => id === 'cold-spot')!;
+  const coloursOf = (lines: readonly number[]) => {
+    const { spec } = cold.draw(data, { room: 0, plan: 0, lines, week: 0 }, 700);
+    const [first] = spec['layer'] as { encoding: { color: { scale: { range: string[] } } } }[];
+    return first!.encoding.color.scale.range;
+  };
+  const [now, dry, warm] = coloursOf([0, 1, 2]);
+  expect(new Set([now, dry, warm]).size).toBe(3);
+  expect(coloursOf([1, 2])).toEqual([dry, warm]);
+  expect(coloursOf([0, 2])).toEqual([now, warm]);
+});
