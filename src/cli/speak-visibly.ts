@@ -1,4 +1,4 @@
-import { LONGEST, visibleText, visibleValue } from '../units/visible-text.ts';
+import { LONGEST, plainGroups, visibleText, visibleValue } from '../units/visible-text.ts';
 import type { Io } from './io.ts';
 
 /**
@@ -7,8 +7,8 @@ import type { Io } from './io.ts';
  */
 export function speakVisibly(io: Io): Io {
   const speaking: Pick<Io, 'out' | 'err'> = {
-    out: (text) => io.out(visibleText(text)),
-    err: (text) => io.err(visibleText(text)),
+    out: (text) => io.out(plainGroups(visibleText(text))),
+    err: (text) => io.err(plainGroups(visibleText(text))),
   };
   return Object.assign(Object.create(io) as Io, speaking);
 }

@@ -23,10 +23,16 @@ export const visibleProse = (text: string): string =>
 /** Text with \uXXXX in place of the marks that turn the direction of writing, and of nothing else. */
 export const withoutTurns = (text: string): string => text.replaceAll(/\p{Bidi_Control}/gu, codeOf);
 
+/** Text in which groups of digits, see `sumText`, are held apart by a blank that any keyboard types. */
+export const plainGroups = (text: string): string => text.replaceAll(BETWEEN_GROUPS, ' ');
+
 const codeOf = (character: string): string =>
   `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
 
 const UNSEEN = /(?![\n\t])\p{Cc}|\p{Bidi_Control}|[\p{Zl}\p{Zp}]|\p{Cs}/gu;
+
+/** A narrow blank within a figure. */
+export const BETWEEN_GROUPS = /(?<=\d)\u202f(?=\d{3})/g;
 
 /** Most characters of a value in a line; the keys of the largest section take some 600. */
 export const LONGEST = 800;

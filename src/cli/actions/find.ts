@@ -1,6 +1,7 @@
 import type { Finding, FindSetup } from '../../studies/find/finding.ts';
 import type { PlanVariant } from '../../studies/plan-variant.ts';
 import { InputProblems } from '../../units/problem.ts';
+import { withoutGroups } from '../../units/sum-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
@@ -116,7 +117,7 @@ async function tell(
   { json }: FindOptions,
 ): Promise<void> {
   if (json) {
-    io.out(jsonText(finding));
+    io.out(jsonText({ ...finding, answer: finding.answer.map(withoutGroups) }));
     return;
   }
   const { findingText } = await import('../../report/tables/finding-text.ts');

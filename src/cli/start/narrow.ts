@@ -8,6 +8,7 @@ import { oneAtATime } from '../../studies/doubts/one-at-a-time.ts';
 import { memoizedRuns } from '../../studies/memoized-runs.ts';
 import { prepareVariant, variantScenario } from '../../studies/plan-variant.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import type { Io } from '../io.ts';
 import { loadPlans } from '../load/load-plans.ts';
@@ -60,7 +61,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
     const raw = variantScenario(scenario, variant);
     const unit = minded.unit(plan.prices.currency);
     const lines = telling(found.effects, found.figure).map(({ path: pointer, ...effect }, k) => {
-      const ends = [effect.at_low, effect.at_high].map((end) => figureText(end, 0));
+      const ends = [effect.at_low, effect.at_high].map((end) => sumText(end, 0));
       const { name, unit: own } = inputInWords(pointer, raw);
       const of = unitBehind(own);
       const range = `${figureText(effect.low)} to ${figureText(effect.high)}${of}`;
@@ -69,7 +70,7 @@ export async function narrow(io: Io, path: string, bothers: readonly string[]): 
       const told = `${assumed}; ${gives}${findOut(pointer)}`;
       return wrapText(told, `${k + 1}. `, io.width);
     });
-    const asIs = `${figureText(found.figure, 0)} ${unit}`;
+    const asIs = `${sumText(found.figure, 0)} ${unit}`;
     const what = `${minded.words} in the two ${hottest ? 'hottest' : 'coldest'} months, ${asIs} as it is`;
     if (lines.length === 0)
       return wrapText(`Nothing that was assumed moves this: ${what}.`, '', io.width);

@@ -45,6 +45,11 @@ export const uprightAxis = (title: string, labels: number, more: object = {}): o
   ...more,
 });
 
+/** Labels of an axis of money, in groups of digits as in the text, see `sumText`. */
+export const moneyLabels = (format: string): object => ({
+  labelExpr: `format(datum.value, abs(datum.value) < 10000 ? '${format}' : ',${format}')`,
+});
+
 /** The axis of local time. Times in the data are [ms], the wall clock's reading taken as UTC. */
 export const timeAxis = (format: string, tickCount: string | object): object => ({
   title: null,
@@ -66,7 +71,8 @@ const ABOVE = 4; // px
 
 const CONFIG = {
   font: 'system-ui, sans-serif',
-  numberFormat: '.6~f', // no commas among thousands, as in the text
+  numberFormat: '.6~f',
+  locale: { number: { decimal: '.', thousands: '\u202f', grouping: [3], currency: ['', ''] } },
   view: { stroke: null },
   title: { fontSize: 13, lineHeight: 16 },
   axis: {

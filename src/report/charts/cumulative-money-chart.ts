@@ -1,6 +1,7 @@
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { signedSum, sumText } from '../../units/sum-text.ts';
 import type { Chart } from './chart.ts';
-import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
+import { chartFrame, isNarrow, moneyLabels, uprightAxis } from './chart-frame.ts';
 import { endLabels, roomForNames } from './end-labels.ts';
 import { seriesChannels } from './palette.ts';
 
@@ -43,8 +44,8 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
   const life = `its life of ${years} ${years === 1 ? 'year' : 'years'}`;
   const title =
     payback <= years
-      ? `${device} pays back after ${figureText(payback, 1)} years and is ${figureText(end, 0)} ${currency} ahead at the end of ${life}`
-      : `${device} does not pay back within ${life}: by then it has cost ${figureText(-end, 0)} ${currency}`;
+      ? `${device} pays back after ${figureText(payback, 1)} years and is ${sumText(end, 0)} ${currency} ahead at the end of ${life}`
+      : `${device} does not pay back within ${life}: by then it has cost ${sumText(-end, 0)} ${currency}`;
   const all = lines.flatMap(({ values }) => values);
   const pad = Math.max(1, 0.06 * (Math.max(0, ...all) - Math.min(0, ...all)));
   const domain: [number, number] = [Math.min(0, ...all) - pad, Math.max(0, ...all) + pad];
@@ -68,7 +69,7 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
     field: 'v',
     type: 'quantitative',
     scale: { domain, nice: false },
-    axis: uprightAxis(`Money in hand since the purchase [${currency}]`, 30, { format: '.0f' }),
+    axis: uprightAxis(`Money in hand since the purchase [${currency}]`, 30, moneyLabels('.0f')),
   };
   const spec = chartFrame({
     width,
@@ -100,17 +101,17 @@ export function cumulativeMoneyChart(data: CumulativeMoneyData, width: number): 
   return {
     title,
     description:
-      `Money since ${device} was bought for ${figureText(price, 0)} ${currency}, at the end of each ` +
-      `year, with ${signedText(savedPerYear, 0)} ${currency} a year` +
+      `Money since ${device} was bought for ${sumText(price, 0)} ${currency}, at the end of each ` +
+      `year, with ${signedSum(savedPerYear, 0)} ${currency} a year` +
       `${discountRate > 0 ? `; in today's money at ${figureText(100 * discountRate, 1)} % a year` : ''}. ` +
-      `At the end: ${lines.map(({ name, values }) => `${name} ${signedText(values.at(-1), 0)}`).join(', ')}.`,
+      `At the end: ${lines.map(({ name, values }) => `${name} ${signedSum(values.at(-1), 0)}`).join(', ')}.`,
     spec,
     along: { row: 0, from: 0, step: 1 },
     table: {
       headers: ['year', ...lines.map(({ name }) => `${name} [${currency}]`)],
       rows: plain.map((_, year) => [
         String(year),
-        ...lines.map(({ values }) => signedText(values[year], 0)),
+        ...lines.map(({ values }) => signedSum(values[year], 0)),
       ]),
     },
   };

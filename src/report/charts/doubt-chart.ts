@@ -1,5 +1,5 @@
-import { figureText } from '../../units/figure-text.ts';
 import { withMinus } from '../../units/minus-sign.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
@@ -11,7 +11,7 @@ import { doubtRows, labelOf } from './doubt-rows.ts';
 export function doubtChart(data: DoubtData, width: number): Chart {
   const { figure, unit, asIs, inputs } = data;
   const decimals = decimalsOf(data);
-  const print = (value: number): string => figureText(value, decimals);
+  const print = (value: number): string => sumText(value, decimals);
   // What is no number has no place on an axis; the table has it.
   const known = Number.isFinite(asIs)
     ? inputs.filter(({ atLow, atHigh }) => Number.isFinite(atLow) && Number.isFinite(atHigh))

@@ -1,4 +1,5 @@
 import { aroundWords } from './around-words.ts';
+import { moneyLabels } from './chart-frame.ts';
 import { BESIDE, CHARACTER, type DoubtRows } from './doubt-rows.ts';
 import { HUES } from './palette.ts';
 import { shortened } from './shortened.ts';
@@ -30,7 +31,7 @@ export function doubtLayers(
     scale: { domain, nice: false, zero: false },
     axis: {
       title: `${shortened(figure, width / CHARACTER - behind.length)}${behind}`,
-      ...{ tickCount: width < 400 ? 4 : 6, format: '.6~f', grid: false, labelFlush: 16 },
+      ...{ tickCount: width < 400 ? 4 : 6, ...moneyLabels('.6~f'), grid: false, labelFlush: 16 },
     },
   };
   const line = (value: number, mark: object) => ({

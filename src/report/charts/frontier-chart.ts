@@ -1,6 +1,7 @@
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import type { Chart } from './chart.ts';
-import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
+import { chartFrame, isNarrow, moneyLabels, uprightAxis } from './chart-frame.ts';
 import { HUES } from './palette.ts';
 import { shortened } from './shortened.ts';
 
@@ -35,7 +36,7 @@ export function frontierChart(data: FrontierData, width: number): Chart {
     field: 'money',
     type: 'quantitative',
     scale: { zero: false },
-    axis: { tickCount: 5, format: '.0f', title: `Money a year [${currency}]` },
+    axis: { tickCount: 5, ...moneyLabels('.0f'), title: `Money a year [${currency}]` },
   };
   const y = {
     field: 'hours',
@@ -93,7 +94,7 @@ export function frontierChart(data: FrontierData, width: number): Chart {
     table: {
       headers: ['run', `money a year [${currency}]`, 'outside the bands [room h]'],
       rows: frontier.map(({ name, money, hours }) => [
-        ...[name, figureText(money, 0), figureText(hours, 0)],
+        ...[name, sumText(money, 0), figureText(hours, 0)],
       ]),
     },
   };
@@ -103,7 +104,7 @@ function titleOf({ currency, runs, frontier, bend }: FrontierData): string {
   const [cheap, kind] = [frontier[0], frontier.at(-1)];
   if (cheap === undefined || kind === undefined) return 'No run has figures';
   const words = ({ money, hours }: FrontierPoint) =>
-    `${figureText(money, 0)} ${currency} a year and ${figureText(hours, 0)} room-hours`;
+    `${sumText(money, 0)} ${currency} a year and ${figureText(hours, 0)} room-hours`;
   if (frontier.length === 1) {
     return `${cheap.name} beats all ${runs.length} runs: ${words(cheap)} outside the bands`;
   }

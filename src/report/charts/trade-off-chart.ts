@@ -1,7 +1,8 @@
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
 import type { Chart } from './chart.ts';
-import { chartFrame, isNarrow, uprightAxis } from './chart-frame.ts';
+import { chartFrame, isNarrow, moneyLabels, uprightAxis } from './chart-frame.ts';
 import { extremes, type Named } from './in-words.ts';
 import { HUES, INK } from './palette.ts';
 import { placeLabels } from './place-labels.ts';
@@ -86,12 +87,11 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
       toHours: hoursAt(place.y),
     };
   });
-  const axis = { tickCount: 5, format: '.0f' };
   const x = {
     field: 'money',
     type: 'quantitative',
     scale: { domain: across, nice: false, zero: false },
-    axis: { ...axis, title: `Money a year [${currency}]` },
+    axis: { tickCount: 5, ...moneyLabels('.0f'), title: `Money a year [${currency}]` },
   };
   const y = {
     field: 'hours',
@@ -130,7 +130,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
     title,
     description:
       `One mark a plan, hollow where another beats it: money a year to the right, hours outside the bands ` +
-      `upwards, those of warmth (with somebody in) and those of humidity added up; best is at the bottom left. ${plans.map((p) => `${p.name}: ${figureText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.${
+      `upwards, those of warmth (with somebody in) and those of humidity added up; best is at the bottom left. ${plans.map((p) => `${p.name}: ${sumText(p.money, 0)} ${currency}, ${figureText(p.hours, 1)} h a day`).join('; ')}.${
         curves.length === 0
           ? ''
           : ' Small dots are plans with their thermostats set otherwise; a line joins what no other beats in both.'
@@ -147,7 +147,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
         ...curves.flatMap(({ plan, points }) =>
           points.map((point) => ({ ...point, name: `${plan}, ${point.name}` })),
         ),
-      ].map((p) => [p.name, figureText(p.money, 0), figureText(p.hours, 1)]),
+      ].map((p) => [p.name, sumText(p.money, 0), figureText(p.hours, 1)]),
     },
   };
 }
@@ -250,7 +250,7 @@ function titleOf(data: TradeOffData): string {
   const names = (list: readonly Named[]) =>
     list.length > 3 ? `${list.length} plans` : andList(list.map(({ name }) => name));
   const verb = (list: readonly Named[], word: string) => (list.length > 1 ? word : `${word}s`);
-  const cost = `${figureText(cheap[0]?.value, 0)} ${currency} a year`;
+  const cost = `${sumText(cheap[0]?.value, 0)} ${currency} a year`;
   const outside = `${figureText(kind[0]?.value, 1)} h a day outside`;
   const both = cheap.filter(({ name }) => kind.some((other) => other.name === name));
   if (plans.length === 0) return 'No plan was run';

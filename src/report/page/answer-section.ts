@@ -3,6 +3,7 @@ import { isWholeYears } from '../../measures/years-in.ts';
 import type { Option } from '../../studies/options.ts';
 import type { PlanStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { carriedBy } from './asked-questions.ts';
 import { beforeAfter, leadingPlan } from './before-after.ts';
 import { howSure } from './how-sure.ts';
@@ -140,7 +141,7 @@ function inTheRoom({ options, purchase }: ReportInput['study']): string[] {
     ...(purchase.warmer === null
       ? []
       : [
-          `For as low a mould risk by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} K warmer, for ${figureText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
+          `For as low a mould risk by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} K warmer, for ${sumText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
         ]),
   ];
 }
@@ -157,7 +158,7 @@ function passedOver({ about: { option, room }, decision, rivals }: PlanStudy): s
   );
   return fewer.map(
     ({ name, measures }) =>
-      `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${figureText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
+      `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${sumText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
   );
 }
 

@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import type { NamedBargain } from '../../studies/sweep/setpoint-bargain.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import type { TradeOffData } from '../charts/trade-off-chart.ts';
 import { type Html, html } from './html.ts';
 
@@ -11,7 +12,7 @@ export function bargainWords({ bargain, options }: ReportStudy): Html | null {
   const { front, bend, tried } = bargain;
   const { currency } = options[0]!.measures.money;
   const told = (money: number) =>
-    `${figureText(money * perHourADay(options[0]!.measures), 0)} ${currency} a year`;
+    `${sumText(money * perHourADay(options[0]!.measures), 0)} ${currency} a year`;
   const cheap = front[0]!;
   const kind = front.at(-1)!;
   const turns =

@@ -6,9 +6,9 @@ import type { Judged, PlanFigures } from '../../studies/effects/plan-figures.ts'
 import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { capital } from '../../units/capital.ts';
-import { figureText } from '../../units/figure-text.ts';
 import { signedWithMinus } from '../../units/minus-sign.ts';
 import { relativeChange } from '../../units/relative-change.ts';
+import { sumText, withoutGroups } from '../../units/sum-text.ts';
 import { airDecimals } from '../air-decimals.ts';
 import { type Html, html } from './html.ts';
 import { type Strip, strip } from './strip.ts';
@@ -47,12 +47,13 @@ const drawsKey = ({ doubt }: PlanDraws): Html =>
 
 function card(figure: BeforeAfter, asked: boolean, draws: PlanDraws | null): Html {
   const { title, unit, before, after, decimals } = figure;
-  const was = figureText(before, decimals);
-  const is = figureText(after, decimals);
+  const was = sumText(before, decimals);
+  const is = sumText(after, decimals);
+  const more = Number(withoutGroups(is)) - Number(withoutGroups(was));
   const change = draws?.changeOf(figure.of) ?? null;
   const ends = change === null ? [] : [before + change.p10, before + change.p90];
   const to = Math.max(before, after, ...ends) * 1.1;
-  const look = Number(is) > Number(was) ? 'worse' : Number(is) < Number(was) ? 'better' : 'same';
+  const look = more > 0 ? 'worse' : more < 0 ? 'better' : 'same';
   return html`<div><dt>${capital(title)}</dt><dd>${
     asked
       ? html`<span class="was">${was}</span> <span class="was" aria-hidden="true">→</span><span class="heard"> becomes </span> <b class="${look}">${is}</b>`

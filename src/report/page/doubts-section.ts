@@ -3,6 +3,7 @@ import type { PlanStudy } from '../../studies/plan-study.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { withMinus } from '../../units/minus-sign.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { type Html, html } from './html.ts';
 import { inputInWords } from './input-in-words.ts';
 import { pathInWords } from './path-in-words.ts';
@@ -52,7 +53,7 @@ ${unusableDoubts.length === 0 ? null : html`<p>Stated as doubtful, but of no num
 function drawnWords({ about, doubt, draws }: PlanStudy): Html {
   if (draws === null) return html`<p>Nothing that nobody knows exactly was drawn.</p>`;
   const { name, measures } = about.option;
-  return html`<p>Every value that nobody knows exactly is drawn between its low and its high, all of them at once, and the same with and without ${name}: a dot is a draw, the bar the middle without the lowest and highest tenth, the upright line doing nothing. The other picture takes those that the figures follow most, once low and once high, all else as it is. Money is what is spent a year beyond doing nothing, purchase cost included: ${figureText(doubt.figure, 2)} ${measures.money.currency} as it is; below 0 is saved.${stepWords(draws.doubt.step_minutes, about.option.prepared.dt / 60)}</p>`;
+  return html`<p>Every value that nobody knows exactly is drawn between its low and its high, all of them at once, and the same with and without ${name}: a dot is a draw, the bar the middle without the lowest and highest tenth, the upright line doing nothing. The other picture takes those that the figures follow most, once low and once high, all else as it is. Money is what is spent a year beyond doing nothing, purchase cost included: ${sumText(doubt.figure, 2)} ${measures.money.currency} as it is; below 0 is saved.${stepWords(draws.doubt.step_minutes, about.option.prepared.dt / 60)}</p>`;
 }
 
 /** Draws in longer steps than those of the scenario. [min] */
@@ -96,7 +97,7 @@ function findFirst({ about, doubt }: PlanStudy): Html | null {
 <ol>${most.map(({ path, value, low, high, at_low, at_high }) => {
     const { name, unit } = inputInWords(path, about.option.raw);
     const [taken, from, to] = [value, low, high].map((each) => withMinus(figureText(each)));
-    return html`<li><b>${name}</b>: taken as ${taken!}; between ${from!} and ${to!}${unit === '' ? null : ` ${unit}`} it decides ${figureText(Math.abs(at_high - at_low), 0)} ${currency} a year.</li>`;
+    return html`<li><b>${name}</b>: taken as ${taken!}; between ${from!} and ${to!}${unit === '' ? null : ` ${unit}`} it decides ${sumText(Math.abs(at_high - at_low), 0)} ${currency} a year.</li>`;
   })}</ol>`;
 }
 

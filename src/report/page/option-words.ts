@@ -1,6 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { Option } from '../../studies/options.ts';
-import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { type Html, html } from './html.ts';
 
 /** Name of an option, where it comes from, and what it is. */
@@ -11,7 +11,7 @@ export const optionName = ({ name, description, origin }: Option): Html =>
 
 /** "12.34 GBP". */
 export const moneyText = (value: number, { money }: PlanMeasures): string =>
-  `${figureText(value, 2)} ${money.currency}`;
+  `${sumText(value, 2)} ${money.currency}`;
 
 const ORIGIN: Readonly<Record<Option['origin'], string>> = {
   baseline: '(nothing done)',

@@ -1,8 +1,9 @@
 import { airLevel } from '../../measures/air/air-level.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { figureText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
+import { signedSum, sumText } from '../../units/sum-text.ts';
 import { airDecimals } from '../air-decimals.ts';
 import { type Html, html } from './html.ts';
 
@@ -101,7 +102,7 @@ function moneyColumn(lines: readonly PlanLine[], currency: string): AnyColumn {
     ...{ head: 'money', under: `${currency} a year, what is bought included`, of, always: true },
     from: Math.min(...lines.map(of)),
     to: Math.max(...lines.map(of)),
-    print: (line, first) => (first ? figureText(baseline, 0) : signedText(Math.round(of(line)), 0)),
+    print: (line, first) => (first ? sumText(baseline, 0) : signedSum(Math.round(of(line)), 0)),
     look: (line) => {
       const clear = Math.abs(of(line)) >= Math.max(1, 0.005 * Math.abs(baseline));
       return clear ? (of(line) > 0 ? 'worse' : 'better') : 'same';

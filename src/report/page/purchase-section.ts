@@ -1,5 +1,6 @@
 import type { PurchaseStudy } from '../../studies/plan-study.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { grouped, signedSum, sumText } from '../../units/sum-text.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import { moneyText } from './option-words.ts';
@@ -22,9 +23,9 @@ ${figureTable({
   words: [2],
   rows: sum.lines.map(({ text, value, unit, adds }, k) => [
     k === sum.lines.length - 1 ? html`<b>${text}</b>` : text,
-    k === sum.lines.length - 1 ? html`<b>${value}</b>` : value,
+    k === sum.lines.length - 1 ? html`<b>${grouped(`${value}`)}</b>` : grouped(`${value}`),
     unit,
-    adds ? signedText(value, 2) : '',
+    adds ? signedSum(value, 2) : '',
   ]),
 })}
 ${worthWords(purchase)}
@@ -57,7 +58,7 @@ function facts(purchase: PurchaseStudy): string[] {
     ),
     ...option.assumedPurchases.map(
       ({ what, price_low, price_high, source }) =>
-        `The price of the ${what} is assumed; it may be ${price_low} to ${price_high} ${measures.money.currency} (${source}).`,
+        `The price of the ${what} is assumed; it may be ${sumText(price_low, 0)} to ${sumText(price_high, 0)} ${measures.money.currency} (${source}).`,
     ),
     ...(purchases.length > 1 ? [`All that is bought: ${moneyText(price, measures)}`] : []),
     ...dryingWords(purchase),
@@ -88,7 +89,7 @@ function dryingWords({ about: { device, room }, sum: { drying } }: PurchaseStudy
 function equalSafety({ equalSafety: safe, about, sum }: PurchaseStudy): Html | null {
   if (safe === null) return null;
   const { measures } = about.option;
-  const aYear = (value: number | null) => (value === null ? '-' : figureText(value, 2));
+  const aYear = (value: number | null) => (value === null ? '-' : sumText(value, 2));
   const warm =
     safe.warmer_by_k === null
       ? `kept warmer: ${safe.note}`

@@ -1,6 +1,6 @@
 import type { LivingFigures } from '../../living/messages.ts';
 import { airLevel } from '../../measures/air/air-level.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { signedSum, sumText, withoutGroups } from '../../units/sum-text.ts';
 import { airDecimals } from '../air-decimals.ts';
 
 /** A figure as it is and as tried, as it is printed. */
@@ -31,10 +31,10 @@ export function triedFigures(
     of: (one: LivingFigures) => number,
     decimals = 0,
   ): TriedFigure => {
-    const [before, after] = [figureText(of(was), decimals), figureText(of(is), decimals)];
-    const more = Number(after) - Number(before);
+    const [before, after] = [sumText(of(was), decimals), sumText(of(is), decimals)];
+    const more = Number(withoutGroups(after)) - Number(withoutGroups(before));
     const look = more > 0 ? 'worse' : more < 0 ? 'better' : 'same';
-    return { name, unit, before, after, change: signedText(more, decimals), look };
+    return { name, unit, before, after, change: signedSum(more, decimals), look };
   };
   return [
     ...(whole ? [line('money', `${currency} a year`, ({ figures }) => figures.money)] : []),

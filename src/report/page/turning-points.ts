@@ -1,6 +1,7 @@
 import type { Flip } from '../../studies/doubts/flip.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { withMinus } from '../../units/minus-sign.ts';
+import { grouped } from '../../units/sum-text.ts';
 import { type Html, html } from './html.ts';
 import { details, list } from './section.ts';
 
@@ -32,7 +33,7 @@ function turn(flip: Turning): Html {
 }
 
 /** Zeros behind the point tell nothing where a scale has a beginning, a middle and an end. */
-const print = (x: number): string => withMinus(String(Number(figureText(x))));
+const print = (x: number): string => withMinus(grouped(String(Number(figureText(x)))));
 
 /** Today's value is in the middle, so that every line is read alike: each half has its own scale. */
 function drawn({ today, value, low, high }: Turning): Html {

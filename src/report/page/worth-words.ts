@@ -1,5 +1,6 @@
 import type { PurchaseStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { type Html, html } from './html.ts';
 import { moneyText } from './option-words.ts';
 
@@ -29,8 +30,8 @@ function paybackWords({ about, sum }: PurchaseStudy, saved: number): Html {
   const rate = figureText(100 * prepared.discountRate, 2);
   const back = figureText(sum.payback_years, 1);
   const again = sum.npv_spent === sum.price ? '' : ' (what is bought again included)';
-  const today = `${figureText(saved, 2)} × ${sum.npv_years} − ${figureText(sum.npv_spent, 2)}${again}`;
-  return html`<p><b>Payback.</b> The bill falls by ${moneyText(saved, measures)} a year: ${moneyText(sum.price, measures)} ÷ ${figureText(saved, 2)} = ${back} years without interest. Over its life, with money a year later worth ${rate} % less, ${today} = ${moneyText(sum.npv ?? 0, measures)} in today's money${
+  const today = `${sumText(saved, 2)} × ${sum.npv_years} − ${sumText(sum.npv_spent, 2)}${again}`;
+  return html`<p><b>Payback.</b> The bill falls by ${moneyText(saved, measures)} a year: ${moneyText(sum.price, measures)} ÷ ${sumText(saved, 2)} = ${back} years without interest. Over its life, with money a year later worth ${rate} % less, ${today} = ${moneyText(sum.npv ?? 0, measures)} in today's money${
     (sum.npv ?? 0) < 0 ? ': less than nothing, so that the price does not come back' : ''
   }.</p>`;
 }
@@ -42,7 +43,7 @@ function drynessWords({ about, sum }: PurchaseStudy): string {
     return `; but it takes away no room-hour above the humidity band (${hours} a year), so that no price for one can be given`;
   }
   const net = moneyText(sum.net, about.option.measures);
-  return `: ${net} ÷ ${hours} room-hours above the humidity band avoided = ${figureText(sum.net / hours)} ${currency} each`;
+  return `: ${net} ÷ ${hours} room-hours above the humidity band avoided = ${sumText(sum.net / hours)} ${currency} each`;
 }
 
 const HALF_CENT = 0.005;

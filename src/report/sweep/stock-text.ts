@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { textTable } from '../tables/text-table.ts';
 import { wrapText } from '../tables/wrap-text.ts';
 
@@ -26,18 +27,18 @@ export function stockText(runs: readonly StockRun[], currency: string, width: nu
     );
     return plans.map((plan) => String(won.filter((name) => name === plan).length));
   };
-  const spread = (of: (run: StockRun) => number) =>
+  const spread = (of: (run: StockRun) => number, print = figureText) =>
     plans.map((plan) => {
       const own = runs.filter((run) => run.plan === plan).map(of);
       const [low, middle, high] = tenths(own);
-      return `${figureText(middle, 0)} (${figureText(low, 0)} to ${figureText(high, 0)})`;
+      return `${print(middle, 0)} (${print(low, 0)} to ${print(high, 0)})`;
     });
   const money = ({ money }: StockRun) => money;
   const hours = ({ hours }: StockRun) => hours;
   const table = textTable(
     [
       { head: '\nplan', cells: plans, align: 'left' },
-      { head: `money a year\n[${currency}]`, cells: spread(money) },
+      { head: `money a year\n[${currency}]`, cells: spread(money, sumText) },
       { head: 'outside the bands\n[room h]', cells: spread(hours) },
       { head: 'cheapest in\n[homes]', cells: best(money) },
       { head: 'fewest hours in\n[homes]', cells: best(hours) },

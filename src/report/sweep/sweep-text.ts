@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { columnsOf, textTable } from '../tables/text-table.ts';
 import { wrapText } from '../tables/wrap-text.ts';
 
@@ -50,7 +51,7 @@ function frontierParts(outcome: SweepOutcome, width: number): string[] {
   const plans = new Set(frontier.map(({ plan }) => plan));
   const table = textTable(
     [
-      figures(`${currency}\na year`, ({ money }) => figureText(money, 0)),
+      figures(`${currency}\na year`, ({ money }) => sumText(money, 0)),
       figures('room h\noutside', ({ hours }) => figureText(hours, 0)),
       figures('run', ({ run }) => String(run)),
       ...(plans.size > 1 ? [words('plan', ({ plan }) => plan)] : []),
@@ -76,8 +77,8 @@ function kneeWords({ frontier, knee, currency }: SweepOutcome): string {
   const { at, before, after } = knee;
   return (
     `The bend is at run ${at.run} (${runWords(at)}). Up to it, from the cheapest, 100 room-hours ` +
-    `less cost ${figureText(100 * before)} ${currency} a year; beyond it, to the one with fewest ` +
-    `hours, ${figureText(100 * after)}.${coldWords(at)}`
+    `less cost ${sumText(100 * before)} ${currency} a year; beyond it, to the one with fewest ` +
+    `hours, ${sumText(100 * after)}.${coldWords(at)}`
   );
 }
 

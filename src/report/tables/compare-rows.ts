@@ -4,7 +4,7 @@ import { type CountedSpecies, countedSpecies } from '../../measures/counted-spec
 import { boughtForCooling } from '../../measures/energy/cooling-measures.ts';
 import { devicesKwh, waterTaken } from '../../measures/energy/device-totals.ts';
 import type { PlanMeasures, RoomMeasures } from '../../measures/plan-measures.ts';
-import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 
 /** A figure of the home, plan by plan, as it is printed. */
 export interface PlanRow {
@@ -62,7 +62,7 @@ export function homeRows(plans: readonly PlanMeasures[]): PlanRow[] {
     .filter(({ rare, of }) => !rare || plans.some((plan) => of(plan) !== 0))
     .map(({ label, of, decimals = 0 }) => ({
       label,
-      printed: plans.map((plan) => figureText(of(plan), decimals)),
+      printed: plans.map((plan) => sumText(of(plan), decimals)),
     }));
 }
 

@@ -1,8 +1,9 @@
 import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures, RoomMeasures, SpeciesLevel } from '../../measures/plan-measures.ts';
 import type { Comparison } from '../../studies/compare/compare.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { figureText } from '../../units/figure-text.ts';
 import type { LocalClock } from '../../units/local-clock.ts';
+import { signedSum, sumText } from '../../units/sum-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { homeRows, type PlanRow } from './compare-rows.ts';
 import { extremeMarks } from './extreme-marks.ts';
@@ -86,7 +87,7 @@ function differenceTable({ plans, differences }: Comparison, width: number): str
   const { currency } = plans[0]!.money;
   const { figures, words } = columnsOf(differences);
   const change = (head: string, of: (difference: Difference) => number): Column =>
-    figures(head, (difference) => signedText(of(difference), 0));
+    figures(head, (difference) => signedSum(of(difference), 0));
   const rare = [
     change('too cold,\njust in\n[room h]', (d) => d.cold_arrival_hours),
     change('too damp,\nnobody in\n[room h]', (d) => d.humidity_high_empty_hours),
@@ -97,7 +98,7 @@ function differenceTable({ plans, differences }: Comparison, width: number): str
     decimals?: number,
   ): Column[] =>
     differences.some((difference) => of(difference) !== null)
-      ? [figures(head, (difference) => figureText(of(difference), decimals))]
+      ? [figures(head, (difference) => sumText(of(difference), decimals))]
       : [];
   return textTable(
     [

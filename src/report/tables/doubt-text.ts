@@ -6,6 +6,7 @@ import type {
 } from '../../studies/doubts/figure-doubt.ts';
 import type { SampledDoubt } from '../../studies/doubts/sampled-doubt.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { andList } from '../../units/word-list.ts';
 import { type Column, textTable } from './text-table.ts';
@@ -85,7 +86,7 @@ function outsideWords(
   });
   const each = outside.map(({ plan, money }) => {
     const side = money.as_is < money.p10 ? 'below' : 'above';
-    return `${figureText(money.as_is, 0)} ${currency} a year with ${plan}, ${side} its range`;
+    return `${sumText(money.as_is, 0)} ${currency} a year with ${plan}, ${side} its range`;
   });
   const why =
     ends.length === 0
@@ -109,7 +110,7 @@ function table(
     head,
     cells: plans.map((plan) => {
       const { median, p10, p90 } = of(plan);
-      const [mid, low, high] = [median, p10, p90].map((value) => figureText(value / per, decimals));
+      const [mid, low, high] = [median, p10, p90].map((value) => sumText(value / per, decimals));
       return `${mid} (${low} to ${high})`;
     }),
   });
@@ -131,13 +132,16 @@ function differenceWords(
   name: (pointer: string) => string,
   unitOf: (pointer: string) => string,
 ): string[] {
-  const range = [money.p10, money.p90].map((value) => figureText(Math.abs(value), 0));
+  const range = [money.p10, money.p90].map(Math.abs);
   const sides = [money.p10, money.p90].map((value) => (value < 0 ? 'less' : 'more'));
   const ends =
     sides[0] === sides[1]
-      ? `${range.sort((a, b) => Number(a) - Number(b)).join(' to ')} ${sides[0]}`
-      : `${range[0]} ${sides[0]} to ${range[1]} ${sides[1]}`;
-  const middle = `${figureText(Math.abs(money.median), 0)} ${currency} a year ${money.median < 0 ? 'less' : 'more'}`;
+      ? `${range
+          .sort((a, b) => a - b)
+          .map((value) => sumText(value, 0))
+          .join(' to ')} ${sides[0]}`
+      : `${sumText(range[0], 0)} ${sides[0]} to ${sumText(range[1], 0)} ${sides[1]}`;
+  const middle = `${sumText(Math.abs(money.median), 0)} ${currency} a year ${money.median < 0 ? 'less' : 'more'}`;
   return [
     `${plan} costs less than ${baseline} in ${inDraws(money, samples)} (median ${middle}; ${ends} ` +
       `in the middle 80 %), has fewer wet hours in ${inDraws(damp, samples)} and fewer cold ones ` +

@@ -1,6 +1,7 @@
 import type { Finding } from '../../studies/find/finding.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { columnsOf, textTable } from './text-table.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -14,7 +15,7 @@ export function findingText(finding: Finding, currency: string, width: number): 
   const table = textTable(
     [
       words('tried', ({ tried }) => tried),
-      figures(`${currency}\na year`, ({ money }) => figureText(money, 0)),
+      figures(`${currency}\na year`, ({ money }) => sumText(money, 0)),
       figures(wrapText(figure, '', NARROW), (run) => figureText(run.figure, decimals)),
       words('does it', ({ holds }) => (holds ? 'yes' : 'no')),
     ],

@@ -2,6 +2,7 @@ import { airLevel } from '../../measures/air/air-level.ts';
 import type { ComparisonAnswers, PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { AirFigure, PlanFigures } from '../../studies/effects/plan-figures.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { signedSum, sumText } from '../../units/sum-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
 import { type Column, textTable } from './text-table.ts';
 
@@ -131,7 +132,7 @@ const MOST_WANTED: readonly Wanted[] = [
   {
     head: (currency) => `money\n${visibleProse(currency)}`,
     of: (plan, base) =>
-      plan === base ? figureText(moneyOf(plan), 0) : signedText(moneyOf(plan) - moneyOf(base), 0),
+      plan === base ? sumText(moneyOf(plan), 0) : signedSum(moneyOf(plan) - moneyOf(base), 0),
   },
   {
     head: () => 'energy\nkWh',

@@ -1,4 +1,5 @@
 import type { PreparedPlan } from '../../scenario/prepared.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { newPurchases } from '../compare/new-purchases.ts';
 import { priceOf } from '../compare/plan-money.ts';
 import { newDevices } from '../purchase/new-devices.ts';
@@ -19,4 +20,4 @@ export function inPlaceOf(plan: PreparedPlan, other: PreparedPlan): string {
 export const boughtWords = (
   purchases: PreparedPlan['purchases'],
   { prices }: PreparedPlan,
-): string => `${thingWords(purchases)} for ${Math.round(priceOf(purchases))} ${prices.currency}`;
+): string => `${thingWords(purchases)} for ${sumText(priceOf(purchases), 0)} ${prices.currency}`;

@@ -1,4 +1,4 @@
-import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import type { Effect } from '../effects/effect.ts';
 import { effectsOf, urgency } from '../effects/plan-effects.ts';
 import { type PlanFigures, spanWords, toldMoney } from '../effects/plan-figures.ts';
@@ -193,7 +193,7 @@ const wordsOf = (effects: readonly Effect[], most: number): string =>
     .join(' and ');
 
 function moneyWords(more: number, { prepared: { prices }, figures }: AskedPlan): string {
-  const figure = figureText(Math.abs(more), 0);
+  const figure = sumText(Math.abs(more), 0);
   if (Number(figure) === 0) return 'costs the same';
   const sum = `${figure}\u00a0${prices.currency}`;
   const span = spanWords(figures);

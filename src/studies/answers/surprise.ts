@@ -1,4 +1,5 @@
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { billOf } from '../compare/plan-money.ts';
 import { effectsOf } from '../effects/plan-effects.ts';
 import { spanWords, toldEnergy } from '../effects/plan-figures.ts';
@@ -41,7 +42,7 @@ function energyAgainstMoney(base: AskedPlan, plan: AskedPlan): Surprise | null {
   const money = energyMoney(plan) - had;
   const clear = Math.abs(energy) > 0.01 * used && Math.abs(money) > 0.005 * had;
   if (!clear || energy > 0 === money > 0) return null;
-  const [kwh, sum] = [figureText(Math.abs(energy), 0), figureText(Math.abs(money), 0)];
+  const [kwh, sum] = [figureText(Math.abs(energy), 0), sumText(Math.abs(money), 0)];
   const { currency } = plan.measures.money;
   const span = spanWords(plan.figures).replace('\u00a0', ' ');
   const taken = (than: string): string =>
@@ -87,7 +88,7 @@ function moneyForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   // What is of use in another season only looks useless in a part of a year.
   if (!(more > 0.01 * base.figures.money) || plan.figures.part !== null) return null;
   if (effectsOf(base.figures, plan.figures).some(({ better }) => better)) return null;
-  const sum = `${figureText(more, 0)} ${plan.measures.money.currency}`;
+  const sum = `${sumText(more, 0)} ${plan.measures.money.currency}`;
   return {
     size: more,
     words: `${plan.figures.plan} costs ${sum} a year more and makes nothing clearly better.`,
@@ -110,7 +111,7 @@ function savedForNothing(base: AskedPlan, plan: AskedPlan): Surprise | null {
   // What is saved in one season may be lost in another.
   if (!(saved > 0.02 * base.figures.money) || plan.figures.part !== null) return null;
   if (effectsOf(base.figures, plan.figures).some(({ better }) => !better)) return null;
-  const sum = `${figureText(saved, 0)} ${plan.measures.money.currency}`;
+  const sum = `${sumText(saved, 0)} ${plan.measures.money.currency}`;
   return {
     size: saved,
     words: `${plan.figures.plan} saves ${sum} a year and makes nothing worse.`,

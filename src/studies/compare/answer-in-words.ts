@@ -1,6 +1,7 @@
 import { hoursOutsideBands as outside, roomHours } from '../../measures/comfort/room-hours.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { GROWTH } from '../effects/mould-marks.ts';
 import type { Comparison } from './compare.ts';
@@ -159,6 +160,6 @@ const mould = ({ rooms }: PlanMeasures): number =>
   Math.max(...Object.values(rooms).map((room) => room.mould_index_peak));
 const cost = (plan: PlanMeasures): number => plan.money.total_per_year;
 const money = (sum: number, plan: PlanMeasures): string =>
-  `${figureText(sum, 0)} ${plan.money.currency}`;
+  `${sumText(sum, 0)} ${plan.money.currency}`;
 const costText = (plan: PlanMeasures): string => money(cost(plan), plan);
 const hoursText = (hours: number): string => `${figureText(hours, 0)} room-hours`;

@@ -3,6 +3,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { yearsIn } from '../../measures/years-in.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { relativeChange } from '../../units/relative-change.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { pct } from '../effects/percent.ts';
 import { priceOfBoughtHeat } from '../effects/price-of-bought-heat.ts';
 
@@ -96,7 +97,7 @@ function purchase(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
   const value = plan.money.purchase_cost_per_year - baseline.money.purchase_cost_per_year;
   const { currency } = plan.money;
   const more = baseline.money.purchase_cost_per_year > 0 ? ' more' : '';
-  const words = `what is bought costs ${figureText(value, 0)} ${currency} a year${more}`;
+  const words = `what is bought costs ${sumText(value, 0)} ${currency} a year${more}`;
   const weight = (100 * value) / Math.max(1, baseline.money.total_per_year);
   return { of: 'purchase', value, unit: `${currency}/year`, words, weight };
 }

@@ -3,6 +3,7 @@ import { coldArrivalHours, dampEmptyHours, roomHours } from '../../measures/comf
 import { countedSpecies } from '../../measures/counted-species.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
 import type { Comparison } from './compare.ts';
 
@@ -57,7 +58,7 @@ function trade(
 }
 
 function moneyWords(extra: number, currency: string): string {
-  const sum = figureText(Math.abs(extra), 0);
+  const sum = sumText(Math.abs(extra), 0);
   if (Number(sum) === 0) return 'costs the same';
   return extra < 0 ? `saves ${sum} ${currency} a year` : `costs ${sum} ${currency} a year more`;
 }

@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { addAiringAt } from '../../scenario/edits/add-airing.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { signedSum } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { type Alone, airingTimes, aloneWords } from './airing-times.ts';
 import { edited, type Finding, type FindingRun, type FindSetup, worstRoom } from './finding.ts';
@@ -91,7 +92,7 @@ function answerOf(
   const { room, figure } = worst(found.tried);
   const more = cost(found) - asIs.money.total_per_year;
   return [
-    `${wordsOf(at, found.value)} does it for ${signedText(more, 0)} ${asIs.money.currency} a year; the ${room} is worst with ${figureText(figure, 0)} h.`,
+    `${wordsOf(at, found.value)} does it for ${signedSum(more, 0)} ${asIs.money.currency} a year; the ${room} is worst with ${figureText(figure, 0)} h.`,
     besides,
     ...aloneWords(alone, at),
   ];

@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { firstDehumidifier } from '../../scenario/edits/add-device.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import { coldSpots, type EqualRisk, equalRisk } from './equal-risk.ts';
 import type { Finding, FindSetup } from './finding.ts';
@@ -62,7 +63,7 @@ function answerOf(
 
 function cheaperWords(heat: PlanMeasures, dry: PlanMeasures): string {
   const less = extraPerYear(heat, dry);
-  const by = figureText(Math.abs(less), 0);
+  const by = sumText(Math.abs(less), 0);
   if (by === '0') return 'At the prices of today both cost the same.';
   return `At the prices of today ${less < 0 ? 'drying' : 'heating'} is the cheaper way, by ${by} ${heat.money.currency} a year.`;
 }

@@ -1,6 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { addSteadyAir } from '../../scenario/edits/add-device.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { grouped, sumText } from '../../units/sum-text.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import { edited, type Finding, type FindSetup } from './finding.ts';
 import { leastThatHolds, type Tried } from './least-that-holds.ts';
@@ -60,7 +61,7 @@ export async function findOutdoorAir(
   ): string[] {
     const { currency } = asIs.money;
     const hours = (tried: PlanMeasures) => `${figureText(stuffy(tried), 0)} h`;
-    const cost = (tried: PlanMeasures) => `${figureText(dearer(tried), 0)} ${currency} a year`;
+    const cost = (tried: PlanMeasures) => `${sumText(dearer(tried), 0)} ${currency} a year`;
     const now = `As it is ${STALE_SYMBOL} stands above its band for ${hours(asIs)}.`;
     if (least === null) {
       return [
@@ -73,7 +74,7 @@ export async function findOutdoorAir(
     const rate = `${figureText(value, 1)} L/s`;
     if (dearer(tried) > limits.money) {
       return [
-        `No rate does both: ${rate} more make the ${room} fresh enough (${hours(tried)}), and cost ${cost(tried)}, more than ${limits.money}.`,
+        `No rate does both: ${rate} more make the ${room} fresh enough (${hours(tried)}), and cost ${cost(tried)}, more than ${grouped(String(limits.money))}.`,
         now,
       ];
     }
@@ -82,7 +83,7 @@ export async function findOutdoorAir(
         ? `even ${figureText(HIGH)} L/s`
         : `${figureText(Math.max(value, dear.value - TOLERANCE), 1)} L/s`;
     return [
-      `${rate} more do it: ${hours(tried)}, for ${cost(tried)}; up to ${most} cost no more than ${figureText(limits.money, 0)}.`,
+      `${rate} more do it: ${hours(tried)}, for ${cost(tried)}; up to ${most} cost no more than ${grouped(String(limits.money))}.`,
       now,
     ];
   }

@@ -1,5 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { unitBehind } from '../../units/unit-behind.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import { planFigures } from '../effects/plan-figures.ts';
@@ -124,7 +125,7 @@ function notSureWords(
   );
 }
 
-const money = (value: number): string => figureText(value, 0);
+const money = (value: number): string => sumText(value, 0);
 
 const MOST_EFFECTS = 4;
 /** Share of draws that must come out alike for an answer that stands. */

@@ -2,6 +2,7 @@ import { purchaseCostPerYear } from '../../measures/energy/purchase-cost-per-yea
 import { isYearOrMore } from '../../measures/years-in.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import type { Effect } from '../effects/effect.ts';
@@ -260,7 +261,7 @@ function moneyWords(setup: DecisionSetup, extra: number): string {
 const roundsToNothing = (extra: number): boolean => Number(figureText(Math.abs(extra), 0)) === 0;
 
 const sum = (value: number, { plan }: DecisionSetup): string =>
-  `${figureText(value, 0)} ${plan.money.currency}`;
+  `${sumText(value, 0)} ${plan.money.currency}`;
 
 function does({ purchases }: DecisionSetup): string {
   if (purchases.length === 0) return 'Do it';

@@ -1,5 +1,5 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
-import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import type { Effect } from '../effects/effect.ts';
 import { GROWTH } from '../effects/mould-marks.ts';
@@ -72,7 +72,7 @@ const mainHelp = ({ verdict, extra, effects, helped }: Weighing): Effect | undef
     : undefined;
 
 const moneyWords = (cost: number, { money }: PlanMeasures): string =>
-  `${cost < 0 ? 'saves' : 'costs'} ${figureText(Math.abs(cost), 0)} ${money.currency} a year`;
+  `${cost < 0 ? 'saves' : 'costs'} ${sumText(Math.abs(cost), 0)} ${money.currency} a year`;
 
 /** What makes mould grow where none did is no way to anything. */
 const startsMould = ({ mould }: Judged['figures']): boolean => mould.value >= GROWTH;

@@ -1,6 +1,7 @@
 import { purchaseCostPerYear } from '../../measures/energy/purchase-cost-per-year.ts';
 import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { sumText } from '../../units/sum-text.ts';
 import { areSeveral } from '../purchase/thing-words.ts';
 import type { DecisionSetup } from './decision-setup.ts';
 import { namesWorth } from './lead-words.ts';
@@ -25,7 +26,7 @@ function pricesWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): 
   const [value, today] = [turn.value, turn.today ?? 0];
   const [name, unit, print] =
     turn.of === 'price'
-      ? ['the price of what is bought', currency, (x: number) => figureText(x, 0)]
+      ? ['the price of what is bought', currency, (x: number) => sumText(x, 0)]
       : [`the price of ${turn.fuel}`, `${currency}/kWh`, (x: number) => figureText(x, 3)];
   const side = value < today ? 'below' : 'above';
   return `It turns where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}${surely(setup, weighed, turn)}.`;
@@ -43,7 +44,7 @@ function surely(
   const value = (turn.today ?? 0) * (1 - range.high / purchaseCostPerYear(purchases, discountRate));
   return value < 0.5
     ? ', though not in nine of ten draws'
-    : `, and below ${figureText(value, 0)} in nine of ten draws`;
+    : `, and below ${sumText(value, 0)} in nine of ten draws`;
 }
 
 /** What is so on the other side. */
@@ -56,7 +57,7 @@ function then({ verdict, rival }: Weighing): string {
 function worthWords(setup: DecisionSetup, weighed: Weighing, { value }: MoneyTurn): string {
   const { plan } = setup;
   const { verdict, extra } = weighed;
-  const a = `${figureText(value, 0)} ${plan.money.currency} a year`;
+  const a = `${sumText(value, 0)} ${plan.money.currency} a year`;
   if (verdict === 'a trade-off') {
     return extra < 0
       ? `It is worth it only to those who would take that for ${a}.`
@@ -79,7 +80,7 @@ function giftWords({ purchases, discountRate, plan }: DecisionSetup, extra: numb
   const yearly = purchaseCostPerYear(purchases, discountRate);
   if (!(yearly > 0)) return '';
   const rest = extra - yearly;
-  const figure = figureText(Math.abs(rest), 0);
+  const figure = sumText(Math.abs(rest), 0);
   const [they, cost] = areSeveral(purchases) ? ['they', 'they cost'] : ['it', 'it costs'];
   if (Number(figure) === 0) return `as a gift ${they} would cost nothing`;
   const sum = `${figure} ${plan.money.currency} a year`;

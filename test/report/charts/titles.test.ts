@@ -389,7 +389,7 @@ describe('money over a device’s life', () => {
       'drier pays back after 4.0 years and is 5000 GBP ahead at the end of its life of 6 years',
     );
     expect(cumulativeMoneyChart({ ...data, savedPerYear: -100 }, 720).title).toBe(
-      'drier does not pay back within its life of 6 years: by then it has cost 10600 GBP',
+      'drier does not pay back within its life of 6 years: by then it has cost 10\u202f600 GBP',
     );
   });
 
@@ -445,7 +445,7 @@ describe('money over a device’s life', () => {
   test('the last figure is the net present value', () => {
     const { rows } = cumulativeMoneyChart({ ...data, savedPerYear: 2500 }, 720).table;
     expect(rows.map(([year]) => year)).toEqual(['0', '1', '2', '3', '4', '5', '6']);
-    expect(rows[0]).toEqual(['0', '-10000', '-10000']);
+    expect(rows[0]).toEqual(['0', '-10\u202f000', '-10\u202f000']);
     expect(Number(rows[6]![2])).toBe(Math.round(netPresentValue(10_000, 2500, 0.08, 6)));
   });
 });

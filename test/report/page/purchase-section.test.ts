@@ -5,6 +5,7 @@ import type { PurchaseStudy } from '../../../src/studies/plan-study.ts';
 import type { PurchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
 import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
 import type { ReportStudy } from '../../../src/studies/report-study.ts';
+import { withoutGroups } from '../../../src/units/sum-text.ts';
 import { compare } from '../../reference/compare.ts';
 import { somePlan } from '../../studies/some-plan.ts';
 import { COTTAGE, DRY_PLAN, ranPlan, studyOf } from './cottage.ts';
@@ -19,8 +20,8 @@ const cents = (value: number): number => Math.round(Number((100 * value).toPreci
 /** Does the printed sum again, from nothing but what stands on the page. */
 function expectRedone(page: Element, currency: string): void {
   const [heads, ...printedRows] = tableOf(page, /^The sum/);
-  // A calculator has no minus sign of its own.
-  const rows = printedRows.map((row) => row.map((cell) => cell.replace(/^−/, '-')));
+  // A calculator has no minus sign of its own, and no blanks in figures.
+  const rows = printedRows.map((row) => row.map((cell) => withoutGroups(cell.replace(/^−/, '-'))));
   expect(heads).toEqual(['line', 'figure', 'unit', 'added']);
   const at = (text: RegExp) => rows.findIndex(([line]) => text.test(line!));
   const figure = (row: number) => Number(rows[row]![1]);
@@ -69,7 +70,8 @@ function expectRedone(page: Element, currency: string): void {
 
 /** A quotient that the page prints as "a ÷ b = c", to the last digit of c. */
 function expectQuotient(words: string): void {
-  const [, a, b, c] = /(-?[\d.]+) \w+ ÷ ([\d.]+)[^=]* = (-?[\d.]+)/.exec(words) ?? [];
+  const [, a, b, c] =
+    /(-?[\d.]+) \w+ ÷ ([\d.]+)[^=]* = (-?[\d.]+)/.exec(withoutGroups(words)) ?? [];
   const decimals = c!.split('.')[1]?.length ?? 0;
   expect((Number(a) / Number(b)).toFixed(decimals)).toBe(c);
 }
@@ -200,8 +202,8 @@ describe('a dehumidifier with a price', () => {
     const said = /Payback\. (.*)\./.exec(textOf(saving))![1]!;
     expectQuotient(said);
     expect(said).toBe(
-      'The bill falls by 2500.00 GBP a year: 10000.00 GBP ÷ 2500.00 = 4.0 years without interest. ' +
-        'Over its life, with money a year later worth 8.00 % less, 2500.00 × 4.62288 − 10000.00 = ' +
+      'The bill falls by 2500.00 GBP a year: 10\u202f000.00 GBP ÷ 2500.00 = 4.0 years without interest. ' +
+        'Over its life, with money a year later worth 8.00 % less, 2500.00 × 4.62288 − 10\u202f000.00 = ' +
         "1557.20 GBP in today's money",
     );
     const row = { topic: 'Economics', source: STUDY_SITE, mark: 'published arithmetic' } as const;
