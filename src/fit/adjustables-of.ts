@@ -9,8 +9,9 @@ import type { PreparedPlan } from '../scenario/prepared.ts';
 import type { Scenario } from '../scenario/read-scenario.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { FitGroup } from './channels-of.ts';
-import { GASES, type Readings } from './readings/readings.ts';
-import type { Division } from './readings/span-of.ts';
+import { GASES } from './readings/gases.ts';
+import type { Readings } from './readings/readings.ts';
+import type { Division } from './readings/span.ts';
 import { isWarm } from './readings/taken-as-said.ts';
 import { weatherOfHours } from './readings/weather-of-hours.ts';
 

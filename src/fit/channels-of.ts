@@ -1,26 +1,17 @@
 import type { Home } from '../home/home.ts';
 import { CARBON_DIOXIDE } from '../species/carbon-dioxide.ts';
-import { GASES, type Reading, type Readings } from './readings/readings.ts';
-import { type Channel, meansOver } from './simulate/channel.ts';
-import { meanOf } from './statistics/misfit.ts';
+import { GASES } from './readings/gases.ts';
+import type { HomeHeat } from './readings/home-heat.ts';
+import type { Readings } from './readings/readings.ts';
+import type { Channel } from './simulate/channel.ts';
 
 /** What is fitted together: people, water and air, or heat. */
 export type FitGroup = 'water' | 'heat';
 
-/**
- * What runs of a group are compared with; fitted hours alone count, so observed series reach to their end.
- *
- * @param withheld  first hour that is withheld
- */
-export function channelsOf(
-  group: FitGroup,
-  { rooms, heating, heatingWords }: Readings,
-  home: Home,
-  withheld: number,
-): Channel[] {
+/** What runs of a group are compared with; fitted hours alone count, so observed series reach to their end. */
+export function channelsOf(group: FitGroup, { rooms, heating }: Readings, home: Home): Channel[] {
   if (group === 'water') return rooms.flatMap((room, i) => waterOf(room, i, home));
-  const whole =
-    heating === null ? [] : [heatingOf(heating, heatingWords === null ? null : withheld)];
+  const whole = heating === null ? [] : [heatingOf(heating)];
   return [...rooms.flatMap(temperatureOf), ...whole];
 }
 
@@ -64,20 +55,12 @@ function waterOf(
   ];
 }
 
-/**
- * Heat of the whole home, whose error is some part of what it usually is. Of a meter that counts hot
- * water too only days are compared: showers and meals have their hours.
- *
- * @param withheld  first hour that is withheld; null where the meter counts nothing else
- */
-function heatingOf({ hourly }: Reading, withheld: number | null): Channel {
-  const floor = Math.max(LEAST_HEAT, 0.1 * meanOf(hourly));
+/** Heat of the whole home, whose error is some part of what it usually is. */
+function heatingOf({ observed, stretches, mean }: HomeHeat): Channel {
+  const floor = Math.max(LEAST_HEAT, 0.1 * mean);
   const at = { room: 'the home', roomIndex: -1, quantity: 'heating', name: 'heating' } as const;
-  if (withheld === null) return { ...at, unit: 'W', observed: hourly, floor };
-  const stretches = { over: DAILY, anewAt: withheld, known: hourly };
-  return { ...at, unit: 'W', observed: meansOver(hourly, stretches), stretches, floor };
+  return { ...at, unit: 'W', observed, ...(stretches !== null && { stretches }), floor };
 }
 
-const DAILY = 24;
 /** [W] */
 const LEAST_HEAT = 20;

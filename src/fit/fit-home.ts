@@ -20,7 +20,8 @@ import { logCautions } from './readings/log-cautions.ts';
 import type { Beside } from './readings/metered-heat.ts';
 import { notUsed } from './readings/not-used.ts';
 import { type Readings, readingsOf } from './readings/readings.ts';
-import { commonSpan, type Division, divide } from './readings/span-of.ts';
+import type { Division } from './readings/span.ts';
+import { commonSpan, divide } from './readings/span-of.ts';
 import { takenAsSaid } from './readings/taken-as-said.ts';
 import { requireHours, requireReadings } from './require-log.ts';
 import type { Channel } from './simulate/channel.ts';
@@ -136,7 +137,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     typicalWeather: weather.periodic,
     cautions: [
       ...otherTimes(plan, stages, division),
-      ...(readings.heatingWords === null ? [] : [readings.heatingWords]),
+      ...(readings.heating?.words == null ? [] : [readings.heating.words]),
       ...notUsed(log, plan.home, readings.used),
       ...takenAsSaid(plan.home, log, weather, division, movesCooling(stages)),
       ...logCautions(
@@ -171,7 +172,7 @@ interface Work {
 
 const groupOf = (group: FitGroup, work: Work, plan: PreparedPlan): Group => ({
   group,
-  channels: channelsOf(group, work.readings, plan.home, work.division.withheld),
+  channels: channelsOf(group, work.readings, plan.home),
   adjustables: adjustablesOf(group, {
     ...{ scenario: work.request.scenario, raw: rawOf(work.request), plan },
     ...{ weather: work.request.weather, readings: work.readings, division: work.division },

@@ -3,7 +3,7 @@ import { isoDay } from '../units/iso-time.ts';
 import { InputProblems } from '../units/problem.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Readings } from './readings/readings.ts';
-import type { Division } from './readings/span-of.ts';
+import type { Division } from './readings/span.ts';
 
 /** @throws InputProblems where log and weather have too few hours in common */
 export function requireHours(log: Log, weather: Weather, { hours }: Division): void {

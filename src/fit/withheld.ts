@@ -7,7 +7,7 @@ import { type Judgement, judge } from './judge/judgement.ts';
 import { naiveForecasts } from './judge/naive-forecasts.ts';
 import { beyondFitted } from './readings/beyond-fitted.ts';
 import type { Readings } from './readings/readings.ts';
-import type { Division } from './readings/span-of.ts';
+import type { Division } from './readings/span.ts';
 import { type Channel, modelled } from './simulate/channel.ts';
 import type { HourlyColumns } from './simulate/hourly-columns.ts';
 import { loggedRequest } from './simulate/logged-request.ts';
@@ -61,7 +61,9 @@ export async function foresee(
     return stages.flatMap(({ group, channels, fit }) => {
       if (temperature && group === 'heat') return [];
       const kind = temperature ? 'logged temperature' : 'weather alone';
-      return channels.map((channel, c) => foreseenOf(channel, fit.left[c]!, kind, known));
+      return channels
+        .map((channel, c) => foreseenOf(channel, fit.left[c]!, kind, known))
+        .filter(({ judgement }) => judgement.hours > 0);
     });
   });
 }

@@ -1,5 +1,5 @@
 import type { FittedStage } from '../fitted-stage.ts';
-import type { Division } from '../readings/span-of.ts';
+import type { Division } from '../readings/span.ts';
 import { meanOf, rootMeanSquare } from '../statistics/misfit.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { LocalClock } from '../../units/local-clock.ts';
 import { andList } from '../../units/word-list.ts';
 import type { FittedStage } from '../fitted-stage.ts';
-import type { Division } from '../readings/span-of.ts';
+import type { Division } from '../readings/span.ts';
 import type { Channel } from '../simulate/channel.ts';
 import { meanOf } from '../statistics/misfit.ts';
 import { hourOfDay } from './daily-habit.ts';

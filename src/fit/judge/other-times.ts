@@ -1,6 +1,6 @@
 import type { PreparedPlan } from '../../scenario/prepared.ts';
 import type { FittedStage } from '../fitted-stage.ts';
-import type { Division } from '../readings/span-of.ts';
+import type { Division } from '../readings/span.ts';
 import { otherClock } from './other-clock.ts';
 import { otherHours } from './other-hours.ts';
 

@@ -1,5 +1,5 @@
 import type { Weather } from '../../weather/weather.ts';
-import type { Division } from './span-of.ts';
+import type { Division } from './span.ts';
 import { weatherOfHours } from './weather-of-hours.ts';
 
 /** Share of the withheld hours in which it was colder or warmer outdoors than ever in the fitted part. [-] */

@@ -3,7 +3,7 @@ import { seriesFacts } from '../../log/describe/series-facts.ts';
 import type { Log } from '../../log/log.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { beyondFitted } from './beyond-fitted.ts';
-import type { Division } from './span-of.ts';
+import type { Division } from './span.ts';
 
 /** What the readings say against themselves, and whether the withheld weather was like the fitted one. */
 export function logCautions(

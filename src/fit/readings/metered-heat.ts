@@ -1,8 +1,10 @@
 import type { HeatSource, Home } from '../../home/home.ts';
+import { middleOf } from '../../log/describe/series-facts.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { heatOfElectricity, isElectric } from './heat-of-electricity.ts';
 import { lessSteady } from './less-steady.ts';
+import { LONGEST_DAY } from './meter-stretches.ts';
 
 /** Heat of the home's rooms by a meter that counts other things too. */
 export interface MeteredHeat {
@@ -53,7 +55,7 @@ function byElectricity(
   const share = electricity ?? (pump ? USUAL_BESIDE.electricity : 0);
   const series = heatOfElectricity(lessSteady(meter, share), source, weather);
   const words =
-    'Heat to rooms is taken from the electricity of the heating, day by day: ' +
+    `Heat to rooms is taken from the electricity of the heating, ${byWhat(meter)}: ` +
     (share === 0
       ? ''
       : `less ${Math.round(100 * share)} % of its mean for hot water (${saidOf(electricity, 'electricity beside heating')}), `) +
@@ -77,11 +79,17 @@ function byGas(log: Log, source: HeatSource, { gas }: Beside): MeteredHeat | nul
       values: values.map((power) => efficiency * power),
     },
     words:
-      `Heat to rooms is taken from the gas meter, day by day: less ${Math.round(100 * share)} % of its mean for hot ` +
+      `Heat to rooms is taken from the gas meter, ${byWhat(meter)}: less ${Math.round(100 * share)} % of its mean for hot ` +
       `water and cooking (${saidOf(gas, 'gas beside heating')}), ` +
       `times an efficiency of ${efficiency.toFixed(2)}.`,
   };
 }
+
+/** What of a meter is compared. */
+const byWhat = ({ times }: LoggedSeries): string =>
+  middleOf(times.subarray(1).map((time, k) => time - times[k]!)) > LONGEST_DAY
+    ? 'from each of its readings to the next'
+    : 'day by day';
 
 const saidOf = (share: number | null, key: string): string =>
   share === null ? `assumed; say "${key}" under "log:"` : 'as the scenario says';

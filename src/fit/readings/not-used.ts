@@ -3,8 +3,8 @@ import type { Log, LoggedSeries } from '../../log/log.ts';
 import { factsOf } from '../../log/quantities.ts';
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 import { andList } from '../../units/word-list.ts';
+import { GASES } from './gases.ts';
 import { isElectric, roomSource } from './heat-of-electricity.ts';
-import { GASES } from './readings.ts';
 
 /**
  * What of a log a fit makes nothing of, a sentence for each reason.

@@ -2,12 +2,14 @@ import type { Home } from '../../home/home.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import { longestGap } from '../../log/longest-gap.ts';
 import { meansOverSteps, valuesAtInstants } from '../../log/onto-steps.ts';
-import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
 import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { bridged } from './bridged.ts';
+import { GASES } from './gases.ts';
 import { heatOfElectricity, roomSource } from './heat-of-electricity.ts';
-import { type Beside, meteredHeat } from './metered-heat.ts';
+import { type HomeHeat, homeHeat } from './home-heat.ts';
+import type { Beside } from './metered-heat.ts';
+import type { DividedSpan } from './span.ts';
 
 /** A log laid out beside the rooms of a home. */
 export interface Readings {
@@ -15,9 +17,7 @@ export interface Readings {
   readonly start: number;
   readonly hours: number;
   /** Heating of the home as a whole; null where only rooms were metered, or nothing. */
-  readonly heating: Reading | null;
-  /** How heating was made from a meter that counts other things too; null where it was not. */
-  readonly heatingWords: string | null;
+  readonly heating: HomeHeat | null;
   /** One per room of the home. */
   readonly rooms: readonly RoomReadings[];
   /** Power that devices drew, by their names. [W] */
@@ -42,7 +42,7 @@ export interface RoomReadings {
 }
 
 /** One thing in one room. */
-export interface Reading {
+interface Reading {
   /** Hourly means, NaN in gaps: what runs are compared with. */
   readonly hourly: Float64Array;
   /** At the end of each control step, gaps bridged: what rooms are held at, never compared with anything. */
@@ -56,12 +56,12 @@ export interface Reading {
 export function readingsOf(
   log: Log,
   home: Home,
-  span: Span,
+  division: DividedSpan,
   dt: number,
   weather: Weather,
   beside: Beside,
 ): Readings {
-  const { start, hours } = span;
+  const { start, hours } = division;
   const steps = Math.round((hours * SECONDS_PER_HOUR) / dt);
   const used = new Set<LoggedSeries>();
   const laidOut = (
@@ -119,16 +119,12 @@ export function readingsOf(
       ),
     };
   });
-  const metered = meteredHeat(log, home, weather, beside);
-  const ofHome = rooms.some(({ heat }) => heat !== null)
+  const heating = rooms.some(({ heat }) => heat !== null)
     ? null
-    : metered === null
-      ? reading(seriesOf(log, 'heating power', null))
-      : power(metered.meter, metered.series);
+    : homeHeat(log, home, division, weather, beside);
+  if (heating !== null) used.add(heating.meter);
   return {
-    ...span,
-    heating: ofHome,
-    heatingWords: ofHome === null ? null : (metered?.words ?? null),
+    ...{ start, hours, heating },
     rooms,
     devices: Object.fromEntries(
       home.devices.flatMap(({ name, does }) => {
@@ -140,13 +136,3 @@ export function readingsOf(
     used,
   };
 }
-
-/** A stretch of whole hours. */
-export interface Span {
-  /** [s UTC] */
-  readonly start: number;
-  readonly hours: number;
-}
-
-/** What people breathe out and nothing takes away: what runs are compared with of what the air carries. */
-export const GASES: readonly string[] = [CARBON_DIOXIDE.name];

@@ -2,7 +2,7 @@ import type { Home } from '../../home/home.ts';
 import type { Log } from '../../log/log.ts';
 import { andList } from '../../units/word-list.ts';
 import type { Weather } from '../../weather/weather.ts';
-import type { Division } from './span-of.ts';
+import type { Division } from './span.ts';
 import { weatherOfHours } from './weather-of-hours.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { Weather } from '../../weather/weather.ts';
-import type { Division } from './span-of.ts';
+import type { Division } from './span.ts';
 
 /** Outdoor temperatures of some hours of a log, counted from its first; fewer where the weather ends. [°C] */
 export function weatherOfHours(

@@ -29,7 +29,7 @@ const home = (more: Partial<Home>): Home =>
 
 function unused(of: Home, ...all: LoggedSeries[]): string[] {
   const log: Log = { series: all, start: 0, end: HOURS * 3600 };
-  const span = { start: 0, hours: HOURS };
+  const span = { start: 0, hours: HOURS, withheld: HOURS };
   const weather = madeWeather({}, { start: 0 });
   const { used } = readingsOf(log, of, span, 600, weather, { gas: null, electricity: null });
   return notUsed(log, of, used);
@@ -105,7 +105,7 @@ test('heat of a room is what its heaters drew over each step, by what heats it',
   const weather = madeWeather({ temperature: () => 0 }, { start: 0 });
   const drawn = series('heating electricity', { room: 'den', reading: 'mean' });
   const log: Log = { series: [drawn], start: 0, end: HOURS * 3600 };
-  const span = { start: 0, hours: HOURS };
+  const span = { start: 0, hours: HOURS, withheld: HOURS };
   const beside = { gas: null, electricity: null };
   const by = (source: Home['sources'][number] | null) =>
     readingsOf(

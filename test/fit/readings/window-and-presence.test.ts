@@ -19,7 +19,7 @@ function imposedBy(events: readonly string[]) {
   const { log } = readLog([{ file: 'hub.csv', text }], { ...NOTHING_SAID, rooms: ['den'] });
   const beside = { gas: null, electricity: null };
   const weather = madeWeather({}, { start });
-  const readings = readingsOf(log, home, { start, hours: 12 }, DT, weather, beside);
+  const readings = readingsOf(log, home, { start, hours: 12, withheld: 12 }, DT, weather, beside);
   const follows = { from: 0, release: 6, to: 12, temperature: false };
   return loggedRequest(readings, DT, follows).imposed['den']!;
 }
