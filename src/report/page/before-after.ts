@@ -151,7 +151,8 @@ const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould
   damp: share('Rooms too damp, mean of all', ({ damp }) => damp),
   dry: share('Rooms too dry, mean of all', ({ dry }) => dry),
   spots: share('Corners wet enough for mould, mean of all', ({ spots }) => spots),
-  warm: share('Too warm with somebody in', ({ warm }) => warm),
+  warm: (was, is) =>
+    Math.round(was.warm) === Math.round(is.warm) ? HOW_WARM(was, is) : HOW_OFTEN_WARM(was, is),
 };
 
 /** ", den", or ", den, then bath" where another room is worst off with the plan. */
@@ -166,5 +167,12 @@ function share(title: string, of: (figures: PlanFigures) => number): Kind {
     ...{ before: of(was), after: of(is), of: ({ figures }) => of(figures) },
   });
 }
+
+const HOW_OFTEN_WARM = share('Too warm with somebody in', ({ warm }) => warm);
+/** Where both plans are too warm for as much of the time. */
+const HOW_WARM: Kind = ({ warmBy: before }, { warmBy: after }) => ({
+  ...{ title: 'Hot rooms, too warm by', unit: 'K on average', decimals: 1 },
+  ...{ before, after, of: ({ figures }) => figures.warmBy },
+});
 
 const USUAL = ['cold', 'damp'] as const;

@@ -13,6 +13,8 @@ export interface Effect {
   readonly seen?: true;
   /** "damper", where the figure stands beside it. */
   readonly word: string;
+  /** "hotter rooms", where what is usually said of its kind in two words is not so. */
+  readonly short?: string;
   /** "rooms are too damp 36 % of the time (was 17 %)" */
   readonly words: string;
 }

@@ -6,6 +6,7 @@ import type { Effect } from './effect.ts';
 import { BY_EYE, GROWTH } from './mould-marks.ts';
 import { pct } from './percent.ts';
 import type { PlanFigures } from './plan-figures.ts';
+import { warmEffect } from './warm-effects.ts';
 import { wasInRoom } from './was-in-room.ts';
 
 /** What changes from one plan to another but money, what matters most first; what nobody would notice is left out. */
@@ -15,7 +16,8 @@ export function effectsOf(from: PlanFigures, to: PlanFigures): Effect[] {
     mouldEffect(from, to),
     dampEffect('spots', from, to),
     dampEffect('damp', from, to),
-    ...SHARES.map((share) => shareEffect(share, from, to)),
+    shareEffect(DRY, from, to),
+    warmEffect(shareEffect(WARM, from, to), from, to),
     ...airEffects(from, to),
   ]
     .filter((effect) => effect !== null)
@@ -133,18 +135,16 @@ const seldomTooWarm = (is: number, was: number): string =>
     ? `hardly anybody is too warm any more (was ${pct(was)} of the time)`
     : `people are too warm only ${pct(is)} of the time (was ${pct(was)})`;
 
-const SHARES: readonly Share[] = [
-  {
-    ...{ of: 'dry' as const, figure: ({ dry }: PlanFigures) => dry, points: 15 },
-    ...{ worse: 'too dry more often', better: 'too dry less often' },
-    ...{ fine: enough('air is moist enough'), wrong: 'air is too dry' },
-  },
-  {
-    ...{ of: 'warm' as const, figure: ({ warm }: PlanFigures) => warm, points: 5 },
-    ...{ worse: 'hotter', better: 'cooler when hot' },
-    ...{ fine: seldomTooWarm, wrong: 'people are too warm' },
-  },
-];
+const DRY: Share = {
+  ...{ of: 'dry', figure: ({ dry }) => dry, points: 15 },
+  ...{ worse: 'too dry more often', better: 'too dry less often' },
+  ...{ fine: enough('air is moist enough'), wrong: 'air is too dry' },
+};
+const WARM: Share = {
+  ...{ of: 'warm', figure: ({ warm }) => warm, points: 5 },
+  ...{ worse: 'hotter', better: 'cooler when hot' },
+  ...{ fine: seldomTooWarm, wrong: 'people are too warm' },
+};
 
 /** Most that an effect may weigh beside others: air twenty times as bad must not stand before mould all over. [-] */
 const mostOf = ({ of }: Effect): number =>

@@ -19,6 +19,8 @@ export interface PlanFigures {
   readonly coldOf: Readonly<Record<string, number>>;
   /** Too warm, of the time that somebody is in a room. [%] */
   readonly warm: number;
+  /** How much too warm rooms are on average where they are, day and night. [K] */
+  readonly warmBy: number;
   /** Above and below the humidity band, mean of the rooms. [%] */
   readonly damp: number;
   readonly dry: number;
@@ -109,6 +111,7 @@ export function planFigures(plan: PlanMeasures): PlanFigures {
       Object.entries(plan.rooms).map(([name, room]) => [name, coldPerDay(room, period.hours)]),
     ),
     warm: share(roomHours(plan, 'outside_band_occupied_hours', 'temperature_high'), inUse),
+    warmBy: excessOf(plan),
     damp: share(roomHours(plan, 'outside_band_hours', 'humidity_high'), roomTime),
     dry: share(roomHours(plan, 'outside_band_hours', 'humidity_low'), roomTime),
     dampest: worst(plan, (room) => share(room.outside_band_hours.humidity_high, period.hours)),
@@ -150,6 +153,12 @@ const ON_REQUEST: ReadonlyMap<string, number> = new Map(
 );
 /** [-] */
 const MINDED_SHARE = 0.1;
+
+function excessOf(plan: PlanMeasures): number {
+  const hours = roomHours(plan, 'outside_band_hours', 'temperature_high');
+  const sum = Object.values(plan.rooms).reduce((all, room) => all + room.degree_hours_above, 0);
+  return hours > 0 ? sum / hours : 0;
+}
 
 const coldPerDay = (room: RoomMeasures, hours: number): number =>
   room.winter_cold_hours_per_day ?? (24 * room.felt_cold_hours) / Math.max(1, hours);

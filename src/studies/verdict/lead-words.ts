@@ -246,9 +246,9 @@ const but = (effects: readonly Effect[]): string[] =>
 /** "less mould and drier rooms", without figures. */
 const things = (effects: readonly Effect[]): string =>
   andList(
-    effects.map(({ of, better, word }) => {
-      const short = IN_SHORT[of];
-      return (better ? short.better : short.worse) ?? word;
+    effects.map(({ of, better, word, short }) => {
+      const usual = IN_SHORT[of];
+      return short ?? (better ? usual.better : usual.worse) ?? word;
     }),
   );
 

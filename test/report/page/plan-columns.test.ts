@@ -6,7 +6,17 @@ import { somePlan } from '../../studies/some-plan.ts';
 const inRoom = (value: number) => ({ value, room: 'den' });
 const line = (plan: string, money: number, pm25: number) => ({
   figures: {
-    ...{ plan, money, energy: 9000, cold: inRoom(6), warm: 0, damp: 40, dry: 0, spots: 0 },
+    ...{
+      plan,
+      money,
+      energy: 9000,
+      cold: inRoom(6),
+      warm: 0,
+      warmBy: 0,
+      damp: 40,
+      dry: 0,
+      spots: 0,
+    },
     ...{
       mould: inRoom(1),
       coldOf: {},

@@ -5,7 +5,15 @@ import { atOtherPrice, triedFigures } from '../../../src/report/page/try-figures
 const inRoom = (value: number) => ({ value, room: 'den' });
 const some = (over: Partial<LivingFigures['figures']> = {}): LivingFigures => ({
   figures: {
-    ...{ plan: 'now', money: 1500.4, energy: 9000, cold: inRoom(6.66), warm: 2, damp: 55.4 },
+    ...{
+      plan: 'now',
+      money: 1500.4,
+      energy: 9000,
+      cold: inRoom(6.66),
+      warm: 2,
+      warmBy: 0,
+      damp: 55.4,
+    },
     ...{ dry: 3, spots: 34.6, mould: inRoom(2.56), alerts: 0, part: null },
     ...{ coldOf: {}, dampest: inRoom(70), wettest: inRoom(60) },
     air: [

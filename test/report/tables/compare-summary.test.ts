@@ -9,6 +9,7 @@ const figures = (plan: string, over: Partial<PlanFigures> = {}): PlanFigures => 
     money: 1500,
     energy: 12_000,
     warm: 2,
+    warmBy: 0,
     damp: 17,
     dry: 3,
     spots: 6.3,

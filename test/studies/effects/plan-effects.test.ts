@@ -7,7 +7,7 @@ function figures(more: Partial<PlanFigures> = {}): PlanFigures {
   const none = { value: 0, room: '' };
   return {
     ...{ plan: 'made by hand', money: 1000, energy: 9000, alerts: 0, part: null },
-    ...{ cold: none, mould: none, warm: 0, damp: 0, dry: 0, spots: 0, air: [] },
+    ...{ cold: none, mould: none, warm: 0, warmBy: 0, damp: 0, dry: 0, spots: 0, air: [] },
     ...{ coldOf: {}, dampest: none, wettest: none },
     ...more,
   };
@@ -20,6 +20,34 @@ const told = (from: Partial<PlanFigures>, to: Partial<PlanFigures>) =>
   ]);
 const den = (value: number) => ({ value, room: 'den' });
 const bath = (value: number) => ({ value, room: 'bath' });
+
+describe('too warm', () => {
+  const hot = (warm: number, warmBy: number) => ({ warm, warmBy });
+
+  test('where it always is already, by how much', () => {
+    expect(told(hot(100, 2), hot(100, 6))).toEqual([
+      ['hot rooms are 6.0 K too warm on average (was 2.0)', false],
+    ]);
+    expect(told(hot(100, 6), hot(100, 2))).toEqual([
+      ['hot rooms are only 2.0 K too warm on average (was 6.0)', true],
+    ]);
+    // Nearly always: half a point more often is nothing, four kelvins are clear to anybody.
+    const [effect] = effectsOf(figures(hot(99, 2)), figures(hot(99.5, 6)));
+    expect(effect).toMatchObject({ of: 'warm', better: false, weight: 4, word: 'hotter' });
+  });
+
+  test('more often where that tells more, or the opposite', () => {
+    const often = [['people are too warm 60 % of the time (was 30 %)', false]];
+    expect(told(hot(30, 2), hot(60, 2.6))).toEqual(often);
+    expect(told(hot(30, 2), hot(60, 1))).toEqual(often);
+  });
+
+  test('not by how much where it is seldom, nor by less than half a kelvin', () => {
+    expect(told(hot(20, 2), hot(20, 6))).toEqual([]);
+    expect(told(hot(0, 0), hot(0.9, 6))).toEqual([]);
+    expect(told(hot(80, 2), hot(80, 2.4))).toEqual([]);
+  });
+});
 
 test('what stays as it is is no effect, however bad', () => {
   const bad = { cold: den(9), mould: den(5), warm: 40, damp: 60, dry: 20, spots: 80 };

@@ -26,6 +26,17 @@ test('shares are of the rooms and their time, or of the time that somebody is in
   expect([alerts, money]).toEqual([2, 950]);
 });
 
+test('rooms are too warm by their degree-hours over the hours in which they are', () => {
+  const hot = (hours: number, degreeHours: number) => ({
+    outside: { temperature_high: hours },
+    over: { degree_hours_above: degreeHours },
+  });
+  // 1000 h by 3 K and 500 h by 6 K.
+  const { warmBy } = planFigures(somePlan('hot', { den: hot(1000, 3000), bath: hot(500, 3000) }));
+  expect(warmBy).toBe(4);
+  expect(planFigures(somePlan('fine')).warmBy).toBe(0);
+});
+
 test('nobody at home is never too warm', () => {
   const nobody = { over: { occupied_hours: 0 } };
   expect(planFigures(somePlan('empty', { den: nobody, bath: nobody })).warm).toBe(0);

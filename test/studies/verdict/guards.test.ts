@@ -63,6 +63,7 @@ describe('what is guarded against happens', () => {
     ...{ plan: 'made by hand', money: 0, energy: 0, alerts: 0, cold: none, mould: none },
     ...{
       warm: 0,
+      warmBy: 0,
       damp: 0,
       dry: 0,
       spots: 0,

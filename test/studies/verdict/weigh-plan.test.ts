@@ -421,3 +421,22 @@ test('not needed and too little ask the same of a person: to leave it', () => {
   expect(asksTheSame('too little', 'a trade-off')).toBe(false);
   expect(asksTheSame('worth it', 'something else first')).toBe(false);
 });
+
+test('to heat a home further that is always too warm is a harm', () => {
+  const hot = (name: string, kelvin: number, money: number) => {
+    const room = {
+      outside: { temperature_high: 8760 },
+      occupied: { temperature_high: 3000 },
+      over: { occupied_hours: 3000, degree_hours_above: kelvin * 8760 },
+    };
+    return somePlan(name, { energy: money, den: room, bath: room });
+  };
+  const weighed = (kelvin: number) =>
+    weighPlan({
+      ...{ baseline: hot('as-lived', 2, 1000), plan: hot('other', kelvin, 900) },
+      ...{ guards: ['damp'], room: null, rivals: [], range: { low: -110, high: -90 } },
+    });
+  expect(weighed(2).verdict).toBe('worth it');
+  expect(weighed(6).verdict).toBe('a trade-off');
+  expect(weighed(6).harms.map(({ of }) => of)).toEqual(['warm']);
+});
