@@ -23,6 +23,29 @@ export function meansOverSteps(
   { start, step, count }: EvenSteps,
   longestGap: number,
 ): Float64Array {
+  const { sums, known } = sumsOverSteps(series, { start, step, count }, longestGap);
+  return sums.map((sum, n) =>
+    known[n]! >= (step * (1 - ROUNDING)) / 2 ? sum / known[n]! : Number.NaN,
+  );
+}
+
+/**
+ * Mean of all that a series tells by the rules of `meansOverSteps`, each moment counting alike; NaN where that
+ * is nothing.
+ */
+export function meanInTime(series: LoggedSeries, longestGap: number): number {
+  const { times, holdsUntil } = series;
+  const [start, end] = [times[0]!, holdsUntil ?? times.at(-1)!];
+  const { sums, known } = sumsOverSteps(series, { start, step: end - start, count: 1 }, longestGap);
+  return sums[0]! / known[0]!;
+}
+
+/** What is known of a series over each of some even steps, times its duration, and how long that is. */
+function sumsOverSteps(
+  series: LoggedSeries,
+  { start, step, count }: EvenSteps,
+  longestGap: number,
+): { readonly sums: Float64Array; readonly known: Float64Array } {
   const sums = new Float64Array(count);
   const known = new Float64Array(count);
   const { times } = series;
@@ -30,9 +53,7 @@ export function meansOverSteps(
     if (times[k]! >= start + count * step) break;
     if (isKnown(series, k, longestGap)) addPiece(series, k, { start, step, count }, sums, known);
   }
-  return sums.map((sum, n) =>
-    known[n]! >= (step * (1 - ROUNDING)) / 2 ? sum / known[n]! : Number.NaN,
-  );
+  return { sums, known };
 }
 
 /**

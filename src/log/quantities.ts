@@ -91,13 +91,16 @@ const HOUSE: readonly LoggedQuantityFacts[] = [
   },
   {
     ...{ name: 'gas', unit: 'W', words: 'gas', range: [0, 1e5] },
-    ...{ reading: 'instant', called: /\bgas\b/ },
+    ...{ reading: 'instant', called: anyOf('gas(zähler|zaehler|verbrauch)?') },
   },
   {
     ...{ name: 'electricity', unit: 'W', words: 'electricity', range: [-1e5, 1e5] },
     ...{
       reading: 'instant',
-      called: /\belectric(ity|al)?\b|\bmains\b|\bpower\b|\benergy\b|\bmeter\b/,
+      called: anyOf(
+        'electric(ity|al)?|mains|power|energy|meter',
+        'strom(zähler|zaehler|verbrauch)?',
+      ),
     },
   },
   {

@@ -2,6 +2,7 @@ import { SPECIES } from '../../species/species-table.ts';
 import { capital } from '../../units/capital.ts';
 import { isoMinute } from '../../units/iso-time.ts';
 import { type Log, type LoggedSeries, roomsOf, seriesOf } from '../log.ts';
+import { longestGap } from '../longest-gap.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import { factsOf } from '../quantities.ts';
 import type { LogWarning } from './log-warning.ts';
@@ -38,7 +39,7 @@ function ofSeries(series: LoggedSeries, fact: SeriesFacts): LogWarning[] {
     const share = `${Math.round(100 * fact.inGaps)} % of its span`;
     const longest = hours(fact.longestGap);
     const text = fact.onChange
-      ? `${what} has long spells without a reading, ${share}, the longest ${longest}: a sensor that reports changes was silent or the room was steady, and nothing tells which.`
+      ? `${what} is reported on a change only: for ${share} there are spells of more than ${hours(fact.gapsFrom)} without a reading, the longest ${longest}. Up to ${hours(longestGap(series))} they count as a steady room, though the sensor may have been silent.`
       : `${what} is missing for ${share}; the longest gap is ${longest}.`;
     found.push({ id: 'gaps', text });
   }

@@ -1,5 +1,7 @@
 import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { LoggedSeries } from '../log.ts';
+import { longestGap } from '../longest-gap.ts';
+import { meanInTime } from '../onto-steps.ts';
 
 /** What a series is like, in figures. */
 export interface SeriesFacts {
@@ -14,6 +16,8 @@ export interface SeriesFacts {
   /** Stretches without a reading that are longer than three usual ones and an hour. */
   readonly gaps: number;
   readonly longestGap: number;
+  /** What counts as one. [s] */
+  readonly gapsFrom: number;
   /** Share of the span that lies in gaps. [-] */
   readonly inGaps: number;
   /** Longest time with one and the same value in 24 readings or more, and when it began. [s] */
@@ -24,17 +28,18 @@ export interface SeriesFacts {
   readonly highest: number;
 }
 
-export function seriesFacts({ times, values, reading }: LoggedSeries): SeriesFacts {
+export function seriesFacts(series: LoggedSeries): SeriesFacts {
+  const { times, values, reading } = series;
   const n = times.length;
   const apart = new Float64Array(Math.max(0, n - 1));
   for (let k = 1; k < n; k++) apart[k - 1] = times[k]! - times[k - 1]!;
   const every = middleOf(apart);
   const onChange = n > 20 && middleOf(apart.map((a) => Math.abs(a - every))) > every / 10;
   const gap = Math.max(3 * every, SECONDS_PER_HOUR);
-  let [gaps, longestGap, lost] = [0, 0, 0];
+  let [gaps, longest, lost] = [0, 0, 0];
   if (reading !== 'state') {
     for (const a of apart) {
-      if (a > longestGap) longestGap = a;
+      if (a > longest) longest = a;
       if (a <= gap) continue;
       gaps++;
       lost += a;
@@ -42,14 +47,16 @@ export function seriesFacts({ times, values, reading }: LoggedSeries): SeriesFac
   }
   const span = n > 0 ? times[n - 1]! - times[0]! : 0;
   return {
-    ...{ readings: n, start: times[0]!, end: times[n - 1]!, every, onChange, gaps, longestGap },
+    ...{ readings: n, start: times[0]!, end: times[n - 1]!, every, onChange, gaps },
+    ...{ longestGap: longest, gapsFrom: gap },
     inGaps: span > 0 ? lost / span : 0,
     ...stuck(times, values, gap),
-    ...extremes(values),
+    ...extremes(values, meanInTime(series, longestGap(series))),
   };
 }
 
-function extremes(values: Float64Array) {
+/** @param inTime  mean in which each moment counts alike, NaN where readings stand alone */
+function extremes(values: Float64Array, inTime: number) {
   let [lowest, highest, sum, count] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 0];
   for (const value of values) {
     if (Number.isNaN(value)) continue;
@@ -58,7 +65,7 @@ function extremes(values: Float64Array) {
     sum += value;
     count++;
   }
-  return { lowest, mean: sum / count, highest };
+  return { lowest, mean: Number.isNaN(inTime) ? sum / count : inTime, highest };
 }
 
 /** Longest stretch of one value, gaps left out. */

@@ -143,7 +143,7 @@ const ASIDE =
 const OUTDOORS =
   /(?<![^ ])(outdoors?|outside|out|external|exterior|weather|(außen|aussen)(luft)?(temperatur|feucht(e|igkeit))?|extérieure?|estern[ao]|(buiten|ute)(temperatu+r)?|udendørs|utomhus|utendørs)(?![^ ])/;
 const FILLER =
-  /\b(aire|aria|interior|interna|innen|in|binary|average|avg|mean|reading|value|air|indoor|inside|state|logger|channel|open|current|level|concentration|count|number)\b/g;
+  /\bsensors?\b(?! *(\d|$))|\b(aire|aria|interior|interna|innen|in|binary|average|avg|mean|reading|value|air|indoor|inside|state|logger|channel|open|current|level|concentration|count|number)\b/g;
 /** What is left of a name that says what heats. */
 const HEATING = /\b(heat ?pump|heating|heater|radiator|(outdoor|indoor) unit)s?\b/g;
 /** What is left of a name of the meter of the whole home. */

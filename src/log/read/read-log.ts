@@ -1,5 +1,6 @@
 import { nearestHint } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
+import { andList } from '../../units/word-list.ts';
 import type { Log, LoggedSeries } from '../log.ts';
 import { joinSeries } from './join-series.ts';
 import type { LogOptions, ReadLog, UnderstoodFile } from './log-options.ts';
@@ -35,7 +36,7 @@ export function readLog(texts: readonly LogText[], options: LogOptions): ReadLog
     series: series.map((one) => heldTo(one, end)),
     ...{ start: Math.min(...starts), end },
   };
-  return { log, files };
+  return { log, files: withAbsent(files, read, options) };
 }
 
 /** What reports changes alone and has none to report: a window that was shut stays so to the end of the log. */
@@ -65,23 +66,44 @@ const stuck = (files: readonly UnderstoodFile[]): Problem => ({
   hint: 'is the sensor stuck, or its battery empty?',
 });
 
-/** A problem for each reading that a person named and no file has. */
+/** A problem for each reading that a person named, that no file has and one of the file's own names may be. */
 function unknownNames(
   read: readonly (LogFile | null)[],
   { readings }: LogOptions,
   file: string,
 ): Problem[] {
   const names = read.flatMap((each) => each?.names ?? []);
-  return Object.keys(readings)
-    .filter((name) => !names.includes(name))
-    .map((name) => ({
-      ...{ file, line: 0, column: 0, where: 'columns and names' },
-      expected: `"${name}", as the scenario calls it`,
-      got: names.slice(0, MOST_NAMES).join(', '),
-      hint:
-        nearestHint(name, names) ||
-        'give the file that has it too, or take it out of "log: readings:"',
-    }));
+  const free = names.filter((name) => !Object.hasOwn(readings, name));
+  return absentNames(names, readings).flatMap((name) => {
+    const hint = nearestHint(name, free);
+    if (hint === '') return [];
+    return [
+      {
+        ...{ file, line: 0, column: 0, where: 'columns and names', hint },
+        expected: `"${name}", as the scenario calls it`,
+        got: names.slice(0, MOST_NAMES).join(', '),
+      },
+    ];
+  });
+}
+
+const absentNames = (names: readonly string[], readings: LogOptions['readings']): string[] =>
+  Object.keys(readings).filter((name) => !names.includes(name));
+
+/** The first file with a note on names that are of files which were not given. */
+function withAbsent(
+  files: readonly UnderstoodFile[],
+  read: readonly (LogFile | null)[],
+  { readings }: LogOptions,
+): UnderstoodFile[] {
+  const absent = absentNames(
+    read.flatMap((each) => each?.names ?? []),
+    readings,
+  );
+  if (absent.length === 0) return [...files];
+  const words = andList(absent.slice(0, MOST_NAMES).map((name) => `"${name}"`));
+  const note = `The scenario also names ${words}, which is in no file that was given.`;
+  return files.map((each, k) => (k === 0 ? { ...each, notes: [...each.notes, note] } : each));
 }
 
 const MOST_SAID = 6;

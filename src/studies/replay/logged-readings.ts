@@ -1,6 +1,7 @@
 import type { DayInputs } from '../../control/day-inputs.ts';
 import type { Observation } from '../../control/observations.ts';
 import { type Log, type LoggedPlace, seriesOf } from '../../log/log.ts';
+import { longestGap } from '../../log/longest-gap.ts';
 import { type EvenSteps, valuesAtInstants } from '../../log/onto-steps.ts';
 import { vapourPressureFromHumidityRatio } from '../../physics/moist-air/humidity-ratio.ts';
 import {
@@ -44,15 +45,17 @@ export function loggedReadings(
   weather: Weather,
   steps: EvenSteps,
 ): LoggedReadings {
-  const at = (quantity: string, room: string | null, place: LoggedPlace, gap: number) => {
+  const at = (quantity: string, room: string | null, place: LoggedPlace) => {
     const series = seriesOf(log, quantity, room, place);
-    return series === undefined ? null : valuesAtInstants(series, steps, gap);
+    if (series === undefined) return null;
+    const gap = series.reading === 'state' ? Number.POSITIVE_INFINITY : longestGap(series);
+    return valuesAtInstants(series, steps, gap);
   };
   const unknown = new Float64Array(steps.count).fill(Number.NaN);
   const airOf = (room: string | null, place: LoggedPlace): AirReadings => {
-    const temperature = at('temperature', room, place, GAP) ?? unknown;
-    const humidity = at('relative humidity', room, place, GAP) ?? unknown;
-    const species = home.species.map(({ name }) => at(name, room, place, GAP) ?? unknown);
+    const temperature = at('temperature', room, place) ?? unknown;
+    const humidity = at('relative humidity', room, place) ?? unknown;
+    const species = home.species.map(({ name }) => at(name, room, place) ?? unknown);
     return {
       temperature,
       relativeHumidity: humidity,
@@ -63,8 +66,8 @@ export function loggedReadings(
   const rooms = home.rooms.map(
     ({ name }): RoomReadings => ({
       ...airOf(name, 'room'),
-      presence: at('presence', name, 'room', Number.POSITIVE_INFINITY),
-      window: at('window', name, 'room', Number.POSITIVE_INFINITY),
+      presence: at('presence', name, 'room'),
+      window: at('window', name, 'room'),
     }),
   );
   const logged = airOf(null, 'outdoors');
@@ -192,5 +195,3 @@ function notesOf(
   }
   return notes;
 }
-
-const GAP = 7200; // [s]

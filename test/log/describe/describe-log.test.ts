@@ -189,8 +189,24 @@ describe('what readings say against themselves', () => {
     // 6 of every 6 + 3.75 hours
     expect(warning!.id).toBe('gaps');
     expect(warning!.text).toMatch(
-      /^Temperature of a has long spells without a reading, 6[12] % of its span, the longest 6 hours: /,
+      /^Temperature of a is reported on a change only: for 6[12] % of its span there are spells of more than 2.3 hours without a reading, the longest 6 hours. Up to 8 hours they count as a steady room, /,
     );
+  });
+
+  test('the mean of what is reported on a change counts every moment alike', () => {
+    // Open for an hour of each day: 1/24 of the time, and half of the readings.
+    const one = made(
+      'window',
+      'a',
+      days(20, (h) => h % 2),
+    );
+    const times = one.times.map(
+      (_, k) => one.times[0]! + 43_200 * (k - (k % 2)) + 3600 * (k % 2) * 23,
+    );
+    const [fact] = describe1([
+      { ...one, reading: 'state', times, holdsUntil: times.at(-1)! + 3600 },
+    ]).series;
+    expect(fact!.mean).toBeCloseTo(1 / 24, 9);
   });
 
   test('a sensor that was moved', () => {

@@ -140,6 +140,10 @@ describe('how numbers and columns are written', () => {
     ['Luchtvochtigheid keuken', 'relative humidity', 'keuken'],
     ['Buitentemperatuur', 'temperature', null],
     ['Luftfuktighet sovrum', 'relative humidity', 'sovrum'],
+    ['Gaszähler (m³)', 'gas', null],
+    ['Stromverbrauch [kWh]', 'electricity', null],
+    ['sensor.front_bedroom_humidity', 'relative humidity', 'front bedroom'],
+    ['sensor 3 temperature', 'temperature', 'sensor 3'],
   ])('%s is %s', (name, quantity, room) => {
     const { log } = read(`Zeit;${name}\n2025-01-01T00:00Z;15\n2025-01-01T01:00Z;16\n`, {});
     expect(log.series.map((one) => [one.quantity, one.room])).toEqual([[quantity, room]]);
@@ -490,9 +494,20 @@ describe('what cannot be used is refused in words', () => {
   test('a name that is in a file which was not given', () => {
     const what = { quantity: 'gas', place: 'home', room: null, device: null, unit: null } as const;
     const text = `Time,Bath T\n${at}00Z,20\n`;
-    expect(refusal(text, { readings: { Zähler: what } })).toContain(
-      'got Time, Bath T (give the file that has it too, or take it out of "log: readings:")',
+    const { log, files } = read(text, { readings: { Zähler: what } });
+    expect(log.series.map(({ quantity, room }) => [quantity, room])).toEqual([
+      ['temperature', 'bath'],
+    ]);
+    expect(files[0]!.notes.at(-1)).toBe(
+      'The scenario also names "Zähler", which is in no file that was given.',
     );
+  });
+
+  test('a name that is in another file is not taken for one that this scenario names too', () => {
+    const room = (room: string) =>
+      ({ quantity: 'temperature', place: 'room', room, device: null, unit: null }) as const;
+    const readings = { 'T 1': room('bath'), 'T 2': room('hall') };
+    expect(read(`Time,T 1\n${at}00Z,20\n`, { readings }).log.series).toHaveLength(1);
   });
 
   test('the unit of a reading that was said without one is that of its name', () => {

@@ -212,6 +212,15 @@ test('species are read where they were logged', () => {
   expect(at('bedroom')).toMatchObject({ events: [], rules: [{ unknown_hours: HOURS }] });
 });
 
+test('a sensor that reports changes is known between them, by the rule of all readings of logs', () => {
+  // Every three hours: four times that is more than the eight hours that a reading may stand for.
+  const hourly = series('temperature', 'bedroom', (h) => (h < 24 ? 20 : 22));
+  const seldom = (column: Float64Array) => column.filter((_, k) => k % 18 === 0);
+  const given = { ...hourly, times: seldom(hourly.times), values: seldom(hourly.values) };
+  const [warm] = replayed(WARM, [given]).rules;
+  expect(warm).toMatchObject({ fired: 1, unknown_hours: 0 });
+});
+
 test('where a log lost sight of a window, habits have it', () => {
   const aired = `
   - { name: aired, when: [{ windows: open, room: bedroom }], response: [{ tell: look }] }`;
