@@ -16,7 +16,7 @@ import {
  * that the kink of the curve is a node and no cubic straddles it; there the two curves part by
  * 6e-9. Outside the table the formula answers, so range and errors are the formula's too.
  *
- * Call the factory once and keep what it gives; a call of that allocates nothing.
+ * What the factory gives allocates nothing when it is called.
  *
  * @returns saturation vapour pressure [Pa] of a temperature [°C]
  */
@@ -39,8 +39,16 @@ export function saturationAt(cubics: Float64Array, temperature: number): number 
   return cubics[k]! + s * (cubics[k + 1]! + s * (cubics[k + 2]! + s * cubics[k + 3]!));
 }
 
-/** Four coefficients an interval, lowest power first, of the way from its lower node, 0 to 1. */
+/**
+ * Four coefficients an interval, lowest power first, of the way from its lower node, 0 to 1. Worked out once
+ * and the same array for all, which nobody may change.
+ */
 export function saturationCubics(): Float64Array {
+  kept ??= workedOut();
+  return kept;
+}
+
+function workedOut(): Float64Array {
   const cubics = new Float64Array(4 * (INTERVALS_ON_ICE + INTERVALS_ON_WATER));
   for (let i = 0; i < INTERVALS_ON_ICE + INTERVALS_ON_WATER; i++) {
     const low = nodeTemperature(i);
@@ -59,6 +67,8 @@ export function saturationCubics(): Float64Array {
   }
   return cubics;
 }
+
+let kept: Float64Array | null = null;
 
 const nodeTemperature = (i: number): number => TRIPLE_POINT + (i - INTERVALS_ON_ICE) / PER_KELVIN;
 
