@@ -13,7 +13,7 @@ import { UTC_CLOCK } from '../../src/units/local-clock.ts';
 import { busyHome } from '../bench/busy-home.ts';
 import { always } from '../engine/homes.ts';
 import { randomHousehold } from '../engine/random-home.ts';
-import { compileWhole, leaveNumber, median } from '../reference/heap-growth.ts';
+import { compileWhole, heapUsed, leaveNumber, median } from '../reference/heap-growth.ts';
 import { condition, control, DAY, MONDAY, rule } from './rehearse.ts';
 
 /**
@@ -34,15 +34,15 @@ function bytesPerStep(days: number, extra: () => void = () => {}): number {
     const start = MONDAY + d * DAY;
     fillDayInputs(day, household, start, DT, STEPS);
     controller.beginDay(start, STEPS);
-    const before = process.memoryUsage().heapUsed;
-    const between = process.memoryUsage().heapUsed;
+    const before = heapUsed();
+    const between = heapUsed();
     for (let s = 0; s < STEPS; s++) {
       see(observed, d * STEPS + s);
       followSchedules(commands, day, s);
       controller.act(day, s, observed, commands);
       extra();
     }
-    growth.push(process.memoryUsage().heapUsed - between);
+    growth.push(heapUsed() - between);
     idle.push(between - before);
   }
   const { rules } = controller.report();

@@ -9,7 +9,7 @@ import { createLedgerAccumulator } from '../../src/engine/ledger/ledger-accumula
 import { createRoomColumns } from '../../src/engine/record/room-columns.ts';
 import { createStepper } from '../../src/engine/stepper.ts';
 import { busyHome } from '../bench/busy-home.ts';
-import { compileWhole, leaveNumber, median } from '../reference/heap-growth.ts';
+import { compileWhole, heapUsed, leaveNumber, median } from '../reference/heap-growth.ts';
 import { NEW_YEAR } from './homes.ts';
 import { randomHousehold } from './random-home.ts';
 
@@ -43,15 +43,15 @@ function growthOfSpans(spans: number, extra: () => void = () => {}): number[] {
   for (let span = 0; span < spans; span++) {
     model.outside[OUTSIDE.temperature] = 5 + 6 * Math.sin(span);
     model.boundary.fill(5 + 6 * Math.sin(span));
-    const before = process.memoryUsage().heapUsed;
-    const between = process.memoryUsage().heapUsed;
+    const before = heapUsed();
+    const between = heapUsed();
     for (let s = 0; s < SPAN; s++) {
       const at = (s % STEPS) * ROOMS;
       stepper.solve(at);
       stepper.finish(true, at, 0);
       extra();
     }
-    growth.push(process.memoryUsage().heapUsed - between - (between - before));
+    growth.push(heapUsed() - between - (between - before));
     heated += model.rooms[ROOM.emitted]!;
   }
   expect(heated).toBeGreaterThan(0);
