@@ -64,7 +64,7 @@ describe('an isolated room', () => {
     const { room, species } = recordRun(runInput({ home, weather }, { hours: 2400, dt: 3600 }));
     for (const series of [room.airTemperature[0]!, room.vapourPressure[0]!, species[0]![0]!]) {
       const first = series[0]!;
-      for (const value of series) expect(Math.abs(value / first - 1)).toBeLessThan(1e-12);
+      expect(Math.max(...series.map((value) => Math.abs(value / first - 1)))).toBeLessThan(1e-12);
     }
   });
 
@@ -79,7 +79,7 @@ describe('an isolated room', () => {
         const home = { ...drawn, elements, rooms: drawn.rooms.map(dry) };
         const { room } = recordRun(runInput({ home, weather }, { hours: 240 }));
         for (const series of room.airTemperature) {
-          for (const t of series) expect(t).toBeLessThanOrEqual(20 + 1e-9);
+          expect(Math.max(...series)).toBeLessThanOrEqual(20 + 1e-9);
         }
       }),
       { numRuns: 10, seed: 9 },

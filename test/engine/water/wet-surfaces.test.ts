@@ -159,11 +159,9 @@ describe('air is never above saturation', () => {
             runInput({ home, weather }, { household: { ...household, activities }, dt, hours: 24 }),
           );
           for (const humidity of room.relativeHumidity) {
-            for (const value of humidity) {
-              expect(value).toBeGreaterThanOrEqual(0);
-              expect(value).toBeLessThanOrEqual(100 + 1e-9);
-              if (value > 100 - 1e-9) saturated++;
-            }
+            expect(Math.min(...humidity)).toBeGreaterThanOrEqual(0);
+            expect(Math.max(...humidity)).toBeLessThanOrEqual(100 + 1e-9);
+            saturated += humidity.filter((value) => value > 100 - 1e-9).length;
           }
           expect(Math.max(...room.airTemperature.flatMap((t) => [...t]))).toBeLessThan(60);
           expect(run.ledger.residual.water).toBeLessThan(1e-9);
