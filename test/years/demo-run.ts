@@ -4,7 +4,7 @@ import type { Run } from '../../src/engine/run.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../src/scenario/prepared.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 
@@ -22,9 +22,17 @@ export function demoRun(
 
 /** One plan of a demonstration home, with settings laid on it as on the command line. */
 export function demoPlan(file: string, plan: string, set: readonly string[] = []): PreparedPlan {
-  const scenario = readScenario(readFileSync(`scenarios/${file}`, 'utf8'), file);
-  return preparePlan(scenario, { plan, set, files: new Map() });
+  return preparePlan(scenarioOf(file), { plan, set, files: new Map() });
 }
+
+/** Read and checked once, all plans of it. */
+function scenarioOf(file: string): Scenario {
+  const read = known.get(file) ?? readScenario(readFileSync(`scenarios/${file}`, 'utf8'), file);
+  known.set(file, read);
+  return read;
+}
+
+const known = new Map<string, Scenario>();
 
 const YEAR = 'weather/saltmere-typical.csv';
 const weather = readWeather(readFileSync(YEAR, 'utf8'), YEAR);
