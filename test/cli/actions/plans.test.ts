@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { main } from '../../../src/cli/main.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 import { fakeIo } from '../fake-io.ts';
+import { JANUARY } from '../january.ts';
 
 const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const HOME = `title: Test cottage
@@ -19,9 +20,12 @@ plans:
   cooler: { description: two kelvin less, change: { heating: { setpoint: 18 } } }
 `;
 
+/** For calls that run or name other months than January. */
+const YEAR = { 'weather/saltmere.csv': WEATHER };
+
 /** Status and what was said after a call beside the cottage. */
 async function call(args: string[], files: Record<string, string> = {}) {
-  const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': WEATHER, ...files });
+  const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': JANUARY, ...files });
   const status = await main(args, world.io);
   return { status, ...world.said, files: world.files };
 }
@@ -79,12 +83,14 @@ describe('check', () => {
     const year = HOME.replace('period: { from: "01-05", to: "01-08" }\n', '');
     const { status, out } = await call(
       ['check', 'homes/cottage.yaml', '--set', '/heating/season=all year'],
-      { 'homes/cottage.yaml': year },
+      { 'homes/cottage.yaml': year, ...YEAR },
     );
     expect(status).toBe(0);
     expect(out.match(/heating-without-need/g)).toHaveLength(1);
     expect(out).toContain('- Heating is on in Jun-Aug, months with no need of it here');
-    const unasked = await call(['check', 'homes/cottage.yaml'], { 'homes/cottage.yaml': year });
+    const unasked = await call(['check', 'homes/cottage.yaml'], {
+      ...{ 'homes/cottage.yaml': year, ...YEAR },
+    });
     expect(unasked.out).not.toContain('heating-without-need');
     expect(unasked.out).toContain('/heating/season/mean below');
   });
@@ -119,6 +125,7 @@ describe('check', () => {
   test('a period that the weather does not have, by its line', async () => {
     const { status, err } = await call(['check', 'homes/cottage.yaml'], {
       'homes/cottage.yaml': HOME.replace('"01-05", to: "01-08"', '"02-29", to: "02-29"'),
+      ...YEAR,
     });
     expect(status).toBe(2);
     expect(err).toBe(
@@ -204,6 +211,7 @@ describe('run', () => {
       faces: south, u-value: 0.2, g-value: 1, shading: 0, frame: 0 }] }`;
     const { status, out, err } = await call([...RUN, '--trace', 't.csv'], {
       'homes/cottage.yaml': HOME.replace(/nook: .*/, oven).replace('"01-08"', '"09-30"'),
+      ...YEAR,
     });
     expect({ status, out }).toEqual({ status: 2, out: '' });
     expect(err).toMatch(
@@ -238,7 +246,7 @@ describe('run', () => {
   });
 
   test('that no trace can be written is told before anything is simulated', async () => {
-    const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': WEATHER });
+    const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': JANUARY });
     const problem = {
       ...{ file: 'no/t.csv', line: 0, column: 0, where: '', hint: '' },
       ...{ expected: 'a file that can be written', got: 'a path whose folder does not exist' },
@@ -407,7 +415,7 @@ describe('compare', () => {
     )
       .replace(/\n {2}now: \{ (?!change: \{\} \}\n {2}oven).*/, '')
       .replace(/from: "[^"]*", to: "[^"]*"/, 'from: "05-01", to: "09-30"');
-    const files = { 'homes/cottage.yaml': oven };
+    const files = { 'homes/cottage.yaml': oven, ...YEAR };
     const { status, out, err } = await call(['compare', 'homes/cottage.yaml'], files);
     expect(status).toBe(2);
     expect(out).toContain('Not run to the end: oven.');
@@ -462,7 +470,7 @@ describe('compare', () => {
     const shown: string[] = [];
     const terminal = new PassThrough().on('data', (piece) => shown.push(String(piece)));
     Object.assign(terminal, { isTTY: true, columns: 80 });
-    const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': WEATHER });
+    const world = fakeIo({ 'homes/cottage.yaml': HOME, 'weather/saltmere.csv': JANUARY });
     const io = { ...world.io, terminal: terminal as unknown as NodeJS.WriteStream };
     expect(await main(['compare', 'homes/cottage.yaml', '--json'], io)).toBe(0);
     expect(JSON.parse(world.said.out).plans).toHaveLength(2);
