@@ -61,7 +61,7 @@ describe('a dehumidifier', () => {
     const kelvin = (5 * 39) / 64;
     expect(found.equalSafety).toMatchObject({ warmer_by_k: kelvin, extra_per_year: 40 * kelvin });
     expect(found.warmer).toMatchObject({
-      ...{ name: 'den 3.0 K warmer', description: 'only the den is kept 3.0 K warmer' },
+      ...{ name: 'den 3.0 °C warmer', description: 'only the den is kept 3.0 °C warmer' },
       ...{ origin: 'as safe', assumedPurchases: [] },
     });
   });
@@ -69,8 +69,8 @@ describe('a dehumidifier', () => {
   test('that option is prepared as such: its own room has the higher setpoint, the other has not', () => {
     const { prepared, raw, measures, variant } = found.warmer!;
     expect(prepared.household.setpoints.map(({ base }) => base)).toEqual([18 + 195 / 64, 18]);
-    expect([prepared.plan, measures.plan]).toEqual(['den 3.0 K warmer', 'den 3.0 K warmer']);
-    expect(prepared.description).toBe('only the den is kept 3.0 K warmer');
+    expect([prepared.plan, measures.plan]).toEqual(['den 3.0 °C warmer', 'den 3.0 °C warmer']);
+    expect(prepared.description).toBe('only the den is kept 3.0 °C warmer');
     expect(raw).toHaveProperty(['heating', 'rooms', 'den', 'setpoint'], 18 + 195 / 64);
     expect(variant.plan).toBe('as-lived');
     expect(measures.rooms['den']!.cold_spot_hours_above_80_pct).toBeLessThanOrEqual(0);
@@ -79,7 +79,7 @@ describe('a dehumidifier', () => {
   test('against all that does without one', () => {
     expect(names(found.rivals)).toEqual([
       ...['warmer', 'aired', 'fan', 'warmer-and-aired', 'warmer-and-fan', 'aired-and-fan'],
-      'den 3.0 K warmer',
+      'den 3.0 °C warmer',
     ]);
   });
 
@@ -89,8 +89,8 @@ describe('a dehumidifier', () => {
       'Buy it: less mould and drier corners for 113 GBP a year.',
       'With dry, mould is less likely (index 0.0, was 3.0, den) and cold corners are dry enough 100 % of the time (was 98 %).',
       'Nothing else that was tried does as much for less without making something else worse.',
-      'It turns where the price of what is bought is above 255 GBP (180 today): then den 3.0 K warmer does as much for less.',
-      'The cheapest other way to as much, den 3.0 K warmer, costs 9 GBP a year more.',
+      'It turns where the price of what is bought is above 255 GBP (180 today): then den 3.0 °C warmer does as much for less.',
+      'The cheapest other way to as much, den 3.0 °C warmer, costs 9 GBP a year more.',
       'It would turn round (something else first) were the price of electricity 0.331 GBP/kWh instead of 0.300.',
       'It would turn round (not needed) were water from washing, cooking, laundry and plants 1.30 L/day instead of 2.00.',
       'It would turn round (not needed) were the thermostat 20.1 °C instead of 18.0.',
@@ -112,7 +112,7 @@ describe('a dehumidifier', () => {
       set.some((words) => words.startsWith('/household/activities/0/water')),
     );
     const asked = new Set(watered.map(({ plan, as }) => as?.name ?? plan));
-    expect([...asked].sort()).toEqual(['aired', 'as-lived', 'den 3.0 K warmer', 'dry']);
+    expect([...asked].sort()).toEqual(['aired', 'as-lived', 'den 3.0 °C warmer', 'dry']);
   });
 });
 
@@ -124,14 +124,14 @@ describe('where the warmer room is the cheaper one', () => {
       instead: warmer!.name,
     });
     expect(plain(decision.sentences[0]!)).toBe(
-      'Something else first: den 3.0 K warmer does about as much against damp and costs 51 GBP a year less.',
+      'Something else first: den 3.0 °C warmer does about as much against damp and costs 51 GBP a year less.',
     );
   });
 });
 
 describe('no warmer room', () => {
   test.each([
-    ['where five kelvin are not enough', { water: 3 }, 'not within +5 K', null],
+    ['where five kelvin are not enough', { water: 3 }, 'not within +5 °C', null],
     ['where nothing has to be warmer', { setpoint: 21.5 }, '', 0],
     [
       'where it has no thermostat',
@@ -146,7 +146,7 @@ describe('no warmer room', () => {
     const { equalSafety, warmer, rivals } = await studied(today);
     expect(equalSafety).toMatchObject({ note, warmer_by_k });
     expect(warmer).toBeNull();
-    expect(names(rivals)).not.toContain('den 3.0 K warmer');
+    expect(names(rivals)).not.toContain('den 3.0 °C warmer');
   });
 });
 

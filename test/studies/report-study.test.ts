@@ -84,12 +84,12 @@ describe('what a report tells', () => {
 
 describe('what is pictured', () => {
   test('the baseline, the purchase, the warmer room, then plans before proposals', async () => {
-    expect(pictured(usual).slice(0, 4)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+    expect(pictured(usual).slice(0, 4)).toEqual(['as-lived', 'dry', 'den 3.0 °C warmer', 'warmer']);
     expect(pictured(usual)).toHaveLength(6);
     const plans = [BASE, NINETEEN, TWENTY, DRY];
     const more = await study({ plans });
     expect(pictured(more).slice(0, 5)).toEqual([
-      ...['as-lived', 'dry', 'den 3.0 K warmer', 'nineteen', 'twenty'],
+      ...['as-lived', 'dry', 'den 3.0 °C warmer', 'nineteen', 'twenty'],
     ]);
     expect(more.done.watched).toEqual(more.found.pictured.map(({ option }) => option.variant));
   });
@@ -106,8 +106,8 @@ describe('what is pictured', () => {
 
   test('nothing twice, though the warmer room is what comes first instead', async () => {
     const found = await study({ electricity: 0.5 });
-    expect(found.found.purchase!.decision.instead).toBe('den 3.0 K warmer');
-    expect(pictured(found).slice(0, 4)).toEqual(['as-lived', 'dry', 'den 3.0 K warmer', 'warmer']);
+    expect(found.found.purchase!.decision.instead).toBe('den 3.0 °C warmer');
+    expect(pictured(found).slice(0, 4)).toEqual(['as-lived', 'dry', 'den 3.0 °C warmer', 'warmer']);
     expect(new Set(pictured(found)).size).toBe(pictured(found).length);
   });
 });

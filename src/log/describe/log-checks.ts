@@ -84,7 +84,7 @@ function swapped(
   ];
   if (!(mean > ROOM_LOW && mean < ROOM_HIGH) || !(moves > LIVELY * still) || !(moves > LEAST_MOVE))
     return [];
-  const text = `In ${room} humidity stays near ${figure(mean)} % while temperature moves by some ${figure(2 * moves)} K: are their columns swapped?`;
+  const text = `In ${room} humidity stays near ${figure(mean)} % while temperature moves by some ${figure(2 * moves)} °C: are their columns swapped?`;
   return [{ id: 'swapped', text }];
 }
 

@@ -167,7 +167,7 @@ function knobsOf({ offer, currency }: HeldTrial): Knobs {
       const output = document.getElementById(`try-${id}-told`);
       if (output !== null) output.textContent = text;
     };
-    const more = `${trial.warmer < 0 ? '−' : '+'}${Math.abs(trial.warmer)} K`;
+    const more = `${trial.warmer < 0 ? '−' : '+'}${Math.abs(trial.warmer)} °C`;
     const at = offer.setpoint === null ? '' : `${offer.setpoint + trial.warmer} °C`;
     say('warmer', at === '' ? more : trial.warmer === 0 ? at : `${at} (${more})`);
     say('night', `${trial.night ?? (offer.night ?? 0) + trial.warmer} °C`);

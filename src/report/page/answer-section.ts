@@ -141,7 +141,7 @@ function inTheRoom({ options, purchase }: ReportInput['study']): string[] {
     ...(purchase.warmer === null
       ? []
       : [
-          `For as low a mould risk by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} K warmer, for ${sumText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
+          `For as low a mould risk by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} °C warmer, for ${sumText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
         ]),
   ];
 }

@@ -28,7 +28,7 @@ export function bargainWords({ bargain, options }: ReportStudy): Html | null {
 /** What must stand beside a setting that leaves people in the cold. */
 function coldWords({ cold }: NamedBargain): Html | null {
   if (cold === null) return null;
-  return html` <b>Mind who is in the cold there:</b> somebody is more than 0.5 K below what is fine in ${cold.room} for ${figureText(cold.hours, 1)} h a day in winter. ${cold.caution} Infants and frail people come before any saving.`;
+  return html` <b>Mind who is in the cold there:</b> somebody is more than 0.5 °C below what is fine in ${cold.room} for ${figureText(cold.hours, 1)} h a day in winter. ${cold.caution} Infants and frail people come before any saving.`;
 }
 
 /** What the picture of plans shows besides them. */
@@ -49,11 +49,13 @@ export function bargainData({ bargain, options }: ReportStudy): Partial<TradeOff
 }
 
 const nameOf = (one: NamedBargain): string =>
-  one.kelvin === 0 ? one.plan : `${one.plan} at ${settingOf(one)}`;
+  one.kelvin === 0
+    ? one.plan
+    : `${one.plan}${one.setpoint === null ? ', ' : ' at '}${settingOf(one)}`;
 
 const settingOf = ({ setpoint, kelvin }: NamedBargain): string =>
   setpoint === null
-    ? `${kelvin > 0 ? '+' : ''}${figureText(kelvin, 0)} K`
+    ? `${figureText(Math.abs(kelvin), 0)} °C ${kelvin > 0 ? 'warmer' : 'cooler'}`
     : `${String(Number(setpoint.toFixed(2)))} °C`;
 
 /** Room-hours of the period that are an hour a day in the mean of the rooms. [h] */

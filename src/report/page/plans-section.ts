@@ -69,7 +69,7 @@ function worstRooms({ figures: { cold, mould } }: PlanLine): Html {
       : [cold.room, mould.room].every((room) => room !== '')
         ? `${cold.room} for cold and ${mould.room} for mould`
         : cold.room || mould.room;
-  return html`<b>Too cold</b> is over 0.5 K below what is fine with somebody in.${
+  return html`<b>Too cold</b> is over 0.5 °C below what is fine with somebody in.${
     rooms === '' ? null : ` The room worst off is ${rooms}, unless another is named under a figure.`
   } `;
 }

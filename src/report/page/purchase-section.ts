@@ -93,7 +93,7 @@ function equalSafety({ equalSafety: safe, about, sum }: PurchaseStudy): Html | n
   const warm =
     safe.warmer_by_k === null
       ? `kept warmer: ${safe.note}`
-      : `kept ${figureText(safe.warmer_by_k, 1)} K warmer`;
+      : `kept ${figureText(safe.warmer_by_k, 1)} °C warmer`;
   return html`
 <h3>The same mould risk by heat alone</h3>
 <p>How much warmer the ${safe.room} would have to be kept, by its own thermostat, for its cold spot to be above 80 % for no more hours than with the device; found by running the home again and again.</p>

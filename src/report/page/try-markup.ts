@@ -31,7 +31,7 @@ export function tryMarkup(
 <form class="panel" id="try-form" aria-labelledby="try-title">
 <h3 id="try-title">Try it</h3>
 <p class="note">The home is run again in this page, without any network.</p>
-${heats ? slider('warmer', 'All thermostats', -4, 4, 0.5, 0, setpoint === null ? '+0 K' : `${setpoint} °C`) : null}
+${heats ? slider('warmer', 'All thermostats', -4, 4, 0.5, 0, setpoint === null ? '+0 °C' : `${setpoint} °C`) : null}
 ${night === null ? null : slider('night', 'At night', 5, 24, 0.5, night, `${night} °C`)}
 ${airing ? slider('airing', 'All windows wide open, twice a day', 0, 30, 5, 0, 'not besides today’s habits') : null}
 ${electricity === null ? null : slider('electricity', 'Price of electricity', 0.25, 3, 0.05, 1, `${figureText(electricity, 3)} ${currency}/kWh`)}

@@ -21,6 +21,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   frail: 'frail people: a guide only',
   frost: 'pipes may freeze where nothing heats',
   'price-assumed': 'a price is invented',
+  'all-prices-assumed': 'no price is given, so that money is a guess',
   'price-unknown': 'a price is missing, and what its currency is worth is not known',
   'levels-apart': 'some floors or ceilings lead nowhere',
   'odd-level': 'a level may stand in another unit',

@@ -160,7 +160,7 @@ function moneyNote({ plans: [first] }: ComparisonAnswers): string {
   return `Money (${counted}) and energy ${span}: the difference from the first plan.`;
 }
 const coldNote = ({ ofWinter }: ComparisonAnswers): string =>
-  `cold: over 0.5 K too cold with somebody in, ${ofWinter ? 'winter half of the year' : 'over the period'}, room worst off.`;
+  `cold: over 0.5 °C too cold with somebody in, ${ofWinter ? 'winter half of the year' : 'over the period'}, room worst off.`;
 const DAMP_NOTE =
   'damp: air too damp, wet: cold corners over 80 %, both of the time, mean of the rooms.';
 const GAP = 1;

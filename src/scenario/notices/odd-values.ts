@@ -2,6 +2,7 @@ import type { WeekSchedule } from '../../control/household.ts';
 import type { Fuel } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
 import type { FuelPrice, Prices } from '../../home/prices.ts';
+import { andList } from '../../units/word-list.ts';
 import { USUAL } from '../choices.ts';
 import type { ScenarioData } from '../model/scenario-model.ts';
 import { worthOf } from '../presets/currencies.ts';
@@ -65,8 +66,8 @@ function oddPrices({ currency, fuels }: Prices): Notice[] {
 }
 
 /**
- * Prices that nobody gave: in a currency of which nobody knows what a kWh costs in it, and beside others
- * that were given, with which they are compared.
+ * Prices that nobody gave: each in a currency of which nobody knows what a kWh costs in it, and beside
+ * others that were given, with which they are compared; all of them at once where none was given.
  */
 function missingPrices({ data: { money = {} }, prices }: Questioned): Notice[] {
   const { currency, fuels } = prices;
@@ -76,7 +77,11 @@ function missingPrices({ data: { money = {} }, prices }: Questioned): Notice[] {
     return tariff.by === 'flat' ? [[fuel, tariff] as const] : [];
   });
   const isKnown = worthOf(currency) !== null;
-  if (isKnown && missing.length === Object.keys(fuels).length) return [];
+  if (isKnown && missing.length > 0 && missing.length === Object.keys(fuels).length) {
+    const each = missing.map(([fuel, { price }]) => `${written(price)} for ${fuel}`);
+    const text = `Nobody gave a price: ${andList(each)} (${currency} a kWh) ${each.length > 1 ? 'are' : 'is'} invented, and all sums rest on that. Write yours under money.`;
+    return [{ id: 'all-prices-assumed', text }];
+  }
   return missing.map(([fuel, tariff]): Notice => {
     const kwh = `${written(tariff.price)} ${currency} a kWh`;
     return isKnown

@@ -22,7 +22,7 @@ export function weatherElsewhere(
   if (off.length === 0) return [];
   const text =
     `The weather is of a place ${andList(off)} than the home: heat, damp, sun and money are those of the ` +
-    `climate there${Math.abs(up) < HIGH ? '' : `, which by its height alone is some ${Math.abs(LAPSE * up).toFixed(0)} K ${up < 0 ? 'warmer' : 'colder'}`}.`;
+    `climate there${Math.abs(up) < HIGH ? '' : `, which by its height alone is some ${Math.abs(LAPSE * up).toFixed(0)} °C ${up < 0 ? 'warmer' : 'colder'}`}.`;
   return [{ id: 'weather-elsewhere', text }];
 }
 

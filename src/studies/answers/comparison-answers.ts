@@ -12,7 +12,7 @@ import { surpriseOf } from './surprise.ts';
 /** What a comparison comes to for somebody who has a minute. */
 export interface ComparisonAnswers {
   readonly currency: string;
-  /** What to know before any answer: weather of elsewhere, a period that is no whole year; empty otherwise. */
+  /** What to know before any answer: weather of elsewhere, no price, a period that is no whole year; empty otherwise. */
   readonly caveat: string;
   /** Whether cold is told of winter days; otherwise of the period. */
   readonly ofWinter: boolean;
@@ -70,7 +70,7 @@ export function comparisonAnswers(
   );
   return {
     currency: baseline.measures.money.currency,
-    caveat: [elsewhere(baseline.measures), caveatOf(baseline.figures)]
+    caveat: [beforehand(baseline.measures), caveatOf(baseline.figures)]
       .filter((words) => words !== '')
       .join(' '),
     ofWinter: Object.values(rooms).some((room) => room.winter_cold_hours_per_day !== null),
@@ -87,9 +87,12 @@ export function comparisonAnswers(
   };
 }
 
-/** Shutters that nobody needs on one coast are needed on another: no answer is worth more than its weather. */
-const elsewhere = ({ cautions }: PlanMeasures): string =>
-  cautions.find(({ id }) => id === 'weather-elsewhere')?.text ?? '';
+/** Shutters that nobody needs on one coast are needed on another, and no answer is worth more than its prices. */
+const beforehand = ({ cautions }: PlanMeasures): string =>
+  cautions
+    .filter(({ id }) => id === 'weather-elsewhere' || id === 'all-prices-assumed')
+    .map(({ text }) => text)
+    .join(' ');
 
 function caveatOf({ part }: PlanFigures): string {
   if (part === null) return '';

@@ -20,7 +20,7 @@ export interface Cause {
   /** The plan's less the baseline's; below 0 is less. */
   readonly value: number;
   readonly unit: string;
-  /** "rooms are 1.0 K warmer" */
+  /** "rooms are 1.0 °C warmer" */
   readonly words: string;
 }
 
@@ -43,7 +43,7 @@ function temperature(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
     return all.reduce((sum, room) => sum + room.mean_temperature_c, 0) / Math.max(1, all.length);
   };
   const value = mean(plan) - mean(baseline);
-  const words = `rooms are ${figureText(Math.abs(value), 1)} K ${value > 0 ? 'warmer' : 'cooler'}`;
+  const words = `rooms are ${figureText(Math.abs(value), 1)} °C ${value > 0 ? 'warmer' : 'cooler'}`;
   return { of: 'temperature', value, unit: 'K', words, weight: Math.abs(value) / 0.2 };
 }
 
@@ -51,7 +51,7 @@ function heatLoss(baseline: PlanMeasures, plan: PlanMeasures): Weighed {
   const of = (each: PlanMeasures) => each.handbook_cross_check.heat_loss_coefficient_w_per_k;
   const value = of(plan) - of(baseline);
   const share = value / Math.max(1e-9, of(baseline));
-  const words = `the building loses ${percent(share)} ${lessOrMore(share)} heat a kelvin`;
+  const words = `the building loses ${percent(share)} ${lessOrMore(share)} heat at the same warmth`;
   return { of: 'heat loss', value, unit: 'W/K', words, weight: Math.abs(share) / 0.02 };
 }
 

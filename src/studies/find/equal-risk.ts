@@ -9,7 +9,7 @@ import { leastThatHolds } from './least-that-holds.ts';
 /** Two ways to keep the cold spot of a room above 80 % for as few hours, and the runs that led there. */
 export interface EqualRisk {
   readonly asIs: PlanMeasures;
-  /** What is kept how much warmer, such as "the whole home 2.0 K warmer". */
+  /** What is kept how much warmer, such as "the whole home 2.0 °C warmer". */
   readonly warm: {
     readonly words: string;
     readonly kelvin: number;
@@ -41,7 +41,7 @@ export async function equalRisk(setup: FindSetup, room: string): Promise<EqualRi
   ]);
   const at = async (kelvin: number) =>
     kelvin === 0 ? asIs : run(edited(setup, warmer.by(kelvin)));
-  const heated = (kelvin: number) => `${warmer.what} ${figureText(kelvin, 1)} K warmer`;
+  const heated = (kelvin: number) => `${warmer.what} ${figureText(kelvin, 1)} °C warmer`;
   const rowOf = (tried: string, plan: PlanMeasures, holds: boolean): FindingRun => ({
     ...{ tried, figure: spots(plan), money: plan.money.total_per_year, holds },
   });

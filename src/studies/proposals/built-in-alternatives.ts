@@ -42,7 +42,7 @@ function twoKelvinWarmer({ raw, plans }: BuiltInContext): BuiltIn | null {
   const change = raiseSetpoints(raw, 2);
   if (change === null) return null;
   if (plans.some((plan) => heatsAlike(plan.raw, raw, change))) return null;
-  return { name: 'warmer', description: 'every thermostat 2 K higher', change, purchases: [] };
+  return { name: 'warmer', description: 'every thermostat 2 °C higher', change, purchases: [] };
 }
 
 function together(one: BuiltIn, other: BuiltIn): BuiltIn {

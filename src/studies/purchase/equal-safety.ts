@@ -77,7 +77,7 @@ export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety>
     holds: (tried) => coldSpotHours(tried, room) <= target,
   });
   const runs = all.length - 1; // the baseline's was made before
-  if (least === null) return lost(`not within +${warmest.kelvin} K`, runs);
+  if (least === null) return lost(`not within +${warmest.kelvin} °C`, runs);
   return found(least.value, least.tried, runs);
 }
 

@@ -12,8 +12,8 @@ export function warmerOption(
   { room, warmer_by_k: kelvin, measures }: EqualSafety,
 ): Option | null {
   if (measures === null || kelvin === null || kelvin === 0) return null;
-  const name = `${room} ${figureText(kelvin, 1)} K warmer`;
-  const description = `only the ${room} is kept ${figureText(kelvin, 1)} K warmer`;
+  const name = `${room} ${figureText(kelvin, 1)} °C warmer`;
+  const description = `only the ${room} is kept ${figureText(kelvin, 1)} °C warmer`;
   const variant = {
     ...withEdit(baseline.variant, raiseRoomSetpoint(baseline.raw, room, kelvin)),
     as: { name, description, purchases: [] },

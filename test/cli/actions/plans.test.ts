@@ -356,7 +356,9 @@ describe('compare', () => {
     expect({ status, err }).toEqual({ status: 0, err: '' });
     const [title, answer, table] = out.split('\n\n');
     expect(title).toMatch(/^.+\n20\d\d-.+ days\)$/);
-    expect(answer).toMatch(/^4 days were run, .*\n.* pays\.\n18 °C or 20 °C\? cooler saves \d+ /);
+    expect(answer).toMatch(
+      /^Nobody gave a price: [\s\S]*4\sdays were run,[\s\S]* pays\.\n18 °C or 20 °C\? cooler saves \d+ /,
+    );
     expect(table).toMatch(/\nnow +\d+ +\d+ .*\n/);
     expect(table).toMatch(/\ncooler +-\d+ +-\d+ .*\n/);
     expect(out).toContain('\nMore: --rooms, ');

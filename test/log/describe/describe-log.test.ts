@@ -126,7 +126,7 @@ describe('what readings say against themselves', () => {
       {
         id: 'swapped',
         text: expect.stringMatching(
-          /^In a humidity stays near 20 % while temperature moves by some [78]\.\d K: are their columns swapped\?$/,
+          /^In a humidity stays near 20 % while temperature moves by some [78]\.\d °C: are their columns swapped\?$/,
         ),
       },
     ]);

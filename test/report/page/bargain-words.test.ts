@@ -20,9 +20,9 @@ function words(at: object, alone = false): string {
 
 test('a bend at a cold setting has the caution about cold rooms beside it', () => {
   const told = words(point(-3, { cold }));
-  expect(told).toContain('It bends at drier at -3 K');
+  expect(told).toContain('It bends at drier, 3 °C cooler');
   expect(told).toContain(
-    'Mind who is in the cold there: somebody is more than 0.5 K below what is fine in main bedroom for 7.6 h a day in winter. Settings fall below 18 °C there. Infants and frail people come before any saving.',
+    'Mind who is in the cold there: somebody is more than 0.5 °C below what is fine in main bedroom for 7.6 h a day in winter. Settings fall below 18 °C there. Infants and frail people come before any saving.',
   );
   expect(words(point(-3, { cold }), true)).toContain('Mind who is in the cold there');
   expect(words(point(-3))).not.toContain('Mind');

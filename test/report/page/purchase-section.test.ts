@@ -119,7 +119,7 @@ describe('a dehumidifier with a price', () => {
       ['as it is', String(safe.hours_as_is), '0.00'],
       ['with dry', String(safe.hours_with_device), Number(net).toFixed(2)],
       [
-        `kept ${safe.warmer_by_k!.toFixed(1)} K warmer`,
+        `kept ${safe.warmer_by_k!.toFixed(1)} °C warmer`,
         String(safe.hours_warmer),
         safe.extra_per_year!.toFixed(2),
       ],
@@ -128,10 +128,10 @@ describe('a dehumidifier with a price', () => {
   });
 
   test('says so where no warmth is as safe', () => {
-    const safe = { ...purchase.equalSafety!, note: 'not within +5 K' };
+    const safe = { ...purchase.equalSafety!, note: 'not within +5 °C' };
     const far = { ...safe, warmer_by_k: null, extra_per_year: null, hours_warmer: null };
     const rows = tableOf(printed({ ...purchase, equalSafety: far }), /^Cold spot/);
-    expect(rows.at(-1)).toEqual(['kept warmer: not within +5 K', '-', '-']);
+    expect(rows.at(-1)).toEqual(['kept warmer: not within +5 °C', '-', '-']);
   });
 
   test('is named by what a person wrote, as text', () => {

@@ -3,11 +3,11 @@ import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../problems-of.ts';
 
-/** But for the question where the showers of a home without a bathroom are. */
+/** But for the question where the showers of a home without a bathroom are, and that nobody gave a price. */
 const cautions = (more: string) =>
   preparePlan(readScenario(homeWith(more), 'h.yaml'), {
     ...{ plan: null, set: [], files: new Map() },
-  }).cautions.filter(({ id }) => id !== 'activity-elsewhere');
+  }).cautions.filter(({ id }) => id !== 'activity-elsewhere' && id !== 'all-prices-assumed');
 const ids = (more: string) => cautions(more).map(({ id }) => id);
 
 test('a fuel-burning appliance needs a carbon-monoxide alarm', () => {

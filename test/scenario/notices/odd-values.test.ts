@@ -55,9 +55,14 @@ describe('a price that nobody gave', () => {
     expect(assumed('money: { currency: GBP, electricity: 0.3 }')).toEqual([
       'Nobody gave a price of gas: 0.07 GBP a kWh is invented, and what the plan costs beside others rests on it. Give money.gas.',
     ]);
-    // A home without any is asked for all of them by the list of what is assumed.
+    // Of a home without any it is told at once.
     expect(assumed('')).toEqual([]);
-    expect(assumed('money: { currency: GBP }')).toEqual([]);
+    const all = (money: string) => asked('all-prices-assumed', money);
+    expect(all('')).toEqual([
+      'Nobody gave a price: 0.07 for gas and 0.27 for electricity (money a kWh) are invented, and all sums rest on that. Write yours under money.',
+    ]);
+    expect(all('money: { currency: CZK }').join()).toContain('1.75 for gas and 6.75 for');
+    expect(all('money: { gas: 0.08 }')).toEqual([]);
     const hours = '{ day: 0.3, night: 0.1, night hours: "00:30-04:30" }';
     expect(assumed(`money: { currency: GBP, gas: 0.08, electricity: ${hours} }`)).toEqual([]);
     expect(assumed('money: { gas: 0.08, electricity: { price: 0.3, standing: 0.5 } }')).toEqual([]);

@@ -12,10 +12,10 @@ test('weather of another climate is told with how far off it is', () => {
   expect(told(45.9, 100)[0]).toContain('a place 2.1° further south than the home');
   // 0.0065 K a metre: 6.5 K in a kilometre.
   expect(told(48, 1100)).toEqual([
-    'The weather is of a place 1000 m higher than the home: heat, damp, sun and money are those of the climate there, which by its height alone is some 7 K colder.',
+    'The weather is of a place 1000 m higher than the home: heat, damp, sun and money are those of the climate there, which by its height alone is some 7 °C colder.',
   ]);
   expect(told(54.2, -300)[0]).toContain('6.2° further north and 400 m lower than the home');
-  expect(told(54.2, -300)[0]).toContain('some 3 K warmer');
+  expect(told(54.2, -300)[0]).toContain('some 3 °C warmer');
 });
 
 test('longitude counts the shorter way round', () => {

@@ -15,12 +15,12 @@ test('a plan that moves nothing has no causes', () => {
 test('rooms that are warmer or cooler, as the mean of all', () => {
   const warmer = { over: { mean_temperature_c: 21.5 } };
   const { rooms } = somePlan('plan', { den: warmer });
-  // One of two rooms is 2 K warmer.
+  // One of two rooms is 2 °C warmer.
   expect(is({ rooms })).toEqual([
-    { of: 'temperature', value: 1, unit: 'K', words: 'rooms are 1.0 K warmer' },
+    { of: 'temperature', value: 1, unit: 'K', words: 'rooms are 1.0 °C warmer' },
   ]);
   const cooler = somePlan('plan', { den: { over: { mean_temperature_c: 18.5 } } });
-  expect(words({ rooms: cooler.rooms })).toEqual(['rooms are 0.5 K cooler']);
+  expect(words({ rooms: cooler.rooms })).toEqual(['rooms are 0.5 °C cooler']);
 });
 
 test('a building that loses less heat, and outdoor air, as shares of what there was', () => {
@@ -28,7 +28,9 @@ test('a building that loses less heat, and outdoor air, as shares of what there 
     ...was.handbook_cross_check,
     heat_loss_coefficient_w_per_k: 150,
   };
-  expect(words({ handbook_cross_check })).toEqual(['the building loses 25 % less heat a kelvin']);
+  expect(words({ handbook_cross_check })).toEqual([
+    'the building loses 25 % less heat at the same warmth',
+  ]);
   const outdoor_air = { ...was.outdoor_air, l_per_s: 36 };
   expect(words({ outdoor_air })).toEqual(['20 % more outdoor air comes in']);
 });

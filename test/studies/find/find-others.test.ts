@@ -273,7 +273,7 @@ money: { gas: 0.07, electricity: 0.28 }`;
     const setup = steadyHome(damp, readFileSync('weather/saltmere-typical.csv', 'utf8'));
     const found = (await findHeatOrDry(setup, 'den'))!;
     const [asIs] = found.runs;
-    const warm = found.runs.filter(({ tried, holds }) => holds && /K warmer/.test(tried));
+    const warm = found.runs.filter(({ tried, holds }) => holds && /°C warmer/.test(tried));
     const dry = found.runs.filter(({ tried, holds }) => holds && /dehumidifier/.test(tried));
     expect(asIs!.tried).toBe('as it is');
     // The least warmth and the mildest drying that are found lie within their steps of each other.
@@ -281,7 +281,7 @@ money: { gas: 0.07, electricity: 0.28 }`;
     expect(warm.length).toBeGreaterThan(0);
     const words = found.answer.join(' ');
     expect(words).toMatch(
-      /^As it is the cold spot of the den is above 80 % for \d+ h; with the den \d\.\d K warmer for \d+ h, with a dehumidifier of 12 L\/day( set to [\d.]+ %)? for \d+ h\. /,
+      /^As it is the cold spot of the den is above 80 % for \d+ h; with the den \d\.\d °C warmer for \d+ h, with a dehumidifier of 12 L\/day( set to [\d.]+ %)? for \d+ h\. /,
     );
     expect(words).toMatch(/Heating comes to \+\d+ \w+ a year, drying to \+\d+, without the price/);
     expect(words).toMatch(
@@ -327,7 +327,7 @@ money: { gas: 0.07, electricity: 0.28 }`;
     // Even six kelvins leave 6900 h: the two are set side by side at little of each, and both told at much.
     const strong = await straight(7500, 700, 50);
     expect(strong.answer.join(' ')).toContain(
-      'More drying does more: a dehumidifier of 12 L/day at its usual setting leaves 700 h for +50 GBP a year, even the den 6.0 K warmer 6900 h for +360.',
+      'More drying does more: a dehumidifier of 12 L/day at its usual setting leaves 700 h for +50 GBP a year, even the den 6.0 °C warmer 6900 h for +360.',
     );
     expect(strong.answer.join(' ')).not.toContain('look for what else');
     expect(strong.runs.at(-1)).toMatchObject({ figure: 700, holds: true });

@@ -73,7 +73,7 @@ describe('how much warmer is as safe', () => {
     expect((await equalSafety({ ...common, device: device(300) })).warmer_by_k).toBeCloseTo(1, 1);
     expect(setpointOf(asked[0]!)).toBe(21);
     const far = await equalSafety({ ...common, device: device(50) });
-    expect(far).toMatchObject({ warmer_by_k: null, note: 'not within +3 K', runs: 1 });
+    expect(far).toMatchObject({ warmer_by_k: null, note: 'not within +3 °C', runs: 1 });
     const never = () => {
       throw new InputProblems([]);
     };
@@ -107,7 +107,7 @@ describe('how much warmer is as safe', () => {
     expect(found).toMatchObject({
       warmer_by_k: null,
       measures: null,
-      note: 'not within +5 K',
+      note: 'not within +5 °C',
       runs: 1,
     });
   });
