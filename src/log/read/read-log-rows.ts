@@ -27,7 +27,7 @@ export function readLogRows(
   const reader = timeTextReader(form);
   const groups = new Map<string, RawRows>();
   const units = new Map<string, string>();
-  const { separator, head, timeCells, decimalComma, long } = layout;
+  const { separator, head, headed, timeCells, decimalComma, long } = layout;
   const [first = 0, second = -1] = timeCells;
   const needed = 1 + Math.max(first, second, long?.value ?? Math.min(...cells, first));
   const lines = long === null ? lineCount(text) - head : 64;
@@ -50,6 +50,13 @@ export function readLogRows(
       problems.at(n, 0, 'short', {
         ...{ where: '', expected: `at least ${needed} cells`, got: `${row.length}` },
         hint: 'a file that was cut off ends like that: delete the line or fetch it again',
+      });
+      continue;
+    }
+    if (headed !== null && row.length > headed && /^\d+$/.test(row.at(-1)!)) {
+      problems.at(n, headed, 'long', {
+        ...{ where: '', expected: `${headed} cells, as the header has`, got: `${row.length}` },
+        hint: separator === ',' ? COMMAS : '',
       });
       continue;
     }
@@ -123,4 +130,6 @@ const TIMES: Readonly<Record<TimeForm, string>> = {
   'epoch s': 'seconds since 1970',
   'epoch ms': 'milliseconds since 1970',
 };
+const COMMAS =
+  'decimal commas between commas? save the table with semicolons, or with quotation marks around numbers';
 const ZONE_ALWAYS = 'a time with its zone in all rows or in none';

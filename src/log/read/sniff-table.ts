@@ -9,6 +9,8 @@ export interface TableLayout {
   readonly head: number;
   /** Names of the columns, from the header; "column 3" where there is none. */
   readonly names: readonly string[];
+  /** Cells of the line above the rows; null for none. */
+  readonly headed: number | null;
   /** Cells of the time: one, or one of the date and one of the time of day. */
   readonly timeCells: readonly number[];
   readonly epoch: 'epoch s' | 'epoch ms' | null;
@@ -47,13 +49,15 @@ function layoutWith(lines: readonly string[], separator: string): TableLayout | 
   const data = rows.slice(begins).filter((cells) => cells.length > 1);
   const timed = data.filter((cells) => timeCellsOf(cells) !== null);
   if (timed.length < data.length * MOST_ROWS) return null;
-  const named = headerOf(rows, begins, rows[begins]!.length);
+  const above = rows.slice(0, begins).filter((cells) => cells.length > 1);
+  const named = headerOf(above, rows[begins]!.length);
   const cells = bestTime(named, rows[begins]!, timeCells);
   const epoch = cells.length === 1 ? epochForm(rows[begins]![cells[0]!]!) : null;
   return {
     separator,
     head: begins,
     names: named,
+    headed: above.at(-1)?.length ?? null,
     timeCells: cells,
     epoch,
     decimalComma: hasDecimalComma(data, separator, cells),
@@ -91,8 +95,7 @@ function bestTime(names: readonly string[], row: readonly string[], found: numbe
 export const saysUtc = (name: string): boolean => /(^|[^a-z])(utc|gmt)([^a-z]|$)/i.test(name);
 
 /** Names of columns from the line above the rows; a line of units in between is put behind them. */
-function headerOf(rows: readonly string[][], begins: number, count: number): string[] {
-  const above = rows.slice(0, begins).filter((cells) => cells.length > 1);
+function headerOf(above: readonly string[][], count: number): string[] {
   const last = above.at(-1);
   const before = above.at(-2);
   const unnamed = (k: number) => `column ${k + 1}`;

@@ -473,6 +473,10 @@ describe('what cannot be used is refused in words', () => {
       `Time,battery,foo\n${at}00Z,20,21\n`,
       'living.csv: expected a column with readings of temperature, humidity or something else that is known, got none (battery: speaks of battery; foo: its name says no quantity that is known) (say what columns are under "log: readings:" of a scenario)',
     ],
+    [
+      `Time,Bath T,Bath RH\n${at}00Z,20,5,45,1\n${at}10Z,20,4,45,3\n`,
+      'living.csv:2:24: expected 3 cells, as the header has, got 5, and 1 more like it (decimal commas between commas? save the table with semicolons, or with quotation marks around numbers)',
+    ],
   ])('%j', (text, words) => {
     expect(refusal(text)).toBe(words);
   });
