@@ -37,7 +37,7 @@ export function infiltrationSentence(
   const share = (100 * Math.max(stack, wind)) / (stack + wind);
   return (
     `${facts} Here ${leader} drives most of it (${figureText(share, 0)} %): on average the ` +
-    `rooms are ${figureText(Math.abs(warmer), 1)} K ${warmer < 0 ? 'cooler' : 'warmer'} than ` +
+    `rooms are ${figureText(Math.abs(warmer), 1)} °C ${warmer < 0 ? 'cooler' : 'warmer'} than ` +
     `outdoors and the wind blows at ${figureText(mean(winds), 1)} m/s before ` +
     `shelter and terrain. The 20 stands for an average house and climate; here it would be ` +
     `${figureText(ach50 / ach, 0)}.`

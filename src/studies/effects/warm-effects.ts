@@ -27,7 +27,7 @@ function excessEffect(from: PlanFigures, to: PlanFigures): Effect | null {
     ...{ of: 'warm', better, weight: Math.abs(more) / CLEAR },
     word: better ? 'cooler when hot' : 'hotter',
     short: better ? 'cooler hot rooms' : 'hotter rooms',
-    words: `hot rooms are ${better ? 'only ' : ''}${is}\u00a0K too warm on average (was ${was})`,
+    words: `hot rooms are ${better ? 'only ' : ''}${is}\u00a0°C too warm on average (was ${was})`,
   };
 }
 

@@ -299,7 +299,7 @@ describe('infiltration by ach50/20', () => {
     expect(words(found, 'infiltration')).toBe(
       'Leakage: a twentieth of the blower-door figure is 0.25 air changes an hour, the simulation ' +
         'has 0.48 on average; the rule of thumb is 48 % lower. Here warmth inside drives most of ' +
-        'it (56 %): on average the rooms are 15.0 K warmer than outdoors and the wind blows at ' +
+        'it (56 %): on average the rooms are 15.0 °C warmer than outdoors and the wind blows at ' +
         '4.0 m/s before shelter and terrain. The 20 stands for an average house and climate; here it would ' +
         'be 10.',
     );

@@ -26,10 +26,10 @@ describe('too warm', () => {
 
   test('where it always is already, by how much', () => {
     expect(told(hot(100, 2), hot(100, 6))).toEqual([
-      ['hot rooms are 6.0 K too warm on average (was 2.0)', false],
+      ['hot rooms are 6.0 °C too warm on average (was 2.0)', false],
     ]);
     expect(told(hot(100, 6), hot(100, 2))).toEqual([
-      ['hot rooms are only 2.0 K too warm on average (was 6.0)', true],
+      ['hot rooms are only 2.0 °C too warm on average (was 6.0)', true],
     ]);
     // Nearly always: half a point more often is nothing, four kelvins are clear to anybody.
     const [effect] = effectsOf(figures(hot(99, 2)), figures(hot(99.5, 6)));
