@@ -89,7 +89,7 @@ describe('a dehumidifier', () => {
       'Buy it: less mould and drier corners for 113 GBP a year.',
       'With dry, mould is less likely (index 0.0, was 3.0, den) and cold corners are dry enough 100 % of the time (was 98 %).',
       'Nothing else that was tried does as much for less without making something else worse.',
-      'It turns where the price of what is bought is above 255 GBP (180 today): then den 3.0 °C warmer does as much for less.',
+      'The answer turns round where the price of what is bought is above 255 GBP (180 today): then den 3.0 °C warmer does as much for less.',
       'The cheapest other way to as much, den 3.0 °C warmer, costs 9 GBP a year more.',
       'It would turn round (something else first) were the price of electricity 0.331 GBP/kWh instead of 0.300.',
       'It would turn round (not needed) were water from washing, cooking, laundry and plants 1.30 L/day instead of 2.00.',

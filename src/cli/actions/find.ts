@@ -117,7 +117,9 @@ async function tell(
   { json }: FindOptions,
 ): Promise<void> {
   if (json) {
-    io.out(jsonText({ ...finding, answer: finding.answer.map(withoutGroups) }));
+    const { question, answer } = finding;
+    const words = { question: withoutGroups(question), answer: answer.map(withoutGroups) };
+    io.out(jsonText({ ...finding, ...words }));
     return;
   }
   const { findingText } = await import('../../report/tables/finding-text.ts');

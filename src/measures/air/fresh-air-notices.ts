@@ -49,7 +49,8 @@ function inSentence({ rooms }: Home, air: FreshAir): string {
   const into = named.map((i) => `${rooms[i]!.name} (${litres(intoRooms[i]!)})`);
   const storeys = Object.entries(shareByStorey);
   const by = storeys.map(
-    ([storey, share]) => `${percent(share * home.l_per_s)} ${storeyWords(storey)}`,
+    ([storey, share], k) =>
+      `${percent(share * home.l_per_s)} ${k === 0 ? 'comes in ' : ''}${storeyWords(storey)}`,
   );
   return [
     `Fresh air: ${litres(home.l_per_s)} on average ${when}, ${figureText(changes, 2)} air changes an hour,`,
@@ -78,7 +79,7 @@ function asleepSentence(
   return [
     `For those asleep, ${first} ${litres(each)} a person straight from outdoors ${seasonWords(air)},`,
     `${judged(each)} (EN 16798-1 has ${ASKED} for category II and ${BARELY} for III).`,
-    'What doors let in from other rooms comes on top, fresh in part.',
+    'What comes through doors from other rooms is extra, and fresh only in part.',
     ...stale(home, figures[name]!),
   ].join(' ');
 }

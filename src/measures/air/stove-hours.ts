@@ -1,6 +1,7 @@
 import type { TraceView } from '../../engine/record/trace.ts';
 import type { Home } from '../../home/home.ts';
 import type { Notice } from '../../home/notices.ts';
+import { theRoom } from '../../units/the-room.ts';
 
 /** How long each stove burned in a room well below the pressure outdoors. */
 export interface StoveHours {
@@ -51,7 +52,7 @@ export function stoveCautions(
           {
             id: 'stove-depressurised',
             text:
-              `While ${name} burned, ${rooms[room]!.name} stood more than ${LIMIT} Pa below outdoors for part of the time, ` +
+              `While the ${name} burned, the pressure in ${theRoom(rooms[room]!.name)} was more than ${LIMIT} Pa below that outdoors for part of the time, ` +
               'which can draw fumes into the room. That is a reason to call a competent fitter, who tests it ' +
               'with doors and windows shut and all fans on. A carbon monoxide alarm belongs in that room, and ' +
               'local codes may forbid such a fan. The hours are an estimate; fewer or none of them, here or ' +

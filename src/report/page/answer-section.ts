@@ -4,6 +4,7 @@ import type { Option } from '../../studies/options.ts';
 import type { PlanStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { sumText } from '../../units/sum-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { carriedBy } from './asked-questions.ts';
 import { beforeAfter, leadingPlan } from './before-after.ts';
 import { howSure } from './how-sure.ts';
@@ -136,12 +137,12 @@ function inTheRoom({ options, purchase }: ReportInput['study']): string[] {
   const after = option.measures.rooms[room]!;
   const index = (value: number) => figureText(value, 1);
   return [
-    `In the ${room} the mould index goes up to ${index(before.mould_index_peak)} of 6 as it is and to ${index(after.mould_index_peak)} with it (1 is seen under a microscope, 3 by eye)${before.mould_index_peak < 1 ? ': mould would not get going even without it' : ''}.`,
+    `In ${theRoom(room)} the mould index goes up to ${index(before.mould_index_peak)} of 6 as it is and to ${index(after.mould_index_peak)} with it (1 is seen under a microscope, 3 by eye)${before.mould_index_peak < 1 ? ': mould would not get going even without it' : ''}.`,
     ...passedOver(purchase),
     ...(purchase.warmer === null
       ? []
       : [
-          `For as low a mould risk by heat alone, the ${room} would have to be ${figureText(safe.warmer_by_k, 1)} °C warmer, for ${sumText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
+          `For as low a mould risk by heat alone, ${theRoom(room)} would have to be ${figureText(safe.warmer_by_k, 1)} °C warmer, for ${sumText(safe.extra_per_year, 0)} ${option.measures.money.currency} a year.`,
         ]),
   ];
 }
@@ -158,7 +159,7 @@ function passedOver({ about: { option, room }, decision, rivals }: PlanStudy): s
   );
   return fewer.map(
     ({ name, measures }) =>
-      `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${sumText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of the ${room} as low.`,
+      `${name} leaves fewer cold spots in the whole home (${figureText(coldSpotHours(measures), 0)} against ${figureText(spots, 0)} room-hours) for ${sumText(money - measures.money.total_per_year, 0)} ${measures.money.currency} a year less, but does not bring the mould risk of ${theRoom(room)} as low.`,
   );
 }
 

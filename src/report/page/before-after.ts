@@ -171,7 +171,7 @@ function share(title: string, of: (figures: PlanFigures) => number): Kind {
 const HOW_OFTEN_WARM = share('Too warm with somebody in', ({ warm }) => warm);
 /** Where both plans are too warm for as much of the time. */
 const HOW_WARM: Kind = ({ warmBy: before }, { warmBy: after }) => ({
-  ...{ title: 'Hot rooms, too warm by', unit: 'K on average', decimals: 1 },
+  ...{ title: 'Hot rooms, too warm by', unit: '°C on average', decimals: 1 },
   ...{ before, after, of: ({ figures }) => figures.warmBy },
 });
 

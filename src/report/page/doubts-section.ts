@@ -97,7 +97,7 @@ function findFirst({ about, doubt }: PlanStudy): Html | null {
 <ol>${most.map(({ path, value, low, high, at_low, at_high }) => {
     const { name, unit } = inputInWords(path, about.option.raw);
     const [taken, from, to] = [value, low, high].map((each) => withMinus(figureText(each)));
-    return html`<li><b>${name}</b>: taken as ${taken!}; between ${from!} and ${to!}${unit === '' ? null : ` ${unit}`} it decides ${sumText(Math.abs(at_high - at_low), 0)} ${currency} a year.</li>`;
+    return html`<li><b>${name}</b>: taken as ${taken!}; between ${from!} and ${to!}${unit === '' ? null : ` ${unit}`} it makes a difference of ${sumText(Math.abs(at_high - at_low), 0)} ${currency} a year.</li>`;
   })}</ol>`;
 }
 

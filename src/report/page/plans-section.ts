@@ -3,6 +3,7 @@ import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { withMinus } from '../../units/minus-sign.ts';
 import { rangeText } from '../../units/range-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { askedMarkup } from './asked-questions.ts';
 import { bargainWords } from './bargain-words.ts';
 import { figureTable } from './figure-table.ts';
@@ -116,7 +117,7 @@ function safetyNote(purchase: ReportStudy['purchase']): Html | null {
   if (safe === null || purchase === null || purchase.warmer !== null) return null;
   const words =
     safe.warmer_by_k === 0
-      ? `the device takes no hour above 80 % from the cold spot of the ${safe.room}, so that it need not be any warmer for as low a mould risk`
-      : `no warmth was found that makes the mould risk of the ${safe.room} as low as with the device: ${safe.note}`;
+      ? `the device takes no hour above 80 % from the cold spot of ${theRoom(safe.room)}, so that it need not be any warmer for as low a mould risk`
+      : `no warmth was found that makes the mould risk of ${theRoom(safe.room)} as low as with the device: ${safe.note}`;
   return html`<p><b>As low a mould risk by heat alone:</b> ${words}.</p>`;
 }

@@ -1,6 +1,7 @@
 import type { PurchaseStudy } from '../../studies/plan-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { grouped, signedSum, sumText } from '../../units/sum-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
 import { moneyText } from './option-words.ts';
@@ -69,14 +70,14 @@ function dryingWords({ about: { device, room }, sum: { drying } }: PurchaseStudy
   if (drying === null) return [];
   const { label_litres_a_day: label, litres_a_day_running: here, litres_per_kwh } = drying;
   return [
-    `${device} (${room}) runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,
+    `The ${device} (${room}) runs ${figureText(drying.run_hours_per_year, 0)} h and draws ${figureText(drying.kwh_per_year, 1)} kWh a year.`,
     ...(here === null || drying.litres_per_year <= 0
       ? []
       : [
           `It takes ${figureText(drying.litres_per_year, 1)} L a year: ${figureText(here, 1)} L/day while it runs, at the room's own temperature and humidity` +
             (label === null
               ? '.'
-              : `; its label says ${figureText(label, 1)} L/day in a warmer, damper test room, so that ${figureText(100 * (drying.share_of_label ?? 0), 0)} % of it are left.`),
+              : `; its label says ${figureText(label, 1)} L/day in a warmer, damper test room, so that ${figureText(100 * (drying.share_of_label ?? 0), 0)} % of it is left.`),
           `${figureText(litres_per_kwh, 2)} L for each kWh. ${
             drying.tank_empties_per_year > 0
               ? `The tank is emptied ${figureText(drying.tank_empties_per_year, 0)} times a year.`
@@ -96,9 +97,9 @@ function equalSafety({ equalSafety: safe, about, sum }: PurchaseStudy): Html | n
       : `kept ${figureText(safe.warmer_by_k, 1)} °C warmer`;
   return html`
 <h3>The same mould risk by heat alone</h3>
-<p>How much warmer the ${safe.room} would have to be kept, by its own thermostat, for its cold spot to be above 80 % for no more hours than with the device; found by running the home again and again.</p>
+<p>How much warmer ${theRoom(safe.room)} would have to be kept, by its own thermostat, for its cold spot to be above 80 % for no more hours than with the device; found by running the home again and again.</p>
 ${figureTable({
-  caption: `Cold spot of the ${safe.room}`,
+  caption: `Cold spot of ${theRoom(safe.room)}`,
   heads: ['option', 'over 80 % [h]', `beyond doing nothing [${measures.money.currency} a year]`],
   rows: [
     ['as it is', figureText(safe.hours_as_is, 0), '0.00'],

@@ -3,6 +3,7 @@ import type { LivingFigures } from '../../living/messages.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { withMinus } from '../../units/minus-sign.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { type Html, html } from './html.ts';
 import { DAYS_BOX } from './try-days.ts';
 import { spanId, type TriedFigure, triedFigures } from './try-figures.ts';
@@ -39,7 +40,7 @@ ${presence ? box('presence', 'A smart valve in every room, heat only while someb
 ${
   offer.room === null
     ? null
-    : html`${box('dehumidifier', `A dehumidifier in the ${offer.room}, 12 L/day by its label`)}
+    : html`${box('dehumidifier', `A dehumidifier in ${theRoom(offer.room)}, 12 L/day by its label`)}
 ${slider('target', 'which keeps it at', 40, 65, 1, 55, '55 %')}`
 }
 <p><button type="button" id="try-reset">As it is</button></p>

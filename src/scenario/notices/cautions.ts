@@ -28,7 +28,7 @@ function carbonMonoxide({ home, household }: CautionContext): Notice[] {
   return [
     {
       id: 'co-alarm',
-      text: `The home has an appliance that burns fuel: it needs a carbon-monoxide alarm, and sweeping or service as its maker says. Readings of ${READINGS} are no substitute.`,
+      text: `The home has an appliance that burns fuel: it needs a carbon-monoxide alarm, and sweeping or servicing as its maker says. Readings of ${READINGS} are no substitute.`,
     },
   ];
 }
@@ -75,7 +75,7 @@ function lowSetpoint({ home, household, automation, people }: CautionContext): N
   const cool =
     cot.length === 0
       ? ''
-      : ` Where an infant sleeps (${cot.map(({ name }) => name).join(', ')}) the guide is 16 to 20 °C, and too warm is a danger: do not heat that room beyond it.`;
+      : ` Where an infant sleeps (${cot.map(({ name }) => name).join(', ')}) the guide is 16 to 20 °C, and overheating is a danger: do not heat that room beyond it.`;
   return [
     {
       id: 'low-setpoint',

@@ -62,7 +62,7 @@ function spillage(context: CautionContext): Notice[] {
   const sucks = fans.length > 0 ? 'An extract fan' : 'An air conditioner with a single duct';
   const what = open
     ? `${sucks} and a stove that draws on the rooms`
-    : `${sucks} in a home that burns fuel: if that appliance takes its air from the rooms, the two`;
+    : `${sucks} in a home with an appliance that burns fuel: if that takes its air from the rooms, the two`;
   return [
     {
       id: 'spillage',
@@ -82,7 +82,7 @@ function electrics(context: CautionContext): Notice[] {
   return [
     {
       id: 'unattended',
-      text: `May run while people sleep or are out: ${names}. Look for recalls, keep clear space around it, plug it straight into the wall and dry no laundry on it.${cheap}`,
+      text: `These may run while people sleep or are out: ${names}. Look for recalls, keep clear space around it, plug it straight into the wall and dry no laundry on it.${cheap}`,
     },
   ];
 }
@@ -139,7 +139,7 @@ function sleepersUnseen({ home, household, automation }: CautionContext): Notice
   return [
     {
       id: 'sleepers-unseen',
-      text: `Sensors for presence see sleepers badly: heat, cooling and devices in ${names} may stop while somebody sleeps there.`,
+      text: `Presence sensors often miss people who are asleep: heat, cooling and devices in ${names} may stop while somebody sleeps there.`,
     },
   ];
 }
@@ -173,13 +173,13 @@ const STARVED =
   'A stove that burns the air of its room needs a vent to outdoors that nobody can shut, all the more in a tight home: have a competent person see to it before draughts are stopped. Short of air, it can fill the room with smoke and carbon monoxide.';
 const OF_KIND = {
   stove:
-    'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, burn dry wood. What it does to the air of the neighbours is not counted here.',
+    'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, and burn dry wood. What it does to the air of the neighbours is not counted here.',
   dehumidifier:
     'A dehumidifier treats a symptom: leaks and rising damp come first. It brings no fresh air, and its tank wants emptying.',
   humidifier:
     'A humidifier that is not emptied and cleaned as its maker says, every few days or daily, blows germs and scale into the room; water that it adds ends on the coldest corner.',
   purifier:
-    'A purifier brings no fresh air: it takes neither what people breathe out nor carbon monoxide nor damp away, and cleans less and less until its filter is changed.',
+    'A purifier brings no fresh air: it removes neither what people breathe out nor carbon monoxide nor damp, and cleans less and less until its filter is changed.',
 } as const;
 /** Fuels that are burnt in the home. */
 export const BURNT: ReadonlySet<string> = new Set(['gas', 'oil', 'lpg', 'wood']);

@@ -1,5 +1,6 @@
 import type { Condition, RuleAction } from '../../control/automation.ts';
 import type { Notice } from '../../home/notices.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { andList } from '../../units/word-list.ts';
 import { momentsOf } from '../week-value.ts';
 import type { CautionContext } from './caution-context.ts';
@@ -30,7 +31,7 @@ export function heatOutOfWindows(context: CautionContext): Notice[] {
     const { name } = context.home.rooms[kept.heat.room]!;
     const by = kept.heat.name === `heating of the ${name}` ? 'heating' : kept.heat.name;
     return [
-      `${opener.name} opens them above ${inTenths(kept.above)} °C in the ${name}, which ${by} brings to ${inTenths(kept.to)} °C`,
+      `${opener.name} opens them above ${inTenths(kept.above)} °C in ${theRoom(name)}, which ${by} brings to ${inTenths(kept.to)} °C`,
     ];
   });
   if (words.length === 0) return [];

@@ -144,7 +144,7 @@ const bathroomFan: Offer = (facts) => {
   if (bathroom === undefined || facts.has('extract fan') || facts.openFlue) return null;
   return {
     name: 'bathroom-fan',
-    description: 'an extract fan in the bathroom runs with showers, and half an hour on',
+    description: 'an extract fan in the bathroom runs during showers and for half an hour after',
     change: { devices: { 'bathroom fan': showerFan(bathroom.name) } },
     purchases: [{ what: 'fan', price: 180, lasts: '12 years' }],
   };

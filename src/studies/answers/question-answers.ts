@@ -144,8 +144,8 @@ function sentenceOf(
     effects.filter(({ better }) => !better),
     saves ? most : 1,
   );
+  if (gains === '' && losses === '') return nothingElse({ plan, against }, baseline, about);
   const opening = openingOf({ plan, against }, baseline, about);
-  if (gains === '' && losses === '') return `${opening} and ${nothingElse(saves)}.`;
   if (gains === '') return `${opening}, ${saves ? 'but' : 'and'} ${losses}.`;
   return `${opening}: ${gains}${losses === '' ? '' : `; but ${losses}`}.`;
 }
@@ -156,23 +156,31 @@ function shortOf(asked: Asked, baseline: AskedPlan, about: Topic): string {
   const gain = effects.find(({ better }) => better)?.word ?? '';
   const loss = effects.find(({ better }) => !better)?.word ?? '';
   const saves = Math.round(moneyMore(asked)) <= 0;
+  if (gain === '' && loss === '') return nothingElse(asked, baseline, about);
   const opening = openingOf(asked, baseline, about);
-  if (gain === '' && loss === '') return `${opening} and ${nothingElse(saves)}.`;
   if (gain === '') return `${opening}, ${saves ? 'but' : 'and'} ${loss}.`;
   return `${opening}: ${gain}${loss === '' ? '' : `, but ${loss}`}.`;
 }
 
-/** "nineteen saves 156 GBP a year", " against cooler" where it is measured by another plan. */
-function openingOf(asked: Asked, baseline: AskedPlan, about: Topic): string {
+/**
+ * "nineteen saves 156 GBP a year", " against cooler" where it is measured by another plan.
+ *
+ * @param and  before how often rules ring
+ */
+function openingOf(asked: Asked, baseline: AskedPlan, about: Topic, and = ' and '): string {
   const { plan, against } = asked;
   const beside = against === baseline ? '' : ` against ${against.figures.plan}`;
   const rings = about === 'rules' ? ringing(plan, against) : '';
   const unpaid = about === 'purchase' ? ' (its price not counted)' : '';
-  return `${plan.figures.plan} ${moneyWords(moneyMore(asked), plan)}${beside}${rings}${unpaid}`;
+  const told = rings === '' ? '' : and + rings;
+  return `${plan.figures.plan} ${moneyWords(moneyMore(asked), plan)}${beside}${told}${unpaid}`;
 }
 
-const nothingElse = (saves: boolean): string =>
-  saves ? 'changes little else' : 'makes nothing clearly better';
+function nothingElse(asked: Asked, baseline: AskedPlan, about: Topic): string {
+  const saves = Math.round(moneyMore(asked)) <= 0;
+  const opening = openingOf(asked, baseline, about, ', ');
+  return `${opening} and ${saves ? 'changes little else' : 'makes nothing clearly better'}.`;
+}
 
 /** What matters most first; of a stove that is what is clearly otherwise in the air, and for those who cool or shade how often they are too warm. */
 function asEffects(plan: AskedPlan, against: AskedPlan, about: Topic): Effect[] {

@@ -32,9 +32,12 @@ export function whatMends(
     .filter(({ share }) => share > LEAST_SHARE)
     .toSorted((a, b) => b.share - a.share)
     .slice(0, MOST_PLANS)
-    .map(({ plan, share }) => `${plan.figures.plan} ${figureText(100 * share, 0)}\u00a0%`);
+    .map(
+      ({ plan, share }, k) =>
+        `${plan.figures.plan} ${k === 0 ? 'takes away ' : ''}${figureText(100 * share, 0)}\u00a0%`,
+    );
   if (mends.length === 0) return `Nothing that was tried takes the ${species.had.label} away.`;
-  return `Of the ${species.had.label} that the ${andList(gone)} adds, other plans take away: ${andList(mends)}.`;
+  return `Of the ${species.had.label} that the ${andList(gone)} adds, ${andList(mends)}.`;
 }
 
 interface Added {

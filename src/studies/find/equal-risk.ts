@@ -3,6 +3,7 @@ import { addDehumidifier, resizeDehumidifier } from '../../scenario/edits/add-de
 import { isLegalEdit } from '../../scenario/edits/edit.ts';
 import { raiseRoomSetpoint, raiseSetpoints } from '../../scenario/edits/raise-setpoints.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { edited, type FindingRun, type FindSetup } from './finding.ts';
 import { leastThatHolds } from './least-that-holds.ts';
 
@@ -103,7 +104,10 @@ export const coldSpots =
 function warmerBy(raw: unknown, room: string) {
   const alone = raiseRoomSetpoint(raw, room, TOLERANCE);
   if (alone !== null && isLegalEdit(raw, alone)) {
-    return { what: `the ${room}`, by: (kelvin: number) => raiseRoomSetpoint(raw, room, kelvin) };
+    return {
+      what: `${theRoom(room)}`,
+      by: (kelvin: number) => raiseRoomSetpoint(raw, room, kelvin),
+    };
   }
   if (raiseSetpoints(raw, 0) === null) return null;
   return { what: 'the whole home', by: (kelvin: number) => raiseSetpoints(raw, kelvin) };

@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { addAiringAt } from '../../scenario/edits/add-airing.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { signedSum } from '../../units/sum-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { andList } from '../../units/word-list.ts';
 import { type Alone, airingTimes, aloneWords } from './airing-times.ts';
 import { edited, type Finding, type FindingRun, type FindSetup, worstRoom } from './finding.ts';
@@ -43,7 +44,7 @@ export async function findAiring(setup: FindSetup, hours: number, room?: string)
   const best = good[0];
   const allowed = hours === 0 ? 'at all times' : `for all but ${figureText(hours, 0)} h`;
   return {
-    question: `the cheapest airing routine that keeps ${STALE_SYMBOL}${room === undefined ? '' : ` in the ${room}`} under its band ${allowed}`,
+    question: `the cheapest airing routine that keeps ${STALE_SYMBOL}${room === undefined ? '' : ` in ${theRoom(room)}`} under its band ${allowed}`,
     ...{ unit: 'min', low: LOW, high: HIGH, tolerance: TOLERANCE },
     value: worst(asIs).figure <= hours ? 0 : (best?.found.value ?? null),
     answer: answerOf(asIs, { hours, worst }, { best, most: mostOf(routines), alone }),
@@ -75,14 +76,14 @@ function answerOf(
 ): string[] {
   if (worst(asIs).figure <= hours) {
     const { room, figure } = worst(asIs);
-    return [`None is needed: as it is the ${room} is worst with ${figureText(figure, 0)} h.`];
+    return [`None is needed: as it is ${theRoom(room)} is worst with ${figureText(figure, 0)} h.`];
   }
-  const besides = 'All windows are opened wide, besides the habits there are.';
+  const besides = 'All windows are opened wide, in addition to the usual habits.';
   if (most === null) return ['No routine does it by hand.', ...aloneWords(alone, [])];
   if (best === undefined) {
     const { room, figure } = worst(most.measures);
     return [
-      `No routine does it: even ${wordsOf(most.at, HIGH)} leaves the ${room} with ${figureText(figure, 0)} h.`,
+      `No routine does it: even ${wordsOf(most.at, HIGH)} leaves ${theRoom(room)} with ${figureText(figure, 0)} h.`,
       besides,
       ...aloneWords(alone, most.at),
       'Where the air grows stale again between airings, as while people sleep, outdoor air has to come in all the time; find outdoor-air tells how much.',
@@ -92,7 +93,7 @@ function answerOf(
   const { room, figure } = worst(found.tried);
   const more = cost(found) - asIs.money.total_per_year;
   return [
-    `${wordsOf(at, found.value)} does it for ${signedSum(more, 0)} ${asIs.money.currency} a year; the ${room} is worst with ${figureText(figure, 0)} h.`,
+    `${wordsOf(at, found.value)} does it for ${signedSum(more, 0)} ${asIs.money.currency} a year; ${theRoom(room)} is worst with ${figureText(figure, 0)} h.`,
     besides,
     ...aloneWords(alone, at),
   ];

@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanSeries } from '../../measures/series/plan-series.ts';
 import { firstDehumidifier, resizeDehumidifier } from '../../scenario/edits/add-device.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { HOURS_PER_WEEK } from '../../units/time-units.ts';
 import { ifPossible } from '../run-failures.ts';
 import { edited, type Finding, type FindSetup } from './finding.ts';
@@ -40,8 +41,8 @@ export async function findDehumidifier(
   const week = `${figureText(last.tried.worst, 1)} % in the worst seven days`;
   const answer =
     found === null
-      ? `None does it: even with ${shown(largest.label)} the ${place} has ${week}.`
-      : `${shown(found.value)} by its label${found === all[0] ? ', the smallest that was tried,' : ''} does it in the ${place}: ${week}, ${dryingWords(found.tried.measures)}.`;
+      ? `None does it: even with ${shown(largest.label)} ${theRoom(place)} has ${week}.`
+      : `${shown(found.value)} on the label${found === all[0] ? ', the smallest that was tried,' : ''} does it in ${theRoom(place)}: ${week}, ${dryingWords(found.tried.measures)}.`;
   return {
     question: `the smallest dehumidifier that holds ${figureText(target)} % in the worst week`,
     ...{ unit: 'L/day', low: LOW, high: largest.label, tolerance: TOLERANCE },
@@ -50,7 +51,7 @@ export async function findDehumidifier(
       answer,
       `It is set to ${figureText(setting)} %, half a swing of a humidistat lower${has === null ? ', and its water drains away, so that no full tank stops it' : ''}.`,
     ],
-    figure: `humidity of the ${place}, mean of the worst 7 days [%]`,
+    figure: `humidity of ${theRoom(place)}, mean of the worst 7 days [%]`,
     runs: all.map(({ value, tried, holds }) => ({
       ...{ tried: shown(value), figure: tried.worst, holds },
       money: tried.measures.money.total_per_year,

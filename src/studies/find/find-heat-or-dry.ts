@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { firstDehumidifier } from '../../scenario/edits/add-device.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { sumText } from '../../units/sum-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import { coldSpots, type EqualRisk, equalRisk } from './equal-risk.ts';
 import type { Finding, FindSetup } from './finding.ts';
@@ -20,10 +21,10 @@ export async function findHeatOrDry(setup: FindSetup, room: string): Promise<Fin
   const { asIs, warm, dry, runs } = risk;
   const ratio = warm === null ? null : breakEvenRatio(asIs, warm.plan, dry.plan);
   return {
-    question: `whether to heat or to dry the ${room}, at the same risk of mould`,
+    question: `whether to heat or to dry ${theRoom(room)}, at the same risk of mould`,
     ...{ unit: '-', low: 0, high: 6, tolerance: 0.1, value: ratio?.ratio ?? null },
     answer: answerOf(risk, room, ratio),
-    figure: `cold spot of the ${room} above 80 % [h]`,
+    figure: `cold spot of ${theRoom(room)} above 80 % [h]`,
     runs: runs.map((one) => ({ ...one, holds: one.holds && !staysWet(one.figure, asIs) })),
   };
 }
@@ -39,7 +40,7 @@ function answerOf(
   const spots = coldSpots(room);
   const hours = (plan: PlanMeasures) => `${figureText(spots(plan), 0)} h`;
   const more = (plan: PlanMeasures) => signedText(extraPerYear(asIs, plan), 0);
-  const now = `As it is the cold spot of the ${room} is above 80 % for ${hours(asIs)}`;
+  const now = `As it is the cold spot of ${theRoom(room)} is above 80 % for ${hours(asIs)}`;
   if (warm === null) return [`${now}; no drying does what two kelvins more do.`];
   if (spots(dry.plan) >= spots(asIs)) return [`${now}, and drying makes it none less.`];
   const wet = staysWet(spots(warm.plan), asIs) && staysWet(spots(dry.plan), asIs);
@@ -47,7 +48,7 @@ function answerOf(
     `${now}; with ${warm.words} for ${hours(warm.plan)}, with ${dry.words} for ${hours(dry.plan)}.`,
     ...(wet
       ? [
-          `Neither makes the ${room} dry: more than half of the ${figureText(asIs.period.hours, 0)} h mould can grow there either way${beyond === null || staysWet(spots(beyond.dry.plan), asIs) ? ', so look for what else keeps it damp' : ''}.`,
+          `Neither makes ${theRoom(room)} dry: more than half of the ${figureText(asIs.period.hours, 0)} h mould can grow there either way${beyond === null || staysWet(spots(beyond.dry.plan), asIs) ? ', so look for what else keeps it damp' : ''}.`,
         ]
       : []),
     ...(beyond === null

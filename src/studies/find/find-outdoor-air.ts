@@ -1,7 +1,9 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { addSteadyAir } from '../../scenario/edits/add-device.ts';
+import { capital } from '../../units/capital.ts';
 import { figureText } from '../../units/figure-text.ts';
 import { grouped, sumText } from '../../units/sum-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import { edited, type Finding, type FindSetup } from './finding.ts';
 import { leastThatHolds, type Tried } from './least-that-holds.ts';
@@ -43,10 +45,10 @@ export async function findOutdoorAir(
   const all = new Map([...fresh.all, ...dear.all].map((one) => [one.value, one]));
   const byFlow = [...all.values()].sort((a, b) => a.value - b.value);
   return {
-    question: `the outdoor air with which the ${room} is neither stuffy nor dear`,
+    question: `the outdoor air that leaves ${theRoom(room)} stuffy for no more than ${figureText(limits.hours, 0)} h and costs no more than ${grouped(String(limits.money))} ${asIs.money.currency} a year`,
     ...{ ...flow, unit: 'L/s', value: within ? least.value : null },
     answer: answerOf(least, dear.found, fresh.all.at(-1)!.tried),
-    figure: `${STALE_SYMBOL} in the ${room} above its band with somebody in [h]`,
+    figure: `${STALE_SYMBOL} in ${theRoom(room)} above its band with somebody in [h]`,
     runs: byFlow.map(({ value, tried }) => ({
       tried: value === 0 ? 'as it is' : `${figureText(value, 1)} L/s more`,
       ...{ figure: stuffy(tried), money: tried.money.total_per_year },
@@ -65,16 +67,16 @@ export async function findOutdoorAir(
     const now = `As it is ${STALE_SYMBOL} stands above its band for ${hours(asIs)}.`;
     if (least === null) {
       return [
-        `No rate does it: even with ${figureText(HIGH)} L/s more the ${room} is stuffy for ${hours(last)}.`,
+        `No rate does it: even with ${figureText(HIGH)} L/s more ${theRoom(room)} is stuffy for ${hours(last)}.`,
         now,
       ];
     }
     const { value, tried } = least;
-    if (value === 0) return [`The ${room} needs no more than it has.`, now];
+    if (value === 0) return [`${capital(theRoom(room))} needs no more than it has.`, now];
     const rate = `${figureText(value, 1)} L/s`;
     if (dearer(tried) > limits.money) {
       return [
-        `No rate does both: ${rate} more make the ${room} fresh enough (${hours(tried)}), and cost ${cost(tried)}, more than ${grouped(String(limits.money))}.`,
+        `No rate does both: ${rate} more make ${theRoom(room)} fresh enough (${hours(tried)}), but cost ${cost(tried)}, more than ${grouped(String(limits.money))}.`,
         now,
       ];
     }

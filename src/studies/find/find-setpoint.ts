@@ -2,6 +2,7 @@ import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { isLegalEdit } from '../../scenario/edits/edit.ts';
 import { raiseSetpoints, wholeHomeSetpoint } from '../../scenario/edits/raise-setpoints.ts';
 import { figureText, signedText } from '../../units/figure-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { edited, type Finding, type FindSetup, worstRoom } from './finding.ts';
 import { leastThatHolds } from './least-that-holds.ts';
 
@@ -24,7 +25,7 @@ export async function findSetpoint(
   const { raw, run } = setup;
   const worst = (plan: PlanMeasures) =>
     worstRoom(plan, ({ cold_spot_hours_above_80_pct: wet }) => wet, room);
-  const spots = room === undefined ? 'every cold spot' : `the cold spot of the ${room}`;
+  const spots = room === undefined ? 'every cold spot' : `the cold spot of ${theRoom(room)}`;
   if (raiseSetpoints(raw, 0) === null) return null;
   const today = wholeHomeSetpoint(raw);
   const set = (value: number) => raiseSetpoints(raw, value - (today ?? 0));
@@ -47,8 +48,8 @@ export async function findSetpoint(
   const { room: wettest, figure } = worst(last.tried);
   const answer =
     found === null
-      ? `No setpoint up to ${shown(high)} does it: there the cold spot of the ${wettest} is above 80 % for ${figureText(figure, 0)} h.`
-      : `${shown(found.value)}${found === all[0] ? ', the lowest that can be set,' : ''} keeps ${spots} under 80 % ${allowed}; ${room === undefined ? `the ${wettest} is worst with` : 'it is above for'} ${figureText(figure, 0)} h.`;
+      ? `No setpoint up to ${shown(high)} does it: there the cold spot of ${theRoom(wettest)} is above 80 % for ${figureText(figure, 0)} h.`
+      : `${shown(found.value)}${found === all[0] ? ', the lowest that can be set,' : ''} keeps ${spots} under 80 % ${allowed}; ${room === undefined ? `${theRoom(wettest)} is worst with` : 'it is above for'} ${figureText(figure, 0)} h.`;
   const moved =
     'All thermostats are moved together, setbacks and rooms with settings of their own too' +
     (today === null ? '.' : `; today it is ${shown(today)}.`);

@@ -2,6 +2,7 @@ import { addDehumidifier, addExtractFan } from '../../scenario/edits/add-device.
 import { hasDevice, hasOpenFluedStove, roomUsedAs } from '../../scenario/edits/scenario-facts.ts';
 import { usualIn, worthOf } from '../../scenario/presets/currencies.ts';
 import { COMMON } from '../../units/preset.ts';
+import { theRoom } from '../../units/the-room.ts';
 import type { AssumedPurchase, BuiltIn, BuiltInContext } from './built-in.ts';
 
 /**
@@ -21,7 +22,7 @@ export function builtInFan(
     return null;
   return {
     name: 'fan',
-    description: `an extract fan in the ${room} that runs while it is humid there`,
+    description: `an extract fan in ${theRoom(room)} that runs while it is humid there`,
     change: addExtractFan(raw, 'proposed fan', room),
     purchases: pricedIn(currency, FAN),
   };
@@ -36,7 +37,7 @@ export function builtInDehumidifier(
   if (anyPlan(context, (plan) => hasDevice(plan, 'dehumidifier'))) return null;
   return {
     name: 'drier',
-    description: `a dehumidifier in the ${room}, 12 L/day by its label`,
+    description: `a dehumidifier in ${theRoom(room)}, 12 L/day by its label`,
     change: addDehumidifier(context.raw, 'proposed dehumidifier', room, 12),
     purchases: pricedIn(currency, DEHUMIDIFIER),
   };

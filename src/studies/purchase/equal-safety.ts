@@ -1,5 +1,6 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { raiseRoomSetpoint } from '../../scenario/edits/raise-setpoints.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import { leastThatHolds } from '../find/least-that-holds.ts';
 import { type PlanVariant, type RunVariant, withEdit } from '../plan-variant.ts';
@@ -62,7 +63,8 @@ export async function equalSafety(setup: EqualSafetySetup): Promise<EqualSafety>
     ...{ note, runs },
   });
   if (before <= target) return found(0, baseline.measures, 0);
-  if (raiseRoomSetpoint(raw, room, 0) === null) return lost(`the ${room} has no thermostat`, 0);
+  if (raiseRoomSetpoint(raw, room, 0) === null)
+    return lost(`${theRoom(room)} has no thermostat`, 0);
   const runWarmer = (kelvin: number) =>
     run(withEdit(baseline.variant, raiseRoomSetpoint(raw, room, kelvin)));
   const warmest = await warmestAllowed(runWarmer);

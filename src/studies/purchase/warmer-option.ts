@@ -1,6 +1,7 @@
 import { raiseRoomSetpoint } from '../../scenario/edits/raise-setpoints.ts';
 import type { Scenario } from '../../scenario/read-scenario.ts';
 import { figureText } from '../../units/figure-text.ts';
+import { theRoom } from '../../units/the-room.ts';
 import type { Option } from '../options.ts';
 import { prepareVariant, variantScenario, withEdit } from '../plan-variant.ts';
 import type { EqualSafety } from './equal-safety.ts';
@@ -13,7 +14,7 @@ export function warmerOption(
 ): Option | null {
   if (measures === null || kelvin === null || kelvin === 0) return null;
   const name = `${room} ${figureText(kelvin, 1)} °C warmer`;
-  const description = `only the ${room} is kept ${figureText(kelvin, 1)} °C warmer`;
+  const description = `only ${theRoom(room)} is kept ${figureText(kelvin, 1)} °C warmer`;
   const variant = {
     ...withEdit(baseline.variant, raiseRoomSetpoint(baseline.raw, room, kelvin)),
     as: { name, description, purchases: [] },

@@ -61,7 +61,7 @@ export function partWayWords(setup: DecisionSetup, weighed: Weighing): string[] 
     .sort((a, b) => b.same.weight - a.same.weight || a.cost - b.cost);
   if (farthest === undefined) return [];
   const { name, cost, same } = farthest;
-  const far = same.weight < main.weight ? 'goes part of the way' : 'does as much of one thing';
+  const far = same.weight < main.weight ? 'goes part of the way' : 'does one part of this as well';
   return [`${name} ${far} and ${moneyWords(cost, setup.plan)}: ${same.words}.`];
 }
 

@@ -29,7 +29,7 @@ function pricesWords(setup: DecisionSetup, weighed: Weighing, turn: MoneyTurn): 
       ? ['the price of what is bought', currency, (x: number) => sumText(x, 0)]
       : [`the price of ${turn.fuel}`, `${currency}/kWh`, (x: number) => figureText(x, 3)];
   const side = value < today ? 'below' : 'above';
-  return `It turns where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}${surely(setup, weighed, turn)}.`;
+  return `The answer turns round where ${name} is ${side} ${print(value)} ${unit} (${print(today)} today): then ${then(weighed)}${surely(setup, weighed, turn)}.`;
 }
 
 /** Where a plan that saves too little would save in nearly all draws of what is doubtful. */
@@ -48,8 +48,8 @@ function surely(
 }
 
 /** What is so on the other side. */
-function then({ verdict, rival }: Weighing): string {
-  if (verdict === 'something else first') return 'it costs less than that';
+function then({ verdict, rival, better }: Weighing): string {
+  if (verdict === 'something else first') return `it costs less than ${better!.plan}`;
   if (verdict === 'too little') return 'it saves money';
   return rival === null ? 'it no longer saves money' : `${rival.plan} does as much for less`;
 }
@@ -60,7 +60,7 @@ function worthWords(setup: DecisionSetup, weighed: Weighing, { value }: MoneyTur
   const a = `${sumText(value, 0)} ${plan.money.currency} a year`;
   if (verdict === 'a trade-off') {
     return extra < 0
-      ? `It is worth it only to those who would take that for ${a}.`
+      ? `It is worth it only to those who would accept that for ${a}.`
       : `It is worth it only to those to whom the rest is worth ${a}.`;
   }
   if (verdict === 'something else first') {
@@ -70,7 +70,7 @@ function worthWords(setup: DecisionSetup, weighed: Weighing, { value }: MoneyTur
   if (verdict === 'worth it' && namesWorth(weighed)) return gift === '' ? '' : `${capital(gift)}.`;
   const words =
     verdict === 'worth it'
-      ? `It turns where ${plan.plan} is worth less than ${a} to you`
+      ? `The answer turns round where ${plan.plan} is worth less than ${a} to you`
       : `What ${plan.plan} does besides would have to be worth ${a} to you`;
   return `${words}${gift === '' ? '' : `; ${gift}`}.`;
 }

@@ -91,7 +91,7 @@ describe('steady leaks and a supply fan, by hand', () => {
         text:
           'Fresh air: 15.0 L/s on average in the heating season, 0.75 air changes an hour, 67 % by ' +
           'cracks and vents and 33 % by supply fans. Most comes into bedroom (10.0 L/s) and ' +
-          'kitchen (5.0 L/s). Of it all, 33 % on the ground floor and 67 % one floor up.',
+          'kitchen (5.0 L/s). Of it all, 33 % comes in on the ground floor and 67 % one floor up.',
       },
     ]);
   });

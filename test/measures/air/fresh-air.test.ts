@@ -49,7 +49,7 @@ describe('outdoor air for each person asleep', () => {
     expect(said(0.0031)).toBe(
       'For those asleep, den gets 3.1 L/s a person straight from outdoors in the heating season, ' +
         'less than even the 4 L/s that handbooks call the least (EN 16798-1 has 7 for category II ' +
-        'and 4 for III). What doors let in from other rooms comes on top, fresh in part.',
+        'and 4 for III). What comes through doors from other rooms is extra, and fresh only in part.',
     );
     expect(said(0.00396)).toContain('4.0 L/s a person');
     expect(said(0.00396)).toContain('less than the 7 L/s that handbooks ask for');
@@ -165,7 +165,7 @@ describe('a stove in a room below the pressure outdoors', () => {
     expect(caution).toEqual({
       id: 'stove-depressurised',
       text:
-        'While stove burned, den stood more than 4 Pa below outdoors for part of the time, which ' +
+        'While the stove burned, the pressure in the den was more than 4 Pa below that outdoors for part of the time, which ' +
         'can draw fumes into the room. That is a reason to call a competent fitter, who tests it ' +
         'with doors and windows shut and all fans on. A carbon monoxide alarm belongs in that room, ' +
         'and local codes may forbid such a fan. The hours are an estimate; fewer or none of them, ' +

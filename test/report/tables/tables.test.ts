@@ -463,7 +463,9 @@ describe('runTables', () => {
     expect(line(from('Devices'), 'stove')).toBe('stove 310 60 0 900 680 0 0');
     expect(from('Devices')).not.toContain('added');
     expect(line(from('Rules'), 'damp')).toBe('damp 52 1.0 40 30 35 20 3 12 7');
-    expect(line(from('Airing'), 'of each litre then')).toBe('of each litre then 1.20 kWh');
+    expect(line(from('Airing'), 'for each litre of water then')).toBe(
+      'for each litre of water then 1.20 kWh',
+    );
     expect(line(from('Airing'), 'until then, mean')).toBe('until then, mean - min');
     expect(line(told, 'electricity of appliances')).toBe('electricity of appliances 1500 kWh');
     expect(line(told, 'electricity of devices')).toBe('electricity of devices 120 kWh');

@@ -195,7 +195,7 @@ test('a humidifier wants cleaning, and a purifier replaces no fresh air', () => 
   expect(device('purifier')).toContain('purifier');
   const text = cautions('devices: { d: { kind: purifier, room: living } }').map((one) => one.text);
   expect(text.join(' ')).toContain(
-    'takes neither what people breathe out nor carbon monoxide nor damp away',
+    'removes neither what people breathe out nor carbon monoxide nor damp',
   );
 });
 
@@ -210,7 +210,9 @@ test('an air conditioner with a single duct draws in outdoor air, and fumes wher
   const text = cautions(
     'heating: { source: boiler }\ncooling: { source: single duct, rooms: [bedroom] }',
   ).find(({ id }) => id === 'spillage')?.text;
-  expect(text).toMatch(/^An air conditioner with a single duct in a home that burns fuel: if /);
+  expect(text).toMatch(
+    /^An air conditioner with a single duct in a home with an appliance that burns fuel: if /,
+  );
 });
 
 test('a cheap night is named beside what may run unattended', () => {

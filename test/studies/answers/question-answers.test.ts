@@ -193,8 +193,8 @@ test('rules say how often they ring, whether anybody hears, and which rings most
   const rung = { ...told!, measures: { ...told!.measures, alerts } };
   expect(plain(questionAnswers([now!, rung])[0]!.sentences.join(' '))).toBe(
     'told costs the same, rings 10 times a week (25 % with nobody awake at home within the hour) ' +
-      'and changes little else. "damp" rings most, 10 a week, oftenest from 7 to 8 h, 10 % within ' +
-      'an hour of the one before.',
+      'and changes little else. "damp" rings most, 10 times a week, most often from 7 to 8 h; 10 % of that is within ' +
+      'an hour of the time before.',
   );
   // Behind the cheapest plan and the best one as well.
   const louder = { ...rung.prepared, plan: 'louder' };

@@ -51,7 +51,7 @@ describe('outdoor air', () => {
     const found = await findOutdoorAir(setup, 'den', { hours: 0, money: 0.01 });
     expect(found.value).toBeNull();
     expect(found.answer[0]).toMatch(
-      /^No rate does both: [\d.]+ L\/s more make the den fresh enough \(0 h\), and cost \d+ \w+ a year, more than 0\.01\.$/,
+      /^No rate does both: [\d.]+ L\/s more make the den fresh enough \(0 h\), but cost \d+ \w+ a year, more than 0\.01\.$/,
     );
     expect(found.runs.some(({ figure }) => figure === 0)).toBe(true);
     expect(found.runs.every(({ holds }) => !holds)).toBe(true);
@@ -196,7 +196,7 @@ describe('a dehumidifier', () => {
     // Cooler and drier than at the 30 °C and 80 % of the label it dries less than that says.
     expect(found.value!).toBeGreaterThan(3);
     expect(found.answer).toEqual([
-      expect.stringContaining(' L/day by its label does it in the den: '),
+      expect.stringContaining(' L/day on the label does it in the den: '),
       'It is set to 57.0 %, half a swing of a humidistat lower, and its water drains away, so that no full tank stops it.',
     ]);
   });

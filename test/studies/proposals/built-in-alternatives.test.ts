@@ -79,7 +79,9 @@ describe('what is proposed', () => {
     expect(says).toBe('a dehumidifier in the bedroom, 12 L/day by its label');
     expect(buys[0]).toMatchObject({ price: 180, price_low: 120, price_high: 260, lastsYears: 8 });
     const elsewhere = proposals(home(), figures({ living: 10, bedroom: 90 }, 'GBP', ['bedroom']));
-    expect(elsewhere.find(({ name }) => name === 'drier')!.description).toContain('in the living,');
+    expect(elsewhere.find(({ name }) => name === 'drier')!.description).toContain(
+      'in the living room,',
+    );
     expect(names(proposals(home(), figures({ living: 1 }, 'GBP', ['living'])))).not.toContain(
       'drier',
     );

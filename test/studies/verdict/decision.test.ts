@@ -181,7 +181,7 @@ describe('worth it', () => {
       'Buy it: dry saves 75 GBP a year.',
       'It saves some in nine of ten draws of the doubtful inputs or more.',
       'It makes nothing clearly worse.',
-      'It turns where the price of what is bought is above 800 GBP (200 today): then it no longer saves money.',
+      'The answer turns round where the price of what is bought is above 800 GBP (200 today): then it no longer saves money.',
     ]);
   });
 
@@ -446,7 +446,7 @@ test('what goes half of the way for half of the money is named', () => {
   expect(found(moved, best)).toMatch('vent goes part of the way and saves 10 GBP a year: mould');
   // Of less mould as much, but fewer corners are dry.
   expect(found(plan('tip', { spots: 400, mould: 0.05, energy: 1010 }))).toMatch(
-    'tip does as much of one thing and costs 10 GBP a year: mould',
+    'tip does one part of this as well and costs 10 GBP a year: mould',
   );
   // Less than half of the way, more than half of the money, or with cold people: not a word.
   expect(found(plan('far', { spots: 700, mould: 2.2, energy: 1044 }))).toMatch(/^Even as a gift/);
@@ -456,7 +456,7 @@ test('what goes half of the way for half of the money is named', () => {
   );
   // As far of one thing, and of two that go as far the cheaper.
   expect(found(plan('even', { spots: 400, mould: 0.1, energy: 1010 }))).toMatch(
-    'even does as much of one thing and costs 10 GBP a year: mould',
+    'even does one part of this as well and costs 10 GBP a year: mould',
   );
   expect(found(moved, plan('cheap', { spots: 500, mould: 1, energy: 1030 }))).toMatch(
     'cheap goes part of the way and costs 30 GBP a year',
@@ -591,7 +591,7 @@ describe('too little', () => {
     expect(found).toMatchObject({ verdict: 'too little', turn: { of: 'price', value: 120 } });
     expect(found.sentences.slice(0, 2)).toEqual([
       'Too little: dry saves 15 GBP a year on the bill, less than the 25 GBP that its price comes to, and makes nothing clearly better.',
-      'It turns where the price of what is bought is below 120 GBP (200 today): then it saves money.',
+      'The answer turns round where the price of what is bought is below 120 GBP (200 today): then it saves money.',
     ]);
     // Without a price of its own there is none to set its bill beside; of a few pence nothing is left to tell.
     expect(decide({ plan: dry, purchases: [] }).sentences[0]).toMatch(
@@ -619,7 +619,7 @@ describe('too little', () => {
     expect(found.sentences.slice(0, 2)).toEqual([
       'Too little: hp saves 284 GBP a year on the bill, less than the 500 GBP that its price comes to, and makes nothing clearly better.',
       // 284 × 18 years
-      'It turns where the price of what is bought is below 5112 GBP (9000 today): then it saves money.',
+      'The answer turns round where the price of what is bought is below 5112 GBP (9000 today): then it saves money.',
     ]);
     // 100 a year of a boiler that is not bought then
     const replaced = decide({
@@ -652,7 +652,7 @@ describe('too little', () => {
     expect(found.sentences.slice(0, 2)).toEqual([
       'Too little: hp saves 22 GBP a year, but not in nine of ten draws of the doubtful inputs, and makes nothing clearly better.',
       // 73 of 262 a year less
-      'It turns where the price of what is bought is below 3402 GBP (4716 today): then it saves money in nine of ten draws.',
+      'The answer turns round where the price of what is bought is below 3402 GBP (4716 today): then it saves money in nine of ten draws.',
     ]);
   });
 
@@ -739,7 +739,7 @@ test('a trade-off says what is saved and what it costs people', () => {
   expect(found.sentences.slice(0, 3)).toEqual([
     'A trade-off: cold saves 100 GBP a year, but brings more cold hours.',
     'With cold, people are in rooms that are too cold 3.0 h a day (den).',
-    'It is worth it only to those who would take that for 100 GBP a year.',
+    'It is worth it only to those who would accept that for 100 GBP a year.',
   ]);
 });
 
