@@ -23,6 +23,7 @@ import { type Readings, readingsOf } from './readings/readings.ts';
 import type { Division } from './readings/span.ts';
 import { commonSpan, divide } from './readings/span-of.ts';
 import { takenAsSaid } from './readings/taken-as-said.ts';
+import { unmeasuredRooms } from './readings/unmeasured-rooms.ts';
 import { requireHours, requireReadings } from './require-log.ts';
 import type { Channel } from './simulate/channel.ts';
 import { cutWeather } from './simulate/cut-weather.ts';
@@ -138,6 +139,7 @@ export async function fitHome(request: FitRequest): Promise<HomeFit> {
     cautions: [
       ...otherTimes(plan, stages, division),
       ...(readings.heating?.words == null ? [] : [readings.heating.words]),
+      ...unmeasuredRooms(plan.home, readings),
       ...notUsed(log, plan.home, readings.used),
       ...takenAsSaid(plan.home, log, weather, division, movesCooling(stages)),
       ...logCautions(

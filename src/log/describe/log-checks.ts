@@ -45,7 +45,7 @@ function ofSeries(series: LoggedSeries, fact: SeriesFacts): LogWarning[] {
   }
   if (series.quantity === 'relative humidity') found.push(...ceiling(series, fact, what));
   if (BREATH !== undefined && series.quantity === BREATH.name)
-    found.push(...belowOutdoors(series, what));
+    found.push(...offOutdoors(series, what));
   return found;
 }
 
@@ -88,10 +88,16 @@ function swapped(
   return [{ id: 'swapped', text }];
 }
 
-function belowOutdoors({ values, place }: LoggedSeries, what: string): LogWarning[] {
+/** Breath that falls below the level outdoors, or in weeks never comes near it. */
+function offOutdoors({ times, values, place }: LoggedSeries, what: string): LogWarning[] {
   if (place === 'outdoors' || BREATH === undefined) return [];
   const sorted = values.slice().sort();
   const low = sorted[Math.floor(sorted.length / 100)]!;
+  const days = (times.at(-1)! - times[0]!) / 86_400;
+  if (low > BREATH.outdoors.high + NEVER_AIRED && days >= SHORT_DAYS) {
+    const text = `${what} never comes near the level outdoors, but stays above ${figure(low)} ${BREATH.unit} in 99 readings of a hundred: either the room is never aired for long, or the sensor reads high, so decays seem slower than they are.`;
+    return [{ id: 'above-outdoors', text }];
+  }
   if (low >= BREATH.outdoors.low - LEEWAY) return [];
   const text = `${what} falls to ${figure(low)} ${BREATH.unit} and below in one reading of a hundred, under the level outdoors: the sensor reads low, so decays seem faster than they are.`;
   return [{ id: 'below-outdoors', text }];
@@ -154,4 +160,6 @@ const STUCK = 24 * 3600;
 /** Of air that can hold no more; sensors seldom tell more finely. [%] */
 const SATURATED = 99;
 const LEEWAY = 20;
+/** A room that is empty or aired now and then comes nearer to outdoors within weeks; own judgement. [ppm] */
+const NEVER_AIRED = 80;
 const RISE = 150;

@@ -7,6 +7,7 @@ export interface LogWarning {
     | 'moved'
     | 'swapped'
     | 'humidity-ceiling'
+    | 'above-outdoors'
     | 'below-outdoors'
     | 'unseen-people';
   readonly text: string;

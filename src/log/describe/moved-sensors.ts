@@ -1,6 +1,7 @@
 import { isoDay } from '../../units/iso-time.ts';
 import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { type Log, roomsOf, seriesOf } from '../log.ts';
+import { longestGap } from '../longest-gap.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import type { LogWarning } from './log-warning.ts';
 import { middleOf, usualDistance } from './series-facts.ts';
@@ -19,7 +20,10 @@ export function movedSensors(log: Log): LogWarning[] {
       step: SECONDS_PER_DAY,
       count: Math.max(0, Math.floor((log.end - start) / SECONDS_PER_DAY)),
     };
-    const daily = rooms.map((room) => meansOverSteps(seriesOf(log, quantity, room)!, steps, 7200));
+    const daily = rooms.map((room) => {
+      const series = seriesOf(log, quantity, room)!;
+      return meansOverSteps(series, steps, longestGap(series));
+    });
     const moves = rooms.flatMap((room, i) => moveOf(differences(daily, i), room, quantity, start));
     // A single move shifts the others a little the other way: only the largest is told.
     return moves

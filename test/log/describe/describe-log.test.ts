@@ -209,6 +209,33 @@ describe('what readings say against themselves', () => {
     expect(fact!.mean).toBeCloseTo(1 / 24, 9);
   });
 
+  test('CO2 that in weeks never comes near the level outdoors', () => {
+    // A swing of 600 ppm from 440 or, where the sensor reads 180 too much, from 620; 3/100 of a swing
+    // of a cosine are within a hundred of its readings.
+    const swing = (low: number) => (h: number) => low + 300 * (1 - Math.cos(h / 4));
+    const said = (low: number, count = 30) =>
+      describe1([made('co2', 'bed', days(count, swing(low)))]).warnings.map(({ id }) => id);
+    expect(said(620)).toEqual(['above-outdoors']);
+    expect(said(440)).toEqual([]);
+    expect(said(620, 10)).toEqual(['short']);
+  });
+
+  test('a sensor that was moved, though it reports changes only', () => {
+    // Every other reading three hours later: most of each day lies in spells of more than two hours.
+    const seldom = (room: string, step: number) => {
+      const one = made(
+        'temperature',
+        room,
+        days(60, (h) => wave(h) + (h >= 720 ? step : 0)).filter(
+          (_, k) => k % 4 === 0 || k % 4 === 3,
+        ),
+      );
+      return one;
+    };
+    const found = describe1([seldom('hall', 3), seldom('bath', 0), seldom('attic', 0)]).warnings;
+    expect(found.filter(({ id }) => id === 'moved')).toHaveLength(1);
+  });
+
   test('a sensor that was moved', () => {
     const one = made(
       'temperature',
