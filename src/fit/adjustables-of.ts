@@ -29,8 +29,9 @@ export interface AdjustedFrom {
 /** What a fit may change in one stage, by what was logged. */
 export function adjustablesOf(
   group: FitGroup,
-  { scenario, raw, plan, weather, readings: { rooms }, division }: AdjustedFrom,
+  { scenario, raw, plan, weather, readings, division }: AdjustedFrom,
 ): Adjustable[] {
+  const { rooms } = readings;
   const named = (has: (room: Readings['rooms'][number]) => boolean) =>
     rooms.filter(has).map((room) => room.name);
   const logged: Logged = {
@@ -38,6 +39,7 @@ export function adjustablesOf(
     warm: named(({ temperature }) => temperature !== null),
     metered: named(({ heat }) => heat !== null),
     mild: mildHours(weather, division) >= FEWEST_MILD,
+    airing: airingOf(plan.home, readings),
     cooled:
       isWarm(weather, division) &&
       (plan.home.cooling ?? []).some(({ room }) => rooms[room]!.temperature !== null),
@@ -46,6 +48,13 @@ export function adjustablesOf(
   };
   const of = group === 'water' ? waterAdjustables : heatAdjustables;
   return of(raw, plan.assumed, scenario.doubts, logged);
+}
+
+/** Whether airing for some minutes shows in the log. */
+function airingOf({ openings }: Home, { rooms, apart }: Readings): NonNullable<Logged['airing']> {
+  const isLogged = openings.every(({ room }) => rooms[room]!.windows !== null);
+  if (openings.length > 0 && isLogged) return 'logged';
+  return apart > LONGEST_APART ? 'falls between' : 'shows';
 }
 
 /** Of walls, roofs and floors those that a home has none of. */
@@ -67,6 +76,8 @@ function mildHours(weather: Weather, division: Division): number {
   return fitted.filter((t) => t > MILD).length / Math.max(1, fitted.length);
 }
 
+/** Time between readings in which airing for ten minutes still shows. [s] */
+const LONGEST_APART = 20 * 60;
 /** Outdoors [°C], and the share of the fitted hours from which windows may tell. */
 const MILD = 6;
 const FEWEST_MILD = 0.05;

@@ -16,7 +16,7 @@ function isCoolingSought(logged: readonly ('den' | 'bed')[], outdoors: (hour: nu
   }));
   const from = {
     ...{ scenario: { doubts: [] }, raw: RAW },
-    plan: { assumed: [], home: { elements: [], cooling: [{ room: 1 }] } },
+    plan: { assumed: [], home: { elements: [], openings: [], cooling: [{ room: 1 }] } },
     weather: madeWeather({ temperature: outdoors }, { start: 0 }),
     readings: { rooms },
     division: { start: 0, hours: 48, release: 0, withheld: 40 },
@@ -30,4 +30,27 @@ test('an error of cooling is looked for where a cooled room was logged on warm d
   expect(isCoolingSought(['bed'], (hour) => (hour === 45 ? 21 : 5))).toBe(true);
   expect(isCoolingSought(['bed'], () => 20)).toBe(false);
   expect(isCoolingSought(['den'], () => 30)).toBe(false);
+});
+
+test('usual airing is told by readings that are near each other, and not looked for where contacts were logged', () => {
+  const seen = (apart: number, windows: readonly ('den' | 'bed')[]) => {
+    const rooms = (['den', 'bed'] as const).map((name) => ({
+      ...{ name, humidity: {}, heat: null, temperature: {}, species: {} },
+      windows: windows.includes(name) ? {} : null,
+    }));
+    const usual = { path: '/household/usual airing', value: 1, low: 0.3, high: 2, source: 'x' };
+    const from = {
+      ...{ scenario: { doubts: [] }, raw: RAW },
+      plan: { assumed: [usual], home: { elements: [], openings: [{ room: 0 }, { room: 1 }] } },
+      weather: madeWeather({ temperature: () => 10 }, { start: 0 }),
+      readings: { rooms, apart },
+      division: { start: 0, hours: 48, release: 0, withheld: 40 },
+    };
+    const found = adjustablesOf('water', from as unknown as Parameters<typeof adjustablesOf>[1]);
+    return found.find(({ name }) => name === 'usual airing')?.least;
+  };
+  expect(seen(900, ['den'])).toBeLessThan(0.1);
+  // Twins read every half-hour were off by a factor of 1.7 either way.
+  expect(Math.exp(1.96 * seen(1800, ['den'])!)).toBeGreaterThan(1.73);
+  expect(seen(900, ['den', 'bed'])).toBeUndefined();
 });

@@ -1,4 +1,5 @@
 import type { Home } from '../../home/home.ts';
+import { seriesFacts } from '../../log/describe/series-facts.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import { longestGap } from '../../log/longest-gap.ts';
 import { meansOverSteps, valuesAtInstants } from '../../log/onto-steps.ts';
@@ -20,6 +21,8 @@ export interface Readings {
   readonly heating: HomeHeat | null;
   /** One per room of the home. */
   readonly rooms: readonly RoomReadings[];
+  /** Time that most often lies between two readings of water and gases in a room, of the room where it is longest; 0 for none. [s] */
+  readonly apart: number;
   /** Power that devices drew, by their names. [W] */
   readonly devices: Readonly<Record<string, Reading>>;
   /** Series of the log that any of this was made from. */
@@ -124,7 +127,7 @@ export function readingsOf(
     : homeHeat(log, home, division, weather, beside);
   if (heating !== null) used.add(heating.meter);
   return {
-    ...{ start, hours, heating },
+    ...{ start, hours, heating, apart: longestApart(log) },
     rooms,
     devices: Object.fromEntries(
       home.devices.flatMap(({ name, does }) => {
@@ -135,4 +138,11 @@ export function readingsOf(
     ),
     used,
   };
+}
+
+function longestApart({ series }: Log): number {
+  const ofAir = series.filter(
+    ({ quantity, room }) => room !== null && ['relative humidity', ...GASES].includes(quantity),
+  );
+  return Math.max(0, ...ofAir.map((one) => seriesFacts(one).every));
 }

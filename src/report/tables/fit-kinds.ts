@@ -53,7 +53,12 @@ const FIT_KINDS: Readonly<Record<FitKind, KindFacts>> = {
   'usual airing': {
     moves: 'air',
     means: ['usual airing', 'how far windows stand open in habits of airing, over what is usual'],
-    tellers: WINDOWS,
+    tellers: [
+      {
+        words: 'contacts of the windows, logged, or readings every ten minutes',
+        of: ['window'],
+      },
+    ],
   },
   'moisture factor': {
     moves: 'water',
