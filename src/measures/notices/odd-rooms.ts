@@ -41,7 +41,7 @@ function soakedNotice(name: string, hours: number): Notice {
   return {
     id: 'fog',
     text:
-      `The air of ${name} was saturated for ${hoursText(hours)}: fog, and water on walls and things. ` +
+      `The air of ${name} was saturated for ${hoursText(hours)}: fog, and water on walls and furniture. ` +
       'Look at its water, its exchange of air and its temperature.',
   };
 }

@@ -108,7 +108,7 @@ function titleOf({ currency, runs, frontier, bend }: FrontierData): string {
   if (frontier.length === 1) {
     return `${cheap.name} beats all ${runs.length} runs: ${words(cheap)} outside the bands`;
   }
-  const ends = `${frontier.length} of ${runs.length} runs are beaten by none, from ${words(cheap)} to ${words(kind)} outside the bands`;
+  const ends = `${frontier.length} of ${runs.length} runs are beaten by no other, from ${words(cheap)} to ${words(kind)} outside the bands`;
   return bend === null ? ends : `${ends}; the bend is at ${bend.name}`;
 }
 

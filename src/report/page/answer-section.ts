@@ -110,7 +110,7 @@ function robustness({ asked, options, purchase }: ReportInput['study']): Html | 
 function steadyWords({ draws, steady }: PlanStudy): string {
   if (draws === null || steady === null) return '';
   const { samples } = draws.doubt;
-  return `beside doing nothing it comes out alike in ${Math.round(steady * samples)} of ${samples} trials in which all that is doubtful was varied; `;
+  return `compared with doing nothing it comes out the same in ${Math.round(steady * samples)} of ${samples} trials in which all that is doubtful was varied; `;
 }
 
 /** What names in the answer stand for. */

@@ -59,7 +59,7 @@ function drawnWords({ about, doubt, draws }: PlanStudy): Html {
 /** Draws in longer steps than those of the scenario. [min] */
 const stepWords = (drawn: number, own: number): string | null =>
   drawn > own
-    ? ` Draws are run in steps of ${figureText(drawn, 0)} minutes; one in twenty, or three at least, is run in those of ${figureText(own, 0)} too, which corrects the others.`
+    ? ` Draws are run in steps of ${figureText(drawn, 0)} minutes; one in twenty, and at least three, in those of ${figureText(own, 0)} too, to correct the others.`
     : null;
 
 function leftAside(inputs: readonly DoubtfulInput[]): Html | null {

@@ -43,8 +43,8 @@ export function sweepText(outcome: SweepOutcome, width: number): string {
 function frontierParts(outcome: SweepOutcome, width: number): string[] {
   const { currency, runs, failed, frontier, knee } = outcome;
   const head =
-    `Money against hours outside the bands, all rooms: ${frontier.length} of ${runs - failed} runs ` +
-    'are beaten by none that is cheaper with no more hours or has fewer for no more money.';
+    `Money against hours outside the bands, all rooms: for ${frontier.length} of ${runs - failed} runs ` +
+    'no other is cheaper with no more hours, or has fewer hours for no more money.';
   const shown = frontier.length <= MOST ? frontier : thinned(frontier, knee?.at.run);
   const { figures, words } = columnsOf(shown);
   const pointers = Object.keys(frontier[0]!.values);
@@ -73,7 +73,8 @@ function kneeWords({ frontier, knee, currency }: SweepOutcome): string {
   if (first !== undefined && frontier.length === 1) {
     return `Run ${first.run} (${runWords(first)}) is the cheapest and has the fewest hours.${coldWords(first)}`;
   }
-  if (knee === null) return 'Nowhere between its ends does the frontier bend towards both.';
+  if (knee === null)
+    return 'Between its ends the frontier has no bend at which money and hours are both low.';
   const { at, before, after } = knee;
   return (
     `The bend is at run ${at.run} (${runWords(at)}). Up to it, from the cheapest, 100 room-hours ` +

@@ -60,7 +60,7 @@ function intro(
       'be. The table has medians, and in brackets ' +
       'the range without the lowest and highest tenth; wet corners are cold spots above 80 % ' +
       'relative humidity, as a mean of the rooms; too cold is over 0.5 °C with somebody in, in the room worst off, of winter days if any were run.',
-    `Draws are simulated in steps of ${figureText(step_minutes, 0)} minutes; where the scenario's own are shorter, one in twenty, but three at least, in those too, which corrects the others.`,
+    `Draws are simulated in steps of ${figureText(step_minutes, 0)} minutes; where the scenario's own are shorter, one in twenty, and at least three, in those too, to correct the others.`,
     ...(left_aside.length === 0
       ? []
       : [

@@ -173,7 +173,7 @@ const STARVED =
   'A stove that burns the air of its room needs a vent to outdoors that nobody can shut, all the more in a tight home: have a competent person see to it before draughts are stopped. Short of air, it can fill the room with smoke and carbon monoxide.';
 const OF_KIND = {
   stove:
-    'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, and burn dry wood. What it does to the air of the neighbours is not counted here.',
+    'A stove: the alarm belongs in its room; have the chimney swept and the seals seen to, and burn dry wood. Its effect on the air that neighbours breathe is not counted here.',
   dehumidifier:
     'A dehumidifier treats a symptom: leaks and rising damp come first. It brings no fresh air, and its tank wants emptying.',
   humidifier:

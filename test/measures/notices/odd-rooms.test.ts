@@ -12,7 +12,7 @@ test('a room as people live in draws no remark', () => {
 
 test('saturated air is told with its hours', () => {
   expect(noticesOf({ air: 20, humidity: 100 })[0]).toMatch(
-    /^The air of den was saturated for \d+ hours: fog, and water on walls and things\./,
+    /^The air of den was saturated for \d+ hours: fog, and water on walls and furniture\./,
   );
 });
 

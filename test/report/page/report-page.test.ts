@@ -210,7 +210,7 @@ describe('what a section tells', () => {
     const unsteady = { ...bought, decision, flips: [], steady: 0.8 };
     const doubted = answerSection(inputOf({ ...study, options: year, purchase: unsteady }, TEXT));
     expect(textOf(readMarkup(doubted.body.markup))).toContain(
-      'it comes out alike in 4 of 5 trials in which all that is doubtful was varied; together, what is not known may turn it round.',
+      'it comes out the same in 4 of 5 trials in which all that is doubtful was varied; together, what is not known may turn it round.',
     );
     expect(page).not.toContain('id="picture-money"');
     const { inputs } = study.purchase!.draws!.doubt;

@@ -16,8 +16,8 @@ const outcome = {
 test('a frontier with its bend in words', () => {
   expect(sweepText(outcome, 80)).toBe(`12 runs in all.csv
 
-Money against hours outside the bands, all rooms: 3 of 12 runs are beaten by
-none that is cheaper with no more hours or has fewer for no more money.
+Money against hours outside the bands, all rooms: for 3 of 12 runs no other is
+cheaper with no more hours, or has fewer hours for no more money.
 
    GBP   room h
 a year  outside  run  /heating/setpoint
@@ -62,7 +62,11 @@ describe('other ends', () => {
       { frontier: RUNS.slice(0, 1), knee: null },
       'Run 1 (now, /heating/setpoint 18) is the cheapest and has the fewest hours.',
     ],
-    ['no bend', { knee: null }, 'Nowhere between its ends does the frontier bend towards both.'],
+    [
+      'no bend',
+      { knee: null },
+      'Between its ends the frontier has no bend at which money and hours are both low.',
+    ],
     ['a part', { frontier: [], knee: null, shard: [2, 4] }, '12 runs, shard 2 of 4, in all.csv'],
     [
       'runs without figures',
@@ -99,7 +103,7 @@ describe('the title of the picture', () => {
   test.each([
     [
       data,
-      '3 of 3 runs are beaten by none, from 1000 GBP a year and 500 room-hours to 1200 GBP a year and 200 room-hours outside the bands; the bend is at run 2',
+      '3 of 3 runs are beaten by no other, from 1000 GBP a year and 500 room-hours to 1200 GBP a year and 200 room-hours outside the bands; the bend is at run 2',
     ],
     [
       { ...data, frontier: named.slice(0, 1), bend: null },
