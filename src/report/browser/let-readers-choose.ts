@@ -1,6 +1,7 @@
 import { drawTwice } from '../page/draw-twice.ts';
 import { figure } from '../page/figure.ts';
 import type { PictureData } from '../page/picture-data.ts';
+import { type PictureId, withPurchase } from '../page/picture-ids.ts';
 import { type Choice, MOST_LINES, PICTURES, pictureId } from '../page/pictures.ts';
 import { letReadersPoint } from './let-readers-point.ts';
 
@@ -56,14 +57,14 @@ export function letReadersChoose(unpack: () => PictureData, first: Choice, bough
     const drawn = await drawTwice(
       follow.flatMap((picture) => {
         const id = pictureId(picture);
-        const drawable = (shown: Choice, of: string) => ({
+        const drawable = (shown: Choice, of: PictureId) => ({
           id: of,
           at: (width: number) => picture.draw(own, shown, width),
         });
-        const besides = document.getElementById(`${id}-with`) !== null;
+        const besides = document.getElementById(withPurchase(id)) !== null;
         return [
           drawable(choice, id),
-          ...(besides ? [drawable({ ...choice, plan: bought }, `${id}-with`)] : []),
+          ...(besides ? [drawable({ ...choice, plan: bought }, withPurchase(id))] : []),
         ];
       }),
     );

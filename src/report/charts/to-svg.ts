@@ -17,6 +17,8 @@ export interface DrawingOptions {
    * it is part of a page, which prints the title and whose text colour the ink follows.
    */
   readonly standalone?: boolean;
+  /** Hears why a picture cannot be drawn, which then has no marks; where it is not given, that is thrown. */
+  readonly without?: (id: string, error: unknown) => void;
   /** Hears what the drawing library finds odd about a picture; there should be nothing. */
   readonly warn?: (text: string) => void;
 }
@@ -40,7 +42,7 @@ export interface Drawn {
  */
 export async function drawCharts(
   drawings: readonly Drawing[],
-  { standalone = false, warn = () => {} }: DrawingOptions = {},
+  { standalone = false, warn = () => {}, without }: DrawingOptions = {},
 ): Promise<Drawn[]> {
   requireIds(drawings.map(({ id }) => id));
   const [vega, { compile }, { expressionInterpreter }] = await Promise.all([
@@ -51,22 +53,32 @@ export async function drawCharts(
   const { textMetrics } = vega as unknown as { textMetrics: TextMetrics };
   const logger = listener(warn);
   const drawn: Drawn[] = [];
+  const draw = async (chart: Chart, id: string): Promise<Drawn> => {
+    // The library writes into the data it draws.
+    const own = structuredClone(chart.spec) as unknown as TopLevelSpec;
+    const { spec } = compile(own, { logger });
+    const runtime = vega.parse(spec, undefined, { ast: true });
+    const view = new vega.View(runtime, {
+      expr: expressionInterpreter,
+      renderer: 'none',
+      logger,
+    });
+    const svg = tidySvg(await view.toSVG(), { ...chart, id, standalone });
+    const along = chart.along === undefined ? null : onPicture(chart.along, view);
+    view.finalize();
+    return { svg, along };
+  };
   vega.resetSVGDefIds();
   textMetrics.width = widthByRule;
   try {
     for (const { chart, id } of drawings) {
-      // The library writes into the data it draws.
-      const own = structuredClone(chart.spec) as unknown as TopLevelSpec;
-      const { spec } = compile(own, { logger });
-      const runtime = vega.parse(spec, undefined, { ast: true });
-      const view = new vega.View(runtime, {
-        expr: expressionInterpreter,
-        renderer: 'none',
-        logger,
-      });
-      const svg = tidySvg(await view.toSVG(), { ...chart, id, standalone });
-      drawn.push({ svg, along: chart.along === undefined ? null : onPicture(chart.along, view) });
-      view.finalize();
+      try {
+        drawn.push(await draw(chart, id));
+      } catch (error) {
+        if (without === undefined) throw error;
+        without(id, error);
+        drawn.push({ svg: '', along: null });
+      }
     }
   } finally {
     textMetrics.canvas(true);

@@ -49,7 +49,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   const { currency, plans, curves = [] } = data;
   const title = curves.length === 0 ? titleOf(data) : `Of the plans, ${titleOf(data)}`;
   const settings = curves.flatMap(({ points }) => points);
-  const height = isNarrow(width) ? 340 : 400;
+  const height = isNarrow(width) ? 300 : 380;
   // Ends of the axes and size of the plot are fixed here, so that words can be placed beside marks.
   const across = axisOf([...plans, ...settings].map(({ money }) => money));
   const up = axisOf([...plans, ...settings].map(({ hours }) => hours));

@@ -6,6 +6,7 @@ import type { ReportStudy } from '../../studies/report-study.ts';
 import { airChart } from '../charts/air-chart.ts';
 import { alertsChart } from '../charts/alerts-chart.ts';
 import type { Drawable } from './draw-twice.ts';
+import { ofAir, PICTURE, type PictureId } from './picture-ids.ts';
 
 /**
  * What the air carries as it is and with what is asked about, species by species; and when rules
@@ -20,14 +21,14 @@ export function airDrawables(study: ReportStudy): Drawable[] {
   return [
     ...countedSpecies([baseline.measures])
       .filter(({ name }) => Object.hasOwn(baseline.measures.species, name))
-      .map(({ name, symbol }, k) => ofSpecies(name, symbol, shown, `picture-air-${k + 1}`)),
+      .map(({ name, symbol }, k) => ofSpecies(name, symbol, shown, ofAir(k))),
     ...(ruled === undefined ? [] : [ofRules(ruled)]),
   ];
 }
 
 const rings = ({ measures }: Option): boolean => measures.alerts.fired > 0;
 
-function ofSpecies(name: string, label: string, shown: readonly Option[], id: string): Drawable {
+function ofSpecies(name: string, label: string, shown: readonly Option[], id: PictureId): Drawable {
   const { prepared, measures } = shown[0]!;
   const { unit, mean_outdoors: outdoors } = measures.species[name]!;
   const known = prepared.home.rooms
@@ -59,7 +60,7 @@ function ofRules({ name, measures: { alerts, period } }: Option): Drawable {
     }))
     .sort((a, b) => sum(b.byHour) - sum(a.byHour));
   return {
-    id: 'picture-air-alerts',
+    id: PICTURE.alerts,
     at: (width) => alertsChart({ plan: name, rules, weeks: weeksIn(period.hours) }, width),
   };
 }

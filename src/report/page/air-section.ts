@@ -9,7 +9,7 @@ import { type Html, html } from './html.ts';
 import type { ReportInput } from './report-input.ts';
 import { details, list, type Section } from './section.ts';
 
-/** What the air carries, when rules ring about it, and where outdoor air comes in. */
+/** Where outdoor air comes in, what the air carries, and when rules ring about it. */
 export function airSection({ study }: ReportInput, drawn: readonly DrawnTwice[]): Section {
   const { measures } = study.options[0]!;
   const sentences = measures.notices.filter(({ id }) => id.startsWith(FRESH_AIR));
@@ -18,9 +18,9 @@ export function airSection({ study }: ReportInput, drawn: readonly DrawnTwice[])
     id: 'air',
     title: 'Air and alerts',
     body: html`
-<div class="grid">${drawn.map(figure)}</div>
 <h3>Where outdoor air comes in, with ${measures.plan}</h3>
 <div class="halves">${list(sentences.map(({ text }) => text))}</div>
+<div class="grid">${drawn.map(figure)}</div>
 ${told.length === 0 ? null : details('Air from room to room', pairsTable(told, leftOut))}
 ${ruleTables(study)}`,
   };

@@ -1,14 +1,18 @@
 import type { Chart } from '../charts/chart.ts';
 import { chartsToSvg, drawCharts } from '../charts/to-svg.ts';
 import type { DrawnTwice } from './figure.ts';
+import type { PictureId } from './picture-ids.ts';
 
 /** A picture that can be drawn as wide as asked for. */
 export interface Drawable {
-  readonly id: string;
+  readonly id: PictureId;
   readonly at: (width: number) => Chart;
 }
 
-/** All pictures of a page, each as wide as a page and as a phone. */
+/**
+ * All pictures of a page, each as wide as a page and as a phone. One that cannot be drawn takes no other
+ * with it, nor the runs behind them: its figures stay.
+ */
 export async function drawTwice(pictures: readonly Drawable[]): Promise<DrawnTwice[]> {
   const charts = pictures.map(({ at }) => [at(WIDE), at(NARROW)] as const);
   const drawn = await drawCharts(
@@ -16,6 +20,7 @@ export async function drawTwice(pictures: readonly Drawable[]): Promise<DrawnTwi
       { id: `${id}-wide`, chart: charts[k]![0] },
       { id: `${id}-narrow`, chart: charts[k]![1] },
     ]),
+    { without: () => {} },
   );
   return pictures.map(({ id }, k) => ({
     ...{ id, chart: charts[k]![0], wide: drawn[2 * k]!, narrow: drawn[2 * k + 1]! },

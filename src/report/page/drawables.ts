@@ -14,6 +14,7 @@ import { bargainData } from './bargain-words.ts';
 import type { Drawable } from './draw-twice.ts';
 import { inputInWords } from './input-in-words.ts';
 import type { PictureData } from './picture-data.ts';
+import { PICTURE, type PictureId, withPurchase } from './picture-ids.ts';
 import { type Choice, PICTURES, pictureId } from './pictures.ts';
 
 /**
@@ -25,13 +26,13 @@ export function drawables(study: ReportStudy, data: PictureData, choice: Choice)
   const { currency } = options[0]!.measures.money;
   const bought = boughtPlan(study, data);
   const ofRooms = PICTURES.flatMap((picture): Drawable[] => {
-    const drawn = (own: Choice, id: string): Drawable => ({
+    const drawn = (own: Choice, id: PictureId): Drawable => ({
       id,
       at: (width) => picture.draw(data, own, width),
     });
     const first = drawn(choice, pictureId(picture));
     const both = picture.follows.includes('plan') && bought > 0 && WITH_PURCHASE.has(picture.id);
-    const second = drawn({ ...choice, plan: bought }, `${pictureId(picture)}-with`);
+    const second = drawn({ ...choice, plan: bought }, withPurchase(pictureId(picture)));
     return both ? [first, second] : [first];
   });
   const about = purchase?.about.option.name ?? null;
@@ -43,7 +44,7 @@ export function drawables(study: ReportStudy, data: PictureData, choice: Choice)
   return [
     ...ofRooms,
     {
-      id: 'picture-trade-off',
+      id: PICTURE.tradeOff,
       at: (width) => tradeOffChart({ currency, plans: money, about, ...bargainData(study) }, width),
     },
     ...airDrawables(study),
@@ -64,7 +65,7 @@ function moneyAndDoubt(
   const again = sum?.again ?? [];
   const price = sum?.price ?? 0;
   const cumulative: Drawable = {
-    id: 'picture-money',
+    id: PICTURE.money,
     at: (width) =>
       cumulativeMoneyChart(
         {
@@ -77,7 +78,7 @@ function moneyAndDoubt(
   };
   const wholeYears = isWholeYears(about.option.measures.period.hours);
   const doubts: Drawable = {
-    id: 'picture-doubt',
+    id: PICTURE.doubt,
     at: (width) =>
       doubtChart(
         {
@@ -134,5 +135,5 @@ function drawsDrawable(
     ),
   ];
   const data = { plan: difference.plan, baseline: doubt.baseline, figures };
-  return { id: 'picture-draws', at: (width) => drawsChart(data, width) };
+  return { id: PICTURE.draws, at: (width) => drawsChart(data, width) };
 }

@@ -2,11 +2,12 @@ import type { Chart } from '../charts/chart.ts';
 import type { Drawn } from '../charts/to-svg.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html, raw } from './html.ts';
+import type { PictureId } from './picture-ids.ts';
 import { details } from './section.ts';
 
-/** A picture drawn for a wide page and for a phone. */
+/** A picture drawn for a wide page and for a phone; without marks where it could not be drawn. */
 export interface DrawnTwice {
-  readonly id: string;
+  readonly id: PictureId;
   readonly chart: Chart;
   readonly wide: Drawn;
   readonly narrow: Drawn;
@@ -20,7 +21,7 @@ export function figure({ id, chart, wide, narrow }: DrawnTwice): Html {
   return html`
 <figure class="picture" id="${id}">
 <figcaption><h3 id="${id}-finding">${chart.title}</h3></figcaption>
-${drawing('wide-only', wide)}${drawing('narrow-only', narrow)}
+${wide.svg === '' || narrow.svg === '' ? UNDRAWN : [drawing('wide-only', wide), drawing('narrow-only', narrow)]}
 <p class="reading" hidden></p>
 ${details(
   'Figures of this picture',
@@ -32,6 +33,8 @@ ${details(
 )}
 </figure>`;
 }
+
+const UNDRAWN = html`<p class="note">This picture could not be drawn. Its figures can be opened below.</p>`;
 
 const drawing = (kind: string, { svg, along }: Drawn): Html =>
   along === null

@@ -13,6 +13,7 @@ import { waterChart } from '../charts/water-chart.ts';
 import { weekChart } from '../charts/week-chart.ts';
 import { yearChart } from '../charts/year-chart.ts';
 import type { PictureData, WeekWord } from './picture-data.ts';
+import type { PictureId } from './picture-ids.ts';
 
 /** What a reader may choose to see: numbers of a room, of plans, and of the hour a week begins. */
 export interface Choice {
@@ -145,7 +146,7 @@ const chosen = <Plan extends object>(plans: readonly Plan[], lines: readonly num
   lines.map((line) => ({ ...plans[line]!, number: line }));
 
 /** Id of the picture's element in the page. */
-export const pictureId = ({ id }: Picture): string => `picture-${id}`;
+export const pictureId = ({ id }: Picture): PictureId => `picture-${id}`;
 
 /**
  * A room by its name, the baseline, lines of the first plans, and the week that a word stands for; the

@@ -5,6 +5,7 @@ import { withMinus } from '../../units/minus-sign.ts';
 import { rangeText } from '../../units/range-text.ts';
 import { theRoom } from '../../units/the-room.ts';
 import { askedMarkup } from './asked-questions.ts';
+import { bandWords } from './band-words.ts';
 import { bargainWords } from './bargain-words.ts';
 import { figureTable } from './figure-table.ts';
 import { type Html, html } from './html.ts';
@@ -50,7 +51,7 @@ ${descriptions(lines)}
 <div class="pair"><div>
 ${pictures}
 </div><div>
-<p class="note">${worstRooms(lines[0]!)}<b>Too damp</b> and <b>too dry</b> are ${bandWords(options[0]!)}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
+<p class="note">${worstRooms(lines[0]!)}<b>Too damp</b> and <b>too dry</b> are ${bandWords(humidityBands(options[0]!))}; they count whoever is there, because damp does its work in empty rooms too. A <b>wet corner</b> is the coldest place of a room's outer walls while its air is over 80 % there, where mould can grow. The <b>mould index</b> counts from 0 to 6: 1 is seen under a microscope, 3 by eye. <i>Proposed</i> plans are the program's own, not the scenario's.</p>
 ${bargainWords(study)}
 ${safetyNote(study.purchase)}
 </div></div>
@@ -104,13 +105,8 @@ function cell(column: PlanColumn, line: PlanLine, baseline: PlanLine): Html {
   }</span>${column.note?.(line) ?? null}${strip(drawn)}`;
 }
 
-function bandWords({ prepared }: Option): string {
-  const { home, bands } = prepared;
-  const texts = bands.map(({ humidity }) => rangeText(humidity, ' %'));
-  if (new Set(texts).size === 1) return `relative humidity outside ${texts[0]}`;
-  const rooms = home.rooms.map(({ name }, k) => `${name} ${texts[k]}`).join(', ');
-  return `relative humidity outside each room's band (${rooms})`;
-}
+const humidityBands = ({ prepared: { home, bands } }: Option) =>
+  home.rooms.map(({ name }, k) => ({ name, text: rangeText(bands[k]!.humidity, ' %') }));
 
 function safetyNote(purchase: ReportStudy['purchase']): Html | null {
   const safe = purchase?.equalSafety ?? null;

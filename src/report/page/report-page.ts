@@ -15,6 +15,7 @@ import { packPictures, unpackPictures } from './packed-pictures.ts';
 import { pageFrame } from './page-frame.ts';
 import type { WeekWord } from './picture-data.ts';
 import { pictureDataOf } from './picture-data-of.ts';
+import { isOfAir, PICTURE, type PictureId, withPurchase } from './picture-ids.ts';
 import { firstChoice, PICTURES, pictureId } from './pictures.ts';
 import { picturesSection } from './pictures-section.ts';
 import { plansSection } from './plans-section.ts';
@@ -42,15 +43,15 @@ export async function reportPage(input: ReportInput): Promise<Report> {
   const undrawn = input.served?.drawn === false;
   const pictures = undrawn ? [] : drawables(study, data, choice);
   const drawn = await drawTwice(pictures);
-  const placed = (id: string) => html`${drawn.filter((one) => one.id === id).map(figure)}`;
-  const ofRooms = new Set(PICTURES.flatMap((one) => [pictureId(one), `${pictureId(one)}-with`]));
+  const placed = (id: PictureId) => html`${drawn.filter((one) => one.id === id).map(figure)}`;
+  const ofRooms = new Set(PICTURES.map(pictureId).flatMap((id) => [id, withPurchase(id)]));
   const trial = heldTrial(input, data);
   const sections = [
     answerSection(input),
-    plansSection(input, placed(TRADE_OFF), tryOf(input, trial)),
+    plansSection(input, placed(PICTURE.tradeOff), tryOf(input, trial)),
     ...(purchase === null || purchase.sum === null
       ? []
-      : [purchaseSection({ ...purchase, sum: purchase.sum }, placed(MONEY))]),
+      : [purchaseSection({ ...purchase, sum: purchase.sum }, placed(PICTURE.money))]),
     ...(undrawn
       ? []
       : [
@@ -62,11 +63,16 @@ export async function reportPage(input: ReportInput): Promise<Report> {
         ]),
     airSection(
       input,
-      drawn.filter(({ id }) => id.startsWith(AIR)),
+      drawn.filter(({ id }) => isOfAir(id)),
     ),
     ...(purchase === null
       ? []
-      : [doubtsSection(study, purchase, { draws: placed(DRAWS), doubt: placed(DOUBT) })]),
+      : [
+          doubtsSection(study, purchase, {
+            draws: placed(PICTURE.draws),
+            doubt: placed(PICTURE.doubt),
+          }),
+        ]),
     cautionsSection(input),
     assumptionsSection(study),
     methodSection(input),
@@ -88,9 +94,3 @@ function weekOf({ options, purchase }: ReportInput['study']): WeekWord {
   const removed = ({ measures }: (typeof options)[number]): number => measures.cooling.removed_kwh;
   return removed(purchase.about.option) > removed(options[0]!) ? 'hottest' : 'coldest';
 }
-
-const TRADE_OFF = 'picture-trade-off';
-const MONEY = 'picture-money';
-const AIR = 'picture-air-';
-const DRAWS = 'picture-draws';
-const DOUBT = 'picture-doubt';

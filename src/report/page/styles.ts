@@ -142,7 +142,7 @@ details .wide { max-height: 24rem; overflow: auto; }
 .picture h3::first-letter { text-transform: uppercase; }
 .drawing { position: relative; touch-action: pan-y; }
 .drawing svg { display: block; max-width: 100%; height: auto; }
-.narrow-only, .on-phone, .on-paper { display: none; }
+.narrow-only, .key .on-phone, .on-paper { display: none; }
 .reading { min-height: 3.2em; margin: .3rem 0 0; padding: .3rem .6rem; background: var(--raised); font-size: .9rem; font-variant-numeric: tabular-nums; }
 .pointer { position: absolute; top: 0; bottom: 0; width: 0; border-left: 1px solid currentColor; pointer-events: none; }
 .choices { position: sticky; top: 0; z-index: 1; background: var(--raised); border: 1px solid var(--line); padding: .5rem .75rem; margin-bottom: 1.25rem; display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; align-items: end; }
@@ -200,7 +200,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
 }
 /* Plans as blocks: name, money on one scale at the right, and what clearly changes. */
 @media screen and (max-width: 50rem) {
-  .on-phone { display: inline !important; }
+  .key .on-phone { display: inline; }
   .plans, .plans tbody, .plans caption { display: block; }
   .plans thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .plans tbody tr { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .9rem; padding: .45rem 0; border-bottom: 1px solid var(--line); }
@@ -212,6 +212,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .plans td.word { order: 2; flex: 0 0 100%; }
   .plans tbody td { position: relative; }
   .plans .heard { right: 0; }
+  .plans tr:first-child td.word + td { white-space: normal; }
   .plans td.word + td { order: 1; align-self: flex-start; width: 5rem; text-align: right; }
   .plans td[data-head]:not(.word + td)::before { content: attr(data-head) ' '; color: var(--soft); }
   .plans tr:first-child td[data-unit]::after { content: ' ' attr(data-unit); color: var(--soft); }
@@ -259,7 +260,7 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); color: var(--soft)
   .key { break-after: avoid; }
   h2, section > h3 { break-inside: avoid; }
   h2::after, section > h3::after { content: ''; display: block; height: 40mm; margin-bottom: -40mm; }
-  #pictures > h2::after, #air > h2::after, #doubts > h2::after { height: 80mm; margin-bottom: -80mm; }
+  #pictures > h2::after, #doubts > h2::after { height: 80mm; margin-bottom: -80mm; }
   #air > h3::after { height: 20mm; margin-bottom: -20mm; }
   .asked + h3::after { height: 80mm !important; margin-bottom: -80mm !important; }
   .on-paper + .pair { margin-top: 3mm; }
