@@ -19,8 +19,8 @@ export interface LoggedSeries {
   /** Ascending, none twice. [s UTC] */
   readonly times: Float64Array;
   /**
-   * One a time, in the unit of the quantity. NaN only in states, where it says that from then on
-   * nothing is known (a sensor that fell silent), and in the first of means.
+   * One a time, in the unit of the quantity. NaN only in states and power, where it says that from then
+   * on nothing is known (a sensor that fell silent), and in the first of means.
    */
   readonly values: Float64Array;
   /** Until when the last of states holds; absent where nothing is known behind the last value. [s UTC] */

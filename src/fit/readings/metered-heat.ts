@@ -1,5 +1,5 @@
 import type { HeatSource, Home } from '../../home/home.ts';
-import { middleOf } from '../../log/describe/series-facts.ts';
+import { intervalsOf } from '../../log/intervals.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { heatOfElectricity, isElectric } from './heat-of-electricity.ts';
@@ -86,10 +86,8 @@ function byGas(log: Log, source: HeatSource, { gas }: Beside): MeteredHeat | nul
 }
 
 /** What of a meter is compared. */
-const byWhat = ({ times }: LoggedSeries): string =>
-  middleOf(times.subarray(1).map((time, k) => time - times[k]!)) > LONGEST_DAY
-    ? 'from each of its readings to the next'
-    : 'day by day';
+const byWhat = (meter: LoggedSeries): string =>
+  intervalsOf(meter).every > LONGEST_DAY ? 'from each of its readings to the next' : 'day by day';
 
 const saidOf = (share: number | null, key: string): string =>
   share === null ? `assumed; say "${key}" under "log:"` : 'as the scenario says';

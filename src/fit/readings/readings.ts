@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home.ts';
-import { seriesFacts } from '../../log/describe/series-facts.ts';
+import { intervalsOf } from '../../log/intervals.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import { longestGap } from '../../log/longest-gap.ts';
 import { meansOverSteps, valuesAtInstants } from '../../log/onto-steps.ts';
@@ -144,5 +144,5 @@ function longestApart({ series }: Log): number {
   const ofAir = series.filter(
     ({ quantity, room }) => room !== null && ['relative humidity', ...GASES].includes(quantity),
   );
-  return Math.max(0, ...ofAir.map((one) => seriesFacts(one).every));
+  return Math.max(0, ...ofAir.map((one) => intervalsOf(one).every));
 }

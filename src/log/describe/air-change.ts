@@ -2,9 +2,10 @@ import { vapourPressureFromRelativeHumidity } from '../../physics/moist-air/rela
 import { vapourDensity } from '../../physics/moist-air/vapour-density.ts';
 import { SPECIES } from '../../species/species-table.ts';
 import { type Log, type LoggedSeries, roomsOf, seriesOf } from '../log.ts';
+import { middleOf } from '../middle-of.ts';
 import { type EvenSteps, meansOverSteps } from '../onto-steps.ts';
 import { type Decay, decaysIn } from './decays.ts';
-import { middleOf, type SeriesFacts } from './series-facts.ts';
+import type { SeriesFacts } from './series-facts.ts';
 
 /** How fast a room's air lost something, by the decays that its log shows. */
 export interface AirChange {

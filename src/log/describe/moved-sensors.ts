@@ -2,9 +2,10 @@ import { isoDay } from '../../units/iso-time.ts';
 import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import { type Log, roomsOf, seriesOf } from '../log.ts';
 import { longestGap } from '../longest-gap.ts';
+import { middleOf } from '../middle-of.ts';
 import { meansOverSteps } from '../onto-steps.ts';
 import type { LogWarning } from './log-warning.ts';
-import { middleOf, usualDistance } from './series-facts.ts';
+import { usualDistance } from './series-facts.ts';
 
 /**
  * Steps that one room takes against the others and keeps, as after a sensor was moved: the median of

@@ -1,6 +1,8 @@
 import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
+import { intervalsOf } from '../intervals.ts';
 import type { LoggedSeries } from '../log.ts';
 import { longestGap } from '../longest-gap.ts';
+import { middleOf } from '../middle-of.ts';
 import { meanInTime } from '../onto-steps.ts';
 
 /** What a series is like, in figures. */
@@ -31,10 +33,7 @@ export interface SeriesFacts {
 export function seriesFacts(series: LoggedSeries): SeriesFacts {
   const { times, values, reading } = series;
   const n = times.length;
-  const apart = new Float64Array(Math.max(0, n - 1));
-  for (let k = 1; k < n; k++) apart[k - 1] = times[k]! - times[k - 1]!;
-  const every = middleOf(apart);
-  const onChange = n > 20 && middleOf(apart.map((a) => Math.abs(a - every))) > every / 10;
+  const { apart, every, onChange } = intervalsOf(series);
   const gap = Math.max(3 * every, SECONDS_PER_HOUR);
   let [gaps, longest, lost] = [0, 0, 0];
   if (reading !== 'state') {
@@ -82,14 +81,6 @@ function stuck(times: Float64Array, values: Float64Array, gap: number) {
   return { stuckFor, stuckFrom };
 }
 
-/** The value in the middle, of very many by a part of them; 0 of none. */
-export function middleOf(values: Float64Array): number {
-  if (values.length === 0) return 0;
-  const every = Math.ceil(values.length / MOST_SORTED);
-  const sorted = values.filter((_, k) => k % every === 0).sort();
-  return sorted[sorted.length >> 1]!;
-}
-
 /** How far numbers usually are from their middle: the median distance. */
 export const usualDistance = (values: Float64Array): number => {
   const middle = middleOf(values);
@@ -97,4 +88,3 @@ export const usualDistance = (values: Float64Array): number => {
 };
 
 const MANY = 24;
-const MOST_SORTED = 50_000;

@@ -108,7 +108,7 @@ function keepPossible(
   times: Float64Array,
   number: (k: number) => number,
   { factor, offset, isEnergy }: UnitTaken,
-  { range, reading }: LoggedQuantityFacts,
+  { range, reading, unit }: LoggedQuantityFacts,
 ) {
   const [low, high] = isEnergy ? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] : range;
   const values = new Float64Array(times.length);
@@ -122,7 +122,7 @@ function keepPossible(
     if (Number.isNaN(raw)) continue;
     let value = raw * factor + offset;
     if (raw === UNAVAILABLE) {
-      if (reading !== 'state') continue;
+      if (reading !== 'state' && (unit !== 'W' || isEnergy)) continue;
       value = Number.NaN;
     } else if (value < low || value > high) {
       if (beyond++ === 0) {

@@ -8,6 +8,9 @@ export interface RawRows {
   line: Int32Array;
   /** One a column; NaN for an empty cell, UNAVAILABLE where the text says that nothing is known. */
   readonly values: Float64Array[];
+  /** Cells of a long file that hold words which say nothing, and the first of them. */
+  unread: number;
+  firstUnread: string;
 }
 
 /** Says that from then on nothing is known: a sensor that fell silent. */
@@ -19,6 +22,7 @@ export function rawRows(columns: number, room: number): RawRows {
     clock: new Float64Array(room),
     line: new Int32Array(room),
     values: Array.from({ length: columns }, () => new Float64Array(room)),
+    ...{ unread: 0, firstUnread: '' },
   };
 }
 

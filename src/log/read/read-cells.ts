@@ -2,7 +2,7 @@ import { UNAVAILABLE } from './raw-rows.ts';
 
 /**
  * The number in a cell: NaN for an empty one, UNAVAILABLE where it says that nothing is known, null
- * where it is neither. States in words count as 1 and 0.
+ * where it is neither. States in words count as 1 and 0, a tilted window as a tenth.
  *
  * @param decimalComma  whether a comma is the decimal mark, or else parts thousands
  */
@@ -41,6 +41,8 @@ const GERMAN = {
   yes: ['offen', 'geöffnet', 'an', 'ein', 'ja', 'anwesend', 'zuhause'],
   no: ['zu', 'geschlossen', 'aus', 'nein', 'abwesend'],
 };
+/** Open share of a tilted window, as in usual airing; own judgement. [-] */
+const TILTED = 0.1;
 const STATES: ReadonlyMap<string, number> = new Map([
   ...['on', 'open', 'opened', 'true', 'yes', 'home', 'detected', 'occupied', ...GERMAN.yes].map(
     (w) => [w, 1] as const,
@@ -58,4 +60,5 @@ const STATES: ReadonlyMap<string, number> = new Map([
     'empty',
     ...GERMAN.no,
   ].map((w) => [w, 0] as const),
+  ...['tilted', 'tilt', 'gekippt', 'kipp'].map((w) => [w, TILTED] as const),
 ]);

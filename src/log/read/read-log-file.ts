@@ -9,6 +9,7 @@ import { keyOf } from './join-series.ts';
 import type { LogOptions, NamedReading, UnderstoodColumn, UnderstoodFile } from './log-options.ts';
 import { type LogProblems, logProblems } from './log-problems.ts';
 import { nameMeaning, unitInName } from './name-meaning.ts';
+import type { RawRows } from './raw-rows.ts';
 import { type LogRows, readLogRows } from './read-log-rows.ts';
 import { sniffTable, type TableLayout } from './sniff-table.ts';
 import type { TimeForm } from './time-text.ts';
@@ -174,6 +175,7 @@ function finishAll(
         leftOut.push({ name, why: 'it holds no reading' });
         return;
       }
+      if (raw.unread > 0) notes.add(unreadNote(name, raw));
       if (done.beyond > 0) notes.add(beyondNote(name, done.beyond, done.firstBeyond));
       const { quantity, place, room, device } = what;
       const { times, values, reading, unit } = done;
@@ -210,6 +212,9 @@ function twoForOne(first: string, second: string, where: string, quantity: strin
 
 const beyondNote = (name: string, count: number, first: string): string =>
   `${count} ${count === 1 ? 'reading' : 'readings'} of "${name}" cannot be, such as ${first}, and ${count === 1 ? 'was' : 'were'} left out.`;
+
+const unreadNote = (name: string, { unread, firstUnread }: RawRows): string =>
+  `${unread} ${unread === 1 ? 'reading' : 'readings'} of "${name}" ${unread === 1 ? 'is' : 'are'} no number and no state that is known, such as "${firstUnread}", and ${unread === 1 ? 'was' : 'were'} left out.`;
 
 /** A file's name without folders and ending. */
 function stemOf(file: string): string {

@@ -102,6 +102,9 @@ export function readLogRows(
     group.clock[k] = at;
     group.line[k] = line;
     group.values[0]![k] = numberOf(row[value]!, value, line);
+    if (cellNumber(row[value]!, decimalComma) === null && group.unread++ === 0) {
+      group.firstUnread = row[value]!;
+    }
   }
 
   function numberOf(cell: string, k: number, line: number): number {

@@ -1,7 +1,9 @@
 import { nearestHint } from '../../units/nearest-name.ts';
 import { InputProblems, type Problem } from '../../units/problem.ts';
 import { andList } from '../../units/word-list.ts';
+import { intervalsOf } from '../intervals.ts';
 import type { Log, LoggedSeries } from '../log.ts';
+import { factsOf } from '../quantities.ts';
 import { joinSeries } from './join-series.ts';
 import type { LogOptions, ReadLog, UnderstoodFile } from './log-options.ts';
 import { type LogFile, readLogFile } from './read-log-file.ts';
@@ -33,11 +35,22 @@ export function readLog(texts: readonly LogText[], options: LogOptions): ReadLog
   const ends = series.map(({ times }) => times.at(-1)!);
   const end = Math.max(...ends);
   const log: Log = {
-    series: series.map((one) => heldTo(one, end)),
+    series: series.map((one) => heldTo(asReported(one), end)),
     ...{ start: Math.min(...starts), end },
   };
   return { log, files: withAbsent(files, read, options) };
 }
+
+/**
+ * Power that is reported on a change stays as it was told until the next: on a straight line a heater that
+ * is off for hours would draw half of what it draws next.
+ */
+const asReported = (series: LoggedSeries): LoggedSeries =>
+  series.reading === 'instant' &&
+  factsOf(series.quantity)?.unit === 'W' &&
+  intervalsOf(series).onChange
+    ? { ...series, reading: 'state' }
+    : series;
 
 /** What reports changes alone and has none to report: a window that was shut stays so to the end of the log. */
 const heldTo = (series: LoggedSeries, end: number): LoggedSeries =>

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { seriesOf } from '../../../src/log/log.ts';
+import { longestGap } from '../../../src/log/longest-gap.ts';
+import { meansOverSteps } from '../../../src/log/onto-steps.ts';
 import { type LogOptions, NOTHING_SAID } from '../../../src/log/read/log-options.ts';
 import { readLog } from '../../../src/log/read/read-log.ts';
 import { zoneClock } from '../../../src/scenario/zone-clock.ts';
@@ -147,6 +149,38 @@ describe('how numbers and columns are written', () => {
   ])('%s is %s', (name, quantity, room) => {
     const { log } = read(`Zeit;${name}\n2025-01-01T00:00Z;15\n2025-01-01T01:00Z;16\n`, {});
     expect(log.series.map((one) => [one.quantity, one.room])).toEqual([[quantity, room]]);
+  });
+
+  test('power that is reported on a change holds until the next word', () => {
+    // On for an hour a day, at unlike times: 2000 W for 1/24 of the time, whatever lies between the words.
+    const at = (hour: number) => new Date(Date.UTC(2025, 0, 1) + hour * 3_600_000).toISOString();
+    const rows = Array.from({ length: 20 }, (_, day) => {
+      const on = 24 * day + (day % 5);
+      return `bath heater power (W),2000,${at(on)}\nbath heater power (W),0,${at(on + 1)}`;
+    });
+    const lost = `bath heater power (W),unavailable,${at(480)}\nbath heater power (W),0,${at(500)}`;
+    const { log } = read(`name,state,time\n${rows.join('\n')}\n${lost}\n`, {});
+    const [power] = log.series;
+    const start = Date.UTC(2025, 0, 1) / 1000;
+    const days = { start, step: 86_400, count: 20 };
+    const means = [...meansOverSteps(power!, days, longestGap(power!))];
+    expect(means.map(Math.round)).toEqual(Array(20).fill(83)); // 2000 W / 24
+    const after = { start: start + 480 * 3600, step: 3600, count: 2 };
+    expect([...meansOverSteps(power!, after, longestGap(power!))]).toEqual([
+      Number.NaN,
+      Number.NaN,
+    ]);
+  });
+
+  test('a tilted window is open by a tenth; words that say nothing are told', () => {
+    const at = '2025-01-01T0';
+    const rows = ['0:00Z,tilted', '1:00Z,gekippt', '2:00Z,offen', '3:00Z,strange'];
+    const text = `time,state,name\n${rows.map((row) => `${at}${row},bath window`).join('\n')}\n`;
+    const { log, files } = read(text, {});
+    expect([...log.series[0]!.values]).toEqual([0.1, 0.1, 1]);
+    expect(files[0]!.notes).toEqual([
+      '1 reading of "bath window" is no number and no state that is known, such as "strange", and was left out.',
+    ]);
   });
 
   test('Fahrenheit is told by the unit, or by the numbers', () => {
