@@ -22,16 +22,27 @@ export const valueAt = (schedule: WeekSchedule, { month, day, minute }: WeekMome
  * @param months  as bits
  */
 export function weekIn(months: number, schedule: WeekSchedule): Float64Array {
-  const own = within(months, schedule);
-  const turns = [...new Set([0, MINUTES_PER_DAY, ...turnsOf(own.spells)])].sort((a, b) => a - b);
   const week = new Float64Array(MINUTES_PER_WEEK);
-  for (let day = 0; day < 7; day++) {
-    for (let k = 0; k + 1 < turns.length; k++) {
-      const [from, to] = [turns[k]!, turns[k + 1]!];
-      week.fill(inWeek(own, day, from), MINUTES_PER_DAY * day + from, MINUTES_PER_DAY * day + to);
-    }
+  for (const { day, from, to, value } of stretchesIn(months, schedule)) {
+    week.fill(value, MINUTES_PER_DAY * day + from, MINUTES_PER_DAY * day + to);
   }
   return week;
+}
+
+/** The least value that a line has at any minute of the week, with the spells of any of some months. */
+export const leastIn = (months: number, schedule: WeekSchedule): number =>
+  Math.min(...stretchesIn(months, schedule).map(({ value }) => value));
+
+/** Stretches of the days of a week over which a line has one value, one behind the other. [min] */
+function stretchesIn(months: number, schedule: WeekSchedule) {
+  const own = within(months, schedule);
+  const turns = [...new Set([0, MINUTES_PER_DAY, ...turnsOf(own.spells)])].sort((a, b) => a - b);
+  return Array.from({ length: 7 }, (_, day) =>
+    turns.slice(1).map((to, k) => {
+      const from = turns[k]!;
+      return { day, from, to, value: inWeek(own, day, from) };
+    }),
+  ).flat();
 }
 
 /** Whether a spell holds in any of some months. */

@@ -1,7 +1,7 @@
 import type { Spell, WeekSchedule } from '../../control/household.ts';
 import { MINUTES_PER_DAY } from '../../units/time-units.ts';
 import { ALL_YEAR } from '../month-words.ts';
-import { weekIn } from '../week-value.ts';
+import { leastIn, weekIn } from '../week-value.ts';
 
 /** A line that never leaves one value. */
 export const level = (base: number): WeekSchedule => ({ base, spells: [] });
@@ -51,11 +51,7 @@ export function firstAbove(
 export const lowestOf = (schedule: WeekSchedule): number =>
   schedule.spells.length === 0
     ? schedule.base
-    : Math.min(
-        ...monthsAlike(schedule.spells).map((months) =>
-          weekIn(months, schedule).reduce((least, value) => Math.min(least, value)),
-        ),
-      );
+    : Math.min(...monthsAlike(schedule.spells).map((months) => leastIn(months, schedule)));
 
 /** Caps a schedule in a set of months that all have the same spells. */
 function cappedIn(months: number, schedule: WeekSchedule, spells: readonly Spell[], most: number) {

@@ -35,8 +35,11 @@ export function readSettings(words: readonly string[]): Setting[] {
       const got = pointer === null ? written : JSON.stringify(pointer);
       return refuse('a pointer such as /heating/setpoint', got, 'a slash in a name is written ~1');
     }
+    const text = typed.slice(whole.length);
+    // A plain number, as studies set by the hundred, is known without a parser.
+    if (NUMBER.test(text)) return [{ words: file, steps, value: Number(text) }];
     try {
-      const { document, value } = readYaml(typed.slice(whole.length), file);
+      const { document, value } = readYaml(text, file);
       if (document.contents !== null) return [{ words: file, steps, value }];
       return refuse('a value after "="', 'nothing', `${whole}null removes the key`);
     } catch (error) {
@@ -118,4 +121,6 @@ export function settingLayers(settings: readonly Setting[]): Layer[] {
   }));
 }
 
+/** Numbers that are the same in YAML and JavaScript. */
+const NUMBER = /^-?\d{1,15}(\.\d{1,17})?$/;
 const POINTER = /^("(?:[^"\\]|\\.)*"|[^=]*)=/s;

@@ -1,4 +1,5 @@
 import { expect, test, vi } from 'vitest';
+import { parse } from 'yaml';
 import { readSettings } from '../../../src/scenario/yaml/settings.ts';
 import { problemsOf } from '../problems-of.ts';
 
@@ -12,6 +13,14 @@ test.each([
   expect(readSettings([`/a/b=${written}`])).toEqual([
     { words: `--set /a/b=${written}`, steps: ['a', 'b'], value },
   ]);
+});
+
+test.each([
+  ...['0', '-0', '007', '-012.50', '0.30000000000000004', '123456789012345', '1e3', '+4', '.5'],
+  ...['1_000', '0x1F', '0o17', '1.', '12:30', '9'.repeat(40), '1.7976931348623157e308'],
+])('%s is what it is in YAML', (written) => {
+  const [setting] = readSettings([`/a=${written}`]);
+  expect(Object.is(setting!.value, parse(written))).toBe(true);
 });
 
 test.each([
