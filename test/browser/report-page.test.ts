@@ -13,6 +13,7 @@ import {
   closePages,
   colourFaults,
   cutOff,
+  type OpenPage,
   oneTab,
   openReport,
   picturesSeen,
@@ -42,6 +43,14 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     open = oneTab(browser);
   }, WRITING_TIME);
   afterAll(() => closePages(browser));
+
+  const looked = new Map<number, OpenPage>();
+  /** The page at a width, loaded once for all tests that leave it as they found it. */
+  const look = async (width: number): Promise<OpenPage> => {
+    const there = looked.get(width) ?? (await openReport(browser, file, { width }));
+    looked.set(width, there);
+    return there;
+  };
 
   test('is one file of at most 2.4 MB, so that one of a year has at most 4', () => {
     // A year has 1.1 MB more of packed hours and 0.5 MB of pictures: test/report/charts/real-run.
@@ -89,7 +98,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
 
   describe.each([1100, 550, 360])('%i px wide', (width) => {
     test('all pictures are there, and nothing is wider than the page', async () => {
-      const { page, wrong } = await open(file, { width });
+      const { page, wrong } = await look(width);
       expect(await picturesSeen(page, width)).toEqual(IDS);
       expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
       expect(await wrong()).toEqual([]);
@@ -97,11 +106,12 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 
   test.each([1100, 360])('has no fault of accessibility, light or dark, %i px', async (width) => {
-    const { page } = await open(file, { width });
+    const { page } = await look(width);
     await page.emulateMedia({ colorScheme: 'light' });
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
     expect(await colourFaults(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: null });
   });
 
   test('can be used by a finger, and a table that is wider than a phone says what it is', async () => {
@@ -119,7 +129,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   test.each([768, 360])(
     'plans stand one below the other, each with what it is, %i px wide',
     async (width) => {
-      const { page } = await open(file, { width });
+      const { page } = await look(width);
       const box = page.locator('.wide:has(> .plans)');
       expect(await box.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0);
       const rows = await page.locator('.plans tbody tr').evaluateAll((all) =>
@@ -149,14 +159,14 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 
   test.each([1280, 768, 360])('names of plans stand on one line, %i px wide', async (width) => {
-    const { page } = await open(file, { width });
+    const { page } = await look(width);
     expect(await page.locator('.plans tbody th .name').count()).toBeGreaterThan(8);
     expect(await brokenNames(page)).toEqual([]);
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
   });
 
   test('the answer is read at a glance: three lines of 1280 px at most', async () => {
-    const { page } = await open(file, { width: 1280 });
+    const { page } = await look(1280);
     const lines = await page.evaluate<number>(`(() => {
       const lead = document.querySelector('.lead');
       return lead.getBoundingClientRect().height / parseFloat(getComputedStyle(lead).lineHeight);
@@ -169,7 +179,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
     [1280, 3],
     [360, 4],
   ])('titles of pictures are read at a glance: at %i px %i lines at most', async (width, most) => {
-    const { page } = await open(file, { width });
+    const { page } = await look(width);
     const lines = await page.evaluate<number[]>(`
       [...document.querySelectorAll('figure.picture h3')].map((title) => {
         const words = document.createRange();
@@ -182,7 +192,7 @@ describe.skipIf(found === null)('the report of the demonstration', () => {
   });
 
   test('figures of plans stand digit below digit', async () => {
-    const { page } = await open(file, { width: 1280 });
+    const { page } = await look(1280);
     const ends = await page.evaluate<number[][]>(`(() => {
       const endOf = (cell) => {
         const digits = document.createRange();
