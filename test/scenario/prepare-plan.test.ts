@@ -419,6 +419,10 @@ describe('prices', () => {
       '{ price: 1, blocks: [{ price: 1, months: Oct-Mar, from: "22:00", to: "06:00" }, { price: 2, months: Apr, from: "05:00", to: "07:00" }] }',
       'expected a time apart from that of #1, got both on ',
     ],
+    [
+      '{ price: 1, blocks: [{ price: 2, months: Oct-Mar }, { price: 3, months: Mar, from: "18:00" }] }',
+      'expected a time apart from that of #1, got both on ',
+    ],
     ['{ price: 1, blocks: [{ from: "16:00", to: "19:00" }] }', 'expected a number, got nothing'],
     [
       '{ day: 1, night: 1, night hours: "1:00-2:00", blocks: [] }',
@@ -426,6 +430,17 @@ describe('prices', () => {
     ],
   ])('%s is refused', (electricity, words) => {
     expect(() => money(`{ electricity: ${electricity} }`)).toThrow(words);
+  });
+
+  test('a block without hours holds all day, one with a start alone until midnight', () => {
+    const blocks = '[{ price: 2, months: Oct-Mar }, { price: 3, months: Apr-Sep, from: "18:00" }]';
+    const { fuels } = money(`{ gas: { price: 1, blocks: ${blocks} } }`);
+    expect(fuels.gas!.tariff).toMatchObject({
+      blocks: [
+        { from: 0, to: 1440, price: 2 },
+        { from: 1080, to: 1440, price: 3 },
+      ],
+    });
   });
 
   test('blocks and night hours of some months', () => {

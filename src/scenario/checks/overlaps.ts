@@ -5,6 +5,8 @@ import { nextMonths } from '../month-words.ts';
 import type { Finding } from '../unplaced-problem.ts';
 import {
   everyAt,
+  items,
+  mapping,
   spellsOf,
   type UncheckedMapping,
   type UncheckedSpell,
@@ -12,8 +14,19 @@ import {
 
 /** Schedules that say two things about one moment. */
 export function overlapFindings(raw: UncheckedMapping): Finding[] {
-  return everyAt(raw, ...SCHEDULES).flatMap(({ path, value }) => overlaps(spellsOf(value, path)));
+  const whole = everyAt(raw, ...FUELS.map((fuel) => `money/${fuel}/blocks`)).map(
+    ({ path, value }) => ({
+      path,
+      value: items(value).map((block) => ({ ...DAY, ...mapping(block) })),
+    }),
+  );
+  return [...everyAt(raw, ...SCHEDULES), ...whole].flatMap(({ path, value }) =>
+    overlaps(spellsOf(value, path)),
+  );
 }
+
+/** What a block of a tariff holds for that says no hours. */
+const DAY = { from: '00:00', to: '24:00' };
 
 /** Each spell that begins or runs while an earlier one of the list still lasts. */
 function overlaps(spells: readonly UncheckedSpell[]): Finding[] {
@@ -65,7 +78,7 @@ const SCHEDULES = [
     `${section}/setpoint`,
     `${section}/hours`,
   ]),
-  ...FUELS.flatMap((fuel) => [`money/${fuel}/night hours`, `money/${fuel}/blocks`]),
+  ...FUELS.map((fuel) => `money/${fuel}/night hours`),
   'home/doorways/#/open',
   'blinds/#/hours',
   'household/people/#/schedule',

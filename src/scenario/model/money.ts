@@ -1,18 +1,24 @@
 import { CARBON, DISCOUNT, PRICE } from '../presets/prices.ts';
-import { hours, spellShape } from './clock-fields.ts';
+import { clock, hours, spellShape } from './clock-fields.ts';
 import { either, list, plainNumber, quantity, section, text } from './fields.ts';
 
 /** Unit of a price. */
 const EACH = { unit: 'currency/kWh' };
 
-const { days, months, from, to } = spellShape;
+const { days, months } = spellShape;
 const block = section(
   {
     price: plainNumber({}, 'Price of a kWh in these hours', { ...EACH, eg: 0.35 }),
     days,
     months,
-    from,
-    to,
+    from: clock('Time of day at which they start', { eg: '17:00', otherwise: '00:00' }).optional(),
+    to: clock(
+      'Time of day at which they end, on the next day where that is at or before the start',
+      {
+        eg: '20:00',
+        otherwise: '24:00',
+      },
+    ).optional(),
   },
   'Hours with a price of their own',
   { eg: { price: 0.35, days: 'weekdays', months: 'Nov-Mar', from: '17:00', to: '20:00' } },

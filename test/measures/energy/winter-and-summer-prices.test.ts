@@ -13,7 +13,7 @@ const MONEY = `money:
     blocks:
       - { price: 0.40, months: Oct-Mar, from: "17:00", to: "20:00" }
       - { price: 0.10, months: Apr-Sep, from: "17:00", to: "20:00" }
-  gas: { price: 0.06, blocks: [{ price: 0.08, months: Oct-Mar, from: "00:00", to: "24:00" }] }
+  gas: { price: 0.06, blocks: [{ price: 0.08, months: Oct-Mar }] }
 `;
 const TEXT = homeWith(MONEY).replace('Europe/London', 'Etc/UTC');
 

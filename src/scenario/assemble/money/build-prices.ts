@@ -80,7 +80,7 @@ function tariffOf(
     return { by: 'blocks', price: day, blocks, clock };
   }
   if (price !== undefined && priced.length > 0) {
-    const blocks = priced.map(({ days, months, from, to, price: own }) =>
+    const blocks = priced.map(({ days, months, from = 0, to = MINUTES_PER_DAY, price: own }) =>
       blockOf(spellOf(days, from, to, months), own),
     );
     return { by: 'blocks', price, blocks, clock };
