@@ -266,13 +266,18 @@ function createKnown(raw: unknown, assumed: readonly Assumed[], doubts: readonly
   function together(
     is: Pick<Adjustable, 'name' | 'kind'>,
     usual: Preset,
-    all: readonly (Pick<FitPlace, 'steps'> & { readonly part?: string })[],
+    all: readonly (Pick<FitPlace, 'steps'> & {
+      readonly part?: string;
+      /** Most that the place takes. */
+      readonly most?: number;
+    })[],
   ): Adjustable[] {
-    const places = all.flatMap(({ steps, part }) => {
+    const places = all.flatMap(({ steps, part, most = Number.POSITIVE_INFINITY }) => {
       const path = pointerOf(steps);
       const value = prior(path)?.value;
       if (value === undefined) return [];
-      return [{ path, at: (x: number) => value * x, ...(part !== undefined && { part }) }];
+      const at = (x: number) => Math.min(most, value * x);
+      return [{ path, at, ...(part !== undefined && { part }) }];
     });
     return places.length === 0
       ? []

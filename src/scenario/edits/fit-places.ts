@@ -1,3 +1,4 @@
+import { MOST_FLOOR_U_VALUE, MOST_U_VALUE } from '../presets/most-u-value.ts';
 /** What a log may tell, by what it does in a home. */
 export type FitKind =
   | 'leakage at 50 Pa'
@@ -70,11 +71,12 @@ export const COOLING_SETPOINT: FitPlace = {
 };
 
 /** Those that a factor of heat loss moves together, by the part of the building. */
-export const U_VALUES: readonly (FitPlace & { readonly part: string })[] = [
+export const U_VALUES: readonly (FitPlace & { readonly part: string; readonly most: number })[] = [
   ...['wall', 'window', 'roof', 'floor', 'exposed floor'],
 ].map((part) => ({
   ...positive('U-value', `${part} U-value`, 'W/m2K', 'home', 'build', `${part} u-value`),
   part,
+  most: part.endsWith('floor') ? MOST_FLOOR_U_VALUE : MOST_U_VALUE,
 }));
 
 /** Those that a factor of heat capacity moves together. */

@@ -13,6 +13,7 @@ import {
   SHADING,
   SUN_TO_AIR,
 } from '../presets/fabric.ts';
+import { MOST_FLOOR_U_VALUE, MOST_U_VALUE } from '../presets/most-u-value.ts';
 import { WINDOW_HEAD } from '../presets/rooms.ts';
 import { choice, either, facing, plainNumber, quantity, type Shown, section } from './fields.ts';
 
@@ -24,8 +25,8 @@ export const MOULD_CLASSES = [
   'resistant',
 ] as const;
 
-// Higher ones would leave no resistance beside the surfaces, lower ones no heat to speak of.
-const uValue = (says: string, more: Shown, max = 5.5) =>
+// Lower ones would leave no heat to speak of.
+const uValue = (says: string, more: Shown, max = MOST_U_VALUE) =>
   quantity('W/m2K', { min: 0.02, max }, `Heat transmittance of ${says}`, more);
 const capacity = (says: string, more: Shown) =>
   quantity('kJ/m2K', { min: 0, max: 5000 }, says, more);
@@ -73,12 +74,12 @@ export const buildModel = section(
     'floor u-value': uValue(
       'the lowest floor, soil included',
       { eg: 0.6, otherwise: 'by size, edges and kind of floor' },
-      4.5,
+      MOST_FLOOR_U_VALUE,
     ).optional(),
     'exposed floor u-value': uValue(
       'floors over open air',
       { eg: 0.5, otherwise: 'by age' },
-      4.5,
+      MOST_FLOOR_U_VALUE,
     ).optional(),
     'window u-value': uValue('windows, glass and frame together', {
       eg: 1.7,
