@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { triedFigures } from '../../src/report/page/try-figures.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { planFigures } from '../../src/studies/effects/plan-figures.ts';
 import { prepareVariant, variantScenario } from '../../src/studies/plan-variant.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
@@ -14,6 +13,7 @@ import { seededRandom } from '../../src/units/seeded-random.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
+import { readOnce } from '../scenario/read-once.ts';
 import { findBrowser } from './find-browser.ts';
 import { openBrowser } from './open-browser.ts';
 import { accessibilityFaults, closePages, openReport } from './report-pages.ts';
@@ -175,7 +175,7 @@ const rowsOf = (on: Page): Promise<string[][]> =>
 function ownFigures(): (trial: Trial) => string[][] {
   const text = readFileSync('scenarios/flat.yaml', 'utf8');
   const weather = readWeather(readFileSync(`scenarios/${weatherOf(text)}`, 'utf8'), 'w.csv');
-  const scenario = readScenario(text, 'flat.yaml');
+  const scenario = readOnce(text, 'flat.yaml');
   const files = new Map([
     [scenario.weather, readFileSync(`scenarios/${scenario.weather}`, 'utf8')],
   ]);

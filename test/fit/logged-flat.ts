@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Log, LoggedSeries } from '../../src/log/log.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { zoneClock } from '../../src/scenario/zone-clock.ts';
 import { offsetAt, toLocal } from '../../src/units/local-clock.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { readOnce } from '../scenario/read-once.ts';
 import { madeLog } from './made-log.ts';
 
 /*
@@ -48,7 +48,7 @@ const CLOCK = zoneClock('Europe/London')!;
 /** The log itself, before it becomes a file. */
 function loggedFlat(): Log {
   const file = 'scenarios/logged-flat.yaml';
-  const scenario = readScenario(readFileSync(file, 'utf8'), file);
+  const scenario = readOnce(readFileSync(file, 'utf8'), file);
   const text = readFileSync('weather/saltmere-typical.csv', 'utf8');
   return madeLog({
     ...{ scenario, files: new Map([[scenario.weather, text]]), truth: TRUTH, seed: 7 },

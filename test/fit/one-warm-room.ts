@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 const WEATHER_TEXT = readFileSync('weather/saltmere-typical.csv', 'utf8');
 export const FILES = new Map([['w.csv', WEATHER_TEXT]]);
@@ -8,7 +8,7 @@ export const WEATHER = readWeather(WEATHER_TEXT, 'w.csv');
 
 /** A room whose windows stay shut, and somebody who works in it. @param more  further lines of the file */
 export const oneWarmRoom = (more: string) =>
-  readScenario(
+  readOnce(
     `title: One warm room
 weather: w.csv
 site: { latitude: 54.2, longitude: -1.9, timezone: Europe/London, storeys: 1 }

@@ -4,9 +4,9 @@ import { settingsAt, valueAt } from '../../src/fit/parameters/scaled-parameter.t
 import type { Adjustable } from '../../src/scenario/edits/adjustables.ts';
 import { heatAdjustables, waterAdjustables } from '../../src/scenario/edits/adjustables.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { seededRandom, standardNormal } from '../../src/units/seeded-random.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { readOnce } from '../scenario/read-once.ts';
 import { runHere } from './here.ts';
 import { madeLog } from './made-log.ts';
 import { seenBy, UNLIKE, type Unlike } from './unlike.ts';
@@ -39,7 +39,7 @@ export async function fittedTwin(seed: number, kind = 'alike', days = DAYS): Pro
   const start = Date.UTC(2023, 0, 8 + (seed % 8) * 7) / 1000;
   const made = madeLog({
     ...{
-      scenario: readScenario(textOf(unlike), 'truth.yaml'),
+      scenario: readOnce(textOf(unlike), 'truth.yaml'),
       files: FILES,
       weather: WEATHER,
       truth: settingsAt(adjustables, places),
@@ -77,7 +77,7 @@ const HOUSEHOLD = `household:
 `;
 const textOf = ({ heating = HEATING, household = HOUSEHOLD }: Unlike): string =>
   HOME + heating + household;
-const SCENARIO = readScenario(textOf(UNLIKE['alike']!), 'twin.yaml');
+const SCENARIO = readOnce(textOf(UNLIKE['alike']!), 'twin.yaml');
 const WEATHER_TEXT = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const FILES = new Map([['w.csv', WEATHER_TEXT]]);
 const WEATHER = readWeather(WEATHER_TEXT, 'w.csv');

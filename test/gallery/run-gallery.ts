@@ -3,10 +3,10 @@ import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { createPlanSeries, type PlanSeries } from '../../src/measures/series/plan-series.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../src/scenario/prepared.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 /** One plan of a home of the gallery: its figures and its hours. */
 export interface Shown {
@@ -23,7 +23,7 @@ const WEATHER = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8')
 
 export function runGallery(home: string): GalleryRun {
   const file = `scenarios/gallery/${home}.yaml`;
-  const scenario = readScenario(readFileSync(file, 'utf8'), file);
+  const scenario = readOnce(readFileSync(file, 'utf8'), file);
   return Object.fromEntries(
     scenario.plans.map(({ name }) => {
       const plan = preparePlan(scenario, { plan: name, set: [], files: new Map() });

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'w.csv');
 
@@ -62,7 +62,7 @@ ${lines(sensors, '    ').join('\n')}
 rules:
 ${lines(rules, '  - ').join('\n')}
 `;
-  const plan = preparePlan(readScenario(text, 'order.yaml'), {
+  const plan = preparePlan(readOnce(text, 'order.yaml'), {
     ...{ plan: null, set: [], files: new Map() },
   });
   const period = periodOf(weather, '01-09', '01-29', plan.household.clock);

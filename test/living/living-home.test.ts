@@ -4,13 +4,13 @@ import { createLivingHome, type LivingHome } from '../../src/living/living-home.
 import { type LivingSource, livingReport } from '../../src/living/living-report.ts';
 import { unpackSetup, unpackText } from '../../src/living/living-setup.ts';
 import type { LivingFigures } from '../../src/living/messages.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { planFigures } from '../../src/studies/effects/plan-figures.ts';
 import { prepareVariant } from '../../src/studies/plan-variant.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { AS_IT_IS } from '../../src/studies/trial/knobs.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { COTTAGE, DRY_PLAN, studyOf } from '../report/page/cottage.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 const TEXT = COTTAGE + DRY_PLAN;
 const WEATHER = readFileSync('weather/saltmere-typical.csv', 'utf8');
@@ -48,7 +48,7 @@ describe('a home in a page', () => {
       'w.csv',
     ]);
     const text = TEXT.replace('longitude: -1.9,', 'longitude: -1.9, elevation: 20 m,');
-    const scenario = readScenario(text, 'cottage.yaml');
+    const scenario = readOnce(text, 'cottage.yaml');
     expect(unpackSetup(livingReport({ ...source, text, scenario }, '').setup).files).toEqual([]);
   });
 

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
+import { readOnce } from './read-once.ts';
 
 const FILES = readdirSync('scenarios').filter((file) => file.endsWith('.yaml'));
-const read = (file: string) => readScenario(readFileSync(`scenarios/${file}`, 'utf8'), file);
+const read = (file: string) => readOnce(readFileSync(`scenarios/${file}`, 'utf8'), file);
 
 describe.each(FILES)('%s', (file) => {
   test('is read without a problem, names its schema, and every plan of it can be prepared', () => {

@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { compareBand } from '../reference/compare.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 const OUTDOORS = 50; // grains/m3, June of the preset
 
@@ -23,7 +23,7 @@ function week(name: Plan): PlanMeasures {
     '\nmoney:',
     '\nperiod: { from: "06-10", to: "06-16" }\nmoney:',
   );
-  const scenario = readScenario(text, 'flat.yaml');
+  const scenario = readOnce(text, 'flat.yaml');
   const plan = preparePlan(scenario, { plan: name, set: [], files: new Map() });
   const { from, to } = plan.period;
   const period = periodOf(weather, from, to, plan.household.clock);

@@ -1,17 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { compare, compareBand } from '../reference/compare.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 const WEATHER = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'saltmere.csv');
 
 /** Mean levels of vapours in the rooms of a scenario. [µg/m3] */
 function levels(text: string, set: readonly string[] = []) {
-  const plan = preparePlan(readScenario(text, 'h.yaml'), { plan: null, set, files: new Map() });
+  const plan = preparePlan(readOnce(text, 'h.yaml'), { plan: null, set, files: new Map() });
   const { from, to } = plan.period;
   const period = periodOf(WEATHER, from, to, plan.household.clock);
   const { measures } = runPlan({ plan, weather: WEATHER, period });

@@ -4,13 +4,13 @@ import { compareCsv } from '../../src/report/compare-csv.ts';
 import { homeRows } from '../../src/report/tables/compare-rows.ts';
 import { createTraceCsv } from '../../src/report/trace-csv.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { compareMeasures } from '../../src/studies/compare/compare.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { compare } from '../reference/compare.ts';
 import { problemsOf } from '../scenario/problems-of.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 /** Four January days in one room that breathes half its air an hour; a printer runs at noon on the third. */
 const TEXT = `title: One room
@@ -48,7 +48,7 @@ const ran = runIt();
 function runIt() {
   const text = readFileSync('weather/saltmere-typical.csv', 'utf8');
   const weather = readWeather(text, 'saltmere.csv');
-  const plan = preparePlan(readScenario(TEXT, 'h.yaml'), {
+  const plan = preparePlan(readOnce(TEXT, 'h.yaml'), {
     ...{ plan: null, set: [], files: new Map([['levels.csv', LEVELS]]) },
   });
   const { home, household } = plan;

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { BalancedVentilation } from '../../src/home/devices.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { SPECIES } from '../../src/species/species-table.ts';
 import { supplyFilterOf } from '../../src/species/supply-filter.ts';
 import { readingProblems } from '../scenario/problems-of.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 describe('classes of ISO 16890', () => {
   test.each([
@@ -97,7 +97,7 @@ devices: { unit: { kind: balanced ventilation, supplies: { den: 30 }, extracts: 
 air: { species: [pollen], own species: { smell: { unit: µg/m3, outdoors: 1, supply filter share: 0.2 } } }
 `;
 const prepared = (filter: string) => {
-  const scenario = readScenario(text(filter), 'a.yaml');
+  const scenario = readOnce(text(filter), 'a.yaml');
   const { home, assumed } = preparePlan(scenario, { plan: 'as-lived', set: [], files: new Map() });
   const does = home.devices[0]!.does as BalancedVentilation;
   const { held } = does;

@@ -2,7 +2,7 @@ import { purchaseCostPerYear } from '../../src/measures/energy/purchase-cost-per
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { items, mapping, readTolerantly } from '../../src/scenario/checks/tolerant-readers.ts';
 import { householdWater } from '../../src/scenario/edits/scale-household-water.ts';
-import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
+import type { Scenario } from '../../src/scenario/read-scenario.ts';
 import { memoizedRuns } from '../../src/studies/memoized-runs.ts';
 import type { Option } from '../../src/studies/options.ts';
 import {
@@ -10,6 +10,7 @@ import {
   prepareVariant,
   variantScenario,
 } from '../../src/studies/plan-variant.ts';
+import { readOnce } from '../scenario/read-once.ts';
 import { asUsed, somePlan } from './some-plan.ts';
 
 /*
@@ -55,7 +56,7 @@ ${more}
 plans:
 ${plans.map((plan) => `  ${plan}`).join('\n')}
 `;
-  return readScenario(text, 'lines.yaml');
+  return readOnce(text, 'lines.yaml');
 }
 
 /** The home's runs, and which were asked for, each once. */

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { createPlanSeries } from '../../src/measures/series/plan-series.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { type PlanVariant, prepareVariant } from '../../src/studies/plan-variant.ts';
 import { reportStudy, type WatchedRun } from '../../src/studies/report-study.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { figureText } from '../../src/units/figure-text.ts';
 import { periodOf } from '../../src/weather/period-of.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 /** Three January days of a damp home of two rooms. */
 const TEXT = `title: Two damp rooms
@@ -31,7 +31,7 @@ plans:
     change: { devices: { drier: { kind: dehumidifier, room: nook, label: 16, target: 50 % } } }
     purchases: [{ what: drier, price: 180, lasts: 8 }]
 `;
-const scenario = readScenario(TEXT, 'damp.yaml');
+const scenario = readOnce(TEXT, 'damp.yaml');
 const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'saltmere.csv');
 
 const simulated = { runs: 0 };

@@ -4,9 +4,9 @@ import type { Run } from '../../src/engine/run.ts';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../src/scenario/prepared.ts';
-import { readScenario, type Scenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 /** A demonstration home through its whole invented year. */
 export function demoRun(
@@ -22,17 +22,9 @@ export function demoRun(
 
 /** One plan of a demonstration home, with settings laid on it as on the command line. */
 export function demoPlan(file: string, plan: string, set: readonly string[] = []): PreparedPlan {
-  return preparePlan(scenarioOf(file), { plan, set, files: new Map() });
+  const scenario = readOnce(readFileSync(`scenarios/${file}`, 'utf8'), file);
+  return preparePlan(scenario, { plan, set, files: new Map() });
 }
-
-/** Read and checked once, all plans of it. */
-function scenarioOf(file: string): Scenario {
-  const read = known.get(file) ?? readScenario(readFileSync(`scenarios/${file}`, 'utf8'), file);
-  known.set(file, read);
-  return read;
-}
-
-const known = new Map<string, Scenario>();
 
 const YEAR = 'weather/saltmere-typical.csv';
 const weather = readWeather(readFileSync(YEAR, 'utf8'), YEAR);

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../src/studies/run-plan.ts';
 import { readWeather } from '../../src/weather/read/read-weather.ts';
 import { compareBand } from '../reference/compare.ts';
+import { readOnce } from '../scenario/read-once.ts';
 
 const YEAR = 'weather/saltmere-typical.csv';
 const weather = readWeather(readFileSync(YEAR, 'utf8'), YEAR);
@@ -39,7 +39,7 @@ ${storeys > 1 ? `  doorways:\n${stairs.join('\n')}` : ''}
 heating: { source: direct electric, setpoint: 20, season: all year }
 household: { people: [] }
 `;
-  const scenario = readScenario(text, 'house.yaml');
+  const scenario = readOnce(text, 'house.yaml');
   const plan = preparePlan(scenario, { plan: 'as-lived', set: [], files: new Map() });
   // The year's end meets its start, so November to March is one stretch.
   const start = weather.start + 304 * 86_400;

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { type LoggedRun, simulateLogged } from '../../../src/fit/simulate/logged-run.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { madeWeather, NEW_YEAR } from '../../engine/homes.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 const HOURS = 48;
-const scenario = readScenario(
+const scenario = readOnce(
   `title: One heater
 weather: w.csv
 site: { latitude: 54, longitude: -2, elevation: 30, timezone: Europe/London }

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 const YEAR = 'weather/saltmere-typical.csv';
 const weather = readWeather(readFileSync(YEAR, 'utf8'), YEAR);
@@ -63,7 +63,7 @@ home:
 heating: { source: direct electric, setpoint: 20 }
 household: { people: [] }
 ${more}`;
-  const scenario = readScenario(text, 'home.yaml');
+  const scenario = readOnce(text, 'home.yaml');
   const plan = preparePlan(scenario, { plan: 'as-lived', set: [], files: new Map() });
   return runPlan({ plan, weather: of, period: { start: weather.start, hours: 168 } }).measures;
 }

@@ -7,10 +7,10 @@ import {
   createMonthlyClimate,
 } from '../../../src/measures/series/monthly-climate.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { type LocalClock, UTC_CLOCK } from '../../../src/units/local-clock.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 import { home } from '../hand-made.ts';
 
 const YEAR = 'weather/saltmere-typical.csv';
@@ -54,7 +54,7 @@ household:
   airing: [{ rooms: all, at: "08:00", lasts: 12 h, open share: 10 %, months: Jun-Aug }]
 ${heating}
 `;
-  const scenario = readScenario(text, 'home.yaml');
+  const scenario = readOnce(text, 'home.yaml');
   const plan = preparePlan(scenario, {
     plan: scenario.plans[0]!.name,
     ...{ set: [], files: new Map() },

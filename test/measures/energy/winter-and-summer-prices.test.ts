@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 import { BOILER, home, measure, setup } from '../hand-made.ts';
 
 // From 17 to 20 h 0.40 from October to March and 0.10 from April to September, 0.25 at all other
@@ -19,7 +19,7 @@ const TEXT = homeWith(MONEY).replace('Europe/London', 'Etc/UTC');
 
 /** Money of a home that draws 1 kW of electricity and 2 kW of gas at all times. */
 function moneyOf(from: string, days: number) {
-  const { prices } = preparePlan(readScenario(TEXT, 'h.yaml'), {
+  const { prices } = preparePlan(readOnce(TEXT, 'h.yaml'), {
     ...{ plan: null, set: [], files: new Map() },
   });
   const period = { start: Date.parse(`${from}T00:00Z`) / 1000, hours: 24 * days };

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { stepNotices } from '../../../src/measures/notices/step-notices.ts';
 import type { DeviceMeasures } from '../../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { stepSensitive } from '../../../src/studies/step-sensitive.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 describe('devices that readings switch', () => {
   /** Notices of one of two devices with so many hours and starts. */
@@ -96,7 +96,7 @@ household:
     - { room: den, at: ["07:00", "19:00"], lasts: 5 min }
     - { room: bath, after: shower, lasts: 3 min }
 `;
-  const scenario = readScenario(text, 'home.yaml');
+  const scenario = readOnce(text, 'home.yaml');
   const plan = preparePlan(scenario, {
     plan: scenario.plans[0]!.name,
     ...{ set: [], files: new Map() },

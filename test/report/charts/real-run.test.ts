@@ -17,15 +17,15 @@ import { yearChart } from '../../../src/report/charts/year-chart.ts';
 import { packPictures } from '../../../src/report/page/packed-pictures.ts';
 import { pictureDataOf } from '../../../src/report/page/picture-data-of.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { periodOf } from '../../../src/weather/period-of.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 import { drawingsOf } from './sample.ts';
 import { expectValid } from './vega-lite-schema.ts';
 
 const ROOM = 4;
-const scenario = readScenario(readFileSync('scenarios/terrace.yaml', 'utf8'), 'terrace.yaml');
+const scenario = readOnce(readFileSync('scenarios/terrace.yaml', 'utf8'), 'terrace.yaml');
 const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'saltmere.csv');
 const plan = preparePlan(scenario, { plan: 'as-lived', set: [], files: new Map() });
 const { clock } = plan.household;

@@ -6,7 +6,6 @@ import { inputInWords } from '../../../src/report/page/input-in-words.ts';
 import type { ReportInput } from '../../../src/report/page/report-input.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../../src/scenario/prepared.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type PlanVariant, prepareVariant } from '../../../src/studies/plan-variant.ts';
 import {
   type ReportStudy,
@@ -15,6 +14,7 @@ import {
 } from '../../../src/studies/report-study.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 /** A week and more in the winter of two damp rooms, their names and words full of markup. */
 export const COTTAGE = `# <!-- a "cottage" & its rooms -->
@@ -53,7 +53,7 @@ export function ranPlan(
   more: readonly (readonly [string, string])[] = [],
 ): { readonly prepared: PreparedPlan; readonly measures: PlanMeasures } {
   const files = new Map([['w.csv', WEATHER], ...more]);
-  const prepared = preparePlan(readScenario(text, 'cottage.yaml'), { plan, set: [], files });
+  const prepared = preparePlan(readOnce(text, 'cottage.yaml'), { plan, set: [], files });
   const setup = { file: 'cottage.yaml', weather: YEAR };
   const answer = simulationAnswer(setup, { plan: prepared, watched: false });
   if ('problems' in answer) throw new InputProblems(answer.problems);
@@ -80,7 +80,7 @@ export async function studyOf(
     if ('problems' in answer) throw new InputProblems(answer.problems);
     return answer.done;
   };
-  const scenario = readScenario(text, 'cottage.yaml');
+  const scenario = readOnce(text, 'cottage.yaml');
   return reportStudy({
     ...{ scenario, files, set: [], about, inputWords: inputInWords },
     draw: { samples, seed: 1, years: 1 },

@@ -1,16 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { labelOf } from '../../../src/studies/purchase/drying-figures.ts';
 import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { periodOf } from '../../../src/weather/period-of.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
 import { expectShown } from '../../reference/shown.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 test('the sum that docs/example-report.md goes through is the one of the demonstration', () => {
-  const scenario = readScenario(readFileSync('scenarios/terrace.yaml', 'utf8'), 'terrace.yaml');
+  const scenario = readOnce(readFileSync('scenarios/terrace.yaml', 'utf8'), 'terrace.yaml');
   const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'saltmere.csv');
   const run = (name: string) => {
     const plan = preparePlan(scenario, { plan: name, set: [], files: new Map() });

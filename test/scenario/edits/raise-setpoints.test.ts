@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { raiseRoomSetpoint, raiseSetpoints } from '../../../src/scenario/edits/raise-setpoints.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { settingsFromPatch } from '../../../src/scenario/yaml/settings-from-patch.ts';
 import { variantScenario } from '../../../src/studies/plan-variant.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 const PROGRAMMES = [
   'heating: {}',
@@ -18,7 +18,7 @@ const PROGRAMMES = [
 
 /** Settings of each room by the clock, as the thermostats get them. */
 function lines(text: string, set: readonly string[] = []) {
-  const scenario = readScenario(homeWith(text), 'h.yaml');
+  const scenario = readOnce(homeWith(text), 'h.yaml');
   const { household } = preparePlan(scenario, { plan: null, set, files: new Map() });
   return household.setpoints;
 }
@@ -32,7 +32,7 @@ const raised = (schedule: ReturnType<typeof lines>[number], kelvin: number, fros
   })),
 });
 const rawOf = (text: string) =>
-  variantScenario(readScenario(homeWith(text), 'h.yaml'), { plan: 'as-lived', set: [] });
+  variantScenario(readOnce(homeWith(text), 'h.yaml'), { plan: 'as-lived', set: [] });
 
 describe('every thermostat higher', () => {
   test.each(PROGRAMMES)('%s', (text) => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { scaleElectricityPrice } from '../../../src/scenario/edits/scale-electricity-price.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 const FILES = new Map([
   ['p.csv', 'time,price\n2023-01-01T00:00Z,0.1\n2023-01-01T00:30Z,0.3\n2023-01-01T01:00Z,0.2\n'],
@@ -11,7 +11,7 @@ const FILES = new Map([
 /** Settings for electricity so many times as dear, and the tariff before and after them. */
 function dearer(electricity: string | null, times: number) {
   const money = electricity === null ? '' : `money: { electricity: ${electricity} }`;
-  const scenario = readScenario(homeWith(money), 'h.yaml');
+  const scenario = readOnce(homeWith(money), 'h.yaml');
   const prepared = (set: readonly string[]) =>
     prepareVariant(scenario, FILES, { plan: 'as-lived', set });
   const raw = variantScenario(scenario, { plan: 'as-lived', set: [] });

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { householdWater } from '../../../src/scenario/edits/scale-household-water.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { variantScenario } from '../../../src/studies/plan-variant.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 const ACTIVITIES =
   '[{ what: other, at: "08:00", water: 2 L }, ' +
   '{ what: laundry dried indoors, at: "09:00", days: [Mon, Thu], months: [Jan, Feb, Mar], water: 7 L }, ' +
   '{ what: plants, number: 4, water: 0.1 L }, { what: fridge }, { what: shower, at: ["07:00", "07:20"] }]';
-const scenario = readScenario(homeWith(`household: { activities: ${ACTIVITIES} }`), 'h.yaml');
+const scenario = readOnce(homeWith(`household: { activities: ${ACTIVITIES} }`), 'h.yaml');
 const raw = variantScenario(scenario, { plan: 'as-lived', set: [] });
 
 describe('water of a household', () => {
@@ -33,7 +33,7 @@ describe('water of a household', () => {
 
   test('unknown where the activities are the assumed ones, or give no water', () => {
     const text = (more: string) =>
-      variantScenario(readScenario(homeWith(more), 'h.yaml'), { plan: 'as-lived', set: [] });
+      variantScenario(readOnce(homeWith(more), 'h.yaml'), { plan: 'as-lived', set: [] });
     expect(householdWater(text(''))).toBeNull();
     expect(householdWater(text('household: { activities: [{ what: fridge }] }'))).toBeNull();
     expect(householdWater({ title: 'no scenario' })).toBeNull();

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { writeFitted } from '../../../src/scenario/edits/write-fitted.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { readingProblems } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 const TEXT = `# what is known
 title: Small home
@@ -24,7 +24,7 @@ test('values and their ranges are written in their places, comments and plans ke
   for (const comment of ['# what is known', '# of the harbour', '# with the stove']) {
     expect(written).toContain(comment);
   }
-  const scenario = readScenario(written, 'f.yaml');
+  const scenario = readOnce(written, 'f.yaml');
   expect(scenario.fitted).toEqual([
     {
       ...{ path: '/home/leakage/ach50', value: 7, low: 6, high: 8, from: 10, unit: '1/h' },
@@ -40,7 +40,7 @@ test('a mapping takes the place of a plain value that stands in its way', () => 
     '/heating/rooms/bedroom/sensor/bias=0.5',
   ];
   const written = writeFitted(TEXT, 'now', words, new Map());
-  expect(readScenario(written, 'f.yaml').yaml.value).toMatchObject({
+  expect(readOnce(written, 'f.yaml').yaml.value).toMatchObject({
     heating: { rooms: { bedroom: { setpoint: 17, sensor: { bias: 0.5 } } } },
   });
 });
@@ -48,7 +48,7 @@ test('a mapping takes the place of a plain value that stands in its way', () => 
 test('what the fitted plan says itself is written there, and not listed as of the home', () => {
   const fitted = new Map([['/home/leakage/ach50', range(3, 9)]]);
   const written = writeFitted(TEXT, 'tighter', ['/home/leakage/ach50=4'], fitted);
-  const scenario = readScenario(written, 'f.yaml');
+  const scenario = readOnce(written, 'f.yaml');
   expect(scenario.yaml.value).toMatchObject({
     plans: { tighter: { change: { home: { leakage: { ach50: 4 } } } } },
   });

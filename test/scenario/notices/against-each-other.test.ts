@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
+import { readOnce } from '../read-once.ts';
 
 /** Two rooms that an open doorway joins, and a shed that none leads to. */
 function said(more: string, door = ''): string[] {
@@ -16,7 +16,7 @@ home:
   doorways: [{ between: [den, nook]${door} }]
 ${more}
 `;
-  const scenario = readScenario(text, 'h.yaml');
+  const scenario = readOnce(text, 'h.yaml');
   const { cautions } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
   return cautions.filter(({ id }) => id === 'against-each-other').map((caution) => caution.text);
 }
@@ -205,7 +205,7 @@ test('no demonstration home nor any of its plans has it', () => {
   );
   expect(files.length).toBeGreaterThan(8);
   for (const file of files) {
-    const scenario = readScenario(readFileSync(file, 'utf8'), file);
+    const scenario = readOnce(readFileSync(file, 'utf8'), file);
     for (const { name } of scenario.plans) {
       const { cautions } = preparePlan(scenario, { plan: name, set: [], files: new Map() });
       expect(

@@ -1,16 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 /** What is asked about a rule with conditions and quiet hours, beside its words. */
 function asked(when: string, quiet: string, more = 'response: [{ tell: shut }]'): string[] {
   const rule = `rules: [{ name: night, when: [${when}], quiet hours: ${quiet}, ${more} }]`;
-  return askedOf(readScenario(homeWith(rule), 'h.yaml'), null);
+  return askedOf(readOnce(homeWith(rule), 'h.yaml'), null);
 }
 
-function askedOf(scenario: ReturnType<typeof readScenario>, plan: string | null): string[] {
+function askedOf(scenario: ReturnType<typeof readOnce>, plan: string | null): string[] {
   const { cautions } = preparePlan(scenario, { plan, set: [], files: new Map() });
   return cautions.filter(({ id }) => id === 'always-quiet').map(({ text }) => text);
 }
@@ -63,7 +63,7 @@ test('no plan of a demonstration home or of the gallery has it', () => {
   expect(files.length).toBeGreaterThan(8);
   let rules = 0;
   for (const file of files) {
-    const scenario = readScenario(readFileSync(file, 'utf8'), file);
+    const scenario = readOnce(readFileSync(file, 'utf8'), file);
     for (const { name } of scenario.plans) {
       const { cautions, automation } = preparePlan(scenario, {
         plan: name,

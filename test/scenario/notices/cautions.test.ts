@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 /** But for the question where the showers of a home without a bathroom are, and that nobody gave a price. */
 const cautions = (more: string) =>
-  preparePlan(readScenario(homeWith(more), 'h.yaml'), {
+  preparePlan(readOnce(homeWith(more), 'h.yaml'), {
     ...{ plan: null, set: [], files: new Map() },
   }).cautions.filter(({ id }) => id !== 'activity-elsewhere' && id !== 'all-prices-assumed');
 const ids = (more: string) => cautions(more).map(({ id }) => id);
@@ -238,7 +238,7 @@ test('what a shut gate keeps counts as a low setting', () => {
 
 test('clock times that daylight saving skips or repeats are named with their place', () => {
   const changes = (more: string, zone = 'Europe/London') =>
-    preparePlan(readScenario(homeWith(more).replace('Europe/London', zone), 'h.yaml'), {
+    preparePlan(readOnce(homeWith(more).replace('Europe/London', zone), 'h.yaml'), {
       ...{ plan: null, set: [], files: new Map() },
     }).cautions.find(({ id }) => id === 'clock-change')?.text;
   const at = (time: string) => `household: { airing: [{ room: living, at: "${time}" }] }`;

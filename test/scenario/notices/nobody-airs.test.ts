@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 function asked(people: string, airing: string, beside = ''): string[] {
   const more = `household: { people: ${people}, airing: [${airing}]${beside} }`;
-  const scenario = readScenario(homeWith(more), 'h.yaml');
+  const scenario = readOnce(homeWith(more), 'h.yaml');
   const { cautions } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
   return cautions.filter(({ id }) => id === 'nobody-airs').map(({ text }) => text);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 /** Questions about the bands of a home of a living room and a bedroom. */
 function asked(bands: string, ofBedroom = ''): string[] {
@@ -9,7 +9,7 @@ function asked(bands: string, ofBedroom = ''): string[] {
     'bedroom: { floor area: 12 }',
     `bedroom: { floor area: 12${ofBedroom === '' ? '' : `, bands: { ${ofBedroom} }`} }`,
   );
-  const scenario = readScenario(text, 'h.yaml');
+  const scenario = readOnce(text, 'h.yaml');
   const { cautions } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
   return cautions.filter(({ id }) => id.startsWith('odd-')).map((one) => `${one.id}: ${one.text}`);
 }

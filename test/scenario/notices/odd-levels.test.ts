@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 function asked(more: string): string[] {
-  const scenario = readScenario(homeWith(more), 'h.yaml');
+  const scenario = readOnce(homeWith(more), 'h.yaml');
   const { cautions } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
   return cautions.filter(({ id }) => id === 'odd-level').map(({ text }) => text);
 }

@@ -2,14 +2,14 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { tariffDates } from '../../../src/scenario/notices/tariff-dates.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
 import { homeWith } from '../problems-of.ts';
+import { readOnce } from '../read-once.ts';
 
 /** What is asked about a home, by the id of the question. */
 function asked(id: string, more: string, files: Record<string, string> = {}): string[] {
-  const scenario = readScenario(homeWith(more), 'h.yaml');
+  const scenario = readOnce(homeWith(more), 'h.yaml');
   const given = new Map(Object.entries(files));
   const { cautions } = preparePlan(scenario, { plan: null, set: [], files: given });
   return cautions.filter((caution) => caution.id === id).map(({ text }) => text);
@@ -37,7 +37,7 @@ describe('heating that is set above what counts as fine', () => {
 
 describe('a price that nobody gave', () => {
   const electricity = (money: string): unknown => {
-    const scenario = readScenario(homeWith(`money: { ${money} }`), 'h.yaml');
+    const scenario = readOnce(homeWith(`money: { ${money} }`), 'h.yaml');
     const { prices } = preparePlan(scenario, { plan: null, set: [], files: new Map() });
     return prices.fuels.electricity?.tariff;
   };
@@ -118,7 +118,7 @@ test('a floor too large for a room is asked about', () => {
   const floor = (area: number | string) =>
     asked('odd-area', '').concat(
       preparePlan(
-        readScenario(homeWith('').replace('floor area: 16', `floor area: ${area}`), 'h.yaml'),
+        readOnce(homeWith('').replace('floor area: 16', `floor area: ${area}`), 'h.yaml'),
         { plan: null, set: [], files: new Map() },
       ).cautions.flatMap(({ id, text }) => (id === 'odd-area' ? [text] : [])),
     );
@@ -132,7 +132,7 @@ test('a floor too large for a room is asked about', () => {
 
 test('the window assumed for a large floor leaves room for its wall', () => {
   const text = homeWith('').replace('floor area: 16', 'floor area: 340');
-  const plan = preparePlan(readScenario(text, 'h.yaml'), { plan: null, set: [], files: new Map() });
+  const plan = preparePlan(readOnce(text, 'h.yaml'), { plan: null, set: [], files: new Map() });
   const pane = plan.assumed.find(({ path }) => path === '/home/rooms/living/panes/0/area');
   // Walls of 1.4 sides of the root of 340 m2 and 2.4 m: 62.0 m2, of which four fifths.
   expect(pane).toMatchObject({ value: 50 });
@@ -173,7 +173,7 @@ describe('a room that nothing heats although something stands there to', () => {
       'floor area: 12',
       'floor area: 12, emitter: { power: 900 }',
     );
-    const { cautions } = preparePlan(readScenario(text, 'h.yaml'), {
+    const { cautions } = preparePlan(readOnce(text, 'h.yaml'), {
       ...{ plan: null, set: [], files: new Map() },
     });
     return cautions.flatMap(({ id, text: words }) => (id === 'nothing-heats' ? [words] : []));
@@ -253,7 +253,7 @@ describe('prices of another time than the weather', () => {
     const weather = readWeather(readFileSync('weather/saltmere-typical.csv', 'utf8'), 'w.csv');
     const csv = 'time,price\n2024-01-01T00:00Z,0.2\n2024-01-01T01:00Z,0.3\n';
     const text = homeWith('money: { electricity: { prices: p.csv } }');
-    const plan = preparePlan(readScenario(text, 'h.yaml'), {
+    const plan = preparePlan(readOnce(text, 'h.yaml'), {
       ...{ plan: null, set: [], files: new Map([['p.csv', csv]]) },
     });
     const period = { start: weather.start, hours: 72 };

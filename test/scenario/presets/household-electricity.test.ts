@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { householdElectricity } from '../../../src/scenario/presets/household-electricity.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { compare, compareBand } from '../../reference/compare.ts';
+import { readOnce } from '../read-once.ts';
 
 const row = { topic: 'Presets', unit: 'kWh a year' } as const;
 
@@ -33,7 +33,7 @@ site: { latitude: 54, longitude: -2, elevation: 30, timezone: Europe/London }
 home: { rooms: { den: { floor area: 50, use: living } } }
 household: { people: [{ who: adult, pattern: at home }], activities: [{ what: lights and appliances }, { what: standby }] }
 `;
-  const plan = preparePlan(readScenario(text, 'h.yaml'), { plan: null, set: [], files: new Map() });
+  const plan = preparePlan(readOnce(text, 'h.yaml'), { plan: null, set: [], files: new Map() });
   const [evening, always] = plan.household.activities;
   const day = householdElectricity(1, 50).value / 365;
   expect((evening!.electricity * 330 * 60) / 3.6e6).toBeCloseTo(0.4 * day, 5);

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import { useInName, useOfName } from '../../../src/scenario/presets/rooms.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { completed } from '../../../src/scenario/start/question.ts';
 import { QUESTIONNAIRE } from '../../../src/scenario/start/questionnaire.ts';
 import { scenarioText } from '../../../src/scenario/start/write-scenario.ts';
+import { readOnce } from '../read-once.ts';
 
 describe('what a room is for, by its name', () => {
   test.each([
@@ -115,7 +115,7 @@ describe('a first scenario', () => {
   test.each(['3', '4', '5', '6'])('has no room over nothing in a usual house of %s', (size) => {
     const { answers } = completed(QUESTIONNAIRE, { kind: 'detached', size }, { weather: [] });
     const text = scenarioText(answers, { weather: 'w', schema: 's', usual: [], remark: null });
-    const scenario = readScenario(text, 'h.yaml');
+    const scenario = readOnce(text, 'h.yaml');
     const { cautions } = preparePlan(scenario, {
       ...{ plan: null, set: ['/site/elevation=30'], files: new Map() },
     });

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type Addition, adding } from '../../../src/scenario/start/add-questions.ts';
 import { type Insertion, insertInto } from '../../../src/scenario/start/insert-yaml.ts';
 import { completed } from '../../../src/scenario/start/question.ts';
+import { readOnce } from '../read-once.ts';
 
 /** The piece that one text has and the other has not, where nothing else differs. */
 function piece(before: string, after: string): string {
@@ -92,7 +92,7 @@ test.each(HOMES.flatMap((home) => WHAT.map((what) => [home, what] as const)))(
   (home, what) => {
     const file = `scenarios/${home}.yaml`;
     const before = readFileSync(file, 'utf8');
-    const { questions, insertions } = adding(what, readScenario(before, file).yaml.value);
+    const { questions, insertions } = adding(what, readOnce(before, file).yaml.value);
     const { answers } = completed(questions, {}, { weather: [] });
     let text = before;
     for (const insertion of insertions(answers)) {
@@ -100,19 +100,19 @@ test.each(HOMES.flatMap((home) => WHAT.map((what) => [home, what] as const)))(
       expect(piece(text, after).length).toBeGreaterThan(5);
       text = after;
     }
-    const { plans } = readScenario(text, file);
+    const { plans } = readOnce(text, file);
     const more = what === 'plan' ? 1 : 0;
-    expect(plans).toHaveLength(readScenario(before, file).plans.length + more);
+    expect(plans).toHaveLength(readOnce(before, file).plans.length + more);
   },
 );
 
 test.each(WHAT)('one more %s in the least scenario', (what) => {
   const least = 'title: A\nweather: w.csv\nhome: { rooms: { living: { floor area: 18 } } }\n';
-  const { questions, insertions } = adding(what, readScenario(least, 'a.yaml').yaml.value);
+  const { questions, insertions } = adding(what, readOnce(least, 'a.yaml').yaml.value);
   const { answers } = completed(questions, {}, { weather: [] });
   const added = insertions(answers);
   const text = added.reduce((now, one) => insertInto(now, 'a.yaml', one), least);
-  const { plans } = readScenario(text, 'a.yaml');
+  const { plans } = readOnce(text, 'a.yaml');
   expect(text.startsWith(what === 'room' ? 'title: A\n' : least)).toBe(true);
   // A scenario without plans has one, as it is lived in, which stays the first.
   expect(plans[0]!.name).toBe('as-lived');

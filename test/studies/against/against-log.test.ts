@@ -2,16 +2,16 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Log, LoggedSeries } from '../../../src/log/log.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type AgainstLog, againstLog } from '../../../src/studies/against/against-log.ts';
 import type { HourlyRooms } from '../../../src/studies/against/hourly-rooms.ts';
 import { simulatedHours } from '../../../src/studies/against/simulated-hours.ts';
 import { type PlanRequest, runPlan } from '../../../src/studies/run-plan.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 const text = readFileSync('weather/saltmere-typical.csv', 'utf8');
 const weather = readWeather(text.replace('# typical: true\n', ''), 'weather.csv');
-const scenario = readScenario(readFileSync('scenarios/flat.yaml', 'utf8'), 'flat.yaml');
+const scenario = readOnce(readFileSync('scenarios/flat.yaml', 'utf8'), 'flat.yaml');
 const plan = preparePlan(scenario, { plan: null, set: [], files: new Map() });
 const start = Date.UTC(2023, 1, 1) / 1000;
 const hours = 240;

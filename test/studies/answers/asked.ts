@@ -1,8 +1,8 @@
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
 import type { PreparedPlan } from '../../../src/scenario/prepared.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import type { AskedPlan } from '../../../src/studies/answers/asked.ts';
 import { askedPlan } from '../../../src/studies/answers/plan-questions.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 import { somePlan } from '../some-plan.ts';
 
 const HOME = `title: Hand-made terrace
@@ -20,7 +20,7 @@ plans:
 
 /** Plans of a small home, prepared from the lines under `plans`. */
 export function preparedPlans(plans: string): PreparedPlan[] {
-  const scenario = readScenario(HOME + plans, 'home.yaml');
+  const scenario = readOnce(HOME + plans, 'home.yaml');
   return scenario.plans.map(({ name }) =>
     preparePlan(scenario, { plan: name, set: [], files: new Map() }),
   );

@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import type { Assumed } from '../../../src/home/notices.ts';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type DoubtfulInput, doubtfulInputs } from '../../../src/studies/doubts/doubtful-inputs.ts';
 import { oneAtATime } from '../../../src/studies/doubts/one-at-a-time.ts';
 import { type PlanVariant, prepareVariant } from '../../../src/studies/plan-variant.ts';
 import { InputProblems } from '../../../src/units/problem.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 import { somePlan } from '../some-plan.ts';
 
 const source = 'common practice';
@@ -95,7 +95,7 @@ describe('which inputs are tried', () => {
   });
 
   test('of a real scenario each can be set low and high', () => {
-    const scenario = readScenario(
+    const scenario = readOnce(
       homeWith('devices: { d: { kind: dehumidifier, room: bedroom } }'),
       'h.yaml',
     );

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { statedDoubts } from '../../../src/studies/doubts/stated-doubts.ts';
 import { variantScenario } from '../../../src/studies/plan-variant.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 const SOURCE = 'stated in the scenario';
 const TEXT = homeWith(`heating: { efficiency: 86 % }
@@ -20,7 +20,7 @@ plans:
   new boiler: { change: { heating: { efficiency: 0.93 }, home: { leakage: { area: 0.03 } } } }`);
 
 function stated(plan: string, set: readonly string[] = [], text = TEXT) {
-  const scenario = readScenario(text, 'h.yaml');
+  const scenario = readOnce(text, 'h.yaml');
   const raw = variantScenario(scenario, { plan, set });
   return statedDoubts(scenario, preparePlan(scenario, { plan, set, files: new Map() }), raw);
 }
@@ -28,7 +28,7 @@ function stated(plan: string, set: readonly string[] = [], text = TEXT) {
 describe('doubts that a scenario states', () => {
   test('about what is assumed and what is given, converted to the documented unit', () => {
     const { inputs, unknown, outside } = stated('base');
-    const home = preparePlan(readScenario(TEXT, 'h.yaml'), {
+    const home = preparePlan(readOnce(TEXT, 'h.yaml'), {
       plan: null,
       set: [],
       files: new Map(),
@@ -82,7 +82,7 @@ describe('doubts that a scenario states', () => {
 
   test('those of the terrace are known and not beside what they doubt, in every plan of it', () => {
     const text = readFileSync('scenarios/terrace.yaml', 'utf8');
-    const { plans } = readScenario(text, 'terrace.yaml');
+    const { plans } = readOnce(text, 'terrace.yaml');
     for (const { name } of plans) {
       const { inputs, unknown, outside } = stated(name, [], text);
       expect([...unknown, ...outside]).toEqual([]);

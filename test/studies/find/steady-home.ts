@@ -1,5 +1,4 @@
 import { createPlanSeries } from '../../../src/measures/series/plan-series.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import type { FindSetup } from '../../../src/studies/find/finding.ts';
 import {
   type PlanVariant,
@@ -10,6 +9,7 @@ import type { WatchedRun } from '../../../src/studies/report-study.ts';
 import { runPlan } from '../../../src/studies/run-plan.ts';
 import { periodOf } from '../../../src/weather/period-of.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 /** Outdoors all the time. [°C], [%] */
 const OUTDOORS = { temperature: 5, humidity: 95 };
@@ -35,7 +35,7 @@ export function steadyHome(
   text: string,
   outdoors = steadyWeather(),
 ): FindSetup & { runs: () => number } {
-  const scenario = readScenario(
+  const scenario = readOnce(
     `title: Steady home\nweather: w.csv\nsite: { latitude: 54, longitude: -2, elevation: 0, timezone: UTC }\n${text}`,
     'steady.yaml',
   );

@@ -1,17 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
-import { readScenario, type Scenario } from '../../../src/scenario/read-scenario.ts';
+import type { Scenario } from '../../../src/scenario/read-scenario.ts';
 import { mergePatch } from '../../../src/scenario/yaml/merge-patch.ts';
 import { settingsFromPatch } from '../../../src/scenario/yaml/settings-from-patch.ts';
 import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
 import type { BuiltIn } from '../../../src/studies/proposals/built-in.ts';
 import { builtInAlternatives } from '../../../src/studies/proposals/built-in-alternatives.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 import { type RoomFigures, somePlan } from '../some-plan.ts';
 
 const BATH = 'heating: { setpoint: 19 }';
-const home = (more = BATH): Scenario => readScenario(homeWith(more), 'h.yaml');
+const home = (more = BATH): Scenario => readOnce(homeWith(more), 'h.yaml');
 
 /** Figures with these hours of a cold spot above 80 %, by room. */
 function figures(
@@ -92,7 +93,7 @@ describe('what is proposed', () => {
       'bedroom: { floor area: 12 }',
       'bathroom: { floor area: 5, use: bathroom }',
     );
-    const { change } = proposals(readScenario(bath, 'h.yaml')).find(({ name }) => name === 'fan')!;
+    const { change } = proposals(readOnce(bath, 'h.yaml')).find(({ name }) => name === 'fan')!;
     expect(change).toMatchObject({
       devices: { 'proposed fan': { room: 'bathroom', runs: 'by humidity' } },
     });
@@ -160,12 +161,12 @@ describe('what is not proposed', () => {
 
   test('airing where no window opens', () => {
     const shut = homeWith('').replaceAll('floor area: 1', 'openings: [], floor area: 1');
-    expect(names(proposals(readScenario(shut, 'h.yaml')))).not.toContain('aired');
+    expect(names(proposals(readOnce(shut, 'h.yaml')))).not.toContain('aired');
   });
 });
 
 describe.each(['terrace', 'flat', 'stove-cottage'])('of the demonstration %s', (name) => {
-  const scenario = readScenario(readFileSync(`scenarios/${name}.yaml`, 'utf8'), name);
+  const scenario = readOnce(readFileSync(`scenarios/${name}.yaml`, 'utf8'), name);
   const rooms = Object.keys((scenario.yaml.value as { home: { rooms: object } }).home.rooms);
   const list = proposals(scenario, figures(Object.fromEntries(rooms.map((room) => [room, 5]))));
   const varied = { plan: scenario.plans[0]!.name, set: [] };

@@ -3,7 +3,6 @@ import type { Prices } from '../../../src/home/prices.ts';
 import { purchaseCostPerYear } from '../../../src/measures/energy/purchase-cost-per-year.ts';
 import type { DeviceMeasures, PlanMeasures } from '../../../src/measures/plan-measures.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { labelOf } from '../../../src/studies/purchase/drying-figures.ts';
 import { pricesOfBoth } from '../../../src/studies/purchase/mean-prices.ts';
 import { purchaseSum } from '../../../src/studies/purchase/purchase-sum.ts';
@@ -15,6 +14,7 @@ import { rounded } from '../../../src/studies/rounded.ts';
 import { compare } from '../../reference/compare.ts';
 import { dehumidifierHeatPerLitre } from '../../reference/physics/equipment/dehumidifier-heat.ts';
 import { homeWith } from '../../scenario/problems-of.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 import { somePlan } from '../some-plan.ts';
 
 const FLAT: Prices = {
@@ -584,7 +584,7 @@ describe('names and labels', () => {
   test('a label is read from the prepared plan, and only a dehumidifier has one', () => {
     const devices =
       'devices: { d: { kind: dehumidifier, room: bedroom, label: 12 }, f: { kind: extract fan, room: living } }';
-    const scenario = readScenario(homeWith(devices), 'h.yaml');
+    const scenario = readOnce(homeWith(devices), 'h.yaml');
     const plan = preparePlan(scenario, { plan: null, set: [], files: new Map() });
     expect(labelOf(plan, 'd')).toBeCloseTo(12, 9);
     expect([labelOf(plan, 'f'), labelOf(plan, 'x')]).toEqual([null, null]);

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Log, LoggedPlace, LoggedSeries, ReadingKind } from '../../../src/log/log.ts';
 import { preparePlan } from '../../../src/scenario/prepare-plan.ts';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { type Replay, replayLog } from '../../../src/studies/replay/replay-log.ts';
 import { readWeather } from '../../../src/weather/read/read-weather.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 /** Monday, 3 February 2025. [s UTC] */
 const MONDAY = Date.UTC(2025, 1, 3) / 1000;
@@ -263,7 +263,7 @@ household: { people: ${people} }
 ${more}
 rules:${rules}
 `;
-  return preparePlan(readScenario(text, 'home.yaml'), { plan: null, set: [], files: new Map() });
+  return preparePlan(readOnce(text, 'home.yaml'), { plan: null, set: [], files: new Map() });
 }
 
 function logOf(given: readonly LoggedSeries[]): Log {

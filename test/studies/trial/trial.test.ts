@@ -1,15 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { readScenario } from '../../../src/scenario/read-scenario.ts';
 import { planText } from '../../../src/scenario/yaml/plan-text.ts';
 import { prepareVariant, variantScenario } from '../../../src/studies/plan-variant.ts';
 import { AS_IT_IS, type Trial } from '../../../src/studies/trial/knobs.ts';
 import { trialChange, trialOffer, trialSettings } from '../../../src/studies/trial/trial.ts';
+import { readOnce } from '../../scenario/read-once.ts';
 
 const TEXT = readFileSync('scenarios/terrace.yaml', 'utf8');
 
 function home(text = TEXT, plan = 'as-lived', set: readonly string[] = []) {
-  const scenario = readScenario(text, 'home.yaml', { plans: [plan], doubts: false });
+  const scenario = readOnce(text, 'home.yaml', { plans: [plan], doubts: false });
   const variant = { plan, set };
   const raw = variantScenario(scenario, variant);
   const prepared = prepareVariant(scenario, new Map(), variant);
@@ -73,7 +73,7 @@ describe('what is tried', () => {
     const set = prepareVariant(scenario, new Map(), { plan: 'as-lived', set: words });
     const plan = planText('tried', 'as tried', trialChange(words));
     const text = `${TEXT}\n${plan.replaceAll(/^/gm, '  ')}`;
-    const own = readScenario(text, 'home.yaml', { plans: ['tried'], doubts: false });
+    const own = readOnce(text, 'home.yaml', { plans: ['tried'], doubts: false });
     const written = prepareVariant(own, new Map(), { plan: 'tried', set: [] });
     expect(set.home).toEqual(written.home);
     expect(set.automation).toEqual(written.automation);
