@@ -54,6 +54,21 @@ test('the middle of several rooms decides, but none may fit as well at its own h
   expect(said(alike, early(1), early(1))).toEqual([]);
 });
 
+test('four channels that agree tell it by half as much, where all are worse the other way', () => {
+  const four = Array.from({ length: 4 }, () => unsteady(1.8)); // 16 % less each
+  expect(said(...four)[0]).toMatch(/taken an hour later /);
+  expect(said(...four.slice(1))).toEqual([]);
+  const flat: Beside = { ...den, fitted: () => 20, logged: (k) => 20 + noise(k) };
+  expect(said(...four, flat)).toEqual([]);
+  // A peak at noon that was logged at 11 and at 13: some 15 % better an hour either way.
+  const peak = (k: number, ...hours: number[]) => (hours.includes(k % 24) ? 23 : 20);
+  const both: Beside = {
+    ...{ ...den, fitted: (k) => peak(k, 12) },
+    logged: (k) => peak(k, 11, 13) + 6 * noise(k),
+  };
+  expect(said(both, both, both, both)).toEqual([]);
+});
+
 test('hours before the fit counts, and those withheld, have no say in it', () => {
   const division = { ...DIVISION, release: 48, withheld: 24 * 14 };
   const odd: Beside = {
