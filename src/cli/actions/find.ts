@@ -1,7 +1,6 @@
 import type { Finding, FindSetup } from '../../studies/find/finding.ts';
 import type { PlanVariant } from '../../studies/plan-variant.ts';
 import { InputProblems } from '../../units/problem.ts';
-import { withoutGroups } from '../../units/sum-text.ts';
 import type { Io } from '../io.ts';
 import { jsonText } from '../json-text.ts';
 import { type LoadedPlans, loadPlans } from '../load/load-plans.ts';
@@ -117,9 +116,7 @@ async function tell(
   { json }: FindOptions,
 ): Promise<void> {
   if (json) {
-    const { question, answer } = finding;
-    const words = { question: withoutGroups(question), answer: answer.map(withoutGroups) };
-    io.out(jsonText({ ...finding, ...words }));
+    io.out(jsonText(finding));
     return;
   }
   const { findingText } = await import('../../report/tables/finding-text.ts');

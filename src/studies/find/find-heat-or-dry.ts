@@ -1,7 +1,7 @@
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import { firstDehumidifier } from '../../scenario/edits/add-device.ts';
-import { figureText, signedText } from '../../units/figure-text.ts';
-import { sumText } from '../../units/sum-text.ts';
+import { figureText } from '../../units/figure-text.ts';
+import { signedSum, sumText } from '../../units/sum-text.ts';
 import { theRoom } from '../../units/the-room.ts';
 import { extraPerYear } from '../compare/plan-money.ts';
 import { coldSpots, type EqualRisk, equalRisk } from './equal-risk.ts';
@@ -39,7 +39,7 @@ function answerOf(
 ): string[] {
   const spots = coldSpots(room);
   const hours = (plan: PlanMeasures) => `${figureText(spots(plan), 0)} h`;
-  const more = (plan: PlanMeasures) => signedText(extraPerYear(asIs, plan), 0);
+  const more = (plan: PlanMeasures) => signedSum(extraPerYear(asIs, plan), 0);
   const now = `As it is the cold spot of ${theRoom(room)} is above 80 % for ${hours(asIs)}`;
   if (warm === null) return [`${now}; no drying does what two kelvins more do.`];
   if (spots(dry.plan) >= spots(asIs)) return [`${now}, and drying makes it none less.`];

@@ -269,7 +269,7 @@ household:
   people: [{ name: A, sleeps in: den }]
   activities: [{ what: other, room: den, at: "12:00", lasts: 12 h, water: 0.4 }]
 heating: { source: boiler, fuel: gas, setpoint: 18 }
-money: { gas: 0.07, electricity: 0.28 }`;
+money: { currency: JPY, gas: 70, electricity: 280 }`;
     const setup = steadyHome(damp, readFileSync('weather/saltmere-typical.csv', 'utf8'));
     const found = (await findHeatOrDry(setup, 'den'))!;
     const [asIs] = found.runs;
@@ -283,7 +283,9 @@ money: { gas: 0.07, electricity: 0.28 }`;
     expect(words).toMatch(
       /^As it is the cold spot of the den is above 80 % for \d+ h; with the den \d\.\d °C warmer for \d+ h, with a dehumidifier of 12 L\/day( set to [\d.]+ %)? for \d+ h\. /,
     );
-    expect(words).toMatch(/Heating comes to \+\d+ \w+ a year, drying to \+\d+, without the price/);
+    expect(words).toMatch(
+      /Heating comes to \+\d{1,3}\u202f\d{3} JPY a year, drying to \+\d{4}, without the price/,
+    );
     expect(words).toMatch(
       /Both cost the same where a kWh of electricity costs [\d.]+ times as much as one of gas/,
     );
