@@ -1,4 +1,5 @@
 import type { Notice } from '../../home/notices.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { momentsOf, valueAt } from '../week-value.ts';
 import type { CautionContext } from './caution-context.ts';
 import { inTenths } from './in-tenths.ts';
@@ -21,7 +22,7 @@ export function heatAgainstCold(context: CautionContext): Notice[] {
       const { name } = home.rooms[room]!;
       const beside = heat.room === room ? '' : ', through an open doorway';
       return [
-        `${heat.name} (to ${inTenths(clash.to)} °C) and cooling of the ${name} (from ${inTenths(clash.from)} °C)${beside}`,
+        `${heat.name} (to ${inTenths(clash.to)} °C) and cooling of ${theRoom(name)} (from ${inTenths(clash.from)} °C)${beside}`,
       ];
     }),
   );

@@ -29,7 +29,7 @@ export function heatOutOfWindows(context: CautionContext): Notice[] {
     const kept = keptTrue(context, heats, opener);
     if (kept === null) return [];
     const { name } = context.home.rooms[kept.heat.room]!;
-    const by = kept.heat.name === `heating of the ${name}` ? 'heating' : kept.heat.name;
+    const by = kept.heat.name === `heating of ${theRoom(name)}` ? 'heating' : kept.heat.name;
     return [
       `${opener.name} opens them above ${inTenths(kept.above)} °C in ${theRoom(name)}, which ${by} brings to ${inTenths(kept.to)} °C`,
     ];

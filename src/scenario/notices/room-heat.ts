@@ -1,4 +1,5 @@
 import type { WeekSchedule } from '../../control/household.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { ALL_YEAR } from '../month-words.ts';
 import { valueAt, type WeekMoment } from '../week-value.ts';
 import type { CautionContext } from './caution-context.ts';
@@ -48,7 +49,7 @@ function byThermostats({
     const schedule = household.setpoints[room]!;
     const beyond = deadband / 2 - bias;
     return {
-      ...{ name: `heating of the ${home.rooms[room]!.name}`, room, schedule },
+      ...{ name: `heating of ${theRoom(home.rooms[room]!.name)}`, room, schedule },
       upTo: (moment) =>
         (months & (1 << moment.month)) === 0
           ? Number.NEGATIVE_INFINITY

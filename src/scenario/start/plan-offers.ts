@@ -1,4 +1,5 @@
 import { CARBON_DIOXIDE } from '../../species/carbon-dioxide.ts';
+import { theRoom } from '../../units/the-room.ts';
 import { usualIn } from '../presets/currencies.ts';
 import { firstUsedAs } from '../presets/rooms.ts';
 import { livedIn, type PlanFacts } from './plan-facts.ts';
@@ -115,7 +116,7 @@ const dehumidifier: Offer = (facts) => {
   const room = facts.worst;
   return {
     name: 'dehumidifier',
-    description: `a dehumidifier in the ${room} keeps it near 55 %`,
+    description: `a dehumidifier in ${theRoom(room)} keeps it near 55 %`,
     change: {
       devices: {
         dehumidifier: {
@@ -133,7 +134,7 @@ const humidifier: Offer = (facts) => {
   const room = facts.worst;
   return {
     name: 'humidifier',
-    description: `a humidifier in the ${room} keeps it near 45 %`,
+    description: `a humidifier in ${theRoom(room)} keeps it near 45 %`,
     change: { devices: { humidifier: { kind: 'humidifier', room, target: '45 %' } } },
     purchases: [{ what: 'humidifier', price: 60, lasts: '5 years' }],
   };
@@ -175,7 +176,7 @@ const heater: Offer = (facts) => {
   const target = Math.max(19, facts.setpoint ?? 19);
   return {
     name: 'plug-in-heater',
-    description: `a plug-in heater keeps room ${room} at ${target} °C while somebody is in it`,
+    description: `a plug-in heater keeps ${theRoom(room)} at ${target} °C while somebody is in it`,
     change: {
       devices: {
         'plug-in heater': { kind: 'heater', room, power: '1500 W', target, gate: 'when present' },
@@ -190,7 +191,7 @@ const purifier: Offer = (facts) => {
   const room = facts.worst;
   return {
     name: 'purifier',
-    description: `an air purifier in the ${room}`,
+    description: `an air purifier in ${theRoom(room)}`,
     change: { devices: { purifier: { kind: 'purifier', room } } },
     purchases: [{ what: 'purifier', price: 150, lasts: '8 years' }],
   };
@@ -239,7 +240,7 @@ const airConditioner: Offer = (facts) => {
   const room = facts.worst;
   return {
     name: 'air-conditioner',
-    description: `an air conditioner in the ${room}, its hot part outdoors, keeps it at 25 °C or less`,
+    description: `an air conditioner in ${theRoom(room)}, its hot part outdoors, keeps it at 25 °C or less`,
     change: { cooling: { source: 'split', setpoint: 25, rooms: [room] } },
     purchases: [{ what: 'air conditioner', price: 1500, lasts: '12 years' }],
   };

@@ -104,10 +104,7 @@ export const coldSpots =
 function warmerBy(raw: unknown, room: string) {
   const alone = raiseRoomSetpoint(raw, room, TOLERANCE);
   if (alone !== null && isLegalEdit(raw, alone)) {
-    return {
-      what: `${theRoom(room)}`,
-      by: (kelvin: number) => raiseRoomSetpoint(raw, room, kelvin),
-    };
+    return { what: theRoom(room), by: (kelvin: number) => raiseRoomSetpoint(raw, room, kelvin) };
   }
   if (raiseSetpoints(raw, 0) === null) return null;
   return { what: 'the whole home', by: (kelvin: number) => raiseSetpoints(raw, kelvin) };
