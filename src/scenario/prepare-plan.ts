@@ -7,6 +7,7 @@ import type { LocalClock } from '../units/local-clock.ts';
 import { nearestHint } from '../units/nearest-name.ts';
 import { COMMON } from '../units/preset.ts';
 import { InputProblems } from '../units/problem.ts';
+import { countedSpecies } from './assemble/carried-species.ts';
 import { buildAutomation } from './assemble/control/build-automation.ts';
 import { createDefaults, type Defaults } from './assemble/defaults.ts';
 import { usualSeasonOf } from './assemble/heating/heating-season.ts';
@@ -123,7 +124,7 @@ export function preparePlan(scenario: Scenario, choice: PlanChoice): PreparedPla
     cautions: [
       ...oddValues({ data, home: built.home, floors: built.floors, household, automation, prices }),
       ...askAboutElsewhere(done, built.plans),
-      ...oddBands(built.home.rooms, bands),
+      ...oddBands(built.home.rooms, bands, countedSpecies(data)),
       ...heatsPastBand(built.home, household, bands),
       ...cautionsOf({ home: built.home, household, automation, people, nightTariff }),
       ...clockChangeRemarks(raw, clock),

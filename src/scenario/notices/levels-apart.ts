@@ -5,6 +5,7 @@ import type { Notice } from '../../home/notices.ts';
 import { andList } from '../../units/word-list.ts';
 import type { FloorsBetween } from '../assemble/home/floors-between.ts';
 import type { Questioned } from './questioned.ts';
+import { written } from './written.ts';
 
 /**
  * Floors that reach beyond the rooms below, and ceilings of which much lies under no room: nothing is lost
@@ -75,8 +76,6 @@ function levelsText(
   );
   return [`Of the ${part}s, ${andList(told)} ${lost}${first.room}, and so on.`];
 }
-
-const written = (value: number): string => String(Number(value.toPrecision(4)));
 
 /** What of a floor has to hang, and of a ceiling to be bare [m2], [-]. */
 const LEAST_HANGING = 1;

@@ -12,6 +12,7 @@ import { levelsApart } from './levels-apart.ts';
 import { nobodyAirs } from './nobody-airs.ts';
 import { oddLevels } from './odd-levels.ts';
 import type { Questioned } from './questioned.ts';
+import { written } from './written.ts';
 
 /**
  * Questions about values that can be and are seldom meant. Nothing is changed or refused: a person who
@@ -190,7 +191,6 @@ function valuesOf(schedule: WeekSchedule | undefined): number[] {
 const mean = (values: Float64Array): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-const written = (value: number): string => String(Number(value.toPrecision(4)));
 const hundredth = (value: number): string => written(value / 100);
 
 /** Several times the dearest household kWh, and the dearest day of standing. [currency] */

@@ -4,8 +4,8 @@ import { homeWith } from '../problems-of.ts';
 import { readOnce } from '../read-once.ts';
 
 /** Questions about the bands of a home of a living room and a bedroom. */
-function asked(bands: string, ofBedroom = ''): string[] {
-  const text = homeWith(bands === '' ? '' : `bands: { ${bands} }`).replace(
+function asked(bands: string, ofBedroom = '', more = ''): string[] {
+  const text = homeWith(`${bands === '' ? '' : `bands: { ${bands} }`}\n${more}`).replace(
     'bedroom: { floor area: 12 }',
     `bedroom: { floor area: 12${ofBedroom === '' ? '' : `, bands: { ${ofBedroom} }`} }`,
   );
@@ -39,9 +39,20 @@ test('a band that ends below the edge where it usually begins is asked about', (
   expect(asked('humidity: { high: 35 }')).toEqual([
     'odd-band: The band of humidity ends at 35 %, below the 40 % at which it begins, so that nothing counts as fine. Give both edges.',
   ]);
+  // 60 °F are 15.555... °C.
+  expect(asked('temperature: { high: 60 °F }')).toEqual([
+    'odd-band: The band of temperature ends at 15.56 °C, below the 18 °C at which it begins, so that nothing counts as fine. Give both edges.',
+  ]);
   // A living room and a bedroom begin at 18 °C.
   expect(asked('temperature: { low: 18 }', 'temperature: { high: 17 }')).toEqual([
     'odd-band: The band of temperature (bedroom) ends at 17 °C, below the 18 °C at which it begins, so that nothing counts as fine. Give both edges.',
+  ]);
+});
+
+test('a band of an own species is told in its unit', () => {
+  const radon = 'radon: { unit: Bq/m3, outdoors: 10, label: Radon, band: { high: 300 } }';
+  expect(asked('radon: { low: 400 }', '', `air: { own species: { ${radon} } }`)).toEqual([
+    'odd-band: The band of Radon ends at 300 Bq/m3, below the 400 Bq/m3 at which it begins, so that nothing counts as fine. Give both edges.',
   ]);
 });
 
