@@ -2,6 +2,7 @@ import { airLevel } from '../../measures/air/air-level.ts';
 import type { PlanMeasures } from '../../measures/plan-measures.ts';
 import type { PlanLine } from '../../studies/answers/comparison-answers.ts';
 import type { PlanDraws, Spread } from '../../studies/doubts/plan-draws.ts';
+import type { Effect } from '../../studies/effects/effect.ts';
 import type { Judged, PlanFigures } from '../../studies/effects/plan-figures.ts';
 import type { Option } from '../../studies/options.ts';
 import type { ReportStudy } from '../../studies/report-study.ts';
@@ -85,8 +86,8 @@ function felt(study: ReportStudy, plan: Option | null): BeforeAfter[] {
     const { room, option } = purchase.about;
     return dampOf(room, baseline!.measures, option.measures);
   }
-  const ofEffects = (line?.effects ?? []).map(({ of }) => of).filter((of) => of !== 'air');
-  const kinds = [...new Set([...ofEffects, ...USUAL])];
+  const ofEffects = (line?.effects ?? []).map(({ of, figure }) => figure ?? of);
+  const kinds = [...new Set([...ofEffects, ...USUAL])].filter((kind) => kind !== 'air');
   const air = line ? airOf(was, line) : [];
   const rest = kinds.map((kind) => KINDS[kind](was, line?.figures ?? was));
   return [...air, ...rest].slice(0, 2);
@@ -134,7 +135,7 @@ function money({ options }: ReportStudy, plan: Option | null): BeforeAfter {
 
 type Kind = (was: PlanFigures, is: PlanFigures) => BeforeAfter;
 
-const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould', Kind>> = {
+const KINDS: Readonly<Record<Exclude<Effect['figure' | 'of'], 'air' | undefined>, Kind>> = {
   cold: ({ cold: was }, { cold: is }) => ({
     ...{ title: `Too cold with somebody in${inRooms(was.room, is.room)}`, unit: 'h a day' },
     ...{ before: was.value, after: is.value, decimals: 1, of: ({ figures }) => figures.cold.value },
@@ -151,8 +152,11 @@ const KINDS: Readonly<Record<'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould
   damp: share('Rooms too damp, mean of all', ({ damp }) => damp),
   dry: share('Rooms too dry, mean of all', ({ dry }) => dry),
   spots: share('Corners wet enough for mould, mean of all', ({ spots }) => spots),
-  warm: (was, is) =>
-    Math.round(was.warm) === Math.round(is.warm) ? HOW_WARM(was, is) : HOW_OFTEN_WARM(was, is),
+  warm: share('Too warm with somebody in', ({ warm }) => warm),
+  warmBy: ({ warmBy: before }, { warmBy: after }) => ({
+    ...{ title: 'Hot rooms, too warm by', unit: '°C on average', decimals: 1 },
+    ...{ before, after, of: ({ figures }) => figures.warmBy },
+  }),
 };
 
 /** ", den", or ", den, then bath" where another room is worst off with the plan. */
@@ -167,12 +171,5 @@ function share(title: string, of: (figures: PlanFigures) => number): Kind {
     ...{ before: of(was), after: of(is), of: ({ figures }) => of(figures) },
   });
 }
-
-const HOW_OFTEN_WARM = share('Too warm with somebody in', ({ warm }) => warm);
-/** Where both plans are too warm for as much of the time. */
-const HOW_WARM: Kind = ({ warmBy: before }, { warmBy: after }) => ({
-  ...{ title: 'Hot rooms, too warm by', unit: '°C on average', decimals: 1 },
-  ...{ before, after, of: ({ figures }) => figures.warmBy },
-});
 
 const USUAL = ['cold', 'damp'] as const;

@@ -50,7 +50,7 @@ function groupOf(asked: Asked): string {
   const moves = asked.about === 'setting' && movesHeat(asked.plan.prepared, asked.against.prepared);
   // Whether rules help at all is another question than which.
   const none = asked.about === 'rules' && !hasRules(asked.plan);
-  const apart = moves || none || asked.about === 'purchase' || asked.about === 'the rest';
+  const apart = moves || none || BY_THEIR_TITLES.includes(asked.about);
   return apart ? titleOf(asked) : asked.about;
 }
 
@@ -116,6 +116,8 @@ export const askedPlan = (prepared: PreparedPlan, measures: PlanMeasures): Asked
 
 /** What is asked of a plan on top of another, though it also differs from the baseline in one thing. */
 const OF_THEIR_OWN: readonly Topic[] = ['rules', 'sensing'];
+/** Titles of these name what they are about. */
+const BY_THEIR_TITLES: readonly Topic[] = ['purchase', 'devices', 'the rest'];
 const BY_PRESENCE: readonly Change[] = ['presence', 'sensing', 'hours'];
 /** What may come with a thing that is bought for something else. */
 const COMES_WITH: readonly Change[] = ['sensing', 'hours', 'prices'];

@@ -70,7 +70,7 @@ function livesOtherwise({ household: plan }: PreparedPlan, { household }: Prepar
   return differ('activities') || differ('decaying') ? 'other habits' : 'doors open at other hours';
 }
 
-/** "With or without the stove?", or how to run what both plans have. */
+/** "With or without the stove?", "The fan in place of the drier?", or how to run what both plans have. */
 function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPlan): string {
   const told = ({ home, automation }: PreparedPlan) =>
     new Map(
@@ -81,10 +81,13 @@ function deviceTitle({ prepared: plan }: AskedPlan, { prepared: other }: AskedPl
     );
   const [has, had] = [told(plan), told(other)];
   const names = [...new Set([...has.keys(), ...had.keys()])];
-  const added = names.filter((name) => has.has(name) !== had.has(name));
-  if (added.length > 0) return `With or without the ${added.join(' and the ')}?`;
-  const otherwise = names.filter((name) => has.get(name) !== had.get(name));
-  return `Run the ${otherwise.join(' and the ')} otherwise?`;
+  const all = (which: readonly string[]): string => `the ${which.join(' and the ')}`;
+  const added = names.filter((name) => !had.has(name));
+  const gone = names.filter((name) => !has.has(name));
+  if (added.length > 0 && gone.length > 0)
+    return `${capital(all(added))} in place of ${all(gone)}?`;
+  if (added.length + gone.length > 0) return `With or without ${all([...added, ...gone])}?`;
+  return `Run ${all(names.filter((name) => has.get(name) !== had.get(name)))} otherwise?`;
 }
 
 /** "dehumidifier for 180 GBP in place of the old one" */

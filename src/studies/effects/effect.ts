@@ -1,6 +1,8 @@
 /** One thing that a plan changes for those who live with it, in words with figures and without. */
 export interface Effect {
   readonly of: 'cold' | 'warm' | 'damp' | 'dry' | 'spots' | 'mould' | 'air';
+  /** The figure that it goes by, where that is not the usual one of its kind. */
+  readonly figure?: 'warmBy';
   readonly better: boolean;
   /** How much it matters beside other effects; 1 is clear to anybody. [-] */
   readonly weight: number;

@@ -24,7 +24,7 @@ function excessEffect(from: PlanFigures, to: PlanFigures): Effect | null {
   const better = more < 0;
   const [was, is] = [from, to].map(({ warmBy }) => figureText(warmBy, 1));
   return {
-    ...{ of: 'warm', better, weight: Math.abs(more) / CLEAR },
+    ...{ of: 'warm', figure: 'warmBy', better, weight: Math.abs(more) / CLEAR },
     word: better ? 'cooler when hot' : 'hotter',
     short: better ? 'cooler hot rooms' : 'hotter rooms',
     words: `hot rooms are ${better ? 'only ' : ''}${is}\u00a0°C too warm on average (was ${was})`,

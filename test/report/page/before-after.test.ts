@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { beforeAfter } from '../../../src/report/page/before-after.ts';
 import type { Spread } from '../../../src/studies/doubts/plan-draws.ts';
-import type { Judged } from '../../../src/studies/effects/plan-figures.ts';
+import { effectsOf } from '../../../src/studies/effects/plan-effects.ts';
+import type { Judged, PlanFigures } from '../../../src/studies/effects/plan-figures.ts';
 import type { ReportStudy } from '../../../src/studies/report-study.ts';
 import { somePlan } from '../../studies/some-plan.ts';
 import { all, readMarkup, textOf } from './read-markup.ts';
@@ -42,4 +43,29 @@ test('a change is told by where the draws lead, once where they all lead to one'
 test('levels of the air have the decimals of the table of plans', () => {
   expect(cards([24.6, 9.4], null)[0]).toMatch(/^25 → becomes 9 µg/);
   expect(cards([14.6, 9.4], null)[0]).toMatch(/^14\.6 → becomes 9\.4 µg/);
+});
+
+test('of hot rooms, the figure that the answer goes by', () => {
+  const none = { value: 0, room: '' };
+  const plan = (name: string, warm: number, warmBy: number) => ({
+    figures: {
+      ...{ plan: name, warm, warmBy, damp: 0, dry: 0, spots: 0 },
+      ...{ cold: none, mould: none, dampest: none, wettest: none, air: [], coldOf: {} },
+    } as unknown as PlanFigures,
+    effects: [],
+  });
+  const first = (warm: number, warmBy: number): string => {
+    const [was, is] = [plan('now', 90, 2), plan('fan', warm, warmBy)];
+    const option = { name: 'fan', measures: somePlan('fan') };
+    const effects = effectsOf(was.figures, is.figures);
+    const study = {
+      options: [{ measures: somePlan('now') }, option],
+      lines: [was, { ...is, effects }],
+      purchase: { about: { dries: false, room: null, option }, draws: null },
+    } as unknown as ReportStudy;
+    return textOf(readMarkup(beforeAfter(study).markup)).replaceAll(/\s+/g, ' ');
+  };
+  // Two points more often is nothing beside four kelvins.
+  expect(first(92, 6)).toContain('Hot rooms, too warm by2.0 → becomes 6.0 °C on average');
+  expect(first(30, 2)).toContain('Too warm with somebody in90 → becomes 30 % of the time');
 });

@@ -88,6 +88,25 @@ describe('what is bought in place of something else', () => {
     expect(questionBetween(a!, without!)).toBe('With or without the old drier?');
   });
 
+  test('nothing is bought where one the home has stands for another', () => {
+    const plans = `  a: { change: { devices: { ${device('old drier', 12)} } } }
+  small: { based on: a, change: { devices: ${small} } }
+`;
+    expect(asked(plans)).toEqual([['The small in place of the old drier?', 'small - a']]);
+  });
+
+  test('each device has a question of its own', () => {
+    const both = `{ ${device('old drier', 12)}, ${device('small', 10)} }`;
+    const plans = `  a: { change: { devices: ${both} } }
+  no-old: { based on: a, change: { devices: { old drier: null } } }
+  no-small: { based on: a, change: { devices: { small: null } } }
+`;
+    expect(asked(plans)).toEqual([
+      ['With or without the old drier?', 'no-old - a'],
+      ['With or without the small?', 'no-small - a'],
+    ]);
+  });
+
   test('but not of another plan that tries it', () => {
     const cool = 'heating: { setpoint: 19, hours: "06:00-22:00" }';
     const plans = `  a: { change: { household: { airing: [] } } }
