@@ -76,6 +76,7 @@ export function finishColumn(
     };
   }
   const means = meterMeans(kept.times, kept.values);
+  const { wrong, firstWrong } = means;
   const many = Math.max(FEW, means.values.length * FEW_OF);
   const apart = leaveOutBeyond(means.values, facts.range);
   if (apart.count > many) {
@@ -88,8 +89,15 @@ export function finishColumn(
     });
     return null;
   }
-  const first = `a mean of ${short(apart.first)} ${facts.unit}`;
-  return { ...means, reading: 'mean', unit, beyond: apart.count, firstBeyond: first };
+  const first =
+    wrong > 0
+      ? `${short(firstWrong / unit.factor)}, which its neighbours belie`
+      : `a mean of ${short(apart.first)} ${facts.unit}`;
+  const { times: ends, values } = means;
+  return {
+    ...{ times: ends, values, reading: 'mean', unit },
+    ...{ beyond: apart.count + wrong, firstBeyond: first },
+  };
 }
 
 /** Makes means that cannot be unknown, as where a meter failed for a reading. */

@@ -1,22 +1,48 @@
 /**
  * Mean powers between readings of a meter: differences of a counter, or amounts of each interval.
  *
- * A counter goes up but where it begins again at 0; that interval is unknown. The first mean is NaN.
+ * A counter goes up but where it begins again at 0; that interval is unknown. Single readings of it that are
+ * above what follows or below what came before were read wrongly and are left out. The first mean is NaN.
  *
  * @param energies  counts, or amounts since the reading before [J]
- * @returns means [W], each over the time before its stamp
  */
-export function meterMeans(
-  times: Float64Array,
-  energies: Float64Array,
-): { readonly times: Float64Array; readonly values: Float64Array } {
-  const values = new Float64Array(times.length).fill(Number.NaN);
+export function meterMeans(times: Float64Array, energies: Float64Array): MeterMeans {
   const counts = isCounter(energies);
+  const wrong = counts ? wrongReadings(energies) : [];
+  if (wrong.length > 0) {
+    const right = (_: number, k: number) => !wrong.includes(k);
+    const rest = meterMeans(times.filter(right), energies.filter(right));
+    return { ...rest, wrong: wrong.length + rest.wrong, firstWrong: energies[wrong[0]!]! };
+  }
+  const values = new Float64Array(times.length).fill(Number.NaN);
   for (let k = 1; k < times.length; k++) {
     const used = counts ? energies[k]! - energies[k - 1]! : energies[k]!;
     if (used >= 0) values[k] = used / (times[k]! - times[k - 1]!);
   }
-  return { times, values };
+  return { times, values, wrong: 0, firstWrong: Number.NaN };
+}
+
+/** What a meter tells. */
+export interface MeterMeans {
+  readonly times: Float64Array;
+  /** Means, each over the time before its stamp. [W] */
+  readonly values: Float64Array;
+  /** Readings that were left out, and the first of them. [J] */
+  readonly wrong: number;
+  readonly firstWrong: number;
+}
+
+/** Places of readings of a counter from which alone it falls, elsewhere than to a new beginning near 0. */
+function wrongReadings(energies: Float64Array): number[] {
+  const falls: number[] = [];
+  for (let k = 1; k < energies.length; k++) if (energies[k]! < energies[k - 1]!) falls.push(k);
+  if (falls.length > Math.max(1, energies.length * SELDOM)) return [];
+  return falls.flatMap((k) => {
+    const [before, now] = [energies[k - 1]!, energies[k]!];
+    if (now <= before * NEAR_ZERO) return [];
+    if (k + 1 < energies.length && energies[k + 1]! >= before) return [k];
+    return k > 1 && now >= energies[k - 2]! ? [k - 1] : [];
+  });
 }
 
 /**
@@ -43,5 +69,7 @@ function isCounter(energies: Float64Array): boolean {
 /** Of all changes, the share that may be falls: anywhere, and where all of them end near 0. */
 const FEW = 0.1;
 const SOME = 0.25;
+/** Share of readings that may have been read wrongly. */
+const SELDOM = 0.05;
 /** What a new beginning may come to, over the count before it. */
 const NEAR_ZERO = 0.1;

@@ -21,6 +21,15 @@ test('numbers of which one change in ten is a fall are a counter, of two in elev
   expect(means(...rising(0, 9), 60, 30).slice(-3)).toEqual([90, 60, 30]);
 });
 
+test('a reading of a counter that its neighbours belie is left out', () => {
+  // Two seconds from 90 to 110, whatever was read between.
+  expect(means(...rising(0, 9), 210, 110, 120).slice(-3)).toEqual([10, 10, 10]);
+  expect(means(...rising(0, 9), 20, 110, 120).slice(-3)).toEqual([10, 10, 10]);
+  // Another meter, or one that begins again, goes on from where it is.
+  expect(means(...rising(100, 9), 50, 60, 70).slice(-3)).toEqual([Number.NaN, 10, 10]);
+  expect(means(...rising(100, 9), 5, 200, 400).slice(-3)).toEqual([Number.NaN, 195, 200]);
+});
+
 test('falls that all end near 0 may be a quarter of all changes, and no more', () => {
   expect(means(60, 80, 100, 120, 12)).toEqual([Number.NaN, 20, 20, 20, Number.NaN]);
   expect(means(60, 80, 100, 120, 13)).toEqual([Number.NaN, 80, 100, 120, 13]);

@@ -151,6 +151,15 @@ describe('how numbers and columns are written', () => {
     expect(log.series.map((one) => [one.quantity, one.room])).toEqual([[quantity, room]]);
   });
 
+  test('a meter reading that its neighbours belie is left out and told', () => {
+    const counts = Array.from({ length: 20 }, (_, k) => (k === 7 ? 270 : 100 + 10 * k));
+    const days = counts.map((kwh, k) => `2025-01-${String(k + 1).padStart(2, '0')}T00:00Z,${kwh}`);
+    const { files } = read(`time,Gas [kWh]\n${days.join('\n')}\n`, {});
+    expect(files[0]!.notes).toEqual([
+      '1 reading of "Gas [kWh]" cannot be, such as 270, which its neighbours belie, and was left out.',
+    ]);
+  });
+
   test('power that is reported on a change holds until the next word', () => {
     // On for an hour a day, at unlike times: 2000 W for 1/24 of the time, whatever lies between the words.
     const at = (hour: number) => new Date(Date.UTC(2025, 0, 1) + hour * 3_600_000).toISOString();
