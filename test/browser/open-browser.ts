@@ -35,13 +35,13 @@ async function ofThePackage(): Promise<string[]> {
 
 /**
  * The popups of an address bar, for which each window would start two pages of its own: most of what a
- * new context takes. The flag takes the place of the library's, so it names again what asks somebody on
+ * new context takes; and the process that is kept ready for a page that nobody opens. The flag takes the place of the library's, so it names again what asks somebody on
  * the network or holds a page back.
  */
 const WITHOUT = [
   ...['WebUIOmniboxPopup', 'WebUIOmniboxAimPopup', 'AimEnabled', 'PreconnectToSearch'],
   ...['OptimizationHints', 'NetworkTimeServiceQuerying', 'MediaRouter', 'HttpsUpgrades'],
-  ...['PaintHolding', 'DestroyProfileOnBrowserClose'],
+  ...['PaintHolding', 'DestroyProfileOnBrowserClose', 'SpareRendererForSitePerProcess'],
 ];
 
 /** No sandbox, which root cannot have, and nothing that asks somebody on the network. */

@@ -3,12 +3,17 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { BIN, ending, imported, requireBuild } from './built-program.ts';
+import { JANUARY } from './january.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const RECIPE = 'weather/saltmere-typical.recipe.yaml';
 const root = temporaryFolder();
+const MONTH = join(root, 'month.csv');
 
-beforeAll(requireBuild);
+beforeAll(() => {
+  requireBuild();
+  writeFileSync(MONTH, JANUARY);
+});
 
 /** The last step of writing says that it begins, and then takes a minute. */
 const STUCK_AT_RENAME = imported(`
@@ -77,7 +82,7 @@ test.runIf(existsSync('/dev/stdout'))('figures and series do not go to one place
 test.runIf(existsSync('/dev/stdout'))('an output may be standard output', async () => {
   const log = join(root, 'log.csv');
   writeFileSync(log, 'kept\n');
-  const { status } = await inShell(['weather', 'make', RECIPE, '-o', '/dev/stdout'], `>>${log}`);
+  const { status } = await inShell(['weather', 'import', MONTH, '-o', '/dev/stdout'], `>>${log}`);
   expect(status).toBe(0);
   expect(readFileSync(log, 'utf8')).toMatch(/^kept\n# title: Saltmere/);
 });
@@ -94,7 +99,7 @@ test('a library that warns its programmers does not reach the terminal', async (
 
 test('what a killed run left is removed by the next', async () => {
   const folder = mkdtempSync(join(root, 'x'));
-  const call = ['weather', 'make', RECIPE, '-o', join(folder, 'year.csv')];
+  const call = ['weather', 'import', MONTH, '-o', join(folder, 'year.csv')];
   const child = start(call, STUCK_AT_RENAME);
   const ended = ending(child);
   await new Promise((done) => child.stdout.once('data', done));
@@ -113,7 +118,7 @@ test.each([
   '%s in the middle of writing ends with %i and leaves nothing',
   async (signal, status) => {
     const folder = mkdtempSync(join(root, 'x'));
-    const call = ['weather', 'make', RECIPE, '-o', join(folder, 'year.csv')];
+    const call = ['weather', 'import', MONTH, '-o', join(folder, 'year.csv')];
     const child = start(call, STUCK_AT_RENAME);
     const ended = ending(child);
     await new Promise((done) => child.stdout.once('data', done));
