@@ -1,6 +1,8 @@
+import { plainText } from '../units/plain-text.ts';
 import { visibleText } from '../units/visible-text.ts';
 import type { Guard } from './files/write-whole.ts';
 import type { OwnProcess } from './files/written-by.ts';
+import { hasAllSigns } from './has-all-signs.ts';
 import type { Io } from './io.ts';
 
 /** The real world: the disk, and the streams of a process. Whatever is not asked for is not loaded. */
@@ -11,6 +13,11 @@ export function nodeIo(
   untilEnded: () => Promise<void> = () => new Promise(() => {}),
 ): Io {
   const { stdout, stderr } = own;
+  // Files and pipes get all signs, so that they are the same everywhere.
+  const printed = (text: string, isTTY: boolean | undefined): string =>
+    isTTY === true && !hasAllSigns(own.platform, own.env) ? plainText(text) : text;
+  // It cannot move its cursor, and shows what would move it.
+  const isDumb = (): boolean => own.env?.['TERM'] === 'dumb';
   const sharedName = async (path: string) =>
     (await import('./files/where-it-leads.ts')).sharedName(path);
   const outName = async () => (await import('./files/written-by.ts')).nameOfOut();
@@ -67,6 +74,11 @@ export function nodeIo(
     },
     asking: async () => {
       if (own.stdin.isTTY !== true || stderr.isTTY !== true) return null;
+      if (isDumb()) {
+        return (await import('./ask-line-by-line.ts')).askLineByLine(own.stdin, {
+          write: (text) => stderr.write(printed(text, true)),
+        });
+      }
       return (await import('./ask-at-terminal.ts')).askAtTerminal(own.stdin, stderr);
     },
     today: () => new Date().toISOString().slice(0, 10),
@@ -74,10 +86,10 @@ export function nodeIo(
       const { createHash } = await import('node:crypto');
       return (text) => createHash('sha256').update(text, 'utf8').digest('base64');
     },
-    out: (text) => void stdout.write(text),
-    err: (text) => void stderr.write(text),
+    out: (text) => void stdout.write(printed(text, stdout.isTTY)),
+    err: (text) => void stderr.write(printed(text, stderr.isTTY)),
     width: Math.max(LEAST_WIDTH, stdout.columns ?? LEAST_WIDTH),
-    terminal: stderr.isTTY === true ? stderr : null,
+    terminal: stderr.isTTY === true && !isDumb() ? stderr : null,
   };
 }
 

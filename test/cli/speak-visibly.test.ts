@@ -83,6 +83,25 @@ test.skipIf(onStdout === null).each([
   expect(written).toEqual([expected]);
 });
 
+test.each([
+  ['linux', { LANG: 'C' }, '19 C\n'],
+  ['linux', { LANG: 'C', LC_ALL: 'C.UTF-8' }, '19 °C\n'],
+  ['linux', { LANG: 'de_DE.ISO-8859-1' }, '19 C\n'],
+  ['linux', { LANG: 'de_DE.utf8' }, '19 °C\n'],
+  ['linux', {}, '19 °C\n'],
+  ['win32', { LANG: 'C' }, '19 °C\n'],
+])('a terminal on %s with %o has the signs that it can show', (platform, env, expected) => {
+  const printed = (isTTY: boolean): string => {
+    const written: string[] = [];
+    const stdout = { isTTY, write: (text: string) => written.push(text) };
+    const own = { ...OWN, stdout, platform, env } as unknown as OwnProcess;
+    nodeIo('', own, (_, work) => work()).out('19 °C\n');
+    return written.join('');
+  };
+  expect(printed(true)).toBe(expected);
+  expect(printed(false)).toBe('19 °C\n'); // a file or a pipe
+});
+
 const OWN = { stderr: process.stderr, pid: process.pid, kill: process.kill };
 
 describe('problems', () => {
