@@ -24,20 +24,21 @@ describe.each([1, 2, 3, 5, 12])('a wall of %d nodes', (nodes) => {
     const heldBefore = dot(modes.stored, z);
     expect(heldBefore / dot(capacity, temperatures)).toBeCloseTo(1, 12);
     let passed = 0;
+    let worst = 0;
     for (let s = 0; s < STEPS; s++) {
       const near = 20 + 5 * random();
       const far = -5 + 20 * random();
       const exact = chainStep(conductance, capacity, temperatures, near, far, DT);
       const first = dot(modes.atNear, z) + modes.nearToNear * near + modes.farToNear * far;
       const last = dot(modes.atFar, z) + modes.nearToFar * near + modes.farToFar * far;
-      expect(Math.abs(first - exact.first)).toBeLessThan(1e-10);
-      expect(Math.abs(last - exact.last)).toBeLessThan(1e-10);
+      worst = Math.max(worst, Math.abs(first - exact.first), Math.abs(last - exact.last));
       passed += DT * (conductance[0]! * (near - first) + conductance[nodes]! * (far - last));
       z = z.map(
         (x, k) => modes.decay[k]! * x + modes.intoNear[k]! * near + modes.intoFar[k]! * far,
       );
       temperatures = [...exact.nodes];
     }
+    expect(worst).toBeLessThan(1e-10);
     toModes(modes.perNode, temperatures).forEach((x, k) => {
       expect(Math.abs(z[k]! - x)).toBeLessThan(1e-10 * Math.sqrt(dot(capacity, capacity)));
     });
