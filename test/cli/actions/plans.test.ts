@@ -210,7 +210,10 @@ describe('run', () => {
     const oven = `nook: { floor area: 1, height: 2, elements: [], emitter: none, panes: [{ area: 50,
       faces: south, u-value: 0.2, g-value: 1, shading: 0, frame: 0 }] }`;
     const { status, out, err } = await call([...RUN, '--trace', 't.csv'], {
-      'homes/cottage.yaml': HOME.replace(/nook: .*/, oven).replace('"01-08"', '"09-30"'),
+      'homes/cottage.yaml': HOME.replace(/nook: .*/, oven).replace(
+        '"01-05", to: "01-08"',
+        '"05-01", to: "09-30"',
+      ),
       ...YEAR,
     });
     expect({ status, out }).toEqual({ status: 2, out: '' });

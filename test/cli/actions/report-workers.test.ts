@@ -61,7 +61,10 @@ test('what goes wrong in a thread ends the program in words', async () => {
   const folder = join(root, 'oven');
   mkdirSync(folder);
   const home = HOME.replace(/nook: .*/, oven).replace(/^doubts[\s\S]*/m, '');
-  writeFileSync(join(folder, 'oven.yaml'), home.replace('"01-06"', '"09-30"'));
+  writeFileSync(
+    join(folder, 'oven.yaml'),
+    home.replace('"01-05", to: "01-06"', '"05-01", to: "09-30"'),
+  );
   writeFileSync(join(folder, 'w.csv'), readFileSync('weather/saltmere-typical.csv'));
   const { status, out, err } = await called(['report', 'oven.yaml', '-o', 'page.html'], folder);
   expect({ status, out }).toEqual({ status: 2, out: '' });
