@@ -49,7 +49,7 @@ export function roomSource(
 }
 
 /** Mean temperature outdoors between two instants; before and after the weather its first and last. [°C] */
-function meanOutdoors(
+export function meanOutdoors(
   { temperature, start, step, count, periodic }: Weather,
   from: number,
   to: number,

@@ -5,6 +5,7 @@ import type { Weather } from '../../weather/weather.ts';
 import { heatOfElectricity, isElectric } from './heat-of-electricity.ts';
 import { lessSteady } from './less-steady.ts';
 import { LONGEST_DAY } from './meter-stretches.ts';
+import { MILD, mildShare } from './mild-share.ts';
 
 /** Heat of the home's rooms by a meter that counts other things too. */
 export interface MeteredHeat {
@@ -40,7 +41,7 @@ export function meteredHeat(
   );
   const source = home.sources.length === 1 ? home.sources[0]! : null;
   if (ofRooms || source === null) return null;
-  return byElectricity(log, source, weather, beside) ?? byGas(log, source, beside);
+  return byElectricity(log, source, weather, beside) ?? byGas(log, source, weather, beside);
 }
 
 function byElectricity(
@@ -65,7 +66,12 @@ function byElectricity(
   return { meter, series, words };
 }
 
-function byGas(log: Log, source: HeatSource, { gas }: Beside): MeteredHeat | null {
+function byGas(
+  log: Log,
+  source: HeatSource,
+  weather: Weather,
+  { gas }: Beside,
+): MeteredHeat | null {
   const meter = seriesOf(log, 'gas', null);
   const efficiency = efficiencyOf(source);
   if (meter === undefined || source.fuel !== 'gas' || efficiency === null) return null;
@@ -81,8 +87,16 @@ function byGas(log: Log, source: HeatSource, { gas }: Beside): MeteredHeat | nul
     words:
       `Heat to rooms is taken from the gas meter, ${byWhat(meter)}: less ${Math.round(100 * share)} % of its mean for hot ` +
       `water and cooking (${saidOf(gas, 'gas beside heating')}), ` +
-      `times an efficiency of ${efficiency.toFixed(2)}.`,
+      `times an efficiency of ${efficiency.toFixed(2)}.${gas === null ? mildWords(meter, weather) : ''}`,
   };
+}
+
+/** What the meter itself says of hot water and cooking, where that is not about what is assumed. */
+function mildWords(meter: LoggedSeries, weather: Weather): string {
+  const share = mildShare(meter, weather);
+  if (share === null || Math.abs(share - USUAL_BESIDE.gas) < OTHERWISE) return '';
+  const said = Math.min(MOST_BESIDE, share).toFixed(2);
+  return ` On days of ${MILD} °C and more outdoors it shows ${Math.round(100 * share)} % of its mean: if nothing is heated then, say "gas beside heating: ${said}" and fit again.`;
 }
 
 /** What of a meter is compared. */
@@ -100,3 +114,6 @@ const efficiencyOf = ({ conversion }: HeatSource): number | null =>
  * heat pump, 0 to 0.3; own judgement. [-]
  */
 const USUAL_BESIDE = { gas: 0.2, electricity: 0.15 } as const;
+/** Difference from what is assumed that is worth a word, and the most that may be said. [-] */
+const OTHERWISE = 0.07;
+const MOST_BESIDE = 0.9;
