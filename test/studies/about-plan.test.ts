@@ -100,6 +100,19 @@ describe('the purchase that a study is about', () => {
     expect(asks(buys)).toBe(`Is ${thing} worth buying here?`);
   });
 
+  test('names what goes for it', () => {
+    const old = 'as-lived: { change: { devices: { old fan: { kind: extract fan, room: bath } } } }';
+    const clean = 'clean: { kind: purifier, room: den }';
+    const own = `own: { change: { devices: { ${clean} } } }`;
+    expect(aboutPlan(optionsOf(old, own), 'own')!.question).toBe(
+      'Is an air purifier worth having here in place of the old fan?',
+    );
+    const bought = old.replace(/ }$/, ', purchases: [{ what: fan, price: 90, lasts: 9 }] }');
+    expect(aboutPlan(optionsOf(bought, own), 'own')!.question).toBe(
+      'Is an air purifier worth having here in place of fan for 90 money?',
+    );
+  });
+
   test('of two new kinds of machines it asks by their names; a cooled home gets no new cooling', () => {
     const two =
       'two: { change: { devices: { fan: { kind: extract fan, room: bath }, plug: { kind: heater, room: den } } } }';

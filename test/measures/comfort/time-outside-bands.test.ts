@@ -81,6 +81,9 @@ describe('hours outside bands', () => {
     expect(cold(0.5).temperature_low).toBe(12);
     expect(cold(3).temperature_low).toBe(24);
     expect(cold(0).temperature_low).toBe(0);
+    const hot = (occupants: number) =>
+      measure(setup(), () => ({ air: 30, occupants })).rooms['den']!.outside_band_occupied_hours;
+    expect([0.5, 3].map((occupants) => hot(occupants).temperature_high)).toEqual([12, 24]);
   });
 
   test('rooms are kept apart, in the order of the home', () => {

@@ -58,6 +58,17 @@ test('blocks of some months, by the month in which they start', () => {
   expect([edge(0), edge(5), edge(7)]).toEqual([1, (1 + 2) / 2, (2 + 4) / 2]);
 });
 
+test('a minute beyond a midnight at which the month and its price change', () => {
+  const price = meanPriceOf({
+    by: 'blocks',
+    price: 4,
+    blocks: [{ from: 0, to: 1440, months: 0b100, price: 1 }], // March
+    clock: { from: [0], offset: [0] },
+  });
+  expect(price(Date.UTC(2024, 2, 1) / 1000 - 60, 120)).toBe((4 + 1) / 2);
+  expect(price(Date.UTC(2024, 3, 1) / 1000 - 540, 600)).toBeCloseTo((9 * 1 + 4) / 10, 12);
+});
+
 test('a block that ends when it begins is a whole day', () => {
   const price = meanPriceOf({
     by: 'blocks',

@@ -5,13 +5,14 @@ import { aroundWords } from '../../../src/report/charts/around-words.ts';
 import { axisWithRoom } from '../../../src/report/charts/axis-with-room.ts';
 import type { Chart } from '../../../src/report/charts/chart.ts';
 import { weeklyMeans } from '../../../src/report/charts/cold-spot-chart.ts';
+import { cumulativeMoneyChart } from '../../../src/report/charts/cumulative-money-chart.ts';
 import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
 import { HUES, seriesStyle } from '../../../src/report/charts/palette.ts';
 import { placeLabels } from '../../../src/report/charts/place-labels.ts';
 import { shortened } from '../../../src/report/charts/shortened.ts';
 import { spreadOut } from '../../../src/report/charts/spread-out.ts';
-import { drawCharts } from '../../../src/report/charts/to-svg.ts';
+import { chartsToSvg, drawCharts } from '../../../src/report/charts/to-svg.ts';
 import { weekChart } from '../../../src/report/charts/week-chart.ts';
 import { wrapTitle } from '../../../src/report/charts/wrap-title.ts';
 import { UTC_CLOCK } from '../../../src/units/local-clock.ts';
@@ -328,4 +329,23 @@ test('heat by months has a group of cooling where something cools', () => {
   const none = heatChart(monthlyHeat(ledger(1, [6], { energy: { sun: 3.6e8 } })), 'a', 720);
   expect(none.table.headers.join()).not.toContain('cooling');
   expect(none.description).not.toContain('cooling');
+});
+
+test('sums on an axis are grouped from five digits on, below nought too', async () => {
+  const money = cumulativeMoneyChart(
+    {
+      ...{ device: 'hp', currency: 'GBP', price: 18_000, again: [] },
+      ...{ years: 10, savedPerYear: 2800, discountRate: 0 },
+    },
+    720,
+  );
+  const [svg = ''] = await chartsToSvg(drawingsOf({ money }), {});
+  const labels = [...svg.matchAll(/<text[^>]*>([−-]?[\d\u202f]+)<\/text>/g)].map(
+    ([, text]) => text!,
+  );
+  // From -18 000 to 10 000 in steps of 5000.
+  expect(labels).toEqual(
+    expect.arrayContaining(['−15\u202f000', '−10\u202f000', '5000', '10\u202f000']),
+  );
+  expect(labels).toContain('−5000');
 });

@@ -28,6 +28,12 @@ describe('bands in another unit', () => {
     ]);
   });
 
+  test('of carbon dioxide up to 1 %, which is 10 000 ppm', () => {
+    expect(asked('co2: { high: 1 }')).toEqual([
+      'odd-level: The band of CO2 goes by 1 ppm of CO2, less than any air holds. If that is %, write 10000.',
+    ]);
+  });
+
   test('of one room name it', () => {
     expect(asked('', 'humidity: { low: 0, high: 0.6 }')).toEqual([
       `odd-level: The band of humidity (bedroom) ${SHARE}`,
@@ -61,7 +67,9 @@ test.each([
   'humidity: { high: 55 }',
   'humidity: { low: 0, high: 35 }',
   'humidity: { low: 20 % }',
+  'humidity: { low: 60 }', // with the usual upper edge nothing but 60 % is fine, as somebody says
   'temperature: { low: 16, high: 24 }',
+  'temperature: { high: 50 }',
   'co2: { high: 800 }',
 ])('%s can be meant', (bands) => {
   expect(asked(bands)).toEqual([]);

@@ -40,6 +40,20 @@ describe('too warm', () => {
     const often = [['people are too warm 60 % of the time (was 30 %)', false]];
     expect(told(hot(30, 2), hot(60, 2.6))).toEqual(often);
     expect(told(hot(30, 2), hot(60, 1))).toEqual(often);
+    // Five points and a kelvin are each clear to anybody.
+    expect(told(hot(30, 2), hot(35, 3))).toEqual([
+      ['people are too warm 35 % of the time (was 30 %)', false],
+    ]);
+    // A quarter of the time under one plan only.
+    expect(told(hot(20, 2), hot(30, 8))).toEqual([
+      ['people are too warm 30 % of the time (was 20 %)', false],
+    ]);
+  });
+
+  test('by half a kelvin, for a quarter of the time', () => {
+    expect(told(hot(25, 2), hot(25, 2.5))).toEqual([
+      ['hot rooms are 2.5 °C too warm on average (was 2.0)', false],
+    ]);
   });
 
   test('not by how much where it is seldom, nor by less than half a kelvin', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PlanMeasures } from '../../../src/measures/plan-measures.ts';
+import { leadWords } from '../../../src/studies/verdict/lead-words.ts';
 import {
   asksTheSame,
   rivalsByMerit,
@@ -431,12 +432,17 @@ test('to heat a home further that is always too warm is a harm', () => {
     };
     return somePlan(name, { energy: money, den: room, bath: room });
   };
-  const weighed = (kelvin: number) =>
-    weighPlan({
-      ...{ baseline: hot('as-lived', 2, 1000), plan: hot('other', kelvin, 900) },
-      ...{ guards: ['damp'], room: null, rivals: [], range: { low: -110, high: -90 } },
-    });
+  const setup = (kelvin: number) => ({
+    ...{ baseline: hot('as-lived', 2, 1000), plan: hot('other', kelvin, 900) },
+    ...{ guards: ['damp' as const], room: null, rivals: [], range: { low: -110, high: -90 } },
+  });
+  const weighed = (kelvin: number) => weighPlan(setup(kelvin));
   expect(weighed(2).verdict).toBe('worth it');
   expect(weighed(6).verdict).toBe('a trade-off');
   expect(weighed(6).harms.map(({ of }) => of)).toEqual(['warm']);
+  // There are no more hot hours than before.
+  const own = { ...setup(6), purchases: [], discountRate: 0, prices: null!, flips: [] };
+  const { verdict } = leadWords(own, weighed(6));
+  expect(verdict).toContain('hotter rooms');
+  expect(verdict).not.toContain('hot hours');
 });
