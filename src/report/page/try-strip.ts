@@ -1,3 +1,4 @@
+import { withoutGroups } from '../../units/sum-text.ts';
 import type { Html } from './html.ts';
 import { emptyStrip, strip } from './strip.ts';
 import type { TriedFigure } from './try-figures.ts';
@@ -7,7 +8,9 @@ import type { TriedFigure } from './try-figures.ts';
  * it is while a knob is turned unless the figure goes beyond. Where nothing is known yet it keeps the place.
  */
 export function tryStrip({ before, after, look }: TriedFigure): Html {
-  const [baseline, plan] = [Number(before), Number(after)];
+  const [baseline = Number.NaN, plan = Number.NaN] = [before, after].map((text) =>
+    Number(withoutGroups(text)),
+  );
   if (!(Number.isFinite(baseline) && Number.isFinite(plan))) return emptyStrip(WIDTH);
   const to = Math.max(2 * baseline, plan);
   return strip({ from: 0, to, baseline, plan, look }, WIDTH);

@@ -68,7 +68,7 @@ function worth(difference: Difference, { money }: PlanMeasures): string {
   const { payback_years, money_per_damp_hour_avoided: each, humidity_high_hours } = difference;
   const words: string[] = [];
   if (each !== null && -humidity_high_hours >= NOTABLE) {
-    words.push(`${figureText(each)} ${money.currency} for each room-hour no longer too damp`);
+    words.push(`${sumText(each)} ${money.currency} for each room-hour no longer too damp`);
   }
   if (payback_years !== null) words.push(`earned back in ${figureText(payback_years, 1)} years`);
   return words.length === 0 ? '' : ` (${words.join('; ')})`;
