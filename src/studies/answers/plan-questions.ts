@@ -74,11 +74,13 @@ function restOf(plan: AskedPlan, baseline: AskedPlan): Omit<Asked, 'plan'> | nul
   return about === null ? { against: baseline, about: 'the rest' } : null;
 }
 
-/** What a plan asks about; what is not bought is not asked about, but the device that goes with it is. */
+/** What a plan asks about; what is not bought is not asked about, but the device or heat source that goes with it is. */
 function topicBetween(against: AskedPlan, plan: AskedPlan): Topic | null {
-  const about = topicOf(askedChanges(against, plan));
+  const changes = askedChanges(against, plan);
+  const about = topicOf(changes);
   if (about !== 'purchase' || buysMore(against, plan)) return about;
-  return newDevices(plan.prepared, against.prepared).length > 0 ? 'devices' : null;
+  if (newDevices(plan.prepared, against.prepared).length > 0) return 'devices';
+  return changes.has('source') ? 'source' : null;
 }
 
 const buysMore = ({ prepared: had }: AskedPlan, { prepared: has }: AskedPlan): boolean =>

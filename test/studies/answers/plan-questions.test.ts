@@ -88,6 +88,14 @@ describe('what is bought in place of something else', () => {
     expect(questionBetween(a!, without!)).toBe('With or without the old drier?');
   });
 
+  test('and so of a source of heat', () => {
+    const pump = 'purchases: [{ what: heat pump, price: 9000, lasts: 18 years }]';
+    const plans = `  a: { change: { heating: { source: heat pump } }, ${pump} }
+  boiler: { change: { heating: { source: boiler, fuel: oil } } }
+`;
+    expect(asked(plans)).toEqual([['Another source of heat?', 'boiler - a']]);
+  });
+
   test('nothing is bought where one the home has stands for another', () => {
     const plans = `  a: { change: { devices: { ${device('old drier', 12)} } } }
   small: { based on: a, change: { devices: ${small} } }
