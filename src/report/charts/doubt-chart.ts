@@ -1,3 +1,4 @@
+import { capital } from '../../units/capital.ts';
 import { withMinus } from '../../units/minus-sign.ts';
 import { sumText } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
@@ -69,7 +70,7 @@ function decimalsOf({ asIs, inputs }: DoubtData): number {
 }
 
 /**
- * Which input moves the figure most and from what to what, and which turn its sign.
+ * On which input the figure hangs most, from what to what, and which turn a cost into a saving or back.
  *
  * @param print  a value of the figure as text
  */
@@ -85,20 +86,20 @@ function titleOf(data: DoubtData, print: (value: number) => string): string {
   const effectOf = (one: Input): string =>
     print(Math.max(...[one.atLow, one.atHigh].map((value) => Math.abs(value - asIs))));
   const still = [first.atLow, first.atHigh].every((value) => print(value) === print(asIs));
-  const range = `from ${print(first.atLow)} to ${print(first.atHigh)} ${unit}`;
+  const range = `${print(first.atLow)} to ${print(first.atHigh)} ${unit}`;
   const alike = inputs.filter((one) => effectOf(one) === effectOf(first));
-  const most = inputs.length > 1 ? ' most' : '';
+  const hangs = `${capital(figure)} hangs ${inputs.length > 1 ? 'most ' : ''}on`;
   const moved =
     alike.length === 1
-      ? `${first.name} moves ${figure}${most}, ${range}`
-      : `${named(alike)} move ${figure}${most}, by up to ${effectOf(first)} ${unit}`;
+      ? `${hangs} ${first.name}: ${range}`
+      : `${hangs} ${named(alike)}: up to ${effectOf(first)} ${unit} either way`;
   const turning = inputs.filter(({ atLow, atHigh }) =>
     [atLow, atHigh].some((value) => Math.sign(value) !== Math.sign(asIs)),
   );
   const turned =
     turning.length === 0
-      ? 'no input turns its sign'
-      : `${named(turning)} ${turning.length === 1 ? 'turns' : 'turn'} its sign`;
+      ? 'none turns it round by itself'
+      : `${named(turning)} ${turning.length === 1 ? 'turns' : 'turn'} it round`;
   return still && turning.length === 0
     ? `No input moves ${figure} from ${now}`
     : `${moved}; ${turned}`;

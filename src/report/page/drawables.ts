@@ -123,8 +123,11 @@ function drawsDrawable(
       ({ measures }) => measures.money.total_per_year,
     ),
     figure(
-      { name: 'wet corners', unit: 'room h', better: 'has fewer wet corners', decimals: 0 },
-      ({ measures }) => coldSpotHours(measures),
+      {
+        ...{ name: 'wet corners', unit: '% of the time', decimals: 0 },
+        better: 'has fewer wet corners',
+      },
+      ({ measures }) => (100 * coldSpotHours(measures)) / roomTime(measures),
     ),
     figure(
       {

@@ -488,16 +488,16 @@ describe('inputs in doubt', () => {
 
   test('the title names what moves the figure most, from what to what, and what turns its sign', () => {
     expect(doubt([a, b]).title).toBe(
-      'a moves extra money a year most, from 160 to −60 GBP; a turns its sign',
+      'Extra money a year hangs most on a: 160 to −60 GBP; a turns it round',
     );
     expect(doubt([b, c]).title).toBe(
-      'b moves extra money a year most, from 20.0 to 70.0 GBP; no input turns its sign',
+      'Extra money a year hangs most on b: 20.0 to 70.0 GBP; none turns it round by itself',
     );
     expect(doubt([a, input('d', -60, 150), input('e', 40, -1), b], 41).title).toBe(
-      'a moves extra money a year most, from 160 to −60 GBP; a, d and e turn its sign',
+      'Extra money a year hangs most on a: 160 to −60 GBP; a, d and e turn it round',
     );
     expect(doubt([a, a, a, a]).title).toBe(
-      '4 inputs move extra money a year most, by up to 120 GBP; 4 inputs turn its sign',
+      'Extra money a year hangs most on 4 inputs: up to 120 GBP either way; 4 inputs turn it round',
     );
   });
 
@@ -516,12 +516,12 @@ describe('inputs in doubt', () => {
   });
 
   test('the title has an input without its unit, which stands at its bar', () => {
-    expect(doubt([input('error', 20, 70, 'points')]).title).toMatch(/^error moves extra money/);
+    expect(doubt([input('error', 20, 70, 'points')]).title).toMatch(/ hangs on error: /);
   });
 
   test('one input alone, none, and none that moves anything', () => {
     expect(doubt([c]).title).toBe(
-      'c moves extra money a year, from 60.0 to 65.0 GBP; no input turns its sign',
+      'Extra money a year hangs on c: 60.0 to 65.0 GBP; none turns it round by itself',
     );
     expect(doubt([]).title).toBe('No input was tried low and high: extra money a year is 40.0 GBP');
     expect(doubt([input('a', 40, 40.01)]).title).toBe(
@@ -547,7 +547,7 @@ describe('inputs in doubt', () => {
     const { title, table, spec } = doubt([a, input('odd', Number.NaN, 50)]);
     expect(table.rows[1]).toEqual(['odd', 'odd low', 'odd high', '-', '50']);
     expect(JSON.stringify(spec)).not.toContain('odd');
-    expect(title).toContain('; a turns its sign');
+    expect(title).toContain('; a turns it round');
     const unknown = doubt([a], Number.NaN);
     expect(unknown.title).toBe('It is not known what extra money a year comes to');
     expect(unknown.table.rows).toEqual([['a', 'a low', 'a high', '160', '-60']]);
