@@ -40,6 +40,7 @@ nav a { display: inline-block; padding: .15rem 0; }
 .pair, .grid { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 1.5rem 3rem; align-items: start; }
 .columns { columns: 2; column-gap: 3rem; }
 .halves > ul { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 0 3rem; max-width: none; }
+.halves + .grid { margin-top: 1.2rem; }
 .columns > ul, .columns > div > ul { margin-top: 0; }
 .columns > p, .columns li, .columns > .wide { break-inside: avoid; }
 .columns h3 { break-after: avoid; break-inside: avoid; }
