@@ -84,16 +84,23 @@ function outsideWords(
   const ends = inputs.filter(({ path, value, low, high }) => {
     return matter.has(path) && (value === low || value === high);
   });
-  const each = outside.map(({ plan, money }) => {
-    const side = money.as_is < money.p10 ? 'below' : 'above';
-    return `${sumText(money.as_is, 0)} ${currency} a year with ${plan}, ${side} its range`;
+  const each = (['below', 'above'] as const).flatMap((side) => {
+    const there = outside.filter(
+      ({ money: { as_is: now, p10 } }) => now < p10 === (side === 'below'),
+    );
+    if (there.length === 0) return [];
+    const sums = there.map(
+      ({ plan, money }, k) =>
+        `${sumText(money.as_is, 0)}${k === 0 ? ` ${currency} a year` : ''} with ${plan}`,
+    );
+    return [`${andList(sums)}, ${side} ${there.length === 1 ? 'its range' : 'their ranges'}`];
   });
   const why =
     ends.length === 0
       ? 'What may cost more and what may cost less do not even out.'
       : `Draws move ${andList(ends.slice(0, 3).map(({ path }) => name(path)))} one way only, because ` +
         'the value used is the least or the most that it may be.';
-  return [`The values used come to ${andList(each)}. ${why} Go by the range.`];
+  return [`The values used come to ${each.join('; to ')}. ${why} Go by the range.`];
 }
 
 function table(

@@ -71,3 +71,16 @@ test('a figure of the values used that no draw agrees with is told, with what mo
   );
   expect(told(950, 0)).not.toContain('The values used');
 });
+
+test('plans whose values used lie on one side of their ranges are told in one clause', () => {
+  const plan = (name: string, as_is: number) => ({
+    ...{ ...doubt.plans[0]!, plan: name },
+    money: { ...figure(900, 1000, 1100), as_is, matters: [] },
+  });
+  const plans = [plan('now', 850), plan('cool', 1200), plan('dry', 860)];
+  const home = { currency: 'GBP', rooms: 2, hours: 8760 };
+  const text = doubtText({ ...doubt, plans }, home, (name) => ({ name, unit: '' }), 300);
+  expect(text).toContain(
+    'The values used come to 850 GBP a year with now and 860 with dry, below their ranges; to 1200 GBP a year with cool, above its range. ',
+  );
+});
