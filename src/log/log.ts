@@ -20,7 +20,7 @@ export interface LoggedSeries {
   readonly times: Float64Array;
   /**
    * One a time, in the unit of the quantity. NaN only in states and power, where it says that from then
-   * on nothing is known (a sensor that fell silent), and in the first of means.
+   * on nothing is known (a sensor that fell silent), and in means that are not known, as the first.
    */
   readonly values: Float64Array;
   /** Until when the last of states holds; absent where nothing is known behind the last value. [s UTC] */

@@ -1,8 +1,12 @@
+import { intervalsOf } from '../intervals.ts';
+
 /**
  * Mean powers between readings of a meter: differences of a counter, or amounts of each interval.
  *
  * A counter goes up but where it begins again at 0; that interval is unknown. Single readings of it that are
- * above what follows or below what came before were read wrongly and are left out. The first mean is NaN.
+ * above what follows or below what came before were read wrongly and are left out. An amount that stands
+ * behind a gap in even readings is of its own interval, and the mean since the reading before is unknown. The
+ * first mean is NaN.
  *
  * @param energies  counts, or amounts since the reading before [J]
  */
@@ -15,9 +19,11 @@ export function meterMeans(times: Float64Array, energies: Float64Array): MeterMe
     return { ...rest, wrong: wrong.length + rest.wrong, firstWrong: energies[wrong[0]!]! };
   }
   const values = new Float64Array(times.length).fill(Number.NaN);
+  const longest = counts ? Number.POSITIVE_INFINITY : longestOfAmount(times);
   for (let k = 1; k < times.length; k++) {
     const used = counts ? energies[k]! - energies[k - 1]! : energies[k]!;
-    if (used >= 0) values[k] = used / (times[k]! - times[k - 1]!);
+    const time = times[k]! - times[k - 1]!;
+    if (used >= 0 && time <= longest) values[k] = used / time;
   }
   return { times, values, wrong: 0, firstWrong: Number.NaN };
 }
@@ -30,6 +36,13 @@ export interface MeterMeans {
   /** Readings that were left out, and the first of them. [J] */
   readonly wrong: number;
   readonly firstWrong: number;
+}
+
+/** The longest time that an amount may be of [s]: a bit more than the usual one, where readings are even. */
+function longestOfAmount(times: Float64Array): number {
+  const { apart, every } = intervalsOf({ times });
+  const uneven = apart.filter((each) => Math.abs(each - every) > every * FEW);
+  return uneven.length > apart.length * FEW ? Number.POSITIVE_INFINITY : 1.5 * every;
 }
 
 /** Places of readings of a counter from which alone it falls, elsewhere than to a new beginning near 0. */
@@ -66,7 +79,10 @@ function isCounter(energies: Float64Array): boolean {
   return share <= FEW || (share <= SOME && toZero === down);
 }
 
-/** Of all changes, the share that may be falls: anywhere, and where all of them end near 0. */
+/**
+ * Of all changes, the share that may be falls: anywhere, and where all of them end near 0. The first is also the
+ * share of intervals that may be uneven, and how much even ones differ.
+ */
 const FEW = 0.1;
 const SOME = 0.25;
 /** Share of readings that may have been read wrongly. */

@@ -37,3 +37,27 @@ test('falls that all end near 0 may be a quarter of all changes, and no more', (
   // One of two falls ends far from 0.
   expect(means(...rising(0, 3), 2, ...rising(10, 3), 30).slice(-2)).toEqual([40, 30]);
 });
+
+/** Means [W] of amounts that each stand behind so many seconds [J]. */
+const amounts = (...readings: [after: number, amount: number][]) => {
+  let at = 0;
+  const times = Float64Array.from(readings, ([after]) => (at += after));
+  return [
+    ...meterMeans(
+      times,
+      Float64Array.from(readings, ([, amount]) => amount),
+    ).values,
+  ].slice(1);
+};
+
+test('an amount behind missing rows is that of its own interval, not of all the time', () => {
+  const even = Array.from({ length: 12 }, (_, k): [number, number] => [10, k % 2 === 0 ? 50 : 20]);
+  const found = amounts(...even, [400, 50], [10, 20]);
+  expect(found.slice(-4)).toEqual([5, 2, Number.NaN, 2]);
+  // A day of 25 hours among those of 24, February among the months.
+  expect(amounts(...even, [14, 28]).at(-1)).toBe(2);
+  expect(amounts(...even, [16, 32]).at(-1)).toBeNaN();
+  // What was used since somebody last looked, now after 4 s and now after 20.
+  const seldom = amounts([7, 70], [4, 40], [20, 100], [6, 90], [13, 26], [4, 60], [20, 40]);
+  expect(seldom).toEqual([10, 5, 15, 2, 15, 2]);
+});
