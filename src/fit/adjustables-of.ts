@@ -52,10 +52,15 @@ export function adjustablesOf(
 
 /** Whether airing for some minutes shows in the log. */
 function airingOf({ openings }: Home, { rooms, apart }: Readings): NonNullable<Logged['airing']> {
-  const isLogged = openings.every(({ room }) => rooms[room]!.windows !== null);
+  const isLogged = openings.every(({ room }) => isMostlyKnown(rooms[room]!.windows));
   if (openings.length > 0 && isLogged) return 'logged';
   return apart > LONGEST_APART ? 'falls between' : 'shows';
 }
+
+/** Whether windows of a room are not left to the household, but for a part of the log. */
+const isMostlyKnown = (windows: Float64Array | null): boolean =>
+  windows !== null &&
+  windows.filter((share) => Number.isNaN(share)).length <= windows.length * MOST_UNKNOWN;
 
 /** Of walls, roofs and floors those that a home has none of. */
 function absentParts({ elements }: Home): readonly string[] {
@@ -78,6 +83,8 @@ function mildHours(weather: Weather, division: Division): number {
 
 /** Time between readings in which airing for ten minutes still shows. [s] */
 const LONGEST_APART = 20 * 60;
+/** Share of the time in which contacts may say nothing though airing counts as logged. [-] */
+const MOST_UNKNOWN = 0.1;
 /** Outdoors [°C], and the share of the fitted hours from which windows may tell. */
 const MILD = 6;
 const FEWEST_MILD = 0.05;

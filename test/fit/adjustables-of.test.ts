@@ -33,10 +33,11 @@ test('an error of cooling is looked for where a cooled room was logged on warm d
 });
 
 test('usual airing is told by readings that are near each other, and not looked for where contacts were logged', () => {
-  const seen = (apart: number, windows: readonly ('den' | 'bed')[]) => {
+  const seen = (apart: number, windows: readonly ('den' | 'bed')[], unknown = 0) => {
+    const told = Float64Array.from({ length: 96 }, (_, k) => (k < unknown ? Number.NaN : 0));
     const rooms = (['den', 'bed'] as const).map((name) => ({
       ...{ name, humidity: {}, heat: null, temperature: {}, species: {} },
-      windows: windows.includes(name) ? {} : null,
+      windows: windows.includes(name) ? told : null,
     }));
     const usual = { path: '/household/usual airing', value: 1, low: 0.3, high: 2, source: 'x' };
     const from = {
@@ -53,4 +54,7 @@ test('usual airing is told by readings that are near each other, and not looked 
   // Twins read every half-hour were off by a factor of 1.7 either way.
   expect(Math.exp(1.96 * seen(1800, ['den'])!)).toBeGreaterThan(1.73);
   expect(seen(900, ['den', 'bed'])).toBeUndefined();
+  // 9 of 96 half-hours without a word are few; a contact that was silent for half of the log left windows to the household.
+  expect(seen(900, ['den', 'bed'], 9)).toBeUndefined();
+  expect(seen(900, ['den', 'bed'], 48)).toBeLessThan(0.1);
 });
