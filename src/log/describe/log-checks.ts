@@ -8,6 +8,7 @@ import { factsOf } from '../quantities.ts';
 import type { LogWarning } from './log-warning.ts';
 import { movedSensors } from './moved-sensors.ts';
 import { type SeriesFacts, usualDistance } from './series-facts.ts';
+import { silentStates } from './silent-states.ts';
 
 /** Whatever the readings themselves say against them. */
 export function logChecks(log: Log, facts: ReadonlyMap<LoggedSeries, SeriesFacts>): LogWarning[] {
@@ -43,6 +44,7 @@ function ofSeries(series: LoggedSeries, fact: SeriesFacts): LogWarning[] {
       : `${what} is missing for ${share}; the longest gap is ${longest}.`;
     found.push({ id: 'gaps', text });
   }
+  found.push(...silentStates(series, what));
   if (series.quantity === 'relative humidity') found.push(...ceiling(series, fact, what));
   if (BREATH !== undefined && series.quantity === BREATH.name)
     found.push(...offOutdoors(series, what));
@@ -95,7 +97,7 @@ function offOutdoors({ times, values, place }: LoggedSeries, what: string): LogW
   const low = sorted[Math.floor(sorted.length / 100)]!;
   const days = (times.at(-1)! - times[0]!) / 86_400;
   if (low > BREATH.outdoors.high + NEVER_AIRED && days >= SHORT_DAYS) {
-    const text = `${what} never comes near the level outdoors, but stays above ${figure(low)} ${BREATH.unit} in 99 readings of a hundred: either the room is never aired for long, or the sensor reads high, so decays seem slower than they are.`;
+    const text = `${what} never comes near the level outdoors, but stays above ${figure(low)} ${BREATH.unit} in 99 readings of a hundred: either the room is never aired or empty for long, or the sensor reads high; then decays seem slower than they are.`;
     return [{ id: 'above-outdoors', text }];
   }
   if (low >= BREATH.outdoors.low - LEEWAY) return [];

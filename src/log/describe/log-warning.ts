@@ -3,6 +3,7 @@ export interface LogWarning {
   readonly id:
     | 'short'
     | 'stuck'
+    | 'silent'
     | 'gaps'
     | 'moved'
     | 'swapped'

@@ -209,6 +209,31 @@ describe('what readings say against themselves', () => {
     expect(fact!.mean).toBeCloseTo(1 / 24, 9);
   });
 
+  test('a contact, a motion sensor or a plug that may have fallen silent', () => {
+    const at = (day: number) => Date.UTC(2025, 0, 6) / 1000 + day * 86_400;
+    /** Told on some days and then for so many days no more. */
+    const said = (quantity: string, last: number, silent: number) => {
+      const told = [0, 1, 2].map((day): [number, number] => [at(day), day === 2 ? last : 0]);
+      const one = made(quantity, 'a', told);
+      const { warnings } = describe1([
+        { ...one, reading: 'state', holdsUntil: at(2 + silent) },
+        made('temperature', 'a', days(30, wave)),
+      ]);
+      return warnings.map(({ text }) => text);
+    };
+    expect(said('window', 1, 5)).toEqual([
+      'Window of a told nothing for 5 days from 2025-01-08 00:00: it counts as open all that time. Was it so, or was the sensor silent?',
+    ]);
+    expect(said('device power', 1500, 4)[0]).toContain('it counts as 1500 W all that time');
+    expect(said('presence', 1, 3.5)[0]).toContain('it counts as somebody there all that time');
+    expect(said('presence', 1, 2.5)).toEqual([]);
+    // Nobody opens a spare room's window for ten days in winter; after a fortnight it is not known any more.
+    expect(said('window', 0, 10)).toEqual([]);
+    expect(said('window', 0, 20)).toEqual([
+      'Window of a told nothing for 20 days from 2025-01-08 00:00: what it told last, shut, counts for 14 days at most, so all of that is unknown. Was it so, or was the sensor silent?',
+    ]);
+  });
+
   test('CO2 that in weeks never comes near the level outdoors', () => {
     // A swing of 600 ppm from 440 or, where the sensor reads 180 too much, from 620; 3/100 of a swing
     // of a cosine are within a hundred of its readings.
