@@ -31,9 +31,10 @@ function reasonOf(series: LoggedSeries, log: Log, home: Home): string {
   if (quantity === 'electricity') return WHOLE_HOME;
   if (quantity === 'heating electricity') return electricityReason(room, log, home);
   if (quantity === 'heating power' && room === null) {
-    return log.series.some(isHeatOfRoom) ? 'Rooms have heat of their own logged.' : NO_HOUR;
+    return log.series.some(isHeatOfRoom) ? 'Rooms have heat of their own logged.' : NO_MEAN;
   }
   if (quantity === 'gas') return gasReason(log, home);
+  if (series.reading === 'state' && room !== null && FOLLOWED.includes(quantity)) return NO_STATE;
   if (FOLLOWED.includes(quantity)) return room === null ? NO_ROOM : NO_HOUR;
   return `A fit goes by temperature, relative humidity and ${CARBON_DIOXIDE.symbol}, and follows windows, people, heat and the power of devices.`;
 }
@@ -55,13 +56,13 @@ function electricityReason(room: string | null, log: Log, home: Home): string {
   }
   if (!home.sources.some(isElectric)) return 'No electricity heats the home.';
   if (home.sources.length > 1) return SEVERAL;
-  return heatOfRooms(log) ? HEAT_FIRST : NO_HOUR;
+  return heatOfRooms(log) ? HEAT_FIRST : NO_MEAN;
 }
 
 function gasReason(log: Log, home: Home): string {
   if (heatOfRooms(log)) return HEAT_FIRST;
   if (home.sources.length > 1) return SEVERAL;
-  return home.sources[0]?.fuel === 'gas' ? NO_HOUR : 'No gas heats the home.';
+  return home.sources[0]?.fuel === 'gas' ? NO_MEAN : 'No gas heats the home.';
 }
 
 const heatOfRooms = (log: Log): boolean =>
@@ -93,3 +94,7 @@ const SEVERAL = 'Several sources heat the home, and it is not known which gave h
 const HEAT_FIRST = 'Heat that was logged in itself comes first.';
 const NO_ROOM = 'It does not say its room.';
 const NO_HOUR = 'It has no reading in the hours that log and weather share.';
+const NO_MEAN =
+  'No two readings in a row of it, at most five weeks apart, are both in the fitted hours.';
+const NO_STATE =
+  'It tells nothing of the hours that log and weather share: what was last told counts for two weeks at most.';

@@ -114,8 +114,9 @@ function withAbsent(
     readings,
   );
   if (absent.length === 0) return [...files];
-  const words = andList(absent.slice(0, MOST_NAMES).map((name) => `"${name}"`));
-  const note = `The scenario also names ${words}, which is in no file that was given.`;
+  const more = absent.length > MOST_NAMES ? [`${absent.length - MOST_NAMES} more`] : [];
+  const words = andList([...absent.slice(0, MOST_NAMES).map((name) => `"${name}"`), ...more]);
+  const note = `The scenario also names ${words}, which ${absent.length === 1 ? 'is' : 'are'} in no file that was given.`;
   return files.map((each, k) => (k === 0 ? { ...each, notes: [...each.notes, note] } : each));
 }
 

@@ -93,7 +93,7 @@ test('gas and electricity of heating count where they alone heat the home', () =
   const late = { times: Float64Array.of(1e7, 2e7), values: Float64Array.of(1, 2) };
   for (const quantity of ['gas', 'heating power']) {
     expect(why(byGas, series(quantity, late))).toEqual([
-      'It has no reading in the hours that log and weather share.',
+      'No two readings in a row of it, at most five weeks apart, are both in the fitted hours.',
     ]);
   }
   expect(why(byGas, series('heating power', late), series('heating power', ofDen))).toEqual([
@@ -122,4 +122,19 @@ test('heat of a room is what its heaters drew over each step, by what heats it',
   const beyond = (outdoor: readonly number[]) => ({ ...cop, outdoor });
   expect(by({ ...pump, conversion: beyond([5, 10]) }).hourly[1]).toBe(2 * 102);
   expect(by({ ...pump, conversion: beyond([-10, -5]) }).hourly[1]).toBe(4 * 102);
+});
+
+test('a meter and a contact that tell nothing of the hours are said to, though they have readings there', () => {
+  const gas = series('gas', {
+    ...{ reading: 'mean', times: Float64Array.of(-86_400, 86_400) },
+    values: Float64Array.of(Number.NaN, 900),
+  });
+  const shut = series('window', {
+    ...{ room: 'den', reading: 'state', holdsUntil: 20 * 86_400 },
+    ...{ times: Float64Array.of(0), values: Float64Array.of(0) },
+  });
+  expect(unused(home({ sources: [boiler], emitters: [emitter] }), gas, shut)).toEqual([
+    'Not used: gas of the home (m.csv, gas). No two readings in a row of it, at most five weeks apart, are both in the fitted hours.',
+    'Not used: window of den (m.csv, window). It tells nothing of the hours that log and weather share: what was last told counts for two weeks at most.',
+  ]);
 });

@@ -548,6 +548,15 @@ describe('what cannot be used is refused in words', () => {
     expect(files[0]!.notes.at(-1)).toBe(
       'The scenario also names "Zähler", which is in no file that was given.',
     );
+    const meters = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].map((letter) => `Zähler ${letter}`);
+    const note = (names: string[]) =>
+      read(text, {
+        readings: Object.fromEntries(names.map((name) => [name, what])),
+      }).files[0]!.notes.at(-1);
+    expect(note(meters.slice(0, 2))).toBe(
+      'The scenario also names "Zähler A" and "Zähler B", which are in no file that was given.',
+    );
+    expect(note(meters)).toMatch(/"Zähler A", .* and \d+ more, which are in no file/);
   });
 
   test('a name that is in another file is not taken for one that this scenario names too', () => {
