@@ -1,4 +1,5 @@
 import { withoutGroups } from '../../units/sum-text.ts';
+
 /**
  * Words beside a row of figures: "least" and "most", by what is printed. A word that would stand at
  * more than half of them says nothing and is left out, as both are where all figures are the same.

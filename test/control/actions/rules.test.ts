@@ -395,6 +395,11 @@ test('rules of one series share what they may tell in a day', () => {
     [1, 0],
     [0, 1],
   ]);
+  // Of another series that is called the same nobody has been told.
+  const [first, second] = rules;
+  const other = { ...second!, series: { ...second!.series!, number: 8 } };
+  const apart = rehearse({ see, automation: { rules: [first!, other] } }).report;
+  expect(apart.rules.map(({ fired }) => fired)).toEqual([1, 1]);
 });
 
 test('repeats after so long, while it stays active', () => {

@@ -35,6 +35,15 @@ describe('what would turn it round', () => {
     expect(textOf(GAS)).not.toContain('Nowhere');
   });
 
+  test('large sums in groups of digits', () => {
+    const price = { input: 'the price of what is bought', unit: 'JPY', value: 350_000 };
+    const markup = markupOf({ ...GAS, ...price, today: 27_000, low: 9000, high: 900_000 });
+    for (const sum of ['350\u202f000', '27\u202f000', '900\u202f000']) {
+      expect(markup).toContain(sum);
+    }
+    expect(markup).toContain('9000');
+  });
+
   test('the line is whole where the answer holds: each half by its own scale', () => {
     // Half way from today's 0.08 to 0.32, and half way to 0.02.
     expect(linesOf({ ...GAS, value: 0.2 })).toEqual(['4 8H268.0', '268.0 8H356']);

@@ -58,5 +58,8 @@ test('cautions in a few words, those of all plans first', () => {
   expect(cautionLine([plan('a'), plan('b', 'mould')])).toBe(
     'Cautions of some plans: mould index: a risk, not a finding.',
   );
+  expect(cautionLine([plan('a', 'odd-band', 'source-too-small', 'cop-beyond-table')])).toBe(
+    'Cautions: a band ends below where it begins; the source of heat is too small for the coldest days; the COP of the coldest days is not known.',
+  );
   expect(cautionLine([plan('a')])).toBe('');
 });
