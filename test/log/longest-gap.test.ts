@@ -2,14 +2,18 @@ import { expect, test } from 'vitest';
 import type { LoggedSeries } from '../../src/log/log.ts';
 import { longestGap } from '../../src/log/longest-gap.ts';
 
-const read = (apart: readonly number[], reading: LoggedSeries['reading'] = 'instant') => {
+const read = (
+  apart: readonly number[],
+  reading: LoggedSeries['reading'] = 'instant',
+  quantity = 'temperature',
+) => {
   let at = 0;
   const times = Float64Array.from([0, ...apart], (seconds) => {
     at += seconds;
     return at;
   });
   return longestGap({
-    ...{ quantity: 'temperature', place: 'room', room: 'den', device: null, reading },
+    ...{ quantity, place: 'room', room: 'den', device: null, reading },
     ...{ times, values: times.map(() => 20), from: 'den.csv, T' },
   });
 };
@@ -32,4 +36,6 @@ test('a meter that is read once a day, and a window that nobody touched', () => 
   // Read on every day at any hour: two days and a little.
   expect(read([86_400], 'mean')).toBe(50 * 3600);
   expect(read([3600], 'state')).toBe(14 * 86_400);
+  // A heater that is off in a mild month drew nothing in it.
+  expect(read([3600], 'state', 'device power')).toBeGreaterThan(31 * 86_400);
 });

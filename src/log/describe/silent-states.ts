@@ -1,7 +1,7 @@
 import { isoMinute } from '../../units/iso-time.ts';
 import { SECONDS_PER_DAY } from '../../units/time-units.ts';
 import type { LoggedSeries } from '../log.ts';
-import { longestGap } from '../longest-gap.ts';
+import { LONGEST_STATE, longestGap } from '../longest-gap.ts';
 import { factsOf } from '../quantities.ts';
 import type { LogWarning } from './log-warning.ts';
 
@@ -14,8 +14,9 @@ import type { LogWarning } from './log-warning.ts';
 export function silentStates(series: LoggedSeries, what: string): LogWarning[] {
   if (series.reading !== 'state' || series.quantity === 'valve opening') return [];
   const most = longestGap(series);
+  const off = factsOf(series.quantity)?.unit === 'W' ? STANDBY : 0;
   const spells = spellsOf(series).filter(
-    ({ lasts, value }) => lasts > most || (value > 0 && lasts > LONGEST_ON),
+    ({ lasts, value }) => lasts > (value > off ? LONGEST_ON : LONGEST_STATE),
   );
   if (spells.length === 0) return [];
   const { from, lasts, value } = spells.reduce((a, b) => (b.lasts > a.lasts ? b : a));
@@ -48,3 +49,5 @@ const days = (seconds: number): string =>
 
 /** Few windows stand open, few rooms are occupied and few heaters are on for longer without a change. [s] */
 const LONGEST_ON = 3 * SECONDS_PER_DAY;
+/** What a device draws that only waits. [W] */
+const STANDBY = 10;

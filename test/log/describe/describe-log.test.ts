@@ -225,6 +225,9 @@ describe('what readings say against themselves', () => {
       'Window of a told nothing for 5 days from 2025-01-08 00:00: it counts as open all that time. Was it so, or was the sensor silent?',
     ]);
     expect(said('device power', 1500, 4)[0]).toContain('it counts as 1500 W all that time');
+    expect(said('device power', 0, 10)).toEqual([]);
+    expect(said('device power', 0.6, 10)).toEqual([]);
+    expect(said('device power', 0, 20)[0]).toContain('it counts as 0 W all that time');
     expect(said('presence', 1, 3.5)[0]).toContain('it counts as somebody there all that time');
     expect(said('presence', 1, 2.5)).toEqual([]);
     // Nobody opens a spare room's window for ten days in winter; after a fortnight it is not known any more.
