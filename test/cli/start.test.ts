@@ -76,5 +76,5 @@ test('a call that works is seen to load what it needs', () => {
   expect(own.length).toBeGreaterThan(MOST_MODULES);
 });
 
-/** Each costs about half a millisecond: one a command, and eight that are common to them. */
+/** Each costs about half a millisecond: one a command, and ten that are common to them. */
 const MOST_MODULES = 10 + readdirSync('src/cli/commands').length;
