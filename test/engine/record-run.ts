@@ -88,6 +88,7 @@ const COLUMNS = [
   'heating',
   'cooling',
   'occupants',
+  'asleep',
   'windowOpen',
   'condensation',
   'wallCondensation',

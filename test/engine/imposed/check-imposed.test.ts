@@ -56,6 +56,18 @@ test('everything wrong with imposed series is told at once, with room, series an
   ]);
 });
 
+test('presence is a share, in place of people and not beside them; it may have gaps, but no end', () => {
+  const presence = [Number.NaN, 0, 1, 1.5, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  expect(wordsOf({ imposed: { hall: { presence, people: [0, 0, 0, 0, 0, 0] } } })).toEqual(
+    expect.arrayContaining([
+      'imposed: hall.presence[4]: expected a number, got Infinity and 1 more like it',
+      'imposed: hall.presence[3]: expected 0 to 1, got 1.5',
+      'imposed: hall: expected only one of people, presence, got people and presence',
+    ]),
+  );
+  expect(wordsOf({ imposed: { hall: { presence: [Number.NaN, 0, 0.2, 1, 1, 1] } } })).toEqual([]);
+});
+
 test('a held start must end within the run, with a step, and say each thing once', () => {
   const rooms = { hall: { airTemperature: 20 } };
   const late = ['2023-01-01T00:00:00.000Z', '2023-01-01T01:00:00.000Z'];

@@ -181,9 +181,10 @@ describe('imposed air, windows and people', () => {
 });
 
 describe('presence as a sensor tells it', () => {
-  // Two people of 75 W and 5 ppm m3/s each are in room 1 all day: awake, or asleep and giving 50 W.
+  // Two people of 75 W, 7.5 mg/s of water and 5 ppm m3/s each are in room 1 all day: awake, or asleep and giving
+  // 50 W and 5 mg/s.
   const home = bareHome([bareRoom('room', 50)], { species: [CO2] });
-  const body = (sensible: number) => ({ sensible, vapour: 0, species: [5] });
+  const body = (sensible: number) => ({ sensible, vapour: sensible * 1e-7, species: [5] });
   const heatWith = (presence: number, household: 'awake' | 'asleep' | 'out') => {
     const stay = { days: 127, from: 0, to: 1440, room: 0, asleep: household === 'asleep' };
     const schedule = household === 'out' ? [] : [stay];
@@ -200,21 +201,23 @@ describe('presence as a sensor tells it', () => {
       room.occupants[0]![3],
       perSecond(total(run.ledger.energy.people)),
       perSecond(total(run.ledger.species[0]!.people)),
+      1e6 * perSecond(total(run.ledger.water.people)),
+      room.asleep[0]![3],
     ].map((x) => Math.round(x! * 1e6) / 1e6);
   };
 
   test('keeps as many as the household has, and one who is awake where it has nobody', () => {
-    expect(heatWith(1, 'awake')).toEqual([2, 150, 10]);
-    expect(heatWith(0.5, 'awake')).toEqual([1, 75, 5]);
-    expect(heatWith(0, 'awake')).toEqual([0, 0, 0]);
-    expect(heatWith(1, 'out')).toEqual([1, 75, 5]);
-    expect(heatWith(0, 'out')).toEqual([0, 0, 0]);
+    expect(heatWith(1, 'awake')).toEqual([2, 150, 10, 15, 0]);
+    expect(heatWith(0.5, 'awake')).toEqual([1, 75, 5, 7.5, 0]);
+    expect(heatWith(0, 'awake')).toEqual([0, 0, 0, 0, 0]);
+    expect(heatWith(1, 'out')).toEqual([1, 75, 5, 7.5, 0]);
+    expect(heatWith(0, 'out')).toEqual([0, 0, 0, 0, 0]);
   });
 
   test('does not send away who sleeps, and is not asked where it is unknown', () => {
-    expect(heatWith(0, 'asleep')).toEqual([2, 100, 10]);
-    expect(heatWith(1, 'asleep')).toEqual([2, 100, 10]);
-    expect(heatWith(Number.NaN, 'awake')).toEqual([2, 150, 10]);
+    expect(heatWith(0, 'asleep')).toEqual([2, 100, 10, 10, 2]);
+    expect(heatWith(1, 'asleep')).toEqual([2, 100, 10, 10, 2]);
+    expect(heatWith(Number.NaN, 'awake')).toEqual([2, 150, 10, 15, 0]);
   });
 });
 

@@ -60,6 +60,8 @@ test('four channels that agree tell it by half as much, where all are worse the 
   expect(said(...four.slice(1))).toEqual([]);
   const flat: Beside = { ...den, fitted: () => 20, logged: (k) => 20 + noise(k) };
   expect(said(...four, flat)).toEqual([]);
+  // A room that hardly fits better at another hour, though it fits worse the other way.
+  expect(said(...four, unsteady(8))).toEqual([]);
   // A peak at noon that was logged at 11 and at 13: some 15 % better an hour either way.
   const peak = (k: number, ...hours: number[]) => (hours.includes(k % 24) ? 23 : 20);
   const both: Beside = {

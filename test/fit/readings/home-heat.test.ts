@@ -99,3 +99,33 @@ test('days are counted anew where hours begin to be withheld', () => {
   const of = meterStretches(daily, { start: 0, hours: 72 }, 30, new Float64Array(72));
   expect([0, 23, 24, 29, 30, 53, 54, 71].map((hour) => of[hour])).toEqual([0, 0, 1, 1, 2, 2, 3, 3]);
 });
+
+test('a gas meter is compared by the day however often it is read', () => {
+  const hours = Array.from({ length: 28 * 24 + 1 }, (_, h): [number, number] => [
+    h / 24,
+    h === 0 ? Number.NaN : h % 24 === 8 ? 2400 : 0,
+  ]);
+  const found = byDay(meter('gas', hours))!;
+  expect(found.days).toEqual(times(28, 50)); // half of 2400 W for an hour a day
+});
+
+test('whoever reads a meter in the evening instead of the morning reads it every day', () => {
+  const of = (last: number) =>
+    meterStretches(
+      meter('gas', [
+        [0, Number.NaN],
+        [1, 1],
+        [last, 2],
+        [3, 3],
+      ]),
+      { start: 0, hours: 72 },
+      72,
+      new Float64Array(72),
+    );
+  expect([...new Set(of(2 + 11 / 24))]).toEqual([0, 1, 2]);
+  // From 37 hours on it is a stretch of its own, on both sides of midnight.
+  const apart = of(2 + 13 / 24);
+  expect(apart[24]).toBeLessThan(0);
+  expect([...apart.subarray(24, 61)].every((stretch) => stretch === apart[24])).toBe(true);
+  expect([apart[23], apart[61]]).toEqual([0, 2]);
+});

@@ -21,3 +21,9 @@ test('a log is of the days in which rooms were measured, whatever meters go on',
   const weather = madeWeather({}, { start: 0 });
   expect(commonSpan(log, weather)).toEqual({ start: 29 * DAY, hours: 42 * 24 }); // a day more on either side
 });
+
+test('of a long log the latest 26 weeks are fitted', () => {
+  const log = { series: [series('temperature', 'den', 0, 300)], start: 0, end: 300 * DAY };
+  const weather = madeWeather({}, { start: 0 });
+  expect(commonSpan(log, weather)).toEqual({ start: (300 - 7 * 26) * DAY, hours: 7 * 26 * 24 });
+});

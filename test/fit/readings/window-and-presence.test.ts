@@ -54,3 +54,27 @@ test('motion tells that somebody is there, numbers tell how many', () => {
   expect(counted.presence).toBeUndefined();
   expect([...(counted.people as Float64Array)].slice(11, 14)).toEqual([3, 1.5, 0]);
 });
+
+test('a window is no more than open, and readings of air are as far apart as in the room that is read least often', () => {
+  const hourly = (quantity: string, room: string | null, every: number, value: number) => ({
+    ...{ quantity, room, device: null, from: 'a', reading: 'instant' as const },
+    place: room === null ? ('outdoors' as const) : ('room' as const),
+    times: Float64Array.from({ length: 13 }, (_, k) => start + k * every),
+    values: new Float64Array(13).fill(value),
+  });
+  const log = {
+    ...{ start, end: start + 12 * 3600 },
+    series: [
+      { ...hourly('window', 'den', 3600, 1.2), reading: 'state' as const },
+      hourly('relative humidity', 'den', 600, 50),
+      hourly('co2', 'den', 1800, 500),
+      hourly('relative humidity', null, 3600, 80),
+      hourly('temperature', 'den', 2400, 20),
+    ],
+  };
+  const span = { start, hours: 12, withheld: 12 };
+  const beside = { gas: null, electricity: null };
+  const readings = readingsOf(log, home, span, DT, madeWeather({}, { start }), beside);
+  expect(new Set(readings.rooms[0]!.windows)).toEqual(new Set([1]));
+  expect(readings.apart).toBe(1800);
+});

@@ -230,6 +230,11 @@ describe('what readings say against themselves', () => {
     expect(said('device power', 0, 20)[0]).toContain('it counts as 0 W all that time');
     expect(said('presence', 1, 3.5)[0]).toContain('it counts as somebody there all that time');
     expect(said('presence', 1, 2.5)).toEqual([]);
+    const open = [0, 4, 9, 9.5].map((day, k): [number, number] => [at(day), k < 2 ? 1 : 0]);
+    const { warnings } = describe1([{ ...made('window', 'a', open), reading: 'state' }]);
+    expect(warnings.find(({ id }) => id === 'silent')!.text).toContain(
+      'for 5 days from 2025-01-10',
+    );
     // Nobody opens a spare room's window for ten days in winter; after a fortnight it is not known any more.
     expect(said('window', 0, 10)).toEqual([]);
     expect(said('window', 0, 20)).toEqual([

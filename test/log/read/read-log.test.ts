@@ -181,6 +181,25 @@ describe('how numbers and columns are written', () => {
     ]);
   });
 
+  test('power that is reported by the clock lies on straight lines, and holds no longer than it was told', () => {
+    const at = (hour: number) => new Date(Date.UTC(2025, 0, 1) + hour * 3_600_000).toISOString();
+    const rows = (hours: readonly number[]) =>
+      hours.map((hour) => `bath heater power (W),${hour % 7},${at(hour)}`).join('\n');
+    const kind = (hours: readonly number[]) =>
+      read(`name,state,time\n${rows(hours)}\n`, {}).log.series[0]!.reading;
+    const hours = [...Array(24).keys()];
+    expect(kind(hours)).toBe('instant');
+    expect(kind(hours.map((hour) => hour ** 2))).toBe('state');
+  });
+
+  test('a counter that was away for a reading tells the mean from the one before to the one after', () => {
+    const at = '2025-01-31T12:';
+    const text = `Time,Gas (kWh)\n${at}00Z,10\n${at}20Z,unavailable\n${at}40Z,12\n`;
+    const [gas] = read(text, {}).log.series;
+    expect(gas!.times).toHaveLength(2);
+    expect(gas!.values[1]).toBeCloseTo(3000, 9); // 2 kWh in 40 minutes
+  });
+
   test('a tilted window is open by a tenth; words that say nothing are told', () => {
     const at = '2025-01-01T0';
     const rows = ['0:00Z,tilted', '1:00Z,gekippt', '2:00Z,offen', '3:00Z,strange'];
@@ -515,6 +534,10 @@ describe('what cannot be used is refused in words', () => {
     [
       `Time,battery,foo\n${at}00Z,20,21\n`,
       'living.csv: expected a column with readings of temperature, humidity or something else that is known, got none (battery: speaks of battery; foo: its name says no quantity that is known) (say what columns are under "log: readings:" of a scenario)',
+    ],
+    [
+      `Time,Bath T\n${at}00Z,20,5\n${at}10Z,20,4\n`,
+      'living.csv:2:22: expected 2 cells, as the header has, got 3, and 1 more like it (decimal commas between commas? save the table with semicolons, or with quotation marks around numbers)',
     ],
     [
       `Time,Bath T,Bath RH\n${at}00Z,20,5,45,1\n${at}10Z,20,4,45,3\n`,
