@@ -1,10 +1,10 @@
-import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
 import { type AskedOption, type Asking, Interrupted } from './asking.ts';
+import { nextLine } from './next-line.ts';
 
 /**
- * Asks in plain lines, answered by a line each: for terminals that cannot move their cursor, and for
- * whoever has them read aloud. Enter alone takes what stands in brackets.
+ * Asks in plain lines, answered by a line each: for terminals that cannot move their cursor or show all
+ * signs, and for whoever has them read aloud. Enter alone takes what stands in brackets.
  */
 export function askLineByLine(
   input: Readable,
@@ -58,15 +58,9 @@ export function askLineByLine(
 
 /** The next line. @throws Interrupted where there will be none */
 async function lineOf(input: Readable): Promise<string> {
-  const lines = createInterface({ input, terminal: false });
-  try {
-    return await new Promise<string>((done, fail) => {
-      lines.once('line', done);
-      lines.once('close', () => fail(new Interrupted()));
-    });
-  } finally {
-    lines.close();
-  }
+  const line = await nextLine(input);
+  if (line === null) throw new Interrupted();
+  return line;
 }
 
 const listed = (question: string, options: readonly AskedOption[]): string => {

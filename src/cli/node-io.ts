@@ -14,8 +14,9 @@ export function nodeIo(
 ): Io {
   const { stdout, stderr } = own;
   // Files and pipes get all signs, so that they are the same everywhere.
+  const isPlain = (): boolean => !hasAllSigns(own.platform, own.env);
   const printed = (text: string, isTTY: boolean | undefined): string =>
-    isTTY === true && !hasAllSigns(own.platform, own.env) ? plainText(text) : text;
+    isTTY === true && isPlain() ? plainText(text) : text;
   // It cannot move its cursor, and shows what would move it.
   const isDumb = (): boolean => own.env?.['TERM'] === 'dumb';
   const sharedName = async (path: string) =>
@@ -32,7 +33,7 @@ export function nodeIo(
       if ((await sharedName(path)) === (await outName())) {
         // A rename would leave standard output without a name.
         for await (const piece of typeof text === 'string' ? [text] : text) {
-          stdout.write(stdout.isTTY === true ? visibleText(piece) : piece);
+          stdout.write(stdout.isTTY === true ? printed(visibleText(piece), true) : piece);
         }
       } else {
         await (await import('./files/write-whole.ts')).writeWhole(path, text, await writing());
@@ -74,7 +75,7 @@ export function nodeIo(
     },
     asking: async () => {
       if (own.stdin.isTTY !== true || stderr.isTTY !== true) return null;
-      if (isDumb()) {
+      if (isDumb() || isPlain()) {
         return (await import('./ask-line-by-line.ts')).askLineByLine(own.stdin, {
           write: (text) => stderr.write(printed(text, true)),
         });

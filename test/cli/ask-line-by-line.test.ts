@@ -58,3 +58,18 @@ test('no escape sequence is ever written', async () => {
 test('where nothing more comes, that is no answer', async () => {
   await expect(typing().asking.confirm('So?', true)).rejects.toThrow(Interrupted);
 });
+
+test('answers that come at once, or in pieces, each go to their question', async () => {
+  const input = new PassThrough();
+  const asking = askLineByLine(input, { write: () => true });
+  input.write('2\r\nKü');
+  expect(await asking.one('Which?', OPTIONS, 'a')).toBe('b');
+  const all = Buffer.from('che\nno\n1 2');
+  for (const byte of all) input.write(Buffer.of(byte));
+  input.end();
+  expect(await asking.line('Where?', '', () => null)).toBe('Küche');
+  expect(await asking.confirm('So?', true)).toBe(false);
+  expect(await asking.several('Which?', OPTIONS, [])).toEqual(['a', 'b']);
+  await expect(asking.confirm('So?', true)).rejects.toThrow(Interrupted);
+  await expect(asking.confirm('So?', true)).rejects.toThrow(Interrupted); // and does not wait
+});

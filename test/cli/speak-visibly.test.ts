@@ -102,7 +102,7 @@ test.each([
   expect(printed(false)).toBe('19 °C\n'); // a file or a pipe
 });
 
-const OWN = { stderr: process.stderr, pid: process.pid, kill: process.kill };
+const OWN = { stderr: process.stderr, pid: process.pid, kill: process.kill, env: {} };
 
 describe('problems', () => {
   test.each([
