@@ -96,9 +96,10 @@ function titleOf(data: DoubtData, print: (value: number) => string): string {
   const turning = inputs.filter(({ atLow, atHigh }) =>
     [atLow, atHigh].some((value) => Math.sign(value) !== Math.sign(asIs)),
   );
+  const none = inputs.length > 1 ? 'none turns it round by itself' : 'that does not turn it round';
   const turned =
     turning.length === 0
-      ? 'none turns it round by itself'
+      ? none
       : `${named(turning)} ${turning.length === 1 ? 'turns' : 'turn'} it round`;
   return still && turning.length === 0
     ? `No input moves ${figure} from ${now}`

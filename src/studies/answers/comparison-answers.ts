@@ -90,7 +90,7 @@ export function comparisonAnswers(
 /** Shutters that nobody needs on one coast are needed on another, and no answer is worth more than its prices. */
 const beforehand = ({ cautions }: PlanMeasures): string =>
   cautions
-    .filter(({ id }) => id === 'weather-elsewhere' || id === 'all-prices-assumed')
+    .filter(({ id }) => BEFOREHAND.includes(id))
     .map(({ text }) => text)
     .join(' ');
 
@@ -101,3 +101,6 @@ function caveatOf({ part }: PlanFigures): string {
 
 /** Causes whose words tell a year's amount. */
 const OF_YEARS: ReadonlySet<Cause['of']> = new Set(['open windows', 'water taken out', 'purchase']);
+
+/** Cautions without which no answer is to be read. */
+const BEFOREHAND: readonly string[] = ['weather-elsewhere', 'all-prices-assumed', 'price-unknown'];

@@ -521,7 +521,7 @@ describe('inputs in doubt', () => {
 
   test('one input alone, none, and none that moves anything', () => {
     expect(doubt([c]).title).toBe(
-      'Extra money a year hangs on c: 60.0 to 65.0 GBP; none turns it round by itself',
+      'Extra money a year hangs on c: 60.0 to 65.0 GBP; that does not turn it round',
     );
     expect(doubt([]).title).toBe('No input was tried low and high: extra money a year is 40.0 GBP');
     expect(doubt([input('a', 40, 40.01)]).title).toBe(

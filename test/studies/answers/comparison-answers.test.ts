@@ -58,6 +58,14 @@ test('weather of elsewhere is told before any answer', () => {
   );
 });
 
+test.each(['all-prices-assumed', 'price-unknown'])('%s is told before any answer', (id) => {
+  const runs = preparedPlans(PLANS).map((prepared) => ({
+    prepared,
+    measures: { ...somePlan(prepared.plan, {}), cautions: [{ id, text: 'Sums rest on nothing.' }] },
+  }));
+  expect(comparisonAnswers(runs).caveat).toBe('Sums rest on nothing.');
+});
+
 test('no plan has no answer', () => {
   expect(() => comparisonAnswers([])).toThrow('comparisonAnswers: needs at least one plan');
 });
