@@ -10,7 +10,7 @@ import { GASES } from './gases.ts';
 import { heatOfElectricity, roomSource } from './heat-of-electricity.ts';
 import { type HomeHeat, homeHeat } from './home-heat.ts';
 import type { Beside } from './metered-heat.ts';
-import type { DividedSpan } from './span.ts';
+import type { DividedSpan, Span } from './span.ts';
 
 /** A log laid out beside the rooms of a home. */
 export interface Readings {
@@ -65,43 +65,14 @@ export function readingsOf(
   beside: Beside,
 ): Readings {
   const { start, hours } = division;
-  const steps = Math.round((hours * SECONDS_PER_HOUR) / dt);
   const used = new Set<LoggedSeries>();
-  const laidOut = (
-    series: LoggedSeries | undefined,
-    driving: (series: LoggedSeries, gap: number) => Float64Array,
-    made: LoggedSeries | undefined = series,
-  ): Reading | null => {
-    if (series === undefined || made === undefined) return null;
-    const gap = longestGap(made);
-    const hourly = meansOverSteps(made, { start, step: SECONDS_PER_HOUR, count: hours }, gap);
-    if (hourly.every((x) => Number.isNaN(x))) return null;
-    used.add(series);
-    return { hourly, driving: bridged(driving(made, gap)) };
-  };
-  const ends = { start: start + dt, step: dt, count: steps };
-  const reading = (series: LoggedSeries | undefined): Reading | null =>
-    laidOut(series, (one, gap) => valuesAtInstants(one, ends, gap));
-  /** What counts is how much was drawn or given in each step, not how much at its end. */
-  const power = (series: LoggedSeries | undefined, made = series): Reading | null =>
-    laidOut(
-      series,
-      (one, gap) => meansOverSteps(one, { start, step: dt, count: steps }, gap),
-      made,
-    );
+  const { reading, power, shares } = layouts({ start, hours }, dt, used);
   const heatOf = (room: string): Reading | null => {
     const heat = power(seriesOf(log, 'heating power', room));
     const drawn = seriesOf(log, 'heating electricity', room);
     const source = roomSource(home, room);
     if (heat !== null || drawn === undefined || source === undefined) return heat;
     return power(drawn, heatOfElectricity(drawn, source, weather));
-  };
-  const shares = (series: LoggedSeries | undefined): Float64Array | null => {
-    if (series === undefined) return null;
-    const found = meansOverSteps(series, { start, step: dt, count: steps }, longestGap(series));
-    if (found.every((x) => Number.isNaN(x))) return null;
-    used.add(series);
-    return found.map((x) => Math.min(1, Math.max(0, x)));
   };
   const rooms = home.rooms.map(({ name }): RoomReadings => {
     const presence = seriesOf(log, 'presence', name);
@@ -137,6 +108,44 @@ export function readingsOf(
       }),
     ),
     used,
+  };
+}
+
+/**
+ * How series are laid out on the hours and control steps of a span: readings at instants, powers and counts as
+ * means of each step, and shares of it that may stay unknown. Null for a series that tells nothing there.
+ *
+ * @param used  gets each that tells something
+ */
+function layouts({ start, hours }: Span, dt: number, used: Set<LoggedSeries>) {
+  const byHour = { start, step: SECONDS_PER_HOUR, count: hours };
+  const bySteps = { start, step: dt, count: Math.round((hours * SECONDS_PER_HOUR) / dt) };
+  const ends = { ...bySteps, start: start + dt };
+  const laidOut = (
+    series: LoggedSeries | undefined,
+    driving: (series: LoggedSeries, gap: number) => Float64Array,
+    made: LoggedSeries | undefined = series,
+  ): Reading | null => {
+    if (series === undefined || made === undefined) return null;
+    const gap = longestGap(made);
+    const hourly = meansOverSteps(made, byHour, gap);
+    if (hourly.every((x) => Number.isNaN(x))) return null;
+    used.add(series);
+    return { hourly, driving: bridged(driving(made, gap)) };
+  };
+  return {
+    reading: (series: LoggedSeries | undefined): Reading | null =>
+      laidOut(series, (one, gap) => valuesAtInstants(one, ends, gap)),
+    /** What counts is how much was drawn or given in each step, not how much at its end. */
+    power: (series: LoggedSeries | undefined, made = series): Reading | null =>
+      laidOut(series, (one, gap) => meansOverSteps(one, bySteps, gap), made),
+    shares: (series: LoggedSeries | undefined): Float64Array | null => {
+      if (series === undefined) return null;
+      const found = meansOverSteps(series, bySteps, longestGap(series));
+      if (found.every((x) => Number.isNaN(x))) return null;
+      used.add(series);
+      return found.map((x) => Math.min(1, Math.max(0, x)));
+    },
   };
 }
 

@@ -75,29 +75,36 @@ export function finishColumn(
       firstBeyond,
     };
   }
-  const means = meterMeans(kept.times, kept.values);
-  const { wrong, firstWrong } = means;
-  const many = Math.max(FEW, means.values.length * FEW_OF);
-  const apart = leaveOutBeyond(means.values, facts.range);
-  if (apart.count > many) {
+  const means = finishMeter(kept, unit, facts);
+  if ('many' in means) {
     const [low, high] = facts.range;
     problems.at(line(firstNumber(times.length, number)), place.cell, `range ${place.name}`, {
       where: place.name,
       expected: `a meter whose mean between readings is ${low} to ${high} ${facts.unit}`,
-      got: `${short(apart.first)} and ${apart.count - 1} more beyond`,
+      got: means.many,
       hint: 'say its unit, or leave the column out',
     });
     return null;
   }
-  const first =
+  return means;
+}
+
+/** Means of a meter, those that cannot be left out where they are few; where they are many, how many. */
+function finishMeter(
+  kept: Pick<FinishedColumn, 'times' | 'values'>,
+  unit: UnitTaken,
+  facts: LoggedQuantityFacts,
+): FinishedColumn | { readonly many: string } {
+  const { times, values, wrong, firstWrong } = meterMeans(kept.times, kept.values);
+  const apart = leaveOutBeyond(values, facts.range);
+  if (apart.count > Math.max(FEW, values.length * FEW_OF)) {
+    return { many: `${short(apart.first)} and ${apart.count - 1} more beyond` };
+  }
+  const firstBeyond =
     wrong > 0
       ? `${short(firstWrong / unit.factor)}, which its neighbours belie`
       : `a mean of ${short(apart.first)} ${facts.unit}`;
-  const { times: ends, values } = means;
-  return {
-    ...{ times: ends, values, reading: 'mean', unit },
-    ...{ beyond: apart.count + wrong, firstBeyond: first },
-  };
+  return { times, values, reading: 'mean', unit, beyond: apart.count + wrong, firstBeyond };
 }
 
 /** Makes means that cannot be unknown, as where a meter failed for a reading. */
