@@ -3,6 +3,7 @@ import { intervalsOf } from '../../log/intervals.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { heatOfElectricity, isElectric } from './heat-of-electricity.ts';
+import { hourlyMeans } from './hourly-means.ts';
 import { lessSteady } from './less-steady.ts';
 import { LONGEST_DAY } from './meter-stretches.ts';
 import { MILD, mildShare } from './mild-share.ts';
@@ -54,7 +55,7 @@ function byElectricity(
   if (meter === undefined || !isElectric(source)) return null;
   const pump = source.conversion.by === 'cop';
   const share = electricity ?? (pump ? USUAL_BESIDE.electricity : 0);
-  const series = heatOfElectricity(lessSteady(meter, share), source, weather);
+  const series = heatOfElectricity(lessSteady(hourlyMeans(meter), share), source, weather);
   const words =
     `Heat to rooms is taken from the electricity of the heating, ${byWhat(meter)}: ` +
     (share === 0
@@ -76,13 +77,13 @@ function byGas(
   const efficiency = efficiencyOf(source);
   if (meter === undefined || source.fuel !== 'gas' || efficiency === null) return null;
   const share = gas ?? USUAL_BESIDE.gas;
-  const { values } = lessSteady(meter, share);
+  const burnt = lessSteady(hourlyMeans(meter), share);
   return {
     meter,
     series: {
-      ...meter,
+      ...burnt,
       quantity: 'heating power',
-      values: values.map((power) => efficiency * power),
+      values: burnt.values.map((power) => efficiency * power),
     },
     words:
       `Heat to rooms is taken from the gas meter, ${byWhat(meter)}: less ${Math.round(100 * share)} % of its mean for hot ` +

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { meteredHeat } from '../../../src/fit/readings/metered-heat.ts';
 import type { Home } from '../../../src/home/home.ts';
 import type { Log, LoggedSeries } from '../../../src/log/log.ts';
+import { meansOverSteps } from '../../../src/log/onto-steps.ts';
 import { madeWeather } from '../../engine/homes.ts';
 
 const gas: LoggedSeries = {
@@ -102,6 +103,21 @@ describe('the electricity of the heating', () => {
       'Heat to rooms is taken from the electricity of the heating, day by day: less 15 % of its mean for hot water ' +
         '(assumed; say "electricity beside heating" under "log:"), times the COP of the scenario at the temperature outdoors.',
     );
+  });
+
+  test('of a pump whose plug reports changes counts for as long as it runs', () => {
+    const HOUR = 3600;
+    const plug: LoggedSeries = {
+      ...{ ...drawn, reading: 'state', holdsUntil: 48 * HOUR },
+      times: Float64Array.of(0, 6 * HOUR, 8 * HOUR, 30 * HOUR, 40 * HOUR),
+      values: Float64Array.of(0, 2400, 0, 2400, 0),
+    };
+    const always3 = { ...pump, conversion: { by: 'cop', outdoor: [-15, 5], cop: [3, 3] } };
+    const beside = { gas: null, electricity: 0.1 };
+    const { series } = meteredHeat(log(plug), home(always3), OUTDOORS, beside)!;
+    // Days of 200 and of 1000 W: a tenth of their mean is 60 W, and a COP of 3.
+    const days = meansOverSteps(series, { start: 0, step: 24 * HOUR, count: 2 }, 24 * HOUR);
+    expect([...days]).toEqual([expect.closeTo(3 * 140, 9), expect.closeTo(3 * 940, 9)]);
   });
 
   test('of direct heating is the heat itself', () => {
