@@ -48,7 +48,7 @@ export function readLog(texts: readonly LogText[], options: LogOptions): ReadLog
 const asReported = (series: LoggedSeries): LoggedSeries =>
   series.reading === 'instant' &&
   factsOf(series.quantity)?.unit === 'W' &&
-  intervalsOf(series).onChange
+  intervalsOf(series).uneven
     ? { ...series, reading: 'state' }
     : series;
 

@@ -190,6 +190,9 @@ describe('how numbers and columns are written', () => {
     const hours = [...Array(24).keys()];
     expect(kind(hours)).toBe('instant');
     expect(kind(hours.map((hour) => hour ** 2))).toBe('state');
+    // A heater that was used on two evenings of a month; five readings by the clock of which one is missing.
+    expect(kind([0, 90, 92, 500, 503, 720])).toBe('state');
+    expect(kind([0, 1, 2, 4, 5])).toBe('instant');
   });
 
   test('a counter that was away for a reading tells the mean from the one before to the one after', () => {
