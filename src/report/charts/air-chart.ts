@@ -1,8 +1,8 @@
 import { figureText } from '../../units/figure-text.ts';
+import { shortened } from '../shortened.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
 import { HUES, INK } from './palette.ts';
-import { shortened } from './shortened.ts';
 
 /** What the air of the rooms carries of one species under two plans, or under one. */
 export interface AirChartData {

@@ -1,8 +1,8 @@
 import { perWeekText, shareOfAlerts } from '../rule-words.ts';
+import { shortened } from '../shortened.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow } from './chart-frame.ts';
 import { HUES, INK } from './palette.ts';
-import { shortened } from './shortened.ts';
 
 /** When in the day the rules of a plan ring. */
 export interface AlertsChartData {

@@ -1,8 +1,8 @@
+import { shortened } from '../shortened.ts';
 import { aroundWords } from './around-words.ts';
 import { moneyLabels } from './chart-frame.ts';
 import { BESIDE, CHARACTER, type DoubtRows } from './doubt-rows.ts';
 import { HUES } from './palette.ts';
-import { shortened } from './shortened.ts';
 
 /** What is written around the bars, and the figure as it is. */
 interface DoubtWords {

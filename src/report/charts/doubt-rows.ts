@@ -1,8 +1,8 @@
 import { withMinus } from '../../units/minus-sign.ts';
+import { shortened } from '../shortened.ts';
 import type { WordBox } from './around-words.ts';
 import { axisWithRoom } from './axis-with-room.ts';
 import type { DoubtData } from './doubt-data.ts';
-import { shortened } from './shortened.ts';
 
 /** Where everything in the rows of the picture of doubts goes: places in [px], values on its axis. */
 export interface DoubtRows {

@@ -1,8 +1,8 @@
 import { signedWithMinus } from '../../units/minus-sign.ts';
+import { shortened } from '../shortened.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame } from './chart-frame.ts';
 import { HUES } from './palette.ts';
-import { shortened } from './shortened.ts';
 
 /** What draws of all that is doubtful make of a plan beside its baseline. */
 export interface DrawsData {

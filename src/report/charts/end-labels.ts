@@ -1,5 +1,5 @@
+import { shortened } from '../shortened.ts';
 import { seriesChannels } from './palette.ts';
-import { shortened } from './shortened.ts';
 import { spreadOut } from './spread-out.ts';
 
 /** A line of a picture and where it ends. */

@@ -1,9 +1,9 @@
 import { figureText } from '../../units/figure-text.ts';
 import { sumText } from '../../units/sum-text.ts';
+import { shortened } from '../shortened.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, moneyLabels, uprightAxis } from './chart-frame.ts';
 import { HUES } from './palette.ts';
-import { shortened } from './shortened.ts';
 
 /** What many runs come to, and which of them no other beats. */
 export interface FrontierData {

@@ -1,6 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
-import { shortened } from './shortened.ts';
+import { shortened } from '../shortened.ts';
 
 /** Something with a name and a figure, such as a plan and its hours. */
 export interface Named {

@@ -1,12 +1,12 @@
 import { figureText } from '../../units/figure-text.ts';
 import { sumText } from '../../units/sum-text.ts';
 import { andList } from '../../units/word-list.ts';
+import { shortened } from '../shortened.ts';
 import type { Chart } from './chart.ts';
 import { chartFrame, isNarrow, moneyLabels, uprightAxis } from './chart-frame.ts';
 import { extremes, type Named } from './in-words.ts';
 import { HUES, INK } from './palette.ts';
 import { placeLabels } from './place-labels.ts';
-import { shortened } from './shortened.ts';
 
 /** Money against time outside the bands. */
 export interface TradeOffData {

@@ -4,6 +4,7 @@ import type { AirFigure, PlanFigures } from '../../studies/effects/plan-figures.
 import { figureText, signedText } from '../../units/figure-text.ts';
 import { signedSum, sumText } from '../../units/sum-text.ts';
 import { visibleProse } from '../../units/visible-text.ts';
+import { shortened, shortenedApart } from '../shortened.ts';
 import { type Column, textTable } from './text-table.ts';
 
 /** A line of figures for each plan under a head, and what its columns mean. */
@@ -52,7 +53,7 @@ const columnOf = (head: string, plans: readonly PlanFigures[], of: Wanted['of'])
 function mouldRoom(plans: readonly PlanFigures[]): Wanted[] {
   const rooms = [...new Set(plans.map(({ mould }) => mould.room).filter((room) => room !== ''))];
   if (rooms.length < 2 || plans.every(({ mould }) => mould.value < WORTH_A_PLACE)) return [];
-  const of = ({ mould }: PlanFigures) => shortened(mould.room, MOST_OF_ROOM);
+  const of = ({ mould }: PlanFigures) => shortened(visibleProse(mould.room), MOST_OF_ROOM);
   return [{ head: () => 'in\n', of, left: true }];
 }
 
@@ -110,13 +111,8 @@ function spreadOf(plans: readonly PlanFigures[], name: string): number {
 
 function namesOf(plans: readonly PlanLine[], width: number): Column {
   const most = Math.max(12, Math.floor(width / 4));
-  const cells = plans.map(({ figures }) => shortened(figures.plan, most));
-  return { head: '', cells, align: 'left' };
-}
-
-function shortened(text: string, most: number): string {
-  const letters = [...visibleProse(text)];
-  return letters.length <= most ? letters.join('') : `${letters.slice(0, most - 1).join('')}…`;
+  const names = plans.map(({ figures }) => visibleProse(figures.plan));
+  return { head: '', cells: shortenedApart(names, most), align: 'left' };
 }
 
 function widthOf(columns: readonly Column[]): number {

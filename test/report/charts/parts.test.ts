@@ -10,7 +10,6 @@ import { heatChart } from '../../../src/report/charts/heat-chart.ts';
 import { monthlyHeat } from '../../../src/report/charts/monthly-heat.ts';
 import { HUES, seriesStyle } from '../../../src/report/charts/palette.ts';
 import { placeLabels } from '../../../src/report/charts/place-labels.ts';
-import { shortened } from '../../../src/report/charts/shortened.ts';
 import { spreadOut } from '../../../src/report/charts/spread-out.ts';
 import { chartsToSvg, drawCharts } from '../../../src/report/charts/to-svg.ts';
 import { weekChart } from '../../../src/report/charts/week-chart.ts';
@@ -234,10 +233,7 @@ test('a week in which the clock jumps has no places, because its rows are not ev
   expect(week(AUTUMN - 86_400)).toBeUndefined();
 });
 
-test('shortened and wrapped words', () => {
-  expect(shortened('dry-bedroom', 20)).toBe('dry-bedroom');
-  expect(shortened('dry-bedroom', 6)).toBe('dry-b…');
-  expect(shortened('🏠🏠🏠🏠', 3)).toBe('🏠🏠…');
+test('wrapped words', () => {
   expect(wrapTitle('one two three', 82)).toEqual(['one two', 'three']);
   expect(wrapTitle('unbreakablylongword x', 82)).toEqual(['unbreakablylongword', 'x']);
 });
