@@ -66,7 +66,7 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
   const marks = [...named, ...ends].map(({ name, money, hours }) => ({
     x: px(money),
     y: py(hours),
-    text: shortened(name, plot[0] / 2 / 6.2),
+    text: shortened(name, plot[0] / 2 / CHARACTER),
   }));
   const way = (points: readonly BargainPoint[]) =>
     points.map(({ money, hours }) => ({ x: px(money), y: py(hours) }));
@@ -91,7 +91,11 @@ export function tradeOffChart(data: TradeOffData, width: number): Chart {
     field: 'money',
     type: 'quantitative',
     scale: { domain: across, nice: false, zero: false },
-    axis: { tickCount: 5, ...moneyLabels('.0f'), title: `Money a year [${currency}]` },
+    axis: {
+      ...{ tickCount: 5, ...moneyLabels('.0f'), title: `Money a year [${currency}]` },
+      // So near to an end a number would be cut off, and is pushed inwards.
+      labelFlush: Math.max(1, (sumText(across[1], 0).length * CHARACTER) / 2 - RIGHT),
+    },
   };
   const y = {
     field: 'hours',
@@ -277,6 +281,8 @@ const round = (value: number): number => Math.round(value * 10) / 10;
 /** Plans that there is room to name, all of them. */
 const FEW = 9;
 const FEW_ON_PHONE = 6;
+/** Width of a character. [px] */
+const CHARACTER = 6.2;
 /** Kept free around the plot for axes and their titles. [px] */
 const LEFT = 50;
 const RIGHT = 12;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { chartsToSvg } from '../../../src/report/charts/to-svg.ts';
+import { tradeOffChart } from '../../../src/report/charts/trade-off-chart.ts';
 import { drawingsOf, PLAIN, type SampleNames, sampleCharts } from './sample.ts';
 import { expectValid, isValid } from './vega-lite-schema.ts';
 
@@ -145,3 +146,19 @@ const tagsOf = (svg: string): string[] =>
 const PICTURE_TAGS = [
   ...['clipPath', 'defs', 'desc', 'g', 'line', 'path', 'rect', 'svg', 'text', 'title'],
 ];
+
+test('no number below a picture of large sums is cut off at its edge', async () => {
+  const money = [184_000, 242_000, 333_000];
+  const plans = money.map((sum, k) => ({ name: `${k}`, money: sum, hours: 20 - k }));
+  const [svg] = await chartsToSvg([
+    { id: 'a', chart: tradeOffChart({ currency: 'JPY', plans }, 560) },
+  ]);
+  const NUMBER = /text-anchor="(\w+)" transform="translate\(([\d.]+),[^>]*>(\d+\s000)</gu;
+  const edges = [...svg!.matchAll(NUMBER)].map(([, anchor, x, text]) => {
+    const behind = { start: 1, middle: 0.5, end: 0 }[anchor!]!;
+    return [text!.replace(/\s/u, ' '), Number(x) + behind * 6 * text!.length];
+  });
+  expect(edges.map(([text]) => text)).toContain('350 000');
+  // 50 px stand before the plot.
+  for (const [, edge] of edges) expect(edge).toBeLessThanOrEqual(560 - 50);
+});
