@@ -33,9 +33,9 @@ export async function drawAlone(
 ): Promise<{ readonly name: string; readonly svg: string }[]> {
   const svgs = await chartsToSvg(
     pictures.map(({ id, at }) => ({ id, chart: at(WIDE) })),
-    { standalone: true },
+    { standalone: true, without: () => {} },
   );
-  return pictures.map(({ id }, k) => ({ name: id, svg: svgs[k]! }));
+  return pictures.map(({ id }, k) => ({ name: id, svg: svgs[k]! })).filter(({ svg }) => svg !== '');
 }
 
 /** [px] */
