@@ -1,4 +1,4 @@
-import { shortened } from '../shortened.ts';
+import { shortenedApart } from '../shortened.ts';
 import { seriesChannels } from './palette.ts';
 import { spreadOut } from './spread-out.ts';
 
@@ -31,9 +31,11 @@ export function endLabels(
     gap,
     [low, high],
   );
-  const values = ends.map(({ name, value }, series) => ({
+  const all = ends.map(({ name }) => name);
+  const names = shortenedApart(all, (room - TIE - 2) / CHARACTER);
+  const values = ends.map(({ value }, series) => ({
     series,
-    name: shortened(name, (room - TIE - 2) / CHARACTER),
+    name: names[series]!,
     value: Math.min(high, Math.max(low, value)),
     place: places[series]!,
   }));

@@ -1,6 +1,6 @@
 import { figureText } from '../../units/figure-text.ts';
 import { andList } from '../../units/word-list.ts';
-import { shortened } from '../shortened.ts';
+import { shortenedApart } from '../shortened.ts';
 
 /** Something with a name and a figure, such as a plan and its hours. */
 export interface Named {
@@ -31,8 +31,10 @@ export function mostAndLeast(
   const lowest = extremes(list, -1, decimals);
   if (list.length === 1) return told(list[0]!.value);
   if (highest.length === list.length) return `${told(highest[0]?.value)} under every plan`;
+  const whole = list.map(({ name }) => name);
+  const cut = shortenedApart(whole, LONGEST);
   const names = (some: readonly Named[]) => {
-    const all = some.map(({ name }) => shortened(name, LONGEST));
+    const all = some.map(({ name }) => cut[whole.indexOf(name)]!);
     return all.length > 2 ? `${all[0]} and ${all.length - 1} more` : andList(all);
   };
   return (

@@ -56,6 +56,19 @@ describe('a week', () => {
     );
   });
 
+  test('long names that begin alike are told apart, in the title and at the lines', () => {
+    const plans = [18, 19].map((at) => `Schlafzimmer dauerhaft und immer auf ${at} °C`);
+    const { title, spec } = weekChart(
+      {
+        ...{ room: 'den', quantity: 'temperature', band: BANDS.temperature, ...START_HERE },
+        plans: plans.map((name, k) => ({ name, values: coldFor(k === 0 ? 9 : 2) })),
+      },
+      328,
+    );
+    expect(title).toMatch(/ 9 of 168 h under .*auf 18 °C, 2 h under .*auf 19 °C$/);
+    expect(JSON.stringify(spec)).toMatch(/…[^"]*18 °C".*…[^"]*19 °C"/);
+  });
+
   test('equal plans and a fine week are told as such', () => {
     expect(week(5, 5).title).toContain('den is below 18 °C for 5 of 168 h under every plan');
     expect(week(0, 0).title).toBe('den stays at 18 to 26 °C');
