@@ -52,4 +52,11 @@ process.stderr.on('error', () => {});
 // What Node and libraries warn their programmers of is none of a person's business.
 process.removeAllListeners('warning');
 
-process.exitCode = await main(process.argv.slice(2), nodeIo(version, process, guard, untilEnded));
+const isSeen = process.stdout.isTTY || process.stderr.isTTY;
+const typed = isSeen
+  ? await (await import('./typed-at.ts')).typedAt(process.platform, process.env)
+  : null;
+process.exitCode = await main(
+  process.argv.slice(2),
+  nodeIo(version, process, guard, untilEnded, typed),
+);

@@ -1,22 +1,24 @@
-import { plainText } from '../units/plain-text.ts';
 import { visibleText } from '../units/visible-text.ts';
 import type { Guard } from './files/write-whole.ts';
 import type { OwnProcess } from './files/written-by.ts';
-import { hasAllSigns } from './has-all-signs.ts';
 import type { Io } from './io.ts';
 
-/** The real world: the disk, and the streams of a process. Whatever is not asked for is not loaded. */
+/**
+ * The real world: the disk, and the streams of a process. Whatever is not asked for is not loaded.
+ *
+ * @param typed  how a terminal has text written that shows no more than ASCII; null for as it is
+ */
 export function nodeIo(
   version: string,
   own: OwnProcess,
   guard: Guard,
   untilEnded: () => Promise<void> = () => new Promise(() => {}),
+  typed: ((text: string) => string) | null = null,
 ): Io {
   const { stdout, stderr } = own;
   // Files and pipes get all signs, so that they are the same everywhere.
-  const isPlain = (): boolean => !hasAllSigns(own.platform, own.env);
   const printed = (text: string, isTTY: boolean | undefined): string =>
-    isTTY === true && isPlain() ? plainText(text) : text;
+    isTTY === true && typed !== null ? typed(text) : text;
   // It cannot move its cursor, and shows what would move it.
   const isDumb = (): boolean => own.env?.['TERM'] === 'dumb';
   const sharedName = async (path: string) =>
@@ -75,7 +77,7 @@ export function nodeIo(
     },
     asking: async () => {
       if (own.stdin.isTTY !== true || stderr.isTTY !== true) return null;
-      if (isDumb() || isPlain()) {
+      if (isDumb() || typed !== null) {
         return (await import('./ask-line-by-line.ts')).askLineByLine(own.stdin, {
           write: (text) => stderr.write(printed(text, true)),
         });

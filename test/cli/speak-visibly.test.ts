@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { nameOfOut, type OwnProcess } from '../../src/cli/files/written-by.ts';
 import { main } from '../../src/cli/main.ts';
 import { nodeIo } from '../../src/cli/node-io.ts';
+import { typedAt } from '../../src/cli/typed-at.ts';
 import { fakeIo } from './fake-io.ts';
 import { JANUARY } from './january.ts';
 
@@ -90,12 +91,13 @@ test.each([
   ['linux', { LANG: 'de_DE.utf8' }, '19 °C\n'],
   ['linux', {}, '19 °C\n'],
   ['win32', { LANG: 'C' }, '19 °C\n'],
-])('a terminal on %s with %o has the signs that it can show', (platform, env, expected) => {
+])('a terminal on %s with %o has the signs that it can show', async (platform, env, expected) => {
+  const typed = await typedAt(platform, env);
   const printed = (isTTY: boolean): string => {
     const written: string[] = [];
     const stdout = { isTTY, write: (text: string) => written.push(text) };
     const own = { ...OWN, stdout, platform, env } as unknown as OwnProcess;
-    nodeIo('', own, (_, work) => work()).out('19 °C\n');
+    nodeIo('', own, (_, work) => work(), undefined, typed).out('19 °C\n');
     return written.join('');
   };
   expect(printed(true)).toBe(expected);
