@@ -27,9 +27,8 @@ export function problemsOfSeries(
     const more = count > 1 ? ` and ${count - 1} more like it` : '';
     problems.push(problem(file, at, expected, `${series[first]}${more}`));
   };
-  if (gaps)
-    report((x) => x === Number.POSITIVE_INFINITY || x === Number.NEGATIVE_INFINITY, 'a number');
-  else report((x) => !Number.isFinite(x), 'a number, a series without gaps');
+  const isNone = (x: number): boolean => !Number.isFinite(x) && !(gaps && Number.isNaN(x));
+  report(isNone, gaps ? 'a number' : 'a number, a series without gaps');
   report((x) => Number.isFinite(x) && (x < least || x > most), words);
   return problems;
 }

@@ -1,4 +1,5 @@
 import type { LocalClock } from '../../units/local-clock.ts';
+import { HOURS_PER_DAY } from '../../units/time-units.ts';
 import { andList } from '../../units/word-list.ts';
 import type { FittedStage } from '../fitted-stage.ts';
 import type { Division } from '../readings/span.ts';
@@ -103,7 +104,6 @@ function changes(
   );
 }
 
-const HOURS_PER_DAY = 24;
 /** Hours between a rise that was logged and the one that the fitted home has instead. */
 const FURTHEST = 6;
 /** Hours within which a room that was aired is warm again. */

@@ -2,7 +2,7 @@ import type { Home } from '../../home/home.ts';
 import { type Log, type LoggedSeries, seriesOf } from '../../log/log.ts';
 import { longestGap } from '../../log/longest-gap.ts';
 import { meansOverSteps } from '../../log/onto-steps.ts';
-import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Weather } from '../../weather/weather.ts';
 import { meanOf } from '../statistics/misfit.ts';
 import { meansOver, type Stretches } from './means-over.ts';
@@ -60,4 +60,4 @@ const isReadSeldom = ({ times, reading }: LoggedSeries): boolean =>
   reading === 'mean' && times.at(-1)! - times[0]! > 1.5 * SECONDS_PER_HOUR * (times.length - 1);
 
 /** A meter that is read once a month tells what was used meanwhile. [s] */
-const LONGEST_INTERVAL = 35 * 24 * SECONDS_PER_HOUR;
+const LONGEST_INTERVAL = 35 * SECONDS_PER_DAY;

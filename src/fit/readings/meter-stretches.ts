@@ -1,5 +1,5 @@
 import type { LoggedSeries } from '../../log/log.ts';
-import { SECONDS_PER_HOUR } from '../../units/time-units.ts';
+import { HOURS_PER_DAY, SECONDS_PER_HOUR } from '../../units/time-units.ts';
 import type { Span } from './span.ts';
 
 /**
@@ -21,8 +21,8 @@ export function meterStretches(
 ): Int32Array {
   const of = Int32Array.from({ length: hours }, (_, hour) =>
     hour < withheld
-      ? Math.floor(hour / DAY)
-      : Math.ceil(withheld / DAY) + Math.floor((hour - withheld) / DAY),
+      ? Math.floor(hour / HOURS_PER_DAY)
+      : Math.ceil(withheld / HOURS_PER_DAY) + Math.floor((hour - withheld) / HOURS_PER_DAY),
   );
   const hourOf = (instant: number): number => Math.round((instant - start) / SECONDS_PER_HOUR);
   for (let k = 1; k < times.length; k++) {
@@ -37,6 +37,5 @@ export function meterStretches(
   return of;
 }
 
-const DAY = 24;
 /** Who reads a meter every day does not do so at the same hour. [s] */
 export const LONGEST_DAY = 36 * SECONDS_PER_HOUR;

@@ -14,19 +14,19 @@ import {
 
 /** Schedules that say two things about one moment. */
 export function overlapFindings(raw: UncheckedMapping): Finding[] {
-  const whole = everyAt(raw, ...FUELS.map((fuel) => `money/${fuel}/blocks`)).map(
+  const blocks = everyAt(raw, ...FUELS.map((fuel) => `money/${fuel}/blocks`)).map(
     ({ path, value }) => ({
       path,
-      value: items(value).map((block) => ({ ...DAY, ...mapping(block) })),
+      value: items(value).map((block) => ({ ...ALL_DAY, ...mapping(block) })),
     }),
   );
-  return [...everyAt(raw, ...SCHEDULES), ...whole].flatMap(({ path, value }) =>
+  return [...everyAt(raw, ...SCHEDULES), ...blocks].flatMap(({ path, value }) =>
     overlaps(spellsOf(value, path)),
   );
 }
 
-/** What a block of a tariff holds for that says no hours. */
-const DAY = { from: '00:00', to: '24:00' };
+/** Hours of a block of a tariff that gives none. */
+const ALL_DAY = { from: '00:00', to: '24:00' };
 
 /** Each spell that begins or runs while an earlier one of the list still lasts. */
 function overlaps(spells: readonly UncheckedSpell[]): Finding[] {
