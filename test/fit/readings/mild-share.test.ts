@@ -28,6 +28,13 @@ test('mild days show what of a meter heats no rooms', () => {
   expect(mildShare(gas(0.5), weather)).toBeCloseTo(250 / 850, 9);
 });
 
+test('one mild day on which much was heated after all does not count for them', () => {
+  // Five mild days of 250 W and one of 1000 W: the middle one has 250 W, of a mean of 875 W.
+  const meter = gas(1);
+  meter.values[30] = 1000;
+  expect(mildShare(meter, weather)).toBeCloseTo(250 / 875, 9);
+});
+
 test('weeks and cold logs do not', () => {
   expect(mildShare(gas(6), weather)).toBeNull();
   expect(mildShare(gas(1), madeWeather({ temperature: () => 2 }, { start: 0 }))).toBeNull();
