@@ -5,7 +5,7 @@ export function shortened(name: string, characters: number): string {
   return all.length <= most ? name : `${all.slice(0, most - 1).join('')}…`;
 }
 
-/** The same of several names; those that would come out alike give up their middle instead. */
+/** Names of no more characters each, shortened at their ends; those that would come out alike, in their middles. */
 export function shortenedApart(names: readonly string[], characters: number): string[] {
   const cut = names.map((name) => shortened(name, characters));
   return names.map((name, k) =>

@@ -1,10 +1,10 @@
 /** Messages of the last steps that nobody awake has been told. */
 export interface Unheard {
-  /** One of a rule, in a step that is counted from any start. @param hour  of the day it is told at */
+  /** Keep a message of a rule. @param step  counted from any start @param hour  of the day it is sent at */
   add(rule: number, step: number, hour: number): void;
-  /** Those that are too old in a step, which begins with this. */
+  /** Drop messages that are too old as a step begins. */
   forget(step: number): void;
-  /** Hand over all of them, which are heard now. */
+  /** Hand over all messages, which are heard now. */
   take(heard: (rule: number, hour: number) => void): void;
   clear(): void;
 }

@@ -16,5 +16,5 @@ export const ofAir = (k: number): PictureId => `picture-air-${k + 1}`;
 /** Whether a picture is of what the air carries, or of the alerts about it. */
 export const isOfAir = (id: PictureId): boolean => id.startsWith('picture-air-');
 
-/** The same picture with what is asked about. */
+/** Id of a picture as it is with what is asked about, beside the one without. */
 export const withPurchase = (id: PictureId): PictureId => `${id}-with`;
